@@ -1,0 +1,1 @@
+"""furbelow: a garment spec compiled to build instructions."""

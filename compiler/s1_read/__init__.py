@@ -1,0 +1,1 @@
+"""Read: YAML to a located spec."""

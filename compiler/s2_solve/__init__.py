@@ -1,0 +1,1 @@
+"""Solve: one value for every measurement."""
