@@ -48,7 +48,8 @@ class Span:
         if self.start_line != self.end_line:
             return self
         start = min(self.start_column + max(offset, 0), self.end_column)
-        return Span(self.file, self.start_line, start, self.end_line, min(start + max(length, 0), self.end_column))
+        end = min(start + max(length, 0), self.end_column)
+        return Span(self.file, self.start_line, start, self.end_line, end)
 
     def __str__(self) -> str:
         return f"{self.file}:{self.start_line}:{self.start_column}"
