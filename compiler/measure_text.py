@@ -92,7 +92,7 @@ def show_measure(value: Fraction, dims: Dims, system: System = "metric") -> str:
     if dims == PLAIN:
         return show_decimal(value, 3)
     if dims == MASS:
-        return f"{show_decimal(value / 1000, 3)} kg" if abs(value) >= 1000 else f"{show_decimal(value, 2)} g"
+        return f"{show_decimal(value / 1000, 3)} kg" if abs(value) >= 1000 else f"{show_decimal(value, 4)} g"
     if dims == TIME:
         return _show_time(value)
     if dims == combine(PLAIN, LENGTH, -1):

@@ -146,15 +146,15 @@ _VULGAR = {
     "⅚": Fraction(5, 6), "⅛": Fraction(1, 8), "⅜": Fraction(3, 8), "⅝": Fraction(5, 8), "⅞": Fraction(7, 8),
 }  # fmt: skip
 _NUMBER = re.compile(
-    rf"""(?:(?P<over>[0-9]+)[/⁄](?P<under>[0-9]+)
+    rf"""(?:(?P<over>[0-9]+)[/\u2044](?P<under>[0-9]+)
     |(?P<whole>[0-9]+)(?:
-        \s*(?P<and_vulgar>[{"".join(_VULGAR)}])|\s+(?P<and_over>[0-9]+)[/⁄](?P<and_under>[0-9]+))
+        \s*(?P<and_vulgar>[{"".join(_VULGAR)}])|\s+(?P<and_over>[0-9]+)[/\u2044](?P<and_under>[0-9]+))
     |(?P<decimal>[0-9]+(?:\.[0-9]+)?|\.[0-9]+)
     |(?P<vulgar>[{"".join(_VULGAR)}]))""",
     re.VERBOSE,
 )
 _UNIT = re.compile(
-    rf"(?P<mark>[{re.escape(MARKS)}])|(?P<word>[^\W\d_²³]+)(?:\^?(?P<power>[23²³]))?(?![\w.^(])"
+    rf"(?P<mark>[{re.escape(MARKS)}])|(?P<word>[^\W\d_²³]+)(?:\^?(?P<power>[23²³]))?(?![\w.^])"
 )
 _POWER = {"2": 2, "3": 3, "²": 2, "³": 3}
 _BEGIN = "write a number and its unit, such as 30 cm"
@@ -192,7 +192,7 @@ def parse_quantity(text: str) -> Quantity | QuantityFault:
         return QuantityFault(0, len(text), said)
     start = len(text) - len(text.lstrip())
     sign = 1
-    if text[start : start + 1] in ("-", "−", "+") and text[start:]:
+    if text[start : start + 1] in ("-", "\u2212", "+") and text[start:]:
         sign = 1 if text[start] == "+" else -1
         start += 1
         start += len(text[start:]) - len(text[start:].lstrip())
@@ -308,7 +308,7 @@ def _unit(text: str, start: int, in_formula: bool) -> tuple[Unit | None, int]:
 
 
 def _unit_term(text: str, start: int, must: bool) -> tuple[Unit, int] | None:
-    rest = re.compile(r"[^\W\d]\w*").match(text, start)
+    rest = re.compile(r"[^\W\d][\w.]*").match(text, start)
     if not (found := _UNIT.match(text, start)):
         if rest and must:
             word = rest.group()
@@ -328,9 +328,11 @@ def _unit_term(text: str, start: int, must: bool) -> tuple[Unit, int] | None:
     return Unit(unit.factor**power, dims), found.end()
 
 
-def _mend_of_unit(word: str) -> str | None:
+def _mend_of_unit(word: str) -> str:
     near = near_units(word)
-    return "did you mean " + " or ".join(f"`{name}`" for name in near) + "?" if near else None
+    if not near:
+        return f"write `* {word}` when it is a name"
+    return "did you mean " + " or ".join(f"`{name}`" for name in near) + "?"
 
 
 def _unread(text: str, offset: int, rest: str) -> QuantityFault:

@@ -64,8 +64,8 @@ def _table() -> dict[str, Unit]:
         ("dm", 100, LENGTH),
         ("m metre metres meter meters", 1000, LENGTH),
         ("km", 1_000_000, LENGTH),
-        ('in inch inches " ″ ”', inch, LENGTH),
-        ("ft foot feet ' ′ ’", 12 * inch, LENGTH),
+        ('in inch inches " \u2033 \u201d', inch, LENGTH),
+        ("ft foot feet ' \u2032 \u2019", 12 * inch, LENGTH),
         ("yd yds yard yards", 36 * inch, LENGTH),
         ("mg", Fraction(1, 1000), MASS),
         ("g gram grams", 1, MASS),
@@ -93,8 +93,8 @@ def _table() -> dict[str, Unit]:
 
 UNITS: dict[str, Unit] = _table()
 
-# Marks that stand after a number without letters.
-MARKS = "\"″”'′’%€£"
+# Marks that stand after a number without letters; inch and foot marks also as primes and curled.
+MARKS = "\"\u2033\u201d'\u2032\u2019%€£"
 
 
 def unit_named(word: str) -> Unit | None:
