@@ -1,0 +1,126 @@
+"""A cutting plan: sections of the bolt, lanes in a section, segments in a lane. All lengths are fractions of a mm."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+# Where a lane lies: on a single layer; on the fold, opening to double; in the upper or under layer of a pair.
+Layer = Literal["flat", "fold", "upper", "under"]
+
+
+@dataclass(frozen=True, slots=True)
+class Segment:
+    """Part `part` of `parts` of one copy of a strip, `length` along its lane from `start`.
+
+    turned: the strip's length lies over the lane, so `length` is its depth.
+    """
+
+    strip: str
+    wearer: str | None
+    copy: int
+    part: int
+    parts: int
+    length: Fraction
+    start: Fraction
+    turned: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Lane:
+    """One slit lane, `depth` deep when opened.
+
+    offset: from the edge or, on folded cloth, from the fold; in an across section, along the bolt from its start.
+    """
+
+    offset: Fraction
+    depth: Fraction
+    layer: Layer
+    segments: tuple[Segment, ...]
+
+    @property
+    def used(self) -> Fraction:
+        """Length from the lane's beginning to the end of its last segment."""
+        return max((each.start + each.length for each in self.segments), default=Fraction(0))
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """One laying of the cloth, `length` of the bolt from `start`.
+
+    across: the lanes run over the opened-out width, one below the other along the bolt.
+    """
+
+    start: Fraction
+    length: Fraction
+    lanes: tuple[Lane, ...]
+    across: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Offcut:
+    """A rectangle that stays over: from which section (counted from 1), and its size."""
+
+    section: int
+    length: Fraction
+    width: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class CuttingPlan:
+    """The plan, what it costs, and how near to the best it is proven to be.
+
+    laid_length: the sections' lengths added up, on shrunk cloth. bolt_length: what to buy, before shop rounding.
+    bound: no plan of this kind costs less. gap: share of the cost by which the bound is missed; 0 when proven.
+    how: one sentence for the maker.
+    """
+
+    sections: tuple[Section, ...]
+    usable_width: Fraction
+    folded: bool
+    laid_length: Fraction
+    bolt_length: Fraction
+    joins: int
+    cuts: int
+    cost: Fraction
+    bound: Fraction
+    proven: bool
+    how: str
+
+    @property
+    def gap(self) -> Fraction:
+        return Fraction(0) if self.cost <= self.bound else (self.cost - self.bound) / self.cost
+
+    @property
+    def setups(self) -> int:
+        return len(self.sections)
+
+
+def offcuts(plan: CuttingPlan, least_length: Fraction, least_width: Fraction) -> tuple[Offcut, ...]:
+    """Rectangles left over that are at least so long and so wide, largest first.
+
+    They are the ends of lanes, one lane each, and the width left beside the lanes.
+    """
+    found: list[Offcut] = []
+    for number, section in enumerate(plan.sections, 1):
+        lane_room = plan.usable_width if section.across else section.length
+        for lane in section.lanes:
+            found.append(Offcut(number, lane_room - lane.used, lane.depth))
+        beside = (
+            Fraction(0)
+            if section.across
+            else plan.usable_width - sum((lane.depth for lane in section.lanes), Fraction(0))
+        )
+        if plan.folded and not section.across:
+            # What is left lies at the open edges, half of it in either layer.
+            found += [Offcut(number, section.length, beside / 2)] * 2
+        else:
+            found.append(Offcut(number, section.length, beside))
+    kept = [
+        each
+        for each in found
+        if (each.length >= least_length and each.width >= least_width)
+        or (each.width >= least_length and each.length >= least_width)
+    ]
+    return tuple(sorted(kept, key=lambda each: (-each.length * each.width, each.section)))

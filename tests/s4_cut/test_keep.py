@@ -1,0 +1,36 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+
+from compiler.s4_cut.keep import from_json, plan_key, to_json
+from compiler.s4_cut.planner import plain_plan
+from compiler.s4_cut.problem import Bolt, Strip
+from tests.s4_cut.cases import PRICES, Case, cm, small_cases
+
+
+@given(small_cases())
+def test_a_kept_plan_comes_back_the_same(case: Case) -> None:
+    plan = plain_plan(*case)
+    assert from_json(to_json(plan)) == plan
+
+
+def test_the_key_changes_with_every_part_of_the_problem_and_stays_for_the_same() -> None:
+    strips, bolt = (Strip("band", cm(80), cm(8)),), Bolt(cm(140))
+    key = plan_key(strips, bolt, PRICES)
+    assert key == plan_key((Strip("band", cm(80), cm(8)),), Bolt(cm(140)), PRICES)
+    others = {
+        plan_key((replace(strips[0], count=2),), bolt, PRICES),
+        plan_key((replace(strips[0], wearer="Ines"),), bolt, PRICES),
+        plan_key(strips, replace(bolt, folded=True), PRICES),
+        plan_key(strips, bolt, replace(PRICES, per_join=PRICES.per_join * 2)),
+    }
+    assert len(others | {key}) == 5
+
+
+def test_text_that_is_no_plan_is_refused() -> None:
+    for text in ("", "[]", "{}", '{"sections": [1]}'):
+        with pytest.raises(ValueError):
+            from_json(text)
