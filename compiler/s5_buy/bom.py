@@ -1,0 +1,87 @@
+"""The bill of materials as a CSV file that opens safely in a spreadsheet."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+from math import ceil, floor
+
+COLUMNS: tuple[str, ...] = (
+    "name",
+    "code",
+    "consumption per piece",
+    "supplier",
+    "cost",
+    "specification",
+    "colour",
+    "size",
+    "placement",
+)
+"""Source: textileindustry.net, Bill of material (BOM) in the apparel industry."""
+
+# A spreadsheet takes a cell that begins so for a formula and runs it.
+_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n")
+
+
+@dataclass(frozen=True, slots=True)
+class MaterialRow:
+    """One material of one garment.
+
+    consumption: per garment, in `unit` as it is printed ("m", "g", "pieces"). cost: of that consumption, in
+    `currency`; None when no price is known.
+    """
+
+    name: str
+    code: str
+    consumption: Fraction
+    unit: str
+    supplier: str = ""
+    cost: Fraction | None = None
+    currency: str = ""
+    specification: str = ""
+    colour: str = ""
+    size: str = ""
+    placement: str = ""
+
+
+def materials_csv(rows: Iterable[MaterialRow]) -> bytes:
+    """The rows as CSV: a header, CRLF line ends, quotes where needed (RFC 4180), UTF-8 without a mark.
+
+    Consumption is rounded up to 1/1000 of its unit, cost to the nearest 1/100, halves up.
+    A cell that a spreadsheet would run as a formula gets an apostrophe in front.
+    """
+    text = io.StringIO(newline="")
+    writer = csv.writer(text, lineterminator="\r\n")
+    writer.writerow(COLUMNS)
+    for row in rows:
+        writer.writerow([_guarded(cell) for cell in _cells(row)])
+    return text.getvalue().encode("utf-8")
+
+
+def _cells(row: MaterialRow) -> tuple[str, ...]:
+    thousandths = Decimal(ceil(row.consumption * 1000)).scaleb(-3).normalize()
+    consumption = f"{thousandths:f} {row.unit}".rstrip()
+    if row.cost is None:
+        cost = ""
+    else:
+        cents = Decimal(floor(row.cost * 100 + Fraction(1, 2))).scaleb(-2)
+        cost = f"{cents:.2f} {row.currency}".rstrip()
+    return (
+        row.name,
+        row.code,
+        consumption,
+        row.supplier,
+        cost,
+        row.specification,
+        row.colour,
+        row.size,
+        row.placement,
+    )
+
+
+def _guarded(cell: str) -> str:
+    return f"'{cell}" if cell.startswith(_FORMULA_STARTS) else cell

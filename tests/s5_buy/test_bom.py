@@ -1,0 +1,100 @@
+import csv
+import io
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from compiler.s5_buy.bom import COLUMNS, MaterialRow, materials_csv
+
+NET = MaterialRow(
+    "net",
+    "N1",
+    Fraction("8.5"),
+    "m",
+    "market stall",
+    Fraction("15.3"),
+    "EUR",
+    "nylon, 25 g/m2",
+    "ivory",
+    "140 cm",
+    "tiers",
+)
+
+
+def read_back(rows: list[MaterialRow]) -> list[list[str]]:
+    return list(csv.reader(io.StringIO(materials_csv(rows).decode("utf-8"), newline=""), strict=True))
+
+
+def test_the_columns_are_those_of_a_bill_of_materials() -> None:
+    """Source: textileindustry.net, Bill of material (BOM) in the apparel industry."""
+    assert read_back([]) == [
+        [
+            "name",
+            "code",
+            "consumption per piece",
+            "supplier",
+            "cost",
+            "specification",
+            "colour",
+            "size",
+            "placement",
+        ]
+    ]
+
+
+def test_a_row_reads_as_a_maker_would_write_it() -> None:
+    assert materials_csv([NET]).decode("utf-8") == (
+        ",".join(COLUMNS) + '\r\nnet,N1,8.5 m,market stall,15.30 EUR,"nylon, 25 g/m2",ivory,140 cm,tiers\r\n'
+    )
+
+
+def test_quotes_commas_and_line_breaks_are_quoted_as_in_rfc_4180() -> None:
+    """Source: RFC 4180, section 2, rules 5 to 7."""
+    text = materials_csv([MaterialRow('say "net"', "a,b", Fraction(1), "m", placement="top\r\nbottom")])
+    line = text.decode("utf-8").split("\r\n", 1)[1]
+    assert line == '"say ""net""","a,b",1 m,,,,,,"top\r\nbottom"\r\n'
+
+
+@pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", "\r", "\n"])
+def test_a_cell_that_begins_like_a_formula_gets_an_apostrophe(start: str) -> None:
+    """Source: OWASP, CSV Injection: the characters that start a formula."""
+    row = MaterialRow(f"{start}1+1", "a=b", Fraction(1), "m", colour=f"{start}HYPERLINK()")
+    cells = read_back([row])[1]
+    assert (cells[0], cells[1], cells[6]) == (f"'{start}1+1", "a=b", f"'{start}HYPERLINK()")
+
+
+@pytest.mark.parametrize(
+    ("consumption", "shown"),
+    [
+        ("10/3", "3.334 m"),
+        ("8", "8 m"),
+        ("100", "100 m"),
+        ("1/100000", "0.001 m"),
+        ("0", "0 m"),
+        ("2.50", "2.5 m"),
+    ],
+)
+def test_consumption_is_rounded_up_to_a_thousandth(consumption: str, shown: str) -> None:
+    assert read_back([MaterialRow("net", "", Fraction(consumption), "m")])[1][2] == shown
+
+
+@pytest.mark.parametrize(
+    ("cost", "shown"), [("1/3", "0.33 EUR"), ("0.005", "0.01 EUR"), ("12", "12.00 EUR"), ("0", "0.00 EUR")]
+)
+def test_cost_is_rounded_to_the_nearest_hundredth(cost: str, shown: str) -> None:
+    assert read_back([MaterialRow("net", "", Fraction(1), "m", "", Fraction(cost), "EUR")])[1][4] == shown
+
+
+def test_letters_of_any_language_are_kept() -> None:
+    assert read_back([MaterialRow("tüll ✂ 網", "", Fraction(1), "m")])[1][0] == "tüll ✂ 網"
+
+
+@given(st.lists(st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0")), max_size=4))
+def test_every_name_comes_back_and_none_starts_a_formula(names: list[str]) -> None:
+    rows = read_back([MaterialRow(name, "x", Fraction(1), "m") for name in names])[1:]
+    assert len(rows) == len(names)
+    for name, row in zip(names, rows, strict=True):
+        assert row[0].removeprefix("'") == name.removeprefix("'")
+        assert not row[0].startswith(("=", "+", "-", "@", "\t", "\r", "\n"))

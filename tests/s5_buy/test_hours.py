@@ -1,0 +1,75 @@
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from compiler.s5_buy.hours import Pace, TimeTable, Work, pins_for, sewing_speed, time_for
+from compiler.s5_buy.out_of_range import OutOfRange
+
+METRE = Fraction(1000)
+PACE = Pace(
+    sewing=(("504", 4 * METRE),),
+    sewing_other=2 * METRE,
+    set_up=Fraction(3),
+    seam_start=Fraction(1, 2),
+    pin_spacing=Fraction(50),
+    pin=Fraction(1, 10),
+    gathering=Fraction(6),
+    cutting=Fraction(1),
+    pressing=Fraction(2),
+)
+
+
+def test_each_kind_of_work_takes_its_own_minutes() -> None:
+    attach = Work(
+        seams=(("301", 4 * METRE), ("504", 4 * METRE)),
+        set_ups=2,
+        pinned=METRE,
+        gathered=3 * METRE,
+        cut=7 * METRE,
+        pressed=METRE,
+        extra=Fraction(10),
+    )
+    table = time_for([attach], PACE)
+    assert table == TimeTable(
+        sewing=Fraction(3),
+        handling=Fraction(1),
+        set_ups=Fraction(6),
+        pinning=Fraction("2.1"),
+        gathering=Fraction(18),
+        cutting=Fraction(7),
+        pressing=Fraction(2),
+        extra=Fraction(10),
+    )
+    assert table.minutes == Fraction("49.1")
+    assert table.hours == Fraction("49.1") / 60
+
+
+def test_work_split_in_two_takes_as_long_together_but_for_a_pin() -> None:
+    half = Work(seams=(("301", METRE),), pinned=METRE)
+    whole = Work(seams=(("301", METRE), ("301", METRE)), pinned=2 * METRE)
+    split, together = time_for([half, half], PACE), time_for([whole], PACE)
+    assert isinstance(split, TimeTable) and isinstance(together, TimeTable)
+    assert split.minutes - together.minutes == PACE.pin
+
+
+@pytest.mark.parametrize(("length", "pins"), [(0, 0), (1, 2), (50, 2), (51, 3), (100, 3)])
+def test_no_gap_between_pins_is_wider_than_the_spacing(length: int, pins: int) -> None:
+    assert pins_for(Fraction(length), Fraction(50)) == pins
+
+
+def test_sewing_speed_is_stitches_a_minute_by_their_length() -> None:
+    assert sewing_speed(Fraction(400), Fraction("2.5")) == METRE
+
+
+@pytest.mark.parametrize(
+    "pace",
+    [
+        replace(PACE, sewing=(("504", Fraction(0)),)),
+        replace(PACE, sewing_other=Fraction(0)),
+        replace(PACE, pin_spacing=Fraction(0)),
+        replace(PACE, gathering=Fraction(-1)),
+    ],
+)
+def test_a_pace_that_cannot_be_is_told(pace: Pace) -> None:
+    assert isinstance(time_for([Work(pinned=METRE)], pace), OutOfRange)
