@@ -18,7 +18,7 @@ def test_the_table_sums_materials_and_labour() -> None:
     table = cost_table(lines, Fraction("4.5"), Fraction(12))
     assert isinstance(table, CostTable)
     assert [line.cost for line in table.lines] == [Fraction("15.30"), Fraction("4.70")]
-    assert (table.materials, table.labour, table.total) == (20, 54, 74)
+    assert [table.materials, table.labour, table.total] == [20, 54, 74]
 
 
 def test_hours_or_a_rate_below_nothing_are_told() -> None:
@@ -29,7 +29,7 @@ def test_hours_or_a_rate_below_nothing_are_told() -> None:
 def test_a_quarter_of_the_price_is_a_third_of_the_cost_and_both_are_said() -> None:
     suggestion = suggest_price(Fraction(75), Fraction(25, 100), "price")
     assert isinstance(suggestion, PriceSuggestion)
-    assert (suggestion.price, suggestion.margin) == (100, 25)
+    assert [suggestion.price, suggestion.margin] == [100, 25]
     assert (suggestion.on_price, suggestion.on_cost) == (Fraction(1, 4), Fraction(1, 3))
     assert suggestion.explained == "margin of 25 % of the price"
 
@@ -37,7 +37,7 @@ def test_a_quarter_of_the_price_is_a_third_of_the_cost_and_both_are_said() -> No
 def test_a_quarter_of_the_cost_is_a_fifth_of_the_price() -> None:
     suggestion = suggest_price(Fraction(80), Fraction(25, 100), "cost")
     assert isinstance(suggestion, PriceSuggestion)
-    assert (suggestion.price, suggestion.on_price) == (100, Fraction(1, 5))
+    assert [suggestion.price, suggestion.on_price] == [100, Fraction(1, 5)]
     assert suggestion.explained == "margin of 25 % of the cost"
 
 
@@ -55,7 +55,7 @@ def test_a_negative_margin_and_a_price_step_of_nothing_are_told() -> None:
 def test_what_costs_nothing_has_no_margin_to_speak_of() -> None:
     free = suggest_price(Fraction(0), Fraction(1, 4), "price")
     assert isinstance(free, PriceSuggestion)
-    assert (free.price, free.on_price, free.on_cost) == (0, 0, 0)
+    assert [free.price, free.on_price, free.on_cost] == [0, 0, 0]
 
 
 @pytest.mark.parametrize("margin_on", ["price", "cost"])

@@ -38,8 +38,8 @@ def test_every_class_a_fibre_lists_is_one_it_takes() -> None:
 def test_powder_dye_leaves_the_whole_bath_for_water() -> None:
     bath = dye_bath(CLOTH, DEPTH, LIQUOR, auxiliaries=(Auxiliary("salt", Fraction(20)),))
     assert isinstance(bath, DyeBath)
-    assert (bath.dye, bath.dye_stock_ml, bath.bath_ml, bath.water_ml) == (6, None, 6000, 6000)
-    assert (bath.doses[0].mass, bath.doses[0].stock_ml) == (120, None)
+    assert [bath.dye, bath.dye_stock_ml, bath.bath_ml, bath.water_ml] == [6, None, 6000, 6000]
+    assert [bath.doses[0].mass, bath.doses[0].stock_ml] == [120, None]
 
 
 @pytest.mark.parametrize(

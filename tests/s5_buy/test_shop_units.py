@@ -88,7 +88,7 @@ def test_the_cheaper_width_wins_although_it_takes_more_metres() -> None:
         net(140, "3.00"), net(280, "5.00"), needed={Fraction(140): 9 * METRE, Fraction(280): Fraction(4550)}
     )
     assert chosen.best is not None
-    assert (chosen.best.offer.width, chosen.best.bought, chosen.best.cost) == (280, 4600, 23)
+    assert [chosen.best.offer.width, chosen.best.bought, chosen.best.cost] == [280, 4600, 23]
     assert [row.cost for row in chosen.rows] == [27, 23]
 
 
@@ -124,14 +124,14 @@ def test_shrinkage_and_safety_are_in_before_rounding() -> None:
         safety=Fraction(1, 100),
     )
     assert chosen.best is not None
-    assert (chosen.best.need, chosen.best.bought) == (1010, 1100)
+    assert [chosen.best.need, chosen.best.bought] == [1010, 1100]
 
 
 def test_a_planner_may_answer_for_each_offer() -> None:
     fats = Offer("fat quarters", Fraction(550), Fraction("4.50"), EURO, BY_PIECE)
     chosen = cheapest_offer([fats, net(140, "9")], lambda offer: Fraction(3) if offer is fats else None)
     assert isinstance(chosen, OfferChoice) and chosen.best is not None
-    assert (chosen.best.bought, chosen.best.cost) == (3, Fraction("13.50"))
+    assert [chosen.best.bought, chosen.best.cost] == [3, Fraction("13.50")]
 
 
 def test_shares_out_of_range_are_told() -> None:

@@ -70,7 +70,7 @@ def test_a_waste_below_nothing_or_of_everything_is_told(waste: Fraction) -> None
 
 def test_no_seams_need_no_thread_and_no_reel() -> None:
     need = need_of()
-    assert (need.total, need.reels_at_once) == (0, 0)
+    assert [need.total, need.reels_at_once] == [0, 0]
     assert reels_to_buy(need.total, 100 * METRE) == ReelOrder(0, NONE, NONE)
 
 
@@ -97,7 +97,7 @@ def test_a_measured_swatch_overrides_table_and_geometry() -> None:
     measured = MeasuredFactors(Fraction("1.2"), Fraction("1.1"))
     need = need_of(SeamRun("301", METRE, 1, Fraction(1), Fraction(2), measured=measured))
     assert need.runs[0].basis == "measured"
-    assert (need.needle, need.bobbin) == (1200, 1100)
+    assert [need.needle, need.bobbin] == [1200, 1100]
 
 
 def test_figures_recalled_or_put_in_say_so_on_every_run() -> None:
