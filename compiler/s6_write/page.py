@@ -1,0 +1,68 @@
+"""The guide as one HTML page that needs nothing else: no request, no file beside it."""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+
+from compiler.resources import template
+from compiler.s6_write.guide import Figure, Guide
+from compiler.s6_write.prose import safe_html, visible
+
+CAUTION_WORDS = {
+    "needle": "Needles and pins",
+    "blade": "Blades",
+    "heat": "Hot iron",
+    "flame": "Flame",
+    "steam": "Steam",
+    "aerosol": "Spray",
+    "dye": "Dye",
+    "trip": "Long hems",
+    "child": "Children",
+}
+
+
+def html(guide: Guide) -> str:
+    """The page `guide.html`, the same letters for the same guide.
+
+    Every text is escaped; the maker's Markdown comes from `safe_html`. Figures stand in the page as drawn, so they
+    may use neither a style attribute nor a <style> element: the page's content security policy lets in only the
+    one style sheet and the one script whose hashes it names.
+    """
+    from jinja2 import Environment, StrictUndefined
+    from markupsafe import Markup
+
+    guide = visible(guide)
+    style, script = (template(name).read_text(encoding="utf-8") for name in ("guide.css", "guide.js"))
+
+    def drawn(figure: Figure) -> Markup:
+        # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.
+        return Markup(figure.svg)
+
+    def prose(text: str) -> Markup:
+        return Markup(safe_html(text))
+
+    page = Environment(autoescape=True, undefined=StrictUndefined, keep_trailing_newline=True)
+    return page.from_string(template("guide.html.j2").read_text(encoding="utf-8")).render(
+        guide=guide,
+        count=step_count(guide),
+        caution_words=CAUTION_WORDS,
+        drawn=drawn,
+        safe_html=prose,
+        style=Markup(style),
+        style_hash=_source_hash(style),
+        script=Markup(script),
+        script_hash=_source_hash(script),
+    )
+
+
+def step_count(guide: Guide) -> int:
+    """How many numbered steps the guide has, cutting included."""
+    return len(guide.cutting_steps) + sum(
+        len(operation.steps) for part in guide.parts for operation in part.operations
+    )
+
+
+def _source_hash(text: str) -> str:
+    """A hash source of a content security policy. Source: W3C Content Security Policy Level 3, section 2.3.1."""
+    return "sha256-" + base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()

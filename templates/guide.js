@@ -1,0 +1,74 @@
+"use strict";
+// Ticks are kept in the reader's own browser, under a key that changes with the guide's content.
+(() => {
+  const page = document.documentElement;
+  const bar = document.getElementById("bar");
+  const boxes = [...document.querySelectorAll(".step input")];
+  const ticksKey = "furbelow.ticks." + page.dataset.key;
+
+  const recall = (key) => {
+    try { return localStorage.getItem(key); } catch { return null; }
+  };
+  const keep = (key, value) => {
+    try { localStorage.setItem(key, value); } catch { /* a page that may not store still works, without memory */ }
+  };
+
+  const show = () => {
+    const done = boxes.filter((box) => box.checked).length;
+    document.getElementById("far").value = done;
+    document.getElementById("far-words").textContent = done + " of " + boxes.length + " steps done";
+    document.getElementById("next").disabled = done === boxes.length;
+  };
+  const goTo = (box) => {
+    box.closest(".step").scrollIntoView({ block: "center" });
+    box.focus({ preventScroll: true });
+  };
+
+  let ticked = [];
+  try { ticked = JSON.parse(recall(ticksKey)) || []; } catch { /* not ours; begin anew */ }
+  if (!Array.isArray(ticked)) ticked = [];
+  for (const box of boxes) {
+    box.checked = ticked.includes(box.value);
+    box.addEventListener("change", () => {
+      keep(ticksKey, JSON.stringify(boxes.filter((each) => each.checked).map((each) => each.value)));
+      show();
+    });
+  }
+
+  document.getElementById("next").addEventListener("click", () => {
+    const first = boxes.find((box) => !box.checked);
+    if (first) goTo(first);
+  });
+  document.getElementById("jump").addEventListener("submit", (event) => {
+    event.preventDefault();
+    const box = boxes.find((each) => each.value === document.getElementById("jump-to").value.trim());
+    if (box) goTo(box);
+  });
+
+  const dark = document.getElementById("dark");
+  const large = document.getElementById("large");
+  const system = matchMedia("(prefers-color-scheme: dark)");
+  const isDark = () => (page.dataset.look ? page.dataset.look === "dark" : system.matches);
+  const showLook = () => {
+    dark.setAttribute("aria-pressed", String(isDark()));
+    large.setAttribute("aria-pressed", String(page.dataset.print === "large"));
+  };
+  if (["dark", "light"].includes(recall("furbelow.look"))) page.dataset.look = recall("furbelow.look");
+  if (recall("furbelow.print") === "large") page.dataset.print = "large";
+  dark.addEventListener("click", () => {
+    page.dataset.look = isDark() ? "light" : "dark";
+    keep("furbelow.look", page.dataset.look);
+    showLook();
+  });
+  large.addEventListener("click", () => {
+    if (page.dataset.print === "large") delete page.dataset.print;
+    else page.dataset.print = "large";
+    keep("furbelow.print", page.dataset.print || "");
+    showLook();
+  });
+  system.addEventListener("change", showLook);
+
+  showLook();
+  show();
+  bar.hidden = false;
+})();

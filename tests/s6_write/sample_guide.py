@@ -1,0 +1,194 @@
+"""A guide made by hand, long enough to show every part of a page. Its numbers are invented and add up."""
+
+from __future__ import annotations
+
+from dataclasses import fields, is_dataclass, replace
+from typing import cast
+
+from compiler.s6_write.guide import (
+    Caution,
+    CutLine,
+    Fact,
+    Figure,
+    Guide,
+    GuideStep,
+    MaterialLine,
+    Operation,
+    Part,
+    ProofLine,
+    Tool,
+)
+
+_FRAME = (
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width} {height}" width="{width}" height="{height}" '
+    'font-family="Source Sans 3" font-size="14"><rect width="{width}" height="{height}" fill="#ffffff"/>{inside}</svg>'
+)
+
+
+def _svg(width: int, height: int, inside: str) -> str:
+    return _FRAME.format(width=width, height=height, inside=inside)
+
+
+def _strip(key: str, words: str, caption: str) -> Figure:
+    inside = (
+        '<rect x="20" y="40" width="360" height="70" fill="#f3ece0" stroke="#222222" stroke-width="1.5"/>'
+        '<path d="M20 52H380" stroke="#222222" stroke-width="1.5" stroke-dasharray="7 4" fill="none"/>'
+        f'<text x="200" y="82" text-anchor="middle" fill="#222222">{words}</text>'
+        '<path d="M20 130H380M20 125V135M380 125V135" stroke="#222222" stroke-width="1" fill="none"/>'
+        '<text x="200" y="148" text-anchor="middle" fill="#222222">602 cm</text>'
+    )
+    return Figure(key, _svg(400, 160, inside), f"A strip marked {words}, 602 cm long.", caption)
+
+
+_CUTTING = Figure(
+    "cutting-net",
+    _svg(
+        600,
+        360,
+        '<rect x="60" y="30" width="500" height="280" fill="#ffffff" stroke="#222222" stroke-width="2"/>'
+        + "".join(
+            f'<rect x="60" y="{30 + 70 * row}" width="500" height="70" fill="{fill}" stroke="#222222"/>'
+            f'<text x="310" y="{70 + 70 * row}" text-anchor="middle" fill="#222222">{letter}</text>'
+            for row, (letter, fill) in enumerate(
+                (("A1", "#f3ece0"), ("A2", "#f3ece0"), ("B1", "#dfe9e2"), ("B2", "#dfe9e2"))
+            )
+        )
+        + '<text x="310" y="340" text-anchor="middle" fill="#222222">140 cm of cloth, folded</text>',
+    ),
+    "The net folded once along its length, with four lanes marked A1, A2, B1 and B2 from the fold.",
+    "Net: fold the cloth once, lay the tapes, and cut along each line.",
+)
+
+_WHOLE = Figure(
+    "whole",
+    _svg(
+        400,
+        300,
+        '<path d="M150 30H250L290 120H110Z" fill="#f3ece0" stroke="#222222" stroke-width="2"/>'
+        '<path d="M110 120H290L370 270Q200 300 30 270Z" fill="#dfe9e2" stroke="#222222" stroke-width="2"/>'
+        '<text x="200" y="85" text-anchor="middle" fill="#222222">15 cm</text>'
+        '<text x="200" y="205" text-anchor="middle" fill="#222222">23.5 cm</text>',
+    ),
+    "The finished underskirt: a waistband, an upper tier of 15 cm and a flounce of 23.5 cm.",
+    "The finished underskirt.",
+)
+
+GUIDE = Guide(
+    title="Larkspur dancing underskirt",
+    wearer="size M",
+    about=(
+        "A very full net underskirt for the village theatre's dancers.\n\n"
+        "- each layer is a *long* flounce\n- gathered to a **short** upper tier"
+    ),
+    facts=(
+        Fact("skirt_length", "Finished length", "41.5 cm", "waist height 104 cm less knee height 46 cm less 16.5 cm"),
+        Fact("upper.length", "Upper tier, round", "300 cm", "given"),
+        Fact("flounce.length", "Flounce, round", "600 cm", "300 cm × 2"),
+        Fact("waistband.length", "Waistband, round", "156 cm", "2 × waist girth of 78 cm"),
+    ),
+    cautions=(
+        Caution("flame", "Net catches fire and burns fast. Keep the skirt from candles, stoves and stage flame."),
+        Caution("needle", "Take each pin out before the needle comes to it. Count the pins in and out."),
+        Caution("trip", "Walk the stage stairs once in the skirt before the dance."),
+    ),
+    tools=(
+        Tool("Sewing machine", "lockstitch foot, needle of size 70"),
+        Tool("Overlocker", "three threads, for the seam edges"),
+        Tool("80 pins", "one every 2 cm where net is gathered"),
+    ),
+    materials=(
+        MaterialLine("net", "soft nylon dress net, 140 cm wide", "5.4 m", "5.36 m", "upper tier, flounce", "9.72 EUR"),
+        MaterialLine("edging", "satin ribbon edging, 15 mm", "13 m", "12.04 m", "bottom of the flounce", "5.85 EUR"),
+        MaterialLine("elastic", "woven waistband elastic, 25 mm", "0.7 m", "65 cm", "waistband", "0.84 EUR"),
+    ),
+    cutting=(
+        CutLine("A", "upper tier", "net", "2", "302 cm", "17 cm", "300 × 15 cm", "from 3 lengths, seams of 1 cm"),
+        CutLine("B", "flounce", "net", "2", "602 cm", "25 cm", "600 × 23.5 cm", "from 5 lengths, seams of 1 cm"),
+        CutLine("C", "waistband", "satin", "1", "158 cm", "8 cm", "156 × 3 cm", ""),
+    ),
+    cutting_figures=(_CUTTING,),
+    cutting_steps=(
+        GuideStep(1, "Fold the net once along its length and lay it flat on the table.", "both edges lie together",
+                  "5 mm", "lift the top half and lay it again; do not pull"),
+        GuideStep(2, "Lay tapes at 17 cm, 34 cm, 59 cm and 84 cm from the fold and cut along them."),
+    ),
+    parts=(
+        Part(
+            "Net layers",
+            (
+                Operation(
+                    "join-upper", "Close the upper tier to a ring", "Each upper tier is a ring of 300 cm.",
+                    "10 minutes", (), (_strip("join-upper-after", "A", "The ends lie on each other."),),
+                    (
+                        GuideStep(3, "Lay the two short ends of A on each other and pin.",
+                                  chain="both, in one chain"),
+                        GuideStep(4, "Sew 1 cm from the edge with a stitch of 2 mm. Sew three stitches back at each end.",
+                                  "the ring measures 300 cm", "1 cm", "take the seam out and sew it anew",
+                                  "both, in one chain"),
+                    ),
+                    "Net has no right side: the trim decides which side is out.", False,
+                ),
+                Operation(
+                    "gather-flounce", "Gather the flounce", "The top of each flounce is drawn in to 300 cm.",
+                    "40 minutes",
+                    (Caution("needle", "Keep your fingers behind the foot when you guide the net."),),
+                    (
+                        _strip("gather-before", "B", "Two rows, 5 mm apart, with long tails."),
+                        _strip("gather-after", "B drawn in", "Drawn in to half its length."),
+                    ),
+                    (
+                        GuideStep(5, "Sew two rows along the top, 5 mm and 10 mm from the edge, in the longest stitch."),
+                        GuideStep(6, "Draw both lower threads until the edge is as long as the upper tier.",
+                                  "the edge measures 300 cm",
+                                  "up to 11 cm short: ease it in; over 15 cm: let it out",
+                                  "loosen the threads and share the gathers again"),
+                    ),
+                    "", True,
+                ),
+            ),
+        ),
+        Part(
+            "Waist",
+            (
+                Operation(
+                    "insert-elastic", "Thread the elastic", "The band holds at a waist of 78 cm.", "15 minutes", (), (),
+                    (
+                        GuideStep(7, "Cut 65 cm of elastic."),
+                        GuideStep(8, "Thread it through the gap of 5 cm and sew the ends 2 cm over each other.",
+                                  "the elastic is not twisted", "", "turn the ends once and try again"),
+                    ),
+                    "", True,
+                ),
+            ),
+        ),
+    ),
+    proofs=(
+        ProofLine("The skirt passes over the hips.", "The band is 156 cm round; the hips with ease are 109 cm."),
+        ProofLine("The lengths match at every seam.", "600 cm is gathered to 300 cm, twice as full."),
+    ),
+    notes="Cut the net on a smooth table: it catches on rough wood.",
+    overview=_WHOLE,
+    rounding="5 mm",
+    content_key="a1b2c3d4e5f6",
+)
+
+
+def with_text_everywhere(text: str) -> Guide:
+    """The sample with `text` put behind every text that can come from a spec, a workroom or a wearer."""
+    probed = cast(Guide, _probed(GUIDE, text))
+    return replace(probed, content_key=GUIDE.content_key, language=GUIDE.language)
+
+
+def _probed(value: object, text: str) -> object:
+    if isinstance(value, str):
+        return f"{value} {text}"
+    if isinstance(value, tuple):
+        return tuple(_probed(part, text) for part in value)
+    if is_dataclass(value) and not isinstance(value, type):
+        # Keys, kinds and drawings are furbelow's own.
+        own = {"key", "kind", "svg"}
+        return replace(
+            value,
+            **{f.name: _probed(getattr(value, f.name), text) for f in fields(value) if f.name not in own},
+        )
+    return value
