@@ -1,7 +1,7 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from compiler.s5_buy.bobbins import BobbinPlan, BobbinWork, FreshBobbin, RunsOutInside, plan_bobbins
@@ -65,6 +65,7 @@ def test_work_below_nothing_is_our_mistake() -> None:
         plan_bobbins([BobbinWork("hem", -METRE)], METRE)
 
 
+@settings(deadline=None, max_examples=50)
 @given(
     chains=st.lists(st.tuples(st.integers(1, 30), st.integers(0, 40)), max_size=6),
     capacity=st.integers(30, 90),

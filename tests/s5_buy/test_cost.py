@@ -1,7 +1,7 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from compiler.s5_buy.cost import CostLine, CostTable, MarginOn, PriceSuggestion, cost_table, suggest_price
@@ -59,6 +59,7 @@ def test_what_costs_nothing_has_no_margin_to_speak_of() -> None:
 
 
 @pytest.mark.parametrize("margin_on", ["price", "cost"])
+@settings(deadline=None, max_examples=50)
 @given(cost=amounts, margin=st.fractions(0, Fraction(9, 10), max_denominator=100))
 def test_a_rounded_price_keeps_at_least_the_margin_asked(
     margin_on: MarginOn, cost: Fraction, margin: Fraction

@@ -1,7 +1,7 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from compiler.s5_buy.elastic import (
@@ -69,6 +69,7 @@ def test_lengths_and_ratings_that_cannot_be_are_told() -> None:
     assert isinstance(shortest_ring(Fraction(1000), Fraction(2)), OutOfRange)
 
 
+@settings(deadline=None, max_examples=50)
 @given(girth=girths, rated=ratings)
 def test_the_shortest_ring_just_passes_and_any_shorter_does_not(girth: Fraction, rated: Fraction) -> None:
     ring = shortest_ring(girth, rated)
@@ -79,6 +80,7 @@ def test_the_shortest_ring_just_passes_and_any_shorter_does_not(girth: Fraction,
     assert not short.passes
 
 
+@settings(deadline=None, max_examples=50)
 @given(waist=girths, hip=girths)
 def test_the_girth_to_pass_is_never_below_waist_or_hip(waist: Fraction, hip: Fraction) -> None:
     assert girth_to_pass(waist, hip) >= waist

@@ -1,7 +1,7 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from compiler.s5_buy.out_of_range import OutOfRange
@@ -54,6 +54,7 @@ def test_a_need_below_nothing_is_our_mistake() -> None:
         rounded_up(Fraction(-1), BY_PIECE)
 
 
+@settings(deadline=None, max_examples=50)
 @given(need=st.fractions(0, 10**5), step=st.fractions(Fraction(1, 10), 10**4))
 def test_bought_covers_the_need_by_less_than_one_step(need: Fraction, step: Fraction) -> None:
     bought = rounded_up(need, SoldBy(step))
@@ -61,6 +62,7 @@ def test_bought_covers_the_need_by_less_than_one_step(need: Fraction, step: Frac
     assert (bought / step).denominator == 1
 
 
+@settings(deadline=None, max_examples=50)
 @given(need=st.fractions(0, 10**5), shrinkage=st.fractions(0, Fraction(99, 100)))
 def test_cloth_bought_for_shrinkage_washes_back_to_the_need(need: Fraction, shrinkage: Fraction) -> None:
     bought = before_shrinkage(need, shrinkage)

@@ -1,7 +1,7 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from compiler.s5_buy.out_of_range import OutOfRange
@@ -121,6 +121,7 @@ def test_an_overedge_of_unknown_width_and_an_unformulated_stitch_have_no_geometr
     assert geometric_ratio("512", Fraction(2), Fraction(1), Fraction(4)) is None
 
 
+@settings(deadline=None, max_examples=50)
 @given(
     stitch_length=st.fractions(Fraction(1, 2), 6, max_denominator=40),
     width=st.fractions(0, 8, max_denominator=40),
@@ -154,6 +155,7 @@ def test_a_reel_without_length_is_told() -> None:
     assert isinstance(reels_to_buy(METRE, NONE), OutOfRange)
 
 
+@settings(deadline=None, max_examples=50)
 @given(need=st.fractions(0, 10**6), reel=st.fractions(1, 10**5), standing=st.integers(0, 5))
 def test_reels_cover_the_need_and_one_fewer_would_not(need: Fraction, reel: Fraction, standing: int) -> None:
     order = reels_to_buy(need, reel, standing)
