@@ -16,6 +16,7 @@ CODES: dict[str, str] = {
     "FB108": "the file holds more than one document",
     "FB109": "the file is empty",
     "FB110": "a key is not a plain word",
+    "FB111": "the file holds more keys and values than a spec can need",
     # read: quantities
     "FB120": "a quantity can't be read",
     # solve: formulas
