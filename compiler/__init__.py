@@ -1,1 +1,3 @@
-"""furbelow: a garment spec compiled to build instructions."""
+"""furbelow: from a garment spec to the guide that someone sews from."""
+
+__version__ = "0.1.0"

@@ -1,0 +1,1 @@
+"""The model of cloth that steps are rehearsed on."""

@@ -1,0 +1,49 @@
+"""What cloth and methods can take. Each figure names its source; makers override them in the material."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from compiler.quantity import mm
+from compiler.s2_solve.solved import Solved
+
+# Short by up to this share of the length: ease in or trim. Common practice, no source: 15 cm in 4 m.
+EASE_SHARE = Fraction(15, 400)
+# Short by more than this share: let the gathers out. Common practice, no source: 20 cm in 4 m.
+LET_OUT_SHARE = Fraction(20, 400)
+# A pleating attachment set to every stitch and mark 6 takes cloth to about half. Common practice, no source.
+ATTACHMENT_MOST = Fraction(2)
+ATTACHMENT_LEAST = Fraction(5, 4)
+
+# Fullest gathers by cloth weight in g/m2 (house rule, maker to confirm; chiffon ruches 3 and taffeta 2 in
+# Butterick, The New Dressmaker, 1921).
+_FULLEST = ((Fraction(40), Fraction(4)), (Fraction(100), Fraction(3)), (Fraction(200), Fraction(5, 2)))
+_FULLEST_HEAVY = Fraction(2)
+
+# Thickness of one ply in mm by cloth weight, at a bulk of 0.25 g/cm3 (house rule, maker to confirm).
+_BULK = Fraction(1, 4)
+
+
+def fullest(solved: Solved, cloth: str) -> Fraction:
+    """The largest ratio of cloth to set length that this cloth gathers to: its own `gathers up to`, or by weight."""
+    amounts = solved.materials[cloth].amounts
+    if "gathers_up_to" in amounts:
+        return amounts["gathers_up_to"].value
+    weight = gram_per_m2(solved, cloth)
+    return next((ratio for limit, ratio in _FULLEST if weight <= limit), _FULLEST_HEAVY)
+
+
+def gram_per_m2(solved: Solved, cloth: str) -> Fraction:
+    """The weight of a cloth in g/m2; 100 where the spec does not say (house rule, maker to confirm)."""
+    weight = solved.materials[cloth].amounts.get("weight")
+    return weight.value * 1_000_000 if weight else Fraction(100)
+
+
+def thickness(solved: Solved, cloth: str) -> Fraction:
+    """The thickness of one ply in mm."""
+    return gram_per_m2(solved, cloth) / 1000 / _BULK
+
+
+def width_of(solved: Solved, material: str) -> Fraction:
+    """The width of a trim, elastic or cloth in mm; 0 where the spec does not say."""
+    return solved.materials[material].amounts.get("width", mm(0)).as_length_mm()

@@ -1,0 +1,197 @@
+"""The garment spec as read: every value with the place where it stands. Nothing is worked out yet."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from compiler.diagnostics import Span
+from compiler.s2_solve.formula import Formula
+
+
+@dataclass(frozen=True)
+class Word:
+    """A plain text with its place."""
+
+    text: str
+    span: Span
+
+
+@dataclass(frozen=True)
+class Written:
+    """A quantity or formula as the maker wrote it. `span` covers the text, so offsets in it give places."""
+
+    text: str
+    formula: Formula
+    span: Span
+
+
+@dataclass(frozen=True)
+class EdgeName:
+    """An edge or seam by name: `flounce.top` has piece and side; a stack such as `net_top` has side None.
+
+    Sides: top, bottom, start, end; and for seams also ends (start sewn to end) and joins (strips pieced).
+    """
+
+    piece: str
+    side: str | None
+    span: Span = field(compare=False)
+
+    def __str__(self) -> str:
+        return f"{self.piece}.{self.side}" if self.side else self.piece
+
+
+@dataclass(frozen=True)
+class LayerName:
+    """One layer of a stack: an edge and the way its right side faces, "out" or "in"."""
+
+    edge: EdgeName
+    right_side: str
+
+
+ArgValue = Written | EdgeName | Word | tuple[EdgeName, ...] | tuple[Word, ...] | tuple[LayerName, ...]
+
+
+@dataclass(frozen=True)
+class Arg:
+    """A parameter of a step. `given` is False where it is the technique's default.
+
+    `kind` is the technique's word for a single quantity: "length" or "number"; empty for anything else.
+    """
+
+    name: str
+    value: ArgValue
+    span: Span
+    given: bool = True
+    kind: str = ""
+
+
+@dataclass(frozen=True)
+class Step:
+    index: int  # 0-based among the working steps
+    technique: str
+    args: Mapping[str, Arg]
+    part: str  # the heading it stands under
+    tip: str  # the maker's note on this step, Markdown
+    span: Span
+
+
+@dataclass(frozen=True)
+class BodyMeasure:
+    name: str
+    span: Span
+    low: Written | None
+    high: Written | None
+
+
+@dataclass(frozen=True)
+class Choice:
+    name: str
+    span: Span
+    about: str
+    default: Written
+    low: Written | None
+    high: Written | None
+    step: Written | None
+
+
+@dataclass(frozen=True)
+class Measure:
+    """A named formula of the maker's own."""
+
+    name: str
+    span: Span
+    about: str
+    value: Written
+
+
+@dataclass(frozen=True)
+class Offer:
+    """A width the shop sells the cloth in, and its price."""
+
+    width: Written
+    price: Written | None
+    span: Span
+
+
+@dataclass(frozen=True)
+class Material:
+    """Something to buy. `kind`: cloth, trim, elastic, thread, dye, starch or other."""
+
+    name: str
+    span: Span
+    kind: str
+    about: str
+    fibre: str
+    amounts: Mapping[str, Written]  # width, selvedge, weight, shrinkage, sold_by, price, stretch, reel, gathers, spare
+    offers: tuple[Offer, ...]
+    ravels: bool
+    has_right_side: bool
+    one_way: bool
+    colour: str
+    supplier: str
+    code: str
+
+
+@dataclass(frozen=True)
+class Piecing:
+    seam: Written
+    shortest: Written
+    most_joins: Written
+    span: Span
+
+
+@dataclass(frozen=True)
+class Piece:
+    """A rectangle. Exactly one of `length` and `cut_length` is written, or both if they agree; so for depth."""
+
+    name: str
+    span: Span
+    about: str
+    cloth: Word
+    count: Written | None
+    length: Written | None
+    cut_length: Written | None
+    depth: Written | None
+    cut_depth: Written | None
+    grain: str  # along, across or free: the way the length lies on the cloth
+    piecing: Piecing | None
+
+
+@dataclass(frozen=True)
+class Rule:
+    check: Written
+    message: str
+    span: Span
+
+
+@dataclass(frozen=True)
+class Worn:
+    """Where the top edge sits, what it must pass, how long the garment is on the body, what may not show."""
+
+    at: str  # the body line the top edge sits on: waist
+    over: Written
+    ease: Written | None
+    length: Written | None
+    hidden: Mapping[str, Written]  # piece -> clearance
+    span: Span
+
+
+@dataclass(frozen=True)
+class Spec:
+    file: str
+    source: str
+    title: str
+    about: str
+    notes: str
+    units: str  # metric or inches
+    rounding: Written
+    body: Mapping[str, BodyMeasure]
+    sizes: Mapping[str, Mapping[str, Written]]
+    choices: Mapping[str, Choice]
+    measures: Mapping[str, Measure]
+    worn: Worn
+    materials: Mapping[str, Material]
+    pieces: Mapping[str, Piece]
+    steps: tuple[Step, ...]
+    rules: tuple[Rule, ...]

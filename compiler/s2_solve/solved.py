@@ -1,0 +1,101 @@
+"""What solving gives: every measurement of one garment for one body, each with the reason for it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from compiler.diagnostics import Span
+from compiler.quantity import Quantity
+from compiler.s1_read.spec import Material, Piece, Spec, Step
+
+
+@dataclass(frozen=True)
+class Derivation:
+    """Why a number is what it is.
+
+    `formula` as written, `with_values` the same with the numbers put in, `inputs` the names it stands on,
+    `rounding` a sentence such as "rounded up to 5 mm: 23.43 cm -> 23.5 cm" or empty.
+    """
+
+    name: str
+    value: Quantity
+    formula: str
+    with_values: str
+    inputs: tuple[str, ...]
+    rounding: str
+    span: Span | None
+    origin: str  # "body", "choice", "measure", "material", "piece", "allowance", "step", "rule"
+
+
+@dataclass(frozen=True)
+class Takes:
+    """What a step takes of a piece at one of its edges: the sum of the named step lengths.
+
+    `args` names length parameters of the step ("seam", "turn up"); each counts once, so naming one twice takes it
+    twice. `doubles` marks a piece that is folded in half along its length: its cut depth is twice what shows.
+    """
+
+    piece: str
+    side: str  # top, bottom, start or end
+    args: tuple[str, ...]
+    doubles: bool = False
+
+
+@dataclass(frozen=True)
+class SolvedPiece:
+    """A piece with its numbers in mm. cut_length = length + takes at start and end; cut_depth likewise."""
+
+    piece: Piece
+    count: int
+    length: Fraction
+    cut_length: Fraction
+    depth: Fraction
+    cut_depth: Fraction
+    folded: bool  # depth shows once, is cut twice
+
+    @property
+    def name(self) -> str:
+        return self.piece.name
+
+    @property
+    def label(self) -> str:
+        """The maker's words for it: its `about`, or its name with spaces."""
+        return self.piece.about or self.piece.name.replace("_", " ")
+
+
+@dataclass(frozen=True)
+class SolvedStep:
+    """A step with its lengths and numbers worked out. Lengths in mm; shares and counts as they are."""
+
+    step: Step
+    amounts: Mapping[str, Quantity]
+
+    def mm(self, name: str) -> Fraction:
+        return self.amounts[name].as_length_mm()
+
+
+@dataclass(frozen=True)
+class SolvedMaterial:
+    """A material with its amounts worked out: width, weight, stretch and so on, by key."""
+
+    material: Material
+    amounts: Mapping[str, Quantity]
+
+
+@dataclass(frozen=True)
+class Solved:
+    """One garment for one body. `values` holds every name that `why` can explain."""
+
+    spec: Spec
+    wearer: str
+    rounding: Fraction  # mm
+    values: Mapping[str, Derivation]
+    pieces: Mapping[str, SolvedPiece]
+    materials: Mapping[str, SolvedMaterial]
+    steps: tuple[SolvedStep, ...]
+
+    def length(self, name: str) -> Fraction:
+        """The solved value of a name, in mm."""
+        return self.values[name].value.as_length_mm()

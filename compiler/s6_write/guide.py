@@ -1,0 +1,131 @@
+"""The guide as a value: everything a person reads, before any page format.
+
+Texts are plain sentences with their numbers already shown in the workroom's units; only `about` and `notes` are
+Markdown as the maker wrote it. Nothing here knows HTML, PDF or SVG's page.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A drawing with its text alternative. `svg` is one self-contained <svg> element of the safe subset."""
+
+    key: str  # unique in the guide, fit for an id or a file name: a-z 0-9 -
+    svg: str
+    alt: str  # says what the drawing shows, numbers included
+    caption: str
+
+
+@dataclass(frozen=True)
+class Fact:
+    """A measurement in the summary table; `name` is its name in the spec, `reason` the derivation in words."""
+
+    name: str
+    label: str
+    value: str
+    reason: str
+
+
+@dataclass(frozen=True)
+class Caution:
+    """A warning; `kind` is one of needle, blade, heat, flame, steam, aerosol, dye, trip, child."""
+
+    kind: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Tool:
+    name: str
+    why: str
+
+
+@dataclass(frozen=True)
+class MaterialLine:
+    """What to buy or have: `amount` to buy in shop units, `need` the exact need, `use` where it goes."""
+
+    name: str
+    description: str
+    amount: str
+    need: str
+    use: str
+    cost: str
+
+
+@dataclass(frozen=True)
+class CutLine:
+    """One row of the cutting list. Cut sizes include every allowance; finished sizes are what shows."""
+
+    letter: str  # label on the cutting figure
+    piece: str
+    cloth: str
+    count: str
+    cut_length: str
+    cut_depth: str
+    finished: str
+    note: str
+
+
+@dataclass(frozen=True)
+class GuideStep:
+    """One action. `check`, `tolerance` and `remedy` are empty where nothing can go wrong."""
+
+    number: int
+    text: str
+    check: str = ""
+    tolerance: str = ""
+    remedy: str = ""
+    chain: str = ""  # "all 2, in one chain" where the action is done on several pieces one after the other
+
+
+@dataclass(frozen=True)
+class Operation:
+    """Steps that together do one thing of the spec, with the cloth drawn before and after."""
+
+    key: str  # stable id
+    title: str
+    aim: str  # one sentence: what is true afterwards
+    minutes: str
+    cautions: tuple[Caution, ...]
+    figures: tuple[Figure, ...]
+    steps: tuple[GuideStep, ...]
+    tip: str  # the maker's note, Markdown
+    safe_stop: bool  # the work may be put away here
+
+
+@dataclass(frozen=True)
+class Part:
+    title: str
+    operations: tuple[Operation, ...]
+
+
+@dataclass(frozen=True)
+class ProofLine:
+    """What the rehearsal proved, in one sentence with its numbers."""
+
+    claim: str
+    shown: str
+
+
+@dataclass(frozen=True)
+class Guide:
+    title: str
+    wearer: str  # "size M" or a name or number
+    about: str  # Markdown
+    facts: tuple[Fact, ...]
+    cautions: tuple[Caution, ...]
+    tools: tuple[Tool, ...]
+    materials: tuple[MaterialLine, ...]
+    cutting: tuple[CutLine, ...]
+    cutting_figures: tuple[Figure, ...]
+    cutting_steps: tuple[GuideStep, ...]
+    parts: tuple[Part, ...]
+    proofs: tuple[ProofLine, ...]
+    notes: str  # Markdown
+    overview: Figure | None
+    rounding: str  # "5 mm" or "1/4 in"
+    content_key: str  # changes when anything that is read changes
+    language: str = "en"

@@ -1,0 +1,82 @@
+"""Numbers and names as the guide says them, in the units of the workroom."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from compiler.quantity import System, show_cloth_length, show_length
+from compiler.s2_solve.solved import Solved
+from compiler.workroom import Workroom
+
+_INCH = Fraction("25.4")
+
+
+@dataclass(frozen=True)
+class Say:
+    """How this guide speaks. `joins` holds the joins that the cutting plan gave each piece, over all its copies."""
+
+    solved: Solved
+    room: Workroom
+    joins: Mapping[str, int] = field(default_factory=dict)
+
+    @property
+    def system(self) -> System:
+        return "inch" if (self.room.units or self.solved.spec.units) == "inches" else "metric"
+
+    def length(self, length: Fraction) -> str:
+        """A length in mm as read off a tape: to the mm, or to 1/8 in (1/16 in below an inch)."""
+        if self.system == "metric":
+            return show_length(length, "metric", Fraction(1))
+        return show_length(length, "inch", _INCH / (16 if length < _INCH else 8))
+
+    def cut(self, length: Fraction) -> str:
+        """A cut length in mm: never shown shorter than it is."""
+        step = Fraction(1) if self.system == "metric" else _INCH / 16
+        return show_length(length, self.system, step, "up")
+
+    def buy(self, length: Fraction) -> str:
+        """A length of cloth or trim to buy, in m or yd."""
+        return show_cloth_length(length, self.system)
+
+    def piece(self, name: str) -> str:
+        """The maker's words for a piece: "flounce"."""
+        return self.solved.pieces[name].label
+
+    def the(self, names: str | Sequence[str]) -> str:
+        """One or several pieces with the article: "the flounce", "the upper tier and the lining"."""
+        named = [names] if isinstance(names, str) else list(dict.fromkeys(names))
+        return listed([f"the {self.piece(name)}" for name in named])
+
+    def edge(self, piece: str, side: str) -> str:
+        return f"the {side} edge of the {self.piece(piece)}"
+
+    def edges(self, pieces: Sequence[str], side: str) -> str:
+        """The same side of one or several pieces."""
+        if len(set(pieces)) == 1:
+            return self.edge(pieces[0], side)
+        return f"the {side} edges of {self.the(pieces)}"
+
+    def count(self, number: int, one: str, many: str | None = None) -> str:
+        """ "1 pin", "12 pins"."""
+        return f"{number} {one if number == 1 else many or one + 's'}"
+
+    def chain(self, copies: int) -> str:
+        """How work on like pieces is marked: empty for one."""
+        if copies == 1:
+            return ""
+        return "both, one after the other" if copies == 2 else f"all {copies}, in one chain"
+
+    def share(self, share: Fraction) -> str:
+        return f"{float(share * 100):.3g} %"
+
+    def ratio(self, ratio: Fraction) -> str:
+        return f"{float(ratio):.3g}"
+
+
+def listed(words: Sequence[str]) -> str:
+    """ "a, b and c"."""
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} and {words[-1]}"

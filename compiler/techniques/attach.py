@@ -1,0 +1,156 @@
+"""Sew one edge to another, the gathered one underneath.
+
+What it does: pins the two edges at quarter marks, right sides together, and sews them with one seam.
+Edges before and after: both raw or neatened and of one length before; both sewn after, with one margin between them.
+Allowance: the seam, at both edges.
+Example: `- attach: {edge: flounce.top, to: upper.bottom, seam: 1 cm}`
+Source: the gathered edge below, the flat one on top; short by 15 cm in 4 m may be eased, over 20 cm the gathers are
+    let out; pins every 2 cm on gathered net: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from compiler.cloth.bench import Bench, Edge, Seam, State
+from compiler.cloth.limits import EASE_SHARE, LET_OUT_SHARE
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.join_ends import PINS
+from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edge_of,
+    fault_at,
+    refused,
+    takes_at,
+)
+from compiler.workroom import Workroom
+
+
+class Attach:
+    name = "attach"
+    about = "Sew one edge to another of the same length, right sides together."
+    parameters = {
+        "edge": Parameter("The edge to sew on, gathered or flat.", "edge"),
+        "to": Parameter("The edge it is sewn to.", "edge"),
+        "seam": Parameter("Seam allowance at both edges.", "length", "1 cm"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        edges = (*edges_in(step.args["edge"].value), *edges_in(step.args["to"].value))  # type: ignore[arg-type]
+        return takes_at(edges, "seam")
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written = step.step
+        names = edge_of(written, "edge"), edge_of(written, "to")
+        for arg, name in zip(("edge", "to"), names, strict=True):
+            if fault := edge_not_ready(bench, written, arg, name):
+                return refused(bench, step, (), fault)
+        edge, to = bench.edge(names[0]), bench.edge(names[1])
+        touches = (*edge.pieces, *to.pieces)
+        if bench.units[edge.pieces[0]] == bench.units[to.pieces[0]]:
+            return refused(bench, step, touches, fault_at(
+                written, "to", "FB317", f"`{edge.name}` and `{to.name}` belong to one unit already",
+                help="check which two edges this seam is meant to join",
+            ))  # fmt: skip
+        fault = forms_differ(bench, written, "to", edge, to) or copies_differ(written, "to", edge, to)
+        if fault:
+            return refused(bench, step, touches, fault)
+        say, gap = Say(solved, room), edge.set_length - to.set_length
+        if abs(gap) > solved.rounding:  # cut lengths are rounded up each by itself: one step between them is eased in
+            what = "gathered to" if edge.gathered else "long"
+            return refused(bench, step, touches, fault_at(
+                written, "edge", "FB401",
+                f"`{edge.name}` is {say.length(edge.set_length)} {what} and `{to.name}` is {say.length(to.set_length)},"
+                f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
+                notes=(f"{say.length(edge.set_length)} - {say.length(to.set_length)} = "
+                       f"{'-' if gap < 0 else ''}{say.length(abs(gap))}",),
+                help=f"gather `{edge.name}` to `{to.name}` before this step" if gap > 0 and not edge.gathered
+                else f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`",
+            ))  # fmt: skip
+        seam = step.mm("seam")
+        plies = (*to.plies, *edge.plies)
+        margin = Seam(
+            names[0], names, plies, to.set_length, to.copies, seam, "301",
+            State.NEATENED if State.RAW not in (edge.state, to.state) else State.RAW,
+        )  # fmt: skip
+        after = bench.with_edges(
+            replace(edge, state=State.SEWN, used=edge.used + seam, held=True, set_length=to.set_length),
+            replace(to, state=State.SEWN, used=to.used + seam, held=True),
+        )
+        after = taken(taken(after, edge, seam), to, seam).with_seams(margin).joined(touches)
+        label = f"sewing the {solved.pieces[edge.pieces[0]].label} to the {solved.pieces[to.pieces[0]].label}"
+        return Performed(
+            step, bench, after, touches,
+            sewn=(Sewn("301", to.set_length, to.copies, room.seam_stitch, label),),
+            setup="straight stitch", pinned=to.set_length * to.copies,
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        written, before = done.step.step, done.before
+        edge, to = before.edge(edge_of(written, "edge")), before.edge(edge_of(written, "to"))
+        seam, length = done.step.mm("seam"), to.set_length
+        upper = say.edges(to.pieces, to.name.rpartition(".")[2])
+        lower = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
+        chain, hold = say.chain(to.copies), say.room.hold_with
+        ring = before.ring(to)
+        spacing = say.room.pin_spacing
+        marks = "the seams and the quarter marks" if ring else "both ends and the quarter marks"
+        actions = (
+            Action(
+                f"Mark {upper} in quarters, every {say.length(length / 4)}" + (", the first at the seam." if ring else "."),
+                chain=chain,
+            ),
+            Action(
+                f"Slip {lower} against {upper}, right sides together, and match {marks}."
+                if ring else f"Lay {lower} against {upper}, right sides together, and match {marks}.",
+                chain=chain,
+            ),
+            Action(
+                f"{'Clip' if hold == 'clips' else 'Pin'} at the marks first, then every {say.length(spacing)} between them:"
+                f" about {int(length / spacing)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
+                check="The edges lie level and no gathers are bunched at the marks." if edge.gathered else "",
+                tolerance=f"up to {say.length(length * EASE_SHARE)} short in all: ease it in" if edge.gathered else "",
+                remedy=f"More than {say.length(length * LET_OUT_SHARE)} short: let the gathers out." if edge.gathered else "",
+                chain=chain,
+            ),
+            Action(
+                f"Sew with {say.the(to.pieces)} on top{' and the gathers underneath' if edge.gathered else ''},"
+                f" {say.length(seam)} from the edge, {say.length(done.sewn[0].stitch)} stitch,"
+                f" {say.length(length)}{' all round; let the end overlap the start by three stitches' if ring else ''}.",
+                check="No pleat is caught and no gathering row shows on the right side."
+                if edge.gathered else "The edges stayed level.",
+                remedy="Unpick that hand's width, smooth it and sew it again."
+                + (" A row that shows below the seam is pulled out." if edge.gathered else ""),
+                chain=chain,
+            ),
+        )  # fmt: skip
+        parts = say.the(edge.pieces)
+        return Telling(
+            f"Sew {parts} to {say.the(to.pieces)}",
+            f"{parts[0].upper()}{parts[1:]} hangs from {say.the(to.pieces)}, seam {say.length(seam)}.",
+            actions, (PINS,),
+        )  # fmt: skip
+
+
+def taken(bench: Bench, edge: Edge, amount: object) -> Bench:
+    """The bench with a turn or seam taken at the edges that lie in a stack; a plain edge has its own books."""
+    if "." in edge.name:
+        return bench
+    for below, stack in bench.layered.items():
+        if stack != edge.name:
+            continue
+        layer = bench.edge(below)
+        layer = replace(layer, state=State.SEWN, used=layer.used + amount, held=True)  # type: ignore[operator]
+        bench = taken(bench.with_edges(layer), layer, amount)
+    return bench
+
+
+TECHNIQUE = Attach()

@@ -1,0 +1,166 @@
+"""Sew a separate band to the top edge so that it encloses the seam and makes a casing for elastic.
+
+What it does: sews one long edge of the band to the inside of the skirt, folds the band over and topstitches its other
+    edge to the outside, leaving a gap for the elastic.
+Edges before and after: band and skirt are rings of one length before; both edges enclosed, with an open casing, after.
+Allowance: the seam, at both long edges of the band and at the skirt; the band is folded, so its depth is cut twice.
+Example: `- band casing: {band: waistband, to: skirt_top, seam: 1 cm, gap: 5 cm}`
+Source: a separate casing is cut 2 x finished + 2 cm, and 2 cm longer (home sewing practice, published 2010s).
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, Casing, Seam, State
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.attach import taken
+from compiler.techniques.join_ends import PINS
+from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.ready import edge_not_ready, forms_differ
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edge_of,
+    fault_at,
+    refused,
+    takes_at,
+    word_of,
+)
+from compiler.workroom import Workroom
+
+EDGE_STITCH = Fraction(2)  # from the fold: it narrows the casing by so much
+
+
+class BandCasing:
+    name = "band casing"
+    about = "Sew a folded band over the top edge: it encloses the seam and holds elastic."
+    parameters = {
+        "band": Parameter("The piece that becomes the band.", "piece"),
+        "to": Parameter("The edge it is sewn to.", "edge"),
+        "seam": Parameter("Seam allowance at both long edges of the band and at the skirt.", "length", "1 cm"),
+        "gap": Parameter("Opening left in the topstitching for the elastic.", "length", "5 cm"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        band = word_of(step, "band")
+        return (
+            Takes(band, "top", ("seam",)),
+            Takes(band, "bottom", ("seam",), doubles=True),
+            *takes_at(edges_in(step.args["to"].value), "seam"),  # type: ignore[arg-type]
+        )
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, say = step.step, Say(solved, room)
+        band, to = word_of(written, "band"), edge_of(written, "to")
+        names = f"{band}.top", f"{band}.bottom"
+        for arg, name in (("band", names[0]), ("band", names[1]), ("to", to)):
+            if fault := edge_not_ready(bench, written, arg, name):
+                return refused(bench, step, (band,), fault)
+        edge, upper, lower = bench.edge(to), bench.edge(names[0]), bench.edge(names[1])
+        touches = (*edge.pieces, band)
+        if fault := forms_differ(bench, written, "to", lower, edge):
+            return refused(bench, step, touches, fault)
+        if not bench.ring(edge):
+            return refused(bench, step, touches, fault_at(
+                written, "to", "FB304", f"`{to}` and `{band}` are still flat, and a casing for elastic is a ring",
+                help=f"close the ends of both before this step with `- join ends: {{of: {band}}}`"))  # fmt: skip
+        gap = edge.set_length - lower.set_length
+        if abs(gap) > solved.rounding:
+            return refused(bench, step, touches, fault_at(
+                written, "to", "FB401",
+                f"`{to}` is {say.length(edge.set_length)} and the band is {say.length(lower.set_length)},"
+                f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
+                help=f"gather `{to}` to the band first" if gap > 0 else f"make `{band}` shorter or the skirt fuller"))  # fmt: skip
+        opening, seam, depth = step.mm("gap"), step.mm("seam"), solved.pieces[band].depth
+        after = bench.with_edges(
+            replace(upper, state=State.ENCLOSED, used=upper.used + seam),
+            replace(lower, state=State.ENCLOSED, used=lower.used + seam),
+            replace(edge, state=State.ENCLOSED, used=edge.used + seam, held=True),
+        ).with_cloths(replace(bench.cloths[band], folded=True))
+        after = taken(after, edge, seam).joined(touches)
+        after = after.with_seams(
+            Seam(
+                to,
+                (to, names[1]),
+                (*edge.plies, *lower.plies),
+                edge.set_length,
+                1,
+                seam,
+                "301",
+                State.ENCLOSED,
+                turned=band,
+            )
+        ).with_casing(Casing(band, band, depth - EDGE_STITCH, lower.set_length, opening))
+        length = lower.set_length
+        return Performed(
+            step, bench, after, touches,
+            sewn=(
+                Sewn("301", length, 1, room.seam_stitch, "sewing the waistband on"),
+                Sewn("301", length - opening, 1, room.seam_stitch, "topstitching the waistband"),
+            ),
+            setup="straight stitch", pinned=2 * length, handled=length,
+            facts={"length": length, "depth": depth},
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        written, facts = done.step.step, done.facts
+        band, edge = word_of(written, "band"), done.before.edge(edge_of(written, "to"))
+        seam, gap, length = done.step.mm("seam"), done.step.mm("gap"), facts["length"]
+        the = f"the {say.piece(band)}"
+        pin = "Clip" if say.room.hold_with == "clips" else "Pin"
+        top = "the top edge of the skirt" if len(edge.pieces) > 1 else say.edge(edge.pieces[0], "top")
+        stitch = say.length(done.sewn[0].stitch)
+        gathers = edge.gathered or any(
+            done.before.edge(below).gathered for below, stack in done.before.layered.items() if stack == edge.name
+        )
+        actions = (
+            Action(f"Fold one long edge of {the} {say.length(seam)} to the wrong side and press the fold."),
+            Action(f"Mark {the} and {top} in quarters, every {say.length(length / 4)}, the first at the side seams."),
+            Action(
+                f"Hold the skirt inside out. Lay the unfolded edge of {the} on {top}, right side of the band to the inside of"
+                f" the skirt, side seams together, and {pin.lower()} at the quarter marks, then every"
+                f" {say.length(say.room.pin_spacing * 2)}.",
+                check=f"The band lies without a tuck; both measure {say.length(length)}.",
+                tolerance=f"{say.length(max(length / 100, Fraction(5)))} more or less",
+                remedy="Pull the gathers a little closer or let them out until the skirt lies level with the band."
+                if gathers else "Share the difference out between the quarter marks.",
+            ),
+            Action(
+                f"Sew {say.length(seam)} from the edge, {stitch} stitch, {say.length(length)} all round; let the end overlap"
+                " the start by three stitches.",
+                check="Every layer is caught.",
+                remedy="Sew again where a layer slipped out, 2 cm past it on both sides." if say.system == "metric"
+                else "Sew again where a layer slipped out, 1 in past it on both sides.",
+            ),
+            Action("Fold the band up, away from the skirt, with the whole margin inside it."),
+            Action(
+                f"Bring the folded edge over to the right side until it just covers the stitch line, and {pin.lower()} it.",
+                check=f"The band is {say.length(facts['depth'])} deep all round.",
+                tolerance=say.length(Fraction(2)),
+                remedy="Shift the fold until it covers the stitch line everywhere.",
+            ),
+            Action(f"Mark a gap of {say.length(gap)} at the side seam, with a mark at each end."),
+            Action(
+                f"Topstitch {say.length(EDGE_STITCH)} from the lower fold from one mark round to the other,"
+                f" {say.length(length - gap)}, a few stitches back at both ends. Leave the gap of {say.length(gap)} open.",
+                check=f"The gap is open and the channel is {say.length(facts['depth'] - EDGE_STITCH)} wide inside.",
+                remedy="Unpick what closes the gap.",
+            ),
+        )  # fmt: skip
+        return Telling(
+            f"Sew on {the}",
+            "The top edge is enclosed and a channel for the elastic is open at the gap.",
+            actions,
+            (PINS, IRON),
+        )
+
+
+TECHNIQUE = BandCasing()

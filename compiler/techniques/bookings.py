@@ -1,0 +1,32 @@
+"""What the steps take of every piece, read from the spec alone, before any number is known."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from compiler.s1_read.spec import EdgeName, LayerName, Spec
+from compiler.s2_solve.solved import Takes
+from compiler.techniques import techniques
+
+
+def bookings(spec: Spec) -> Mapping[int, tuple[Takes, ...]]:
+    """For each step by its index: what it takes at which edge of which piece.
+
+    A step on a stacked edge takes of every layer in it, so stacks are opened down to piece edges.
+    """
+    stacks: dict[str, tuple[EdgeName, ...]] = {}
+
+    def edges_in(edge: EdgeName) -> tuple[EdgeName, ...]:
+        if edge.side is not None:
+            return (edge,)
+        return tuple(below for layer in stacks.get(edge.piece, ()) for below in edges_in(layer))
+
+    taken = {}
+    for step in spec.steps:
+        taken[step.index] = techniques()[step.technique].takes(step, edges_in)
+        if step.technique == "stack layers":
+            layers, name = step.args["layers"].value, step.args["as"].value
+            rows = layers if isinstance(layers, tuple) else (layers,)
+            known = tuple(row.edge for row in rows if isinstance(row, LayerName))
+            stacks[name.text] = known  # type: ignore[union-attr]
+    return taken

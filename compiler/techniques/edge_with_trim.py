@@ -1,0 +1,126 @@
+"""Finish an edge with a trim laid over the turned-up raw edge.
+
+What it does: turns the edge up to the right side and sews a trim over it, so that the raw edge is covered.
+Edges before and after: raw or neatened before; hemmed, with the trim on it, after.
+Allowance: the turn, at this edge. The trim needs the length of the edge, and the overlap where the edge is a ring.
+Example: `- edge with trim: {edge: flounce.bottom, trim: edging, turn up: 5 mm, overlap: 2 cm}`
+Source: trim sewn 5 mm from the edge is common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, State
+from compiler.cloth.limits import width_of
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.ready import edge_not_ready
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    Used,
+    edge_of,
+    fault_at,
+    refused,
+    takes_at,
+    word_of,
+)
+from compiler.workroom import Workroom
+
+FIRST_ROW = Fraction(5)  # from the fold; common practice, no source
+SECOND_ROW = Fraction(2)  # below the upper edge of the trim
+WIDE = Fraction(10)  # a wider trim needs a second row, or its upper edge stands off
+COVER = Fraction(2)  # the trim reaches at least so far past the raw edge
+
+
+class EdgeWithTrim:
+    name = "edge with trim"
+    about = "Turn an edge up to the right side and sew a trim over the raw edge."
+    parameters = {
+        "edge": Parameter("The edge to finish.", "edge"),
+        "trim": Parameter("The trim, one of the materials.", "material"),
+        "turn up": Parameter("How much cloth is turned up under the trim.", "length", "5 mm"),
+        "overlap": Parameter("How far the trim's ends overlap on a ring.", "length", "2 cm"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return takes_at(edges_in(step.args["edge"].value), "turn up")  # type: ignore[arg-type]
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, name = step.step, edge_of(step.step, "edge")
+        if fault := edge_not_ready(bench, written, "edge", name):
+            return refused(bench, step, (), fault)
+        edge, trim, turn = bench.edge(name), word_of(written, "trim"), step.mm("turn up")
+        width = width_of(solved, trim)
+        if width < turn + COVER:
+            say = Say(solved, room)
+            return refused(bench, step, edge.pieces, fault_at(
+                written, "turn up", "FB310",
+                f"the trim `{trim}` is {say.length(width)} wide and can't cover a turn of {say.length(turn)},"
+                f" {say.length(turn + COVER - width)} too narrow",
+                notes=(f"it has to reach {say.length(COVER)} past the raw edge: {say.length(turn)} + {say.length(COVER)}"
+                       f" = {say.length(turn + COVER)}",),
+                help="turn up less, or choose a wider trim",
+            ))  # fmt: skip
+        overlap = step.mm("overlap") if bench.ring(edge) else Fraction(0)
+        after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + turn, trim=trim))
+        what = f"trim on the {solved.pieces[edge.pieces[0]].label}"
+        rows = 2 if width > WIDE else 1
+        return Performed(
+            step, bench, after, edge.pieces,
+            sewn=tuple(Sewn("301", edge.set_length, edge.copies, room.seam_stitch, what) for _ in range(rows)),
+            used=(Used(trim, edge.set_length + overlap, edge.copies, what),),
+            setup="straight stitch",
+            handled=edge.set_length * edge.copies,
+            facts={"rows": rows, "overlap": overlap, "width": width},
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        edge = done.before.edge(edge_of(done.step.step, "edge"))
+        side = edge.name.rpartition(".")[2]
+        trim = say.solved.materials[word_of(done.step.step, "trim")].material
+        ribbon = trim.about or trim.name.replace("_", " ")
+        turn, overlap = done.step.mm("turn up"), done.facts["overlap"]
+        where, chain = say.edge(edge.pieces[0], side), say.chain(edge.copies)
+        long = say.length(edge.set_length)
+        actions = [
+            Action(
+                f"Start at the {'seam' if overlap else 'left end'}. Fold {where} up {say.length(turn)} to the right side;"
+                " fold the next hand's length as you sew, not all at once."
+            ),
+            Action(
+                f"Lay the {ribbon} right side up over the fold, its lower edge level with the fold, and sew"
+                f" {say.length(FIRST_ROW)} from the fold, all {long} round."
+                if overlap
+                else f"Lay the {ribbon} right side up over the fold, its lower edge level with the fold, and sew"
+                f" {say.length(FIRST_ROW)} from the fold, {long} in all.",
+                check="The raw edge is hidden under the trim everywhere.",
+                remedy="Where it peeps out, unpick that stretch, fold a little deeper and sew it again.",
+                chain=chain,
+            ),
+        ]
+        if overlap:
+            actions.append(
+                Action(
+                    f"Cut the {ribbon} {say.length(overlap)} past its start, fold the end under by half of that, lay it"
+                    " over the start and sew it down.",
+                    check="The join of the trim lies at the seam of the ring.",
+                    chain=chain,
+                )
+            )
+        if done.facts["rows"] == 2:
+            actions.append(
+                Action(f"Sew a second row {say.length(SECOND_ROW)} below the upper edge of the {ribbon}.", chain=chain)
+            )
+        title = f"Edge the {say.piece(edge.pieces[0])} with {ribbon}"
+        return Telling(title, f"{where[0].upper()}{where[1:]} is finished and cannot fray.", tuple(actions))
+
+
+TECHNIQUE = EdgeWithTrim()

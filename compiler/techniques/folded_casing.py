@@ -1,0 +1,99 @@
+"""Fold the top edge down to make a casing for elastic in one with the piece.
+
+What it does: turns the raw edge under, folds the casing to the wrong side and stitches along its lower fold, with a gap.
+Edges before and after: a ring, raw or neatened, before; hemmed, with an open casing, after.
+Allowance: turn under + depth, at this edge.
+Example: `- folded casing: {edge: top.top, depth: elastic.width + 1/4 in, turn under: 1/4 in, gap: 2 in}`
+Source: for 1 1/2 in elastic fold 1/4 in and then 1 3/4 in, gap 1 5/8 in (home sewing practice, published 2018).
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, Casing, State
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.ready import edge_not_ready
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edge_of,
+    fault_at,
+    refused,
+    takes_at,
+)
+from compiler.workroom import Workroom
+
+EDGE_STITCH = Fraction(2)
+
+
+class FoldedCasing:
+    name = "folded casing"
+    about = "Fold an edge down to a casing for elastic and stitch it, leaving a gap."
+    parameters = {
+        "edge": Parameter("The edge that is folded down.", "edge"),
+        "depth": Parameter("Depth of the casing: the elastic's width and room to slide.", "length"),
+        "turn under": Parameter("First turn, which hides the raw edge.", "length", "6 mm"),
+        "gap": Parameter("Opening left in the stitching for the elastic.", "length", "5 cm"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return takes_at(edges_in(step.args["edge"].value), "turn under", "depth")  # type: ignore[arg-type]
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, name, say = step.step, edge_of(step.step, "edge"), Say(solved, room)
+        if fault := edge_not_ready(bench, written, "edge", name):
+            return refused(bench, step, (), fault)
+        edge = bench.edge(name)
+        if not bench.ring(edge):
+            return refused(bench, step, edge.pieces, fault_at(
+                written, "edge", "FB304", f"`{name}` is still flat, and a casing for elastic is a ring",
+                help="close its ends before this step"))  # fmt: skip
+        depth, under, gap = step.mm("depth"), step.mm("turn under"), step.mm("gap")
+        if under + depth >= bench.depth(edge.pieces[0]):
+            return refused(bench, step, edge.pieces, fault_at(
+                written, "depth", "FB312",
+                f"a casing that takes {say.length(under + depth)} is deeper than its piece of"
+                f" {say.length(bench.depth(edge.pieces[0]))}",
+                help="make the casing narrower or the piece deeper"))  # fmt: skip
+        after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + under + depth, held=True))
+        after = after.with_casing(Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap))
+        sewn = Sewn("301", edge.set_length - gap, edge.copies, room.seam_stitch, "stitching the casing")
+        return Performed(
+            step, bench, after, edge.pieces, sewn=(sewn,), setup="straight stitch", handled=2 * edge.set_length,
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        edge = done.before.edge(edge_of(done.step.step, "edge"))
+        depth, under, gap = (done.step.mm(key) for key in ("depth", "turn under", "gap"))
+        where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
+        pin = "clip" if say.room.hold_with == "clips" else "pin"
+        actions = (
+            Action(f"Fold {where} {say.length(under)} to the wrong side all round and press the fold."),
+            Action(
+                f"Fold it down again by {say.length(depth)}, press, and {pin} it.",
+                check=f"The casing is {say.length(depth)} deep all round.",
+                tolerance=say.length(Fraction(2)),
+                remedy="Unfold and press again where it wanders: elastic twists in an uneven casing.",
+            ),
+            Action(f"Mark a gap of {say.length(gap)} at the side seam, with a mark at each end."),
+            Action(
+                f"Sew {say.length(EDGE_STITCH)} above the lower fold from one mark round to the other,"
+                f" {say.length(edge.set_length - gap)}, {say.length(done.sewn[0].stitch)} stitch, a few stitches back at both"
+                f" ends. Leave the gap of {say.length(gap)} open.",
+                check=f"The gap is open and the channel is {say.length(depth - EDGE_STITCH)} wide inside.",
+                remedy="Unpick what closes the gap.",
+            ),
+        )
+        return Telling("Fold and stitch the casing", "A channel for the elastic is open at the gap.", actions, (IRON,))
+
+
+TECHNIQUE = FoldedCasing()

@@ -1,0 +1,226 @@
+"""Gather an edge to a shorter length.
+
+What it does: draws the cloth of an edge together, by two rows of long stitches or by a pleating attachment.
+Edges before and after: the edge keeps its cloth length and state; its set length becomes the length it is meant for.
+Allowance: none. The rows lie inside the seam that follows.
+Example: `- gather: {edge: flounce.top, to: upper.bottom}`
+Source: two rows 5 mm apart in the longest stitch, without backstitch, with long tails: common practice, no source.
+    An attachment set to every stitch and depth mark 6 takes cloth to about half: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth import limits
+from compiler.cloth.bench import Bench, Edge
+from compiler.diagnostics import Fault, Severity
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edge_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from compiler.workroom import Workroom
+
+BEST, ROWS, HAND, ATTACHMENT = "best", "two rows by machine", "two rows by hand", "pleating attachment"
+TAIL = Fraction(100)  # thread left hanging at each end of a row
+FIRST_ROW = Fraction(5)  # from the edge; the second lies the row spacing further in
+TRY = Fraction(500)  # strip to try the attachment on
+
+
+class Gather:
+    name = "gather"
+    about = "Draw an edge together to the length of another edge, or to a given length."
+    parameters = {
+        "edge": Parameter("The edge to gather.", "edge"),
+        "to": Parameter("The edge it will be sewn to.", "edge", ""),
+        "length": Parameter("The length to gather to, where it is not that of another edge.", "length", ""),
+        "method": Parameter("How to gather; best takes what the workroom has and the cloth can take.",
+                            (BEST, ROWS, HAND, ATTACHMENT), BEST),
+    }  # fmt: skip
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, name = step.step, edge_of(step.step, "edge")
+        if fault := edge_not_ready(bench, written, "edge", name):
+            return refused(bench, step, (), fault)
+        edge = bench.edge(name)
+        if ("to" in written.args) == ("length" in written.args):
+            headline = "a gather needs one of `to` and `length`" + (", not both" if "to" in written.args else "")
+            return refused(bench, step, edge.pieces, fault_at(
+                written, None, "FB313", headline, help="name the edge it will be sewn to with `to`"))  # fmt: skip
+        if "to" in written.args:
+            to = edge_of(written, "to")
+            if fault := edge_not_ready(bench, written, "to", to):
+                return refused(bench, step, edge.pieces, fault)
+            target = bench.edge(to)
+            fault = forms_differ(bench, written, "to", edge, target) or copies_differ(written, "to", edge, target)
+            if fault:
+                return refused(bench, step, (*edge.pieces, *target.pieces), fault)
+            length = target.set_length
+        else:
+            length = step.mm("length")
+        ratio = edge.cloth_length / length
+        method = self._method(word_of(written, "method"), room, edge, ratio)
+        faults = self._limits(step, solved, room, edge, length, method)
+        if any(fault.severity is Severity.ERROR for fault in faults):
+            return refused(bench, step, edge.pieces, *faults)
+        after = bench.with_edges(replace(edge, set_length=length, gathered=method, held=False))
+        label = " and ".join(solved.pieces[piece].label for piece in edge.pieces)
+        rows = 1 if method == ATTACHMENT else 2
+        kind = "101" if method == HAND else "301"  # a hand running stitch has one thread, as 101 does
+        sewn = tuple(
+            Sewn(kind, edge.cloth_length, edge.copies, room.gathering_stitch, f"gathering the {label}")
+            for _ in range(rows)
+        )
+        return Performed(
+            step, bench, after, edge.pieces, tuple(faults), sewn=sewn,
+            setup={ROWS: "straight stitch", HAND: "hand", ATTACHMENT: ATTACHMENT}[method],
+            handled=edge.cloth_length * edge.copies,
+            facts={"ratio": ratio, "method": method, "length": length},
+        )  # fmt: skip
+
+    def _method(self, asked: str, room: Workroom, edge: Edge, ratio: Fraction) -> str:
+        if asked != BEST:
+            return asked
+        # An attachment pleats one ply well, and only so far in one pass.
+        fits = limits.ATTACHMENT_LEAST <= ratio <= limits.ATTACHMENT_MOST
+        if room.gather_with == ATTACHMENT and not (fits and sum(ply.copies for ply in edge.plies) == 1):
+            return ROWS
+        return room.gather_with
+
+    def _limits(
+        self, step: SolvedStep, solved: Solved, room: Workroom, edge: Edge, length: Fraction, method: str
+    ) -> list[Fault]:
+        say, written, ratio = Say(solved, room), step.step, edge.cloth_length / length
+        at = "to" if "to" in written.args else "length"
+        if ratio < 1:
+            return [fault_at(
+                written, at, "FB314",
+                f"`{edge.name}` has {say.length(edge.cloth_length)} of cloth for {say.length(length)},"
+                f" {say.length(length - edge.cloth_length)} too little to gather",
+                notes=(f"{say.length(edge.cloth_length)} / {say.length(length)} = {say.ratio(ratio)}; a gather needs 1 or more",),
+                help="make the piece longer, or swap the two edges",
+            )]  # fmt: skip
+        faults = []
+        for piece in edge.pieces:
+            cloth = solved.pieces[piece].piece.cloth.text
+            most = limits.fullest(solved, cloth)
+            if ratio > most:
+                faults.append(fault_at(
+                    written, "edge", "FB315",
+                    f"`{edge.name}` would be gathered {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
+                    notes=(f"{say.length(edge.cloth_length)} / {say.length(length)} = {say.ratio(ratio)}",),
+                    help=f"use less fullness, or write `gathers up to` in the material `{cloth}` if a swatch shows more",
+                ))  # fmt: skip
+        if not faults and method == ATTACHMENT and ratio > limits.ATTACHMENT_MOST:
+            faults.append(fault_at(
+                written, "method", "FB316",
+                f"a pleating attachment takes cloth {say.ratio(limits.ATTACHMENT_MOST)} to 1 in one pass,"
+                f" and `{edge.name}` wants {say.ratio(ratio)} to 1",
+                help="write `method: two rows by machine`",
+            ))  # fmt: skip
+        return faults
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        edge = done.before.edge(edge_of(done.step.step, "edge"))
+        facts, written = done.facts, done.step.step
+        length, method = facts["length"], facts["method"]
+        ring = done.before.ring(edge)
+        where = say.edges(edge.pieces, "top" if "." not in edge.name else edge.name.rpartition(".")[2])
+        target = say.edges(done.before.edge(edge_of(written, "to")).pieces, "edge") if "to" in written.args else ""
+        cloth, short, chain = say.length(edge.cloth_length), say.length(length), say.chain(edge.copies)
+        quarters = say.length(length / 4)
+        layers = sum(ply.copies for ply in edge.plies)
+        hold = f"Hold all {layers} layers together, edges level, and work through all of them." if layers > 1 else ""
+        mark = Action(
+            f"Mark {where} in quarters: a mark every {say.length(edge.cloth_length / 4)} of flat cloth,"
+            + (" the first at the seam." if ring else " from end to end."),
+            chain=chain,
+        )
+        actions = [Action(hold)] if hold else []
+        actions.append(mark)
+        if method == ATTACHMENT:
+            actions += [
+                Action(
+                    "Fit the pleating attachment. Set it to pleat at every stitch, depth at mark 6: that takes the cloth"
+                    " to about half."
+                    if abs(facts["ratio"] - 2) < Fraction(1, 10)
+                    else "Fit the pleating attachment, set to pleat at every stitch, and begin at depth mark 6, which takes"
+                    f" the cloth to about half; here it should take it to 1/{say.ratio(facts['ratio'])}.",
+                ),
+                Action(
+                    f"Try it on a spare strip {say.length(TRY)} long.",
+                    check=f"It comes out {say.length(TRY / facts['ratio'])} long.",
+                    tolerance=say.length(TRY / facts["ratio"] * limits.EASE_SHARE),
+                    remedy="If it is longer, set the depth a little deeper; if shorter, a little shallower. Try again.",
+                ),
+                Action(
+                    f"Pleat {where}, {say.length(FIRST_ROW)} from the edge, right side up, {cloth} in one go.",
+                    chain=chain,
+                ),
+            ]
+        else:
+            by_hand = method == HAND
+            stitch = say.length(say.room.gathering_stitch)
+            second = say.length(FIRST_ROW + say.room.row_spacing)
+            tails = f"do not sew back, and leave {say.length(TAIL)} of thread hanging at both ends"
+            rows = (
+                f"Thread a hand needle double. Sew a row of running stitches about {stitch} long,"
+                if by_hand
+                else f"Set the longest stitch, about {stitch}, and a looser top tension. Sew a row"
+            )
+            broken = (
+                " Stop and start again at each quarter mark: short rows pull without breaking." if length > 1500 else ""
+            )
+            actions += [
+                Action(f"{rows} {say.length(FIRST_ROW)} from {where}; {tails}.{broken}", chain=chain),
+                Action(
+                    f"Sew a second row the same way, {second} from the edge, {say.length(say.room.row_spacing)} from the"
+                    " first.",
+                    check="The two rows run side by side and do not cross.",
+                    chain=chain,
+                ),
+                Action(
+                    f"Pull {'both threads' if by_hand else 'the two bobbin threads'} together from each quarter mark until"
+                    f" every quarter measures {quarters}, and wind the tails round a pin.",
+                    chain=chain,
+                ),
+            ]
+        short_by = say.length(length * limits.EASE_SHARE)
+        let_out = say.length(length * limits.LET_OUT_SHARE)
+        actions.append(
+            Action(
+                f"Measure the gathered edge{' all round' if ring else ''}: {short}.",
+                check=f"It is {short} long" + (f", the length of {target}." if target else "."),
+                tolerance=f"up to {short_by} short may be eased in when you sew",
+                remedy=f"More than {let_out} short: let the gathers out. Between {short_by} and {let_out} the choice is"
+                " yours. Too long: pull the gathers closer.",
+                chain=chain,
+            )
+        )
+        actions.append(Action("Spread the gathers evenly with your fingers, quarter by quarter.", chain=chain))
+        aim = f"{cloth} of cloth lies in {short}: {say.ratio(facts['ratio'])} to 1."
+        if layers > 1 and len(edge.pieces) == 1:
+            title = f"Gather the {layers} layers of the {say.piece(edge.pieces[0])} as one"
+        else:
+            title = f"Gather {where}"
+        blunt = (("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes."),)
+        return Telling(title, aim, tuple(actions), blunt if method == HAND else ())
+
+
+TECHNIQUE = Gather()

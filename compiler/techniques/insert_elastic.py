@@ -1,0 +1,138 @@
+"""Draw elastic through a casing and join its ends.
+
+What it does: pulls the elastic through the gap, overlaps and sews its ends.
+Edges before and after: an open, empty casing before; the casing holds a closed elastic, its gap still open, after.
+Allowance: the overlap, on the elastic.
+Example: `- insert elastic: {elastic: elastic, into: waistband, length: waist_girth - 15 cm, overlap: 2 cm}`
+Source: elastic for a heavy skirt about 6 in less than the waist: common practice, no source. Waist less 2 to 4 in:
+    home sewing practice, published 2020s.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench
+from compiler.cloth.limits import width_of
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    Used,
+    edge_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from compiler.workroom import Workroom
+
+PASS = Fraction(3)  # gap wider than the elastic by an eighth of an inch at least; published 2018, rounded down
+
+
+class InsertElastic:
+    name = "insert elastic"
+    about = "Draw elastic through a casing and join its ends to a loop."
+    parameters = {
+        "elastic": Parameter("The elastic, one of the materials.", "material"),
+        "into": Parameter("The casing: the band, or the edge that was folded down.", "casing"),
+        "length": Parameter("Length of the closed elastic loop, at rest.", "length"),
+        "overlap": Parameter("How far its ends overlap; cut so much longer.", "length", "2 cm"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, say = step.step, Say(solved, room)
+        elastic, name = word_of(written, "elastic"), edge_of(written, "into")
+        piece = name.partition(".")[0]
+        casing = bench.casings.get(name)
+        if casing is None:
+            return refused(bench, step, (piece,), fault_at(
+                written, "into", "FB321", f"there is no casing in `{name}` yet",
+                help="move this step after the one that makes the casing"))  # fmt: skip
+        if casing.elastic:
+            return refused(bench, step, (piece,), fault_at(
+                written, "into", "FB322", f"the casing in `{name}` holds `{casing.elastic}` already",
+                help="leave one of the two steps out"))  # fmt: skip
+        if not casing.open:
+            return refused(bench, step, (piece,), fault_at(
+                written, "into", "FB322", f"the gap in `{name}` is sewn shut before the elastic goes in",
+                help="move `close gap` after this step"))  # fmt: skip
+        width, length = width_of(solved, elastic), step.mm("length")
+        if width > casing.width:
+            return refused(bench, step, (piece,), fault_at(
+                written, "elastic", "FB323",
+                f"`{elastic}` is {say.length(width)} wide and the casing is {say.length(casing.width)} inside,"
+                f" {say.length(width - casing.width)} too narrow",
+                help="make the casing deeper or choose a narrower elastic"))  # fmt: skip
+        if casing.gap < width + PASS:
+            return refused(bench, step, (piece,), fault_at(
+                written, "into", "FB323",
+                f"the gap of {say.length(casing.gap)} is too narrow for elastic {say.length(width)} wide,"
+                f" {say.length(width + PASS - casing.gap)} short",
+                notes=(f"{say.length(width)} + {say.length(PASS)} to pull it through = {say.length(width + PASS)}",),
+                help="leave a wider gap in the casing"))  # fmt: skip
+        if length > casing.length:
+            return refused(bench, step, (piece,), fault_at(
+                written, "length", "FB324",
+                f"the elastic of {say.length(length)} is longer than its casing of {say.length(casing.length)},"
+                f" by {say.length(length - casing.length)}",
+                help="shorten the elastic: it can't draw the waist in"))  # fmt: skip
+        after = bench.with_casing(replace(casing, elastic=elastic, elastic_length=length))
+        what = f"elastic in the {solved.pieces[piece].label}"
+        overlap = step.mm("overlap")
+        return Performed(
+            step, bench, after, (piece,),
+            sewn=(Sewn("304", 4 * width, 1, Fraction(2), "joining the elastic"),),
+            used=(Used(elastic, length + overlap, 1, what),),
+            setup="zigzag", handled=casing.length,
+            facts={"cut": length + overlap, "length": length, "width": width, "casing": casing},
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        facts, casing, overlap = done.facts, done.facts["casing"], done.step.mm("overlap")
+        cut, length = say.length(facts["cut"]), say.length(facts["length"])
+        tail = say.length(Fraction(50))
+        actions = (
+            Action(f"Cut the elastic {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
+            Action(f"Mark {say.length(overlap)} from each end."),
+            Action(
+                f"Pin one end of the elastic to the {say.piece(casing.piece)} beside the gap, {tail} from its end, so that it"
+                " cannot slip inside."
+            ),
+            Action(
+                "Fix a safety pin or bodkin in the other end and work it through the channel, all round to the gap.",
+                check="The elastic is not twisted.",
+                remedy="If it is, draw the last hand's length back, turn it and go on.",
+            ),
+            Action(
+                f"Lap the two ends over each other by {say.length(overlap)}, mark on end, and hold them with a pin.",
+                check=f"The loop measures {length} at rest. Try it on before you sew: it must sit firmly and not cut in.",
+                tolerance=say.length(Fraction(10)),
+                remedy="Lap the ends more if it slips down, less if it cuts in, and note the new length.",
+            ),
+            Action(
+                "Zigzag over the lap twice and along both its ends.",
+                check="Pull hard: nothing gives.",
+                remedy="Sew over the lap once more.",
+            ),
+            Action(
+                f"Stretch the waist by hand until the {say.piece(casing.piece)} lies flat, three times, and let it spring back;"
+                " that shares the fullness out evenly."
+            ),
+        )
+        return Telling(
+            "Draw in the elastic", f"A loop of {length} draws {say.length(casing.length)} of casing in to the waist.",
+            actions, (("needle", "Close the safety pin before you let go of it, and take the last pin out of the casing."),),
+        )  # fmt: skip
+
+
+TECHNIQUE = InsertElastic()

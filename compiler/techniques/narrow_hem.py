@@ -1,0 +1,108 @@
+"""Hem an edge by turning it twice and stitching along the inner fold.
+
+What it does: folds the edge to the wrong side twice, so that the raw edge is inside, and topstitches it.
+Edges before and after: raw or neatened before, hemmed after.
+Allowance: first turn + second turn, at this edge.
+Example: `- narrow hem: {edge: lining.bottom, first turn: 5 mm, second turn: 10 mm}`
+Source: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from compiler.cloth.bench import Bench, State
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.ready import edge_not_ready
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edge_of,
+    fault_at,
+    refused,
+    takes_at,
+)
+from compiler.workroom import Workroom
+
+IRON = ("heat", "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.")
+
+
+class NarrowHem:
+    name = "narrow hem"
+    about = "Turn an edge twice to the wrong side and stitch along the inner fold."
+    parameters = {
+        "edge": Parameter("The edge to hem.", "edge"),
+        "first turn": Parameter("The first turn, which hides the raw edge.", "length", "5 mm"),
+        "second turn": Parameter("The second turn: the depth of the finished hem.", "length", "10 mm"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return takes_at(edges_in(step.args["edge"].value), "first turn", "second turn")  # type: ignore[arg-type]
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, name = step.step, edge_of(step.step, "edge")
+        if fault := edge_not_ready(bench, written, "edge", name):
+            return refused(bench, step, (), fault)
+        edge = bench.edge(name)
+        first, second = step.mm("first turn"), step.mm("second turn")
+        say = Say(solved, room)
+        if first > second:
+            return refused(bench, step, edge.pieces, fault_at(
+                written, "first turn", "FB311",
+                f"the first turn of {say.length(first)} is deeper than the hem of {say.length(second)},"
+                f" by {say.length(first - second)}",
+                help=f"make the first turn {say.length(second)} or less",
+            ))  # fmt: skip
+        depth = min(bench.depth(piece) for piece in edge.pieces)
+        if first + second >= depth:
+            return refused(bench, step, edge.pieces, fault_at(
+                written, "second turn", "FB312",
+                f"a hem that takes {say.length(first + second)} is deeper than its piece of {say.length(depth)}",
+                help="make the hem narrower or the piece deeper",
+            ))  # fmt: skip
+        after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + first + second))
+        sewn = Sewn(
+            "301", edge.set_length, edge.copies, room.seam_stitch, f"hem of the {solved.pieces[edge.pieces[0]].label}"
+        )
+        return Performed(
+            step,
+            bench,
+            after,
+            edge.pieces,
+            sewn=(sewn,),
+            setup="straight stitch",
+            handled=2 * edge.set_length * edge.copies,
+        )
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        edge = done.before.edge(edge_of(done.step.step, "edge"))
+        where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
+        first, second = say.length(done.step.mm("first turn")), say.length(done.step.mm("second turn"))
+        chain = say.chain(edge.copies)
+        actions = (
+            Action(f"Fold {where} {first} to the wrong side and press the fold.", chain=chain),
+            Action(
+                f"Fold it again by {second}, press, and {'clip' if say.room.hold_with == 'clips' else 'pin'} it.",
+                check=f"The hem is {second} deep all along.",
+                tolerance=say.length(done.step.mm("second turn") / 5),
+                remedy="Unfold and press again where it wanders.",
+                chain=chain,
+            ),
+            Action(
+                f"Sew close to the inner fold, {say.length(edge.set_length)}, {say.length(done.sewn[0].stitch)} stitch"
+                + (", and let the end overlap the start by three stitches." if done.before.ring(edge) else "."),
+                check="The stitches catch the fold everywhere.",
+                remedy="Where they miss it, sew that stretch again.",
+                chain=chain,
+            ),
+        )
+        return Telling(f"Hem {where}", "No raw edge shows at the hem.", actions, (IRON,))
+
+
+TECHNIQUE = NarrowHem()

@@ -1,0 +1,147 @@
+"""Neaten raw edges or seam margins so that they cannot ravel.
+
+What it does: overlocks, zigzags or pinks the raw cloth edge, as the workroom can.
+Edges before and after: raw before, neatened after; a margin stays inside its seam.
+Allowance: none; an overlocker set to trim takes only the fray.
+Example: `- neaten: {seam: flounce.top}` or `- neaten: {edge: panel.start}`
+Source: ISO 4915 names the stitches: 504 three-thread overlock, 304 zigzag lockstitch.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, State
+from compiler.diagnostics import Fault
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say, listed
+from compiler.techniques.ready import edge_not_ready
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edges_of,
+    fault_at,
+    refused,
+)
+from compiler.workroom import Workroom
+
+STITCH = {"overlocker": "504", "zigzag": "304", "pinking shears": ""}
+SETUP = {"overlocker": "overlocker", "zigzag": "zigzag", "pinking shears": "table"}
+TAIL = Fraction(50)
+BLADES = (
+    "blade",
+    "Overlocker knives and shears cut fingers as well as cloth: keep hands beside the foot, never before it.",
+)
+
+
+class Neaten:
+    name = "neaten"
+    about = "Overlock, zigzag or pink raw edges or seam margins."
+    parameters = {
+        "seam": Parameter("The seam or seams whose margins are neatened.", "edges", ""),
+        "edge": Parameter("The raw edge or edges that are neatened before they are sewn.", "edges", ""),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written = step.step
+        seams, edges = edges_of(written, "seam"), edges_of(written, "edge")
+        if not seams and not edges:
+            return refused(bench, step, (), fault_at(
+                written, None, "FB313", "neaten needs a `seam` or an `edge`", help="name the seam, such as `seam: flounce.top`"))  # fmt: skip
+        faults: list[Fault] = []
+        touches: list[str] = []
+        sewn: list[Sewn] = []
+        after, kind = bench, STITCH[room.neaten_with]
+        for name in seams:
+            seam = bench.seam_at(name)
+            if seam is None or seam.state is not State.RAW:
+                faults.append(_no_raw_margin(step, name, seam is not None))
+                continue
+            touches += [ply.piece for ply in seam.plies]
+            after = after.with_seams(replace(seam, state=State.NEATENED))
+            if kind:
+                joins = name.partition(".")[0] if name.endswith(".joins") else ""
+                sewn.append(
+                    Sewn(kind, seam.length, 1 if joins else seam.copies, room.seam_stitch, f"neatening {name}", joins)
+                )
+        for name in edges:
+            if fault := edge_not_ready(bench, written, "edge", name):
+                faults.append(fault)
+                continue
+            edge = bench.edge(name)
+            touches += edge.pieces
+            after = after.with_edges(replace(edge, state=State.NEATENED))
+            if kind:
+                sewn.append(Sewn(kind, edge.set_length, edge.copies, room.seam_stitch, f"neatening {name}"))
+        pieces = tuple(dict.fromkeys(touches))
+        if faults:
+            return refused(bench, step, pieces, *faults)
+        return Performed(
+            step, bench, after, pieces, sewn=tuple(sewn), setup=SETUP[room.neaten_with],
+            facts={"seams": tuple(bench.seam_at(name) for name in seams), "edges": tuple(bench.edge(name) for name in edges)},
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        actions: list[Action] = []
+        places = []
+        for seam in done.facts["seams"]:
+            if seam.name.endswith(".joins"):
+                joins = say.joins.get(seam.plies[0].piece, 0)
+                if not joins:
+                    continue
+                where = f"the margins of the joins in the {say.piece(seam.plies[0].piece)}"
+                long, chain = f"{say.length(seam.length)} each", say.count(joins, "join")
+            elif seam.name.endswith(".ends"):
+                where = f"the margin of the side seam of {say.the([ply.piece for ply in seam.plies])}"
+                long, chain = say.length(seam.length), say.chain(seam.copies)
+            else:
+                where = f"the margin between {say.the([ply.piece for ply in seam.plies])}"
+                long, chain = say.length(seam.length), say.chain(seam.copies)
+            places.append(where)
+            actions.append(self._action(say, f"{where}, all layers together, {long}", chain))
+        for edge in done.facts["edges"]:
+            where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
+            places.append(where)
+            actions.append(self._action(say, f"{where}, {say.length(edge.set_length)}", say.chain(edge.copies)))
+        if actions and say.room.neaten_with == "overlocker":
+            actions.append(
+                Action(
+                    f"Leave a thread chain of {say.length(TAIL)} at the end, thread it on a blunt needle, draw it under the"
+                    " stitches and cut off the rest.",
+                    check="No loose chain hangs out.",
+                )
+            )
+        if actions and say.room.neaten_with == "zigzag":
+            actions.append(Action("Sew a few stitches back at the end and cut the threads short."))
+        return Telling(f"Neaten {listed(places)}", "The cut edges cannot ravel.", tuple(actions), (BLADES,))
+
+    def _action(self, say: Say, what: str, chain: str) -> Action:
+        how = {
+            "overlocker": f"Overlock {what}, right side up; the knife may take the fray but no cloth.",
+            "zigzag": f"Zigzag over {what}: the needle goes into the cloth and just past its edge by turns.",
+            "pinking shears": f"Pink {what} with the shears, taking off no more than the points.",
+        }[say.room.neaten_with]
+        return Action(
+            how,
+            check="Every layer is caught." if say.room.neaten_with != "pinking shears" else "The points are even.",
+            remedy="Go over the stretch that was missed once more.",
+            chain=chain,
+        )
+
+
+def _no_raw_margin(step: SolvedStep, name: str, sewn: bool) -> Fault:
+    headline = f"the margin of `{name}` is finished already" if sewn else f"there is no seam at `{name}` yet"
+    mend = "leave it out" if sewn else "move this step after the one that sews the seam"
+    return fault_at(step.step, "seam", "FB318", headline, help=mend)
+
+
+TECHNIQUE = Neaten()

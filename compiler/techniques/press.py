@@ -1,0 +1,81 @@
+"""Press a piece.
+
+What it does: flattens seams and folds with a warm iron, as the fibre stands.
+Edges before and after: unchanged.
+Allowance: none.
+Example: `- press: {piece: lining}`
+Source: tulle takes a press cloth and low heat: American Sewing Guild, fabric notes. Fibre settings follow the usual
+    one, two and three dots of ISO 3758 care labels.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from compiler.cloth.bench import Bench
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.technique import Action, EdgesIn, Parameter, Performed, Telling, words_of
+from compiler.workroom import Workroom
+
+# ISO 3758: three dots 200 C, two dots 150 C, one dot 110 C without steam.
+DOTS = {"cotton": 3, "linen": 3, "wool": 2, "silk": 2, "polyester": 2, "viscose": 2, "nylon": 1, "acetate": 1}
+HEAT = {
+    1: "one dot, 110 °C, no steam, through a dry press cloth",
+    2: "two dots, 150 °C, through a press cloth",
+    3: "three dots, 200 °C, with steam",
+}
+
+
+class Press:
+    name = "press"
+    about = "Press a piece with the heat its fibre takes."
+    parameters = {"piece": Parameter("The piece or pieces to press.", "pieces")}
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        pieces = words_of(step.step, "piece")
+        after = bench.with_cloths(*(replace(bench.cloths[piece], pressed=True) for piece in pieces))
+        handled = sum(bench.cloths[piece].piece.cut_length * bench.cloths[piece].copies for piece in pieces)
+        return Performed(step, bench, after, pieces, setup="iron", handled=handled)  # type: ignore[arg-type]
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        actions = []
+        for piece in done.touches:
+            material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
+            heat = HEAT[DOTS.get(material.fibre, 1)]
+            actions.append(
+                Action(f"Set the iron for {material.fibre or 'an unknown fibre'}: {heat}. Try it on an offcut first.")
+            )
+            actions.append(
+                Action(
+                    f"Press {say.the(piece)} from the wrong side: seams first, then folds; lift the iron and set it down, do not"
+                    " drag it.",
+                    check="The seams lie flat and nothing shines or shrinks.",
+                    remedy="If the offcut shines or draws together, lower the heat.",
+                    chain=say.chain(done.before.cloths[piece].copies),
+                )
+            )
+        melts = any(
+            DOTS.get(say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.fibre, 1) == 1
+            for piece in done.touches
+        )
+        net = (
+            (
+                "heat",
+                "Nylon and net melt under a hot iron and stick to the skin: never iron them on the body or without a cloth.",
+            ),
+        )
+        return Telling(
+            f"Press {say.the(done.touches)}",
+            "Seams and folds lie flat.",
+            tuple(actions),
+            (IRON, *(net if melts else ())),
+        )
+
+
+TECHNIQUE = Press()

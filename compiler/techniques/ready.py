@@ -1,0 +1,74 @@
+"""Whether an edge can be worked on now: the questions that several techniques ask of the bench."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from compiler.cloth.bench import WORKABLE, Bench, Edge, State
+from compiler.diagnostics import Fault
+from compiler.s1_read.spec import Step
+from compiler.techniques.technique import fault_at
+
+_DONE = {
+    State.SEWN: "is already sewn into a seam",
+    State.HEMMED: "is already hemmed",
+    State.ENCLOSED: "is already enclosed",
+}
+
+
+def edge_not_ready(bench: Bench, step: Step, arg: str, name: str) -> Fault | None:
+    """Why this edge can't be sewn now, or None: it is finished, lies in a stack, or its strips are not joined."""
+    if name not in bench.edges:
+        return fault_at(
+            step, arg, "FB301", f"`{name}` is used before its layers are stacked",
+            help=f"put the `stack layers` step that makes `{name}` before this one",
+        )  # fmt: skip
+    edge = bench.edge(name)
+    if name in bench.layered:
+        stack = bench.layered[name]
+        return fault_at(
+            step, arg, "FB302", f"`{name}` already lies in the stack `{stack}`",
+            help=f"work on `{stack}`, or move this step before the stacking",
+        )  # fmt: skip
+    if edge.state not in WORKABLE:
+        return fault_at(
+            step, arg, "FB302", f"`{name}` {_DONE[edge.state]}",
+            help="move this step before the one that finished the edge, or leave it out",
+        )  # fmt: skip
+    return strips_not_joined(bench, step, arg, edge.pieces)
+
+
+def strips_not_joined(bench: Bench, step: Step, arg: str, pieces: Iterable[str]) -> Fault | None:
+    """The fault of working on a pieced piece before its strips are one."""
+    for piece in pieces:
+        if bench.cloths[piece].in_parts:
+            return fault_at(
+                step, arg, "FB303", f"the strips of `{piece}` are not joined yet",
+                notes=(f"`{piece}` may be pieced, so it can come from the table in several strips",),
+                help=f"put `- join strips: {{of: {piece}}}` before this step",
+            )  # fmt: skip
+    return None
+
+
+def forms_differ(bench: Bench, step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
+    """The fault of sewing a ring to a flat edge: one of the two was closed too early or too late."""
+    if bench.ring(one) == bench.ring(other):
+        return None
+    ring, flat = (one, other) if bench.ring(one) else (other, one)
+    return fault_at(
+        step, arg, "FB304", f"`{ring.name}` is closed to a ring while `{flat.name}` is still flat",
+        notes=("a ring and a flat edge can't be matched along their whole length",),
+        help=f"close the ends of `{flat.pieces[0]}` before this step, or those of `{ring.pieces[0]}` after it",
+    )  # fmt: skip
+
+
+def copies_differ(step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
+    """The fault of matching, say, three flounces with two upper tiers."""
+    if one.copies == other.copies:
+        return None
+    return fault_at(
+        step, arg, "FB305",
+        f"there are {one.copies} of `{one.name}` and {other.copies} of `{other.name}`,"
+        f" {abs(one.copies - other.copies)} too many on one side",
+        help=f"give `{one.pieces[0]}` and `{other.pieces[0]}` the same `count`, or stack the copies first",
+    )  # fmt: skip

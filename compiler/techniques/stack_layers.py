@@ -1,0 +1,176 @@
+"""Lay edges on each other and hold them together, to be worked as one edge.
+
+What it does: puts layers inside one another, edges level, and bastes them within the seam that follows.
+Edges before and after: each raw or neatened and of one length before; one edge of several plies after.
+Allowance: none.
+Example: `- stack layers: {layers: [net_top, {edge: lining.top, right side: in}], as: skirt_top, traps: [flounce.top]}`
+Source: underskirt "1 in shorter than outer" and matched by halves and quarters: Ingalls, Text-Book on Domestic Art, 1911.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, Edge, Ply, State
+from compiler.diagnostics import Fault
+from compiler.s1_read.spec import LayerName, Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.ready import edge_not_ready, forms_differ
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edges_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from compiler.workroom import Workroom
+
+BASTE = Fraction(5)  # from the edge, inside any seam of 1 cm
+
+
+def layers_of(step: Step) -> tuple[LayerName, ...]:
+    """The layers of a stack as written, outermost first."""
+    value = step.args["layers"].value
+    layers = value if isinstance(value, tuple) else (value,)
+    return tuple(layer for layer in layers if isinstance(layer, LayerName))
+
+
+class StackLayers:
+    name = "stack layers"
+    about = "Lay edges inside one another, outermost first, and hold them as one edge."
+    parameters = {
+        "layers": Parameter("The edges from the outermost to the one nearest the body.", "layers"),
+        "as": Parameter("A name for the stacked edge, used by later steps.", "name"),
+        "traps": Parameter("Seams whose margins must end up between layers, so that they can't scratch.", "edges", ""),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, say = step.step, Say(solved, room)
+        layers = layers_of(written)
+        for layer in layers:
+            if fault := edge_not_ready(bench, written, "layers", str(layer.edge)):
+                return refused(bench, step, (), fault)
+        edges = [bench.edge(str(layer.edge)) for layer in layers]
+        touches = tuple(dict.fromkeys(piece for edge in edges for piece in edge.pieces))
+        first = edges[0]
+        for edge in edges[1:]:
+            if fault := forms_differ(bench, written, "layers", first, edge):
+                return refused(bench, step, touches, fault)
+            gap = edge.set_length - first.set_length
+            if abs(gap) > solved.rounding:
+                return refused(bench, step, touches, fault_at(
+                    written, "layers", "FB401",
+                    f"`{edge.name}` is {say.length(edge.set_length)} and `{first.name}` is {say.length(first.set_length)},"
+                    f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'} to lie on each other",
+                    help=f"gather `{edge.name if gap > 0 else first.name}` before it is stacked"))  # fmt: skip
+        name = word_of(written, "as")
+        plies = tuple(
+            Ply(ply.piece, ply.copies * edge.copies, layer.right_side)
+            for layer, edge in zip(layers, edges, strict=True) for ply in edge.plies
+        )  # fmt: skip
+        raw = any(edge.state is State.RAW for edge in edges)
+        cloth_length = max(edge.cloth_length for edge in edges) if len(edges) == 1 else first.set_length
+        stack = Edge(
+            name, plies, 1, cloth_length, first.set_length, State.RAW if raw else State.NEATENED,
+            gathered=next((edge.gathered for edge in edges if edge.gathered), ""),
+            held=all(edge.held for edge in edges),
+        )  # fmt: skip
+        after = bench.with_edges(stack).joined(touches)
+        after = replace(after, layered={**after.layered, **{edge.name: name for edge in edges}})
+        for trapped in edges_of(written, "traps"):
+            seam = bench.seam_at(trapped)
+            if seam is None:
+                return refused(bench, step, touches, fault_at(
+                    written, "traps", "FB318", f"there is no seam at `{trapped}` yet",
+                    help="stack the layers after that seam is sewn"))  # fmt: skip
+            if fault := self._not_trapped(solved, bench, step, trapped, plies):
+                return refused(bench, step, touches, fault)
+            after = after.with_seams(replace(seam, trapped=True))
+        plied = sum(ply.copies for ply in plies)
+        sewn = (
+            (Sewn("301", first.set_length, 1, room.gathering_stitch, "holding the layers together"),)
+            if plied > 1
+            else ()
+        )
+        return Performed(
+            step, bench, after, touches, sewn=sewn, setup="straight stitch" if sewn else "table",
+            pinned=first.set_length if plied > 1 else Fraction(0), facts={"layers": layers, "plies": plies},
+        )  # fmt: skip
+
+    def _not_trapped(
+        self, solved: Solved, bench: Bench, step: SolvedStep, trapped: str, plies: tuple[Ply, ...]
+    ) -> Fault | None:
+        """A margin lies on the wrong side of its layer: it is trapped when that side faces another layer."""
+        pieces = bench.unit(trapped.partition(".")[0])
+        at = next((number for number, ply in enumerate(plies) if ply.piece in pieces), None)
+        if at is None:
+            return fault_at(
+                step.step, "traps", "FB320", f"the layer with the seam at `{trapped}` is not in this stack",
+                help="stack the layer too, or take the seam out of `traps`")  # fmt: skip
+        ply = plies[at]
+        margin_inside = ply.right_side == "out"
+        covered = at < len(plies) - 1 if margin_inside else at > 0
+        if covered or (ply.copies > 1 and len(plies) == 1):
+            return None
+        side = "inside" if margin_inside else "outside"
+        return fault_at(
+            step.step, "traps", "FB320", f"the margin at `{trapped}` lies on the {side} of the stack, where nothing covers it",
+            notes=(f"the right side of `{ply.piece}` faces {ply.right_side}, so its margins face {'in' if margin_inside else 'out'}",),
+            help="list a lining after it, or turn the layer with `right side: " + ("in`" if margin_inside else "out`"),
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        plies, edge = done.facts["plies"], done.after.edge(word_of(done.step.step, "as"))
+        count = sum(ply.copies for ply in plies)
+        length = say.length(edge.set_length)
+        if count == 1:
+            return Telling(f"Set {say.the(edge.pieces)} ready", "The layer is ready.", ())
+        actions = []
+        for number, ply in enumerate(plies):
+            cloth = say.solved.materials[say.solved.pieces[ply.piece].piece.cloth.text].material
+            if not cloth.has_right_side:
+                seams = any(ply.piece in [p.piece for p in seam.plies] for seam in done.before.seams.values())
+                way = "seam margins towards the inside" if seams else "either side out"
+            else:
+                way = (
+                    "right side out"
+                    if ply.right_side == "out"
+                    else "right side towards the legs, wrong side to the net"
+                )
+            which = (
+                f"the {say.piece(ply.piece)}"
+                if ply.copies == 1
+                else f"the {ply.copies} rings of the {say.piece(ply.piece)}"
+            )
+            if number == 0:
+                verb = "Turn" if ply.copies == 1 else "Put"
+                text = f"{verb} {which} {'so that it hangs as it is worn' if ply.copies == 1 else 'inside one another'}, {way}."
+            else:
+                text = f"Put {which} inside, {way}."
+            actions.append(Action(text))
+        actions += [
+            Action(
+                f"Bring the top edges level and match the side seams and the quarter marks, every {say.length(edge.set_length / 4)};"
+                f" {'clip' if say.room.hold_with == 'clips' else 'pin'} there.",
+                check="No layer sags between the marks.",
+                remedy="Take out the pins of that quarter and share the looseness out again.",
+            ),
+            Action(
+                f"Sew all {count} layers together {say.length(BASTE)} from the edge, {length}, with the longest stitch; this row"
+                " stays inside the seam.",
+            ),
+        ]
+        return Telling(f"Lay the {count} layers together", f"{count} layers are one edge of {length}.", tuple(actions))
+
+
+TECHNIQUE = StackLayers()

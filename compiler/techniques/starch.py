@@ -1,0 +1,74 @@
+"""Stiffen a piece with starch.
+
+What it does: wets the cloth with starch and lets it dry spread out.
+Edges before and after: unchanged.
+Allowance: none.
+Example: `- starch: {piece: flounce, with: starch}`
+Source: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from compiler.cloth.bench import Bench
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Telling,
+    Used,
+    word_of,
+    words_of,
+)
+from compiler.workroom import Workroom
+
+CAUTIONS = (
+    ("aerosol", "Spray starch is flammable: spray it in the open air or a well-aired room, away from flames, pilot lights,"
+     " cigarettes and hot irons, and do not breathe the mist."),
+    ("flame", "A net skirt burns fast, starched or not: keep it away from candles, heaters and open fires while it dries and"
+     " when it is worn."),
+)  # fmt: skip
+
+
+class Starch:
+    name = "starch"
+    about = "Stiffen a piece with starch."
+    parameters = {
+        "piece": Parameter("The piece or pieces to stiffen.", "pieces"),
+        "with": Parameter("The starch, one of the materials.", "material"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        pieces, starch = words_of(step.step, "piece"), word_of(step.step, "with")
+        after = bench.with_cloths(*(replace(bench.cloths[piece], starched=True) for piece in pieces))
+        used = tuple(
+            Used(starch, solved.pieces[piece].cut_length * solved.pieces[piece].cut_depth, solved.pieces[piece].count,
+                 f"stiffening the {solved.pieces[piece].label}")
+            for piece in pieces
+        )  # fmt: skip
+        return Performed(step, bench, after, pieces, used=used, setup="table")
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        actions = (
+            Action(
+                "Hang the skirt upside down by its hem, or lay it on a line in the open air, with a sheet below it."
+            ),
+            Action(
+                f"Wet {say.the(done.touches)} evenly with starch as its maker says, one layer at a time.",
+                check="It is damp through, with no drops running.",
+                remedy="Dab wet spots with a dry cloth: they dry white.",
+            ),
+            Action("Shake the layers apart and let it dry in the air, away from heat."),
+        )
+        return Telling(f"Stiffen {say.the(done.touches)}", "The skirt stands out.", actions, CAUTIONS)
+
+
+TECHNIQUE = Starch()

@@ -1,0 +1,112 @@
+"""Turn a seam margin to one side and topstitch it down.
+
+What it does: lays the margin flat against one piece and holds it with a row of stitches from the right side.
+Edges before and after: the seam is sewn before; its margin lies towards one piece and is stitched down after.
+Allowance: none.
+Example: `- turn seam: {seam: flounce.top, towards: above}`
+Source: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, Seam, State
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say, listed
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edges_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from compiler.workroom import Workroom
+
+FROM_SEAM = Fraction(3)
+
+
+class TurnSeam:
+    name = "turn seam"
+    about = "Turn a seam margin up or down and topstitch it."
+    parameters = {
+        "seam": Parameter("The seam or seams whose margins are turned.", "edges"),
+        "towards": Parameter("The side that the margin lies on.", ("above", "below"), "above"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written = step.step
+        seams, faults = [], []
+        for name in edges_of(written, "seam"):
+            seam = bench.seam_at(name)
+            if seam is None or len(seam.edges) != 2 or name.endswith((".ends", ".joins")):
+                faults.append(fault_at(
+                    written, "seam", "FB318", f"there is no seam at `{name}` yet that has a piece above and one below",
+                    help="move this step after the one that sews the seam"))  # fmt: skip
+            elif seam.state is State.RAW and any(_ravels(solved, ply.piece) for ply in seam.plies):
+                faults.append(fault_at(
+                    written, "seam", "FB319", f"the margin of `{name}` is raw and its cloth ravels",
+                    notes=("once it is stitched down it can't be neatened any more",),
+                    help=f"put `- neaten: {{seam: {name}}}` before this step"))  # fmt: skip
+            else:
+                seams.append(seam)
+        touches = tuple(dict.fromkeys(ply.piece for seam in seams for ply in seam.plies))
+        if faults:
+            return refused(bench, step, touches, *faults)
+        above = word_of(written, "towards") == "above"
+        after = bench.with_seams(*(replace(seam, turned=_towards(seam, above), topstitched=True) for seam in seams))
+        sewn = tuple(
+            Sewn("301", seam.length, seam.copies, room.seam_stitch, f"topstitching {seam.name}") for seam in seams
+        )
+        return Performed(
+            step,
+            bench,
+            after,
+            touches,
+            sewn=sewn,
+            setup="straight stitch",
+            facts={"seams": tuple(seams), "above": above},
+        )
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        actions = []
+        way = "up" if done.facts["above"] else "down"
+        for seam in done.facts["seams"]:
+            piece = _towards(seam, done.facts["above"])
+            chain = say.chain(seam.copies)
+            actions += [
+                Action(f"Turn the margin {way}, flat against the wrong side of {say.the(piece)}.", chain=chain),
+                Action(
+                    f"From the right side, sew {say.length(FROM_SEAM)} from the seam on {say.the(piece)},"
+                    f" {say.length(seam.length)}; feel with your fingers that the margin lies {way} under the needle.",
+                    check="The margin is caught all along and no fold lies under the row.",
+                    remedy="Unpick the stretch where it slipped, turn the margin back and sew it again.",
+                    chain=chain,
+                ),
+            ]
+        where = listed([f"between {say.the([ply.piece for ply in seam.plies])}" for seam in done.facts["seams"]])
+        return Telling(f"Topstitch the seam {where}", "The margin is held and cannot scratch.", tuple(actions))
+
+
+def _ravels(solved: Solved, piece: str) -> bool:
+    return solved.materials[solved.pieces[piece].piece.cloth.text].material.ravels
+
+
+def _towards(seam: Seam, above: bool) -> str:
+    """The piece above or below: the one whose bottom edge is sewn is above."""
+    upper = next((edge for edge in seam.edges if edge.endswith(".bottom")), seam.edges[1])
+    lower = next(edge for edge in seam.edges if edge != upper)
+    return (upper if above else lower).partition(".")[0]
+
+
+TECHNIQUE = TurnSeam()

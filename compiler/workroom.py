@@ -1,0 +1,38 @@
+"""The workroom: machines, habits and prices of the place where the garment is made."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+
+@dataclass(frozen=True)
+class Workroom:
+    """Lengths in mm, money in the currency of the spec; None where the workroom does not say.
+
+    The defaults are a home table with one straight-stitch and zigzag machine (house rule, maker to confirm).
+    """
+
+    title: str = "a home table"
+    units: str | None = None  # metric or inches; None keeps the spec's
+    rounding: Fraction | None = None
+    neaten_with: str = "zigzag"  # overlocker, zigzag or pinking shears
+    gather_with: str = "two rows by machine"  # or "two rows by hand", "pleating attachment"
+    hold_with: str = "pins"  # or clips
+    pin_spacing: Fraction = Fraction(20)  # on gathered net; common practice, no source
+    seam_stitch: Fraction = Fraction(2)  # bearing seams, 1-2 mm; common practice, no source
+    gathering_stitch: Fraction = Fraction(5)  # the longest stitch of the machine
+    row_spacing: Fraction = Fraction(5)  # between two gathering rows; common practice, no source
+    table_length: Fraction | None = None
+    table_width: Fraction | None = None
+    fold_cloth: bool = True
+    sewing_speed: Fraction = Fraction(1500, 60)  # mm of seam a second: 1.5 m a minute, starts and stops included
+    bobbin: Fraction | None = None  # mm of thread on a full bobbin
+    lever_takes: Mapping[str, Fraction] = field(default_factory=dict)  # calibrated take-up of the attachment
+    hourly_rate: Fraction | None = None
+    margin: Fraction = Fraction(0)  # share on cost
+    currency: str = "EUR"
+    join_price: Fraction = Fraction(1, 4)  # what a join, a table set-up and a cut are worth avoiding
+    setup_price: Fraction = Fraction(1, 2)
+    cut_price: Fraction = Fraction(1, 20)
