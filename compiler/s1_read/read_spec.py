@@ -1,0 +1,43 @@
+"""Read a garment spec: from a file to a located spec, with every fault in it."""
+
+from __future__ import annotations
+
+from compiler.diagnostics import Fault, Span, Staged, has_errors, in_reading_order
+from compiler.s1_read.lower import lower
+from compiler.s1_read.source import Source, read_checked
+from compiler.s1_read.spec import Spec
+from compiler.techniques import techniques
+
+SCHEMA = "garment.schema.json"
+
+
+def read_spec(source: Source, *, in_full: bool = False) -> Staged[Spec]:
+    """The spec in a file, or every fault that keeps it from being one.
+
+    source: its path, or a name for messages and its bytes.
+    in_full: ask the full schema validator even where the quick walk finds nothing.
+    Fails: FB101 to FB112 for the file, FB130 to FB137 for its keys, FB140 to FB145 for its names, FB201 for
+        its formulas.
+    """
+    name, content, checked = read_checked(source, SCHEMA, in_full=in_full)
+    if checked.value is None:
+        return Staged(None, checked.faults)
+    text = content.decode("utf-8-sig")
+    lowered = lower(checked.value, text, name, techniques())
+    faults = in_reading_order((*checked.faults, *without_echoes(lowered.faults, checked.faults)))
+    return Staged(None if has_errors(faults) else lowered.value, faults)
+
+
+def without_echoes(faults: tuple[Fault, ...], told: tuple[Fault, ...]) -> tuple[Fault, ...]:
+    """The faults whose place is not told of already: what is no text is no formula either."""
+    places = [fault.primary.span for fault in told if fault.primary]
+    return tuple(
+        fault
+        for fault in faults
+        if not (fault.primary and any(_within(fault.primary.span, place) for place in places))
+    )
+
+
+def _within(inner: Span, outer: Span) -> bool:
+    starts = (outer.start_line, outer.start_column) <= (inner.start_line, inner.start_column)
+    return starts and (inner.end_line, inner.end_column) <= (outer.end_line, outer.end_column)
