@@ -2,7 +2,6 @@
 // Ticks are kept in the reader's own browser, under a key that changes with the guide's content.
 (() => {
   const page = document.documentElement;
-  const bar = document.getElementById("bar");
   const boxes = [...document.querySelectorAll(".step input")];
   const ticksKey = "furbelow.ticks." + page.dataset.key;
 
@@ -16,7 +15,7 @@
   const show = () => {
     const done = boxes.filter((box) => box.checked).length;
     document.getElementById("far").value = done;
-    document.getElementById("far-words").textContent = done + " of " + boxes.length + " steps done";
+    document.getElementById("far-words").textContent = done + " of " + boxes.length + " done";
     document.getElementById("next").disabled = done === boxes.length;
   };
   const goTo = (box) => {
@@ -70,5 +69,5 @@
 
   showLook();
   show();
-  bar.hidden = false;
+  for (const id of ["aids", "bar"]) document.getElementById(id).hidden = false;
 })();
