@@ -60,7 +60,7 @@ def substitute_text(formula: Formula, values: Mapping[str, str]) -> str:
     Names without a value stay. A value is put in brackets where it could be misread.
     """
     text, end = "", 0
-    for name in _names(formula.root):
+    for name in names_in(formula.root):
         if name.name not in values:
             continue
         value = values[name.name]
@@ -74,18 +74,19 @@ def substitute_text(formula: Formula, values: Mapping[str, str]) -> str:
     return text + formula.text[end:]
 
 
-def _names(term: Term) -> Iterator[Name]:
+def names_in(term: Term) -> Iterator[Name]:
+    """Every place in the term where a name stands, in reading order."""
     match term:
         case Name():
             yield term
         case Prefix():
-            yield from _names(term.operand)
+            yield from names_in(term.operand)
         case Infix():
-            yield from _names(term.left)
-            yield from _names(term.right)
+            yield from names_in(term.left)
+            yield from names_in(term.right)
         case Call():
             for argument in term.arguments:
-                yield from _names(argument)
+                yield from names_in(argument)
 
 
 def _truth(term: Term, lookup: Callable[[str], Quantity]) -> bool:

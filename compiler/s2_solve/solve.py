@@ -1,0 +1,172 @@
+"""From a spec and a body to every measurement of the garment.
+
+What does not hang on the body is done once, in `prepare`; `System.solve` then takes one body after another.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from compiler.diagnostics import Fault, Staged, in_reading_order
+from compiler.quantity import Quantity
+from compiler.quantity import System as Units
+from compiler.s1_read.spec import Spec, Written
+from compiler.s2_solve import kinds
+from compiler.s2_solve.agreement import disagreements
+from compiler.s2_solve.body import missing_measures, out_of_range, unknown_choices
+from compiler.s2_solve.derivations import Derivations
+from compiler.s2_solve.equations import (
+    Equation,
+    Equations,
+    choice_equation,
+    equations_of,
+    step_name,
+)
+from compiler.s2_solve.solved import Solved, SolvedMaterial, SolvedPiece, SolvedStep, Takes
+from compiler.s2_solve.structure import structure_of
+from compiler.s2_solve.work_out import Workings
+
+
+def solve(
+    spec: Spec,
+    takes: Mapping[int, tuple[Takes, ...]],
+    wearer: str,
+    body: Mapping[str, Written],
+    choices: Mapping[str, Written],
+    rounding: Fraction | None = None,
+) -> Staged[Solved]:
+    """Every measurement of the garment for one body, and all faults met on the way.
+
+    takes: what each step takes of the pieces, by the index of the step.
+    wearer: who the garment is for, as the faults say it: "size M", "Bo".
+    choices: the choices made; the others keep their defaults.
+    rounding: the workroom's step for cut sizes in mm, 0 for none; None leaves it to the spec.
+    The value is None when a piece, step or material has no measurement.
+    """
+    return prepare(spec, takes, rounding).solve(wearer, body, choices)
+
+
+def prepare(
+    spec: Spec,
+    takes: Mapping[int, tuple[Takes, ...]],
+    rounding: Fraction | None = None,
+    given: Mapping[str, Written] | None = None,
+) -> System:
+    """The spec checked in structure, in the order to work in, with all that is the same for every body done.
+
+    given: body measures and choices whose value is itself a formula in names.
+    """
+    given = given or {}
+    equations = equations_of(spec, takes, rounding, given)
+    structure = structure_of(equations.all, spec)
+    workings = Workings(_units(spec))
+    waiting: list[Equation] = []
+    # Measures and choices wait for the body, and so does all that stands on them.
+    varied = {*spec.body, *spec.choices}
+    for equation in structure.order:
+        if equation.name in varied or not varied.isdisjoint(equation.needs):
+            varied.add(equation.name)
+            waiting.append(equation)
+        else:
+            workings.work_out(equation)
+    faults = (*equations.faults, *structure.faults, *(fault for _, fault in workings.faults))
+    return System(spec, takes, rounding, given, equations, tuple(waiting), workings, faults)
+
+
+@dataclass(frozen=True)
+class System:
+    """A spec ready for bodies. `waiting` hangs on the body, `done` does not; `faults` are the spec's own."""
+
+    spec: Spec
+    takes: Mapping[int, tuple[Takes, ...]]
+    rounding: Fraction | None
+    given: Mapping[str, Written]
+    equations: Equations
+    waiting: tuple[Equation, ...]
+    done: Workings
+    faults: tuple[Fault, ...]
+
+    def solve(
+        self, wearer: str, body: Mapping[str, Written], choices: Mapping[str, Written]
+    ) -> Staged[Solved]:
+        """The garment for one body; see `solve` above."""
+        given = {name: written for name, written in body.items() if name in self.spec.body}
+        given |= {name: written for name, written in choices.items() if name in self.spec.choices}
+        formulas = {name: written for name, written in given.items() if written.formula.names}
+        if formulas != self.given:
+            # The order may be another when a wearer's measure hangs on other names.
+            return prepare(self.spec, self.takes, self.rounding, formulas).solve(wearer, body, choices)
+        workings = Workings(self.done.system, dict(self.done.values), dict(self.done.rounded))
+        own = {name: self._given(name, written) for name, written in given.items()}
+        for equation in self.waiting:
+            workings.work_out(own.get(equation.name, equation))
+        faults = [
+            *self.faults,
+            *missing_measures(self.spec, wearer, body),
+            *unknown_choices(self.spec, choices),
+        ]
+        astray = list(out_of_range(self.spec, wearer, given, workings))
+        workings.faults += disagreements(self.equations, workings)
+        if workings.faults:
+            hidden = self._standing_on({name for name, _ in astray})
+            faults += [fault for name, fault in workings.faults if name not in hidden]
+        faults += [fault for _, fault in astray]
+        return Staged(self._solved(wearer, own, workings), in_reading_order(faults))
+
+    def _given(self, name: str, written: Written) -> Equation:
+        if name in self.spec.choices:
+            return choice_equation(self.spec.choices[name], written)
+        return Equation(name, "body", written.span, written, kinds.SOME_LENGTH)
+
+    def _standing_on(self, names: set[str]) -> set[str]:
+        """The names that are worked out from these."""
+        found = set(names)
+        for equation in self.waiting:
+            if not found.isdisjoint(equation.needs):
+                found.add(equation.name)
+        return found - names
+
+    def _solved(self, wearer: str, own: Mapping[str, Equation], workings: Workings) -> Solved | None:
+        values = workings.values
+        try:
+            pieces = {name: self._piece(name, values) for name in self.spec.pieces}
+            materials = {
+                name: SolvedMaterial(
+                    material,
+                    {key: values[f"{name}.{key.replace(' ', '_')}"] for key in material.amounts},
+                )
+                for name, material in self.spec.materials.items()
+            }
+            steps = tuple(
+                SolvedStep(
+                    step,
+                    {
+                        argument.name: values[step_name(step, argument.name)]
+                        for argument in step.args.values()
+                        if isinstance(argument.value, Written)
+                    },
+                )
+                for step in self.spec.steps
+            )
+            rounding = values["rounding"].as_length_mm()
+        except KeyError:
+            return None
+        explained = Derivations({**self.equations.by_name, **own}, workings)
+        return Solved(self.spec, wearer, rounding, explained, pieces, materials, steps)
+
+    def _piece(self, name: str, values: Mapping[str, Quantity]) -> SolvedPiece:
+        return SolvedPiece(
+            piece=self.spec.pieces[name],
+            count=int(values[f"{name}.count"].as_number()),
+            length=values[f"{name}.length"].value,
+            cut_length=values[f"{name}.cut_length"].value,
+            depth=values[f"{name}.depth"].value,
+            cut_depth=values[f"{name}.cut_depth"].value,
+            folded=name in self.equations.folded,
+        )
+
+
+def _units(spec: Spec) -> Units:
+    return "inch" if spec.units == "inches" else "metric"
