@@ -99,6 +99,9 @@ class BandCasing:
                 turned=band,
             )
         ).with_casing(Casing(band, band, depth - EDGE_STITCH, lower.set_length, opening))
+        # The band's own seams end up inside the fold.
+        own = [seam for seam in bench.seams.values() if {ply.piece for ply in seam.plies} == {band}]
+        after = after.with_seams(*(replace(seam, state=State.ENCLOSED) for seam in own))
         length = lower.set_length
         return Performed(
             step, bench, after, touches,

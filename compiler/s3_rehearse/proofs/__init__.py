@@ -1,0 +1,17 @@
+"""The proofs, one file each, named after the fault that it looks for. Each opens with what it guarantees and what it
+cannot know."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import cache
+from importlib import import_module
+from pkgutil import iter_modules
+
+from compiler.s3_rehearse.run import Proof, Run
+
+
+@cache
+def proofs() -> tuple[Callable[[Run], Proof], ...]:
+    """Every proof in this folder, in the order of their names."""
+    return tuple(import_module(f"{__name__}.{module.name}").prove for module in iter_modules(__path__))

@@ -1,0 +1,38 @@
+"""No raw seam margin of a ravelling cloth is left.
+
+Guarantees: every margin with a ply of a ravelling cloth ends neatened or enclosed.
+Cannot know: margins inside the trim or elastic joins, which the sewist folds by hand.
+"""
+
+from __future__ import annotations
+
+from compiler.cloth.bench import State
+from compiler.diagnostics import Fault, Label
+from compiler.s3_rehearse.run import Proof, Run
+
+CLAIM = "No seam margin is left to ravel"
+
+
+def prove(run: Run) -> Proof:
+    faults, seams = [], run.final.seams.values()
+    for seam in seams:
+        pieces = [ply.piece for ply in seam.plies]
+        ravelling = [piece for piece in pieces if run.ravels(piece)]
+        if seam.state is not State.RAW or not ravelling or not run.sound(pieces):
+            continue
+        sewer = next(
+            done for done in run.performed if seam.name in done.after.seams and seam.name not in done.before.seams
+        )
+        cloth = run.solved.pieces[ravelling[0]].piece.cloth.text
+        faults.append(
+            Fault(
+                "FB403",
+                f"the margin of the seam `{seam.name}` is still raw at the end, and `{cloth}` ravels",
+                Label(sewer.step.step.span, "this seam leaves a raw margin"),
+                (Label(run.solved.materials[cloth].material.span, "this cloth ravels"),),
+                help=f"add `- neaten: {{seam: {seam.name}}}` after it",
+            )
+        )
+    enclosed = sum(seam.state is State.ENCLOSED for seam in seams)
+    neat = sum(seam.state is State.NEATENED for seam in seams)
+    return Proof(CLAIM, f"of {len(seams)} seams {neat} are neatened and {enclosed} enclosed", tuple(faults))

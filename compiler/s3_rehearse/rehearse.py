@@ -1,0 +1,56 @@
+"""Carry out every step on the bench, then ask for every proof."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from compiler.cloth.bench import Bench, laid_out
+from compiler.diagnostics import Severity, Staged
+from compiler.s1_read.spec import EdgeName, LayerName, Word
+from compiler.s2_solve.solved import Solved, SolvedStep
+from compiler.s3_rehearse.proofs import proofs
+from compiler.s3_rehearse.run import Rehearsal, Run
+from compiler.techniques import techniques
+from compiler.techniques.technique import Performed
+from compiler.workroom import Workroom
+
+
+def rehearse(solved: Solved, room: Workroom) -> Staged[Rehearsal]:
+    """The rehearsal with its proofs, and every fault of both.
+
+    A refused step spoils the pieces it touches; later steps on them are passed over in silence, so that each cause is
+    told once and its consequences are not.
+    """
+    bench, performed = laid_out(solved), []
+    for step in solved.steps:
+        if bench.spoiled.intersection(_pieces_in(bench, step)):
+            continue
+        done = techniques()[step.step.technique].perform(bench, step, solved, room)
+        if done.refused:
+            # A refusal may come before the technique knows its pieces: all that the step names is spoiled.
+            done = Performed(step, bench, done.after.spoil(_pieces_in(bench, step)), done.touches, done.faults)
+        performed.append(done)
+        bench = done.after
+    run = Run(solved, room, tuple(performed), bench)
+    shown = tuple(proof(run) for proof in proofs())
+    faults = tuple(fault for done in performed for fault in done.faults)
+    faults += tuple(fault for proof in shown for fault in proof.faults)
+    sound = not any(fault.severity is Severity.ERROR for fault in faults)
+    return Staged(Rehearsal(run, shown) if sound else None, faults)
+
+
+def _pieces_in(bench: Bench, step: SolvedStep) -> Iterator[str]:
+    """Every piece that a step names, with all the pieces they are sewn to; a stack stands for its layers."""
+    for arg in step.step.args.values():
+        for value in arg.value if isinstance(arg.value, tuple) else (arg.value,):
+            if isinstance(value, LayerName):
+                value = value.edge
+            if isinstance(value, EdgeName):
+                named = bench.edges[str(value)].pieces if str(value) in bench.edges else (value.piece,)
+            elif isinstance(value, Word):
+                named = (value.text,)
+            else:
+                continue
+            for name in named:
+                if name in bench.cloths:
+                    yield from bench.unit(name)

@@ -1,0 +1,96 @@
+"""One run of the work, and what it proves."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+from compiler.cloth.bench import Bench, Edge
+from compiler.diagnostics import Fault
+from compiler.s2_solve.solved import Solved
+from compiler.say import Say
+from compiler.techniques.technique import Performed
+from compiler.workroom import Workroom
+
+
+@dataclass(frozen=True)
+class Run:
+    """The steps as they were carried out, and the bench after the last one."""
+
+    solved: Solved
+    room: Workroom
+    performed: tuple[Performed, ...]
+    final: Bench
+
+    @property
+    def say(self) -> Say:
+        return Say(self.solved, self.room)
+
+    def ravels(self, piece: str) -> bool:
+        return self.solved.materials[self.solved.pieces[piece].piece.cloth.text].material.ravels
+
+    def sound(self, pieces: Iterable[str]) -> bool:
+        """None of these pieces was in a refused step: what is said of them is no mere consequence."""
+        return not self.final.spoiled & set(pieces)
+
+    @cached_property
+    def hangs(self) -> Mapping[str, Fraction]:
+        """How far below the top of the garment the top of each piece hangs, in mm."""
+        below: dict[str, Fraction] = {}
+        pairs = [pair for seam in self.final.seams.values() if len(seam.edges) == 2 for pair in self._pairs(seam.edges)]
+        lower = {down for up, down, same in pairs if not same}
+        for piece in self.final.cloths:
+            if piece not in lower:
+                below.setdefault(piece, Fraction(0))
+        for _ in self.final.cloths:
+            for up, down, same in pairs:
+                if up in below and (down in lower or same):
+                    below[down] = below[up] + (Fraction(0) if same else self.final.depth(up))
+        return {piece: below.get(piece, Fraction(0)) for piece in self.final.cloths}
+
+    @property
+    def drops(self) -> Mapping[str, Fraction]:
+        """How far below the top of the garment the bottom of each piece hangs, in mm."""
+        return {piece: top + self.final.depth(piece) for piece, top in self.hangs.items()}
+
+    def _pairs(self, edges: tuple[str, ...]) -> list[tuple[str, str, bool]]:
+        """(upper piece, lower piece, level) for each two piece edges in a seam; two top edges hang level."""
+        ours, theirs = (self._opened(self.final.edge(name)) for name in edges)
+        pairs = []
+        for one in ours:
+            for other in theirs:
+                (piece, side), (beside, along) = one.split("."), other.split(".")
+                if side == along:
+                    pairs.append((beside, piece, True))
+                elif side == "top":
+                    pairs.append((beside, piece, False))
+                else:
+                    pairs.append((piece, beside, False))
+        return pairs
+
+    def _opened(self, edge: Edge) -> list[str]:
+        if "." in edge.name:
+            return [edge.name]
+        layers = [self.final.edge(below) for below, stack in self.final.layered.items() if stack == edge.name]
+        return [name for layer in layers for name in self._opened(layer)]
+
+
+@dataclass(frozen=True)
+class Proof:
+    """What was to be shown, how it was shown, or the faults where it was not."""
+
+    claim: str
+    shown: str
+    faults: tuple[Fault, ...] = ()
+
+
+@dataclass(frozen=True)
+class Rehearsal:
+    run: Run
+    proofs: tuple[Proof, ...]
+
+    @property
+    def solved(self) -> Solved:
+        return self.run.solved
