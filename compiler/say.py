@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from compiler.quantity import System, show_cloth_length, show_length
+from compiler.quantity import System, show_cloth_length, show_decimal, show_length
 from compiler.s2_solve.solved import Solved
 from compiler.workroom import Workroom
 
@@ -30,6 +30,19 @@ class Say:
         if self.system == "metric":
             return show_length(length, "metric", Fraction(1))
         return show_length(length, "inch", _INCH / (16 if length < _INCH else 8))
+
+    def about(self, length: Fraction) -> str:
+        """A length that is a habit, not a measurement: 5 mm, 10 cm; in inches the nearest that a tape shows well."""
+        if self.system == "metric":
+            return show_length(length, "metric", Fraction(1) if length < 100 else Fraction(5))
+        return show_length(
+            length, "inch", _INCH / 8 if length < _INCH else _INCH / 2 if length > 2 * _INCH else _INCH / 4
+        )
+
+    def stitch(self, length: Fraction) -> str:
+        """A stitch length: in mm as machines are marked, in inch rooms with the count to the inch."""
+        shown = f"{show_decimal(length, 1)} mm stitch"
+        return shown if self.system == "metric" else f"{shown} ({round(_INCH / length)} to the inch)"
 
     def cut(self, length: Fraction) -> str:
         """A cut length in mm: never shown shorter than it is."""

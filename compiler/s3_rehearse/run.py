@@ -39,7 +39,8 @@ class Run:
     def hangs(self) -> Mapping[str, Fraction]:
         """How far below the top of the garment the top of each piece hangs, in mm."""
         below: dict[str, Fraction] = {}
-        pairs = [pair for seam in self.final.seams.values() if len(seam.edges) == 2 for pair in self._pairs(seam.edges)]
+        across = [seam.edges for seam in self.final.seams.values() if seam.edges and not seam.edges[0].endswith(".start")]
+        pairs = [pair for edges in across for pair in self._pairs(edges)]
         lower = {down for up, down, same in pairs if not same}
         for piece in self.final.cloths:
             if piece not in lower:

@@ -114,7 +114,7 @@ class Attach:
                 chain=chain,
             ),
             Action(
-                f"{'Clip' if hold == 'clips' else 'Pin'} at the marks first, then every {say.length(spacing)} between them:"
+                f"{'Clip' if hold == 'clips' else 'Pin'} at the marks first, then every {say.about(spacing)} between them:"
                 f" about {int(length / spacing)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
                 check="The edges lie level and no gathers are bunched at the marks." if edge.gathered else "",
                 tolerance=f"up to {say.length(length * EASE_SHARE)} short in all: ease it in" if edge.gathered else "",
@@ -123,7 +123,7 @@ class Attach:
             ),
             Action(
                 f"Sew with {say.the(to.pieces)} on top{' and the gathers underneath' if edge.gathered else ''},"
-                f" {say.length(seam)} from the edge, {say.length(done.sewn[0].stitch)} stitch,"
+                f" {say.length(seam)} from the edge, {say.stitch(done.sewn[0].stitch)},"
                 f" {say.length(length)}{' all round; let the end overlap the start by three stitches' if ring else ''}.",
                 check="No pleat is caught and no gathering row shows on the right side."
                 if edge.gathered else "The edges stayed level.",

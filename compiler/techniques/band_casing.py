@@ -120,7 +120,7 @@ class BandCasing:
         the = f"the {say.piece(band)}"
         pin = "Clip" if say.room.hold_with == "clips" else "Pin"
         top = "the top edge of the skirt" if len(edge.pieces) > 1 else say.edge(edge.pieces[0], "top")
-        stitch = say.length(done.sewn[0].stitch)
+        stitch = say.stitch(done.sewn[0].stitch)
         gathers = edge.gathered or any(
             done.before.edge(below).gathered for below, stack in done.before.layered.items() if stack == edge.name
         )
@@ -130,14 +130,14 @@ class BandCasing:
             Action(
                 f"Hold the skirt inside out. Lay the unfolded edge of {the} on {top}, right side of the band to the inside of"
                 f" the skirt, side seams together, and {pin.lower()} at the quarter marks, then every"
-                f" {say.length(say.room.pin_spacing * 2)}.",
+                f" {say.about(say.room.pin_spacing * 2)}.",
                 check=f"The band lies without a tuck; both measure {say.length(length)}.",
-                tolerance=f"{say.length(max(length / 100, Fraction(5)))} more or less",
+                tolerance=f"{say.about(max(length / 100, Fraction(5)))} more or less",
                 remedy="Pull the gathers a little closer or let them out until the skirt lies level with the band."
                 if gathers else "Share the difference out between the quarter marks.",
             ),
             Action(
-                f"Sew {say.length(seam)} from the edge, {stitch} stitch, {say.length(length)} all round; let the end overlap"
+                f"Sew {say.length(seam)} from the edge, {stitch}, {say.length(length)} all round; let the end overlap"
                 " the start by three stitches.",
                 check="Every layer is caught.",
                 remedy="Sew again where a layer slipped out, 2 cm past it on both sides." if say.system == "metric"
@@ -147,12 +147,12 @@ class BandCasing:
             Action(
                 f"Bring the folded edge over to the right side until it just covers the stitch line, and {pin.lower()} it.",
                 check=f"The band is {say.length(facts['depth'])} deep all round.",
-                tolerance=say.length(Fraction(2)),
+                tolerance=f"{say.about(Fraction(2))} more or less",
                 remedy="Shift the fold until it covers the stitch line everywhere.",
             ),
             Action(f"Mark a gap of {say.length(gap)} at the side seam, with a mark at each end."),
             Action(
-                f"Topstitch {say.length(EDGE_STITCH)} from the lower fold from one mark round to the other,"
+                f"Topstitch {say.about(EDGE_STITCH)} from the lower fold from one mark round to the other,"
                 f" {say.length(length - gap)}, a few stitches back at both ends. Leave the gap of {say.length(gap)} open.",
                 check=f"The gap is open and the channel is {say.length(facts['depth'] - EDGE_STITCH)} wide inside.",
                 remedy="Unpick what closes the gap.",

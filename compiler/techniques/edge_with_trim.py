@@ -97,10 +97,10 @@ class EdgeWithTrim:
             ),
             Action(
                 f"Lay the {ribbon} right side up over the fold, its lower edge level with the fold, and sew"
-                f" {say.length(FIRST_ROW)} from the fold, all {long} round."
+                f" {say.about(FIRST_ROW)} from the fold, all {long} round."
                 if overlap
                 else f"Lay the {ribbon} right side up over the fold, its lower edge level with the fold, and sew"
-                f" {say.length(FIRST_ROW)} from the fold, {long} in all.",
+                f" {say.about(FIRST_ROW)} from the fold, {long} in all.",
                 check="The raw edge is hidden under the trim everywhere.",
                 remedy="Where it peeps out, unpick that stretch, fold a little deeper and sew it again.",
                 chain=chain,
@@ -117,7 +117,7 @@ class EdgeWithTrim:
             )
         if done.facts["rows"] == 2:
             actions.append(
-                Action(f"Sew a second row {say.length(SECOND_ROW)} below the upper edge of the {ribbon}.", chain=chain)
+                Action(f"Sew a second row {say.about(SECOND_ROW)} below the upper edge of the {ribbon}.", chain=chain)
             )
         title = f"Edge the {say.piece(edge.pieces[0])} with {ribbon}"
         return Telling(title, f"{where[0].upper()}{where[1:]} is finished and cannot fray.", tuple(actions))

@@ -141,8 +141,8 @@ class Gather:
         facts, written = done.facts, done.step.step
         length, method = facts["length"], facts["method"]
         ring = done.before.ring(edge)
-        where = say.edges(edge.pieces, "top" if "." not in edge.name else edge.name.rpartition(".")[2])
-        target = say.edges(done.before.edge(edge_of(written, "to")).pieces, "edge") if "to" in written.args else ""
+        where = _side(say, edge)
+        target = _side(say, done.before.edge(edge_of(written, "to"))) if "to" in written.args else ""
         cloth, short, chain = say.length(edge.cloth_length), say.length(length), say.chain(edge.copies)
         quarters = say.length(length / 4)
         layers = sum(ply.copies for ply in edge.plies)
@@ -170,27 +170,29 @@ class Gather:
                     remedy="If it is longer, set the depth a little deeper; if shorter, a little shallower. Try again.",
                 ),
                 Action(
-                    f"Pleat {where}, {say.length(FIRST_ROW)} from the edge, right side up, {cloth} in one go.",
+                    f"Pleat {where}, {say.about(FIRST_ROW)} from the cut edge, right side up, {cloth} in one go.",
                     chain=chain,
                 ),
             ]
         else:
             by_hand = method == HAND
-            stitch = say.length(say.room.gathering_stitch)
-            second = say.length(FIRST_ROW + say.room.row_spacing)
-            tails = f"do not sew back, and leave {say.length(TAIL)} of thread hanging at both ends"
+            stitch = say.stitch(say.room.gathering_stitch)
+            second = say.about(FIRST_ROW + say.room.row_spacing)
+            tails = f"do not sew back, and leave {say.about(TAIL)} of thread hanging at both ends"
             rows = (
-                f"Thread a hand needle double. Sew a row of running stitches about {stitch} long,"
+                f"Thread a hand needle double. Sew a row of running stitches about {say.about(say.room.gathering_stitch)} long,"
                 if by_hand
-                else f"Set the longest stitch, about {stitch}, and a looser top tension. Sew a row"
+                else f"Set the longest stitch, about a {stitch}, and loosen the top tension a little. Sew a row"
             )
             broken = (
                 " Stop and start again at each quarter mark: short rows pull without breaking." if length > 1500 else ""
             )
             actions += [
-                Action(f"{rows} {say.length(FIRST_ROW)} from {where}; {tails}.{broken}", chain=chain),
                 Action(
-                    f"Sew a second row the same way, {second} from the edge, {say.length(say.room.row_spacing)} from the"
+                    f"{rows} {say.about(FIRST_ROW)} from the cut edge, along {where}; {tails}.{broken}", chain=chain
+                ),
+                Action(
+                    f"Sew a second row the same way, {second} from the edge, {say.about(say.room.row_spacing)} from the"
                     " first.",
                     check="The two rows run side by side and do not cross.",
                     chain=chain,
@@ -221,6 +223,11 @@ class Gather:
             title = f"Gather {where}"
         blunt = (("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes."),)
         return Telling(title, aim, tuple(actions), blunt if method == HAND else ())
+
+
+def _side(say: Say, edge: Edge) -> str:
+    """The edge in words; a stack is always of top edges."""
+    return say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
 
 
 TECHNIQUE = Gather()

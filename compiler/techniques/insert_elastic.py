@@ -100,7 +100,7 @@ class InsertElastic:
     def tell(self, done: Performed, say: Say) -> Telling:
         facts, casing, overlap = done.facts, done.facts["casing"], done.step.mm("overlap")
         cut, length = say.length(facts["cut"]), say.length(facts["length"])
-        tail = say.length(Fraction(50))
+        tail = say.about(Fraction(50))
         actions = (
             Action(f"Cut the elastic {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
             Action(f"Mark {say.length(overlap)} from each end."),
@@ -116,7 +116,7 @@ class InsertElastic:
             Action(
                 f"Lap the two ends over each other by {say.length(overlap)}, mark on end, and hold them with a pin.",
                 check=f"The loop measures {length} at rest. Try it on before you sew: it must sit firmly and not cut in.",
-                tolerance=say.length(Fraction(10)),
+                tolerance=f"{say.about(Fraction(10))} more or less",
                 remedy="Lap the ends more if it slips down, less if it cuts in, and note the new length.",
             ),
             Action(

@@ -134,7 +134,7 @@ class JoinEnds:
         one_ring = word_of(done.step.step, "into") == ONE
         ring = done.after.edge(f"{pieces[0]}.top")
         the, length = say.the(pieces), say.length(done.sewn[0].length)
-        stitch = say.length(done.sewn[0].stitch)
+        stitch = say.stitch(done.sewn[0].stitch)
         if one_ring and copies > 1:
             lay = f"Lay the {say.count(copies, say.piece(pieces[0]), 'pieces of the ' + say.piece(pieces[0]))} right sides together and pin the side edges, top to top."
             title = f"Sew the {say.piece(pieces[0])} together to a ring"
@@ -153,13 +153,13 @@ class JoinEnds:
                    remedy="If it is twisted, take one end out and turn it over." if not one_ring else "",
                    chain=say.chain(copies)),
             Action(
-                f"Sew {length}, {say.length(seam)} from the ends, {stitch} stitch, a few stitches back at both ends.",
+                f"Sew {length}, {say.length(seam)} from the ends, {stitch}, a few stitches back at both ends.",
                 chain=say.chain(copies),
             ),
             Action(
                 f"Measure round the {'lower ' if len(pieces) > 1 else ''}edge of {say.the(checked)}: {round_it}.",
                 check=f"The ring measures {round_it} all round.",
-                tolerance=f"{say.length(edge.set_length / 200)} more or less",
+                tolerance=f"{say.about(edge.set_length / 200)} more or less",
                 remedy="If it is too long, sew the seam again a little wider; if too short, unpick it and sew it narrower.",
                 chain=say.chain(ring.copies),
             ),

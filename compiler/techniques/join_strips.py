@@ -58,7 +58,7 @@ class JoinStrips:
                 (Ply(piece, 2),),
                 depth,
                 cloth.copies,
-                solved.length(f"{piece}.piecing.seam"),
+                solved.length(f"{piece} piecing.seam"),
                 "301",
             )
             after = after.with_cloths(replace(cloth, in_parts=False)).with_seams(seam)
@@ -72,7 +72,7 @@ class JoinStrips:
             if not joins:
                 continue
             cloth = done.after.cloths[piece]
-            seam = say.solved.length(f"{piece}.piecing.seam")
+            seam = say.solved.length(f"{piece} piecing.seam")
             whole = say.length(cloth.piece.cut_length)
             strips = say.count(cloth.copies, "strip")
             actions += [
@@ -82,14 +82,14 @@ class JoinStrips:
                     chain=say.count(joins, "join") + (f" for {strips}" if cloth.copies > 1 else ""),
                 ),
                 Action(
-                    f"Sew each join {say.length(seam)} from the ends, with a {say.length(done.sewn[0].stitch)} stitch and"
+                    f"Sew each join {say.length(seam)} from the ends, with a {say.stitch(done.sewn[0].stitch)} and"
                     f" a few stitches back at both ends.",
                     chain=say.count(joins, "join"),
                 ),
                 Action(
                     f"Measure each finished strip: {whole}.",
                     check=f"Each strip of the {say.piece(piece)} is {whole} long.",
-                    tolerance=f"{say.length(max(cloth.piece.cut_length / 200, Fraction(5)))} more or less",
+                    tolerance=f"{say.about(max(cloth.piece.cut_length / 200, Fraction(5)))} more or less",
                     remedy="If it is longer, trim one end square. If it is shorter, unpick one join and sew it narrower.",
                     chain=say.chain(cloth.copies),
                 ),

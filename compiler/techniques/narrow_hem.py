@@ -90,12 +90,12 @@ class NarrowHem:
             Action(
                 f"Fold it again by {second}, press, and {'clip' if say.room.hold_with == 'clips' else 'pin'} it.",
                 check=f"The hem is {second} deep all along.",
-                tolerance=say.length(done.step.mm("second turn") / 5),
+                tolerance=f"{say.about(done.step.mm('second turn') / 5)} more or less",
                 remedy="Unfold and press again where it wanders.",
                 chain=chain,
             ),
             Action(
-                f"Sew close to the inner fold, {say.length(edge.set_length)}, {say.length(done.sewn[0].stitch)} stitch"
+                f"Sew close to the inner fold, {say.length(edge.set_length)}, {say.stitch(done.sewn[0].stitch)}"
                 + (", and let the end overlap the start by three stitches." if done.before.ring(edge) else "."),
                 check="The stitches catch the fold everywhere.",
                 remedy="Where they miss it, sew that stretch again.",

@@ -115,7 +115,7 @@ class Neaten:
         if actions and say.room.neaten_with == "overlocker":
             actions.append(
                 Action(
-                    f"Leave a thread chain of {say.length(TAIL)} at the end, thread it on a blunt needle, draw it under the"
+                    f"Leave a thread chain of {say.about(TAIL)} at the end, thread it on a blunt needle, draw it under the"
                     " stitches and cut off the rest.",
                     check="No loose chain hangs out.",
                 )

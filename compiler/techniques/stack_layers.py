@@ -166,7 +166,7 @@ class StackLayers:
                 remedy="Take out the pins of that quarter and share the looseness out again.",
             ),
             Action(
-                f"Sew all {count} layers together {say.length(BASTE)} from the edge, {length}, with the longest stitch; this row"
+                f"Sew all {count} layers together {say.about(BASTE)} from the edge, {length}, with the longest stitch; this row"
                 " stays inside the seam.",
             ),
         ]
