@@ -31,13 +31,13 @@ def read_spec(source: Source, *, in_full: bool = False) -> Staged[Spec]:
 def without_echoes(faults: tuple[Fault, ...], told: tuple[Fault, ...]) -> tuple[Fault, ...]:
     """The faults whose place is not told of already: what is no text is no formula either."""
     places = [fault.primary.span for fault in told if fault.primary]
-    return tuple(
-        fault
-        for fault in faults
-        if not (fault.primary and any(_within(fault.primary.span, place) for place in places))
-    )
+    return tuple(fault for fault in faults if not any(lies_in(fault, place) for place in places))
 
 
-def _within(inner: Span, outer: Span) -> bool:
-    starts = (outer.start_line, outer.start_column) <= (inner.start_line, inner.start_column)
-    return starts and (inner.end_line, inner.end_column) <= (outer.end_line, outer.end_column)
+def lies_in(fault: Fault, place: Span) -> bool:
+    """Whether the fault is somewhere in that place."""
+    if fault.primary is None:
+        return False
+    span = fault.primary.span
+    starts = (place.start_line, place.start_column) <= (span.start_line, span.start_column)
+    return starts and (span.end_line, span.end_column) <= (place.end_line, place.end_column)

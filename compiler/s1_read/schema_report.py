@@ -71,6 +71,8 @@ class _Finding:
     @property
     def owner(self) -> str:
         """What has the keys: "a cloth", "`gather`"."""
+        if self.path and isinstance(self.path[-1], int) and not self.title:
+            return self.called
         if not self.path or (self.title and self.title != self.path[-1]):
             return _with_article(self.title.lower())
         return f"`{_short(self.path[-1])}`"
@@ -101,7 +103,8 @@ class _Report:
             case "enum":
                 yield self._at_value(found, "FB133", *_words(found))
             case "minLength":
-                yield self._at_key(found, "FB135", f"{called} is empty", self._purpose(found))
+                help_ = _cut_by_comma(found.path[-1], found.held) or self._purpose(found)
+                yield self._at_value(found, "FB135", f"{called} is empty", help_)
             case "maxLength":
                 count = f"{len(found.held)} characters, {len(found.held) - asked} more than the {asked} allowed"
                 yield self._at_value(found, "FB135", f"{called} has {count}")
@@ -125,7 +128,8 @@ class _Report:
         for key in found.held:
             if key in found.keys:
                 continue
-            help_ = _meant(nearest(key, found.keys)) or f"the keys are {_listed(found.keys)}"
+            near = _cut_by_comma(key, found.held[key]) or _meant(nearest(key, found.keys))
+            help_ = near or f"the keys are {_listed(found.keys)}"
             if found.title != STEP:
                 yield self._at_key(found, "FB130", f"`{_short(key)}` is no key of {found.owner}", help_, key)
                 continue
@@ -164,16 +168,13 @@ class _Report:
     def _purpose(self, found: _Finding) -> str | None:
         """What the value is for: said beside the reference to its rule, or else in the rule."""
         rule: Any = self.schema
-        help_: Any = self.schema
         for part in found.way[:-1]:
-            if part == "if":  # the validator's way to `then` and `else`, which stand beside it
-                continue
-            if part == "$ref":
-                help_, rule = rule, resolved({"$ref": rule["$ref"]}, self.schema)
-            else:
-                help_ = rule = rule[part]
-        about = help_.get("description") or rule.get("description")
-        example = next(iter(help_.get("examples", ())), None)
+            # The validator leaves references out of its way.
+            if part not in rule:
+                rule = resolved(rule, self.schema)
+            rule = rule[part]
+        help_ = resolved(rule, self.schema)
+        about, example = help_.get("description"), next(iter(help_.get("examples", ())), None)
         such = f", such as `{example}`" if isinstance(example, str | int) else ""
         return f"{_lowered(about)}{such}" if about else None
 
@@ -196,6 +197,13 @@ def _form_of(held: object) -> str:
     return _FORMS["object" if isinstance(held, dict) else "array" if isinstance(held, list) else "string"]
 
 
+def _cut_by_comma(key: object, held: object) -> str | None:
+    """The help where a decimal comma inside braces made a key of the decimals: `{from: 5,5 cm}`."""
+    if held == "" and str(key)[:1].isdigit():
+        return "inside braces a comma begins a new key; write decimals with a point, as in 5.5"
+    return None
+
+
 def _short(word: object) -> str:
     text = " ".join(str(word).split())
     return text if len(text) <= 40 else text[:39] + "…"
@@ -212,7 +220,9 @@ def _listed(words: Iterable[str]) -> str:
 
 
 def _lowered(sentence: str) -> str:
-    return (sentence[:1].lower() + sentence[1:]).rstrip(".")
+    """The first sentence, to stand inside another."""
+    first = sentence.partition(". ")[0]
+    return (first[:1].lower() + first[1:]).rstrip(".")
 
 
 def _with_article(noun: str) -> str:
