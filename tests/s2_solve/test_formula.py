@@ -81,7 +81,7 @@ def holds(text: str) -> bool:
         ("abs(x - 2 cm)", 10),
         ("ceil(hip_girth / waist_girth) * x", 20),
         ("floor(hip_girth / waist_girth) * x", 10),
-        ("waist_girth × 2 − 40 cm", 1040),
+        ("waist_girth \u00d7 2 \u2212 40 cm", 1040),
         ("waist_girth ÷ 2", 360),
         ("upper.length\n  * fullness", 6000),
         ("10 stitches/in * 1 in * x", 100),
@@ -278,14 +278,14 @@ def test_words_of_the_language_are_reserved() -> None:
 
 # --- any text, any formula -------------------------------------------------------------------------------
 
-PIECES = st.sampled_from(
-    [*"0123456789", " ", "+", "-", "*", "/", "(", ")", ",", "<", ">", "=", "!", ".", "'", '"', "%", "½", "²", "^", "\n"]
-    + ["x", "upper.length", "waist_girth", "nothing", "weight", "pi", "max(", "round_up(", "ceil(", "and ", "or ", "not "]
-    + ["cm", " in", "1/2 in", "12 1/2 in", "2 yd 6 in", "EUR/m", "1e400", "NaN", "\u0663", "\u00d7", "\ud800", "\x00", "é", "$", "per "]
-)  # fmt: skip
+WORDS = (
+    "x|upper.length|waist_girth|nothing|weight|pi|max(|round_up(|ceil(|and |or |not |cm| in|1/2 in|12 1/2 in"
+    "|2 yd 6 in|EUR/m|1e400|NaN|per "
+)
+PIECES = st.sampled_from([*"0123456789 +-*/(),<>=!.'\"%½²^\n\u0663\u00d7\ud800\x00é$", *WORDS.split("|")])
 
 
-@settings(max_examples=1500, deadline=None)
+@settings(max_examples=500, deadline=None)
 @given(
     st.one_of(
         st.text(max_size=80),

@@ -1,0 +1,38 @@
+"""Faults as JSON, for other programs."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+
+from compiler.codes import CODES
+from compiler.diagnostics import Fault, Label, in_reading_order
+
+
+def render_json(faults: Iterable[Fault]) -> str:
+    """One object: `{"furbelow": 1, "faults": [...]}`, faults in reading order, lines and columns from 1."""
+    told = [_fault(fault) for fault in in_reading_order(faults)]
+    return json.dumps({"furbelow": 1, "faults": told}, ensure_ascii=False, indent=2) + "\n"
+
+
+def _fault(fault: Fault) -> dict[str, object]:
+    return {
+        "code": fault.code,
+        "severity": fault.severity.value,
+        "meaning": CODES.get(fault.code, ""),
+        "headline": fault.headline,
+        "place": _place(fault.primary) if fault.primary else None,
+        "others": [_place(label) for label in fault.others],
+        "notes": list(fault.notes),
+        "help": fault.help,
+    }
+
+
+def _place(label: Label) -> dict[str, object]:
+    span = label.span
+    return {
+        "file": span.file,
+        "start": {"line": span.start_line, "column": span.start_column},
+        "end": {"line": span.end_line, "column": span.end_column},
+        "label": label.text,
+    }
