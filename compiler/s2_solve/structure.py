@@ -81,7 +81,11 @@ def _stranger(name: str, known: Collection[str], spec: Spec) -> tuple[str, str]:
     owner, _, attribute = name.partition(".")
     # What stands in the spec can be named; `step 3.seam` and its like are for `why` only.
     usable = [word for word in known if " " not in word and not word.endswith("_takes")]
-    near = nearest(name, usable)
+    owned = [word for word in usable if word.startswith(f"{owner}.")]
+    # The owner is right, so only what follows it may be mistyped.
+    near = tuple(f"{owner}.{word}" for word in nearest(attribute, (w.partition(".")[2] for w in owned)))
+    if not owned:
+        near = nearest(name, usable)
     if near:
         help_ = "did you mean " + " or ".join(f"`{word}`" for word in near) + "?"
     elif attribute and owner in spec.materials and owner not in spec.pieces:
