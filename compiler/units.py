@@ -97,14 +97,23 @@ UNITS: dict[str, Unit] = _table()
 MARKS = "\"\u2033\u201d'\u2032\u2019%€£"
 
 
+# Rarer units, whose factors come from pint. It takes over half a second to load, so a slip of the pen
+# must not be looked up there, and its one-letter units and prefixes ("pin" as pico-inch) stay out.
+_RARER = frozenset(
+    (
+        *("thou", "hand", "fathom", "rod", "furlong", "mile"),
+        *("grain", "dram", "stone", "tonne"),
+        *("day", "week", "teaspoon", "tablespoon", "cup", "pint", "quart", "gallon"),
+    )
+)
+
+
 def unit_named(word: str) -> Unit | None:
-    """The unit of that name, or None. Less common words of three letters or more are looked up in pint."""
-    known = UNITS.get(word)
-    if known is not None:
+    """The unit of that name, or None. Rarer words are looked up in pint."""
+    if known := UNITS.get(word):
         return known
-    if len(word) < 3 or len(word) > 20 or not (word.isascii() and word.isalpha() and word.islower()):
-        return None
-    return _from_reference(word)
+    single = word.removesuffix("s")
+    return _from_reference(single) if single in _RARER else None
 
 
 @cache
@@ -118,26 +127,14 @@ def _reference() -> pint.UnitRegistry[Fraction]:
 _BASES = {"[length]": ("length", 1000), "[mass]": ("mass", 1000), "[time]": ("time", 1)}
 
 
-def _from_reference(word: str) -> Unit | None:
-    registry = _reference()
-    # The word is letters only, and a prefix is not split off: "pin" is no pico-inch.
-    names = [name for prefix, name, suffix in registry.parse_unit_name(word) if not prefix]
-    if not names:
-        return None
-    measured = registry.Quantity(Fraction(1), names[0]).to_base_units()
-    exponents = {base: Fraction(str(exponent)) for base, exponent in measured.dimensionality.items()}
-    whole = all(exponent.denominator == 1 for exponent in exponents.values())
-    if not exponents or not exponents.keys() <= _BASES.keys() or not whole:
-        return None
+def _from_reference(word: str) -> Unit:
+    measured = _reference().Quantity(Fraction(1), word).to_base_units()
     factor = Fraction(measured.magnitude)
-    if exponents == {"[length]": 3}:
+    if measured.check("[volume]"):
         return Unit(factor * 1_000_000, VOLUME)
-    dims: Dims = ()
-    for base, exponent in exponents.items():
-        name, scale = _BASES[base]
-        factor *= Fraction(scale) ** exponent.numerator
-        dims = combine(dims, ((name, exponent.numerator),))
-    return Unit(factor, dims)
+    (base,) = measured.dimensionality
+    name, scale = _BASES[base]
+    return Unit(factor * scale, ((name, 1),))
 
 
 def near_units(word: str) -> tuple[str, ...]:
@@ -146,7 +143,7 @@ def near_units(word: str) -> tuple[str, ...]:
 
     # A currency is meant only by a code of three capitals.
     codes = len(word) == 3 and word.isupper()
-    return nearest(word, (name for name in UNITS if codes or name not in CURRENCIES))
+    return nearest(word, [*(name for name in UNITS if codes or name not in CURRENCIES), *sorted(_RARER)])
 
 
 _PLAIN_WORDS: dict[Dims, str] = {

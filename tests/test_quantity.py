@@ -21,7 +21,7 @@ from compiler.quantity import (
     show_cloth_length,
     show_length,
 )
-from compiler.units import CURRENCIES, LENGTH, MARKS, MASS, PLAIN, TIME, UNITS, VOLUME, describe_dims
+from compiler.units import _RARER, CURRENCIES, LENGTH, MARKS, MASS, PLAIN, TIME, UNITS, VOLUME, describe_dims
 
 AREAL = (("length", -2), ("mass", 1))
 
@@ -211,6 +211,17 @@ def test_denier_and_tex_are_grams_by_length() -> None:
 def test_a_less_common_unit_comes_from_the_reference_library() -> None:
     # Source: NIST Special Publication 811 (2008), B.8: a stone is 14 pounds.
     assert read("1 stone") == read("14 lb")
+    assert read("2 stones") == read("28 lb")
+    # Source: the same, B.8: a US cup is 236.588 ml, a week 7 days.
+    assert abs(read("1 cup").as_volume_ml() - F("236.588")) < F("0.001")
+    assert read("1 week") == read("168 h")
+
+
+def test_every_rarer_unit_is_read_and_named_in_plain_words() -> None:
+    for word in _RARER:
+        unit = read(f"3 {word}")
+        assert unit.dims in (LENGTH, MASS, TIME, VOLUME)
+        assert unit.value > 0
 
 
 def test_what_differs_in_kind_can_not_be_added_or_compared() -> None:

@@ -169,7 +169,8 @@ _UNPRINTABLE = re.compile(
 
 
 def _offsets(event: yaml.Event) -> tuple[int, int]:
-    assert event.start_mark is not None and event.end_mark is not None
+    assert event.start_mark is not None
+    assert event.end_mark is not None
     return event.start_mark.index, event.end_mark.index
 
 
