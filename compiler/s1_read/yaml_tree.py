@@ -162,10 +162,8 @@ class _Open:
     drop: bool = False
 
 
-# What YAML does not allow in a file, and the line breaks that editors do not count.
-_UNPRINTABLE = re.compile(
-    "[^\t\n\r\x20-\x7e\xa0-\u2027\u202a-\ud7ff\ue000-\ufefe\uff00-\ufffd\U00010000-\U0010ffff]"
-)
+# What YAML does not allow in a file (YAML 1.1, 5.1), and the line breaks that editors do not count.
+_UNPRINTABLE = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufeff\ufffe\uffff]")
 
 
 def _offsets(event: yaml.Event) -> tuple[int, int]:
