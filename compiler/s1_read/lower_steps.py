@@ -121,7 +121,7 @@ class StepLowering:
             if name in self.stacks:
                 return EdgeName(name, None, value.span)
             self.faults.append(self._no_edge(name, value.span))
-        elif name in self.stacks:
+        elif name in self.stacks - self.pieces:
             headline = f"`{name}` is a stack, which has no sides"
             self.faults.append(Fault("FB145", headline, Label(value.span), help=f"write `{name}`"))
         elif name not in self.pieces:

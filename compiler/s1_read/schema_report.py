@@ -140,8 +140,10 @@ class _Report:
 
     def _missing_keys(self, found: _Finding) -> Iterator[Fault]:
         # The validator tells the missing keys one by one but names them only in prose: told again, they fall together.
+        unknown = [key for key in found.held if key not in found.keys]
         for key in found.asked:
-            if key not in found.held:
+            # A missing key beside a mistyped one is the same fault.
+            if key not in found.held and not nearest(key, unknown):
                 about = resolved(found.keys.get(key, {}), self.schema).get("description")
                 yield self._at_key(
                     found, "FB131", f"{found.called} has no `{key}`", about and f"`{key}`: {_lowered(about)}"
