@@ -26,7 +26,7 @@ class Workroom:
     row_spacing: Fraction = Fraction(5)  # between two gathering rows; common practice, no source
     table_length: Fraction | None = None
     table_width: Fraction | None = None
-    fold_cloth: bool = True
+    fold_cloth: bool = False
     machine_takes: Fraction = Fraction(5)  # thickness under the presser foot; house rule, maker to confirm
     sewing_speed: Fraction = Fraction(1500, 60)  # mm of seam a second: 1.5 m a minute, starts and stops included
     bobbin: Fraction | None = None  # mm of thread on a full bobbin

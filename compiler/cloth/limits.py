@@ -25,10 +25,10 @@ _BULK = Fraction(1, 4)
 
 
 def fullest(solved: Solved, cloth: str) -> Fraction:
-    """The largest ratio of cloth to set length that this cloth gathers to: its own `gathers up to`, or by weight."""
+    """The largest ratio of cloth to set length that this cloth gathers to: its own `gathers`, or by weight."""
     amounts = solved.materials[cloth].amounts
-    if "gathers_up_to" in amounts:
-        return amounts["gathers_up_to"].value
+    if "gathers" in amounts:
+        return amounts["gathers"].value
     weight = gram_per_m2(solved, cloth)
     return next((ratio for limit, ratio in _FULLEST if weight <= limit), _FULLEST_HEAVY)
 

@@ -125,7 +125,7 @@ class Gather:
                     written, "edge", "FB315",
                     f"`{edge.name}` would be gathered {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
                     notes=(f"{say.length(edge.cloth_length)} / {say.length(length)} = {say.ratio(ratio)}",),
-                    help=f"use less fullness, or write `gathers up to` in the material `{cloth}` if a swatch shows more",
+                    help=f"use less fullness, or write a larger `gathers` in the material `{cloth}` if a swatch shows more",
                 ))  # fmt: skip
         if not faults and method == ATTACHMENT and ratio > limits.ATTACHMENT_MOST:
             faults.append(fault_at(

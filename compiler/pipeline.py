@@ -1,0 +1,61 @@
+"""All stages on one screen: read -> solve -> rehearse -> cut -> buy -> write.
+
+Each stage is a function from frozen values to a frozen value and its faults; a stage that fails ends the run.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from compiler.diagnostics import Fault, Staged
+from compiler.s1_read.spec import Spec, Written
+from compiler.s2_solve.solve import solve
+from compiler.s2_solve.solved import Solved
+from compiler.s3_rehearse.rehearse import rehearse
+from compiler.s3_rehearse.run import Rehearsal
+from compiler.techniques.bookings import bookings
+from compiler.workroom import Workroom
+
+
+@dataclass(frozen=True)
+class Order:
+    """What is to be made: a spec for one body, with choices, in a workroom. `wearer`: "size M", "Bo"."""
+
+    spec: Spec
+    wearer: str
+    body: Mapping[str, Written]
+    choices: Mapping[str, Written]
+    room: Workroom
+
+
+def solved(order: Order) -> Staged[Solved]:
+    """Every measurement for this body."""
+    return solve(order.spec, bookings(order.spec), order.wearer, order.body, order.choices, order.room.rounding)
+
+
+def prove(order: Order) -> Staged[Rehearsal]:
+    """Solve and rehearse: the garment proved for this body, and nothing written."""
+    numbers = solved(order)
+    if not numbers.ok or numbers.value is None:
+        return Staged(None, numbers.faults)
+    rehearsed = rehearse(numbers.value, order.room)
+    return Staged(rehearsed.value, (*numbers.faults, *rehearsed.faults))
+
+
+def make(order: Order, *, with_pdf: bool = True) -> Staged[Mapping[str, bytes]]:
+    """The files of the guide by name. Their text is the same for the same order, whatever the machine."""
+    proved = prove(order)
+    if proved.value is None:
+        return Staged(None, proved.faults)
+    # The later stages are heavy to load and not needed to check a spec.
+    from compiler.s4_cut.cut import cut
+    from compiler.s5_buy.shopping import buy
+    from compiler.s6_write.files import files_of
+
+    cutting = cut(proved.value.solved, order.room)
+    faults: tuple[Fault, ...] = (*proved.faults, *cutting.faults)
+    if cutting.value is None:
+        return Staged(None, faults)
+    shopping = buy(proved.value, cutting.value)
+    return Staged(files_of(proved.value, cutting.value, shopping, order.wearer, with_pdf=with_pdf), faults)

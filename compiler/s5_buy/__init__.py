@@ -1,0 +1,1 @@
+"""Stage 5: what to buy, what it costs and how long it takes."""

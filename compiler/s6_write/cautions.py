@@ -1,0 +1,52 @@
+"""The cautions that stand before the work: what can hurt someone while it is made and when it is worn.
+
+Sources: fabrics that burn fast when washed, such as bridal illusion: 16 CFR 1610.35; net and sheer layers burned in
+seconds: US Consumer Product Safety Commission, 1994, and UK fire services, 2018; waist cord ends on children's clothes:
+EN 14682:2007 (check the newest edition).
+"""
+
+from __future__ import annotations
+
+from compiler.cloth.limits import gram_per_m2
+from compiler.s3_rehearse.run import Rehearsal
+from compiler.s6_write.guide import Caution
+
+SHEER = 40  # g/m2: net, tulle and illusion are lighter than this
+
+LOCAL = "Local rules and the word of a licensed person, a fire officer for a stage or hall, come before this guide."
+
+
+def general_cautions(rehearsal: Rehearsal) -> tuple[Caution, ...]:
+    """The cautions of this garment, most serious first."""
+    run, solved = rehearsal.run, rehearsal.solved
+    cautions = []
+    sheer = [
+        name for name, material in solved.materials.items()
+        if material.material.kind == "cloth" and gram_per_m2(solved, name) <= SHEER
+    ]  # fmt: skip
+    if sheer:
+        cautions.append(
+            Caution("flame", "Net and other sheer cloth catches fire in a moment and burns within seconds, more so after"
+                    " washing. Keep the garment away from candles, open fires, heaters, gas flames and cigarettes, while you"
+                    " sew it and when it is worn. " + LOCAL)
+        )  # fmt: skip
+    else:
+        cautions.append(
+            Caution("flame", "A full skirt stands off the body and can reach a flame before you notice: keep clear of candles,"
+                    " fires and heaters. " + LOCAL)
+        )  # fmt: skip
+    cautions += [
+        Caution("blade", "Shears and rotary cutters: cut away from your body, close or cover the blade each time you put it"
+                " down, and keep your shoes on."),
+        Caution("needle", "Count pins and needles out and back in. Look the finished garment over for forgotten pins before"
+                " anyone puts it on. Take your foot off the pedal before you thread or change a needle."),
+        Caution("trip", "A hem that touches the floor trips people on stairs and stages. Walk up and down a stair in it"
+                " before the first wearing."),
+    ]  # fmt: skip
+    if run.final.casings:
+        cautions.append(
+            Caution("child", "For a child under 14: leave no cord, ribbon end or loop hanging at the waist or below the hem, and"
+                    " sew small parts on fast. Children's clothes and nightwear have rules of their own; ask before you sell"
+                    " or lend one.")
+        )  # fmt: skip
+    return tuple(cautions)

@@ -1,0 +1,159 @@
+"""Compose the guide: from the rehearsal, the cutting and the shopping list to everything a person reads."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from dataclasses import asdict, replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench
+from compiler.s2_solve.solved import Derivation
+from compiler.s3_rehearse.run import Rehearsal
+from compiler.s4_cut.cut import Cutting
+from compiler.s5_buy.shopping import ShoppingList
+from compiler.s6_write.cautions import general_cautions
+from compiler.s6_write.cutting_pages import cut_lines, cutting_steps
+from compiler.s6_write.figures import cutting_figures, figures_for, overview
+from compiler.s6_write.guide import Caution, Fact, Guide, GuideStep, Operation, Part, ProofLine, Tool
+from compiler.s6_write.material_lines import material_lines
+from compiler.say import Say
+from compiler.techniques import techniques
+
+
+def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str) -> Guide:
+    """The guide for one wearer. Steps are numbered through, cutting first."""
+    run, solved = rehearsal.run, rehearsal.solved
+    say = Say(solved, run.room, cutting.joins)
+    cutting_page = cutting_steps(solved, cutting, say)
+    guide = Guide(
+        title=solved.spec.title,
+        wearer=wearer,
+        about=solved.spec.about,
+        facts=_facts(rehearsal, say),
+        cautions=general_cautions(rehearsal),
+        tools=_tools(rehearsal),
+        materials=material_lines(shopping, say),
+        cutting=cut_lines(solved, cutting, say),
+        cutting_figures=cutting_figures(cutting, solved, say),
+        cutting_steps=cutting_page,
+        parts=_parts(rehearsal, shopping, say, len(cutting_page)),
+        proofs=tuple(ProofLine(proof.claim, proof.shown) for proof in rehearsal.proofs),
+        notes=solved.spec.notes,
+        overview=overview(run, say),
+        rounding=say.length(solved.rounding),
+        content_key="",
+    )
+    return replace(guide, content_key=_content_key(guide))
+
+
+def _content_key(guide: Guide) -> str:
+    told = json.dumps(asdict(guide), sort_keys=True, ensure_ascii=False)
+    return hashlib.sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
+
+
+def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int) -> tuple[Part, ...]:
+    parts: list[tuple[str, list[Operation]]] = []
+    performed = rehearsal.run.performed
+    number = numbered
+    for at, done in enumerate(performed):
+        telling = techniques()[done.step.step.technique].tell(done, say)
+        if not telling.actions:
+            continue
+        steps = []
+        for action in telling.actions:
+            number += 1
+            steps.append(GuideStep(number, action.text, action.check, action.tolerance, action.remedy, action.chain))
+        heading = done.step.step.part or "The work"
+        operation = Operation(
+            key=f"step-{done.step.step.index + 1}",
+            title=telling.title,
+            aim=telling.aim,
+            minutes=_minutes(shopping.minutes[at]),
+            cautions=tuple(Caution(kind, text) for kind, text in telling.cautions),
+            figures=figures_for(done, rehearsal.run, say),
+            steps=tuple(steps),
+            tip=done.step.step.tip,
+            safe_stop=_safe_to_stop(done.after) and at + 1 < len(performed),
+        )
+        if not parts or parts[-1][0] != heading:
+            parts.append((heading, []))
+        parts[-1][1].append(operation)
+    return tuple(Part(title, tuple(operations)) for title, operations in parts)
+
+
+def _safe_to_stop(bench: Bench) -> bool:
+    """Nothing hangs on pins or loose threads: no gathers unsewn, no elastic in an open casing."""
+    loose = any(edge.gathered and not edge.held and name not in bench.layered for name, edge in bench.edges.items())
+    return not loose and not any(casing.open and casing.elastic for casing in bench.casings.values())
+
+
+def _minutes(minutes: Fraction) -> str:
+    """Time as a person plans it: to 5 minutes."""
+    fives = max(1, round(minutes / 5)) * 5
+    hours, rest = divmod(fives, 60)
+    return " ".join(([f"{hours} h"] if hours else []) + ([f"{rest} min"] if rest else []))
+
+
+def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
+    solved, run = rehearsal.solved, rehearsal.run
+    spec, facts = solved.spec, []
+    for name in spec.body:
+        facts.append(_fact(solved.values[name], name.replace("_", " "), say))
+    for name, choice in spec.choices.items():
+        facts.append(_fact(solved.values[name], choice.about or name.replace("_", " "), say))
+    for name, measure in spec.measures.items():
+        facts.append(_fact(solved.values[name], measure.about or name.replace("_", " "), say))
+    lowest = max(run.drops, key=lambda piece: run.drops[piece])
+    facts.append(
+        Fact("", "finished length, top to hem", say.length(run.drops[lowest]), "the depths of the tiers together")
+    )
+    hem = run.final.edge(f"{lowest}.bottom")
+    facts.append(Fact("", "round the hem", say.length(hem.cloth_length), f"one ring of the {say.piece(lowest)}"))
+    for casing in run.final.casings.values():
+        facts.append(Fact("", "waist, flat and stretched out", say.length(casing.length), "must pass over the hips"))
+        facts.append(
+            Fact("", "elastic, closed and at rest", say.length(casing.elastic_length), "see the step that draws it in")
+        )
+    return tuple(facts)
+
+
+def _fact(derivation: Derivation, label: str, say: Say) -> Fact:
+    reason = derivation.formula
+    if derivation.with_values and derivation.with_values != reason:
+        reason = f"{reason} = {derivation.with_values}"
+    if derivation.rounding:
+        reason = f"{reason}; {derivation.rounding}"
+    return Fact(
+        derivation.name, label, derivation.value.show(say.system), "" if derivation.origin == "body" else reason
+    )
+
+
+_TOOLS = {
+    "straight stitch": ("sewing machine with straight stitch", "seams, gathering rows, topstitching"),
+    "zigzag": ("zigzag stitch", "neatening, joining elastic"),
+    "overlocker": ("overlocker, threaded", "neatening"),
+    "pleating attachment": ("pleating attachment", "gathering"),
+    "hand": ("hand needle and thimble", "gathering by hand"),
+    "iron": ("iron, ironing board, press cloth", "pressing seams and folds"),
+}
+
+
+def _tools(rehearsal: Rehearsal) -> tuple[Tool, ...]:
+    run = rehearsal.run
+    setups = {done.setup for done in run.performed}
+    tools = [Tool(*_TOOLS[setup]) for setup in _TOOLS if setup in setups]
+    if run.room.neaten_with == "pinking shears":
+        tools.append(Tool("pinking shears", "neatening"))
+    pinned = max((done.pinned for done in run.performed), default=Fraction(0))
+    number = int(pinned / run.room.pin_spacing / 10 + 1) * 10
+    tools += [
+        Tool(f"{run.room.hold_with}, about {number}", "holding edges"),
+        Tool("tape measure, fabric marker, scissors for cloth", "measuring, marking, cutting"),
+    ]
+    if run.final.casings:
+        tools.append(Tool("safety pin or bodkin", "drawing in the elastic"))
+    return tuple(tools)
+
+
+__all__ = ["compose"]

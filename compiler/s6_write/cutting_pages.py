@@ -1,0 +1,96 @@
+"""The cutting list and the steps of cutting, from the plan."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from compiler.s2_solve.solved import Solved
+from compiler.s4_cut.cut import Cutting, Sheet
+from compiler.s4_cut.marks import table_marks
+from compiler.s4_cut.plan import Section
+from compiler.s6_write.guide import CutLine, GuideStep
+from compiler.say import Say, listed
+
+TRIM_TOLERANCE = Fraction(5)
+
+
+def cut_lines(solved: Solved, cutting: Cutting, say: Say) -> tuple[CutLine, ...]:
+    """One row for each piece, lettered as on the drawing."""
+    lines = []
+    for name, piece in solved.pieces.items():
+        joins = cutting.joins.get(name, 0)
+        note = f"{say.count(joins, 'join')} over all copies" if joins else "whole"
+        folded = ", folded" if piece.folded else ""
+        lines.append(
+            CutLine(
+                letter=cutting.letters[name], piece=piece.label, cloth=_cloth(solved, piece.piece.cloth.text),
+                count=str(piece.count), cut_length=say.cut(piece.cut_length), cut_depth=say.cut(piece.cut_depth),
+                finished=f"{say.length(piece.length)} x {say.length(piece.depth)}{folded}", note=note,
+            )
+        )  # fmt: skip
+    return tuple(lines)
+
+
+def _cloth(solved: Solved, name: str) -> str:
+    return solved.materials[name].material.about or name.replace("_", " ")
+
+
+def cutting_steps(solved: Solved, cutting: Cutting, say: Say) -> tuple[GuideStep, ...]:
+    """How to cut each cloth: one action a step, tapes measured from one edge so that errors do not add up."""
+    told: list[tuple[str, str, str, str]] = []
+    for name in cutting.sheets:
+        sheet = cutting.sheet(name)
+        told += _cloth_steps(solved, cutting, sheet, say)
+    return tuple(GuideStep(number, *row) for number, row in enumerate(told, 1))
+
+
+def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> list[tuple[str, str, str, str]]:
+    cloth, plan = _cloth(solved, sheet.material.material.name), sheet.plan
+    told = []
+    if sheet.bolt.shrinkage:
+        told.append((
+            f"Wash, dry and press the {cloth} before cutting: it shrinks about {say.share(sheet.bolt.shrinkage)}.",
+            f"It is at least {say.cut(plan.usable_width)} wide between the selvedges and {say.cut(plan.laid_length)} long.",
+            "", "If it shrank more, buy the difference before you cut anything.",
+        ))  # fmt: skip
+    edge = "fold" if plan.folded else "straight edge"
+    fold = "Fold the cloth lengthwise, selvedge to selvedge. " if plan.folded else ""
+    told.append((
+        f"{fold}Cut off the selvedges of the {cloth} and straighten the end that you begin at.",
+        f"{say.cut(plan.usable_width)} of width is left to use.", "",
+        "If it is narrower, plan again with the width that you have.",
+    ))  # fmt: skip
+    for number, section in enumerate(plan.sections, 1):
+        told += _section_steps(cutting, section, number, len(plan.sections), cloth, edge, say)
+    return told
+
+
+def _section_steps(
+    cutting: Cutting, section: Section, number: int, sections: int, cloth: str, edge: str, say: Say
+) -> list[tuple[str, str, str, str]]:
+    of = f"section {number} of {sections}" if sections > 1 else "the one section"
+    marks = table_marks(section)
+    tapes = listed([say.cut(mark.distance) for mark in marks])
+    along = "from the cut end, across the cloth" if section.across else f"from the {edge}"
+    told = [(
+        f"Cut {say.cut(section.length)} off the {cloth} for {of}.",
+        f"It is {say.cut(section.length)} long on both sides.", say.about(TRIM_TOLERANCE), "If one side is shorter, cut again square.",
+    ), (
+        f"Draw it over the table and lay a tape at {tapes}, each measured {along}.",
+        "The last tape is at its distance at both ends of the table.", say.about(TRIM_TOLERANCE / 2),
+        "Measure again from the same edge, never from tape to tape.",
+    ), (
+        f"Cut along {'each tape' if len(marks) > 1 else 'the tape'}: {say.count(len(section.lanes), 'lane')}.", "", "", "",
+    )]  # fmt: skip
+    for at, lane in enumerate(section.lanes, 1):
+        cuts = []
+        for segment in lane.segments:
+            letter = cutting.letters[segment.strip]
+            part = f", part {segment.part} of {segment.parts}" if segment.parts > 1 else ""
+            length = f"{say.cut(segment.length)} for {letter}{segment.copy}{part}"
+            cuts.append(length)
+        told.append((
+            f"From lane {at}, {say.cut(lane.depth)} deep, cut {listed(cuts)}, and mark each with its letter.",
+            f"{say.count(len(cuts), 'piece')} marked.", "", "",
+        ))  # fmt: skip
+    return told

@@ -1,0 +1,35 @@
+"""The files of a guide, by name."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from compiler.s3_rehearse.run import Rehearsal
+from compiler.s4_cut.cut import Cutting
+from compiler.s5_buy.bom import materials_csv
+from compiler.s5_buy.shopping import ShoppingList
+from compiler.s6_write.compose import compose
+from compiler.s6_write.json_page import to_json
+from compiler.s6_write.markdown_page import figure_files, markdown
+from compiler.s6_write.material_lines import material_rows
+from compiler.s6_write.page import html
+
+
+def files_of(
+    rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str, *, with_pdf: bool = True
+) -> Mapping[str, bytes]:
+    """The guide as pages for screen, print and programs, and the bill of materials."""
+    guide = compose(rehearsal, cutting, shopping, wearer)
+    texts = {
+        "guide.html": html(guide),
+        "guide.md": markdown(guide),
+        "guide.json": to_json(guide),
+        **figure_files(guide),
+    }
+    files = {name: text.encode("utf-8") for name, text in texts.items()}
+    files["materials.csv"] = materials_csv(material_rows(shopping, wearer))
+    if with_pdf:
+        from compiler.s6_write.pdf import pdf
+
+        files["guide.pdf"] = pdf(guide)
+    return files

@@ -1,0 +1,74 @@
+"""The rows of the materials table and of materials.csv, from the shopping list."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from compiler.quantity import show_decimal, show_fixed
+from compiler.s5_buy.bom import MaterialRow
+from compiler.s5_buy.shopping import Line, ShoppingList
+from compiler.s6_write.guide import MaterialLine
+from compiler.say import Say
+
+_METRE = Fraction(1000)
+
+
+def material_lines(shopping: ShoppingList, say: Say) -> tuple[MaterialLine, ...]:
+    """What to buy, one row a material."""
+    return tuple(
+        MaterialLine(
+            name=line.name.replace("_", " "),
+            description=_description(line, say),
+            amount=_amount(line, line.bought, say),
+            need=_amount(line, line.need, say, need=True),
+            use=line.placement,
+            cost="" if line.cost is None else f"{show_fixed(line.cost, 2)} {shopping.currency}",
+        )
+        for line in shopping.lines
+    )
+
+
+def material_rows(shopping: ShoppingList, size: str) -> tuple[MaterialRow, ...]:
+    """The bill of materials: consumption in m, ml or reels; cost of what is bought."""
+    rows = []
+    for line in shopping.lines:
+        material = line.material.material
+        consumption = line.need / _METRE if line.unit in ("length", "reels") else line.need
+        rows.append(
+            MaterialRow(
+                name=line.name, code=material.code, consumption=consumption,
+                unit="ml" if line.unit == "volume" else "m", supplier=material.supplier, cost=line.cost,
+                currency=shopping.currency if line.cost is not None else "", specification=_specification(line),
+                colour=material.colour, size=size, placement=line.placement,
+            )
+        )  # fmt: skip
+    return tuple(rows)
+
+
+def _amount(line: Line, amount: Fraction, say: Say, need: bool = False) -> str:
+    if line.unit == "volume":
+        return f"{show_decimal(amount, 0, 'up')} ml"
+    if line.unit == "reels" and not need:
+        reel = say.buy(line.material.amounts["reel"].as_length_mm())
+        return f"{say.count(int(amount), 'reel')} of {reel}"
+    return say.buy(amount)
+
+
+def _description(line: Line, say: Say) -> str:
+    amounts, material = line.material.amounts, line.material.material
+    parts = [material.about or line.name]
+    if "width" in amounts:
+        parts.append(f"{say.length(amounts['width'].as_length_mm())} wide")
+    if material.colour:
+        parts.append(material.colour)
+    return ", ".join(parts)
+
+
+def _specification(line: Line) -> str:
+    amounts, material = line.material.amounts, line.material.material
+    shown = [
+        f"{key.replace('_', ' ')} {amounts[key].show()}"
+        for key in ("width", "weight", "stretch", "reel")
+        if key in amounts
+    ]
+    return ", ".join([material.about or line.name, *([material.fibre] if material.fibre else []), *shown])
