@@ -49,8 +49,10 @@ def all_figures(guide: Guide) -> tuple[Figure, ...]:
 def escaped(text: str) -> str:
     """The text on one line, with every sign that Markdown or HTML could act on written as itself."""
     text = " ".join(text.split())
-    text = re.sub(r"([\\`*_\[\]|~#])", r"\\\1", text)
     text = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+    text = re.sub(r"([\\`*_\[\]#])", r"\\\1", text)
+    # Not every reader takes a backslash before these two.
+    text = text.replace("|", "&#124;").replace("~", "&#126;")
     # A bare address is made a link by many readers; a line that opens like a list or a rule becomes one.
     text = re.sub(r"(?i)\b(https?|ftp|mailto|javascript|data):", r"\1&#58;", text)
     text = re.sub(r"(?i)\bwww\.", "www&#46;", text)

@@ -7,7 +7,6 @@ import os
 import unicodedata
 from dataclasses import asdict, replace
 from functools import cache
-from typing import cast
 
 from compiler.resources import template
 from compiler.s6_write.guide import Guide
@@ -28,7 +27,7 @@ def pdf(guide: Guide) -> bytes:
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")
     dated = epoch.isascii() and epoch.isdigit()
     given = json.dumps({"guide": _set_ready(guide), "dated": dated}, ensure_ascii=True, sort_keys=True)
-    written = typst.compile(
+    return typst.compile(
         template("guide.typ").read_bytes(),
         format="pdf",
         # Only the shipped fonts: what a machine has of its own would change the page.
@@ -39,7 +38,6 @@ def pdf(guide: Guide) -> bytes:
         pdf_standards=["ua-1"],
         timestamp=int(epoch) if dated else 0,
     )
-    return cast(bytes, written)
 
 
 def _set_ready(guide: Guide) -> object:

@@ -13,7 +13,7 @@ from typing import Literal, TypeVar, cast
 from compiler.s6_write.guide import Figure, Guide
 
 _TAGS = {"p", "br", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "blockquote", "hr"}
-_SCHEMES = {"http", "https", "mailto"}
+_ADDRESSES = ("http://", "https://", "mailto:")
 
 Kind = Literal["paragraph", "bullet", "number", "quote", "code"]
 T = TypeVar("T")
@@ -60,7 +60,10 @@ def safe_html(text: str) -> str:
         reader.convert(text),
         tags=_TAGS,
         attributes={"a": {"href"}},
-        url_schemes=_SCHEMES,
+        # A link to a place beside the guide leads nowhere once the guide is sent on; it stays as plain words.
+        attribute_filter=lambda _tag, name, value: (
+            value if name != "href" or value.lower().startswith(_ADDRESSES) else None
+        ),
         link_rel="noopener noreferrer",
     )
 

@@ -192,3 +192,33 @@ def _probed(value: object, text: str) -> object:
             **{f.name: _probed(getattr(value, f.name), text) for f in fields(value) if f.name not in own},
         )
     return value
+
+
+def many_figures() -> Guide:
+    """A long guide whose figures are of many heights, so that page ends fall everywhere."""
+    operations = []
+    number = len(GUIDE.cutting_steps)
+    for index in range(24):
+        height = 120 + (index * 83) % 420
+        drawn = Figure(
+            f"tall-{index}",
+            _svg(
+                400,
+                height,
+                f'<rect x="10" y="10" width="380" height="{height - 20}" fill="#f3ece0" stroke="#222222"/>'
+                '<text x="200" y="26" text-anchor="middle" fill="#222222">top</text>'
+                f'<text x="200" y="{height - 16}" text-anchor="middle" fill="#222222">bottom {index}</text>',
+            ),
+            f"A piece, number {index}.",
+            f"Piece {index}.",
+        )
+        steps = []
+        for _ in range(1 + index % 5):
+            number += 1
+            steps.append(
+                GuideStep(number, f"Sew seam {number}. " + "Keep the edges level. " * (index % 7), "level", "2 mm", "undo")
+            )
+        operations.append(
+            Operation(f"seam-{index}", f"Seam {index}", "", "", (), (drawn,) * (1 + index % 3 // 2), tuple(steps), "", False)
+        )
+    return replace(GUIDE, parts=(Part("Seams", tuple(operations)),))

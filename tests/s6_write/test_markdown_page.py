@@ -1,0 +1,99 @@
+"""guide.md reads well, links its figures, and no text of the guide acts as Markdown or HTML."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from html.parser import HTMLParser
+
+import markdown as reference
+import pytest
+
+from compiler.s6_write.markdown_page import escaped, figure_files, markdown
+from compiler.s6_write.prose import visible
+from tests.s6_write.probes import PROBES
+from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
+
+
+class _Reader(HTMLParser):
+    def __init__(self) -> None:
+        super().__init__()
+        self.tags: list[str] = []
+        self.addresses: list[str] = []
+        self.text = ""
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.tags.append(tag)
+        self.addresses += [value or "" for name, value in attrs if name in ("href", "src")]
+
+    def handle_data(self, data: str) -> None:
+        self.text += data
+
+
+def _read(text: str) -> _Reader:
+    """As the reference implementation of Markdown in Python reads it, with tables and with raw HTML let through."""
+    reader = _Reader()
+    reader.feed(reference.markdown(text, extensions=["tables"]))
+    return reader
+
+
+def test_the_page_is_read_as_headings_tables_and_numbered_steps() -> None:
+    tags = _read(markdown(GUIDE)).tags
+    assert (tags.count("h1"), tags.count("h3"), tags.count("table")) == (1, 3, 3)
+    assert tags.count("img") == 5
+
+
+def test_every_figure_that_is_linked_is_given_as_a_file() -> None:
+    pictures = [address for address in _read(markdown(GUIDE)).addresses if address.endswith(".svg")]
+    assert pictures == list(figure_files(GUIDE))
+    assert figure_files(GUIDE)["figures/whole.svg"].startswith("<svg")
+
+
+def test_steps_keep_their_numbers() -> None:
+    lines = markdown(GUIDE).splitlines()
+    assert "7. Cut 65 cm of elastic." in lines
+    assert "    - **Check:** the ring measures 300 cm" in lines
+
+
+@pytest.mark.parametrize(
+    ("text", "written"),
+    [
+        ("41.5 cm", "41.5 cm"),
+        ("1. cut", "1\\. cut"),
+        ("- cut", "\\- cut"),
+        ("a | b", "a &#124; b"),
+        ("two\nlines", "two lines"),
+        ("<b>", "&lt;b&gt;"),
+        ("5 * 3", "5 \\* 3"),
+    ],
+)
+def test_a_text_stands_for_its_own_letters(text: str, written: str) -> None:
+    assert escaped(text) == written
+
+
+@pytest.mark.parametrize("probe", PROBES)
+def test_a_probe_in_every_plain_text_is_read_back_as_its_own_letters(probe: str) -> None:
+    probed = replace(
+        with_text_everywhere(probe),
+        about="",
+        notes="",
+        parts=tuple(
+            replace(part, operations=tuple(replace(operation, tip="") for operation in part.operations))
+            for part in with_text_everywhere(probe).parts
+        ),
+    )
+    read = _read(markdown(probed))
+    plain = _read(markdown(GUIDE))
+    assert set(read.tags) <= set(plain.tags)
+    assert set(read.addresses) == set(plain.addresses)
+    assert read.tags.count("h1") == 1
+    shown = " ".join(visible(probed).title.removeprefix(GUIDE.title).split())
+    assert " ".join(read.text.split()).count(shown) > 40
+
+
+@pytest.mark.parametrize("probe", PROBES)
+def test_a_probe_in_the_makers_markdown_brings_in_no_html_and_no_script(probe: str) -> None:
+    read = _read(markdown(replace(GUIDE, about=probe, notes=probe)))
+    allowed = {*_read(markdown(GUIDE)).tags, "a", "blockquote", "code", "pre", "hr"}
+    assert set(read.tags) <= allowed
+    for address in read.addresses:
+        assert address.startswith(("https://", "http://", "mailto:", "figures/"))

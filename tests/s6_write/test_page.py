@@ -1,0 +1,130 @@
+"""The HTML page holds the whole guide, escapes every text, and lets nothing in or out."""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import re
+from dataclasses import replace
+from html.parser import HTMLParser
+
+import pytest
+
+from compiler.s6_write.page import html, step_count
+from compiler.s6_write.prose import visible
+from tests.s6_write.probes import PROBES
+from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
+
+
+class _Outline(HTMLParser):
+    """Tags with their attributes, and the text outside of style and script."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.tags: list[tuple[str, dict[str, str | None]]] = []
+        self.text = ""
+        self._in: list[str] = []
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.tags.append((tag, dict(attrs)))
+        self._in.append(tag)
+
+    def handle_data(self, data: str) -> None:
+        if self._in[-1:] not in (["style"], ["script"]):
+            self.text += data
+
+    def handle_endtag(self, tag: str) -> None:
+        self._in.append("/" + tag)
+
+
+def _read(page: str) -> _Outline:
+    outline = _Outline()
+    outline.feed(page)
+    return outline
+
+
+PLAIN = _read(html(GUIDE))
+
+
+def test_the_page_is_the_same_each_time() -> None:
+    assert html(GUIDE) == html(GUIDE)
+
+
+def test_the_language_and_the_content_key_stand_on_the_page() -> None:
+    assert PLAIN.tags[0] == ("html", {"lang": "en", "data-key": "a1b2c3d4e5f6"})
+
+
+def test_every_step_has_one_tick_box_and_the_numbers_run_on() -> None:
+    boxes = [attributes["value"] for tag, attributes in PLAIN.tags if attributes.get("type") == "checkbox"]
+    assert boxes == [str(number) for number in range(1, step_count(GUIDE) + 1)]
+    starts = [attributes["start"] for tag, attributes in PLAIN.tags if tag == "ol" and "start" in attributes]
+    assert starts == ["1", "3", "5", "7"]
+
+
+def test_headings_leave_no_level_out() -> None:
+    levels = [int(tag[1]) for tag, _ in PLAIN.tags if re.fullmatch("h[1-6]", tag)]
+    assert levels[0] == 1
+    assert levels.count(1) == 1
+    assert all(after <= before + 1 for before, after in zip(levels, levels[1:], strict=False))
+
+
+def test_every_address_on_the_page_points_into_the_page() -> None:
+    ids = {attributes["id"] for _, attributes in PLAIN.tags if "id" in attributes}
+    for _, attributes in PLAIN.tags:
+        assert "src" not in attributes
+        if "href" in attributes:
+            assert (attributes["href"] or "").removeprefix("#") in ids
+
+
+def test_the_security_policy_names_the_hashes_of_what_is_there() -> None:
+    page = html(GUIDE)
+    policy = next(a["content"] or "" for t, a in PLAIN.tags if a.get("http-equiv") == "Content-Security-Policy")
+    assert policy.startswith("default-src 'none'; ")
+    assert "unsafe" not in policy
+    for element, directive in (("style", "style-src"), ("script", "script-src")):
+        (inside,) = re.findall(rf"<{element}>(.*?)</{element}>", page, re.DOTALL)
+        digest = base64.b64encode(hashlib.sha256(inside.encode()).digest()).decode()
+        assert f"{directive} 'sha256-{digest}'" in policy
+
+
+def test_every_figure_has_its_text_alternative() -> None:
+    drawings = [attributes["aria-label"] for _, attributes in PLAIN.tags if attributes.get("role") == "img"]
+    assert drawings == [
+        "The finished underskirt: a waistband, an upper tier of 15 cm and a flounce of 23.5 cm.",
+        "The net folded once along its length, with four lanes marked A1, A2, B1 and B2 from the fold.",
+        "A strip marked A, 602 cm long.",
+        "A strip marked B, 602 cm long.",
+        "A strip marked B drawn in, 602 cm long.",
+    ]
+
+
+@pytest.mark.parametrize("probe", PROBES)
+def test_a_probe_in_every_text_changes_only_the_text(probe: str) -> None:
+    plain_notes = replace(GUIDE, about="a", notes="a")
+    probed = replace(with_text_everywhere(probe), about="a", notes="a")
+    without_tips, without_probed_tips = (
+        replace(
+            guide,
+            parts=tuple(
+                replace(part, operations=tuple(replace(o, tip="") for o in part.operations)) for part in guide.parts
+            ),
+        )
+        for guide in (plain_notes, probed)
+    )
+    expected, got = _read(html(without_tips)), _read(html(visible(without_probed_tips)))
+    # Empty texts of the sample are filled by the probe, so optional elements appear; no other kind of tag may.
+    assert {tag for tag, _ in got.tags} <= {tag for tag, _ in expected.tags}
+    assert [t for t, _ in got.tags].count("script") == 1
+    assert {name for _, attributes in got.tags for name in attributes} <= {
+        name for _, attributes in expected.tags for name in attributes
+    }
+    shown = visible(probed).title.removeprefix(GUIDE.title)
+    assert got.text.count(shown.strip()) > 40
+
+
+def test_a_guide_with_nothing_but_a_title_still_makes_a_page() -> None:
+    bare = replace(
+        GUIDE, about="", facts=(), cautions=(), tools=(), materials=(), cutting=(), cutting_figures=(),
+        cutting_steps=(), parts=(), proofs=(), notes="", overview=None,
+    )
+    assert GUIDE.title in _read(html(bare)).text

@@ -1,0 +1,229 @@
+"""The PDF is tagged, named and ordered for screen readers, breaks no step, and is the same each time.
+
+Source: ISO 14289-1:2014 (PDF/UA-1): marked, with a title and a language, every figure with its alternative.
+"""
+
+from __future__ import annotations
+
+import io
+import subprocess
+import sys
+import unicodedata
+from collections.abc import Iterator
+from dataclasses import replace
+from functools import cache
+from typing import Any
+
+import pikepdf
+import pytest
+import typst
+
+from compiler.resources import template
+from compiler.s6_write.guide import Guide
+from compiler.s6_write.pdf import pdf
+from compiler.s6_write.prose import visible
+from tests.s6_write.probes import PROBES
+from tests.s6_write.sample_guide import GUIDE, many_figures, with_text_everywhere
+
+
+@cache
+def _opened(guide: Guide = GUIDE) -> pikepdf.Pdf:
+    return pikepdf.open(io.BytesIO(pdf(guide)))
+
+
+def _elements(node: Any) -> Iterator[Any]:
+    """Every element of the structure tree, in reading order."""
+    if isinstance(node, pikepdf.Array):
+        for part in node:
+            yield from _elements(part)
+    elif isinstance(node, pikepdf.Dictionary) and "/S" in node:
+        yield node
+        if "/K" in node:
+            yield from _elements(node.K)
+
+
+def _pages(document: pikepdf.Pdf, node: Any, page: Any = None) -> set[int]:
+    """The numbers of the pages on which an element has marked content."""
+    numbers = {each.obj.objgen: number for number, each in enumerate(document.pages, start=1)}
+    found: set[int] = set()
+    if isinstance(node, pikepdf.Array):
+        for part in node:
+            found |= _pages(document, part, page)
+    elif isinstance(node, pikepdf.Dictionary):
+        page = node.get("/Pg", page)
+        if "/K" in node:
+            found |= _pages(document, node.K, page)
+        elif "/MCID" in node:
+            found.add(numbers[page.objgen])
+    elif page is not None:
+        found.add(numbers[page.objgen])
+    return found
+
+
+def _of_kind(document: pikepdf.Pdf, kind: str) -> list[Any]:
+    return [element for element in _elements(document.Root.StructTreeRoot.K) if kind == element.S]
+
+
+def _words(document: pikepdf.Pdf) -> str:
+    """What a reader finds in the file when searching, without the gaps between words."""
+    import shutil
+
+    tool = shutil.which("pdftotext")
+    if tool is None:
+        pytest.skip("pdftotext is not here")
+    held = io.BytesIO()
+    document.save(held)
+    shown = subprocess.run([tool, "-", "-"], input=held.getvalue(), capture_output=True, check=True)
+    return "".join(shown.stdout.decode().split())
+
+
+def test_the_file_says_that_it_is_accessible_and_in_which_language() -> None:
+    document = _opened()
+    assert document.Root.MarkInfo.Marked
+    assert document.Root.Lang == "en"
+    assert document.Root.ViewerPreferences.DisplayDocTitle
+    with document.open_metadata() as about:
+        assert about["pdfuaid:part"] == "1"
+        assert about["dc:title"] == "Larkspur dancing underskirt, size M"
+
+
+def test_every_figure_has_its_text_alternative() -> None:
+    alternatives = [str(figure.Alt) for figure in _of_kind(_opened(), "/Figure")]
+    assert alternatives == [
+        "The finished underskirt: a waistband, an upper tier of 15 cm and a flounce of 23.5 cm.",
+        "The net folded once along its length, with four lanes marked A1, A2, B1 and B2 from the fold.",
+        "A strip marked A, 602 cm long.",
+        "A strip marked B, 602 cm long.",
+        "A strip marked B drawn in, 602 cm long.",
+    ]
+
+
+def test_the_outline_leads_to_every_part_and_operation() -> None:
+    with _opened().open_outline() as outline:
+        (title,) = outline.root
+        parts = {part.title: [operation.title for operation in part.children] for part in title.children}
+    assert title.title == GUIDE.title
+    assert parts["Net layers"] == ["Close the upper tier to a ring", "Gather the flounce"]
+    assert list(parts)[0] == "Measurements"
+    assert list(parts)[-1] == "Notes from the maker"
+
+
+def test_only_shipped_fonts_are_in_the_file() -> None:
+    names = {
+        str(font.BaseFont).partition("+")[2]
+        for page in _opened().pages
+        for font in page.Resources.Font.values()
+    }
+    assert names <= {"SourceSans3-Regular", "SourceSans3-SemiBold", "Literata-SemiBold"}
+
+
+def test_no_step_and_no_figure_lies_on_two_pages() -> None:
+    document = _opened(many_figures())
+    assert len(document.pages) > 10
+    steps, figures = _of_kind(document, "/LI"), _of_kind(document, "/Figure")
+    assert len(steps) > 50
+    assert len(figures) > 20
+    for element in steps + figures:
+        assert len(_pages(document, element)) == 1
+
+
+def test_a_cutting_figure_has_a_page_of_its_own() -> None:
+    document = _opened()
+    cutting = next(figure for figure in _of_kind(document, "/Figure") if "A1" in str(figure.Alt))
+    (page,) = _pages(document, cutting)
+    kinds = {
+        str(element.S)
+        for element in _elements(document.Root.StructTreeRoot.K)
+        if _pages(document, element) == {page}
+    }
+    assert kinds <= {"/Div", "/Figure", "/Caption", "/Span", "/P"}
+
+
+def test_the_bytes_are_the_same_in_another_process_place_and_time_zone(tmp_path: Any) -> None:
+    script = (
+        "import sys; from tests.s6_write.sample_guide import GUIDE; from compiler.s6_write.pdf import pdf;"
+        "sys.stdout.buffer.write(pdf(GUIDE))"
+    )
+    root = str(template("guide.typ")).rpartition("/templates/")[0]
+    other = subprocess.run(
+        [sys.executable, "-c", script],
+        env={"PYTHONPATH": root, "TZ": "Asia/Kathmandu", "PYTHONHASHSEED": "7", "LC_ALL": "C"},
+        cwd=tmp_path,
+        capture_output=True,
+        check=True,
+    )
+    assert other.stdout == pdf(GUIDE)
+
+
+def test_the_file_bears_the_date_of_source_date_epoch_or_none(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.delenv("SOURCE_DATE_EPOCH", raising=False)
+    assert "/CreationDate" not in pikepdf.open(io.BytesIO(pdf(GUIDE))).docinfo
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1000000000")
+    dated = pikepdf.open(io.BytesIO(pdf(GUIDE)))
+    # 1,000,000,000 seconds after the epoch. Source: IEEE Std 1003.1-2017, seconds since the epoch.
+    assert str(dated.docinfo["/CreationDate"]).startswith("D:20010909014640")
+
+
+def test_the_list_of_letters_is_what_the_fonts_can_show() -> None:
+    """Set each letter in each font: under PDF/UA-1 the writer refuses a letter without a shape."""
+    letters = ""
+    for line in template("fonts/letters.txt").read_text().split():
+        first, _, last = line.partition("-")
+        letters += "".join(map(chr, range(int(first, 16), int(last or first, 16) + 1)))
+    assert len(letters) > 1000
+    assert set("×½¼⅛→≥–’“”éßŁØ□") <= set(letters)
+    assert not [letter for letter in letters if unicodedata.category(letter) in ("Cc", "Cs", "Cn")]
+    source = (
+        '#set document(title: "letters")\n#set text(fallback: false, hyphenate: false)\n'
+        '#for face in (("Source Sans 3", 400), ("Source Sans 3", 600), ("Literata", 600)) {\n'
+        "  set text(font: face.at(0), weight: face.at(1))\n"
+        '  for letter in sys.inputs.letters.clusters() { text(letter); text(" ") }\n}'
+    )
+
+    def setting(words: str) -> bytes:
+        fonts = typst.Fonts(
+            include_system_fonts=False, include_embedded_fonts=False, font_paths=[str(template("fonts"))]
+        )
+        return typst.compile(
+            source.encode(), format="pdf", font_paths=fonts, sys_inputs={"letters": words}, pdf_standards=["ua-1"]
+        )
+
+    assert setting(letters).startswith(b"%PDF")
+    with pytest.raises(typst.TypstError):
+        setting(letters + "漢")
+
+
+@pytest.mark.parametrize("probe", PROBES)
+def test_a_probe_in_every_text_is_set_as_text(probe: str) -> None:
+    """Nothing in a text can act: the file is made, and holds no script, no action and no foreign address."""
+    document = pikepdf.open(io.BytesIO(pdf(with_text_everywhere(probe))))
+    with document.open_metadata() as about:
+        assert about["dc:title"].startswith(GUIDE.title)
+    for item in document.objects:
+        if isinstance(item, pikepdf.Dictionary):
+            assert "/JS" not in item
+            assert "/Launch" not in item
+            assert "/EmbeddedFile" not in item
+            if "/URI" in item:
+                assert str(item.URI).startswith(("http://", "https://", "mailto:"))
+
+
+@pytest.mark.parametrize(
+    "probe", ['#eval("1+1")', "$ x^2 $ *a* _b_ `c` <d> @e = f", "] #panic() [", '#read("/etc/passwd")']
+)
+def test_the_letters_of_the_template_language_are_found_again(probe: str) -> None:
+    assert _words(_opened(replace(GUIDE, wearer=probe))).count("".join(probe.split())) >= 2
+
+
+def test_a_letter_that_no_font_has_is_shown_as_a_box() -> None:
+    words = _words(_opened(replace(GUIDE, wearer="漢字 Zoë e\u0301")))
+    assert "□□Zoëé" in words
+
+
+def test_a_guide_with_nothing_but_a_title_still_makes_a_file() -> None:
+    bare = replace(
+        GUIDE, about="", facts=(), cautions=(), tools=(), materials=(), cutting=(), cutting_figures=(),
+        cutting_steps=(), parts=(), proofs=(), notes="", overview=None,
+    )
+    assert visible(bare) == bare
+    assert len(_opened(bare).pages) == 1

@@ -1,0 +1,83 @@
+"""The maker's Markdown is read safely, and nothing unseen gets into a guide."""
+
+from __future__ import annotations
+
+from html.parser import HTMLParser
+
+import pytest
+
+from compiler.s6_write.prose import Block, Run, blocks, safe_html, visible
+from tests.s6_write.probes import PROBES
+from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
+
+
+class _Tags(HTMLParser):
+    def __init__(self) -> None:
+        super().__init__()
+        self.seen: list[tuple[str, list[tuple[str, str | None]]]] = []
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.seen.append((tag, attrs))
+
+
+def _tags(html: str) -> list[tuple[str, list[tuple[str, str | None]]]]:
+    reader = _Tags()
+    reader.feed(html)
+    return reader.seen
+
+
+def test_lists_and_stress_of_the_maker_are_kept() -> None:
+    assert safe_html("a *b* **c**\n\n- d\n- e") == (
+        "<p>a <em>b</em> <strong>c</strong></p>\n<ul>\n<li>d</li>\n<li>e</li>\n</ul>"
+    )
+
+
+def test_raw_html_is_shown_as_text() -> None:
+    assert safe_html("<b>x</b>") == "<p>&lt;b&gt;x&lt;/b&gt;</p>"
+
+
+def test_a_picture_is_not_fetched() -> None:
+    assert "<img" not in safe_html("![net](https://probe.invalid/a.png)")
+
+
+def test_a_heading_in_a_note_does_not_upset_the_order_of_the_page() -> None:
+    assert safe_html("# Big\n\nUnder\n=====") == "<p># Big</p>\n<p>Under\n=====</p>"
+
+
+@pytest.mark.parametrize("address", ["https://example.org/a", "mailto:wardrobe@example.org"])
+def test_a_plain_link_is_kept_and_tells_nobody_where_it_was(address: str) -> None:
+    assert _tags(safe_html(f"[go]({address})"))[1] == ("a", [("href", address), ("rel", "noopener noreferrer")])
+
+
+@pytest.mark.parametrize("probe", PROBES)
+def test_no_probe_brings_in_a_tag_or_an_address_that_acts(probe: str) -> None:
+    for tag, attributes in _tags(safe_html(probe)):
+        assert tag in {"p", "br", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "blockquote", "hr"}
+        for name, value in attributes:
+            assert (tag, name) in {("a", "href"), ("a", "rel")}
+            assert name == "rel" or (value or "").startswith(("https://", "http://", "mailto:"))
+
+
+def test_notes_become_plain_values_line_by_line() -> None:
+    assert blocks("One *two*\n\n1. three\n2. [four](https://example.org)\n\n> five\n\n    six\n    seven") == (
+        Block("paragraph", (Run("One "), Run("two", emphasis=True))),
+        Block("number", (Run("three"),), depth=1, number=1),
+        Block("number", (Run("four", link="https://example.org"),), depth=1, number=2),
+        Block("quote", (Run("five"),)),
+        Block("code", (Run("six\nseven", code=True),)),
+    )
+
+
+def test_nested_lists_keep_their_depth() -> None:
+    assert [(block.kind, block.depth) for block in blocks("- a\n    - b\n- c")] == [
+        ("bullet", 1),
+        ("bullet", 2),
+        ("bullet", 1),
+    ]
+
+
+def test_unseen_letters_are_left_out_and_drawings_stay_as_drawn() -> None:
+    probed = visible(with_text_everywhere("\x00\x07\u202egnp\u200b\u2066\ud800"))
+    assert probed.title == GUIDE.title + " gnp"
+    assert probed.parts[0].operations[0].figures[0].svg == GUIDE.parts[0].operations[0].figures[0].svg
+    assert visible(GUIDE) == GUIDE
