@@ -12,7 +12,7 @@ from compiler.diagnostics import Fault, Staged
 from compiler.s1_read.spec import Spec, Written
 from compiler.s2_solve.solve import solve
 from compiler.s2_solve.solved import Solved
-from compiler.s3_rehearse.rehearse import rehearse
+from compiler.s3_rehearse.rehearse import in_good_order, rehearse
 from compiler.s3_rehearse.run import Rehearsal
 from compiler.techniques.bookings import bookings
 from compiler.workroom import Workroom
@@ -53,9 +53,10 @@ def make(order: Order, *, with_pdf: bool = True) -> Staged[Mapping[str, bytes]]:
     from compiler.s5_buy.shopping import buy
     from compiler.s6_write.files import files_of
 
-    cutting = cut(proved.value.solved, order.room)
+    rehearsal = in_good_order(proved.value)
+    cutting = cut(rehearsal.solved, order.room)
     faults: tuple[Fault, ...] = (*proved.faults, *cutting.faults)
     if cutting.value is None:
         return Staged(None, faults)
-    shopping = buy(proved.value, cutting.value)
-    return Staged(files_of(proved.value, cutting.value, shopping, order.wearer, with_pdf=with_pdf), faults)
+    shopping = buy(rehearsal, cutting.value)
+    return Staged(files_of(rehearsal, cutting.value, shopping, order.wearer, with_pdf=with_pdf), faults)

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from compiler.cloth.bench import Bench, laid_out
 from compiler.diagnostics import Severity, Staged
 from compiler.s1_read.spec import EdgeName, LayerName, Word
 from compiler.s2_solve.solved import Solved, SolvedStep
+from compiler.s3_rehearse.order import fewest_set_ups
 from compiler.s3_rehearse.proofs import proofs
 from compiler.s3_rehearse.run import Rehearsal, Run
 from compiler.techniques import techniques
@@ -37,6 +39,20 @@ def rehearse(solved: Solved, room: Workroom) -> Staged[Rehearsal]:
     faults += tuple(fault for proof in shown for fault in proof.faults)
     sound = not any(fault.severity is Severity.ERROR for fault in faults)
     return Staged(Rehearsal(run, shown) if sound else None, faults)
+
+
+def in_good_order(rehearsal: Rehearsal) -> Rehearsal:
+    """The same garment with its steps in the order that the workroom prefers, rehearsed and proved anew."""
+    run = rehearsal.run
+    if run.room.order_of_work == "as written":
+        return rehearsal
+    together = run.room.order_of_work == "each part together"
+    order = fewest_set_ups(run.performed, parts_together=together)
+    if order == tuple(range(len(order))):
+        return rehearsal
+    again = rehearse(replace(run.solved, steps=tuple(run.performed[at].step for at in order)), run.room).value
+    # The order keeps every precedence, so it is as sound; should a proof differ all the same, the written order stands.
+    return again or rehearsal
 
 
 def _pieces_in(bench: Bench, step: SolvedStep) -> Iterator[str]:

@@ -39,7 +39,9 @@ class Run:
     def hangs(self) -> Mapping[str, Fraction]:
         """How far below the top of the garment the top of each piece hangs, in mm."""
         below: dict[str, Fraction] = {}
-        across = [seam.edges for seam in self.final.seams.values() if seam.edges and not seam.edges[0].endswith(".start")]
+        across = [
+            seam.edges for seam in self.final.seams.values() if seam.edges and not seam.edges[0].endswith(".start")
+        ]
         pairs = [pair for edges in across for pair in self._pairs(edges)]
         lower = {down for up, down, same in pairs if not same}
         for piece in self.final.cloths:

@@ -9,6 +9,7 @@ from fractions import Fraction
 from compiler.cloth.limits import gram_per_m2
 from compiler.quantity import Quantity
 from compiler.s2_solve.solved import Solved, SolvedMaterial
+from compiler.s3_rehearse.order import machine_changes
 from compiler.s3_rehearse.run import Rehearsal
 from compiler.s4_cut.cut import Cutting
 from compiler.s5_buy.cost import CostLine, CostTable, PriceSuggestion, cost_table, suggest_price
@@ -99,13 +100,11 @@ def _runs(done: Performed, joins: Mapping[str, int]) -> list[SeamRun]:
 
 def _works(performed: tuple[Performed, ...], joins: Mapping[str, int]) -> list[Work]:
     """The work of each step; a set-up counts where the machine was set up differently before."""
-    works, setup = [], ""
-    for done in performed:
+    works = []
+    for done, changes in zip(performed, machine_changes(performed), strict=True):
         seams = tuple((sewn.kind, sewn.length) for sewn in done.sewn for _ in range(_copies(sewn, joins)))
-        changes = int(done.setup not in ("", setup, "table", "hand"))
-        setup = done.setup or setup
         pressed = done.handled if done.setup == "iron" else Fraction(0)
-        works.append(Work(seams, changes, done.pinned, done.handled - pressed, pressed=pressed))
+        works.append(Work(seams, int(changes), done.pinned, done.handled - pressed, pressed=pressed))
     return works
 
 
