@@ -226,6 +226,15 @@ def test_what_can_not_be_worked_out_is_told_at_its_place(
     assert part in fault.message
 
 
+def test_a_fault_shows_lengths_in_the_makers_system() -> None:
+    formula = parse_formula("x + 2")
+    assert isinstance(formula, Formula)
+    fault = evaluate(formula, {"x": mm(F("317.5"))}.__getitem__, "inch")
+    assert isinstance(fault, EvaluationFault)
+    assert fault.message == "12 1/2 in is a length and 2 is a number: they can't be added"
+    assert fault.help == "give 2 a unit"
+
+
 def test_both_sides_of_a_check_are_worked_out() -> None:
     formula = parse_formula("x > 2 cm and x > 2", check=True)
     assert isinstance(formula, Formula)
