@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from compiler.diagnostics import Fault, Label
@@ -77,15 +77,21 @@ def _unknown(equation: Equation, known: Collection[str], spec: Spec) -> Iterator
         yield Fault("FB203", headline, Label(span), help=help_)
 
 
+def nearest_name(name: str, names: Iterable[str]) -> tuple[str, ...]:
+    """The names most like this one; where what stands before the point is known, only the rest may be mistyped."""
+    names = tuple(names)
+    owner, _, attribute = name.partition(".")
+    owned = [word.removeprefix(f"{owner}.") for word in names if word.startswith(f"{owner}.")]
+    if attribute and owned:
+        return tuple(f"{owner}.{word}" for word in nearest(attribute, owned))
+    return nearest(name, names)
+
+
 def _stranger(name: str, known: Collection[str], spec: Spec) -> tuple[str, str]:
     owner, _, attribute = name.partition(".")
     # What stands in the spec can be named; `step 3.seam` and its like are for `why` only.
     usable = [word for word in known if " " not in word and not word.endswith("_takes")]
-    owned = [word for word in usable if word.startswith(f"{owner}.")]
-    # The owner is right, so only what follows it may be mistyped.
-    near = tuple(f"{owner}.{word}" for word in nearest(attribute, (w.partition(".")[2] for w in owned)))
-    if not owned:
-        near = nearest(name, usable)
+    near = nearest_name(name, usable)
     if near:
         help_ = "did you mean " + " or ".join(f"`{word}`" for word in near) + "?"
     elif attribute and owner in spec.materials and owner not in spec.pieces:
@@ -105,35 +111,44 @@ def _stranger(name: str, known: Collection[str], spec: Spec) -> tuple[str, str]:
     return f"nothing is named `{name}`", help_
 
 
+# Beyond so many lines in one circle, which of them opens it is not sought.
+_MOST_TRIED = 100
+
+
 def _circle(equations: list[Equation]) -> Fault:
     """The fault of a group whose values all need one another."""
-    inside = {
-        equation.name: tuple(n for n in equation.needs if n in {e.name for e in equations})
+    names = {equation.name for equation in equations}
+    inside = {equation.name: tuple(n for n in equation.needs if n in names) for equation in equations}
+    written = {
+        equation.name: Label(equation.says.span, f"`{equation.name}` needs {_listed(inside[equation.name])}")
         for equation in equations
+        if isinstance(equation.says, Written)
     }
-    written = [equation for equation in equations if isinstance(equation.says, Written) and equation.span]
-    start = (written or equations)[0].name
+    start, *others = written
     ring = _shortest_ring(start, inside)
-    steps = " -> ".join(f"`{name}`" for name in (*ring, start))
-    others = "itself" if len(written) == 1 else _listed([f"`{e.name}`" for e in written if e.name != start])
-    labels = [
-        Label(equation.span, f"`{equation.name}` needs " + _listed([f"`{n}`" for n in inside[equation.name]]))
-        for equation in written
-        if equation.span
-    ]
-    cures = [equation.name for equation in written if not _goes_round(inside, without=equation.name)]
+    said = _listed(others or ring[1:]) if others or ring[1:] else "itself"
+    cures: list[str] = []
+    if len(written) <= _MOST_TRIED:
+        cures = [name for name in written if not _goes_round(inside, without=name)]
     if not cures:
         help_ = "give several of these lines quantities of their own: no single one opens every circle"
     elif len(cures) == 1:
         help_ = f"give `{cures[0]}` a quantity of its own"
     else:
-        help_ = "give one of " + _listed([f"`{name}`" for name in cures], "or") + " a quantity of its own"
-    headline = f"`{start}` is worked out from {others}, in a circle"
-    return Fault("FB206", headline, labels[0], tuple(labels[1:]), (f"{steps}",), help_)
+        help_ = f"give one of {_listed(cures, 'or')} a quantity of its own"
+    return Fault(
+        "FB206",
+        f"`{start}` is worked out from {said}, in a circle",
+        written[start],
+        tuple(written[name] for name in others),
+        (" -> ".join(f"`{name}`" for name in (*ring, start)),),
+        help_ if len(written) <= _MOST_TRIED else "give one or more of these lines quantities of their own",
+    )
 
 
-def _listed(words: list[str], link: str = "and") -> str:
-    return words[0] if len(words) == 1 else ", ".join(words[:-1]) + f" {link} {words[-1]}"
+def _listed(names: Sequence[str], link: str = "and") -> str:
+    quoted = [f"`{name}`" for name in names]
+    return quoted[0] if len(quoted) == 1 else ", ".join(quoted[:-1]) + f" {link} {quoted[-1]}"
 
 
 def _shortest_ring(start: str, inside: Mapping[str, tuple[str, ...]]) -> list[str]:

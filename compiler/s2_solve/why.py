@@ -8,8 +8,8 @@ from typing import Any
 
 from compiler.diagnostics import Fault, Staged
 from compiler.quantity import System
-from compiler.s1_read.nearest import nearest
 from compiler.s2_solve.solved import Solved
+from compiler.s2_solve.structure import nearest_name
 
 
 @dataclass(frozen=True)
@@ -34,7 +34,7 @@ class Reason:
 def why(solved: Solved, name: str) -> Staged[Reason]:
     """The reason for the number of that name; FB218 when nothing has the name."""
     if name not in solved.values:
-        near = nearest(name, solved.values)
+        near = nearest_name(name, solved.values)
         if not near and name in (solved.spec.pieces.keys() | solved.spec.materials.keys()):
             near = tuple(known for known in solved.values if known.startswith(f"{name}."))[:4]
         help_ = "did you mean " + " or ".join(f"`{word}`" for word in near) + "?" if near else None
