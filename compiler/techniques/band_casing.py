@@ -128,9 +128,11 @@ class BandCasing:
             Action(f"Fold one long edge of {the} {say.length(seam)} to the wrong side and press the fold."),
             Action(f"Mark {the} and {top} in quarters, every {say.length(length / 4)}, the first at the side seams."),
             Action(
-                f"Hold the skirt inside out. Lay the unfolded edge of {the} on {top}, right side of the band to the inside of"
-                f" the skirt, side seams together, and {pin.lower()} at the quarter marks, then every"
-                f" {say.about(say.room.pin_spacing * 2)}.",
+                f"Turn the skirt inside out. Lay the unfolded edge of {the} on {top}, right side of the band to the inside"
+                " of the skirt."
+            ),
+            Action(
+                f"{pin} the side seams together, then the quarter marks, then every {say.about(say.room.pin_spacing * 2)}.",
                 check=f"The band lies without a tuck; both measure {say.length(length)}.",
                 tolerance=f"{say.about(max(length / 100, Fraction(5)))} more or less",
                 remedy="Pull the gathers a little closer or let them out until the skirt lies level with the band."

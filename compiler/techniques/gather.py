@@ -37,6 +37,7 @@ from compiler.workroom import Workroom
 BEST, ROWS, HAND, ATTACHMENT = "best", "two rows by machine", "two rows by hand", "pleating attachment"
 TAIL = Fraction(100)  # thread left hanging at each end of a row
 FIRST_ROW = Fraction(5)  # from the edge; the second lies the row spacing further in
+LONGEST_RUN = Fraction(1500)  # of flat cloth: a longer thread breaks when it is pulled; house rule, maker to confirm
 TRY = Fraction(500)  # strip to try the attachment on
 
 
@@ -176,30 +177,30 @@ class Gather:
             ]
         else:
             by_hand = method == HAND
-            stitch = say.stitch(say.room.gathering_stitch)
-            second = say.about(FIRST_ROW + say.room.row_spacing)
-            tails = f"do not sew back, and leave {say.about(TAIL)} of thread hanging at both ends"
-            rows = (
-                f"Thread a hand needle double. Sew a row of running stitches about {say.about(say.room.gathering_stitch)} long,"
-                if by_hand
-                else f"Set the longest stitch, about a {stitch}, and loosen the top tension a little. Sew a row"
-            )
-            broken = (
-                " Stop and start again at each quarter mark: short rows pull without breaking." if length > 1500 else ""
-            )
+            stitch, spacing = say.stitch(say.room.gathering_stitch), say.about(say.room.row_spacing)
+            in_quarters = edge.cloth_length > LONGEST_RUN
+            runs = "in four runs, one from each quarter mark to the next" if in_quarters else "in one run"
+            pulled = "both threads" if by_hand else "both bobbin threads"
             actions += [
                 Action(
-                    f"{rows} {say.about(FIRST_ROW)} from the cut edge, along {where}; {tails}.{broken}", chain=chain
+                    f"Thread a hand needle with a double thread for running stitches of about {spacing}."
+                    if by_hand
+                    else f"Set the longest stitch, a {stitch}, and loosen the top tension a little."
                 ),
                 Action(
-                    f"Sew a second row the same way, {second} from the edge, {say.about(say.room.row_spacing)} from the"
-                    " first.",
+                    f"Sew a row {say.about(FIRST_ROW)} from the cut edge, {runs}. Do not sew back, and leave"
+                    f" {say.about(TAIL)} of thread hanging at both ends of each run.",
+                    chain=chain,
+                ),
+                Action(
+                    f"Sew a second row the same way, {say.about(FIRST_ROW + say.room.row_spacing)} from the cut edge,"
+                    f" {spacing} from the first.",
                     check="The two rows run side by side and do not cross.",
                     chain=chain,
                 ),
                 Action(
-                    f"Pull {'both threads' if by_hand else 'the two bobbin threads'} together from each quarter mark until"
-                    f" every quarter measures {quarters}, and wind the tails round a pin.",
+                    f"Pull {pulled} of {'each run' if in_quarters else 'the rows'} together until each quarter measures"
+                    f" {quarters}, and wind the tails round a pin.",
                     chain=chain,
                 ),
             ]

@@ -1,0 +1,40 @@
+"""The demo specs, read once, and orders made from them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import cache
+from pathlib import Path
+
+from compiler.pipeline import Order
+from compiler.s1_read.read_spec import read_spec
+from compiler.s1_read.read_workroom import read_workroom
+from compiler.s1_read.spec import Spec, Written
+from compiler.workroom import Workroom
+
+SPECS = Path(__file__).parents[2] / "specs"
+NAMES = tuple(sorted(path.stem for path in SPECS.glob("*.yaml")))
+
+
+@cache
+def spec(name: str) -> Spec:
+    staged = read_spec(SPECS / f"{name}.yaml")
+    assert staged.value is not None, staged.faults
+    return staged.value
+
+
+@cache
+def theatre() -> Workroom:
+    staged = read_workroom(SPECS / "workrooms" / "theatre.yaml")
+    assert staged.value is not None, staged.faults
+    return staged.value
+
+
+def order(
+    name: str, size: str, room: Workroom | None = None, choices: Mapping[str, Written] | None = None
+) -> Order:
+    garment = spec(name)
+    return Order(garment, f"size {size}", garment.sizes[size], choices or {}, room or Workroom())
+
+
+EVERY_SIZE = tuple((name, size) for name in NAMES for size in spec(name).sizes)
