@@ -16,7 +16,7 @@ from compiler.workroom import Workroom
 
 SCHEMA = "workroom.schema.json"
 
-_WORDS = ("title", "units", "neaten with", "gather with", "hold with")
+_WORDS = ("title", "units", "neaten with", "gather with", "hold with", "order of work")
 _LENGTHS = (
     "rounding", "pin spacing", "seam stitch", "gathering stitch", "row spacing", "table length", "table width",
     "machine takes", "bobbin",
