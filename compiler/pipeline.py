@@ -50,6 +50,7 @@ def make(order: Order, *, with_pdf: bool = True) -> Staged[Mapping[str, bytes]]:
         return Staged(None, proved.faults)
     # The later stages are heavy to load and not needed to check a spec.
     from compiler.s4_cut.cut import cut
+    from compiler.s5_buy.offers import cheapest_first
     from compiler.s5_buy.shopping import buy
     from compiler.s6_write.files import files_of
 
@@ -58,5 +59,6 @@ def make(order: Order, *, with_pdf: bool = True) -> Staged[Mapping[str, bytes]]:
     faults: tuple[Fault, ...] = (*proved.faults, *cutting.faults)
     if cutting.value is None:
         return Staged(None, faults)
-    shopping = buy(rehearsal, cutting.value)
-    return Staged(files_of(rehearsal, cutting.value, shopping, order.wearer, with_pdf=with_pdf), faults)
+    chosen = cheapest_first(cutting.value)
+    shopping = buy(rehearsal, chosen)
+    return Staged(files_of(rehearsal, chosen, shopping, order.wearer, with_pdf=with_pdf), faults)

@@ -15,7 +15,7 @@ from compiler.say import Say
 from compiler.workroom import Workroom
 
 # A cloth without a price is planned as if it cost one unit a metre: least cloth, few joins.
-_NO_PRICE = Fraction(1, 1000)
+NO_PRICE = Fraction(1, 1000)
 
 
 @dataclass(frozen=True)
@@ -75,7 +75,7 @@ def cut(solved: Solved, room: Workroom) -> Staged[Cutting]:
                     _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room) for misfit in wrong
                 ]
                 continue
-            prices = CutPrices(price or _NO_PRICE, room.join_price, room.setup_price, room.cut_price)
+            prices = CutPrices(price or NO_PRICE, room.join_price, room.setup_price, room.cut_price)
             planned.append(Sheet(material, width, price, strips, bolt, plan_cutting(strips, bolt, prices)))
         if planned:
             sheets[name] = tuple(sorted(planned, key=lambda sheet: sheet.plan.cost))

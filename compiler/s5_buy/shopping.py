@@ -3,22 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from compiler.cloth.limits import gram_per_m2
-from compiler.quantity import Quantity
 from compiler.s2_solve.solved import Solved, SolvedMaterial
 from compiler.s3_rehearse.order import machine_changes
 from compiler.s3_rehearse.run import Rehearsal
 from compiler.s4_cut.cut import Cutting
+from compiler.s5_buy.bobbins import BobbinPlan, BobbinWork, plan_bobbins
 from compiler.s5_buy.cost import CostLine, CostTable, PriceSuggestion, cost_table, suggest_price
 from compiler.s5_buy.hours import Pace, TimeTable, Work, time_for
+from compiler.s5_buy.offers import Offered, in_steps, offered, with_spare
 from compiler.s5_buy.out_of_range import OutOfRange
-from compiler.s5_buy.shop_units import SoldBy, rounded_up
 from compiler.s5_buy.thread import SeamRun, ThreadNeed, reels_to_buy, thread_for_seams
 from compiler.techniques.technique import Performed, Sewn
-from compiler.units import CURRENCIES, LENGTH, VOLUME
+from compiler.units import CURRENCIES, VOLUME
 
 # Starch to wet cloth through: 1 ml for each gram (house rule, maker to confirm).
 STARCH_ML_PER_GRAM = Fraction(1)
@@ -35,6 +35,7 @@ class Line:
     unit: str  # length, volume, reels
     cost: Fraction | None
     placement: str
+    offers: tuple[Offered, ...] = ()  # of a cloth, the chosen width first
 
     @property
     def name(self) -> str:
@@ -47,6 +48,7 @@ class ShoppingList:
 
     lines: tuple[Line, ...]
     thread: ThreadNeed
+    bobbins: BobbinPlan | None  # None where the workroom does not say what a bobbin holds
     minutes: tuple[Fraction, ...]
     cutting_minutes: Fraction
     time: TimeTable
@@ -78,7 +80,8 @@ def buy(rehearsal: Rehearsal, cutting: Cutting) -> ShoppingList:
             suggested = suggest_price(table.total, room.margin, "cost")
             price = suggested if isinstance(suggested, PriceSuggestion) else None
     minutes = tuple(_minutes(work, pace) for work in works)
-    return ShoppingList(tuple(lines), counted, minutes, _minutes(cut_work, pace), time, currency, costs, price)
+    bobbins = _bobbins(run.performed, joins, room.bobbin)
+    return ShoppingList(tuple(lines), counted, bobbins, minutes, _minutes(cut_work, pace), time, currency, costs, price)
 
 
 def _minutes(work: Work, pace: Pace) -> Fraction:
@@ -96,6 +99,22 @@ def _runs(done: Performed, joins: Mapping[str, int]) -> list[SeamRun]:
         for sewn in done.sewn
         if _copies(sewn, joins)
     ]
+
+
+def _bobbins(
+    performed: tuple[Performed, ...], joins: Mapping[str, int], capacity: Fraction | None
+) -> BobbinPlan | None:
+    """Before which step a fresh bobbin goes in. The steps are named by their place among the performed ones."""
+    if capacity is None:
+        return None
+    work = []
+    for at, done in enumerate(performed):
+        for run in _runs(done, joins):
+            one = thread_for_seams((replace(run, passes=1),), Fraction(0))
+            if isinstance(one, ThreadNeed):
+                work.append(BobbinWork(str(at), one.bobbin, run.passes))
+    plan = plan_bobbins(work, capacity)
+    return plan if isinstance(plan, BobbinPlan) else None
 
 
 def _works(performed: tuple[Performed, ...], joins: Mapping[str, int]) -> list[Work]:
@@ -129,10 +148,9 @@ def _line(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, thre
     if kind == "cloth":
         if name not in cutting.sheets:
             return None
-        sheet = cutting.sheet(name)
-        need = sheet.plan.bolt_length
+        offers = tuple(offered(sheet) for sheet in cutting.sheets[name])
         placement = ", ".join(piece.label for piece in solved.pieces.values() if piece.piece.cloth.text == name)
-        return _priced(material, need, _rounded(need, sold, LENGTH), "length", sheet.price, placement)
+        return Line(material, offers[0].need, offers[0].bought, "length", offers[0].cost, placement, offers)
     if kind == "thread":
         reel = material.amounts.get("reel")
         need = thread.total
@@ -144,23 +162,20 @@ def _line(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, thre
     if not used:
         return None
     placement = ", ".join(dict.fromkeys(use.what for use, _ in used))
+    spare = material.amounts.get("spare")
     if kind in ("starch", "dye"):
         grams = sum((use.amount * use.copies * _weight(solved, done) for use, done in used), Fraction(0))
-        need = grams * STARCH_ML_PER_GRAM
-        bought = _rounded(need, sold, VOLUME)
+        need = with_spare(grams * STARCH_ML_PER_GRAM, spare)
+        bought = in_steps(need, sold, VOLUME)
         cost = price.value * (bought / sold.value if sold else 1) if price else None
         return Line(material, need, bought, "volume", cost, placement)
-    need = sum((use.amount * use.copies for use, _ in used), Fraction(0))
-    return _priced(material, need, _rounded(need, sold, LENGTH), "length", price.value if price else None, placement)
+    need = with_spare(sum((use.amount * use.copies for use, _ in used), Fraction(0)), spare)
+    return _priced(material, need, in_steps(need, sold), "length", price.value if price else None, placement)
 
 
 def _weight(solved: Solved, done: Performed) -> Fraction:
     """g per mm2 of the cloth that a step wets."""
     return gram_per_m2(solved, solved.pieces[done.touches[0]].piece.cloth.text) / 1_000_000
-
-
-def _rounded(need: Fraction, sold: Quantity | None, dims: object) -> Fraction:
-    return rounded_up(need, SoldBy(sold.value)) if sold and sold.dims == dims else need
 
 
 def _priced(

@@ -19,6 +19,7 @@ from compiler.s6_write.guide import Caution, Fact, Guide, GuideStep, Operation, 
 from compiler.s6_write.material_lines import material_lines
 from compiler.say import Say
 from compiler.techniques import techniques
+from compiler.techniques.technique import Action
 
 
 def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str) -> Guide:
@@ -61,7 +62,8 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
         if not telling.actions:
             continue
         steps = []
-        for action in telling.actions:
+        actions = (*_fresh_bobbins(shopping, at, say), *telling.actions)
+        for action in actions:
             number += 1
             steps.append(GuideStep(number, action.text, action.check, action.tolerance, action.remedy, action.chain))
         heading = done.step.step.part or "The work"
@@ -80,6 +82,31 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
             parts.append((heading, []))
         parts[-1][1].append(operation)
     return tuple(Part(title, tuple(operations)) for title, operations in parts)
+
+
+def _fresh_bobbins(shopping: ShoppingList, at: int, say: Say) -> list[Action]:
+    """What to say before a step in which the bobbin would run out."""
+    if shopping.bobbins is None:
+        return []
+    told = [
+        Action(
+            "Start with a fresh bobbin."
+            if fresh.piece == 1
+            else f"Put in a fresh bobbin before number {fresh.piece} of this chain.",
+            check=f"About {say.buy(fresh.left)} is left on the old one: too little for the seam.",
+        )
+        for fresh in shopping.bobbins.fresh
+        if fresh.step == str(at)
+    ]
+    longer = [inside for inside in shopping.bobbins.inside if inside.step == str(at)]
+    if longer:
+        spare = max(inside.changes for inside in longer)
+        told.append(
+            Action(
+                f"Wind {say.count(spare, 'spare bobbin')}: each of these long rows takes more thread than one holds."
+            )
+        )
+    return told
 
 
 def _safe_to_stop(bench: Bench) -> bool:
@@ -154,6 +181,3 @@ def _tools(rehearsal: Rehearsal) -> tuple[Tool, ...]:
     if run.final.casings:
         tools.append(Tool("safety pin or bodkin", "drawing in the elastic"))
     return tuple(tools)
-
-
-__all__ = ["compose"]

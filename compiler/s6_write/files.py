@@ -13,6 +13,8 @@ from compiler.s6_write.json_page import to_json
 from compiler.s6_write.markdown_page import figure_files, markdown
 from compiler.s6_write.material_lines import material_rows
 from compiler.s6_write.page import html
+from compiler.s6_write.shopping_page import shopping_markdown
+from compiler.say import Say
 
 
 def files_of(
@@ -20,7 +22,9 @@ def files_of(
 ) -> Mapping[str, bytes]:
     """The guide as pages for screen, print and programs, and the bill of materials."""
     guide = compose(rehearsal, cutting, shopping, wearer)
+    say = Say(rehearsal.solved, rehearsal.run.room, cutting.joins)
     texts = {
+        "shopping.md": shopping_markdown(shopping, guide.title, wearer, say),
         "guide.html": html(guide),
         "guide.md": markdown(guide),
         "guide.json": to_json(guide),
