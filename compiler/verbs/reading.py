@@ -1,0 +1,145 @@
+"""Reading what a call names: the spec, the workroom, the choices and the bodies; and how a verb ends early."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Iterable, Mapping
+from pathlib import Path
+from typing import TYPE_CHECKING, Never
+
+if TYPE_CHECKING:
+    from compiler.diagnostics import Fault
+    from compiler.pipeline import Order
+    from compiler.s1_read.spec import Spec, Written
+    from compiler.s1_read.wearer import Wearer
+    from compiler.workroom import Workroom
+
+DONE, SPEC_AT_FAULT, WRONG_USE, OUR_BUG = 0, 1, 2, 3
+
+
+class Stop(Exception):
+    """Ends a verb whose message is printed already."""
+
+    def __init__(self, code: int) -> None:
+        self.code = code
+
+
+class Reader:
+    """Reads files for a verb and keeps their text, so that faults can show the line."""
+
+    def __init__(self) -> None:
+        self.sources: dict[str, str] = {}
+
+    def tell(self, faults: Iterable[Fault]) -> None:
+        from compiler.report_text import render
+
+        told = list(faults)
+        if told:
+            print(render(told, self.sources, colour=sys.stderr.isatty()), file=sys.stderr, end="")
+
+    def stop(self, faults: Iterable[Fault], code: int = SPEC_AT_FAULT) -> Never:
+        self.tell(faults)
+        raise Stop(code)
+
+    def _keep(self, path: str) -> None:
+        try:
+            self.sources[path] = Path(path).read_text(encoding="utf-8-sig")
+        except (OSError, UnicodeDecodeError):
+            self.sources[path] = ""
+
+    def spec_and_faults(self, path: str) -> tuple[Spec | None, tuple[Fault, ...]]:
+        from compiler.s1_read.read_spec import read_spec
+
+        self._keep(path)
+        staged = read_spec(Path(path))
+        return staged.value, staged.faults
+
+    def workroom(self, path: str | None) -> Workroom:
+        from compiler.workroom import Workroom
+
+        if path is None:
+            return Workroom()
+        from compiler.s1_read.read_workroom import read_workroom
+
+        self._keep(path)
+        staged = read_workroom(Path(path))
+        if staged.value is None:
+            self.stop(staged.faults)
+        self.tell(staged.faults)
+        return staged.value
+
+    def choices(self, given: list[str]) -> Mapping[str, Written]:
+        """The choices of `--set`, each read as a formula whose place is the option itself."""
+        from compiler.diagnostics import Fault, Label, Span
+        from compiler.s1_read.spec import Written
+        from compiler.s2_solve.formula import FormulaFault, parse_formula
+
+        choices = {}
+        for text in given:
+            name, equals, value = text.partition("=")
+            place = f"--set {name.strip()}"
+            self.sources[place] = value
+            span = Span(place, 1, 1, 1, len(value) + 1)
+            if not equals:
+                fault = Fault("FB201", f"`--set {text}` names no value", help="write it as --set choice=value")
+                self.stop([fault], WRONG_USE)
+            formula = parse_formula(value)
+            if isinstance(formula, FormulaFault):
+                here = Label(span.inside(formula.offset, max(formula.length, 1)))
+                self.stop([Fault("FB201", formula.message, here, help=formula.help)], WRONG_USE)
+            choices[name.strip()] = Written(value, formula, span)
+        return choices
+
+    def bodies(
+        self, spec: Spec, told: argparse.Namespace, *, every: bool = False
+    ) -> list[tuple[str, Mapping[str, Written], Mapping[str, Written]]]:
+        """(who, body, own choices) for the size, wearer or class named; for every size where none is."""
+        from compiler.s2_solve.body import size_body
+
+        if told.wearer is not None:
+            return [(wearer.name, wearer.body, wearer.choices) for wearer in self._wearers(told.wearer)]
+        if told.size is not None:
+            staged = size_body(spec, told.size)
+            if staged.value is None:
+                self.stop(staged.faults, WRONG_USE)
+            return [(f"size {told.size}", staged.value, {})]
+        if every:
+            return [(f"size {name}", body, {}) for name, body in spec.sizes.items()]
+        sizes = ", ".join(spec.sizes) or "none"
+        print(f"furbelow: say for whom: --size NAME (sizes: {sizes}) or --wearer FILE", file=sys.stderr)
+        raise Stop(WRONG_USE)
+
+    def _wearers(self, path: str) -> tuple[Wearer, ...]:
+        from compiler.s1_read.read_wearers import read_wearers
+
+        self._keep(path)
+        staged = read_wearers(Path(path))
+        if staged.value is None:
+            self.stop(staged.faults)
+        self.tell(staged.faults)
+        return staged.value
+
+    def orders(self, told: argparse.Namespace, *, first_only: bool = False) -> list[Order]:
+        """What is to be made, one order a body."""
+        from compiler.pipeline import Order
+
+        spec, faults = self.spec_and_faults(told.spec)
+        if spec is None:
+            self.stop(faults)
+        self.tell(faults)
+        room, choices = self.workroom(told.workroom), self.choices(told.choices)
+        bodies = self.bodies(spec, told)
+        if first_only:
+            bodies = bodies[:1]
+        return [Order(spec, wearer, body, {**own, **choices}, room) for wearer, body, own in bodies]
+
+
+def folder_name(wearer: str) -> str:
+    """A plain folder name for a wearer: letters, digits and dashes."""
+    plain = "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in wearer.lower())
+    return plain.strip("-") or "wearer"
+
+
+def count(number: int, one: str, many: str) -> str:
+    return f"{number} {one if number == 1 else many}"
