@@ -75,11 +75,12 @@ def pointed_at(spec: Spec, fault: Fault) -> list[str]:
 
 @dataclass(frozen=True)
 class Work:
-    """A step by hand: the technique, its quantities as texts, and what it takes as (piece, side, arguments)."""
+    """A step by hand: the technique, its quantities as texts, what it takes, and of which kind they are."""
 
     technique: str
     args: Mapping[str, str]
     takes: Sequence[Takes]
+    kinds: Mapping[str, str] = field(default_factory=dict)
 
 
 def garment(
@@ -147,7 +148,7 @@ def garment(
                 index,
                 work.technique,
                 {
-                    name: Arg(name, page.written(name, text), page.place("arg", name))
+                    name: Arg(name, page.written(name, text), page.place("arg", name), kind=work.kinds.get(name, ""))
                     for name, text in work.args.items()
                 },
                 "",

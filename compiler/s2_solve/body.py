@@ -126,8 +126,17 @@ def _beyond(
             )
             others = (Label(bound.span, f"the range goes {word} {limit.show(system)}"),)
             notes = (f"{written.text} = {workings.put_in(written)}",) if written.formula.names else ()
-            return Fault(code, headline, Label(written.span), others, notes)
+            verb = "measure again: the garment is meant for" if code == "FB211" else "choose"
+            help_ = f"{verb} {_range(name, workings)}"
+            return Fault(code, headline, Label(written.span), others, notes, help_)
     return None
+
+
+def _range(name: str, workings: Workings) -> str:
+    low, high = (workings.values.get(f"{name} {word}") for word in ("from", "to"))
+    if low and high:
+        return f"{low.show(workings.system)} to {high.show(workings.system)}"
+    return f"{low.show(workings.system)} or more" if low else f"{high.show(workings.system)} or less" if high else ""
 
 
 def _off_step(choice: Choice, written: Written, workings: Workings) -> Fault | None:
@@ -141,7 +150,7 @@ def _off_step(choice: Choice, written: Written, workings: Workings) -> Fault | N
     if under == value:
         return None
     system = workings.system
-    near = f"{under.show(system)} and {(under + step).show(system)}"
-    headline = f"`{choice.name}` is {value.show(system)}, between the steps {near}"
+    lower, upper = under.show(system), (under + step).show(system)
+    headline = f"`{choice.name}` is {value.show(system)}, between the steps {lower} and {upper}"
     others = (Label(choice.step.span, f"steps of {step.show(system)}"),)
-    return Fault("FB213", headline, Label(written.span), others)
+    return Fault("FB213", headline, Label(written.span), others, help=f"choose {lower} or {upper}")

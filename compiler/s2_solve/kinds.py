@@ -11,7 +11,10 @@ from compiler.units import CURRENCIES, LENGTH, MASS, PLAIN, VOLUME, Dims, combin
 
 @dataclass(frozen=True, slots=True)
 class Kind:
-    """`dims`: what it may measure, anything when empty; with `priced`, what the money is counted per."""
+    """`dims`: what it may measure, anything when empty; with `priced`, what the money is counted per.
+
+    `like`: how such a quantity is written.
+    """
 
     said: str
     dims: tuple[Dims, ...] = ()
@@ -20,6 +23,7 @@ class Kind:
     least: int | None = None
     below: int | None = None
     whole: bool = False
+    like: str = ""
 
     def misfit(self, quantity: Quantity) -> str | None:
         """Why the quantity is none such: "is a number and must be a length"; None when it fits."""
@@ -48,30 +52,30 @@ class Kind:
 
 
 ANYTHING = Kind("a quantity")
-A_LENGTH = Kind("a length", (LENGTH,))
-SOME_LENGTH = Kind("a length", (LENGTH,), above=0)
-NO_NEGATIVE_LENGTH = Kind("a length", (LENGTH,), least=0)
-A_NUMBER = Kind("a number", (PLAIN,), least=0)
-A_COUNT = Kind("a whole number", (PLAIN,), least=1, whole=True)
-JOINS = Kind("a whole number", (PLAIN,), least=0, whole=True)
+A_LENGTH = Kind("a length", (LENGTH,), like="30 cm")
+SOME_LENGTH = Kind("a length", (LENGTH,), above=0, like="30 cm")
+NO_NEGATIVE_LENGTH = Kind("a length", (LENGTH,), least=0, like="1 cm")
+A_NUMBER = Kind("a number", (PLAIN,), least=0, like="2")
+A_COUNT = Kind("a whole number", (PLAIN,), least=1, whole=True, like="2")
+JOINS = Kind("a whole number", (PLAIN,), least=0, whole=True, like="2")
 LENGTH_OR_NUMBER = Kind("a length or a number", (LENGTH, PLAIN), least=0)
 
 _PER_AREA = combine(MASS, (("length", 2),), -1)
 _PER_LENGTH = combine(MASS, LENGTH, -1)
 _PER = tuple(combine(PLAIN, measured, -1) for measured in (PLAIN, LENGTH, (("length", 2),), MASS, VOLUME))
-CLOTH_PRICE = Kind("a price per length", (combine(PLAIN, LENGTH, -1),), priced=True, least=0)
+CLOTH_PRICE = Kind("a price per length", (combine(PLAIN, LENGTH, -1),), priced=True, least=0, like="6.20 EUR/m")
 
 _AMOUNTS: Mapping[str, Kind] = {
     "width": SOME_LENGTH,
     "selvedge": NO_NEGATIVE_LENGTH,
-    "weight": Kind("a weight per area or per length", (_PER_AREA, _PER_LENGTH), above=0),
-    "shrinkage": Kind("a share", (PLAIN,), least=0, below=1),
-    "sold_by": Kind("a length, a weight, a volume or a count", (LENGTH, MASS, VOLUME, PLAIN), above=0),
-    "price": Kind("a price", _PER, priced=True, least=0),
-    "stretch": Kind("a share", (PLAIN,), least=0),
+    "weight": Kind("a weight per area or per length", (_PER_AREA, _PER_LENGTH), above=0, like="80 g/m2"),
+    "shrinkage": Kind("a share", (PLAIN,), least=0, below=1, like="3%"),
+    "sold_by": Kind("a length, a weight, a volume or a count", (LENGTH, MASS, VOLUME, PLAIN), above=0, like="10 cm"),
+    "price": Kind("a price", _PER, priced=True, least=0, like="3.20 EUR"),
+    "stretch": Kind("a share", (PLAIN,), least=0, like="80%"),
     "reel": SOME_LENGTH,
-    "gathers": Kind("a number", (PLAIN,), least=1),
-    "spare": Kind("a length, a weight, a volume or a number", (LENGTH, MASS, VOLUME, PLAIN), least=0),
+    "gathers": Kind("a number", (PLAIN,), least=1, like="4"),
+    "spare": Kind("a length, a weight, a volume or a number", (LENGTH, MASS, VOLUME, PLAIN), least=0, like="20 cm"),
 }
 
 
@@ -80,5 +84,5 @@ def kind_of_amount(key: str, material_kind: str) -> Kind:
     if material_kind == "cloth" and key == "price":
         return CLOTH_PRICE
     if material_kind == "cloth" and key == "weight":
-        return Kind("a weight per area", (_PER_AREA,), above=0)
+        return Kind("a weight per area", (_PER_AREA,), above=0, like="80 g/m2")
     return _AMOUNTS.get(key, ANYTHING)

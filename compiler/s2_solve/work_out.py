@@ -10,8 +10,9 @@ from compiler.quantity import Quantity, System, mm, number
 from compiler.s1_read.spec import Written
 from compiler.s2_solve.equations import ROUNDING, Cut, Equation, Fixed, Sum
 from compiler.s2_solve.formula import EvaluationFault, evaluate, substitute_text
-from compiler.s2_solve.formula_parser import COMPARISONS, Infix, Prefix, Term
+from compiler.s2_solve.formula_parser import COMPARISONS, Amount, Infix, Prefix, Term
 from compiler.s2_solve.rounding import Rounded, cut_up_to
+from compiler.units import LENGTH, PLAIN
 
 
 @dataclass
@@ -87,7 +88,17 @@ class Workings:
         else:
             return None
         label = Label(equation.span) if equation.span else None
-        return Fault(code, headline, label, notes=self._arithmetic(equation))
+        help_ = self._mend(equation) if code == "FB207" else None
+        return Fault(code, headline, label, notes=self._arithmetic(equation), help=help_)
+
+    def _mend(self, equation: Equation) -> str | None:
+        """What to write in place of a value of the wrong kind."""
+        if not isinstance(equation.says, Written):
+            return None
+        root = equation.says.formula.root
+        if isinstance(root, Amount) and root.quantity.dims == PLAIN and equation.kind.dims == (LENGTH,):
+            return f"write the unit: `{equation.says.text} {'in' if self.system == 'inch' else 'cm'}`"
+        return f"write it as in `{equation.kind.like}`" if equation.kind.like else None
 
     def _arithmetic(self, equation: Equation) -> tuple[str, ...]:
         if not equation.needs or equation.says is None:
@@ -100,19 +111,21 @@ class Workings:
         formula = equation.says.formula
         notes = []
         for term in _comparisons(formula.root):
-            sides = [self._side(equation.says, side) for side in (term.left, term.right)]
-            notes.append(f"{sides[0]}; {sides[1]}")
-        headline = equation.message.strip().rstrip(".")
+            (left, left_said), (right, right_said) = (self._side(equation.says, t) for t in (term.left, term.right))
+            apart = abs(left - right).show(self.system)
+            less = f", {apart} {'less' if left < right else 'more'}" if left != right else ", the same"
+            notes.append(f"{left_said} and {right_said}{less}")
+        headline = " ".join(equation.message.split()).rstrip(".")
         label = Label(equation.says.span, "this rule does not hold")
         return Fault("FB216", headline, label, notes=tuple(notes))
 
-    def _side(self, says: Written, term: Term) -> str:
-        """One side of a comparison with its value: "flounce.depth is 12 cm"."""
+    def _side(self, says: Written, term: Term) -> tuple[Quantity, str]:
+        """The value of one side of a comparison, and as it is said: "flounce.depth is 12 cm"."""
         text = says.formula.text[term.start : term.end]
         value = evaluate(replace(says.formula, root=term, is_check=False), self.values.__getitem__)
         assert isinstance(value, Quantity)
         shown = value.show(self.system)
-        return shown if shown == text else f"{text} is {shown}"
+        return value, shown if shown == text else f"{text} is {shown}"
 
 
 def text_of(equation: Equation) -> str:

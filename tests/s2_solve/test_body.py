@@ -49,6 +49,7 @@ def test_measures_that_the_spec_does_not_use_are_no_fault() -> None:
 def test_a_measure_out_of_range_is_told_with_both_numbers_and_the_difference(hips: str, headline: str) -> None:
     fault = only({"hip_girth": hips}, body=HIPS)
     assert (fault.code, fault.headline) == ("FB211", headline)
+    assert fault.help == "measure again: the garment is meant for 75 cm to 150 cm"
     assert fault.primary
     assert fault.primary.span.file == "wearer.yaml"
     assert fault.others[0].span.file == "garment.yaml"
@@ -101,6 +102,7 @@ def test_a_bound_may_be_a_formula() -> None:
     choices = {"skirt_length": {"default": "60 cm", "to": "waist_height - 50 cm"}}
     fault = only({"waist_height": "100 cm"}, body={"waist_height": (None, None)}, choices=choices)
     assert fault.headline == "`skirt_length` is 60 cm, 10 cm above the most of 50 cm"
+    assert fault.help == "choose 50 cm or less"
 
 
 def test_a_bound_of_another_kind_than_the_choice_is_told() -> None:
@@ -111,6 +113,7 @@ def test_a_bound_of_another_kind_than_the_choice_is_told() -> None:
 def test_a_choice_between_its_steps_is_told_with_its_neighbours() -> None:
     layers = {"layers": {"default": "2", "from": "1", "to": "4", "step": "1"}}
     fault = only({}, {"layers": "2.5"}, choices=layers)
+    assert fault.help == "choose 2 or 3"
     assert (fault.code, fault.headline) == ("FB213", "`layers` is 2.5, between the steps 2 and 3")
 
 
@@ -134,7 +137,7 @@ def test_a_broken_rule_says_the_makers_message_and_the_numbers() -> None:
     result = solve(spec, takes, "Bo", {}, {})
     (fault,) = result.faults
     assert (fault.code, fault.headline) == ("FB216", "the flounce will not dance")
-    assert fault.notes == ("flounce.depth is 12 cm; upper.depth is 20 cm",)
+    assert fault.notes == ("flounce.depth is 12 cm and upper.depth is 20 cm, 8 cm less",)
     assert pointed_at(spec, fault) == ["flounce.depth >= upper.depth"]
     assert not result.ok
     assert result.value, "the later stages may still look for faults of their own"

@@ -167,12 +167,29 @@ def test_the_spec_is_checked_without_a_body() -> None:
         ({"rounding": "5"}, "`rounding` is a number and must be a length: 5", "5"),
         ({"steps": [Work("hem", {"turn": "3 g"}, [])]},
          "`step 1.turn` is a weight and must be a length or a number: 3 g", "3 g"),
+        ({"steps": [Work("gather", {"rows": "2 cm"}, [], {"rows": "number"})]},
+         "`step 1.rows` is a length and must be a number: 2 cm", "2 cm"),
+        ({"steps": [Work("hem", {"turn": "2"}, [], {"turn": "length"})]},
+         "`step 1.turn` is a number and must be a length: 2", "2"),
     ],
 )  # fmt: skip
 def test_a_value_of_the_wrong_kind_is_told(parts: dict[str, Any], headline: str, place: str) -> None:
     spec, fault = only(**parts)
     assert (fault.code, fault.headline) == ("FB207", headline)
     assert pointed_at(spec, fault) == [place]
+
+
+@pytest.mark.parametrize(
+    ("parts", "help_"),
+    [
+        ({"pieces": {"band": {"length": "5", "depth": "3 cm"}}}, "write the unit: `5 cm`"),
+        ({"pieces": {"band": {"length": "5", "depth": "3 in"}}, "units": "inches"}, "write the unit: `5 in`"),
+        ({"pieces": {"band": {"length": "2 * 3 g", "depth": "3 cm"}}}, "write it as in `30 cm`"),
+        ({"materials": {"lawn": {"weight": "80 g/m"}}}, "write it as in `80 g/m2`"),
+    ],
+)
+def test_a_value_of_the_wrong_kind_has_a_mend(parts: dict[str, Any], help_: str) -> None:
+    assert only(**parts)[1].help == help_
 
 
 @pytest.mark.parametrize(
