@@ -42,7 +42,7 @@ class Edge:
     """One edge, or several stacked ones that are worked as one.
 
     cloth_length: cloth that lies along it; set_length: how long it is now. Both of one copy.
-    used: depth that turns and seams have taken here so far.
+    used: depth that turns and seams have taken here so far. slit: opened by a placket, so flat though its piece is a ring.
     """
 
     name: str
@@ -55,6 +55,7 @@ class Edge:
     gathered: str = ""  # the method, empty where the edge lies flat
     held: bool = True  # gathers are held by a seam
     trim: str = ""
+    slit: bool = False
 
     @property
     def pieces(self) -> tuple[str, ...]:
@@ -85,7 +86,8 @@ class Seam:
 
 @dataclass(frozen=True)
 class Casing:
-    """A channel for elastic. `width`: clear width inside; `length`: round the ring; `gap`: opening in its stitching."""
+    """A channel for elastic or a cord. `width`: clear width inside; `length`: round the ring; `gap`: opening in its
+    stitching, 0 where there is none. A cord's ends hang out of the gap; shirring has `elastic` without a gap."""
 
     name: str
     piece: str
@@ -95,6 +97,25 @@ class Casing:
     open: bool = True
     elastic: str = ""
     elastic_length: Fraction = Fraction(0)  # of the closed loop at rest
+    cord: str = ""
+
+
+@dataclass(frozen=True)
+class Opening:
+    """A way in beside the waist, so that the closed waist need not pass the hips.
+
+    length: of the slit below the waist seam; round_it: girth of the cloth at its foot; waist: girth of the closed band.
+    """
+
+    name: str  # the edge that is open
+    piece: str
+    length: Fraction
+    overlap: Fraction
+    round_it: Fraction
+    band: str = ""
+    waist: Fraction = Fraction(0)
+    closed_by: str = ""
+    tied: bool = False  # its ties are sewn on
 
 
 @dataclass(frozen=True)
@@ -116,6 +137,7 @@ class Bench:
     edges: Mapping[str, Edge]
     seams: Mapping[str, Seam] = field(default_factory=dict)
     casings: Mapping[str, Casing] = field(default_factory=dict)
+    openings: Mapping[str, Opening] = field(default_factory=dict)
     units: Mapping[str, str] = field(default_factory=dict)  # piece -> the first piece of its unit
     layered: Mapping[str, str] = field(default_factory=dict)  # edge -> the stack it lies in
     spoiled: frozenset[str] = frozenset()  # pieces that a refused step touched: what follows from it is not said
@@ -124,7 +146,7 @@ class Bench:
         return self.edges[name]
 
     def ring(self, edge: Edge) -> bool:
-        return all(self.cloths[piece].ring for piece in edge.pieces)
+        return not edge.slit and all(self.cloths[piece].ring for piece in edge.pieces)
 
     def unit(self, piece: str) -> tuple[str, ...]:
         """All pieces sewn to this one, itself included, in the order of the spec."""
@@ -152,6 +174,9 @@ class Bench:
 
     def with_casing(self, casing: Casing) -> Bench:
         return replace(self, casings={**self.casings, casing.name: casing})
+
+    def with_opening(self, opening: Opening) -> Bench:
+        return replace(self, openings={**self.openings, opening.name: opening})
 
     def with_cloths(self, *cloths: Cloth) -> Bench:
         return replace(self, cloths={**self.cloths, **{cloth.piece.name: cloth for cloth in cloths}})

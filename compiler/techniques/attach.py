@@ -14,6 +14,7 @@ from dataclasses import replace
 
 from compiler.cloth.bench import Bench, Edge, Seam, State
 from compiler.cloth.limits import EASE_SHARE, LET_OUT_SHARE
+from compiler.cloth.matching import divisions
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
@@ -102,10 +103,12 @@ class Attach:
         chain, hold = say.chain(to.copies), say.room.hold_with
         ring = before.ring(to)
         spacing = say.room.pin_spacing
-        marks = "the seams and the quarter marks" if ring else "both ends and the quarter marks"
+        parts = divisions(length)
+        named = "eighth" if parts == 8 else "quarter"
+        marks = "the seams and the marks" if ring else "both ends and the marks"
         actions = (
             Action(
-                f"Mark {upper} in quarters, every {say.length(length / 4)}" + (", the first at the seam." if ring else "."),
+                f"Mark {upper} in {named}s, every {say.length(length / parts)}" + (", the first at the seam." if ring else "."),
                 chain=chain,
             ),
             Action(
@@ -132,10 +135,10 @@ class Attach:
                 chain=chain,
             ),
         )  # fmt: skip
-        parts = say.the(edge.pieces)
+        hung = say.the(edge.pieces)
         return Telling(
-            f"Sew {parts} to {say.the(to.pieces)}",
-            f"{parts[0].upper()}{parts[1:]} hangs from {say.the(to.pieces)}, seam {say.length(seam)}.",
+            f"Sew {hung} to {say.the(to.pieces)}",
+            f"{hung[0].upper()}{hung[1:]} hangs from {say.the(to.pieces)}, seam {say.length(seam)}.",
             actions, (PINS,),
         )  # fmt: skip
 

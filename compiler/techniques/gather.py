@@ -15,10 +15,11 @@ from fractions import Fraction
 
 from compiler.cloth import limits
 from compiler.cloth.bench import Bench, Edge
+from compiler.cloth.matching import EVEN, cloth_marks, divisions
 from compiler.diagnostics import Fault, Severity
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
-from compiler.say import Say
+from compiler.say import Say, listed
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ
 from compiler.techniques.technique import (
     Action,
@@ -50,13 +51,14 @@ class Gather:
         "length": Parameter("The length to gather to, where it is not that of another edge.", "length", ""),
         "method": Parameter("How to gather; best takes what the workroom has and the cloth can take.",
                             (BEST, ROWS, HAND, ATTACHMENT), BEST),
+        "behind": Parameter("Share of the cloth that is gathered into the back half.", "number", "50%"),
     }  # fmt: skip
 
     def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
         return ()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
-        written, name = step.step, edge_of(step.step, "edge")
+        written, name, say = step.step, edge_of(step.step, "edge"), Say(solved, room)
         if fault := edge_not_ready(bench, written, "edge", name):
             return refused(bench, step, (), fault)
         edge = bench.edge(name)
@@ -76,6 +78,11 @@ class Gather:
         else:
             length = step.mm("length")
         ratio = edge.cloth_length / length
+        behind = step.amounts["behind"].value
+        if not 0 < behind < 1:
+            return refused(bench, step, edge.pieces, fault_at(
+                written, "behind", "FB313", f"{say.share(behind)} of the cloth can't lie in the back half",
+                help="write a share between 0% and 100%, such as 60%"))  # fmt: skip
         method = self._method(word_of(written, "method"), room, edge, ratio)
         faults = self._limits(step, solved, room, edge, length, method)
         if any(fault.severity is Severity.ERROR for fault in faults):
@@ -92,7 +99,10 @@ class Gather:
             step, bench, after, edge.pieces, tuple(faults), sewn=sewn,
             setup={ROWS: "straight stitch", HAND: "hand", ATTACHMENT: ATTACHMENT}[method],
             handled=edge.cloth_length * edge.copies,
-            facts={"ratio": ratio, "method": method, "length": length},
+            facts={
+                "ratio": ratio, "method": method, "length": length, "behind": behind,
+                "marks": cloth_marks(edge.cloth_length, divisions(length), behind),
+            },
         )  # fmt: skip
 
     def _method(self, asked: str, room: Workroom, edge: Edge, ratio: Fraction) -> str:
@@ -145,14 +155,27 @@ class Gather:
         where = _side(say, edge)
         target = _side(say, done.before.edge(edge_of(written, "to"))) if "to" in written.args else ""
         cloth, short, chain = say.length(edge.cloth_length), say.length(length), say.chain(edge.copies)
-        quarters = say.length(length / 4)
+        marks = facts["marks"]
+        parts = len(marks)
+        stretch, named = say.length(length / parts), "eighth" if parts == 8 else "quarter"
         layers = sum(ply.copies for ply in edge.plies)
         hold = f"Hold all {layers} layers together, edges level, and work through all of them." if layers > 1 else ""
-        mark = Action(
-            f"Mark {where} in quarters: a mark every {say.length(edge.cloth_length / 4)} of flat cloth,"
-            + (" the first at the seam." if ring else " from end to end."),
-            chain=chain,
-        )
+        if facts["behind"] == EVEN:
+            spread = f"a mark every {say.length(edge.cloth_length / parts)} of flat cloth"
+            mark = Action(
+                f"Mark {where} in {named}s: {spread}," + (" the first at the seam." if ring else " from end to end."),
+                chain=chain,
+            )
+        else:
+            mark = Action(
+                f"Mark {where} at {listed([say.length(at) for at in marks[1:]])} from the {'seam' if ring else 'left end'},"
+                " measured on the flat cloth.",
+                check=f"{say.share(facts['behind'])} of the cloth lies in the back half, the {'seam' if ring else 'ends'}"
+                " at the middle of the back.",
+                remedy="If the front is the fuller one, the marks were laid from the wrong place: measure from the"
+                f" {'seam' if ring else 'ends'} again.",
+                chain=chain,
+            )
         actions = [Action(hold)] if hold else []
         actions.append(mark)
         if method == ATTACHMENT:
@@ -179,7 +202,7 @@ class Gather:
             by_hand = method == HAND
             stitch, spacing = say.stitch(say.room.gathering_stitch), say.about(say.room.row_spacing)
             in_quarters = edge.cloth_length > LONGEST_RUN
-            runs = "in four runs, one from each quarter mark to the next" if in_quarters else "in one run"
+            runs = f"in {parts} runs, one from each mark to the next" if in_quarters else "in one run"
             pulled = "both threads" if by_hand else "both bobbin threads"
             actions += [
                 Action(
@@ -199,8 +222,8 @@ class Gather:
                     chain=chain,
                 ),
                 Action(
-                    f"Pull {pulled} of {'each run' if in_quarters else 'the rows'} together until each quarter measures"
-                    f" {quarters}, and wind the tails round a pin.",
+                    f"Pull {pulled} of {'each run' if in_quarters else 'the rows'} together until each {named} measures"
+                    f" {stretch}, and wind the tails round a pin.",
                     chain=chain,
                 ),
             ]
@@ -216,7 +239,7 @@ class Gather:
                 chain=chain,
             )
         )
-        actions.append(Action("Spread the gathers evenly with your fingers, quarter by quarter.", chain=chain))
+        actions.append(Action(f"Spread the gathers evenly with your fingers, {named} by {named}.", chain=chain))
         aim = f"{cloth} of cloth lies in {short}: {say.ratio(facts['ratio'])} to 1."
         if layers > 1 and len(edge.pieces) == 1:
             title = f"Gather the {layers} layers of the {say.piece(edge.pieces[0])} as one"
