@@ -1,0 +1,23 @@
+"""The numbers of the guide's sentences, so that a callout names the sentence that it belongs to."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from compiler.techniques.technique import Action
+
+
+@dataclass(frozen=True)
+class Numbers:
+    """The actions of one operation; the first of them has the number `first` in the guide."""
+
+    actions: Sequence[Action]
+    first: int = 1
+
+    def of(self, *words: str) -> int | None:
+        """The number of the first sentence that holds all these words; None where no sentence does."""
+        for number, action in enumerate(self.actions, self.first):
+            if all(word.lower() in action.text.lower() for word in words):
+                return number
+        return None
