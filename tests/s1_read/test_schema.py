@@ -121,3 +121,27 @@ def test_the_full_validator_finds_nothing_in_a_sound_spec() -> None:
     tree = read_tree(path.read_bytes(), "larkspur.yaml").value
     assert tree is not None
     assert schema_faults(tree, load_schema("garment.schema.json"), in_full=True) == ()
+
+
+def keywords_in(rule: Any) -> Iterator[str]:
+    """Every keyword that a schema asks something with."""
+    if isinstance(rule, dict):
+        for keyword, wanted in rule.items():
+            yield keyword
+            if keyword in ("properties", "$defs"):
+                for part in wanted.values():
+                    yield from keywords_in(part)
+            elif keyword == "allOf":
+                for part in wanted:
+                    yield from keywords_in(part)
+            else:
+                yield from keywords_in(wanted)
+
+
+def test_every_keyword_that_can_fail_has_a_wording() -> None:
+    asked = {keyword for name in SCHEMAS for keyword in keywords_in(load_schema(name)) if keyword in Draft202012Validator.VALIDATORS}
+    structure = {"$ref", "properties", "items", "if", "allOf", "const"}  # const is asked only behind `if`
+    assert asked - structure == {
+        "additionalProperties", "required", "type", "enum", "minLength", "maxLength", "minProperties", "minItems",
+        "maxProperties", "maxItems",
+    }  # fmt: skip
