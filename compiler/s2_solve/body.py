@@ -117,8 +117,8 @@ def _beyond(
         limit = workings.values.get(f"{name} {word}")
         if not bound or limit is None:
             continue
-        short = limit - value if word == "from" else value - limit
-        if short.value > 0:
+        if limit.value > value.value if word == "from" else value.value > limit.value:
+            short = abs(limit - value)
             below, least = ("below", "least") if word == "from" else ("above", "most")
             headline = (
                 f"{said} is {value.show(system)}, {short.show(system)} {below} "

@@ -24,7 +24,11 @@ class Sum:
 
     def total(self, values: Mapping[str, Quantity]) -> Quantity:
         """The sum in mm. Every name must be a length, which the equation of each has seen to."""
-        return mm(sum((times * values[name].value for times, name in self.terms), Fraction(0)) / self.over)
+        total = Fraction(0)
+        for times, name in self.terms:
+            # Most lengths count once, and exact products take time.
+            total += values[name].value if times == 1 else times * values[name].value
+        return mm(total if self.over == 1 else total / self.over)
 
     def text(self, shown: Mapping[str, str]) -> str:
         """The sum as a formula, with what is shown for each name."""
@@ -259,7 +263,7 @@ def _size(
     finished_name, cut_name = f"{piece.name}.{size}", f"{piece.name}.cut_{size}"
     from_finished = Sum(((share, finished_name), *((1, name) for name in takes)))
     from_cut = Sum(((1, cut_name), *((-1, name) for name in takes)), over=share)
-    some = kinds.SOME_LENGTH
+    some = kinds.PIECE_SIZE
     if finished and not cut:
         yield Equation(finished_name, "piece", finished.span, finished, some, Cut(takes, share))
         yield Equation(cut_name, "piece", finished.span, from_finished, some)

@@ -13,7 +13,7 @@ from compiler.units import CURRENCIES, LENGTH, MASS, PLAIN, VOLUME, Dims, combin
 class Kind:
     """`dims`: what it may measure, anything when empty; with `priced`, what the money is counted per.
 
-    `like`: how such a quantity is written.
+    `most`: the largest value in base units, and as it is said. `like`: how such a quantity is written.
     """
 
     said: str
@@ -22,6 +22,7 @@ class Kind:
     above: int | None = None
     least: int | None = None
     below: int | None = None
+    most: tuple[int, str] | None = None
     whole: bool = False
     like: str = ""
 
@@ -46,6 +47,8 @@ class Kind:
             return f"must be {self.least} or more"
         if self.below is not None and value >= self.below:
             return f"must be below {self.below * 100}%"
+        if self.most and value > self.most[0]:
+            return f"must be {self.most[1]} or less"
         if self.whole and value.denominator != 1:
             return "must be a whole number"
         return None
@@ -56,7 +59,9 @@ A_LENGTH = Kind("a length", (LENGTH,), like="30 cm")
 SOME_LENGTH = Kind("a length", (LENGTH,), above=0, like="30 cm")
 NO_NEGATIVE_LENGTH = Kind("a length", (LENGTH,), least=0, like="1 cm")
 A_NUMBER = Kind("a number", (PLAIN,), least=0, like="2")
-A_COUNT = Kind("a whole number", (PLAIN,), least=1, whole=True, like="2")
+# No garment has more; a slip of the pen must not keep the planning of the cut busy for hours. House rule.
+A_COUNT = Kind("a whole number", (PLAIN,), least=1, most=(1000, "1000"), whole=True, like="2")
+PIECE_SIZE = Kind("a length", (LENGTH,), above=0, most=(1_000_000, "1 km"), like="30 cm")
 JOINS = Kind("a whole number", (PLAIN,), least=0, whole=True, like="2")
 LENGTH_OR_NUMBER = Kind("a length or a number", (LENGTH, PLAIN), least=0)
 
