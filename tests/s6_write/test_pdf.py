@@ -31,28 +31,30 @@ def _opened(guide: Guide = GUIDE) -> pikepdf.Pdf:
     return pikepdf.open(io.BytesIO(pdf(guide)))
 
 
-def _elements(node: Any) -> Iterator[Any]:
-    """Every element of the structure tree, in reading order."""
-    if isinstance(node, pikepdf.Array):
+def elements(node: Any) -> Iterator[Any]:
+    """Every element of a file's structure tree, or under one of its elements, in reading order."""
+    if isinstance(node, pikepdf.Pdf):
+        yield from elements(node.Root.StructTreeRoot.K)
+    elif isinstance(node, pikepdf.Array):
         for part in node:
-            yield from _elements(part)
+            yield from elements(part)
     elif isinstance(node, pikepdf.Dictionary) and "/S" in node:
         yield node
         if "/K" in node:
-            yield from _elements(node.K)
+            yield from elements(node.K)
 
 
-def _pages(document: pikepdf.Pdf, node: Any, page: Any = None) -> set[int]:
+def pages_of(document: pikepdf.Pdf, node: Any, page: Any = None) -> set[int]:
     """The numbers of the pages on which an element has marked content."""
     numbers = {each.obj.objgen: number for number, each in enumerate(document.pages, start=1)}
     found: set[int] = set()
     if isinstance(node, pikepdf.Array):
         for part in node:
-            found |= _pages(document, part, page)
+            found |= pages_of(document, part, page)
     elif isinstance(node, pikepdf.Dictionary):
         page = node.get("/Pg", page)
         if "/K" in node:
-            found |= _pages(document, node.K, page)
+            found |= pages_of(document, node.K, page)
         elif "/MCID" in node:
             found.add(numbers[page.objgen])
     elif page is not None:
@@ -61,7 +63,7 @@ def _pages(document: pikepdf.Pdf, node: Any, page: Any = None) -> set[int]:
 
 
 def _of_kind(document: pikepdf.Pdf, kind: str) -> list[Any]:
-    return [element for element in _elements(document.Root.StructTreeRoot.K) if kind == element.S]
+    return [element for element in elements(document) if kind == element.S]
 
 
 def _words(document: pikepdf.Pdf) -> str:
@@ -124,17 +126,17 @@ def test_no_step_and_no_figure_lies_on_two_pages() -> None:
     assert len(steps) > 50
     assert len(figures) > 20
     for element in steps + figures:
-        assert len(_pages(document, element)) == 1
+        assert len(pages_of(document, element)) == 1
 
 
 def test_a_cutting_figure_has_a_page_of_its_own() -> None:
     document = _opened()
     cutting = next(figure for figure in _of_kind(document, "/Figure") if "A1" in str(figure.Alt))
-    (page,) = _pages(document, cutting)
+    (page,) = pages_of(document, cutting)
     kinds = {
         str(element.S)
-        for element in _elements(document.Root.StructTreeRoot.K)
-        if _pages(document, element) == {page}
+        for element in elements(document)
+        if pages_of(document, element) == {page}
     }
     assert kinds <= {"/Div", "/Figure", "/Caption", "/Span", "/P"}
 

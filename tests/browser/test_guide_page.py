@@ -1,0 +1,289 @@
+"""The page in a real browser: fit for use with a keyboard, on a phone, in the dark and on paper; ticks are kept."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Iterator
+from dataclasses import replace
+from pathlib import Path
+from typing import Any, Literal
+
+import pikepdf
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page
+
+from compiler.s6_write.guide import Guide
+from compiler.s6_write.page import html
+from compiler.s6_write.prose import visible
+from tests.browser.conftest import watched
+from tests.s6_write.probes import PROBES
+from tests.s6_write.sample_guide import GUIDE, many_figures, with_text_everywhere
+from tests.s6_write.test_pdf import elements, pages_of
+
+Look = Literal["light", "dark"]
+WIDTHS = (360, 1100)
+
+
+def _put(folder: Path, guide: Guide, name: str = "guide.html") -> Path:
+    file = folder / name
+    file.write_text(html(guide), encoding="utf-8")
+    return file
+
+
+@pytest.fixture
+def guide_file(tmp_path: Path) -> Path:
+    return _put(tmp_path, GUIDE)
+
+
+@pytest.fixture
+def context(browser: Browser) -> Iterator[BrowserContext]:
+    opened = browser.new_context(viewport={"width": 1100, "height": 800}, color_scheme="light")
+    yield opened
+    opened.close()
+
+
+def _wide(page: Page) -> int:
+    width = page.evaluate("document.documentElement.scrollWidth")
+    assert isinstance(width, int)
+    return width
+
+
+@pytest.mark.parametrize("large", [False, True], ids=["plain", "large print"])
+@pytest.mark.parametrize("look", ["light", "dark"])
+@pytest.mark.parametrize("width", WIDTHS)
+def test_axe_finds_nothing_to_mend(
+    browser: Browser, axe: str, guide_file: Path, width: int, look: Look, large: bool
+) -> None:
+    context = browser.new_context(viewport={"width": width, "height": 800}, color_scheme=look)
+    page = watched(context, guide_file).page
+    if large:
+        page.get_by_role("button", name="Large print").click()
+    page.check("#step-3 input")
+    page.evaluate(axe)
+    found = page.evaluate("axe.run(document, {resultTypes: ['violations', 'passes']})")
+    context.close()
+    assert len(found["passes"]) > 20
+    assert [(fault["id"], [node["html"] for node in fault["nodes"]]) for fault in found["violations"]] == []
+
+
+@pytest.mark.parametrize("width", WIDTHS)
+def test_the_page_asks_for_nothing_and_says_nothing(browser: Browser, guide_file: Path, width: int) -> None:
+    context = browser.new_context(viewport={"width": width, "height": 800})
+    seen = watched(context, guide_file)
+    seen.page.check("#step-1 input")
+    assert (seen.said, seen.asked) == ([], [guide_file.as_uri()])
+    context.close()
+
+
+def test_the_security_policy_stops_a_foreign_script_and_style(context: BrowserContext, guide_file: Path) -> None:
+    seen = watched(context, guide_file)
+    seen.page.evaluate(
+        """() => {
+            const script = document.createElement('script');
+            script.textContent = 'hacked()';
+            document.body.append(script);
+            const picture = document.createElement('img');
+            picture.src = 'https://probe.invalid/a.png';
+            document.body.append(picture);
+            document.body.setAttribute('style', 'display: none');
+        }"""
+    )
+    assert seen.page.evaluate("window.hacks") == 0
+    assert seen.page.evaluate("getComputedStyle(document.body).display") == "block"
+    assert seen.refused == ["csp"]
+    assert len(seen.said) >= 3
+
+
+def test_ticks_outlive_a_reload(context: BrowserContext, guide_file: Path) -> None:
+    page = watched(context, guide_file).page
+    assert page.locator("#far-words").inner_text() == "0 of 8 done"
+    page.get_by_label("Cut 65 cm of elastic.").check()
+    page.check("#step-1 input")
+    page.reload()
+    ticked = page.locator(".step input:checked").evaluate_all("boxes => boxes.map(box => box.value)")
+    assert ticked == ["1", "7"]
+    assert page.locator("#far-words").inner_text() == "2 of 8 done"
+    assert page.locator("#far").evaluate("bar => bar.value") == 2
+
+
+def test_a_changed_guide_begins_without_ticks(context: BrowserContext, tmp_path: Path, guide_file: Path) -> None:
+    watched(context, guide_file).page.check("#step-1 input")
+    changed = _put(tmp_path, replace(GUIDE, content_key="0f0f0f"), "changed.html")
+    assert watched(context, changed).page.locator(".step input:checked").count() == 0
+    assert watched(context, guide_file).page.locator(".step input:checked").count() == 1
+
+
+@pytest.mark.parametrize("kept", ["nonsense", "{}", "null", "[1, {}]", '["<img src=x>"]', "7"])
+def test_spoilt_memory_does_no_harm(context: BrowserContext, guide_file: Path, kept: str) -> None:
+    page = watched(context, guide_file).page
+    page.evaluate("kept => localStorage.setItem('furbelow.ticks.a1b2c3d4e5f6', kept)", kept)
+    seen = watched(context, guide_file)
+    seen.page.check("#step-2 input")
+    assert seen.said == []
+    assert seen.page.locator("#far-words").inner_text() == "1 of 8 done"
+
+
+def test_without_memory_or_scripts_the_page_can_still_be_read_and_ticked(browser: Browser, guide_file: Path) -> None:
+    context = browser.new_context(java_script_enabled=False)
+    page = context.new_page()
+    page.goto(guide_file.as_uri())
+    page.check("#step-2 input")
+    assert not page.locator("#bar").is_visible()
+    context.close()
+
+
+def test_next_to_do_goes_to_the_first_step_without_a_tick(context: BrowserContext, guide_file: Path) -> None:
+    page = watched(context, guide_file).page
+    for number in (1, 2, 3):
+        page.check(f"#step-{number} input")
+    page.get_by_role("button", name="Next to do").click()
+    assert page.evaluate("document.activeElement.value") == "4"
+    for number in range(4, 9):
+        page.check(f"#step-{number} input")
+    assert page.get_by_role("button", name="Next to do").is_disabled()
+
+
+def test_a_step_is_reached_by_its_number(context: BrowserContext, guide_file: Path) -> None:
+    page = watched(context, guide_file).page
+    page.get_by_label("Step", exact=True).fill("6")
+    page.keyboard.press("Enter")
+    assert page.evaluate("document.activeElement.value") == "6"
+    page.wait_for_function(
+        """() => {
+            const box = document.getElementById('step-6').getBoundingClientRect();
+            return box.top > 0 && box.bottom < innerHeight;
+        }"""
+    )
+
+
+def test_all_can_be_done_with_the_keyboard(context: BrowserContext, guide_file: Path) -> None:
+    page = watched(context, guide_file).page
+    page.keyboard.press("Tab")
+    assert page.evaluate("document.activeElement.textContent") == "Skip to the steps"
+    page.keyboard.press("Enter")
+    page.keyboard.press("Tab")
+    assert page.evaluate("document.activeElement.value") == "1"
+    page.keyboard.press("Space")
+    assert page.locator("#step-1 input").is_checked()
+    outline = page.evaluate("getComputedStyle(document.activeElement).outlineStyle")
+    assert outline == "solid"
+
+
+def test_dark_and_large_print_are_kept(context: BrowserContext, guide_file: Path) -> None:
+    page = watched(context, guide_file).page
+    light = page.evaluate("getComputedStyle(document.body).backgroundColor")
+    small = page.evaluate("parseFloat(getComputedStyle(document.querySelector('.step')).fontSize)")
+    page.get_by_role("button", name="Dark").click()
+    page.get_by_role("button", name="Large print").click()
+    page.reload()
+    assert page.evaluate("getComputedStyle(document.body).backgroundColor") != light
+    large = page.evaluate("parseFloat(getComputedStyle(document.querySelector('.step')).fontSize)")
+    assert large >= 1.3 * small
+    assert page.get_by_role("button", name="Dark").get_attribute("aria-pressed") == "true"
+
+
+@pytest.mark.parametrize("large", [False, True], ids=["plain", "large print"])
+def test_nothing_stands_out_to_the_side_on_a_phone(browser: Browser, tmp_path: Path, large: bool) -> None:
+    context = browser.new_context(viewport={"width": 360, "height": 740})
+    for name, guide in (("plain.html", GUIDE), ("long.html", with_text_everywhere("W" * 300))):
+        page = watched(context, _put(tmp_path, guide, name)).page
+        if large and page.get_by_role("button", name="Large print").get_attribute("aria-pressed") == "false":
+            page.get_by_role("button", name="Large print").click()
+        assert _wide(page) <= 360
+    context.close()
+
+
+def test_what_is_pressed_is_large_enough_for_a_finger(browser: Browser, guide_file: Path) -> None:
+    """At least 24 by 24 CSS pixels. Source: WCAG 2.2 (2023), success criterion 2.5.8."""
+    context = browser.new_context(viewport={"width": 360, "height": 740})
+    page = watched(context, guide_file).page
+    sizes = page.locator("button:visible, input:visible, nav a:visible").evaluate_all(
+        "all => all.map(each => { const box = each.getBoundingClientRect(); return [box.width, box.height]; })"
+    )
+    context.close()
+    assert len(sizes) > 15
+    assert all(width >= 24 and height >= 24 for width, height in sizes)
+
+
+def test_figures_stand_beside_the_steps_on_a_wide_screen_and_above_on_a_narrow_one(
+    browser: Browser, guide_file: Path
+) -> None:
+    places = []
+    for width in (1100, 360):
+        context = browser.new_context(viewport={"width": width, "height": 800})
+        page = watched(context, guide_file).page
+        places.append(
+            [
+                page.locator(f"#operation-join-upper {what}").first.bounding_box()
+                for what in ("figure", ".steps")
+            ]
+        )
+        context.close()
+    (wide_figure, wide_steps), (narrow_figure, narrow_steps) = places
+    assert wide_figure is not None
+    assert wide_steps is not None
+    assert narrow_figure is not None
+    assert narrow_steps is not None
+    assert wide_figure["x"] >= wide_steps["x"] + wide_steps["width"]
+    assert narrow_figure["y"] + narrow_figure["height"] <= narrow_steps["y"]
+
+
+def _printed(page: Page) -> pikepdf.Pdf:
+    return pikepdf.open(io.BytesIO(page.pdf(format="A4", prefer_css_page_size=True, tagged=True)))
+
+
+@pytest.mark.parametrize("look", ["light", "dark"])
+def test_print_cuts_no_figure_and_breaks_no_step(browser: Browser, tmp_path: Path, look: Look) -> None:
+    context = browser.new_context(color_scheme=look)
+    page = watched(context, _put(tmp_path, many_figures())).page
+    printed = _printed(page)
+    context.close()
+    assert len(printed.pages) > 10
+    drawings = [element for element in elements(printed) if element.S == "/Figure" and "/Alt" in element]
+    steps = [
+        element
+        for element in elements(printed)
+        if element.S == "/LI" and any(part.S == "/Form" for part in elements(element))
+    ]
+    assert len(drawings) == 2 + 32
+    assert len(steps) == 2 + 70
+    for element in drawings + steps:
+        assert len(pages_of(printed, element)) == 1
+
+
+def test_print_is_black_on_white_and_leaves_the_controls_out(browser: Browser, guide_file: Path) -> None:
+    context = browser.new_context(color_scheme="dark")
+    page = watched(context, guide_file).page
+    page.get_by_role("button", name="Large print").click()
+    page.emulate_media(media="print", color_scheme="dark")
+    shown: dict[str, Any] = page.evaluate(
+        """() => {
+            const looks = (what) => getComputedStyle(document.querySelector(what));
+            return {
+                ground: looks('body').backgroundColor, ink: looks('body').color, card: looks('.step').backgroundColor,
+                heading: looks('h2').color,
+                hidden: ['.bar', '.aids', '.skip', '.contents'].map((what) => looks(what).display),
+            };
+        }"""
+    )
+    context.close()
+    assert shown["ground"] == shown["card"] == "rgb(255, 255, 255)"
+    assert shown["ink"] == shown["heading"] == "rgb(0, 0, 0)"
+    assert set(shown["hidden"]) == {"none"}
+
+
+@pytest.mark.parametrize("start", range(0, len(PROBES), 12))
+def test_no_probe_acts_in_the_browser(context: BrowserContext, tmp_path: Path, start: int) -> None:
+    """Twelve at a time: were one to act, it would show, even if it hid the rest."""
+    probed = with_text_everywhere(" ".join(PROBES[start : start + 12]))
+    file = _put(tmp_path, probed)
+    seen = watched(context, file)
+    page = seen.page
+    page.locator("#step-1").hover()
+    page.locator("#step-8").hover()
+    assert page.evaluate("window.hacks") == 0
+    assert (seen.said, seen.asked, seen.dialogs) == ([], [file.as_uri()], [])
+    assert page.evaluate("[document.scripts.length, document.styleSheets.length, frames.length]") == [1, 1, 0]
+    assert page.evaluate("document.querySelectorAll('img, iframe, object, embed, video, base, link').length") == 0
+    words = " ".join(visible(probed).title.split())
+    assert " ".join((page.locator("h1").text_content() or "").split()) == words
