@@ -5,12 +5,12 @@ Each stage is a function from frozen values to a frozen value and its faults; a 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from compiler.diagnostics import Fault, Staged
 from compiler.s1_read.spec import Spec, Written
-from compiler.s2_solve.solve import solve
+from compiler.s2_solve.solve import System, prepare
 from compiler.s2_solve.solved import Solved
 from compiler.s3_rehearse.rehearse import in_good_order, rehearse
 from compiler.s3_rehearse.run import Rehearsal
@@ -29,18 +29,32 @@ class Order:
     room: Workroom
 
 
-def solved(order: Order) -> Staged[Solved]:
-    """Every measurement for this body."""
-    return solve(order.spec, bookings(order.spec), order.wearer, order.body, order.choices, order.room.rounding)
+def ready_for(order: Order) -> System:
+    """What solving needs of the spec and the workroom, whoever the garment is for."""
+    return prepare(order.spec, bookings(order.spec), order.room.rounding)
 
 
-def prove(order: Order) -> Staged[Rehearsal]:
+def solved(order: Order, ready: System | None = None) -> Staged[Solved]:
+    """Every measurement for this body. ready: from another order of the same spec and workroom."""
+    return (ready or ready_for(order)).solve(order.wearer, order.body, order.choices)
+
+
+def prove(order: Order, ready: System | None = None) -> Staged[Rehearsal]:
     """Solve and rehearse: the garment proved for this body, and nothing written."""
-    numbers = solved(order)
+    numbers = solved(order, ready)
     if not numbers.ok or numbers.value is None:
         return Staged(None, numbers.faults)
     rehearsed = rehearse(numbers.value, order.room)
     return Staged(rehearsed.value, (*numbers.faults, *rehearsed.faults))
+
+
+def prove_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehearsal]]]:
+    """`prove` for one body after another; what they have in common is done once."""
+    ready: System | None = None
+    for order in orders:
+        if ready is None or ready.spec is not order.spec or ready.rounding != order.room.rounding:
+            ready = ready_for(order)
+        yield order, prove(order, ready)
 
 
 def make(order: Order, *, with_pdf: bool = True) -> Staged[Mapping[str, bytes]]:

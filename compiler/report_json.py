@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from compiler.codes import CODES
 from compiler.diagnostics import Fault, Label, in_reading_order
 
 
-def render_json(faults: Iterable[Fault]) -> str:
-    """One object: `{"furbelow": 1, "faults": [...]}`, faults in reading order, lines and columns from 1."""
+def render_json(faults: Iterable[Fault], more: Mapping[str, object] | None = None) -> str:
+    """One object: `{"furbelow": 1, "faults": [...]}`, faults in reading order, lines and columns from 1.
+
+    more: further keys of the object.
+    """
     told = [_fault(fault) for fault in in_reading_order(faults)]
-    return json.dumps({"furbelow": 1, "faults": told}, ensure_ascii=False, indent=2) + "\n"
+    return json.dumps({"furbelow": 1, "faults": told, **(more or {})}, ensure_ascii=False, indent=2) + "\n"
 
 
 def _fault(fault: Fault) -> dict[str, object]:

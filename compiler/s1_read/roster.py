@@ -16,7 +16,7 @@ from compiler.s1_read.values import Formulas
 from compiler.s1_read.wearer import Wearer
 from compiler.s1_read.yaml_tree import TextTree
 
-MOST_WEARERS = 200
+MOST_WEARERS = 5_000
 LONGEST_CELL = 200
 WEARER = "wearer"
 

@@ -24,7 +24,7 @@ class Run:
     performed: tuple[Performed, ...]
     final: Bench
 
-    @property
+    @cached_property
     def say(self) -> Say:
         return Say(self.solved, self.room)
 
@@ -53,7 +53,7 @@ class Run:
                     below[down] = below[up] + (Fraction(0) if same else self.final.depth(up))
         return {piece: below.get(piece, Fraction(0)) for piece in self.final.cloths}
 
-    @property
+    @cached_property
     def drops(self) -> Mapping[str, Fraction]:
         """How far below the top of the garment the bottom of each piece hangs, in mm."""
         return {piece: top + self.final.depth(piece) for piece, top in self.hangs.items()}

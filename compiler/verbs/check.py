@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from compiler import __version__
@@ -11,9 +12,13 @@ from compiler.verbs.reading import DONE, SPEC_AT_FAULT, Reader, count
 if TYPE_CHECKING:
     from compiler.diagnostics import Fault
 
+_NAMED = 5  # wearers named for each reason in the text; JSON has them all
+
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
-    parser = verbs.add_parser("check", parents=parents, help="prove a spec for every size, or for one body")
+    parser = verbs.add_parser(
+        "check", parents=parents, help="prove a spec for every size, for one body, or for a whole class"
+    )
     parser.add_argument("spec", metavar="SPEC")
     parser.add_argument("--format", choices=("text", "json", "sarif"), default="text", help="how faults are told")
     parser.set_defaults(verb=_check)
@@ -21,28 +26,32 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 def _check(told: argparse.Namespace) -> int:
     from compiler.diagnostics import has_errors
-    from compiler.pipeline import Order, prove
+    from compiler.pipeline import Order, prove_each
 
     reader = Reader()
     spec, faults = reader.spec_and_faults(told.spec)
     found: list[Fault] = list(faults)
     proved = 0
+    refused: dict[str, list[str]] = {}  # fault code -> wearers
+    bodies: Sequence[object] = ()
     if spec is not None:
         room = reader.workroom(told.workroom)
         choices = reader.choices(told.choices)
-        bodies = reader.bodies(spec, told, every=True)
+        bodies = asked = reader.bodies(spec, told, every=True)
+        orders = (Order(spec, wearer, body, {**own, **choices}, room) for wearer, body, own in asked)
         where: dict[tuple[object, ...], Fault] = {}
-        for wearer, body, own in bodies:
-            staged = prove(Order(spec, wearer, body, {**own, **choices}, room))
+        for order, staged in prove_each(orders):
             proved += staged.ok
+            for code in dict.fromkeys(fault.code for fault in staged.faults if fault.is_error):
+                refused.setdefault(code, []).append(order.wearer)
             for fault in staged.faults:
                 # One fault of the spec shows in every size; it is told once, with the numbers of the first.
-                where.setdefault((fault.code, fault.primary.span if fault.primary else fault.headline), fault)
+                where.setdefault(_place(spec.file, fault), fault)
         found += where.values()
     if told.format == "json":
         from compiler.report_json import render_json
 
-        print(render_json(found), end="")
+        print(render_json(found, {"bodies": len(bodies), "proved": proved, "refused": refused}), end="")
     elif told.format == "sarif":
         from compiler.report_sarif import render_sarif
 
@@ -51,4 +60,26 @@ def _check(told: argparse.Namespace) -> int:
         reader.tell(found)
         if spec is not None and not has_errors(found):
             print(f"{told.spec}: sound; proved for {count(proved, 'body', 'bodies')}")
+        elif len(bodies) > 1:
+            print(_refusals(told.spec, len(bodies), proved, refused))
     return SPEC_AT_FAULT if has_errors(found) else DONE
+
+
+def _place(spec: str, fault: Fault) -> tuple[object, ...]:
+    """Where a fault lies in the spec; a fault in a wearer's row lies where the spec sets what the row breaks."""
+    if fault.primary is None:
+        return fault.code, fault.headline
+    spans = [label.span for label in (fault.primary, *fault.others)]
+    return fault.code, next((span for span in spans if span.file == spec), spans[0])
+
+
+def _refusals(spec: str, bodies: int, proved: int, refused: Mapping[str, Sequence[str]]) -> str:
+    """How many bodies the garment can't be made for, by reason, most first."""
+    from compiler.codes import CODES
+
+    lines = [f"{spec}: proved for {proved:,} of {count(bodies, 'body', 'bodies')}"]
+    for code, wearers in sorted(refused.items(), key=lambda each: -len(each[1])):
+        named = ", ".join(wearers[:_NAMED]) + (" ..." if len(wearers) > _NAMED else "")
+        why = f"{CODES[code]}: " if code in CODES else ""
+        lines.append(f"  {len(wearers):>5,}  {code}  {why}{named}")
+    return "\n".join(lines)

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 
 from compiler.diagnostics import Staged
 from compiler.s1_read.read_wearers import read_wearers
+from compiler.s1_read.roster import MOST_WEARERS
 from compiler.s1_read.wearer import Wearer
 
 BO = Path(__file__).parents[2] / "specs" / "wearers" / "bo.yaml"
@@ -126,9 +127,9 @@ def test_a_table_without_a_line_is_empty() -> None:
 
 
 def test_a_class_too_large_is_told_and_its_first_rows_are_read() -> None:
-    staged = table("wearer;waist_girth\n" + "".join(f"{at};80 cm\n" for at in range(203)))
-    assert len(staged.value or ()) == 200
-    assert faults(staged) == [("FB134", "202:1")]
+    staged = table("wearer;waist_girth\n" + "".join(f"{at};80 cm\n" for at in range(MOST_WEARERS + 3)))
+    assert len(staged.value or ()) == MOST_WEARERS
+    assert faults(staged) == [("FB134", f"{MOST_WEARERS + 2}:1")]
 
 
 _CELLS = st.text(st.characters(codec="utf-8", exclude_categories=("Cc", "Cs", "Zl", "Zp")), max_size=12).map(str.strip)

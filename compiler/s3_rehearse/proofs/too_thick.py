@@ -18,11 +18,11 @@ CLAIM = "No seam is thicker than the machine takes"
 
 def prove(run: Run) -> Proof:
     worst, name = Fraction(0), ""
+    edges = [edge for edge in run.final.edges.values() if "." in edge.name]
     for seam in run.final.seams.values():
         pieces = [ply.piece for ply in seam.plies]
         if not run.sound(pieces):
             continue
-        edges = [edge for edge in run.final.edges.values() if "." in edge.name]
         full = {
             edge.pieces[0]: edge.ratio for edge in edges if edge.name in seam.edges or edge.name in run.final.layered
         }
