@@ -68,7 +68,8 @@ class StepLowering:
             if given is None and parameter.default:
                 value = TextTree(entry.key_span, parameter.default, quoted=False)
             if value is not None and (lowered := self._value(value, parameter)) is not None:
-                args[name] = Arg(name, lowered, value.span, given is not None)
+                kind = parameter.kind if isinstance(parameter.kind, str) else ""
+                args[name] = Arg(name, lowered, value.span, given is not None, kind)
         return args
 
     def _value(self, value: Tree, parameter: Parameter) -> ArgValue | None:

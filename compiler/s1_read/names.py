@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 
 from compiler.diagnostics import Fault, Label, Span
 from compiler.s1_read.nearest import nearest
-from compiler.s2_solve.formula import RESERVED_WORDS
+from compiler.formula.formula import RESERVED_WORDS
 from compiler.units import UNITS
 
 LONGEST_NAME = 60

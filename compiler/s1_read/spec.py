@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from compiler.diagnostics import Span
-from compiler.s2_solve.formula import Formula
+from compiler.formula.formula import Formula
 
 
 @dataclass(frozen=True)

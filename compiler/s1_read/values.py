@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from compiler.diagnostics import Fault, Label, Span
 from compiler.s1_read.spec import Word, Written
 from compiler.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
-from compiler.s2_solve.formula import Formula, parse_formula
+from compiler.formula.formula import Formula, parse_formula
 
 
 def place_in(written: Written, offset: int, length: int) -> Span:

@@ -9,7 +9,7 @@ from compiler.diagnostics import Fault, Label, Staged
 from compiler.quantity import Quantity, round_to_step
 from compiler.s1_read.nearest import nearest
 from compiler.s1_read.spec import Choice, Spec, Written
-from compiler.s2_solve.formula import evaluate
+from compiler.formula.formula import evaluate
 from compiler.s2_solve.work_out import Workings
 from compiler.units import describe_dims
 
@@ -86,7 +86,7 @@ def _of_another_kind(choice: Choice, written: Written, workings: Workings) -> Fa
     """FB207 when the value is a length where the default is a number, or a bound is."""
     value = workings.values[choice.name]
     if written is not choice.default:
-        usual = evaluate(choice.default.formula, workings.values.__getitem__)
+        usual = evaluate(choice.default.formula, workings.values.__getitem__, workings.system)
         if isinstance(usual, Quantity) and usual.dims != value.dims:
             said, wanted = describe_dims(value.dims), describe_dims(usual.dims)
             headline = f"`{choice.name}` is {said} and must be {wanted}: {value.show(workings.system)}"

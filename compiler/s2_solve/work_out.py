@@ -9,8 +9,8 @@ from compiler.diagnostics import Fault, Label
 from compiler.quantity import Quantity, System, mm, number
 from compiler.s1_read.spec import Written
 from compiler.s2_solve.equations import ROUNDING, Cut, Equation, Fixed, Sum
-from compiler.s2_solve.formula import EvaluationFault, evaluate, substitute_text
-from compiler.s2_solve.formula_parser import COMPARISONS, Amount, Infix, Prefix, Term
+from compiler.formula.formula import EvaluationFault, evaluate, substitute_text
+from compiler.formula.formula_parser import COMPARISONS, Amount, Infix, Prefix, Term
 from compiler.s2_solve.rounding import Rounded, cut_up_to
 from compiler.units import LENGTH, PLAIN
 
@@ -31,7 +31,7 @@ class Workings:
             return
         value: Quantity | bool | EvaluationFault
         if isinstance(says, Written):
-            value = evaluate(says.formula, self.values.__getitem__)
+            value = evaluate(says.formula, self.values.__getitem__, self.system)
         else:
             value = says.total(self.values) if isinstance(says, Sum) else says.quantity
         if isinstance(value, EvaluationFault):
@@ -122,7 +122,7 @@ class Workings:
     def _side(self, says: Written, term: Term) -> tuple[Quantity, str]:
         """The value of one side of a comparison, and as it is said: "flounce.depth is 12 cm"."""
         text = says.formula.text[term.start : term.end]
-        value = evaluate(replace(says.formula, root=term, is_check=False), self.values.__getitem__)
+        value = evaluate(replace(says.formula, root=term, is_check=False), self.values.__getitem__, self.system)
         assert isinstance(value, Quantity)
         shown = value.show(self.system)
         return value, shown if shown == text else f"{text} is {shown}"

@@ -1,0 +1,1 @@
+"""Formulas as makers write them: read, checked and worked out exactly."""
