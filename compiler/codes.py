@@ -62,4 +62,16 @@ CODES: dict[str, str] = {
     "FB216": "a rule of the maker does not hold",
     "FB217": "a size gives a measure that the spec does not ask for",
     "FB218": "no number has the name that is asked about",
+    # techniques
+    "FB330": "a technique is given neither or both of two ways to say where it works",
+    "FB331": "a trimmed margin does not fit inside what closes over it",
+    "FB332": "a French seam is sewn in thick cloth",
+    "FB333": "a gathered edge is where flat cloth is needed",
+    "FB334": "a fold or lap has too little or too much cloth for its stitching",
+    "FB335": "a raw edge of a ravelling cloth would lie open",
+    "FB336": "a tape or binding does not fit its edge",
+    "FB337": "a technique needs the number of joins, which the cutting plan gives later",
+    "FB338": "an edge can't be rolled",
+    "FB339": "the workroom lacks the machine that a step asks for",
+    "FB340": "a method that works along the length is asked for at a short edge",
 }

@@ -20,7 +20,7 @@ from compiler.diagnostics import Fault, Severity
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say, listed
-from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ
+from compiler.techniques.ready import edge_not_ready, length_wanted
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -62,21 +62,9 @@ class Gather:
         if fault := edge_not_ready(bench, written, "edge", name):
             return refused(bench, step, (), fault)
         edge = bench.edge(name)
-        if ("to" in written.args) == ("length" in written.args):
-            headline = "a gather needs one of `to` and `length`" + (", not both" if "to" in written.args else "")
-            return refused(bench, step, edge.pieces, fault_at(
-                written, None, "FB313", headline, help="name the edge it will be sewn to with `to`"))  # fmt: skip
-        if "to" in written.args:
-            to = edge_of(written, "to")
-            if fault := edge_not_ready(bench, written, "to", to):
-                return refused(bench, step, edge.pieces, fault)
-            target = bench.edge(to)
-            fault = forms_differ(bench, written, "to", edge, target) or copies_differ(written, "to", edge, target)
-            if fault:
-                return refused(bench, step, (*edge.pieces, *target.pieces), fault)
-            length = target.set_length
-        else:
-            length = step.mm("length")
+        length = length_wanted(bench, step, edge)
+        if isinstance(length, Fault):
+            return refused(bench, step, edge.pieces, length)
         ratio = edge.cloth_length / length
         behind = step.amounts["behind"].value
         if not 0 < behind < 1:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from fractions import Fraction
 
 from compiler.cloth.bench import WORKABLE, Bench, Edge, State
 from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
-from compiler.techniques.technique import fault_at
+from compiler.s2_solve.solved import SolvedStep
+from compiler.techniques.technique import edge_of, fault_at
 
 _DONE = {
     State.SEWN: "is already sewn into a seam",
@@ -72,3 +74,30 @@ def copies_differ(step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
         f" {abs(one.copies - other.copies)} too many on one side",
         help=f"give `{one.pieces[0]}` and `{other.pieces[0]}` the same `count`, or stack the copies first",
     )  # fmt: skip
+
+
+def not_long(step: Step, arg: str, edge: Edge) -> Fault | None:
+    """The fault of a method along the length asked for at a start or end edge, where turns are not kept account of."""
+    side = edge.name.rpartition(".")[2]
+    if side not in ("start", "end"):
+        return None
+    return fault_at(
+        step, arg, "FB340", f"`{edge.name}` is a short edge, and `{step.technique}` works along a top or bottom edge",
+        help=f"name `{edge.pieces[0]}.top` or `{edge.pieces[0]}.bottom`, or hem the short edge",
+    )  # fmt: skip
+
+
+def length_wanted(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction | Fault:
+    """How long this edge is to be: as `to`, the edge it will be sewn to, or the `length` given."""
+    written, technique = step.step, step.step.technique
+    if ("to" in written.args) == ("length" in written.args):
+        headline = f"a {technique} needs one of `to` and `length`" + (", not both" if "to" in written.args else "")
+        return fault_at(written, None, "FB313", headline, help="name the edge it will be sewn to with `to`")
+    if "length" in written.args:
+        return step.mm("length")
+    name = edge_of(written, "to")
+    if fault := edge_not_ready(bench, written, "to", name):
+        return fault
+    target = bench.edge(name)
+    fault = forms_differ(bench, written, "to", edge, target) or copies_differ(written, "to", edge, target)
+    return fault or target.set_length

@@ -84,6 +84,7 @@ class StackLayers:
             name, plies, 1, cloth_length, first.set_length, State.RAW if raw else State.NEATENED,
             gathered=next((edge.gathered for edge in edges if edge.gathered), ""),
             held=all(edge.held for edge in edges),
+            slit=first.slit,
         )  # fmt: skip
         after = bench.with_edges(stack).joined(touches)
         after = replace(after, layered={**after.layered, **{edge.name: name for edge in edges}})

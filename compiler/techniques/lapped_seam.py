@@ -1,0 +1,132 @@
+"""Lap one edge over another and stitch through both from the right side.
+
+What it does: turns the upper edge under, lays its fold over the lower edge and topstitches along the fold.
+Edges before and after: raw or neatened before; both sewn after; the margin lies inside, raw unless both were neat.
+Allowance: the turn at the upper edge, the lap at the lower one.
+Example: `- lapped seam: {edge: upper.bottom, over: flounce.top, turn under: 1 cm, lap: 1 cm}`
+Source: seam class 2 (lapped) in BS 3870:1991; the widths are common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, State
+from compiler.quantity import mm
+from compiler.s1_read.spec import Arg, Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.attach import Attach, taken
+from compiler.techniques.join_ends import PINS
+from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edge_of,
+    fault_at,
+    refused,
+    takes_at,
+)
+from compiler.workroom import Workroom
+
+EDGE_STITCH = Fraction(2)  # from the fold
+
+
+class LappedSeam:
+    name = "lapped seam"
+    about = "Lay a turned edge over another edge and topstitch it down."
+    parameters = {
+        "edge": Parameter("The edge that is turned under and lies on top.", "edge"),
+        "over": Parameter("The edge that lies underneath, gathered or flat.", "edge"),
+        "turn under": Parameter("How much of the upper edge is folded under; 0 for cloth that does not ravel.", "length", "1 cm"),
+        "lap": Parameter("How far the lower edge reaches under the upper one.", "length", "1 cm"),
+    }  # fmt: skip
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return (
+            *takes_at(edges_in(step.args["edge"].value), "turn under"),  # type: ignore[arg-type]
+            *takes_at(edges_in(step.args["over"].value), "lap"),  # type: ignore[arg-type]
+        )
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, say = step.step, Say(solved, room)
+        turn, lap = step.mm("turn under"), step.mm("lap")
+        # The lower edge is what `attach` calls the edge, the turned one what it is sewn to.
+        args = {**written.args, "edge": _as(written.args["over"], "edge"), "to": _as(written.args["edge"], "to")}
+        plain = SolvedStep(replace(written, args=args), {**step.amounts, "seam": mm(lap)})
+        done = replace(Attach().perform(bench, plain, solved, room), step=step)
+        if done.refused:
+            return done
+        upper = bench.edge(edge_of(written, "edge"))
+        if turn and turn <= EDGE_STITCH:
+            return refused(bench, step, done.touches, fault_at(
+                written, "turn under", "FB334",
+                f"a turn of {say.length(turn)} is not caught by a row {say.length(EDGE_STITCH)} from the fold",
+                help="turn more under, or 0 for cloth that does not ravel"))  # fmt: skip
+        if lap <= EDGE_STITCH:
+            return refused(bench, step, done.touches, fault_at(
+                written, "lap", "FB334",
+                f"a lap of {say.length(lap)} is not caught by a row {say.length(EDGE_STITCH)} from the fold",
+                help="let the lower edge reach further under"))  # fmt: skip
+        if not turn and upper.state is State.RAW and (cloth := _ravelling(solved, upper.pieces)):
+            return refused(bench, step, done.touches, fault_at(
+                written, "turn under", "FB335", f"the raw edge of `{upper.name}` lies open on top and `{cloth}` ravels",
+                help="turn it under, or neaten it first"))  # fmt: skip
+        sewn_to = done.after.edge(upper.name)
+        after = done.after.with_edges(replace(sewn_to, used=upper.used + turn))
+        after = taken(after, sewn_to, turn - lap)
+        seam = after.seams[edge_of(written, "over")]
+        after = after.with_seams(replace(seam, turned=upper.pieces[0], topstitched=True))
+        return replace(
+            done, after=after,
+            sewn=(Sewn("301", seam.length, seam.copies, room.seam_stitch, f"lapping {seam.name}"),),
+            handled=seam.length * seam.copies if turn else Fraction(0),
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        written, before = done.step.step, done.before
+        over, under = before.edge(edge_of(written, "edge")), before.edge(edge_of(written, "over"))
+        turn, lap = done.step.mm("turn under"), say.length(done.step.mm("lap"))
+        top = say.edges(over.pieces, over.name.rpartition(".")[2])
+        low = say.edges(under.pieces, under.name.rpartition(".")[2])
+        chain, pin = say.chain(over.copies), "clip" if say.room.hold_with == "clips" else "pin"
+        fold = [Action(f"Fold {top} {say.length(turn)} to the wrong side and press the fold.", chain=chain)] if turn else []
+        actions = (
+            *fold,
+            Action(f"Mark a line {lap} from {low}, on its right side.", chain=chain),
+            Action(
+                f"Lay the {'fold' if turn else 'edge'} of {say.the(over.pieces)} on that line, right side up, and {pin} it.",
+                check=f"{say.the(under.pieces).capitalize()} reaches {lap} under it everywhere.",
+                tolerance=f"{say.about(Fraction(2))} more or less",
+                remedy="Shift it where it left the line.",
+                chain=chain,
+            ),
+            Action(
+                f"Sew {say.about(EDGE_STITCH)} from the fold, {say.length(over.set_length)},"
+                f" {say.stitch(done.sewn[0].stitch)}.",
+                check="The lower edge is caught all along; feel for it from the wrong side.",
+                remedy="Unpick where it was missed, push it up to the line and sew again.",
+                chain=chain,
+            ),
+        )  # fmt: skip
+        return Telling(
+            f"Lap {say.the(over.pieces)} over {say.the(under.pieces)}",
+            "The seam lies flat and its row shows on the right side.", actions, (PINS, IRON) if turn else (PINS,),
+        )  # fmt: skip
+
+
+def _as(arg: Arg, name: str) -> Arg:
+    return replace(arg, name=name)
+
+
+def _ravelling(solved: Solved, pieces: tuple[str, ...]) -> str:
+    cloths = [solved.pieces[piece].piece.cloth.text for piece in pieces]
+    return next((cloth for cloth in cloths if solved.materials[cloth].material.ravels), "")
+
+
+TECHNIQUE = LappedSeam()
