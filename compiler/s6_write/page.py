@@ -7,7 +7,7 @@ import hashlib
 
 from compiler.resources import template
 from compiler.s6_write.guide import Figure, Guide
-from compiler.s6_write.prose import safe_html, visible
+from compiler.s6_write.prose import safe_html, set_ready
 
 CAUTION_WORDS = {
     "needle": "Needles and pins",
@@ -32,7 +32,7 @@ def html(guide: Guide) -> str:
     from jinja2 import Environment, StrictUndefined
     from markupsafe import Markup
 
-    guide = visible(guide)
+    guide = set_ready(guide)
     style, script = (template(name).read_text(encoding="utf-8") for name in ("guide.css", "guide.js"))
 
     def drawn(figure: Figure) -> Markup:

@@ -11,7 +11,7 @@ from functools import cache
 from compiler.resources import template
 from compiler.s6_write.guide import Guide
 from compiler.s6_write.page import CAUTION_WORDS
-from compiler.s6_write.prose import blocks, visible
+from compiler.s6_write.prose import blocks, set_ready
 
 STAND_IN = "□"
 
@@ -26,7 +26,7 @@ def pdf(guide: Guide) -> bytes:
 
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")
     dated = epoch.isascii() and epoch.isdigit()
-    given = json.dumps({"guide": _set_ready(guide), "dated": dated}, ensure_ascii=True, sort_keys=True)
+    given = json.dumps({"guide": _values(guide), "dated": dated}, ensure_ascii=True, sort_keys=True)
     return typst.compile(
         template("guide.typ").read_bytes(),
         format="pdf",
@@ -40,9 +40,9 @@ def pdf(guide: Guide) -> bytes:
     )
 
 
-def _set_ready(guide: Guide) -> object:
+def _values(guide: Guide) -> object:
     """The guide as plain values for the template: Markdown read, caution words added, letters that can be set."""
-    shown = visible(guide)
+    shown = set_ready(guide)
     values = asdict(replace(shown, about="", notes=""))
     values["about"] = [asdict(block) for block in blocks(shown.about)]
     values["notes"] = [asdict(block) for block in blocks(shown.notes)]

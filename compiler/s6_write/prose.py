@@ -5,10 +5,12 @@ Raw HTML in a note is shown as text. Pictures are not shown, since a guide fetch
 
 from __future__ import annotations
 
+import re
 import unicodedata
+from collections.abc import Callable
 from dataclasses import dataclass, fields, is_dataclass, replace
 from html.parser import HTMLParser
-from typing import Literal, TypeVar, cast
+from typing import Literal, cast
 
 from compiler.s6_write.guide import Figure, Guide
 
@@ -16,7 +18,6 @@ _TAGS = {"p", "br", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "block
 _ADDRESSES = ("http://", "https://", "mailto:")
 
 Kind = Literal["paragraph", "bullet", "number", "quote", "code"]
-T = TypeVar("T")
 
 
 @dataclass(frozen=True)
@@ -164,20 +165,37 @@ def visible(guide: Guide) -> Guide:
 
     They are of no use in a guide, and could hide or turn round what a reader sees. Figures are left as drawn.
     """
-    return cast(Guide, _visible(guide))
+    return cast(Guide, _each_text(guide, _without_unseen))
 
 
-def _visible(value: object) -> object:
+def set_ready(guide: Guide) -> Guide:
+    """The guide as `visible` gives it, with each number and its unit kept on one line."""
+    return cast(Guide, _each_text(guide, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", _without_unseen(text))))
+
+
+def _without_unseen(text: str) -> str:
+    return "".join(sign for sign in text if sign in "\n\t" or unicodedata.category(sign) not in _UNSEEN)
+
+
+def _each_text(value: object, change: Callable[[str], str]) -> object:
     if isinstance(value, str):
-        return "".join(sign for sign in value if sign in "\n\t" or unicodedata.category(sign) not in _UNSEEN)
+        return change(value)
     if isinstance(value, tuple):
-        return tuple(_visible(part) for part in value)
-    if isinstance(value, Figure):
-        return replace(value, alt=_visible(value.alt), caption=_visible(value.caption))  # type: ignore[arg-type]
+        return tuple(_each_text(part, change) for part in value)
     if is_dataclass(value) and not isinstance(value, type):
-        return replace(value, **{field.name: _visible(getattr(value, field.name)) for field in fields(value)})
+        return replace(
+            value,
+            **{
+                field.name: _each_text(getattr(value, field.name), change)
+                for field in fields(value)
+                if not (isinstance(value, Figure) and field.name == "svg")
+            },
+        )
     return value
 
 
 # Control, lone surrogate, and format characters; the soft hyphen and joiners among the last are no loss here.
 _UNSEEN = {"Cc", "Cs", "Cf"}
+
+# `12 1/2 in`, `30 cm`: the gaps after a digit and before a fraction or a unit.
+_GAP_IN_QUANTITY = re.compile(r"(?<=\d) (?=\d+/\d|(?:mm|cm|m|in|yd|ft|g|ml|l|min|h|[A-Z]{3})\b)")

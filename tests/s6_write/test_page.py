@@ -88,7 +88,7 @@ def test_the_security_policy_names_the_hashes_of_what_is_there() -> None:
 
 
 def test_every_figure_has_its_text_alternative() -> None:
-    drawings = [attributes["aria-label"] for _, attributes in PLAIN.tags if attributes.get("role") == "img"]
+    drawings = [(attributes["aria-label"] or "").replace("\u00a0", " ") for _, attributes in PLAIN.tags if attributes.get("role") == "img"]
     assert drawings == [
         "The finished underskirt: a waistband, an upper tier of 15 cm and a flounce of 23.5 cm.",
         "The net folded once along its length, with four lanes marked A1, A2, B1 and B2 from the fold.",

@@ -90,7 +90,7 @@ def test_the_file_says_that_it_is_accessible_and_in_which_language() -> None:
 
 
 def test_every_figure_has_its_text_alternative() -> None:
-    alternatives = [str(figure.Alt) for figure in _of_kind(_opened(), "/Figure")]
+    alternatives = [str(figure.Alt).replace("\u00a0", " ") for figure in _of_kind(_opened(), "/Figure")]
     assert alternatives == [
         "The finished underskirt: a waistband, an upper tier of 15 cm and a flounce of 23.5 cm.",
         "The net folded once along its length, with four lanes marked A1, A2, B1 and B2 from the fold.",

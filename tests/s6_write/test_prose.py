@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from html.parser import HTMLParser
 
 import pytest
 
-from compiler.s6_write.prose import Block, Run, blocks, safe_html, visible
+from compiler.s6_write.prose import Block, Run, blocks, safe_html, set_ready, visible
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
 
@@ -81,3 +82,17 @@ def test_unseen_letters_are_left_out_and_drawings_stay_as_drawn() -> None:
     assert probed.title == GUIDE.title + " gnp"
     assert probed.parts[0].operations[0].figures[0].svg == GUIDE.parts[0].operations[0].figures[0].svg
     assert visible(GUIDE) == GUIDE
+
+
+@pytest.mark.parametrize(
+    ("text", "kept"),
+    [
+        ("cut 34 cm off", "cut 34\u00a0cm off"),
+        ("12 1/2 in of it", "12\u00a01/2\u00a0in of it"),
+        ("9.72 EUR", "9.72\u00a0EUR"),
+        ("all 2 in one chain", "all 2\u00a0in one chain"),
+        ("2 metres, 3 pieces", "2 metres, 3 pieces"),
+    ],
+)
+def test_a_number_and_its_unit_stay_on_one_line(text: str, kept: str) -> None:
+    assert set_ready(replace(GUIDE, wearer=text)).wearer == kept
