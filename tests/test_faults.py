@@ -12,6 +12,7 @@ import pytest
 from compiler.diagnostics import Fault, in_reading_order
 from compiler.pipeline import Order, prove
 from compiler.s1_read.read_spec import read_spec
+from compiler.s1_read.spec import Spec
 from compiler.s2_solve.body import size_body
 from compiler.workroom import Workroom
 
@@ -157,21 +158,23 @@ def faults_of(case: Case) -> tuple[Fault, ...]:
     read = read_spec(("case.yaml", case.spec.encode()))
     if read.value is None:
         return read.faults
-    faults = list(read.faults)
-    for size in read.value.sizes:
-        body = size_body(read.value, size)
-        faults += body.faults
+    # A fault of the spec shows in every size; as on the command line, it is told with the numbers of the first.
+    told: list[Fault] = []
+    for faults in _of_every_size(read.value):
+        places = {(fault.code, fault.primary and fault.primary.span) for fault in told}
+        told += [fault for fault in faults if (fault.code, fault.primary and fault.primary.span) not in places]
+    return in_reading_order((*read.faults, *told))
+
+
+def _of_every_size(spec: Spec) -> Iterator[tuple[Fault, ...]]:
+    for size in spec.sizes:
+        body = size_body(spec, size)
+        yield body.faults
         if body.value is not None:
-            faults += prove(Order(read.value, f"size {size}", body.value, {}, Workroom())).faults
-    return in_reading_order(faults)
+            yield prove(Order(spec, f"size {size}", body.value, {}, Workroom())).faults
 
 
-CASES = [
-    case
-    for path in sorted(FOLDER.rglob("*.md"))
-    if path != FOLDER / "README.md"
-    for case in cases_in(path)
-]
+CASES = [case for path in sorted(FOLDER.rglob("*.md")) if path != FOLDER / "README.md" for case in cases_in(path)]
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)

@@ -24,13 +24,18 @@ def rehearse(solved: Solved, room: Workroom) -> Staged[Rehearsal]:
     told once and its consequences are not.
     """
     bench, performed = laid_out(solved), []
+    lost: set[str] = set()  # edges that a refused or skipped step would have made
     for step in solved.steps:
-        if bench.spoiled.intersection(_pieces_in(bench, step)):
+        if bench.spoiled.intersection(_pieces_in(bench, step)) or lost.intersection(_names_in(step)):
+            # What it should have done is missing too, so its pieces tell nothing of the maker's work any more.
+            bench = bench.spoil(_pieces_in(bench, step))
+            lost.update(_made_by(step))
             continue
         done = techniques()[step.step.technique].perform(bench, step, solved, room)
         if done.refused:
             # A refusal may come before the technique knows its pieces: all that the step names is spoiled.
             done = Performed(step, bench, done.after.spoil(_pieces_in(bench, step)), done.touches, done.faults)
+            lost.update(_made_by(step))
         performed.append(done)
         bench = done.after
     run = Run(solved, room, tuple(performed), bench)
@@ -55,18 +60,30 @@ def in_good_order(rehearsal: Rehearsal) -> Rehearsal:
     return again or rehearsal
 
 
-def _pieces_in(bench: Bench, step: SolvedStep) -> Iterator[str]:
-    """Every piece that a step names, with all the pieces they are sewn to; a stack stands for its layers."""
+def _made_by(step: SolvedStep) -> Iterator[str]:
+    """The names that a step gives to new edges."""
+    for name, parameter in techniques()[step.step.technique].parameters.items():
+        arg = step.step.args.get(name)
+        if parameter.kind == "name" and arg is not None and isinstance(arg.value, Word):
+            yield arg.value.text
+
+
+def _names_in(step: SolvedStep) -> Iterator[str]:
+    """Every edge, stack and piece that a step names."""
     for arg in step.step.args.values():
         for value in arg.value if isinstance(arg.value, tuple) else (arg.value,):
             if isinstance(value, LayerName):
-                value = value.edge
-            if isinstance(value, EdgeName):
-                named = bench.edges[str(value)].pieces if str(value) in bench.edges else (value.piece,)
+                yield str(value.edge)
+            elif isinstance(value, EdgeName):
+                yield str(value)
             elif isinstance(value, Word):
-                named = (value.text,)
-            else:
-                continue
-            for name in named:
-                if name in bench.cloths:
-                    yield from bench.unit(name)
+                yield value.text
+
+
+def _pieces_in(bench: Bench, step: SolvedStep) -> Iterator[str]:
+    """Every piece that a step names, with all the pieces they are sewn to; a stack stands for its layers."""
+    for name in _names_in(step):
+        pieces = bench.edges[name].pieces if name in bench.edges else (name.partition(".")[0],)
+        for piece in pieces:
+            if piece in bench.cloths:
+                yield from bench.unit(piece)

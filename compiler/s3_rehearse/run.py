@@ -36,6 +36,12 @@ class Run:
         return not self.final.spoiled & set(pieces)
 
     @cached_property
+    def whole(self) -> bool:
+        """All pieces that steps work on hang together, so that what hangs where can be asked."""
+        touched = {piece for done in self.performed for piece in done.touches}
+        return len({self.final.units[piece] for piece in touched}) <= 1
+
+    @cached_property
     def hangs(self) -> Mapping[str, Fraction]:
         """How far below the top of the garment the top of each piece hangs, in mm."""
         below: dict[str, Fraction] = {}

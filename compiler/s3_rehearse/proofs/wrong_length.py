@@ -17,6 +17,8 @@ OFF_FLOOR = mm(20).value  # nearer than this a hem is trodden on; house rule, ma
 
 def prove(run: Run) -> Proof:
     solved, say, worn = run.solved, run.say, run.solved.spec.worn
+    if not run.whole:
+        return Proof(CLAIM, "not asked: the pieces do not hang together")
     if not run.sound(run.final.cloths):
         return Proof(CLAIM, "not asked: a step before it was refused")
     lowest = max(run.drops, key=lambda piece: run.drops[piece])
