@@ -27,7 +27,7 @@ from compiler.s1_read.spec import (
     Worn,
     Written,
 )
-from compiler.s2_solve.formula import Formula, parse_formula
+from compiler.formula.formula import Formula, parse_formula
 from compiler.s2_solve.solved import Takes
 
 FILE = "garment.yaml"

@@ -9,7 +9,7 @@ from typing import Any
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.s2_solve.formula import Formula, parse_formula
+from compiler.formula.formula import Formula, parse_formula
 from compiler.s2_solve.solve import prepare, solve
 from compiler.s2_solve.solved import Solved, Takes
 from tests.by_hand import Work, garment
