@@ -39,15 +39,14 @@ def _check(told: argparse.Namespace) -> int:
         choices = reader.choices(told.choices)
         bodies = asked = reader.bodies(spec, told, every=True)
         orders = (Order(spec, wearer, body, {**own, **choices}, room) for wearer, body, own in asked)
-        where: dict[tuple[object, ...], Fault] = {}
+        where: set[tuple[object, ...]] = set()
         for order, staged in prove_each(orders):
             proved += staged.ok
             for code in dict.fromkeys(fault.code for fault in staged.faults if fault.is_error):
                 refused.setdefault(code, []).append(order.wearer)
-            for fault in staged.faults:
-                # One fault of the spec shows in every size; it is told once, with the numbers of the first.
-                where.setdefault(_place(spec.file, fault), fault)
-        found += where.values()
+            # One fault of the spec shows in every size; it is told once, with the numbers of the first.
+            found += [fault for fault in staged.faults if _place(spec.file, fault) not in where]
+            where.update(_place(spec.file, fault) for fault in staged.faults)
     if told.format == "json":
         from compiler.report_json import render_json
 
