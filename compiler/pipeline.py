@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
-from compiler.diagnostics import Fault, Staged
+from compiler.diagnostics import Staged
 from compiler.s1_read.spec import Spec, Written
 from compiler.s2_solve.solve import System, prepare
 from compiler.s2_solve.solved import Solved
@@ -16,6 +17,10 @@ from compiler.s3_rehearse.rehearse import in_good_order, rehearse
 from compiler.s3_rehearse.run import Rehearsal
 from compiler.techniques.bookings import bookings
 from compiler.workroom import Workroom
+
+if TYPE_CHECKING:
+    from compiler.s4_cut.cut import Cutting
+    from compiler.s5_buy.shopping import ShoppingList
 
 
 @dataclass(frozen=True)
@@ -57,22 +62,40 @@ def prove_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehearsa
         yield order, prove(order, ready)
 
 
+@dataclass(frozen=True)
+class Planned:
+    """A proved garment with its cutting and its shopping list: all that the guide is written from."""
+
+    rehearsal: Rehearsal
+    cutting: Cutting
+    shopping: ShoppingList
+
+
+def plan(rehearsal: Rehearsal) -> Staged[Planned]:
+    """The cutting and the shopping list, the steps in the order that the workroom prefers."""
+    # The later stages are heavy to load and not needed to check a spec.
+    from compiler.s4_cut.cut import cut
+    from compiler.s5_buy.shopping import buy
+
+    rehearsal = in_good_order(rehearsal)
+    cutting = cut(rehearsal.solved, rehearsal.run.room)
+    if cutting.value is None:
+        return Staged(None, cutting.faults)
+    return Staged(Planned(rehearsal, cutting.value, buy(rehearsal, cutting.value)), cutting.faults)
+
+
 def make(order: Order, *, with_pdf: bool = True) -> Staged[Mapping[str, bytes]]:
     """The files of the guide by name. Their text is the same for the same order, whatever the machine."""
     proved = prove(order)
     if proved.value is None:
         return Staged(None, proved.faults)
-    # The later stages are heavy to load and not needed to check a spec.
-    from compiler.s4_cut.cut import cut
-    from compiler.s5_buy.offers import cheapest_first
-    from compiler.s5_buy.shopping import buy
+    planned = plan(proved.value)
+    faults = (*proved.faults, *planned.faults)
+    if planned.value is None:
+        return Staged(None, faults)
     from compiler.s6_write.files import files_of
 
-    rehearsal = in_good_order(proved.value)
-    cutting = cut(rehearsal.solved, order.room)
-    faults: tuple[Fault, ...] = (*proved.faults, *cutting.faults)
-    if cutting.value is None:
-        return Staged(None, faults)
-    chosen = cheapest_first(cutting.value)
-    shopping = buy(rehearsal, chosen)
-    return Staged(files_of(rehearsal, chosen, shopping, order.wearer, with_pdf=with_pdf), faults)
+    found = planned.value
+    return Staged(
+        files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf), faults
+    )
