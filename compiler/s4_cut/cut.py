@@ -72,7 +72,8 @@ def cut(solved: Solved, room: Workroom) -> Staged[Cutting]:
             wrong = misfits(strips, bolt)
             if wrong:
                 refused += [
-                    _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room) for misfit in wrong
+                    _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room)
+                    for misfit in wrong
                 ]
                 continue
             prices = CutPrices(price or NO_PRICE, room.join_price, room.setup_price, room.cut_price)

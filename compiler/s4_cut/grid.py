@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor, lcm
@@ -113,14 +113,13 @@ def kinds_of(strips: tuple[Strip, ...], ways: Mapping[int, Way], scale: Scale) -
     )
 
 
-def width_taken(lanes: Mapping[int, int] | Iterable[tuple[int, int]], folded: bool) -> int:
-    """Width that lanes take, from (depth, how many lanes of it).
+def width_taken(lanes: Mapping[int, int], folded: bool) -> int:
+    """Width that lanes take, from how many there are of each depth.
 
     On folded cloth lanes come in pairs; one odd lane may lie on the fold, any other odd one leaves its twin unused.
     """
-    pairs = list(lanes.items() if isinstance(lanes, Mapping) else lanes)
-    taken = sum(depth * number for depth, number in pairs)
+    taken = sum(depth * number for depth, number in lanes.items())
     if folded:
-        odd = [depth for depth, number in pairs if number % 2]
+        odd = [depth for depth, number in lanes.items() if number % 2]
         taken += sum(odd) - max(odd, default=0)
     return taken

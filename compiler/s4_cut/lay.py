@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+from compiler.s4_cut.chains import Link
 from compiler.s4_cut.grid import Kind, Scale
 from compiler.s4_cut.plan import CuttingPlan, Lane, Layer, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
@@ -42,6 +43,29 @@ class Laying:
     length: int
     strands: list[Strand] = field(default_factory=list)
     across: bool = False
+
+
+def cut_chain(
+    links: list[tuple[int, list[Link]]], kinds: Sequence[Kind], given: Sequence[int]
+) -> list[tuple[int, list[Cut]]]:
+    """The cuts of each lane of a chain, as (lane length, cuts); `given` pieces of each kind are already cut."""
+    parts = {(link.kind, link.number): link.part for _, lane in links for link in lane}
+    return [
+        (
+            length,
+            [
+                Cut(
+                    kinds[link.kind],
+                    given[link.kind] + link.number,
+                    link.part,
+                    parts[link.kind, link.number],
+                    link.length,
+                )
+                for link in lane
+            ],
+        )
+        for length, lane in links
+    ]
 
 
 def price(layings: Sequence[Laying], scale: Scale) -> int:

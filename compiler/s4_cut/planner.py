@@ -3,15 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import product
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import islice, product
+from math import ceil, floor, inf
 
-from compiler.s4_cut.grid import kinds_of, scale_of
+from compiler.s4_cut.across import lanes_across
+from compiler.s4_cut.exact import Limits, Search, Work
+from compiler.s4_cut.grid import Kind, Scale, kinds_of, scale_of
 from compiler.s4_cut.lay import Laying, lay_out, price
 from compiler.s4_cut.plain import first_fit, first_fit_across
 from compiler.s4_cut.plan import CuttingPlan
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip, Way, ways_to_lay
 
-# A maker's garment has few strips that may lie either way; more choices than this are cut off, plainest first.
+# A garment has few strips that may lie either way; more choices than this are cut off, plainest first.
 MOST_CHOICES = 243
 
 
@@ -32,17 +37,109 @@ def way_choices(strips: tuple[Strip, ...], bolt: Bolt) -> Iterator[tuple[Way, ..
 def plain_plan(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:
     """The cheapest first-fit plan over the ways to lay the pieces: at once, and with nothing proven but the area."""
     scale = scale_of(strips, bolt, prices)
-    best: tuple[int, list[Laying]] | None = None
-    for choice, _ in zip(way_choices(strips, bolt), range(MOST_CHOICES), strict=False):
-        along = {index: way for index, way in enumerate(choice) if way != "across"}
-        across = {index: way for index, way in enumerate(choice) if way == "across"}
-        layings = first_fit(kinds_of(strips, along, scale), scale)
-        layings += first_fit_across(kinds_of(strips, across, scale), scale)
-        cost = price(layings, scale)
-        if best is None or cost < best[0]:
-            best = cost, layings
-    assert best is not None
-    area = sum(strip.length * strip.depth * strip.count for strip in strips)
-    bound = int(area / bolt.usable_width / bolt.grid * scale.cloth)
+    _, layings = min(
+        (
+            (price(layings, scale), layings)
+            for along, across in _split(strips, bolt, scale)
+            for layings in [first_fit(along, scale) + first_fit_across(across, scale)]
+        ),
+        key=lambda each: each[0],
+    )
+    bound = min(_area(along + across, scale) for along, across in _split(strips, bolt, scale)) * scale.cloth
     how = "Laid longest first, each piece in the first place with room."
-    return lay_out(best[1], strips, bolt, prices, scale, bound, how)
+    return lay_out(layings, strips, bolt, prices, scale, floor(bound), how)
+
+
+def plan_cutting(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:
+    """The cheapest plan found, with the bound that says how near to the best it is.
+
+    The bound holds for plans of this kind: sections slit into lanes of the strips' own depths, all copies of a strip
+    laid the same way, strips that share lanes cut one after the other from lane to lane.
+    Raises ValueError for a strip that does not fit (see `misfits`).
+    """
+    plan = best_plan(strips, bolt, prices, Limits())
+    assert plan is not None
+    return plan
+
+
+def best_plan(
+    strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices, limits: Limits, below: Fraction | None = None
+) -> CuttingPlan | None:
+    """The cheapest plan found within the limits on joins and sections; None if none costs less than `below`."""
+    scale = scale_of(strips, bolt, prices)
+    work = Work()
+    best: list[Laying] | None = None
+    cost = inf if below is None else ceil(below / scale.coin)
+    open_bound = inf
+    for candidate in _candidates(strips, bolt, scale, limits):
+        if candidate.bound >= cost:
+            open_bound = min(open_bound, candidate.bound)
+            break
+        over, over_cost = candidate.over, price(candidate.over, scale)
+        rest = limits.less(_joins(over), len(over))
+        plain = first_fit(candidate.along, scale)
+        if price(plain, scale) + over_cost < cost and rest.allow(_joins(plain), len(plain)):
+            best, cost = plain + over, price(plain, scale) + over_cost
+        low = candidate.over_bound
+        if candidate.along:
+            found = Search(candidate.along, scale, rest, work, cost - over_cost).run()
+            if found.layings is not None:
+                best, cost = found.layings + over, found.cost + over_cost
+            low += found.bound
+        open_bound = min(open_bound, low)
+    if best is None:
+        return None
+    bound = int(min(open_bound, cost))
+    if bound == cost:
+        how = "Proven: no plan of sections and lanes costs less at these prices."
+    else:
+        how = f"The best plan found in the work allowed; another could save {float(1 - bound / cost):.1%} at most."
+    return lay_out(best, strips, bolt, prices, scale, bound, how)
+
+
+@dataclass(frozen=True, slots=True)
+class _Candidate:
+    """One choice of ways: `bound` for the whole plan, the pieces laid along, the lanes over the width, their bound."""
+
+    bound: float
+    along: tuple[Kind, ...]
+    over: list[Laying]
+    over_bound: float
+
+
+def _candidates(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, limits: Limits) -> list[_Candidate]:
+    """Every choice of ways with the lanes over the width already planned, most promising first."""
+    found = []
+    for along, across in _split(strips, bolt, scale):
+        area = _area(along, scale) * scale.cloth + scale.setup * bool(along)
+        options = lanes_across(across, scale)
+        if options is None:
+            plain = first_fit_across(across, scale)
+            overs = [(_joins(plain), plain)]
+        else:
+            overs = options if limits.joins is not None else options[-1:]
+        for joins, over in overs:
+            if limits.allow(joins, len(over)):
+                low = price(over, scale) if options is not None else floor(_area(across, scale) * scale.cloth)
+                found.append(_Candidate(low + floor(area), along, over, low))
+    return sorted(found, key=lambda each: each.bound)
+
+
+def _split(
+    strips: tuple[Strip, ...], bolt: Bolt, scale: Scale
+) -> Iterator[tuple[tuple[Kind, ...], tuple[Kind, ...]]]:
+    """For every choice of ways, the kinds in lanes along the bolt and those in lanes over its width."""
+    for choice in islice(way_choices(strips, bolt), MOST_CHOICES):
+        yield (
+            kinds_of(strips, {index: way for index, way in enumerate(choice) if way != "across"}, scale),
+            kinds_of(strips, {index: way for index, way in enumerate(choice) if way == "across"}, scale),
+        )
+
+
+def _area(kinds: tuple[Kind, ...], scale: Scale) -> Fraction:
+    """Grid steps of the bolt that the pieces would take if nothing were lost."""
+    return Fraction(sum(kind.length * kind.depth * kind.count for kind in kinds), scale.width)
+
+
+def _joins(layings: list[Laying]) -> int:
+    return sum(1 for laying in layings for strand in laying.strands for cut in strand.cuts if cut.part > 1)

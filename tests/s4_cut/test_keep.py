@@ -32,5 +32,5 @@ def test_the_key_changes_with_every_part_of_the_problem_and_stays_for_the_same()
 
 def test_text_that_is_no_plan_is_refused() -> None:
     for text in ("", "[]", "{}", '{"sections": [1]}'):
-        with pytest.raises(ValueError):
+        with pytest.raises(ValueError, match="plan|Expecting"):
             from_json(text)

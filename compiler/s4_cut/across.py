@@ -1,0 +1,110 @@
+"""The cheapest lanes over the width of the cloth: every lane is the usable width long, so each depth stands alone."""
+
+from __future__ import annotations
+
+from functools import cache
+from itertools import product
+from typing import TypeVar
+
+from compiler.s4_cut.chains import TooManyOrders, chain
+from compiler.s4_cut.exact import Depth, depths_of
+from compiler.s4_cut.grid import Kind, Scale
+from compiler.s4_cut.lay import Laying, Strand, cut_chain
+from compiler.s4_cut.plain import stack_across
+
+T = TypeVar("T")
+
+# Sets of pieces looked at before the search is given up and first fit has to do.
+MOST_SETS = 20_000
+
+# Joins -> (cost of lanes and joins, groups of pieces that share so many lanes), cheaper with every join more.
+_Shares = dict[int, tuple[int, tuple[tuple[tuple[int, ...], int], ...]]]
+
+
+def lanes_across(kinds: tuple[Kind, ...], scale: Scale) -> list[tuple[int, list[Laying]]] | None:
+    """Sections of lanes over the width: the cheapest for each number of joins that makes them cheaper.
+
+    Cheapest last. None if there are too many sets of pieces to look at. With a longest section the lanes are put into
+    sections by first fit, which may use a set-up too many.
+    """
+    options: dict[int, tuple[int, list[Strand]]] = {0: (0, [])}
+    for depth in depths_of(kinds):
+        shares = _shares(depth, scale)
+        if not shares:
+            return None
+        both: dict[int, tuple[int, list[Strand]]] = {}
+        for (joins, (cost, strands)), (more, (price, groups)) in product(options.items(), shares.items()):
+            total = joins + more
+            if total not in both or cost + price < both[total][0]:
+                both[total] = cost + price, strands + _strands(depth, groups, scale.lane_over)
+        options = _cheaper_only(both)
+    return [(joins, stack_across(strands, scale)) for joins, (_, strands) in options.items()]
+
+
+def _cheaper_only(options: dict[int, tuple[int, T]]) -> dict[int, tuple[int, T]]:
+    kept: dict[int, tuple[int, T]] = {}
+    for joins in sorted(options):
+        if not kept or options[joins][0] < min(cost for cost, _ in kept.values()):
+            kept[joins] = options[joins]
+    return kept
+
+
+def _shares(depth: Depth, scale: Scale) -> _Shares:
+    """The cheapest sharing of lanes among the pieces of one depth, by joins; empty when given up."""
+    looked_at = 0
+    doubtful = False
+    room = scale.lane_over
+    lane_price = scale.depth_on_grid(depth.depth) * scale.cloth + scale.cut
+    join_price = scale.join + scale.cut
+
+    @cache
+    def fits(counts: tuple[int, ...], lanes: int) -> bool:
+        nonlocal doubtful
+        try:
+            return chain([room] * lanes, depth.kinds, counts) is not None
+        except TooManyOrders:
+            doubtful = True
+            return False
+
+    @cache
+    def best(left: tuple[int, ...]) -> _Shares:
+        nonlocal looked_at
+        if not any(left):
+            return {0: (0, ())}
+        first = next(index for index, number in enumerate(left) if number)
+        ranges = [range(number + 1) for number in left]
+        ranges[first] = range(1, left[first] + 1)
+        found: _Shares = {}
+        for counts in product(*ranges):
+            looked_at += 1
+            if looked_at > MOST_SETS:
+                return {}
+            need, takes = depth.length(counts), depth.takes(counts)
+            most = 1 + depth.joins(counts)
+            lanes = 1
+            while lanes <= most and (need + takes * (lanes - 1) > lanes * room or not fits(counts, lanes)):
+                lanes += 1
+            if lanes > most:
+                continue
+            here = lanes * lane_price + (lanes - 1) * join_price
+            for joins, (cost, groups) in best(
+                tuple(p - q for p, q in zip(left, counts, strict=True))
+            ).items():
+                total = joins + lanes - 1
+                if total not in found or cost + here < found[total][0]:
+                    found[total] = cost + here, ((counts, lanes), *groups)
+        return _cheaper_only(found)
+
+    shares = best(depth.counts)
+    return {} if looked_at > MOST_SETS or doubtful else shares
+
+
+def _strands(depth: Depth, groups: tuple[tuple[tuple[int, ...], int], ...], room: int) -> list[Strand]:
+    given = [0] * len(depth.kinds)
+    strands = []
+    for counts, lanes in groups:
+        links = chain([room] * lanes, depth.kinds, counts)
+        assert links is not None
+        strands += [Strand(depth.depth, cuts) for _, cuts in cut_chain(links, depth.kinds, given)]
+        given = [p + q for p, q in zip(given, counts, strict=True)]
+    return strands
