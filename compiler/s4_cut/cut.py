@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -57,7 +57,10 @@ class Cutting:
         return joins
 
 
-def cut(solved: Solved, room: Workroom) -> Staged[Cutting]:
+Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan]
+
+
+def cut(solved: Solved, room: Workroom, planner: Planner = plan_cutting) -> Staged[Cutting]:
     """A plan for each cloth and each width it is offered in. FB501 for a piece that no offered width holds."""
     sheets: dict[str, tuple[Sheet, ...]] = {}
     faults: list[Fault] = []
@@ -77,7 +80,7 @@ def cut(solved: Solved, room: Workroom) -> Staged[Cutting]:
                 ]
                 continue
             prices = CutPrices(price or NO_PRICE, room.join_price, room.setup_price, room.cut_price)
-            planned.append(Sheet(material, width, price, strips, bolt, plan_cutting(strips, bolt, prices)))
+            planned.append(Sheet(material, width, price, strips, bolt, planner(strips, bolt, prices)))
         if planned:
             sheets[name] = tuple(sorted(planned, key=lambda sheet: sheet.plan.cost))
         else:
