@@ -1,6 +1,7 @@
 """The register of fault codes: one line of meaning each.
 
-FB1 read, FB2 solve, FB3 steps of the rehearsal, FB4 proofs, FB5 cut, FB6 buy and write.
+FB1 read, FB2 solve, FB3 steps of the rehearsal, FB4 proofs, FB5 cut, FB6 buy and write,
+FB7 fit, amend, swatch and compare.
 A code once released keeps its meaning; a code that falls out of use is not given again.
 """
 
@@ -125,4 +126,9 @@ CODES: dict[str, str] = {
     "FB653": "a file of the guide was edited by hand",
     "FB654": "the folder can't be written to",
     "FB655": "writing stopped half way",
+    # fit
+    "FB701": "a limit of a fit can't be used",
+    "FB702": "what a fit is to look for can't be read",
+    "FB703": "a choice to set free is not one of the garment",
+    "FB704": "a choice can't be set free",
 }

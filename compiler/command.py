@@ -10,10 +10,10 @@ import sys
 from typing import Never
 
 from compiler import __version__
-from compiler.verbs import check, make, why
+from compiler.verbs import check, fit, make, why
 from compiler.verbs.reading import DONE, OUR_BUG, WRONG_USE, Stop
 
-_VERBS = (check, make, why)
+_VERBS = (check, make, why, fit)
 
 _EPILOG = """\
 examples:
