@@ -30,9 +30,7 @@ def theatre() -> Workroom:
     return staged.value
 
 
-def order(
-    name: str, size: str, room: Workroom | None = None, choices: Mapping[str, Written] | None = None
-) -> Order:
+def order(name: str, size: str, room: Workroom | None = None, choices: Mapping[str, Written] | None = None) -> Order:
     garment = spec(name)
     return Order(garment, f"size {size}", garment.sizes[size], choices or {}, room or Workroom())
 

@@ -1,0 +1,68 @@
+"""Random bodies and choices within the ranges of the demos."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from compiler.diagnostics import Span
+from compiler.formula.formula import parse_formula
+from compiler.formula.formula_parser import Formula
+from compiler.pipeline import Order, prove
+from compiler.s1_read.spec import Written
+from compiler.s4_cut.cut import cut
+from compiler.workroom import Workroom
+from tests.demos.demos import NAMES, spec
+
+HERE = Span("test", 1, 1, 1, 1)
+
+
+def _written(text: str) -> Written:
+    formula = parse_formula(text)
+    assert isinstance(formula, Formula)
+    return Written(text, formula, HERE)
+
+
+@st.composite
+def _orders(draw: st.DrawFn) -> Order:
+    name = draw(st.sampled_from(NAMES))
+    waist = draw(st.integers(600, 1200))
+    body = {
+        "waist_girth": waist,
+        "hip_girth": waist + draw(st.integers(-20, 280)),
+        "waist_height": draw(st.integers(950, 1150)),
+        "knee_height": draw(st.integers(400, 500)),
+    }
+    garment = spec(name)
+    measures = {key: _written(f"{body[key]} mm") for key in garment.body}
+    low, high = (14, 25) if name != "foxglove" else (13, 25)
+    fullness = draw(st.integers(low, high if name == "larkspur" else 20))
+    return Order(garment, "someone", measures, {"fullness": _written(f"{fullness}/10")}, Workroom())
+
+
+@settings(deadline=None, max_examples=60, suppress_health_check=[HealthCheck.too_slow])
+@given(_orders())
+def test_a_proved_garment_is_cut_from_enough_cloth_and_rehearses_the_same_twice(order: Order) -> None:
+    first, second = prove(order), prove(order)
+    assert first.faults == second.faults
+    if first.value is None:
+        return
+    assert second.value is not None
+    assert first.value.run.final == second.value.run.final
+    solved = first.value.solved
+    for piece in solved.pieces.values():
+        shown = piece.length * piece.depth
+        assert piece.cut_length * piece.cut_depth >= shown
+        assert piece.cut_length % solved.rounding == 0
+        assert piece.cut_depth % solved.rounding == 0
+    cutting = cut(solved, order.room).value
+    assert cutting is not None
+    for cloth in cutting.sheets:
+        plan = cutting.sheet(cloth).plan
+        area = sum(
+            (solved.pieces[strip.name].cut_length * solved.pieces[strip.name].cut_depth * strip.count
+             for strip in cutting.sheet(cloth).strips), Fraction(0),
+        )  # fmt: skip
+        assert plan.laid_length * plan.usable_width >= area
