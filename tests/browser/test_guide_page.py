@@ -145,7 +145,7 @@ def test_next_to_do_goes_to_the_first_step_without_a_tick(context: BrowserContex
 
 def test_a_step_is_reached_by_its_number(context: BrowserContext, guide_file: Path) -> None:
     page = watched(context, guide_file).page
-    page.get_by_label("Step", exact=True).fill("6")
+    page.get_by_label("Go to step").fill("6")
     page.keyboard.press("Enter")
     assert page.evaluate("document.activeElement.value") == "6"
     page.wait_for_function(
