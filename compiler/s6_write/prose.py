@@ -174,6 +174,8 @@ def set_ready(guide: Guide) -> Guide:
 
 
 def _without_unseen(text: str) -> str:
+    if text.isprintable():
+        return text
     return "".join(sign for sign in text if sign in "\n\t" or unicodedata.category(sign) not in _UNSEEN)
 
 
