@@ -42,6 +42,7 @@ EDGE_STITCH = Fraction(2)  # from the fold: it narrows the casing by so much
 class BandCasing:
     name = "band casing"
     about = "Sew a folded band over the top edge: it encloses the seam and holds elastic."
+    pictures = ("pieces", "band")
     parameters = {
         "band": Parameter("The piece that becomes the band.", "piece"),
         "to": Parameter("The edge it is sewn to.", "edge"),

@@ -42,6 +42,7 @@ EDGE_STITCH = Fraction(2)
 class BindingStrip:
     name = "binding strip"
     about = "Bind an edge with a folded strip cut from cloth."
+    pictures = ("pieces", "binding strip")
     parameters = {
         "strip": Parameter("The piece that becomes the binding; its depth is what shows on one side.", "piece"),
         "edge": Parameter("The edge to bind: top, bottom or a stack.", "edge"),

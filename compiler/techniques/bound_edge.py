@@ -41,6 +41,7 @@ LEAST = Fraction(4)  # half a tape: less is not caught on both sides; house rule
 class BoundEdge:
     name = "bound edge"
     about = "Fold a tape around a raw edge or a seam margin and stitch it on."
+    pictures = ("pieces", "tape")
     parameters = {
         "edge": Parameter("The raw edge to bind.", "edge", ""),
         "seam": Parameter("The seam whose margin is bound, instead of an edge.", "edge", ""),

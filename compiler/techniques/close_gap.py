@@ -35,6 +35,7 @@ PAST = Fraction(10)  # the closing row overlaps the first one at both ends
 class CloseGap:
     name = "close gap"
     about = "Sew the gap shut through which the elastic went in."
+    pictures = ("closed gap",)
     parameters = {"of": Parameter("The casing: the band, or the edge that was folded down.", "casing")}
 
     def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:

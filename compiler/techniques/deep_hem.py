@@ -40,6 +40,7 @@ SLIP_EVERY = Fraction(8)  # common practice, no source
 class DeepHem:
     name = "deep hem"
     about = "Turn up a deep hem, fastened so that it hardly shows or by a row of stitches."
+    pictures = ("pieces", "turned twice")
     parameters = {
         "edge": Parameter("The edge to hem.", "edge"),
         "depth": Parameter("Depth of the finished hem.", "length", "5 cm"),

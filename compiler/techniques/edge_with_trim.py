@@ -43,6 +43,7 @@ COVER = Fraction(2)  # the trim reaches at least so far past the raw edge
 class EdgeWithTrim:
     name = "edge with trim"
     about = "Turn an edge up to the right side and sew a trim over the raw edge."
+    pictures = ("pieces", "trimmed edge")
     parameters = {
         "edge": Parameter("The edge to finish.", "edge"),
         "trim": Parameter("The trim, one of the materials.", "material"),

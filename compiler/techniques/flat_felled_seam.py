@@ -38,6 +38,7 @@ from compiler.workroom import Workroom
 class FlatFelledSeam:
     name = "flat felled seam"
     about = "Sew a seam whose margins are folded into each other and stitched flat."
+    pictures = ("pieces", "flat felled seam")
     parameters = {
         **WHERE,
         "seam": Parameter("Seam allowance at both edges.", "length", "15 mm"),

@@ -38,6 +38,7 @@ EDGE_STITCH = Fraction(2)
 class FoldedCasing:
     name = "folded casing"
     about = "Fold an edge down to a casing for elastic and stitch it, leaving a gap."
+    pictures = ("pieces", "turned twice")
     parameters = {
         "edge": Parameter("The edge that is folded down.", "edge"),
         "depth": Parameter("Depth of the casing: the elastic's width and room to slide.", "length"),

@@ -40,6 +40,7 @@ THICK = Fraction(150)  # g/m2 above which the four plies make a ridge; house rul
 class FrenchSeam:
     name = "french seam"
     about = "Sew a seam twice so that its raw edges are closed inside it."
+    pictures = ("pieces", "french seam")
     parameters = {
         **WHERE,
         "first seam": Parameter("Allowance of the first seam, wrong sides together.", "length", "9 mm"),

@@ -45,6 +45,7 @@ TRY = Fraction(500)  # strip to try the attachment on
 class Gather:
     name = "gather"
     about = "Draw an edge together to the length of another edge, or to a given length."
+    pictures = ("pieces", "gathering")
     parameters = {
         "edge": Parameter("The edge to gather.", "edge"),
         "to": Parameter("The edge it will be sewn to.", "edge", ""),

@@ -39,6 +39,7 @@ PASS = Fraction(3)  # gap wider than the elastic by an eighth of an inch at leas
 class InsertElastic:
     name = "insert elastic"
     about = "Draw elastic through a casing and join its ends to a loop."
+    pictures = ("elastic",)
     parameters = {
         "elastic": Parameter("The elastic, one of the materials.", "material"),
         "into": Parameter("The casing: the band, or the edge that was folded down.", "casing"),

@@ -38,6 +38,7 @@ EACH, ONE = "a ring each", "one ring"
 class JoinEnds:
     name = "join ends"
     about = "Close a strip to a ring, or sew panels side by side to one ring."
+    pictures = ("pieces", "sewn seam")
     parameters = {
         "of": Parameter("The piece, or every tier of the unit, that the seam passes through.", "pieces"),
         "seam": Parameter("Seam allowance at each end.", "length", "1 cm"),

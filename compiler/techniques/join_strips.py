@@ -33,6 +33,7 @@ from compiler.workroom import Workroom
 class JoinStrips:
     name = "join strips"
     about = "Sew the segments of a pieced strip together, end to end."
+    pictures = ("pieces", "sewn seam")
     parameters = {"of": Parameter("The piece or pieces whose strips are joined.", "pieces")}
 
     def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:

@@ -40,6 +40,7 @@ EDGE_STITCH = Fraction(2)  # from the fold
 class LappedSeam:
     name = "lapped seam"
     about = "Lay a turned edge over another edge and topstitch it down."
+    pictures = ("pieces", "lapped seam")
     parameters = {
         "edge": Parameter("The edge that is turned under and lies on top.", "edge"),
         "over": Parameter("The edge that lies underneath, gathered or flat.", "edge"),

@@ -36,6 +36,7 @@ IRON = ("heat", "The iron and its steam burn: keep fingers clear of the fold, an
 class NarrowHem:
     name = "narrow hem"
     about = "Turn an edge twice to the wrong side and stitch along the inner fold."
+    pictures = ("pieces", "turned twice")
     parameters = {
         "edge": Parameter("The edge to hem.", "edge"),
         "first turn": Parameter("The first turn, which hides the raw edge.", "length", "5 mm"),

@@ -32,6 +32,7 @@ HEAT = {
 class Press:
     name = "press"
     about = "Press a piece with the heat its fibre takes."
+    pictures = ("pieces",)
     parameters = {"piece": Parameter("The piece or pieces to press.", "pieces")}
 
     def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:

@@ -43,6 +43,7 @@ HEAVIEST = Fraction(120)  # g/m2; heavier cloth does not roll; house rule, maker
 class RolledHem:
     name = "rolled hem"
     about = "Roll an edge of thin cloth to a hem of a few millimetres."
+    pictures = ("pieces", "turned twice")
     parameters = {
         "edge": Parameter("The edge to hem.", "edge"),
         "roll": Parameter("Width of the finished roll.", "length", "3 mm"),

@@ -45,6 +45,7 @@ def layers_of(step: Step) -> tuple[LayerName, ...]:
 class StackLayers:
     name = "stack layers"
     about = "Lay edges inside one another, outermost first, and hold them as one edge."
+    pictures = ("pieces", "layers")
     parameters = {
         "layers": Parameter("The edges from the outermost to the one nearest the body.", "layers"),
         "as": Parameter("A name for the stacked edge, used by later steps.", "name"),

@@ -38,6 +38,7 @@ CAUTIONS = (
 class Starch:
     name = "starch"
     about = "Stiffen a piece with starch."
+    pictures = ("pieces",)
     parameters = {
         "piece": Parameter("The piece or pieces to stiffen.", "pieces"),
         "with": Parameter("The starch, one of the materials.", "material"),

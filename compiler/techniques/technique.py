@@ -107,6 +107,7 @@ class Technique(Protocol):
 
     name: str  # the key in a spec: "narrow hem"
     about: str  # one sentence for editors and the reference
+    pictures: tuple[str, ...]  # the figures that explain it, by their names in s6_write/figures
     parameters: Mapping[str, Parameter]
 
     def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]: ...

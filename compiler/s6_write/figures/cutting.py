@@ -23,10 +23,10 @@ FINEST = 0.24  # units for a mm at most
 TALL = 520.0  # units of one figure at most, where sections allow it
 
 
-def cutting_figures(plan: CuttingPlan, letters: Mapping[str, str], say: Say, cloth: str) -> tuple[Figure, ...]:
+def plan_figures(plan: CuttingPlan, letters: Mapping[str, str], say: Say, cloth: str, key: str) -> tuple[Figure, ...]:
     """The sections of one cloth's plan, as many in a figure as are easily read.
 
-    letters: the letter of each piece in the cutting list, by its name. cloth: the maker's word for the cloth.
+    letters: the letter of each piece in the cutting list, by its name. cloth: the maker's words for the cloth.
     """
     scale = _scale(plan)
     groups: list[list[int]] = []
@@ -38,11 +38,11 @@ def cutting_figures(plan: CuttingPlan, letters: Mapping[str, str], say: Say, clo
             tall = 0.0
         groups[-1].append(number)
         tall += high
-    return tuple(_figure(plan, tuple(group), letters, say, cloth, scale) for group in groups)
+    return tuple(_figure(plan, tuple(group), letters, say, cloth, scale, key) for group in groups)
 
 
 def _figure(
-    plan: CuttingPlan, numbers: tuple[int, ...], letters: Mapping[str, str], say: Say, cloth: str, scale: float
+    plan: CuttingPlan, numbers: tuple[int, ...], letters: Mapping[str, str], say: Say, cloth: str, scale: float, key: str
 ) -> Figure:
     sheet, y, told = Sheet(), 0.0, []
     for number in numbers:
@@ -52,13 +52,12 @@ def _figure(
         beside = 13 + width_of(f"Section {number + 1}", True)
         sheet.write((beside, y), shortened(f"cut {size} from the bolt", sheet.width - beside - 8))
         y = _Laid(sheet, plan, section, letters, say, scale).draw(y + 30) + 34
-        told.append(f"Section {number + 1}, {size}: {_told(plan, section, letters, say)}.")
+        told.append(f"Section {number + 1}, {size}: {_told(section, letters, say)}.")
     first, last = numbers[0] + 1, numbers[-1] + 1
     which = f"section {first}" if first == last else f"sections {first} to {last}"
     opened = " Folded cloth is drawn opened out, the under layer below the fold." if plan.folded else ""
     caption = f"How to cut the {cloth}: {which} of {len(plan.sections)}, to scale. Hatched cloth stays over.{opened}"
-    key = f"cut-{_slug(cloth)}-{first}"
-    return Figure(key, sheet.svg(), " ".join(told) + opened, caption)
+    return Figure(f"{key}-{first}", sheet.svg(), " ".join(told) + opened, caption)
 
 
 class _Laid:
@@ -89,7 +88,7 @@ class _Laid:
                 self._lane(lane, top, named=True)
             else:
                 self._lane(lane, top, named=False)
-                narrow.append((middle, ", ".join(name_of(each, self.letters, self.plan) for each in lane.segments)))
+                narrow.append((middle, ", ".join(name_of(each, self.letters) for each in lane.segments)))
         if self.folded:
             self._fold((y + low) / 2, right)
             narrow.append(((y + low) / 2, "fold"))
@@ -135,7 +134,7 @@ class _Laid:
 
     def _name(self, segment: Segment, left: float, right: float, top: float, low: float, ground: bool) -> None:
         """The letter, copy and part of a segment, and its length where there is room."""
-        short = name_of(segment, self.letters, self.plan)
+        short = name_of(segment, self.letters)
         room, middle = right - left - 6, (left + right) / 2
         length = self.say.cut(segment.length)
         y = (top + low) / 2 + 4.5
@@ -188,14 +187,9 @@ class _Laid:
         edge(self.sheet, (LEFT - 6, y), (right, y), "fold", (0, 1), worked=True)
 
 
-def name_of(segment: Segment, letters: Mapping[str, str], plan: CuttingPlan) -> str:
-    """How a segment is called on the cloth: "B", "B2" for the second copy, "B2·1" for the first of its parts."""
-    alike = {
-        each.copy for section in plan.sections for lane in section.lanes for each in lane.segments
-        if each.strip == segment.strip and each.wearer == segment.wearer
-    }  # fmt: skip
-    copy = str(segment.copy) if len(alike) > 1 else ""
-    return f"{letters[segment.strip]}{copy}" + (f"·{segment.part}" if segment.parts > 1 else "")
+def name_of(segment: Segment, letters: Mapping[str, str]) -> str:
+    """How a segment is called on the cloth: "B2" for the second copy of B, "B2·1" for the first of its parts."""
+    return f"{letters[segment.strip]}{segment.copy}" + (f"·{segment.part}" if segment.parts > 1 else "")
 
 
 def _scale(plan: CuttingPlan) -> float:
@@ -213,17 +207,10 @@ def _height(plan: CuttingPlan, section: Section, scale: float) -> float:
     return float(section.length if section.across else plan.usable_width) * scale + 78
 
 
-def _told(plan: CuttingPlan, section: Section, letters: Mapping[str, str], say: Say) -> str:
+def _told(section: Section, letters: Mapping[str, str], say: Say) -> str:
     rows = []
     for number, lane in enumerate(section.lanes, 1):
         layer = {"flat": "", "fold": " on the fold", "upper": " in the upper layer", "under": " in the under layer"}[lane.layer]
-        held = listed([f"{name_of(each, letters, plan)} {say.cut(each.length)}" for each in lane.segments]) or "nothing"
+        held = listed([f"{name_of(each, letters)} {say.cut(each.length)}" for each in lane.segments]) or "nothing"
         rows.append(f"lane {number}{layer}, {say.length(lane.depth)} deep, holds {held}")
     return "; ".join(rows)
-
-
-def _slug(words: str) -> str:
-    kept = "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in words.lower())
-    return "-".join(part for part in kept.split("-") if part)
-
-

@@ -10,13 +10,15 @@ from compiler.techniques.technique import Action
 
 @dataclass(frozen=True)
 class Numbers:
-    """The actions of one operation; the first of them has the number `first` in the guide."""
+    """The actions of one operation; the first of them has the number `first` in the guide, None where it has none."""
 
     actions: Sequence[Action]
-    first: int = 1
+    first: int | None
 
     def of(self, *words: str) -> int | None:
         """The number of the first sentence that holds all these words; None where no sentence does."""
+        if self.first is None:
+            return None
         for number, action in enumerate(self.actions, self.first):
             if all(word.lower() in action.text.lower() for word in words):
                 return number

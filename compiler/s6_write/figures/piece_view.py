@@ -181,9 +181,9 @@ class _Half:
         rings = [self.bench.cloths[piece].ring for piece in self.pieces]
         notes = []
         if copies > 1:
-            notes.append(f"one of {copies} alike")
+            notes.append(f"{copies} alike")
         if all(rings):
-            notes.append("laid flat as a ring, measured all round")
+            notes.append("a ring, lengths all round")
         elif not any(rings):
             notes.append("flat")
         notes.append(self._side())

@@ -15,7 +15,7 @@ DEEP = 240.0  # units for the width of the cloth as it lies
 FINEST = 0.35
 
 
-def table_marks_figure(plan: CuttingPlan, say: Say, cloth: str) -> Figure:
+def table_marks_figure(plan: CuttingPlan, say: Say, cloth: str, key: str) -> Figure:
     """The tapes for each section in turn; a section with the tapes of the one before is named with it."""
     groups: list[tuple[list[int], tuple[Mark, ...]]] = []
     for number, section in enumerate(plan.sections, 1):
@@ -40,7 +40,7 @@ def table_marks_figure(plan: CuttingPlan, say: Say, cloth: str) -> Figure:
         rows = listed([f"{say.length(mark.distance)} ({_lanes(mark)})" for mark in marks])
         told.append(f"{named}: tapes at {rows} from the {start}.")
     caption = f"Guide tapes on the table for the {cloth}, across to scale. Slit along each tape."
-    return Figure(f"tapes-{_slug(cloth)}", sheet.svg(), " ".join(told), caption)
+    return Figure(key, sheet.svg(), " ".join(told), caption)
 
 
 def _table(
@@ -78,8 +78,3 @@ def _table(
 
 def _lanes(mark: Mark) -> str:
     return f"lane{'s' if len(mark.lanes) > 1 else ''} {listed([str(lane) for lane in mark.lanes])}"
-
-
-def _slug(words: str) -> str:
-    kept = "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in words.lower())
-    return "-".join(part for part in kept.split("-") if part)

@@ -1,0 +1,86 @@
+"""The figures of the guide: pure geometry as SVG, in one visual language (language.py), one kind in one file.
+
+A technique names the kinds that explain it in `pictures`; the names stand in KINDS.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+
+from compiler.s2_solve.solved import Solved
+from compiler.s3_rehearse.run import Run
+from compiler.s4_cut.cut import Cutting
+from compiler.s6_write.figures.band_section import band_with_channel, binding_strip, tape_round_edge
+from compiler.s6_write.figures.cutting import plan_figures
+from compiler.s6_write.figures.elastic import closed_gap, drawing_in
+from compiler.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
+from compiler.s6_write.figures.gathering import gathering
+from compiler.s6_write.figures.hem_section import trimmed_edge, turned_twice
+from compiler.s6_write.figures.layers import layers
+from compiler.s6_write.figures.numbers import Numbers
+from compiler.s6_write.figures.overlock_tail import overlock_tail
+from compiler.s6_write.figures.overview import overview as overview
+from compiler.s6_write.figures.piece_view import piece_view
+from compiler.s6_write.figures.quarter_marks import quarter_marks
+from compiler.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
+from compiler.s6_write.figures.table_marks import table_marks_figure
+from compiler.s6_write.guide import Figure
+from compiler.say import Say
+from compiler.techniques import techniques
+from compiler.techniques.technique import Performed
+
+Kind = Callable[[Performed, Run, Say, Numbers], Figure | None]
+
+KINDS: Mapping[str, Kind] = {
+    "pieces": piece_view,
+    "sewn seam": sewn_seam,
+    "neatened margin": neatened_margin,
+    "turned margin": turned_margin,
+    "overlock tail": overlock_tail,
+    "turned twice": turned_twice,
+    "trimmed edge": trimmed_edge,
+    "french seam": french_seam,
+    "flat felled seam": flat_felled_seam,
+    "lapped seam": lapped_seam,
+    "gathering": gathering,
+    "matching marks": quarter_marks,
+    "layers": layers,
+    "band": band_with_channel,
+    "binding strip": binding_strip,
+    "tape": tape_round_edge,
+    "elastic": drawing_in,
+    "closed gap": closed_gap,
+}
+
+
+def figures_for(done: Performed, run: Run, say: Say, first: int | None = None) -> tuple[Figure, ...]:
+    """The figures of one step, those of its technique in order; none where the step has nothing to do.
+
+    first: the number of the step's first sentence in the guide, which the callouts stand for; without it there are none.
+    """
+    technique = techniques()[done.step.step.technique]
+    numbers = Numbers(technique.tell(done, say).actions, first)
+    if not numbers.actions:
+        return ()
+    drawn = []
+    for name in technique.pictures:
+        figure = KINDS[name](done, run, say, numbers)
+        if figure is not None:
+            drawn.append(replace(figure, key=f"step-{done.step.step.index + 1}-{figure.key}"))
+    return tuple(drawn)
+
+
+def cutting_figures(cutting: Cutting, solved: Solved, say: Say) -> tuple[Figure, ...]:
+    """For each cloth: its plan drawn on it, then the guide tapes on the table."""
+    drawn: list[Figure] = []
+    for name in cutting.sheets:
+        plan, cloth = cutting.sheet(name).plan, solved.materials[name].material.about or name.replace("_", " ")
+        drawn += plan_figures(plan, cutting.letters, say, cloth, f"cut-{name}")
+        drawn.append(table_marks_figure(plan, say, cloth, f"tapes-{name}"))
+    return tuple(replace(figure, key=_fit(figure.key)) for figure in drawn)
+
+
+def _fit(key: str) -> str:
+    """A key of a-z, 0-9 and - from the maker's name of a cloth."""
+    return "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in key.lower())

@@ -1,0 +1,125 @@
+"""Cuts through edges that lie inside a band: a waistband with its channel, a binding strip, a folded tape."""
+
+from __future__ import annotations
+
+from compiler.cloth.bench import Edge, Ply
+from compiler.s1_read.spec import EdgeName
+from compiler.s3_rehearse.run import Run
+from compiler.s6_write.figures.numbers import Numbers
+from compiler.s6_write.figures.pen import Sheet
+from compiler.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
+from compiler.s6_write.figures.section import TICKS, Section, named_below, note_below
+from compiler.s6_write.guide import Figure
+from compiler.say import Say
+from compiler.techniques.band_casing import EDGE_STITCH
+from compiler.techniques.technique import Performed, edge_of, word_of
+
+FAR = 30.0
+INSIDE_UP = "Inside up"
+COVER = 1.0  # mm by which the turned edge covers the first row, as drawn
+
+
+def band_with_channel(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
+    """A band folded over the top edge: the seam inside, the row that makes the channel."""
+    edge = done.before.edge(edge_of(done.step.step, "to"))
+    depth, seam = done.facts["depth"], done.step.mm("seam")
+    sheet = Sheet()
+    band = word_of(done.step.step, "band")
+    tips, cut, count = _folded_over(sheet, INSIDE_UP, edge, Ply(band), say, float(depth), float(seam), float(seam), done)
+    sewn, topstitched = tips
+    left, right = cut.at(-COVER, 0)[0], cut.at(float(depth), 0)[0]
+    top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
+    sheet.across(left, right, top - 24, f"{say.length(depth)} deep", top - 10)
+    sheet.across(cut.at(0, 0)[0], cut.at(float(seam), 0)[0], low + 22, say.length(seam), low + 8, below=True)
+    sheet.callout((sewn[0] - 44, top - 8), numbers.of("sew", "from the edge"), (sewn[0], sewn[1]))
+    sheet.callout((topstitched[0] - 24, low + 30), numbers.of("topstitch"), (topstitched[0], topstitched[1]))
+    low = named_below(sheet, low + 66, listed_plies(say, single(edge.plies)), f"{say.piece(band)}, fold at the top of the garment")
+    note_below(sheet, low)
+    alt = (
+        f"Cut through the {say.piece(band)}, inside up: it is sewn to the inside {say.length(seam)} from the edge, folded over"
+        f" the top, {say.length(depth)} deep, its other edge turned under by {say.length(seam)} and topstitched outside."
+    )
+    return Figure("band", sheet.svg(), alt, f"The band cut through: every raw edge lies inside it. {TICKS}")
+
+
+def binding_strip(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
+    """A strip sewn to an edge, folded around it and caught behind."""
+    strip, edge = word_of(done.step.step, "strip"), done.before.edge(edge_of(done.step.step, "edge"))
+    shows, seam, turn = say.solved.pieces[strip].depth, done.step.mm("seam"), done.step.mm("turn under")
+    sheet = Sheet()
+    tips, cut, count = _folded_over(sheet, "Right side up", edge, Ply(strip), say, float(shows), float(seam), float(turn), done)
+    left, right = cut.at(0, 0)[0], cut.at(float(shows), 0)[0]
+    top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
+    sheet.across(left, right, top - 24, f"{say.length(shows)} shows", top - 10)
+    sheet.across(cut.at(-COVER, 0)[0], cut.at(float(turn), 0)[0], low + 22, say.length(turn), low + 8, below=True)
+    sheet.callout((tips[0][0] - 44, top - 8), numbers.of("sew", "from the edge"), tips[0])
+    sheet.callout((tips[1][0] - 24, low + 30), numbers.of("from the right side"), tips[1])
+    low = named_below(sheet, low + 66, listed_plies(say, single(edge.plies)), say.piece(strip))
+    note_below(sheet, low)
+    alt = (
+        f"Cut through the bound edge, right side up: the {say.piece(strip)} sewn on {say.length(seam)} from the edge, folded round"
+        f" it so that {say.length(shows)} shows, its turn of {say.length(turn)} caught behind."
+    )
+    return Figure("band", sheet.svg(), alt, f"The bound edge cut through. {TICKS}")
+
+
+def tape_round_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
+    """A raw edge, or a margin, in the fold of a tape."""
+    half = float(done.facts["half"])
+    args = done.step.step.args
+    if "edge" in args:
+        plies = single(done.before.edge(edge_of(done.step.step, "edge")).plies)[:MOST_PLIES]
+    else:
+        value = args["seam"].value
+        seam = done.before.seam_at(str(value) if isinstance(value, EdgeName) else "")
+        plies = single(seam.plies)[:MOST_PLIES] if seam else []
+    material = say.solved.materials[word_of(done.step.step, "tape")].material
+    tape = material.about or material.name.replace("_", " ")
+    scale = min(10.0, 120 / half)
+    sheet = Sheet()
+    cut = Section(sheet, (290, 70 + 11 * len(plies)), scale)
+    for level, ply in enumerate(plies, 1):
+        cut.ply([(FAR, cut.at(0, level)[1]), cut.at(-0.4, level)], wrong_side(say, ply, up=False))
+    over = len(plies) + 1
+    cut.ply([cut.at(-half, 0), *cut.turn(0, 0, over), cut.at(-half, over)], trim=True)
+    tip = cut.stitch(-half + 2, 0, over)
+    top, low = cut.at(0, over)[1], cut.at(0, 0)[1]
+    sheet.across(cut.at(-half, 0)[0], cut.at(0, 0)[0] + 7, top - 22, say.length(done.facts["half"]), top - 8)
+    sheet.callout((tip[0] - 44, tip[1] - 10), numbers.of("from the tape's"), tip)
+    low = named_below(sheet, low + 28, listed_plies(say, plies), tape)
+    note_below(sheet, low)
+    alt = f"Cut through the edge in the folded {tape}, which covers {say.length(done.facts['half'])} on both sides, one row through all."
+    return Figure("band", sheet.svg(), alt, f"The raw edge lies in the fold of the {tape}.")
+
+
+def _folded_over(
+    sheet: Sheet, heading: str, edge: Edge, band: Ply, say: Say, depth: float, seam: float, turn: float, done: Performed
+) -> tuple[tuple[tuple[float, float], tuple[float, float]], Section, int]:
+    """A band sewn on above the edge, folded over it and turned under below; where its two rows end, and the plies inside."""
+    plies = single(edge.plies)[:MOST_PLIES]
+    count = len(plies)
+    scale = min(7.0, 190 / (depth + 2))
+    sheet.write((8, 0), heading, bold=True)
+    cut = Section(sheet, (366 - depth * scale - 14, 58 + 11 * (count + 1)), scale)
+    inside_up = heading == INSIDE_UP
+    for level, ply in enumerate(plies if inside_up else reversed(plies)):
+        ticks = wrong_side(say, ply, up=(ply.right_side == "out") == inside_up)
+        gathered = bool(edge.gathered) and (not done.before.layered or _gathered(done, edge, ply))
+        cut.ply([(FAR, cut.at(0, level)[1]), cut.at(seam, level)], ticks, gathered)
+    # It is sewn on right side down, so that its right side comes out when it is folded over.
+    side = -wrong_side(say, band, up=True)
+    over = [
+        cut.at(seam, count), *cut.turn(-0.2, count, count + 1, to_right=False), *cut.turn(depth, count + 1, -2),
+        *cut.turn(-COVER, -2, -1, to_right=False), cut.at(-COVER + turn, -1),
+    ]  # fmt: skip
+    cut.ply(over, side)
+    first = cut.stitch(0.6, 0, count, worked=True)
+    x = float(EDGE_STITCH) - COVER + (1.6 if abs(float(EDGE_STITCH) - COVER - 0.6) < 1 else 0)
+    cut.stitch(x, -2, count + 1, worked=True)
+    low = cut.at(x, -2)
+    return (first, (low[0], low[1] + 6)), cut, count
+
+
+def _gathered(done: Performed, edge: Edge, ply: Ply) -> bool:
+    below = [name for name, stack in done.before.layered.items() if stack == edge.name]
+    return any(done.before.edge(name).gathered for name in below if ply.piece in done.before.edge(name).pieces)

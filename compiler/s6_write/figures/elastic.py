@@ -1,0 +1,141 @@
+"""Elastic: drawn through its casing with the tail held, its ends lapped and sewn, and the gap closed."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from compiler.cloth.bench import Casing
+from compiler.s3_rehearse.run import Run
+from compiler.s6_write.figures.edges import face, wave
+from compiler.s6_write.figures.language import ACCENT, ELASTIC, HIDDEN, INK, MARGIN, PLAIN, SEAM, SOFT, THICK, THIN
+from compiler.s6_write.figures.numbers import Numbers
+from compiler.s6_write.figures.pen import Sheet
+from compiler.s6_write.guide import Figure
+from compiler.say import Say
+from compiler.techniques.band_casing import EDGE_STITCH
+from compiler.techniques.close_gap import PAST
+from compiler.techniques.technique import Performed, edge_of
+
+LEFT, RIGHT = 20.0, 380.0
+
+
+def drawing_in(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
+    """The elastic on its way through, its lap, and its length against the casing."""
+    casing: Casing = done.facts["casing"]
+    width, overlap = done.facts["width"], done.step.mm("overlap")
+    sheet = Sheet()
+    sheet.write((8, 0), "Through the channel", bold=True)
+    view = _View(sheet, casing, 18, say)
+    view.casing()
+    gap = (view.left, view.right)
+    band = float(width) * view.scale
+    middle = view.top + (view.low - float(EDGE_STITCH) * view.scale - view.top) / 2
+    # Inside the channel the elastic is hidden by the cloth; its tail hangs out of the gap and is pinned.
+    entry, lead = (gap[0] + gap[1]) / 2, RIGHT - 76
+    for y in (middle - band / 2, middle + band / 2):
+        sheet.line([(entry, y), (lead, y)], INK, PLAIN, HIDDEN)
+    bodkin = [(lead, middle - 5), (lead + 38, middle - 2), (lead + 46, middle), (lead + 38, middle + 2), (lead, middle + 5)]
+    sheet.line(bodkin, INK, PLAIN, closed=True)
+    sheet.arrow((lead - 60, middle), (lead - 18, middle), ACCENT, THICK, 8)
+    sheet.callout((lead - 76, middle), numbers.of("work it through"))
+    foot = view.low + 40
+    tail = [(entry - band * 0.4, view.low), (entry + band * 0.4, view.low), (gap[0] - 26, foot), (gap[0] - 26 - band * 0.8, foot)]
+    sheet.line(tail, INK, PLAIN, fill=ELASTIC, closed=True)
+    pinned = (gap[0] - 30 - band * 0.4, foot - 12)
+    sheet.line([(pinned[0] - 26, pinned[1] - 4), (pinned[0] + 30, pinned[1] + 4)], INK, THICK)
+    sheet.disc((pinned[0] - 28, pinned[1] - 4), 3.5, INK)
+    sheet.callout((pinned[0] - 54, pinned[1] - 4), numbers.of("pin one end"), (pinned[0] - 32, pinned[1] - 4))
+    sheet.across(gap[0], gap[1], view.low + 56, f"gap {say.length(casing.gap)}", view.low + 4, below=True)
+    y = view.low + 106
+    sheet.write((8, y), "Lap the ends and sew", bold=True)
+    y = _lap(sheet, y + 34, overlap, width, say, numbers)
+    sheet.write((8, y + 34), "Lengths at rest, to one scale", bold=True)
+    _beside(sheet, y + 48, casing.length, done.facts["length"], say)
+    alt = (
+        f"Elastic {say.length(width)} wide goes through a gap of {say.length(casing.gap)}, its tail pinned beside the gap; its ends"
+        f" lap {say.length(overlap)} and are zigzagged; the closed loop is {say.length(done.facts['length'])} in a casing of"
+        f" {say.length(casing.length)}."
+    )
+    return Figure("elastic", sheet.svg(), alt, "Hold the tail so that it cannot slip inside, and lap the ends mark on end.")
+
+
+def closed_gap(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
+    """The gap with the row that closes it, over the first row at both ends."""
+    casing = done.before.casings[edge_of(done.step.step, "of")]
+    sheet = Sheet()
+    view = _View(sheet, casing, 8, say)
+    view.casing()
+    past = float(PAST) * view.scale
+    y = view.low - float(EDGE_STITCH) * view.scale + 3
+    sheet.line([(view.left - past, y), (view.right + past, y)], ACCENT, 2.6, SEAM)
+    for x in (view.left - past, view.right + past):
+        sheet.lines([[(x, y - 5), (x, y + 5)]], ACCENT, THICK)
+    low = view.low
+    sheet.across(view.left, view.right, low + 24, f"gap {say.length(casing.gap)}", low + 6, below=True)
+    sheet.across(view.right, view.right + past, low + 24, say.about(PAST), low + 6, below=True)
+    sheet.across(view.left - past, view.left, low + 24, say.about(PAST), low + 6, below=True)
+    sheet.callout((view.right + past + 24, y - 24), numbers.of("shut"), (view.right + past, y))
+    sheet.write((sheet.width / 2, low + 62), "Seen from the side that the row is sewn on, to scale.", "middle", colour=SOFT)
+    alt = f"The gap of {say.length(casing.gap)} closed by a row that runs {say.about(PAST)} over the first one at both ends."
+    return Figure("gap", sheet.svg(), alt, "The closing row begins and ends on the first one.")
+
+
+class _View:
+    """A stretch of the casing at its gap, seen from the side of its stitching, to scale."""
+
+    def __init__(self, sheet: Sheet, casing: Casing, top: float, say: Say) -> None:
+        self.sheet, self.top, self.say = sheet, top, say
+        deep = float(casing.width) + 2
+        self.scale = min(2.4, 150 / float(casing.gap), 90 / deep)
+        self.low = top + deep * self.scale
+        middle = (LEFT + RIGHT) / 2
+        self.left, self.right = (middle + side * float(casing.gap) * self.scale / 2 for side in (-1, 1))
+
+    def casing(self) -> None:
+        """The casing with cloth below it, broken off left and right, and its row open at the gap."""
+        foot = self.low + 48
+        cuts = [wave((x, self.top), (x, foot)) for x in (LEFT, RIGHT)]
+        face(self.sheet, [(LEFT, self.top), (RIGHT, self.top), *cuts[1][1:], *reversed(cuts[0])], wrong=False)
+        for cut in cuts:
+            self.sheet.line(cut, SOFT, PLAIN)
+        self.sheet.line([(LEFT, self.top), (RIGHT, self.top)], INK, PLAIN, (9.0, 2.5, 1.5, 2.5))
+        self.sheet.line([(LEFT, self.low), (RIGHT, self.low)], INK, PLAIN)
+        row = self.low - float(EDGE_STITCH) * self.scale
+        self.sheet.line([(LEFT, row), (self.left, row)], INK, THICK, SEAM)
+        self.sheet.line([(self.right, row), (RIGHT, row)], INK, THICK, SEAM)
+        for x in (self.left, self.right):
+            self.sheet.lines([[(x, row - 6), (x, self.low + 6)]], INK, THICK)
+
+
+def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Say, numbers: Numbers) -> float:
+    """The two ends lapped, with two rows of zigzag and one along each end."""
+    scale = min(4.0, 110 / float(overlap), 60 / float(width))
+    high, lap = float(width) * scale, float(overlap) * scale
+    left, right = 200 - lap / 2, 200 + lap / 2
+    low = y + high
+    sheet.line([(40, y), (right, y), (right, low), (40, low)], INK, PLAIN, fill=ELASTIC)
+    sheet.line([(360, y + 4), (left, y + 4), (left, low + 4), (360, low + 4)], INK, PLAIN, fill="#e9e5df")
+    sheet.line([(right, y + 4), (right, low + 4)], INK, THIN, HIDDEN)
+    for x in (40.0, 360.0):
+        sheet.line(wave((x, y), (x, low + 4)), SOFT, PLAIN)
+    for share in (0.33, 0.67):
+        at = y + 4 + high * share
+        count = max(4, round(lap / 5))
+        sheet.line([(left + 4 + (lap - 8) * i / count, at + (3 if i % 2 else -3)) for i in range(count + 1)], ACCENT, THICK)
+    for x in (left + 4, right - 4):
+        count = max(4, round(high / 5))
+        sheet.line([(x + (2.5 if i % 2 else -2.5), y + 6 + (high - 6) * i / count) for i in range(count + 1)], ACCENT, PLAIN)
+    sheet.across(left, right, y - 14, say.length(overlap), y - 2)
+    sheet.upright(y, low, 28, "", 38)
+    sheet.write((46, low + 19), f"{say.length(width)} wide")
+    sheet.callout((right + 34, y - 14), numbers.of("zigzag"), (right - 2, y + 10))
+    return low + 20
+
+
+def _beside(sheet: Sheet, y: float, casing: Fraction, loop: Fraction, say: Say) -> None:
+    long = sheet.width - 2 * MARGIN
+    scale = long / float(casing)
+    for top, length, fill, words in ((y, casing, "#f1e3d3", "casing"), (y + 34, loop, ELASTIC, "elastic loop")):
+        end = MARGIN + float(length) * scale
+        sheet.line([(MARGIN, top), (end, top), (end, top + 12), (MARGIN, top + 12)], INK, PLAIN, fill=fill, closed=True)
+        sheet.write((MARGIN, top + 27), f"{words} {say.length(length)}")
