@@ -131,4 +131,10 @@ CODES: dict[str, str] = {
     "FB702": "what a fit is to look for can't be read",
     "FB703": "a choice to set free is not one of the garment",
     "FB704": "a choice can't be set free",
+    "FB341": "tucks, pleats or rows are not counted by a whole number",
+    "FB342": "pleats are too shallow to fold, or too thick for the line they stand on",
+    "FB343": "pleats take more cloth than finds room behind them",
+    "FB344": "the way in through a placket is too small",
+    "FB345": "a fitted band does not fit the waist",
+    "FB346": "an opening is left without a band or without its ties",
 }

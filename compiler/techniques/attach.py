@@ -38,6 +38,7 @@ from compiler.workroom import Workroom
 class Attach:
     name = "attach"
     about = "Sew one edge to another of the same length, right sides together."
+    pictures = ("pieces", "matching marks", "sewn seam")
     parameters = {
         "edge": Parameter("The edge to sew on, gathered or flat.", "edge"),
         "to": Parameter("The edge it is sewn to.", "edge"),
@@ -101,6 +102,7 @@ class Attach:
         upper = say.edges(to.pieces, to.name.rpartition(".")[2])
         lower = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
         chain, hold = say.chain(to.copies), say.room.hold_with
+        folds = "pleats" if "pleats" in edge.gathered else "gathers"
         ring = before.ring(to)
         spacing = say.room.pin_spacing
         parts = divisions(length)
@@ -119,13 +121,13 @@ class Attach:
             Action(
                 f"{'Clip' if hold == 'clips' else 'Pin'} at the marks first, then every {say.about(spacing)} between them:"
                 f" about {int(length / spacing)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
-                check="The edges lie level and no gathers are bunched at the marks." if edge.gathered else "",
+                check=f"The edges lie level and no {folds} are bunched at the marks." if edge.gathered else "",
                 tolerance=f"up to {say.length(length * EASE_SHARE)} short in all: ease it in" if edge.gathered else "",
                 remedy=f"More than {say.length(length * LET_OUT_SHARE)} short: let the gathers out." if edge.gathered else "",
                 chain=chain,
             ),
             Action(
-                f"Sew with {say.the(to.pieces)} on top{' and the gathers underneath' if edge.gathered else ''},"
+                f"Sew with {say.the(to.pieces)} on top{f' and the {folds} underneath' if edge.gathered else ''},"
                 f" {say.length(seam)} from the edge, {say.stitch(done.sewn[0].stitch)},"
                 f" {say.length(length)}{' all round; let the end overlap the start by three stitches' if ring else ''}.",
                 check="No pleat is caught and no gathering row shows on the right side."

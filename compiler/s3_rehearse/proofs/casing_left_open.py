@@ -1,6 +1,6 @@
 """Every casing ends with its elastic in and its gap closed.
 
-Guarantees: the gap was open when the elastic went in, and is closed at the end.
+Guarantees: the gap was open when the elastic went in, and is closed at the end; a cord's ends come out of it.
 Cannot know: whether the elastic twisted inside.
 """
 
@@ -26,6 +26,9 @@ def prove(run: Run) -> Proof:
             Fault("FB406", f"the casing in `{casing.name}` {want}", Label(made.step.step.span, "made here"), help=f"add {mend}")
         )  # fmt: skip
     gaps = ", ".join(
-        f"{run.say.length(casing.gap)} in the {run.say.piece(casing.piece)}" for casing in run.final.casings.values()
+        f"{run.say.length(casing.gap)} in the {run.say.piece(casing.piece)}"
+        + (", where the cord comes out" if casing.cord else "")
+        for casing in run.final.casings.values()
+        if casing.gap
     )
-    return Proof(CLAIM, f"closed: {gaps}" if gaps else "the garment has no casing", tuple(faults))
+    return Proof(CLAIM, f"closed: {gaps}" if gaps else "no casing has a gap", tuple(faults))

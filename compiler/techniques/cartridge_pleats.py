@@ -1,0 +1,152 @@
+"""Draw a wide edge into cartridge pleats and sew them on by hand.
+
+What it does: runs even rows of hand stitches under each other, draws them up to small round pleats and whips each pleat
+    to the edge that carries it.
+Edges before and after: both turned under and drawn or flat before; both sewn after, fold to fold.
+Allowance: the turn, at both edges.
+Example: `- cartridge pleats: {edge: skirt.top, to: yoke.bottom, turn: 1 cm, stitch: 8 mm, rows: 2}`
+Source: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, Edge, State
+from compiler.cloth.limits import thickness
+from compiler.diagnostics import Fault
+from compiler.quantity import mm
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.attach import Attach
+from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    edge_of,
+    fault_at,
+    refused,
+    takes_at,
+    word_of,
+)
+from compiler.workroom import Workroom
+
+THIMBLE = ("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.")
+
+
+class CartridgePleats:
+    name = "cartridge pleats"
+    about = "Draw an edge into small round pleats by hand and whip them to another edge."
+    parameters = {
+        "edge": Parameter("The edge to pleat.", "edge"),
+        "to": Parameter("The edge that carries the pleats.", "edge"),
+        "turn": Parameter("How much of both edges is turned under.", "length", "1 cm"),
+        "stitch": Parameter("Length of each running stitch: the depth of the pleats.", "length", "8 mm"),
+        "rows": Parameter("How many rows, one under the other.", ("2", "3"), "2"),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        edges = (*edges_in(step.args["edge"].value), *edges_in(step.args["to"].value))  # type: ignore[arg-type]
+        return takes_at(edges, "turn")
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written = step.step
+        for arg in ("edge", "to"):
+            if fault := edge_not_ready(bench, written, arg, edge_of(written, arg)):
+                return refused(bench, step, (), fault)
+        edge, to = bench.edge(edge_of(written, "edge")), bench.edge(edge_of(written, "to"))
+        touches = (*edge.pieces, *to.pieces)
+        fault = (
+            forms_differ(bench, written, "to", edge, to)
+            or copies_differ(written, "to", edge, to)
+            or _cannot_stand(bench, step, solved, room, edge, to)
+        )
+        if fault:
+            return refused(bench, step, touches, fault)
+        # Drawn up to the other edge, it is sewn as any edge of the same length.
+        drawn = bench.with_edges(replace(edge, set_length=to.set_length, gathered="cartridge pleats", held=False))
+        plain = SolvedStep(written, {**step.amounts, "seam": mm(step.mm("turn"))})
+        done = Attach().perform(drawn, plain, solved, room)
+        if done.refused:
+            return replace(done, step=step, before=bench)
+        count = edge.cloth_length / (2 * step.mm("stitch"))
+        rows = int(word_of(written, "rows"))
+        label = solved.pieces[edge.pieces[0]].label
+        # Hand stitches draw on one thread, as 101 does.
+        running = Sewn("101", edge.cloth_length, edge.copies, step.mm("stitch"), f"pleating the {label}")
+        whipping = Sewn("101", to.set_length, edge.copies, Fraction(2), f"whipping on the {label}")
+        return replace(
+            done, step=step, before=bench, sewn=(running,) * rows + (whipping,), setup="hand",
+            handled=(edge.cloth_length + to.set_length) * edge.copies,
+            facts={"count": int(count), "length": to.set_length, "ratio": edge.cloth_length / to.set_length},
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        step, facts = done.step, done.facts
+        edge, to = done.before.edge(edge_of(step.step, "edge")), done.before.edge(edge_of(step.step, "to"))
+        where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
+        carrier = say.edges(to.pieces, to.name.rpartition(".")[2] if "." in to.name else "top")
+        turn, stitch = say.length(step.mm("turn")), say.length(step.mm("stitch"))
+        chain, length, rows = say.chain(edge.copies), say.length(facts["length"]), word_of(step.step, "rows")
+        actions = (
+            Action(f"Turn {where} {turn} to the wrong side and press the fold.", chain=chain),
+            Action(f"Turn {carrier} {turn} to the wrong side and press the fold.", chain=chain),
+            Action(f"Mark dots {stitch} apart along {where}, {say.about(Fraction(5))} below the fold.",
+                   check=f"There are about {2 * facts['count']} dots.", chain=chain),
+            Action(
+                f"Sew {rows} rows of running stitches on the dots, {say.about(Fraction(8))} apart, with strong thread, each"
+                " stitch exactly under the one above; leave long tails.",
+                check="The stitches of all rows stand under each other.",
+                remedy="Draw out the row that is out of step and sew it again: uneven rows give no pleats.",
+                chain=chain,
+            ),
+            Action(f"Draw all rows up together to {length} and knot the tails.",
+                   check=f"About {facts['count']} pleats stand side by side in {length}.",
+                   tolerance=f"{say.about(max(facts['length'] / 200, Fraction(3)))} more or less",
+                   remedy="Ease the pleats along the threads until they are even.", chain=chain),
+            Action(f"Lay {where} against {carrier}, right sides together, and whip each pleat to it with two stitches.",
+                   check="No pleat is missed.", remedy="Catch a missed pleat with two stitches of its own.", chain=chain),
+        )  # fmt: skip
+        return Telling(
+            f"Sew {say.the(edge.pieces)} to {say.the(to.pieces)} in cartridge pleats",
+            f"{say.length(edge.cloth_length)} of cloth stands in {length}, about {facts['count']} pleats.",
+            actions, (IRON, THIMBLE),
+        )  # fmt: skip
+
+
+def _cannot_stand(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, edge: Edge, to: Edge) -> Fault | None:
+    """The pleats are too few to draw, or the cloth in them is thicker than the line they stand on."""
+    say, written = Say(solved, room), step.step
+    if edge.cloth_length <= to.set_length:
+        return fault_at(
+            written, "edge", "FB314",
+            f"`{edge.name}` has {say.length(edge.cloth_length)} of cloth for {say.length(to.set_length)}, and nothing is left to pleat",
+            help="make the piece longer, or swap the two edges")  # fmt: skip
+    for each in (edge, to):
+        for piece in each.pieces:
+            cloth = solved.pieces[piece].piece.cloth.text
+            if each.state is State.RAW and solved.materials[cloth].material.ravels:
+                return fault_at(
+                    written, "edge" if each is edge else "to", "FB335",
+                    f"the raw edge of `{each.name}` is turned under once and `{cloth}` ravels",
+                    help=f"put `- neaten: {{edge: {each.name}}}` before this step")  # fmt: skip
+    ply = sum((thickness(solved, solved.pieces[p.piece].piece.cloth.text) * p.copies for p in edge.plies), Fraction(0))
+    # Each pleat is two plies of the turned edge, which is double.
+    needed = edge.cloth_length / (2 * step.mm("stitch")) * 4 * ply
+    if needed > to.set_length:
+        return fault_at(
+            written, "stitch", "FB342",
+            f"the pleats are about {say.length(needed)} thick together and stand on {say.length(to.set_length)},"
+            f" {say.length(needed - to.set_length)} too much",
+            help="take longer stitches or less cloth")  # fmt: skip
+    return None
+
+
+TECHNIQUE = CartridgePleats()
