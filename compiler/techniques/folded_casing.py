@@ -59,11 +59,12 @@ class FoldedCasing:
                 written, "edge", "FB304", f"`{name}` is still flat, and a casing for elastic is a ring",
                 help="close its ends before this step"))  # fmt: skip
         depth, under, gap = step.mm("depth"), step.mm("turn under"), step.mm("gap")
-        if under + depth >= bench.depth(edge.pieces[0]):
+        left = bench.depth(edge.pieces[0]) - under - depth
+        if depth > left:
             return refused(bench, step, edge.pieces, fault_at(
                 written, "depth", "FB312",
-                f"a casing that takes {say.length(under + depth)} is deeper than its piece of"
-                f" {say.length(bench.depth(edge.pieces[0]))}",
+                f"a casing of {say.length(depth)} has {say.length(max(left, Fraction(0)))} of its piece to lie on,"
+                f" {say.length(depth - left)} too little",
                 help="make the casing narrower or the piece deeper"))  # fmt: skip
         after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + under + depth, held=True))
         after = after.with_casing(Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap))

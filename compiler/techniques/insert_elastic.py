@@ -18,6 +18,7 @@ from compiler.cloth.limits import width_of
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.ready import no_length
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -81,6 +82,8 @@ class InsertElastic:
                 f" {say.length(width + PASS - casing.gap)} short",
                 notes=(f"{say.length(width)} + {say.length(PASS)} to pull it through = {say.length(width + PASS)}",),
                 help="leave a wider gap in the casing"))  # fmt: skip
+        if fault := no_length(step, "length"):
+            return refused(bench, step, (piece,), fault)
         if length > casing.length:
             return refused(bench, step, (piece,), fault_at(
                 written, "length", "FB324",

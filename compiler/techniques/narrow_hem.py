@@ -10,6 +10,7 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
 from compiler.s1_read.spec import Step
@@ -60,11 +61,12 @@ class NarrowHem:
                 f" by {say.length(first - second)}",
                 help=f"make the first turn {say.length(second)} or less",
             ))  # fmt: skip
-        depth = min(bench.depth(piece) for piece in edge.pieces)
-        if first + second >= depth:
+        left = min(bench.depth(piece) for piece in edge.pieces) - first - second
+        if second > left:
             return refused(bench, step, edge.pieces, fault_at(
                 written, "second turn", "FB312",
-                f"a hem that takes {say.length(first + second)} is deeper than its piece of {say.length(depth)}",
+                f"a hem of {say.length(second)} has {say.length(max(left, Fraction(0)))} of its piece to lie on,"
+                f" {say.length(second - left)} too little",
                 help="make the hem narrower or the piece deeper",
             ))  # fmt: skip
         after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + first + second))

@@ -87,6 +87,16 @@ def not_long(step: Step, arg: str, edge: Edge) -> Fault | None:
     )  # fmt: skip
 
 
+def no_length(step: SolvedStep, arg: str) -> Fault | None:
+    """The fault of a length that comes out at nothing where cloth or elastic must be that long."""
+    if step.mm(arg) > 0:
+        return None
+    return fault_at(
+        step.step, arg, "FB208", f"`{arg}` of `{step.step.technique}` comes out at 0 and must be above 0",
+        help="write a length such as 60 cm, or change the formula",
+    )  # fmt: skip
+
+
 def length_wanted(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction | Fault:
     """How long this edge is to be: as `to`, the edge it will be sewn to, or the `length` given."""
     written, technique = step.step, step.step.technique
@@ -94,7 +104,7 @@ def length_wanted(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction | Faul
         headline = f"a {technique} needs one of `to` and `length`" + (", not both" if "to" in written.args else "")
         return fault_at(written, None, "FB313", headline, help="name the edge it will be sewn to with `to`")
     if "length" in written.args:
-        return step.mm("length")
+        return no_length(step, "length") or step.mm("length")
     name = edge_of(written, "to")
     if fault := edge_not_ready(bench, written, "to", name):
         return fault
