@@ -62,8 +62,9 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
         if not telling.actions:
             continue
         steps = []
-        actions = (*_fresh_bobbins(shopping, at, say), *telling.actions)
-        for action in actions:
+        bobbins = _fresh_bobbins(shopping, at, say)
+        first = number + len(bobbins) + 1
+        for action in (*bobbins, *telling.actions):
             number += 1
             steps.append(GuideStep(number, action.text, action.check, action.tolerance, action.remedy, action.chain))
         heading = done.step.step.part or "The work"
@@ -73,7 +74,7 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
             aim=telling.aim,
             minutes=_minutes(shopping.minutes[at]),
             cautions=tuple(Caution(kind, text) for kind, text in telling.cautions),
-            figures=figures_for(done, rehearsal.run, say),
+            figures=figures_for(done, rehearsal.run, say, first),
             steps=tuple(steps),
             tip=done.step.step.tip,
             safe_stop=_safe_to_stop(done.after) and at + 1 < len(performed),
