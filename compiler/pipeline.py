@@ -75,13 +75,15 @@ def plan(rehearsal: Rehearsal) -> Staged[Planned]:
     """The cutting and the shopping list, the steps in the order that the workroom prefers."""
     # The later stages are heavy to load and not needed to check a spec.
     from compiler.s4_cut.cut import cut
+    from compiler.s5_buy.offers import cheapest_first
     from compiler.s5_buy.shopping import buy
 
     rehearsal = in_good_order(rehearsal)
     cutting = cut(rehearsal.solved, rehearsal.run.room)
     if cutting.value is None:
         return Staged(None, cutting.faults)
-    return Staged(Planned(rehearsal, cutting.value, buy(rehearsal, cutting.value)), cutting.faults)
+    chosen = cheapest_first(cutting.value)
+    return Staged(Planned(rehearsal, chosen, buy(rehearsal, chosen)), cutting.faults)
 
 
 def make(order: Order, *, with_pdf: bool = True) -> Staged[Mapping[str, bytes]]:
