@@ -1,6 +1,6 @@
 """A sheet to draw on: lines, cloth and fitted words as SVG in the safe subset.
 
-Coordinates are units of the sheet, y downwards. The subset: svg, g, path and text with presentation attributes only, so that
+Coordinates are units of the sheet, y downwards; they are written in tenths. The subset: svg, g, path and text with presentation attributes only, so that
 a browser under a strict policy and the PDF writer draw the same. No style, class, marker, pattern, clip, filter or link.
 """
 
@@ -10,6 +10,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 from html import escape
+from itertools import pairwise
 from math import atan2, cos, hypot, pi, sin
 
 from compiler.s6_write.figures import advances
@@ -205,22 +206,20 @@ class Sheet:
 
     def svg(self) -> str:
         top, height = self._top - MARGIN, self._bottom - self._top + 2 * MARGIN
-        size = f'width="{number(self.width)}" height="{number(height)}"'
+        size = f'width="{round(self.width)}" height="{round(height)}"'
         return (
             f'<svg xmlns="http://www.w3.org/2000/svg" {size} viewBox="0 {number(top)} {number(self.width)} {number(height)}"'
             f' font-family="{FAMILY}" fill="none" stroke-linejoin="round">{"".join(self._marks)}{"".join(self._last)}</svg>'
         )
 
     def _reach(self, heights: Iterable[float]) -> None:
-        for y in heights:
-            self._top, self._bottom = min(self._top, y), max(self._bottom, y)
+        reached = list(heights)
+        self._top, self._bottom = min(self._top, *reached), max(self._bottom, *reached)
 
 
 def number(value: float) -> str:
-    """A coordinate to a tenth of a unit, written the one way: no exponent, no -0."""
-    shown = f"{value:.1f}"
-    shown = shown[:-2] if shown.endswith(".0") else shown
-    return "0" if shown == "-0" else shown
+    """A coordinate as it is written: in whole tenths of a unit, which is short and the same on every machine."""
+    return str(round(value * 10))
 
 
 def width_of(words: str, bold: bool = False) -> float:
@@ -281,14 +280,9 @@ def _head(tip: Point, way: float, size: float) -> list[Point]:
 
 def _track(points: Sequence[Point]) -> str:
     """Path data of a line through the points: steps from one rounded place to the next, which keeps it short."""
-    x, y = (round(part * 10) for part in points[0])
-    drawn = f"M{number(x / 10)} {number(y / 10)}l"
-    for point in points[1:]:
-        to_x, to_y = (round(part * 10) for part in point)
-        dx, dy = number((to_x - x) / 10), number((to_y - y) / 10)
-        drawn += f"{'' if drawn.endswith('l') or dx.startswith('-') else ' '}{dx}{'' if dy.startswith('-') else ' '}{dy}"
-        x, y = to_x, to_y
-    return drawn
+    places = [(round(x * 10), round(y * 10)) for x, y in points]
+    steps = [f"{x - before_x} {y - before_y}" for (before_x, before_y), (x, y) in pairwise(places)]
+    return f"M{places[0][0]} {places[0][1]}l{' '.join(steps)}".replace(" -", "-")
 
 
 def _path(drawn: str, colour: str, width: float, dash: Sequence[float], fill: str, round_cap: bool) -> str:

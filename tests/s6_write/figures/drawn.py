@@ -1,0 +1,131 @@
+"""Every figure of the demo garments, and what a drawn figure says of itself: its words and where they stand."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+from itertools import accumulate
+from pathlib import Path
+from xml.etree import ElementTree
+
+from compiler.pipeline import Order, Planned, plan, prove
+from compiler.s1_read.read_spec import read_spec
+from compiler.s6_write.figures import cutting_figures, figures_for, overview
+from compiler.s6_write.guide import Figure
+from compiler.say import Say
+from compiler.techniques import techniques
+from compiler.workroom import Workroom
+
+SPECS = Path(__file__).parents[3] / "specs"
+HOME = Workroom()
+WARDROBE = Workroom(neaten_with="overlocker", gather_with="pleating attachment", hold_with="clips", units="inches", fold_cloth=False)
+PINKING = Workroom(neaten_with="pinking shears", gather_with="two rows by hand", units="metric")
+ROOMS = {"home": HOME, "wardrobe": WARDROBE, "pinking": PINKING}
+
+
+def demos() -> list[str]:
+    return sorted(path.stem for path in SPECS.glob("*.yaml"))
+
+
+@cache
+def _spec(demo: str):  # type: ignore[no-untyped-def]
+    read = read_spec(SPECS / f"{demo}.yaml")
+    assert read.value is not None
+    return read.value
+
+
+def sizes(demo: str) -> list[str]:
+    return list(_spec(demo).sizes)
+
+
+@cache
+def planned(demo: str, size: str, room: str = "home") -> Planned:
+    spec = _spec(demo)
+    proved = prove(Order(spec, f"size {size}", spec.sizes[size], {}, ROOMS[room]))
+    assert proved.value is not None, proved.faults
+    found = plan(proved.value).value
+    assert found is not None
+    return found
+
+
+@cache
+def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
+    """All figures of one guide, with callouts numbered as a guide would number them."""
+    found = planned(demo, size, room)
+    run = found.rehearsal.run
+    say = Say(run.solved, run.room, found.cutting.joins)
+    drawn = [overview(run, say), *cutting_figures(found.cutting, run.solved, say)]
+    number = 97  # from two digits to three
+    for done in run.performed:
+        drawn += figures_for(done, run, say, number)
+        number += len(techniques()[done.step.step.technique].tell(done, say).actions)
+    return tuple(drawn)
+
+
+def every_guide() -> Iterator[tuple[str, str, str]]:
+    """Every demo in every size, and one size of each in every workroom."""
+    for demo in demos():
+        for index, size in enumerate(sizes(demo)):
+            for room in ROOMS if index == 1 else ("home",):
+                yield demo, size, room
+
+
+def every_figure() -> Iterator[tuple[str, Figure]]:
+    for demo, size, room in every_guide():
+        for figure in figures(demo, size, room):
+            yield f"{demo} {size} {room} {figure.key}", figure
+
+
+@dataclass(frozen=True)
+class Words:
+    """A line of words and the room it takes, by its own attributes."""
+
+    text: str
+    left: float
+    top: float
+    right: float
+    bottom: float
+
+    def meets(self, other: Words) -> bool:
+        return self.left < other.right and other.left < self.right and self.top < other.bottom and other.top < self.bottom
+
+
+@cache
+def root(figure: Figure) -> ElementTree.Element:
+    return ElementTree.fromstring(figure.svg)
+
+
+def view(figure: Figure) -> tuple[float, float, float, float]:
+    """Left, top, right and bottom of the sheet."""
+    left, top, width, height = (float(part) for part in root(figure).attrib["viewBox"].split())
+    return left, top, left + width, top + height
+
+
+@cache
+def words(figure: Figure) -> list[Words]:
+    """Every line of words; a line of Source Sans 3 reaches 0.8 of its size up and 0.25 down, accents aside."""
+    found = []
+    for text in root(figure).iter("{http://www.w3.org/2000/svg}text"):
+        x, y, length, size = (float(text.attrib[name]) for name in ("x", "y", "textLength", "font-size"))
+        found.append(Words(text.text or "", x, y - 0.8 * size, x + length, y + 0.25 * size))
+    return found
+
+
+def points(figure: Figure) -> Iterator[tuple[float, float]]:
+    """Every place that a path goes through."""
+    for path in root(figure).iter("{http://www.w3.org/2000/svg}path"):
+        x = y = 0.0
+        for command, rest in re.findall(r"([MlLaz])([^MlLaz]*)", path.attrib["d"]):
+            numbers = [float(part) for part in re.findall(r"-?\d+", rest)]
+            if command == "M":
+                x, y = numbers
+                yield x, y
+            elif command == "l":
+                xs, ys = list(accumulate(numbers[::2], initial=x)), list(accumulate(numbers[1::2], initial=y))
+                yield from zip(xs, ys, strict=True)
+                x, y = xs[-1], ys[-1]
+            elif command == "a":
+                x, y = x + numbers[5], y + numbers[6]
+                yield x, y
