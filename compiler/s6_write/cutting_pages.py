@@ -76,7 +76,9 @@ def _section_steps(
         f"Cut {say.cut(section.length)} off the {cloth} for {of}.",
         f"It is {say.cut(section.length)} long on both sides.", say.about(TRIM_TOLERANCE), "If one side is shorter, cut again square.",
     ), (
-        f"Draw it over the table and lay a tape at {tapes}, each measured {along}.",
+        f"Draw it over the table, straight and without pull. Every tape is measured {along}.", "", "", "",
+    ), (
+        f"Lay {'tapes' if len(marks) > 1 else 'a tape'} at {tapes}.",
         "The last tape is at its distance at both ends of the table.", say.about(TRIM_TOLERANCE / 2),
         "Measure again from the same edge, never from tape to tape.",
     ), (

@@ -129,3 +129,9 @@ class Guide:
     rounding: str  # "5 mm" or "1/4 in"
     content_key: str  # changes when anything that is read changes
     language: str = "en"
+
+    @property
+    def all_steps(self) -> tuple[GuideStep, ...]:
+        """Every step in its order, cutting first."""
+        sewing = (step for part in self.parts for operation in part.operations for step in operation.steps)
+        return (*self.cutting_steps, *sewing)

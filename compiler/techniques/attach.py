@@ -127,9 +127,13 @@ class Attach:
                 chain=chain,
             ),
             Action(
-                f"Sew with {say.the(to.pieces)} on top{f' and the {folds} underneath' if edge.gathered else ''},"
-                f" {say.length(seam)} from the edge, {say.stitch(done.sewn[0].stitch)},"
-                f" {say.length(length)}{' all round; let the end overlap the start by three stitches' if ring else ''}.",
+                f"Turn the work so that {say.the(to.pieces)} {'lie' if len(set(to.pieces)) > 1 else 'lies'} on top"
+                f"{f' and the {folds} underneath' if edge.gathered else ''}.",
+                chain=chain,
+            ),
+            Action(
+                f"Sew {say.length(seam)} from the edge, {say.stitch(done.sewn[0].stitch)}, {say.length(length)}"
+                f"{' all round. Let the end overlap the start by three stitches' if ring else ''}.",
                 check="No pleat is caught and no gathering row shows on the right side."
                 if edge.gathered else "The edges stayed level.",
                 remedy="Unpick that hand's width, smooth it and sew it again."

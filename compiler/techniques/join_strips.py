@@ -78,8 +78,8 @@ class JoinStrips:
             strips = say.count(cloth.copies, "strip")
             actions += [
                 Action(
-                    f"Lay out the segments of the {say.piece(piece)}, the long edges level, and pin the short ends that"
-                    f" the cutting list gives to the same strip right sides together.",
+                    f"Lay out the segments of the {say.piece(piece)}, the long edges level. Pin the short ends that belong to"
+                    " one strip, right sides together.",
                     chain=say.count(joins, "join") + (f" for {strips}" if cloth.copies > 1 else ""),
                 ),
                 Action(

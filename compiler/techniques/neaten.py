@@ -127,13 +127,17 @@ class Neaten:
 
     def _action(self, say: Say, what: str, chain: str) -> Action:
         how = {
-            "overlocker": f"Overlock {what}, right side up; the knife may take the fray but no cloth.",
-            "zigzag": f"Zigzag over {what}: the needle goes into the cloth and just past its edge by turns.",
-            "pinking shears": f"Pink {what} with the shears, taking off no more than the points.",
+            "overlocker": f"Overlock {what}.",
+            "zigzag": f"Zigzag over {what}. The needle goes into the cloth and past its edge by turns.",
+            "pinking shears": f"Pink {what}. Take off no more than the points.",
         }[say.room.neaten_with]
         return Action(
             how,
-            check="Every layer is caught." if say.room.neaten_with != "pinking shears" else "The points are even.",
+            check={
+                "overlocker": "Every layer is caught, and the knife took fray but no cloth.",
+                "zigzag": "Every layer is caught.",
+                "pinking shears": "The points are even.",
+            }[say.room.neaten_with],
             remedy="Go over the stretch that was missed once more.",
             chain=chain,
         )

@@ -6,10 +6,12 @@ from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 
-from compiler.pipeline import Order
+from compiler.pipeline import Order, plan, prove
 from compiler.s1_read.read_spec import read_spec
 from compiler.s1_read.read_workroom import read_workroom
 from compiler.s1_read.spec import Spec, Written
+from compiler.s6_write.compose import compose
+from compiler.s6_write.guide import Guide
 from compiler.workroom import Workroom
 
 SPECS = Path(__file__).parents[2] / "specs"
@@ -33,6 +35,16 @@ def theatre() -> Workroom:
 def order(name: str, size: str, room: Workroom | None = None, choices: Mapping[str, Written] | None = None) -> Order:
     garment = spec(name)
     return Order(garment, f"size {size}", garment.sizes[size], choices or {}, room or Workroom())
+
+
+@cache
+def guide(name: str, size: str) -> Guide:
+    """The guide for a size, in the theatre's workroom."""
+    proved = prove(order(name, size, theatre())).value
+    assert proved is not None
+    planned = plan(proved).value
+    assert planned is not None
+    return compose(planned.rehearsal, planned.cutting, planned.shopping, f"size {size}")
 
 
 EVERY_SIZE = tuple((name, size) for name in NAMES for size in spec(name).sizes)

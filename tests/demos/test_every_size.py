@@ -12,18 +12,7 @@ from compiler.quantity import parse_quantity
 from compiler.s1_read.spec import Spec
 from compiler.s4_cut.cut import cut
 from compiler.s5_buy.shopping import buy
-from compiler.s6_write.compose import compose
-from compiler.s6_write.guide import Guide
-from tests.demos.demos import EVERY_SIZE, NAMES, order, spec, theatre
-
-
-def _guide(name: str, size: str) -> Guide:
-    asked = order(name, size, theatre())
-    rehearsal = prove(asked).value
-    assert rehearsal is not None
-    cutting = cut(rehearsal.solved, asked.room).value
-    assert cutting is not None
-    return compose(rehearsal, cutting, buy(rehearsal, cutting), asked.wearer)
+from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
 
 
 def _mm(shown: str) -> Fraction:
@@ -54,11 +43,11 @@ def test_the_depths_hang_down_to_the_length_that_was_asked(name: str, size: str)
 
 @pytest.mark.parametrize(("name", "size"), EVERY_SIZE)
 def test_the_printed_depths_add_up_to_the_printed_length(name: str, size: str) -> None:
-    guide = _guide(name, size)
-    shown = next(proof.shown for proof in guide.proofs if proof.claim.startswith("The depths add up"))
+    written = guide(name, size)
+    shown = next(proof.shown for proof in written.proofs if proof.claim.startswith("The depths add up"))
     parts, total = shown.split(" = ")
     assert sum(_mm(part) for part in parts.split(" + ")) == _mm(total)
-    assert total in [fact.value for fact in guide.facts]
+    assert total in [fact.value for fact in written.facts]
 
 
 @pytest.mark.parametrize(("name", "size"), EVERY_SIZE)
@@ -100,8 +89,8 @@ def test_the_lanes_of_each_section_hold_the_cut_sizes_of_the_list(name: str, siz
 @pytest.mark.parametrize("name", NAMES)
 def test_steps_are_numbered_through_and_each_says_one_thing(name: str) -> None:
     size = next(iter(spec(name).sizes))
-    guide = _guide(name, size)
-    steps = [*guide.cutting_steps, *(step for part in guide.parts for op in part.operations for step in op.steps)]
+    written = guide(name, size)
+    steps = written.all_steps
     assert [step.number for step in steps] == list(range(1, len(steps) + 1))
     for step in steps:
         assert len(step.text.split()) <= 45, step.text

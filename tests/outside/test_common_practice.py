@@ -103,4 +103,4 @@ def test_pins_stand_every_2_cm_on_gathered_net() -> None:
 def test_the_gathered_edge_lies_below_and_the_flat_one_on_top() -> None:
     # common practice, no source
     told = _tell(_rehearsal("larkspur", "M"), "attach")
-    assert any("the upper tier on top and the gathers underneath" in action.text for action in told.actions)
+    assert any("the upper tier lies on top and the gathers underneath" in action.text for action in told.actions)
