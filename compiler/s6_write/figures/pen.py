@@ -30,7 +30,7 @@ from compiler.s6_write.figures.language import (
 )
 
 Point = tuple[float, float]
-FAMILY = "Source Sans 3, Segoe UI, Helvetica, Arial, sans-serif"
+FAMILY = "'Source Sans 3', 'Segoe UI', Helvetica, Arial, sans-serif"
 
 
 @dataclass(frozen=True)
