@@ -8,7 +8,7 @@ from compiler.s3_rehearse.run import Run
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
 from compiler.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
-from compiler.s6_write.figures.section import TICKS, Section, named_below, note_below
+from compiler.s6_write.figures.section import Section, named_below, note_below, ticks_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.band_casing import EDGE_STITCH
@@ -39,7 +39,7 @@ def band_with_channel(done: Performed, run: Run, say: Say, numbers: Numbers) -> 
         f"Cut through the {say.piece(band)}, inside up: it is sewn to the inside {say.length(seam)} from the edge, folded over"
         f" the top, {say.length(depth)} deep, its other edge turned under by {say.length(seam)} and topstitched outside."
     )
-    return Figure("band", sheet.svg(), alt, f"The band cut through: every raw edge lies inside it. {TICKS}")
+    return Figure("band", sheet.svg(), alt, f"The band cut through: every raw edge lies inside it.{ticks_told(done, say)}")
 
 
 def binding_strip(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -60,7 +60,7 @@ def binding_strip(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
         f"Cut through the bound edge, right side up: the {say.piece(strip)} sewn on {say.length(seam)} from the edge, folded round"
         f" it so that {say.length(shows)} shows, its turn of {say.length(turn)} caught behind."
     )
-    return Figure("band", sheet.svg(), alt, f"The bound edge cut through. {TICKS}")
+    return Figure("band", sheet.svg(), alt, f"The bound edge cut through.{ticks_told(done, say)}")
 
 
 def tape_round_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:

@@ -7,7 +7,7 @@ from compiler.s3_rehearse.run import Run
 from compiler.s6_write.figures.language import FOLD, INK, PLAIN
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
-from compiler.s6_write.figures.section import TICKS, Section, named_below, note_below
+from compiler.s6_write.figures.section import Section, named_below, note_below, ticks_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.edge_with_trim import FIRST_ROW, SECOND_ROW
@@ -58,7 +58,7 @@ def turned_twice(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
         if first
         else f"Cut through the edge of the {say.piece(piece)}: turned {say.length(second)} to the wrong side and stitched."
     )
-    return Figure("hem", sheet.svg(), alt, f"The edge cut through, before and after it is turned. {TICKS}")
+    return Figure("hem", sheet.svg(), alt, f"The edge cut through, before and after it is turned.{ticks_told(done, say)}")
 
 
 def trimmed_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -89,7 +89,7 @@ def trimmed_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
         f" {say.length(width)} wide over it, level with the fold, sewn {say.about(FIRST_ROW)} from the fold"
         + (f" and again {say.about(SECOND_ROW)} below the upper edge of the trim." if rows == 2 else ".")
     )
-    return Figure("trim", sheet.svg(), alt, f"The edge cut through: the trim hides the turned edge. {TICKS}")
+    return Figure("trim", sheet.svg(), alt, f"The edge cut through: the trim hides the turned edge.{ticks_told(done, say)}")
 
 
 def _fold_mark(cut: Section, x_mm: float) -> None:

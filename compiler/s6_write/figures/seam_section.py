@@ -7,7 +7,7 @@ from compiler.s3_rehearse.run import Run
 from compiler.s6_write.figures.language import ACCENT, LEADING, SOFT
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet, shortened, spread
-from compiler.s6_write.figures.section import LEVEL, NOT_TO_SCALE, PLY, TICKS, Section, named_below, note_below
+from compiler.s6_write.figures.section import LEVEL, NOT_TO_SCALE, PLY, Section, named_below, note_below, ticks_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.technique import Performed
@@ -44,7 +44,7 @@ def sewn_seam(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure |
     low = _labels(sheet, labels, edge_y - 12)
     sheet.paragraph((RIGHT, max(cut.zero[1], low - LEADING) + 20), "raw edges level", 100, "end", colour=SOFT)
     y = max(cut.zero[1], low) + 52
-    sheet.write((8, y), "Opened out, wrong side up", bold=True)
+    sheet.write((8, y), "Opened out, margin up", bold=True)
     y = _opened(sheet, y + 34 + width * scale, seam, upper, lower, say, scale, _gathered(done, seam))
     sheet.write((sheet.width / 2, y + 28), NOT_TO_SCALE, "middle", colour=SOFT)
     face = "right sides together" if any(wrong_side(say, ply, True) for ply in (*upper, *lower)) else "edges level"
@@ -53,7 +53,7 @@ def sewn_seam(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure |
         f"Cut through the seam: {top} on top, {under} underneath, {face}, stitched {say.length(seam.width)} from the raw edges."
         " Opened out, the margins of both stand up on the wrong side."
     )
-    return Figure("seam", sheet.svg(), alt, f"The seam cut through, {say.length(seam.width)} wide. {TICKS}")
+    return Figure("seam", sheet.svg(), alt, f"The seam cut through, {say.length(seam.width)} wide.{ticks_told(done, say)}")
 
 
 def neatened_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -70,7 +70,7 @@ def neatened_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fi
         seam = shown[0]
         above, below = sides(done, seam)
         scale = min(7.0, 70 / float(seam.width))
-        sheet.write((8, 0), "Margin, wrong side up", bold=True)
+        sheet.write((8, 0), "Margin standing up", bold=True)
         y = 40 + float(seam.width) * scale
         low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], say, scale, False)
         cut = Section(sheet, (sheet.width / 2, y), scale)
@@ -82,7 +82,7 @@ def neatened_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fi
         sheet.write((sheet.width / 2 + half + 50, top + 3), how)
         sheet.write((sheet.width / 2, low + 28), NOT_TO_SCALE, "middle", colour=SOFT)
         margin = f"Cut through the seam, its margin of {say.length(seam.width)} standing up, all its plies held by one {how}"
-        return Figure("margin", sheet.svg(), f"{margin}.", f"The margin with its {how} round all the cut edges. {TICKS}")
+        return Figure("margin", sheet.svg(), f"{margin}.", f"The margin with its {how} round all the cut edges.{ticks_told(done, say)}")
     edge = edges[0]
     cut = Section(sheet, (120, 40), 6.0)
     cut.ply([cut.at(0, 0), cut.at(25, 0)], wrong_side(say, edge.plies[0], up=False))
@@ -129,7 +129,7 @@ def turned_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
         f"Cut through the seam, wrong side up: the margin of {say.length(seam.width)} lies {way} the {listed_plies(say, above)},"
         f" topstitched {say.length(FROM_SEAM)} from the seam through all plies."
     )
-    return Figure("turned", sheet.svg(), alt, f"The margin lies on the {listed_plies(say, above)} and is stitched down. {TICKS}")
+    return Figure("turned", sheet.svg(), alt, f"The margin lies on the {listed_plies(say, above)} and is stitched down.{ticks_told(done, say)}")
 
 
 

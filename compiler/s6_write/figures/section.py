@@ -24,10 +24,11 @@ from compiler.s6_write.figures.language import (
     THIN,
 )
 from compiler.s6_write.figures.pen import Point, Sheet
+from compiler.say import Say
+from compiler.techniques.technique import Performed
 
 LEVEL = 11.0  # units from one ply to the next
 PLY = 6.5  # units that a ply is thick
-TICKS = "Short ticks mark the wrong side of the cloth."
 NOT_TO_SCALE = "Widths to scale; cloth is drawn thicker than it is."
 
 
@@ -141,3 +142,11 @@ def named_below(sheet: Sheet, y: float, left: str, right: str = "") -> float:
 def note_below(sheet: Sheet, y: float) -> None:
     """What is to scale, at the foot of a cut."""
     sheet.write((sheet.width / 2, y + 8), NOT_TO_SCALE, "middle", colour=SOFT)
+
+
+def ticks_told(done: Performed, say: Say) -> str:
+    """What the ticks mean, for a caption; empty where no cloth in the cut has a right side."""
+    solved = say.solved
+    cloths = {solved.pieces[piece].piece.cloth.text for piece in done.touches}
+    sided = any(solved.materials[cloth].material.has_right_side for cloth in cloths)
+    return " Short ticks mark the wrong side of the cloth." if sided else ""
