@@ -34,7 +34,6 @@ from compiler.techniques.technique import (
     fault_at,
     refused,
     takes_at,
-    word_of,
 )
 from compiler.workroom import Workroom
 
@@ -49,7 +48,7 @@ class CartridgePleats:
         "to": Parameter("The edge that carries the pleats.", "edge"),
         "turn": Parameter("How much of both edges is turned under.", "length", "1 cm"),
         "stitch": Parameter("Length of each running stitch: the depth of the pleats.", "length", "8 mm"),
-        "rows": Parameter("How many rows, one under the other.", ("2", "3"), "2"),
+        "rows": Parameter("How many rows, one under the other.", "number", "2"),
     }
 
     def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
@@ -77,7 +76,7 @@ class CartridgePleats:
         if done.refused:
             return replace(done, step=step, before=bench)
         count = edge.cloth_length / (2 * step.mm("stitch"))
-        rows = int(word_of(written, "rows"))
+        rows = int(step.amounts["rows"].as_number())
         label = solved.pieces[edge.pieces[0]].label
         # Hand stitches draw on one thread, as 101 does.
         running = Sewn("101", edge.cloth_length, edge.copies, step.mm("stitch"), f"pleating the {label}")
@@ -94,7 +93,7 @@ class CartridgePleats:
         where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
         carrier = say.edges(to.pieces, to.name.rpartition(".")[2] if "." in to.name else "top")
         turn, stitch = say.length(step.mm("turn")), say.length(step.mm("stitch"))
-        chain, length, rows = say.chain(edge.copies), say.length(facts["length"]), word_of(step.step, "rows")
+        chain, length, rows = say.chain(edge.copies), say.length(facts["length"]), int(step.amounts["rows"].as_number())
         actions = (
             Action(f"Turn {where} {turn} to the wrong side and press the fold.", chain=chain),
             Action(f"Turn {carrier} {turn} to the wrong side and press the fold.", chain=chain),
@@ -123,7 +122,11 @@ class CartridgePleats:
 
 def _cannot_stand(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, edge: Edge, to: Edge) -> Fault | None:
     """The pleats are too few to draw, or the cloth in them is thicker than the line they stand on."""
-    say, written = Say(solved, room), step.step
+    say, written, rows = Say(solved, room), step.step, step.amounts["rows"].as_number()
+    if rows < 2 or rows.denominator != 1:
+        return fault_at(
+            written, "rows", "FB341", f"{float(rows):.4g} rows draw no cartridge pleats; they are counted 2, 3, 4",
+            help=f"write `rows: {max(2, round(rows))}`")  # fmt: skip
     if edge.cloth_length <= to.set_length:
         return fault_at(
             written, "edge", "FB314",

@@ -49,6 +49,10 @@ class CloseGap:
             return refused(bench, step, (piece,), fault_at(
                 written, "of", "FB321", f"there is no casing in `{name}` yet",
                 help="move this step after the one that makes the casing"))  # fmt: skip
+        if casing.cord:
+            return refused(bench, step, (piece,), fault_at(
+                written, "of", "FB322", f"the ends of `{casing.cord}` come out of the gap in `{name}`",
+                help="leave this step out"))  # fmt: skip
         if not casing.open:
             return refused(bench, step, (piece,), fault_at(
                 written, "of", "FB322", f"the gap in `{name}` is closed already", help="leave this step out"))  # fmt: skip

@@ -14,7 +14,8 @@ from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench
-from compiler.cloth.limits import width_of
+from compiler.cloth.limits import CASING_ROOM, width_of
+from compiler.diagnostics import Severity
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
@@ -60,9 +61,9 @@ class InsertElastic:
             return refused(bench, step, (piece,), fault_at(
                 written, "into", "FB321", f"there is no casing in `{name}` yet",
                 help="move this step after the one that makes the casing"))  # fmt: skip
-        if casing.elastic:
+        if casing.elastic or casing.cord:
             return refused(bench, step, (piece,), fault_at(
-                written, "into", "FB322", f"the casing in `{name}` holds `{casing.elastic}` already",
+                written, "into", "FB322", f"the casing in `{name}` holds `{casing.elastic or casing.cord}` already",
                 help="leave one of the two steps out"))  # fmt: skip
         if not casing.open:
             return refused(bench, step, (piece,), fault_at(
@@ -90,11 +91,18 @@ class InsertElastic:
                 f"the elastic of {say.length(length)} is longer than its casing of {say.length(casing.length)},"
                 f" by {say.length(length - casing.length)}",
                 help="shorten the elastic: it can't draw the waist in"))  # fmt: skip
+        room_to_twist = casing.width - width - CASING_ROOM
+        loose = () if room_to_twist <= 0 else (fault_at(
+            written, "into", "FB325",
+            f"the casing is {say.length(casing.width)} inside and `{elastic}` {say.length(width)} wide,"
+            f" {say.length(room_to_twist)} more than it can have without twisting",
+            help="make the casing narrower, or sew a row round it beside the elastic", severity=Severity.WARNING,
+        ),)  # fmt: skip
         after = bench.with_casing(replace(casing, elastic=elastic, elastic_length=length))
         what = f"elastic in the {solved.pieces[piece].label}"
         overlap = step.mm("overlap")
         return Performed(
-            step, bench, after, (piece,),
+            step, bench, after, (piece,), loose,
             sewn=(Sewn("304", 4 * width, 1, Fraction(2), "joining the elastic"),),
             used=(Used(elastic, length + overlap, 1, what),),
             setup="zigzag", handled=casing.length,

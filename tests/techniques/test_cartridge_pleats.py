@@ -39,3 +39,7 @@ def test_less_cloth_than_line_is_refused() -> None:
 
 def test_a_ring_and_a_flat_edge_are_refused() -> None:
     refused("FB304", PIECES, f"- join ends: {{of: yoke}}\n{STEP}")
+
+
+def test_one_row_is_refused() -> None:
+    refused("FB341", PIECES, STEP.replace("rows: 3", "rows: 1"))

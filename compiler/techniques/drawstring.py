@@ -1,0 +1,148 @@
+"""Draw a cord through a casing; its ends come out of the gap and are tied.
+
+What it does: neatens the gap, pulls the cord through and fastens it at the middle of the back.
+Edges before and after: an open, empty casing before; the casing holds a cord, its ends out of the gap, after.
+Allowance: none. The cord takes the length round the casing and both ends.
+Example: `- drawstring: {cord: cord, into: waistband, ends: 14 cm, for: child}`
+Source: children up to 14 years: waist cord ends of 14 cm at most with the garment open, 28 cm closed: EN 14682:2007, of
+    which a newer edition (2014) is in force: check it, and local rules.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from compiler.cloth.bench import Bench, Casing
+from compiler.cloth.limits import width_of
+from compiler.diagnostics import Fault
+from compiler.s1_read.spec import Step
+from compiler.s2_solve.solved import Solved, SolvedStep, Takes
+from compiler.say import Say
+from compiler.techniques.technique import (
+    Action,
+    EdgesIn,
+    Parameter,
+    Performed,
+    Sewn,
+    Telling,
+    Used,
+    edge_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from compiler.workroom import Workroom
+
+CHILD, GROWN = "child", "grown-up"
+ENDS_OPEN, ENDS_CLOSED = Fraction(140), Fraction(280)
+PASS = Fraction(3)
+CORDS = (
+    "child",
+    "Cords catch in doors, lifts and playground slides. For children up to 14 years the ends at the waist may hang 14 cm at"
+    " most when the garment lies open and 28 cm when it is drawn in (EN 14682:2007; a newer edition is in force). No cord at"
+    " all below the crotch, and none at the neck. Local safety rules come before this guide.",
+)
+
+
+class Drawstring:
+    name = "drawstring"
+    about = "Draw a cord or ribbon through a casing, with its ends out of the gap."
+    parameters = {
+        "cord": Parameter("The cord, one of the materials.", "material"),
+        "into": Parameter("The casing: the band, or the edge that was folded down.", "casing"),
+        "ends": Parameter("How far each end hangs out when the casing lies flat.", "length", "14 cm"),
+        "for": Parameter("Who wears it; cords on children have limits.", (CHILD, GROWN), CHILD),
+    }
+
+    def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, say = step.step, Say(solved, room)
+        cord, name = word_of(written, "cord"), edge_of(written, "into")
+        piece = name.partition(".")[0]
+        casing = bench.casings.get(name)
+        if casing is None:
+            return refused(bench, step, (piece,), fault_at(
+                written, "into", "FB321", f"there is no casing in `{name}` yet",
+                help="move this step after the one that makes the casing"))  # fmt: skip
+        ends, drawn = step.mm("ends"), _drawn_ends(solved, casing, step.mm("ends"))
+        if fault := _not_to_thread(step, say, casing, cord, width_of(solved, cord)) or _too_long(step, say, ends, drawn):
+            return refused(bench, step, (piece,), fault)
+        after = bench.with_casing(replace(casing, cord=cord, open=False))
+        return Performed(
+            step, bench, after, (piece,),
+            sewn=(Sewn("304", 4 * casing.width, 1, Fraction(1), "bars at the gap and the middle of the back"),),
+            used=(Used(cord, casing.length + 2 * ends, 1, f"cord in the {solved.pieces[piece].label}"),),
+            setup="zigzag", handled=casing.length,
+            facts={"cut": casing.length + 2 * ends, "drawn": drawn, "casing": casing},
+        )  # fmt: skip
+
+    def tell(self, done: Performed, say: Say) -> Telling:
+        facts, step, casing = done.facts, done.step, done.facts["casing"]
+        material = say.solved.materials[word_of(step.step, "cord")].material
+        cord = material.about or material.name.replace("_", " ")
+        cut, ends = say.length(facts["cut"]), say.length(step.mm("ends"))
+        band = say.piece(casing.piece)
+        drawn = facts["drawn"]
+        hang = f" Drawn in to the waist, {say.length(drawn)} hang out at each end." if drawn is not None else ""
+        actions = (
+            Action(f"Sew a short bar of zigzag stitches at both ends of the gap of {say.length(casing.gap)}.",
+                   check="The gap cannot tear further open."),
+            Action(f"Cut the {cord} {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
+            Action("Seal or knot both its ends so that they cannot ravel: with a stitch, glue or a tight knot; no flame near net."),
+            Action("Fix a safety pin or bodkin in one end and work it through the channel, all round to the gap.",
+                   check="The cord is not twisted.", remedy="If it is, draw the last hand's length back, turn it and go on."),
+            Action(f"Lay the {band} flat and even the ends out.", check=f"{ends} hang out at each end.{hang}",
+                   tolerance=f"{say.about(Fraction(5))} more or less", remedy="Cut off what is longer."),
+            Action(f"Sew the {cord} to the {band} at the middle of the back with a short bar, through all layers.",
+                   check="It can't be pulled out.", remedy="Sew over the bar once more."),
+        )  # fmt: skip
+        return Telling("Draw in the cord", f"A cord draws {say.length(casing.length)} of casing in; it is tied in front.",
+                       actions, (CORDS, ("needle", "Close the safety pin before you let go of it.")))  # fmt: skip
+
+
+def _drawn_ends(solved: Solved, casing: Casing, ends: Fraction) -> Fraction | None:
+    """How far each end hangs out when the waist is drawn in; None where no waist is known."""
+    waist = solved.values.get("waist_girth")
+    if waist is None:
+        return None
+    return ends + max(Fraction(0), casing.length - waist.value.as_length_mm()) / 2
+
+
+def _not_to_thread(step: SolvedStep, say: Say, casing: Casing, cord: str, width: Fraction) -> Fault | None:
+    written, name = step.step, casing.name
+    if casing.elastic or casing.cord:
+        return fault_at(written, "into", "FB322", f"the casing in `{name}` holds `{casing.elastic or casing.cord}` already",
+                        help="leave one of the two steps out")  # fmt: skip
+    if not casing.open:
+        return fault_at(written, "into", "FB322", f"the gap in `{name}` is sewn shut before the cord goes in",
+                        help="leave `close gap` out: the cord comes out of the gap")  # fmt: skip
+    if width > casing.width:
+        return fault_at(
+            written, "cord", "FB323", f"`{cord}` is {say.length(width)} wide and the casing is {say.length(casing.width)} inside,"
+            f" {say.length(width - casing.width)} too narrow", help="make the casing deeper or choose a narrower cord")  # fmt: skip
+    if casing.gap < width + PASS:
+        return fault_at(
+            written, "into", "FB323", f"the gap of {say.length(casing.gap)} is too narrow for a cord {say.length(width)} wide,"
+            f" {say.length(width + PASS - casing.gap)} short", help="leave a wider gap in the casing")  # fmt: skip
+    return None
+
+
+def _too_long(step: SolvedStep, say: Say, ends: Fraction, drawn: Fraction | None) -> Fault | None:
+    if word_of(step.step, "for") == GROWN:
+        return None
+    for hang, most, how in ((ends, ENDS_OPEN, "flat"), (drawn, ENDS_CLOSED, "drawn in")):
+        if hang is not None and hang > most:
+            return fault_at(
+                step.step, "ends", "FB348",
+                f"the cord's ends hang out {say.length(hang)} when the casing is {how}, and on a child {say.length(most)} is the"
+                f" most, {say.length(hang - most)} less",
+                notes=("EN 14682:2007, children up to 14 years; a newer edition is in force",),
+                help=f"make the ends {say.length(max(ends - (hang - most), Fraction(0)))}"
+                + (", or use elastic" if how == "drawn in" else ", or write `for: grown-up` where no child wears it"))  # fmt: skip
+    return None
+
+
+TECHNIQUE = Drawstring()

@@ -1,0 +1,55 @@
+"""A lining bagged out: everything enclosed, two flat pieces of one size."""
+
+from __future__ import annotations
+
+from compiler.cloth.bench import State
+from tests.techniques.small import refused, sound
+
+PIECES = """panel: {from: lawn, length: 60 cm, depth: 40 cm}
+lining: {from: lawn, length: 60 cm, depth: 40 cm}"""
+STEP = "- bagged lining: {piece: panel, lining: lining, seam: 1 cm}"
+
+
+def test_all_edges_are_enclosed_and_give_the_seam() -> None:
+    worked = sound(PIECES, STEP)
+    assert worked.solved.pieces["panel"].cut_length == 620
+    assert worked.solved.pieces["lining"].cut_depth == 420
+    assert {worked.bench.edge(f"panel.{side}").state for side in ("top", "bottom", "start", "end")} == {State.ENCLOSED}
+    # All round 60 x 40 cm less the gap of 12 cm, which is closed by hand.
+    assert [(row.kind, row.length) for row in worked.performed[0].sewn] == [("301", 2000 - 120), ("101", 120)]
+
+
+def test_an_open_top_goes_on_into_a_band() -> None:
+    worked = sound(
+        PIECES + "\nband: {from: lawn, length: 60 cm, depth: 4 cm}\ntie: {from: lawn, count: 2, length: 50 cm, depth: 4 cm}",
+        """- bagged lining: {piece: panel, lining: lining, seam: 1 cm, leave open: top}
+        - stack layers: {layers: [panel.top, {edge: lining.top, right side: in}], as: apron_top}
+        - fitted waistband: {band: band, to: apron_top, fasten: ties, overlap: 0 cm}
+        - tie ends: {tie: tie, to: band}""",
+    )
+    assert worked.bench.edge("apron_top").set_length == 600
+    assert worked.performed[0].sewn[0].length == 600 + 2 * (400 + 10)  # up to the raw top edge, which the band takes
+
+
+def test_a_lining_of_another_size_is_refused() -> None:
+    fault = refused("FB401", PIECES.replace("lining: {from: lawn, length: 60", "lining: {from: lawn, length: 58"), STEP)
+    assert fault.headline == "`panel` is 62 cm long and `lining` 60 cm, 2 cm apart"
+
+
+def test_a_ring_is_refused() -> None:
+    refused("FB302", PIECES, f"- join ends: {{of: panel}}\n{STEP}")
+
+
+def test_a_gap_wider_than_its_edge_is_refused() -> None:
+    refused("FB352", PIECES, STEP.replace("seam: 1 cm", "gap: 70 cm"))
+
+
+def test_pieces_sewn_to_others_before_are_refused() -> None:
+    refused(
+        "FB302", PIECES + "\nfrill: {from: net, cut length: 62 cm, depth: 10 cm}",
+        f"- attach: {{edge: frill.top, to: panel.bottom}}\n{STEP}",
+    )  # fmt: skip
+
+
+def test_two_panels_and_one_lining_are_refused() -> None:
+    refused("FB305", PIECES.replace("panel: {from: lawn,", "panel: {from: lawn, count: 2,"), STEP)
