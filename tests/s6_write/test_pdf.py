@@ -106,7 +106,7 @@ def test_the_outline_leads_to_every_part_and_operation() -> None:
         parts = {part.title: [operation.title for operation in part.children] for part in title.children}
     assert title.title == GUIDE.title
     assert parts["Net layers"] == ["Close the upper tier to a ring", "Gather the flounce"]
-    assert list(parts)[0] == "Measurements"
+    assert list(parts)[0] == "The garment"
     assert list(parts)[-1] == "Notes from the maker"
 
 
