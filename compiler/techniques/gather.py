@@ -14,9 +14,11 @@ from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth import limits
+from compiler.cloth.attachment import mark_for
 from compiler.cloth.bench import Bench, Edge
 from compiler.cloth.matching import EVEN, cloth_marks, divisions
 from compiler.diagnostics import Fault, Severity
+from compiler.measure_text import show_decimal
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say, listed
@@ -169,13 +171,7 @@ class Gather:
         actions.append(mark)
         if method == ATTACHMENT:
             actions += [
-                Action(
-                    "Fit the pleating attachment. Set it to pleat at every stitch, depth at mark 6: that takes the cloth"
-                    " to about half."
-                    if abs(facts["ratio"] - 2) < Fraction(1, 10)
-                    else "Fit the pleating attachment, set to pleat at every stitch, and begin at depth mark 6, which takes"
-                    f" the cloth to about half; here it should take it to 1/{say.ratio(facts['ratio'])}.",
-                ),
+                Action(_setting(say, facts["ratio"])),
                 Action(
                     f"Try it on a spare strip {say.length(TRY)} long.",
                     check=f"It comes out {say.length(TRY / facts['ratio'])} long.",
@@ -236,6 +232,23 @@ class Gather:
             title = f"Gather {where}"
         blunt = (("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes."),)
         return Telling(title, aim, tuple(actions), blunt if method == HAND else ())
+
+
+def _setting(say: Say, ratio: Fraction) -> str:
+    """How to set the attachment: by the workroom's swatches, or else from the mark that is known to halve most cloth."""
+    mark = mark_for(say.room.lever_takes, ratio)
+    fit = "Fit the pleating attachment"
+    if mark is not None:
+        return (
+            f"{fit}, set to pleat at every stitch, depth at mark {show_decimal(mark, 1)}, with the stitch length of your"
+            f" swatches: they say that this takes the cloth to 1/{say.ratio(ratio)}."
+        )
+    if abs(ratio - 2) < Fraction(1, 10):
+        return f"{fit}. Set it to pleat at every stitch, depth at mark 6: that takes the cloth to about half."
+    return (
+        f"{fit}, set to pleat at every stitch, and begin at depth mark 6, which takes the cloth to about half; here it"
+        f" should take it to 1/{say.ratio(ratio)}."
+    )
 
 
 def _side(say: Say, edge: Edge) -> str:

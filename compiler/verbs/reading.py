@@ -42,7 +42,7 @@ class Reader:
         self.tell(faults)
         raise Stop(code)
 
-    def _keep(self, path: str) -> None:
+    def keep(self, path: str) -> None:
         try:
             self.sources[path] = Path(path).read_text(encoding="utf-8-sig")
         except (OSError, UnicodeDecodeError):
@@ -51,7 +51,7 @@ class Reader:
     def spec_and_faults(self, path: str) -> tuple[Spec | None, tuple[Fault, ...]]:
         from compiler.s1_read.read_spec import read_spec
 
-        self._keep(path)
+        self.keep(path)
         staged = read_spec(Path(path))
         return staged.value, staged.faults
 
@@ -62,7 +62,7 @@ class Reader:
             return Workroom()
         from compiler.s1_read.read_workroom import read_workroom
 
-        self._keep(path)
+        self.keep(path)
         staged = read_workroom(Path(path))
         if staged.value is None:
             self.stop(staged.faults)
@@ -73,7 +73,7 @@ class Reader:
         """The choices of `--set`, each read as a formula whose place is the option itself."""
         from compiler.diagnostics import Fault, Label, Span
         from compiler.s1_read.spec import Written
-        from compiler.s2_solve.formula import FormulaFault, parse_formula
+        from compiler.formula.formula import FormulaFault, parse_formula
 
         choices = {}
         for text in given:
@@ -113,7 +113,7 @@ class Reader:
     def _wearers(self, path: str) -> tuple[Wearer, ...]:
         from compiler.s1_read.read_wearers import read_wearers
 
-        self._keep(path)
+        self.keep(path)
         staged = read_wearers(Path(path))
         if staged.value is None:
             self.stop(staged.faults)
