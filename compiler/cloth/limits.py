@@ -15,6 +15,13 @@ LET_OUT_SHARE = Fraction(20, 400)
 ATTACHMENT_MOST = Fraction(2)
 ATTACHMENT_LEAST = Fraction(5, 4)
 
+# A narrower seam pulls out of its cloth, a narrower turn does not hold its fold (house rule, maker to confirm).
+NARROWEST_SEAM = Fraction(5)
+NARROWEST_SEAM_FIRM = Fraction(3)  # of cloth that does not ravel
+NARROWEST_TURN = Fraction(3)
+# Elastic rolls and twists in a casing wider than it by more than this (house rule, maker to confirm).
+CASING_ROOM = Fraction(10)
+
 # Fullest gathers by cloth weight in g/m2 (house rule, maker to confirm; chiffon ruches 3 and taffeta 2 in
 # Butterick, The New Dressmaker, 1921).
 _FULLEST = ((Fraction(40), Fraction(4)), (Fraction(100), Fraction(3)), (Fraction(200), Fraction(5, 2)))

@@ -19,7 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ
+from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, seam_too_narrow
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -62,7 +62,11 @@ class Attach:
                 written, "to", "FB317", f"`{edge.name}` and `{to.name}` belong to one unit already",
                 help="check which two edges this seam is meant to join",
             ))  # fmt: skip
-        fault = forms_differ(bench, written, "to", edge, to) or copies_differ(written, "to", edge, to)
+        fault = (
+            forms_differ(bench, written, "to", edge, to)
+            or copies_differ(written, "to", edge, to)
+            or seam_too_narrow(solved, Say(solved, room), step, "seam", touches)
+        )
         if fault:
             return refused(bench, step, touches, fault)
         say, gap = Say(solved, room), edge.set_length - to.set_length

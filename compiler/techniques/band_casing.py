@@ -20,7 +20,7 @@ from compiler.say import Say
 from compiler.techniques.attach import taken
 from compiler.techniques.join_ends import PINS
 from compiler.techniques.narrow_hem import IRON
-from compiler.techniques.ready import edge_not_ready, forms_differ
+from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, seam_too_narrow
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -67,7 +67,12 @@ class BandCasing:
                 return refused(bench, step, (band,), fault)
         edge, upper, lower = bench.edge(to), bench.edge(names[0]), bench.edge(names[1])
         touches = (*edge.pieces, band)
-        if fault := forms_differ(bench, written, "to", lower, edge):
+        fault = (
+            forms_differ(bench, written, "to", lower, edge)
+            or copies_differ(written, "to", lower, edge)
+            or seam_too_narrow(solved, say, step, "seam", touches)
+        )
+        if fault:
             return refused(bench, step, touches, fault)
         if not bench.ring(edge):
             return refused(bench, step, touches, fault_at(

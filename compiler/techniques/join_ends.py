@@ -17,7 +17,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.ready import strips_not_joined
+from compiler.techniques.ready import seam_too_narrow, strips_not_joined
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -50,7 +50,8 @@ class JoinEnds:
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         pieces = words_of(step.step, "of")
-        if fault := self._not_ready(bench, step, pieces):
+        fault = self._not_ready(bench, step, pieces) or seam_too_narrow(solved, Say(solved, room), step, "seam", pieces)
+        if fault:
             return refused(bench, step, pieces, fault)
         seam, first = step.mm("seam"), pieces[0]
         copies = bench.cloths[first].copies

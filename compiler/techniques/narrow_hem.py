@@ -13,6 +13,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
+from compiler.cloth.limits import NARROWEST_TURN
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
@@ -60,6 +61,12 @@ class NarrowHem:
                 f"the first turn of {say.length(first)} is deeper than the hem of {say.length(second)},"
                 f" by {say.length(first - second)}",
                 help=f"make the first turn {say.length(second)} or less",
+            ))  # fmt: skip
+        if first < NARROWEST_TURN:
+            return refused(bench, step, edge.pieces, fault_at(
+                written, "first turn", "FB326",
+                f"a first turn of {say.length(first)} is {say.length(NARROWEST_TURN - first)} too narrow to fold",
+                help=f"write `first turn: {say.length(NARROWEST_TURN)}` or more",
             ))  # fmt: skip
         left = min(bench.depth(piece) for piece in edge.pieces) - first - second
         if second > left:

@@ -6,9 +6,11 @@ from collections.abc import Iterable
 from fractions import Fraction
 
 from compiler.cloth.bench import WORKABLE, Bench, Edge, State
+from compiler.cloth.limits import NARROWEST_SEAM, NARROWEST_SEAM_FIRM
 from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
-from compiler.s2_solve.solved import SolvedStep
+from compiler.s2_solve.solved import Solved, SolvedStep
+from compiler.say import Say
 from compiler.techniques.technique import edge_of, fault_at
 
 _DONE = {
@@ -111,3 +113,18 @@ def length_wanted(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction | Faul
     target = bench.edge(name)
     fault = forms_differ(bench, written, "to", edge, target) or copies_differ(written, "to", edge, target)
     return fault or target.set_length
+
+
+def seam_too_narrow(solved: Solved, say: Say, step: SolvedStep, arg: str, pieces: Iterable[str]) -> Fault | None:
+    """The fault of a seam that would pull out of the cloth of one of these pieces."""
+    seam = step.mm(arg)
+    ravels = any(solved.materials[solved.pieces[piece].piece.cloth.text].material.ravels for piece in pieces)
+    least = NARROWEST_SEAM if ravels else NARROWEST_SEAM_FIRM
+    if seam >= least:
+        return None
+    return fault_at(
+        step.step, arg, "FB326",
+        f"a seam of {say.length(seam)} is {say.length(least - seam)} too narrow to hold in this cloth",
+        notes=(f"cloth that {'ravels' if ravels else 'does not ravel'} wants {say.length(least)} or more",),
+        help=f"write `{arg}: {say.length(least)}` or more",
+    )  # fmt: skip
