@@ -43,6 +43,7 @@ THIMBLE = ("needle", "Sewing by hand: use a thimble, and park the needle in a cu
 class CartridgePleats:
     name = "cartridge pleats"
     about = "Draw an edge into small round pleats by hand and whip them to another edge."
+    pictures = ("pieces",)
     parameters = {
         "edge": Parameter("The edge to pleat.", "edge"),
         "to": Parameter("The edge that carries the pleats.", "edge"),

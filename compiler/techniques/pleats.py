@@ -44,6 +44,7 @@ SHALLOWEST = Fraction(4)  # mm: less is gathered, not pleated; house rule, maker
 class Pleats:
     name = "pleats"
     about = "Lay an edge in even knife, box or inverted pleats to a given length."
+    pictures = ("pieces", "pleats")
     parameters = {
         "edge": Parameter("The edge to pleat.", "edge"),
         "to": Parameter("The edge it will be sewn to.", "edge", ""),

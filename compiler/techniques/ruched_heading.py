@@ -41,6 +41,7 @@ TAIL = Fraction(100)
 class RuchedHeading:
     name = "ruched heading"
     about = "Sew on a flounce gathered below its edge, so that a frill stands above the seam."
+    pictures = ("pieces",)
     parameters = {
         "edge": Parameter("The finished edge of the flounce, which becomes the frill.", "edge"),
         "to": Parameter("The edge that carries the flounce and lies behind it.", "edge"),

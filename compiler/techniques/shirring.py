@@ -42,6 +42,7 @@ TAIL = Fraction(80)
 class Shirring:
     name = "shirring"
     about = "Draw a ring in with several rows of elastic thread."
+    pictures = ("pieces", "shirring")
     parameters = {
         "edge": Parameter("The finished edge that the rows lie under.", "edge"),
         "length": Parameter("How long the edge is to be at rest.", "length"),

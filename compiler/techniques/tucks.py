@@ -38,6 +38,7 @@ from compiler.workroom import Workroom
 class Tucks:
     name = "tucks"
     about = "Sew folds across a piece, each taking twice its depth."
+    pictures = ("pieces", "tucks")
     parameters = {
         "edge": Parameter("The bottom edge that the tucks lie above.", "edge"),
         "depth": Parameter("Depth of each finished tuck, from its stitching to its fold.", "length", "1 cm"),

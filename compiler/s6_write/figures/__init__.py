@@ -22,9 +22,12 @@ from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.overlock_tail import overlock_tail
 from compiler.s6_write.figures.overview import overview as overview
 from compiler.s6_write.figures.piece_view import piece_view
+from compiler.s6_write.figures.pleats import pleats
 from compiler.s6_write.figures.quarter_marks import quarter_marks
 from compiler.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
+from compiler.s6_write.figures.shirring import shirring
 from compiler.s6_write.figures.table_marks import table_marks_figure
+from compiler.s6_write.figures.tucks import tucks
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques import techniques
@@ -46,6 +49,9 @@ KINDS: Mapping[str, Kind] = {
     "gathering": gathering,
     "matching marks": quarter_marks,
     "layers": layers,
+    "pleats": pleats,
+    "tucks": tucks,
+    "shirring": shirring,
     "band": band_with_channel,
     "binding strip": binding_strip,
     "tape": tape_round_edge,

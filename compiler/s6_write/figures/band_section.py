@@ -53,7 +53,7 @@ def binding_strip(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
     sheet.across(left, right, top - 24, f"{say.length(shows)} shows", top - 10)
     sheet.across(cut.at(-COVER, 0)[0], cut.at(float(turn), 0)[0], low + 22, say.length(turn), low + 8, below=True)
     sheet.callout((tips[0][0] - 44, top - 8), numbers.of("sew", "from the edge"), tips[0])
-    sheet.callout((tips[1][0] - 24, low + 30), numbers.of("from the right side"), tips[1])
+    sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.of("from the right side"), tips[1])
     low = named_below(sheet, low + 66, listed_plies(say, single(edge.plies)), say.piece(strip))
     note_below(sheet, low)
     alt = (
@@ -98,7 +98,7 @@ def _folded_over(
     """A band sewn on above the edge, folded over it and turned under below; where its two rows end, and the plies inside."""
     plies = single(edge.plies)[:MOST_PLIES]
     count = len(plies)
-    scale = min(7.0, 190 / (depth + 2))
+    scale = min(12.0, 190 / (depth + 2))
     sheet.write((8, 0), heading, bold=True)
     cut = Section(sheet, (366 - depth * scale - 14, 58 + 11 * (count + 1)), scale)
     inside_up = heading == INSIDE_UP

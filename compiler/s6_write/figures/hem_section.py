@@ -7,6 +7,7 @@ from compiler.s3_rehearse.run import Run
 from compiler.s6_write.figures.language import FOLD, INK, PLAIN
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
+from compiler.s6_write.figures.seam_section import side_of
 from compiler.s6_write.figures.section import Section, named_below, note_below, ticks_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
@@ -24,7 +25,7 @@ def turned_twice(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
     first = next(done.step.mm(name) for name in FIRST_TURNS if name in amounts)
     second = next(done.step.mm(name) for name in SECOND_TURNS if name in amounts)
     piece = _piece(done)
-    wrong = _wrong(say, piece)
+    wrong = side_of(say, piece)
     one, two = float(first), float(second)
     scale = min(9.0, 150 / (one + two))
     sheet = Sheet()
@@ -71,7 +72,7 @@ def trimmed_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
     sheet = Sheet()
     sheet.write((8, 0), "Right side up", bold=True)
     cut = Section(sheet, (330, 84), scale)
-    cut.ply([(30, 84), *cut.turn(0, 0, 1), cut.at(-float(turn), 1)], -_wrong(say, piece))
+    cut.ply([(30, 84), *cut.turn(0, 0, 1), cut.at(-float(turn), 1)], -side_of(say, piece))
     cut.ply([cut.at(0.6, 2), cut.at(-float(width), 2)], trim=True)
     first = cut.stitch(-float(FIRST_ROW), 0, 2)
     top = cut.at(0, 2)[1]
@@ -101,8 +102,3 @@ def _piece(done: Performed) -> str:
     value = done.step.step.args["edge"].value
     assert isinstance(value, EdgeName)
     return done.before.edge(str(value)).pieces[0]
-
-
-def _wrong(say: Say, piece: str) -> int:
-    cloth = say.solved.pieces[piece].piece.cloth.text
-    return 1 if say.solved.materials[cloth].material.has_right_side else 0

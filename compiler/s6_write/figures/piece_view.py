@@ -99,12 +99,15 @@ class _Half:
         changed = any(done.before.edges.get(each.name) != done.after.edges.get(each.name) for each in edges)
         same_units = done.before.units == done.after.units
         self.inside = self.cloth.inside = bool(self.cloth.changed_seams()) and not changed and same_units and not self._ends_move()
-        # Chains behind the outer one of the same unit are drawn as hidden outlines.
+        # Of the chains of one unit the deepest is drawn, the others as hidden outlines: they lie inside or beside it.
         self.shown: list[tuple[str, ...]] = []
         self.hidden: list[tuple[str, ...]] = []
         for chain in found:
-            behind = any(bench.units[chain[0]] == bench.units[other[0]] for other in self.shown)
-            (self.hidden if behind else self.shown).append(chain)
+            unit = [other for other in found if bench.units[other[0]] == bench.units[chain[0]]]
+            (self.shown if chain == max(unit, key=self._deep) else self.hidden).append(chain)
+
+    def _deep(self, chain: tuple[str, ...]) -> Fraction:
+        return sum((self.bench.depth(piece) for piece in chain), Fraction(0))
 
     def _ends_move(self) -> bool:
         """Whether a step closes rings or joins strips, which is seen from the right side."""
@@ -122,8 +125,8 @@ class _Half:
     @property
     def deepest(self) -> Fraction:
         return max(
-            sum((self.bench.depth(piece) for chain in self.shown for piece in chain), Fraction(0)),
-            *(sum((self.bench.depth(piece) for piece in chain), Fraction(0)) for chain in self.hidden),
+            sum((self._deep(chain) for chain in self.shown), Fraction(0)),
+            *(self._deep(chain) for chain in self.hidden),
             Fraction(1),
         )
 
@@ -239,7 +242,7 @@ class _Half:
     def _behind_labels(self, placed: list[list[Shown]], upright: float) -> list[_Label]:
         labels = []
         for chain in self.hidden:
-            deep = sum((self.bench.depth(piece) for piece in chain), Fraction(0))
+            deep = self._deep(chain)
             y = self._level(chain, placed) + float(deep) * upright
             half = float(self._length(edge_now(self.bench, f"{chain[-1]}.bottom")))
             rows = (f"{self.say.piece(chain[-1])} inside", f"{self.say.length(deep)} deep")

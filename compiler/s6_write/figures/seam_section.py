@@ -200,10 +200,13 @@ def _gathered(done: Performed, seam: Seam) -> bool:
 
 def wrong_side(say: Say, ply: Ply, up: bool, along: bool = True) -> int:
     """Which side of a ply is the wrong one on its way: left of it where it runs right and the wrong side is up."""
-    cloth = say.solved.pieces[ply.piece].piece.cloth.text
-    if not say.solved.materials[cloth].material.has_right_side:
-        return 0
-    return (1 if up else -1) * (1 if along else -1)
+    return side_of(say, ply.piece) * (1 if up else -1) * (1 if along else -1)
+
+
+def side_of(say: Say, piece: str) -> int:
+    """1 where the cloth of a piece has a right and a wrong side, 0 where both are alike."""
+    cloth = say.solved.pieces[piece].piece.cloth.text
+    return 1 if say.solved.materials[cloth].material.has_right_side else 0
 
 
 def listed_plies(say: Say, plies: list[Ply]) -> str:
