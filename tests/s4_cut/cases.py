@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import json
 from fractions import Fraction
+from pathlib import Path
 
 from hypothesis import strategies as st
 
@@ -49,3 +51,22 @@ def small_cases(draw: st.DrawFn, most_kinds: int = 3, most_count: int = 4) -> Ca
     if not strips:
         strips = [Strip("band", cm(50), cm(10))]
     return tuple(strips), bolt, PRICES
+
+
+def class_of_thirty(allowance: Fraction = Fraction(10)) -> tuple[Strip, ...]:
+    """Three tiers in two layers for each of thirty wearers, at most two joins, no segment under 30 cm."""
+    sizes = json.loads((Path(__file__).parents[1] / "data" / "class30.json").read_text())["strips"]
+    return tuple(
+        Strip(
+            name=f"tier {number % 6 // 2 + 1}",
+            length=cm(sizes[number][0]),
+            depth=cm(sizes[number][1]),
+            count=2,
+            piecing=True,
+            join_allowance=allowance,
+            shortest_segment=cm(30),
+            most_joins=2,
+            wearer=f"wearer {number // 6 + 1}",
+        )
+        for number in range(0, len(sizes), 2)
+    )
