@@ -87,6 +87,8 @@ CODES: dict[str, str] = {
     "FB350": "a ribbon finds no trim to go through",
     "FB351": "ties do not go with the band they are sewn to",
     "FB352": "a turning gap is wider than its edge",
+    "FB353": "a piece is worked on before its ring is cut out",
+    "FB354": "a ring can't be cut from its piece",
     # rehearse: steps that can't be carried out
     "FB301": "a stack is used before its layers are stacked",
     "FB302": "an edge is worked on after it was finished, or after it went into a stack",

@@ -120,13 +120,17 @@ class Opening:
 
 @dataclass(frozen=True)
 class Cloth:
-    """A piece on the bench. `in_parts`: cut in segments that are not joined yet."""
+    """A piece on the bench. `in_parts`: cut in segments that are not joined yet.
+
+    blank: still the rectangle that its ring is to be cut from.
+    """
 
     piece: SolvedPiece
     copies: int
     ring: bool = False
     folded: bool = False
     in_parts: bool = False
+    blank: bool = False
     pressed: bool = False
     starched: bool = False
 
@@ -196,7 +200,7 @@ def laid_out(solved: Solved) -> Bench:
     """The bench before the first step: every piece cut, flat, its edges raw."""
     cloths, edges = {}, {}
     for name, piece in solved.pieces.items():
-        cloths[name] = Cloth(piece, piece.count, in_parts=piece.piece.piecing is not None)
+        cloths[name] = Cloth(piece, piece.count, in_parts=piece.piece.piecing is not None, blank=piece.ring is not None)
         ply = (Ply(name),)
         for side in ("top", "bottom", "start", "end"):
             length = piece.cut_length if side in ("top", "bottom") else piece.cut_depth

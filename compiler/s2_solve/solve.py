@@ -6,9 +6,11 @@ What does not hang on the body is done once, in `prepare`; `System.solve` then t
 from __future__ import annotations
 
 from collections.abc import Mapping
+
 from dataclasses import dataclass
 from fractions import Fraction
 
+from compiler.cloth.ring_sector import RingSector
 from compiler.diagnostics import Fault, Staged, in_reading_order
 from compiler.quantity import Quantity
 from compiler.quantity import System as Units
@@ -157,15 +159,34 @@ class System:
         return Solved(self.spec, wearer, rounding, explained, pieces, materials, steps)
 
     def _piece(self, name: str, values: Mapping[str, Quantity]) -> SolvedPiece:
+        ring, cut = self._ring(name, values), (values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value)
         return SolvedPiece(
             piece=self.spec.pieces[name],
             count=int(values[f"{name}.count"].as_number()),
             length=values[f"{name}.length"].value,
-            cut_length=values[f"{name}.cut_length"].value,
+            cut_length=cut[0],
             depth=values[f"{name}.depth"].value,
-            cut_depth=values[f"{name}.cut_depth"].value,
+            cut_depth=cut[1],
             folded=name in self.equations.folded,
+            blank=ring.blank(values["rounding"].value) if ring else cut,
+            ring=ring,
         )
+
+    def _ring(self, name: str, values: Mapping[str, Quantity]) -> RingSector | None:
+        """The arcs of a piece whose bottom edge a step makes longer than its top."""
+        hems = (
+            values[step_name(step, taking.hem)].as_length_mm()
+            for step in self.spec.steps
+            for taking in self.takes.get(step.index, ())
+            if taking.piece == name and taking.hem
+        )
+        hem, length, depth = next(hems, None), values[f"{name}.length"].value, values[f"{name}.depth"].value
+        if hem is None or hem <= length:
+            return None
+        above = values[f"{name}.top_takes"].value if f"{name}.top_takes" in values else Fraction(0)
+        below = values[f"{name}.cut_depth"].value - depth - above
+        ends = (values[f"{name}.cut_length"].value - length) / 2
+        return RingSector(length, hem, depth, above, below, ends)
 
 
 def _units(spec: Spec) -> Units:

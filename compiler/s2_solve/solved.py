@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from compiler.cloth.ring_sector import RingSector
 from compiler.diagnostics import Span
 from compiler.quantity import Quantity
 from compiler.s1_read.spec import Material, Piece, Spec, Step
@@ -35,17 +36,23 @@ class Takes:
 
     `args` names length parameters of the step ("seam", "turn up"); each counts once, so naming one twice takes it
     twice. `doubles` marks a piece that is folded in half along its length: its cut depth is twice what shows.
+    `hem` names the step length of the bottom edge, for a piece that is cut between two arcs.
     """
 
     piece: str
     side: str  # top, bottom, start or end
     args: tuple[str, ...]
     doubles: bool = False
+    hem: str = ""
 
 
 @dataclass(frozen=True)
 class SolvedPiece:
-    """A piece with its numbers in mm. cut_length = length + takes at start and end; cut_depth likewise."""
+    """A piece with its numbers in mm. cut_length = length + takes at start and end; cut_depth likewise.
+
+    ring: for a piece cut between two arcs, of which length is the upper one; None for a rectangle.
+    blank: length and depth of the rectangle to cut out.
+    """
 
     piece: Piece
     count: int
@@ -54,6 +61,8 @@ class SolvedPiece:
     depth: Fraction
     cut_depth: Fraction
     folded: bool  # depth shows once, is cut twice
+    blank: tuple[Fraction, Fraction]
+    ring: RingSector | None = None
 
     @property
     def name(self) -> str:

@@ -111,9 +111,9 @@ def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
     name, piecing = piece.name, piece.piece.piecing
     grain: Grain = piece.piece.grain  # type: ignore[assignment]
     if piecing is None:
-        return Strip(name, piece.cut_length, piece.cut_depth, piece.count, grain=grain)
+        return Strip(name, *piece.blank, piece.count, grain=grain)
     return Strip(
-        name, piece.cut_length, piece.cut_depth, piece.count, True,
+        name, *piece.blank, piece.count, True,
         solved.length(f"{name} piecing.seam"), solved.length(f"{name} piecing.shortest"),
         int(solved.values[f"{name} piecing.most_joins"].value.value), grain,
     )  # fmt: skip
@@ -141,8 +141,7 @@ def _too_wide(
         "FB501",
         f"the {say.piece(piece)} needs {say.length(size)} across and `{name}` has {say.length(usable)} to use,"
         f" {say.length(size - usable)} too little",
-        Label(solved.pieces[piece].piece.span, f"cut {say.length(solved.pieces[piece].cut_length)} x"
-              f" {say.length(solved.pieces[piece].cut_depth)}"),
+        Label(solved.pieces[piece].piece.span, f"cut {' x '.join(map(say.length, solved.pieces[piece].blank))}"),
         (Label(material.material.span, f"{say.length(width)} wide, selvedges and shrinkage still on it"),),
         help=f"allow `piecing` for `{piece}`, turn its `grain`, or take a wider cloth",
     )  # fmt: skip

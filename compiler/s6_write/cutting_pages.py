@@ -24,7 +24,7 @@ def cut_lines(solved: Solved, cutting: Cutting, say: Say) -> tuple[CutLine, ...]
         lines.append(
             CutLine(
                 letter=cutting.letters[name], piece=piece.label, cloth=_cloth(solved, piece.piece.cloth.text),
-                count=str(piece.count), cut_length=say.cut(piece.cut_length), cut_depth=say.cut(piece.cut_depth),
+                count=str(piece.count), cut_length=say.cut(piece.blank[0]), cut_depth=say.cut(piece.blank[1]),
                 finished=f"{say.length(piece.length)} x {say.length(piece.depth)}{folded}", note=note,
             )
         )  # fmt: skip

@@ -57,6 +57,16 @@ class LappedSeam:
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.step, Say(solved, room)
         turn, lap = step.mm("turn under"), step.mm("lap")
+        if turn and turn <= EDGE_STITCH:
+            return refused(bench, step, (), fault_at(
+                written, "turn under", "FB334",
+                f"a turn of {say.length(turn)} is not caught by a row {say.length(EDGE_STITCH)} from the fold",
+                help="turn more under, or 0 for cloth that does not ravel"))  # fmt: skip
+        if lap <= EDGE_STITCH:
+            return refused(bench, step, (), fault_at(
+                written, "lap", "FB334",
+                f"a lap of {say.length(lap)} is not caught by a row {say.length(EDGE_STITCH)} from the fold",
+                help="let the lower edge reach further under"))  # fmt: skip
         # The lower edge is what `attach` calls the edge, the turned one what it is sewn to.
         args = {**written.args, "edge": _as(written.args["over"], "edge"), "to": _as(written.args["edge"], "to")}
         plain = SolvedStep(replace(written, args=args), {**step.amounts, "seam": mm(lap)})
@@ -64,16 +74,6 @@ class LappedSeam:
         if done.refused:
             return done
         upper = bench.edge(edge_of(written, "edge"))
-        if turn and turn <= EDGE_STITCH:
-            return refused(bench, step, done.touches, fault_at(
-                written, "turn under", "FB334",
-                f"a turn of {say.length(turn)} is not caught by a row {say.length(EDGE_STITCH)} from the fold",
-                help="turn more under, or 0 for cloth that does not ravel"))  # fmt: skip
-        if lap <= EDGE_STITCH:
-            return refused(bench, step, done.touches, fault_at(
-                written, "lap", "FB334",
-                f"a lap of {say.length(lap)} is not caught by a row {say.length(EDGE_STITCH)} from the fold",
-                help="let the lower edge reach further under"))  # fmt: skip
         if not turn and upper.state is State.RAW and (cloth := _ravelling(solved, upper.pieces)):
             return refused(bench, step, done.touches, fault_at(
                 written, "turn under", "FB335", f"the raw edge of `{upper.name}` lies open on top and `{cloth}` ravels",

@@ -43,8 +43,13 @@ def edge_not_ready(bench: Bench, step: Step, arg: str, name: str) -> Fault | Non
 
 
 def strips_not_joined(bench: Bench, step: Step, arg: str, pieces: Iterable[str]) -> Fault | None:
-    """The fault of working on a pieced piece before its strips are one."""
+    """The fault of working on a pieced piece before its strips are one, or on a ring before it is cut out."""
     for piece in pieces:
+        if bench.cloths[piece].blank:
+            return fault_at(
+                step, arg, "FB353", f"`{piece}` is still a rectangle, and its ring is not cut out yet",
+                help="move its `ring cut` before this step",
+            )  # fmt: skip
         if bench.cloths[piece].in_parts:
             return fault_at(
                 step, arg, "FB303", f"the strips of `{piece}` are not joined yet",
