@@ -51,7 +51,9 @@ def piece_view(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     longest = max(float(half.longest) for half in halves)
     deepest = max(float(half.deepest) for half in halves)
     most = max(sum(len(chain) for chain in half.shown) for half in halves)
-    upright = min(FULL, (60 + 40 * min(most, 3)) / deepest)
+    apart = max(len(half.shown) for half in halves)
+    # Pieces that lie apart take room for themselves and their labels: the cloth is drawn smaller.
+    upright = min(FULL, (120 if apart > 2 else 60 + 40 * min(most, 3)) / deepest)
     level = min(upright, (RIGHT - LEFT) / longest)
     sheet, y, told = Sheet(), 0.0, []
     for half in halves:
@@ -148,6 +150,11 @@ class _Half:
         left: list[_Label] = []
         right: list[_Label] = []
         for row in placed:
+            if len(row) == 1 and self._alike(row[0]):
+                self.cloth.draw(sheet, row[0], level < upright)
+                left.append(self._both_edges(row[0]))
+                right.append(self._piece_label(row[0]))
+                continue
             for index, shown in enumerate(row):
                 self.cloth.draw(sheet, shown, level < upright)
                 above = row[index - 1] if index else None
@@ -159,7 +166,7 @@ class _Half:
             left.append(self._last_label(row[-1]))
         right += self._behind_labels(placed, upright)
         low = max(self._write(sheet, left, top, y, "left"), self._write(sheet, right, top, y, "right"))
-        return max(y, low) + 26, self._told(placed)
+        return max(y, low) + 30, self._told(placed)
 
     def _head(self, sheet: Sheet, y: float, title: str) -> None:
         copies = max(self.bench.cloths[piece].copies for piece in self.pieces)
@@ -193,6 +200,17 @@ class _Half:
         return Shown(piece, top, bottom, y, y + deep, above, below, self.bench.cloths[piece].ring)
 
     # --- labels ---
+
+    def _alike(self, shown: Shown) -> bool:
+        """Whether one label can stand for the top and the bottom edge."""
+        top, bottom = shown.top, shown.bottom
+        same = (top.set_length, in_words(top)) == (bottom.set_length, in_words(bottom))
+        return same and not self.cloth.folded(shown, top) and self.cloth.worked(top.name) == self.cloth.worked(bottom.name)
+
+    def _both_edges(self, shown: Shown) -> _Label:
+        middle = (shown.y0 + shown.y1) / 2
+        rows = (self.say.length(shown.top.set_length), f"{in_words(shown.top)} top and bottom")
+        return _Label(middle, rows, self.cloth.worked(shown.top.name), (MIDDLE - (shown.half_above + shown.half_below) / 2, middle))
 
     def _edge_label(self, shown: Shown, above: Shown | None) -> _Label:
         to = (MIDDLE - shown.half_above, shown.y0)

@@ -124,7 +124,7 @@ def points(figure: Figure) -> Iterator[tuple[float, float]]:
                 yield x, y
             elif command == "l":
                 xs, ys = list(accumulate(numbers[::2], initial=x)), list(accumulate(numbers[1::2], initial=y))
-                yield from zip(xs, ys, strict=True)
+                yield from zip(xs[1:], ys[1:], strict=True)
                 x, y = xs[-1], ys[-1]
             elif command == "a":
                 x, y = x + numbers[5], y + numbers[6]
