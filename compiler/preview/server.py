@@ -1,0 +1,103 @@
+"""The preview's server: three pages to read, on this machine alone, and nothing that can be written to.
+
+A page of another site that makes a browser ask here under a name of its own (DNS rebinding) is refused by its Host.
+"""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import html
+import json
+from collections.abc import Mapping
+from http import HTTPStatus
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from typing import Any
+from urllib.parse import parse_qs, urlsplit
+
+from compiler.preview.watch import Watch
+from compiler.resources import template
+
+LOOPBACK = "127.0.0.1"
+
+_ALWAYS = {
+    "Cache-Control": "no-store",
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Cross-Origin-Opener-Policy": "same-origin",
+}
+
+
+def preview_server(watch: Watch, title: str, port: int = 0) -> ThreadingHTTPServer:
+    """A server bound to the loopback address alone. port 0: any free one. Fails: OSError when the port is taken."""
+    page, policy = _page(title)
+
+    class Handler(BaseHTTPRequestHandler):
+        server_version, sys_version = "furbelow", ""
+        protocol_version = "HTTP/1.1"
+        timeout = 60  # a browser that says nothing does not keep a thread for ever
+
+        def do_GET(self) -> None:
+            if self.headers.get("Host") not in hosts:
+                self._answer(HTTPStatus.FORBIDDEN, b"this preview answers on this machine only\n")
+                return
+            asked = urlsplit(self.path)
+            if asked.path == "/":
+                self._answer(HTTPStatus.OK, page, "text/html", {"Content-Security-Policy": policy})
+            elif asked.path == "/guide":
+                # The guide brings its own policy; here it may only stand in the frame of the preview.
+                self._answer(
+                    HTTPStatus.OK, watch.state.guide, "text/html", {"Content-Security-Policy": "frame-ancestors 'self'"}
+                )
+            elif asked.path == "/state":
+                self._answer(HTTPStatus.OK, self._state(asked.query), "application/json")
+            else:
+                self._answer(HTTPStatus.NOT_FOUND, b"there is no such page\n")
+
+        def _state(self, query: str) -> bytes:
+            after = parse_qs(query).get("after", ["0"])[0]
+            number = int(after) if after.isascii() and after.isdigit() and len(after) < 10 else 0
+            state = watch.after(number)
+            told = {
+                "number": state.number,
+                "guide": state.guide_number,
+                "report": state.report,
+                "tally": state.tally,
+            }
+            return json.dumps(told).encode()
+
+        def _answer(
+            self, status: HTTPStatus, content: bytes, kind: str = "text/plain", more: Mapping[str, str] | None = None
+        ) -> None:
+            self.send_response(status)
+            for name, value in {**_ALWAYS, **(more or {})}.items():
+                self.send_header(name, value)
+            self.send_header("Content-Type", f"{kind}; charset=utf-8")
+            self.send_header("Content-Length", str(len(content)))
+            self.end_headers()
+            self.wfile.write(content)
+
+        def log_message(self, format: str, *args: Any) -> None:
+            """The terminal stays free for faults."""
+
+    server = ThreadingHTTPServer((LOOPBACK, port), Handler)
+    server.daemon_threads = True
+    hosts = {f"{name}:{server.server_address[1]}" for name in (LOOPBACK, "localhost")}
+    return server
+
+
+def _page(title: str) -> tuple[bytes, str]:
+    """The page around the guide, and the policy that lets in its own style and script alone."""
+    style, script = (template(name).read_text(encoding="utf-8") for name in ("preview.css", "preview.js"))
+    text = template("preview.html").read_text(encoding="utf-8")
+    text = text.replace("TITLE", html.escape(title)).replace("STYLE", style).replace("SCRIPT", script)
+    policy = (
+        f"default-src 'none'; style-src '{_hash(style)}'; script-src '{_hash(script)}'; connect-src 'self';"
+        " frame-src 'self'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'"
+    )
+    return text.encode(), policy
+
+
+def _hash(text: str) -> str:
+    return "sha256-" + base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()

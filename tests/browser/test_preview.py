@@ -1,0 +1,89 @@
+"""The preview in a real browser: a save shows, a fault is told over the guide that was good, nothing leaves the machine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from tests.preview.running import SPECS, running
+
+LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
+
+
+@pytest.fixture
+def spec(tmp_path: Path) -> Path:
+    file = tmp_path / "larkspur.yaml"
+    file.write_text(LARKSPUR, encoding="utf-8")
+    return file
+
+
+@pytest.fixture
+def opened(browser: Browser, spec: Path) -> Iterator[tuple[Page, list[str], list[str]]]:
+    with running(spec) as (_, port):
+        context = browser.new_context(viewport={"width": 1100, "height": 800})
+        page = context.new_page()
+        said: list[str] = []
+        asked: list[str] = []
+        page.on("console", lambda line: said.append(line.text))
+        page.on("pageerror", lambda error: said.append(str(error)))
+        page.on("request", lambda request: asked.append(request.url))
+        page.goto(f"http://127.0.0.1:{port}/")
+        expect(page.locator("body")).to_have_attribute("data-guide", "1")
+        yield page, said, asked
+        context.close()
+        assert said == []
+        assert all(url.startswith(f"http://127.0.0.1:{port}/") for url in asked), asked
+
+
+def test_a_save_puts_the_new_guide_on_the_screen(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:
+    page = opened[0]
+    guide = page.frame_locator("iframe:not(.coming)")
+    expect(guide.locator("h1")).to_have_text("Larkspur dancing underskirt")
+    expect(page.get_by_role("status")).to_have_text("sound")
+    spec.write_text(LARKSPUR.replace("title: Larkspur dancing", "title: Tansy dancing"), encoding="utf-8")
+    expect(guide.locator("h1")).to_have_text("Tansy dancing underskirt")
+    expect(page.locator("iframe")).to_have_count(1)
+
+
+def test_a_fault_stands_over_the_last_good_guide_until_it_is_mended(
+    opened: tuple[Page, list[str], list[str]], spec: Path
+) -> None:
+    page = opened[0]
+    spec.write_text(LARKSPUR.replace("piece: lining}", "piece: linning}"), encoding="utf-8")
+    expect(page.locator("#report")).to_contain_text("no piece is called `linning`")
+    expect(page.get_by_role("status")).to_contain_text("below is the last good guide")
+    expect(page.frame_locator("iframe").locator("h1")).to_have_text("Larkspur dancing underskirt")
+    spec.write_text(LARKSPUR, encoding="utf-8")
+    expect(page.locator("#report")).to_be_hidden()
+    expect(page.get_by_role("status")).to_have_text("sound")
+
+
+def test_the_place_in_the_guide_is_kept(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:
+    page = opened[0]
+    place = "document.querySelector('iframe:not(.coming)').contentWindow"
+    page.evaluate(f"{place}.scrollTo({{ top: 900, behavior: 'instant' }})")
+    spec.write_text(LARKSPUR.replace("title: Larkspur dancing", "title: Tansy dancing"), encoding="utf-8")
+    expect(page.locator("body")).not_to_have_attribute("data-guide", "1")
+    assert abs(page.evaluate(f"{place}.scrollY") - 900) < 3
+
+
+def test_hostile_text_in_a_fault_stays_text(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:
+    page = opened[0]
+    hostile = "</pre><img src=x onerror=document.title=1><script>document.title=1</script>"
+    spec.write_text(LARKSPUR.replace("piece: lining}", f"piece: '{hostile}'}}"), encoding="utf-8")
+    expect(page.locator("#report")).to_contain_text("<script>")
+    assert page.locator("#report img, #report script").count() == 0
+    assert page.title() == "larkspur.yaml, preview"
+
+
+def test_axe_finds_nothing_to_mend_around_the_guide(
+    opened: tuple[Page, list[str], list[str]], spec: Path, axe: str, browser: Browser
+) -> None:
+    page = opened[0]
+    spec.write_text(LARKSPUR.replace("piece: lining}", "piece: linning}"), encoding="utf-8")
+    expect(page.locator("#report")).to_be_visible()
+    found = page.evaluate(f"() => {{ {axe}; return axe.run({{ iframes: false }}); }}")
+    assert [(v["id"], v["nodes"][0]["html"]) for v in found["violations"]] == []

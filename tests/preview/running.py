@@ -1,0 +1,37 @@
+"""A preview that runs in the test's own process."""
+
+from __future__ import annotations
+
+import argparse
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from compiler.preview.build import build
+from compiler.preview.server import preview_server
+from compiler.preview.watch import Watch
+
+SPECS = Path(__file__).parents[2] / "specs"
+
+
+def call(spec: Path, **more: object) -> argparse.Namespace:
+    asked = {"spec": str(spec), "size": None, "wearer": None, "workroom": None, "choices": [], **more}
+    return argparse.Namespace(**asked)
+
+
+@contextmanager
+def running(spec: Path) -> Iterator[tuple[Watch, int]]:
+    """The watch and the port of a preview of that spec, for its first size."""
+    watch = Watch([str(spec)], lambda: build(call(spec)))
+    server = preview_server(watch, spec.name)
+    serving = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.02}, daemon=True)
+    serving.start()
+    watch.start()
+    try:
+        yield watch, server.server_address[1]
+    finally:
+        server.shutdown()
+        serving.join()
+        server.server_close()
+        watch.end()
