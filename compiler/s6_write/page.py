@@ -4,10 +4,15 @@ from __future__ import annotations
 
 import base64
 import hashlib
+from functools import cache
+from typing import TYPE_CHECKING
 
 from compiler.resources import template
 from compiler.s6_write.guide import Figure, Guide
 from compiler.s6_write.prose import safe_html, set_ready
+
+if TYPE_CHECKING:
+    from jinja2 import Template
 
 CAUTION_WORDS = {
     "needle": "Needles and pins",
@@ -29,7 +34,6 @@ def html(guide: Guide) -> str:
     may use neither a style attribute nor a <style> element: the page's content security policy lets in only the
     one style sheet and the one script whose hashes it names.
     """
-    from jinja2 import Environment, StrictUndefined
     from markupsafe import Markup
 
     guide = set_ready(guide)
@@ -42,8 +46,7 @@ def html(guide: Guide) -> str:
     def prose(text: str) -> Markup:
         return Markup(safe_html(text))
 
-    page = Environment(autoescape=True, undefined=StrictUndefined, keep_trailing_newline=True)
-    return page.from_string(template("guide.html.j2").read_text(encoding="utf-8")).render(
+    return _template().render(
         guide=guide,
         count=step_count(guide),
         caution_words=CAUTION_WORDS,
@@ -54,6 +57,15 @@ def html(guide: Guide) -> str:
         script=Markup(script),
         script_hash=_source_hash(script),
     )
+
+
+@cache
+def _template() -> Template:
+    # Compiled once: in a class of thirty it would be most of the time that a page takes.
+    from jinja2 import Environment, StrictUndefined
+
+    page = Environment(autoescape=True, undefined=StrictUndefined, keep_trailing_newline=True)
+    return page.from_string(template("guide.html.j2").read_text(encoding="utf-8"))
 
 
 def step_count(guide: Guide) -> int:
