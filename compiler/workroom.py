@@ -24,6 +24,7 @@ class Workroom:
     seam_stitch: Fraction = Fraction(2)  # bearing seams, 1-2 mm; common practice, no source
     gathering_stitch: Fraction = Fraction(5)  # the longest stitch of the machine
     row_spacing: Fraction = Fraction(5)  # between two gathering rows; common practice, no source
+    sitting: Fraction | None = None  # seconds of work at a time; the guide says where each sitting ends
     order_of_work: str = "each part together"  # or "fewest set-ups", "as written"
     table_length: Fraction | None = None
     table_width: Fraction | None = None

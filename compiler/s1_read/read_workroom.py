@@ -52,6 +52,7 @@ class _Reading:
         fields: dict[str, Any] = {key: text_at(self.tree, key) for key in _WORDS if value_at(self.tree, key)}
         fields |= {key: self._length(key) for key in _LENGTHS}
         fields["sewing speed"] = self._amount("sewing speed", _SPEED, "a speed such as 2 m/min")
+        fields["sitting"] = self._amount("sitting", TIME, "a time such as 2 h")
         fields["margin"] = self._amount("margin", PLAIN, "a share such as 15%", least=Fraction(0))
         fields |= {key: self._price(key) for key in _PRICES}
         per_second = self._price("hourly rate", per_time=True)

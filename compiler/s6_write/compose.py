@@ -56,6 +56,7 @@ def _content_key(guide: Guide) -> str:
 def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int) -> tuple[Part, ...]:
     parts: list[tuple[str, list[Operation]]] = []
     performed = rehearsal.run.performed
+    stops = _stops(rehearsal, shopping)
     number = numbered
     for at, done in enumerate(performed):
         telling = techniques()[done.step.step.technique].tell(done, say)
@@ -77,7 +78,7 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
             figures=figures_for(done, rehearsal.run, say, first),
             steps=tuple(steps),
             tip=done.step.step.tip,
-            safe_stop=_safe_to_stop(done.after) and at + 1 < len(performed),
+            stop=stops[at],
         )
         if not parts or parts[-1][0] != heading:
             parts.append((heading, []))
@@ -107,6 +108,36 @@ def _fresh_bobbins(shopping: ShoppingList, at: int, say: Say) -> list[Action]:
                 f"Wind {say.count(spare, 'spare bobbin')}: each of these long rows takes more thread than one holds."
             )
         )
+    return told
+
+
+# Without sittings a stop is worth naming only after so much work, in minutes.
+STRETCH = Fraction(30)
+
+
+def _stops(rehearsal: Rehearsal, shopping: ShoppingList) -> list[str]:
+    """What is said after each step: where a sitting ends, or where the work may be put away after a good stretch.
+
+    A sitting ends at the last safe place within its time; a step longer than a sitting has one of its own.
+    """
+    performed, room = rehearsal.run.performed, rehearsal.run.room
+    told = [""] * len(performed)
+    safe = [_safe_to_stop(done.after) for done in performed[:-1]] + [False]
+    longest = STRETCH if room.sitting is None else room.sitting / 60
+    spent, since, last_safe, sitting = Fraction(0), Fraction(0), -1, 0
+    for at, minutes in enumerate(shopping.minutes):
+        if room.sitting is None:
+            spent += minutes
+            if safe[at] and spent >= longest:
+                told[at], spent = "A good place to stop and put the work away.", Fraction(0)
+            continue
+        if spent + minutes > longest and last_safe >= 0:
+            sitting += 1
+            told[last_safe] = f"End of sitting {sitting}. Put the work away here, pins counted."
+            spent, last_safe = since, -1
+        spent, since = spent + minutes, since + minutes
+        if safe[at]:
+            last_safe, since = at, Fraction(0)
     return told
 
 
@@ -147,9 +178,12 @@ def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
 
 
 def _fact(derivation: Derivation, label: str, say: Say) -> Fact:
-    reason = derivation.formula
-    if derivation.with_values and derivation.with_values != reason:
-        reason = f"{reason} = {derivation.with_values}"
+    # The maker's names read as words: `waist_height` is the waist height.
+    reason = derivation.formula.replace("_", " ")
+    if derivation.with_values and derivation.with_values != derivation.formula:
+        reason = f"{reason} = {derivation.with_values.replace('_', ' ')}"
+    elif reason == derivation.value.show(say.system):
+        reason = ""
     if derivation.rounding:
         reason = f"{reason}; {derivation.rounding}"
     return Fact(

@@ -93,7 +93,7 @@ class Operation:
     figures: tuple[Figure, ...]
     steps: tuple[GuideStep, ...]
     tip: str  # the maker's note, Markdown
-    safe_stop: bool  # the work may be put away here
+    stop: str  # says that the work may be put away here, or that a sitting ends; empty where neither
 
 
 @dataclass(frozen=True)

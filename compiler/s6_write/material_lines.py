@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from compiler.quantity import show_decimal, show_fixed
+from compiler.quantity import show_cloth_length, show_decimal, show_fixed
 from compiler.s5_buy.bom import MaterialRow
 from compiler.s5_buy.shopping import Line, ShoppingList
 from compiler.s6_write.guide import MaterialLine
 from compiler.say import Say
 
 _METRE = Fraction(1000)
+_YARD = Fraction(9144, 10)
 
 
 def material_lines(shopping: ShoppingList, say: Say) -> tuple[MaterialLine, ...]:
@@ -48,7 +49,10 @@ def material_rows(shopping: ShoppingList, size: str) -> tuple[MaterialRow, ...]:
 def _amount(line: Line, amount: Fraction, say: Say, need: bool = False) -> str:
     if line.unit == "volume":
         return f"{show_decimal(amount, 0, 'up')} ml"
-    if line.unit == "reels" and not need:
+    if line.unit == "reels" and need:
+        step = _METRE if say.system == "metric" else _YARD
+        return show_cloth_length(amount, say.system, step)
+    if line.unit == "reels":
         reel = say.buy(line.material.amounts["reel"].as_length_mm())
         return f"{say.count(int(amount), 'reel')} of {reel}"
     return say.buy(amount)

@@ -40,6 +40,7 @@ def test_the_demo_workroom() -> None:
         bobbin=Fraction(25_000),
         hourly_rate=Fraction(14),
         margin=Fraction(15, 100),
+        sitting=Fraction(7200),
     )
 
 
@@ -53,7 +54,7 @@ def test_every_field_of_a_workroom_can_be_written() -> None:
         "hold with: clips\npin spacing: 1 in\nseam stitch: 1.5 mm\ngathering stitch: 4 mm\nrow spacing: 1/4 in\n"
         "table length: 2 yd\ntable width: 1 yd\nfold cloth: yes\norder of work: as written\nmachine takes: 8 mm\nsewing speed: 1 yd/min\n"
         "bobbin: 50 yd\nattachment takes: {6: 50%, 12: 3/4}\nhourly rate: 20 GBP/h\nmargin: 0%\njoin price: 0.10 GBP\n"
-        "setup price: 0.20 GBP\ncut price: 0 GBP\n"
+        "setup price: 0.20 GBP\ncut price: 0 GBP\nsitting: 90 min\n"
     )
     usual = Workroom()
     same = [field.name for field in dataclasses.fields(room) if getattr(room, field.name) == getattr(usual, field.name)]

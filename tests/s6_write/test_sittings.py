@@ -1,0 +1,56 @@
+"""Where the guide says that the work may be put away."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+
+from compiler.pipeline import plan, prove
+from compiler.s6_write.compose import compose
+from compiler.workroom import Workroom
+from tests.demos.demos import NAMES, order, spec
+
+
+def _stops(name: str, room: Workroom) -> tuple[list[str], list[Fraction]]:
+    proved = prove(order(name, next(iter(spec(name).sizes)), room)).value
+    assert proved is not None
+    planned = plan(proved).value
+    assert planned is not None
+    guide = compose(planned.rehearsal, planned.cutting, planned.shopping, "someone")
+    told = {operation.key: operation.stop for part in guide.parts for operation in part.operations}
+    performed = planned.rehearsal.run.performed
+    return [told.get(f"step-{done.step.step.index + 1}", "") for done in performed], list(planned.shopping.minutes)
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("hours", [1, 2])
+def test_no_sitting_is_longer_than_asked_unless_the_work_can_not_be_left(name: str, hours: int) -> None:
+    stops, minutes = _stops(name, Workroom(sitting=Fraction(hours * 3600)))
+    sittings, spent, steps = [], Fraction(0), 0
+    for stop, taken in zip(stops, minutes, strict=True):
+        spent, steps = spent + taken, steps + 1
+        if stop:
+            sittings.append((spent, steps))
+            spent, steps = Fraction(0), 0
+    assert sittings or sum(minutes) <= hours * 60
+    # Gathers are sewn in the sitting in which they are drawn up, so a sitting may run over with those two steps.
+    assert all(length <= hours * 60 or count <= 3 for length, count in sittings)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_work_is_never_put_away_with_loose_gathers_or_an_open_casing(name: str) -> None:
+    stops, _ = _stops(name, Workroom(sitting=Fraction(1800)))
+    proved = prove(order(name, next(iter(spec(name).sizes)))).value
+    assert proved is not None
+    for stop, done in zip(stops, proved.run.performed, strict=True):
+        loose = any(
+            edge.gathered and not edge.held and key not in done.after.layered for key, edge in done.after.edges.items()
+        )
+        assert not (stop and loose)
+
+
+def test_sittings_are_counted() -> None:
+    stops, _ = _stops("larkspur", Workroom(sitting=Fraction(7200)))
+    named = [stop.partition(".")[0] for stop in stops if stop]
+    assert named == [f"End of sitting {number}" for number in range(1, len(named) + 1)]
