@@ -40,6 +40,7 @@ GAP, TOP = "a gap", "top"
 class BaggedLining:
     name = "bagged lining"
     about = "Sew a piece and its lining together all round and turn them right side out."
+    pictures = ("pieces", "bagged edge")
     parameters = {
         "piece": Parameter("The outer piece, flat.", "piece"),
         "lining": Parameter("The lining, of the same size.", "piece"),

@@ -44,6 +44,7 @@ BONES = (
 class BoningChannel:
     name = "boning channel"
     about = "Sew a channel round a skirt and put a hoop of boning in it."
+    pictures = ("pieces",)
     parameters = {
         "piece": Parameter("The ring that carries the hoop, not gathered at its hem.", "piece"),
         "above hem": Parameter("From the bottom edge as it is then to the lower edge of the tape.", "length"),

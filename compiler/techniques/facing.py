@@ -42,6 +42,7 @@ SIDES = ("top", "bottom")
 class Facing:
     name = "facing"
     about = "Sew a strip to an edge and turn it to the inside, so that the edge is clean."
+    pictures = ("pieces", "facing")
     parameters = {
         "edge": Parameter("The edge to finish.", "edge"),
         "with": Parameter("The facing's edge on the same side: skirt.top takes facing.top.", "edge"),

@@ -45,6 +45,7 @@ BUTTONHOLE = Fraction(25)
 class FittedWaistband:
     name = "fitted waistband"
     about = "Sew a flat band with a fastening to an open top edge."
+    pictures = ("pieces", "fitted band")
     parameters = {
         "band": Parameter("The piece that becomes the band: as long as the waist and the overlap.", "piece"),
         "to": Parameter("The open top edge it is sewn to.", "edge"),

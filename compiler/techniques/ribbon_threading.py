@@ -40,6 +40,7 @@ OVERLAP = Fraction(20)
 class RibbonThreading:
     name = "ribbon threading"
     about = "Thread a ribbon through the holes of a trim."
+    pictures = ("pieces",)
     parameters = {
         "edge": Parameter("The edge that carries the trim.", "edge"),
         "ribbon": Parameter("The ribbon, one of the materials.", "material"),

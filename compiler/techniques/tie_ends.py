@@ -38,6 +38,7 @@ from compiler.workroom import Workroom
 class TieEnds:
     name = "tie ends"
     about = "Sew two ties and stitch them to the ends of a waistband."
+    pictures = ("pieces",)
     parameters = {
         "tie": Parameter("The piece for the ties, cut twice.", "piece"),
         "to": Parameter("The band they are sewn to, already on the garment.", "piece"),

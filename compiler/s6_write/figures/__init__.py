@@ -11,9 +11,10 @@ from dataclasses import replace
 from compiler.s2_solve.solved import Solved
 from compiler.s3_rehearse.run import Run
 from compiler.s4_cut.cut import Cutting
-from compiler.s6_write.figures.band_section import band_with_channel, binding_strip, tape_round_edge
+from compiler.s6_write.figures.band_section import band_with_channel, binding_strip, fitted_band, tape_round_edge
 from compiler.s6_write.figures.cutting import plan_figures
 from compiler.s6_write.figures.elastic import closed_gap, drawing_in
+from compiler.s6_write.figures.faced_edge import bagged_edge, faced_edge
 from compiler.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
 from compiler.s6_write.figures.gathering import gathering
 from compiler.s6_write.figures.hem_section import trimmed_edge, turned_twice
@@ -30,7 +31,7 @@ from compiler.s6_write.figures.table_marks import table_marks_figure
 from compiler.s6_write.figures.tucks import tucks
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
-from compiler.techniques import techniques
+from compiler.techniques import technique_of
 from compiler.techniques.technique import Performed
 
 Kind = Callable[[Performed, Run, Say, Numbers], Figure | None]
@@ -54,7 +55,10 @@ KINDS: Mapping[str, Kind] = {
     "shirring": shirring,
     "band": band_with_channel,
     "binding strip": binding_strip,
+    "fitted band": fitted_band,
     "tape": tape_round_edge,
+    "facing": faced_edge,
+    "bagged edge": bagged_edge,
     "elastic": drawing_in,
     "closed gap": closed_gap,
 }
@@ -65,7 +69,7 @@ def figures_for(done: Performed, run: Run, say: Say, first: int | None = None) -
 
     first: the number of the step's first sentence in the guide, which the callouts stand for; without it there are none.
     """
-    technique = techniques()[done.step.step.technique]
+    technique = technique_of(done.step.step)
     numbers = Numbers(technique.tell(done, say).actions, first)
     if not numbers.actions:
         return ()

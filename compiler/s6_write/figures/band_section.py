@@ -63,6 +63,26 @@ def binding_strip(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
     return Figure("band", sheet.svg(), alt, f"The bound edge cut through.{ticks_told(done, say)}")
 
 
+def fitted_band(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
+    """A flat waistband: sewn on outside, folded over and stitched down inside."""
+    band, edge = word_of(done.step.step, "band"), done.before.edge(edge_of(done.step.step, "to"))
+    depth, seam = done.facts["depth"], done.step.mm("seam")
+    sheet = Sheet()
+    tips, cut, count = _folded_over(sheet, "Right side up", edge, Ply(band), say, float(depth), float(seam), float(seam), done)
+    top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
+    sheet.across(cut.at(-COVER, 0)[0], cut.at(float(depth), 0)[0], top - 24, f"{say.length(depth)} deep", top - 10)
+    sheet.across(cut.at(0, 0)[0], cut.at(float(seam), 0)[0], low + 22, say.length(seam), low + 8, below=True)
+    sheet.callout((tips[0][0] - 44, top - 8), numbers.of("sew", "from the edge"), tips[0])
+    sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.of("stitch line inside"), tips[1])
+    low = named_below(sheet, low + 66, listed_plies(say, single(edge.plies)), f"{say.piece(band)}, fold at the top")
+    note_below(sheet, low)
+    alt = (
+        f"Cut through the {say.piece(band)}, right side up: sewn on {say.length(seam)} from the edge, folded over,"
+        f" {say.length(depth)} deep, its turned edge stitched down inside."
+    )
+    return Figure("band", sheet.svg(), alt, f"The band cut through: every raw edge lies inside it.{ticks_told(done, say)}")
+
+
 def tape_round_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
     """A raw edge, or a margin, in the fold of a tape."""
     half = float(done.facts["half"])

@@ -22,7 +22,7 @@ from compiler.s6_write.figures.language import (
 )
 from compiler.s6_write.figures.pen import Point, Sheet
 
-HATCH = 7.0  # between the lines of a wrong side
+HATCH = 8.0  # between the lines of a wrong side
 
 
 def face(sheet: Sheet, outline: Sequence[Point], wrong: bool) -> None:
