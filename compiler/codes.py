@@ -89,6 +89,11 @@ CODES: dict[str, str] = {
     "FB352": "a turning gap is wider than its edge",
     "FB353": "a piece is worked on before its ring is cut out",
     "FB354": "a ring can't be cut from its piece",
+    "FB360": "a technique or length of the maker's own bears a name that is taken",
+    "FB361": "a technique of the maker's own names something that is not known there",
+    "FB362": "an amount in a technique of the maker's own is no plain one",
+    "FB363": "a technique of the maker's own does not find what it needs",
+    "FB364": "a technique of the maker's own has a key that means nothing for what it works on",
     # rehearse: steps that can't be carried out
     "FB301": "a stack is used before its layers are stacked",
     "FB302": "an edge is worked on after it was finished, or after it went into a stack",
@@ -147,6 +152,10 @@ CODES: dict[str, str] = {
     "FB702": "what a fit is to look for can't be read",
     "FB703": "a choice to set free is not one of the garment",
     "FB704": "a choice can't be set free",
+    # amend
+    "FB711": "a record measures what can't be measured of the garment",
+    "FB712": "a record measures more cloth than there is",
+    "FB713": "what was measured can't be made to agree",
     # swatches
     "FB721": "a test strip came out no shorter than it was",
     "FB722": "the test strips of a cloth show no take-up",

@@ -10,10 +10,10 @@ import sys
 from typing import Never
 
 from compiler import __version__
-from compiler.verbs import check, compare, explain_code, fit, make, preview, start, swatch, why
+from compiler.verbs import amend, check, compare, explain_code, fit, make, preview, start, swatch, why
 from compiler.verbs.reading import DONE, OUR_BUG, WRONG_USE, Stop
 
-_VERBS = (check, make, why, fit, swatch, compare, explain_code, start, preview)
+_VERBS = (check, make, why, fit, amend, swatch, compare, explain_code, start, preview)
 
 _EPILOG = """\
 examples:

@@ -1,0 +1,69 @@
+"""`furbelow amend`: go on from what was really measured."""
+
+from __future__ import annotations
+
+import argparse
+
+from compiler.verbs.reading import DONE, SPEC_AT_FAULT, Reader
+
+_EPILOG = """\
+examples:
+  furbelow amend specs/larkspur.yaml --size M --measured specs/records/larkspur-m.yaml
+  furbelow amend specs/larkspur.yaml --size M --measured specs/records/larkspur-m.yaml --out guide-from-here
+
+Give the same --size or --wearer, --set and --workroom as the guide was made with.
+"""
+
+
+def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
+    parser = verbs.add_parser(
+        "amend",
+        parents=parents,
+        help="say what to do about what was measured, and write the guide from there on",
+        epilog=_EPILOG,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("--measured", metavar="RECORD", required=True, help="the file with what was measured")
+    parser.add_argument("--out", metavar="DIR", help="the folder for the guide of the steps that are left")
+    parser.add_argument("--replace", action="store_true", help="write over files that were edited by hand")
+    parser.add_argument("--no-pdf", action="store_true", help="leave guide.pdf out")
+    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.set_defaults(verb=_amend)
+
+
+def _amend(told: argparse.Namespace) -> int:
+    import json
+    from pathlib import Path
+
+    from compiler.amend.amend import amend
+    from compiler.amend.read_record import read_record
+    from compiler.amend.tell import as_data, as_text
+    from compiler.s6_write.folder import write_folder
+
+    reader = Reader()
+    order = reader.orders(told, first_only=True)[0]
+    reader.keep(told.measured)
+    record = read_record(Path(told.measured))
+    if record.value is None:
+        reader.stop(record.faults)
+    reader.tell(record.faults)
+    staged = amend(order, record.value)
+    reader.tell(staged.faults)
+    if staged.value is None:
+        return SPEC_AT_FAULT
+    if told.format == "json":
+        print(json.dumps(as_data(staged.value), indent=2, ensure_ascii=False))
+    else:
+        print(as_text(staged.value), end="")
+    if told.out is None:
+        return DONE
+    from compiler.amend.fresh_guide import amended_files
+
+    written = write_folder(Path(told.out), amended_files(staged.value, with_pdf=not told.no_pdf), replace=told.replace)
+    reader.tell(written.faults)
+    if written.value is None:
+        return SPEC_AT_FAULT
+    if told.format == "text":
+        print(f"{order.wearer}: {Path(told.out) / 'guide.html'}")
+    return DONE
