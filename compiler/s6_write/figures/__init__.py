@@ -19,6 +19,7 @@ from compiler.s6_write.figures.finished_seam import flat_felled_seam, french_sea
 from compiler.s6_write.figures.gathering import gathering
 from compiler.s6_write.figures.hem_section import trimmed_edge, turned_twice
 from compiler.s6_write.figures.layers import layers
+from compiler.s6_write.figures.legend import how_to_read as how_to_read
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.overlock_tail import overlock_tail
 from compiler.s6_write.figures.overview import overview as overview

@@ -66,7 +66,7 @@ def piece_view(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
         y += LEADING
     if cut:
         sheet.write((sheet.width / 2, y + 2), "The middle is left out at the wavy lines.", "middle", colour=SOFT)
-    changed = "" if same else " The edges that this step changes are drawn thicker."
+    changed = "" if same else " What changes is drawn thicker."
     return Figure("piece", sheet.svg(), " ".join(told), _caption(done, say, same, cut) + changed)
 
 

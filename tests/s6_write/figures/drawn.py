@@ -12,7 +12,7 @@ from xml.etree import ElementTree
 
 from compiler.pipeline import Order, Planned, plan, prove
 from compiler.s1_read.read_spec import read_spec
-from compiler.s6_write.figures import cutting_figures, figures_for, overview
+from compiler.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques import techniques
@@ -56,7 +56,7 @@ def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
     found = planned(demo, size, room)
     run = found.rehearsal.run
     say = Say(run.solved, run.room, found.cutting.joins)
-    drawn = [overview(run, say), *cutting_figures(found.cutting, run.solved, say)]
+    drawn = [how_to_read(), overview(run, say), *cutting_figures(found.cutting, run.solved, say)]
     number = 97  # from two digits to three
     for done in run.performed:
         drawn += figures_for(done, run, say, number)
