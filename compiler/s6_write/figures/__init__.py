@@ -75,7 +75,7 @@ def figures_for(done: Performed, run: Run, say: Say, first: int | None = None) -
     if not numbers.actions:
         return ()
     drawn = []
-    for name in getattr(technique, "pictures", ("pieces",)):
+    for name in technique.pictures:
         figure = KINDS[name](done, run, say, numbers)
         if figure is not None:
             drawn.append(replace(figure, key=f"step-{done.step.step.index + 1}-{figure.key}"))

@@ -97,5 +97,9 @@ def test_the_same_garment_is_drawn_with_the_same_letters() -> None:
 
 def test_every_technique_names_kinds_that_exist() -> None:
     for name, technique in techniques().items():
-        for picture in getattr(technique, "pictures", ()):
-            assert picture in KINDS, name
+        assert technique.pictures, name
+        assert set(technique.pictures) <= set(KINDS), name
+
+
+def test_every_kind_explains_some_technique() -> None:
+    assert {picture for technique in techniques().values() for picture in technique.pictures} == set(KINDS)
