@@ -20,7 +20,7 @@ from compiler.s1_read.spec import Written
 from compiler.s2_solve.solved import Derivation, SolvedStep
 from compiler.s5_buy.shopping import Line
 from compiler.say import Say
-from compiler.techniques import techniques
+from compiler.techniques import technique_of
 from compiler.units import PLAIN
 
 # Numbers of the spec that no maker meets: bounds of choices, and sums on the way to a cut size.
@@ -124,7 +124,7 @@ def _told(planned: Planned) -> list[tuple[str, str, tuple[str, ...]]]:
     say = Say(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
     told = []
     for done in planned.rehearsal.run.performed:
-        telling = techniques()[done.step.step.technique].tell(done, say)
+        telling = technique_of(done.step.step).tell(done, say)
         lines = [line for action in telling.actions for line in (action.text, action.check, action.remedy) if line]
         if lines:
             told.append((_mark(done.step), telling.title, tuple(dict.fromkeys(lines))))
@@ -212,7 +212,7 @@ def _sections(planned: Planned) -> tuple[int, int]:
 def _actions(planned: Planned) -> int:
     say = Say(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
     return sum(
-        len(techniques()[done.step.step.technique].tell(done, say).actions)
+        len(technique_of(done.step.step).tell(done, say).actions)
         for done in planned.rehearsal.run.performed
     )
 

@@ -11,6 +11,7 @@ from compiler.s1_read.names import unknown_name
 from compiler.s1_read.spec import Arg, ArgValue, EdgeName, LayerName, Step, Word
 from compiler.s1_read.values import Formulas, text_at, value_at
 from compiler.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
+from compiler.techniques.own_technique import OwnTechnique
 from compiler.techniques.technique import Parameter, Technique
 
 T = TypeVar("T")
@@ -56,7 +57,10 @@ class StepLowering:
             for entry, technique in _techniques_in(row, self.techniques):
                 args = self._args(entry, technique)
                 lowered.append(
-                    Step(len(lowered), technique.name, args, part, text_at(row, "tip"), entry.key_span)
+                    Step(
+                        len(lowered), technique.name, args, part, text_at(row, "tip"), entry.key_span,
+                        technique if isinstance(technique, OwnTechnique) else None,
+                    )  # fmt: skip
                 )
         return tuple(lowered)
 

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from compiler.diagnostics import Fault, Span, Staged, has_errors, in_reading_order
 from compiler.s1_read.lower import lower
+from compiler.s1_read.own_techniques import own_techniques, with_techniques
+from compiler.s1_read.shape import Schema
 from compiler.s1_read.source import Source, read_checked
 from compiler.s1_read.spec import Spec
+from compiler.s1_read.yaml_tree import Tree
 from compiler.techniques import techniques
+from compiler.techniques.own_technique import OwnTechnique
 
 SCHEMA = "garment.schema.json"
 
@@ -19,12 +23,22 @@ def read_spec(source: Source, *, in_full: bool = False) -> Staged[Spec]:
     Fails: FB101 to FB112 for the file, FB130 to FB137 for its keys, FB140 to FB145 for its names, FB201 for
         its formulas.
     """
-    name, content, checked = read_checked(source, SCHEMA, in_full=in_full)
+    own: dict[str, OwnTechnique] = {}
+    own_faults: list[Fault] = []
+
+    def with_own(tree: Tree, schema: Schema) -> Schema:
+        found, told = own_techniques(tree, techniques())
+        own.update(found)
+        own_faults.extend(told)
+        return with_techniques(schema, own)
+
+    name, content, checked = read_checked(source, SCHEMA, in_full=in_full, widened=with_own)
     if checked.value is None:
         return Staged(None, checked.faults)
     text = content.decode("utf-8-sig")
-    lowered = lower(checked.value, text, name, techniques())
-    faults = in_reading_order((*checked.faults, *without_echoes(lowered.faults, checked.faults)))
+    lowered = lower(checked.value, text, name, dict(techniques()) | own)
+    further = (*own_faults, *lowered.faults)
+    faults = in_reading_order((*checked.faults, *without_echoes(further, checked.faults)))
     return Staged(None if has_errors(faults) else lowered.value, faults)
 
 

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from os import PathLike
 
 from compiler.diagnostics import Fault, Label, Span, Staged, in_reading_order
 from compiler.s1_read.schema_check import load_schema, schema_faults
+from compiler.s1_read.shape import Schema
 from compiler.s1_read.yaml_tree import LARGEST_FILE, Tree, read_tree
 
 Source = str | PathLike[str] | tuple[str, bytes]  # a path, or a name for messages and the content
@@ -32,11 +34,18 @@ def read_bytes(source: Source) -> tuple[str, Staged[bytes]]:
     return name, Staged(content)
 
 
-def read_checked(source: Source, schema_name: str, *, in_full: bool = False) -> tuple[str, bytes, Staged[Tree]]:
+def read_checked(
+    source: Source,
+    schema_name: str,
+    *,
+    in_full: bool = False,
+    widened: Callable[[Tree, Schema], Schema] | None = None,
+) -> tuple[str, bytes, Staged[Tree]]:
     """The file's name, content and tree, with every way in which the tree is not as the schema asks.
 
     The tree is there whenever the file is sound YAML, so that what it holds can be looked at further.
     in_full: ask the full validator even where the quick walk finds nothing.
+    widened: the schema with what the file itself adds to it.
     """
     name, read = read_bytes(source)
     if read.value is None:
@@ -44,5 +53,6 @@ def read_checked(source: Source, schema_name: str, *, in_full: bool = False) -> 
     tree = read_tree(read.value, name)
     if tree.value is None:
         return name, read.value, tree
-    faults = schema_faults(tree.value, load_schema(schema_name), in_full=in_full)
+    schema = load_schema(schema_name)
+    faults = schema_faults(tree.value, widened(tree.value, schema) if widened else schema, in_full=in_full)
     return name, read.value, Staged(tree.value, in_reading_order((*tree.faults, *faults)))

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from compiler.diagnostics import Span
 from compiler.formula.formula import Formula
+
+if TYPE_CHECKING:
+    from compiler.techniques.technique import Technique
 
 
 @dataclass(frozen=True)
@@ -74,6 +78,7 @@ class Step:
     part: str  # the heading it stands under
     tip: str  # the maker's note on this step, Markdown
     span: Span
+    own: Technique | None = None  # the technique itself, where the spec describes it
 
 
 @dataclass(frozen=True)

@@ -12,7 +12,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep
 from compiler.s3_rehearse.order import fewest_set_ups
 from compiler.s3_rehearse.proofs import proofs
 from compiler.s3_rehearse.run import Rehearsal, Run
-from compiler.techniques import techniques
+from compiler.techniques import technique_of
 from compiler.techniques.technique import Performed
 from compiler.workroom import Workroom
 
@@ -31,7 +31,7 @@ def rehearse(solved: Solved, room: Workroom) -> Staged[Rehearsal]:
             bench = bench.spoil(_pieces_in(bench, step))
             lost.update(_made_by(step))
             continue
-        done = techniques()[step.step.technique].perform(bench, step, solved, room)
+        done = technique_of(step.step).perform(bench, step, solved, room)
         if done.refused:
             # A refusal may come before the technique knows its pieces: all that the step names is spoiled.
             done = Performed(step, bench, done.after.spoil(_pieces_in(bench, step)), done.touches, done.faults)
@@ -62,7 +62,7 @@ def in_good_order(rehearsal: Rehearsal) -> Rehearsal:
 
 def _made_by(step: SolvedStep) -> Iterator[str]:
     """The names that a step gives to new edges."""
-    for name, parameter in techniques()[step.step.technique].parameters.items():
+    for name, parameter in technique_of(step.step).parameters.items():
         arg = step.step.args.get(name)
         if parameter.kind == "name" and arg is not None and isinstance(arg.value, Word):
             yield arg.value.text

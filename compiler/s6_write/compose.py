@@ -18,7 +18,7 @@ from compiler.s6_write.figures import cutting_figures, figures_for, overview
 from compiler.s6_write.guide import Caution, Fact, Guide, GuideStep, Operation, Part, ProofLine, Tool
 from compiler.s6_write.material_lines import material_lines
 from compiler.say import Say
-from compiler.techniques import techniques
+from compiler.techniques import technique_of
 from compiler.techniques.technique import Action
 
 
@@ -59,7 +59,7 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
     stops = _stops(rehearsal, shopping)
     number = numbered
     for at, done in enumerate(performed):
-        telling = techniques()[done.step.step.technique].tell(done, say)
+        telling = technique_of(done.step.step).tell(done, say)
         if not telling.actions:
             continue
         steps = []

@@ -7,6 +7,7 @@ from functools import cache
 from importlib import import_module
 from pkgutil import iter_modules
 
+from compiler.s1_read.spec import Step
 from compiler.techniques.technique import Technique
 
 
@@ -19,3 +20,8 @@ def techniques() -> Mapping[str, Technique]:
         if technique is not None:
             found[technique.name] = technique
     return dict(sorted(found.items()))
+
+
+def technique_of(step: Step) -> Technique:
+    """The technique of a step: the spec's own, or the built-in one of that name."""
+    return step.own or techniques()[step.technique]

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from compiler.s1_read.spec import EdgeName, LayerName, Spec
 from compiler.s2_solve.solved import Takes
-from compiler.techniques import techniques
+from compiler.techniques import technique_of
 
 
 def bookings(spec: Spec) -> Mapping[int, tuple[Takes, ...]]:
@@ -23,7 +23,7 @@ def bookings(spec: Spec) -> Mapping[int, tuple[Takes, ...]]:
 
     taken = {}
     for step in spec.steps:
-        taken[step.index] = techniques()[step.technique].takes(step, edges_in)
+        taken[step.index] = technique_of(step).takes(step, edges_in)
         if step.technique == "stack layers":
             layers, name = step.args["layers"].value, step.args["as"].value
             rows = layers if isinstance(layers, tuple) else (layers,)

@@ -105,10 +105,17 @@ class Performed:
 class Technique(Protocol):
     """The parts of a technique. `takes` is asked before any number is known, so it may read only the step itself."""
 
-    name: str  # the key in a spec: "narrow hem"
-    about: str  # one sentence for editors and the reference
-    pictures: tuple[str, ...]  # the figures that explain it, by their names in s6_write/figures
-    parameters: Mapping[str, Parameter]
+    @property
+    def name(self) -> str: ...  # the key in a spec: "narrow hem"
+
+    @property
+    def about(self) -> str: ...  # one sentence for editors and the reference
+
+    @property
+    def pictures(self) -> tuple[str, ...]: ...  # the figures that explain it, by their names in s6_write/figures
+
+    @property
+    def parameters(self) -> Mapping[str, Parameter]: ...
 
     def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]: ...
 

@@ -16,7 +16,7 @@ from compiler.s2_solve.solved import Solved
 from compiler.s3_rehearse.rehearse import rehearse
 from compiler.s3_rehearse.run import Run
 from compiler.say import Say
-from compiler.techniques import techniques
+from compiler.techniques import technique_of
 from compiler.techniques.technique import Performed, Telling
 from compiler.workroom import Workroom
 
@@ -37,8 +37,10 @@ MATERIALS = """\
 """
 
 
-def spec_text(pieces: str, steps: str, *, over: str = "hip_girth", units: str = "metric", worn: str = "") -> str:
-    """A spec in YAML. pieces and steps: its rows as a maker writes them, one a line."""
+def spec_text(
+    pieces: str, steps: str, *, over: str = "hip_girth", units: str = "metric", worn: str = "", own: str = ""
+) -> str:
+    """A spec in YAML. pieces and steps: its rows as a maker writes them, one a line; own: further sections."""
     return f"""\
 furbelow: 1
 title: Small test garment
@@ -55,7 +57,7 @@ materials:
 {indented(pieces)}
 steps:
 {indented(steps)}
-"""
+{own}"""
 
 
 def indented(rows: str) -> str:
@@ -79,7 +81,7 @@ class Worked:
 
     def tellings(self) -> list[Telling]:
         say = Say(self.solved, self.room)
-        return [techniques()[done.step.step.technique].tell(done, say) for done in self.performed]
+        return [technique_of(done.step.step).tell(done, say) for done in self.performed]
 
     def words(self) -> str:
         """All that the guide says, one sentence list a line."""
@@ -90,9 +92,18 @@ class Worked:
         )  # fmt: skip
 
 
-def work(pieces: str, steps: str, *, room: Workroom | None = None, over: str = "hip_girth", units: str = "metric", worn: str = "") -> Worked:
+def work(
+    pieces: str,
+    steps: str,
+    *,
+    room: Workroom | None = None,
+    over: str = "hip_girth",
+    units: str = "metric",
+    worn: str = "",
+    own: str = "",
+) -> Worked:
     """The garment worked for size M at a home table. Fails the test where the spec can't be read or solved."""
-    text, room = spec_text(pieces, steps, over=over, units=units, worn=worn), room or Workroom()
+    text, room = spec_text(pieces, steps, over=over, units=units, worn=worn, own=own), room or Workroom()
     read = read_spec(("small.yaml", text.encode()))
     assert read.value is not None, [fault.headline for fault in read.faults]
     body = size_body(read.value, "M")
@@ -106,7 +117,7 @@ def work(pieces: str, steps: str, *, room: Workroom | None = None, over: str = "
     else:
         bench, performed = laid_out(numbers.value), []
         for step in numbers.value.steps:
-            done = techniques()[step.step.technique].perform(bench, step, numbers.value, room)
+            done = technique_of(step.step).perform(bench, step, numbers.value, room)
             performed.append(done)
             bench = done.after
             if done.refused:
