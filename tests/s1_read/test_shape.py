@@ -23,6 +23,8 @@ FILES = {
     "garment.schema.json": sorted((ROOT / "specs").glob("*.yaml")),
     "wearer.schema.json": sorted((ROOT / "specs" / "wearers").glob("*.yaml")),
     "workroom.schema.json": sorted((ROOT / "specs" / "workrooms").glob("*.yaml")),
+    "swatch.schema.json": sorted((ROOT / "specs" / "swatches").glob("*.yaml")),
+    "record.schema.json": sorted((ROOT / "specs" / "records").glob("*.yaml")),
 }
 CASES = [(schema, path) for schema, paths in FILES.items() for path in paths]
 NAMES = [f"{path.stem} as {schema}" for schema, path in CASES]
