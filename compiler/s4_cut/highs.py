@@ -33,9 +33,10 @@ def least_cost(
     import highspy
     import numpy as np
 
-    make: Any = highspy.Highs  # its stubs leave it untyped
+    # The bare solver: the class over it prints its name before it can be told to be quiet. Its stubs leave it untyped.
+    make: Any = highspy.Highs.__base__
     model = make()
-    model.silent()
+    model.setOptionValue("output_flag", False)
     model.setOptionValue("threads", 1)
     model.setOptionValue("mip_max_nodes", MOST_BRANCHES)
     model.setOptionValue("mip_rel_gap", CLOSE_ENOUGH)
