@@ -67,13 +67,16 @@ class FittedWaistband:
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.step, Say(solved, room)
         band, to = word_of(written, "band"), edge_of(written, "to")
-        for arg, needed in (("to", to), *(("band", f"{band}.{side}") for side in ("top", "bottom", "start", "end"))):
-            if fault := edge_not_ready(bench, written, arg, needed):
-                return refused(bench, step, (band,), fault)
+        if fault := edge_not_ready(bench, written, "to", to):
+            return refused(bench, step, (band,), fault)
         edge, seam = bench.edge(to), step.mm("seam")
         touches = (*edge.pieces, band)
-        fault = _not_open(bench, step, solved, edge, band) or _does_not_match(bench, step, say, solved, edge, band)
-        if fault:
+        if fault := _not_open(bench, step, solved, edge, band):
+            return refused(bench, step, touches, fault)
+        for side in ("top", "bottom", "start", "end"):
+            if fault := edge_not_ready(bench, written, "band", f"{band}.{side}"):
+                return refused(bench, step, touches, fault)
+        if fault := _does_not_match(bench, step, say, solved, edge, band):
             return refused(bench, step, touches, fault)
         whole, depth, overlap = solved.pieces[band].length, solved.pieces[band].depth, step.mm("overlap")
         own = {side: bench.edge(f"{band}.{side}") for side in ("top", "bottom", "start", "end")}
