@@ -168,7 +168,7 @@ class _Search:
         return Staged(
             Fit(
                 self.order, self.aims, self.limits, best, nearest, passed, relax, len(self.trials), len(refused),
-                len(self.ruled_out), self.planned, refused[0].faults if refused else (),
+                sum(self.trials[place].exact is None for place in self.ruled_out), self.planned, refused[0].faults if refused else (),
             )
         )  # fmt: skip
 

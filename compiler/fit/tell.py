@@ -32,8 +32,10 @@ def _lines(fit: Fit) -> Iterator[str]:
         yield "  no garment of these choices keeps within that"
         yield f"  nearest: {_choices(fit, fit.nearest)}"
         yield from _table(fit, fit.nearest)
-        for missed in fit.missed(fit.nearest):
-            yield f"  missed: {_missed(fit, missed)}"
+        missed = fit.missed(fit.nearest)
+        together = " and ".join(_amount_text(one.limit, one.came_to, fit) for one in missed)
+        if len(missed) > 1:
+            yield f"  would do: {together} in place of all that is missed"
         for relaxed in fit.relax:
             kept = " and ".join(limit.text for limit in fit.limits if limit is not relaxed.limit)
             kept = f", keeping {kept}" if kept else ""
@@ -58,7 +60,7 @@ def _table(fit: Fit, trial: Trial) -> Iterator[str]:
     for limit in fit.limits:
         left, right = value_of(limit.left, trial.exact), value_of(limit.right, trial.exact)
         spare = abs(limit.overrun(trial.exact))
-        side = ("under" if limit.sign in ("<=", "<") else "above") if limit.holds(trial.exact) else "missing"
+        side = "under" if (limit.sign in ("<=", "<")) == limit.holds(trial.exact) else "over"
         yield f"    {limit.left.text}: {show(left, _system(fit))} of {show(right, _system(fit))}, {show(spare, _system(fit))} {side}"
     named = {name for limit in fit.limits for name in limit.left.names}
     for name in _told(fit, trial.exact):
