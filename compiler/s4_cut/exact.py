@@ -16,7 +16,8 @@ Work is limited by the number of groups looked at, never by the clock: the same 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import cache
 from itertools import product
 from math import ceil, inf
 
@@ -27,7 +28,7 @@ from compiler.s4_cut.lengths import TOLERANCE, Demand, Row, box, minimum, tighte
 
 Lanes = tuple[int, ...]  # number of lanes, one entry for each depth, or for each section
 
-MOST_GROUPS = 60_000
+MOST_GROUPS = 40_000
 MOST_LANE_SETS = 500
 MOST_SECTIONS = 3
 MOST_LENGTHS = 200
@@ -189,18 +190,19 @@ class Search:
         """Only plans cheaper than `cost_to_beat` count; without one the bound says that there is none."""
         width = sum(w * each.length(each.counts) for w, each in zip(self.weights, self.depths, strict=True))
         least = self.fixed + len(self.depths) * self.scale.cut + ceil(width - TOLERANCE) * self.scale.cloth
-        sections = 1
-        while self.limits.sections is None or sections <= self.limits.sections:
+        last = MOST_SECTIONS if self.limits.sections is None else min(self.limits.sections, MOST_SECTIONS)
+        for sections in range(1, last + 1):
             bound = least + self.setup * sections
             if bound >= self.found.cost:
-                break
-            if sections > MOST_SECTIONS:
                 break
             if not self.work.left:
                 self.open_bound = min(self.open_bound, bound)
                 break
+            # More sections find the better plans, so fewer must not use up the work.
+            kept = self.work.left - self.work.left // (last - sections + 1)
+            self.work.left -= kept
             _Sections(self, sections).run()
-            sections += 1
+            self.work.left += kept
         self.found.bound = min(self.open_bound, self.found.cost)
         return self.found
 
@@ -254,6 +256,9 @@ class _Sections:
             return
         root = _Node((), (*rows, demand), lengths, (0,) * sections, (1.0,) * sections, rest, 0, 0)
         self.later = self._joins_needed(root)
+        if not self.search.work.left:
+            # Cut short, what the depths need by themselves is no bound.
+            self.later = [[(0, 0)]] * (len(depths) + 1)
         if self._bound(root, 0) < self.search.found.cost:
             self._extend(root, 0, depths[0].counts, None)
 
@@ -330,8 +335,11 @@ class _Sections:
         """Put the pieces `left` of one depth into groups, then those of the depths that follow."""
         search = self.search
         if not any(left):
-            if search.scale.folded and not self._folds(node):
-                return
+            if search.scale.folded:
+                folded = self._folded(node, depth)
+                if folded is None or self._bound(folded, depth + 1) >= search.found.cost:
+                    return
+                node = folded
             depth += 1
             if depth == len(self.depths):
                 self._finish(node)
@@ -347,11 +355,11 @@ class _Sections:
             bound = self._bound(child, depth + 1)
             if bound < search.found.cost:
                 children.append((bound, len(children), child, after, group))
+        if not search.work.left:  # not all groups were looked at
+            search.open_bound = min(search.open_bound, self._bound(node, depth + 1))
+            return
         for bound, _, child, after, group in sorted(children, key=lambda each: each[:2]):
             if bound >= search.found.cost:
-                return
-            if not search.work.left:
-                search.open_bound = min(search.open_bound, bound)
                 return
             self._extend(child, depth, after, group)
 
@@ -367,7 +375,7 @@ class _Sections:
     ) -> Iterator[Group]:
         """Groups that may come next. They come in falling order, so that each set of groups is met once."""
         depth, scale, work = self.depths[index], self.search.scale, self.search.work
-        room = [range((scale.width - used) // depth.depth, -1, -1) for used in node.used]
+        room = tuple([(scale.width - used) // depth.depth for used in node.used])
         first = next(i for i, number in enumerate(left) if number)
         ranges = [range(number, -1, -1) for number in left]
         ranges[first] = range(left[first], 0, -1)
@@ -375,9 +383,7 @@ class _Sections:
             if last is not None and counts > last.counts:
                 continue
             most = 1 + min(joins, depth.joins(counts))
-            for lanes in product(*room):
-                if not 1 <= sum(lanes) <= most:
-                    continue
+            for lanes in _lane_choices(room, most):
                 if last is not None and counts == last.counts and lanes > last.lanes:
                     continue
                 if not work.left:
@@ -407,16 +413,30 @@ class _Sections:
             node.joins + lanes - 1,
         )
 
-    def _folds(self, node: _Node) -> bool:
-        """Whether the lanes so far fit on folded cloth, where they come in pairs."""
-        for section in range(self.sections):
-            lanes: dict[int, int] = {}
-            for index, group in node.groups:
-                depth = self.depths[index].depth
-                lanes[depth] = lanes.get(depth, 0) + group.lanes[section]
-            if width_taken(lanes, True) > self.search.scale.width:
-                return False
-        return True
+    def _folded(self, node: _Node, index: int) -> _Node | None:
+        """The node once the lanes of a depth are all chosen, with the width that odd ones waste on folded cloth.
+
+        Odd lanes leave their twin unused, but for one on the fold. None if the lanes don't fit.
+        """
+        scale, weights = self.search.scale, self.search.weights
+        lanes = [[0] * (index + 1) for _ in range(self.sections)]
+        for number, group in node.groups:
+            for section, more in enumerate(group.lanes):
+                lanes[section][number] += more
+        spare = []
+        for section, numbers in enumerate(lanes):
+            depths = {each.depth: number for each, number in zip(self.depths, numbers, strict=False)}
+            if width_taken(depths, True) > scale.width:
+                return None
+            odd = [weight for weight, number in zip(weights, numbers, strict=False) if number % 2]
+            before = odd[:-1] if numbers[index] % 2 else odd
+            wasted = sum(odd) - max(odd, default=0.0) - (sum(before) - max(before, default=0.0))
+            spare.append(node.spare[section] - wasted)
+        demand: Row = (tuple(spare), node.rest)
+        lengths = tighten(node.rows, node.lengths, [demand])
+        if lengths is None:
+            return None
+        return replace(node, rows=(*node.rows[:-1], demand), lengths=lengths, spare=tuple(spare))
 
     def _finish(self, node: _Node) -> None:
         """Find the least whole section lengths for which every group can really be cut, and keep the plan."""
@@ -495,6 +515,17 @@ class _Sections:
                 laying.strands.append(Strand(depth.depth, cuts))
             given[index] = [p + q for p, q in zip(given[index], group.counts, strict=True)]
         return [laying for laying in layings if laying.strands]
+
+
+@cache
+def _lane_choices(room: Lanes, most: int) -> tuple[Lanes, ...]:
+    """One to `most` lanes spread over sections that have room for so many each, in falling order."""
+    found: list[Lanes] = [()]
+    for free in room:
+        found = [
+            (*lanes, number) for lanes in found for number in range(min(free, most - sum(lanes)), -1, -1)
+        ]
+    return tuple(lanes for lanes in found if any(lanes))
 
 
 def _less(left: tuple[int, ...], taken: tuple[int, ...]) -> tuple[int, ...]:

@@ -9,7 +9,7 @@ from itertools import islice, product
 from math import ceil, floor, inf
 
 from compiler.s4_cut.across import lanes_across
-from compiler.s4_cut.exact import Limits, Search, Work
+from compiler.s4_cut.exact import MOST_SECTIONS, Limits, Search, Work
 from compiler.s4_cut.grid import Kind, Scale, kinds_of, scale_of
 from compiler.s4_cut.lay import Laying, lay_out, price
 from compiler.s4_cut.plain import first_fit, first_fit_across
@@ -45,16 +45,17 @@ def plain_plan(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Cutt
         ),
         key=lambda each: each[0],
     )
-    bound = min(_area(along + across, scale) for along, across in _split(strips, bolt, scale)) * scale.cloth
+    bound = _cloth_bound(strips, bolt, scale)
     how = "Laid longest first, each piece in the first place with room."
-    return lay_out(layings, strips, bolt, prices, scale, floor(bound), how)
+    return lay_out(layings, strips, bolt, prices, scale, bound, how)
 
 
 def plan_cutting(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:
     """The cheapest plan found, with the bound that says how near to the best it is.
 
     The bound holds for plans of this kind: sections slit into lanes of the strips' own depths, all copies of a strip
-    laid the same way, strips that share lanes cut one after the other from lane to lane.
+    laid the same way, strips that share lanes cut one after the other from lane to lane, and no more than three
+    sections along the bolt.
     Raises ValueError for a strip that does not fit (see `misfits`).
     """
     plan = best_plan(strips, bolt, prices, Limits())
@@ -89,9 +90,12 @@ def best_plan(
         open_bound = min(open_bound, low)
     if best is None:
         return None
+    sections = sum(1 for laying in best if not laying.across)
+    if sections > MOST_SECTIONS or next(islice(way_choices(strips, bolt), MOST_CHOICES, None), None):
+        open_bound = _cloth_bound(strips, bolt, scale)  # beyond what was searched only the area is known
     bound = int(min(open_bound, cost))
     if bound == cost:
-        how = "Proven: no plan of sections and lanes costs less at these prices."
+        how = f"Proven: no plan of up to {MOST_SECTIONS} sections along the bolt costs less at these prices."
     else:
         how = f"The best plan found in the work allowed; another could save {float(1 - bound / cost):.1%} at most."
     return lay_out(best, strips, bolt, prices, scale, bound, how)
@@ -139,6 +143,12 @@ def _split(
 def _area(kinds: tuple[Kind, ...], scale: Scale) -> Fraction:
     """Grid steps of the bolt that the pieces would take if nothing were lost."""
     return Fraction(sum(kind.length * kind.depth * kind.count for kind in kinds), scale.width)
+
+
+def _cloth_bound(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale) -> int:
+    """What the pieces' own area costs, in coins."""
+    area = sum(strip.length * strip.depth * strip.count for strip in strips)
+    return floor(area / bolt.usable_width / bolt.grid * scale.cloth)
 
 
 def _joins(layings: list[Laying]) -> int:

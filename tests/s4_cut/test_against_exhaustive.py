@@ -1,0 +1,53 @@
+from __future__ import annotations
+
+from fractions import Fraction
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from compiler.s4_cut.planner import plan_cutting
+from compiler.s4_cut.problem import Bolt, CutPrices, Strip
+from tests.s4_cut.cases import cm
+from tests.s4_cut.exhaustive import least_cost
+from tests.s4_cut.verify_plan import faults
+
+
+@st.composite
+def tiny_cases(draw: st.DrawFn) -> tuple[tuple[Strip, ...], Bolt, CutPrices]:
+    """A few pieces on a 20 cm grid, at most seven segments, and prices at which all of it matters."""
+    strips: list[Strip] = []
+    segments = 7  # more would take the exhaustive search too long
+    while segments and len(strips) < draw(st.integers(1, 3)):
+        count = draw(st.integers(1, min(2, segments)))
+        most_joins = draw(st.integers(0, min(2, segments // count - 1)))
+        segments -= count * (most_joins + 1)
+        strips.append(
+            Strip(
+                f"strip {len(strips)}",
+                cm(20 * draw(st.integers(1, 7))),
+                cm(draw(st.sampled_from([20, 30, 45, 60]))),
+                count,
+                piecing=most_joins > 0,
+                join_allowance=draw(st.sampled_from([Fraction(0), Fraction(50)])),
+                shortest_segment=draw(st.sampled_from([Fraction(0), cm(40)])),
+                most_joins=most_joins,
+            )
+        )
+    bolt = Bolt(cm(draw(st.sampled_from([60, 75, 100]))), cm(20), folded=draw(st.booleans()))
+    prices = CutPrices(
+        Fraction(1, 100),
+        Fraction(draw(st.sampled_from([0, 5, 15])), 10),
+        Fraction(draw(st.sampled_from([0, 7, 20])), 10),
+        Fraction(draw(st.sampled_from([0, 1])), 10),
+    )
+    return tuple(strips), bolt, prices
+
+
+@settings(max_examples=25, deadline=None)
+@given(tiny_cases())
+def test_a_proven_plan_is_the_cheapest_of_all(case: tuple[tuple[Strip, ...], Bolt, CutPrices]) -> None:
+    strips, bolt, prices = case
+    plan = plan_cutting(strips, bolt, prices)
+    assert faults(plan, strips, bolt, prices) == []
+    assert plan.proven
+    assert plan.cost == least_cost(strips, bolt, prices, most_sections=3)
