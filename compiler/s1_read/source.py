@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+import errno
+import os
+import stat
 from os import PathLike
 
 from compiler.diagnostics import Fault, Label, Span, Staged, in_reading_order
@@ -23,6 +26,7 @@ def read_bytes(source: Source) -> tuple[str, Staged[bytes]]:
     name = str(source)
     here = Label(Span.at_start(name))
     try:
+        _is_a_file(source)
         with open(source, "rb") as file:
             content = file.read(LARGEST_FILE + 1)
     except (OSError, ValueError) as error:
@@ -32,6 +36,13 @@ def read_bytes(source: Source) -> tuple[str, Staged[bytes]]:
         said = f"the file is larger than the {LARGEST_FILE} bytes allowed"
         return name, Staged(None, (Fault("FB102", said, here, help="split the file"),))
     return name, Staged(content)
+
+
+def _is_a_file(path: str | PathLike[str]) -> None:
+    # A pipe may keep its reader waiting for ever, and a device may never end.
+    mode = os.stat(path).st_mode
+    if not (stat.S_ISREG(mode) or stat.S_ISDIR(mode)):
+        raise OSError(errno.EINVAL, "it is a pipe or a device, and no file")
 
 
 def read_checked(

@@ -6,7 +6,7 @@ import argparse
 from collections.abc import Mapping
 from pathlib import Path
 
-from compiler.verbs.reading import DONE, SPEC_AT_FAULT, Reader, folder_name
+from compiler.verbs.reading import DONE, SPEC_AT_FAULT, Reader, folder_names
 
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
@@ -33,8 +33,9 @@ def _make(told: argparse.Namespace) -> int:
             failed = True
             continue
         made[order.wearer] = staged.value
+    folders = folder_names(order.wearer for order in orders)
     for wearer, files in made.items():
-        folder = Path(told.out) / folder_name(wearer) if len(orders) > 1 else Path(told.out)
+        folder = Path(told.out) / folders[wearer] if len(orders) > 1 else Path(told.out)
         written = write_folder(folder, files, replace=told.replace)
         reader.tell(written.faults)
         if written.value is None:

@@ -43,10 +43,11 @@ class Reader:
         raise Stop(code)
 
     def keep(self, path: str) -> None:
-        try:
-            self.sources[path] = Path(path).read_text(encoding="utf-8-sig")
-        except (OSError, UnicodeDecodeError):
-            self.sources[path] = ""
+        from compiler.s1_read.source import read_bytes
+
+        # As the reader does it: never a pipe or a device, and never more than a spec may hold.
+        _, content = read_bytes(path)
+        self.sources[path] = (content.value or b"").decode("utf-8-sig", errors="replace")
 
     def spec_and_faults(self, path: str) -> tuple[Spec | None, tuple[Fault, ...]]:
         from compiler.s1_read.read_spec import read_spec
@@ -138,7 +139,22 @@ class Reader:
 def folder_name(wearer: str) -> str:
     """A plain folder name for a wearer: letters, digits and dashes."""
     plain = "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in wearer.lower())
-    return plain.strip("-") or "wearer"
+    return plain.strip("-")[:60] or "wearer"
+
+
+def folder_names(wearers: Iterable[str]) -> dict[str, str]:
+    """A folder name for each wearer, no two alike: where two would be, the later one gets a number."""
+    names: dict[str, str] = {}
+    given: set[str] = set()
+    for wearer in wearers:
+        plain = name = folder_name(wearer)
+        number = 1
+        while name in given:
+            number += 1
+            name = f"{plain}-{number}"
+        given.add(name)
+        names[wearer] = name
+    return names
 
 
 def count(number: int, one: str, many: str) -> str:
