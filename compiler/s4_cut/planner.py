@@ -124,9 +124,19 @@ def _candidates(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, limits: Lim
             overs = options if limits.joins is not None else options[-1:]
         for joins, over in overs:
             if limits.allow(joins, len(over)):
-                low = price(over, scale) if options is not None else floor(_area(across, scale) * scale.cloth)
+                if options is None:
+                    low = floor(_area(across, scale) * scale.cloth)
+                else:
+                    low = price(over, scale) - _doubtful_setups(over, scale) * (scale.setup + scale.cut)
                 found.append(_Candidate(low + floor(area), along, over, low))
     return sorted(found, key=lambda each: each.bound)
+
+
+def _doubtful_setups(over: list[Laying], scale: Scale) -> int:
+    """Sections over the width that might be saved if their lanes were put together otherwise."""
+    if scale.longest is None:
+        return 0
+    return len(over) - ceil(sum(laying.length for laying in over) / scale.longest)
 
 
 def _split(
