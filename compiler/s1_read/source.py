@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 import errno
 import os
 import stat
+from collections.abc import Callable
 from os import PathLike
 
 from compiler.diagnostics import Fault, Label, Span, Staged, in_reading_order

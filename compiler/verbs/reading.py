@@ -73,8 +73,8 @@ class Reader:
     def choices(self, given: list[str]) -> Mapping[str, Written]:
         """The choices of `--set`, each read as a formula whose place is the option itself."""
         from compiler.diagnostics import Fault, Label, Span
-        from compiler.s1_read.spec import Written
         from compiler.formula.formula import FormulaFault, parse_formula
+        from compiler.s1_read.spec import Written
 
         choices = {}
         for text in given:
