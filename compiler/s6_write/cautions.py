@@ -11,6 +11,7 @@ from compiler.cloth.limits import gram_per_m2
 from compiler.s3_rehearse.run import Rehearsal
 from compiler.s6_write.guide import Caution
 
+NEAR_FLOOR = 300  # mm: a hem as low as this is trodden on from the step below; house rule, maker to confirm
 SHEER = 40  # g/m2: net, tulle and illusion are lighter than this
 
 LOCAL = "Local rules and the word of a licensed person, a fire officer for a stage or hall, come before this guide."
@@ -40,10 +41,14 @@ def general_cautions(rehearsal: Rehearsal) -> tuple[Caution, ...]:
                 " down, and keep your shoes on."),
         Caution("needle", "Count pins and needles out and back in. Look the finished garment over for forgotten pins before"
                 " anyone puts it on. Take your foot off the pedal before you thread or change a needle."),
-        Caution("trip", "A hem that touches the floor trips people on stairs and stages. Walk up and down a stair in it"
-                " before the first wearing."),
     ]  # fmt: skip
-    if run.final.casings:
+    height = solved.values.get("waist_height")
+    if height is None or height.value.as_length_mm() - max(run.drops.values()) < NEAR_FLOOR:
+        cautions.append(
+            Caution("trip", "A long hem trips people on stairs and stages. Walk up and down a stair in it before the first"
+                    " wearing.")
+        )  # fmt: skip
+    if run.final.casings or run.final.openings:
         cautions.append(
             Caution("child", "For a child under 14: leave no cord, ribbon end or loop hanging at the waist or below the hem, and"
                     " sew small parts on fast. Children's clothes and nightwear have rules of their own; ask before you sell"

@@ -8,13 +8,14 @@ from dataclasses import asdict, replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench
+from compiler.cloth.limits import gram_per_m2
 from compiler.s2_solve.solved import Derivation
 from compiler.s3_rehearse.run import Rehearsal
 from compiler.s4_cut.cut import Cutting
 from compiler.s5_buy.shopping import ShoppingList
 from compiler.s6_write.cautions import general_cautions
 from compiler.s6_write.cutting_pages import cut_lines, cutting_steps
-from compiler.s6_write.figures import cutting_figures, figures_for, overview
+from compiler.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
 from compiler.s6_write.guide import Caution, Fact, Guide, GuideStep, Operation, Part, ProofLine, Tool
 from compiler.s6_write.material_lines import material_lines
 from compiler.say import Say
@@ -27,18 +28,19 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
     run, solved = rehearsal.run, rehearsal.solved
     say = Say(solved, run.room, cutting.joins)
     cutting_page = cutting_steps(solved, cutting, say)
+    parts = _parts(rehearsal, shopping, say, len(cutting_page))
     guide = Guide(
         title=solved.spec.title,
         wearer=wearer,
         about=solved.spec.about,
-        facts=_facts(rehearsal, say),
+        facts=(*_facts(rehearsal, say), *_times(shopping)),
         cautions=general_cautions(rehearsal),
         tools=_tools(rehearsal),
         materials=material_lines(shopping, say),
         cutting=cut_lines(solved, cutting, say),
-        cutting_figures=cutting_figures(cutting, solved, say),
+        cutting_figures=(how_to_read(), *cutting_figures(cutting, solved, say)),
         cutting_steps=cutting_page,
-        parts=_parts(rehearsal, shopping, say, len(cutting_page)),
+        parts=(*parts, _last_look(rehearsal, say, cutting_page, parts)),
         proofs=tuple(ProofLine(proof.claim, proof.shown) for proof in rehearsal.proofs),
         notes=solved.spec.notes,
         overview=overview(run, say),
@@ -111,6 +113,29 @@ def _fresh_bobbins(shopping: ShoppingList, at: int, say: Say) -> list[Action]:
     return told
 
 
+def _last_look(rehearsal: Rehearsal, say: Say, cutting: tuple[GuideStep, ...], parts: tuple[Part, ...]) -> Part:
+    """The check of the finished garment: pins, lengths, edges."""
+    run = rehearsal.run
+    number = len(cutting) + sum(len(operation.steps) for part in parts for operation in part.operations)
+    lowest = max(run.drops, key=lambda piece: run.drops[piece])
+    drop, worst = run.drops[lowest], say.about(rehearsal.solved.rounding * 2)
+    told = [
+        ("Count the pins and needles.", "As many are in the box as when you began.", "",
+         "Feel along every seam and the waist until the last one is found. Nobody puts the garment on before."),
+        ("Cut off all loose threads and take out the bright ones.", "", "", ""),
+        (f"Hang it up and measure from the top edge to the hem: {say.length(drop)}.",
+         "It is the same in front, behind and at the sides.", f"{worst} more or less",
+         "If one side hangs lower, look there for a seam that was sewn narrower, and sew it again."),
+        ("Turn it inside out and look along every edge.", "No edge frays, no layer is caught where it should not be.", "",
+         "Neaten or sew again what you find."),
+    ]  # fmt: skip
+    steps = tuple(GuideStep(number + at, *row) for at, row in enumerate(told, 1))
+    return Part(
+        "Last look",
+        (Operation("last-look", "Look the garment over", "It is safe to put on.", "10 min", (), (), steps, "", ""),),
+    )
+
+
 # Without sittings a stop is worth naming only after so much work, in minutes.
 STRETCH = Fraction(30)
 
@@ -170,11 +195,44 @@ def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
     hem = run.final.edge(f"{lowest}.bottom")
     facts.append(Fact("", "round the hem", say.length(hem.cloth_length), f"one ring of the {say.piece(lowest)}"))
     for casing in run.final.casings.values():
-        facts.append(Fact("", "waist, flat and stretched out", say.length(casing.length), "must pass over the hips"))
         facts.append(
-            Fact("", "elastic, closed and at rest", say.length(casing.elastic_length), "see the step that draws it in")
+            Fact("", "cloth round the waist, before elastic", say.length(casing.length), "it must pass over the hips")
+        )
+        if casing.elastic:
+            facts.append(
+                Fact(
+                    "",
+                    "elastic, closed and at rest",
+                    say.length(casing.elastic_length),
+                    "see the step that draws it in",
+                )
+            )
+    for opening in run.final.openings.values():
+        facts.append(
+            Fact("", "waist, closed", say.length(opening.waist), f"the band less its overlap; {opening.closed_by}")
+        )
+        facts.append(
+            Fact(
+                "",
+                "opening below the waist",
+                say.length(opening.length),
+                "with the open band it must pass over the hips",
+            )
         )
     return tuple(facts)
+
+
+def _times(shopping: ShoppingList) -> tuple[Fact, ...]:
+    """How long the work takes, for planning the day."""
+    return (
+        Fact(
+            "",
+            "time for all of it, about",
+            _minutes(shopping.time.minutes),
+            "from the seams, pins and set-ups of this guide",
+        ),
+        Fact("", "of which cutting", _minutes(shopping.cutting_minutes), ""),
+    )
 
 
 def _fact(derivation: Derivation, label: str, say: Say) -> Fact:
@@ -191,6 +249,17 @@ def _fact(derivation: Derivation, label: str, say: Say) -> Fact:
     )
 
 
+# Machine needles by cloth weight in g/m2: common practice, no source.
+_NEEDLES = ((60, "70 (10)"), (150, "80 (12)"), (250, "90 (14)"))
+
+
+def _needle(rehearsal: Rehearsal) -> str:
+    """Metric size and, in brackets, the older number, for the lightest cloth."""
+    solved = rehearsal.solved
+    lightest = min(gram_per_m2(solved, piece.piece.cloth.text) for piece in solved.pieces.values())
+    return next((size for limit, size in _NEEDLES if lightest <= limit), "100 (16)")
+
+
 _TOOLS = {
     "straight stitch": ("sewing machine with straight stitch", "seams, gathering rows, topstitching"),
     "zigzag": ("zigzag stitch", "neatening, joining elastic"),
@@ -204,7 +273,9 @@ _TOOLS = {
 def _tools(rehearsal: Rehearsal) -> tuple[Tool, ...]:
     run = rehearsal.run
     setups = {done.setup for done in run.performed}
-    tools = [Tool(*_TOOLS[setup]) for setup in _TOOLS if setup in setups]
+    uses = {"zigzag": "neatening" if run.room.neaten_with == "zigzag" else "joining elastic"}
+    tools = [Tool(_TOOLS[setup][0], uses.get(setup, _TOOLS[setup][1])) for setup in _TOOLS if setup in setups]
+    tools.append(Tool(f"machine needle {_needle(rehearsal)}", "the lightest cloth of this garment"))
     if run.room.neaten_with == "pinking shears":
         tools.append(Tool("pinking shears", "neatening"))
     pinned = max((done.pinned for done in run.performed), default=Fraction(0))
@@ -212,6 +283,9 @@ def _tools(rehearsal: Rehearsal) -> tuple[Tool, ...]:
     tools += [
         Tool(f"{run.room.hold_with}, about {number}", "holding edges"),
         Tool("tape measure, fabric marker, scissors for cloth", "measuring, marking, cutting"),
+        Tool("paper tape and paper tags", "lines on the table to cut along, letters of the pieces"),
+        Tool("seam ripper", "unpicking"),
+        Tool("blunt hand needle, thread in a bright colour", "fastening thread ends, tagging side seams"),
     ]
     if run.final.casings:
         tools.append(Tool("safety pin or bodkin", "drawing in the elastic"))

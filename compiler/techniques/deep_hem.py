@@ -16,8 +16,8 @@ from compiler.cloth.bench import Bench, State
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.narrow_hem import IRON
-from compiler.techniques.ready import edge_not_ready
+from compiler.techniques.press import IRON
+from compiler.techniques.ready import edge_not_ready, not_one_edge
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -53,7 +53,7 @@ class DeepHem:
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.step, edge_of(step.step, "edge"), Say(solved, room)
-        if fault := edge_not_ready(bench, written, "edge", name):
+        if fault := edge_not_ready(bench, written, "edge", name) or not_one_edge(written, "edge", bench.edge(name)):
             return refused(bench, step, (), fault)
         edge, depth, under = bench.edge(name), step.mm("depth"), step.mm("turn under")
         shallow = min(edge.pieces, key=bench.depth)

@@ -17,7 +17,8 @@ from compiler.cloth.limits import NARROWEST_TURN
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.ready import edge_not_ready
+from compiler.techniques.press import IRON, iron_set
+from compiler.techniques.ready import edge_not_ready, not_one_edge
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -31,8 +32,6 @@ from compiler.techniques.technique import (
     takes_at,
 )
 from compiler.workroom import Workroom
-
-IRON = ("heat", "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.")
 
 
 class NarrowHem:
@@ -50,7 +49,7 @@ class NarrowHem:
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.step, edge_of(step.step, "edge")
-        if fault := edge_not_ready(bench, written, "edge", name):
+        if fault := edge_not_ready(bench, written, "edge", name) or not_one_edge(written, "edge", bench.edge(name)):
             return refused(bench, step, (), fault)
         edge = bench.edge(name)
         first, second = step.mm("first turn"), step.mm("second turn")
@@ -96,6 +95,7 @@ class NarrowHem:
         first, second = say.length(done.step.mm("first turn")), say.length(done.step.mm("second turn"))
         chain = say.chain(edge.copies)
         actions = (
+            iron_set(say, edge.pieces[0]),
             Action(f"Fold {where} {first} to the wrong side and press the fold.", chain=chain),
             Action(
                 f"Fold it again by {second}, press, and {'clip' if say.room.hold_with == 'clips' else 'pin'} it.",
@@ -105,7 +105,7 @@ class NarrowHem:
                 chain=chain,
             ),
             Action(
-                f"Sew close to the inner fold, {say.length(edge.set_length)}, {say.stitch(done.sewn[0].stitch)}"
+                f"Sew {say.about(Fraction(2))} from the inner fold, {say.length(edge.set_length)}, {say.stitch(done.sewn[0].stitch)}"
                 + (", and let the end overlap the start by three stitches." if done.before.ring(edge) else "."),
                 check="The stitches catch the fold everywhere.",
                 remedy="Where they miss it, sew that stretch again.",

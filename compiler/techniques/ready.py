@@ -83,6 +83,16 @@ def copies_differ(step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
     )  # fmt: skip
 
 
+def not_one_edge(step: Step, arg: str, edge: Edge) -> Fault | None:
+    """The fault of hemming a stack: its layers hang at their own lengths and are hemmed each by itself."""
+    if "." in edge.name:
+        return None
+    return fault_at(
+        step, arg, "FB302", f"`{edge.name}` is a stack of {len(edge.plies)} layers, and each layer is hemmed by itself",
+        help=f"hem `{edge.pieces[0]}` before it is stacked",
+    )  # fmt: skip
+
+
 def not_long(step: Step, arg: str, edge: Edge) -> Fault | None:
     """The fault of a method along the length asked for at a start or end edge, where turns are not kept account of."""
     side = edge.name.rpartition(".")[2]

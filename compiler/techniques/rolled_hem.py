@@ -19,7 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.neaten import BLADES
-from compiler.techniques.ready import edge_not_ready
+from compiler.techniques.ready import edge_not_ready, not_one_edge
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -56,7 +56,7 @@ class RolledHem:
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, by = step.step, edge_of(step.step, "edge"), word_of(step.step, "by")
-        if fault := edge_not_ready(bench, written, "edge", name):
+        if fault := edge_not_ready(bench, written, "edge", name) or not_one_edge(written, "edge", bench.edge(name)):
             return refused(bench, step, (), fault)
         edge, roll = bench.edge(name), step.mm("roll")
         faults = list(_not_rollable(step, solved, room, edge.pieces))
@@ -114,7 +114,9 @@ class RolledHem:
                 checked,
             )  # fmt: skip
         caution = BLADES if by == OVERLOCKER else ("needle", "Keep your fingers two finger-widths from the needle.")
-        return Telling(f"Roll the hem of the {say.piece(edge.pieces[0])}", "A very narrow hem holds the edge.", actions, (caution,))
+        return Telling(
+            f"Roll the hem of the {say.piece(edge.pieces[0])}", "A very narrow hem holds the edge.", actions, (caution,)
+        )
 
 
 def _not_rollable(step: SolvedStep, solved: Solved, room: Workroom, pieces: tuple[str, ...]) -> list[Fault]:

@@ -38,3 +38,9 @@ def test_a_hem_deeper_than_what_is_left_is_refused() -> None:
 
 def test_a_gathered_edge_is_refused() -> None:
     refused("FB333", SKIRT, "- gather: {edge: skirt.bottom, length: 100 cm}\n- deep hem: {edge: skirt.bottom}")
+
+
+def test_a_stack_is_hemmed_layer_by_layer() -> None:
+    layers = "one: {from: net, length: 80 cm, depth: 20 cm}\ntwo: {from: net, length: 80 cm, depth: 20 cm}"
+    steps = "- stack layers: {layers: [one.top, two.top], as: both}\n- deep hem: {edge: both}"
+    assert "a stack of 2 layers" in refused("FB302", layers, steps).headline

@@ -40,3 +40,9 @@ def test_a_workroom_without_an_overlocker_is_told() -> None:
 
 def test_a_hemmed_edge_is_not_hemmed_again() -> None:
     refused("FB302", SCARF, f"{RING}\n- rolled hem: {{edge: scarf.top}}")
+
+
+def test_a_stack_is_hemmed_layer_by_layer() -> None:
+    layers = "one: {from: net, length: 80 cm, depth: 20 cm}\ntwo: {from: net, length: 80 cm, depth: 20 cm}"
+    steps = "- stack layers: {layers: [one.top, two.top], as: both}\n- rolled hem: {edge: both}"
+    assert "a stack of 2 layers" in refused("FB302", layers, steps).headline
