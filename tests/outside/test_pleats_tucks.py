@@ -81,3 +81,16 @@ def test_the_1907_petticoat_gathers_twice_as_much_in_all() -> None:
     ratios = worked.bench.edge("flounce.top").ratio, worked.bench.edge("lower.top").ratio
     assert ratios == (Fraction(4, 3), Fraction(3, 2))
     assert ratios[0] * ratios[1] == 2
+
+
+@pytest.mark.parametrize(("weight", "times"), [("30 g/m2", 3), ("100 g/m2", 2)])
+def test_chiffon_ruches_three_times_and_taffeta_twice(weight: str, times: int) -> None:
+    """Butterick, The New Dressmaker, 1921, p. 141: chiffon 3 x, taffeta 2 x; the weights are a house rule."""
+    cloth = f"  silk: {{kind: cloth, fibre: silk, width: 54 in, weight: {weight}, ravels: no}}\n"
+    worked = sound(
+        f"skirt: {{from: net, cut length: 40 in, depth: 20 in}}\nstrip: {{from: silk, cut length: {40 * times} in, depth: 3 in}}",
+        "- ruche: {strip: strip, on: skirt, above hem: 4 in}",
+        units="inches",
+        materials=cloth,
+    )
+    assert worked.bench.edge("strip.top").ratio == times

@@ -38,9 +38,9 @@ MATERIALS = """\
 
 
 def spec_text(
-    pieces: str, steps: str, *, over: str = "hip_girth", units: str = "metric", worn: str = "", own: str = ""
+    pieces: str, steps: str, *, over: str = "hip_girth", units: str = "metric", worn: str = "", own: str = "", materials: str = ""
 ) -> str:
-    """A spec in YAML. pieces and steps: its rows as a maker writes them, one a line; own: further sections."""
+    """A spec in YAML. pieces and steps: its rows as a maker writes them, one a line; own: further sections; materials: further ones."""
     return f"""\
 furbelow: 1
 title: Small test garment
@@ -53,7 +53,7 @@ sizes:
   M: {{waist_girth: 78 cm, hip_girth: 104 cm}}
 worn: {{from: waist, over: {over}, ease: 5 cm{worn}}}
 materials:
-{MATERIALS}pieces:
+{MATERIALS}{materials}pieces:
 {indented(pieces)}
 steps:
 {indented(steps)}
@@ -101,9 +101,11 @@ def work(
     units: str = "metric",
     worn: str = "",
     own: str = "",
+    materials: str = "",
 ) -> Worked:
     """The garment worked for size M at a home table. Fails the test where the spec can't be read or solved."""
-    text, room = spec_text(pieces, steps, over=over, units=units, worn=worn, own=own), room or Workroom()
+    text = spec_text(pieces, steps, over=over, units=units, worn=worn, own=own, materials=materials)
+    room = room or Workroom()
     read = read_spec(("small.yaml", text.encode()))
     assert read.value is not None, [fault.headline for fault in read.faults]
     body = size_body(read.value, "M")
