@@ -182,8 +182,11 @@ def _minutes(minutes: Fraction) -> str:
 def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
     solved, run = rehearsal.solved, rehearsal.run
     spec, facts = solved.spec, []
+    # A body is nobody's business: only the measures that some number of this guide stands on are shown.
+    needed = {name for number in solved.values.values() for name in number.inputs}
     for name in spec.body:
-        facts.append(_fact(solved.values[name], name.replace("_", " "), say))
+        if name in needed:
+            facts.append(_fact(solved.values[name], name.replace("_", " "), say))
     for name, choice in spec.choices.items():
         facts.append(_fact(solved.values[name], choice.about or name.replace("_", " "), say))
     for name, measure in spec.measures.items():
