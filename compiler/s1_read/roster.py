@@ -27,10 +27,11 @@ _BARE_NUMBER = re.compile(r"[\d\s./½¼¾]+")
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """The text of a cell without its quotes, and its place."""
+    """The text of a cell without its quotes, and its place. torn: a quote is opened or closed on another line."""
 
     text: str
     span: Span
+    torn: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +107,9 @@ class _Roster:
             start += len(raw) - len(raw.lstrip())
             text = raw.strip()
             span = Span(self.file, number, start + 1, number, start + 1 + len(text))
-            cells.append(Cell(text.replace('""', '"') if quoted else text, span))
+            # A name has no use for a single quote; a measure may end with one, as in 5' 6".
+            torn = not quoted and (text.startswith('"') or (not cells and text.count('"') % 2 == 1))
+            cells.append(Cell(text.replace('""', '"') if quoted else text, span, torn))
             place = found.end() + 1
         return cells
 
@@ -139,6 +142,9 @@ class _Roster:
         while len(cells) > len(columns) + 1 and not cells[-1].text:
             cells.pop()
         name, *measures = cells
+        if torn := next((cell for cell in cells if cell.torn), None):
+            self._refuse(torn.span, "a quote is not closed on its line", "write each wearer on one line")
+            return None
         if not name.text:
             self._refuse(name.span, "this row has no wearer", "write a name or a number in its first cell")
             return None
