@@ -97,7 +97,8 @@ class _Roster:
     def _cells(self, number: int, line: str) -> list[Cell]:
         mark = re.escape(self.separator)
         pattern = re.compile(rf'\s*"((?:[^"]|"")*)"\s*(?={mark}|$)|([^{mark}]*)')
-        cells, place = [], 0
+        cells: list[Cell] = []
+        place = 0
         while place <= len(line):
             found = pattern.match(line, place)
             assert found  # the second way matches everywhere
