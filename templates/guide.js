@@ -12,37 +12,41 @@
     try { localStorage.setItem(key, value); } catch { /* a page that may not store still works, without memory */ }
   };
 
-  const show = () => {
-    const done = boxes.filter((box) => box.checked).length;
-    document.getElementById("far").value = done;
-    document.getElementById("far-words").textContent = done + " of " + boxes.length + " done";
-    document.getElementById("next").disabled = done === boxes.length;
-  };
-  const goTo = (box) => {
-    box.closest(".step").scrollIntoView({ block: "center" });
-    box.focus({ preventScroll: true });
-  };
+  if (boxes.length) {
+    const show = () => {
+      const done = boxes.filter((box) => box.checked).length;
+      document.getElementById("far").value = done;
+      document.getElementById("far-words").textContent = done + " of " + boxes.length + " done";
+      document.getElementById("next").disabled = done === boxes.length;
+    };
+    const goTo = (box) => {
+      box.closest(".step").scrollIntoView({ block: "center" });
+      box.focus({ preventScroll: true });
+    };
 
-  let ticked = [];
-  try { ticked = JSON.parse(recall(ticksKey)) || []; } catch { /* not ours; begin anew */ }
-  if (!Array.isArray(ticked)) ticked = [];
-  for (const box of boxes) {
-    box.checked = ticked.includes(box.value);
-    box.addEventListener("change", () => {
-      keep(ticksKey, JSON.stringify(boxes.filter((each) => each.checked).map((each) => each.value)));
-      show();
+    let ticked = [];
+    try { ticked = JSON.parse(recall(ticksKey)) || []; } catch { /* not ours; begin anew */ }
+    if (!Array.isArray(ticked)) ticked = [];
+    for (const box of boxes) {
+      box.checked = ticked.includes(box.value);
+      box.addEventListener("change", () => {
+        keep(ticksKey, JSON.stringify(boxes.filter((each) => each.checked).map((each) => each.value)));
+        show();
+      });
+    }
+
+    document.getElementById("next").addEventListener("click", () => {
+      const first = boxes.find((box) => !box.checked);
+      if (first) goTo(first);
     });
+    document.getElementById("jump").addEventListener("submit", (event) => {
+      event.preventDefault();
+      const box = boxes.find((each) => each.value === document.getElementById("jump-to").value.trim());
+      if (box) goTo(box);
+    });
+    show();
+    document.getElementById("bar").hidden = false;
   }
-
-  document.getElementById("next").addEventListener("click", () => {
-    const first = boxes.find((box) => !box.checked);
-    if (first) goTo(first);
-  });
-  document.getElementById("jump").addEventListener("submit", (event) => {
-    event.preventDefault();
-    const box = boxes.find((each) => each.value === document.getElementById("jump-to").value.trim());
-    if (box) goTo(box);
-  });
 
   const dark = document.getElementById("dark");
   const large = document.getElementById("large");
@@ -68,6 +72,5 @@
   system.addEventListener("change", showLook);
 
   showLook();
-  show();
-  for (const id of ["aids", "bar"]) document.getElementById(id).hidden = false;
+  document.getElementById("aids").hidden = false;
 })();

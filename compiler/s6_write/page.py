@@ -12,7 +12,7 @@ from compiler.s6_write.guide import Figure, Guide
 from compiler.s6_write.prose import safe_html, set_ready
 
 if TYPE_CHECKING:
-    from jinja2 import Template
+    from jinja2 import Environment
 
 CAUTION_WORDS = {
     "needle": "Needles and pins",
@@ -34,10 +34,24 @@ def html(guide: Guide) -> str:
     may use neither a style attribute nor a <style> element: the page's content security policy lets in only the
     one style sheet and the one script whose hashes it names.
     """
+    guide = set_ready(guide)
+    return rendered(
+        "guide.html.j2",
+        title=guide.title,
+        whose=guide.wearer,
+        about=guide.about,
+        key=guide.content_key,
+        language=guide.language,
+        guide=guide,
+        count=step_count(guide),
+    )
+
+
+def rendered(name: str, **values: object) -> str:
+    """A page that extends `page.html.j2`: its values are texts to be escaped, its look and its policy are shared."""
     from markupsafe import Markup
 
-    guide = set_ready(guide)
-    style, script = (template(name).read_text(encoding="utf-8") for name in ("guide.css", "guide.js"))
+    style, script = (template(file).read_text(encoding="utf-8") for file in ("guide.css", "guide.js"))
 
     def drawn(figure: Figure) -> Markup:
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.
@@ -46,9 +60,7 @@ def html(guide: Guide) -> str:
     def prose(text: str) -> Markup:
         return Markup(safe_html(text))
 
-    return _template().render(
-        guide=guide,
-        count=step_count(guide),
+    return _pages().get_template(name).render(
         caution_words=CAUTION_WORDS,
         drawn=drawn,
         safe_html=prose,
@@ -56,16 +68,17 @@ def html(guide: Guide) -> str:
         style_hash=_source_hash(style),
         script=Markup(script),
         script_hash=_source_hash(script),
+        **values,
     )
 
 
 @cache
-def _template() -> Template:
+def _pages() -> Environment:
     # Compiled once: in a class of thirty it would be most of the time that a page takes.
-    from jinja2 import Environment, StrictUndefined
+    from jinja2 import Environment, FunctionLoader, StrictUndefined
 
-    page = Environment(autoescape=True, undefined=StrictUndefined, keep_trailing_newline=True)
-    return page.from_string(template("guide.html.j2").read_text(encoding="utf-8"))
+    load = FunctionLoader(lambda name: template(name).read_text(encoding="utf-8"))
+    return Environment(loader=load, autoescape=True, undefined=StrictUndefined, keep_trailing_newline=True)
 
 
 def step_count(guide: Guide) -> int:
