@@ -7,7 +7,7 @@ from itertools import product
 from typing import TypeVar
 
 from compiler.s4_cut.chains import TooManyOrders, chain
-from compiler.s4_cut.exact import Depth, depths_of
+from compiler.s4_cut.depths import Depth, depths_of
 from compiler.s4_cut.grid import Kind, Scale
 from compiler.s4_cut.lay import Laying, Strand, cut_chain
 from compiler.s4_cut.plain import stack_across

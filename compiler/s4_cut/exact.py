@@ -22,14 +22,12 @@ from itertools import product
 from math import ceil, inf
 
 from compiler.s4_cut.chains import TooManyOrders, chain
+from compiler.s4_cut.depths import Lanes, depths_of, width_weights
 from compiler.s4_cut.grid import Kind, Scale, width_taken
 from compiler.s4_cut.lay import Laying, Strand, cut_chain, price
 from compiler.s4_cut.lengths import TOLERANCE, Demand, Row, box, minimum, tighten, whole_lengths
 
-Lanes = tuple[int, ...]  # number of lanes, one entry for each depth, or for each section
-
 MOST_GROUPS = 40_000
-MOST_LANE_SETS = 500
 MOST_SECTIONS = 3
 MOST_LENGTHS = 200
 
@@ -55,33 +53,6 @@ class Limits:
 
 
 @dataclass(frozen=True, slots=True)
-class Depth:
-    """All pieces that need lanes of one depth."""
-
-    depth: int
-    kinds: tuple[Kind, ...]
-
-    @property
-    def counts(self) -> tuple[int, ...]:
-        return tuple(kind.count for kind in self.kinds)
-
-    def length(self, counts: tuple[int, ...]) -> int:
-        return sum(kind.length * number for kind, number in zip(self.kinds, counts, strict=True))
-
-    def joins(self, counts: tuple[int, ...]) -> int:
-        return sum(kind.most * number for kind, number in zip(self.kinds, counts, strict=True))
-
-    def takes(self, counts: tuple[int, ...]) -> int:
-        """The least that a join in one of these pieces takes."""
-        return min((k.takes for k, n in zip(self.kinds, counts, strict=True) if n and k.most), default=0)
-
-    @property
-    def shortest_lane(self) -> int:
-        """No lane set helps if its longest lane is shorter: the least that the longest piece can be parted into."""
-        return max(-(-(kind.length + kind.takes * kind.most) // (kind.most + 1)) for kind in self.kinds)
-
-
-@dataclass(frozen=True, slots=True)
 class Group:
     """Pieces of one depth that share lanes: how many of each kind, on how many lanes of each section."""
 
@@ -103,67 +74,6 @@ class Found:
     layings: list[Laying] | None
     cost: float
     bound: float
-
-
-def depths_of(kinds: tuple[Kind, ...]) -> tuple[Depth, ...]:
-    return tuple(
-        Depth(depth, tuple(kind for kind in kinds if kind.depth == depth))
-        for depth in sorted({kind.depth for kind in kinds}, reverse=True)
-    )
-
-
-def lane_sets(depths: tuple[Depth, ...], scale: Scale, most: int) -> list[Lanes] | None:
-    """Every way to slit a section so that no further useful lane fits; None if there are more than `most`."""
-    caps = [sum(depth.counts) + depth.joins(depth.counts) for depth in depths]
-    found: list[Lanes] = []
-
-    def taken(lanes: list[int]) -> int:
-        return width_taken({d.depth: n for d, n in zip(depths, lanes, strict=False)}, scale.folded)
-
-    def fill(lanes: list[int]) -> None:
-        if len(found) > 8 * most:
-            return
-        index = len(lanes)
-        if index == len(depths):
-            found.append(tuple(lanes))
-            return
-        width = 0
-        room = 0
-        # The fold may save half a lane that a later, odd depth would need, so only whole excess ends the count.
-        while room < caps[index] and (room + 1) * depths[index].depth <= scale.width:
-            width = taken([*lanes, room + 1])
-            if width > scale.width and not scale.folded:
-                break
-            room += 1
-        for number in range(room, -1, -1):
-            if taken([*lanes, number]) <= scale.width:
-                fill([*lanes, number])
-
-    fill([])
-    if len(found) > 8 * most:
-        return None
-    found.sort(key=lambda lanes: -sum(lanes))
-    kept: list[Lanes] = []
-    for lanes in found:
-        if any(lanes) and not any(all(p <= q for p, q in zip(lanes, other, strict=True)) for other in kept):
-            kept.append(lanes)
-    return sorted(kept, reverse=True) if len(kept) <= most else None
-
-
-def width_weights(depths: list[Depth], scale: Scale) -> tuple[float, ...]:
-    """A weight for a lane of each depth: lanes that fit side by side weigh at most 1, all lengths together the most.
-
-    Depth over usable width is such a weight; where depths do not fill the width evenly there is a heavier one.
-    """
-    sets = lane_sets(tuple(depths), scale, MOST_LANE_SETS)
-    if sets is None:
-        return tuple(each.depth / scale.width for each in depths)
-    totals = [each.length(each.counts) for each in depths]
-    rows = [(tuple(-float(number) for number in lanes), -1.0) for lanes in sets]
-    weights = minimum(tuple(-float(total) for total in totals), rows, 1.0)
-    assert weights is not None
-    most = max(sum(w * n for w, n in zip(weights, lanes, strict=True)) for lanes in sets)
-    return tuple(weight / max(most, 1.0) for weight in weights)
 
 
 class Search:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from compiler.s4_cut.exact import Depth
+from compiler.s4_cut.depths import Depth
 from compiler.s4_cut.grid import Scale
 from compiler.s4_cut.lay import Cut, Laying, Strand
 

@@ -29,7 +29,7 @@ def tighten(rows: Sequence[Row], best: tuple[float, ...], more: Sequence[Row]) -
     known = rows
     for row in more:
         a, b = row
-        if sum([p * q for p, q in zip(a, best, strict=True)]) < b - TOLERANCE:
+        if _dot(a, best) < b - TOLERANCE:
             found = _on_row((1.0,) * len(best), known, row)
             if found is None:
                 return None
@@ -49,12 +49,18 @@ def _minimum(weights: tuple[float, ...], rows: Sequence[Row], upper: float) -> t
     best = tuple(0.0 if weight >= 0 else upper for weight in weights)
     for index in range(2 * size, len(rows)):
         a, b = rows[index]
-        if sum([p * q for p, q in zip(a, best, strict=True)]) < b - TOLERANCE:
+        # Two lengths are by far the most frequent.
+        met = a[0] * best[0] + a[1] * best[1] if size == 2 else _dot(a, best)
+        if met < b - TOLERANCE:
             found = _on_row(weights, rows[:index], rows[index])
             if found is None:
                 return None
             best = found
     return best
+
+
+def _dot(one: tuple[float, ...], two: tuple[float, ...]) -> float:
+    return sum([p * q for p, q in zip(one, two, strict=True)])
 
 
 def _on_row(weights: tuple[float, ...], rows: Sequence[Row], row: Row) -> tuple[float, ...] | None:
@@ -102,18 +108,23 @@ def _on_plane(
     share = [a[i] / a[pivot] for i in kept]
     base = b / a[pivot]
 
-    def lower(c: tuple[float, ...], d: float) -> Row:
-        at_pivot = c[pivot]
-        return tuple([c[i] - at_pivot * s for i, s in zip(kept, share, strict=True)]), d - at_pivot * base
-
-    upper = -rows[size][1]
-    first = [lower(*rows[i]) for i in range(2 * size) if i % size != pivot]
-    first += [lower(*rows[i]) for i in (pivot, size + pivot)]
-    found = _minimum(lower(weights, 0.0)[0], [*first, *(lower(*row) for row in rows[2 * size :])], upper)
+    # The box of the lengths that stay comes first; the pivot's own box is now a demand like any other.
+    order = [rows[i] for i in range(2 * size) if i % size != pivot]
+    order += [rows[pivot], rows[size + pivot], *rows[2 * size :], (weights, 0.0)]
+    reduced: list[Row]
+    if size == 3:  # by far the most frequent
+        (i, j), (p, q) = kept, share
+        reduced = [((c[i] - c[pivot] * p, c[j] - c[pivot] * q), d - c[pivot] * base) for c, d in order]
+    else:
+        reduced = [
+            (tuple([c[i] - c[pivot] * p for i, p in zip(kept, share, strict=True)]), d - c[pivot] * base)
+            for c, d in order
+        ]
+    found = _minimum(reduced.pop()[0], reduced, -rows[size][1])
     if found is None:
         return None
     whole = list(found)
-    whole.insert(pivot, base - sum(s * x for s, x in zip(share, found, strict=True)))
+    whole.insert(pivot, base - _dot(tuple(share), found))
     return tuple(whole)
 
 

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from math import ceil, gcd
 
 from compiler.s4_cut.chains import TooManyOrders, chain
-from compiler.s4_cut.exact import Depth
+from compiler.s4_cut.depths import Depth
 from compiler.s4_cut.full_sections import Stage, sums_of
 from compiler.s4_cut.grid import Scale
 from compiler.s4_cut.highs import Answer, AtLeast, least_cost

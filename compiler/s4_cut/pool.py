@@ -7,7 +7,7 @@ from itertools import product
 from math import ceil, inf
 
 from compiler.s4_cut.across import lanes_across
-from compiler.s4_cut.exact import Depth, depths_of
+from compiler.s4_cut.depths import Depth, depths_of
 from compiler.s4_cut.full_sections import Stage, full_sections
 from compiler.s4_cut.grid import Kind, Scale, kinds_of, scale_of
 from compiler.s4_cut.lay import Laying, lay_out, price
