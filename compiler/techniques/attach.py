@@ -19,7 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, seam_too_narrow
+from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, margin_state, seam_too_narrow
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -85,7 +85,7 @@ class Attach:
         plies = (*to.plies, *edge.plies)
         margin = Seam(
             names[0], names, plies, to.set_length, to.copies, seam, "301",
-            State.NEATENED if State.RAW not in (edge.state, to.state) else State.RAW,
+            margin_state(solved, edge, to),
         )  # fmt: skip
         after = bench.with_edges(
             replace(edge, state=State.SEWN, used=edge.used + seam, held=True, set_length=to.set_length),
@@ -111,16 +111,25 @@ class Attach:
         spacing = say.room.pin_spacing
         parts = divisions(length)
         named = "eighth" if parts == 8 else "quarter"
-        marks = "the seams and the marks" if ring else "both ends and the marks"
+        marks = "the side seams and the marks" if ring else "both ends and the marks"
         actions = (
             Action(
-                f"Mark {upper} in {named}s, every {say.length(length / parts)}" + (", the first at the seam." if ring else "."),
+                f"Mark {upper} in {named}s, every {say.length(length / parts)}" + (", the first at the side seam." if ring else "."),
                 chain=chain,
             ),
-            Action(
-                f"Slip {lower} against {upper}, right sides together, and match {marks}."
-                if ring else f"Lay {lower} against {upper}, right sides together, and match {marks}.",
-                chain=chain,
+            *(
+                (
+                    Action(f"Turn {say.the(edge.pieces)} right side out and {say.the(to.pieces)} inside out.", chain=chain),
+                    Action(
+                        f"Slip {say.the(to.pieces)} over {say.the(edge.pieces)}, upside down, until {upper} lies level with"
+                        f" {lower}.",
+                        check="Right sides face each other and both cut edges are level.",
+                        chain=chain,
+                    ),
+                    Action(f"Match {marks}.", chain=chain),
+                )
+                if ring
+                else (Action(f"Lay {lower} against {upper}, right sides together, and match {marks}.", chain=chain),)
             ),
             Action(
                 f"{'Clip' if hold == 'clips' else 'Pin'} at the marks first, then every {say.about(spacing)} between them:"
@@ -143,6 +152,10 @@ class Attach:
                 remedy="Unpick that hand's width, smooth it and sew it again."
                 + (" A row that shows below the seam is pulled out." if edge.gathered else ""),
                 chain=chain,
+            ),
+            *(
+                (Action("Take out the pins, knot the gathering tails in pairs and cut them off.", chain=chain),)
+                if edge.gathered else ()
             ),
         )  # fmt: skip
         hung = say.the(edge.pieces)

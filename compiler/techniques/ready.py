@@ -83,6 +83,15 @@ def copies_differ(step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
     )  # fmt: skip
 
 
+def margin_state(solved: Solved, *edges: Edge) -> State:
+    """Raw, or neatened: beside a neat edge of cloth that ravels, a raw one that does not ravel leaves nothing to do."""
+    cloths = [[solved.pieces[piece].piece.cloth.text for piece in edge.pieces] for edge in edges]
+    ravels = [any(solved.materials[cloth].material.ravels for cloth in lying) for lying in cloths]
+    raw = [edge.state is State.RAW for edge in edges]
+    open_to_ravel = any(is_raw and may for is_raw, may in zip(raw, ravels, strict=True))
+    return State.RAW if open_to_ravel or (any(raw) and not any(ravels)) else State.NEATENED
+
+
 def not_one_edge(step: Step, arg: str, edge: Edge) -> Fault | None:
     """The fault of hemming a stack: its layers hang at their own lengths and are hemmed each by itself."""
     if "." in edge.name:

@@ -20,7 +20,14 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import taken
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, not_long, strips_not_joined
+from compiler.techniques.ready import (
+    copies_differ,
+    edge_not_ready,
+    forms_differ,
+    margin_state,
+    not_long,
+    strips_not_joined,
+)
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -80,10 +87,9 @@ class RuchedHeading:
             replace(edge, state=State.SEWN, used=edge.used + heading, set_length=to.set_length, gathered="two rows by machine"),
             replace(to, state=State.SEWN, used=to.used + lap, held=True),
         )  # fmt: skip
-        raw = State.RAW in (edge.state, to.state)
         seam = Seam(
             edge.name, names, (*to.plies, *edge.plies), to.set_length, to.copies, lap, "301",
-            State.RAW if raw else State.NEATENED, turned=edge.pieces[0], topstitched=True,
+            margin_state(solved, edge, to), turned=edge.pieces[0], topstitched=True,
         )  # fmt: skip
         after = taken(after, to, lap).with_seams(seam).joined(touches)
         label = solved.pieces[edge.pieces[0]].label
@@ -132,7 +138,9 @@ def _not_finished(step: SolvedStep, solved: Solved, edge: Edge, to: Edge) -> Fau
     """The frill's edge shows, and the carrying edge lies loose behind: neither may ravel."""
     for arg, each in (("edge", edge), ("to", to)):
         if each.state is State.SEWN or each.state is State.ENCLOSED:
-            return fault_at(step.step, arg, "FB302", f"`{each.name}` is already sewn in", help="name an edge that is free")
+            return fault_at(
+                step.step, arg, "FB302", f"`{each.name}` is already sewn in", help="name an edge that is free"
+            )
         for piece in each.pieces:
             cloth = solved.pieces[piece].piece.cloth.text
             if each.state is State.RAW and solved.materials[cloth].material.ravels:
@@ -144,7 +152,9 @@ def _not_finished(step: SolvedStep, solved: Solved, edge: Edge, to: Edge) -> Fau
     return None
 
 
-def _not_to_gather(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, edge: Edge, to: Edge) -> Fault | None:
+def _not_to_gather(
+    bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, edge: Edge, to: Edge
+) -> Fault | None:
     say, written, ratio = Say(solved, room), step.step, edge.cloth_length / to.set_length
     if ratio < 1:
         return fault_at(

@@ -19,7 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.drawstring import CORDS
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -104,7 +104,9 @@ class TieEnds:
             Action("Sew round the lap in a square and across it from corner to corner.", check="Pull hard: nothing gives.",
                    remedy="Sew over the square once more.", chain=both),
         )  # fmt: skip
-        return Telling(f"Sew ties to the {say.piece(band)}", f"Two ties of {length} close the waist.", actions, (CORDS, IRON))
+        return Telling(
+            f"Sew ties to the {say.piece(band)}", f"Two ties of {length} close the waist.", actions, (CORDS, IRON)
+        )
 
 
 def _cannot_tie(bench: Bench, step: SolvedStep, say: Say, solved: Solved, tie: str, band: str) -> Fault | None:
@@ -117,11 +119,19 @@ def _cannot_tie(bench: Bench, step: SolvedStep, say: Say, solved: Solved, tie: s
         return fault_at(written, "to", "FB351", f"`{band}` is closed by {opening.closed_by} and needs no ties",
                         help="write `fasten: ties` in its `fitted waistband`, or leave this step out")  # fmt: skip
     if cloth.ring:
-        return fault_at(written, "tie", "FB304", f"`{tie}` is closed to a ring, and a tie is flat", help="leave its ends open")
+        return fault_at(
+            written, "tie", "FB304", f"`{tie}` is closed to a ring, and a tie is flat", help="leave its ends open"
+        )
     if cloth.copies != 2:
-        return fault_at(written, "tie", "FB305", f"a band has 2 ends and there are {cloth.copies} of `{tie}`", help=f"write `count: 2` in `{tie}`")
+        return fault_at(
+            written,
+            "tie",
+            "FB305",
+            f"a band has 2 ends and there are {cloth.copies} of `{tie}`",
+            help=f"write `count: 2` in `{tie}`",
+        )
     depth, wide = solved.pieces[tie].depth, solved.pieces[band].depth
-    if depth > wide:
+    if depth > wide + solved.rounding:  # both cut depths are rounded up by themselves
         return fault_at(
             written, "tie", "FB351", f"`{tie}` is {say.length(depth)} wide and `{band}` {say.length(wide)}, {say.length(depth - wide)} too wide",
             help="make the ties as wide as the band or narrower")  # fmt: skip

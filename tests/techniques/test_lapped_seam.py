@@ -58,3 +58,12 @@ def test_a_lap_that_the_row_misses_is_refused() -> None:
 
 def test_a_ring_and_a_flat_edge_are_refused() -> None:
     refused("FB304", NET, "- join ends: {of: upper}\n- lapped seam: {edge: upper.bottom, over: lower.top}")
+
+
+def test_raw_net_beside_a_neat_edge_leaves_a_neat_margin() -> None:
+    mixed = "upper: {from: lawn, length: 80 cm, depth: 20 cm}\nlower: {from: net, length: 80 cm, depth: 30 cm}"
+    ready = f"{RINGS.replace('- join ends: {of: upper}', '- french seam: {of: upper}')}\n- narrow hem: {{edge: upper.top}}"
+    lap = "- lapped seam: {edge: upper.bottom, over: lower.top}"
+    worked = sound(mixed, f"{ready}\n- neaten: {{edge: upper.bottom}}\n{lap}")
+    assert worked.bench.seams["lower.top"].state is State.NEATENED
+    refused("FB403", mixed, f"{ready}\n{lap}")

@@ -1,0 +1,145 @@
+"""Every technique goes the whole way to a guide: planned, bought and written, in five garments."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Mapping
+
+import pytest
+
+from compiler.pipeline import Order, make
+from compiler.s1_read.read_spec import read_spec
+from compiler.s2_solve.body import size_body
+from compiler.techniques import techniques
+from compiler.workroom import Workroom
+from tests.techniques.small import spec_text
+
+OWN = """\
+techniques:
+  shell edge:
+    about: Draw a hem into small shells by hand.
+    works on: edge
+    lengths: {turn: 6 mm}
+    takes: [turn, turn]
+    leaves: hemmed
+    stitch: {type: 101, length: 3 mm}
+    do: ["Turn {edge} twice by {turn} and draw it into shells, {length}."]
+"""
+
+GARMENTS: Mapping[str, tuple[str, str]] = {
+    "a skirt with a placket": (
+        """skirt: {from: lawn, length: 240 cm, depth: 50 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 2}}
+        flounce: {from: lawn, length: 360 cm, depth: 20 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 3}}
+        ruche: {from: net, length: 480 cm, depth: 5 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 4}}
+        placket: {from: lawn, length: 40 cm, depth: 3 cm}
+        waistband: {from: lawn, length: waist_girth + 1 cm + 3 cm, depth: 3 cm}""",
+        """- join strips: {of: [skirt, flounce, ruche]}
+        - neaten: {seam: [skirt.joins, flounce.joins]}
+        - french seam: {of: skirt}
+        - flat felled seam: {of: flounce}
+        - join ends: {of: ruche}
+        - rolled hem: {edge: flounce.top, by: hand}
+        - edge with trim: {edge: flounce.bottom, trim: beading, turn up: 5 mm}
+        - ribbon threading: {edge: flounce.bottom, ribbon: ribbon}
+        - neaten: {edge: skirt.bottom}
+        - tucks: {edge: skirt.bottom, depth: 1 cm, count: 3, from edge: 6 cm}
+        - boning channel: {piece: skirt, above hem: 15 cm, tape: tape, bone: bone}
+        - ruche: {strip: ruche, on: skirt, above hem: 20 cm}
+        - ruched heading: {edge: flounce.top, to: skirt.bottom, heading: 15 mm, lap: 12 mm}
+        - placket: {edge: skirt.top, strip: placket, slit: 20 cm}
+        - pleats: {edge: skirt.top, length: waistband.length, kind: box, count: 12}
+        - hang loops: {edge: skirt.top, tape: ribbon}
+        - fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm, fasten: hook and bar}
+        - press: {piece: skirt}""",
+    ),
+    "an apron": (
+        """apron: {from: lawn, length: 60 cm, depth: 50 cm}
+        lining: {from: lawn, length: 60 cm, depth: 50 cm}
+        waistband: {from: lawn, length: 60 cm, depth: 4 cm}
+        tie: {from: lawn, count: 2, length: 60 cm, depth: 4 cm}""",
+        """- bagged lining: {piece: apron, lining: lining, leave open: top}
+        - stack layers: {layers: [apron.top, {edge: lining.top, right side: in}], as: apron_top}
+        - fitted waistband: {band: waistband, to: apron_top, fasten: ties, overlap: 0 cm}
+        - tie ends: {tie: tie, to: waistband}""",
+    ),
+    "a circular skirt on a cord": (
+        """skirt: {from: net, count: 2, length: 60 cm, depth: 40 cm}
+        yoke: {from: lawn, length: 120 cm, depth: 15 cm}
+        facing: {from: net, length: 280 cm, depth: 4 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 3}}""",
+        """- ring cut: {piece: skirt, hem: 140 cm}
+        - join ends: {of: skirt, into: one ring}
+        - french seam: {of: yoke}
+        - folded casing: {edge: yoke.top, depth: 2 cm, gap: 3 cm}
+        - neaten: {edge: yoke.bottom}
+        - lapped seam: {edge: yoke.bottom, over: skirt.top}
+        - join strips: {of: facing}
+        - join ends: {of: facing}
+        - facing: {edge: skirt.bottom, with: facing.bottom}
+        - drawstring: {cord: cord, into: yoke.top, ends: 5 cm}""",
+    ),
+    "a shirred skirt": (
+        """skirt: {from: lawn, length: 130 cm, depth: 60 cm}
+        flounce: {from: lawn, length: 180 cm, depth: 15 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}
+        strip: {from: lawn, length: 180 cm, depth: 8 mm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}""",
+        """- join strips: {of: [flounce, strip]}
+        - neaten: {seam: [flounce.joins, strip.joins]}
+        - join ends: {of: skirt, seam: 1 cm}
+        - join ends: {of: flounce, seam: 1 cm}
+        - join ends: {of: strip, seam: 1 cm}
+        - bound edge: {seam: skirt.ends, tape: tape}
+        - neaten: {seam: flounce.ends}
+        - shell edge: {edge: skirt.top}
+        - binding strip: {strip: strip, edge: flounce.bottom}
+        - gather: {edge: flounce.top, to: skirt.bottom}
+        - attach: {edge: flounce.top, to: skirt.bottom, seam: 1 cm}
+        - neaten: {seam: flounce.top}
+        - turn seam: {seam: flounce.top}
+        - shirring: {edge: skirt.top, length: waist_girth - 4 cm, with: fine_elastic}""",
+    ),
+    "a cartridge pleated skirt on elastic": (
+        """yoke: {from: net, length: 110 cm, depth: 12 cm}
+        skirt: {from: net, length: 330 cm, depth: 50 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 3}}
+        band: {from: lawn, length: 110 cm, depth: 25 mm}""",
+        """- join strips: {of: skirt}
+        - join ends: {of: skirt}
+        - join ends: {of: yoke}
+        - join ends: {of: band}
+        - deep hem: {edge: skirt.bottom, depth: 5 cm, turn under: 5 mm}
+        - cartridge pleats: {edge: skirt.top, to: yoke.bottom}
+        - band casing: {band: band, to: yoke.top}
+        - insert elastic: {elastic: elastic, into: band, length: waist_girth - 10 cm}
+        - close gap: {of: band}""",
+    ),
+    "a hemmed petticoat": (
+        "slip: {from: lawn, length: 120 cm, depth: 60 cm}",
+        """- french seam: {of: slip}
+        - narrow hem: {edge: slip.bottom}
+        - folded casing: {edge: slip.top, depth: 25 mm}
+        - insert elastic: {elastic: elastic, into: slip.top, length: waist_girth - 8 cm}
+        - close gap: {of: slip.top}
+        - starch: {piece: slip, with: starch}""",
+    ),
+}
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_a_garment_goes_the_whole_way(name: str) -> None:
+    pieces, steps = GARMENTS[name]
+    starch = "  starch: {kind: starch, about: liquid starch}\n"
+    text = spec_text(pieces, steps, own=OWN, materials=starch).replace("rounding: 0 mm", "rounding: 5 mm")
+    read = read_spec(("garment.yaml", text.encode()))
+    assert read.value is not None, [fault.headline for fault in read.faults]
+    body = size_body(read.value, "M")
+    assert body.value is not None
+    made = make(Order(read.value, "size M", body.value, {}, Workroom(neaten_with="overlocker")), with_pdf=False)
+    assert made.value is not None, [f"{fault.code} {fault.headline}" for fault in made.faults if fault.is_error]
+    guide = json.loads(made.value["guide.json"])
+    said = [step for part in guide["parts"] for operation in part["operations"] for step in operation["steps"]]
+    assert len(said) > len(read.value.steps)
+    assert not [step for step in said if re.search(r"None|Fraction|\{", step["text"])]
+
+
+def test_the_garments_use_every_technique() -> None:
+    steps = "\n".join(steps for _, steps in GARMENTS.values())
+    assert set(re.findall(r"- ([a-z ]+): \{", steps)) == {*techniques(), "shell edge"}
