@@ -79,7 +79,7 @@ class Say:
         """How work on like pieces is marked: empty for one."""
         if copies == 1:
             return ""
-        return "both, one after the other" if copies == 2 else f"all {copies}, in one chain"
+        return "both, before the next step" if copies == 2 else f"all {copies} in one chain, before the next step"
 
     def share(self, share: Fraction) -> str:
         return f"{float(share * 100):.3g} %"

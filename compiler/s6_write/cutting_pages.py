@@ -7,7 +7,7 @@ from fractions import Fraction
 from compiler.s2_solve.solved import Solved
 from compiler.s4_cut.cut import Cutting, Sheet
 from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.plan import Section
+from compiler.s4_cut.plan import CuttingPlan, Section, Segment
 from compiler.s6_write.guide import CutLine, GuideStep
 from compiler.say import Say, listed
 
@@ -46,6 +46,7 @@ def cutting_steps(solved: Solved, cutting: Cutting, say: Say) -> tuple[GuideStep
 
 def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> list[tuple[str, str, str, str]]:
     cloth, plan = _cloth(solved, sheet.material.material.name), sheet.plan
+    faces = sheet.material.material.has_right_side
     told = []
     if sheet.bolt.shrinkage:
         told.append((
@@ -53,20 +54,21 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
             f"It is at least {say.cut(plan.usable_width)} wide between the selvedges and {say.cut(plan.laid_length)} long.",
             "", "If it shrank more, buy the difference before you cut anything.",
         ))  # fmt: skip
-    edge = "fold" if plan.folded else "straight edge"
+    edge = "fold" if plan.folded else "long edge that you trimmed"
     fold = "Fold the cloth lengthwise, selvedge to selvedge. " if plan.folded else ""
+    needs = max((_across(plan, section) for section in plan.sections), default=Fraction(0))
     told.append((
         f"{fold}Cut off the selvedges of the {cloth} and straighten the end that you begin at.",
-        f"{say.cut(plan.usable_width)} of width is left to use.", "",
-        "If it is narrower, plan again with the width that you have.",
+        f"{say.cut(plan.usable_width)} of width is left; this plan needs {say.cut(needs)}.", "",
+        f"If it is narrower than {say.cut(needs)}, buy it wider, or have the plan made anew for your width.",
     ))  # fmt: skip
     for number, section in enumerate(plan.sections, 1):
-        told += _section_steps(cutting, section, number, len(plan.sections), cloth, edge, say)
+        told += _section_steps(cutting, section, number, len(plan.sections), cloth, edge, faces, say)
     return told
 
 
 def _section_steps(
-    cutting: Cutting, section: Section, number: int, sections: int, cloth: str, edge: str, say: Say
+    cutting: Cutting, section: Section, number: int, sections: int, cloth: str, edge: str, faces: bool, say: Say
 ) -> list[tuple[str, str, str, str]]:
     of = f"section {number} of {sections}" if sections > 1 else "the one section"
     marks = table_marks(section)
@@ -84,15 +86,39 @@ def _section_steps(
     ), (
         f"Cut along {'each tape' if len(marks) > 1 else 'the tape'}: {say.count(len(section.lanes), 'lane')}.", "", "", "",
     )]  # fmt: skip
+    table = say.room.table_length
+    if table is not None and section.length > table and not section.across:
+        told[-1] = (
+            f"{told[-1][0]} At the end of the table draw the next stretch over and go on along the same tapes.",
+            "",
+            "",
+            "",
+        )
     for at, lane in enumerate(section.lanes, 1):
-        cuts = []
-        for segment in lane.segments:
-            letter = cutting.letters[segment.strip]
-            part = f", part {segment.part} of {segment.parts}" if segment.parts > 1 else ""
-            length = f"{say.cut(segment.length)} for {letter}{segment.copy}{part}"
-            cuts.append(length)
-        told.append((
-            f"From lane {at}, {say.cut(lane.depth)} deep, cut {listed(cuts)}, and mark each with its letter.",
-            f"{say.count(len(cuts), 'piece')} marked.", "", "",
-        ))  # fmt: skip
+        whole = not section.across and [segment.length for segment in lane.segments] == [section.length]
+        if whole:
+            text = f"Lane {at}, {say.cut(lane.depth)} deep, is {_named(cutting, lane.segments[0])}, uncut."
+        else:
+            cuts = listed([f"{say.cut(segment.length)} for {_named(cutting, segment)}" for segment in lane.segments])
+            text = f"From lane {at}, {say.cut(lane.depth)} deep, cut {cuts}."
+        told.append((text, "", "", ""))
+    if faces:
+        tag = "Pin a paper tag with its letter on the wrong side of each piece."
+    else:
+        tag = "Pin a paper tag with its letter on one face of each piece. This cloth has no right side: from now on the tag lies on the wrong side."
+    told.append((tag, f"{say.count(sum(len(lane.segments) for lane in section.lanes), 'piece')} tagged.", "", ""))
     return told
+
+
+def _named(cutting: Cutting, segment: Segment) -> str:
+    """A1, or B2, part 1 of 3."""
+    part = f", part {segment.part} of {segment.parts}" if segment.parts > 1 else ""
+    return f"{cutting.letters[segment.strip]}{segment.copy}{part}"
+
+
+def _across(plan: CuttingPlan, section: Section) -> Fraction:
+    """The width of cloth that a section really takes."""
+    if section.across:
+        return max((lane.used for lane in section.lanes), default=Fraction(0))
+    lanes = sum((lane.depth for lane in section.lanes), Fraction(0))
+    return min(lanes, plan.usable_width)

@@ -19,7 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -78,7 +78,16 @@ class BaggedLining:
         rows = len([side for side in _sides(written) if side in ("top", "bottom")])
         around = rows * shows + 2 * deep
         gap = Fraction(0) if word_of(written, "leave open") == TOP else step.mm("gap")
-        closed = Seam(f"{outer}.lined", (), (Ply(outer), Ply(lining, right_side="in")), around, copies, seam, "301", State.ENCLOSED)
+        closed = Seam(
+            f"{outer}.lined",
+            (),
+            (Ply(outer), Ply(lining, right_side="in")),
+            around,
+            copies,
+            seam,
+            "301",
+            State.ENCLOSED,
+        )
         own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} <= {outer, lining}]
         after = after.with_seams(closed, *(replace(each, trapped=True) for each in own)).joined((outer, lining))
         label = solved.pieces[outer].label
@@ -95,7 +104,11 @@ class BaggedLining:
         outer, lining = word_of(step.step, "piece"), word_of(step.step, "lining")
         seam, gap, chain = say.length(step.mm("seam")), facts["gap"], say.chain(done.before.cloths[outer].copies)
         pin = "clip" if say.room.hold_with == "clips" else "pin"
-        opened = f"Leave {say.length(gap)} open in the middle of the bottom edge." if gap else "Leave the whole top edge open."
+        opened = (
+            f"Leave {say.length(gap)} open in the middle of the bottom edge."
+            if gap
+            else "Leave the whole top edge open."
+        )
         actions = [
             Action(f"Lay the {say.piece(outer)} and the {say.piece(lining)} right sides together, edges level, and {pin} them.", chain=chain),
             Action(f"Sew {seam} from the edge, {say.length(facts['around'] - gap)} in all, {say.stitch(done.sewn[0].stitch)}. {opened}",
@@ -129,7 +142,9 @@ def _no_pair(bench: Bench, step: SolvedStep, say: Say, solved: Solved, outer: st
             return fault_at(written, arg, "FB304", f"`{piece}` is closed to a ring, and bagging out needs flat pieces",
                             help="line it before its ends are closed, or stack the lining inside it")  # fmt: skip
         if len(bench.unit(piece)) > 1:
-            return fault_at(written, arg, "FB302", f"`{piece}` is sewn to other pieces already", help="line it before that")
+            return fault_at(
+                written, arg, "FB302", f"`{piece}` is sewn to other pieces already", help="line it before that"
+            )
     if bench.cloths[outer].copies != bench.cloths[lining].copies:
         return fault_at(
             written, "lining", "FB305", f"there are {bench.cloths[outer].copies} of `{outer}` and {bench.cloths[lining].copies} of `{lining}`",

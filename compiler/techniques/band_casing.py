@@ -19,7 +19,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import taken
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON, iron_set
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, seam_too_narrow
 from compiler.techniques.technique import (
     Action,
@@ -127,10 +127,8 @@ class BandCasing:
         pin = "Clip" if say.room.hold_with == "clips" else "Pin"
         top = "the top edge of the skirt" if len(edge.pieces) > 1 else say.edge(edge.pieces[0], "top")
         stitch = say.stitch(done.sewn[0].stitch)
-        gathers = edge.gathered or any(
-            done.before.edge(below).gathered for below, stack in done.before.layered.items() if stack == edge.name
-        )
         actions = (
+            iron_set(say, band),
             Action(f"Fold one long edge of {the} {say.length(seam)} to the wrong side and press the fold."),
             Action(f"Mark {the} and {top} in quarters, every {say.length(length / 4)}, the first at the side seams."),
             Action(
@@ -141,8 +139,8 @@ class BandCasing:
                 f"{pin} the side seams together, then the quarter marks, then every {say.about(say.room.pin_spacing * 2)}.",
                 check=f"The band lies without a tuck; both measure {say.length(length)}.",
                 tolerance=f"{say.about(max(length / 100, Fraction(5)))} more or less",
-                remedy="Pull the gathers a little closer or let them out until the skirt lies level with the band."
-                if gathers else "Share the difference out between the quarter marks.",
+                remedy="Share the difference out between the marks. If it is more, sew the side seam of the band again"
+                " to fit.",
             ),
             Action(
                 f"Sew {say.length(seam)} from the edge, {stitch}, {say.length(length)} all round; let the end overlap"
@@ -151,16 +149,17 @@ class BandCasing:
                 remedy="Sew again where a layer slipped out, 2 cm past it on both sides." if say.system == "metric"
                 else "Sew again where a layer slipped out, 1 in past it on both sides.",
             ),
-            Action("Fold the band up, away from the skirt, with the whole margin inside it."),
+            Action("Turn the skirt right side out. Fold the band up, away from the skirt, the whole margin inside it."),
             Action(
-                f"Bring the folded edge over to the right side until it just covers the stitch line, and {pin.lower()} it.",
+                f"Bring the folded edge over to the right side until it covers the stitch line by {say.about(Fraction(1))}, and"
+                f" {pin.lower()} it.",
                 check=f"The band is {say.length(facts['depth'])} deep all round.",
                 tolerance=f"{say.about(Fraction(2))} more or less",
                 remedy="Shift the fold until it covers the stitch line everywhere.",
             ),
             Action(f"Mark a gap of {say.length(gap)} at the side seam, with a mark at each end."),
             Action(
-                f"Topstitch {say.about(EDGE_STITCH)} from the lower fold from one mark round to the other,"
+                f"With the right side up, topstitch {say.about(EDGE_STITCH)} from the lower fold from one mark round to the other,"
                 f" {say.length(length - gap)}, a few stitches back at both ends. Leave the gap of {say.length(gap)} open.",
                 check=f"The gap is open and the channel is {say.length(facts['depth'] - EDGE_STITCH)} wide inside.",
                 remedy="Unpick what closes the gap.",

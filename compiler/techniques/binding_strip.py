@@ -19,7 +19,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import taken
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, not_long
 from compiler.techniques.technique import (
     Action,

@@ -106,7 +106,9 @@ class BoningChannel:
                    remedy="Lap the ends more where the cloth strains, less where it sags.", chain=chain),
             Action("Sew the gap shut by hand.", chain=chain),
         )  # fmt: skip
-        return Telling(f"Put a hoop in the {say.piece(piece)}", f"A hoop of {around} holds the skirt out.", actions, (BONES,))
+        return Telling(
+            f"Put a hoop in the {say.piece(piece)}", f"A hoop of {around} holds the skirt out.", actions, (BONES,)
+        )
 
 
 def _no_hoop(bench: Bench, step: SolvedStep, say: Say, solved: Solved, piece: str) -> Fault | None:

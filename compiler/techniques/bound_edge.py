@@ -135,7 +135,9 @@ class BoundEdge:
             ),
         ]  # fmt: skip
         if overlap:
-            actions.insert(3, Action(f"Fold the tape's end under and lay it {say.length(overlap)} over the start.", chain=chain))
+            actions.insert(
+                3, Action(f"Fold the tape's end under and lay it {say.length(overlap)} over the start.", chain=chain)
+            )
         return Telling(f"Bind {where}", "The raw edge is closed in tape and cannot ravel or scratch.", tuple(actions))
 
 

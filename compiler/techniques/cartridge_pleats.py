@@ -21,7 +21,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import Attach
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ
 from compiler.techniques.technique import (
     Action,

@@ -69,7 +69,9 @@ class Drawstring:
                 written, "into", "FB321", f"there is no casing in `{name}` yet",
                 help="move this step after the one that makes the casing"))  # fmt: skip
         ends, drawn = step.mm("ends"), _drawn_ends(solved, casing, step.mm("ends"))
-        if fault := _not_to_thread(step, say, casing, cord, width_of(solved, cord)) or _too_long(step, say, ends, drawn):
+        if fault := _not_to_thread(step, say, casing, cord, width_of(solved, cord)) or _too_long(
+            step, say, ends, drawn
+        ):
             return refused(bench, step, (piece,), fault)
         after = bench.with_casing(replace(casing, cord=cord, open=False))
         return Performed(

@@ -35,8 +35,10 @@ from compiler.techniques.technique import (
 from compiler.workroom import Workroom
 
 FIRST_ROW = Fraction(5)  # from the fold; common practice, no source
+CAUGHT = Fraction(2)  # of the turn lies at least so far past the first row, or the needle misses it
 SECOND_ROW = Fraction(2)  # below the upper edge of the trim
 WIDE = Fraction(10)  # a wider trim needs a second row, or its upper edge stands off
+STRETCH = Fraction(100)
 COVER = Fraction(2)  # the trim reaches at least so far past the raw edge
 
 
@@ -47,7 +49,7 @@ class EdgeWithTrim:
     parameters = {
         "edge": Parameter("The edge to finish.", "edge"),
         "trim": Parameter("The trim, one of the materials.", "material"),
-        "turn up": Parameter("How much cloth is turned up under the trim.", "length", "5 mm"),
+        "turn up": Parameter("How much cloth is turned up under the trim.", "length", "1 cm"),
         "overlap": Parameter("How far the trim's ends overlap on a ring.", "length", "2 cm"),
     }
 
@@ -89,19 +91,20 @@ class EdgeWithTrim:
         trim = say.solved.materials[word_of(done.step.step, "trim")].material
         ribbon = trim.about or trim.name.replace("_", " ")
         turn, overlap = done.step.mm("turn up"), done.facts["overlap"]
+        row = say.about(min(FIRST_ROW, turn - CAUGHT) if turn > CAUGHT else turn / 2)
         where, chain = say.edge(edge.pieces[0], side), say.chain(edge.copies)
         long = say.length(edge.set_length)
         actions = [
             Action(
-                f"Start at the {'seam' if overlap else 'left end'}. Fold {where} up {say.length(turn)} to the right side;"
-                " fold the next hand's length as you sew, not all at once."
+                f"Start at the {'side seam' if overlap else 'left end'}. Fold {where} up {say.length(turn)} to the right side, a"
+                f" stretch of {say.about(STRETCH)} at a time as you sew."
             ),
             Action(
                 f"Lay the {ribbon} right side up over the fold, its lower edge level with the fold, and sew"
-                f" {say.about(FIRST_ROW)} from the fold, all {long} round."
+                f" {row} from the fold, all {long} round."
                 if overlap
                 else f"Lay the {ribbon} right side up over the fold, its lower edge level with the fold, and sew"
-                f" {say.about(FIRST_ROW)} from the fold, {long} in all.",
+                f" {row} from the fold, {long} in all.",
                 check="The raw edge is hidden under the trim everywhere.",
                 remedy="Where it peeps out, unpick that stretch, fold a little deeper and sew it again.",
                 chain=chain,

@@ -19,7 +19,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import Attach
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import not_long
 from compiler.techniques.technique import (
     Action,
@@ -60,7 +60,9 @@ class Facing:
         if fault := _wrong_side(step, name, facing):
             return refused(bench, step, (piece,), fault)
         args = {**written.args, "edge": _as(written.args["with"], "edge"), "to": _as(written.args["edge"], "to")}
-        done = replace(Attach().perform(bench, replace(step, step=replace(written, args=args)), solved, room), step=step)
+        done = replace(
+            Attach().perform(bench, replace(step, step=replace(written, args=args)), solved, room), step=step
+        )
         if done.refused:
             return done
         if fault := not_long(written, "edge", bench.edge(name)) or _free_edge(bench, step, solved, piece, side):
@@ -75,7 +77,10 @@ class Facing:
     def tell(self, done: Performed, say: Say) -> Telling:
         written = done.step.step
         edge, facing = done.before.edge(edge_of(written, "edge")), edge_of(written, "with").partition(".")[0]
-        the, where = f"the {say.piece(facing)}", say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
+        the, where = (
+            f"the {say.piece(facing)}",
+            say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top"),
+        )
         seam, chain = say.length(done.step.mm("seam")), say.chain(edge.copies)
         length, pin = say.length(edge.set_length), "clip" if say.room.hold_with == "clips" else "pin"
         actions = (

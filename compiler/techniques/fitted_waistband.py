@@ -19,7 +19,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import taken
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -101,7 +101,9 @@ class FittedWaistband:
             opening = Opening(to, edge.pieces[0], long, overlap, waist + 2 * long)
         after = after.with_opening(replace(opening, band=band, waist=waist, closed_by=word_of(written, "fasten")))
         buttonholes = (
-            (Sewn("304", 2 * BUTTONHOLE, 1, Fraction(1, 2), "the buttonhole"),) if word_of(written, "fasten") == BUTTON else ()
+            (Sewn("304", 2 * BUTTONHOLE, 1, Fraction(1, 2), "the buttonhole"),)
+            if word_of(written, "fasten") == BUTTON
+            else ()
         )
         return Performed(
             step, bench, after, touches,
@@ -164,7 +166,13 @@ def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: 
         return fault_at(written, "band", "FB304", f"`{band}` is closed to a ring while `{edge.name}` is open",
                         help="leave the ends of the band open")  # fmt: skip
     if edge.copies > 1:
-        return fault_at(written, "to", "FB305", f"there are {edge.copies} of `{edge.name}` and 1 band", help="stack the layers first")
+        return fault_at(
+            written,
+            "to",
+            "FB305",
+            f"there are {edge.copies} of `{edge.name}` and 1 band",
+            help="stack the layers first",
+        )
     if edge.slit:
         return None
     for piece in edge.pieces:

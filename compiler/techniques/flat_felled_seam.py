@@ -19,8 +19,8 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.either_seam import WHERE, new_seam, seam_words, sewn_either, takes_either
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.narrow_hem import IRON
 from compiler.techniques.neaten import BLADES
+from compiler.techniques.press import IRON
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -57,7 +57,9 @@ class FlatFelledSeam:
         if fault:
             return refused(bench, step, done.touches, fault)
         plain = new_seam(done)
-        seam = replace(plain, state=State.ENCLOSED, width=step.mm("fell"), turned=plain.plies[0].piece, topstitched=True)
+        seam = replace(
+            plain, state=State.ENCLOSED, width=step.mm("fell"), turned=plain.plies[0].piece, topstitched=True
+        )
         rows = ("seam", "felling")
         sewn = (Sewn("301", seam.length, seam.copies, room.seam_stitch, f"{row}, {done.sewn[0].what}") for row in rows)
         return replace(

@@ -16,7 +16,7 @@ from compiler.cloth.bench import Bench, Casing, State
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON, iron_set
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -79,6 +79,7 @@ class FoldedCasing:
         where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
         pin = "clip" if say.room.hold_with == "clips" else "pin"
         actions = (
+            iron_set(say, edge.pieces[0]),
             Action(f"Fold {where} {say.length(under)} to the wrong side all round and press the fold."),
             Action(
                 f"Fold it down again by {say.length(depth)}, press, and {pin} it.",

@@ -21,7 +21,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.either_seam import WHERE, new_seam, seam_words, sewn_either, takes_either
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.technique import (
     Action,
     EdgesIn,

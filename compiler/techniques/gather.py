@@ -39,7 +39,7 @@ from compiler.workroom import Workroom
 
 BEST, ROWS, HAND, ATTACHMENT = "best", "two rows by machine", "two rows by hand", "pleating attachment"
 TAIL = Fraction(100)  # thread left hanging at each end of a row
-FIRST_ROW = Fraction(5)  # from the edge; the second lies the row spacing further in
+FIRST_ROW = Fraction(4)  # from the edge; the second lies the row spacing further in
 LONGEST_RUN = Fraction(1500)  # of flat cloth: a longer thread breaks when it is pulled; house rule, maker to confirm
 TRY = Fraction(500)  # strip to try the attachment on
 
@@ -151,15 +151,17 @@ class Gather:
         stretch, named = say.length(length / parts), "eighth" if parts == 8 else "quarter"
         layers = sum(ply.copies for ply in edge.plies)
         hold = f"Hold all {layers} layers together, edges level, and work through all of them." if layers > 1 else ""
+        start = "side seam" if ring else "left end"
         if facts["behind"] == EVEN:
             spread = f"a mark every {say.length(edge.cloth_length / parts)} of flat cloth"
             mark = Action(
-                f"Mark {where} in {named}s: {spread}," + (" the first at the seam." if ring else " from end to end."),
+                f"Mark {where} in {named}s: {spread},"
+                + (" the first at the side seam." if ring else " from end to end."),
                 chain=chain,
             )
         else:
             mark = Action(
-                f"Mark {where} at {listed([say.length(at) for at in marks[1:]])} from the {'seam' if ring else 'left end'},"
+                f"Mark {where} at {listed([say.length(at) for at in marks[1:]])} from the {start},"
                 " measured on the flat cloth.",
                 check=f"{say.share(facts['behind'])} of the cloth lies in the back half, the {'seam' if ring else 'ends'}"
                 " at the middle of the back.",
@@ -207,8 +209,13 @@ class Gather:
                     chain=chain,
                 ),
                 Action(
-                    f"Pull {pulled} of {'each run' if in_quarters else 'the rows'} together until each {named} measures"
-                    f" {stretch}, and wind the tails round a pin.",
+                    f"At one end of {'each run' if in_quarters else 'the rows'}, put a pin across and wind the thread tails"
+                    " round it in a figure of eight.",
+                    chain=chain,
+                ),
+                Action(
+                    f"At the other end pull {pulled} together until each {named} measures {stretch}. Wind these tails round"
+                    " a pin too.",
                     chain=chain,
                 ),
             ]
@@ -219,12 +226,14 @@ class Gather:
                 f"Measure the gathered edge{' all round' if ring else ''}: {short}.",
                 check=f"It is {short} long" + (f", the length of {target}." if target else "."),
                 tolerance=f"up to {short_by} short may be eased in when you sew",
-                remedy=f"More than {let_out} short: let the gathers out. Between {short_by} and {let_out} the choice is"
-                " yours. Too long: pull the gathers closer.",
+                remedy=f"More than {let_out} short: let the gathers out. Between {short_by} and {let_out}, do"
+                " either. Too long: pull the gathers closer.",
                 chain=chain,
             )
         )
         actions.append(Action(f"Spread the gathers evenly with your fingers, {named} by {named}.", chain=chain))
+        if method == ROWS:
+            actions.append(Action("Set the stitch and the tension back for seams."))
         aim = f"{cloth} of cloth lies in {short}: {say.ratio(facts['ratio'])} to 1."
         if layers > 1 and len(edge.pieces) == 1:
             title = f"Gather the {layers} layers of the {say.piece(edge.pieces[0])} as one"

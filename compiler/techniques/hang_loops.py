@@ -83,7 +83,11 @@ class HangLoops:
         edge = done.before.edge(edge_of(step.step, "edge"))
         where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
         material = say.solved.materials[word_of(step.step, "tape")].material
-        tape, count, length = material.about or material.name.replace("_", " "), facts["count"], say.length(facts["length"])
+        tape, count, length = (
+            material.about or material.name.replace("_", " "),
+            facts["count"],
+            say.length(facts["length"]),
+        )
         apart = say.length(edge.set_length / count)
         actions = (
             Action(f"Cut {say.count(count, 'length')} of {tape}, {length} each."),
@@ -96,7 +100,12 @@ class HangLoops:
             Action(f"Sew across the ends {say.about(Fraction(5))} from the edge, twice; the row stays inside the seam.",
                    chain=say.count(count * edge.copies, "loop")),
         )  # fmt: skip
-        return Telling(f"Baste hang loops to {where}", f"{say.count(count, 'loop')} will be caught in the next seam.", actions, (LOOPS,))
+        return Telling(
+            f"Baste hang loops to {where}",
+            f"{say.count(count, 'loop')} will be caught in the next seam.",
+            actions,
+            (LOOPS,),
+        )
 
 
 TECHNIQUE = HangLoops()

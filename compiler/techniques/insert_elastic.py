@@ -117,19 +117,21 @@ class InsertElastic:
             Action(f"Cut the elastic {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
             Action(f"Mark {say.length(overlap)} from each end."),
             Action(
-                f"Pin one end of the elastic to the {say.piece(casing.piece)} beside the gap, {tail} from its end, so that it"
+                f"Let {tail} of the elastic hang out of the gap and pin it to the {say.piece(casing.piece)} there, so that it"
                 " cannot slip inside."
             ),
             Action(
-                "Fix a safety pin or bodkin in the other end and work it through the channel, all round to the gap.",
+                "Fix a safety pin or bodkin in the other end and work it round through the channel to the gap, between the"
+                " seam margin and the outside. Push the cloth back over the elastic as you go.",
                 check="The elastic is not twisted.",
                 remedy="If it is, draw the last hand's length back, turn it and go on.",
             ),
             Action(
-                f"Lap the two ends over each other by {say.length(overlap)}, mark on end, and hold them with a pin.",
+                f"Lap the two ends over each other by {say.length(overlap)}, mark on end, and hold them with a closed safety pin.",
                 check=f"The loop measures {length} at rest. Try it on before you sew: it must sit firmly and not cut in.",
                 tolerance=f"{say.about(Fraction(10))} more or less",
-                remedy="Lap the ends more if it slips down, less if it cuts in, and note the new length.",
+                remedy=f"Lap the ends more if it slips down, up to {say.about(overlap / 2)} less if it cuts in. If that is not"
+                " enough, cut a new piece and note its length.",
             ),
             Action(
                 "Zigzag over the lap twice and along both its ends.",
@@ -137,8 +139,8 @@ class InsertElastic:
                 remedy="Sew over the lap once more.",
             ),
             Action(
-                f"Stretch the waist by hand until the {say.piece(casing.piece)} lies flat, three times, and let it spring back;"
-                " that shares the fullness out evenly."
+                f"Stretch the waist by hand to {say.length(say.solved.length('worn.over'))} and let it spring back, three"
+                " times: that shares the fullness out evenly. Never stretch it further."
             ),
         )
         return Telling(

@@ -150,12 +150,16 @@ class JoinEnds:
         checked = pieces[0] if len(pieces) == 1 else pieces[-1]
         edge = done.after.edge(f"{checked}.bottom")
         round_it = say.length(edge.set_length)
+        pieced = any(say.joins.get(piece, 0) for piece in pieces)
+        tag = (Action("Tie a bright thread into this seam: it is the side seam, from which all marks are measured.",
+                      chain=say.chain(ring.copies)),) if pieced else ()  # fmt: skip
         actions = (
             Action(lay, check="The strip is not twisted: it lies flat as a band." if not one_ring else "",
                    remedy="If it is twisted, take one end out and turn it over." if not one_ring else "",
                    chain=say.chain(copies)),
             Action(
                 f"Sew {length}, {say.length(seam)} from the ends, {stitch}, a few stitches back at both ends.",
+                check="Its margin stands on the wrong side, as those of the joins do." if pieced else "",
                 chain=say.chain(copies),
             ),
             Action(
@@ -165,6 +169,7 @@ class JoinEnds:
                 remedy="If it is too long, sew the seam again a little wider; if too short, unpick it and sew it narrower.",
                 chain=say.chain(ring.copies),
             ),
+            *tag,
         )  # fmt: skip
         return Telling(
             title, f"{the[0].upper()}{the[1:]} {'are' if len(pieces) > 1 else 'is'} closed.", actions, (PINS,)

@@ -85,13 +85,16 @@ class JoinStrips:
                 Action(
                     f"Sew each join {say.length(seam)} from the ends, with a {say.stitch(done.sewn[0].stitch)} and"
                     f" a few stitches back at both ends.",
+                    check="All margins stand on the wrong side.",
+                    remedy="Unpick a join whose margin stands on the right side, turn one segment over and sew it again.",
                     chain=say.count(joins, "join"),
                 ),
                 Action(
                     f"Measure each finished strip: {whole}.",
                     check=f"Each strip of the {say.piece(piece)} is {whole} long.",
                     tolerance=f"{say.about(max(cloth.piece.cut_length / 200, Fraction(5)))} more or less",
-                    remedy="If it is longer, trim one end square. If it is shorter, unpick one join and sew it narrower.",
+                    remedy="If it is longer, trim one end square. If it is shorter, close its ends with a seam narrower by"
+                    " as much.",
                     chain=say.chain(cloth.copies),
                 ),
             ]

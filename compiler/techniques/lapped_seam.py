@@ -19,7 +19,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import Attach, taken
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -96,7 +96,11 @@ class LappedSeam:
         top = say.edges(over.pieces, over.name.rpartition(".")[2])
         low = say.edges(under.pieces, under.name.rpartition(".")[2])
         chain, pin = say.chain(over.copies), "clip" if say.room.hold_with == "clips" else "pin"
-        fold = [Action(f"Fold {top} {say.length(turn)} to the wrong side and press the fold.", chain=chain)] if turn else []
+        fold = (
+            [Action(f"Fold {top} {say.length(turn)} to the wrong side and press the fold.", chain=chain)]
+            if turn
+            else []
+        )
         actions = (
             *fold,
             Action(f"Mark a line {lap} from {low}, on its right side.", chain=chain),

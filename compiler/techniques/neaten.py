@@ -12,7 +12,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from compiler.cloth.bench import Bench, State
+from compiler.cloth.bench import Bench, Seam, State
 from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
@@ -34,6 +34,7 @@ from compiler.workroom import Workroom
 STITCH = {"overlocker": "504", "zigzag": "304", "pinking shears": ""}
 SETUP = {"overlocker": "overlocker", "zigzag": "zigzag", "pinking shears": "table"}
 TAIL = Fraction(50)
+PAST = Fraction(20)  # where a ring is closed, the row runs over its start by so much
 BLADES = (
     "blade",
     "Overlocker knives and shears cut fingers as well as cloth: keep hands beside the foot, never before it.",
@@ -109,6 +110,13 @@ class Neaten:
                 long, chain = say.length(seam.length), say.chain(seam.copies)
             places.append(where)
             actions.append(self._action(say, f"{where}, all layers together, {long}", chain))
+            if self._closed(done, seam) and say.room.neaten_with != "pinking shears":
+                actions.append(
+                    Action(
+                        f"Begin at the side seam. At the end sew {say.about(PAST)} over the start, then run off the edge.",
+                        chain=chain,
+                    )
+                )
         for edge in done.facts["edges"]:
             where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
             places.append(where)
@@ -124,6 +132,12 @@ class Neaten:
         if actions and say.room.neaten_with == "zigzag":
             actions.append(Action("Sew a few stitches back at the end and cut the threads short."))
         return Telling(f"Neaten {listed(places)}", "The cut edges cannot ravel.", tuple(actions), (BLADES,))
+
+    def _closed(self, done: Performed, seam: Seam) -> bool:
+        """The seam runs round a ring."""
+        return not seam.name.endswith((".ends", ".joins")) and all(
+            done.before.cloths[ply.piece].ring for ply in seam.plies
+        )
 
     def _action(self, say: Say, what: str, chain: str) -> Action:
         how = {

@@ -18,8 +18,8 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.narrow_hem import IRON
 from compiler.techniques.neaten import BLADES
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -44,7 +44,9 @@ class Placket:
     pictures = ("pieces",)
     parameters = {
         "edge": Parameter("The top edge that is opened, before it is gathered or pleated.", "edge"),
-        "strip": Parameter("The piece that binds the slit: twice as long as the slit, as deep as the overlap.", "piece"),
+        "strip": Parameter(
+            "The piece that binds the slit: twice as long as the slit, as deep as the overlap.", "piece"
+        ),
         "slit": Parameter("How far the slit goes down from the cut edge.", "length", "20 cm"),
         "seam": Parameter("Seam allowance along the strip.", "length", "6 mm"),
     }

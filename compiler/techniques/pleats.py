@@ -19,7 +19,7 @@ from compiler.diagnostics import Fault, Severity
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import edge_not_ready, length_wanted
 from compiler.techniques.technique import (
     Action,
@@ -90,7 +90,9 @@ class Pleats:
         chain, pin = say.chain(edge.copies), "clip" if say.room.hold_with == "clips" else "pin"
         every, shows = say.length(edge.cloth_length / count), say.length(length / count)
         ring = done.before.ring(edge)
-        mark = f"Mark {where} every {every}, {count} times" + (", the first at the seam." if ring else ", from one end.")
+        mark = f"Mark {where} every {every}, {count} times" + (
+            ", the first at the seam." if ring else ", from one end."
+        )
         twice, deep = say.length(2 * depth), say.length(depth)
         fold = {
             KNIFE: (f"At each mark, mark a second line {twice} further on.",

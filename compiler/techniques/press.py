@@ -16,9 +16,10 @@ from compiler.cloth.bench import Bench
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.narrow_hem import IRON
 from compiler.techniques.technique import Action, EdgesIn, Parameter, Performed, Telling, words_of
 from compiler.workroom import Workroom
+
+IRON = ("heat", "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.")
 
 # ISO 3758: three dots 200 C, two dots 150 C, one dot 110 C without steam.
 DOTS = {"cotton": 3, "linen": 3, "wool": 2, "silk": 2, "polyester": 2, "viscose": 2, "nylon": 1, "acetate": 1}
@@ -27,6 +28,13 @@ HEAT = {
     2: "two dots, 150 °C, through a press cloth",
     3: "three dots, 200 °C, with steam",
 }
+
+
+def iron_set(say: Say, piece: str) -> Action:
+    """Setting the iron for the cloth of a piece."""
+    material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
+    heat = HEAT[DOTS.get(material.fibre, 1)]
+    return Action(f"Set the iron for {material.fibre or 'an unknown fibre'}: {heat}. Try it on an offcut first.")
 
 
 class Press:
@@ -47,11 +55,7 @@ class Press:
     def tell(self, done: Performed, say: Say) -> Telling:
         actions = []
         for piece in done.touches:
-            material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
-            heat = HEAT[DOTS.get(material.fibre, 1)]
-            actions.append(
-                Action(f"Set the iron for {material.fibre or 'an unknown fibre'}: {heat}. Try it on an offcut first.")
-            )
+            actions.append(iron_set(say, piece))
             actions.append(
                 Action(
                     f"Press {say.the(piece)} from the wrong side: seams first, then folds; lift the iron and set it down, do not"

@@ -33,7 +33,10 @@ from compiler.techniques.technique import (
 from compiler.workroom import Workroom
 
 STAY = Fraction(5)  # from the cut edge, inside any seam of 1 cm
-CUTTERS = ("blade", "Cut along an arc in short bites, shears flat on the table, your other hand well behind the blades.")
+CUTTERS = (
+    "blade",
+    "Cut along an arc in short bites, shears flat on the table, your other hand well behind the blades.",
+)
 
 
 class RingCut:
@@ -58,7 +61,9 @@ class RingCut:
         long = step.mm("hem") + numbers.cut_length - numbers.length
         after = bench.with_cloths(replace(cloth, blank=False))
         after = after.with_edges(replace(bottom, cloth_length=long, set_length=long))
-        stay = Sewn("301", numbers.cut_length, cloth.copies, room.seam_stitch, f"holding the arc of the {numbers.label}")
+        stay = Sewn(
+            "301", numbers.cut_length, cloth.copies, room.seam_stitch, f"holding the arc of the {numbers.label}"
+        )
         handled = (numbers.cut_length + long + 2 * numbers.cut_depth) * cloth.copies
         return Performed(step, bench, after, (piece,), sewn=(stay,), setup="straight stitch", handled=handled)
 

@@ -13,6 +13,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, Ply, State
+from compiler.cloth.matching import divisions
 from compiler.diagnostics import Fault
 from compiler.s1_read.spec import LayerName, Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
@@ -32,7 +33,7 @@ from compiler.techniques.technique import (
 )
 from compiler.workroom import Workroom
 
-BASTE = Fraction(5)  # from the edge, inside any seam of 1 cm
+BASTE = Fraction(2)  # from the edge: gathering rows lie further in
 
 
 def layers_of(step: Step) -> tuple[LayerName, ...]:
@@ -137,42 +138,48 @@ class StackLayers:
         length = say.length(edge.set_length)
         if count == 1:
             return Telling(f"Set {say.the(edge.pieces)} ready", "The layer is ready.", ())
-        actions = []
-        for number, ply in enumerate(plies):
-            cloth = say.solved.materials[say.solved.pieces[ply.piece].piece.cloth.text].material
-            if not cloth.has_right_side:
-                seams = any(ply.piece in [p.piece for p in seam.plies] for seam in done.before.seams.values())
-                way = "seam margins towards the inside" if seams else "either side out"
-            else:
-                way = (
-                    "right side out"
-                    if ply.right_side == "out"
-                    else "right side towards the legs, wrong side to the net"
-                )
-            which = (
-                f"the {say.piece(ply.piece)}"
-                if ply.copies == 1
-                else f"the {ply.copies} rings of the {say.piece(ply.piece)}"
-            )
-            if number == 0:
-                verb = "Turn" if ply.copies == 1 else "Put"
-                text = f"{verb} {which} {'so that it hangs as it is worn' if ply.copies == 1 else 'inside one another'}, {way}."
-            else:
-                text = f"Put {which} inside, {way}."
-            actions.append(Action(text))
+        parts = divisions(edge.set_length)
+        named = "eighth" if parts == 8 else "quarter"
+        actions = [Action(self._place(done, say, layer, number)) for number, layer in enumerate(done.facts["layers"])]
         actions += [
             Action(
-                f"Bring the top edges level and match the side seams and the quarter marks, every {say.length(edge.set_length / 4)};"
-                f" {'clip' if say.room.hold_with == 'clips' else 'pin'} there.",
-                check="No layer sags between the marks.",
-                remedy="Take out the pins of that quarter and share the looseness out again.",
+                f"Mark the top edge of every layer in {named}s, every {say.length(edge.set_length / parts)}, the first at"
+                " the side seam."
             ),
             Action(
-                f"Sew all {count} layers together {say.about(BASTE)} from the edge, {length}, with the longest stitch; this row"
-                " stays inside the seam.",
+                f"Bring the top edges level, match the side seams and the marks, and"
+                f" {'clip' if say.room.hold_with == 'clips' else 'pin'} there.",
+                check="No layer sags between the marks.",
+                remedy=f"Take out the pins of that {named} and share the looseness out again.",
+            ),
+            Action(
+                f"Sew all {count} layers together {say.about(BASTE)} from the edge, {length}, with the longest stitch. This"
+                " row stays in.",
             ),
         ]
         return Telling(f"Lay the {count} layers together", f"{count} layers are one edge of {length}.", tuple(actions))
+
+    def _place(self, done: Performed, say: Say, layer: LayerName, number: int) -> str:
+        """How this layer is laid: which it is, and which of its faces looks where."""
+        edge = done.before.edge(str(layer.edge))
+        piece = edge.pieces[0]
+        if not say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.has_right_side:
+            way = "seam margins towards the legs"
+        elif layer.right_side == "out":
+            way = "right side out"
+        else:
+            way = "right side towards the legs, wrong side to the layer before"
+        if layer.edge.side is None:
+            which = f"the {sum(ply.copies for ply in edge.plies)} layers that are sewn together"
+        else:
+            which = (
+                f"the {edge.copies} rings of the {say.piece(piece)}" if edge.copies > 1 else f"the {say.piece(piece)}"
+            )
+        if number:
+            return f"Put {which} inside, {way}."
+        if edge.copies > 1:
+            return f"Put {which} inside one another, {way}."
+        return f"Hold {which} as worn, {way}."
 
 
 TECHNIQUE = StackLayers()

@@ -63,7 +63,8 @@ class Starch:
                 "Hang the skirt upside down by its hem, or lay it on a line in the open air, with a sheet below it."
             ),
             Action(
-                f"Wet {say.the(done.touches)} evenly with starch as its maker says, one layer at a time.",
+                f"Dip, brush or spray {say.the(done.touches)} with starch, one layer at a time, as its label says. Hold the"
+                " other tiers out of the way.",
                 check="It is damp through, with no drops running.",
                 remedy="Dab wet spots with a dry cloth: they dry white.",
             ),

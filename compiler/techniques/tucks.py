@@ -18,7 +18,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step, Written
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.narrow_hem import IRON
+from compiler.techniques.press import IRON
 from compiler.techniques.ready import strips_not_joined
 from compiler.techniques.technique import (
     Action,
@@ -122,7 +122,12 @@ class Tucks:
         )
         count = say.count(len(lines), "tuck")
         taken = say.length(2 * step.mm("depth") * len(lines))
-        return Telling(f"Sew {count} in the {say.piece(piece)}", f"{count} of {depth} take {taken} of depth.", tuple(actions), (IRON,))
+        return Telling(
+            f"Sew {count} in the {say.piece(piece)}",
+            f"{count} of {depth} take {taken} of depth.",
+            tuple(actions),
+            (IRON,),
+        )
 
 
 def fold_lines(depth: Fraction, count: int, space: Fraction, from_edge: Fraction) -> tuple[Fraction, ...]:

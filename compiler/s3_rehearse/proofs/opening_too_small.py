@@ -120,7 +120,9 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
     must = (Label(worn.over.span, f"the way in must pass {say.length(passes)} with its ease"),)
     narrow = min(way_in(opening), opening.round_it)
     if narrow < passes:
-        where = "round the open band and down the slit" if way_in(opening) <= opening.round_it else "of cloth at its foot"
+        where = (
+            "round the open band and down the slit" if way_in(opening) <= opening.round_it else "of cloth at its foot"
+        )
         faults.append(
             Fault("FB344",
                   f"the way in is {say.length(narrow)} {where} and {say.length(passes)} is needed,"

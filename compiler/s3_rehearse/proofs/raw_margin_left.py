@@ -35,4 +35,6 @@ def prove(run: Run) -> Proof:
         )
     enclosed = sum(seam.state is State.ENCLOSED for seam in seams)
     neat = sum(seam.state is State.NEATENED for seam in seams)
-    return Proof(CLAIM, f"of {len(seams)} seams {neat} are neatened and {enclosed} enclosed", tuple(faults))
+    free = len(seams) - neat - enclosed - len(faults)
+    shown = f"of {len(seams)} seams {neat} are neatened, {enclosed} enclosed and {free} in cloth that does not ravel"
+    return Proof(CLAIM, shown, tuple(faults))
