@@ -14,8 +14,9 @@ TEST_STRIP = Fraction(500)  # mm
 
 
 def marks_between(line: TakeUp) -> tuple[Fraction, ...]:
-    """The whole marks that were tried or lie between those that were."""
-    return tuple(Fraction(mark) for mark in range(ceil(line.least), floor(line.most) + 1))
+    """The whole marks that were tried or lie between those that were, as far as the line has them take any cloth."""
+    marks = (Fraction(mark) for mark in range(ceil(line.least), floor(line.most) + 1))
+    return tuple(mark for mark in marks if line.of_pleat(mark) > 0)
 
 
 def workroom_line(line: TakeUp, stitch: Fraction) -> str:

@@ -76,7 +76,7 @@ def _refusals(spec: str, bodies: int, proved: int, refused: Mapping[str, Sequenc
     """How many bodies the garment can't be made for, by reason, most first."""
     from compiler.codes import CODES
 
-    lines = [f"{spec}: proved for {proved:,} of {count(bodies, 'body', 'bodies')}"]
+    lines = [f"{spec}: proved for {proved:,} of {bodies:,} bodies"]
     for code, wearers in sorted(refused.items(), key=lambda each: -len(each[1])):
         named = ", ".join(wearers[:_NAMED]) + (" ..." if len(wearers) > _NAMED else "")
         why = f"{CODES[code]}: " if code in CODES else ""

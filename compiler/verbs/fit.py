@@ -38,12 +38,16 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 def _fit(told: argparse.Namespace) -> int:
     import json
 
+    from compiler.diagnostics import Fault
     from compiler.fit.fit import fit
     from compiler.fit.grid import FREE
     from compiler.fit.limits import AIM, LIMIT
     from compiler.fit.tell import as_data, as_text
 
     reader = Reader()
+    free = {name.strip() for name in told.free.split(",")}
+    if held := sorted(free & {given.partition("=")[0].strip() for given in told.choices}):
+        reader.stop([Fault("FB703", f"`{held[0]}` is both made with --set and set free", help="leave one of the two out")], WRONG_USE)
     order = reader.orders(told, first_only=True)[0]
     reader.sources |= {FREE: told.free, AIM: told.aim}
     staged = fit(order, told.free, told.so_that, told.aim)
@@ -54,5 +58,8 @@ def _fit(told: argparse.Namespace) -> int:
         reader.tell(staged.faults)
         asked = any(fault.code.startswith("FB70") or fault.code == "FB201" for fault in staged.faults)
         return WRONG_USE if asked else SPEC_AT_FAULT
-    print(json.dumps(as_data(staged.value), indent=2, ensure_ascii=False) if told.format == "json" else as_text(staged.value), end="\n" if told.format == "json" else "")
+    if told.format == "json":
+        print(json.dumps(as_data(staged.value), indent=2, ensure_ascii=False))
+    else:
+        print(as_text(staged.value), end="")
     return DONE if staged.value.best is not None else SPEC_AT_FAULT

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import json
 from fractions import Fraction
 from functools import cache
 
 import pytest
 
+from compiler.command import run
 from compiler.fit.fit import Fit, fit
 from compiler.fit.tell import as_data, as_text
 from compiler.quantity import Quantity, number
-from tests.demos.demos import order
+from tests.demos.demos import SPECS, order
 from tests.fit.every_garment import Garment, every_garment
 
 
@@ -191,3 +193,28 @@ def test_the_data_hold_the_same() -> None:
     assert told["best"]["missed"] == []
     assert told["passed_over"]["choices"] == {"fullness": "2.3"}
     assert told["garments"]["all"] == 31
+
+
+def test_the_command_tells_a_fit_as_text_and_as_data(capsys: pytest.CaptureFixture[str]) -> None:
+    call = ["fit", str(SPECS / "marigold.yaml"), "--size", "16", "--free", "fullness"]
+    assert run([*call, "--so-that", "lawn <= 2.6 m"]) == 0
+    assert "make it with --set fullness=" in capsys.readouterr().out
+    assert run([*call, "--so-that", "lawn <= 1 m", "--format", "json"]) == 1
+    told = json.loads(capsys.readouterr().out)
+    assert told["best"] is None
+    assert told["relax"][0]["limit"] == "lawn <= 1 m"
+
+
+@pytest.mark.parametrize(
+    ("options", "said"),
+    [
+        (["--so-that", "lawnn <= 1 m"], "nothing is named `lawnn`"),
+        (["--for", "fullest"], "says neither the most nor the least"),
+        (["--set", "fullness=2"], "is both made with --set and set free"),
+    ],
+)
+def test_a_wrong_call_is_told_with_its_exit_code(
+    options: list[str], said: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert run(["fit", str(SPECS / "marigold.yaml"), "--size", "16", "--free", "fullness", *options]) == 2
+    assert said in capsys.readouterr().err
