@@ -7,13 +7,14 @@ from __future__ import annotations
 
 import argparse
 import sys
+from importlib import import_module
 from typing import Never
 
 from compiler import __version__
-from compiler.verbs import amend, check, compare, explain_code, fit, make, preview, start, swatch, why
 from compiler.verbs.reading import DONE, OUR_BUG, WRONG_USE, Stop
 
-_VERBS = (check, make, why, fit, amend, swatch, compare, explain_code, start, preview)
+# In the order of the help. Each is a module of its own in compiler/verbs.
+_VERBS = ("check", "make", "why", "fit", "amend", "swatch", "compare", "explain-code", "start", "preview")
 
 _EPILOG = """\
 examples:
@@ -33,7 +34,7 @@ def main(arguments: list[str] | None = None) -> Never:
 
 def run(arguments: list[str]) -> int:
     """The exit code of one call."""
-    told = _parser().parse_args(arguments)
+    told = _parser(arguments).parse_args(arguments)
     try:
         code: int = told.verb(told)
     except Stop as stop:
@@ -55,7 +56,8 @@ def run(arguments: list[str]) -> int:
     return code
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser(arguments: list[str]) -> argparse.ArgumentParser:
+    """The parser of the verb that is called; of all verbs where none is, for the help and for slips."""
     common = argparse.ArgumentParser(add_help=False)
     common.add_argument("--debug", action="store_true", help="show a traceback for a bug of ours")
     body = argparse.ArgumentParser(add_help=False)
@@ -78,6 +80,7 @@ def _parser() -> argparse.ArgumentParser:
     )
     parser.add_argument("--version", action="version", version=f"furbelow {__version__}")
     verbs = parser.add_subparsers(title="verbs", required=True, metavar="VERB")
-    for verb in _VERBS:
-        verb.add(verbs, common, body)
+    called = [word for word in arguments if word in _VERBS][:1]
+    for verb in called or _VERBS:
+        import_module(f"compiler.verbs.{verb.replace('-', '_')}").add(verbs, common, body)
     return parser
