@@ -97,11 +97,13 @@ def class_order(garments: Mapping[int, Garment], planner: Planner = pooled) -> C
         if not any(line.offers for line in lines.values()):
             bought.append(_together(material, lines, garments))
             continue
-        sheets[name] = _one_bolt(material, {number: _sheets(garments[number], lines[number]) for number in lines}, room, planner)
+        sheets[name] = _one_bolt(
+            material, {number: _sheets(garments[number], lines[number]) for number in lines}, room, planner
+        )
         line = _cloth_line(material, sheets[name], lines.values())
         bought.append(_beside(line, lines, sum(_sheets(garments[n], lines[n])[0].plan.joins for n in lines)))
     letters = {
-        _marked(number, piece): f"{number}{letter}"
+        marked(number, piece): f"{number}{letter}"
         for number, garment in garments.items()
         for piece, letter in garment.cutting.letters.items()
     }
@@ -117,7 +119,8 @@ def class_order(garments: Mapping[int, Garment], planner: Planner = pooled) -> C
     )
 
 
-def _marked(number: int, piece: str) -> str:
+def marked(number: int, piece: str) -> str:
+    """The name that a piece of one garment has in the order's cutting."""
     # A piece's name in the spec has no space, so this is no other piece's name.
     return f"{number} {piece}"
 
@@ -128,7 +131,9 @@ def _alike(garments: Mapping[int, Garment]) -> list[dict[int, Line]]:
     for number, garment in garments.items():
         for line in garment.shopping.lines:
             amounts = line.material.amounts
-            kinds.setdefault((line.name, *((key, amounts[key]) for key in sorted(amounts))), {})[number] = line
+            kinds.setdefault((line.name, *((key, amounts[key]) for key in sorted(amounts))), {})[number] = (
+                line
+            )
     apart: list[dict[int, Line]] = []
     for lines in kinds.values():
         apart += _by_bolt(lines, garments) if any(line.offers for line in lines.values()) else [lines]
@@ -197,12 +202,12 @@ def _one_bolt(
 
 
 def _strips(number: int, sheet: Sheet) -> list[Strip]:
-    return [replace(strip, name=_marked(number, strip.name), wearer=str(number)) for strip in sheet.strips]
+    return [replace(strip, name=marked(number, strip.name), wearer=str(number)) for strip in sheet.strips]
 
 
 def _best(own: Mapping[int, Sheet], bolt: Bolt, prices: CutPrices, planner: Planner) -> CuttingPlan:
     """The shared plan, or the own plans after each other where they cost no more."""
-    alone = _after_each_other([_marked_plan(number, sheet.plan) for number, sheet in own.items()])
+    alone = _after_each_other([_plan_of(number, sheet.plan) for number, sheet in own.items()])
     strips = _one_way(tuple(strip for number, sheet in own.items() for strip in _strips(number, sheet)), bolt)
     if len(own) == 1 or strips is None:
         return alone
@@ -220,7 +225,7 @@ def _one_way(strips: tuple[Strip, ...], bolt: Bolt) -> tuple[Strip, ...] | None:
     return None
 
 
-def _marked_plan(number: int, plan: CuttingPlan) -> CuttingPlan:
+def _plan_of(number: int, plan: CuttingPlan) -> CuttingPlan:
     """The plan with every segment marked with its wearer's number."""
     sections = tuple(
         replace(
@@ -229,7 +234,8 @@ def _marked_plan(number: int, plan: CuttingPlan) -> CuttingPlan:
                 replace(
                     lane,
                     segments=tuple(
-                        replace(each, strip=_marked(number, each.strip), wearer=str(number)) for each in lane.segments
+                        replace(each, strip=marked(number, each.strip), wearer=str(number))
+                        for each in lane.segments
                     ),
                 )
                 for lane in section.lanes
@@ -245,7 +251,9 @@ def _after_each_other(plans: Sequence[CuttingPlan]) -> CuttingPlan:
     if len(plans) == 1:
         return plans[0]
     sections, start = [], Fraction(0)
-    for section in sorted((s for plan in plans for s in plan.sections), key=lambda each: (each.across, -each.length)):
+    for section in sorted(
+        (s for plan in plans for s in plan.sections), key=lambda each: (each.across, -each.length)
+    ):
         sections.append(replace(section, start=start))
         start += section.length
     cost, bound = (_total(getattr(plan, name) for plan in plans) for name in ("cost", "bound"))
@@ -290,7 +298,12 @@ def _beside(line: Line, lines: Mapping[int, Line], joins_alone: int = 0) -> Boug
     own = lines.values()
     cost = None if line.cost is None else _total(each.cost for each in own)
     return Bought(
-        line, len(lines), _total(each.need for each in own), _total(each.bought for each in own), cost, joins_alone
+        line,
+        len(lines),
+        _total(each.need for each in own),
+        _total(each.bought for each in own),
+        cost,
+        joins_alone,
     )
 
 
@@ -308,7 +321,9 @@ def _list(garments: Iterable[Garment], lines: tuple[Line, ...]) -> ShoppingList:
     refused = tuple(dict.fromkeys(fault for thread in threads for fault in thread.refused))
     at_once = max(thread.reels_at_once for thread in threads)
     thread = ThreadNeed(needle, bobbin, looper, threads[0].waste, (), refused, at_once)
-    time = TimeTable(*(_total(getattr(each.time, field.name) for each in lists) for field in fields(TimeTable)))
+    time = TimeTable(
+        *(_total(getattr(each.time, field.name) for each in lists) for field in fields(TimeTable))
+    )
     cutting_minutes = _total(each.cutting_minutes for each in lists)
     return ShoppingList(lines, thread, None, (), cutting_minutes, time, lists[0].currency, None, None)
 

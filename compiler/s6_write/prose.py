@@ -10,12 +10,14 @@ import unicodedata
 from collections.abc import Callable
 from dataclasses import dataclass, fields, is_dataclass, replace
 from html.parser import HTMLParser
-from typing import Literal, cast
+from typing import Literal, TypeVar, cast
 
-from compiler.s6_write.guide import Figure, Guide
+from compiler.s6_write.guide import Figure
 
 _TAGS = {"p", "br", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "blockquote", "hr"}
 _ADDRESSES = ("http://", "https://", "mailto:")
+
+Page = TypeVar("Page")  # a dataclass of texts: a guide, a class page
 
 Kind = Literal["paragraph", "bullet", "number", "quote", "code"]
 
@@ -160,17 +162,17 @@ def _trimmed(runs: tuple[Run, ...]) -> tuple[Run, ...]:
     return tuple(run for run in (*runs[:-1], last) if run.text)
 
 
-def visible(guide: Guide) -> Guide:
-    """The guide without control characters and without marks that turn the direction of writing.
+def visible(page: Page) -> Page:
+    """The guide, or another value of texts, without control characters and without marks that turn the direction of writing.
 
     They are of no use in a guide, and could hide or turn round what a reader sees. Figures are left as drawn.
     """
-    return cast(Guide, _each_text(guide, _without_unseen))
+    return cast(Page, _each_text(page, _without_unseen))
 
 
-def set_ready(guide: Guide) -> Guide:
+def set_ready(page: Page) -> Page:
     """The guide as `visible` gives it, with each number and its unit kept on one line."""
-    return cast(Guide, _each_text(guide, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", _without_unseen(text))))
+    return cast(Page, _each_text(page, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", _without_unseen(text))))
 
 
 def _without_unseen(text: str) -> str:

@@ -1,45 +1,153 @@
-"""`furbelow make`: write the guide for a size, a wearer or a class."""
+"""`furbelow make`: write the guide for a size or a wearer, or a site of guides for a class or every size."""
 
 from __future__ import annotations
 
 import argparse
-from collections.abc import Mapping
+import sys
+from collections.abc import Iterable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from compiler.verbs.reading import DONE, SPEC_AT_FAULT, Reader, folder_names
+from compiler.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader, Stop, folder_names
+
+if TYPE_CHECKING:
+    from compiler.diagnostics import Fault
+    from compiler.pipeline import Order
+    from compiler.s6_write.class_page import Missing
 
 
-def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
-    parser = verbs.add_parser("make", parents=parents, help="write the guide for a size, a wearer or a class")
+def add(
+    verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser
+) -> None:
+    parser = verbs.add_parser(
+        "make",
+        parents=parents,
+        help="write the guide for a size or a wearer, or all guides of a class with one order",
+    )
     parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument(
+        "--every-size", action="store_true", help="a guide for each size in the spec, and the size chart"
+    )
     parser.add_argument("--out", metavar="DIR", required=True, help="the folder for the guide")
     parser.add_argument("--replace", action="store_true", help="write over files that were edited by hand")
-    parser.add_argument("--no-pdf", action="store_true", help="leave guide.pdf out")
+    parser.add_argument("--no-pdf", action="store_true", help="leave the PDF files out")
     parser.set_defaults(verb=_make)
 
 
+class _Listener(Reader):
+    """A reader that also keeps what it tells."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.told: list[Fault] = []
+
+    def tell(self, faults: Iterable[Fault]) -> None:
+        faults = tuple(faults)
+        self.told += faults
+        super().tell(faults)
+
+
 def _make(told: argparse.Namespace) -> int:
+    if told.every_size and (told.size is not None or told.wearer is not None):
+        print("furbelow: --every-size goes with neither --size nor --wearer", file=sys.stderr)
+        raise Stop(WRONG_USE)
+    reader = _Listener()
+    orders = reader.orders(told, every=told.every_size)
+    if not orders:
+        print(f"furbelow: {told.spec} names no sizes; say for whom: --wearer FILE", file=sys.stderr)
+        raise Stop(WRONG_USE)
+    unread = _unread(reader.told, told.wearer)
+    if told.every_size or len(orders) > 1 or unread:
+        return _make_site(told, reader, orders, unread)
+    return _make_one(told, reader, orders[0])
+
+
+def _make_one(told: argparse.Namespace, reader: Reader, order: Order) -> int:
     from compiler.pipeline import make
     from compiler.s6_write.folder import write_folder
 
-    reader = Reader()
-    orders = reader.orders(told)
-    made: dict[str, Mapping[str, bytes]] = {}
-    failed = False
-    for order in orders:
-        staged = make(order, with_pdf=not told.no_pdf)
-        reader.tell(staged.faults)
-        if staged.value is None:
-            failed = True
-            continue
-        made[order.wearer] = staged.value
+    staged = make(order, with_pdf=not told.no_pdf)
+    reader.tell(staged.faults)
+    if staged.value is None:
+        return SPEC_AT_FAULT
+    written = write_folder(Path(told.out), staged.value, replace=told.replace)
+    reader.tell(written.faults)
+    if written.value is None:
+        return SPEC_AT_FAULT
+    print(f"{order.wearer}: {Path(told.out) / 'guide.html'}")
+    return DONE
+
+
+def _make_site(told: argparse.Namespace, reader: Reader, orders: list[Order], unread: list[Missing]) -> int:
+    """A folder of guides for each order, and what is for all beside them; whoever can't be made is named as missing."""
+    from compiler.pipeline import plan, prove_each
+    from compiler.s5_buy.class_order import Garment, class_order
+    from compiler.s6_write.class_files import class_files
+    from compiler.s6_write.class_page import Made, Missing, class_page
+    from compiler.s6_write.files import files_of
+    from compiler.s6_write.folder import write_folder
+
+    out, with_pdf = Path(told.out), not told.no_pdf
     folders = folder_names(order.wearer for order in orders)
-    for wearer, files in made.items():
-        folder = Path(told.out) / folders[wearer] if len(orders) > 1 else Path(told.out)
-        written = write_folder(folder, files, replace=told.replace)
-        reader.tell(written.faults)
-        if written.value is None:
-            failed = True
-            continue
-        print(f"{wearer}: {folder / 'guide.html'}")
-    return SPEC_AT_FAULT if failed else DONE
+    garments: dict[int, Garment] = {}
+    made: list[Made] = []
+    missing: list[Missing] = []
+    for number, (order, proved) in enumerate(prove_each(orders), 1):
+        planned = plan(proved.value) if proved.value is not None else None
+        faults = (*proved.faults, *(planned.faults if planned else ()))
+        found = planned.value if planned else None
+        if found is not None:
+            files = files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf)
+            written = write_folder(out / folders[order.wearer], files, replace=told.replace)
+            faults = (*faults, *written.faults)
+            if written.value is not None:
+                garments[number] = Garment(found.rehearsal, found.cutting, found.shopping)
+                made.append(Made(number, order.wearer, folders[order.wearer], tuple(files)))
+                print(f"{order.wearer}: {out / folders[order.wearer] / 'guide.html'}", flush=True)
+        reader.tell(faults)
+        if number not in garments:
+            missing.append(Missing(order.wearer, _in_words(faults)))
+    if not garments:
+        return SPEC_AT_FAULT
+    whole = class_order(garments)
+    sizes = [each.whose.removeprefix("size ") for each in made] if told.every_size else []
+    whose = _whose(told, len(orders))
+    page = class_page(whole, whose, made, [*missing, *unread], sizes, with_pdf=with_pdf)
+    written = write_folder(out, class_files(page, whole), replace=told.replace)
+    reader.tell(written.faults)
+    if written.value is None:
+        return SPEC_AT_FAULT
+    print(f"{whose}: {out / 'index.html'}")
+    return SPEC_AT_FAULT if missing or unread else DONE
+
+
+def _unread(faults: Iterable[Fault], wearers: str | None) -> list[Missing]:
+    """The rows of the class that could not be read, by their lines."""
+    from compiler.s6_write.class_page import Missing
+
+    rows: dict[int, list[Fault]] = {}
+    for fault in faults:
+        if fault.is_error and fault.primary is not None and fault.primary.span.file == wearers:
+            rows.setdefault(fault.primary.span.start_line, []).append(fault)
+    return [Missing(f"line {line} of the class file", _in_words(told)) for line, told in sorted(rows.items())]
+
+
+def _in_words(faults: Iterable[Fault]) -> tuple[str, ...]:
+    """What kept a guide from being made. Not the headlines: they say measures, and the page is for all to see."""
+    from compiler.codes import CODES
+
+    return tuple(dict.fromkeys(CODES[fault.code] for fault in faults if fault.is_error))
+
+
+def _whose(told: argparse.Namespace, number: int) -> str:
+    """What the class is called, in its file or by its number."""
+    from compiler.s1_read.read_wearers import SCHEMA
+    from compiler.s1_read.source import read_checked
+    from compiler.s1_read.values import text_at
+
+    if told.every_size:
+        return "every size"
+    named = ""
+    if not told.wearer.lower().endswith(".csv"):
+        named = text_at(read_checked(told.wearer, SCHEMA)[2].value, "class")
+    return named or f"a class of {number}"

@@ -121,8 +121,8 @@ class Reader:
         self.tell(staged.faults)
         return staged.value
 
-    def orders(self, told: argparse.Namespace, *, first_only: bool = False) -> list[Order]:
-        """What is to be made, one order a body."""
+    def orders(self, told: argparse.Namespace, *, first_only: bool = False, every: bool = False) -> list[Order]:
+        """What is to be made, one order a body; every: one for each size where the call names nobody."""
         from compiler.pipeline import Order
 
         spec, faults = self.spec_and_faults(told.spec)
@@ -130,7 +130,7 @@ class Reader:
             self.stop(faults)
         self.tell(faults)
         room, choices = self.workroom(told.workroom), self.choices(told.choices)
-        bodies = self.bodies(spec, told)
+        bodies = self.bodies(spec, told, every=every)
         if first_only:
             bodies = bodies[:1]
         return [Order(spec, wearer, body, {**own, **choices}, room) for wearer, body, own in bodies]
