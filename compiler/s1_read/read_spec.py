@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections import ChainMap
+from collections.abc import Mapping
+
 from compiler.diagnostics import Fault, Span, Staged, has_errors, in_reading_order
 from compiler.s1_read.lower import lower
 from compiler.s1_read.own_techniques import own_techniques, with_techniques
@@ -11,6 +14,7 @@ from compiler.s1_read.spec import Spec
 from compiler.s1_read.yaml_tree import Tree
 from compiler.techniques import techniques
 from compiler.techniques.own_technique import OwnTechnique
+from compiler.techniques.technique import Technique
 
 SCHEMA = "garment.schema.json"
 
@@ -36,7 +40,9 @@ def read_spec(source: Source, *, in_full: bool = False) -> Staged[Spec]:
     if checked.value is None:
         return Staged(None, checked.faults)
     text = content.decode("utf-8-sig")
-    lowered = lower(checked.value, text, name, dict(techniques()) | own)
+    # Not merged into one dict: that would load every technique there is.
+    words: Mapping[str, Technique] = ChainMap(own, techniques())  # type: ignore[arg-type]
+    lowered = lower(checked.value, text, name, words)
     further = (*own_faults, *lowered.faults)
     faults = in_reading_order((*checked.faults, *without_echoes(further, checked.faults)))
     return Staged(None if has_errors(faults) else lowered.value, faults)

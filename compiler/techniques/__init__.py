@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from functools import cache
 from importlib import import_module
 from pkgutil import iter_modules
@@ -11,15 +11,41 @@ from compiler.s1_read.spec import Step
 from compiler.techniques.technique import Technique
 
 
+class _Library(Mapping[str, Technique]):
+    """Every technique by its word, in the order of the words. A module is loaded when its word is asked for.
+
+    A spec uses a dozen of them; to load all of them would take longer than to check it.
+    """
+
+    def __getitem__(self, word: str) -> Technique:
+        if word.replace(" ", "_") in _modules() and (found := _technique(word.replace(" ", "_"))):
+            return found
+        raise KeyError(word)
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(sorted(found.name for module in _modules() if (found := _technique(module))))
+
+    def __len__(self) -> int:
+        return sum(1 for _ in self)
+
+
 @cache
+def _modules() -> frozenset[str]:
+    return frozenset(module.name for module in iter_modules(__path__))
+
+
+@cache
+def _technique(module: str) -> Technique | None:
+    found: Technique | None = getattr(import_module(f"{__name__}.{module}"), "TECHNIQUE", None)
+    return found
+
+
+_LIBRARY = _Library()
+
+
 def techniques() -> Mapping[str, Technique]:
-    """Every technique by its word in a spec, in the order of the words."""
-    found = {}
-    for module in iter_modules(__path__):
-        technique = getattr(import_module(f"{__name__}.{module.name}"), "TECHNIQUE", None)
-        if technique is not None:
-            found[technique.name] = technique
-    return dict(sorted(found.items()))
+    """Every technique by its word in a spec. A technique's file has the name of its word."""
+    return _LIBRARY
 
 
 def technique_of(step: Step) -> Technique:
