@@ -4,18 +4,22 @@ from __future__ import annotations
 
 from functools import cache
 from itertools import product
+from math import prod
 from typing import TypeVar
 
 from compiler.s4_cut.chains import TooManyOrders, chain
 from compiler.s4_cut.depths import Depth, depths_of
+from compiler.s4_cut.full_sections import fullest_sum
 from compiler.s4_cut.grid import Kind, Scale
-from compiler.s4_cut.lay import Laying, Strand, cut_chain
-from compiler.s4_cut.plain import stack_across
+from compiler.s4_cut.lay import Laying, Strand, cut_chain, price
+from compiler.s4_cut.plain import first_fit_across, stack_across
 
 T = TypeVar("T")
 
 # Sets of pieces looked at before the search is given up and first fit has to do.
 MOST_SETS = 20_000
+# A group may have so many lanes more than its longest piece needs.
+LANES_MORE = 4
 
 # Joins -> (cost of lanes and joins, groups of pieces that share so many lanes), cheaper with every join more.
 _Shares = dict[int, tuple[int, tuple[tuple[tuple[int, ...], int], ...]]]
@@ -33,12 +37,59 @@ def lanes_across(kinds: tuple[Kind, ...], scale: Scale) -> list[tuple[int, list[
         if not shares:
             return None
         both: dict[int, tuple[int, list[Strand]]] = {}
-        for (joins, (cost, strands)), (more, (price, groups)) in product(options.items(), shares.items()):
+        for (joins, (cost, strands)), (more, (dearer, groups)) in product(options.items(), shares.items()):
             total = joins + more
-            if total not in both or cost + price < both[total][0]:
-                both[total] = cost + price, strands + _strands(depth, groups, scale.lane_over)
+            if total not in both or cost + dearer < both[total][0]:
+                both[total] = cost + dearer, strands + _strands(depth, groups, scale.lane_over)
         options = _cheaper_only(both)
     return [(joins, stack_across(strands, scale)) for joins, (_, strands) in options.items()]
+
+
+def shared_across(kinds: tuple[Kind, ...], scale: Scale) -> list[Laying]:
+    """Sections of lanes over the width for any number of pieces: good, without a claim to be the cheapest.
+
+    Of each depth, the longest piece left shares some lanes with those that fill them best, and so on; where first fit
+    is cheaper, that.
+    """
+    strands: list[Strand] = []
+    for depth in depths_of(kinds):
+        left = depth.counts
+        groups: list[tuple[tuple[int, ...], int]] = []
+        while any(left):
+            counts, lanes = _fullest(depth, left, scale)
+            groups.append((counts, lanes))
+            left = tuple(p - q for p, q in zip(left, counts, strict=True))
+        strands += _strands(depth, tuple(groups), scale.lane_over)
+    return min(
+        stack_across(strands, scale), first_fit_across(kinds, scale), key=lambda each: price(each, scale)
+    )
+
+
+def _fullest(depth: Depth, left: tuple[int, ...], scale: Scale) -> tuple[tuple[int, ...], int]:
+    """The longest piece left and others that fill so many lanes together, at the least cost for their length."""
+    room = scale.lane_over
+    first = max((i for i, number in enumerate(left) if number), key=lambda i: depth.kinds[i].length)
+    longest = depth.kinds[first]
+    least = longest.parts_in(room)
+    best: tuple[float, tuple[int, ...], int] | None = None
+    for lanes in range(least, least + LANES_MORE + 1):
+        free = lanes * room - longest.length - (lanes - 1) * longest.takes
+        rest = tuple(number - (i == first) for i, number in enumerate(left))
+        filling = fullest_sum(depth, rest, max(0, free))
+        counts = tuple(number + (i == first) for i, number in enumerate(filling))
+        try:
+            if chain([room] * lanes, depth.kinds, counts) is None:
+                continue
+        except TooManyOrders:
+            continue
+        cost = lanes * (scale.depth_on_grid(depth.depth) * scale.cloth + scale.cut)
+        cost += (lanes - 1) * (scale.join + scale.cut)
+        rate = cost / depth.length(counts)
+        if best is None or rate < best[0]:
+            best = rate, counts, lanes
+    if best is not None:
+        return best[1], best[2]
+    return tuple(int(i == first) for i in range(len(left))), least
 
 
 def _cheaper_only(options: dict[int, tuple[int, T]]) -> dict[int, tuple[int, T]]:
@@ -51,6 +102,8 @@ def _cheaper_only(options: dict[int, tuple[int, T]]) -> dict[int, tuple[int, T]]
 
 def _shares(depth: Depth, scale: Scale) -> _Shares:
     """The cheapest sharing of lanes among the pieces of one depth, by joins; empty when given up."""
+    if prod(number + 1 for number in depth.counts) ** 2 > 2 * MOST_SETS:
+        return {}
     looked_at = 0
     doubtful = False
     room = scale.lane_over

@@ -100,6 +100,22 @@ def sums_of(depth: Depth, counts: tuple[int, ...], limit: int) -> list[int]:
     return reached
 
 
+def pieces_of(depth: Depth, sums: list[int], total: int) -> tuple[int, ...]:
+    """How many pieces of each kind add up to a total that the bit sets of `sums_of` reach."""
+    taken = [0] * len(depth.kinds)
+    for index in range(len(taken) - 1, -1, -1):
+        while not sums[index] >> total & 1:
+            total -= depth.kinds[index].length
+            taken[index] += 1
+    return tuple(taken)
+
+
+def fullest_sum(depth: Depth, counts: tuple[int, ...], room: int) -> tuple[int, ...]:
+    """The pieces that fill `room` best when laid end to end, how many of each kind."""
+    sums = sums_of(depth, counts, room)
+    return pieces_of(depth, sums, sums[-1].bit_length() - 1)
+
+
 def _lengths(sums: list[list[int]], limit: int) -> list[int]:
     """Lengths worth trying: those at which the lanes of some depth are full, thinned out evenly."""
     reached = 0
@@ -118,13 +134,7 @@ def _fillings(depth: Depth, counts: tuple[int, ...], sums: list[int], length: in
         best = room.bit_length() - 1
         if best < LEAST_FILL * length:
             break
-        taken = [0] * len(counts)
-        rest = best
-        for index in range(len(counts) - 1, -1, -1):
-            while not sums[index] >> rest & 1:
-                rest -= depth.kinds[index].length
-                taken[index] += 1
-        fill = _Fill(tuple(taken), best)
+        fill = _Fill(pieces_of(depth, sums, best), best)
         while len(found) < most and all(p >= q for p, q in zip(counts, fill.counts, strict=True)):
             found.append(fill)
             counts = tuple(p - q for p, q in zip(counts, fill.counts, strict=True))

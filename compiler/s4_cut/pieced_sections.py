@@ -16,7 +16,7 @@ from math import ceil, gcd
 
 from compiler.s4_cut.chains import TooManyOrders, chain
 from compiler.s4_cut.depths import Depth
-from compiler.s4_cut.full_sections import Stage, sums_of
+from compiler.s4_cut.full_sections import Stage, pieces_of, sums_of
 from compiler.s4_cut.grid import Scale
 from compiler.s4_cut.highs import Answer, AtLeast, least_cost
 from compiler.s4_cut.lay import Laying, Strand, cut_chain
@@ -315,9 +315,4 @@ def _near(depth: Depth, counts: tuple[int, ...], length: float) -> Iterator[tupl
     if over:
         wanted.append(low + 1 + (over & -over).bit_length() - 1)
     for total in wanted:
-        taken = [0] * len(counts)
-        for index in range(len(counts) - 1, -1, -1):
-            while not sums[index] >> total & 1:
-                total -= depth.kinds[index].length
-                taken[index] += 1
-        yield tuple(taken)
+        yield pieces_of(depth, sums, total)

@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import islice, product
 from math import ceil, floor, inf
 
-from compiler.s4_cut.across import lanes_across
+from compiler.s4_cut.across import lanes_across, shared_across
 from compiler.s4_cut.exact import MOST_SECTIONS, Limits, Search, Work
 from compiler.s4_cut.grid import Kind, Scale, kinds_of, scale_of
 from compiler.s4_cut.lay import Laying, lay_out, price
@@ -18,6 +18,8 @@ from compiler.s4_cut.problem import Bolt, CutPrices, Strip, Way, ways_to_lay
 
 # A garment has few strips that may lie either way; more choices than this are cut off, plainest first.
 MOST_CHOICES = 243
+# First fit has to be there at once, so it tries only a few.
+PLAIN_CHOICES = 12
 
 
 def way_choices(strips: tuple[Strip, ...], bolt: Bolt) -> Iterator[tuple[Way, ...]]:
@@ -40,7 +42,7 @@ def plain_plan(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Cutt
     _, layings = min(
         (
             (price(layings, scale), layings)
-            for along, across in _split(strips, bolt, scale)
+            for along, across in islice(_split(strips, bolt, scale), PLAIN_CHOICES)
             for layings in [first_fit(along, scale) + first_fit_across(across, scale)]
         ),
         key=lambda each: each[0],
@@ -118,8 +120,8 @@ def _candidates(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, limits: Lim
         area = _area(along, scale) * scale.cloth + scale.setup * bool(along)
         options = lanes_across(across, scale)
         if options is None:
-            plain = first_fit_across(across, scale)
-            overs = [(_joins(plain), plain)]
+            good = shared_across(across, scale)
+            overs = [(_joins(good), good)]
         else:
             overs = options if limits.joins is not None else options[-1:]
         for joins, over in overs:

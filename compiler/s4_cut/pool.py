@@ -6,13 +6,13 @@ from fractions import Fraction
 from itertools import product
 from math import ceil, inf
 
-from compiler.s4_cut.across import lanes_across
+from compiler.s4_cut.across import lanes_across, shared_across
 from compiler.s4_cut.depths import Depth, depths_of
 from compiler.s4_cut.full_sections import Stage, full_sections
 from compiler.s4_cut.grid import Kind, Scale, kinds_of, scale_of
 from compiler.s4_cut.lay import Laying, lay_out, price
 from compiler.s4_cut.pieced_sections import lane_sets, pieced_sections, rough_sections
-from compiler.s4_cut.plain import first_fit, first_fit_across
+from compiler.s4_cut.plain import first_fit
 from compiler.s4_cut.plan import CuttingPlan
 from compiler.s4_cut.planner import way_choices
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
@@ -75,7 +75,7 @@ def _over_the_width(kinds: tuple[Kind, ...], scale: Scale) -> tuple[list[Laying]
     options = lanes_across(kinds, scale)
     if options is not None:
         return options[-1][1], price(options[-1][1], scale)
-    layings = first_fit_across(kinds, scale)
+    layings = shared_across(kinds, scale)
     area = sum(kind.length * kind.depth * kind.count for kind in kinds)
     return layings, area * scale.cloth // scale.width
 

@@ -6,6 +6,7 @@ from fractions import Fraction
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from compiler.s4_cut.planner import plain_plan
 from compiler.s4_cut.pool import pooled
 from compiler.s4_cut.problem import Bolt, CutPrices
 from tests.s4_cut.cases import PRICES, Case, class_of_thirty, cm, small_cases
@@ -22,6 +23,15 @@ def test_a_class_of_thirty_is_cut_from_at_most_85_and_a_half_metres() -> None:
     assert not any(section.across for section in plan.sections)
     wearers = {cut.wearer for section in plan.sections for lane in section.lanes for cut in lane.segments}
     assert wearers == {f"wearer {number}" for number in range(1, 31)}
+
+
+def test_a_class_across_the_cloth_shares_its_lanes() -> None:
+    strips = tuple(replace(strip, grain="across", most_joins=4) for strip in class_of_thirty())
+    bolt = Bolt(cm(150), cm(1))
+    plan = pooled(strips, bolt, PRICES)
+    assert faults(plan, strips, bolt, PRICES) == []
+    assert all(section.across for section in plan.sections)
+    assert plan.laid_length < plain_plan(strips, bolt, PRICES).laid_length * Fraction(95, 100)
 
 
 @settings(max_examples=25, deadline=None)

@@ -8,8 +8,8 @@ copy is there once, joined lengths and allowances are right, and the totals and 
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterator
 from fractions import Fraction
-from itertools import combinations
 
 from compiler.s4_cut.plan import CuttingPlan, Lane, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
@@ -47,9 +47,8 @@ def _section_faults(plan: CuttingPlan, bolt: Bolt) -> list[str]:
             if not section.across and not (low >= 0 and high <= bolt.usable_width):
                 wrong.append(f"section {number}: a lane leaves the cloth")
             wrong += _lane_faults(lane, section, bolt, number)
-        wrong += [
-            f"section {number}: lanes overlap" for one, two in combinations(boxes, 2) if _overlap(one, two)
-        ]
+        if any(_overlap(one, two) for one, two in _beside(boxes)):
+            wrong.append(f"section {number}: lanes overlap")
         folds = [lane for lane in section.lanes if lane.layer == "fold"]
         if len(folds) > 1 or any(lane.offset for lane in folds):
             wrong.append(f"section {number}: more than one lane on the fold, or one that isn't at it")
@@ -93,6 +92,16 @@ def _lane_box(section: Section, lane: Lane, bolt: Bolt) -> Box:
         "under": middle - lane.offset - lane.depth,
     }[lane.layer]
     return section.start, low, section.start + section.length, low + lane.depth
+
+
+def _beside(boxes: list[Box]) -> Iterator[tuple[Box, Box]]:
+    """Pairs of boxes that lie over the same stretch of the bolt."""
+    ordered = sorted(boxes)
+    for index, one in enumerate(ordered):
+        for two in ordered[index + 1 :]:
+            if two[0] >= one[2]:
+                break
+            yield one, two
 
 
 def _overlap(one: Box, two: Box) -> bool:
