@@ -19,8 +19,8 @@ from typing import NamedTuple
 from compiler.s4_cut.rectangles_proof import OutOfWork, decide
 from compiler.s4_cut.rectangles_search import Laid, Taste, search
 
-_TASTES = (Taste(0.03, 0.5, 0.5), Taste(0.01, 1, 1), Taste(0.01, 0.5, 0.5), Taste(0.03, 1, 1))
-_FIRST_BEAM = 6
+_TASTES = (Taste(0.03, 0.5, 0.5), Taste(0.01, 1, 1), Taste(0.1, 1, 1), Taste(0.3, 2, 1))
+_QUICK_BEAM, _FIRST_BEAM = 2, 6
 _FEW = 24  # rectangles; above, the complete search hardly ever ends
 
 
@@ -132,8 +132,10 @@ class _Desk:
 
     def improve(self) -> None:
         """Shorten the plan until it is proven or the work is done."""
-        ceiling, step = self.bound, 1
-        while ceiling < self.length and not self._try(ceiling, _FIRST_BEAM, _TASTES[0], False):
+        # A first good plan soon: a few hundredths over the bound, or as much more as it takes.
+        step = 1 + self.bound // 40
+        ceiling = self.bound + step - 1
+        while ceiling < self.length and self.spend(0) and not self._try(ceiling, _QUICK_BEAM, _TASTES[0], False):
             ceiling, step = ceiling + step, 2 * step
         beam = _FIRST_BEAM
         while self.length > self.bound and self.spend(0):

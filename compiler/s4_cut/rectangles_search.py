@@ -13,7 +13,7 @@ and Leung, Zhang & Sim 2011, Eur. J. Oper. Res. 215:57-69. The score is this pro
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from heapq import nsmallest
+from math import inf
 from operator import itemgetter
 from typing import NamedTuple
 
@@ -71,8 +71,15 @@ def search(
     ranks: list[Part] = [(*floor(width, ceiling), stock.everything, 0, 0.0, 0, None, None)]
     for placed in range(count):
         keep = max(2, int(beam * (0.4 + 3 * (placed / count) ** 3)))
-        looked_at = []
+        looked_at: list[tuple[float, int, Part, int, int, int]] = []
+        worst = inf
+        before = 0
         for plan in ranks:
+            if len(looked_at) > 6 * keep:
+                before += len(looked_at) - 3 * keep
+                looked_at.sort(key=_score)
+                del looked_at[3 * keep :]
+                worst = looked_at[-1][0]
             xs, ys, left, waste, gained, narrowest = plan[:6]
             y = min(ys)
             i = ys.index(y)
@@ -84,11 +91,15 @@ def search(
                 narrowest += 1
             slim = widths[narrowest]
             base = waste * cost + len(ys) - gained
+            # Later bits gain less: from here on even one that levels both walls is too bad.
+            enough = base - 2 - worst
             fitting = stock.one_of_each(left) & no_wider(gap) & no_higher(ceiling - y)
             while fitting:
                 bit = fitting & -fitting
                 fitting ^= bit
                 k = bit.bit_length() - 1
+                if gain[k] < enough:
+                    break
                 high = h[k]
                 rest = gap - w[k]
                 score = base - gain[k]
@@ -111,10 +122,10 @@ def search(
                     if high == far:
                         score -= 1
                 looked_at.append((score, k, plan, narrowest, i, y))
-        if not spend(len(looked_at)):
+        if not spend(before + len(looked_at)):
             return None
-        if len(looked_at) > 3 * keep:
-            looked_at = nsmallest(3 * keep, looked_at, key=_score)
+        looked_at.sort(key=_score)
+        del looked_at[3 * keep :]
         found = []
         seen = set()
         for _, k, plan, narrowest, i, y in looked_at:
@@ -148,9 +159,8 @@ def search(
             )
         if not found:
             return None
-        if len(found) > keep:
-            found = nsmallest(keep, found, key=_score)
-        ranks = [plan[1:] for plan in found]
+        found.sort(key=_score)
+        ranks = [plan[1:] for plan in found[:keep]]
     laid: Laid = []
     last: Part | None = ranks[0]
     while last is not None:
