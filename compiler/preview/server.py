@@ -9,6 +9,7 @@ import base64
 import hashlib
 import html
 import json
+import sys
 from collections.abc import Mapping
 from http import HTTPStatus
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
@@ -27,6 +28,15 @@ _ALWAYS = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Cross-Origin-Opener-Policy": "same-origin",
 }
+
+
+class _Server(ThreadingHTTPServer):
+    daemon_threads = True
+
+    def handle_error(self, request: Any, client_address: Any) -> None:
+        """A browser that goes away in the midst of an answer is no fault."""
+        if not isinstance(sys.exception(), (ConnectionError, TimeoutError)):
+            super().handle_error(request, client_address)
 
 
 def preview_server(watch: Watch, title: str, port: int = 0) -> ThreadingHTTPServer:
@@ -81,8 +91,7 @@ def preview_server(watch: Watch, title: str, port: int = 0) -> ThreadingHTTPServ
         def log_message(self, format: str, *args: Any) -> None:
             """The terminal stays free for faults."""
 
-    server = ThreadingHTTPServer((LOOPBACK, port), Handler)
-    server.daemon_threads = True
+    server = _Server((LOOPBACK, port), Handler)
     hosts = {f"{name}:{server.server_address[1]}" for name in (LOOPBACK, "localhost")}
     return server
 

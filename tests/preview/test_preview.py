@@ -6,6 +6,7 @@ import http.client
 import json
 import os
 import socket
+import struct
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -195,3 +196,18 @@ def test_every_answer_is_kept_by_nobody_and_framed_by_nobody_else(preview: tuple
         assert "Access-Control-Allow-Origin" not in headers
     assert "frame-ancestors 'none'" in ask(preview[1], "/")[1]["Content-Security-Policy"]
     assert "frame-ancestors 'self'" in ask(preview[1], "/guide")[1]["Content-Security-Policy"]
+
+
+def test_a_browser_that_goes_away_leaves_the_terminal_quiet(
+    spec: Path, preview: tuple[Watch, int], capfd: pytest.CaptureFixture[str]
+) -> None:
+    _, port = preview
+    for asked in (b"GET /state?after=1 HTTP/1.1\r\nHost: 127.0.0.1:%d\r\n\r\n" % port, b"GET /"):
+        gone = socket.create_connection(("127.0.0.1", port))
+        gone.sendall(asked)
+        # A linger of nothing makes the system reset the connection.
+        gone.setsockopt(socket.SOL_SOCKET, socket.SO_LINGER, struct.pack("ii", 1, 0))
+        gone.close()
+    spec.write_text(FAULTY, encoding="utf-8")
+    assert "linning" in state(port, after=1)["report"]
+    assert "Traceback" not in capfd.readouterr().err
