@@ -15,11 +15,13 @@ _INCH = Fraction("25.4")
 
 @dataclass(frozen=True)
 class Say:
-    """How this guide speaks. `joins` holds the joins that the cutting plan gave each piece, over all its copies."""
+    """How this guide speaks. `joins` holds the joins that the cutting plan gave each piece, over all its copies;
+    `lengths` the lengths of the segments that each copy is cut in, for figures."""
 
     solved: Solved
     room: Workroom
     joins: Mapping[str, int] = field(default_factory=dict)
+    lengths: Mapping[str, tuple[tuple[Fraction, ...], ...]] = field(default_factory=dict)
 
     @property
     def system(self) -> System:
@@ -38,6 +40,13 @@ class Say:
         return show_length(
             length, "inch", _INCH / 8 if length < _INCH else _INCH / 2 if length > 2 * _INCH else _INCH / 4
         )
+
+    def pins(self, length: Fraction) -> int:
+        """How many pins or clips an edge takes at the spacing that the guide names."""
+        spacing = self.room.pin_spacing
+        if self.system == "inch":  # as `about` says it
+            spacing = max(round(spacing / (_INCH / 8)), 1) * _INCH / 8
+        return max(1, round(length / spacing))
 
     def stitch(self, length: Fraction) -> str:
         """A stitch length: in mm as machines are marked, in inch rooms with the count to the inch."""

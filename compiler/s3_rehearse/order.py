@@ -8,6 +8,7 @@ done first (dynamic programming over the ideals of the precedence).
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import accumulate
 
 from compiler.techniques.technique import Performed
 
@@ -41,8 +42,9 @@ def fewest_set_ups(performed: Sequence[Performed], *, parts_together: bool) -> t
     """
     before = list(must_follow(performed))
     if parts_together:
-        parts = list(dict.fromkeys(done.step.step.part for done in performed))
-        rank = [parts.index(done.step.step.part) for done in performed]
+        # By their place, not their words: two parts may bear one heading.
+        parts = [done.step.step.part for done in performed]
+        rank = list(accumulate(0 if at == 0 else int(parts[at] != parts[at - 1]) for at in range(len(parts))))
         before = [
             firsts | {other for other in range(len(performed)) if rank[other] < rank[at]}
             for at, firsts in enumerate(before)

@@ -26,7 +26,7 @@ from compiler.techniques.technique import Action
 def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str) -> Guide:
     """The guide for one wearer. Steps are numbered through, cutting first."""
     run, solved = rehearsal.run, rehearsal.solved
-    say = Say(solved, run.room, cutting.joins)
+    say = Say(solved, run.room, cutting.joins, cutting.lengths)
     cutting_page = cutting_steps(solved, cutting, say)
     parts = _parts(rehearsal, shopping, say, len(cutting_page))
     guide = Guide(
@@ -41,7 +41,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         cutting_figures=(how_to_read(), *cutting_figures(cutting, solved, say)),
         cutting_steps=cutting_page,
         parts=(*parts, _last_look(rehearsal, say, cutting_page, parts)),
-        proofs=tuple(ProofLine(proof.claim, proof.shown) for proof in rehearsal.proofs),
+        proofs=tuple(ProofLine(proof.claim, proof.shown) for proof in rehearsal.proofs if proof.shown),
         notes=solved.spec.notes,
         overview=overview(run, say),
         rounding=say.length(solved.rounding),
@@ -132,7 +132,11 @@ def _last_look(rehearsal: Rehearsal, say: Say, cutting: tuple[GuideStep, ...], p
     steps = tuple(GuideStep(number + at, *row) for at, row in enumerate(told, 1))
     return Part(
         "Last look",
-        (Operation("last-look", "Look the garment over", "It is safe to put on.", "10 min", (), (), steps, "", ""),),
+        (
+            Operation(
+                "last-look", "Look the garment over", "It is safe to put on.", _hours(LAST_LOOK), (), (), steps, "", ""
+            ),
+        ),
     )
 
 
@@ -172,10 +176,20 @@ def _safe_to_stop(bench: Bench) -> bool:
     return not loose and not any(casing.open and casing.elastic for casing in bench.casings.values())
 
 
-def _minutes(minutes: Fraction) -> str:
+LAST_LOOK = 10  # minutes
+
+
+def _fives(minutes: Fraction) -> int:
     """Time as a person plans it: to 5 minutes."""
-    fives = max(1, round(minutes / 5)) * 5
-    hours, rest = divmod(fives, 60)
+    return max(1, round(minutes / 5)) * 5
+
+
+def _minutes(minutes: Fraction) -> str:
+    return _hours(_fives(minutes))
+
+
+def _hours(minutes: int) -> str:
+    hours, rest = divmod(minutes, 60)
     return " ".join(([f"{hours} h"] if hours else []) + ([f"{rest} min"] if rest else []))
 
 
@@ -226,14 +240,10 @@ def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
 
 
 def _times(shopping: ShoppingList) -> tuple[Fact, ...]:
-    """How long the work takes, for planning the day."""
+    """How long the work takes, for planning the day: the times of the steps as they are printed, added up."""
+    steps = sum((_fives(minutes) for minutes in shopping.minutes), _fives(shopping.cutting_minutes) + LAST_LOOK)
     return (
-        Fact(
-            "",
-            "time for all of it, about",
-            _minutes(shopping.time.minutes),
-            "from the seams, pins and set-ups of this guide",
-        ),
+        Fact("", "time for all of it, about", _hours(steps), "the times of the steps, without washing and drying"),
         Fact("", "of which cutting", _minutes(shopping.cutting_minutes), ""),
     )
 
@@ -284,12 +294,12 @@ def _tools(rehearsal: Rehearsal) -> tuple[Tool, ...]:
     pinned = max((done.pinned for done in run.performed), default=Fraction(0))
     number = int(pinned / run.room.pin_spacing / 10 + 1) * 10
     tools += [
-        Tool(f"{run.room.hold_with}, about {number}", "holding edges"),
+        Tool(f"{run.room.hold_with}, about {number}", "holding edges; count them out"),
         Tool("tape measure, fabric marker, scissors for cloth", "measuring, marking, cutting"),
         Tool("paper tape and paper tags", "lines on the table to cut along, letters of the pieces"),
         Tool("seam ripper", "unpicking"),
         Tool("blunt hand needle, thread in a bright colour", "fastening thread ends, tagging side seams"),
     ]
     if run.final.casings:
-        tools.append(Tool("safety pin or bodkin", "drawing in the elastic"))
+        tools.append(Tool("two safety pins", "drawing in the elastic"))
     return tuple(tools)

@@ -19,7 +19,8 @@ def cut_lines(solved: Solved, cutting: Cutting, say: Say) -> tuple[CutLine, ...]
     lines = []
     for name, piece in solved.pieces.items():
         joins = cutting.joins.get(name, 0)
-        note = f"{say.count(joins, 'join')} over all copies" if joins else "whole"
+        copies = " in all" if piece.count > 1 else ""
+        note = f"{say.count(joins, 'join')}{copies}" if joins else "whole"
         folded = ", folded" if piece.folded else ""
         lines.append(
             CutLine(
@@ -48,15 +49,15 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
     cloth, plan = _cloth(solved, sheet.material.material.name), sheet.plan
     faces = sheet.material.material.has_right_side
     told = []
+    needs = max((_across(plan, section) for section in plan.sections), default=Fraction(0))
     if sheet.bolt.shrinkage:
         told.append((
             f"Wash, dry and press the {cloth} before cutting: it shrinks about {say.share(sheet.bolt.shrinkage)}.",
-            f"It is at least {say.cut(plan.usable_width)} wide between the selvedges and {say.cut(plan.laid_length)} long.",
-            "", "If it shrank more, buy the difference before you cut anything.",
+            f"It is at least {say.cut(plan.laid_length)} long, and {say.cut(needs)} wide between the selvedges.",
+            "", "If it shrank more, buy the length that is missing before you cut anything.",
         ))  # fmt: skip
     edge = "fold" if plan.folded else "long edge that you trimmed"
     fold = "Fold the cloth lengthwise, selvedge to selvedge. " if plan.folded else ""
-    needs = max((_across(plan, section) for section in plan.sections), default=Fraction(0))
     told.append((
         f"{fold}Cut off the selvedges of the {cloth} and straighten the end that you begin at.",
         f"{say.cut(plan.usable_width)} of width is left; this plan needs {say.cut(needs)}.", "",
@@ -73,18 +74,27 @@ def _section_steps(
     of = f"section {number} of {sections}" if sections > 1 else "the one section"
     marks = table_marks(section)
     tapes = listed([say.cut(mark.distance) for mark in marks])
-    along = "from the cut end, across the cloth" if section.across else f"from the {edge}"
+    if section.across:
+        lay, along = "across the table", "the left end of the table"
+        level = f"Draw the {cloth} along the table over the tapes, its cut end level with the left end"
+    elif edge == "fold":
+        lay, along = "along the table", "the near edge of the table"
+        level = f"Draw the {cloth} over the tapes, the fold level with the near edge"
+    else:
+        lay, along = "along the table", "the near edge of the table"
+        level = f"Draw the {cloth} over the tapes, the long edge that you trimmed level with the near edge"
     told = [(
         f"Cut {say.cut(section.length)} off the {cloth} for {of}.",
         f"It is {say.cut(section.length)} long on both sides.", say.about(TRIM_TOLERANCE), "If one side is shorter, cut again square.",
     ), (
-        f"Draw it over the table, straight and without pull. Every tape is measured {along}.", "", "", "",
-    ), (
-        f"Lay {'tapes' if len(marks) > 1 else 'a tape'} at {tapes}.",
-        "The last tape is at its distance at both ends of the table.", say.about(TRIM_TOLERANCE / 2),
+        f"Stick paper tapes {lay}. Their far sides lie {tapes} from {along}.",
+        "The last tape is at its distance at both its ends.", say.about(TRIM_TOLERANCE / 2),
         "Measure again from the same edge, never from tape to tape.",
     ), (
-        f"Cut along {'each tape' if len(marks) > 1 else 'the tape'}: {say.count(len(section.lanes), 'lane')}.", "", "", "",
+        f"{level}, straight and without pull.", "", "", "",
+    ), (
+        f"Cut along the far side of {'each tape' if len(marks) > 1 else 'the tape'}: {say.count(len(section.lanes), 'lane')}."
+        " Where cloth hides a tape, rule a line from end to end.", "", "", "",
     )]  # fmt: skip
     table = say.room.table_length
     if table is not None and section.length > table and not section.across:
@@ -103,10 +113,17 @@ def _section_steps(
             text = f"From lane {at}, {say.cut(lane.depth)} deep, cut {cuts}."
         told.append((text, "", "", ""))
     if faces:
-        tag = "Pin a paper tag with its letter on the wrong side of each piece."
+        tag = "Pin a paper tag with its letter and number on the wrong side of each piece, near the edge that is up on the drawing."
     else:
-        tag = "Pin a paper tag with its letter on one face of each piece. This cloth has no right side: from now on the tag lies on the wrong side."
-    told.append((tag, f"{say.count(sum(len(lane.segments) for lane in section.lanes), 'piece')} tagged.", "", ""))
+        tag = "Pin a paper tag with its letter and number on one face of each piece. This cloth has no right side: the face with the tag is the wrong side from now on."
+    told.append(
+        (
+            tag,
+            f"{say.count(sum(len(lane.segments) for lane in section.lanes), 'piece')} tagged. A tag comes off when its piece is sewn.",
+            "",
+            "",
+        )
+    )
     return told
 
 

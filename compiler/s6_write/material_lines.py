@@ -22,7 +22,7 @@ def material_lines(shopping: ShoppingList, say: Say) -> tuple[MaterialLine, ...]
             description=_description(line, say),
             amount=_amount(line, line.bought, say),
             need=_amount(line, line.need, say, need=True),
-            use=line.placement,
+            use=_use(line, shopping, say),
             cost="" if line.cost is None else f"{show_fixed(line.cost, 2)} {shopping.currency}",
         )
         for line in shopping.lines
@@ -56,6 +56,18 @@ def _amount(line: Line, amount: Fraction, say: Say, need: bool = False) -> str:
         reel = say.buy(line.material.amounts["reel"].as_length_mm())
         return f"{say.count(int(amount), 'reel')} of {reel}"
     return say.buy(amount)
+
+
+def _use(line: Line, shopping: ShoppingList, say: Say) -> str:
+    """Where it goes; of thread, why so many reels, and how many bobbins to wind first."""
+    if line.unit != "reels":
+        return line.placement
+    told = [line.placement]
+    if shopping.thread.reels_at_once > 1:
+        told.append(f"the overlocker takes {shopping.thread.reels_at_once} reels at once")
+    if shopping.bobbins:
+        told.append(f"wind {say.count(shopping.bobbins.bobbins, 'bobbin')} first")
+    return "; ".join(told)
 
 
 def _description(line: Line, say: Say) -> str:

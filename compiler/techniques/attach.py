@@ -11,6 +11,7 @@ Source: the gathered edge below, the flat one on top; short by 15 cm in 4 m may 
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, Seam, State
 from compiler.cloth.limits import EASE_SHARE, LET_OUT_SHARE
@@ -34,11 +35,13 @@ from compiler.techniques.technique import (
 )
 from compiler.workroom import Workroom
 
+KNOT = Fraction(20)
+
 
 class Attach:
     name = "attach"
     about = "Sew one edge to another of the same length, right sides together."
-    pictures = ("pieces", "matching marks", "sewn seam")
+    pictures = ("pieces", "matching marks", "ring over ring", "sewn seam")
     parameters = {
         "edge": Parameter("The edge to sew on, gathered or flat.", "edge"),
         "to": Parameter("The edge it is sewn to.", "edge"),
@@ -114,7 +117,8 @@ class Attach:
         marks = "the side seams and the marks" if ring else "both ends and the marks"
         actions = (
             Action(
-                f"Mark {upper} in {named}s, every {say.length(length / parts)}" + (", the first at the side seam." if ring else "."),
+                f"Mark {upper} in {named}s on both faces, every {say.length(length / parts)}"
+                + (", the first at the side seam." if ring else "."),
                 chain=chain,
             ),
             *(
@@ -132,12 +136,17 @@ class Attach:
                 else (Action(f"Lay {lower} against {upper}, right sides together, and match {marks}.", chain=chain),)
             ),
             Action(
-                f"{'Clip' if hold == 'clips' else 'Pin'} at the marks first, then every {say.about(spacing)} between them:"
-                f" about {int(length / spacing)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
+                f"{'Clip' if hold == 'clips' else 'Pin'} at the marks first, from the side of {say.the(to.pieces)}, then every"
+                f" {say.about(spacing)} between them: about {say.pins(length)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
                 check=f"The edges lie level and no {folds} are bunched at the marks." if edge.gathered else "",
                 tolerance=f"up to {say.length(length * EASE_SHARE)} short in all: ease it in" if edge.gathered else "",
                 remedy=f"More than {say.length(length * LET_OUT_SHARE)} short: let the gathers out." if edge.gathered else "",
                 chain=chain,
+            ),
+            *(
+                (Action(f"Take out the pins that hold the thread tails. Knot the tails two and two and cut them to"
+                        f" {say.about(KNOT)}.", chain=chain),)
+                if edge.gathered and edge.gathered != "pleating attachment" else ()
             ),
             Action(
                 f"Turn the work so that {say.the(to.pieces)} {'lie' if len(set(to.pieces)) > 1 else 'lies'} on top"
@@ -152,10 +161,6 @@ class Attach:
                 remedy="Unpick that hand's width, smooth it and sew it again."
                 + (" A row that shows below the seam is pulled out." if edge.gathered else ""),
                 chain=chain,
-            ),
-            *(
-                (Action("Take out the pins, knot the gathering tails in pairs and cut them off.", chain=chain),)
-                if edge.gathered else ()
             ),
         )  # fmt: skip
         hung = say.the(edge.pieces)

@@ -154,10 +154,10 @@ class BandCasing:
                 f"Bring the folded edge over to the right side until it covers the stitch line by {say.about(Fraction(1))}, and"
                 f" {pin.lower()} it.",
                 check=f"The band is {say.length(facts['depth'])} deep all round.",
-                tolerance=f"{say.about(Fraction(2))} more or less",
+                tolerance=f"never less, up to {say.about(Fraction(2))} more",
                 remedy="Shift the fold until it covers the stitch line everywhere.",
             ),
-            Action(f"Mark a gap of {say.length(gap)} at the side seam, with a mark at each end."),
+            Action(f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} past the side seam, with a mark at each end."),
             Action(
                 f"With the right side up, topstitch {say.about(EDGE_STITCH)} from the lower fold from one mark round to the other,"
                 f" {say.length(length - gap)}, a few stitches back at both ends. Leave the gap of {say.length(gap)} open.",

@@ -70,7 +70,7 @@ class CloseGap:
         casing = done.before.casings[edge_of(done.step.step, "of")]
         actions = (
             Action(
-                f"Stretch the waist flat at the gap and sew the {say.length(casing.gap)} shut, in line with the first row and"
+                f"Pull the casing flat at the gap alone. Sew the {say.length(casing.gap)} shut, in line with the first row and"
                 f" {say.about(PAST)} over it at both ends.",
                 check="The row is unbroken and the elastic is not caught: it slides under your finger.",
                 remedy="If the elastic is caught, unpick the row and sew it again nearer to the fold.",

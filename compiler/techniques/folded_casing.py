@@ -84,12 +84,14 @@ class FoldedCasing:
             Action(
                 f"Fold it down again by {say.length(depth)}, press, and {pin} it.",
                 check=f"The casing is {say.length(depth)} deep all round.",
-                tolerance=f"{say.about(Fraction(2))} more or less",
+                tolerance=f"never less, up to {say.about(Fraction(2))} more",
                 remedy="Unfold and press again where it wanders: elastic twists in an uneven casing.",
             ),
-            Action(f"Mark a gap of {say.length(gap)} at the side seam, with a mark at each end."),
             Action(
-                f"Sew {say.about(EDGE_STITCH)} above the lower fold from one mark round to the other,"
+                f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} past the side seam, with a mark at each end."
+            ),
+            Action(
+                f"With the wrong side up, sew {say.about(EDGE_STITCH)} above the lower fold from one mark round to the other,"
                 f" {say.length(edge.set_length - gap)}, {say.stitch(done.sewn[0].stitch)}, a few stitches back at both"
                 f" ends. Leave the gap of {say.length(gap)} open.",
                 check=f"The gap is open and the channel is {say.length(depth - EDGE_STITCH)} wide inside.",

@@ -153,10 +153,10 @@ class Gather:
         hold = f"Hold all {layers} layers together, edges level, and work through all of them." if layers > 1 else ""
         start = "side seam" if ring else "left end"
         if facts["behind"] == EVEN:
-            spread = f"a mark every {say.length(edge.cloth_length / parts)} of flat cloth"
+            folds = "in half and in half again" + (", and once more" if parts == 8 else "")
             mark = Action(
-                f"Mark {where} in {named}s: {spread},"
-                + (" the first at the side seam." if ring else " from end to end."),
+                f"Fold {where} {folds}, {'from the side seam' if ring else 'end to end'}, and mark the folds: every"
+                f" {say.length(edge.cloth_length / parts)} of flat cloth.",
                 chain=chain,
             )
         else:
@@ -225,9 +225,9 @@ class Gather:
             Action(
                 f"Measure the gathered edge{' all round' if ring else ''}: {short}.",
                 check=f"It is {short} long" + (f", the length of {target}." if target else "."),
-                tolerance=f"up to {short_by} short may be eased in when you sew",
-                remedy=f"More than {let_out} short: let the gathers out. Between {short_by} and {let_out}, do"
-                " either. Too long: pull the gathers closer.",
+                tolerance=f"up to {short_by} short in all: the longer edge is eased in when you sew",
+                remedy=f"More than {let_out} short: let the gathers out. Between {short_by} and {let_out}, ease it in or let"
+                " them out. Too long: pull the gathers closer.",
                 chain=chain,
             )
         )

@@ -83,7 +83,7 @@ class InsertElastic:
                 f" {say.length(width + PASS - casing.gap)} short",
                 notes=(f"{say.length(width)} + {say.length(PASS)} to pull it through = {say.length(width + PASS)}",),
                 help="leave a wider gap in the casing"))  # fmt: skip
-        if fault := no_length(step, "length"):
+        if fault := no_length(step, "length") or no_length(step, "overlap"):
             return refused(bench, step, (piece,), fault)
         if length > casing.length:
             return refused(bench, step, (piece,), fault_at(
@@ -121,20 +121,22 @@ class InsertElastic:
                 " cannot slip inside."
             ),
             Action(
-                "Fix a safety pin or bodkin in the other end and work it round through the channel to the gap, between the"
-                " seam margin and the outside. Push the cloth back over the elastic as you go.",
+                "Fix a safety pin or bodkin in the other end and work it round through the channel to the gap"
+                + (", between the seam margin and the outside." if "." not in casing.name else ".")
+                + " Push the cloth back over the elastic as you go.",
                 check="The elastic is not twisted.",
                 remedy="If it is, draw the last hand's length back, turn it and go on.",
             ),
+            Action(f"Take out the first pin and pull {say.about(Fraction(100))} of both ends out of the gap."),
             Action(
                 f"Lap the two ends over each other by {say.length(overlap)}, mark on end, and hold them with a closed safety pin.",
                 check=f"The loop measures {length} at rest. Try it on before you sew: it must sit firmly and not cut in.",
-                tolerance=f"{say.about(Fraction(10))} more or less",
+                tolerance=f"{say.about(overlap / 2)} more or less",
                 remedy=f"Lap the ends more if it slips down, up to {say.about(overlap / 2)} less if it cuts in. If that is not"
                 " enough, cut a new piece and note its length.",
             ),
             Action(
-                "Zigzag over the lap twice and along both its ends.",
+                "Zigzag over the lap twice and along both its ends, 3 mm wide and 2 mm long. Let it slip back into the channel.",
                 check="Pull hard: nothing gives.",
                 remedy="Sew over the lap once more.",
             ),

@@ -151,14 +151,15 @@ class JoinEnds:
         edge = done.after.edge(f"{checked}.bottom")
         round_it = say.length(edge.set_length)
         pieced = any(say.joins.get(piece, 0) for piece in pieces)
-        tag = (Action("Tie a bright thread into this seam: it is the side seam, from which all marks are measured.",
+        tag = (Action("Tie a bright thread into the top end of this seam: it is the side seam, from which all marks are measured.",
                       chain=say.chain(ring.copies)),) if pieced else ()  # fmt: skip
         actions = (
             Action(lay, check="The strip is not twisted: it lies flat as a band." if not one_ring else "",
                    remedy="If it is twisted, take one end out and turn it over." if not one_ring else "",
                    chain=say.chain(copies)),
             Action(
-                f"Sew {length}, {say.length(seam)} from the ends, {stitch}, a few stitches back at both ends.",
+                f"Sew {length}, {say.length(seam)} from the ends, {stitch}, a few stitches back at both ends. Fold its margin to one"
+                " side with your fingernail.",
                 check="Its margin stands on the wrong side, as those of the joins do." if pieced else "",
                 chain=say.chain(copies),
             ),

@@ -33,7 +33,7 @@ from compiler.workroom import Workroom
 class JoinStrips:
     name = "join strips"
     about = "Sew the segments of a pieced strip together, end to end."
-    pictures = ("pieces", "sewn seam")
+    pictures = ("strips", "sewn seam")
     parameters = {"of": Parameter("The piece or pieces whose strips are joined.", "pieces")}
 
     def takes(self, step: Step, edges_in: EdgesIn) -> tuple[Takes, ...]:
@@ -84,7 +84,7 @@ class JoinStrips:
                 ),
                 Action(
                     f"Sew each join {say.length(seam)} from the ends, with a {say.stitch(done.sewn[0].stitch)} and"
-                    f" a few stitches back at both ends.",
+                    f" a few stitches back at both ends. Fold the margin to one side with your fingernail.",
                     check="All margins stand on the wrong side.",
                     remedy="Unpick a join whose margin stands on the right side, turn one segment over and sew it again.",
                     chain=say.count(joins, "join"),
@@ -93,8 +93,8 @@ class JoinStrips:
                     f"Measure each finished strip: {whole}.",
                     check=f"Each strip of the {say.piece(piece)} is {whole} long.",
                     tolerance=f"{say.about(max(cloth.piece.cut_length / 200, Fraction(5)))} more or less",
-                    remedy="If it is longer, trim one end square. If it is shorter, close its ends with a seam narrower by"
-                    " as much.",
+                    remedy="If it is longer, trim one end square. If it is shorter, unpick the join that is too wide and"
+                    " sew it again.",
                     chain=say.chain(cloth.copies),
                 ),
             ]

@@ -124,14 +124,19 @@ class Neaten:
         if actions and say.room.neaten_with == "overlocker":
             actions.append(
                 Action(
-                    f"Leave a thread chain of {say.about(TAIL)} at the end, thread it on a blunt needle, draw it under the"
-                    " stitches and cut off the rest.",
+                    f"Leave a thread chain of {say.about(TAIL)} at every start and end. Thread each on a blunt needle, draw it"
+                    " under the stitches and cut off the rest.",
                     check="No loose chain hangs out.",
                 )
             )
         if actions and say.room.neaten_with == "zigzag":
             actions.append(Action("Sew a few stitches back at the end and cut the threads short."))
-        return Telling(f"Neaten {listed(places)}", "The cut edges cannot ravel.", tuple(actions), (BLADES,))
+        if len(places) > 1:
+            joins = all(seam.name.endswith(".joins") for seam in done.facts["seams"]) and not done.facts["edges"]
+            where = "the margins of all joins" if joins else f"{len(places)} edges and margins"
+        else:
+            where = listed(places)
+        return Telling(f"Neaten {where}", "The cut edges cannot ravel.", tuple(actions), (BLADES,))
 
     def _closed(self, done: Performed, seam: Seam) -> bool:
         """The seam runs round a ring."""

@@ -82,7 +82,8 @@ class Ruche:
         where = f"{say.length(inset)} inside both its long edges" if two else "along its middle"
         rows = "each row" if two else "the row"
         marked = [
-            Action(f"Mark a line on the {say.piece(on)}, {say.length(low)} above its bottom edge.", chain=chain) for low in lows
+            Action(f"Mark a line on the {say.piece(on)}, {say.length(low)} above its bottom edge.", chain=chain)
+            for low in lows
         ]
         actions = (
             Action(f"Mark {the} in quarters, every {say.length(cloth / 4)}, and the {say.piece(on)} every {say.length(length / 4)}.",

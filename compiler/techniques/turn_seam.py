@@ -88,7 +88,7 @@ class TurnSeam:
             actions += [
                 Action(f"Turn the margin {way}, flat against the wrong side of {say.the(piece)}.", chain=chain),
                 Action(
-                    f"From the right side, sew {say.about(FROM_SEAM)} from the seam on {say.the(piece)},"
+                    f"With the right side up, sew {say.about(FROM_SEAM)} from the seam on {say.the(piece)}, {say.stitch(done.sewn[0].stitch)},"
                     f" {say.length(seam.length)}. Feel with your fingers that the margin lies {way}.",
                     check="The margin is caught all along and no fold lies under the row.",
                     remedy="Unpick the stretch where it slipped, turn the margin back and sew it again.",

@@ -51,7 +51,7 @@ def test_15_cm_short_in_4_m_may_be_eased_and_over_20_cm_the_gathers_are_let_out(
     measured = next(action for action in told.actions if action.tolerance)
     assert "11.2 cm" in measured.tolerance or "11.3 cm" in measured.tolerance  # of the 300 cm of the upper tier
     assert "More than 15 cm" in measured.remedy
-    assert "do either" in measured.remedy
+    assert "Between 11.3 cm and 15 cm, ease it in or let them out" in measured.remedy
 
 
 def test_two_gathering_rows_lie_5_mm_apart_in_the_longest_stitch_without_backstitch_with_long_tails() -> None:
