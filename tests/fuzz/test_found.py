@@ -1,0 +1,36 @@
+"""What fuzzing found, each kept as a small case."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.fuzz.chain import through_the_chain
+from tests.fuzz.mutate import SPECS
+
+LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
+
+
+def test_two_parts_may_bear_one_heading() -> None:
+    twice = LARKSPUR.replace("- part: Lining", "- part: Finish")
+    assert through_the_chain(twice.encode(), write=True)[0] == "made"
+
+
+@pytest.mark.parametrize(
+    ("sound", "found"),
+    [
+        ("length: waist_girth - 15 cm", "length: 0 cm"),
+        ("length: waist_girth - 15 cm, overlap: 2 cm", "length: waist_girth - 15 cm, overlap: 0 cm"),
+        ("gather: {edge: flounce.top, to: upper.bottom}", "gather: {edge: flounce.top, length: 0 cm}"),
+    ],
+)
+def test_a_length_of_nothing_is_refused_at_its_step(sound: str, found: str) -> None:
+    assert sound in LARKSPUR
+    reached, faults = through_the_chain(LARKSPUR.replace(sound, found).encode(), write=True)
+    assert reached == "refused when solved or rehearsed"
+    assert "FB208" in {fault.code for fault in faults}
+
+
+@pytest.mark.parametrize("hem", ["second turn: 900 mm", "second turn: 60 cm"])
+def test_a_hem_needs_cloth_to_lie_on(hem: str) -> None:
+    spec = LARKSPUR.replace("second turn: 10 mm", hem)
+    assert {fault.code for fault in through_the_chain(spec.encode())[1]} == {"FB312"}
