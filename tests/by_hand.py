@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from compiler.diagnostics import Fault, Span
+from compiler.formula.formula import Formula, parse_formula
 from compiler.s1_read.spec import (
     Arg,
     BodyMeasure,
@@ -27,7 +28,6 @@ from compiler.s1_read.spec import (
     Worn,
     Written,
 )
-from compiler.formula.formula import Formula, parse_formula
 from compiler.s2_solve.solved import Takes
 
 FILE = "garment.yaml"

@@ -8,7 +8,6 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.quantity import Quantity, mm, number, parse_quantity, show_length
 from compiler.formula.formula import (
     RESERVED_WORDS,
     EvaluationFault,
@@ -19,6 +18,7 @@ from compiler.formula.formula import (
     substitute_text,
 )
 from compiler.formula.formula_parser import DEEPEST_FORMULA, LONGEST_FORMULA
+from compiler.quantity import Quantity, mm, number, parse_quantity, show_length
 
 VALUES = {
     "waist_girth": mm(720),

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Never
 
-from compiler.quantity import DimensionClash, Quantity, Rounding, System, number, round_to_step
 from compiler.formula.formula_parser import RESERVED_WORDS as RESERVED_WORDS
 from compiler.formula.formula_parser import Amount, Call, Infix, Name, Prefix, Term
 from compiler.formula.formula_parser import Formula as Formula
 from compiler.formula.formula_parser import FormulaFault as FormulaFault
 from compiler.formula.formula_parser import parse_formula as parse_formula
+from compiler.quantity import DimensionClash, Quantity, Rounding, System, number, round_to_step
 from compiler.units import PLAIN, describe_dims
 
 # Twenty decimals: the error on a skirt of 10 m is far below an atom.

@@ -7,8 +7,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from compiler.diagnostics import Fault, Label, Span
-from compiler.s1_read.nearest import nearest
 from compiler.formula.formula import RESERVED_WORDS
+from compiler.s1_read.nearest import nearest
 from compiler.units import UNITS
 
 LONGEST_NAME = 60

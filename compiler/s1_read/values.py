@@ -8,9 +8,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from compiler.diagnostics import Fault, Label, Span
+from compiler.formula.formula import Formula, parse_formula
 from compiler.s1_read.spec import Word, Written
 from compiler.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
-from compiler.formula.formula import Formula, parse_formula
 
 
 def place_in(written: Written, offset: int, length: int) -> Span:

@@ -6,10 +6,10 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from compiler.diagnostics import Fault, Label, Staged
+from compiler.formula.formula import evaluate
 from compiler.quantity import Quantity, round_to_step
 from compiler.s1_read.nearest import nearest
 from compiler.s1_read.spec import Choice, Spec, Written
-from compiler.formula.formula import evaluate
 from compiler.s2_solve.work_out import Workings
 from compiler.units import describe_dims
 

@@ -6,7 +6,6 @@ What does not hang on the body is done once, in `prepare`; `System.solve` then t
 from __future__ import annotations
 
 from collections.abc import Mapping
-
 from dataclasses import dataclass
 from fractions import Fraction
 

@@ -7,10 +7,10 @@ from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from compiler.diagnostics import Fault, Label
+from compiler.formula.formula import names_in
 from compiler.s1_read.nearest import nearest
 from compiler.s1_read.spec import Spec, Written
 from compiler.s2_solve.equations import ATTRIBUTES, Equation
-from compiler.formula.formula import names_in
 
 
 @dataclass(frozen=True)

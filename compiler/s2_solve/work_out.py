@@ -6,11 +6,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
 from compiler.diagnostics import Fault, Label
+from compiler.formula.formula import EvaluationFault, evaluate, substitute_text
+from compiler.formula.formula_parser import COMPARISONS, Amount, Infix, Prefix, Term
 from compiler.quantity import Quantity, System, mm, number
 from compiler.s1_read.spec import Written
 from compiler.s2_solve.equations import ROUNDING, Cut, Equation, Fixed, Sum
-from compiler.formula.formula import EvaluationFault, evaluate, substitute_text
-from compiler.formula.formula_parser import COMPARISONS, Amount, Infix, Prefix, Term
 from compiler.s2_solve.rounding import Rounded, cut_up_to
 from compiler.units import LENGTH, PLAIN
 

@@ -11,12 +11,12 @@ from typing import Any
 import pytest
 from jsonschema import Draft202012Validator
 
+from compiler.formula.formula_parser import LONGEST_FORMULA
 from compiler.s1_read.lower_steps import SIDES
 from compiler.s1_read.schema_check import load_schema, schema_faults
 from compiler.s1_read.shape import Schema, foreign_keywords, resolved
 from compiler.s1_read.step_schema import schema_text
 from compiler.s1_read.yaml_tree import read_tree
-from compiler.formula.formula_parser import LONGEST_FORMULA
 from compiler.techniques import techniques
 
 ROOT = Path(__file__).parents[2]

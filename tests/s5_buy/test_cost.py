@@ -44,7 +44,8 @@ def test_a_quarter_of_the_cost_is_a_fifth_of_the_price() -> None:
 def test_a_margin_of_the_whole_price_is_told_and_of_the_whole_cost_is_not() -> None:
     assert isinstance(suggest_price(Fraction(75), Fraction(1), "price"), OutOfRange)
     doubled = suggest_price(Fraction(75), Fraction(1), "cost")
-    assert isinstance(doubled, PriceSuggestion) and doubled.price == 150
+    assert isinstance(doubled, PriceSuggestion)
+    assert doubled.price == 150
 
 
 def test_a_negative_margin_and_a_price_step_of_nothing_are_told() -> None:

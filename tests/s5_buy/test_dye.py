@@ -23,7 +23,8 @@ def test_a_fibre_that_takes_nothing_and_one_unknown_here_are_told_apart() -> Non
 
 def test_wool_in_acid_dye_takes_and_is_still_cautioned_about_felting() -> None:
     match = match_dye("wool", "acid")
-    assert match.takes and "felts" in match.caution
+    assert match.takes
+    assert "felts" in match.caution
 
 
 def test_nylon_in_acid_dye_takes_without_a_caution() -> None:

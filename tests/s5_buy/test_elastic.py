@@ -58,7 +58,8 @@ def test_elastic_that_is_too_short_for_the_hips_says_by_how_much() -> None:
 def test_a_ring_larger_than_the_girth_needs_no_stretch() -> None:
     passage = pass_girth(Fraction(900), Fraction(800), Fraction(0))
     assert isinstance(passage, Passage)
-    assert passage.passes and passage.needed == 0
+    assert passage.passes
+    assert passage.needed == 0
 
 
 def test_lengths_and_ratings_that_cannot_be_are_told() -> None:
@@ -75,8 +76,10 @@ def test_the_shortest_ring_just_passes_and_any_shorter_does_not(girth: Fraction,
     ring = shortest_ring(girth, rated)
     assert isinstance(ring, Fraction)
     just, short = pass_girth(ring, girth, rated), pass_girth(ring - Fraction(1, 1000), girth, rated)
-    assert isinstance(just, Passage) and isinstance(short, Passage)
-    assert just.passes and just.needed == rated
+    assert isinstance(just, Passage)
+    assert isinstance(short, Passage)
+    assert just.passes
+    assert just.needed == rated
     assert not short.passes
 
 

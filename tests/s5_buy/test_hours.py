@@ -49,7 +49,8 @@ def test_work_split_in_two_takes_as_long_together_but_for_a_pin() -> None:
     half = Work(seams=(("301", METRE),), pinned=METRE)
     whole = Work(seams=(("301", METRE), ("301", METRE)), pinned=2 * METRE)
     split, together = time_for([half, half], PACE), time_for([whole], PACE)
-    assert isinstance(split, TimeTable) and isinstance(together, TimeTable)
+    assert isinstance(split, TimeTable)
+    assert isinstance(together, TimeTable)
     assert split.minutes - together.minutes == PACE.pin
 
 

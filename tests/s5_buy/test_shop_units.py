@@ -104,7 +104,8 @@ def test_coarse_selling_steps_can_turn_the_choice() -> None:
 
 def test_a_width_that_cannot_do_stays_in_the_table_without_a_cost() -> None:
     chosen = choice(net(90, "0.10"), net(140, "3.00"), needed={Fraction(140): METRE})
-    assert chosen.best is not None and chosen.best.offer.width == 140
+    assert chosen.best is not None
+    assert chosen.best.offer.width == 140
     assert (chosen.rows[0].need, chosen.rows[0].cost, chosen.rows[0].left) == (None, None, None)
 
 
@@ -115,7 +116,8 @@ def test_no_offer_that_works_is_no_choice() -> None:
 def test_of_equal_cost_the_one_that_leaves_least_then_the_first_named_is_taken() -> None:
     needed = {Fraction(140): METRE, Fraction(150): Fraction(950)}
     chosen = choice(net(150, "2", name="a"), net(140, "2", name="b"), net(140, "2", name="c"), needed=needed)
-    assert chosen.best is not None and chosen.best.offer.name == "b"
+    assert chosen.best is not None
+    assert chosen.best.offer.name == "b"
 
 
 def test_shrinkage_and_safety_are_in_before_rounding() -> None:
@@ -132,7 +134,8 @@ def test_shrinkage_and_safety_are_in_before_rounding() -> None:
 def test_a_planner_may_answer_for_each_offer() -> None:
     fats = Offer("fat quarters", Fraction(550), Fraction("4.50"), EURO, BY_PIECE)
     chosen = cheapest_offer([fats, net(140, "9")], lambda offer: Fraction(3) if offer is fats else None)
-    assert isinstance(chosen, OfferChoice) and chosen.best is not None
+    assert isinstance(chosen, OfferChoice)
+    assert chosen.best is not None
     assert [chosen.best.bought, chosen.best.cost] == [3, Fraction("13.50")]
 
 

@@ -14,7 +14,8 @@ def test_starch_for_cloth_has_the_water_asked_for_in_the_recipes_shares() -> Non
 
 def test_double_strength_doubles_the_cornflour_only() -> None:
     plain, stiff = starch_for_liquid(Fraction(1000)), starch_for_liquid(Fraction(1000), Fraction(2))
-    assert isinstance(plain, StarchRecipe) and isinstance(stiff, StarchRecipe)
+    assert isinstance(plain, StarchRecipe)
+    assert isinstance(stiff, StarchRecipe)
     assert (stiff.cornflour, stiff.liquid) == (2 * plain.cornflour, plain.liquid)
 
 

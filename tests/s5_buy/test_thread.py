@@ -60,7 +60,8 @@ def test_a_stitch_length_of_nothing_is_refused_with_both_numbers() -> None:
 )
 def test_a_thickness_or_width_below_nothing_is_refused(run: SeamRun) -> None:
     need = need_of(run)
-    assert need.runs == () and len(need.refused) == 1
+    assert need.runs == ()
+    assert len(need.refused) == 1
 
 
 @pytest.mark.parametrize("waste", [Fraction(-1, 100), Fraction(1)])
