@@ -5,25 +5,24 @@ In a checkout they lie beside the package; in an installed wheel inside it, as `
 
 from __future__ import annotations
 
-from importlib.resources import files
-from importlib.resources.abc import Traversable
 from pathlib import Path
 
+# A wheel is unpacked when it is installed, so these are plain files; importlib.resources would say the same and takes
+# longer to load than a spec to read.
+_PACKAGE = Path(__file__).parent
 
-def schema(name: str) -> Traversable:
+
+def schema(name: str) -> Path:
     """The schema file of that name."""
-    return _folder("schemas").joinpath(name)
+    return _folder("schemas") / name
 
 
-def template(name: str) -> Traversable:
+def template(name: str) -> Path:
     """The template file of that name; folders in it are parted by `/`."""
-    return _folder("templates").joinpath(name)
+    return _folder("templates") / name
 
 
-def _folder(name: str) -> Traversable:
-    package = files("compiler")
-    shipped = package.joinpath(f"_{name}")
-    if shipped.is_dir():
-        return shipped
-    # An editable install or a bare checkout: the folder stands beside the package.
-    return Path(str(package)).parent / name
+def _folder(name: str) -> Path:
+    shipped = _PACKAGE / f"_{name}"
+    # In an editable install or a bare checkout the folder stands beside the package.
+    return shipped if shipped.is_dir() else _PACKAGE.parent / name

@@ -44,7 +44,7 @@ def write() -> Path:
     """Writes the whole schema beside the base, and says where."""
     from compiler.techniques import techniques
 
-    path = Path(str(resources.schema(WHOLE)))
+    path = resources.schema(WHOLE)
     path.write_text(schema_text(techniques()), encoding="utf-8")
     return path
 

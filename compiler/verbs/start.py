@@ -49,7 +49,7 @@ def starting_spec(name: str, file: str) -> str:
     from compiler import resources
 
     title = re.sub(r"[-_]+", " ", name).strip()
-    schema = Path(str(resources.schema("garment.schema.json"))).resolve().as_uri()
+    schema = resources.schema("garment.schema.json").resolve().as_uri()
     text = resources.template("start.yaml").read_text(encoding="utf-8")
     # Quoted: a garment called `no` or `12` is a title all the same.
     return text.replace("SCHEMA", schema).replace("TITLE", f'"{title[:1].upper()}{title[1:]}"').replace("FILE", file)
