@@ -42,6 +42,21 @@ class Cutting:
         return self.sheets[cloth][0]
 
     @property
+    def lengths(self) -> Mapping[str, tuple[tuple[Fraction, ...], ...]]:
+        """How each copy of each piece is cut: the lengths of its segments in order, seams included."""
+        found: dict[str, dict[int, dict[int, Fraction]]] = {}
+        for sheets in self.sheets.values():
+            for section in sheets[0].plan.sections:
+                for lane in section.lanes:
+                    for each in lane.segments:
+                        length = lane.depth if each.turned else each.length
+                        found.setdefault(each.strip, {}).setdefault(each.copy, {})[each.part] = length
+        return {
+            piece: tuple(tuple(parts[part] for part in sorted(parts)) for _, parts in sorted(copies.items()))
+            for piece, copies in found.items()
+        }
+
+    @property
     def joins(self) -> Mapping[str, int]:
         """How many joins each piece has, over all its copies."""
         joins: dict[str, int] = {}
@@ -85,13 +100,13 @@ def cut(solved: Solved, room: Workroom, planner: Planner = plan_cutting) -> Stag
             sheets[name] = tuple(sorted(planned, key=lambda sheet: sheet.plan.cost))
         else:
             faults += refused
-    letters = {piece: _letter(number) for number, piece in enumerate(solved.pieces)}
+    letters = {piece: letter(number) for number, piece in enumerate(solved.pieces)}
     return Staged(None if faults else Cutting(sheets, letters), tuple(faults))
 
 
-def _letter(number: int) -> str:
+def letter(number: int) -> str:
     """A, B ... Z, AA: how a piece is marked on the cutting drawing."""
-    return _letter(number // 26 - 1) + chr(65 + number % 26) if number >= 26 else chr(65 + number)
+    return letter(number // 26 - 1) + chr(65 + number % 26) if number >= 26 else chr(65 + number)
 
 
 def _offers(solved: Solved, material: SolvedMaterial) -> list[tuple[Fraction, Fraction | None]]:

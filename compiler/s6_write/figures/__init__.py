@@ -11,13 +11,15 @@ from dataclasses import replace
 from compiler.s2_solve.solved import Solved
 from compiler.s3_rehearse.run import Run
 from compiler.s4_cut.cut import Cutting
-from compiler.s6_write.figures.band_section import band_with_channel, binding_strip, fitted_band, tape_round_edge
+from compiler.s6_write.figures.band_section import binding_strip, fitted_band, tape_round_edge
+from compiler.s6_write.figures.casing_section import band_with_channel
 from compiler.s6_write.figures.cutting import plan_figures
 from compiler.s6_write.figures.elastic import closed_gap, drawing_in
 from compiler.s6_write.figures.faced_edge import bagged_edge, faced_edge
 from compiler.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
 from compiler.s6_write.figures.gathering import gathering
 from compiler.s6_write.figures.hem_section import trimmed_edge, turned_twice
+from compiler.s6_write.figures.joined_strips import joined_strips
 from compiler.s6_write.figures.layers import layers
 from compiler.s6_write.figures.legend import how_to_read as how_to_read
 from compiler.s6_write.figures.numbers import Numbers
@@ -26,6 +28,7 @@ from compiler.s6_write.figures.overview import overview as overview
 from compiler.s6_write.figures.piece_view import piece_view
 from compiler.s6_write.figures.pleats import pleats
 from compiler.s6_write.figures.quarter_marks import quarter_marks
+from compiler.s6_write.figures.ring_over_ring import ring_over_ring
 from compiler.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
 from compiler.s6_write.figures.shirring import shirring
 from compiler.s6_write.figures.table_marks import table_marks_figure
@@ -39,6 +42,7 @@ Kind = Callable[[Performed, Run, Say, Numbers], Figure | None]
 
 KINDS: Mapping[str, Kind] = {
     "pieces": piece_view,
+    "strips": joined_strips,
     "sewn seam": sewn_seam,
     "neatened margin": neatened_margin,
     "turned margin": turned_margin,
@@ -50,6 +54,7 @@ KINDS: Mapping[str, Kind] = {
     "lapped seam": lapped_seam,
     "gathering": gathering,
     "matching marks": quarter_marks,
+    "ring over ring": ring_over_ring,
     "layers": layers,
     "pleats": pleats,
     "tucks": tucks,

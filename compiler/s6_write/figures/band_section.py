@@ -1,45 +1,22 @@
-"""Cuts through edges that lie inside a band: a waistband with its channel, a binding strip, a folded tape."""
+"""Cuts through edges that lie inside a band: a flat waistband, a binding strip, a folded tape."""
 
 from __future__ import annotations
 
 from compiler.cloth.bench import Edge, Ply
 from compiler.s1_read.spec import EdgeName
 from compiler.s3_rehearse.run import Run
+from compiler.s6_write.figures.hanging import edge_now
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
 from compiler.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
-from compiler.s6_write.figures.section import Section, named_below, note_below, ticks_told
+from compiler.s6_write.figures.section import LEVEL, Section, named_below, note_below, sides_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.band_casing import EDGE_STITCH
 from compiler.techniques.technique import Performed, edge_of, word_of
 
 FAR = 30.0
-INSIDE_UP = "Inside up"
 COVER = 1.0  # mm by which the turned edge covers the first row, as drawn
-
-
-def band_with_channel(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
-    """A band folded over the top edge: the seam inside, the row that makes the channel."""
-    edge = done.before.edge(edge_of(done.step.step, "to"))
-    depth, seam = done.facts["depth"], done.step.mm("seam")
-    sheet = Sheet()
-    band = word_of(done.step.step, "band")
-    tips, cut, count = _folded_over(sheet, INSIDE_UP, edge, Ply(band), say, float(depth), float(seam), float(seam), done)
-    sewn, topstitched = tips
-    left, right = cut.at(-COVER, 0)[0], cut.at(float(depth), 0)[0]
-    top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
-    sheet.across(left, right, top - 24, f"{say.length(depth)} deep", top - 10)
-    sheet.across(cut.at(0, 0)[0], cut.at(float(seam), 0)[0], low + 22, say.length(seam), low + 8, below=True)
-    sheet.callout((sewn[0] - 44, top - 8), numbers.of("sew", "from the edge"), (sewn[0], sewn[1]))
-    sheet.callout((topstitched[0] - 24, low + 30), numbers.of("topstitch"), (topstitched[0], topstitched[1]))
-    low = named_below(sheet, low + 66, listed_plies(say, single(edge.plies)), f"{say.piece(band)}, fold at the top of the garment")
-    note_below(sheet, low)
-    alt = (
-        f"Cut through the {say.piece(band)}, inside up: it is sewn to the inside {say.length(seam)} from the edge, folded over"
-        f" the top, {say.length(depth)} deep, its other edge turned under by {say.length(seam)} and topstitched outside."
-    )
-    return Figure("band", sheet.svg(), alt, f"The band cut through: every raw edge lies inside it.{ticks_told(done, say)}")
 
 
 def binding_strip(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -47,7 +24,7 @@ def binding_strip(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
     strip, edge = word_of(done.step.step, "strip"), done.before.edge(edge_of(done.step.step, "edge"))
     shows, seam, turn = say.solved.pieces[strip].depth, done.step.mm("seam"), done.step.mm("turn under")
     sheet = Sheet()
-    tips, cut, count = _folded_over(sheet, "Right side up", edge, Ply(strip), say, float(shows), float(seam), float(turn), done)
+    tips, cut, count = _folded_over(sheet, edge, Ply(strip), say, float(shows), float(seam), float(turn), done)
     left, right = cut.at(0, 0)[0], cut.at(float(shows), 0)[0]
     top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
     sheet.across(left, right, top - 24, f"{say.length(shows)} shows", top - 10)
@@ -60,7 +37,7 @@ def binding_strip(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
         f"Cut through the bound edge, right side up: the {say.piece(strip)} sewn on {say.length(seam)} from the edge, folded round"
         f" it so that {say.length(shows)} shows, its turn of {say.length(turn)} caught behind."
     )
-    return Figure("band", sheet.svg(), alt, f"The bound edge cut through.{ticks_told(done, say)}")
+    return Figure("band", sheet.svg(), alt, f"The bound edge cut through.{sides_told(done, say)}")
 
 
 def fitted_band(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -68,7 +45,7 @@ def fitted_band(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure
     band, edge = word_of(done.step.step, "band"), done.before.edge(edge_of(done.step.step, "to"))
     depth, seam = done.facts["depth"], done.step.mm("seam")
     sheet = Sheet()
-    tips, cut, count = _folded_over(sheet, "Right side up", edge, Ply(band), say, float(depth), float(seam), float(seam), done)
+    tips, cut, count = _folded_over(sheet, edge, Ply(band), say, float(depth), float(seam), float(seam), done)
     top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
     sheet.across(cut.at(-COVER, 0)[0], cut.at(float(depth), 0)[0], top - 24, f"{say.length(depth)} deep", top - 10)
     sheet.across(cut.at(0, 0)[0], cut.at(float(seam), 0)[0], low + 22, say.length(seam), low + 8, below=True)
@@ -80,7 +57,7 @@ def fitted_band(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure
         f"Cut through the {say.piece(band)}, right side up: sewn on {say.length(seam)} from the edge, folded over,"
         f" {say.length(depth)} deep, its turned edge stitched down inside."
     )
-    return Figure("band", sheet.svg(), alt, f"The band cut through: every raw edge lies inside it.{ticks_told(done, say)}")
+    return Figure("band", sheet.svg(), alt, f"The band cut through: every raw edge lies inside it.{sides_told(done, say)}")
 
 
 def tape_round_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -97,7 +74,7 @@ def tape_round_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fi
     tape = material.about or material.name.replace("_", " ")
     scale = min(10.0, 120 / half)
     sheet = Sheet()
-    cut = Section(sheet, (290, 70 + 11 * len(plies)), scale)
+    cut = Section(sheet, (290, 70 + LEVEL * len(plies)), scale)
     for level, ply in enumerate(plies, 1):
         cut.ply([(FAR, cut.at(0, level)[1]), cut.at(-0.4, level)], wrong_side(say, ply, up=False))
     over = len(plies) + 1
@@ -113,19 +90,17 @@ def tape_round_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fi
 
 
 def _folded_over(
-    sheet: Sheet, heading: str, edge: Edge, band: Ply, say: Say, depth: float, seam: float, turn: float, done: Performed
+    sheet: Sheet, edge: Edge, band: Ply, say: Say, depth: float, seam: float, turn: float, done: Performed
 ) -> tuple[tuple[tuple[float, float], tuple[float, float]], Section, int]:
     """A band sewn on above the edge, folded over it and turned under below; where its two rows end, and the plies inside."""
     plies = single(edge.plies)[:MOST_PLIES]
     count = len(plies)
     scale = min(12.0, 190 / (depth + 2))
-    sheet.write((8, 0), heading, bold=True)
-    cut = Section(sheet, (366 - depth * scale - 14, 58 + 11 * (count + 1)), scale)
-    inside_up = heading == INSIDE_UP
-    for level, ply in enumerate(plies if inside_up else reversed(plies)):
-        ticks = wrong_side(say, ply, up=(ply.right_side == "out") == inside_up)
-        gathered = bool(edge.gathered) and (not done.before.layered or _gathered(done, edge, ply))
-        cut.ply([(FAR, cut.at(0, level)[1]), cut.at(seam, level)], ticks, gathered)
+    sheet.write((8, 0), "Right side up", bold=True)
+    cut = Section(sheet, (366 - depth * scale - 14, 58 + LEVEL * (count + 1)), scale)
+    for level, ply in enumerate(reversed(plies)):
+        side = wrong_side(say, ply, up=ply.right_side != "out")
+        cut.ply([(FAR, cut.at(0, level)[1]), cut.at(seam, level)], side, gathered_ply(done, edge, ply))
     # It is sewn on right side down, so that its right side comes out when it is folded over.
     side = -wrong_side(say, band, up=True)
     over = [
@@ -140,6 +115,7 @@ def _folded_over(
     return (first, (low[0], low[1] + 6)), cut, count
 
 
-def _gathered(done: Performed, edge: Edge, ply: Ply) -> bool:
-    below = [name for name, stack in done.before.layered.items() if stack == edge.name]
-    return any(done.before.edge(name).gathered for name in below if ply.piece in done.before.edge(name).pieces)
+def gathered_ply(done: Performed, edge: Edge, ply: Ply) -> bool:
+    """Whether a ply of an edge lies in gathers; in a stack each layer has its own."""
+    now = edge_now(done.before, f"{ply.piece}.{edge.name.partition('.')[2] or 'top'}")
+    return bool(now.gathered) and now.set_length < now.cloth_length

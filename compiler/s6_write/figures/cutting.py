@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from compiler.s4_cut.plan import CuttingPlan, Lane, Section, Segment
-from compiler.s6_write.figures.edges import edge, face, hatching
+from compiler.s6_write.figures.edges import edge, face, left_over
 from compiler.s6_write.figures.language import INK, LEADING, PLAIN, RIGHT_SIDE, SOFT, THICK, THIN
 from compiler.s6_write.figures.pen import Sheet, shortened, spread, width_of
 from compiler.s6_write.guide import Figure
@@ -56,7 +56,7 @@ def _figure(
     first, last = numbers[0] + 1, numbers[-1] + 1
     which = f"section {first}" if first == last else f"sections {first} to {last}"
     opened = " Folded cloth is drawn opened out, the under layer below the fold." if plan.folded else ""
-    caption = f"How to cut the {cloth}: {which} of {len(plan.sections)}, to scale. Hatched cloth stays over.{opened}"
+    caption = f"How to cut the {cloth}: {which} of {len(plan.sections)}, to scale. Cloth hatched both ways stays over.{opened}"
     return Figure(f"{key}-{first}", sheet.svg(), " ".join(told) + opened, caption)
 
 
@@ -149,7 +149,7 @@ class _Laid:
             self.sheet.write((middle, y), short, "middle", bold=True)
 
     def _spare(self, y: float, right: float, low: float) -> None:
-        """Cloth that no segment uses, hatched: the ends of lanes and what lies beside them."""
+        """Cloth that no segment uses, hatched both ways: the ends of lanes and what lies beside them."""
         taken = [(self._top(y, lane), lane) for lane in self.section.lanes]
         at = y
         for top, lane in sorted(taken, key=lambda pair: pair[0]):
@@ -161,9 +161,7 @@ class _Laid:
     def _hatch(self, left: float, top: float, right: float, low: float) -> None:
         if right - left > 1 and low - top > 1:
             outline = [(left, top), (right, top), (right, low), (left, low)]
-            self.sheet.area(outline, "#ffffff")
-            self.sheet.lines(hatching(outline))
-            self.sheet.line(outline, SOFT, THIN, closed=True)
+            left_over(self.sheet, outline)
             size = f"{self.say.length(_back(right - left, self.scale))} × {self.say.length(_back(low - top, self.scale))}"
             if low - top >= 2 * ROOM and width_of(size) + 10 <= right - left:
                 self.sheet.write(((left + right) / 2, (top + low) / 2 + 4.5), size, "middle", colour=SOFT, ground=True)

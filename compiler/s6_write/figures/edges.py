@@ -8,6 +8,7 @@ from math import hypot, pi, sin
 
 from compiler.s6_write.figures.language import (
     ACCENT,
+    ELASTIC,
     FOLD,
     HEAVY,
     HIDDEN,
@@ -23,6 +24,7 @@ from compiler.s6_write.figures.language import (
 from compiler.s6_write.figures.pen import Point, Sheet
 
 HATCH = 8.0  # between the lines of a wrong side
+TRIM = 8.0  # units that a trim is wide, which would be too narrow to see
 
 
 def face(sheet: Sheet, outline: Sequence[Point], wrong: bool) -> None:
@@ -30,6 +32,17 @@ def face(sheet: Sheet, outline: Sequence[Point], wrong: bool) -> None:
     sheet.area(outline, WRONG_SIDE if wrong else RIGHT_SIDE)
     if wrong:
         sheet.lines(hatching(outline))
+
+
+def left_over(sheet: Sheet, outline: Sequence[Point]) -> None:
+    """An area of cloth that stays over: white, hatched both ways."""
+    sheet.area(outline, WRONG_SIDE)
+    sheet.lines([*hatching(outline), *_mirrored(hatching(_mirrored([outline])[0]))])
+    sheet.line(outline, SOFT, THIN, closed=True)
+
+
+def _mirrored(lines: Sequence[Sequence[Point]]) -> list[list[Point]]:
+    return [[(-x, y) for x, y in line] for line in lines]
 
 
 def hatching(outline: Sequence[Point], gap: float = HATCH) -> list[list[Point]]:
@@ -73,9 +86,9 @@ def edge(sheet: Sheet, start: Point, end: Point, pattern: str, inward: Point, wo
         sheet.line([start, end], ink, HEAVY + bold)
         sheet.line([ruler.at(0, 5.5), ruler.at(ruler.length, 5.5)], ink, PLAIN, SEAM)
     elif pattern == "trimmed":
-        sheet.line([start, end], ink, THICK + bold)
-        sheet.line([ruler.at(0, 6), ruler.at(ruler.length, 6)], ink, PLAIN, SEAM)
-        sheet.line(_scallops(ruler), ink, PLAIN)
+        band = [start, end, ruler.at(ruler.length, TRIM), ruler.at(0, TRIM)]
+        sheet.line(band, ink, PLAIN + bold, fill=ELASTIC, closed=True)
+        sheet.line([ruler.at(0, TRIM / 2), ruler.at(ruler.length, TRIM / 2)], ink, PLAIN, SEAM)
     elif pattern == "gathered":
         sheet.line(ruler.wave(1.8, 8), ink, PLAIN + bold)
         sheet.lines(([ruler.at(s, 3), ruler.at(s + 1.5, 11 if i % 2 else 7)] for i, s in enumerate(ruler.steps(6))), ink, THIN)
@@ -132,11 +145,3 @@ class _Along:
                 )
             )
         return points
-
-
-def _scallops(ruler: _Along) -> list[Point]:
-    count = max(1, round(ruler.length / 10))
-    points = []
-    for i in range(count * 6 + 1):
-        points.append(ruler.at(ruler.length * i / (count * 6), -5 * abs(sin(pi * i / 6))))
-    return points

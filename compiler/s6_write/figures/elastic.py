@@ -7,7 +7,19 @@ from fractions import Fraction
 from compiler.cloth.bench import Casing
 from compiler.s3_rehearse.run import Run
 from compiler.s6_write.figures.edges import face, wave
-from compiler.s6_write.figures.language import ACCENT, ELASTIC, HIDDEN, INK, MARGIN, PLAIN, SEAM, SOFT, THICK, THIN
+from compiler.s6_write.figures.language import (
+    ACCENT,
+    ELASTIC,
+    GROUND,
+    HIDDEN,
+    INK,
+    MARGIN,
+    PLAIN,
+    SEAM,
+    SOFT,
+    THICK,
+    THIN,
+)
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
 from compiler.s6_write.guide import Figure
@@ -25,34 +37,38 @@ def drawing_in(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     width, overlap = done.facts["width"], done.step.mm("overlap")
     sheet = Sheet()
     sheet.write((8, 0), "Through the channel", bold=True)
-    view = _View(sheet, casing, 18, say)
+    view = _View(sheet, casing, 32, say)
     view.casing()
     gap = (view.left, view.right)
     band = float(width) * view.scale
     middle = view.top + (view.low - float(EDGE_STITCH) * view.scale - view.top) / 2
-    # Inside the channel the elastic is hidden by the cloth; its tail hangs out of the gap and is pinned.
-    entry, lead = (gap[0] + gap[1]) / 2, RIGHT - 76
-    for y in (middle - band / 2, middle + band / 2):
-        sheet.line([(entry, y), (lead, y)], INK, PLAIN, HIDDEN)
-    bodkin = [(lead, middle - 5), (lead + 38, middle - 2), (lead + 46, middle), (lead + 38, middle + 2), (lead, middle + 5)]
-    sheet.line(bodkin, INK, PLAIN, closed=True)
-    sheet.arrow((lead - 60, middle), (lead - 18, middle), ACCENT, THICK, 8)
-    sheet.callout((lead - 76, middle), numbers.of("work it through"))
+    # Inside the channel the elastic is hidden by the cloth; its tail hangs out of the gap and is pinned to the band.
+    entry, lead = (gap[0] + gap[1]) / 2, RIGHT - 62
+    inside = [(entry, middle - band / 2), (lead, middle - band / 2), (lead, middle + band / 2), (entry, middle + band / 2)]
+    sheet.line(inside, INK, PLAIN, HIDDEN)
+    _bodkin(sheet, lead, middle)
+    sheet.arrow((lead - 62, middle), (lead - 24, middle), ACCENT, THICK, 8)
+    sheet.callout((lead - 78, middle), numbers.of("work it", "through"))
     foot = view.low + 40
-    tail = [(entry - band * 0.4, view.low), (entry + band * 0.4, view.low), (gap[0] - 26, foot), (gap[0] - 26 - band * 0.8, foot)]
+    wide = min(band * 0.8, gap[1] - gap[0] - 8)
+    tail = [(entry - wide / 2, view.low), (entry + wide / 2, view.low), (gap[0] - 26 + wide, foot), (gap[0] - 26, foot)]
     sheet.line(tail, INK, PLAIN, fill=ELASTIC, closed=True)
-    pinned = (gap[0] - 30 - band * 0.4, foot - 12)
-    sheet.line([(pinned[0] - 26, pinned[1] - 4), (pinned[0] + 30, pinned[1] + 4)], INK, THICK)
-    sheet.disc((pinned[0] - 28, pinned[1] - 4), 3.5, INK)
-    sheet.callout((pinned[0] - 54, pinned[1] - 4), numbers.of("pin one end"), (pinned[0] - 32, pinned[1] - 4))
-    sheet.across(gap[0], gap[1], view.low + 56, f"gap {say.length(casing.gap)}", view.low + 4, below=True)
-    y = view.low + 106
+    # The pin goes through the tail below the gap and up into the band.
+    head, tip = (gap[0] - 4, foot - 8), (gap[0] + 16, view.low - 26)
+    sheet.line([head, tip], INK, THICK)
+    sheet.disc(head, 3.5, INK)
+    sheet.callout((head[0] - 46, head[1] - 6), numbers.of("hang out of the gap"), (head[0] - 4, head[1]))
+    sheet.write((LEFT + 6, view.top + 16), say.piece(casing.piece), ground=True)
+    sheet.across(gap[0], gap[1], foot + 20, f"gap {say.length(casing.gap)}", view.low + 4, below=True)
+    y = foot + 70
     sheet.write((8, y), "Lap the ends and sew", bold=True)
     y = _lap(sheet, y + 34, overlap, width, say, numbers)
     sheet.write((8, y + 34), "Lengths at rest, to one scale", bold=True)
     _beside(sheet, y + 48, casing.length, done.facts["length"], say)
     alt = (
-        f"Elastic {say.length(width)} wide goes through a gap of {say.length(casing.gap)}, its tail pinned beside the gap; its ends"
+        f"Elastic {say.length(width)} wide goes through a gap of {say.length(casing.gap)}, its tail hanging out and pinned to the"
+        f" {say.piece(casing.piece)}; a bodkin"
+        f" is fixed in its other end; its ends"
         f" lap {say.length(overlap)} and are zigzagged; the closed loop is {say.length(done.facts['length'])} in a casing of"
         f" {say.length(casing.length)}."
     )
@@ -63,7 +79,7 @@ def closed_gap(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     """The gap with the row that closes it, over the first row at both ends."""
     casing = done.before.casings[edge_of(done.step.step, "of")]
     sheet = Sheet()
-    view = _View(sheet, casing, 8, say)
+    view = _View(sheet, casing, 20, say)
     view.casing()
     past = float(PAST) * view.scale
     y = view.low - float(EDGE_STITCH) * view.scale + 3
@@ -105,6 +121,17 @@ class _View:
         self.sheet.line([(self.right, row), (RIGHT, row)], INK, THICK, SEAM)
         for x in (self.left, self.right):
             self.sheet.lines([[(x, row - 6), (x, self.low + 6)]], INK, THICK)
+        seam = (self.left + self.right) / 2
+        self.sheet.line([(seam, self.top), (seam, foot)], INK, PLAIN)
+        self.sheet.write((seam, self.top - 6), "side seam", "middle", colour=SOFT)
+
+
+def _bodkin(sheet: Sheet, lead: float, y: float) -> None:
+    """A bodkin with the end of the elastic in its eye, seen through the cloth."""
+    body = [(lead - 14, y - 6), (lead + 34, y - 4), (lead + 44, y), (lead + 34, y + 4), (lead - 14, y + 6)]
+    sheet.line(body, INK, THICK, HIDDEN, fill=GROUND, closed=True)
+    sheet.line([(lead - 8, y - 2.5), (lead + 2, y - 2.5), (lead + 2, y + 2.5), (lead - 8, y + 2.5)], INK, PLAIN, closed=True)
+    sheet.write((lead + 22, y - 14), "bodkin", "middle", ground=True)
 
 
 def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Say, numbers: Numbers) -> float:

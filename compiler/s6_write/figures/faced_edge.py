@@ -7,7 +7,7 @@ from compiler.s3_rehearse.run import Run
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
 from compiler.s6_write.figures.seam_section import wrong_side
-from compiler.s6_write.figures.section import Section, named_below, note_below, ticks_told
+from compiler.s6_write.figures.section import Section, named_below, note_below, sides_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.facing import UNDERSTITCH
@@ -31,7 +31,7 @@ def faced_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
         f"Cut through the faced edge, inside up: the {say.piece(facing)} lies inside, both margins of"
         f" {say.length(done.step.mm('seam'))} lie under it and are sewn to it {say.about(UNDERSTITCH)} from the edge."
     )
-    return Figure("facing", sheet.svg(), alt, f"The faced edge cut through.{ticks_told(done, say)}")
+    return Figure("facing", sheet.svg(), alt, f"The faced edge cut through.{sides_told(done, say)}")
 
 
 def bagged_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -45,7 +45,7 @@ def bagged_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure
         f"Cut through an edge of the lined {say.piece(outer)}, inside up: the {say.piece(lining)} lies inside, both margins of"
         f" {say.length(done.step.mm('seam'))} between the two."
     )
-    return Figure("facing", sheet.svg(), alt, f"The turned edge cut through.{ticks_told(done, say)}")
+    return Figure("facing", sheet.svg(), alt, f"The turned edge cut through.{sides_told(done, say)}")
 
 
 def _turned(sheet: Sheet, outer: str, inner: str, done: Performed, say: Say) -> Section:

@@ -8,7 +8,7 @@ from compiler.s6_write.figures.language import PLAIN, SOFT
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
 from compiler.s6_write.figures.seam_section import new_seam, sides, wrong_side
-from compiler.s6_write.figures.section import Section, named_below, note_below, ticks_told
+from compiler.s6_write.figures.section import Section, named_below, note_below, sides_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.lapped_seam import EDGE_STITCH
@@ -40,7 +40,7 @@ def french_seam(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure
         f"Cut through a French seam, right sides together: the first seam of {say.length(first)} lies on the fold, its margin"
         f" trimmed to {say.length(trim)} between the plies; the second row runs {say.length(second)} from the fold."
     )
-    return Figure("seam", sheet.svg(), alt, f"The raw edges lie inside the second seam.{ticks_told(done, say)}")
+    return Figure("seam", sheet.svg(), alt, f"The raw edges lie inside the second seam.{sides_told(done, say)}")
 
 
 def flat_felled_seam(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -69,7 +69,7 @@ def flat_felled_seam(done: Performed, run: Run, say: Say, numbers: Numbers) -> F
         f"Cut through a flat-felled seam, wrong side up: a margin of {say.length(seam)} folded around one trimmed to"
         f" {say.length(trim)}, laid flat {say.length(fell)} wide and stitched along its fold."
     )
-    return Figure("seam", sheet.svg(), alt, f"The wide margin closes over the narrow one.{ticks_told(done, say)}")
+    return Figure("seam", sheet.svg(), alt, f"The wide margin closes over the narrow one.{sides_told(done, say)}")
 
 
 def lapped_seam(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -101,7 +101,7 @@ def lapped_seam(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure
         f"Cut through a lapped seam, right side up: the {say.piece(upper.piece)} over the {say.piece(lower.piece)} by"
         f" {say.length(lap)}, sewn {say.about(EDGE_STITCH)} from the fold."
     )
-    return Figure("seam", sheet.svg(), alt, f"The upper edge lies on the lower one.{ticks_told(done, say)}")
+    return Figure("seam", sheet.svg(), alt, f"The upper edge lies on the lower one.{sides_told(done, say)}")
 
 
 def _outermost(done: Performed) -> tuple[Ply, Ply]:

@@ -30,7 +30,8 @@ def gathering(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure |
     else:
         sheet.write((8, 0), "Two rows of long stitches, right side up", bold=True)
         y = _rows(sheet, 26, say, numbers)
-        sheet.write((8, y + 26), "Pull the tails, a quarter at a time" if len(done.facts["marks"]) == 4 else "Pull the tails", bold=True)
+        part = {4: "quarter", 8: "eighth"}.get(len(done.facts["marks"]), "stretch")
+        sheet.write((8, y + 26), f"Pull the tails: one {part}, from mark to mark", bold=True)
         y = _pulled(sheet, y + 48, numbers)
     sheet.write((8, y + 30), "Flat and gathered, to one scale", bold=True)
     _lengths(sheet, y + 62, done, say, numbers)
@@ -129,7 +130,10 @@ def _lengths(sheet: Sheet, y: float, done: Performed, say: Say, numbers: Numbers
     _figures(sheet, y - 11, ends, above, say)
     sheet.write((middle, low + 22), f"{say.length(short)} gathered, a mark every {say.length(short / len(marks))}", "middle")
     ring = done.before.ring(done.before.edge(edge_of(done.step.step, "edge")))
-    where = "0 is the seam of the ring" if ring else "0 and the last mark are the ends"
+    if ring:
+        sheet.write((left - 5, y + 22), "side seam", colour=SOFT, ground=True)
+        sheet.write((left + long + 5, y + 22), "side seam", "end", colour=SOFT, ground=True)
+    where = "the edge is a ring: both ends are the same side seam" if ring else "0 and the last mark are the ends"
     even = "" if done.facts["behind"] == EVEN else f"; {say.share(done.facts['behind'])} of the cloth lies behind"
     sheet.paragraph((middle, low + 40), f"{where}{even}", 360, "middle", colour=SOFT)
     sheet.callout((14, low), numbers.of("mark"))

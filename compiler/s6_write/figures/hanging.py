@@ -3,15 +3,30 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from compiler.cloth.bench import Bench, Edge, Seam
 
 
 def edge_now(bench: Bench, name: str) -> Edge:
-    """The edge as it is worked now: the stack's edge where it lies in one."""
-    while name in bench.layered:
-        name = bench.layered[name]
-    return bench.edge(name)
+    """The edge as it is worked now: the stack's edge where it lies in one, with the gathers of the layer itself."""
+    found = bench.edge(name)
+    while found.name in bench.layered:
+        stack = bench.edge(bench.layered[found.name])
+        if found.gathered and found.set_length < found.cloth_length and stack.set_length == stack.cloth_length:
+            stack = replace(stack, gathered=found.gathered, cloth_length=found.cloth_length)
+        found = stack
+    return found
+
+
+def alike(bench: Bench, piece: str) -> int:
+    """How many of what this piece is sewn into lie on the table: layers that are held together count once."""
+    return min(edge_now(bench, f"{other}.{side}").copies for other in bench.unit(piece) for side in ("top", "bottom"))
+
+
+def layered(bench: Bench, piece: str) -> int:
+    """How many layers of a piece lie in one garment: 1 until its copies are stacked."""
+    return bench.cloths[piece].copies // alike(bench, piece)
 
 
 def opened(bench: Bench, name: str) -> list[str]:

@@ -8,7 +8,7 @@ from compiler.s6_write.figures.language import FOLD, INK, PLAIN
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
 from compiler.s6_write.figures.seam_section import side_of
-from compiler.s6_write.figures.section import Section, named_below, note_below, ticks_told
+from compiler.s6_write.figures.section import Section, named_below, note_below, sides_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.edge_with_trim import FIRST_ROW, SECOND_ROW
@@ -59,7 +59,7 @@ def turned_twice(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
         if first
         else f"Cut through the edge of the {say.piece(piece)}: turned {say.length(second)} to the wrong side and stitched."
     )
-    return Figure("hem", sheet.svg(), alt, f"The edge cut through, before and after it is turned.{ticks_told(done, say)}")
+    return Figure("hem", sheet.svg(), alt, f"The edge cut through, before and after it is turned.{sides_told(done, say)}")
 
 
 def trimmed_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -90,7 +90,7 @@ def trimmed_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
         f" {say.length(width)} wide over it, level with the fold, sewn {say.about(FIRST_ROW)} from the fold"
         + (f" and again {say.about(SECOND_ROW)} below the upper edge of the trim." if rows == 2 else ".")
     )
-    return Figure("trim", sheet.svg(), alt, f"The edge cut through: the trim hides the turned edge.{ticks_told(done, say)}")
+    return Figure("trim", sheet.svg(), alt, f"The edge cut through: the trim hides the turned edge.{sides_told(done, say)}")
 
 
 def _fold_mark(cut: Section, x_mm: float) -> None:

@@ -21,7 +21,7 @@ SOFT = "#5a5a5a"  # dimension lines, hatching, words of less weight
 ACCENT = "#9c2b3f"  # what this step does: always also thicker, numbered or named
 RIGHT_SIDE = "#f1e3d3"  # the right side of cloth: a plain tint
 WRONG_SIDE = "#ffffff"  # the wrong side: white with slanting hatching
-ELASTIC = "#c9c4bd"  # filled and crossed by short lines
+ELASTIC = "#c9c4bd"  # filled and crossed by short lines; plain where it is a trim or a tape
 GROUND = "#ffffff"
 
 THIN, PLAIN, THICK, HEAVY = 0.8, 1.2, 1.8, 2.6
@@ -38,7 +38,7 @@ PATTERNS = {
     "selvedge": "a double line, the inner one dotted",
     "neatened": "a line crossed by a zigzag",
     "hemmed": "a thick line and a stitch line inside it",
-    "trimmed": "a thick line with scallops",
+    "trimmed": "a grey band with a stitch line along it",
     "gathered": "a wavy line with short folds",
     "sewn": "a line with a stitch line on it",
     "enclosed": "a thick dotted line",

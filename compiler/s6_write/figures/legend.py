@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from compiler.s6_write.figures.edges import break_line, edge, face, hatching, wave
+from collections.abc import Callable, Sequence
+
+from compiler.s6_write.figures.edges import break_line, edge, face, left_over, wave
 from compiler.s6_write.figures.language import (
     ACCENT,
-    ELASTIC,
-    FOLD,
     GATHERING,
     HIDDEN,
     INK,
@@ -19,48 +19,72 @@ from compiler.s6_write.figures.pen import Sheet
 from compiler.s6_write.figures.section import Section
 from compiler.s6_write.guide import Figure
 
+Draw = Callable[[Sheet, float, float], None]
+
 ROW = 30.0
-SAMPLE = 70.0
+SAMPLE = 62.0
 EDGES = {
-    "raw": "raw edge",
+    "raw": "raw: loose threads",
     "selvedge": "selvedge",
-    "neatened": "neatened edge",
-    "hemmed": "hemmed edge",
-    "trimmed": "edge with trim",
-    "gathered": "gathered or pleated",
-    "sewn": "edge in a seam",
-    "enclosed": "enclosed edge",
+    "neatened": "neatened: zigzag",
+    "hemmed": "hemmed",
+    "trimmed": "with trim: grey band",
+    "gathered": "gathered: wavy, folds",
+    "sewn": "in a seam",
+    "enclosed": "enclosed: thick dots",
+    "fold": "fold: dash and dot",
 }
 
 
 def how_to_read() -> Figure:
     """All that the figures of every guide are drawn with; the same for every garment."""
     sheet = Sheet()
-    sheet.write((8, 0), "Edges of cloth", bold=True)
-    for index, (pattern, name) in enumerate(EDGES.items()):
-        x, y = 8 + 200 * (index % 2), 22 + ROW * (index // 2)
-        face(sheet, [(x, y), (x + SAMPLE, y), (x + SAMPLE, y + 14), (x, y + 14)], wrong=False)
-        edge(sheet, (x, y), (x + SAMPLE, y), pattern, (0, 1))
-        sheet.write((x + SAMPLE + 8, y + 10), name)
-    y = 22 + ROW * 4 + 18
-    sheet.write((8, y), "Cloth, stitches and signs", bold=True)
-    signs = (
-        (_right_side, "right side"), (_wrong_side, "wrong side"), (_fold, "fold"), (_hidden, "behind the cloth"),
-        (_seam, "seam, topstitching"), (_gathering, "longest stitch"), (_cut, "cut through, stitched"), (_elastic, "elastic"),
-        (_pin, "pin"), (_mark, "matching mark"), (_left_out, "middle left out"), (_changed, "what this step does"),
-        (_callout, "see that sentence"), (_length, "a length"),
-    )  # fmt: skip
-    for index, (draw, name) in enumerate(signs):
-        x, low = 8 + 200 * (index % 2), y + 22 + ROW * (index // 2)
+    y = _table(sheet, 0, "Edges of cloth", [(_edge_of(pattern), name) for pattern, name in EDGES.items()])
+    groups = {
+        "Faces of cloth": (
+            (_right_side, "right side: plain"), (_wrong_side, "wrong side: hatched"),
+            (_left_over, "stays over: crossed"), (_hidden, "behind the cloth: dots"),
+        ),
+        "Cut through, seen from the side": (
+            (_cut, "two cloths, one stitch"), (_cut_wrong, "hatched: wrong side"), (_cut_gathered, "gathered cloth"),
+            (_overcast, "neatened cut edges"),
+        ),
+        "Stitches and things": (
+            (_seam, "seam, topstitching"), (_gathering, "longest stitch"), (_elastic, "elastic"), (_pin, "pin"),
+        ),
+        "Signs": (
+            (_changed, "red, thick: this step"), (_callout, "see that sentence"), (_mark, "matching mark"), (_length, "a length"),
+            (_left_out, "middle left out"),
+        ),
+    }  # fmt: skip
+    for title, signs in groups.items():
+        y = _table(sheet, y + 14, title, signs)
+    names = [*EDGES.values(), *(name for group in groups.values() for _, name in group)]
+    said = "; ".join(names)
+    alt = f"The {len(names)} patterns and signs of the figures, each with its name: {said}."
+    return Figure("how-to-read", sheet.svg(), alt, "How to read the figures. Every colour has a pattern or a word beside it.")
+
+
+def _table(sheet: Sheet, y: float, title: str, rows: Sequence[tuple[Draw, str]]) -> float:
+    """A heading with its samples in two columns; where the next heading goes."""
+    sheet.write((8, y), title, bold=True)
+    for index, (draw, name) in enumerate(rows):
+        x, low = 8 + 198 * (index % 2), y + 20 + ROW * (index // 2)
         draw(sheet, x, low)
-        sheet.write((x + SAMPLE + 8, low + 10), name)
-    said = ", ".join([*EDGES.values(), *(name for _, name in signs)])
-    alt = f"The {len(EDGES) + len(signs)} patterns and signs of the figures, each with its name: {said}."
-    return Figure("how-to-read", sheet.svg(), alt, "How to read the figures.")
+        sheet.write((x + SAMPLE + 6, low + 11), name)
+    return y + 20 + ROW * -(-len(rows) // 2)
+
+
+def _edge_of(pattern: str) -> Draw:
+    def draw(sheet: Sheet, x: float, y: float) -> None:
+        face(sheet, [(x, y), (x + SAMPLE, y), (x + SAMPLE, y + 15), (x, y + 15)], wrong=False)
+        edge(sheet, (x, y), (x + SAMPLE, y), pattern, (0, 1))
+
+    return draw
 
 
 def _box(x: float, y: float) -> list[tuple[float, float]]:
-    return [(x, y - 3), (x + SAMPLE, y - 3), (x + SAMPLE, y + 15), (x, y + 15)]
+    return [(x, y - 2), (x + SAMPLE, y - 2), (x + SAMPLE, y + 16), (x, y + 16)]
 
 
 def _right_side(sheet: Sheet, x: float, y: float) -> None:
@@ -68,12 +92,12 @@ def _right_side(sheet: Sheet, x: float, y: float) -> None:
 
 
 def _wrong_side(sheet: Sheet, x: float, y: float) -> None:
-    sheet.lines(hatching(_box(x, y)))
+    face(sheet, _box(x, y), wrong=True)
     sheet.line(_box(x, y), SOFT, 0.8, closed=True)
 
 
-def _fold(sheet: Sheet, x: float, y: float) -> None:
-    sheet.line([(x, y + 6), (x + SAMPLE, y + 6)], INK, PLAIN, FOLD)
+def _left_over(sheet: Sheet, x: float, y: float) -> None:
+    left_over(sheet, _box(x, y))
 
 
 def _hidden(sheet: Sheet, x: float, y: float) -> None:
@@ -89,14 +113,31 @@ def _gathering(sheet: Sheet, x: float, y: float) -> None:
 
 
 def _cut(sheet: Sheet, x: float, y: float) -> None:
-    cut = Section(sheet, (x, y + 12), 1)
+    cut = Section(sheet, (x, y + 13), 1)
     cut.ply([cut.at(0, 0), cut.at(SAMPLE, 0)])
     cut.ply([cut.at(0, 1), cut.at(SAMPLE, 1)])
     cut.stitch(SAMPLE / 2, 0, 1, worked=False)
 
 
+def _cut_wrong(sheet: Sheet, x: float, y: float) -> None:
+    cut = Section(sheet, (x, y + 7), 1)
+    cut.ply([cut.at(0, 0), cut.at(SAMPLE, 0)], 1)
+
+
+def _cut_gathered(sheet: Sheet, x: float, y: float) -> None:
+    cut = Section(sheet, (x, y + 7), 1)
+    cut.ply([cut.at(0, 0), cut.at(SAMPLE, 0)], gathered=True)
+
+
+def _overcast(sheet: Sheet, x: float, y: float) -> None:
+    cut = Section(sheet, (x, y + 13), 1)
+    for level in (0, 1):
+        cut.ply([cut.at(0, level), cut.at(SAMPLE - 8, level)])
+    cut.overcast(SAMPLE - 8, 0, 1, worked=False)
+
+
 def _elastic(sheet: Sheet, x: float, y: float) -> None:
-    sheet.line(_box(x, y), INK, PLAIN, fill=ELASTIC, closed=True)
+    Section(sheet, (x, y + 7), 1).bar(0, SAMPLE, 0)
 
 
 def _pin(sheet: Sheet, x: float, y: float) -> None:

@@ -3,27 +3,24 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from itertools import pairwise
 
 from compiler.cloth.bench import Edge
 from compiler.s3_rehearse.run import Run
 from compiler.s6_write.figures.edges import edge, face
-from compiler.s6_write.figures.hanging import chains, edge_now
-from compiler.s6_write.figures.language import HIDDEN, LEADING, PLAIN, SOFT, THIN, pattern_of
+from compiler.s6_write.figures.hanging import chains, edge_now, layered
+from compiler.s6_write.figures.language import LEADING, SOFT, THIN, pattern_of
 from compiler.s6_write.figures.pen import Sheet, broken, shortened, spread
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 
 DEEP = 210.0  # units for the longest layer
 FINEST = 0.45
-LIFTED = 14.0  # a piece that several layers hang from is drawn apart from them
 
 
 def overview(run: Run, say: Say) -> Figure:
     """The garment as it is after the last step, each layer by itself, heights to one scale."""
     bench = run.final
     found = chains(bench, bench.cloths)
-    shared = _shared(run, found)
     columns = 2 if len(found) > 1 else 1
     room = 384.0 / columns
     upright = min(FINEST, DEEP / float(max(run.drops.values())))
@@ -35,7 +32,7 @@ def overview(run: Run, say: Say) -> Figure:
         for column, chain in enumerate(found[start : start + columns]):
             layer = _Layer(sheet, run, say, chain, 8 + column * room, room - 8, upright, level)
             name = _name(run, say, chain, start + column, len(found))
-            reached, words = layer.draw(y, name, shared)
+            reached, words = layer.draw(y, name)
             low = max(low, reached)
             told.append(words)
         y = low + 34
@@ -44,8 +41,8 @@ def overview(run: Run, say: Say) -> Figure:
     for casing in bench.casings.values():
         if casing.elastic:
             rest, full = say.length(casing.elastic_length), say.length(casing.length)
-            sheet.write((sheet.width / 2, y + 10), f"Waist {rest} at rest, stretches to {full}.", "middle")
-            told.append(f"The waist is {rest} at rest and stretches to {full}.")
+            sheet.write((sheet.width / 2, y + 10), f"Waist: {rest} at rest; {full} of cloth.", "middle")
+            told.append(f"The waist is {rest} at rest and holds {full} of cloth.")
     longest_layer = say.length(max(run.drops.values()))
     return Figure("overview", sheet.svg(), f"{run.solved.spec.title}, {longest_layer} long. {' '.join(told)}", f"The finished garment, {longest_layer} long.")
 
@@ -61,24 +58,19 @@ class _Layer:
         self.middle = left + (62 if room < 200 else 128)
         self.labels = left + (126 if room < 200 else 268)
 
-    def draw(self, y: float, name: str, shared: frozenset[str]) -> tuple[float, str]:
+    def draw(self, y: float, name: str) -> tuple[float, str]:
         run, say, bench = self.run, self.say, self.run.final
         head = y
         for row in broken(name, self.room, bold=True):
             self.sheet.write((self.left, head), row, bold=True)
             head += LEADING
-        top = y + 2 * LEADING + 12 + (LIFTED if shared else 0)
+        top = y + 2 * LEADING + 12
         places = []
         for piece in self.chain:
-            start = top + float(run.hangs[piece]) * self.upright - (LIFTED if piece in shared else 0)
+            start = top + float(run.hangs[piece]) * self.upright
             high = max(float(bench.depth(piece)) * self.upright, 5.0)
             self._piece(piece, start, start + high)
             places.append((piece, start, start + high))
-        for (_, _, low), (_, begin, _) in pairwise(places):
-            if begin > low + 2:
-                for side in (-1, 1):
-                    half = float(_length(run, edge_now(bench, f"{places[0][0]}.bottom"))) * self.level / 2
-                    self.sheet.line([(self.middle + side * half, low), (self.middle + side * half, begin)], SOFT, PLAIN, HIDDEN)
         reached = self._label(places, top - 16)
         last, low = self.chain[-1], places[-1][2]
         hem = edge_now(bench, f"{last}.bottom")
@@ -125,19 +117,9 @@ def _length(run: Run, each: Edge) -> Fraction:
     return each.set_length / 2 if run.final.ring(each) else each.set_length
 
 
-def _shared(run: Run, found: tuple[tuple[str, ...], ...]) -> frozenset[str]:
-    """Pieces that more than one layer hangs from: a band over several layers."""
-    if len(found) < 2:
-        return frozenset()
-    first = found[0]
-    depth = run.final.depth(first[0])
-    level = {run.hangs[chain[0]] for chain in found[1:]}
-    return frozenset({first[0]}) if level == {depth} else frozenset()
-
-
 def _name(run: Run, say: Say, chain: tuple[str, ...], index: int, count: int) -> str:
-    copies = run.solved.pieces[chain[-1]].count if run.final.cloths[chain[-1]].copies > 1 else 1
-    alike = f", {copies} alike" if copies > 1 else ""
+    layers = layered(run.final, chain[-1])
+    alike = f", {layers} layers alike" if layers > 1 else ""
     if count == 1:
         return f"The garment{alike}"
     return f"{'Outside' if index == 0 else 'Inside' if index == count - 1 else 'Between'}{alike}"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from compiler.cloth.bench import Bench, Edge
 from compiler.s6_write.figures.edges import break_line, edge, face, wave
@@ -44,9 +44,6 @@ class Cloth:
         corners = (MIDDLE - above, shown.y0), (MIDDLE + above, shown.y0), (MIDDLE + below, shown.y1), (MIDDLE - below, shown.y1)
         if shown.ring and shown.top.state not in ("sewn", "enclosed", "hemmed"):
             self._mouth(sheet, shown)
-        if self.bench.cloths[shown.name].in_parts and self.joins(shown.name):
-            self._parts(sheet, shown)
-            return
         gap = 4.0 if cut and min(above, below) > 22 else 0.0
         if gap:
             cuts = [wave((MIDDLE + side, shown.y0), (MIDDLE + side, shown.y1)) for side in (-gap, gap)]
@@ -69,19 +66,6 @@ class Cloth:
     def folded(self, shown: Shown, each: Edge) -> bool:
         """Whether what shows here is the fold of a band."""
         return self.bench.cloths[shown.name].folded and each is shown.top
-
-    def _parts(self, sheet: Sheet, shown: Shown) -> None:
-        """A strip as it comes from the table, in the segments that the cutting plan gives it."""
-        parts = min(self.joins(shown.name), 6) + 1
-        gap = 7.0
-        wide = (2 * shown.half_above - gap * (parts - 1)) / parts
-        for index in range(parts):
-            left = MIDDLE - shown.half_above + index * (wide + gap)
-            corners = [(left, shown.y0), (left + wide, shown.y0), (left + wide, shown.y1), (left, shown.y1)]
-            face(sheet, corners, wrong=False)
-            for start, end, inward in zip(corners, [*corners[1:], corners[0]], ((0, 1), (-1, 0), (0, -1), (1, 0)), strict=True):
-                joined = inward[0] != 0 and 0 < index + (inward[0] < 0) < parts
-                edge(sheet, start, end, "raw", inward, joined)
 
     def margin(self, sheet: Sheet, upper: Shown, lower: Shown, gap: float) -> None:
         """The margin of the seam between two pieces, seen from the wrong side."""
@@ -118,8 +102,8 @@ class Cloth:
         joins = 0 if self.bench.cloths[shown.name].in_parts else self.joins(shown.name)
         for index in range(1, min(joins, 6) + 1):
             share = -1 + 2 * index / (min(joins, 6) + 1)
-            if abs(share) < 0.08:
-                share = 0.12
+            if abs(share) < 0.2:  # beside the place where the middle is left out
+                share = max(0.25, 11 / shown.half_above)
             worked = f"{shown.name}.joins" in self.changed_seams()
             line = [(MIDDLE + share * shown.half_above, shown.y0), (MIDDLE + share * shown.half_below, shown.y1)]
             sheet.line(line, ACCENT if worked else INK, THIN + 0.6 * worked, SEAM)
@@ -148,9 +132,11 @@ class Cloth:
         return -(-self.say.joins.get(piece, 0) // cut)
 
     def changed_seams(self) -> frozenset[str]:
-        """The seams that this step sews, neatens, turns or covers."""
+        """The seams that this step sews, neatens or turns; one that is only covered stays as it was."""
         before, after = self.done.before.seams, self.done.after.seams
-        return frozenset(name for name, seam in after.items() if before.get(name) != seam)
+        return frozenset(
+            name for name, seam in after.items() if name not in before or replace(before[name], trapped=seam.trapped) != seam
+        )
 
     def worked(self, name: str) -> bool:
         """Whether this step changes the edge, or a seam that it lies in."""

@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from compiler.cloth.bench import Bench, Edge, Seam
 from compiler.s3_rehearse.run import Run
-from compiler.s6_write.figures.hanging import chains, edge_now, seam_between
+from compiler.s6_write.figures.hanging import alike, chains, edge_now, layered, seam_between
 from compiler.s6_write.figures.language import (
     ACCENT,
     HIDDEN,
@@ -91,9 +91,6 @@ class _Half:
         reached = {other for piece in done.touches for other in done.after.unit(piece)}
         now = {other for piece in done.touches for other in bench.unit(piece)}
         self.pieces = tuple(piece for piece in bench.cloths if piece in reached & now)
-        changed_seams = self.cloth.changed_seams()
-        if changed_seams and all(name.endswith(".joins") for name in changed_seams):
-            self.pieces = tuple(piece for piece in self.pieces if self.cloth.joins(piece)) or self.pieces
         ranked = [piece for chain in chains(done.after, self.pieces) for piece in chain]
         found = chains(bench, sorted(self.pieces, key=ranked.index))
         # What changes in a margin only is drawn from the wrong side, where the margin lies.
@@ -169,12 +166,9 @@ class _Half:
         return max(y, low) + 30, self._told(placed)
 
     def _head(self, sheet: Sheet, y: float, title: str) -> None:
-        copies = max(self.bench.cloths[piece].copies for piece in self.pieces)
-        cut = any(self.bench.cloths[piece].in_parts and self.cloth.joins(piece) for piece in self.pieces)
+        copies = max(alike(self.bench, piece) for piece in self.pieces)
         rings = [self.bench.cloths[piece].ring for piece in self.pieces]
-        notes = ["as cut"] if cut else []
-        if copies > 1:
-            notes.append(f"one of {copies} drawn" if cut else f"{copies} alike")
+        notes = [f"{copies} alike"] if copies > 1 else []
         if all(rings):
             notes.append("a ring, lengths all round")
         elif not any(rings):
@@ -229,7 +223,12 @@ class _Half:
         return _Label(shown.y1, rows, self.cloth.worked(shown.bottom.name), to)
 
     def _piece_label(self, shown: Shown) -> _Label:
-        rows = (self.say.piece(shown.name), f"{self.say.length(self.bench.depth(shown.name))} deep")
+        layers = layered(self.bench, shown.name)
+        rows = (
+            self.say.piece(shown.name),
+            f"{self.say.length(self.bench.depth(shown.name))} deep",
+            *([f"{layers} layers"] if layers > 1 else []),
+        )
         middle = (shown.y0 + shown.y1) / 2
         return _Label(middle, rows, False, (MIDDLE + (shown.half_above + shown.half_below) / 2, middle))
 
@@ -291,7 +290,8 @@ class _Half:
         parts = []
         for row in placed:
             for shown in row:
-                form = "ring" if shown.ring else "flat"
+                layers = layered(self.bench, shown.name)
+                form = ("ring" if shown.ring else "flat") + (f", {layers} layers" if layers > 1 else "")
                 name, deep = self.say.piece(shown.name), self.say.length(self.bench.depth(shown.name))
                 edges = listed(
                     [

@@ -45,7 +45,10 @@ def quarter_marks(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
     _distances(sheet, 10 + HIGH + 26, wide, length, parts, say)
     under = f"{say.the(edge_here.pieces)}, underneath at the machine"
     y = sheet.paragraph((LEFT - 16, low + HIGH + 20), f"{under[0].upper()}{under[1:]}", 376, bold=True)
-    ends = "The first and the last mark are the same seam." if ring else "The first and the last mark are the two ends."
+    if ring:
+        for x, anchor in ((LEFT - 4, "start"), (RIGHT + 4, "end")):
+            sheet.write((x, 10 + HIGH + 26 + LEADING), "side seam", anchor, colour=SOFT, ground=True)
+    ends = "The edges are rings: the first and the last mark are the same side seam." if ring else "The first and the last mark are the two ends."
     spacing = say.about(say.room.pin_spacing)
     sheet.paragraph((LEFT - 16, y), f"{ends} {say.room.hold_with.capitalize()} at the marks first, then every {spacing}.", 376)
     number = numbers.of("mark", "quarter") or numbers.of("mark", "eighth")

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import Bench, Edge, Ply, Seam
+from compiler.cloth.bench import Bench, Edge, Ply, Seam, State
 from compiler.s3_rehearse.run import Run
-from compiler.s6_write.figures.language import ACCENT, LEADING, SOFT
+from compiler.s6_write.figures.language import ACCENT, LEADING, SOFT, THIN
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet, shortened, spread
-from compiler.s6_write.figures.section import LEVEL, NOT_TO_SCALE, PLY, Section, named_below, note_below, ticks_told
+from compiler.s6_write.figures.section import LEVEL, NOT_TO_SCALE, PLY, Section, named_below, note_below, sides_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.technique import Performed
@@ -53,7 +53,7 @@ def sewn_seam(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure |
         f"Cut through the seam: {top} on top, {under} underneath, {face}, stitched {say.length(seam.width)} from the raw edges."
         " Opened out, the margins of both stand up on the wrong side."
     )
-    return Figure("seam", sheet.svg(), alt, f"The seam cut through, {say.length(seam.width)} wide.{ticks_told(done, say)}")
+    return Figure("seam", sheet.svg(), alt, f"The seam cut through, {say.length(seam.width)} wide.{sides_told(done, say)}")
 
 
 def neatened_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -82,7 +82,7 @@ def neatened_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fi
         sheet.write((sheet.width / 2 + half + 50, top + 3), how)
         sheet.write((sheet.width / 2, low + 28), NOT_TO_SCALE, "middle", colour=SOFT)
         margin = f"Cut through the seam, its margin of {say.length(seam.width)} standing up, all its plies held by one {how}"
-        return Figure("margin", sheet.svg(), f"{margin}.", f"The margin with its {how} round all the cut edges.{ticks_told(done, say)}")
+        return Figure("margin", sheet.svg(), f"{margin}.", f"The margin with its {how} round all the cut edges.{sides_told(done, say)}")
     edge = edges[0]
     cut = Section(sheet, (120, 40), 6.0)
     cut.ply([cut.at(0, 0), cut.at(25, 0)], wrong_side(say, edge.plies[0], up=False))
@@ -95,7 +95,7 @@ def neatened_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fi
 
 
 def turned_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
-    """A margin laid flat towards one piece, with the topstitching through it."""
+    """A margin laid flat towards one piece, with the topstitching through it: as it lies at the machine."""
     seam: Seam = done.facts["seams"][0]
     above, below = sides(done, seam)
     if not done.facts["above"]:
@@ -104,33 +104,40 @@ def turned_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
     width = float(seam.width)
     scale = min(8.0, 100 / width)
     sheet = Sheet()
-    sheet.write((8, 0), "Wrong side up", bold=True)
+    sheet.write((8, 0), "Right side up, margin underneath", bold=True)
     under, count = len(upper), len(upper) + len(lower)
-    cut = Section(sheet, (236, 62 + LEVEL * (count + under)), scale)
+    cut = Section(sheet, (236, 56), scale)
     for index, ply in enumerate(reversed(upper)):
-        # The piece itself, folded back on itself at the seam: its own margin comes to lie on it.
-        level, margin = index, 2 * under - 1 - index
+        # The piece itself, folded back under itself at the seam: its own margin comes to lie below it.
+        level, margin = -index, index + 1 - 2 * under
         points = [cut.at(-236 / scale * 0.85, level), *cut.turn(-0.6, level, margin), cut.at(-width, margin)]
-        cut.ply(points, wrong_side(say, ply, up=True, along=True))
+        cut.ply(points, wrong_side(say, ply, up=False, along=True))
     for index, ply in enumerate(reversed(lower)):
-        level = 2 * under + index
-        points = [cut.at(150 / scale, index), cut.at(1.6, index), cut.at(0.9, level), cut.at(-width, level)]
-        cut.ply(points, wrong_side(say, ply, up=True, along=False))
-    top = 2 * under + len(lower) - 1
-    tip = cut.stitch(-float(FROM_SEAM), 0, top)
-    high = cut.at(0, top)[1]
+        level = -2 * under - index
+        points = [cut.at(150 / scale, -index), cut.at(1.6, -index), cut.at(0.9, level), cut.at(-width, level)]
+        cut.ply(points, wrong_side(say, ply, up=False, along=False), _gathered(done, seam) and done.facts["above"])
+    bottom = -2 * under - len(lower) + 1
+    tip = cut.stitch(-float(FROM_SEAM), bottom, 0)
+    cut.stitch(-0.7, bottom, -under, worked=False)
+    neatened = seam.state is State.NEATENED and say.room.neaten_with != "pinking shears"
+    if neatened:
+        cut.overcast(-width, bottom, -under, worked=False, way=-1)
+    high, low = cut.at(0, 0)[1], cut.at(0, bottom)[1]
     sheet.across(cut.at(-float(FROM_SEAM), 0)[0], cut.at(0, 0)[0], high - 20, say.length(FROM_SEAM), high - 4)
-    sheet.across(cut.at(-width, 0)[0], cut.at(0, 0)[0], cut.zero[1] + 20, say.length(seam.width), cut.zero[1] + 4, below=True)
-    sheet.callout((tip[0] - 34, tip[1] - 14), numbers.of("from the right side, sew"), tip)
-    low = named_below(sheet, cut.zero[1] + 56, listed_plies(say, upper), listed_plies(say, lower))
+    sheet.across(cut.at(-width, 0)[0], cut.at(0, 0)[0], low + 20, say.length(seam.width), low + 6, below=True)
+    sheet.callout((tip[0] - 34, tip[1] - 8), numbers.of("from the seam on"), tip)
+    sheet.line([cut.at(-0.7, bottom), (cut.at(0, 0)[0] + 26, low + 14)], SOFT, THIN)
+    sheet.write((cut.at(0, 0)[0] + 29, low + 18), "earlier seam", colour=SOFT)
+    if neatened:
+        sheet.write((cut.at(-width, 0)[0] - 12, low + 4), "neatened edge", "end", colour=SOFT)
+    low = named_below(sheet, low + 54, listed_plies(say, upper), listed_plies(say, lower))
     note_below(sheet, low)
     way = "up, towards" if done.facts["above"] else "down, towards"
     alt = (
-        f"Cut through the seam, wrong side up: the margin of {say.length(seam.width)} lies {way} the {listed_plies(say, above)},"
-        f" topstitched {say.length(FROM_SEAM)} from the seam through all plies."
+        f"Cut through the seam, right side up: the margin of {say.length(seam.width)} lies underneath, {way} the"
+        f" {listed_plies(say, above)}, topstitched {say.length(FROM_SEAM)} from the seam through all {count + under} plies of cloth."
     )
-    return Figure("turned", sheet.svg(), alt, f"The margin lies on the {listed_plies(say, above)} and is stitched down.{ticks_told(done, say)}")
-
+    return Figure("turned", sheet.svg(), alt, f"The margin lies under the {listed_plies(say, above)} and is stitched down.{sides_told(done, say)}")
 
 
 def _opened(

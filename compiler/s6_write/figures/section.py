@@ -2,7 +2,7 @@
 
 In the manner of ISO 4916 (Textiles, Seam types, 1991), which draws each seam as the cut through its plies with the needle's
 way through them. Here the inside of the garment is up; widths are to scale, plies are drawn thicker than they are; the
-wrong side of a ply bears short slanting ticks, as wrong sides are hatched everywhere.
+wrong half of a ply is hatched, as wrong sides are everywhere; plies of cloth without a right side are plain.
 """
 
 from __future__ import annotations
@@ -22,13 +22,14 @@ from compiler.s6_write.figures.language import (
     SOFT,
     THICK,
     THIN,
+    WRONG_SIDE,
 )
 from compiler.s6_write.figures.pen import Point, Sheet
 from compiler.say import Say
 from compiler.techniques.technique import Performed
 
-LEVEL = 11.0  # units from one ply to the next
-PLY = 6.5  # units that a ply is thick
+LEVEL = 12.5  # units from one ply to the next
+PLY = 8.5  # units that a ply is thick
 NOT_TO_SCALE = "Widths to scale; cloth is drawn thicker than it is."
 
 
@@ -59,7 +60,9 @@ class Section:
         self.sheet.line(points, INK, PLY)
         self.sheet.line(points, ELASTIC if trim else RIGHT_SIDE, PLY - 2 * PLAIN)
         if wrong:
-            self.sheet.lines(_ticks(points, wrong), SOFT, THIN)
+            half = PLY / 2 - PLAIN
+            self.sheet.line(_beside(points, wrong * half / 2), WRONG_SIDE, half)
+            self.sheet.lines(_slants(points, wrong), SOFT, THIN)
 
     def stitch(self, x_mm: float, low: float, high: float, worked: bool = True) -> Point:
         """A stitch through the plies from one level to another; where its upper end is."""
@@ -70,16 +73,12 @@ class Section:
         self.sheet.lines([[(x - 3.5, bottom), (x + 3.5, bottom)], [(x - 3.5, top), (x + 3.5, top)]], ink, THICK)
         return (x, top)
 
-    def overcast(self, x_mm: float, low: float, high: float, rise: bool = False) -> Point:
-        """The thread of a neatening stitch round the cut edge of plies, lying level or, with `rise`, standing up."""
+    def overcast(self, x_mm: float, low: float, high: float, worked: bool = True, way: int = 1) -> None:
+        """The thread of a neatening stitch round the cut edges of plies that end at x, to the right or, with way -1, left."""
         (x, bottom), (_, top) = self.at(x_mm, low), self.at(x_mm, high)
-        if rise:
-            left, right = x - 7, x + 7
-            points = [(left, bottom + 8), (left, top - 5), (right, top - 5), (right, bottom + 8), (left, bottom + 8)]
-        else:
-            points = [(x - 9, top - 5), (x + 5, top - 5), (x + 5, bottom + 5), (x - 9, bottom + 5), (x - 9, top - 5)]
-        self.sheet.line(points, ACCENT, THICK)
-        return points[2]
+        back, out = x - 9 * way, x + 6 * way
+        points = [(back, top - 6), (out, top - 6), (out, bottom + 6), (back, bottom + 6), (back, top - 6)]
+        self.sheet.line(points, ACCENT if worked else INK, THICK)
 
     def bar(self, left_mm: float, right_mm: float, level: float) -> None:
         """Elastic, cut through: a filled bar with cross lines."""
@@ -106,8 +105,18 @@ def _rippled(points: Sequence[Point]) -> list[Point]:
     return rippled
 
 
-def _ticks(points: Sequence[Point], side: int) -> list[list[Point]]:
-    """Slanting ticks on one side of a way, evenly spaced."""
+def _beside(points: Sequence[Point], off: float) -> list[Point]:
+    """The way moved sideways, to its left where `off` is positive."""
+    moved = []
+    for index, (x, y) in enumerate(points):
+        (x0, y0), (x1, y1) = points[max(index - 1, 0)], points[min(index + 1, len(points) - 1)]
+        length = hypot(x1 - x0, y1 - y0) or 1.0
+        moved.append((x + off * (y1 - y0) / length, y - off * (x1 - x0) / length))
+    return moved
+
+
+def _slants(points: Sequence[Point], side: int) -> list[list[Point]]:
+    """Slanting strokes from the middle of a ply to one of its sides, evenly spaced."""
     strokes: list[list[Point]] = []
     left_over = 3.0
     for (x0, y0), (x1, y1) in pairwise(points):
@@ -116,16 +125,11 @@ def _ticks(points: Sequence[Point], side: int) -> list[list[Point]]:
             continue
         along = ((x1 - x0) / length, (y1 - y0) / length)
         out = (along[1] * side, -along[0] * side)
-        at = left_over
+        at, far = left_over, PLY / 2 - PLAIN / 2
         while at < length:
             x, y = x0 + at * along[0], y0 + at * along[1]
-            strokes.append(
-                [
-                    (x + PLY / 2 * out[0], y + PLY / 2 * out[1]),
-                    (x + (PLY / 2 + 3.2) * out[0] + 2 * along[0], y + (PLY / 2 + 3.2) * out[1] + 2 * along[1]),
-                ]
-            )
-            at += 6.0
+            strokes.append([(x, y), (x + far * out[0] + 2 * along[0], y + far * out[1] + 2 * along[1])])
+            at += 4.5
         left_over = at - length
     return strokes
 
@@ -144,9 +148,9 @@ def note_below(sheet: Sheet, y: float) -> None:
     sheet.write((sheet.width / 2, y + 8), NOT_TO_SCALE, "middle", colour=SOFT)
 
 
-def ticks_told(done: Performed, say: Say) -> str:
-    """What the ticks mean, for a caption; empty where no cloth in the cut has a right side."""
+def sides_told(done: Performed, say: Say) -> str:
+    """What the hatching means, for a caption; empty where no cloth in the cut has a right side."""
     solved = say.solved
     cloths = {solved.pieces[piece].piece.cloth.text for piece in done.touches}
     sided = any(solved.materials[cloth].material.has_right_side for cloth in cloths)
-    return " Short ticks mark the wrong side of the cloth." if sided else ""
+    return " The hatched half of a cloth is its wrong side." if sided else ""

@@ -9,7 +9,7 @@ from compiler.s6_write.figures.language import FOLD, INK, PLAIN
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet
 from compiler.s6_write.figures.seam_section import side_of
-from compiler.s6_write.figures.section import Section, named_below, note_below, ticks_told
+from compiler.s6_write.figures.section import Section, named_below, note_below, sides_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques.technique import Performed, edge_of
@@ -57,4 +57,4 @@ def tucks(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | Non
         f"{len(done.facts['fold lines'])} tucks of {say.length(depth)}, fold lines {', '.join(say.length(line) for line in lines)}"
         f" above the bottom edge; sewn, the lowest fold lies {say.length(from_edge)} above it and {say.length(space)} shows between."
     )
-    return Figure("tucks", sheet.svg(), alt, f"The tucks cut through, right side up.{ticks_told(done, say)}")
+    return Figure("tucks", sheet.svg(), alt, f"The tucks cut through, right side up.{sides_told(done, say)}")

@@ -55,7 +55,7 @@ def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
     """All figures of one guide, with callouts numbered as a guide would number them."""
     found = planned(demo, size, room)
     run = found.rehearsal.run
-    say = Say(run.solved, run.room, found.cutting.joins)
+    say = Say(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
     drawn = [how_to_read(), overview(run, say), *cutting_figures(found.cutting, run.solved, say)]
     number = 97  # from two digits to three
     for done in run.performed:

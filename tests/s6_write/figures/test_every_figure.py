@@ -8,7 +8,7 @@ from itertools import combinations
 import pytest
 
 from compiler.s6_write.figures import KINDS
-from compiler.s6_write.figures.language import ACCENT, ELASTIC, GROUND, INK, RIGHT_SIDE, SOFT
+from compiler.s6_write.figures.language import ACCENT, ELASTIC, GROUND, INK, RIGHT_SIDE, SOFT, WRONG_SIDE
 from compiler.techniques import techniques
 
 from ..test_palette import contrast
@@ -67,11 +67,11 @@ def test_colours_are_those_of_the_language_and_stand_out_from_the_ground() -> No
             elif element.tag == f"{SVG}path":
                 lines |= {element.attrib["stroke"]} if "stroke" in element.attrib else set()
                 fills |= {element.attrib["fill"]} if "fill" in element.attrib else set()
-    assert lines <= {INK, SOFT, ACCENT, RIGHT_SIDE, ELASTIC}
+    assert lines <= {INK, SOFT, ACCENT, RIGHT_SIDE, ELASTIC, WRONG_SIDE}
     # Web Content Accessibility Guidelines 2.2 (2023), criteria 1.4.3 and 1.4.11; words may stand on tinted cloth.
     assert all(contrast(colour, ground) >= 4.5 for colour in texts for ground in (GROUND, RIGHT_SIDE))
     # The pale lines are the inside of a ply, drawn within an outline in ink.
-    assert all(contrast(colour, GROUND) >= 3 for colour in lines - {RIGHT_SIDE, ELASTIC})
+    assert all(contrast(colour, GROUND) >= 3 for colour in lines - {RIGHT_SIDE, ELASTIC, WRONG_SIDE})
     assert fills <= {INK, SOFT, ACCENT, RIGHT_SIDE, ELASTIC, GROUND, "#e9e5df"}
 
 
