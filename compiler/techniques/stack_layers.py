@@ -62,7 +62,12 @@ class StackLayers:
         for layer in layers:
             if fault := edge_not_ready(bench, written, "layers", str(layer.edge)):
                 return refused(bench, step, (), fault)
-        edges = [bench.edge(str(layer.edge)) for layer in layers]
+        names = [str(layer.edge) for layer in layers]
+        if twice := next((name for name in names if names.count(name) > 1), None):
+            return refused(bench, step, (), fault_at(
+                written, "layers", "FB302", f"`{twice}` already lies in this stack",
+                help="list each layer once; like copies of a piece are stacked together"))  # fmt: skip
+        edges = [bench.edge(name) for name in names]
         touches = tuple(dict.fromkeys(piece for edge in edges for piece in edge.pieces))
         first = edges[0]
         for edge in edges[1:]:

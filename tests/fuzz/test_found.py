@@ -34,3 +34,9 @@ def test_a_length_of_nothing_is_refused_at_its_step(sound: str, found: str) -> N
 def test_a_hem_needs_cloth_to_lie_on(hem: str) -> None:
     spec = LARKSPUR.replace("second turn: 10 mm", hem)
     assert {fault.code for fault in through_the_chain(spec.encode())[1]} == {"FB312"}
+
+
+def test_a_layer_is_stacked_once() -> None:
+    spec = LARKSPUR.replace("layers: [upper.top], as", "layers: [upper.top, upper.top], as")
+    told = through_the_chain(spec.encode())[1]
+    assert [fault.headline for fault in told] == ["`upper.top` already lies in this stack"]
