@@ -71,12 +71,11 @@ def test_the_way_back_is_the_opposite() -> None:
 
 
 def test_a_step_that_is_new_and_one_that_is_gone_are_told_as_such() -> None:
-    press = "  - press: {piece: lower}\n"
-    without = _rewritten("marigold", "16", (press, ""))
-    found = _between(without, _planned("marigold", "16"))
-    assert [(step.kind, step.title) for step in found.steps] == [("new", "Press the lower tier")]
-    assert [(step.kind, step.title) for step in _between(_planned("marigold", "16"), without).steps] == [
-        ("gone", "Press the lower tier")
+    without = _rewritten("larkspur", "M", ("  - press: {piece: lining}\n", ""))
+    found = _between(without, _planned("larkspur", "M"))
+    assert [(step.kind, step.title) for step in found.steps] == [("new", "Press the lining")]
+    assert [(step.kind, step.title) for step in _between(_planned("larkspur", "M"), without).steps] == [
+        ("gone", "Press the lining")
     ]
 
 
