@@ -126,7 +126,7 @@ GUIDE = Guide(
                                   "the ring measures 300 cm", "1 cm", "take the seam out and sew it anew",
                                   "both, in one chain"),
                     ),
-                    "Net has no right side: the trim decides which side is out.", False,
+                    "Net has no right side: the trim decides which side is out.", "",
                 ),
                 Operation(
                     "gather-flounce", "Gather the flounce", "The top of each flounce is drawn in to 300 cm.",
@@ -143,7 +143,7 @@ GUIDE = Guide(
                                   "up to 11 cm short: ease it in; over 15 cm: let it out",
                                   "loosen the threads and share the gathers again"),
                     ),
-                    "", True,
+                    "", "A good place to stop and put the work away.",
                 ),
             ),
         ),
@@ -157,7 +157,7 @@ GUIDE = Guide(
                         GuideStep(8, "Thread it through the gap of 5 cm and sew the ends 2 cm over each other.",
                                   "the elastic is not twisted", "", "turn the ends once and try again"),
                     ),
-                    "", True,
+                    "", "A good place to stop and put the work away.",
                 ),
             ),
         ),
@@ -219,6 +219,6 @@ def many_figures() -> Guide:
                 GuideStep(number, f"Sew seam {number}. " + "Keep the edges level. " * (index % 7), "level", "2 mm", "undo")
             )
         operations.append(
-            Operation(f"seam-{index}", f"Seam {index}", "", "", (), (drawn,) * (1 + index % 3 // 2), tuple(steps), "", False)
+            Operation(f"seam-{index}", f"Seam {index}", "", "", (), (drawn,) * (1 + index % 3 // 2), tuple(steps), "", "")
         )
     return replace(GUIDE, parts=(Part("Seams", tuple(operations)),))
