@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from compiler.preview.build import Built
 
-LOOK_EVERY = 0.03  # seconds between two looks at the files
+LOOK_EVERY = 0.015  # seconds between two looks at the files
 LONGEST_WAIT = 20.0  # seconds that a browser may wait for news
 
 
@@ -54,9 +54,12 @@ class Watch:
             return self._state
 
     def _follow(self) -> None:
+        before = self._seen
         while not self._ended.wait(LOOK_EVERY):
             seen = self._look()
-            if seen == self._seen:
+            # Two looks alike: a file that is just being written is empty or short for a moment.
+            if seen != before or seen == self._seen:
+                before = seen
                 continue
             self._seen = seen
             state = self._built(self._state)
