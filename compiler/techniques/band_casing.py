@@ -20,7 +20,7 @@ from compiler.say import Say
 from compiler.techniques.attach import taken
 from compiler.techniques.join_ends import PINS
 from compiler.techniques.press import IRON, iron_set
-from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, seam_too_narrow
+from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, gap_too_wide, seam_too_narrow
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -71,6 +71,7 @@ class BandCasing:
             forms_differ(bench, written, "to", lower, edge)
             or copies_differ(written, "to", lower, edge)
             or seam_too_narrow(solved, say, step, "seam", touches)
+            or gap_too_wide(say, step, edge)
         )
         if fault:
             return refused(bench, step, touches, fault)

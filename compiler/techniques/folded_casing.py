@@ -17,7 +17,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.press import IRON, iron_set
-from compiler.techniques.ready import edge_not_ready
+from compiler.techniques.ready import edge_not_ready, gap_too_wide
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -58,6 +58,8 @@ class FoldedCasing:
             return refused(bench, step, edge.pieces, fault_at(
                 written, "edge", "FB304", f"`{name}` is still flat, and a casing for elastic is a ring",
                 help="close its ends before this step"))  # fmt: skip
+        if fault := gap_too_wide(say, step, edge):
+            return refused(bench, step, edge.pieces, fault)
         depth, under, gap = step.mm("depth"), step.mm("turn under"), step.mm("gap")
         left = bench.depth(edge.pieces[0]) - under - depth
         if depth > left:

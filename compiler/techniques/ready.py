@@ -123,6 +123,17 @@ def no_length(step: SolvedStep, arg: str) -> Fault | None:
     )  # fmt: skip
 
 
+def gap_too_wide(say: Say, step: SolvedStep, edge: Edge) -> Fault | None:
+    """The fault of a gap that leaves nothing of its edge to stitch."""
+    gap = step.mm("gap")
+    if gap < edge.set_length:
+        return None
+    return fault_at(
+        step.step, "gap", "FB352", f"a gap of {say.length(gap)} is wider than its edge of {say.length(edge.set_length)}",
+        help="leave a gap that the elastic goes through, such as 5 cm",
+    )  # fmt: skip
+
+
 def length_wanted(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction | Fault:
     """How long this edge is to be: as `to`, the edge it will be sewn to, or the `length` given."""
     written, technique = step.step, step.step.technique

@@ -40,3 +40,11 @@ def test_a_layer_is_stacked_once() -> None:
     spec = LARKSPUR.replace("layers: [upper.top], as", "layers: [upper.top, upper.top], as")
     told = through_the_chain(spec.encode())[1]
     assert [fault.headline for fault in told] == ["`upper.top` already lies in this stack"]
+
+
+@pytest.mark.parametrize("demo", ["larkspur", "marigold"])
+def test_a_gap_leaves_something_of_its_casing_to_stitch(demo: str) -> None:
+    spec = (SPECS / f"{demo}.yaml").read_text(encoding="utf-8")
+    wide = spec.replace("gap: 5 cm", "gap: 50 m").replace("gap: 2 in", "gap: 99 yd")
+    assert wide != spec
+    assert {fault.code for fault in through_the_chain(wide.encode(), write=True)[1]} == {"FB352"}
