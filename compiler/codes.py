@@ -86,7 +86,7 @@ CODES: dict[str, str] = {
     "FB349": "a hang loop is too short or too long",
     "FB350": "a ribbon finds no trim to go through",
     "FB351": "ties do not go with the band they are sewn to",
-    "FB352": "a turning gap is wider than its edge",
+    "FB352": "a gap is wider than its edge",
     "FB353": "a piece is worked on before its ring is cut out",
     "FB354": "a ring can't be cut from its piece",
     "FB360": "a technique or length of the maker's own bears a name that is taken",
