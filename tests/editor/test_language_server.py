@@ -24,8 +24,8 @@ BESIDE = Path(__file__).parents[2] / "node_modules" / ".bin" / "yaml-language-se
 class Editor:
     """An editor with one open file, as the language server sees it."""
 
-    def __init__(self, server: Path, folder: Path) -> None:
-        self.process = subprocess.Popen([str(server), "--stdio"], stdin=subprocess.PIPE, stdout=subprocess.PIPE)
+    def __init__(self, command: list[str], folder: Path) -> None:
+        self.process = subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.PIPE)
         self.uri = (folder / "tansy.yaml").as_uri()
         self.number = 0
         self.faults: list[dict[str, Any]] | None = None
@@ -94,7 +94,7 @@ def editor(tmp_path: Path) -> Iterator[Editor]:
         if os.environ.get("CI"):
             pytest.fail("the YAML language server is not here")
         pytest.skip("the YAML language server is not here")
-    opened = Editor(server, tmp_path)
+    opened = Editor([str(server), "--stdio"], tmp_path)
     yield opened
     opened.end()
 
