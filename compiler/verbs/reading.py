@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import argparse
+import re
 import sys
+import unicodedata
 from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING, Never
@@ -16,6 +18,9 @@ if TYPE_CHECKING:
     from compiler.workroom import Workroom
 
 DONE, SPEC_AT_FAULT, WRONG_USE, OUR_BUG = 0, 1, 2, 3
+
+# Names that stand for devices on some systems. Source: Microsoft, "Naming Files, Paths, and Namespaces".
+_DEVICE = re.compile(r"con|prn|aux|nul|(com|lpt)[0-9]")
 
 
 class Stop(Exception):
@@ -137,9 +142,10 @@ class Reader:
 
 
 def folder_name(wearer: str) -> str:
-    """A plain folder name for a wearer: letters, digits and dashes."""
-    plain = "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in wearer.lower())
-    return plain.strip("-")[:60] or "wearer"
+    """A plain folder name for a wearer: letters, digits and dashes, and never that of a device."""
+    bare = "".join(sign for sign in unicodedata.normalize("NFKD", wearer.lower()) if not unicodedata.combining(sign))
+    plain = "".join(sign if sign.isascii() and sign.isalnum() else "-" for sign in bare).strip("-")[:60]
+    return f"wearer-{plain}" if _DEVICE.fullmatch(plain) else plain or "wearer"
 
 
 def folder_names(wearers: Iterable[str]) -> dict[str, str]:

@@ -1,0 +1,263 @@
+"""`furbelow make` for a class or every size: a site with one order, which gives no measure of a wearer away."""
+
+from __future__ import annotations
+
+import csv
+import html
+import io
+import json
+import re
+from html.parser import HTMLParser
+from pathlib import Path
+
+import pytest
+
+from compiler.command import run
+from compiler.quantity import Quantity, parse_quantity, show_length
+from compiler.s1_read.read_wearers import read_wearers
+from compiler.s1_read.wearer import Wearer
+from compiler.verbs.reading import folder_names
+
+SPECS = Path(__file__).parents[2] / "specs"
+LARKSPUR, CLASS = str(SPECS / "larkspur.yaml"), SPECS / "wearers" / "class.yaml"
+HEADING = "wearer;waist_girth (cm);hip_girth (cm);waist_height (cm);knee_height (cm)\n"
+SIX = ("Ada", "Bo", "Cleo", "Dara", "Edda", "Finn")
+
+
+class _Links(HTMLParser):
+    def __init__(self) -> None:
+        super().__init__()
+        self.found: list[str] = []
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.found += [
+            value or "" for name, value in attrs if name in ("href", "src") and not (value or "").startswith("#")
+        ]
+
+
+def links(page: Path) -> list[str]:
+    reader = _Links()
+    reader.feed(page.read_text(encoding="utf-8"))
+    return reader.found
+
+
+def words(page: Path) -> str:
+    """What a reader sees of a page, its figures and its style left out."""
+    text = re.sub(r"<(style|script|svg)\b.*?</\1>", " ", page.read_text(encoding="utf-8"), flags=re.DOTALL)
+    return html.unescape(re.sub(r"<[^>]*>", " ", text)).replace("\u00a0", " ")
+
+
+def make(*arguments: object) -> int:
+    return run(["make", LARKSPUR, *map(str, arguments)])
+
+
+@pytest.fixture(scope="module")
+def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    out = tmp_path_factory.mktemp("class") / "out"
+    assert make("--class", CLASS, "--no-pdf", "--out", out) == 0
+    return out
+
+
+def test_every_link_of_the_page_leads_to_a_file_of_the_site(site: Path) -> None:
+    found = links(site / "index.html")
+    assert {f"{name.lower()}/guide.html" for name in SIX} <= set(found)
+    assert {"shopping.md", "materials.csv", "class-cutting.html"} <= set(found)
+    assert all((site / link).is_file() for link in found)
+    assert {path.name for path in site.iterdir()} == {
+        *map(str.lower, SIX), "index.html", "class-cutting.html", "shopping.md", "materials.csv", "furbelow.json",
+    }  # fmt: skip
+
+
+def _measures(wearer: Wearer) -> list[Quantity]:
+    read = [parse_quantity(written.text) for written in wearer.body.values()]
+    assert all(isinstance(each, Quantity) for each in read)
+    return [each for each in read if isinstance(each, Quantity)]
+
+
+@pytest.mark.parametrize("name", ["index.html", "shopping.md", "materials.csv", "furbelow.json"])
+def test_no_body_measure_of_any_wearer_is_told(site: Path, name: str) -> None:
+    wearers = read_wearers(CLASS).value
+    assert wearers is not None
+    assert len(wearers) == 6
+    told = words(site / name)
+    for wearer in wearers:
+        for measure in _measures(wearer):
+            length = measure.as_length_mm()
+            forms = [show_length(length, "metric"), show_length(length, "inch"), f"{float(length):g} mm"]
+            if name != "materials.csv":  # there a mean amount of cloth, in m, may be anybody's waist by chance
+                forms.append(f"{float(length) / 1000:g} m")
+            for shown in forms:
+                assert not re.search(rf"(?<![\d.]){re.escape(shown)}\b", told), shown
+        for body in wearer.body:
+            assert body.replace("_", " ") not in told
+    assert "Size chart" not in (site / name).read_text(encoding="utf-8")
+
+
+def test_the_page_for_cutting_says_numbers_and_no_names(site: Path) -> None:
+    told = words(site / "class-cutting.html")
+    assert not [name for name in SIX if re.search(rf"\b{name}\b", told)]
+    assert all(f"{number}B1" in told for number in range(1, 7))
+    page = (site / "class-cutting.html").read_text(encoding="utf-8")
+    assert page.count("<svg ") >= 4
+    assert re.search(r"Lane 1\b.*?\b\dB\d", told)
+
+
+def test_the_sums_on_the_list_are_those_of_the_separate_lists(site: Path) -> None:
+    """The amounts as printed, each list read by itself."""
+
+    def costs(file: Path) -> list[float]:
+        return [
+            float(cost) for cost in re.findall(r"^- \[ \] .*\(([\d.]+) EUR\)$", file.read_text(encoding="utf-8"), re.M)
+        ]
+
+    own = {name: costs(site / name.lower() / "shopping.md") for name in SIX}
+    together = (site / "shopping.md").read_text(encoding="utf-8")
+    alone = re.search(r"Each alone: ([\d.]+) EUR", together)
+    whole = re.search(r"Together: ([\d.]+) EUR, or ([\d.]+) EUR a head", together)
+    assert alone
+    assert whole
+    assert float(alone[1]) == pytest.approx(sum(map(sum, own.values())))
+    assert float(whole[1]) == pytest.approx(sum(costs(site / "shopping.md")))
+    assert float(whole[2]) == pytest.approx(float(whole[1]) / 6, abs=0.006)
+    assert float(whole[1]) < float(alone[1])
+
+
+def test_the_table_of_materials_has_the_trade_s_columns_and_the_order_of_all(site: Path) -> None:
+    """Columns: textileindustry.net, Bill of material (BOM) in the apparel industry; consumption is that of one piece."""
+    rows = list(csv.DictReader(io.StringIO((site / "materials.csv").read_text(encoding="utf-8"))))
+    own = [
+        list(csv.DictReader(io.StringIO((site / name.lower() / "materials.csv").read_text(encoding="utf-8"))))
+        for name in SIX
+    ]
+    assert [row["name"] for row in rows] == [row["name"] for row in own[0]]
+    edging = next(row for row in rows if row["name"] == "edging")
+    needs = [float(row["consumption per piece"].split()[0]) for rows in own for row in rows if row["name"] == "edging"]
+    assert float(edging["consumption per piece"].split()[0]) == pytest.approx(sum(needs) / 6, abs=0.001)
+    assert edging["garments that use it"] == "6"
+    assert edging["to order"] == f"{-(-sum(needs) // 1):.0f} m"
+    assert float(edging["cost of the order"].split()[0]) == pytest.approx(
+        6 * float(edging["cost"].split()[0]), abs=0.04
+    )
+
+
+def test_the_same_call_writes_the_same_bytes(site: Path, tmp_path: Path) -> None:
+    assert make("--class", CLASS, "--no-pdf", "--out", tmp_path) == 0
+    for name in ("index.html", "class-cutting.html", "shopping.md", "materials.csv"):
+        assert (tmp_path / name).read_bytes() == (site / name).read_bytes()
+
+
+def test_every_size_has_a_chart_of_all_measurements(tmp_path: Path) -> None:
+    assert make("--every-size", "--no-pdf", "--out", tmp_path) == 0
+    told = words(tmp_path / "index.html")
+    for shown in ("waist girth", "62 cm", "122 cm", "finished length", "cut depth", "layers of net", "The flounce"):
+        assert shown in told
+    made = json.loads((tmp_path / "size-m" / "guide.json").read_text(encoding="utf-8"))
+    cut = {row["piece"]: row["cut_depth"] for row in made["cutting"]}
+    chart = told[told.index("The flounce") : told.index("The lining")]
+    assert cut["flounce"].replace("\u00a0", " ") in chart[chart.index("cut depth") :]
+    assert len(re.findall(r"Guide\s+for size", told)) == 5
+
+
+def test_pages_to_print_are_made_and_linked(tmp_path: Path) -> None:
+    (tmp_path / "two.csv").write_text(HEADING + "1;70;96;101;45\n2;78;104;104;46\n")
+    assert make("--class", tmp_path / "two.csv", "--out", tmp_path / "out") == 0
+    found = set(links(tmp_path / "out" / "index.html"))
+    assert {"1/guide.pdf", "2/guide.pdf", "class-cutting.pdf"} <= found
+    assert all((tmp_path / "out" / name).read_bytes().startswith(b"%PDF-") for name in found if name.endswith(".pdf"))
+
+
+def test_who_can_not_be_made_is_missing_with_a_reason_and_the_others_go_on(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rows = "Ada;70;96;101;45\nBo;154;96;101;45\nCleo;70;96;101;45;9\nDara;78;104;104;46\n"
+    (tmp_path / "class.csv").write_text(HEADING + rows)
+    out = tmp_path / "out"
+    assert make("--class", tmp_path / "class.csv", "--no-pdf", "--out", out) == 1
+    told = capsys.readouterr()
+    assert "FB211" in told.err
+    assert "index.html" in told.out
+    assert sorted(path.name for path in out.iterdir() if path.is_dir()) == ["ada", "dara"]
+    page = words(out / "index.html")
+    missing = page[page.index("Not made", page.index("The guides", page.index("Not made"))) :]
+    assert re.search(r"Bo\s+a body measure lies outside its range", missing)
+    assert re.search(r"line 4 of the class file\s+a row of a roster", missing)
+    assert "154" not in page
+    assert "Cleo" not in page  # the row was not read, so neither was its name
+    # Bo keeps the number 2, so that a mend of the measure numbers nobody anew.
+    assert "2B1" not in words(out / "class-cutting.html")
+    assert "3B1" in words(out / "class-cutting.html")
+
+
+def test_one_sound_row_among_spoilt_ones_is_still_a_class(tmp_path: Path) -> None:
+    (tmp_path / "class.csv").write_text(HEADING + "1;70;96;101;45\n2;;;;x y\n")
+    assert make("--class", tmp_path / "class.csv", "--no-pdf", "--out", tmp_path / "out") == 1
+    assert "line 3 of the class file" in words(tmp_path / "out" / "index.html")
+    assert (tmp_path / "out" / "1" / "guide.html").is_file()
+
+
+def test_where_nobody_can_be_made_nothing_is_written(tmp_path: Path) -> None:
+    (tmp_path / "class.csv").write_text(HEADING + "1;154;96;101;45\n2;155;104;104;46\n")
+    assert make("--class", tmp_path / "class.csv", "--no-pdf", "--out", tmp_path / "out") == 1
+    assert not (tmp_path / "out").exists()
+
+
+def test_a_guide_that_was_edited_is_kept_and_named_as_missing(tmp_path: Path) -> None:
+    (tmp_path / "class.csv").write_text(HEADING + "1;70;96;101;45\n2;78;104;104;46\n3;88;112;105;47\n")
+    call = ("--class", tmp_path / "class.csv", "--no-pdf", "--out", tmp_path / "out")
+    assert make(*call) == 0
+    (tmp_path / "out" / "2" / "guide.md").write_text("mine")
+    assert make(*call) == 1
+    assert (tmp_path / "out" / "2" / "guide.md").read_text() == "mine"
+    assert "a file of the guide was edited by hand" in words(tmp_path / "out" / "index.html")
+    assert make(*call, "--replace") == 0
+
+
+def test_every_size_goes_with_nobody_else_and_needs_sizes(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert make("--every-size", "--size", "M", "--out", tmp_path) == 2
+    spec = tmp_path / "spec.yaml"
+    text = Path(LARKSPUR).read_text(encoding="utf-8")
+    spec.write_text(re.sub(r"(?ms)^sizes:.*?(?=^choices)", "", text), encoding="utf-8")
+    assert run(["make", str(spec), "--every-size", "--out", str(tmp_path / "out")]) == 2
+    assert "names no sizes" in capsys.readouterr().err
+
+
+HOSTILE = (
+    "CON",
+    "con.",
+    "..",
+    ".",
+    "a/b",
+    "a b",
+    "A-B",
+    "NUL",
+    "lpt1",
+    "com9.txt",
+    "Žofie",
+    "index.html",
+    "<b>x</b>",
+    "=1+1",
+    "日本",
+)
+
+
+def test_hostile_names_get_folders_of_their_own_inside_the_site(tmp_path: Path) -> None:
+    """Device names: Microsoft, "Naming Files, Paths, and Namespaces"."""
+    rows = "".join(f'"{name}";{70 + at};{100 + at};101;45\n' for at, name in enumerate(HOSTILE))
+    (tmp_path / "class.csv").write_text(HEADING + rows, encoding="utf-8")
+    out = tmp_path / "deep" / "out"
+    assert make("--class", tmp_path / "class.csv", "--no-pdf", "--out", out) == 0
+    assert {path.name for path in tmp_path.iterdir()} == {"class.csv", "deep"}
+    assert [path.name for path in (tmp_path / "deep").iterdir()] == ["out"]
+    folders = [path.name for path in out.iterdir() if path.is_dir()]
+    assert len({folder.casefold() for folder in folders}) == len(folders) == len(HOSTILE)
+    assert all(re.fullmatch(r"[a-z0-9][a-z0-9-]*", folder) for folder in folders)
+    assert not any(re.fullmatch(r"con|prn|aux|nul|(com|lpt)\d", folder) for folder in folders)
+    page = words(out / "index.html")
+    assert all(name in page for name in HOSTILE)
+    assert "<b>x</b>" not in (out / "index.html").read_text(encoding="utf-8")
+    assert all((out / link).is_file() for link in links(out / "index.html"))
+
+
+def test_names_without_plain_letters_or_alike_still_differ() -> None:
+    named = folder_names(("Žofie", "zofie", "con", "wearer-con", "日本", "中国", ""))
+    assert list(named.values()) == ["zofie", "zofie-2", "wearer-con", "wearer-con-2", "wearer", "wearer-2", "wearer-3"]
