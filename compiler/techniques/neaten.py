@@ -44,7 +44,7 @@ BLADES = (
 class Neaten:
     name = "neaten"
     about = "Overlock, zigzag or pink raw edges or seam margins."
-    pictures = ("pieces", "neatened margin", "overlock tail")
+    pictures = ("neatened margin", "overlock tail")
     parameters = {
         "seam": Parameter("The seam or seams whose margins are neatened.", "edges", ""),
         "edge": Parameter("The raw edge or edges that are neatened before they are sewn.", "edges", ""),

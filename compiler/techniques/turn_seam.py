@@ -36,7 +36,7 @@ FROM_SEAM = Fraction(3)
 class TurnSeam:
     name = "turn seam"
     about = "Turn a seam margin up or down and topstitch it."
-    pictures = ("pieces", "turned margin")
+    pictures = ("turned margin",)
     parameters = {
         "seam": Parameter("The seam or seams whose margins are turned.", "edges"),
         "towards": Parameter("The side that the margin lies on.", ("above", "below"), "above"),

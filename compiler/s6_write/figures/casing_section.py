@@ -27,7 +27,7 @@ def band_with_channel(done: Performed, run: Run, say: Say, numbers: Numbers) -> 
     y = work.folded_up(y + 30)
     y = work.folded_over(y + 30)
     band = say.piece(work.band)
-    y = sheet.paragraph((8, y + 16), f"Leave the gap of {say.length(done.step.mm('gap'))} open at the side seam: the elastic goes in there later.", 384)
+    y = sheet.paragraph((8, y + 16), f"Leave the gap of {say.length(done.step.mm('gap'))} open beside the side seam: the elastic goes in there later.", 384)
     y = named_below(sheet, y + 6, f"skirt: {listed_plies(say, work.plies)}", f"{band}, top of the garment")
     note_below(sheet, y)
     sheet.write((sheet.width / 2, y + 8 + LEADING), "The two rows of stitches are drawn further apart.", "middle", colour=SOFT)

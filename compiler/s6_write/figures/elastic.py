@@ -29,6 +29,7 @@ from compiler.techniques.close_gap import PAST
 from compiler.techniques.technique import Performed, edge_of
 
 LEFT, RIGHT = 20.0, 380.0
+FROM_SEAM = Fraction(20)  # from the side seam to the gap, as the casings mark it
 
 
 def drawing_in(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -121,7 +122,7 @@ class _View:
         self.sheet.line([(self.right, row), (RIGHT, row)], INK, THICK, SEAM)
         for x in (self.left, self.right):
             self.sheet.lines([[(x, row - 6), (x, self.low + 6)]], INK, THICK)
-        seam = (self.left + self.right) / 2
+        seam = self.left - float(FROM_SEAM) * self.scale
         self.sheet.line([(seam, self.top), (seam, foot)], INK, PLAIN)
         self.sheet.write((seam, self.top - 6), "side seam", "middle", colour=SOFT)
 

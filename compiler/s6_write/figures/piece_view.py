@@ -31,7 +31,7 @@ from compiler.say import Say, listed
 from compiler.techniques.technique import Performed
 
 FULL = 0.5  # units for a mm of depth at most
-APART = 30.0  # between pieces that are not sewn together
+APART = 26.0  # between pieces that are not sewn together
 
 
 @dataclass(frozen=True)
@@ -53,7 +53,7 @@ def piece_view(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     most = max(sum(len(chain) for chain in half.shown) for half in halves)
     apart = max(len(half.shown) for half in halves)
     # Pieces that lie apart take room for themselves and their labels: the cloth is drawn smaller.
-    upright = min(FULL, (120 if apart > 2 else 60 + 40 * min(most, 3)) / deepest)
+    upright = min(FULL, (104 if apart > 2 else 44 + 28 * min(most, 3)) / deepest)
     level = min(upright, (RIGHT - LEFT) / longest)
     sheet, y, told = Sheet(), 0.0, []
     for half in halves:
@@ -163,7 +163,7 @@ class _Half:
             left.append(self._last_label(row[-1]))
         right += self._behind_labels(placed, upright)
         low = max(self._write(sheet, left, top, y, "left"), self._write(sheet, right, top, y, "right"))
-        return max(y, low) + 30, self._told(placed)
+        return max(y, low) + 26, self._told(placed)
 
     def _head(self, sheet: Sheet, y: float, title: str) -> None:
         copies = max(alike(self.bench, piece) for piece in self.pieces)
