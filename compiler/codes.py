@@ -140,6 +140,7 @@ CODES: dict[str, str] = {
     "FB416": "a seam is thicker than the machine takes",
     # cut
     "FB501": "a piece is too wide for every width that the cloth is offered in",
+    "FB502": "a cloth can't be cut with so few joins or sections",
     # write
     "FB650": "a file of the guide has no plain name",
     "FB651": "a link, folder or device stands where a file would go",

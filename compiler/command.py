@@ -14,13 +14,14 @@ from compiler import __version__
 from compiler.verbs.reading import DONE, OUR_BUG, WRONG_USE, Stop
 
 # In the order of the help. Each is a module of its own in compiler/verbs.
-_VERBS = ("check", "make", "why", "fit", "amend", "swatch", "compare", "explain-code", "start", "preview")
+_VERBS = ("check", "make", "cutting", "why", "fit", "amend", "swatch", "compare", "explain-code", "start", "preview")
 
 _EPILOG = """\
 examples:
   furbelow check specs/larkspur.yaml
   furbelow make specs/larkspur.yaml --size M --out guide
   furbelow make specs/larkspur.yaml --wearer specs/wearers/bo.yaml --set layers=3 --out guide
+  furbelow cutting specs/larkspur.yaml --size M --most-sections 1
   furbelow why specs/larkspur.yaml flounce.cut_depth --size M
 
 exit codes: 0 done, 1 the spec is at fault, 2 wrong use, 3 our bug

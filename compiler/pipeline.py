@@ -19,7 +19,7 @@ from compiler.techniques.bookings import bookings
 from compiler.workroom import Workroom
 
 if TYPE_CHECKING:
-    from compiler.s4_cut.cut import Cutting
+    from compiler.s4_cut.cut import Cutting, Planner
     from compiler.s5_buy.shopping import ShoppingList
 
 
@@ -71,33 +71,41 @@ class Planned:
     shopping: ShoppingList
 
 
-def plan(rehearsal: Rehearsal) -> Staged[Planned]:
-    """The cutting and the shopping list, the steps in the order that the workroom prefers."""
+def plan(rehearsal: Rehearsal, planner: Planner | None = None) -> Staged[Planned]:
+    """The cutting and the shopping list, the steps in the order that the workroom prefers.
+
+    planner: finds each cloth's plan; without one it is planned afresh.
+    """
     # The later stages are heavy to load and not needed to check a spec.
     from compiler.s4_cut.cut import cut
     from compiler.s5_buy.offers import cheapest_first
     from compiler.s5_buy.shopping import buy
 
     rehearsal = in_good_order(rehearsal)
-    cutting = cut(rehearsal.solved, rehearsal.run.room)
+    cutting = cut(rehearsal.solved, rehearsal.run.room, planner)
     if cutting.value is None:
         return Staged(None, cutting.faults)
     chosen = cheapest_first(cutting.value)
     return Staged(Planned(rehearsal, chosen, buy(rehearsal, chosen)), cutting.faults)
 
 
-def make(order: Order, *, with_pdf: bool = True) -> Staged[Mapping[str, bytes]]:
-    """The files of the guide by name. Their text is the same for the same order, whatever the machine."""
+def make(order: Order, *, with_pdf: bool = True, kept: bytes = b"") -> Staged[Mapping[str, bytes]]:
+    """The files of the guide by name. Their text is the same for the same order, whatever the machine.
+
+    kept: the cutting plans of an earlier run, as its `plans.json` holds them. They save time and change nothing.
+    """
+    from compiler.s4_cut.kept import PLANS_FILE, KeptPlans
+
     proved = prove(order)
     if proved.value is None:
         return Staged(None, proved.faults)
-    planned = plan(proved.value)
+    plans = KeptPlans(kept)
+    planned = plan(proved.value, plans.planner(order.room))
     faults = (*proved.faults, *planned.faults)
     if planned.value is None:
         return Staged(None, faults)
     from compiler.s6_write.files import files_of
 
     found = planned.value
-    return Staged(
-        files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf), faults
-    )
+    files = files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf)
+    return Staged({**files, PLANS_FILE: plans.as_file()}, faults)

@@ -39,3 +39,5 @@ class Workroom:
     join_price: Fraction = Fraction(1, 4)  # what a join, a table set-up and a cut are worth avoiding
     setup_price: Fraction = Fraction(1, 2)
     cut_price: Fraction = Fraction(1, 20)
+    most_joins: int | None = None  # in the strips of one cloth of one garment; None leaves it to the prices
+    most_sections: int | None = None  # that one cloth of one garment is laid out in

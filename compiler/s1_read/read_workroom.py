@@ -55,6 +55,8 @@ class _Reading:
         fields["sitting"] = self._amount("sitting", TIME, "a time such as 2 h")
         fields["margin"] = self._amount("margin", PLAIN, "a share such as 15%", least=Fraction(0))
         fields |= {key: self._price(key) for key in _PRICES}
+        fields["most joins"] = self._count("most joins", least=0)
+        fields["most sections"] = self._count("most sections", least=1)
         per_second = self._price("hourly rate", per_time=True)
         fields["hourly rate"] = None if per_second is None else per_second * _SECONDS
         fields["attachment takes"] = self._marks()
@@ -93,6 +95,15 @@ class _Reading:
 
     def _length(self, key: str) -> Fraction | None:
         return self._amount(key, LENGTH, "a length such as 5 mm")
+
+    def _count(self, key: str, least: int) -> int | None:
+        value = value_at(self.tree, key)
+        amount = self._amount(key, PLAIN, "a whole number such as 2", least=Fraction(least))
+        if amount is None or amount.denominator == 1:
+            return None if amount is None else int(amount)
+        assert isinstance(value, TextTree)
+        self._refuse("FB122", value, f"`{key}` is {value.text}, and it must be a whole number")
+        return None
 
     def _price(self, key: str, per_time: bool = False) -> Fraction | None:
         value = value_at(self.tree, key)

@@ -9,7 +9,6 @@ from fractions import Fraction
 from compiler.diagnostics import Fault, Label, Staged
 from compiler.s2_solve.solved import Solved, SolvedMaterial, SolvedPiece
 from compiler.s4_cut.plan import CuttingPlan
-from compiler.s4_cut.planner import plan_cutting
 from compiler.s4_cut.problem import Bolt, CutPrices, Grain, Strip, misfits
 from compiler.say import Say
 from compiler.workroom import Workroom
@@ -72,11 +71,35 @@ class Cutting:
         return joins
 
 
-Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan]
+# The plan for a problem; None where no plan keeps to the limits of the workroom.
+Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan | None]
 
 
-def cut(solved: Solved, room: Workroom, planner: Planner = plan_cutting) -> Staged[Cutting]:
-    """A plan for each cloth and each width it is offered in. FB501 for a piece that no offered width holds."""
+def planned_afresh(room: Workroom) -> Planner:
+    """The planner that finds the cheapest plan with no more joins and sections than the workroom allows."""
+
+    def planner(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
+        # The search is heavy to load, and not needed where a plan was kept.
+        from compiler.s4_cut.exact import Limits
+        from compiler.s4_cut.planner import best_plan
+
+        return best_plan(strips, bolt, prices, Limits(room.most_joins, room.most_sections))
+
+    return planner
+
+
+def cut_prices(price: Fraction | None, room: Workroom) -> CutPrices:
+    """What cutting costs: the cloth at its price per mm, the work as the workroom values it."""
+    return CutPrices(price or NO_PRICE, room.join_price, room.setup_price, room.cut_price)
+
+
+def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Staged[Cutting]:
+    """A plan for each cloth and each width it is offered in.
+
+    planner: `planned_afresh` unless another is given.
+    Fails: FB501 for a piece that no offered width holds, FB502 where no plan keeps to the workroom's limits.
+    """
+    planner = planner or planned_afresh(room)
     sheets: dict[str, tuple[Sheet, ...]] = {}
     faults: list[Fault] = []
     for name, material in solved.materials.items():
@@ -94,8 +117,12 @@ def cut(solved: Solved, room: Workroom, planner: Planner = plan_cutting) -> Stag
                     for misfit in wrong
                 ]
                 continue
-            prices = CutPrices(price or NO_PRICE, room.join_price, room.setup_price, room.cut_price)
-            planned.append(Sheet(material, width, price, strips, bolt, planner(strips, bolt, prices)))
+            prices = cut_prices(price, room)
+            plan = planner(strips, bolt, prices)
+            if plan is None:
+                refused.append(_beyond_limits(solved, room, material, strips, bolt, prices))
+            else:
+                planned.append(Sheet(material, width, price, strips, bolt, plan))
         if planned:
             sheets[name] = tuple(sorted(planned, key=lambda sheet: sheet.plan.cost))
         else:
@@ -160,3 +187,47 @@ def _too_wide(
         (Label(material.material.span, f"{say.length(width)} wide, selvedges and shrinkage still on it"),),
         help=f"allow `piecing` for `{piece}`, turn its `grain`, or take a wider cloth",
     )  # fmt: skip
+
+
+def _beyond_limits(
+    solved: Solved,
+    room: Workroom,
+    material: SolvedMaterial,
+    strips: tuple[Strip, ...],
+    bolt: Bolt,
+    prices: CutPrices,
+) -> Fault:
+    from compiler.s4_cut.planner import plan_cutting
+    from compiler.s4_cut.trade import trade_off
+
+    say, name = Say(solved, room), material.material.name
+    limits = (
+        (room.most_joins, "join", "most joins"),
+        (room.most_sections, "section", "most sections"),
+    )
+
+    def beyond(plan: CuttingPlan) -> list[tuple[int, int, str, str]]:
+        """How many joins and sections it has, of those that are too many, and how many are allowed."""
+        needs = (plan.joins, plan.setups)
+        return [
+            (need, most, word, key)
+            for need, (most, word, key) in zip(needs, limits, strict=True)
+            if most is not None and need > most
+        ]
+
+    possible = trade_off(strips, bolt, prices) or (plan_cutting(strips, bolt, prices),)
+    nearest = min(possible, key=lambda plan: (sum(need - most for need, most, _, _ in beyond(plan)), plan.cost))
+    too_many = " and ".join(
+        f"{say.count(need, word)} where {most} may be, {need - most} too many" for need, most, word, _ in beyond(nearest)
+    )
+    ways = "; ".join(
+        f"{say.count(plan.joins, 'join')} in {say.count(plan.setups, 'section')}: {say.buy(plan.bolt_length)}"
+        for plan in possible
+    )
+    return Fault(
+        "FB502",
+        f"`{name}` can't be cut within the limits: the nearest plan has {too_many}",
+        Label(material.material.span, f"{say.length(bolt.usable_width)} wide to use"),
+        notes=(f"it can be cut with {ways}",),
+        help="allow " + " and ".join(f"`{key}: {need}`" for need, _, _, key in beyond(nearest)),
+    )

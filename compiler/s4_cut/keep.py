@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import asdict
 from fractions import Fraction
 from hashlib import sha256
@@ -11,13 +12,23 @@ from typing import Any
 from compiler.s4_cut.plan import CuttingPlan, Lane, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
 
+_FRACTION = re.compile(r"-?[0-9]{1,40}(/[0-9]{1,40})?")
+
 # Raise it whenever the planner may find another plan for the same problem, so that kept plans are made afresh.
 PLANNER_VERSION = 1
 
 
-def plan_key(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> str:
-    """64 hexadecimal digits that stand for the problem and this version of the planner."""
-    problem = [PLANNER_VERSION, [asdict(strip) for strip in strips], asdict(bolt), asdict(prices)]
+def plan_key(
+    strips: tuple[Strip, ...],
+    bolt: Bolt,
+    prices: CutPrices,
+    within: tuple[int | None, int | None] = (None, None),
+) -> str:
+    """64 hexadecimal digits that stand for the problem and this version of the planner.
+
+    within: the most joins and the most sections allowed.
+    """
+    problem = [PLANNER_VERSION, [asdict(strip) for strip in strips], asdict(bolt), asdict(prices), within]
     return sha256(json.dumps(problem, default=str, sort_keys=True).encode()).hexdigest()
 
 
@@ -32,7 +43,7 @@ def from_json(text: str) -> CuttingPlan:
         told = json.loads(text)
         told["sections"] = tuple(_section(each) for each in told["sections"])
         return CuttingPlan(**_fractions(told, "usable_width", "laid_length", "bolt_length", "cost", "bound"))
-    except (KeyError, TypeError, AttributeError) as fault:
+    except (KeyError, TypeError, AttributeError, ArithmeticError, RecursionError) as fault:
         raise ValueError(f"this is no cutting plan: {fault}") from fault
 
 
@@ -47,4 +58,11 @@ def _lane(told: dict[str, Any]) -> Lane:
 
 
 def _fractions(told: dict[str, Any], *names: str) -> dict[str, Any]:
-    return {name: Fraction(value) if name in names else value for name, value in told.items()}
+    return {name: _fraction(value) if name in names else value for name, value in told.items()}
+
+
+def _fraction(told: str) -> Fraction:
+    # Only what `to_json` writes: "1e999999999" is a fraction too, and one that fills the memory.
+    if not _FRACTION.fullmatch(told):
+        raise ValueError(f"{told[:20]!r} is no fraction of a plan")
+    return Fraction(told)

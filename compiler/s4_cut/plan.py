@@ -97,7 +97,13 @@ class CuttingPlan:
         return len(self.sections)
 
 
-def offcuts(plan: CuttingPlan, least_length: Fraction, least_width: Fraction) -> tuple[Offcut, ...]:
+# An offcut smaller than this is not worth its place in the drawer (house rule, maker to confirm).
+KEEP_LENGTH, KEEP_WIDTH = Fraction(200), Fraction(100)
+
+
+def offcuts(
+    plan: CuttingPlan, least_length: Fraction = KEEP_LENGTH, least_width: Fraction = KEEP_WIDTH
+) -> tuple[Offcut, ...]:
     """Rectangles left over that are at least so long and so wide, largest first.
 
     They are the ends of lanes, one lane each, and the width left beside the lanes.

@@ -97,7 +97,8 @@ def best_plan(
         open_bound = _cloth_bound(strips, bolt, scale)  # beyond what was searched only the area is known
     bound = int(min(open_bound, cost))
     if bound == cost:
-        how = f"Proven: no plan of up to {MOST_SECTIONS} sections along the bolt costs less at these prices."
+        within = "" if limits == Limits() else "within the limits "
+        how = f"Proven: {within}no plan of up to {MOST_SECTIONS} sections along the bolt costs less at these prices."
     else:
         how = f"The best plan found in the work allowed; another could save {float(1 - bound / cost):.1%} at most."
     return lay_out(best, strips, bolt, prices, scale, bound, how)

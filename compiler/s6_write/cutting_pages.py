@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from fractions import Fraction
 
 from compiler.s2_solve.solved import Solved
 from compiler.s4_cut.cut import Cutting, Sheet
 from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.plan import CuttingPlan, Section, Segment
+from compiler.s4_cut.plan import CuttingPlan, Section, Segment, offcuts
 from compiler.s6_write.guide import CutLine, GuideStep
 from compiler.say import Say, listed
 
@@ -65,7 +66,17 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
     ))  # fmt: skip
     for number, section in enumerate(plan.sections, 1):
         told += _section_steps(cutting, section, number, len(plan.sections), cloth, edge, faces, say)
+    kept = _offcuts(plan, say)
+    if kept:
+        told.append((f"Keep what is left of the {cloth}, each piece tagged with its size: {kept}.", "", "", ""))
     return told
+
+
+def _offcuts(plan: CuttingPlan, say: Say) -> str:
+    """The offcuts worth keeping, the largest first, like ones together; nothing where there are none."""
+    sizes = Counter(f"{say.length(each.length)} x {say.length(each.width)}" for each in offcuts(plan))
+    shown = [f"{number} of {size}" if number > 1 else size for size, number in sizes.items()]
+    return listed(shown)
 
 
 def _section_steps(

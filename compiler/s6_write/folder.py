@@ -13,7 +13,7 @@ import json
 import os
 import re
 import stat
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -32,11 +32,14 @@ _PLAIN_PART = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,99}")
 _DEVICE = re.compile(r"(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\..*)?")
 
 
-def write_folder(folder: Path, files: Mapping[str, bytes], *, replace: bool = False) -> Staged[tuple[str, ...]]:
+def write_folder(
+    folder: Path, files: Mapping[str, bytes], *, replace: bool = False, working: Collection[str] = ()
+) -> Staged[tuple[str, ...]]:
     """The names that were written anew; those whose bytes stood there already are left untouched.
 
     files: contents by name. A name is plain letters, or one folder and a plain name, as in `figures/hem.svg`.
     replace: whether a file that a person edited, or put there, may be written over.
+    working: names of files of ours that hold nothing to read or edit; damaged ones are written over.
     Files of an earlier set that the new one lacks are removed, unless edited.
     Fails, with the folder as it was: FB650 name, FB651 link or other thing that is no file, FB652 file not ours,
     FB653 file edited, FB654 folder can't be written, FB655 a stop half way (each file is whole; run again).
@@ -50,7 +53,7 @@ def write_folder(folder: Path, files: Mapping[str, bytes], *, replace: bool = Fa
         _clear_left_over(folder, (*files, *standing.known))
     except OSError as error:
         return Staged(None, (_not_written(folder, error),))
-    faults = (*standing.faults, *(() if replace else standing.kept(folder, files)))
+    faults = (*standing.faults, *(() if replace else standing.kept(folder, files, working)))
     if faults:
         return Staged(None, faults)
 
@@ -92,12 +95,13 @@ class _Standing:
     def is_ours(self, name: str) -> bool:
         return self.hashes.get(name) in self.known.get(name, set())
 
-    def kept(self, folder: Path, files: Mapping[str, bytes]) -> tuple[Fault, ...]:
+    def kept(self, folder: Path, files: Mapping[str, bytes], working: Collection[str]) -> tuple[Fault, ...]:
         """A fault for each file of a person's own that would be lost."""
         return tuple(
             _edited(folder / name) if name in self.known else _foreign(folder / name)
             for name, content in files.items()
             if name in self.hashes and not self.is_ours(name) and self.hashes[name] != _hash(content)
+            if not (name in working and name in self.known)
         )
 
 

@@ -48,7 +48,7 @@ CORDS = (
 class Drawstring:
     name = "drawstring"
     about = "Draw a cord or ribbon through a casing, with its ends out of the gap."
-    pictures = ("pieces",)
+    pictures = ("cord",)
     parameters = {
         "cord": Parameter("The cord, one of the materials.", "material"),
         "into": Parameter("The casing: the band, or the edge that was folded down.", "casing"),

@@ -39,7 +39,7 @@ LOOPS = ("child", "Loops hang inside the garment only, flat against it: on a chi
 class HangLoops:
     name = "hang loops"
     about = "Baste loops of tape to an edge for hanging the garment up."
-    pictures = ("pieces",)
+    pictures = ("hang loops",)
     parameters = {
         "edge": Parameter("The edge they hang from, before it is sewn in.", "edge"),
         "tape": Parameter("The tape, one of the materials.", "material"),

@@ -41,7 +41,7 @@ FOOT = Fraction(2)  # margin that is left at the foot of the slit; common practi
 class Placket:
     name = "placket"
     about = "Open the top edge with a bound slit, so that the waist need not pass the hips."
-    pictures = ("pieces",)
+    pictures = ("pieces", "slit")
     parameters = {
         "edge": Parameter("The top edge that is opened, before it is gathered or pleated.", "edge"),
         "strip": Parameter(

@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from compiler.verbs.limits import add_limits, within_limits
 from compiler.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader, Stop, folder_names
 
 if TYPE_CHECKING:
@@ -31,6 +32,7 @@ def add(
     parser.add_argument("--out", metavar="DIR", required=True, help="the folder for the guide")
     parser.add_argument("--replace", action="store_true", help="write over files that were edited by hand")
     parser.add_argument("--no-pdf", action="store_true", help="leave the PDF files out")
+    add_limits(parser)
     parser.set_defaults(verb=_make)
 
 
@@ -52,7 +54,7 @@ def _make(told: argparse.Namespace) -> int:
         print("furbelow: --every-size goes with neither --size nor --wearer", file=sys.stderr)
         raise Stop(WRONG_USE)
     reader = _Listener()
-    orders = reader.orders(told, every=told.every_size)
+    orders = within_limits(told, reader.orders(told, every=told.every_size))
     if not orders:
         print(f"furbelow: {told.spec} names no sizes; say for whom: --wearer FILE", file=sys.stderr)
         raise Stop(WRONG_USE)
@@ -64,13 +66,14 @@ def _make(told: argparse.Namespace) -> int:
 
 def _make_one(told: argparse.Namespace, reader: Reader, order: Order) -> int:
     from compiler.pipeline import make
+    from compiler.s4_cut.kept import PLANS_FILE
     from compiler.s6_write.folder import write_folder
 
-    staged = make(order, with_pdf=not told.no_pdf)
+    staged = make(order, with_pdf=not told.no_pdf, kept=_kept(Path(told.out)))
     reader.tell(staged.faults)
     if staged.value is None:
         return SPEC_AT_FAULT
-    written = write_folder(Path(told.out), staged.value, replace=told.replace)
+    written = write_folder(Path(told.out), staged.value, replace=told.replace, working=(PLANS_FILE,))
     reader.tell(written.faults)
     if written.value is None:
         return SPEC_AT_FAULT
@@ -78,9 +81,19 @@ def _make_one(told: argparse.Namespace, reader: Reader, order: Order) -> int:
     return DONE
 
 
+def _kept(folder: Path) -> bytes:
+    """The cutting plans of an earlier run; nothing where there is no such file, or none that can be read."""
+    from compiler.s1_read.source import read_bytes
+    from compiler.s4_cut.kept import PLANS_FILE
+
+    _, content = read_bytes(folder / PLANS_FILE)
+    return content.value or b""
+
+
 def _make_site(told: argparse.Namespace, reader: Reader, orders: list[Order], unread: list[Missing]) -> int:
     """A folder of guides for each order, and what is for all beside them; whoever can't be made is named as missing."""
     from compiler.pipeline import plan, prove_each
+    from compiler.s4_cut.kept import PLANS_FILE, KeptPlans
     from compiler.s5_buy.class_order import Garment, class_order
     from compiler.s6_write.class_files import class_files
     from compiler.s6_write.class_page import Made, Missing, class_page
@@ -93,12 +106,16 @@ def _make_site(told: argparse.Namespace, reader: Reader, orders: list[Order], un
     made: list[Made] = []
     missing: list[Missing] = []
     for number, (order, proved) in enumerate(prove_each(orders), 1):
-        planned = plan(proved.value) if proved.value is not None else None
+        plans = KeptPlans(_kept(out / folders[order.wearer]))
+        planned = plan(proved.value, plans.planner(order.room)) if proved.value is not None else None
         faults = (*proved.faults, *(planned.faults if planned else ()))
         found = planned.value if planned else None
         if found is not None:
             files = files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf)
-            written = write_folder(out / folders[order.wearer], files, replace=told.replace)
+            files = {**files, PLANS_FILE: plans.as_file()}
+            written = write_folder(
+                out / folders[order.wearer], files, replace=told.replace, working=(PLANS_FILE,)
+            )
             faults = (*faults, *written.faults)
             if written.value is not None:
                 garments[number] = Garment(found.rehearsal, found.cutting, found.shopping)

@@ -91,5 +91,5 @@ def test_four_cups_of_starch_are_a_spoon_of_cornflour_a_quarter_cup_cold_and_the
 def test_cup_and_tablespoon_agree_with_the_reference_units() -> None:
     """pint 0.25, US customary measures."""
     units: pint.UnitRegistry[Fraction] = pint.UnitRegistry(non_int_type=Fraction)
-    assert CUP_ML == (Fraction(1) * units.cup).to("ml").magnitude
-    assert TABLESPOON_ML == (Fraction(1) * units.tablespoon).to("ml").magnitude
+    assert (Fraction(1) * units.cup).to("ml").magnitude == CUP_ML
+    assert (Fraction(1) * units.tablespoon).to("ml").magnitude == TABLESPOON_ML

@@ -65,7 +65,7 @@ def test_the_larger_of_hip_and_waist_counts_and_2_inches() -> None:
 
 def test_no_rating_above_twice_the_length_is_believed() -> None:
     """infosekolah.net, Elastic (notion): good elastic returns from 2 x its length."""
-    assert MOST_STRETCH == stretch(CM, 2 * CM)
+    assert stretch(CM, 2 * CM) == MOST_STRETCH
     assert isinstance(pass_girth(70 * CM, 100 * CM, Fraction("1.01")), OutOfRange)
     passage = pass_girth(50 * CM, 100 * CM, Fraction(1))
     assert isinstance(passage, Passage)

@@ -80,7 +80,7 @@ def test_the_same_seam_without_rounding_differs_by_less_than_half_a_percent() ->
 def test_usual_waste_is_15_to_20_percent() -> None:
     """Technical Bulletin, American & Efird, 2008."""
     run = SeamRun("301", 1000 * CM)
-    assert (WASTE_LOW, WASTE_HIGH) == (Fraction("0.15"), Fraction("0.20"))
+    assert (Fraction("0.15"), Fraction("0.20")) == (WASTE_LOW, WASTE_HIGH)
     assert need_of(run, Fraction("0.15")).usual_waste
     assert need_of(run, Fraction("0.20")).usual_waste
     assert not need_of(run, Fraction("0.14")).usual_waste

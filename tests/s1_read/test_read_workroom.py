@@ -54,7 +54,7 @@ def test_every_field_of_a_workroom_can_be_written() -> None:
         "hold with: clips\npin spacing: 1 in\nseam stitch: 1.5 mm\ngathering stitch: 4 mm\nrow spacing: 1/4 in\n"
         "table length: 2 yd\ntable width: 1 yd\nfold cloth: yes\norder of work: as written\nmachine takes: 8 mm\nsewing speed: 1 yd/min\n"
         "bobbin: 50 yd\nattachment takes: {6: 50%, 12: 3/4}\nhourly rate: 20 GBP/h\nmargin: 0%\njoin price: 0.10 GBP\n"
-        "setup price: 0.20 GBP\ncut price: 0 GBP\nsitting: 90 min\n"
+        "setup price: 0.20 GBP\ncut price: 0 GBP\nsitting: 90 min\nmost joins: 0\nmost sections: 2\n"
     )
     usual = Workroom()
     same = [field.name for field in dataclasses.fields(room) if getattr(room, field.name) == getattr(usual, field.name)]
@@ -62,6 +62,7 @@ def test_every_field_of_a_workroom_can_be_written() -> None:
     assert room.rounding == Fraction("3.175")
     assert room.bobbin == 50 * 36 * Fraction("25.4")
     assert room.lever_takes == {"6": Fraction(1, 2), "12": Fraction(3, 4)}
+    assert (room.most_joins, room.most_sections) == (0, 2)
     assert (room.hourly_rate, room.currency, room.cut_price) == (Fraction(20), "GBP", Fraction(0))
 
 

@@ -14,10 +14,12 @@ from compiler.s4_cut.cut import Cutting
 from compiler.s6_write.figures.band_section import binding_strip, fitted_band, tape_round_edge
 from compiler.s6_write.figures.casing_section import band_with_channel
 from compiler.s6_write.figures.cutting import plan_figures
+from compiler.s6_write.figures.drawstring import drawstring
 from compiler.s6_write.figures.elastic import closed_gap, drawing_in
 from compiler.s6_write.figures.faced_edge import bagged_edge, faced_edge
 from compiler.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
 from compiler.s6_write.figures.gathering import gathering
+from compiler.s6_write.figures.hang_loops import hang_loops
 from compiler.s6_write.figures.hem_section import trimmed_edge, turned_twice
 from compiler.s6_write.figures.joined_strips import joined_strips
 from compiler.s6_write.figures.layers import layers
@@ -26,6 +28,7 @@ from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.overlock_tail import overlock_tail
 from compiler.s6_write.figures.overview import overview as overview
 from compiler.s6_write.figures.piece_view import piece_view
+from compiler.s6_write.figures.placket import placket
 from compiler.s6_write.figures.pleats import pleats
 from compiler.s6_write.figures.quarter_marks import quarter_marks
 from compiler.s6_write.figures.ring_over_ring import ring_over_ring
@@ -66,6 +69,9 @@ KINDS: Mapping[str, Kind] = {
     "facing": faced_edge,
     "bagged edge": bagged_edge,
     "elastic": drawing_in,
+    "cord": drawstring,
+    "slit": placket,
+    "hang loops": hang_loops,
     "closed gap": closed_gap,
 }
 

@@ -38,7 +38,7 @@ def drawing_in(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     width, overlap = done.facts["width"], done.step.mm("overlap")
     sheet = Sheet()
     sheet.write((8, 0), "Through the channel", bold=True)
-    view = _View(sheet, casing, 32, say)
+    view = CasingView(sheet, casing, 32, say)
     view.casing()
     gap = (view.left, view.right)
     band = float(width) * view.scale
@@ -80,7 +80,7 @@ def closed_gap(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     """The gap with the row that closes it, over the first row at both ends."""
     casing = done.before.casings[edge_of(done.step.step, "of")]
     sheet = Sheet()
-    view = _View(sheet, casing, 20, say)
+    view = CasingView(sheet, casing, 20, say)
     view.casing()
     past = float(PAST) * view.scale
     y = view.low - float(EDGE_STITCH) * view.scale + 3
@@ -97,7 +97,7 @@ def closed_gap(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     return Figure("gap", sheet.svg(), alt, "The closing row begins and ends on the first one.")
 
 
-class _View:
+class CasingView:
     """A stretch of the casing at its gap, seen from the side of its stitching, to scale."""
 
     def __init__(self, sheet: Sheet, casing: Casing, top: float, say: Say) -> None:

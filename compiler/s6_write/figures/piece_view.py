@@ -115,7 +115,9 @@ class _Half:
         }
 
     def _length(self, worked: Edge) -> Fraction:
-        return worked.set_length / 2 if self.bench.ring(worked) else worked.set_length
+        # An edge that is slit open is drawn as the ring that its piece still is.
+        ring = all(self.bench.cloths[piece].ring for piece in worked.pieces)
+        return worked.set_length / 2 if ring else worked.set_length
 
     @property
     def longest(self) -> Fraction:
@@ -143,7 +145,8 @@ class _Half:
             y += APART
         y -= APART
         for chain in self.hidden:
-            y = max(y, self._behind(sheet, chain, placed, upright, level))
+            if self._where(chain) == "inside":
+                y = max(y, self._behind(sheet, chain, placed, upright, level))
         left: list[_Label] = []
         right: list[_Label] = []
         for row in placed:
@@ -256,13 +259,17 @@ class _Half:
                     return shown.y0
         return placed[0][0].y0
 
+    def _where(self, chain: tuple[str, ...]) -> str:
+        """A layer of a stack lies inside; a facing, strip or tie is sewn on."""
+        return "sewn on" if "." in edge_now(self.bench, f"{chain[0]}.top").name else "inside"
+
     def _behind_labels(self, placed: list[list[Shown]], upright: float) -> list[_Label]:
         labels = []
         for chain in self.hidden:
             deep = self._deep(chain)
             y = self._level(chain, placed) + float(deep) * upright
             half = float(self._length(edge_now(self.bench, f"{chain[-1]}.bottom")))
-            rows = (f"{self.say.piece(chain[-1])} inside", f"{self.say.length(deep)} deep")
+            rows = (f"{self.say.piece(chain[-1])} {self._where(chain)}", f"{self.say.length(deep)} deep")
             labels.append(_Label(y, rows, False, (min(MIDDLE + half, MIDDLE + 20), y)))
         return labels
 
@@ -300,7 +307,7 @@ class _Half:
                     ]
                 )
                 parts.append(f"{name} ({form}), {deep} deep, {edges}")
-        parts += [f"{self.say.piece(piece)} inside" for chain in self.hidden for piece in chain]
+        parts += [f"{self.say.piece(piece)} {self._where(chain)}" for chain in self.hidden for piece in chain]
         return f"{self.title}: {'; '.join(parts)}."
 
 

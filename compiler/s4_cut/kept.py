@@ -1,0 +1,130 @@
+"""Proven cutting plans kept in a file, so that the same cloth need not be planned twice.
+
+A plan out of the file is used only if it is whole, as a digest tells, and still cuts the very pieces that are asked
+for. Anything else in the file is passed over, and the plan is made afresh.
+"""
+
+from __future__ import annotations
+
+import json
+from collections import defaultdict
+from fractions import Fraction
+from hashlib import sha256
+from typing import Any
+
+from compiler.s4_cut.cut import Planner, planned_afresh
+from compiler.s4_cut.keep import from_json, plan_key, to_json
+from compiler.s4_cut.plan import CuttingPlan, Lane, Segment
+from compiler.s4_cut.problem import Bolt, CutPrices, Strip
+from compiler.workroom import Workroom
+
+PLANS_FILE = "plans.json"
+
+_FORMAT = 1
+
+
+class KeptPlans:
+    """The plans of an earlier run, and those that this run has used."""
+
+    def __init__(self, file: bytes = b"") -> None:
+        self._earlier = _entries(file)
+        self._used: dict[str, CuttingPlan] = {}
+
+    def planner(self, room: Workroom) -> Planner:
+        """Takes a plan from those kept, and finds it within the limits of the workroom where none is."""
+        within = (room.most_joins, room.most_sections)
+        afresh = planned_afresh(room)
+
+        def planner(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
+            key = plan_key(strips, bolt, prices, within)
+            plan = _whole(self._earlier.get(key))
+            if plan is None or not agrees(plan, strips, bolt, prices) or not _keeps_to(plan, within):
+                plan = afresh(strips, bolt, prices)
+            if plan is not None and plan.proven:
+                self._used[key] = plan
+            return plan
+
+        return planner
+
+    def as_file(self) -> bytes:
+        """The proven plans that were used, as a file. The rest is left out, or it would grow for ever."""
+        plans = {}
+        for key, plan in sorted(self._used.items()):
+            told = json.loads(to_json(plan))
+            plans[key] = {"digest": _digest(told), "plan": told}
+        return (json.dumps({"furbelow_plans": _FORMAT, "plans": plans}, ensure_ascii=False) + "\n").encode()
+
+
+def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> bool:
+    """Whether the plan cuts these strips and no others, in lanes that hold them, and its totals are right."""
+    found: dict[tuple[str, str | None, int], list[tuple[Segment, Lane]]] = defaultdict(list)
+    laid, cuts = Fraction(0), 0
+    for section in plan.sections:
+        depths = sum((lane.depth for lane in section.lanes), Fraction(0))
+        along, over = (bolt.usable_width, section.length) if section.across else (section.length, bolt.usable_width)
+        if section.start != laid or depths > over:
+            return False
+        laid += section.length
+        cuts += 1
+        for lane in section.lanes:
+            end = Fraction(0)
+            for segment in lane.segments:
+                if segment.start < end or segment.length <= 0:
+                    return False
+                end = segment.start + segment.length
+                found[segment.strip, segment.wearer, segment.copy].append((segment, lane))
+            if end > along:
+                return False
+            cuts += 1 + len(lane.segments)
+    joins = sum(len(pieces) - 1 for pieces in found.values())
+    wanted = {(strip.name, strip.wearer, copy): strip for strip in strips for copy in range(1, strip.count + 1)}
+    if found.keys() != wanted.keys() or not all(_is_cut(wanted[key], found[key], bolt) for key in wanted):
+        return False
+    bought = laid / (1 - bolt.shrinkage)
+    cost = bought * prices.cloth_per_mm + joins * prices.per_join + cuts * prices.per_cut
+    cost += len(plan.sections) * prices.per_setup
+    told = (plan.usable_width, plan.folded, plan.laid_length, plan.bolt_length, plan.joins, plan.cuts, plan.cost)
+    return told == (bolt.usable_width, bolt.folded, laid, bought, joins, cuts, cost)
+
+
+def _is_cut(strip: Strip, pieces: list[tuple[Segment, Lane]], bolt: Bolt) -> bool:
+    """Whether one copy is all there: its parts, its length when they are joined, its depth."""
+    parts, joins = len(pieces), len(pieces) - 1
+    if sorted((each.part, each.parts) for each, _ in pieces) != [(part, parts) for part in range(1, parts + 1)]:
+        return False
+    if joins > (strip.most_joins if strip.piecing else 0):
+        return False
+    turned = any(each.turned for each, _ in pieces)
+    length, depth = (strip.depth, strip.length) if turned else (strip.length, strip.depth)
+    comes_to = sum((each.length for each, _ in pieces), Fraction(0)) - joins * 2 * strip.join_allowance
+    # Each join may round its allowance up to the grid, and the whole length is rounded up once.
+    return all(lane.depth == depth for _, lane in pieces) and 0 <= comes_to - length < bolt.grid * parts
+
+
+def _keeps_to(plan: CuttingPlan, within: tuple[int | None, int | None]) -> bool:
+    return all(most is None or has <= most for has, most in zip((plan.joins, plan.setups), within, strict=True))
+
+
+def _entries(file: bytes) -> dict[str, Any]:
+    try:
+        told = json.loads(file)
+    except (ValueError, RecursionError):
+        return {}
+    if not isinstance(told, dict) or told.get("furbelow_plans") != _FORMAT or not isinstance(told.get("plans"), dict):
+        return {}
+    plans: dict[str, Any] = told["plans"]
+    return plans
+
+
+def _whole(entry: Any) -> CuttingPlan | None:
+    """The plan of an entry, unless something in it has changed since it was written."""
+    if not isinstance(entry, dict) or "plan" not in entry or entry.get("digest") != _digest(entry["plan"]):
+        return None
+    try:
+        return from_json(json.dumps(entry["plan"]))
+    except ValueError:
+        return None
+
+
+def _digest(told: Any) -> str:
+    return sha256(json.dumps(told, sort_keys=True).encode()).hexdigest()

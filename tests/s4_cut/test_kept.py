@@ -1,0 +1,164 @@
+"""A kept plan is used for the same problem only, and whatever harm comes to the file, the plan is the same."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from compiler.s4_cut import kept
+from compiler.s4_cut.kept import KeptPlans, agrees
+from compiler.s4_cut.plan import CuttingPlan
+from compiler.s4_cut.planner import plain_plan, plan_cutting
+from compiler.s4_cut.problem import Bolt, Strip
+from compiler.workroom import Workroom
+from tests.s4_cut.cases import PRICES, Case, cm, small_cases
+
+STRIPS = (
+    Strip("flounce", cm(300), cm(40), 2, piecing=True, join_allowance=cm(1), shortest_segment=cm(30)),
+    Strip("yoke", cm(150), cm(20), 3),
+)
+BOLT = Bolt(cm(140))
+ROOM = Workroom()
+
+
+def _file() -> bytes:
+    plans = KeptPlans()
+    assert plans.planner(ROOM)(STRIPS, BOLT, PRICES) == PLAN
+    return plans.as_file()
+
+
+PLAN = plan_cutting(STRIPS, BOLT, PRICES)
+FILE = _file()
+
+
+@pytest.fixture
+def afresh(monkeypatch: pytest.MonkeyPatch) -> list[Any]:
+    """The problems that are really planned; the planner stays idle and finds nothing."""
+    asked: list[Any] = []
+
+    def idle(room: Workroom) -> Any:
+        return lambda *problem: asked.append(problem)
+
+    monkeypatch.setattr(kept, "planned_afresh", idle)
+    return asked
+
+
+def test_a_proven_plan_comes_out_of_the_file_and_nothing_is_planned(afresh: list[Any]) -> None:
+    assert PLAN.proven
+    plans = KeptPlans(FILE)
+    assert plans.planner(ROOM)(STRIPS, BOLT, PRICES) == PLAN
+    assert afresh == []
+    assert plans.as_file() == FILE
+
+
+@pytest.mark.parametrize(
+    "problem",
+    [
+        ((replace(STRIPS[0], length=cm(310)), STRIPS[1]), BOLT, PRICES, ROOM),
+        (STRIPS, replace(BOLT, usable_width=cm(150)), PRICES, ROOM),
+        (STRIPS, BOLT, replace(PRICES, per_join=cm(1)), ROOM),
+        (STRIPS, BOLT, PRICES, replace(ROOM, most_joins=0)),
+        (STRIPS, BOLT, PRICES, replace(ROOM, most_sections=1)),
+    ],
+)
+def test_another_problem_is_planned_afresh(problem: Any, afresh: list[Any]) -> None:
+    strips, bolt, prices, room = problem
+    plans = KeptPlans(FILE)
+    assert plans.planner(room)(strips, bolt, prices) is None
+    assert len(afresh) == 1
+    assert json.loads(plans.as_file())["plans"] == {}  # what this run did not use is dropped
+
+
+def test_a_plan_that_is_not_proven_is_not_kept(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(kept, "planned_afresh", lambda room: plain_plan)
+    plans = KeptPlans()
+    plan = plans.planner(ROOM)(STRIPS, BOLT, PRICES)
+    assert plan is not None
+    assert not plan.proven
+    assert json.loads(plans.as_file())["plans"] == {}
+
+
+@given(st.integers(0, len(FILE) - 1), st.binary(max_size=3))
+def test_a_damaged_file_gives_the_same_plan_or_none(at: int, put: bytes) -> None:
+    damaged = FILE[:at] + put + FILE[at + 1 :]
+    plans = KeptPlans(damaged)
+    found = kept._whole(next(iter(plans._earlier.values()), None))
+    assert found in (None, PLAN)
+
+
+@given(st.integers(0, len(FILE) - 1))
+def test_a_file_that_was_cut_short_gives_no_plan(end: int) -> None:
+    assert kept._entries(FILE[:end]) == {} or FILE[:end].strip() == FILE.strip()
+
+
+@pytest.mark.parametrize(
+    "file",
+    [
+        b"", b"[]", b"null", b"\xff\xfe", b"[" * 100_000, b'{"furbelow_plans": 1}', b'{"furbelow_plans": 1, "plans": []}',
+        b'{"furbelow_plans": 2, "plans": {}}',
+    ],
+)  # fmt: skip
+def test_any_other_file_holds_no_plans(file: bytes) -> None:
+    assert KeptPlans(file)._earlier == {}
+
+
+def _signed(change: dict[str, Any]) -> bytes:
+    """The file with values of the plan changed by someone who also mended the digest."""
+    told = json.loads(FILE)
+    (entry,) = told["plans"].values()
+    entry["plan"] |= change
+    entry["digest"] = kept._digest(entry["plan"])
+    return json.dumps(told).encode()
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        {"sections": []},
+        {"sections": [1]},
+        {"sections": None},
+        {"joins": 0},
+        {"joins": "many"},
+        {"laid_length": "1"},
+        {"bolt_length": "1/0"},
+        {"bolt_length": "1e999999999"},
+        {"cost": 7},
+        {"folded": True},
+        {"more": 1},
+    ],
+)
+def test_a_plan_that_does_not_add_up_is_made_afresh(change: dict[str, Any], afresh: list[Any]) -> None:
+    assert KeptPlans(_signed(change)).planner(ROOM)(STRIPS, BOLT, PRICES) is None
+    assert len(afresh) == 1
+
+
+@given(small_cases())
+def test_every_plan_agrees_with_its_own_problem(case: Case) -> None:
+    assert agrees(plain_plan(*case), *case)
+
+
+def _with_first_segment(plan: CuttingPlan, **change: Any) -> CuttingPlan:
+    section, lane = plan.sections[0], plan.sections[0].lanes[0]
+    lane = replace(lane, segments=(replace(lane.segments[0], **change), *lane.segments[1:]))
+    return replace(plan, sections=(replace(section, lanes=(lane, *section.lanes[1:])), *plan.sections[1:]))
+
+
+@pytest.mark.parametrize(
+    "change", [{"length": cm(10)}, {"length": cm(9000)}, {"copy": 9}, {"part": 3}, {"strip": "pocket"}, {"wearer": "Bo"}]
+)
+def test_a_plan_with_one_segment_changed_no_longer_agrees(change: dict[str, Any]) -> None:
+    assert agrees(PLAN, STRIPS, BOLT, PRICES)
+    assert not agrees(_with_first_segment(PLAN, **change), STRIPS, BOLT, PRICES)
+
+
+def test_a_plan_for_a_wider_bolt_or_other_strips_does_not_agree() -> None:
+    assert not agrees(PLAN, STRIPS, replace(BOLT, usable_width=cm(100)), PRICES)
+    assert not agrees(PLAN, STRIPS[:1], BOLT, PRICES)
+    assert not agrees(PLAN, (*STRIPS, Strip("band", cm(50), cm(5))), BOLT, PRICES)
+    assert not agrees(PLAN, (STRIPS[0], replace(STRIPS[1], count=4)), BOLT, PRICES)
+    assert not agrees(PLAN, (replace(STRIPS[0], depth=cm(41)), STRIPS[1]), BOLT, PRICES)
