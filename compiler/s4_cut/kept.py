@@ -75,7 +75,7 @@ def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: Cut
                 found[segment.strip, segment.wearer, segment.copy].append((segment, lane))
             if end > along:
                 return False
-            cuts += 1 + len(lane.segments)
+            cuts += 1 + len(lane.segments) if lane.segments else 0  # the other half of a folded pair may be empty
     joins = sum(len(pieces) - 1 for pieces in found.values())
     wanted = {(strip.name, strip.wearer, copy): strip for strip in strips for copy in range(1, strip.count + 1)}
     if found.keys() != wanted.keys() or not all(_is_cut(wanted[key], found[key], bolt) for key in wanted):

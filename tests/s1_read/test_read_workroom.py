@@ -87,6 +87,10 @@ def test_the_defaults_that_editors_show_are_those_of_a_home_table() -> None:
         ("bobbin: [25 m]", "FB132", "2:9", "`bobbin` is a list, and a text is wanted"),
         ("margin: -1%", "FB122", "2:9", "`margin` is -1%, less than the least of 0"),
         ("join price: -1 EUR", "FB122", "2:13", "`join price` is -1 EUR, less than the least of 0"),
+        ("most joins: -1", "FB122", "2:13", "`most joins` is -1, less than the least of 0"),
+        ("most joins: 1.5", "FB122", "2:13", "`most joins` is 1.5, and it must be a whole number"),
+        ("most sections: 0", "FB122", "2:16", "`most sections` is 0, less than the least of 1"),
+        ("most sections: 1 m", "FB121", "2:16", "`most sections` is 1 m, which is a length; a whole number such as 2 is wanted"),
         ("join price: 1 m", "FB121", "2:13", "`join price` is 1 m, which is a length; a price such as 0.25 EUR is wanted"),
         ("hourly rate: 14 EUR", "FB121", "2:14", "`hourly rate` is 14 EUR, which is a price in EUR; "
          "a price for the time, such as 14 EUR/h, is wanted"),

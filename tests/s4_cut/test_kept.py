@@ -122,7 +122,7 @@ def _signed(change: dict[str, Any]) -> bytes:
         {"sections": []},
         {"sections": [1]},
         {"sections": None},
-        {"joins": 0},
+        {"joins": 50},
         {"joins": "many"},
         {"laid_length": "1"},
         {"bolt_length": "1/0"},
