@@ -164,7 +164,7 @@ def test_a_part_of_a_place_stays_inside_it() -> None:
 
 def test_every_code_is_well_formed_and_has_a_meaning() -> None:
     for code, meaning in CODES.items():
-        assert re.fullmatch(r"FB[1-6]\d\d", code)
+        assert re.fullmatch(r"FB[1-7]\d\d", code)
         assert meaning
         assert not meaning.endswith(".")
 

@@ -68,7 +68,7 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
         told += _section_steps(cutting, section, number, len(plan.sections), cloth, edge, faces, say)
     kept = _offcuts(plan, say)
     if kept:
-        told.append((f"Keep what is left of the {cloth}, each piece tagged with its size: {kept}.", "", "", ""))
+        told.append((f"Keep what is left of the {cloth}, each piece tagged with its size.", f"It is {kept}.", "", ""))
     return told
 
 

@@ -40,17 +40,17 @@ def placket(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | N
     sheet.write((8, y), "Spread to a straight line, the strip on top", bold=True)
     y += 20
     low = y + 62
-    cloth = [(LEFT - 50, y + 2), (RIGHT + 50, y + 2), (RIGHT + 50, low), (MIDDLE, low - ENDS + AT_FOOT), (LEFT - 50, low)]
+    cloth = [(LEFT - 50, y + 2), (RIGHT + 24, y + 2), (RIGHT + 24, low), (MIDDLE, low - ENDS + AT_FOOT), (LEFT - 50, low)]
     face(sheet, cloth, wrong=False)
     top = low - ENDS - 14
-    box = [(LEFT - 50, top), (RIGHT + 50, top), (RIGHT + 50, low), (LEFT - 50, low)]
+    box = [(LEFT - 50, top), (RIGHT + 24, top), (RIGHT + 24, low), (LEFT - 50, low)]
     face(sheet, box, wrong=True)
     for start, end, inward in ((box[0], box[1], (0, 1)), (box[3], box[2], (0, -1))):
         edge(sheet, start, end, "raw", inward)
     sheet.line([cloth[4], cloth[3], cloth[2]], INK, THICK, HIDDEN)
     row = low - ENDS
-    sheet.line([(LEFT - 50, row), (RIGHT + 50, row)], ACCENT, THICK, SEAM)
-    sheet.upright(row, low, RIGHT + 58, say.length(seam), RIGHT + 52)
+    sheet.line([(LEFT - 50, row), (RIGHT + 24, row)], ACCENT, THICK, SEAM)
+    sheet.upright(row, low, RIGHT + 34, say.length(seam), RIGHT + 26)
     sheet.upright(row, row + AT_FOOT, MIDDLE + 8, "", MIDDLE)
     sheet.write((MIDDLE + 16, row + 18), f"{say.about(FOOT)} at the foot", ground=True)
     sheet.callout((LEFT - 20, y + 6), numbers.of("spread the slit"))

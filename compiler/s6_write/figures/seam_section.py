@@ -91,7 +91,8 @@ def neatened_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fi
     sheet.write((322, 27), shortened(how, 74))
     sheet.write((112, 44), shortened(say.piece(edge.pieces[0]), 100), "end")
     sheet.write((sheet.width / 2, 76), NOT_TO_SCALE, "middle", colour=SOFT)
-    return Figure("margin", sheet.svg(), f"Cut through the edge: {how} round its cut edge.", f"The cut edge with its {how}.")
+    alt = f"Cut through an edge of the {say.piece(edge.pieces[0])}, {say.length(edge.set_length)} long: {how} round its cut edge."
+    return Figure("margin", sheet.svg(), alt, f"The cut edge with its {how}.")
 
 
 def turned_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:

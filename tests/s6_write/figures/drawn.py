@@ -12,11 +12,14 @@ from xml.etree import ElementTree
 
 from compiler.pipeline import Order, Planned, plan, prove
 from compiler.s1_read.read_spec import read_spec
+from compiler.s2_solve.body import size_body
 from compiler.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
 from compiler.techniques import techniques
 from compiler.workroom import Workroom
+from tests.techniques.small import spec_text
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
 
 SPECS = Path(__file__).parents[3] / "specs"
 HOME = Workroom()
@@ -72,7 +75,30 @@ def every_guide() -> Iterator[tuple[str, str, str]]:
                 yield demo, size, room
 
 
+@cache
+def figures_of_every_technique() -> tuple[tuple[str, Figure], ...]:
+    """The steps' figures of the garments that use every technique between them."""
+    drawn = []
+    for garment, (pieces, steps) in GARMENTS.items():
+        starch = "  starch: {kind: starch, about: liquid starch}\n"
+        text = spec_text(pieces, steps, own=OWN, materials=starch).replace("rounding: 0 mm", "rounding: 5 mm")
+        spec = read_spec(("garment.yaml", text.encode())).value
+        assert spec is not None
+        body = size_body(spec, "M").value
+        assert body is not None
+        proved = prove(Order(spec, "size M", body, {}, Workroom(neaten_with="overlocker"))).value
+        assert proved is not None
+        found = plan(proved).value
+        assert found is not None
+        run = found.rehearsal.run
+        say = Say(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
+        for done in run.performed:
+            drawn += [(f"{garment} {figure.key}", figure) for figure in figures_for(done, run, say, 97)]
+    return tuple(drawn)
+
+
 def every_figure() -> Iterator[tuple[str, Figure]]:
+    yield from figures_of_every_technique()
     for demo, size, room in every_guide():
         for figure in figures(demo, size, room):
             yield f"{demo} {size} {room} {figure.key}", figure

@@ -103,3 +103,8 @@ def test_every_technique_names_kinds_that_exist() -> None:
 
 def test_every_kind_explains_some_technique() -> None:
     assert {picture for technique in techniques().values() for picture in technique.pictures} == set(KINDS)
+
+
+def test_every_kind_is_looked_at_by_these_tests() -> None:
+    drawn = {figure.key.partition("-")[2].partition("-")[2] for _, figure in every_figure() if figure.key.startswith("step-")}
+    assert {"cord", "slit", "loops", "facing", "pleats", "tucks", "shirring", "band", "rings", "strips"} <= drawn
