@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -22,6 +21,8 @@ def add_limits(parser: argparse.ArgumentParser) -> None:
 
 def within_limits(told: argparse.Namespace, orders: list[Order]) -> list[Order]:
     """The orders in a workroom that has the limits of the call; where the call has none, its own."""
+    from dataclasses import replace
+
     asked = {name: getattr(told, name) for name in ("most_joins", "most_sections") if getattr(told, name) is not None}
     return [replace(order, room=replace(order.room, **asked)) for order in orders] if asked else orders
 

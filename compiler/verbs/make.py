@@ -140,12 +140,14 @@ def _make_site(told: argparse.Namespace, reader: Reader, orders: list[Order], un
 
 def _unread(faults: Iterable[Fault], wearers: str | None) -> list[Missing]:
     """The rows of the class that could not be read, by their lines."""
-    from compiler.s6_write.class_page import Missing
-
     rows: dict[int, list[Fault]] = {}
     for fault in faults:
         if fault.is_error and fault.primary is not None and fault.primary.span.file == wearers:
             rows.setdefault(fault.primary.span.start_line, []).append(fault)
+    if not rows:
+        return []  # one guide alone does not need the class page
+    from compiler.s6_write.class_page import Missing
+
     return [Missing(f"line {line} of the class file", _in_words(told)) for line, told in sorted(rows.items())]
 
 
