@@ -17,6 +17,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.join_ends import PINS
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -107,7 +108,7 @@ class BoningChannel:
             Action("Sew the gap shut by hand.", chain=chain),
         )  # fmt: skip
         return Telling(
-            f"Put a hoop in the {say.piece(piece)}", f"A hoop of {around} holds the skirt out.", actions, (BONES,)
+            f"Put a hoop in the {say.piece(piece)}", f"A hoop of {around} holds the skirt out.", actions, (BONES, PINS)
         )
 
 

@@ -44,6 +44,12 @@ CORDS = (
     " all below the crotch, and none at the neck. Local safety rules come before this guide.",
 )
 
+SEALING = (
+    "flame",
+    "Do not melt the ends with a flame: nylon and polyester drip, burn the skin and set net alight. Stitches, a fold or"
+    " textile glue hold as well.",
+)
+
 
 class Drawstring:
     name = "drawstring"
@@ -94,7 +100,7 @@ class Drawstring:
             Action(f"Sew a short bar of zigzag stitches at both ends of the gap of {say.length(casing.gap)}.",
                    check="The gap cannot tear further open."),
             Action(f"Cut the {cord} {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
-            Action("Seal or knot both its ends so that they cannot ravel: with a stitch, glue or a tight knot; no flame near net."),
+            Action("Stop both its ends from fraying: fold them under and sew them, or use textile glue or a tight knot."),
             Action("Fix a safety pin or bodkin in one end and work it through the channel, all round to the gap.",
                    check="The cord is not twisted.", remedy="If it is, draw the last hand's length back, turn it and go on."),
             Action(f"Lay the {band} flat and even the ends out.", check=f"{ends} hang out at each end.{hang}",
@@ -103,7 +109,7 @@ class Drawstring:
                    check="It can't be pulled out.", remedy="Sew over the bar once more."),
         )  # fmt: skip
         return Telling("Draw in the cord", f"A cord draws {say.length(casing.length)} of casing in; it is tied in front.",
-                       actions, (CORDS, ("needle", "Close the safety pin before you let go of it.")))  # fmt: skip
+                       actions, (CORDS, SEALING, ("needle", "Close the safety pin before you let go of it.")))  # fmt: skip
 
 
 def _drawn_ends(solved: Solved, casing: Casing, ends: Fraction) -> Fraction | None:

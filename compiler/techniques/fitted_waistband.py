@@ -4,7 +4,7 @@ What it does: sews the band to the edge, closes its ends, folds it over, stitche
 Edges before and after: edge open, gathered, pleated or flat to the band's length, before; all enclosed after.
 Allowance: the seam, at all four edges of the band and at the skirt; the band is folded, so its depth is cut twice.
 Example: `- fitted waistband: {band: waistband, to: skirt.top, seam: 1 cm, overlap: 3 cm, fasten: button}`
-Source: common practice, no source.
+Source: common practice, no source. Fasteners that come off choke small children: CEN/TR 16792:2014.
 """
 
 from __future__ import annotations
@@ -37,6 +37,11 @@ from compiler.techniques.technique import (
 from compiler.workroom import Workroom
 
 BUTTON, HOOK, SNAPS, TIES = "button", "hook and bar", "snaps", "ties"
+SMALL_PARTS = (
+    "child",
+    "A small child can choke on a loose fastener. Sew each one on so that a hard pull does not move it, or use ties or"
+    " elastic.",
+)
 NARROWEST = Fraction(15)  # overlap that still carries a fastening; house rule, maker to confirm
 EDGE_STITCH = Fraction(2)
 BUTTONHOLE = Fraction(25)
@@ -153,7 +158,7 @@ class FittedWaistband:
                    remedy="" if fasten == TIES else "Move the button, bar or snap."),
         )  # fmt: skip
         return Telling(f"Sew on {the}", f"The waist closes to {say.length(facts['waist'])} and opens for the hips.",
-                       actions, (PINS, IRON))  # fmt: skip
+                       actions, (PINS, IRON, *(() if fasten == TIES else (SMALL_PARTS,))))  # fmt: skip
 
 
 def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: str) -> Fault | None:

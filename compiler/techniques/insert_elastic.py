@@ -19,6 +19,7 @@ from compiler.diagnostics import Severity
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.drawstring import SEALING
 from compiler.techniques.ready import no_length
 from compiler.techniques.technique import (
     Action,
@@ -147,7 +148,8 @@ class InsertElastic:
         )
         return Telling(
             "Draw in the elastic", f"A loop of {length} draws {say.length(casing.length)} of casing in to the waist.",
-            actions, (("needle", "Close the safety pin before you let go of it, and take the last pin out of the casing."),),
+            actions,
+            (("needle", "Close the safety pin before you let go of it, and take the last pin out of the casing."), SEALING),
         )  # fmt: skip
 
 

@@ -18,6 +18,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.join_ends import PINS
 from compiler.techniques.neaten import BLADES
 from compiler.techniques.press import IRON
 from compiler.techniques.ready import edge_not_ready
@@ -119,7 +120,7 @@ class Placket:
                    remedy="Take the difference into the gathers or pleats, or into the nearest seam."),
         )  # fmt: skip
         return Telling(f"Open {where} with a placket", f"The slit of {slit} lets the waist pass the hips; it overlaps by {lap}.",
-                       actions, (BLADES, IRON))  # fmt: skip
+                       actions, (BLADES, PINS, IRON))  # fmt: skip
 
 
 def _not_to_open(bench: Bench, step: SolvedStep, say: Say, edge: Edge) -> Fault | None:

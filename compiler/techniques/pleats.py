@@ -19,6 +19,7 @@ from compiler.diagnostics import Fault, Severity
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.join_ends import PINS
 from compiler.techniques.press import IRON
 from compiler.techniques.ready import edge_not_ready, length_wanted
 from compiler.techniques.technique import (
@@ -124,7 +125,7 @@ class Pleats:
             f"{say.length(edge.cloth_length)} - {say.length(length)} = {say.length(edge.cloth_length - length)} lies in"
             f" {say.count(count, 'pleat')}, {deep} deep each."
         )
-        return Telling(f"Lay {where} in {kind} pleats", aim, actions, (IRON,))
+        return Telling(f"Lay {where} in {kind} pleats", aim, actions, (PINS, IRON))
 
 
 def pleat_depth(cloth: Fraction, length: Fraction, kind: str, count: int) -> Fraction:

@@ -19,7 +19,8 @@ from compiler.say import Say
 from compiler.techniques.technique import Action, EdgesIn, Parameter, Performed, Telling, words_of
 from compiler.workroom import Workroom
 
-IRON = ("heat", "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.")
+IRON = ("heat", "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses."
+        " Nylon and net melt: low heat, no steam and a dry press cloth for them.")  # fmt: skip
 
 # ISO 3758: three dots 200 C, two dots 150 C, one dot 110 C without steam.
 DOTS = {"cotton": 3, "linen": 3, "wool": 2, "silk": 2, "polyester": 2, "viscose": 2, "nylon": 1, "acetate": 1}

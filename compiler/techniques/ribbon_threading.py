@@ -18,7 +18,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.drawstring import CHILD, CORDS, GROWN
+from compiler.techniques.drawstring import CHILD, CORDS, GROWN, SEALING
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -84,6 +84,8 @@ class RibbonThreading:
                           check="The trim lies flat and is not drawn in.", remedy="Unpick the ends and let the ribbon out.", chain=chain)  # fmt: skip
         actions = (
             Action(f"Cut {say.length(done.facts['cut'])} of {ribbon}.", chain=chain),
+            Action("Stop both its ends from fraying: dab them with textile glue and let it dry, or fold them under and sew them.",
+                   chain=chain),
             Action(f"Thread it on a blunt needle or bodkin and draw it over and under through the holes along {where},"
                    f" starting {'at the middle of the front' if ends else 'at the side seam'}.",
                    check="The ribbon is not twisted and no hole is missed.", remedy="Draw it back to the place and go on from there.",
@@ -91,7 +93,7 @@ class RibbonThreading:
             last,
         )  # fmt: skip
         return Telling(f"Thread ribbon through the trim of the {say.piece(edge.pieces[0])}", "The ribbon lies in the trim.",
-                       actions, (CORDS,))  # fmt: skip
+                       actions, (CORDS, SEALING))  # fmt: skip
 
 
 def _not_to_thread(step: SolvedStep, say: Say, solved: Solved, edge: Edge, ribbon: str) -> Fault | None:

@@ -18,7 +18,6 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.press import IRON
 from compiler.techniques.ready import not_long, strips_not_joined
 from compiler.techniques.technique import (
     Action,
@@ -37,6 +36,11 @@ from compiler.workroom import Workroom
 
 STITCH = Fraction(3)  # longer stitches draw in more; common practice, no source
 TAIL = Fraction(80)
+STEAM = (
+    "steam",
+    "Steam scalds: keep your other hand clear, and stand the iron up between rows. Nylon and net shrink and melt: on them try"
+    " it on the trial strip first, from further off.",
+)
 
 
 class Shirring:
@@ -145,7 +149,7 @@ class Shirring:
                    remedy="Too long: sew one more row between two others. Too short: stretch it once and measure again.",
                    chain=chain),
         )  # fmt: skip
-        return Telling(f"Shirr {where}", f"{rows} rows of {thread} draw {cloth} in to {length}.", actions, (IRON,))
+        return Telling(f"Shirr {where}", f"{rows} rows of {thread} draw {cloth} in to {length}.", actions, (STEAM,))
 
 
 TECHNIQUE = Shirring()

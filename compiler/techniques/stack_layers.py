@@ -18,6 +18,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import LayerName, Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.join_ends import PINS
 from compiler.techniques.ready import edge_not_ready, forms_differ
 from compiler.techniques.technique import (
     Action,
@@ -162,7 +163,8 @@ class StackLayers:
                 " row stays in.",
             ),
         ]
-        return Telling(f"Lay the {count} layers together", f"{count} layers are one edge of {length}.", tuple(actions))
+        aim = f"{count} layers are one edge of {length}."
+        return Telling(f"Lay the {count} layers together", aim, tuple(actions), (PINS,))
 
     def _place(self, done: Performed, say: Say, layer: LayerName, number: int) -> str:
         """How this layer is laid: which it is, and which of its faces looks where."""

@@ -30,8 +30,8 @@ from compiler.workroom import Workroom
 CAUTIONS = (
     ("aerosol", "Spray starch is flammable: spray it in the open air or a well-aired room, away from flames, pilot lights,"
      " cigarettes and hot irons, and do not breathe the mist."),
-    ("flame", "A net skirt burns fast, starched or not: keep it away from candles, heaters and open fires while it dries and"
-     " when it is worn."),
+    ("flame", "A net skirt burns fast, starched or not. Dry it in the air: no hot dryer, and no stove, pilot light, heater,"
+     " candle or open fire near it. Keep it from them when it is worn too."),
 )  # fmt: skip
 
 
