@@ -11,6 +11,7 @@ from compiler.s2_solve.solved import Solved
 from compiler.workroom import Workroom
 
 _INCH = Fraction("25.4")
+_YARD = 36 * _INCH
 
 
 @dataclass(frozen=True)
@@ -47,6 +48,10 @@ class Say:
         if self.system == "inch":  # as `about` says it
             spacing = max(round(spacing / (_INCH / 8)), 1) * _INCH / 8
         return max(1, round(length / spacing))
+
+    def thread_left(self, length: Fraction) -> str:
+        """Thread on a bobbin, as far as it can be judged by eye: whole metres or yards."""
+        return show_cloth_length(length, self.system, _YARD if self.system == "inch" else Fraction(1000), "near")
 
     def stitch(self, length: Fraction) -> str:
         """A stitch length: in mm as machines are marked, in inch rooms with the count to the inch."""

@@ -104,15 +104,19 @@ def _runs(done: Performed, joins: Mapping[str, int]) -> list[SeamRun]:
 def _bobbins(
     performed: tuple[Performed, ...], joins: Mapping[str, int], capacity: Fraction | None
 ) -> BobbinPlan | None:
-    """Before which step a fresh bobbin goes in. The steps are named by their place among the performed ones."""
+    """Before which step a fresh bobbin goes in. Work is named by the step's
+    place among the performed ones, the rows sewn in that step before it, and all rows of the step."""
     if capacity is None:
         return None
     work = []
     for at, done in enumerate(performed):
-        for run in _runs(done, joins):
+        runs = _runs(done, joins)
+        rows, before = sum(run.passes for run in runs), 0
+        for run in runs:
             one = thread_for_seams((replace(run, passes=1),), Fraction(0))
             if isinstance(one, ThreadNeed):
-                work.append(BobbinWork(str(at), one.bobbin, run.passes))
+                work.append(BobbinWork(f"{at} {before} {rows}", one.bobbin, run.passes))
+            before += run.passes
     plan = plan_bobbins(work, capacity)
     return plan if isinstance(plan, BobbinPlan) else None
 

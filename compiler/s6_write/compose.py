@@ -33,7 +33,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         title=solved.spec.title,
         wearer=wearer,
         about=solved.spec.about,
-        facts=(*_facts(rehearsal, say), *_times(shopping)),
+        facts=(*_facts(rehearsal, say), *_times(rehearsal, shopping, parts)),
         cautions=general_cautions(rehearsal),
         tools=_tools(rehearsal),
         materials=material_lines(shopping, say),
@@ -92,17 +92,22 @@ def _fresh_bobbins(shopping: ShoppingList, at: int, say: Say) -> list[Action]:
     """What to say before a step in which the bobbin would run out."""
     if shopping.bobbins is None:
         return []
-    told = [
-        Action(
-            "Start with a fresh bobbin."
-            if fresh.piece == 1
-            else f"Put in a fresh bobbin before number {fresh.piece} of this chain.",
-            check=f"About {say.buy(fresh.left)} is left on the old one: too little for the seam.",
+    full = say.buy(say.room.bobbin) if say.room.bobbin else ""
+    told = []
+    for fresh in shopping.bobbins.fresh:
+        step, before, rows = (int(number) for number in fresh.step.split())
+        if step != at:
+            continue
+        sewn = before + fresh.piece - 1
+        text = f"When {sewn} of the {rows} rows of this step are sewn, put in a fresh bobbin."
+        left = say.thread_left(fresh.left)
+        told.append(
+            Action(
+                "Start with a fresh bobbin." if sewn == 0 else text,
+                check=f"About {left} of the {full} is left on the old one: too little for the next row.",
+            )
         )
-        for fresh in shopping.bobbins.fresh
-        if fresh.step == str(at)
-    ]
-    longer = [inside for inside in shopping.bobbins.inside if inside.step == str(at)]
+    longer = [inside for inside in shopping.bobbins.inside if inside.step.split()[0] == str(at)]
     if longer:
         spare = max(inside.changes for inside in longer)
         told.append(
@@ -239,9 +244,12 @@ def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
     return tuple(facts)
 
 
-def _times(shopping: ShoppingList) -> tuple[Fact, ...]:
+def _times(rehearsal: Rehearsal, shopping: ShoppingList, parts: tuple[Part, ...]) -> tuple[Fact, ...]:
     """How long the work takes, for planning the day: the times of the steps as they are printed, added up."""
-    steps = sum((_fives(minutes) for minutes in shopping.minutes), _fives(shopping.cutting_minutes) + LAST_LOOK)
+    printed = {operation.key for part in parts for operation in part.operations}
+    minutes = zip(rehearsal.run.performed, shopping.minutes, strict=True)
+    told = (_fives(taken) for done, taken in minutes if f"step-{done.step.step.index + 1}" in printed)
+    steps = sum(told, _fives(shopping.cutting_minutes) + LAST_LOOK)
     return (
         Fact("", "time for all of it, about", _hours(steps), "the times of the steps, without washing and drying"),
         Fact("", "of which cutting", _minutes(shopping.cutting_minutes), ""),
@@ -292,7 +300,8 @@ def _tools(rehearsal: Rehearsal) -> tuple[Tool, ...]:
     if run.room.neaten_with == "pinking shears":
         tools.append(Tool("pinking shears", "neatening"))
     pinned = max((done.pinned for done in run.performed), default=Fraction(0))
-    number = int(pinned / run.room.pin_spacing / 10 + 1) * 10
+    # A tenth more: thread tails are wound round pins too.
+    number = int(pinned / run.room.pin_spacing * Fraction(11, 10) / 10 + 1) * 10
     tools += [
         Tool(f"{run.room.hold_with}, about {number}", "holding edges; count them out"),
         Tool("tape measure, fabric marker, scissors for cloth", "measuring, marking, cutting"),

@@ -22,6 +22,7 @@ from compiler.measure_text import show_decimal
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say, listed
+from compiler.techniques.join_ends import PINS
 from compiler.techniques.ready import edge_not_ready, length_wanted
 from compiler.techniques.technique import (
     Action,
@@ -240,7 +241,7 @@ class Gather:
         else:
             title = f"Gather {where}"
         blunt = (("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes."),)
-        return Telling(title, aim, tuple(actions), blunt if method == HAND else ())
+        return Telling(title, aim, tuple(actions), blunt if method == HAND else (PINS,) if method == ROWS else ())
 
 
 def _setting(say: Say, ratio: Fraction) -> str:

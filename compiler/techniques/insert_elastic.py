@@ -115,6 +115,11 @@ class InsertElastic:
         cut, length = say.length(facts["cut"]), say.length(facts["length"])
         tail = say.about(Fraction(50))
         actions = (
+            Action(
+                f"Before you cut, hold {length} of the elastic round the waist.",
+                check="It sits firmly and does not cut in.",
+                remedy="Find the length that does, and use it from here on, with the overlap added.",
+            ),
             Action(f"Cut the elastic {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
             Action(f"Mark {say.length(overlap)} from each end."),
             Action(
@@ -131,10 +136,9 @@ class InsertElastic:
             Action(f"Take out the first pin and pull {say.about(Fraction(100))} of both ends out of the gap."),
             Action(
                 f"Lap the two ends over each other by {say.length(overlap)}, mark on end, and hold them with a closed safety pin.",
-                check=f"The loop measures {length} at rest. Try it on before you sew: it must sit firmly and not cut in.",
+                check=f"The loop measures {length} at rest.",
                 tolerance=f"{say.about(overlap / 2)} more or less",
-                remedy=f"Lap the ends more if it slips down, up to {say.about(overlap / 2)} less if it cuts in. If that is not"
-                " enough, cut a new piece and note its length.",
+                remedy="Shift the lap until the marks meet.",
             ),
             Action(
                 "Zigzag over the lap twice and along both its ends, 3 mm wide and 2 mm long. Let it slip back into the channel.",

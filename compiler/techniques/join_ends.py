@@ -32,6 +32,7 @@ from compiler.techniques.technique import (
 )
 from compiler.workroom import Workroom
 
+TAG = Fraction(100)  # below every seam and casing that may come at the top
 EACH, ONE = "a ring each", "one ring"
 
 
@@ -151,7 +152,8 @@ class JoinEnds:
         edge = done.after.edge(f"{checked}.bottom")
         round_it = say.length(edge.set_length)
         pieced = any(say.joins.get(piece, 0) for piece in pieces)
-        tag = (Action("Tie a bright thread into the top end of this seam: it is the side seam, from which all marks are measured.",
+        tag = (Action(f"Tie a bright thread into this seam, {say.about(TAG)} below its top end: it is the side seam, from which all marks"
+                      " are measured.",
                       chain=say.chain(ring.copies)),) if pieced else ()  # fmt: skip
         actions = (
             Action(lay, check="The strip is not twisted: it lies flat as a band." if not one_ring else "",

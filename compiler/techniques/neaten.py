@@ -109,14 +109,11 @@ class Neaten:
                 where = f"the margin between {say.the([ply.piece for ply in seam.plies])}"
                 long, chain = say.length(seam.length), say.chain(seam.copies)
             places.append(where)
+            if self._closed(done, seam) and say.room.neaten_with != "pinking shears":
+                actions.append(Action("Turn the work so that the needle comes down at the side seam: begin there."))
             actions.append(self._action(say, f"{where}, all layers together, {long}", chain))
             if self._closed(done, seam) and say.room.neaten_with != "pinking shears":
-                actions.append(
-                    Action(
-                        f"Begin at the side seam. At the end sew {say.about(PAST)} over the start, then run off the edge.",
-                        chain=chain,
-                    )
-                )
+                actions.append(Action(f"Sew {say.about(PAST)} over the start, then run off the edge.", chain=chain))
         for edge in done.facts["edges"]:
             where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
             places.append(where)
@@ -131,12 +128,17 @@ class Neaten:
             )
         if actions and say.room.neaten_with == "zigzag":
             actions.append(Action("Sew a few stitches back at the end and cut the threads short."))
+        worked = [ply.piece for seam in done.facts["seams"] for ply in seam.plies]
+        worked += [piece for edge in done.facts["edges"] for piece in edge.pieces]
+        cloths = [say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material for piece in worked]
+        ravels = any(cloth.ravels for cloth in cloths)
+        aim = "The cut edges cannot ravel." if ravels else "The cut edges lie together and cannot scratch."
         if len(places) > 1:
             joins = all(seam.name.endswith(".joins") for seam in done.facts["seams"]) and not done.facts["edges"]
             where = "the margins of all joins" if joins else f"{len(places)} edges and margins"
         else:
             where = listed(places)
-        return Telling(f"Neaten {where}", "The cut edges cannot ravel.", tuple(actions), (BLADES,))
+        return Telling(f"Neaten {where}", aim, tuple(actions), (BLADES,))
 
     def _closed(self, done: Performed, seam: Seam) -> bool:
         """The seam runs round a ring."""

@@ -18,6 +18,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import LayerName, Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.attach import KNOT
 from compiler.techniques.join_ends import PINS
 from compiler.techniques.ready import edge_not_ready, forms_differ
 from compiler.techniques.technique import (
@@ -158,6 +159,7 @@ class StackLayers:
                 check="No layer sags between the marks.",
                 remedy=f"Take out the pins of that {named} and share the looseness out again.",
             ),
+            *self._tails(done, say),
             Action(
                 f"Sew all {count} layers together {say.about(BASTE)} from the edge, {length}, with the longest stitch. This"
                 " row stays in.",
@@ -165,6 +167,17 @@ class StackLayers:
         ]
         aim = f"{count} layers are one edge of {length}."
         return Telling(f"Lay the {count} layers together", aim, tuple(actions), (PINS,))
+
+    def _tails(self, done: Performed, say: Say) -> list[Action]:
+        """Gathers that lie in the stack are held by its pins from here on, so their own pins come out before the sewing."""
+        edges = [done.before.edge(str(layer.edge)) for layer in done.facts["layers"]]
+        if not any(edge.gathered and not edge.held for edge in edges):
+            return []
+        return [
+            Action(
+                f"Take out the pins that hold the thread tails. Knot the tails two and two and cut them to {say.about(KNOT)}."
+            )
+        ]
 
     def _place(self, done: Performed, say: Say, layer: LayerName, number: int) -> str:
         """How this layer is laid: which it is, and which of its faces looks where."""

@@ -24,4 +24,4 @@ def prove(run: Run) -> Proof:
         for name, material in run.solved.materials.items()
         if material.material.kind in ("cloth", "trim", "elastic") and name not in used
     )  # fmt: skip
-    return Proof(CLAIM, f"{len(used)} cloths, trims and elastics are used", faults)
+    return Proof(CLAIM, f"{len(used)} materials are used", faults)
