@@ -67,7 +67,7 @@ class _Roster:
 
     def read(self) -> Staged[tuple[Wearer, ...]]:
         lines = self.text.splitlines()
-        numbered = [(number, line) for number, line in enumerate(lines, 1) if line.strip(" \t,;")]
+        numbered = [(number, line) for number, line in enumerate(lines, 1) if re.sub(r"[\s,;]", "", line)]
         if not numbered:
             empty = Fault("FB109", "the file is empty", Label(Span.at_start(self.file)))
             return Staged(None, (empty,))

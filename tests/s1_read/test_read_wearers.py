@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from compiler.diagnostics import Staged
@@ -150,6 +150,7 @@ def test_names_come_out_of_a_table_as_the_csv_module_puts_them_in(rows: list[Seq
 
 @settings(max_examples=200, deadline=None)
 @given(st.binary(max_size=60) | st.text(max_size=60).map(lambda text: f"wearer;a (cm)\n{text}".encode()))
+@example(b"\x1f")  # a space to Python, and to no eye
 def test_no_table_brings_the_reader_down(content: bytes) -> None:
     staged = table(content)
     assert staged.value or staged.faults or content.count(b"\n") <= 1
