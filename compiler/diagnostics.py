@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
-from typing import Generic, TypeVar
+from typing import Generic, NamedTuple, TypeVar
 
 T = TypeVar("T")
 
@@ -22,8 +22,7 @@ class Severity(Enum):
     NOTE = "note"
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Span:
+class Span(NamedTuple):
     """A place in a file.
 
     Lines and columns count from 1, in Unicode characters; the end is the first place after it.
@@ -55,16 +54,14 @@ class Span:
         return f"{self.file}:{self.start_line}:{self.start_column}"
 
 
-@dataclass(frozen=True, slots=True)
-class Label:
+class Label(NamedTuple):
     """What one place has to do with the fault, said in a few words."""
 
     span: Span
     text: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Fault:
+class Fault(NamedTuple):
     """One fault, told to the maker.
 
     code: FB and three digits, named in codes.py. FB1 read, FB2 solve, FB3 steps of the rehearsal, FB4 proofs,

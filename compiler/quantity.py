@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Never
+from typing import NamedTuple, Never
 
 from compiler.measure_text import Rounding as Rounding
 from compiler.measure_text import System as System
@@ -153,16 +153,13 @@ _NUMBER = re.compile(
     |(?P<vulgar>[{"".join(_VULGAR)}]))""",
     re.VERBOSE,
 )
-_UNIT = re.compile(
-    rf"(?P<mark>[{re.escape(MARKS)}])|(?P<word>[^\W\d_²³]+)(?:\^?(?P<power>[23²³]))?(?![\w.^])"
-)
+_UNIT = re.compile(rf"(?P<mark>[{re.escape(MARKS)}])|(?P<word>[^\W\d_²³]+)(?:\^?(?P<power>[23²³]))?(?![\w.^])")
 _POWER = {"2": 2, "3": 3, "²": 2, "³": 3}
 _BEGIN = "write a number and its unit, such as 30 cm"
 _LINKS = ("and", "or", "not")
 
 
-@dataclass(frozen=True, slots=True)
-class QuantityFault:
+class QuantityFault(NamedTuple):
     """Why a text is no quantity: the place in it, the fault, and a mend where there is one."""
 
     offset: int
@@ -171,8 +168,7 @@ class QuantityFault:
     help: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class ReadQuantity:
+class ReadQuantity(NamedTuple):
     """A quantity read from part of a text, which ends before `end`. `divided`: written like `1/2 in`."""
 
     quantity: Quantity
@@ -337,9 +333,7 @@ def _mend_of_unit(word: str) -> str:
 
 def _unread(text: str, offset: int, rest: str) -> QuantityFault:
     if rest[0] == ",":
-        return QuantityFault(
-            offset, 1, "a comma stands in the number", "write a point for decimals, as in 1.5"
-        )
+        return QuantityFault(offset, 1, "a comma stands in the number", "write a point for decimals, as in 1.5")
     if rest[0].isdigit() and text[:offset].strip()[-1:].isdigit():
         return QuantityFault(offset, len(rest), "the number has a space in it", "write it without spaces")
     return QuantityFault(offset, len(rest), f"`{rest}` is left over after the quantity")

@@ -9,10 +9,9 @@ tex and denier (ISO 1144:2016), currency codes (ISO 4217:2015).
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
     import pint
@@ -38,8 +37,7 @@ _CURRENCY_CODES = """
 CURRENCIES = frozenset(_CURRENCY_CODES.split())
 
 
-@dataclass(frozen=True, slots=True)
-class Unit:
+class Unit(NamedTuple):
     """One of it is `factor` in base units."""
 
     factor: Fraction

@@ -163,7 +163,7 @@ def garment(
         ),
     )
     takes = {index: tuple(work.takes) for index, work in enumerate(steps)}
-    object.__setattr__(spec, "source", "\n".join(page.lines) + "\n")
+    spec = spec._replace(source="\n".join(page.lines) + "\n")
     return spec, takes
 
 

@@ -97,9 +97,7 @@ def _unknown(order: Order, one: Measured) -> Fault | None:
         return None if one.name in cloths else _no_such("cloth", one, cloths)
     piece, _, side = one.name.partition(".")
     if one.kind == "edge":
-        stacks = [
-            getattr(step.args["as"].value, "text", "") for step in spec.steps if step.technique == "stack layers"
-        ]
+        stacks = [getattr(step.args["as"].value, "text", "") for step in spec.steps if step.technique == "stack layers"]
         if one.name in stacks:
             return None
         edges = [f"{name}.{end}" for name in spec.pieces for end in ("top", "bottom")]
@@ -109,7 +107,9 @@ def _unknown(order: Order, one: Measured) -> Fault | None:
 
 def _no_such(thing: str, one: Measured, known: Sequence[str]) -> Fault:
     near = nearest(one.name, known)
-    help_ = "did you mean " + " or ".join(f"`{word}`" for word in near) + "?" if near else f"there are {', '.join(known)}"
+    help_ = (
+        "did you mean " + " or ".join(f"`{word}`" for word in near) + "?" if near else f"there are {', '.join(known)}"
+    )
     return Fault("FB711", f"the garment has no {thing} `{one.name}`", Label(one.span), help=help_)
 
 
@@ -138,7 +138,9 @@ class _Amending:
         findings += self._assumed(runs, start, {(found.measured.name, found.measured.copy) for found in gathered})
         apart = len(runs.copies) == runs.count
         return Staged(
-            Amended(self.order, self.first, runs.now, runs.copies, runs.together, runs.meet, apart, tuple(findings), start)
+            Amended(
+                self.order, self.first, runs.now, runs.copies, runs.together, runs.meet, apart, tuple(findings), start
+            )
         )
 
     def _runs(self) -> _Runs | None:
@@ -180,7 +182,9 @@ class _Amending:
              if done.after.cloths[piece.name].ring and not done.before.cloths[piece.name].ring), None,
         )  # fmt: skip
         if closed is None:
-            self._refuse("FB711", one, f"`{piece.name}` never becomes a ring", help_=f"measure it as `cut: {piece.name}`")
+            self._refuse(
+                "FB711", one, f"`{piece.name}` never becomes a ring", help_=f"measure it as `cut: {piece.name}`"
+            )
             return None
         done = self.performed[closed]
         if done.after.cloths[piece.name].copies != done.before.cloths[piece.name].copies and one.copy is not None:
@@ -213,7 +217,12 @@ class _Amending:
         at = next((at for at, done in enumerate(self.performed) if _gathers(done, one.name)), None)
         if at is None:
             name = one.name.partition(".")[0]
-            self._refuse("FB711", one, f"`{one.name}` is not gathered in this garment", help_=f"measure `ring: {name}` or `cut: {name}`")
+            self._refuse(
+                "FB711",
+                one,
+                f"`{one.name}` is not gathered in this garment",
+                help_=f"measure `ring: {name}` or `cut: {name}`",
+            )
             return None
         edge = runs.at(one.copy, at).rehearsal.run.performed[at].after.edge(one.name)
         wanted, say = edge.set_length, self.say
@@ -238,7 +247,9 @@ class _Amending:
         sewn = next((done for done in self.performed[at + 1 :] if _sews(done, one.name)), None)
         mates = [] if sewn is None else [name for name in _mates(sewn, one.name) if "." in name]
         if sewn is None or not mates or one.name == mates[0]:
-            self._refuse("FB713", one, f"`{one.name}` is sewn to no single piece that could be trimmed", help_="write `do: ease`")
+            self._refuse(
+                "FB713", one, f"`{one.name}` is sewn to no single piece that could be trimmed", help_="write `do: ease`"
+            )
             return False
         piece = mates[0].partition(".")[0]
         sizes = {**self.sizes[None], **self.sizes.get(one.copy, {})}
@@ -253,7 +264,9 @@ class _Amending:
             for name, edge in done.after.edges.items():
                 if not _gathers(done, name) or any(_sews(later, name) for later in self.performed[at + 1 : start]):
                     continue
-                copies = [None] if at >= runs.meet else [*([] if len(runs.copies) == runs.count else [None]), *runs.copies]
+                copies = (
+                    [None] if at >= runs.meet else [*([] if len(runs.copies) == runs.count else [None]), *runs.copies]
+                )
                 for copy in copies:
                     wanted = runs.at(copy, at).rehearsal.run.performed[at].after.edge(name).set_length
                     fix = verdict(wanted, edge.set_length, self.base.rehearsal.solved.rounding)
@@ -267,7 +280,9 @@ class _Amending:
         sizes = self.sizes.setdefault(one.copy, {})
         sizes[piece, size] = (value, one.span)
 
-    def _refuse(self, code: str, one: Measured, headline: str, help_: str | None = None, notes: tuple[str, ...] = ()) -> None:
+    def _refuse(
+        self, code: str, one: Measured, headline: str, help_: str | None = None, notes: tuple[str, ...] = ()
+    ) -> None:
         self.faults.append(Fault(code, headline, Label(one.span), notes=notes, help=help_))
 
     def _refuse_choice(self, one: Measured, found: Verdict) -> None:
@@ -292,7 +307,7 @@ class _Amending:
             return None
         by_index = {step.step.index: step for step in staged.value.steps}
         steps = tuple(by_index[done.step.step.index] for done in self.performed)
-        solved = replace(staged.value, rounding=planned.rounding, steps=steps)
+        solved = staged.value._replace(rounding=planned.rounding, steps=steps)
         rehearsed = rehearse(solved, self.order.room)
         if rehearsed.value is None:
             self.faults += (self._because(fault, sizes) for fault in rehearsed.faults if fault.is_error)
@@ -305,7 +320,7 @@ class _Amending:
             Label(span, f"{piece} comes out at {self.say.length(value)} of cut {size}")
             for (piece, size), (value, span) in sizes.items()
         )
-        return replace(fault, others=(*fault.others, *places))
+        return fault._replace(others=(*fault.others, *places))
 
     def _meeting(
         self, runs: Sequence[Planned], now: Planned, copies: Mapping[int, Planned], pieces: set[str]
@@ -326,7 +341,9 @@ class _Amending:
                     f"{percent((longest - shortest) / longest)} of {say.length(longest)}; up to {percent(EASE_SHARE)},"
                     f" {say.length(longest * EASE_SHARE)}, can be eased in"
                 )
-                help_ = f"take the wider ones in by {say.length(longest - shortest)}, or open the narrow one and let it out"
+                help_ = (
+                    f"take the wider ones in by {say.length(longest - shortest)}, or open the narrow one and let it out"
+                )
                 self.faults.append(Fault("FB713", headline, Label(span), notes=(note,), help=help_))
             return at, runs[lengths.index(shortest)]
         return len(self.performed), now

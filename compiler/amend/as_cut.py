@@ -36,7 +36,7 @@ def as_cut(planned: Solved, measured: Sizes) -> Spec:
             cut_length=_written(length, length_at, spec.units),
             cut_depth=_written(depth, depth_at, spec.units),
         )
-    return replace(spec, pieces=pieces)
+    return spec._replace(pieces=pieces)
 
 
 def with_width(spec: Spec, measured: Measured) -> Spec:
@@ -46,7 +46,7 @@ def with_width(spec: Spec, measured: Measured) -> Spec:
     priced = next((offer.price for offer in cloth.offers if offer.price), None)
     if priced is not None and "price" not in amounts:
         amounts["price"] = priced
-    return replace(spec, materials={**spec.materials, cloth.name: replace(cloth, amounts=amounts, offers=())})
+    return spec._replace(materials={**spec.materials, cloth.name: cloth._replace(amounts=amounts, offers=())})
 
 
 def _written(length: Fraction, place: Span, units: str) -> Written:

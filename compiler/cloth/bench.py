@@ -7,9 +7,9 @@ their number, so two layers of net are one flounce with copies = 2 until they ar
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.s2_solve.solved import Solved, SolvedPiece
 
@@ -28,8 +28,7 @@ class State(StrEnum):
 WORKABLE = (State.RAW, State.SELVEDGE, State.NEATENED)  # an edge that can still be sewn
 
 
-@dataclass(frozen=True)
-class Ply:
+class Ply(NamedTuple):
     """Copies of one piece lying in an edge or margin; `right_side` faces "out" or "in"."""
 
     piece: str
@@ -37,8 +36,7 @@ class Ply:
     right_side: str = "out"
 
 
-@dataclass(frozen=True)
-class Edge:
+class Edge(NamedTuple):
     """One edge, or several stacked ones that are worked as one.
 
     cloth_length: cloth that lies along it; set_length: how long it is now. Both of one copy.
@@ -67,8 +65,7 @@ class Edge:
         return self.cloth_length / self.set_length
 
 
-@dataclass(frozen=True)
-class Seam:
+class Seam(NamedTuple):
     """A seam and what its margin is. `edges` are the names of the edges sewn together; `length` is of one copy."""
 
     name: str
@@ -84,8 +81,7 @@ class Seam:
     trapped: bool = False  # lies between layers, so that nothing rubs on it
 
 
-@dataclass(frozen=True)
-class Casing:
+class Casing(NamedTuple):
     """A channel for elastic or a cord. `width`: clear width inside; `length`: round the ring; `gap`: opening in its
     stitching, 0 where there is none. A cord's ends hang out of the gap; shirring has `elastic` without a gap."""
 
@@ -100,8 +96,7 @@ class Casing:
     cord: str = ""
 
 
-@dataclass(frozen=True)
-class Opening:
+class Opening(NamedTuple):
     """A way in beside the waist, so that the closed waist need not pass the hips.
 
     length: of the slit below the waist seam; round_it: girth of the cloth at its foot; waist: girth of the closed band.
@@ -118,8 +113,7 @@ class Opening:
     tied: bool = False  # its ties are sewn on
 
 
-@dataclass(frozen=True)
-class Cloth:
+class Cloth(NamedTuple):
     """A piece on the bench. `in_parts`: cut in segments that are not joined yet.
 
     blank: still the rectangle that its ring is to be cut from.
@@ -135,15 +129,14 @@ class Cloth:
     starched: bool = False
 
 
-@dataclass(frozen=True)
-class Bench:
+class Bench(NamedTuple):
     cloths: Mapping[str, Cloth]
     edges: Mapping[str, Edge]
-    seams: Mapping[str, Seam] = field(default_factory=dict)
-    casings: Mapping[str, Casing] = field(default_factory=dict)
-    openings: Mapping[str, Opening] = field(default_factory=dict)
-    units: Mapping[str, str] = field(default_factory=dict)  # piece -> the first piece of its unit
-    layered: Mapping[str, str] = field(default_factory=dict)  # edge -> the stack it lies in
+    seams: Mapping[str, Seam] = {}
+    casings: Mapping[str, Casing] = {}
+    openings: Mapping[str, Opening] = {}
+    units: Mapping[str, str] = {}  # piece -> the first piece of its unit
+    layered: Mapping[str, str] = {}  # edge -> the stack it lies in
     spoiled: frozenset[str] = frozenset()  # pieces that a refused step touched: what follows from it is not said
 
     def edge(self, name: str) -> Edge:
@@ -171,29 +164,29 @@ class Bench:
         return found[-1] if found else None
 
     def with_edges(self, *edges: Edge) -> Bench:
-        return replace(self, edges={**self.edges, **{edge.name: edge for edge in edges}})
+        return self._replace(edges={**self.edges, **{edge.name: edge for edge in edges}})
 
     def with_seams(self, *seams: Seam) -> Bench:
-        return replace(self, seams={**self.seams, **{seam.name: seam for seam in seams}})
+        return self._replace(seams={**self.seams, **{seam.name: seam for seam in seams}})
 
     def with_casing(self, casing: Casing) -> Bench:
-        return replace(self, casings={**self.casings, casing.name: casing})
+        return self._replace(casings={**self.casings, casing.name: casing})
 
     def with_opening(self, opening: Opening) -> Bench:
-        return replace(self, openings={**self.openings, opening.name: opening})
+        return self._replace(openings={**self.openings, opening.name: opening})
 
     def with_cloths(self, *cloths: Cloth) -> Bench:
-        return replace(self, cloths={**self.cloths, **{cloth.piece.name: cloth for cloth in cloths}})
+        return self._replace(cloths={**self.cloths, **{cloth.piece.name: cloth for cloth in cloths}})
 
     def joined(self, pieces: Iterable[str]) -> Bench:
         """The bench with these pieces, and all they are sewn to, as one unit."""
         leaders = {self.units[piece] for piece in pieces}
         first = next(piece for piece in self.cloths if self.units[piece] in leaders)
         units = {piece: self.units[first] if leader in leaders else leader for piece, leader in self.units.items()}
-        return replace(self, units=units)
+        return self._replace(units=units)
 
     def spoil(self, pieces: Iterable[str]) -> Bench:
-        return replace(self, spoiled=self.spoiled | frozenset(pieces))
+        return self._replace(spoiled=self.spoiled | frozenset(pieces))
 
 
 def laid_out(solved: Solved) -> Bench:

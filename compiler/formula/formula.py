@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Never
+from typing import NamedTuple, Never
 
 from compiler.formula.formula_parser import RESERVED_WORDS as RESERVED_WORDS
 from compiler.formula.formula_parser import Amount, Call, Infix, Name, Prefix, Term
@@ -24,8 +24,7 @@ _HIGHEST_POWER = 4
 _ROUNDINGS: dict[str, Rounding] = {"round_up": "up", "round_down": "down", "round_near": "near"}
 
 
-@dataclass(frozen=True, slots=True)
-class EvaluationFault:
+class EvaluationFault(NamedTuple):
     """Why a formula has no value: the place in its text, the fault, and a mend where there is one."""
 
     offset: int
@@ -147,9 +146,7 @@ class _Worker:
             case Infix():
                 return self._bounded(term, self._joined(term, self.value(term.left), self.value(term.right)))
             case Call():
-                return self._bounded(
-                    term, self._called(term, [self.value(argument) for argument in term.arguments])
-                )
+                return self._bounded(term, self._called(term, [self.value(argument) for argument in term.arguments]))
 
     def _joined(self, term: Infix, left: Quantity, right: Quantity) -> Quantity:
         if term.sign == "*":
@@ -179,9 +176,7 @@ class _Worker:
                 if first.dims != PLAIN:
                     said = f"`{term.function}` takes a number, and {self._show(first)} is {describe_dims(first.dims)}"
                     _fail(term.arguments[0], said, "divide it by what is counted, or use `round_up(x, 1 cm)`")
-                return number(
-                    round_to_step(first.value, Fraction(1), "up" if term.function == "ceil" else "down")
-                )
+                return number(round_to_step(first.value, Fraction(1), "up" if term.function == "ceil" else "down"))
         step = values[1]
         if step.value <= 0:
             _fail(term.arguments[1], f"a step of {self._show(step)} rounds nothing", "give a step above 0")

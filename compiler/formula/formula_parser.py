@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import NamedTuple, Never, TypeAlias
 
 from compiler.quantity import Quantity, QuantityFault, read_quantity
@@ -17,8 +16,7 @@ LONGEST_FORMULA = 500
 DEEPEST_FORMULA = 60
 
 
-@dataclass(frozen=True, slots=True)
-class Amount:
+class Amount(NamedTuple):
     """A quantity as written: `2`, `12 1/2 in`, `80%`."""
 
     start: int
@@ -26,8 +24,7 @@ class Amount:
     quantity: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class Name:
+class Name(NamedTuple):
     """A measure, a choice or a dimension of a piece: `waist_girth`, `upper.length`; or `pi`."""
 
     start: int
@@ -35,8 +32,7 @@ class Name:
     name: str
 
 
-@dataclass(frozen=True, slots=True)
-class Prefix:
+class Prefix(NamedTuple):
     """`-` before a quantity, or `not` before a comparison."""
 
     start: int
@@ -45,8 +41,7 @@ class Prefix:
     operand: Term
 
 
-@dataclass(frozen=True, slots=True)
-class Infix:
+class Infix(NamedTuple):
     """Two terms and what stands between: `+ - * /`, a comparison, `and`, `or`."""
 
     start: int
@@ -56,8 +51,7 @@ class Infix:
     right: Term
 
 
-@dataclass(frozen=True, slots=True)
-class Call:
+class Call(NamedTuple):
     """A function of quantities: `max(a, b)`."""
 
     start: int
@@ -86,8 +80,7 @@ CONSTANTS = ("pi",)
 RESERVED_WORDS = frozenset((*LINKS, *FUNCTIONS, *CONSTANTS, "per"))
 
 
-@dataclass(frozen=True, slots=True)
-class Formula:
+class Formula(NamedTuple):
     """A formula as read. `names`: what it needs values for. `is_check`: true or false, no quantity."""
 
     text: str
@@ -96,8 +89,7 @@ class Formula:
     is_check: bool
 
 
-@dataclass(frozen=True, slots=True)
-class FormulaFault:
+class FormulaFault(NamedTuple):
     """Why a text is no formula: the place in it, the fault, and a mend where there is one."""
 
     offset: int
@@ -336,13 +328,7 @@ class _Parser:
         end = self._tokens[self._next - 1].end
         least, most = FUNCTIONS[token.text]
         if len(arguments) < least or (most is not None and len(arguments) > most):
-            wanted = (
-                f"{least} or more quantities"
-                if most is None
-                else "2 quantities"
-                if most > 1
-                else "1 quantity"
-            )
+            wanted = f"{least} or more quantities" if most is None else "2 quantities" if most > 1 else "1 quantity"
             _fail(token.start, end, f"`{token.text}` takes {wanted}, and {len(arguments)} stand here")
         return Call(token.start, end, token.text, tuple(arguments))
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from compiler.diagnostics import Span
 from compiler.formula.formula import Formula
@@ -56,8 +56,7 @@ class LayerName:
 ArgValue = Written | EdgeName | Word | tuple[EdgeName, ...] | tuple[Word, ...] | tuple[LayerName, ...]
 
 
-@dataclass(frozen=True)
-class Arg:
+class Arg(NamedTuple):
     """A parameter of a step. `given` is False where it is the technique's default.
 
     `kind` is the technique's word for a single quantity: "length" or "number"; empty for anything else.
@@ -81,16 +80,14 @@ class Step:
     own: Technique | None = None  # the technique itself, where the spec describes it
 
 
-@dataclass(frozen=True)
-class BodyMeasure:
+class BodyMeasure(NamedTuple):
     name: str
     span: Span
     low: Written | None
     high: Written | None
 
 
-@dataclass(frozen=True)
-class Choice:
+class Choice(NamedTuple):
     name: str
     span: Span
     about: str
@@ -100,8 +97,7 @@ class Choice:
     step: Written | None
 
 
-@dataclass(frozen=True)
-class Measure:
+class Measure(NamedTuple):
     """A named formula of the maker's own."""
 
     name: str
@@ -110,8 +106,7 @@ class Measure:
     value: Written
 
 
-@dataclass(frozen=True)
-class Offer:
+class Offer(NamedTuple):
     """A width the shop sells the cloth in, and its price."""
 
     width: Written
@@ -119,8 +114,7 @@ class Offer:
     span: Span
 
 
-@dataclass(frozen=True)
-class Material:
+class Material(NamedTuple):
     """Something to buy. `kind`: cloth, trim, elastic, thread, dye, starch or other."""
 
     name: str
@@ -138,8 +132,7 @@ class Material:
     code: str
 
 
-@dataclass(frozen=True)
-class Piecing:
+class Piecing(NamedTuple):
     seam: Written
     shortest: Written
     most_joins: Written
@@ -163,15 +156,13 @@ class Piece:
     piecing: Piecing | None
 
 
-@dataclass(frozen=True)
-class Rule:
+class Rule(NamedTuple):
     check: Written
     message: str
     span: Span
 
 
-@dataclass(frozen=True)
-class Worn:
+class Worn(NamedTuple):
     """Where the top edge sits, what it must pass, how long the garment is on the body, what may not show."""
 
     at: str  # the body line the top edge sits on: waist
@@ -182,8 +173,7 @@ class Worn:
     span: Span
 
 
-@dataclass(frozen=True)
-class Spec:
+class Spec(NamedTuple):
     file: str
     source: str
     title: str

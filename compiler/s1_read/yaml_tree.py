@@ -11,7 +11,7 @@ from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field
-from typing import TypeAlias
+from typing import NamedTuple, TypeAlias
 
 import yaml
 
@@ -24,8 +24,7 @@ MOST_VALUES = 20_000
 _MOST_FAULTS = 50
 
 
-@dataclass(frozen=True, slots=True)
-class TextTree:
+class TextTree(NamedTuple):
     """A scalar as written. An empty value is the text ""."""
 
     span: Span
@@ -43,8 +42,7 @@ class TextTree:
         return self.span.inside(offset + quote, length)
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """A key of a map and its value."""
 
     key: str
@@ -52,8 +50,7 @@ class Entry:
     value: Tree
 
 
-@dataclass(frozen=True, slots=True)
-class MapTree:
+class MapTree(NamedTuple):
     """A map; its keys stand in the order of the file and differ from each other."""
 
     span: Span
@@ -63,8 +60,7 @@ class MapTree:
         return next((entry for entry in self.entries if entry.key == key), None)
 
 
-@dataclass(frozen=True, slots=True)
-class ListTree:
+class ListTree(NamedTuple):
     """A list of values."""
 
     span: Span
@@ -230,9 +226,7 @@ class _TreeReader:
             context_at = error.context_mark.index if error.context_mark else None
             self._syntax(error.problem or "", error.context or "", at, context_at)
         except yaml.YAMLError as error:
-            self._fault(
-                "FB104", f"this is not well-formed YAML: {error}", 0, 0, "check the file in an editor"
-            )
+            self._fault("FB104", f"this is not well-formed YAML: {error}", 0, 0, "check the file in an editor")
 
     def _syntax(self, problem: str, context: str, at: int, context_at: int | None) -> None:
         plain = plain_problem(self._text, problem, context, at, context_at)
@@ -282,9 +276,7 @@ class _TreeReader:
         self._count(start)
         # A block of text is said to end where the next line begins.
         end = start + len(self._text[start:end].rstrip())
-        tree = TextTree(
-            self._places.span(start, end), event.value, self._text[start : start + 1] in ("'", '"')
-        )
+        tree = TextTree(self._places.span(start, end), event.value, self._text[start : start + 1] in ("'", '"'))
         self._place(tree, start, end)
 
     def _alias(self, event: yaml.AliasEvent) -> None:
@@ -296,9 +288,7 @@ class _TreeReader:
     def _properties(self, event: yaml.NodeEvent) -> None:
         start, _ = _offsets(event)
         if event.anchor is not None:
-            self._fault(
-                "FB106", "an anchor stands here", start, self._stretch_end(start), "write each value out"
-            )
+            self._fault("FB106", "an anchor stands here", start, self._stretch_end(start), "write each value out")
         if getattr(event, "tag", None) is not None:
             help_ = "take the tag away; every value is read as written"
             self._fault("FB107", "a tag stands here", start, self._stretch_end(start), help_)
@@ -333,11 +323,7 @@ class _TreeReader:
     def _key(self, parent: _Open, tree: Tree, start: int, end: int) -> None:
         parent.drop = True
         if not isinstance(tree, TextTree) or tree.text == "":
-            said = (
-                "a key is missing before this `:`"
-                if isinstance(tree, TextTree)
-                else "this key is no plain word"
-            )
+            said = "a key is missing before this `:`" if isinstance(tree, TextTree) else "this key is no plain word"
             self._fault("FB110", said, start, end, "write a word as the key")
         elif tree.text == "<<" and not tree.quoted:
             self._fault("FB106", "a merge key stands here", start, end, "write the keys out")

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
+from typing import NamedTuple
 
 from compiler.diagnostics import Fault, Label, Span
 from compiler.quantity import Quantity, mm, number
@@ -41,8 +42,7 @@ class Sum:
         return f"({said}) / {self.over}" if len(self.terms) > 1 else f"{said} / {self.over}"
 
 
-@dataclass(frozen=True, slots=True)
-class Fixed:
+class Fixed(NamedTuple):
     """A value that no line of the spec gives, and why: "set by the workroom"."""
 
     quantity: Quantity
@@ -83,8 +83,7 @@ class Equation:
         object.__setattr__(self, "needs", tuple(dict.fromkeys(needs)))
 
 
-@dataclass(frozen=True, slots=True)
-class Agreement:
+class Agreement(NamedTuple):
     """A size written twice, finished and cut: `expected`, from the finished one, must be the cut one."""
 
     piece: str
@@ -241,12 +240,8 @@ def _count_and_piecing(piece: Piece) -> Iterator[Equation]:
     if piecing := piece.piecing:
         name = f"{piece.name} piecing"
         yield Equation(f"{name}.seam", "piece", piecing.seam.span, piecing.seam, kinds.NO_NEGATIVE_LENGTH)
-        yield Equation(
-            f"{name}.shortest", "piece", piecing.shortest.span, piecing.shortest, kinds.NO_NEGATIVE_LENGTH
-        )
-        yield Equation(
-            f"{name}.most_joins", "piece", piecing.most_joins.span, piecing.most_joins, kinds.JOINS
-        )
+        yield Equation(f"{name}.shortest", "piece", piecing.shortest.span, piecing.shortest, kinds.NO_NEGATIVE_LENGTH)
+        yield Equation(f"{name}.most_joins", "piece", piecing.most_joins.span, piecing.most_joins, kinds.JOINS)
 
 
 def _size(

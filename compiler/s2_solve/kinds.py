@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from compiler.quantity import Quantity
 from compiler.units import CURRENCIES, LENGTH, MASS, PLAIN, VOLUME, Dims, combine, describe_dims
 
 
-@dataclass(frozen=True, slots=True)
-class Kind:
+class Kind(NamedTuple):
     """`dims`: what it may measure, anything when empty; with `priced`, what the money is counted per.
 
     `most`: the largest value in base units, and as it is said. `like`: how such a quantity is written.

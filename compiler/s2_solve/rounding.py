@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.quantity import System, round_to_step, show_length
 
@@ -15,8 +15,7 @@ def cut_up_to(length: Fraction, step: Fraction) -> Fraction:
     return length if step == EXACT else round_to_step(length, step, "up")
 
 
-@dataclass(frozen=True, slots=True)
-class Rounded:
+class Rounded(NamedTuple):
     """A size as it was and as it is now, in mm: the cut size, and the finished one where that was written."""
 
     step: Fraction

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.cloth.ring_sector import RingSector
 from compiler.diagnostics import Span
@@ -12,8 +13,7 @@ from compiler.quantity import Quantity
 from compiler.s1_read.spec import Material, Piece, Spec, Step
 
 
-@dataclass(frozen=True)
-class Derivation:
+class Derivation(NamedTuple):
     """Why a number is what it is.
 
     `formula` as written, `with_values` the same with the numbers put in, `inputs` the names it stands on,
@@ -30,8 +30,7 @@ class Derivation:
     origin: str  # "body", "choice", "measure", "material", "piece", "allowance", "step", "rule"
 
 
-@dataclass(frozen=True)
-class Takes:
+class Takes(NamedTuple):
     """What a step takes of a piece at one of its edges: the sum of the named step lengths.
 
     `args` names length parameters of the step ("seam", "turn up"); each counts once, so naming one twice takes it
@@ -74,8 +73,7 @@ class SolvedPiece:
         return self.piece.about or self.piece.name.replace("_", " ")
 
 
-@dataclass(frozen=True)
-class SolvedStep:
+class SolvedStep(NamedTuple):
     """A step with its lengths and numbers worked out. Lengths in mm; shares and counts as they are."""
 
     step: Step
@@ -85,16 +83,14 @@ class SolvedStep:
         return self.amounts[name].as_length_mm()
 
 
-@dataclass(frozen=True)
-class SolvedMaterial:
+class SolvedMaterial(NamedTuple):
     """A material with its amounts worked out: width, weight, stretch and so on, by key."""
 
     material: Material
     amounts: Mapping[str, Quantity]
 
 
-@dataclass(frozen=True)
-class Solved:
+class Solved(NamedTuple):
     """One garment for one body. `values` holds every name that `why` can explain."""
 
     spec: Spec

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from compiler.diagnostics import Fault, Label
 from compiler.formula.formula import EvaluationFault, evaluate, substitute_text
@@ -43,9 +43,7 @@ class Workings:
         elif fault := self._unfit(equation, value):
             self._tell(equation, fault)
         else:
-            self.values[equation.name] = (
-                self._cut(equation.name, equation.cut, value) if equation.cut else value
-            )
+            self.values[equation.name] = self._cut(equation.name, equation.cut, value) if equation.cut else value
 
     def show(self, name: str) -> str:
         return self.values[name].show(self.system)
@@ -122,7 +120,7 @@ class Workings:
     def _side(self, says: Written, term: Term) -> tuple[Quantity, str]:
         """The value of one side of a comparison, and as it is said: "flounce.depth is 12 cm"."""
         text = says.formula.text[term.start : term.end]
-        value = evaluate(replace(says.formula, root=term, is_check=False), self.values.__getitem__, self.system)
+        value = evaluate(says.formula._replace(root=term, is_check=False), self.values.__getitem__, self.system)
         assert isinstance(value, Quantity)
         shown = value.show(self.system)
         return value, shown if shown == text else f"{text} is {shown}"

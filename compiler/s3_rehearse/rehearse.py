@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from compiler.cloth.bench import Bench, laid_out
 from compiler.diagnostics import Severity, Staged
@@ -55,7 +54,7 @@ def in_good_order(rehearsal: Rehearsal) -> Rehearsal:
     order = fewest_set_ups(run.performed, parts_together=together)
     if order == tuple(range(len(order))):
         return rehearsal
-    again = rehearse(replace(run.solved, steps=tuple(run.performed[at].step for at in order)), run.room).value
+    again = rehearse(run.solved._replace(steps=tuple(run.performed[at].step for at in order)), run.room).value
     # The order keeps every precedence, so it is as sound; should a proof differ all the same, the written order stands.
     return again or rehearsal
 

@@ -111,7 +111,7 @@ def class_order(garments: Mapping[int, Garment], planner: Planner = pooled) -> C
     materials = {each.line.name: each.line.material for each in bought}
     return ClassOrder(
         garments,
-        replace(solved, materials={**solved.materials, **materials}),
+        solved._replace(materials={**solved.materials, **materials}),
         room,
         Cutting(sheets, letters),
         _list(garments.values(), tuple(each.line for each in bought)),
@@ -131,9 +131,7 @@ def _alike(garments: Mapping[int, Garment]) -> list[dict[int, Line]]:
     for number, garment in garments.items():
         for line in garment.shopping.lines:
             amounts = line.material.amounts
-            kinds.setdefault((line.name, *((key, amounts[key]) for key in sorted(amounts))), {})[number] = (
-                line
-            )
+            kinds.setdefault((line.name, *((key, amounts[key]) for key in sorted(amounts))), {})[number] = line
     apart: list[dict[int, Line]] = []
     for lines in kinds.values():
         apart += _by_bolt(lines, garments) if any(line.offers for line in lines.values()) else [lines]
@@ -163,7 +161,7 @@ def _named(kinds: Iterable[dict[int, Line]]) -> list[tuple[str, dict[int, Line]]
 
 
 def _renamed(material: SolvedMaterial, name: str) -> SolvedMaterial:
-    return replace(material, material=replace(material.material, name=name))
+    return material._replace(material=material.material._replace(name=name))
 
 
 def _sheets(garment: Garment, line: Line) -> tuple[Sheet, ...]:
@@ -188,7 +186,7 @@ def _one_bolt(
     if spare is not None and spare.dims == LENGTH:
         # Each garment keeps the length that the spec lays by for it; a share grows by itself.
         kept = Quantity(spare.value * len(sheets), spare.dims)
-        material = replace(material, amounts={**material.amounts, "spare": kept})
+        material = material._replace(amounts={**material.amounts, "spare": kept})
     made = []
     for offer in _for_all(sheets):
         width, price, bolt = offer
@@ -234,8 +232,7 @@ def _plan_of(number: int, plan: CuttingPlan) -> CuttingPlan:
                 replace(
                     lane,
                     segments=tuple(
-                        replace(each, strip=marked(number, each.strip), wearer=str(number))
-                        for each in lane.segments
+                        replace(each, strip=marked(number, each.strip), wearer=str(number)) for each in lane.segments
                     ),
                 )
                 for lane in section.lanes
@@ -251,9 +248,7 @@ def _after_each_other(plans: Sequence[CuttingPlan]) -> CuttingPlan:
     if len(plans) == 1:
         return plans[0]
     sections, start = [], Fraction(0)
-    for section in sorted(
-        (s for plan in plans for s in plan.sections), key=lambda each: (each.across, -each.length)
-    ):
+    for section in sorted((s for plan in plans for s in plan.sections), key=lambda each: (each.across, -each.length)):
         sections.append(replace(section, start=start))
         start += section.length
     cost, bound = (_total(getattr(plan, name) for plan in plans) for name in ("cost", "bound"))
@@ -321,9 +316,7 @@ def _list(garments: Iterable[Garment], lines: tuple[Line, ...]) -> ShoppingList:
     refused = tuple(dict.fromkeys(fault for thread in threads for fault in thread.refused))
     at_once = max(thread.reels_at_once for thread in threads)
     thread = ThreadNeed(needle, bobbin, looper, threads[0].waste, (), refused, at_once)
-    time = TimeTable(
-        *(_total(getattr(each.time, field.name) for each in lists) for field in fields(TimeTable))
-    )
+    time = TimeTable(*(_total(getattr(each.time, field.name) for each in lists) for field in fields(TimeTable)))
     cutting_minutes = _total(each.cutting_minutes for each in lists)
     return ShoppingList(lines, thread, None, (), cutting_minutes, time, lists[0].currency, None, None)
 

@@ -10,7 +10,6 @@ Source: the gathered edge below, the flat one on top; short by 15 cm in 4 m may 
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, Seam, State
@@ -91,8 +90,8 @@ class Attach:
             margin_state(solved, edge, to),
         )  # fmt: skip
         after = bench.with_edges(
-            replace(edge, state=State.SEWN, used=edge.used + seam, held=True, set_length=to.set_length),
-            replace(to, state=State.SEWN, used=to.used + seam, held=True),
+            edge._replace(state=State.SEWN, used=edge.used + seam, held=True, set_length=to.set_length),
+            to._replace(state=State.SEWN, used=to.used + seam, held=True),
         )
         after = taken(taken(after, edge, seam), to, seam).with_seams(margin).joined(touches)
         label = f"sewing the {solved.pieces[edge.pieces[0]].label} to the {solved.pieces[to.pieces[0]].label}"
@@ -179,7 +178,7 @@ def taken(bench: Bench, edge: Edge, amount: object) -> Bench:
         if stack != edge.name:
             continue
         layer = bench.edge(below)
-        layer = replace(layer, state=State.SEWN, used=layer.used + amount, held=True)  # type: ignore[operator]
+        layer = layer._replace(state=State.SEWN, used=layer.used + amount, held=True)  # type: ignore[operator]
         bench = taken(bench.with_edges(layer), layer, amount)
     return bench
 

@@ -10,7 +10,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Ply, Seam, State
@@ -67,13 +66,13 @@ class BaggedLining:
         for piece in (outer, lining):
             for side in _sides(written):
                 edge = after.edge(f"{piece}.{side}")
-                after = after.with_edges(replace(edge, state=State.ENCLOSED, used=edge.used + seam))
+                after = after.with_edges(edge._replace(state=State.ENCLOSED, used=edge.used + seam))
         copies, cut = bench.cloths[outer].copies, solved.pieces[outer]
         shows = cut.cut_length - 2 * seam
         for piece in (outer, lining):
             top = after.edge(f"{piece}.top")
             if "top" not in _sides(written):
-                after = after.with_edges(replace(top, set_length=shows, cloth_length=shows))
+                after = after.with_edges(top._replace(set_length=shows, cloth_length=shows))
         deep = cut.cut_depth - seam * len([side for side in _sides(written) if side in ("top", "bottom")])
         rows = len([side for side in _sides(written) if side in ("top", "bottom")])
         around = rows * shows + 2 * deep
@@ -89,7 +88,7 @@ class BaggedLining:
             State.ENCLOSED,
         )
         own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} <= {outer, lining}]
-        after = after.with_seams(closed, *(replace(each, trapped=True) for each in own)).joined((outer, lining))
+        after = after.with_seams(closed, *(each._replace(trapped=True) for each in own)).joined((outer, lining))
         label = solved.pieces[outer].label
         sewn = [Sewn("301", around - gap, copies, room.seam_stitch, f"bagging out the {label}")]
         if gap:

@@ -10,7 +10,6 @@ Source: a separate casing is cut 2 x finished + 2 cm, and 2 cm longer (home sewi
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Casing, Seam, State
@@ -88,10 +87,10 @@ class BandCasing:
                 help=f"gather `{to}` to the band first" if gap > 0 else f"make `{band}` shorter or the skirt fuller"))  # fmt: skip
         opening, seam, depth = step.mm("gap"), step.mm("seam"), solved.pieces[band].depth
         after = bench.with_edges(
-            replace(upper, state=State.ENCLOSED, used=upper.used + seam),
-            replace(lower, state=State.ENCLOSED, used=lower.used + seam),
-            replace(edge, state=State.ENCLOSED, used=edge.used + seam, held=True),
-        ).with_cloths(replace(bench.cloths[band], folded=True))
+            upper._replace(state=State.ENCLOSED, used=upper.used + seam),
+            lower._replace(state=State.ENCLOSED, used=lower.used + seam),
+            edge._replace(state=State.ENCLOSED, used=edge.used + seam, held=True),
+        ).with_cloths(bench.cloths[band]._replace(folded=True))
         after = taken(after, edge, seam).joined(touches)
         after = after.with_seams(
             Seam(
@@ -108,7 +107,7 @@ class BandCasing:
         ).with_casing(Casing(band, band, depth - EDGE_STITCH, lower.set_length, opening))
         # The band's own seams end up inside the fold.
         own = [seam for seam in bench.seams.values() if {ply.piece for ply in seam.plies} == {band}]
-        after = after.with_seams(*(replace(seam, state=State.ENCLOSED) for seam in own))
+        after = after.with_seams(*(seam._replace(state=State.ENCLOSED) for seam in own))
         length = lower.set_length
         return Performed(
             step, bench, after, touches,

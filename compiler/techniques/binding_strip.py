@@ -10,7 +10,6 @@ Source: seam class 3 (bound) in BS 3870:1991; banding cut 2 x depth + 1/2 in: Ba
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Seam, State
@@ -87,17 +86,17 @@ class BindingStrip:
                 f" {say.length(seam - shows)} too deep to fold around it",
                 help="make the seam narrower or the binding deeper"))  # fmt: skip
         after = bench.with_edges(
-            replace(edge, state=State.ENCLOSED, used=edge.used + seam, held=True),
-            replace(upper, state=State.ENCLOSED, used=upper.used + seam),
-            replace(lower, state=State.ENCLOSED, used=lower.used + step.mm("turn under")),
-        ).with_cloths(replace(bench.cloths[strip], folded=True))
+            edge._replace(state=State.ENCLOSED, used=edge.used + seam, held=True),
+            upper._replace(state=State.ENCLOSED, used=upper.used + seam),
+            lower._replace(state=State.ENCLOSED, used=lower.used + step.mm("turn under")),
+        ).with_cloths(bench.cloths[strip]._replace(folded=True))
         after = taken(after, edge, seam).joined(touches)
         own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} == {strip}]
         margin = Seam(
             name if name not in bench.seams else f"{strip}.top", (name, upper.name), (*edge.plies, *upper.plies),
             edge.set_length, edge.copies, seam, "301", State.ENCLOSED, turned=strip,
         )  # fmt: skip
-        after = after.with_seams(margin, *(replace(each, state=State.ENCLOSED) for each in own))
+        after = after.with_seams(margin, *(each._replace(state=State.ENCLOSED) for each in own))
         length, copies = edge.set_length, edge.copies
         return Performed(
             step, bench, after, touches,

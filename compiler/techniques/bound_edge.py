@@ -9,7 +9,6 @@ Source: seam class 3 (bound) in BS 3870:1991; a scratchy waist seam of tulle is 
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
@@ -77,7 +76,7 @@ class BoundEdge:
                 return refused(bench, step, edge.pieces, fault_at(
                     written, "edge", "FB333", f"`{name}` is gathered {say.ratio(edge.ratio)} to 1 and no seam holds it yet",
                     help="bind the edge before it is gathered, or bind the margin of the seam"))  # fmt: skip
-            after = bench.with_edges(replace(edge, state=State.HEMMED))
+            after = bench.with_edges(edge._replace(state=State.HEMMED))
             length, copies, pieces, ring = edge.set_length, edge.copies, edge.pieces, bench.ring(edge)
         else:
             name = edge_of(written, "seam")
@@ -92,7 +91,7 @@ class BoundEdge:
                     f"half of `{tape}` is {say.length(half)} and the margin is {say.length(seam.width)},"
                     f" {say.length(half - seam.width)} too wide",
                     help="choose a narrower tape, or sew a wider seam"))  # fmt: skip
-            after = bench.with_seams(replace(seam, state=State.ENCLOSED))
+            after = bench.with_seams(seam._replace(state=State.ENCLOSED))
             length, copies = seam.length, seam.copies
             ring = not seam.name.endswith(".ends") and all(bench.cloths[piece].ring for piece in pieces)
         overlap = step.mm("overlap") if ring else Fraction(0)

@@ -10,7 +10,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, State
@@ -71,19 +70,18 @@ class CartridgePleats:
         if fault:
             return refused(bench, step, touches, fault)
         # Drawn up to the other edge, it is sewn as any edge of the same length.
-        drawn = bench.with_edges(replace(edge, set_length=to.set_length, gathered="cartridge pleats", held=False))
+        drawn = bench.with_edges(edge._replace(set_length=to.set_length, gathered="cartridge pleats", held=False))
         plain = SolvedStep(written, {**step.amounts, "seam": mm(step.mm("turn"))})
         done = Attach().perform(drawn, plain, solved, room)
         if done.refused:
-            return replace(done, step=step, before=bench)
+            return done._replace(step=step, before=bench)
         count = edge.cloth_length / (2 * step.mm("stitch"))
         rows = int(step.amounts["rows"].as_number())
         label = solved.pieces[edge.pieces[0]].label
         # Hand stitches draw on one thread, as 101 does.
         running = Sewn("101", edge.cloth_length, edge.copies, step.mm("stitch"), f"pleating the {label}")
         whipping = Sewn("101", to.set_length, edge.copies, Fraction(2), f"whipping on the {label}")
-        return replace(
-            done, step=step, before=bench, sewn=(running,) * rows + (whipping,), setup="hand",
+        return done._replace(step=step, before=bench, sewn=(running,) * rows + (whipping,), setup="hand",
             handled=(edge.cloth_length + to.set_length) * edge.copies,
             facts={"count": int(count), "length": to.set_length, "ratio": edge.cloth_length / to.set_length},
         )  # fmt: skip

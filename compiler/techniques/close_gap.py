@@ -9,7 +9,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench
@@ -63,7 +62,7 @@ class CloseGap:
                 help="put the `insert elastic` step before this one"))  # fmt: skip
         sewn = Sewn("301", casing.gap + 2 * PAST, 1, room.seam_stitch, "closing the gap")
         return Performed(
-            step, bench, bench.with_casing(replace(casing, open=False)), (piece,), sewn=(sewn,), setup="straight stitch"
+            step, bench, bench.with_casing(casing._replace(open=False)), (piece,), sewn=(sewn,), setup="straight stitch"
         )
 
     def tell(self, done: Performed, say: Say) -> Telling:

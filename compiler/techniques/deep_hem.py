@@ -9,7 +9,6 @@ Source: a dirndl hem of 3 in (home sewing practice, published 2013); otherwise c
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
@@ -75,7 +74,7 @@ class DeepHem:
             return refused(bench, step, edge.pieces, fault_at(
                 written, "turn under", "FB335", f"the raw edge of `{name}` is not turned under and its cloth ravels",
                 help=f"turn it under, or put `- neaten: {{edge: {name}}}` before this step"))  # fmt: skip
-        after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + under + depth))
+        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + under + depth))
         by_hand = word_of(written, "by") == SLIP
         # Slip stitches draw on one thread, as 101 does.
         kind, stitch = ("101", SLIP_EVERY) if by_hand else ("301", room.seam_stitch)

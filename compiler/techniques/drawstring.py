@@ -10,7 +10,6 @@ Source: children up to 14 years: waist cord ends of 14 cm at most with the garme
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Casing
@@ -79,7 +78,7 @@ class Drawstring:
             step, say, ends, drawn
         ):
             return refused(bench, step, (piece,), fault)
-        after = bench.with_casing(replace(casing, cord=cord, open=False))
+        after = bench.with_casing(casing._replace(cord=cord, open=False))
         return Performed(
             step, bench, after, (piece,),
             sewn=(Sewn("304", 4 * casing.width, 1, Fraction(1), "bars at the gap and the middle of the back"),),

@@ -9,7 +9,6 @@ Source: trim sewn 5 mm from the edge is common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
@@ -73,7 +72,7 @@ class EdgeWithTrim:
                 help="turn up less, or choose a wider trim",
             ))  # fmt: skip
         overlap = step.mm("overlap") if bench.ring(edge) else Fraction(0)
-        after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + turn, trim=trim))
+        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + turn, trim=trim))
         what = f"trim on the {solved.pieces[edge.pieces[0]].label}"
         rows = 2 if width > WIDE else 1
         return Performed(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Seam
@@ -54,7 +53,7 @@ def sewn_either(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, 
             help="write `of` to close ends, or `edge` and `to` to join two edges"))  # fmt: skip
     plain = SolvedStep(written, {**step.amounts, "seam": mm(allowance)})
     sew = JoinEnds() if given == ["of"] else Attach()
-    return replace(sew.perform(bench, plain, solved, room), step=step)
+    return sew.perform(bench, plain, solved, room)._replace(step=step)
 
 
 def new_seam(done: Performed) -> Seam:

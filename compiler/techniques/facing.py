@@ -60,18 +60,18 @@ class Facing:
         if fault := _wrong_side(step, name, facing):
             return refused(bench, step, (piece,), fault)
         args = {**written.args, "edge": _as(written.args["with"], "edge"), "to": _as(written.args["edge"], "to")}
-        done = replace(
-            Attach().perform(bench, replace(step, step=replace(written, args=args)), solved, room), step=step
+        done = (
+            Attach().perform(bench, step._replace(step=replace(written, args=args)), solved, room)._replace(step=step)
         )
         if done.refused:
             return done
         if fault := not_long(written, "edge", bench.edge(name)) or _free_edge(bench, step, solved, piece, side):
             return refused(bench, step, done.touches, fault)
-        seam = replace(done.after.seams[facing], state=State.ENCLOSED, turned=piece, topstitched=True, trapped=True)
+        seam = done.after.seams[facing]._replace(state=State.ENCLOSED, turned=piece, topstitched=True, trapped=True)
         label = solved.pieces[piece].label
         under = Sewn("301", seam.length, seam.copies, room.seam_stitch, f"understitching the {label}")
-        return replace(
-            done, after=done.after.with_seams(seam), sewn=(*done.sewn, under), handled=seam.length * seam.copies
+        return done._replace(
+            after=done.after.with_seams(seam), sewn=(*done.sewn, under), handled=seam.length * seam.copies
         )
 
     def tell(self, done: Performed, say: Say) -> Telling:
@@ -98,7 +98,7 @@ class Facing:
 
 
 def _as(arg: Arg, name: str) -> Arg:
-    return replace(arg, name=name)
+    return arg._replace(name=name)
 
 
 def _wrong_side(step: SolvedStep, name: str, facing: str) -> Fault | None:

@@ -9,7 +9,6 @@ Source: common practice, no source. Fasteners that come off choke small children
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, Opening, Seam, State
@@ -86,25 +85,25 @@ class FittedWaistband:
         whole, depth, overlap = solved.pieces[band].length, solved.pieces[band].depth, step.mm("overlap")
         own = {side: bench.edge(f"{band}.{side}") for side in ("top", "bottom", "start", "end")}
         after = bench.with_edges(
-            *(replace(each, state=State.ENCLOSED, used=each.used + seam) for each in own.values()),
-            replace(edge, state=State.ENCLOSED, used=edge.used + seam, held=True, set_length=whole),
-        ).with_cloths(replace(bench.cloths[band], folded=True))
-        after = after.with_edges(replace(after.edge(f"{band}.bottom"), set_length=whole, cloth_length=whole))
+            *(each._replace(state=State.ENCLOSED, used=each.used + seam) for each in own.values()),
+            edge._replace(state=State.ENCLOSED, used=edge.used + seam, held=True, set_length=whole),
+        ).with_cloths(bench.cloths[band]._replace(folded=True))
+        after = after.with_edges(after.edge(f"{band}.bottom")._replace(set_length=whole, cloth_length=whole))
         after = taken(after, edge, seam).joined(touches)
         joins = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} == {band}]
         after = after.with_seams(
             Seam(to, (to, f"{band}.bottom"), (*edge.plies, *own["bottom"].plies), whole, 1, seam, "301", State.ENCLOSED, turned=band),
-            *(replace(each, state=State.ENCLOSED) for each in joins),
+            *(each._replace(state=State.ENCLOSED) for each in joins),
         )  # fmt: skip
         opened = bench.openings.get(to)
         waist = whole - overlap
         if opened:
-            opening = replace(opened, length=opened.length - seam)
+            opening = opened._replace(length=opened.length - seam)
         else:
             # Flat cloth is open from top to hem: it is wrapped round, and nothing has to pass through.
             long = max(after.depth(piece) for piece in edge.pieces)
             opening = Opening(to, edge.pieces[0], long, overlap, waist + 2 * long)
-        after = after.with_opening(replace(opening, band=band, waist=waist, closed_by=word_of(written, "fasten")))
+        after = after.with_opening(opening._replace(band=band, waist=waist, closed_by=word_of(written, "fasten")))
         buttonholes = (
             (Sewn("304", 2 * BUTTONHOLE, 1, Fraction(1, 2), "the buttonhole"),)
             if word_of(written, "fasten") == BUTTON

@@ -9,7 +9,6 @@ Source: seam of the class 2 (lapped) in BS 3870:1991; the widths are common prac
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
@@ -57,13 +56,12 @@ class FlatFelledSeam:
         if fault:
             return refused(bench, step, done.touches, fault)
         plain = new_seam(done)
-        seam = replace(
-            plain, state=State.ENCLOSED, width=step.mm("fell"), turned=plain.plies[0].piece, topstitched=True
+        seam = plain._replace(
+            state=State.ENCLOSED, width=step.mm("fell"), turned=plain.plies[0].piece, topstitched=True
         )
         rows = ("seam", "felling")
         sewn = (Sewn("301", seam.length, seam.copies, room.seam_stitch, f"{row}, {done.sewn[0].what}") for row in rows)
-        return replace(
-            done,
+        return done._replace(
             after=done.after.with_seams(seam),
             sewn=tuple(sewn),
             pinned=2 * done.pinned,

@@ -9,7 +9,6 @@ Source: for 1 1/2 in elastic fold 1/4 in and then 1 3/4 in, gap 1 5/8 in (home s
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Casing, State
@@ -68,7 +67,7 @@ class FoldedCasing:
                 f"a casing of {say.length(depth)} has {say.length(max(left, Fraction(0)))} of its piece to lie on,"
                 f" {say.length(depth - left)} too little",
                 help="make the casing narrower or the piece deeper"))  # fmt: skip
-        after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + under + depth, held=True))
+        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + under + depth, held=True))
         after = after.with_casing(Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap))
         sewn = Sewn("301", edge.set_length - gap, edge.copies, room.seam_stitch, "stitching the casing")
         return Performed(

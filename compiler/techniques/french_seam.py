@@ -10,7 +10,6 @@ Source: first 3/8 in, trimmed to 1/8 in, then 3/8 in: Utah State University Exte
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Seam, State
@@ -58,10 +57,9 @@ class FrenchSeam:
             return done
         if fault := _does_not_close(step, Say(solved, room), first, trim, second):
             return refused(bench, step, done.touches, fault)
-        seam = replace(new_seam(done), state=State.ENCLOSED, width=second)
+        seam = new_seam(done)._replace(state=State.ENCLOSED, width=second)
         label = done.sewn[0].what
-        return replace(
-            done,
+        return done._replace(
             after=done.after.with_seams(seam),
             faults=_bulky(step, solved, seam),
             sewn=tuple(

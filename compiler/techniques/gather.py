@@ -10,7 +10,6 @@ Source: two rows 5 mm apart in the longest stitch, without backstitch, with long
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth import limits
@@ -79,7 +78,7 @@ class Gather:
         faults = self._limits(step, solved, room, edge, length, method)
         if any(fault.severity is Severity.ERROR for fault in faults):
             return refused(bench, step, edge.pieces, *faults)
-        after = bench.with_edges(replace(edge, set_length=length, gathered=method, held=False))
+        after = bench.with_edges(edge._replace(set_length=length, gathered=method, held=False))
         label = " and ".join(solved.pieces[piece].label for piece in edge.pieces)
         rows = 1 if method == ATTACHMENT else 2
         kind = "101" if method == HAND else "301"  # a hand running stitch has one thread, as 101 does

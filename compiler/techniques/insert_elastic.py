@@ -10,7 +10,6 @@ Source: elastic for a heavy skirt about 6 in less than the waist: common practic
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench
@@ -99,7 +98,7 @@ class InsertElastic:
             f" {say.length(room_to_twist)} more than it can have without twisting",
             help="make the casing narrower, or sew a row round it beside the elastic", severity=Severity.WARNING,
         ),)  # fmt: skip
-        after = bench.with_casing(replace(casing, elastic=elastic, elastic_length=length))
+        after = bench.with_casing(casing._replace(elastic=elastic, elastic_length=length))
         what = f"elastic in the {solved.pieces[piece].label}"
         overlap = step.mm("overlap")
         return Performed(

@@ -9,7 +9,6 @@ Source: bearing seams of 1 cm with a 1-2 mm stitch are common practice, no sourc
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Ply, Seam, State
@@ -62,12 +61,11 @@ class JoinEnds:
         for piece in pieces:
             cloth = bench.cloths[piece]
             left = copies // merged
-            after = after.with_cloths(replace(cloth, ring=True, copies=left))
+            after = after.with_cloths(cloth._replace(ring=True, copies=left))
             for side in ("top", "bottom"):
                 edge = bench.edge(f"{piece}.{side}")
                 after = after.with_edges(
-                    replace(
-                        edge,
+                    edge._replace(
                         copies=left,
                         cloth_length=(edge.cloth_length - 2 * seam) * merged,
                         set_length=(edge.set_length - 2 * seam) * merged,
@@ -75,7 +73,7 @@ class JoinEnds:
                 )
             for side in ("start", "end"):
                 edge = bench.edge(f"{piece}.{side}")
-                after = after.with_edges(replace(edge, state=State.SEWN, used=edge.used + seam))
+                after = after.with_edges(edge._replace(state=State.SEWN, used=edge.used + seam))
         closing = Seam(
             f"{first}.ends",
             tuple(f"{piece}.{side}" for piece in pieces for side in ("start", "end")),

@@ -9,7 +9,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Ply, Seam
@@ -62,7 +61,7 @@ class JoinStrips:
                 solved.length(f"{piece} piecing.seam"),
                 "301",
             )
-            after = after.with_cloths(replace(cloth, in_parts=False)).with_seams(seam)
+            after = after.with_cloths(cloth._replace(in_parts=False)).with_seams(seam)
             sewn.append(Sewn("301", depth, 1, room.seam_stitch, f"joins in the {cloth.piece.label}", joins_of=piece))
         return Performed(step, bench, after, pieces, sewn=tuple(sewn), setup="straight stitch")
 

@@ -70,7 +70,7 @@ class LappedSeam:
         # The lower edge is what `attach` calls the edge, the turned one what it is sewn to.
         args = {**written.args, "edge": _as(written.args["over"], "edge"), "to": _as(written.args["edge"], "to")}
         plain = SolvedStep(replace(written, args=args), {**step.amounts, "seam": mm(lap)})
-        done = replace(Attach().perform(bench, plain, solved, room), step=step)
+        done = Attach().perform(bench, plain, solved, room)._replace(step=step)
         if done.refused:
             return done
         upper = bench.edge(edge_of(written, "edge"))
@@ -79,12 +79,11 @@ class LappedSeam:
                 written, "turn under", "FB335", f"the raw edge of `{upper.name}` lies open on top and `{cloth}` ravels",
                 help="turn it under, or neaten it first"))  # fmt: skip
         sewn_to = done.after.edge(upper.name)
-        after = done.after.with_edges(replace(sewn_to, used=upper.used + turn))
+        after = done.after.with_edges(sewn_to._replace(used=upper.used + turn))
         after = taken(after, sewn_to, turn - lap)
         seam = after.seams[edge_of(written, "over")]
-        after = after.with_seams(replace(seam, turned=upper.pieces[0], topstitched=True))
-        return replace(
-            done, after=after,
+        after = after.with_seams(seam._replace(turned=upper.pieces[0], topstitched=True))
+        return done._replace(after=after,
             sewn=(Sewn("301", seam.length, seam.copies, room.seam_stitch, f"lapping {seam.name}"),),
             handled=seam.length * seam.copies if turn else Fraction(0),
         )  # fmt: skip
@@ -126,7 +125,7 @@ class LappedSeam:
 
 
 def _as(arg: Arg, name: str) -> Arg:
-    return replace(arg, name=name)
+    return arg._replace(name=name)
 
 
 def _ravelling(solved: Solved, pieces: tuple[str, ...]) -> str:

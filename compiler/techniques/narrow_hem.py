@@ -9,7 +9,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
@@ -75,7 +74,7 @@ class NarrowHem:
                 f" {say.length(second - left)} too little",
                 help="make the hem narrower or the piece deeper",
             ))  # fmt: skip
-        after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + first + second))
+        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + first + second))
         sewn = Sewn(
             "301", edge.set_length, edge.copies, room.seam_stitch, f"hem of the {solved.pieces[edge.pieces[0]].label}"
         )

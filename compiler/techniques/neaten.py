@@ -9,7 +9,6 @@ Source: ISO 4915 names the stitches: 504 three-thread overlock, 304 zigzag locks
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Seam, State
@@ -69,7 +68,7 @@ class Neaten:
                 faults.append(_no_raw_margin(step, name, seam is not None))
                 continue
             touches += [ply.piece for ply in seam.plies]
-            after = after.with_seams(replace(seam, state=State.NEATENED))
+            after = after.with_seams(seam._replace(state=State.NEATENED))
             if kind:
                 joins = name.partition(".")[0] if name.endswith(".joins") else ""
                 sewn.append(
@@ -81,7 +80,7 @@ class Neaten:
                 continue
             edge = bench.edge(name)
             touches += edge.pieces
-            after = after.with_edges(replace(edge, state=State.NEATENED))
+            after = after.with_edges(edge._replace(state=State.NEATENED))
             if kind:
                 sewn.append(Sewn(kind, edge.set_length, edge.copies, room.seam_stitch, f"neatening {name}"))
         pieces = tuple(dict.fromkeys(touches))

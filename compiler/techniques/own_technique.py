@@ -25,7 +25,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, State
@@ -147,7 +147,7 @@ class OwnTechnique:
                 written, EDGE, "FB312", f"`{self.name}` takes {say.length(took)} and its piece is {say.length(depth)} deep",
                 help="take less, or make the piece deeper")  # fmt: skip
         state = State(self.leaves) if self.leaves else edge.state
-        after = bench.with_edges(replace(edge, state=state, used=edge.used + took))
+        after = bench.with_edges(edge._replace(state=state, used=edge.used + took))
         return after, edge.pieces, edge.set_length, edge.copies, ""
 
     def _unmet(self, bench: Bench, step: SolvedStep, edge: Edge) -> Fault | None:
@@ -179,7 +179,7 @@ class OwnTechnique:
                 help="use `neaten` there")  # fmt: skip
         state = State(self.leaves) if self.leaves else seam.state
         pieces = tuple(dict.fromkeys(ply.piece for ply in seam.plies))
-        return bench.with_seams(replace(seam, state=state)), pieces, seam.length, 1 if joins else seam.copies, joins
+        return bench.with_seams(seam._replace(state=state)), pieces, seam.length, 1 if joins else seam.copies, joins
 
     def _piece(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> _Worked | Fault:
         name = word_of(step.step, PIECE)

@@ -10,7 +10,6 @@ Source: continuous placket, a strip of twice the slit: common practice, no sourc
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, Opening, Ply, Seam, State
@@ -69,14 +68,14 @@ class Placket:
             return refused(bench, step, touches, fault)
         across = edge.cloth_length - 2 * seam + overlap
         long_edges = (
-            replace(bench.edge(f"{strip}.{side}"), state=State.ENCLOSED, used=bench.edge(f"{strip}.{side}").used + seam)
+            bench.edge(f"{strip}.{side}")._replace(state=State.ENCLOSED, used=bench.edge(f"{strip}.{side}").used + seam)
             for side in ("top", "bottom")
         )
         # The ends of the strip lie at the top edge and go into the waist seam with it.
-        ends = (replace(bench.edge(f"{strip}.{side}"), state=State.SEWN) for side in ("start", "end"))
+        ends = (bench.edge(f"{strip}.{side}")._replace(state=State.SEWN) for side in ("start", "end"))
         after = bench.with_edges(
-            replace(edge, cloth_length=across, set_length=across, slit=True), *long_edges, *ends
-        ).with_cloths(replace(bench.cloths[strip], folded=True))
+            edge._replace(cloth_length=across, set_length=across, slit=True), *long_edges, *ends
+        ).with_cloths(bench.cloths[strip]._replace(folded=True))
         after = after.with_seams(
             Seam(f"{strip}.top", (), (*edge.plies, Ply(strip)), 2 * slit, 1, seam, "301", State.ENCLOSED, turned=strip)
         )

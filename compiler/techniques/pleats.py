@@ -11,7 +11,6 @@ Source: pleats lie in the cloth less the line: 44 in of cloth for a 14 in waist 
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge
@@ -75,7 +74,7 @@ class Pleats:
         faults = _cannot_lie(step, say, edge, length, kind, depth)
         if any(fault.severity is Severity.ERROR for fault in faults):
             return refused(bench, step, edge.pieces, *faults)
-        after = bench.with_edges(replace(edge, set_length=length, gathered=f"{kind} pleats", held=False))
+        after = bench.with_edges(edge._replace(set_length=length, gathered=f"{kind} pleats", held=False))
         label = " and ".join(solved.pieces[piece].label for piece in edge.pieces)
         return Performed(
             step, bench, after, edge.pieces, tuple(faults),

@@ -10,8 +10,6 @@ Source: tulle takes a press cloth and low heat: American Sewing Guild, fabric no
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from compiler.cloth.bench import Bench
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
@@ -49,7 +47,7 @@ class Press:
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         pieces = words_of(step.step, "piece")
-        after = bench.with_cloths(*(replace(bench.cloths[piece], pressed=True) for piece in pieces))
+        after = bench.with_cloths(*(bench.cloths[piece]._replace(pressed=True) for piece in pieces))
         handled = sum(bench.cloths[piece].piece.cut_length * bench.cloths[piece].copies for piece in pieces)
         return Performed(step, bench, after, pieces, setup="iron", handled=handled)  # type: ignore[arg-type]
 

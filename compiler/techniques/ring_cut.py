@@ -10,7 +10,6 @@ Source: R = top x depth / (bottom - top): Baldt, Clothing for Women, 1916, draft
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 from math import sin
 
@@ -59,8 +58,8 @@ class RingCut:
         bottom = bench.edge(f"{piece}.bottom")
         # The straight ends run out from the centre, so their margins add the same to both arcs.
         long = step.mm("hem") + numbers.cut_length - numbers.length
-        after = bench.with_cloths(replace(cloth, blank=False))
-        after = after.with_edges(replace(bottom, cloth_length=long, set_length=long))
+        after = bench.with_cloths(cloth._replace(blank=False))
+        after = after.with_edges(bottom._replace(cloth_length=long, set_length=long))
         stay = Sewn(
             "301", numbers.cut_length, cloth.copies, room.seam_stitch, f"holding the arc of the {numbers.label}"
         )

@@ -9,7 +9,6 @@ Source: common practice, no source. ISO 4915 names the overlock stitch 504.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
@@ -63,7 +62,7 @@ class RolledHem:
         if faults:
             return refused(bench, step, edge.pieces, *faults)
         turned = roll if by == OVERLOCKER else 2 * roll
-        after = bench.with_edges(replace(edge, state=State.HEMMED, used=edge.used + turned))
+        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + turned))
         # Slip stitches by hand draw on one thread, as 101 does.
         kind, stitch = {
             FOOT: ("301", room.seam_stitch), HAND: ("101", Fraction(5)), OVERLOCKER: ("504", Fraction(3, 2)),

@@ -9,7 +9,6 @@ Source: a ruche of chiffon takes 3 x, of taffeta 2 x its line: Butterick, The Ne
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth import limits
@@ -58,7 +57,7 @@ class Ruche:
             return refused(bench, step, (strip, on), fault)
         base = bench.edge(f"{on}.bottom")
         edges = [bench.edge(f"{strip}.{side}") for side in ("top", "bottom")]
-        after = bench.with_edges(*(replace(edge, set_length=base.cloth_length, gathered="ruche") for edge in edges))
+        after = bench.with_edges(*(edge._replace(set_length=base.cloth_length, gathered="ruche") for edge in edges))
         lines = 2 if word_of(step.step, "lines") == TWO else 1
         cloth, length, copies = edges[0].cloth_length, base.cloth_length, base.copies
         label = solved.pieces[strip].label

@@ -9,7 +9,6 @@ Source: ruffle 1 1/3 to 1 1/2 of the line: Baldt, Clothing for Women, 1916; the 
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth import limits
@@ -84,8 +83,8 @@ class RuchedHeading:
             return refused(bench, step, touches, fault)
         heading, lap = step.mm("heading"), step.mm("lap")
         after = bench.with_edges(
-            replace(edge, state=State.SEWN, used=edge.used + heading, set_length=to.set_length, gathered="two rows by machine"),
-            replace(to, state=State.SEWN, used=to.used + lap, held=True),
+            edge._replace(state=State.SEWN, used=edge.used + heading, set_length=to.set_length, gathered="two rows by machine"),
+            to._replace(state=State.SEWN, used=to.used + lap, held=True),
         )  # fmt: skip
         seam = Seam(
             edge.name, names, (*to.plies, *edge.plies), to.set_length, to.copies, lap, "301",

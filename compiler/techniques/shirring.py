@@ -9,7 +9,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth import limits
@@ -72,7 +71,7 @@ class Shirring:
             return refused(bench, step, edge.pieces, fault)
         length, rows, elastic = step.mm("length"), int(step.amounts["rows"].as_number()), word_of(written, "with")
         wide = step.mm("from edge") + (rows - 1) * step.mm("spacing")
-        after = bench.with_edges(replace(edge, set_length=length, gathered="shirring", held=True)).with_casing(
+        after = bench.with_edges(edge._replace(set_length=length, gathered="shirring", held=True)).with_casing(
             Casing(name, edge.pieces[0], wide, edge.cloth_length, Fraction(0), False, elastic, length)
         )
         label = solved.pieces[edge.pieces[0]].label

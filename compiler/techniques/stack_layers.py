@@ -9,7 +9,6 @@ Source: underskirt "1 in shorter than outer" and matched by halves and quarters:
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, Ply, State
@@ -96,7 +95,7 @@ class StackLayers:
             slit=first.slit,
         )  # fmt: skip
         after = bench.with_edges(stack).joined(touches)
-        after = replace(after, layered={**after.layered, **{edge.name: name for edge in edges}})
+        after = after._replace(layered={**after.layered, **{edge.name: name for edge in edges}})
         for trapped in edges_of(written, "traps"):
             seam = bench.seam_at(trapped)
             if seam is None:
@@ -105,7 +104,7 @@ class StackLayers:
                     help="stack the layers after that seam is sewn"))  # fmt: skip
             if fault := self._not_trapped(solved, bench, step, trapped, plies):
                 return refused(bench, step, touches, fault)
-            after = after.with_seams(replace(seam, trapped=True))
+            after = after.with_seams(seam._replace(trapped=True))
         plied = sum(ply.copies for ply in plies)
         sewn = (
             (Sewn("301", first.set_length, 1, room.gathering_stitch, "holding the layers together"),)

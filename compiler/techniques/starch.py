@@ -9,8 +9,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from compiler.cloth.bench import Bench
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
@@ -49,7 +47,7 @@ class Starch:
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         pieces, starch = words_of(step.step, "piece"), word_of(step.step, "with")
-        after = bench.with_cloths(*(replace(bench.cloths[piece], starched=True) for piece in pieces))
+        after = bench.with_cloths(*(bench.cloths[piece]._replace(starched=True) for piece in pieces))
         used = tuple(
             Used(starch, solved.pieces[piece].cut_length * solved.pieces[piece].cut_depth, solved.pieces[piece].count,
                  f"stiffening the {solved.pieces[piece].label}")

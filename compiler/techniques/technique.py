@@ -7,9 +7,8 @@ shopping list its thread and supplies, and the guide its sentences and drawings.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from fractions import Fraction
-from typing import Any, Protocol
+from typing import Any, NamedTuple, Protocol
 
 from compiler.cloth.bench import Bench
 from compiler.diagnostics import Fault, Label, Severity
@@ -21,8 +20,7 @@ from compiler.workroom import Workroom
 EdgesIn = Callable[[EdgeName], tuple[EdgeName, ...]]  # the piece edges that a name stands for, stacks opened
 
 
-@dataclass(frozen=True)
-class Parameter:
+class Parameter(NamedTuple):
     """One key of a technique.
 
     kind: length, number, edge, edges, piece, pieces, material, layers, name (a new edge's name), casing (a piece, or
@@ -35,8 +33,7 @@ class Parameter:
     default: str | None = None
 
 
-@dataclass(frozen=True)
-class Sewn:
+class Sewn(NamedTuple):
     """Stitching done: `length` in mm for each of `copies`, `kind` ISO 4915 stitch type, stitch length in mm.
 
     joins_of: the stitching is done once for every join that the cutting plan gives this piece, and copies is 1.
@@ -50,8 +47,7 @@ class Sewn:
     joins_of: str = ""
 
 
-@dataclass(frozen=True)
-class Used:
+class Used(NamedTuple):
     """A supply used up: `amount` in mm for trims and elastic, in mm2 of cloth for starch and dye; `copies` of it."""
 
     material: str
@@ -60,8 +56,7 @@ class Used:
     what: str
 
 
-@dataclass(frozen=True)
-class Action:
+class Action(NamedTuple):
     """One thing to do, in the imperative; see GuideStep for the fields."""
 
     text: str
@@ -71,8 +66,7 @@ class Action:
     chain: str = ""
 
 
-@dataclass(frozen=True)
-class Telling:
+class Telling(NamedTuple):
     """What the guide says of a step: its heading, aim, one action at a time, cautions as (kind, text)."""
 
     title: str
@@ -81,8 +75,7 @@ class Telling:
     cautions: tuple[tuple[str, str], ...] = ()
 
 
-@dataclass(frozen=True)
-class Performed:
+class Performed(NamedTuple):
     """A step carried out on the bench, or refused: then `faults` says why and `after` is `before`, spoiled."""
 
     step: SolvedStep
@@ -95,7 +88,7 @@ class Performed:
     setup: str = ""  # straight stitch, zigzag, overlocker, pleating attachment, hand, iron, table
     pinned: Fraction = Fraction(0)  # mm of edge pinned or clipped, all copies
     handled: Fraction = Fraction(0)  # mm of edge gathered, turned or pressed by hand, all copies
-    facts: Mapping[str, Any] = field(default_factory=dict)  # what the sentences and figures need besides
+    facts: Mapping[str, Any] = {}  # what the sentences and figures need besides
 
     @property
     def refused(self) -> bool:

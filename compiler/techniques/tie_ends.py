@@ -10,7 +10,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Ply, Seam, State
@@ -66,17 +65,17 @@ class TieEnds:
             return refused(bench, step, (tie, band), fault)
         seam, lap, cloth = step.mm("seam"), step.mm("lap"), bench.cloths[tie]
         depth, length = solved.pieces[tie].depth, solved.pieces[tie].length
-        after = bench.with_cloths(replace(cloth, folded=True, copies=1))
+        after = bench.with_cloths(cloth._replace(folded=True, copies=1))
         for side, took in (("top", seam), ("bottom", seam), ("start", seam), ("end", lap)):
             edge = after.edge(f"{tie}.{side}")
-            after = after.with_edges(replace(edge, state=State.ENCLOSED, used=edge.used + took, copies=1))
+            after = after.with_edges(edge._replace(state=State.ENCLOSED, used=edge.used + took, copies=1))
         around = length + lap + depth
         after = after.with_seams(
             Seam(f"{tie}.top", (), (Ply(tie, 2),), around, 2, seam, "301", State.ENCLOSED),
             Seam(f"{tie}.end", (), (Ply(tie, 2), Ply(band, 2)), depth, 2, lap, "301", State.ENCLOSED, turned=band),
         ).joined((tie, band))
         opening = next(each for each in bench.openings.values() if each.band == band)
-        after = after.with_opening(replace(opening, tied=True))
+        after = after.with_opening(opening._replace(tied=True))
         label = solved.pieces[tie].label
         return Performed(
             step, bench, after, (tie, band),

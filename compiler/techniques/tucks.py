@@ -10,7 +10,6 @@ Source: a tuck needs twice its depth; a space of half a tuck in muslin; an odd n
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge
@@ -67,7 +66,7 @@ class Tucks:
         fault = strips_not_joined(bench, written, "edge", edge.pieces) or _no_room(bench, step, edge, count, say)
         if fault:
             return refused(bench, step, edge.pieces, fault)
-        after = bench.with_edges(replace(edge, used=edge.used + 2 * step.mm("depth") * count))
+        after = bench.with_edges(edge._replace(used=edge.used + 2 * step.mm("depth") * count))
         label = solved.pieces[edge.pieces[0]].label
         return Performed(
             step, bench, after, edge.pieces,

@@ -9,7 +9,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Seam, State
@@ -65,7 +64,7 @@ class TurnSeam:
         if faults:
             return refused(bench, step, touches, *faults)
         above = word_of(written, "towards") == "above"
-        after = bench.with_seams(*(replace(seam, turned=_towards(seam, above), topstitched=True) for seam in seams))
+        after = bench.with_seams(*(seam._replace(turned=_towards(seam, above), topstitched=True) for seam in seams))
         sewn = tuple(
             Sewn("301", seam.length, seam.copies, room.seam_stitch, f"topstitching {seam.name}") for seam in seams
         )

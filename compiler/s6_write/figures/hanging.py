@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 
 from compiler.cloth.bench import Bench, Edge, Seam
 
@@ -14,7 +13,7 @@ def edge_now(bench: Bench, name: str) -> Edge:
     while found.name in bench.layered:
         stack = bench.edge(bench.layered[found.name])
         if found.gathered and found.set_length < found.cloth_length and stack.set_length == stack.cloth_length:
-            stack = replace(stack, gathered=found.gathered, cloth_length=found.cloth_length)
+            stack = stack._replace(gathered=found.gathered, cloth_length=found.cloth_length)
         found = stack
     return found
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from compiler.cloth.bench import Bench, Edge
 from compiler.s6_write.figures.edges import break_line, edge, face, wave
@@ -41,7 +41,12 @@ class Cloth:
     def draw(self, sheet: Sheet, shown: Shown, cut: bool) -> None:
         """One piece; `cut` breaks its middle out where it is wide enough."""
         above, below = shown.half_above, shown.half_below
-        corners = (MIDDLE - above, shown.y0), (MIDDLE + above, shown.y0), (MIDDLE + below, shown.y1), (MIDDLE - below, shown.y1)
+        corners = (
+            (MIDDLE - above, shown.y0),
+            (MIDDLE + above, shown.y0),
+            (MIDDLE + below, shown.y1),
+            (MIDDLE - below, shown.y1),
+        )
         if shown.ring and shown.top.state not in ("sewn", "enclosed", "hemmed"):
             self._mouth(sheet, shown)
         gap = 4.0 if cut and min(above, below) > 22 else 0.0
@@ -53,7 +58,10 @@ class Cloth:
                 break_line(sheet, line)
         else:
             face(sheet, corners, wrong=self.inside)
-        for start, end, each, inward in ((corners[0], corners[1], shown.top, 1.0), (corners[3], corners[2], shown.bottom, -1.0)):
+        for start, end, each, inward in (
+            (corners[0], corners[1], shown.top, 1.0),
+            (corners[3], corners[2], shown.bottom, -1.0),
+        ):
             worked = self.worked(each.name)
             for a, b in with_gap(start, end, gap):
                 edge(sheet, a, b, self._pattern(shown, each), (0, inward), worked)
@@ -87,7 +95,10 @@ class Cloth:
 
     def _sides(self, sheet: Sheet, shown: Shown, corners: tuple[Point, Point, Point, Point]) -> None:
         ends = edge_now(self.bench, f"{shown.name}.start"), edge_now(self.bench, f"{shown.name}.end")
-        for start, end, each, inward in ((corners[0], corners[3], ends[0], 1.0), (corners[1], corners[2], ends[1], -1.0)):
+        for start, end, each, inward in (
+            (corners[0], corners[3], ends[0], 1.0),
+            (corners[1], corners[2], ends[1], -1.0),
+        ):
             pattern = "fold" if shown.ring else pattern_of(each)
             edge(sheet, start, end, pattern, (inward, 0), not shown.ring and self.worked(each.name))
         if shown.ring:
@@ -120,9 +131,7 @@ class Cloth:
     def _mouth(self, sheet: Sheet, shown: Shown) -> None:
         """The opening of a ring, where its inside is seen."""
         half, high = shown.half_above, min(9.0, shown.half_above / 4)
-        curve = [
-            (MIDDLE - half + 2 * half * i / 16, shown.y0 - high * (1 - (2 * i / 16 - 1) ** 2)) for i in range(17)
-        ]
+        curve = [(MIDDLE - half + 2 * half * i / 16, shown.y0 - high * (1 - (2 * i / 16 - 1) ** 2)) for i in range(17)]
         face(sheet, curve, wrong=True)
         sheet.line(curve, INK, PLAIN)
 
@@ -135,7 +144,9 @@ class Cloth:
         """The seams that this step sews, neatens or turns; one that is only covered stays as it was."""
         before, after = self.done.before.seams, self.done.after.seams
         return frozenset(
-            name for name, seam in after.items() if name not in before or replace(before[name], trapped=seam.trapped) != seam
+            name
+            for name, seam in after.items()
+            if name not in before or before[name]._replace(trapped=seam.trapped) != seam
         )
 
     def worked(self, name: str) -> bool:
