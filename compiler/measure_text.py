@@ -13,15 +13,14 @@ Rounding = Literal["near", "up", "down"]
 
 def round_to_step(value: Fraction, step: Fraction, mode: Rounding = "near") -> Fraction:
     """The nearest multiple of the step (halves go up), or the one above or below. The step is above 0."""
-    steps = value / step
+    return _whole(value.numerator * step.denominator, value.denominator * step.numerator, mode) * step
+
+
+def _whole(above: int, below: int, mode: Rounding) -> int:
+    """The whole number for above/below, which need not be in lowest terms. A guide asks for it a thousand times."""
     if mode == "up":
-        whole = -(-steps.numerator // steps.denominator)
-    elif mode == "down":
-        whole = steps.numerator // steps.denominator
-    else:
-        doubled = 2 * steps + 1
-        whole = doubled.numerator // (2 * doubled.denominator)
-    return whole * step
+        return -(-above // below)
+    return above // below if mode == "down" else (2 * above + below) // (2 * below)
 
 
 _INCH = UNITS["in"].factor
@@ -67,7 +66,7 @@ def show_decimal(value: Fraction, places: int, mode: Rounding = "near") -> str:
 
 def show_fixed(value: Fraction, places: int, mode: Rounding = "near") -> str:
     """The value with exactly so many decimals: `1.80`."""
-    scaled = round_to_step(value * 10**places, Fraction(1), mode).numerator
+    scaled = _whole(value.numerator * 10**places, value.denominator, mode)
     digits = str(abs(scaled)).rjust(places + 1, "0")
     split = len(digits) - places
     return "-" * (scaled < 0) + digits[:split] + ("." + digits[split:] if places else "")

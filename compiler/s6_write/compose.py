@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from dataclasses import asdict, replace
+from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench
@@ -16,6 +16,7 @@ from compiler.s5_buy.shopping import ShoppingList
 from compiler.s6_write.cautions import general_cautions
 from compiler.s6_write.cutting_pages import cut_lines, cutting_steps
 from compiler.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
+from compiler.s6_write.garment_facts import garment_facts
 from compiler.s6_write.guide import Caution, Fact, Guide, GuideStep, Operation, Part, ProofLine, Tool
 from compiler.s6_write.material_lines import material_lines
 from compiler.say import Say
@@ -51,7 +52,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
 
 
 def _content_key(guide: Guide) -> str:
-    told = json.dumps(asdict(guide), sort_keys=True, ensure_ascii=False)
+    told = json.dumps(guide, default=vars, sort_keys=True, ensure_ascii=False)
     return hashlib.sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
 
 
@@ -210,12 +211,7 @@ def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
         facts.append(_fact(solved.values[name], choice.about or name.replace("_", " "), say))
     for name, measure in spec.measures.items():
         facts.append(_fact(solved.values[name], measure.about or name.replace("_", " "), say))
-    lowest = max(run.drops, key=lambda piece: run.drops[piece])
-    facts.append(
-        Fact("", "finished length, top to hem", say.length(run.drops[lowest]), "the depths of the tiers together")
-    )
-    hem = run.final.edge(f"{lowest}.bottom")
-    facts.append(Fact("", "round the hem", say.length(hem.cloth_length), f"one ring of the {say.piece(lowest)}"))
+    facts += garment_facts(run, say)
     for casing in run.final.casings.values():
         facts.append(
             Fact("", "cloth round the waist, before elastic", say.length(casing.length), "it must pass over the hips")

@@ -8,9 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from html import escape
-from itertools import pairwise
 from math import atan2, cos, hypot, pi, sin
 
 from compiler.s6_write.figures import advances
@@ -222,6 +221,7 @@ def number(value: float) -> str:
     return str(round(value * 10))
 
 
+@lru_cache(maxsize=4096)  # a guide says the same words many times
 def width_of(words: str, bold: bool = False) -> float:
     """The length of words set in the shipped font at SIZE."""
     table = _widths(bold)
@@ -280,9 +280,15 @@ def _head(tip: Point, way: float, size: float) -> list[Point]:
 
 def _track(points: Sequence[Point]) -> str:
     """Path data of a line through the points: steps from one rounded place to the next, which keeps it short."""
-    places = [(round(x * 10), round(y * 10)) for x, y in points]
-    steps = [f"{x - before_x} {y - before_y}" for (before_x, before_y), (x, y) in pairwise(places)]
-    return f"M{places[0][0]} {places[0][1]}l{' '.join(steps)}".replace(" -", "-")
+    rest = iter(points)
+    first_x, first_y = next(rest)
+    start_x, start_y = before_x, before_y = round(first_x * 10), round(first_y * 10)
+    steps = []
+    for point_x, point_y in rest:
+        x, y = round(point_x * 10), round(point_y * 10)
+        steps.append(f"{x - before_x} {y - before_y}")
+        before_x, before_y = x, y
+    return f"M{start_x} {start_y}l{' '.join(steps)}".replace(" -", "-")
 
 
 def _path(drawn: str, colour: str, width: float, dash: Sequence[float], fill: str, round_cap: bool) -> str:
