@@ -140,7 +140,7 @@ def _mark(step: SolvedStep) -> str:
 
 
 def _words(value: object) -> str:
-    if isinstance(value, tuple):
+    if type(value) is tuple:
         return ", ".join(_words(one) for one in value)
     return getattr(value, "text", "") or str(getattr(value, "edge", value))
 

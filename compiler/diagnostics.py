@@ -7,7 +7,6 @@ How a fault is shown lies in report_text.py, report_json.py and report_sarif.py.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import Enum
 from typing import Generic, NamedTuple, TypeVar
 
@@ -84,8 +83,7 @@ class Fault(NamedTuple):
         return self.severity is Severity.ERROR
 
 
-@dataclass(frozen=True, slots=True)
-class Staged(Generic[T]):
+class Staged(NamedTuple, Generic[T]):
     """What a stage hands on: its value, where there is one, and every fault it met."""
 
     value: T | None

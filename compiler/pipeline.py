@@ -6,8 +6,7 @@ Each stage is a function from frozen values to a frozen value and its faults; a 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from compiler.diagnostics import Staged
 from compiler.s1_read.spec import Spec, Written
@@ -23,8 +22,7 @@ if TYPE_CHECKING:
     from compiler.s5_buy.shopping import ShoppingList
 
 
-@dataclass(frozen=True)
-class Order:
+class Order(NamedTuple):
     """What is to be made: a spec for one body, with choices, in a workroom. `wearer`: "size M", "Bo"."""
 
     spec: Spec
@@ -62,8 +60,7 @@ def prove_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehearsa
         yield order, prove(order, ready)
 
 
-@dataclass(frozen=True)
-class Planned:
+class Planned(NamedTuple):
     """A proved garment with its cutting and its shopping list: all that the guide is written from."""
 
     rehearsal: Rehearsal

@@ -6,7 +6,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple, Never
 
@@ -46,7 +45,6 @@ class DimensionClash(Exception):
         self.right = right
 
 
-@dataclass(frozen=True, slots=True)
 class Quantity:
     """`value` in base units (mm, g, s, ml, currency) and its dimensions.
 
@@ -54,8 +52,23 @@ class Quantity:
     ZeroDivisionError. `==` asks for the same value and the same dimensions.
     """
 
-    value: Fraction
-    dims: Dims = PLAIN
+    __slots__ = ("dims", "value")
+
+    # Written out: quantities are made by the thousand, and this is the quickest way to make one.
+    def __init__(self, value: Fraction, dims: Dims = PLAIN) -> None:
+        self.value = value
+        self.dims = dims
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, Quantity):
+            return NotImplemented
+        return self.value == other.value and self.dims == other.dims
+
+    def __hash__(self) -> int:
+        return hash((self.value, self.dims))
+
+    def __repr__(self) -> str:
+        return f"Quantity({self.value!r}, {self.dims!r})"
 
     def __add__(self, other: Quantity) -> Quantity:
         return Quantity(self.value + self._alike(other), self.dims)

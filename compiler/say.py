@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from fractions import Fraction
 
 from compiler.quantity import System, show_cloth_length, show_decimal, show_length
@@ -14,15 +13,21 @@ _INCH = Fraction("25.4")
 _YARD = 36 * _INCH
 
 
-@dataclass(frozen=True)
 class Say:
     """How this guide speaks. `joins` holds the joins that the cutting plan gave each piece, over all its copies;
     `lengths` the lengths of the segments that each copy is cut in, for figures."""
 
-    solved: Solved
-    room: Workroom
-    joins: Mapping[str, int] = field(default_factory=dict)
-    lengths: Mapping[str, tuple[tuple[Fraction, ...], ...]] = field(default_factory=dict)
+    def __init__(
+        self,
+        solved: Solved,
+        room: Workroom,
+        joins: Mapping[str, int] | None = None,
+        lengths: Mapping[str, tuple[tuple[Fraction, ...], ...]] | None = None,
+    ) -> None:
+        self.solved = solved
+        self.room = room
+        self.joins = joins or {}
+        self.lengths = lengths or {}
 
     @property
     def system(self) -> System:

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import NamedTuple
 
 
-@dataclass(frozen=True)
-class Workroom:
+class Workroom(NamedTuple):
     """Lengths in mm, money in the currency of the spec; None where the workroom does not say.
 
     The defaults are a home table with one straight-stitch and zigzag machine (house rule, maker to confirm).
@@ -32,7 +31,7 @@ class Workroom:
     machine_takes: Fraction = Fraction(5)  # thickness under the presser foot; house rule, maker to confirm
     sewing_speed: Fraction = Fraction(1500, 60)  # mm of seam a second: 1.5 m a minute, starts and stops included
     bobbin: Fraction | None = None  # mm of thread on a full bobbin
-    lever_takes: Mapping[str, Fraction] = field(default_factory=dict)  # calibrated take-up of the attachment
+    lever_takes: Mapping[str, Fraction] = {}  # calibrated take-up of the attachment
     hourly_rate: Fraction | None = None
     margin: Fraction = Fraction(0)  # share on cost
     currency: str = "EUR"

@@ -7,7 +7,7 @@ off stays so, and every number after it is worked out again. What can't be made 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 
 from compiler.amend.as_cut import as_cut, with_width
@@ -77,7 +77,7 @@ def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
     spec = order.spec
     for one in widths:
         spec = with_width(spec, one)
-    order = replace(order, spec=spec)
+    order = order._replace(spec=spec)
     base = _planned(order) if widths else meant
     if base.value is None:
         return Staged(None, base.faults)

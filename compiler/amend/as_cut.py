@@ -7,7 +7,6 @@ there, and no formula can change a piece that is cut.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.amend.read_record import Measured
@@ -29,9 +28,7 @@ def as_cut(planned: Solved, measured: Sizes) -> Spec:
         solved = planned.pieces[name]
         length, length_at = measured.get((name, "length"), (solved.cut_length, piece.span))
         depth, depth_at = measured.get((name, "depth"), (solved.cut_depth, piece.span))
-        pieces[name] = replace(
-            piece,
-            length=None,
+        pieces[name] = piece._replace(length=None,
             depth=None,
             cut_length=_written(length, length_at, spec.units),
             cut_depth=_written(depth, depth_at, spec.units),

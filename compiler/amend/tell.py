@@ -96,7 +96,7 @@ def _compared(amended: Amended, now: Planned, start: int, end: int | None) -> Co
 
 def _part(planned: Planned, start: int, end: int | None) -> Planned:
     run = planned.rehearsal.run
-    return replace(planned, rehearsal=replace(planned.rehearsal, run=replace(run, performed=run.performed[start:end])))
+    return planned._replace(rehearsal=planned.rehearsal._replace(run=run._replace(performed=run.performed[start:end])))
 
 
 def as_text(amended: Amended) -> str:

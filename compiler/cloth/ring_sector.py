@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, cos, degrees, pi, sin
+from typing import NamedTuple
 
 
-@dataclass(frozen=True)
-class RingSector:
+class RingSector(NamedTuple):
     """A part of a ring. All lengths in mm.
 
     top, hem: the two finished arcs, hem the longer; depth: between them.
@@ -46,6 +45,11 @@ class RingSector:
     def outer(self) -> Fraction:
         """From the centre to the cut bottom."""
         return self.radius + self.depth + self.below
+
+    @property
+    def area(self) -> Fraction:
+        """Of the cut piece in mm2, with its margins; exact, for the angle is a plain ratio."""
+        return self.angle / 2 * (self.outer**2 - self.inner**2) + 2 * self.ends * (self.outer - self.inner)
 
     @property
     def apart(self) -> Fraction:

@@ -8,7 +8,7 @@ until one holds that no other can beat. What the area of the pieces alone rules 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import product
 
@@ -252,7 +252,7 @@ class _Search:
             written = {
                 name: as_written(name, value, self.order.spec.units) for name, value in trial.choices.items()
             }
-            order = replace(self.order, choices={**self.order.choices, **written})
+            order = self.order._replace(choices={**self.order.choices, **written})
             staged = prove(order, self.ready)
             if staged.value is None or has_errors(staged.faults):
                 trial.faults = tuple(fault for fault in staged.faults if fault.is_error)

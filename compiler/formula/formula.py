@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple, Never
 
@@ -92,8 +91,7 @@ def names_in(term: Term) -> Iterator[Name]:
                 yield from names_in(argument)
 
 
-@dataclass(frozen=True, slots=True)
-class _Worker:
+class _Worker(NamedTuple):
     """Works out the terms of one formula; raises _Unworkable at the first that has no value."""
 
     lookup: Callable[[str], Quantity]

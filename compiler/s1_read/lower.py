@@ -73,6 +73,7 @@ class _Lowering:
             frozenset(name.text for name in stack_names(rows, self.techniques)),
             self.formulas,
             self.faults,
+            frozenset(entry.key for entry in map_at(self.tree, "techniques").entries),
         ).steps(rows)
         rules = self._rules()
         faults = (*self.names.faults, *self.formulas.faults, *self.faults)

@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 from compiler.diagnostics import Fault, Label, Span
 from compiler.s1_read.names import unknown_name
 from compiler.s1_read.spec import Arg, ArgValue, EdgeName, LayerName, Step, Word
 from compiler.s1_read.values import Formulas, text_at, value_at
 from compiler.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
-from compiler.techniques.own_technique import OwnTechnique
 from compiler.techniques.technique import Parameter, Technique
 
 T = TypeVar("T")
@@ -37,8 +35,7 @@ def _techniques_in(row: Tree, techniques: Mapping[str, Technique]) -> list[tuple
     return [(entry, techniques[entry.key]) for entry in entries if entry.key in techniques]
 
 
-@dataclass(slots=True)
-class StepLowering:
+class StepLowering(NamedTuple):
     """Lowers the steps of one spec. The names are those given in it."""
 
     techniques: Mapping[str, Technique]
@@ -47,6 +44,7 @@ class StepLowering:
     stacks: frozenset[str]
     formulas: Formulas
     faults: list[Fault]
+    own: frozenset[str] = frozenset()  # the words that the spec describes itself
 
     def steps(self, rows: Iterable[Tree]) -> tuple[Step, ...]:
         """The working steps, each under the heading it stands under. Fails: FB142 to FB145, FB201."""
@@ -58,8 +56,13 @@ class StepLowering:
                 args = self._args(entry, technique)
                 lowered.append(
                     Step(
-                        len(lowered), technique.name, args, part, text_at(row, "tip"), entry.key_span,
-                        technique if isinstance(technique, OwnTechnique) else None,
+                        len(lowered),
+                        technique.name,
+                        args,
+                        part,
+                        text_at(row, "tip"),
+                        entry.key_span,
+                        technique if entry.key in self.own else None,
                     )  # fmt: skip
                 )
         return tuple(lowered)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, field
 
 from compiler.diagnostics import Fault, Label, Span
 from compiler.formula.formula import RESERVED_WORDS
@@ -15,15 +14,15 @@ LONGEST_NAME = 60
 _NAME = re.compile(r"[a-z][a-z0-9_]*")
 
 
-@dataclass(slots=True)
 class Names:
     """Every name given in a spec, with what bears it and where it was given.
 
     A formula uses them side by side, so one name may stand for one thing only.
     """
 
-    faults: list[Fault] = field(default_factory=list)
-    _given: dict[str, tuple[str, Span]] = field(default_factory=dict)
+    def __init__(self) -> None:
+        self.faults: list[Fault] = []
+        self._given: dict[str, tuple[str, Span]] = {}
 
     def give(self, name: str, what: str, span: Span) -> None:
         """Note that something bears this name. Fails: FB140, FB141."""
@@ -71,4 +70,3 @@ def unknown_name(name: str, wanted: str, known: Iterable[str], code: str, span: 
     else:
         help_ = None
     return Fault(code, f"no {wanted} is called `{name[:LONGEST_NAME]}`", Label(span), help=help_)
-

@@ -4,17 +4,20 @@ from __future__ import annotations
 
 from collections import ChainMap
 from collections.abc import Mapping
+from typing import TYPE_CHECKING
 
 from compiler.diagnostics import Fault, Span, Staged, has_errors, in_reading_order
 from compiler.s1_read.lower import lower
-from compiler.s1_read.own_techniques import own_techniques, with_techniques
 from compiler.s1_read.shape import Schema
 from compiler.s1_read.source import Source, read_checked
 from compiler.s1_read.spec import Spec
+from compiler.s1_read.values import value_at
 from compiler.s1_read.yaml_tree import Tree
 from compiler.techniques import techniques
-from compiler.techniques.own_technique import OwnTechnique
 from compiler.techniques.technique import Technique
+
+if TYPE_CHECKING:
+    from compiler.techniques.own_technique import OwnTechnique
 
 SCHEMA = "garment.schema.json"
 
@@ -31,6 +34,10 @@ def read_spec(source: Source, *, in_full: bool = False) -> Staged[Spec]:
     own_faults: list[Fault] = []
 
     def with_own(tree: Tree, schema: Schema) -> Schema:
+        if value_at(tree, "techniques") is None:
+            return schema
+        from compiler.s1_read.own_techniques import own_techniques, with_techniques
+
         found, told = own_techniques(tree, techniques())
         own.update(found)
         own_faults.extend(told)

@@ -61,7 +61,7 @@ class _Reading:
         fields["hourly rate"] = None if per_second is None else per_second * _SECONDS
         fields["attachment takes"] = self._marks()
         given = {key.replace(" ", "_"): value for key, value in fields.items() if value not in (None, {})}
-        given["fold_cloth"] = answer_at(self.tree, "fold cloth", otherwise=Workroom.fold_cloth)
+        given["fold_cloth"] = answer_at(self.tree, "fold cloth", otherwise=Workroom().fold_cloth)
         if "attachment_takes" in given:
             given["lever_takes"] = given.pop("attachment_takes")
         return given | ({"currency": self.currency} if self.currency else {})

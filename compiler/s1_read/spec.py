@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, NamedTuple
 
 from compiler.diagnostics import Span
@@ -13,16 +12,14 @@ if TYPE_CHECKING:
     from compiler.techniques.technique import Technique
 
 
-@dataclass(frozen=True)
-class Word:
+class Word(NamedTuple):
     """A plain text with its place."""
 
     text: str
     span: Span
 
 
-@dataclass(frozen=True)
-class Written:
+class Written(NamedTuple):
     """A quantity or formula as the maker wrote it. `span` covers the text, so offsets in it give places."""
 
     text: str
@@ -30,23 +27,32 @@ class Written:
     span: Span
 
 
-@dataclass(frozen=True)
-class EdgeName:
+class _EdgeName(NamedTuple):
+    piece: str
+    side: str | None
+    span: Span
+
+
+class EdgeName(_EdgeName):
     """An edge or seam by name: `flounce.top` has piece and side; a stack such as `net_top` has side None.
 
     Sides: top, bottom, start, end; and for seams also ends (start sewn to end) and joins (strips pieced).
+    Two names of one edge are equal, wherever they stand.
     """
 
-    piece: str
-    side: str | None
-    span: Span = field(compare=False)
+    __slots__ = ()
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, EdgeName) and self[:2] == other[:2]
+
+    def __hash__(self) -> int:
+        return hash(self[:2])
 
     def __str__(self) -> str:
         return f"{self.piece}.{self.side}" if self.side else self.piece
 
 
-@dataclass(frozen=True)
-class LayerName:
+class LayerName(NamedTuple):
     """One layer of a stack: an edge and the way its right side faces, "out" or "in"."""
 
     edge: EdgeName
@@ -54,6 +60,11 @@ class LayerName:
 
 
 ArgValue = Written | EdgeName | Word | tuple[EdgeName, ...] | tuple[Word, ...] | tuple[LayerName, ...]
+
+
+def each_of(value: ArgValue) -> tuple[Written | EdgeName | Word | LayerName, ...]:
+    """The values of a parameter that takes one or several. A value is a tuple itself, but never a plain one."""
+    return value if type(value) is tuple else (value,)  # type: ignore[return-value]
 
 
 class Arg(NamedTuple):
@@ -69,9 +80,8 @@ class Arg(NamedTuple):
     kind: str = ""
 
 
-@dataclass(frozen=True)
-class Step:
-    index: int  # 0-based among the working steps
+class Step(NamedTuple):
+    index: int  # type: ignore[assignment]  # 0-based among the working steps
     technique: str
     args: Mapping[str, Arg]
     part: str  # the heading it stands under
@@ -139,15 +149,14 @@ class Piecing(NamedTuple):
     span: Span
 
 
-@dataclass(frozen=True)
-class Piece:
+class Piece(NamedTuple):
     """A rectangle. Exactly one of `length` and `cut_length` is written, or both if they agree; so for depth."""
 
     name: str
     span: Span
     about: str
     cloth: Word
-    count: Written | None
+    count: Written | None  # type: ignore[assignment]
     length: Written | None
     cut_length: Written | None
     depth: Written | None

@@ -5,8 +5,6 @@ A value of the wrong form gives nothing here and no fault: the schema has told i
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 from compiler.diagnostics import Fault, Label, Span
 from compiler.formula.formula import Formula, parse_formula
 from compiler.s1_read.spec import Word, Written
@@ -63,11 +61,11 @@ def maps_in(tree: MapTree) -> list[tuple[Entry, MapTree]]:
     return [(entry, entry.value) for entry in tree.entries if isinstance(entry.value, MapTree)]
 
 
-@dataclass(slots=True)
 class Formulas:
     """Reads formulas and keeps the faults in them."""
 
-    faults: list[Fault] = field(default_factory=list)
+    def __init__(self) -> None:
+        self.faults: list[Fault] = []
 
     def at(self, tree: Tree | None, key: str, *, check: bool = False) -> Written | None:
         return self.read(value_at(tree, key), check=check)

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True)
-class Problem:
+class Problem(NamedTuple):
     """A syntax fault in plain words. `at` and `opened` are offsets; `opened` is what was never closed."""
 
     headline: str

@@ -10,7 +10,6 @@ import re
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, field
 from typing import NamedTuple, TypeAlias
 
 import yaml
@@ -144,18 +143,19 @@ class _Places:
         return line, offset - self._starts[line - 1] + 1
 
 
-@dataclass(slots=True)
 class _Open:
     """A map or list whose end has not come yet. A map keeps the key that waits for its value."""
 
-    start: int
-    is_map: bool
-    entries: dict[str, Entry] = field(default_factory=dict)
-    rows: list[Tree] = field(default_factory=list)
-    key: TextTree | None = None
-    end: int = 0
-    # A key that can't be used takes its value with it.
-    drop: bool = False
+    __slots__ = ("drop", "end", "entries", "is_map", "key", "rows", "start")
+
+    def __init__(self, start: int, is_map: bool, end: int = 0) -> None:
+        self.start = start
+        self.is_map = is_map
+        self.entries: dict[str, Entry] = {}
+        self.rows: list[Tree] = []
+        self.key: TextTree | None = None
+        self.end = end
+        self.drop = False  # a key that can't be used takes its value with it
 
 
 # What YAML does not allow in a file (YAML 1.1, 5.1), and the line breaks that editors do not count.

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
 from typing import NamedTuple
@@ -16,8 +15,7 @@ from compiler.s2_solve.kinds import Kind
 from compiler.s2_solve.solved import Takes
 
 
-@dataclass(frozen=True, slots=True)
-class Sum:
+class Sum(NamedTuple):
     """Named lengths, each so many times, together divided by `over`: `2 * band.depth + band.top_takes`."""
 
     terms: tuple[tuple[int, str], ...]
@@ -49,8 +47,7 @@ class Fixed(NamedTuple):
     because: str
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
+class Cut(NamedTuple):
     """How a size becomes a cut size, which is rounded up: `share` times the size and what the steps take."""
 
     takes: tuple[str, ...] = ()
@@ -58,10 +55,7 @@ class Cut:
     finished: bool = True  # whether the size is the finished one
 
 
-@dataclass(frozen=True, slots=True)
-class Equation:
-    """One value and what fixes it. `says` is None where the wearer has yet to give it."""
-
+class _Equation(NamedTuple):
     name: str
     origin: str
     span: Span | None
@@ -69,9 +63,14 @@ class Equation:
     kind: Kind
     cut: Cut | None = None
     message: str = ""  # of a rule: what the maker says when it is broken
-    needs: tuple[str, ...] = field(init=False)
 
-    def __post_init__(self) -> None:
+
+class Equation(_Equation):
+    """One value and what fixes it. `says` is None where the wearer has yet to give it."""
+
+    @cached_property
+    def needs(self) -> tuple[str, ...]:
+        """The names that it stands on."""
         says = self.says
         needs: tuple[str, ...] = ()
         if isinstance(says, Written):
@@ -80,7 +79,7 @@ class Equation:
             needs = tuple(name for _, name in says.terms)
         if self.cut:
             needs = (*needs, *self.cut.takes, ROUNDING)
-        object.__setattr__(self, "needs", tuple(dict.fromkeys(needs)))
+        return tuple(dict.fromkeys(needs))
 
 
 class Agreement(NamedTuple):
@@ -104,14 +103,15 @@ def step_name(step: Step, argument: str) -> str:
     return f"step {step.index + 1}.{argument}"
 
 
-@dataclass(frozen=True)
-class Equations:
-    """All equations of a spec, those written twice included, and the faults of sizes fixed by nothing."""
-
+class _Equations(NamedTuple):
     all: tuple[Equation, ...]
     agreements: tuple[Agreement, ...]
     folded: frozenset[str]
     faults: tuple[Fault, ...]
+
+
+class Equations(_Equations):
+    """All equations of a spec, those written twice included, and the faults of sizes fixed by nothing."""
 
     @cached_property
     def by_name(self) -> Mapping[str, Equation]:

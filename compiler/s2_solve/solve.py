@@ -6,8 +6,8 @@ What does not hang on the body is done once, in `prepare`; `System.solve` then t
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.cloth.ring_sector import RingSector
 from compiler.diagnostics import Fault, Staged, in_reading_order
@@ -76,8 +76,7 @@ def prepare(
     return System(spec, takes, rounding, given, equations, tuple(waiting), workings, faults)
 
 
-@dataclass(frozen=True)
-class System:
+class System(NamedTuple):
     """A spec ready for bodies. `waiting` hangs on the body, `done` does not; `faults` are the spec's own."""
 
     spec: Spec
@@ -89,9 +88,7 @@ class System:
     done: Workings
     faults: tuple[Fault, ...]
 
-    def solve(
-        self, wearer: str, body: Mapping[str, Written], choices: Mapping[str, Written]
-    ) -> Staged[Solved]:
+    def solve(self, wearer: str, body: Mapping[str, Written], choices: Mapping[str, Written]) -> Staged[Solved]:
         """The garment for one body; see `solve` above."""
         given = {name: written for name, written in body.items() if name in self.spec.body}
         given |= {name: written for name, written in choices.items() if name in self.spec.choices}

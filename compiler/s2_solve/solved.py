@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -45,8 +44,7 @@ class Takes(NamedTuple):
     hem: str = ""
 
 
-@dataclass(frozen=True)
-class SolvedPiece:
+class SolvedPiece(NamedTuple):
     """A piece with its numbers in mm. cut_length = length + takes at start and end; cut_depth likewise.
 
     ring: for a piece cut between two arcs, of which length is the upper one; None for a rectangle.
@@ -54,7 +52,7 @@ class SolvedPiece:
     """
 
     piece: Piece
-    count: int
+    count: int  # type: ignore[assignment]
     length: Fraction
     cut_length: Fraction
     depth: Fraction

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from compiler.diagnostics import Fault, Label
 from compiler.formula.formula import names_in
@@ -13,8 +13,7 @@ from compiler.s1_read.spec import Spec, Written
 from compiler.s2_solve.equations import ATTRIBUTES, Equation
 
 
-@dataclass(frozen=True)
-class Structure:
+class Structure(NamedTuple):
     """The equations that can be worked out, each after what it needs, and what is wrong with the others."""
 
     order: tuple[Equation, ...]
@@ -36,9 +35,7 @@ def structure_of(equations: Iterable[Equation], spec: Spec) -> Structure:
     known = by_name.keys() | {f"{piece}.{attribute}" for piece in spec.pieces for attribute in ATTRIBUTES}
     strangers = [list(_unknown(equation, known, spec)) for equation in once.values()]
     faults += [fault for told in strangers for fault in told]
-    sound = {
-        name: equation for (name, equation), told in zip(once.items(), strangers, strict=True) if not told
-    }
+    sound = {name: equation for (name, equation), told in zip(once.items(), strangers, strict=True) if not told}
     order: list[Equation] = []
     for group in _groups({name: equation.needs for name, equation in sound.items()}):
         if len(group) == 1 and group[0] not in sound[group[0]].needs:
@@ -59,9 +56,7 @@ def _fixed_twice(equations: list[Equation]) -> Fault:
 
 
 _ORIGINS = {"body": "body measure"}
-_ORIGINS |= {
-    origin: origin for origin in ("choice", "measure", "material", "piece", "allowance", "step", "rule")
-}
+_ORIGINS |= {origin: origin for origin in ("choice", "measure", "material", "piece", "allowance", "step", "rule")}
 
 
 def _unknown(equation: Equation, known: Collection[str], spec: Spec) -> Iterator[Fault]:
@@ -170,9 +165,7 @@ def _shortest_ring(start: str, inside: Mapping[str, tuple[str, ...]]) -> list[st
 
 
 def _goes_round(inside: Mapping[str, tuple[str, ...]], without: str) -> bool:
-    left = {
-        name: tuple(n for n in needs if n != without) for name, needs in inside.items() if name != without
-    }
+    left = {name: tuple(n for n in needs if n != without) for name, needs in inside.items() if name != without}
     return any(len(group) > 1 or group[0] in left[group[0]] for group in _groups(left))
 
 

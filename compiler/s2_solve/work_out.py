@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 
 from compiler.diagnostics import Fault, Label
 from compiler.formula.formula import EvaluationFault, evaluate, substitute_text
@@ -15,14 +14,20 @@ from compiler.s2_solve.rounding import Rounded, cut_up_to
 from compiler.units import LENGTH, PLAIN
 
 
-@dataclass
 class Workings:
     """The values so far, what rounding changed, and the faults, each with the name that it befell."""
 
-    system: System
-    values: dict[str, Quantity] = field(default_factory=dict)
-    rounded: dict[str, Rounded] = field(default_factory=dict)
-    faults: list[tuple[str, Fault]] = field(default_factory=list)
+    def __init__(
+        self,
+        system: System,
+        values: dict[str, Quantity] | None = None,
+        rounded: dict[str, Rounded] | None = None,
+        faults: list[tuple[str, Fault]] | None = None,
+    ) -> None:
+        self.system = system
+        self.values = {} if values is None else values
+        self.rounded = {} if rounded is None else rounded
+        self.faults = [] if faults is None else faults
 
     def work_out(self, equation: Equation) -> None:
         """Add the value of the equation; in silence nothing when a value that it needs is missing."""

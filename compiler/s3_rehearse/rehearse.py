@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from compiler.cloth.bench import Bench, laid_out
 from compiler.diagnostics import Severity, Staged
-from compiler.s1_read.spec import EdgeName, LayerName, Word
+from compiler.s1_read.spec import EdgeName, LayerName, Word, each_of
 from compiler.s2_solve.solved import Solved, SolvedStep
 from compiler.s3_rehearse.order import fewest_set_ups
 from compiler.s3_rehearse.proofs import proofs
@@ -70,7 +70,7 @@ def _made_by(step: SolvedStep) -> Iterator[str]:
 def _names_in(step: SolvedStep) -> Iterator[str]:
     """Every edge, stack and piece that a step names."""
     for arg in step.step.args.values():
-        for value in arg.value if isinstance(arg.value, tuple) else (arg.value,):
+        for value in each_of(arg.value):
             if isinstance(value, LayerName):
                 yield str(value.edge)
             elif isinstance(value, EdgeName):

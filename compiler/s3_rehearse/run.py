@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
+from typing import NamedTuple
 
 from compiler.cloth.bench import Bench, Edge
 from compiler.diagnostics import Fault
@@ -15,14 +15,15 @@ from compiler.techniques.technique import Performed
 from compiler.workroom import Workroom
 
 
-@dataclass(frozen=True)
-class Run:
-    """The steps as they were carried out, and the bench after the last one."""
-
+class _Run(NamedTuple):
     solved: Solved
     room: Workroom
     performed: tuple[Performed, ...]
     final: Bench
+
+
+class Run(_Run):
+    """The steps as they were carried out, and the bench after the last one."""
 
     @cached_property
     def say(self) -> Say:
@@ -86,8 +87,7 @@ class Run:
         return [name for layer in layers for name in self._opened(layer)]
 
 
-@dataclass(frozen=True)
-class Proof:
+class Proof(NamedTuple):
     """What was to be shown, how it was shown, or the faults where it was not."""
 
     claim: str
@@ -95,8 +95,7 @@ class Proof:
     faults: tuple[Fault, ...] = ()
 
 
-@dataclass(frozen=True)
-class Rehearsal:
+class Rehearsal(NamedTuple):
     run: Run
     proofs: tuple[Proof, ...]
 

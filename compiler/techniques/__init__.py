@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from functools import cache
 from importlib import import_module
-from pkgutil import iter_modules
+from os import listdir
 
 from compiler.s1_read.spec import Step
 from compiler.techniques.technique import Technique
@@ -31,7 +31,10 @@ class _Library(Mapping[str, Technique]):
 
 @cache
 def _modules() -> frozenset[str]:
-    return frozenset(module.name for module in iter_modules(__path__))
+    # pkgutil says the same, and loads a debugger's library for it.
+    return frozenset(
+        name.removesuffix(".py") for name in listdir(__path__[0]) if name.endswith(".py") and name[0] != "_"
+    )
 
 
 @cache

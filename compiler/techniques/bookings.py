@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from compiler.s1_read.spec import EdgeName, LayerName, Spec
+from compiler.s1_read.spec import EdgeName, LayerName, Spec, each_of
 from compiler.s2_solve.solved import Takes
 from compiler.techniques import technique_of
 
@@ -26,7 +26,6 @@ def bookings(spec: Spec) -> Mapping[int, tuple[Takes, ...]]:
         taken[step.index] = technique_of(step).takes(step, edges_in)
         if step.technique == "stack layers":
             layers, name = step.args["layers"].value, step.args["as"].value
-            rows = layers if isinstance(layers, tuple) else (layers,)
-            known = tuple(row.edge for row in rows if isinstance(row, LayerName))
+            known = tuple(row.edge for row in each_of(layers) if isinstance(row, LayerName))
             stacks[name.text] = known  # type: ignore[union-attr]
     return taken

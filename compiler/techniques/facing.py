@@ -9,7 +9,6 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
@@ -61,7 +60,7 @@ class Facing:
             return refused(bench, step, (piece,), fault)
         args = {**written.args, "edge": _as(written.args["with"], "edge"), "to": _as(written.args["edge"], "to")}
         done = (
-            Attach().perform(bench, step._replace(step=replace(written, args=args)), solved, room)._replace(step=step)
+            Attach().perform(bench, step._replace(step=written._replace(args=args)), solved, room)._replace(step=step)
         )
         if done.refused:
             return done

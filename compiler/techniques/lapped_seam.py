@@ -9,7 +9,6 @@ Source: seam class 2 (lapped) in BS 3870:1991; the widths are common practice, n
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
@@ -69,7 +68,7 @@ class LappedSeam:
                 help="let the lower edge reach further under"))  # fmt: skip
         # The lower edge is what `attach` calls the edge, the turned one what it is sewn to.
         args = {**written.args, "edge": _as(written.args["over"], "edge"), "to": _as(written.args["edge"], "to")}
-        plain = SolvedStep(replace(written, args=args), {**step.amounts, "seam": mm(lap)})
+        plain = SolvedStep(written._replace(args=args), {**step.amounts, "seam": mm(lap)})
         done = Attach().perform(bench, plain, solved, room)._replace(step=step)
         if done.refused:
             return done

@@ -14,7 +14,7 @@ from fractions import Fraction
 from compiler.cloth.bench import Bench, Edge, Ply, State
 from compiler.cloth.matching import divisions
 from compiler.diagnostics import Fault
-from compiler.s1_read.spec import LayerName, Step
+from compiler.s1_read.spec import LayerName, Step, each_of
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import KNOT
@@ -40,8 +40,7 @@ BASTE = Fraction(2)  # from the edge: gathering rows lie further in
 def layers_of(step: Step) -> tuple[LayerName, ...]:
     """The layers of a stack as written, outermost first."""
     value = step.args["layers"].value
-    layers = value if isinstance(value, tuple) else (value,)
-    return tuple(layer for layer in layers if isinstance(layer, LayerName))
+    return tuple(layer for layer in each_of(value) if isinstance(layer, LayerName))
 
 
 class StackLayers:

@@ -12,7 +12,7 @@ from typing import Any, NamedTuple, Protocol
 
 from compiler.cloth.bench import Bench
 from compiler.diagnostics import Fault, Label, Severity
-from compiler.s1_read.spec import Arg, EdgeName, Step, Word
+from compiler.s1_read.spec import Arg, EdgeName, Step, Word, each_of
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.workroom import Workroom
@@ -133,14 +133,13 @@ def edges_of(step: Step, name: str) -> tuple[str, ...]:
     if arg is None:
         return ()
     value = arg.value
-    return tuple(str(edge) for edge in (value if isinstance(value, tuple) else (value,)))
+    return tuple(str(edge) for edge in each_of(value))
 
 
 def words_of(step: Step, name: str) -> tuple[str, ...]:
     """The pieces named by a parameter that takes one or several."""
     value = step.args[name].value
-    words = value if isinstance(value, tuple) else (value,)
-    return tuple(word.text for word in words if isinstance(word, Word))
+    return tuple(word.text for word in each_of(value) if isinstance(word, Word))
 
 
 def word_of(step: Step, name: str) -> str:

@@ -21,10 +21,9 @@ def add_limits(parser: argparse.ArgumentParser) -> None:
 
 def within_limits(told: argparse.Namespace, orders: list[Order]) -> list[Order]:
     """The orders in a workroom that has the limits of the call; where the call has none, its own."""
-    from dataclasses import replace
 
     asked = {name: getattr(told, name) for name in ("most_joins", "most_sections") if getattr(told, name) is not None}
-    return [replace(order, room=replace(order.room, **asked)) for order in orders] if asked else orders
+    return [order._replace(room=order.room._replace(**asked)) for order in orders] if asked else orders
 
 
 def _whole(least: int) -> Callable[[str], int]:

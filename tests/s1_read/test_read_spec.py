@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import fields, is_dataclass
 from pathlib import Path
 from typing import Any
 
@@ -40,13 +39,9 @@ def words_of(spec: Spec, span: Span) -> str:
 
 
 def located(value: Any) -> list[Any]:
-    """Every dataclass with a span in the value, deep."""
-    found: list[Any] = []
-    if is_dataclass(value):
-        found += [value] if hasattr(value, "span") else []
-        for held in fields(value):
-            found += located(getattr(value, held.name))
-    elif isinstance(value, tuple):
+    """Every value with a span in the value, deep."""
+    found: list[Any] = [value] if hasattr(value, "span") else []
+    if isinstance(value, tuple):
         for held_value in value:
             found += located(held_value)
     elif hasattr(value, "values"):

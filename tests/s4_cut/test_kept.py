@@ -62,8 +62,8 @@ def test_a_proven_plan_comes_out_of_the_file_and_nothing_is_planned(afresh: list
         ((replace(STRIPS[0], length=cm(310)), STRIPS[1]), BOLT, PRICES, ROOM),
         (STRIPS, replace(BOLT, usable_width=cm(150)), PRICES, ROOM),
         (STRIPS, BOLT, replace(PRICES, per_join=cm(1)), ROOM),
-        (STRIPS, BOLT, PRICES, replace(ROOM, most_joins=0)),
-        (STRIPS, BOLT, PRICES, replace(ROOM, most_sections=1)),
+        (STRIPS, BOLT, PRICES, ROOM._replace(most_joins=0)),
+        (STRIPS, BOLT, PRICES, ROOM._replace(most_sections=1)),
     ],
 )
 def test_another_problem_is_planned_afresh(problem: Any, afresh: list[Any]) -> None:

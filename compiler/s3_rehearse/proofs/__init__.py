@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import cache
 from importlib import import_module
-from pkgutil import iter_modules
+from os import listdir
 
 from compiler.s3_rehearse.run import Proof, Run
 
@@ -14,4 +14,5 @@ from compiler.s3_rehearse.run import Proof, Run
 @cache
 def proofs() -> tuple[Callable[[Run], Proof], ...]:
     """Every proof in this folder, in the order of their names."""
-    return tuple(import_module(f"{__name__}.{module.name}").prove for module in iter_modules(__path__))
+    names = sorted(name.removesuffix(".py") for name in listdir(__path__[0]) if name.endswith(".py") and name[0] != "_")
+    return tuple(import_module(f"{__name__}.{name}").prove for name in names)
