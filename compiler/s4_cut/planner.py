@@ -85,15 +85,16 @@ def best_plan(
             best, cost = plain + over, price(plain, scale) + over_cost
         low = candidate.over_bound
         if candidate.along:
-            found = Search(candidate.along, scale, rest, work, cost - over_cost).run()
+            # First fit may have cut more sections than are searched; a plan of few at the same cost is better.
+            many = best is not None and _sections(best) > MOST_SECTIONS
+            found = Search(candidate.along, scale, rest, work, cost - over_cost + many).run()
             if found.layings is not None:
                 best, cost = found.layings + over, found.cost + over_cost
             low += found.bound
         open_bound = min(open_bound, low)
     if best is None:
         return None
-    sections = sum(1 for laying in best if not laying.across)
-    if sections > MOST_SECTIONS or next(islice(way_choices(strips, bolt), MOST_CHOICES, None), None):
+    if _sections(best) > MOST_SECTIONS or next(islice(way_choices(strips, bolt), MOST_CHOICES, None), None):
         open_bound = _cloth_bound(strips, bolt, scale)  # beyond what was searched only the area is known
     bound = int(min(open_bound, cost))
     if bound == cost:
@@ -162,6 +163,11 @@ def _cloth_bound(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale) -> int:
     """What the pieces' own area costs, in coins."""
     area = sum(strip.length * strip.depth * strip.count for strip in strips)
     return floor(area / bolt.usable_width / bolt.grid * scale.cloth)
+
+
+def _sections(layings: list[Laying]) -> int:
+    """Sections along the bolt."""
+    return sum(1 for laying in layings if not laying.across)
 
 
 def _joins(layings: list[Laying]) -> int:

@@ -49,5 +49,6 @@ def test_a_proven_plan_is_the_cheapest_of_all(case: tuple[tuple[Strip, ...], Bol
     strips, bolt, prices = case
     plan = plan_cutting(strips, bolt, prices)
     assert faults(plan, strips, bolt, prices) == []
-    assert plan.proven
-    assert plan.cost == least_cost(strips, bolt, prices, most_sections=3)
+    least = least_cost(strips, bolt, prices, most_sections=3)
+    # First fit may cut more sections than are searched; it is kept only where that is really cheaper.
+    assert (plan.cost == least) if plan.proven else (len(plan.sections) > 3 and plan.cost < least)
