@@ -10,7 +10,7 @@ from compiler.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
     parser = verbs.add_parser("why", parents=parents, help="say where a number comes from")
     parser.add_argument("spec", metavar="SPEC")
-    parser.add_argument("name", metavar="NAME", help="such as flounce.cut_depth")
+    parser.add_argument("name", metavar="NAME", help="such as flounce.cut_depth, or weight")
     parser.add_argument("--format", choices=("text", "markdown", "json"), default="text")
     parser.set_defaults(verb=_why)
 
@@ -27,7 +27,16 @@ def _why(told: argparse.Namespace) -> int:
     if numbers.value is None:
         reader.tell(numbers.faults)
         return SPEC_AT_FAULT
-    reason = why(numbers.value, told.name)
+    found = numbers.value
+    if told.name not in found.values:
+        # What is only known of the finished garment: its weight, its hems. It has to be rehearsed for that.
+        from compiler.pipeline import prove
+        from compiler.s3_rehearse.whole import reasons_of
+
+        proved = prove(order)
+        if proved.value is not None:
+            found = found._replace(values={**reasons_of(proved.value.run), **found.values})
+    reason = why(found, told.name)
     if reason.value is None:
         reader.tell(reason.faults)
         return WRONG_USE
