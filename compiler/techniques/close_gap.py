@@ -15,6 +15,7 @@ from compiler.cloth.bench import Bench
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.ready import casing_in
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -42,27 +43,27 @@ class CloseGap:
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.step, edge_of(step.step, "of")
-        piece = name.partition(".")[0]
+        pieces = casing_in(bench, name)
         casing = bench.casings.get(name)
         if casing is None:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "of", "FB321", f"there is no casing in `{name}` yet",
                 help="move this step after the one that makes the casing"))  # fmt: skip
         if casing.cord:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "of", "FB322", f"the ends of `{casing.cord}` come out of the gap in `{name}`",
                 help="leave this step out"))  # fmt: skip
         if not casing.open:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "of", "FB322", f"the gap in `{name}` is closed already", help="leave this step out"))  # fmt: skip
         if not casing.elastic:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "of", "FB322", f"the gap in `{name}` would be sewn shut with no elastic inside",
                 notes=("once the gap is closed nothing can be drawn through the casing",),
                 help="put the `insert elastic` step before this one"))  # fmt: skip
         sewn = Sewn("301", casing.gap + 2 * PAST, 1, room.seam_stitch, "closing the gap")
         return Performed(
-            step, bench, bench.with_casing(casing._replace(open=False)), (piece,), sewn=(sewn,), setup="straight stitch"
+            step, bench, bench.with_casing(casing._replace(open=False)), pieces, sewn=(sewn,), setup="straight stitch"
         )
 
     def tell(self, done: Performed, say: Say) -> Telling:

@@ -18,6 +18,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.ready import casing_in
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -67,22 +68,22 @@ class Drawstring:
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.step, Say(solved, room)
         cord, name = word_of(written, "cord"), edge_of(written, "into")
-        piece = name.partition(".")[0]
+        pieces = casing_in(bench, name)
         casing = bench.casings.get(name)
         if casing is None:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "into", "FB321", f"there is no casing in `{name}` yet",
                 help="move this step after the one that makes the casing"))  # fmt: skip
         ends, drawn = step.mm("ends"), _drawn_ends(solved, casing, step.mm("ends"))
         if fault := _not_to_thread(step, say, casing, cord, width_of(solved, cord)) or _too_long(
             step, say, ends, drawn
         ):
-            return refused(bench, step, (piece,), fault)
+            return refused(bench, step, pieces, fault)
         after = bench.with_casing(casing._replace(cord=cord, open=False))
         return Performed(
-            step, bench, after, (piece,),
+            step, bench, after, pieces,
             sewn=(Sewn("304", 4 * casing.width, 1, Fraction(1), "bars at the gap and the middle of the back"),),
-            used=(Used(cord, casing.length + 2 * ends, 1, f"cord in the {solved.pieces[piece].label}"),),
+            used=(Used(cord, casing.length + 2 * ends, 1, f"cord in the {solved.pieces[casing.piece].label}"),),
             setup="zigzag", handled=casing.length,
             facts={"cut": casing.length + 2 * ends, "drawn": drawn, "casing": casing},
         )  # fmt: skip

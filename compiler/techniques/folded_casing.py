@@ -15,6 +15,7 @@ from compiler.cloth.bench import Bench, Casing, State
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.attach import taken
 from compiler.techniques.press import IRON, iron_set
 from compiler.techniques.ready import edge_not_ready, gap_too_wide
 from compiler.techniques.technique import (
@@ -68,7 +69,7 @@ class FoldedCasing:
                 f" {say.length(depth - left)} too little",
                 help="make the casing narrower or the piece deeper"))  # fmt: skip
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + under + depth, held=True))
-        after = after.with_casing(Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap))
+        after = taken(after, edge, under + depth).with_casing(Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap))
         sewn = Sewn("301", edge.set_length - gap, edge.copies, room.seam_stitch, "stitching the casing")
         return Performed(
             step, bench, after, edge.pieces, sewn=(sewn,), setup="straight stitch", handled=2 * edge.set_length,
@@ -77,7 +78,7 @@ class FoldedCasing:
     def tell(self, done: Performed, say: Say) -> Telling:
         edge = done.before.edge(edge_of(done.step.step, "edge"))
         depth, under, gap = (done.step.mm(key) for key in ("depth", "turn under", "gap"))
-        where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
+        where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
         pin = "clip" if say.room.hold_with == "clips" else "pin"
         actions = (
             iron_set(say, edge.pieces[0]),

@@ -19,7 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.drawstring import SEALING
-from compiler.techniques.ready import no_length
+from compiler.techniques.ready import casing_in, no_length
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -55,38 +55,38 @@ class InsertElastic:
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.step, Say(solved, room)
         elastic, name = word_of(written, "elastic"), edge_of(written, "into")
-        piece = name.partition(".")[0]
+        pieces = casing_in(bench, name)
         casing = bench.casings.get(name)
         if casing is None:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "into", "FB321", f"there is no casing in `{name}` yet",
                 help="move this step after the one that makes the casing"))  # fmt: skip
         if casing.elastic or casing.cord:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "into", "FB322", f"the casing in `{name}` holds `{casing.elastic or casing.cord}` already",
                 help="leave one of the two steps out"))  # fmt: skip
         if not casing.open:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "into", "FB322", f"the gap in `{name}` is sewn shut before the elastic goes in",
                 help="move `close gap` after this step"))  # fmt: skip
         width, length = width_of(solved, elastic), step.mm("length")
         if width > casing.width:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "elastic", "FB323",
                 f"`{elastic}` is {say.length(width)} wide and the casing is {say.length(casing.width)} inside,"
                 f" {say.length(width - casing.width)} too narrow",
                 help="make the casing deeper or choose a narrower elastic"))  # fmt: skip
         if casing.gap < width + PASS:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "into", "FB323",
                 f"the gap of {say.length(casing.gap)} is too narrow for elastic {say.length(width)} wide,"
                 f" {say.length(width + PASS - casing.gap)} short",
                 notes=(f"{say.length(width)} + {say.length(PASS)} to pull it through = {say.length(width + PASS)}",),
                 help="leave a wider gap in the casing"))  # fmt: skip
         if fault := no_length(step, "length") or no_length(step, "overlap"):
-            return refused(bench, step, (piece,), fault)
+            return refused(bench, step, pieces, fault)
         if length > casing.length:
-            return refused(bench, step, (piece,), fault_at(
+            return refused(bench, step, pieces, fault_at(
                 written, "length", "FB324",
                 f"the elastic of {say.length(length)} is longer than its casing of {say.length(casing.length)},"
                 f" by {say.length(length - casing.length)}",
@@ -99,10 +99,10 @@ class InsertElastic:
             help="make the casing narrower, or sew a row round it beside the elastic", severity=Severity.WARNING,
         ),)  # fmt: skip
         after = bench.with_casing(casing._replace(elastic=elastic, elastic_length=length))
-        what = f"elastic in the {solved.pieces[piece].label}"
+        what = f"elastic in the {solved.pieces[casing.piece].label}"
         overlap = step.mm("overlap")
         return Performed(
-            step, bench, after, (piece,), loose,
+            step, bench, after, pieces, loose,
             sewn=(Sewn("304", 4 * width, 1, Fraction(2), "joining the elastic"),),
             used=(Used(elastic, length + overlap, 1, what),),
             setup="zigzag", handled=casing.length,
@@ -127,7 +127,7 @@ class InsertElastic:
             ),
             Action(
                 "Fix a safety pin or bodkin in the other end and work it round through the channel to the gap"
-                + (", between the seam margin and the outside." if "." not in casing.name else ".")
+                + (", between the seam margin and the outside." if casing.name == casing.piece else ".")
                 + " Push the cloth back over the elastic as you go.",
                 check="The elastic is not twisted.",
                 remedy="If it is, draw the last hand's length back, turn it and go on.",

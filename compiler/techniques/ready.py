@@ -163,3 +163,11 @@ def seam_too_narrow(solved: Solved, say: Say, step: SolvedStep, arg: str, pieces
         notes=(f"cloth that {'ravels' if ravels else 'does not ravel'} wants {say.length(least)} or more",),
         help=f"write `{arg}: {say.length(least)}` or more",
     )  # fmt: skip
+
+
+def casing_in(bench: Bench, name: str) -> tuple[str, ...]:
+    """The pieces that a casing is made in: of a folded edge or stack, or the band itself; none before it is stacked."""
+    if name in bench.edges:
+        return bench.edge(name).pieces
+    piece = name.partition(".")[0]
+    return (piece,) if piece in bench.cloths else ()
