@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from compiler.s3_rehearse.run import Rehearsal
+from compiler.s3_rehearse.volume import volume_of
+from compiler.s3_rehearse.weight import show_weight, weight_of
 from compiler.say import Say
 
 # Sizes side by side: as many as fit on a sheet of paper.
@@ -51,6 +53,7 @@ def _groups(rehearsals: Sequence[Rehearsal]) -> tuple[ChartGroup, ...]:
         ChartGroup("Choices", tuple(_measured(rehearsals, name, about) for name, about in choices.items())),
     ]
     groups += [_piece(rehearsals, name, f"The {piece.label}") for name, piece in first.pieces.items()]
+    groups.append(_whole(rehearsals))
     return tuple(group for group in groups if group.rows)
 
 
@@ -74,6 +77,24 @@ def _piece(rehearsals: Sequence[Rehearsal], name: str, title: str) -> ChartGroup
             ChartRow("cut depth", tuple(say.cut(piece.blank[1]) for piece, say in pieces)),
         ),
     )
+
+
+def _whole(rehearsals: Sequence[Rehearsal]) -> ChartGroup:
+    """How full the garment is and what it weighs."""
+    volumes = [(volume_of(each.run), _say(each)) for each in rehearsals]
+    weights = [(weight_of(each.run).grams, _say(each).system) for each in rehearsals]
+    rows = [
+        ChartRow("round the hem", tuple(say.length(volume.longest.round) for volume, say in volumes)),
+        ChartRow("round all hems", tuple(say.buy(volume.together) for volume, say in volumes)),
+        ChartRow("fullness from waist to hem", tuple(say.ratio(volume.fullness) for volume, say in volumes)),
+        ChartRow(
+            "weight, about",
+            tuple("unknown" if grams is None else show_weight(grams, system) for grams, system in weights),
+        ),
+    ]
+    if all(volume.layers == 1 for volume, _ in volumes):
+        del rows[1]
+    return ChartGroup("The whole garment", tuple(rows))
 
 
 def _say(rehearsal: Rehearsal) -> Say:
