@@ -48,6 +48,18 @@
     document.getElementById("bar").hidden = false;
   }
 
+  // A link to a reason opens it; not every browser does so by itself.
+  const reveal = () => {
+    const asked = document.getElementById(location.hash.slice(1));
+    const closed = asked && asked.closest("details:not([open])");
+    if (closed) {
+      closed.open = true;
+      asked.scrollIntoView();
+    }
+  };
+  addEventListener("hashchange", reveal);
+  reveal();
+
   const dark = document.getElementById("dark");
   const large = document.getElementById("large");
   const system = matchMedia("(prefers-color-scheme: dark)");

@@ -66,5 +66,7 @@ def _cut_lines(order: ClassOrder) -> tuple[CutLine, ...]:
         for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, say), strict=True):
             joined = joins.get(marked(number, name), 0)
             note = f"{say.count(joined, 'join')} over all copies" if joined else "whole"
-            lines.append(replace(line, letter=order.cutting.letters[marked(number, name)], note=note))
+            # Without its reasons: they stand on measures of the body, and this page is for all to see.
+            letter = order.cutting.letters[marked(number, name)]
+            lines.append(replace(line, letter=letter, note=note, why=()))
     return tuple(lines)

@@ -19,6 +19,7 @@ from compiler.s6_write.figures import cutting_figures, figures_for, how_to_read,
 from compiler.s6_write.garment_facts import garment_facts
 from compiler.s6_write.guide import Caution, Fact, Guide, GuideStep, Operation, Part, ProofLine, Tool
 from compiler.s6_write.material_lines import material_lines
+from compiler.s6_write.reasons import elastic_name, name_of, numbers_of, reasons
 from compiler.say import Say
 from compiler.techniques import technique_of
 from compiler.techniques.technique import Action
@@ -30,15 +31,16 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
     say = Say(solved, run.room, cutting.joins, cutting.lengths)
     cutting_page = cutting_steps(solved, cutting, say)
     parts = _parts(rehearsal, shopping, say, len(cutting_page))
+    facts, pieces = _facts(rehearsal, say), cut_lines(solved, cutting, say)
     guide = Guide(
         title=solved.spec.title,
         wearer=wearer,
         about=solved.spec.about,
-        facts=(*_facts(rehearsal, say), *_times(rehearsal, shopping, parts)),
+        facts=(*facts, *_times(rehearsal, shopping, parts)),
         cautions=general_cautions(rehearsal),
         tools=_tools(rehearsal),
         materials=material_lines(shopping, say),
-        cutting=cut_lines(solved, cutting, say),
+        cutting=pieces,
         cutting_figures=(how_to_read(), *cutting_figures(cutting, solved, say)),
         cutting_steps=cutting_page,
         parts=(*parts, _last_look(rehearsal, say, cutting_page, parts)),
@@ -47,6 +49,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         overview=overview(run, say),
         rounding=say.length(solved.rounding),
         content_key="",
+        reasons=reasons(rehearsal.run, facts, pieces, parts),
     )
     return replace(guide, content_key=_content_key(guide))
 
@@ -58,7 +61,7 @@ def _content_key(guide: Guide) -> str:
 
 def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int) -> tuple[Part, ...]:
     parts: list[tuple[str, list[Operation]]] = []
-    performed = rehearsal.run.performed
+    performed, solved = rehearsal.run.performed, rehearsal.solved
     stops = _stops(rehearsal, shopping)
     number = numbered
     for at, done in enumerate(performed):
@@ -82,6 +85,7 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
             steps=tuple(steps),
             tip=done.step.step.tip,
             stop=stops[at],
+            why=numbers_of(done, solved),
         )
         if not parts or parts[-1][0] != heading:
             parts.append((heading, []))
@@ -214,12 +218,17 @@ def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
     facts += garment_facts(run, say)
     for casing in run.final.casings.values():
         facts.append(
-            Fact("", "cloth round the waist, before elastic", say.length(casing.length), "it must pass over the hips")
+            Fact(
+                name_of(solved, f"{casing.piece}.length", casing.length),
+                "cloth round the waist, before elastic",
+                say.length(casing.length),
+                "it must pass over the hips",
+            )
         )
         if casing.elastic:
             facts.append(
                 Fact(
-                    "",
+                    elastic_name(run, casing),
                     "elastic, closed and at rest",
                     say.length(casing.elastic_length),
                     "see the step that draws it in",

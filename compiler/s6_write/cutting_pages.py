@@ -28,6 +28,7 @@ def cut_lines(solved: Solved, cutting: Cutting, say: Say) -> tuple[CutLine, ...]
                 letter=cutting.letters[name], piece=piece.label, cloth=_cloth(solved, piece.piece.cloth.text),
                 count=str(piece.count), cut_length=say.cut(piece.blank[0]), cut_depth=say.cut(piece.blank[1]),
                 finished=f"{say.length(piece.length)} x {say.length(piece.depth)}{folded}", note=note,
+                why=tuple(f"{name}.{size}" for size in ("length", "depth", "cut_length", "cut_depth", "count")),
             )
         )  # fmt: skip
     return tuple(lines)

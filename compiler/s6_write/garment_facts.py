@@ -16,7 +16,7 @@ def garment_facts(run: Run, say: Say) -> Iterator[Fact]:
     """The finished length first, the weight last. Each carries the name that `furbelow why` answers to."""
     volume = volume_of(run)
     lowest = max(run.drops.values())
-    yield Fact("", "finished length, top to hem", say.length(lowest), "the depths of the tiers together")
+    yield Fact("top_to_hem", "finished length, top to hem", say.length(lowest), "the depths of the tiers together")
     yield from _stepped(volume, say)
     hem = volume.longest
     yield Fact(hem.name, "round the hem", say.length(hem.round), f"one ring of the {say.piece(hem.piece)}")

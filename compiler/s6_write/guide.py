@@ -20,6 +20,27 @@ class Figure:
 
 
 @dataclass(frozen=True)
+class Reason:
+    """Why a number is what it is: the words of `furbelow why`, and the same in plain words.
+
+    name, value, formula, with_numbers, rounding: as the spec has them, in the spec's units. `place` is a line of the
+    spec's own file, empty for a measure of a body. `inputs` are the names of the numbers that it stands on, each with
+    a reason of its own in the guide.
+    """
+
+    name: str
+    label: str  # "cut depth of the flounce"
+    value: str
+    told: str  # what it comes from: a sum with its numbers, or for a number that was written who says so
+    formula: str
+    with_numbers: str
+    rounding: str
+    place: str
+    operation: str  # the key of the operation that asks for it; empty for most
+    inputs: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
 class Fact:
     """A measurement in the summary table; `name` is its name in the spec, `reason` the derivation in words."""
 
@@ -67,6 +88,7 @@ class CutLine:
     cut_depth: str
     finished: str
     note: str
+    why: tuple[str, ...] = ()  # the reasons that are told with this piece
 
 
 @dataclass(frozen=True)
@@ -94,6 +116,7 @@ class Operation:
     steps: tuple[GuideStep, ...]
     tip: str  # the maker's note, Markdown
     stop: str  # says that the work may be put away here, or that a sitting ends; empty where neither
+    why: tuple[str, ...] = ()  # reasons of numbers in its steps
 
 
 @dataclass(frozen=True)
@@ -129,6 +152,15 @@ class Guide:
     rounding: str  # "5 mm" or "1/4 in"
     content_key: str  # changes when anything that is read changes
     language: str = "en"
+    reasons: tuple[Reason, ...] = ()
+
+    @property
+    def told_why(self) -> tuple[str, ...]:
+        """The names of the reasons that have a place of their own: with their piece, or else in the summary table."""
+        known = {reason.name for reason in self.reasons}
+        pieces = [name for line in self.cutting for name in line.why]
+        measured = (fact.name for fact in self.facts if fact.name in known and fact.name not in pieces)
+        return (*dict.fromkeys(measured), *pieces)
 
     @property
     def all_steps(self) -> tuple[GuideStep, ...]:

@@ -23,7 +23,7 @@ def prove(run: Run) -> Proof:
         return Proof(CLAIM, "not asked: a step before it was refused")
     lowest = max(run.drops, key=lambda piece: run.drops[piece])
     drop, faults = run.drops[lowest], []
-    chain = " + ".join(say.length(run.final.depth(piece)) for piece in _above(run, lowest))
+    chain = " + ".join(say.length(run.final.depth(piece)) for piece in above(run, lowest))
     if worn.length is not None:
         asked = solved.length("worn.length")
         gap = drop - asked
@@ -52,7 +52,7 @@ def prove(run: Run) -> Proof:
     return Proof(CLAIM, f"{chain} = {say.length(drop)}", tuple(faults))
 
 
-def _above(run: Run, lowest: str) -> list[str]:
+def above(run: Run, lowest: str) -> list[str]:
     """The pieces that hang one from the other down to this one, from the top."""
     chain = [lowest]
     while run.hangs[chain[0]] > 0:
