@@ -6,10 +6,12 @@ import os
 import threading
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from compiler.preview.build import Built
 
-LOOK_EVERY = 0.015  # seconds between two looks at the files
+LOOK_EVERY = 0.008  # seconds between two looks at the files
+EMPTY = 25  # looks at an empty file before it is believed: most editors empty a file and then write it
 LONGEST_WAIT = 20.0  # seconds that a browser may wait for news
 
 
@@ -54,12 +56,12 @@ class Watch:
             return self._state
 
     def _follow(self) -> None:
-        before = self._seen
+        before, alike = self._seen, 0
         while not self._ended.wait(LOOK_EVERY):
             seen = self._look()
-            # Two looks alike: a file that is just being written is empty or short for a moment.
-            if seen != before or seen == self._seen:
-                before = seen
+            # Two looks alike: a file that is just being written is short for a moment.
+            before, alike = seen, alike + 1 if seen == before else 0
+            if seen == self._seen or alike < (EMPTY if any(file and file.size == 0 for file in seen) else 1):
                 continue
             self._seen = seen
             state = self._built(self._state)
@@ -75,14 +77,19 @@ class Watch:
             return State(number, before.guide_number, before.guide, built.report, built.tally)
         return State(number, number, built.guide, built.report, built.tally)
 
-    def _look(self) -> tuple[tuple[int, int, int] | None, ...]:
+    def _look(self) -> tuple[_Stamp | None, ...]:
         return tuple(map(_stamp, self._files))
 
 
-def _stamp(file: str) -> tuple[int, int, int] | None:
+class _Stamp(NamedTuple):
+    changed: int
+    size: int
+    number: int  # editors save by renaming a new file, or by writing into the old one: this tells the first
+
+
+def _stamp(file: str) -> _Stamp | None:
     try:
         found = os.stat(file)
     except (OSError, ValueError):
         return None
-    # Editors save by renaming a new file, or by writing into the old one: the number of the file tells the first.
-    return found.st_mtime_ns, found.st_size, found.st_ino
+    return _Stamp(found.st_mtime_ns, found.st_size, found.st_ino)

@@ -20,6 +20,13 @@ def spec(tmp_path: Path) -> Path:
     return file
 
 
+def save(spec: Path, text: str) -> None:
+    """At one stroke, so that one save is one build."""
+    beside = spec.with_suffix(".new")
+    beside.write_text(text, encoding="utf-8")
+    beside.replace(spec)
+
+
 @pytest.fixture
 def opened(browser: Browser, spec: Path) -> Iterator[tuple[Page, list[str], list[str]]]:
     with running(spec) as (_, port):
@@ -68,6 +75,77 @@ def test_the_place_in_the_guide_is_kept(opened: tuple[Page, list[str], list[str]
     spec.write_text(LARKSPUR.replace("title: Larkspur dancing", "title: Tansy dancing"), encoding="utf-8")
     expect(page.locator("body")).not_to_have_attribute("data-guide", "1")
     assert abs(page.evaluate(f"{place}.scrollY") - 900) < 3
+
+
+SHOWN = "document.querySelector('iframe:not(.coming)').contentDocument"
+
+# All that is told in the guide, attributes in one order.
+AS_TOLD = """() => {
+    const told = (node) => node.nodeType !== Node.ELEMENT_NODE ? node.nodeValue : "<" + node.nodeName
+        + [...node.attributes].map((each) => ` ${each.name}="${each.value}"`).sort().join("") + ">"
+        + [...node.childNodes].map(told).join("") + "</>";
+    const guide = document.querySelector('iframe:not(.coming)').contentDocument;
+    return guide.title + told(guide.querySelector("header")) + told(guide.querySelector("main"));
+}"""
+
+EDITS = {
+    "a title": [("title: Larkspur dancing", "title: Tansy <b>dancing</b>")],
+    "a measure that most of the drawings show": [("length: 300 cm", "length: 310 cm")],
+    "a choice that changes counts": [("layers of net, default: 2", "layers of net, default: 3")],
+    "no notes, and another word for a piece": [(LARKSPUR[LARKSPUR.index("notes:") :], ""), ("about: upper tier", "about: yoke")],
+    "a step less": [("  - press: {piece: lining}\n", "")],
+    "a step more": [("  - press: {piece: lining}\n", "  - press: {piece: lining}\n  - press: {piece: upper}\n")],
+    "another heading": [("part: Finish", "part: Last of all")],
+}
+
+
+@pytest.mark.parametrize("edits", [EDITS[name] for name in EDITS], ids=list(EDITS))
+def test_a_guide_brought_up_to_date_is_the_guide_loaded_anew(
+    opened: tuple[Page, list[str], list[str]], spec: Path, edits: list[tuple[str, str]]
+) -> None:
+    page = opened[0]
+    first = page.evaluate(AS_TOLD)
+    text = LARKSPUR
+    for old, new in edits:
+        assert old in text
+        text = text.replace(old, new)
+    save(spec, text)
+    expect(page.locator("body")).to_have_attribute("data-guide", "2")
+    brought = page.evaluate(AS_TOLD)
+    page.reload()
+    page.wait_for_selector("body[data-guide='2']")
+    assert brought == page.evaluate(AS_TOLD)
+    assert brought != first
+    save(spec, LARKSPUR)
+    expect(page.locator("body")).to_have_attribute("data-guide", "3")
+    assert page.evaluate(AS_TOLD) == first
+
+
+def test_what_is_not_new_stays_in_the_page_with_its_ticks(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:
+    page = opened[0]
+    guide = page.frame_locator("iframe:not(.coming)")
+    guide.locator(".step input").nth(4).check(force=True)
+    guide.locator("#dark").click()
+    page.evaluate(f"{SHOWN}.mark = 'the same document'")
+    spec.write_text(LARKSPUR.replace("length: 300 cm", "length: 310 cm"), encoding="utf-8")
+    expect(page.locator("body")).not_to_have_attribute("data-guide", "1")
+    assert page.evaluate(f"{SHOWN}.mark") == "the same document"
+    expect(guide.locator("main")).to_contain_text("310 cm")
+    expect(guide.locator(".step input:checked")).to_have_count(1)
+    expect(guide.locator("#dark")).to_have_attribute("aria-pressed", "true")
+    expect(guide.locator("#far-words")).to_contain_text("1 of ")
+
+
+def test_a_step_more_is_counted_and_can_be_ticked(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:
+    page = opened[0]
+    guide = page.frame_locator("iframe:not(.coming)")
+    before = guide.locator(".step input").count()
+    spec.write_text(LARKSPUR.replace("  - press: {piece: lining}\n", ""), encoding="utf-8")
+    expect(page.locator("body")).not_to_have_attribute("data-guide", "1")
+    after = guide.locator(".step input").count()
+    assert after < before
+    guide.locator(".step input").last.check(force=True)
+    expect(guide.locator("#far-words")).to_have_text(f"1 of {after} done")
 
 
 def test_hostile_text_in_a_fault_stays_text(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:

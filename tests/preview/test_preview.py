@@ -7,6 +7,7 @@ import json
 import os
 import socket
 import struct
+import time
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -14,7 +15,7 @@ from typing import Any
 import pytest
 
 from compiler.preview.build import build
-from compiler.preview.watch import Watch
+from compiler.preview.watch import LOOK_EVERY, Watch
 from tests.preview.running import SPECS, call, running
 
 LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
@@ -115,6 +116,7 @@ def test_a_fault_is_told_and_the_last_good_guide_is_kept(spec: Path, preview: tu
     third = state(port, after=second["number"])
     assert third["guide"] == third["number"]
     assert third["report"] == ""
+    assert "Tansy dancing" in third["page"]
     assert b"Tansy dancing" in ask(port, "/guide")[2]
 
 
@@ -124,6 +126,20 @@ def test_a_save_by_renaming_is_seen_too(spec: Path, preview: tuple[Watch, int]) 
     beside.write_text(FAULTY, encoding="utf-8")
     os.replace(beside, spec)
     assert "linning" in state(port, after=1)["report"]
+
+
+def test_a_file_that_is_emptied_before_it_is_written_is_not_told_as_empty(spec: Path, preview: tuple[Watch, int]) -> None:
+    _, port = preview
+    with spec.open("w", encoding="utf-8") as file:
+        time.sleep(4 * LOOK_EVERY)
+        file.write(FAULTY)
+    assert "linning" in state(port, after=1)["report"]
+
+
+def test_a_file_that_stays_empty_is_told(spec: Path, preview: tuple[Watch, int]) -> None:
+    _, port = preview
+    spec.write_bytes(b"")
+    assert "FB1" in state(port, after=1)["report"]
 
 
 def test_a_file_that_goes_away_is_told(spec: Path, preview: tuple[Watch, int]) -> None:
@@ -139,6 +155,14 @@ def test_a_preview_may_begin_with_a_fault(spec: Path) -> None:
     with running(spec) as (_, port):
         assert state(port)["guide"] == 0
         assert ask(port, "/guide")[2] == b""
+
+
+def test_the_guide_comes_with_the_news_to_who_shows_another_one(spec: Path, preview: tuple[Watch, int]) -> None:
+    _, port = preview
+    assert state(port)["page"].encode() == ask(port, "/guide")[2]
+    assert "page" not in json.loads(ask(port, "/state?after=0&guide=1")[2])
+    spec.write_text(FAULTY, encoding="utf-8")
+    assert "page" not in json.loads(ask(port, "/state?after=1&guide=1")[2])
 
 
 # --- who is answered ---
