@@ -22,6 +22,12 @@ NARROWEST_TURN = Fraction(3)
 # Elastic rolls and twists in a casing wider than it by more than this (house rule, maker to confirm).
 CASING_ROOM = Fraction(10)
 
+# A skirt is heavy when each mm of its elastic's width carries more than this in g: 750 g on elastic 25 mm wide. By the
+# width, for two strips side by side pull twice as hard as one (house rule, maker to confirm).
+ELASTIC_CARRIES = Fraction(30)
+# Elastic for a heavy skirt is shorter than the waist by so much or more. Common practice, no source: about 6 in.
+HEAVY_REDUCTION = Fraction(150)
+
 # Fullest gathers by cloth weight in g/m2 (house rule, maker to confirm; chiffon ruches 3 and taffeta 2 in
 # Butterick, The New Dressmaker, 1921).
 _FULLEST = ((Fraction(40), Fraction(4)), (Fraction(100), Fraction(3)), (Fraction(200), Fraction(5, 2)))

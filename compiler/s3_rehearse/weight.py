@@ -64,6 +64,24 @@ def weight_of(run: Run) -> Weight:
     return Weight(reasons, tuple(dict.fromkeys(unknown)), tuple(left_out))
 
 
+def grams_of(run: Run) -> Fraction | None:
+    """The weight of the garment alone, without its reasons; None where that of a cloth is not known."""
+    total, materials = Fraction(0), run.solved.materials
+    for piece in run.solved.pieces.values():
+        per_area = materials[piece.piece.cloth.text].amounts.get("weight")
+        if per_area is None:
+            return None
+        area = piece.ring.area if piece.ring else piece.cut_length * piece.cut_depth
+        total += piece.count * area * per_area.value
+    for use in (use for done in run.performed for use in done.used):
+        amounts = materials[use.material].amounts
+        if materials[use.material].material.kind not in _SEWN_IN or "weight" not in amounts:
+            continue
+        used = mm(use.amount * use.copies) * amounts["weight"]
+        total += (used if used.dims == MASS else used * amounts["width"]).as_mass_g()
+    return total
+
+
 def show_weight(grams: Fraction, system: System) -> str:
     """To the gram, or to the tenth of an ounce with the grams beside it."""
     metric = f"{show_decimal(grams / 1000, 2)} kg" if grams >= 1000 else f"{show_decimal(grams, 0)} g"

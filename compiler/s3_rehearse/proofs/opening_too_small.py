@@ -65,7 +65,7 @@ def _casing(run: Run, casing: Casing, passes: Fraction) -> list[Fault]:
     material = solved.materials[casing.elastic]
     needed = girth / casing.elastic_length - 1
     rated = material.amounts["stretch"].value if "stretch" in material.amounts else None
-    place = _drawn_in(run, casing)
+    place = drawn_in(run, casing)
     if rated is not None and needed > rated:
         faults.append(
             Fault("FB409",
@@ -88,7 +88,7 @@ def _casing(run: Run, casing: Casing, passes: Fraction) -> list[Fault]:
     return faults
 
 
-def _drawn_in(run: Run, casing: Casing) -> Span:
+def drawn_in(run: Run, casing: Casing) -> Span:
     """Where the spec says how long the elastic is: in the step that put it there."""
     for done in run.performed:
         made = done.after.casings.get(casing.name)
