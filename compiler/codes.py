@@ -139,6 +139,7 @@ CODES: dict[str, str] = {
     "FB415": "the measured and the worked out sizes differ",
     "FB416": "a seam is thicker than the machine takes",
     "FB417": "an elastic is too long for the weight that it carries",
+    "FB418": "an under layer hangs below the layers over it",
     # cut
     "FB501": "a piece is too wide for every width that the cloth is offered in",
     "FB502": "a cloth can't be cut with so few joins or sections",

@@ -46,10 +46,7 @@ class Run(_Run):
     def hangs(self) -> Mapping[str, Fraction]:
         """How far below the top of the garment the top of each piece hangs, in mm."""
         below: dict[str, Fraction] = {}
-        across = [
-            seam.edges for seam in self.final.seams.values() if seam.edges and not seam.edges[0].endswith(".start")
-        ]
-        pairs = [pair for edges in across for pair in self._pairs(edges)]
+        pairs = self._across
         lower = {down for up, down, same in pairs if not same}
         for piece in self.final.cloths:
             if piece not in lower:
@@ -64,6 +61,22 @@ class Run(_Run):
     def drops(self) -> Mapping[str, Fraction]:
         """How far below the top of the garment the bottom of each piece hangs, in mm."""
         return {piece: top + self.final.depth(piece) for piece, top in self.hangs.items()}
+
+    @cached_property
+    def ends(self) -> Mapping[str, Fraction]:
+        """How far below the top of the garment the lowest of all that hangs from each piece ends, in mm."""
+        lowest = dict(self.drops)
+        for _ in self.final.cloths:
+            for up, down, same in self._across:
+                if not same:
+                    lowest[up] = max(lowest[up], lowest[down])
+        return lowest
+
+    @cached_property
+    def _across(self) -> list[tuple[str, str, bool]]:
+        """The pairs of all seams that run round the garment."""
+        seams = self.final.seams.values()
+        return [pair for seam in seams if seam.edges and not seam.edges[0].endswith(".start") for pair in self._pairs(seam.edges)]
 
     def _pairs(self, edges: tuple[str, ...]) -> list[tuple[str, str, bool]]:
         """(upper piece, lower piece, level) for each two piece edges in a seam; two top edges hang level."""

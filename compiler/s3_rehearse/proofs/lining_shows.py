@@ -1,16 +1,20 @@
 """What must stay hidden is shorter than what covers it, by the clearance asked.
 
-Guarantees: the drop of each piece under `worn: hidden` and its clearance do not pass the lowest edge of the garment.
+Guarantees: the drop of each piece under `worn: hidden` and its clearance do not pass the lowest edge of the garment. Of
+    stacked layers none ends below those outside it; where one does that is not to be hidden, it warns.
 Cannot know: how the skirt swings, or a body whose back is longer than its front.
 Source: an underskirt is 1 in shorter than the outer one: Ingalls, Text-Book on Domestic Art, 1911.
 """
 
 from __future__ import annotations
 
-from compiler.diagnostics import Fault, Label
-from compiler.s3_rehearse.run import Proof, Run
+from collections.abc import Iterator
 
-CLAIM = "The lining stays hidden"
+from compiler.diagnostics import Fault, Label, Severity
+from compiler.s3_rehearse.run import Proof, Run
+from compiler.say import listed
+
+CLAIM = "What lies under stays hidden"
 
 
 def prove(run: Run) -> Proof:
@@ -39,4 +43,33 @@ def prove(run: Run) -> Proof:
                       help=f"make `{piece}` {say.length(asked - left)} shallower")
             )  # fmt: skip
         shown.append(f"the {say.piece(piece)} ends {say.length(left)} above the hem")
+    for layers in _stacks(run):
+        faults += _hanging_out(run, layers)
+        if len({run.ends[piece] for piece in layers}) > 1:
+            shown.append(f"from the outside in the layers end at {listed([say.length(run.ends[each]) for each in layers])}")
     return Proof(CLAIM, "; ".join(shown), tuple(faults))
+
+
+def _stacks(run: Run) -> Iterator[list[str]]:
+    """The layers of each stack that lies in no other, outermost first."""
+    for name, edge in run.final.edges.items():
+        if "." not in name and name not in run.final.layered and len(edge.plies) > 1:
+            yield list(dict.fromkeys(edge.pieces))
+
+
+def _hanging_out(run: Run, layers: list[str]) -> Iterator[Fault]:
+    say, pieces = run.say, run.solved.pieces
+    for at, inner in enumerate(layers[1:], 1):
+        outer = max(layers[:at], key=lambda piece: run.ends[piece])
+        over = run.ends[inner] - run.ends[outer]
+        if over > run.solved.rounding and inner not in run.solved.spec.worn.hidden:
+            piece = pieces[inner].piece
+            yield Fault(
+                "FB418",
+                f"the {say.piece(inner)} lies under the {say.piece(outer)} and ends {say.length(over)} below it",
+                Label((piece.depth or piece.cut_depth or piece.cloth).span, f"ends {say.length(run.ends[inner])} from the top"),
+                (Label(pieces[outer].piece.span, f"ends {say.length(run.ends[outer])} from the top"),),
+                notes=("a stack lists its layers from the outside in",),
+                help=f"make `{inner}` {say.length(over)} shallower, or list it before `{outer}` in the stack",
+                severity=Severity.WARNING,
+            )  # fmt: skip
