@@ -1,6 +1,6 @@
 "use strict";
 // Asks for news, shows the faults, and brings the guide up to date: only what is new in it is put in, so that the page
-// keeps its place, its ticks and most of its layout. Where a control comes or goes the guide is loaded anew.
+// keeps its place and most of its layout. Where a control comes or goes the guide's own script begins anew.
 (() => {
   const byId = (id) => document.getElementById(id);
   const pause = (ms) => new Promise((done) => setTimeout(done, ms));
@@ -29,57 +29,65 @@
     byId("guide").append(next);
   };
 
-  // What the guide's own script listens to, or the page is built with: the script has to begin anew.
-  const FIXED = "html, head, body, script, style, meta, button, form, input";
-  const isFixed = (node) => node.nodeType === Node.ELEMENT_NODE && (node.matches(FIXED) || node.querySelector(FIXED) !== null);
+  const CONTROLS = "form, input, button", LOADED = "script, style, meta";
+  const holds = (nodes, what) => nodes.some((node) => node.nodeType === Node.ELEMENT_NODE
+    && (node.matches(what) || node.querySelector(what) !== null));
 
-  // The changes that make `live` from what was written before what is written now, or null where it can't be changed so.
-  // The guide's script has set things in `live` that were never written: they stay.
-  const changes = (live, before, now, found = []) => {
-    if (before.isEqualNode(now)) return found;
-    if (live.nodeName !== before.nodeName || live.childNodes.length !== before.childNodes.length) return null;
-    if (before.nodeName !== now.nodeName) {
-      if (isFixed(before) || isFixed(now)) return null;
-      found.push(() => live.replaceWith(live.ownerDocument.importNode(now, true)));
-      return found;
-    }
+  // Notes in `found` the changes that make `live` from what was written before what is written now; false where only
+  // loading can. What the guide's script has set in `live` was never written: it stays.
+  const compare = (live, before, now, found) => {
+    if (before.isEqualNode(now)) return true;
+    if (live.nodeName !== before.nodeName || live.childNodes.length !== before.childNodes.length) return false;
+    if (before.nodeName !== now.nodeName) return swap(live.parentNode, [live], [now], live, found);
     if (before.nodeType !== Node.ELEMENT_NODE) {
-      found.push(() => { live.nodeValue = now.nodeValue; });
-      return found;
+      found.changes.push(() => { live.nodeValue = now.nodeValue; });
+      return true;
     }
-    if (before.matches("script, style, meta")) return null;
+    if (before.matches(LOADED)) return false;
     for (const { name } of [...before.attributes, ...now.attributes]) {
       const value = now.getAttribute(name);
       if (value === before.getAttribute(name)) continue;
-      found.push(() => (value === null ? live.removeAttribute(name) : live.setAttribute(name, value)));
+      found.changes.push(() => (value === null ? live.removeAttribute(name) : live.setAttribute(name, value)));
     }
     const [olds, news, lives] = [before, now, live].map((of) => [...of.childNodes]);
-    let start = 0, end = 0;
-    const fewer = Math.min(olds.length, news.length);
-    while (start < fewer && olds[start].isEqualNode(news[start])) start += 1;
-    while (end < fewer - start && olds[olds.length - 1 - end].isEqualNode(news[news.length - 1 - end])) end += 1;
-    const paired = fewer - end;
-    for (let at = start; at < paired; at += 1) {
-      if (changes(lives[at], olds[at], news[at], found) === null) return null;
+    let start = 0;
+    while (start < Math.min(olds.length, news.length) && olds[start].isEqualNode(news[start])) start += 1;
+    // What is more or less stands where the first difference is; all behind it is paired from the end.
+    const paired = Math.min(olds.length, news.length) - start;
+    const [gone, come] = [lives, news].map((of) => of.slice(start, of.length - paired));
+    for (let left = paired; left > 0; left -= 1) {
+      if (!compare(lives.at(-left), olds.at(-left), news.at(-left), found)) return false;
     }
-    const gone = olds.slice(paired, olds.length - end), come = news.slice(paired, news.length - end);
-    if ([...gone, ...come].some(isFixed)) return null;
-    const place = lives[olds.length - end] ?? null;
-    found.push(() => {
-      lives.slice(paired, olds.length - end).forEach((child) => child.remove());
-      come.forEach((child) => live.insertBefore(live.ownerDocument.importNode(child, true), place));
+    return swap(live, gone, come, lives[start + gone.length] ?? null, found);
+  };
+
+  const swap = (within, gone, come, place, found) => {
+    if (holds([...gone, ...come], LOADED)) return false;
+    found.anew ||= holds([...gone, ...come], CONTROLS);
+    // Before the changes of what stands behind, so that the place is still there.
+    found.changes.unshift(() => {
+      come.forEach((node) => within.insertBefore(within.ownerDocument.importNode(node, true), place));
+      gone.forEach((node) => node.remove());
     });
-    return found;
+    return true;
+  };
+
+  // Fresh controls hear nothing yet, and the same script, which the guide's policy lets in, takes them up.
+  const beginAnew = (live) => {
+    live.querySelectorAll("form, :not(form) > input, :not(form) > button").forEach((old) => old.replaceWith(old.cloneNode(true)));
+    const old = live.querySelector("script"), again = live.createElement("script");
+    again.textContent = old.textContent;
+    old.replaceWith(again);
   };
 
   const put = (of, page) => {
     const live = shown?.contentDocument;
     // The frame may have been given a later guide than the one it asked for.
     if (!live || live.documentElement.dataset.key !== written.documentElement.dataset.key) { load(of, page); return; }
-    const now = parsed(page);
-    const found = changes(live.documentElement, written.documentElement, now.documentElement);
-    if (found === null) { load(of, page); return; }
-    found.forEach((change) => change());
+    const now = parsed(page), found = { changes: [], anew: false };
+    if (!compare(live.documentElement, written.documentElement, now.documentElement, found)) { load(of, page); return; }
+    found.changes.forEach((change) => change());
+    if (found.anew) beginAnew(live);
     guide = of;
     written = now;
     document.body.dataset.guide = of;

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
+from compiler.resources import template
 from tests.preview.running import SPECS, running
 
 LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
@@ -95,6 +97,11 @@ EDITS = {
     "no notes, and another word for a piece": [(LARKSPUR[LARKSPUR.index("notes:") :], ""), ("about: upper tier", "about: yoke")],
     "a step less": [("  - press: {piece: lining}\n", "")],
     "a step more": [("  - press: {piece: lining}\n", "  - press: {piece: lining}\n  - press: {piece: upper}\n")],
+    "a part more, and a step moved": [
+        ("  - part: Finish\n", "  - part: Iron\n  - press: {piece: upper}\n  - part: Finish\n"),
+        ("  - starch: {piece: flounce, with: starch}\n", ""),
+        ("  - part: Lining\n", "  - starch: {piece: flounce, with: starch}\n  - part: Lining\n"),
+    ],
     "another heading": [("part: Finish", "part: Last of all")],
 }
 
@@ -146,6 +153,17 @@ def test_a_step_more_is_counted_and_can_be_ticked(opened: tuple[Page, list[str],
     assert after < before
     guide.locator(".step input").last.check(force=True)
     expect(guide.locator("#far-words")).to_have_text(f"1 of {after} done")
+    dark = guide.locator("#dark")
+    was = dark.get_attribute("aria-pressed")
+    dark.click()
+    expect(dark).to_have_attribute("aria-pressed", "false" if was == "true" else "true")
+
+
+def test_the_guides_script_hears_its_own_controls_alone() -> None:
+    """The preview begins it anew on fresh controls; what it heard of the whole page would be heard twice."""
+    script = template("guide.js").read_text(encoding="utf-8")
+    assert "addEventListener" in script
+    assert re.search(r"\b(document|window|page|document\.\w+)\.addEventListener", script) is None
 
 
 def test_hostile_text_in_a_fault_stays_text(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:
