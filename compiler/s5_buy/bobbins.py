@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.s5_buy.out_of_range import OutOfRange, outside
 
 
-@dataclass(frozen=True, slots=True)
-class BobbinWork:
+class BobbinWork(NamedTuple):
     """One step at the lockstitch machine: `per_piece` mm of bobbin thread, for `pieces` pieces in a chain."""
 
     step: str
@@ -18,8 +17,7 @@ class BobbinWork:
     pieces: int = 1
 
 
-@dataclass(frozen=True, slots=True)
-class FreshBobbin:
+class FreshBobbin(NamedTuple):
     """Put a fresh bobbin in before piece `piece` (from 1) of `step`; `left` mm stay on the old one."""
 
     step: str
@@ -27,8 +25,7 @@ class FreshBobbin:
     left: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class RunsOutInside:
+class RunsOutInside(NamedTuple):
     """One piece needs more than a full bobbin: `changes` changes fall inside its seam in any case."""
 
     step: str
@@ -36,8 +33,7 @@ class RunsOutInside:
     changes: int
 
 
-@dataclass(frozen=True, slots=True)
-class BobbinPlan:
+class BobbinPlan(NamedTuple):
     """Bobbins to wind, the fresh starts between pieces and the changes no start can avoid."""
 
     bobbins: int

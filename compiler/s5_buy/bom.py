@@ -5,10 +5,10 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Iterable
-from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from math import ceil, floor
+from typing import NamedTuple
 
 COLUMNS: tuple[str, ...] = (
     "name",
@@ -27,8 +27,7 @@ COLUMNS: tuple[str, ...] = (
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n")
 
 
-@dataclass(frozen=True, slots=True)
-class MaterialRow:
+class MaterialRow(NamedTuple):
     """One material of one garment.
 
     consumption: per garment, in `unit` as it is printed ("m", "g", "pieces"). cost: of that consumption, in

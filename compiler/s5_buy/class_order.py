@@ -7,8 +7,9 @@ the number before it: `3B` is the B of number 3.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import replace
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.quantity import Quantity
 from compiler.s2_solve.solved import Solved, SolvedMaterial
@@ -31,8 +32,7 @@ LOT = 30
 Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan]
 
 
-@dataclass(frozen=True)
-class Garment:
+class Garment(NamedTuple):
     """One garment of the order, planned and counted on its own; all of one order come from one spec."""
 
     rehearsal: Rehearsal
@@ -40,8 +40,7 @@ class Garment:
     shopping: ShoppingList
 
 
-@dataclass(frozen=True)
-class Bought:
+class Bought(NamedTuple):
     """One line of the order beside the same bought by each alone: mm, ml or reels as the line says."""
 
     line: Line
@@ -52,8 +51,7 @@ class Bought:
     joins_alone: int = 0
 
 
-@dataclass(frozen=True)
-class ClassOrder:
+class ClassOrder(NamedTuple):
     """`shopping` and `cutting` are for all garments; `solved` speaks of the order's materials.
 
     The hours are those of all garments, each cut on its own.
@@ -237,6 +235,9 @@ def _plan_of(number: int, plan: CuttingPlan) -> CuttingPlan:
                 )
                 for lane in section.lanes
             ),
+            panels=tuple(
+                panel._replace(strip=marked(number, panel.strip), wearer=str(number)) for panel in section.panels
+            ),
         )
         for section in plan.sections
     )
@@ -316,7 +317,7 @@ def _list(garments: Iterable[Garment], lines: tuple[Line, ...]) -> ShoppingList:
     refused = tuple(dict.fromkeys(fault for thread in threads for fault in thread.refused))
     at_once = max(thread.reels_at_once for thread in threads)
     thread = ThreadNeed(needle, bobbin, looper, threads[0].waste, (), refused, at_once)
-    time = TimeTable(*(_total(getattr(each.time, field.name) for each in lists) for field in fields(TimeTable)))
+    time = TimeTable(*(_total(getattr(each.time, part) for each in lists) for part in TimeTable._fields))
     cutting_minutes = _total(each.cutting_minutes for each in lists)
     return ShoppingList(lines, thread, None, (), cutting_minutes, time, lists[0].currency, None, None)
 

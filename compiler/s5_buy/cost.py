@@ -3,18 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from compiler.s5_buy.out_of_range import OutOfRange, outside
 
 MarginOn = Literal["price", "cost"]
 
 
-@dataclass(frozen=True, slots=True)
-class CostLine:
+class CostLine(NamedTuple):
     """One thing bought: `amount` at `price` for every `per` (mm, g or a count)."""
 
     name: str
@@ -28,8 +26,7 @@ class CostLine:
         return self.amount * self.price / self.per
 
 
-@dataclass(frozen=True, slots=True)
-class CostTable:
+class CostTable(NamedTuple):
     """Costs of one garment, or of one order, in the currency's unit."""
 
     lines: tuple[CostLine, ...]
@@ -59,8 +56,7 @@ def cost_table(lines: Iterable[CostLine], hours: Fraction, hourly_rate: Fraction
     return CostTable(tuple(lines), hours, hourly_rate)
 
 
-@dataclass(frozen=True, slots=True)
-class PriceSuggestion:
+class PriceSuggestion(NamedTuple):
     """A price and where it comes from; `on_price` and `on_cost` are the same margin told both ways.
 
     The price is rounded up, so the margin kept is at least the one asked for.

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from compiler.s5_buy.out_of_range import OutOfRange, outside
 
@@ -53,8 +52,7 @@ _FIBRE_CAUTIONS: dict[tuple[str, DyeClass], str] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class DyeMatch:
+class DyeMatch(NamedTuple):
     """Whether a fibre takes a dye class; `caution` says why not, or what to mind ("" for nothing)."""
 
     fibre: str
@@ -109,8 +107,7 @@ def auxiliary_mass(bath_ml: Fraction, grams_per_litre: Fraction) -> Fraction | O
     return outside("dose", grams_per_litre, "g/l", at_least=0) or bath_ml * grams_per_litre / 1000
 
 
-@dataclass(frozen=True, slots=True)
-class Dose:
+class Dose(NamedTuple):
     """One auxiliary: grams of it, and ml of its stock solution when there is one."""
 
     name: str
@@ -118,8 +115,7 @@ class Dose:
     stock_ml: Fraction | None
 
 
-@dataclass(frozen=True, slots=True)
-class Auxiliary:
+class Auxiliary(NamedTuple):
     """What goes into the bath besides the dye: g per litre, and the strength of a stock when one is kept."""
 
     name: str
@@ -127,8 +123,7 @@ class Auxiliary:
     stock_strength: Fraction | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class DyeBath:
+class DyeBath(NamedTuple):
     """Everything to measure: g of dye; ml of its stock, of the bath and of water to add; doses."""
 
     dye: Fraction

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from compiler.s5_buy.out_of_range import OutOfRange, outside
 from compiler.units import UNITS
@@ -27,8 +26,7 @@ def stretch(rest: Fraction, stretched: Fraction) -> Fraction | OutOfRange:
     return outside("stretched elastic", stretched, "mm", at_least=rest) or stretched / rest - 1
 
 
-@dataclass(frozen=True, slots=True)
-class Reduction:
+class Reduction(NamedTuple):
     """A usual way to make elastic shorter than the waist: by a share of it or by a length, from and to."""
 
     by: Literal["share", "length"]
@@ -48,8 +46,7 @@ REDUCTIONS: dict[str, Reduction] = {
 """Presets from shop and blog pages: starting points, not rules."""
 
 
-@dataclass(frozen=True, slots=True)
-class ElasticCut:
+class ElasticCut(NamedTuple):
     """Elastic for a waist, mm: `ring` round the body at rest, `cut` off the card with the overlap on it.
 
     reduction: how much shorter than the waist the ring is, as a share of the waist.
@@ -86,8 +83,7 @@ def _cut(waist: Fraction, ring: Fraction, overlap: Fraction) -> ElasticCut | Out
     return wrong or ElasticCut(ring, ring + overlap, 1 - ring / waist)
 
 
-@dataclass(frozen=True, slots=True)
-class Passage:
+class Passage(NamedTuple):
     """Whether a ring of elastic passes a girth.
 
     needed: the stretch it takes, a share; rated: the stretch it is good for.

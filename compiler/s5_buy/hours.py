@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
+from typing import NamedTuple
 
 from compiler.s5_buy.out_of_range import OutOfRange, outside
 
 
-@dataclass(frozen=True, slots=True)
-class Pace:
+class Pace(NamedTuple):
     """How fast one maker works.
 
     Every default is a house rule, maker to confirm: time a swatch and put in your own.
@@ -41,8 +40,7 @@ class Pace:
         return dict(self.sewing).get(stitch, self.sewing_other)
 
 
-@dataclass(frozen=True, slots=True)
-class Work:
+class Work(NamedTuple):
     """What one step, or the whole garment, takes. Lengths in mm.
 
     seams: stitch type and length of each seam, a row sewn twice is listed twice.
@@ -59,8 +57,7 @@ class Work:
     extra: Fraction = Fraction(0)
 
 
-@dataclass(frozen=True, slots=True)
-class TimeTable:
+class TimeTable(NamedTuple):
     """Minutes by kind of work."""
 
     sewing: Fraction

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.quantity import Quantity
 from compiler.s4_cut.cut import NO_PRICE, Cutting, Sheet
@@ -12,8 +13,7 @@ from compiler.s5_buy.shop_units import with_safety as with_share
 from compiler.units import LENGTH, PLAIN
 
 
-@dataclass(frozen=True)
-class Offered:
+class Offered(NamedTuple):
     """One width: what its plan needs with the spare, what to buy, and its cost (None without a price). In mm."""
 
     width: Fraction

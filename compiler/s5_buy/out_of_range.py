@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, NamedTuple
 
 Limit = Literal["at least", "above", "at most", "below"]
 
 
-@dataclass(frozen=True, slots=True)
-class OutOfRange:
+class OutOfRange(NamedTuple):
     """What is outside its range, the value given and the limit it passed.
 
     unit: "share" (shown as %), "mm", "g", "" for a count or a ratio.

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
+from typing import NamedTuple
 
 from compiler.s5_buy.out_of_range import OutOfRange, outside
 from compiler.units import UNITS
@@ -14,8 +14,7 @@ _YARD = UNITS["yd"].factor
 _INCH = UNITS["in"].factor
 
 
-@dataclass(frozen=True, slots=True)
-class SoldBy:
+class SoldBy(NamedTuple):
     """How a shop sells: in whole multiples of `step`, no less than `least`; mm, g or a count."""
 
     step: Fraction
@@ -35,8 +34,7 @@ def packets_of(contents: Fraction) -> SoldBy:
     return SoldBy(contents)
 
 
-@dataclass(frozen=True, slots=True)
-class FatSize:
+class FatSize(NamedTuple):
     """A rectangle cut off the bolt and folded for sale: mm along the bolt by mm across it."""
 
     name: str
@@ -94,8 +92,7 @@ def gsm_from_ounces(ounces_per_square_yard: Fraction) -> Fraction:
     return per_mm2 / UNITS["gsm"].factor
 
 
-@dataclass(frozen=True, slots=True)
-class Offer:
+class Offer(NamedTuple):
     """One thing on sale: cloth of some width (mm), `price` for every `price_per` (mm, g or a count)."""
 
     name: str
@@ -105,8 +102,7 @@ class Offer:
     sold: SoldBy
 
 
-@dataclass(frozen=True, slots=True)
-class OfferRow:
+class OfferRow(NamedTuple):
     """One line of the comparison; need, bought and left are in the offer's own measure.
 
     need: what the work takes, shrinkage and safety included; None when this offer can't do the job.
@@ -124,8 +120,7 @@ class OfferRow:
         return None if self.bought is None or self.need is None else self.bought - self.need
 
 
-@dataclass(frozen=True, slots=True)
-class OfferChoice:
+class OfferChoice(NamedTuple):
     """The cheapest offer that works, None when none does, and the table it was chosen from."""
 
     best: OfferRow | None

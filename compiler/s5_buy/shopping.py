@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.cloth.limits import gram_per_m2
 from compiler.s2_solve.solved import Solved, SolvedMaterial
@@ -25,8 +25,7 @@ STARCH_ML_PER_GRAM = Fraction(1)
 THREAD_WASTE = Fraction(3, 20)  # waste of 15 to 20 %: Technical Bulletin on thread consumption, American & Efird, 2008
 
 
-@dataclass(frozen=True)
-class Line:
+class Line(NamedTuple):
     """One material on the list. `need` and `bought` in mm, ml or pieces as `unit` says; cost None without a price."""
 
     material: SolvedMaterial
@@ -42,8 +41,7 @@ class Line:
         return self.material.material.name
 
 
-@dataclass(frozen=True)
-class ShoppingList:
+class ShoppingList(NamedTuple):
     """Times in minutes: `minutes` of each performed step, in their order, and of the cutting."""
 
     lines: tuple[Line, ...]
@@ -113,7 +111,7 @@ def _bobbins(
         runs = _runs(done, joins)
         rows, before = sum(run.passes for run in runs), 0
         for run in runs:
-            one = thread_for_seams((replace(run, passes=1),), Fraction(0))
+            one = thread_for_seams((run._replace(passes=1),), Fraction(0))
             if isinstance(one, ThreadNeed):
                 work.append(BobbinWork(f"{at} {before} {rows}", one.bobbin, run.passes))
             before += run.passes
@@ -132,12 +130,16 @@ def _works(performed: tuple[Performed, ...], joins: Mapping[str, int]) -> list[W
 
 
 def _cut_length(cutting: Cutting, cloth: str) -> Fraction:
-    """How far the shears go: over the width once a section, along every lane, and over it at every segment."""
+    """How far the shears go: over the width once a section, along every lane, and over it at every segment.
+
+    Round a panel that lies freely they go once, and the chalk before them.
+    """
     plan = cutting.sheet(cloth).plan
     return sum(
         (
             plan.usable_width
             + sum((section.length + lane.depth * len(lane.segments) for lane in section.lanes), Fraction(0))
+            + sum((2 * (panel.length + panel.width) for panel in section.panels), Fraction(0))
             for section in plan.sections
         ),
         Fraction(0),

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from compiler.s5_buy.out_of_range import OutOfRange, outside
 
@@ -19,8 +19,7 @@ CAUTIONS: tuple[str, ...] = (
 """Common practice, no source."""
 
 
-@dataclass(frozen=True, slots=True)
-class StarchRecipe:
+class StarchRecipe(NamedTuple):
     """Ml of cornflour (level spoons, not packed), of cold water to wet it and of hot water to cook it."""
 
     cornflour: Fraction

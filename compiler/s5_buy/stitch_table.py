@@ -7,16 +7,14 @@ kind may serve as a check.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import isqrt
-from typing import Literal
+from typing import Literal, NamedTuple
 
 Grounds = Literal["read", "from memory", "stand-in"]
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(NamedTuple):
     """A value and how far to trust it."""
 
     value: Fraction
@@ -24,8 +22,7 @@ class Figure:
     source: str
 
 
-@dataclass(frozen=True, slots=True)
-class Stitch:
+class Stitch(NamedTuple):
     """One stitch type: its thread ratio, the needle share and the reels that stand on the machine.
 
     ratio: thread length per seam length, all threads together.
@@ -77,8 +74,7 @@ STITCHES: dict[str, Stitch] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Formula:
+class Formula(NamedTuple):
     """Thread per seam length = along + S x (by_thickness x T + by_width x W).
 
     S: stitches per length, T: thickness of the seam, W: width of the stitch, all in one unit of length.

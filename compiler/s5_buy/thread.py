@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from compiler.s5_buy.out_of_range import OutOfRange, outside
 from compiler.s5_buy.stitch_table import STITCHES, geometric_ratio
@@ -19,16 +18,14 @@ MM_PER_GRAM_OF_NE_1 = 840 * UNITS["yd"].factor / UNITS["lb"].factor
 """English cotton count: Ne 1 is 840 yards to the pound. Definition."""
 
 
-@dataclass(frozen=True, slots=True)
-class MeasuredFactors:
+class MeasuredFactors(NamedTuple):
     """Thread per seam length as unpicked from a swatch; overrides table and formula."""
 
     needle: Fraction
     under: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class SeamRun:
+class SeamRun(NamedTuple):
     """One stretch of sewing with one stitch type, lengths in mm.
 
     passes: how often the length is sewn (two gathering rows are 2).
@@ -46,8 +43,7 @@ class SeamRun:
     label: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class RunThread:
+class RunThread(NamedTuple):
     """Thread of one run without waste, mm, and where its ratio comes from."""
 
     run: SeamRun
@@ -59,16 +55,14 @@ class RunThread:
     grounds: str
 
 
-@dataclass(frozen=True, slots=True)
-class UnknownStitch:
+class UnknownStitch(NamedTuple):
     """A stitch type that has no ratio here: its thread is missing from the sums."""
 
     stitch: str
     known: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class ThreadNeed:
+class ThreadNeed(NamedTuple):
     """Thread to have, mm, waste included; `runs` show the sums before waste, `refused` what is left out."""
 
     needle: Fraction
@@ -90,8 +84,7 @@ class ThreadNeed:
         return WASTE_LOW <= self.waste <= WASTE_HIGH
 
 
-@dataclass(frozen=True, slots=True)
-class ReelOrder:
+class ReelOrder(NamedTuple):
     """Whole reels to buy and what is left on them, mm."""
 
     reels: int

@@ -25,8 +25,8 @@ def class_cutting(order: ClassOrder, whose: str) -> Guide:
     """A guide with nothing in it but what cutting for all needs. Cut sizes stand under numbers, without names."""
     say = Say(order.solved, order.room, order.cutting.joins)
     cloths = set(order.cutting.sheets)
-    shopping = replace(
-        order.shopping, lines=tuple(line for line in order.shopping.lines if line.name in cloths)
+    shopping = order.shopping._replace(
+        lines=tuple(line for line in order.shopping.lines if line.name in cloths)
     )
     mark = next(iter(order.cutting.letters.values()))
     number = str(next(iter(order.garments)))

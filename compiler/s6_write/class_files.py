@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Mapping
-from dataclasses import replace
 
 from compiler.s5_buy.bom import materials_csv
 from compiler.s5_buy.class_order import ClassOrder
@@ -57,8 +56,7 @@ def _materials(order: ClassOrder) -> bytes:
     """The bill of materials with what one garment takes on average, and three columns for the order of all."""
     heads, say = len(order.garments), Say(order.solved, order.room)
     rows = [
-        replace(
-            row,
+        row._replace(
             consumption=row.consumption / heads,
             cost=None if row.cost is None else row.cost / heads,
             size=f"mean of {say.count(heads, 'garment')}",

@@ -9,7 +9,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Sequence
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, dataclass
 from fractions import Fraction
 
 from compiler.quantity import show_decimal, show_fixed
@@ -135,11 +135,11 @@ def content_key(page: object) -> str:
 def bought_lines(order: ClassOrder, say: Say) -> tuple[BoughtLine, ...]:
     """Each material as it is bought for all, and as each alone would buy it."""
     apart = tuple(
-        replace(each.line, need=each.need_alone, bought=each.bought_alone, cost=each.cost_alone)
+        each.line._replace(need=each.need_alone, bought=each.bought_alone, cost=each.cost_alone)
         for each in order.bought
     )
     together, alone = (
-        material_lines(replace(order.shopping, lines=lines), say) for lines in (order.shopping.lines, apart)
+        material_lines(order.shopping._replace(lines=lines), say) for lines in (order.shopping.lines, apart)
     )
     return tuple(
         BoughtLine(ours.name, ours.amount, ours.cost, theirs.amount, theirs.cost)

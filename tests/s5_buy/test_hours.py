@@ -1,4 +1,3 @@
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -66,10 +65,10 @@ def test_sewing_speed_is_stitches_a_minute_by_their_length() -> None:
 @pytest.mark.parametrize(
     "pace",
     [
-        replace(PACE, sewing=(("504", Fraction(0)),)),
-        replace(PACE, sewing_other=Fraction(0)),
-        replace(PACE, pin_spacing=Fraction(0)),
-        replace(PACE, gathering=Fraction(-1)),
+        PACE._replace(sewing=(("504", Fraction(0)),)),
+        PACE._replace(sewing_other=Fraction(0)),
+        PACE._replace(pin_spacing=Fraction(0)),
+        PACE._replace(gathering=Fraction(-1)),
     ],
 )
 def test_a_pace_that_cannot_be_is_told(pace: Pace) -> None:

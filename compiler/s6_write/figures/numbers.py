@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from compiler.techniques.technique import Action
 
 
-@dataclass(frozen=True)
-class Numbers:
+class Numbers(NamedTuple):
     """The actions of one operation; the first of them has the number `first` in the guide, None where it has none."""
 
     actions: Sequence[Action]

@@ -7,10 +7,10 @@ a browser under a strict policy and the PDF writer draw the same. No style, clas
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from html import escape
 from math import atan2, cos, hypot, pi, sin
+from typing import NamedTuple
 
 from compiler.s6_write.figures import advances
 from compiler.s6_write.figures.language import (
@@ -32,8 +32,7 @@ Point = tuple[float, float]
 FAMILY = "'Source Sans 3', 'Segoe UI', Helvetica, Arial, sans-serif"
 
 
-@dataclass(frozen=True)
-class Box:
+class Box(NamedTuple):
     """The room that words take."""
 
     left: float

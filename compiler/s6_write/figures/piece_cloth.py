@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from compiler.cloth.bench import Bench, Edge
 from compiler.s6_write.figures.edges import break_line, edge, face, wave
@@ -17,8 +17,7 @@ MIDDLE = (LEFT + RIGHT) / 2
 MARGIN_SHOWN = 8.0  # units for a seam margin, which would be too narrow to see
 
 
-@dataclass(frozen=True)
-class Shown:
+class Shown(NamedTuple):
     """One piece as it is drawn: half widths above and below, heights."""
 
     name: str

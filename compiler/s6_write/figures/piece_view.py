@@ -6,9 +6,9 @@ wavy lines and their drawn widths keep the proportions of their lengths to each 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
+from typing import NamedTuple
 
 from compiler.cloth.bench import Bench, Edge, Seam
 from compiler.s3_rehearse.run import Run
@@ -34,8 +34,7 @@ FULL = 0.5  # units for a mm of depth at most
 APART = 26.0  # between pieces that are not sewn together
 
 
-@dataclass(frozen=True)
-class _Label:
+class _Label(NamedTuple):
     y: float
     rows: tuple[str, ...]
     worked: bool
