@@ -10,7 +10,8 @@ from compiler.pipeline import Planned
 from compiler.quantity import show_fixed
 from compiler.s4_cut.cut import Sheet, cut_prices
 from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.plan import CuttingPlan, Section, Segment, offcuts
+from compiler.s4_cut.plan import CuttingPlan, Panel, Section, Segment, offcuts
+from compiler.s4_cut.through_cuts import cut_apart
 from compiler.s4_cut.trade import trade_off
 from compiler.say import Say, listed
 
@@ -65,7 +66,10 @@ def _cloth_lines(planned: Planned, sheet: Sheet, ways: tuple[CuttingPlan, ...], 
         f" {say.length(plan.usable_width)} of it to use{folded}"
     )
     for number, section in enumerate(plan.sections, 1):
-        yield from _section_lines(planned, section, number, plan.folded, say)
+        if section.panels:
+            yield from _panel_lines(planned, section, number, plan.usable_width, say)
+        else:
+            yield from _section_lines(planned, section, number, plan.folded, say)
     yield f"  cost {_costs(planned, sheet, say)}"
     if plan.proven:
         yield f"  {plan.how}"
@@ -94,7 +98,19 @@ def _section_lines(planned: Planned, section: Section, number: int, folded: bool
         yield f"    lane {at}, {say.cut(lane.depth)} deep{where[lane.layer]}: {cuts}"
 
 
-def _mark(planned: Planned, segment: Segment) -> str:
+def _panel_lines(planned: Planned, section: Section, number: int, width: Fraction, say: Say) -> Iterator[str]:
+    straight = cut_apart(section.panels, section.length, width) is not None
+    how = "straight cuts from side to side" if straight else "cut round with shears"
+    yield f"  section {number}, {say.cut(section.length)} of the bolt, panels chalked one by one, {how}"
+    for panel in section.panels:
+        end, edge = panel.from_end + panel.length, panel.from_edge + panel.width
+        yield (
+            f"    {_mark(planned, panel)}: {say.cut(panel.from_end)} to {say.cut(end)} from the end,"
+            f" {say.cut(panel.from_edge)} to {say.cut(edge)} from the long edge"
+        )
+
+
+def _mark(planned: Planned, segment: Segment | Panel) -> str:
     """A1, or B2 part 1 of 3."""
     part = f" part {segment.part} of {segment.parts}" if segment.parts > 1 else ""
     return f"{planned.cutting.letters[segment.strip]}{segment.copy}{part}"
@@ -107,7 +123,7 @@ def _costs(planned: Planned, sheet: Sheet, say: Say) -> str:
         f"cloth {show_fixed(plan.bolt_length * prices.cloth_per_mm, 2)}",
         f"{say.count(plan.joins, 'join')} {show_fixed(plan.joins * prices.per_join, 2)}",
         f"{say.count(plan.setups, 'set-up')} {show_fixed(plan.setups * prices.per_setup, 2)}",
-        f"{say.count(plan.cuts, 'cut')} {show_fixed(plan.cuts * prices.per_cut, 2)}",
+        f"{say.count(plan.cuts, 'cut')}{' and marks' if any(each.panels for each in plan.sections) else ''} {show_fixed(plan.cuts * prices.per_cut, 2)}",
     ]
     unpriced = "; the cloth has no price, so a metre counts as 1" if sheet.price is None else ""
     return f"{show_fixed(plan.cost, 2)} {planned.shopping.currency}: {', '.join(parts)}{unpriced}"
@@ -178,6 +194,12 @@ def _section_data(planned: Planned, section: Section) -> dict[str, Any]:
                 ],
             }
             for lane in section.lanes
+        ],
+        "panels": [
+            {"mark": _mark(planned, each), "piece": each.strip, "copy": each.copy}
+            | {"from_end": _number(each.from_end), "from_edge": _number(each.from_edge)}
+            | {"length": _number(each.length), "width": _number(each.width), "turned": each.turned}
+            for each in section.panels
         ],
     }
 

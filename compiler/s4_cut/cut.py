@@ -50,6 +50,9 @@ class Cutting:
                     for each in lane.segments:
                         length = lane.depth if each.turned else each.length
                         found.setdefault(each.strip, {}).setdefault(each.copy, {})[each.part] = length
+                for panel in section.panels:
+                    length = panel.width if panel.turned else panel.length
+                    found.setdefault(panel.strip, {})[panel.copy] = {1: length}
         return {
             piece: tuple(tuple(parts[part] for part in sorted(parts)) for _, parts in sorted(copies.items()))
             for piece, copies in found.items()
@@ -61,10 +64,9 @@ class Cutting:
         joins: dict[str, int] = {}
         for sheets in self.sheets.values():
             segments = {
-                (segment.strip, segment.copy): segment.parts - 1
+                (piece.strip, piece.copy): piece.parts - 1
                 for section in sheets[0].plan.sections
-                for lane in section.lanes
-                for segment in lane.segments
+                for piece in section.pieces
             }
             for (piece, _), count in segments.items():
                 joins[piece] = joins.get(piece, 0) + count

@@ -9,13 +9,13 @@ from fractions import Fraction
 from hashlib import sha256
 from typing import Any
 
-from compiler.s4_cut.plan import CuttingPlan, Lane, Section, Segment
+from compiler.s4_cut.plan import CuttingPlan, Lane, Panel, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
 
 _FRACTION = re.compile(r"-?[0-9]{1,40}(/[0-9]{1,40})?")
 
 # Raise it whenever the planner may find another plan for the same problem, so that kept plans are made afresh.
-PLANNER_VERSION = 1
+PLANNER_VERSION = 2
 
 
 def plan_key(
@@ -49,6 +49,9 @@ def from_json(text: str) -> CuttingPlan:
 
 def _section(told: dict[str, Any]) -> Section:
     told["lanes"] = tuple(_lane(each) for each in told["lanes"])
+    # A named tuple is a list in JSON.
+    named = (dict(zip(Panel._fields, each, strict=True)) for each in told["panels"])
+    told["panels"] = tuple(Panel(**_fractions(each, "from_end", "from_edge", "length", "width")) for each in named)
     return Section(**_fractions(told, "start", "length"))
 
 

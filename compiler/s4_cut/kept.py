@@ -10,12 +10,14 @@ import json
 from collections import defaultdict
 from fractions import Fraction
 from hashlib import sha256
+from itertools import combinations
 from typing import Any
 
 from compiler.s4_cut.cut import Planner, planned_afresh
 from compiler.s4_cut.keep import from_json, plan_key, to_json
-from compiler.s4_cut.plan import CuttingPlan, Lane, Segment
+from compiler.s4_cut.plan import CuttingPlan, Panel, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
+from compiler.s4_cut.through_cuts import panel_cuts
 from compiler.workroom import Workroom
 
 PLANS_FILE = "plans.json"
@@ -57,7 +59,7 @@ class KeptPlans:
 
 def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> bool:
     """Whether the plan cuts these strips and no others, in lanes that hold them, and its totals are right."""
-    found: dict[tuple[str, str | None, int], list[tuple[Segment, Lane]]] = defaultdict(list)
+    found: dict[tuple[str, str | None, int], list[tuple[Segment | Panel, Fraction]]] = defaultdict(list)
     laid, cuts = Fraction(0), 0
     for section in plan.sections:
         depths = sum((lane.depth for lane in section.lanes), Fraction(0))
@@ -65,6 +67,13 @@ def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: Cut
         if section.start != laid or depths > over:
             return False
         laid += section.length
+        if section.panels:
+            if section.lanes or not _apart_and_inside(section, bolt):
+                return False
+            cuts += panel_cuts(section, bolt.usable_width)
+            for panel in section.panels:
+                found[panel.strip, panel.wearer, panel.copy].append((panel, panel.width))
+            continue
         cuts += 1
         for lane in section.lanes:
             end = Fraction(0)
@@ -72,7 +81,7 @@ def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: Cut
                 if segment.start < end or segment.length <= 0:
                     return False
                 end = segment.start + segment.length
-                found[segment.strip, segment.wearer, segment.copy].append((segment, lane))
+                found[segment.strip, segment.wearer, segment.copy].append((segment, lane.depth))
             if end > along:
                 return False
             cuts += 1 + len(lane.segments) if lane.segments else 0  # the other half of a folded pair may be empty
@@ -87,8 +96,8 @@ def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: Cut
     return told == (bolt.usable_width, bolt.folded, laid, bought, joins, cuts, cost)
 
 
-def _is_cut(strip: Strip, pieces: list[tuple[Segment, Lane]], bolt: Bolt) -> bool:
-    """Whether one copy is all there: its parts, its length when they are joined, its depth."""
+def _is_cut(strip: Strip, pieces: list[tuple[Segment | Panel, Fraction]], bolt: Bolt) -> bool:
+    """Whether one copy is all there: its parts, its length when they are joined, its depth over each."""
     parts, joins = len(pieces), len(pieces) - 1
     if sorted((each.part, each.parts) for each, _ in pieces) != [(part, parts) for part in range(1, parts + 1)]:
         return False
@@ -98,7 +107,19 @@ def _is_cut(strip: Strip, pieces: list[tuple[Segment, Lane]], bolt: Bolt) -> boo
     length, depth = (strip.depth, strip.length) if turned else (strip.length, strip.depth)
     comes_to = sum((each.length for each, _ in pieces), Fraction(0)) - joins * 2 * strip.join_allowance
     # Each join may round its allowance up to the grid, and the whole length is rounded up once.
-    return all(lane.depth == depth for _, lane in pieces) and 0 <= comes_to - length < bolt.grid * parts
+    return all(over == depth for _, over in pieces) and 0 <= comes_to - length < bolt.grid * parts
+
+
+def _apart_and_inside(section: Section, bolt: Bolt) -> bool:
+    """Whether no panel leaves its section or lies on another."""
+    boxes = [(p.from_end, p.from_edge, p.from_end + p.length, p.from_edge + p.width) for p in section.panels]
+    inside = all(
+        0 <= near < far <= section.length and 0 <= low < high <= bolt.usable_width for near, low, far, high in boxes
+    )
+    return inside and all(
+        one[2] <= other[0] or other[2] <= one[0] or one[3] <= other[1] or other[3] <= one[1]
+        for one, other in combinations(boxes, 2)
+    )
 
 
 def _keeps_to(plan: CuttingPlan, within: tuple[int | None, int | None]) -> bool:

@@ -9,8 +9,9 @@ from fractions import Fraction
 
 from compiler.s4_cut.chains import Link
 from compiler.s4_cut.grid import Kind, Scale
-from compiler.s4_cut.plan import CuttingPlan, Lane, Layer, Section, Segment
+from compiler.s4_cut.plan import CuttingPlan, Lane, Layer, Panel, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
+from compiler.s4_cut.through_cuts import panel_cuts
 
 
 @dataclass(slots=True)
@@ -87,10 +88,11 @@ def lay_out(
     scale: Scale,
     bound: int,
     how: str,
+    panels: tuple[Panel, ...] = (),
 ) -> CuttingPlan:
-    """The plan with every length back in mm.
+    """The plan with every length back in mm, and the panels on a section of their own.
 
-    Longest sections come first, across sections last. Lanes keep the order of the section before wherever both have
+    Longest sections come first, then those across, panels last. Lanes keep the order of the section before wherever both have
     a lane of that depth, so that as few guide tapes as possible move. `bound` is in whole coins.
     """
     sections: list[Section] = []
@@ -107,6 +109,11 @@ def lay_out(
         parts = [cut.part for strand in laying.strands for cut in strand.cuts]
         joins += sum(1 for part in parts if part > 1)
         cuts += 1 + len(laying.strands) + len(parts)
+    if panels:
+        length = max(each.from_end + each.length for each in panels)
+        sections.append(Section(start, length, (), panels=panels))
+        start += length
+        cuts += panel_cuts(sections[-1], bolt.usable_width)
     bolt_length = start / (1 - bolt.shrinkage)
     cost = bolt_length * prices.cloth_per_mm + joins * prices.per_join
     cost += len(sections) * prices.per_setup + cuts * prices.per_cut

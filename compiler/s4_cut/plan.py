@@ -1,10 +1,13 @@
-"""A cutting plan: sections of the bolt, lanes in a section, segments in a lane. All lengths are fractions of a mm."""
+"""A cutting plan: sections of the bolt, lanes in a section, segments in a lane; or whole panels, laid freely.
+
+All lengths are fractions of a mm.
+"""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, NamedTuple
 
 # Where a lane lies: on a single layer; on the fold, opening to double; in the upper or under layer of a pair.
 Layer = Literal["flat", "fold", "upper", "under"]
@@ -45,17 +48,48 @@ class Lane:
         return max((each.start + each.length for each in self.segments), default=Fraction(0))
 
 
+class Panel(NamedTuple):
+    """One copy of a whole piece, laid freely: `from_end` of its section and `from_edge` of the cloth is its near corner.
+
+    length: along the bolt. width: over it. turned: the piece's own length lies over the cloth.
+    """
+
+    strip: str
+    wearer: str | None
+    copy: int
+    from_end: Fraction
+    from_edge: Fraction
+    length: Fraction
+    width: Fraction
+    turned: bool = False
+
+    @property
+    def part(self) -> int:
+        return 1
+
+    @property
+    def parts(self) -> int:
+        return 1
+
+
 @dataclass(frozen=True, slots=True)
 class Section:
     """One laying of the cloth, `length` of the bolt from `start`.
 
     across: the lanes run over the opened-out width, one below the other along the bolt.
+    panels: whole pieces that are chalked one by one; such a section has no lanes.
     """
 
     start: Fraction
     length: Fraction
     lanes: tuple[Lane, ...]
     across: bool = False
+    panels: tuple[Panel, ...] = ()
+
+    @property
+    def pieces(self) -> tuple[Segment | Panel, ...]:
+        """All that is cut from it, lane after lane."""
+        return (*(segment for lane in self.lanes for segment in lane.segments), *self.panels)
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,10 +140,14 @@ def offcuts(
 ) -> tuple[Offcut, ...]:
     """Rectangles left over that are at least so long and so wide, largest first.
 
-    They are the ends of lanes, one lane each, and the width left beside the lanes.
+    They are the ends of lanes, one lane each, and the width left beside the lanes; and what straight cuts leave of a
+    section of panels.
     """
     found: list[Offcut] = []
     for number, section in enumerate(plan.sections, 1):
+        if section.panels:
+            found += _beside_panels(section, number, plan.usable_width)
+            continue
         lane_room = plan.usable_width if section.across else section.length
         for lane in section.lanes:
             found.append(Offcut(number, lane_room - lane.used, lane.depth))
@@ -130,3 +168,12 @@ def offcuts(
         or (each.width >= least_length and each.length >= least_width)
     ]
     return tuple(sorted(kept, key=lambda each: (-each.length * each.width, each.section)))
+
+
+def _beside_panels(section: Section, number: int, width: Fraction) -> list[Offcut]:
+    """Nothing where shears go round each panel: what is left then is one ragged piece."""
+    from compiler.s4_cut.through_cuts import cut_apart  # which needs this file
+
+    apart = cut_apart(section.panels, section.length, width)
+    left = apart.left if apart is not None else ()
+    return [Offcut(number, each.far - each.near, each.high - each.low) for each in left]

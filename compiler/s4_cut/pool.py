@@ -10,11 +10,11 @@ from compiler.s4_cut.across import lanes_across, shared_across
 from compiler.s4_cut.depths import Depth, depths_of
 from compiler.s4_cut.full_sections import Stage, full_sections
 from compiler.s4_cut.grid import Kind, Scale, kinds_of, scale_of
+from compiler.s4_cut.in_lanes import way_choices
 from compiler.s4_cut.lay import Laying, lay_out, price
 from compiler.s4_cut.pieced_sections import lane_sets, pieced_sections, rough_sections
 from compiler.s4_cut.plain import first_fit
 from compiler.s4_cut.plan import CuttingPlan
-from compiler.s4_cut.planner import way_choices
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
 
 # Full sections are tried in several ways: how long they may be, in longest strips, and how dear a set-up is taken to

@@ -63,13 +63,19 @@ class Bolt:
 class CutPrices:
     """What cloth, a join, a set-up of the table and a cut cost.
 
-    A section is one set-up. Cuts are counted as one for each section, lane and segment.
+    A section is one set-up. Cuts are counted as one for each section, lane and segment; a panel that is chalked by
+    itself counts as several, its marks among them (CHALKED, or SHEARED).
     """
 
     cloth_per_mm: Fraction
     per_join: Fraction = Fraction(0)
     per_setup: Fraction = Fraction(0)
     per_cut: Fraction = Fraction(0)
+
+
+# What a panel that is chalked by itself counts as, in cuts: its place measured from the end and from the edge, and two
+# straight cuts; or, where shears go round it, a cut for each side.
+CHALKED, SHEARED = 4, 6
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,8 +1,9 @@
 """An independent check of a cutting plan: it shares no code with the planner and looks only at the drawn plan.
 
-Every segment becomes a rectangle on the opened-out cloth, x along the bolt, y over the width. Checked are: nothing
-overlaps or leaves the cloth, a person can cut it with through cuts (section, lane, segment), every piece of every
-copy is there once, joined lengths and allowances are right, and the totals and the cost are what the plan says.
+Every segment and panel becomes a rectangle on the opened-out cloth, x along the bolt, y over the width. Checked are:
+nothing overlaps or leaves the cloth, a person can cut it with through cuts (section, lane, segment; of free panels it is
+found out whether straight cuts do), every piece of every copy is there once, joined lengths and allowances are right,
+and the totals and the cost are what the plan says.
 """
 
 from __future__ import annotations
@@ -11,7 +12,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from fractions import Fraction
 
-from compiler.s4_cut.plan import CuttingPlan, Lane, Section, Segment
+from compiler.s4_cut.plan import CuttingPlan, Lane, Panel, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
 
 Box = tuple[Fraction, Fraction, Fraction, Fraction]
@@ -37,6 +38,9 @@ def _section_faults(plan: CuttingPlan, bolt: Bolt) -> list[str]:
             wrong.append(f"section {number} is {section.length} long, off the grid")
         if bolt.longest_section is not None and section.length > bolt.longest_section:
             wrong.append(f"section {number} is longer than the longest section")
+        if section.panels:
+            wrong += [f"section {number}: {fault}" for fault in _panel_faults(section, bolt)]
+            continue
         boxes: list[Box] = []
         for lane in section.lanes:
             lane_box = _lane_box(section, lane, bolt)
@@ -62,6 +66,44 @@ def _section_faults(plan: CuttingPlan, bolt: Bolt) -> list[str]:
         elif any(lane.layer != "flat" for lane in section.lanes):
             wrong.append(f"section {number}: a folded lane on flat cloth")
     return wrong
+
+
+def _panel_faults(section: Section, bolt: Bolt) -> list[str]:
+    wrong = []
+    if section.lanes or section.across or bolt.folded:
+        wrong.append("panels among lanes, or on folded cloth")
+    boxes = panel_boxes(section)
+    for panel, (left, low, right, high) in zip(section.panels, boxes, strict=True):
+        if left < 0 or low < 0 or right > section.length or high > bolt.usable_width:
+            wrong.append(f"{panel.strip} {panel.copy} leaves the section")
+        if right <= left or high <= low or ((right - left) / bolt.grid).denominator != 1:
+            wrong.append(f"{panel.strip} {panel.copy} is cut off the grid")
+    if any(_overlap(one, two) for one, two in _beside(boxes)):
+        wrong.append("panels overlap")
+    if boxes and max(box[2] for box in boxes) != section.length:
+        wrong.append("it is longer than its panels")
+    return wrong
+
+
+def panel_boxes(section: Section) -> list[Box]:
+    """Left, low, right, high of each panel, from the near end of the section and from the edge."""
+    return [
+        (each.from_end, each.from_edge, each.from_end + each.length, each.from_edge + each.width)
+        for each in section.panels
+    ]
+
+
+def comes_apart(boxes: list[Box]) -> bool:
+    """Whether straight cuts, each through all that it meets, part the boxes; every line is tried."""
+    if len(boxes) < 2:
+        return True
+    for low, high in ((0, 2), (1, 3)):
+        for line in {box[low] for box in boxes}:
+            before, beyond = [box for box in boxes if box[high] <= line], [box for box in boxes if box[low] >= line]
+            if before and beyond and len(before) + len(beyond) == len(boxes):
+                # What one such cut parts, the others still do: a cut shortens those that cross it and spoils none.
+                return comes_apart(before) and comes_apart(beyond)
+    return False
 
 
 def _lane_faults(lane: Lane, section: Section, bolt: Bolt, number: int) -> list[str]:
@@ -115,12 +157,22 @@ def _piece_faults(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt) -> l
         for lane in section.lanes:
             for segment in lane.segments:
                 found[segment.strip, segment.wearer, segment.copy].append((segment, section, lane))
+    freely: dict[tuple[str, str | None, int], list[Panel]] = defaultdict(list)
+    for section in plan.sections:
+        for panel in section.panels:
+            freely[panel.strip, panel.wearer, panel.copy].append(panel)
     directions: set[bool] = set()
     for strip in strips:
         across_ways = set()
         for copy in range(1, strip.count + 1):
-            cuts = found.pop((strip.name, strip.wearer, copy), [])
-            name = f"{strip.name} {copy}"
+            name, key = f"{strip.name} {copy}", (strip.name, strip.wearer, copy)
+            panels = freely.pop(key, [])
+            if panels:
+                wrong += [f"{name}: {fault}" for fault in _panel_copy_faults(strip, panels, bolt)]
+                wrong += [f"{name}: in lanes and laid freely"] if key in found else []
+                across_ways |= {panel.turned for panel in panels}
+                continue
+            cuts = found.pop(key, [])
             parts = sorted(cut.part for cut, _, _ in cuts)
             if (
                 parts != list(range(1, len(cuts) + 1))
@@ -139,7 +191,16 @@ def _piece_faults(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt) -> l
             directions |= across_ways
     if bolt.one_way and len(directions) > 1:
         wrong.append("free pieces lie both ways on one-way cloth")
-    return wrong + [f"{key}: a piece that nobody asked for" for key in found]
+    return wrong + [f"{key}: a piece that nobody asked for" for key in (*found, *freely)]
+
+
+def _panel_copy_faults(strip: Strip, panels: list[Panel], bolt: Bolt) -> list[str]:
+    wrong = [] if len(panels) == 1 else [f"it is there {len(panels)} times"]
+    for panel in panels:
+        along, over = (strip.depth, strip.length) if panel.turned else (strip.length, strip.depth)
+        if panel.width != over or not along <= panel.length < along + bolt.grid:
+            wrong.append(f"a panel of {panel.length} x {panel.width}, it has to be {along} x {over}")
+    return wrong
 
 
 def _copy_faults(strip: Strip, cuts: list[tuple[Segment, Section, Lane]], bolt: Bolt) -> list[str]:
@@ -177,6 +238,8 @@ def _total_faults(plan: CuttingPlan, bolt: Bolt, prices: CutPrices) -> list[str]
         used = [lane for lane in section.lanes if lane.segments]
         cuts += 1 + len(used) + sum(len(lane.segments) for lane in used)
         joins += sum(1 for lane in used for segment in lane.segments if segment.part > 1)
+        # Each panel: its place measured both ways and two cuts, or four where shears go round it.
+        cuts += len(section.panels) * (4 if comes_apart(panel_boxes(section)) else 6)
     bought = laid / (1 - bolt.shrinkage)
     cost = bought * prices.cloth_per_mm + joins * prices.per_join + cuts * prices.per_cut
     cost += len(plan.sections) * prices.per_setup
@@ -189,6 +252,7 @@ def _total_faults(plan: CuttingPlan, bolt: Bolt, prices: CutPrices) -> list[str]
     area = sum(
         (s.length * lane.depth for c in plan.sections for lane in c.lanes for s in lane.segments), Fraction(0)
     )
+    area += sum((p.length * p.width for c in plan.sections for p in c.panels), Fraction(0))
     if area > laid * bolt.usable_width:
         wrong.append("more cloth cut than there is")
     return wrong

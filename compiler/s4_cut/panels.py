@@ -1,0 +1,151 @@
+"""Whole panels laid freely on one stretch of the bolt, each chalked by itself.
+
+Straight cuts from side to side are cheaper to make than cutting round every panel with shears, so both are planned: the
+shortest layout that comes apart by through cuts (`rectangles_through`) and a shorter one that may not (`rectangles`).
+Work is limited by counts, never by the clock.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import islice, product
+from math import ceil, inf
+from typing import NamedTuple
+
+from compiler.s4_cut.grid import Scale
+from compiler.s4_cut.plan import Panel
+from compiler.s4_cut.problem import CHALKED, SHEARED, Bolt, Strip, ways_to_lay
+from compiler.s4_cut.rectangles import Packing, least_length, pack
+from compiler.s4_cut.rectangles_proof import OutOfWork
+from compiler.s4_cut.rectangles_through import shortest_through
+from compiler.s4_cut.through_cuts import cut_apart
+
+# Choices of which pieces of free grain lie turned; beyond them only the area is a bound.
+MOST_TURNINGS = 32
+# Pairs of blocks, and placements, that may be tried for one cloth.
+MOST_PAIRS = 100_000
+MOST_PLACEMENTS = 12_000
+
+
+class Freely(NamedTuple):
+    """The cheapest section of panels found, its cost in coins, and the least that any may cost."""
+
+    panels: tuple[Panel, ...] | None
+    cost: float
+    bound: int
+
+
+class _Sides(NamedTuple):
+    """One way in which all panels lie: (across, along, how many) of each kind, and the strips of each kind."""
+
+    kinds: tuple[tuple[int, int, int], ...]
+    strips: tuple[tuple[tuple[int, bool], ...], ...]  # (index, turned)
+
+    @property
+    def rects(self) -> list[tuple[int, int]]:
+        return [(w, h) for w, h, many in self.kinds for _ in range(many)]
+
+    @property
+    def each(self) -> list[int]:
+        """The kind of every panel."""
+        return [kind for kind, (_, _, many) in enumerate(self.kinds) for _ in range(many)]
+
+
+def lay_freely(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, below: float) -> Freely:
+    """The cheapest section that holds every piece whole; no panels where none costs less than `below`, in coins.
+
+    All copies of a strip lie the same way.
+    """
+    many = sum(strip.count for strip in strips)
+    through, round_each = (scale.setup + (1 + each * many) * scale.cut for each in (CHALKED, SHEARED))
+    longest = inf if scale.longest is None else scale.longest
+    turnings = sorted(
+        ((least_length(sides.rects, scale.width), sides) for sides in _turnings(strips, bolt, scale)),
+        key=lambda each: each[0],
+    )
+    work = _Pairs(MOST_PAIRS)
+    placements = MOST_PLACEMENTS // max(1, len(turnings))
+    best: tuple[Panel, ...] | None = None
+    cost, bound = below, inf
+    for low, sides in turnings:
+        if low > longest:
+            continue
+        one_by_one = sum(h * number for _, h, number in sides.kinds)
+        worth = one_by_one if cost == inf else (int(cost) - through - 1) // scale.cloth
+        try:
+            ceiling = int(min(worth, longest, one_by_one))
+            shortest = shortest_through(sides.kinds, scale.width, ceiling, work.spend)
+        except OutOfWork:
+            bound = min(bound, low * scale.cloth + through)
+        else:
+            if shortest is not None:
+                length, places = shortest
+                best, cost = _panels(sides, strips, scale, places), length * scale.cloth + through
+        if low * scale.cloth + round_each >= cost:
+            continue
+        packing = pack(sides.rects, scale.width, work=placements)
+        assert isinstance(packing, Packing)
+        bound = min(bound, packing.bound * scale.cloth + round_each)
+        panels = _panels(sides, strips, scale, [(k, x, y) for k, (x, y, _) in zip(sides.each, packing.places, strict=True)])
+        apart = cut_apart(panels, packing.length * scale.grid, bolt.usable_width)
+        found = packing.length * scale.cloth + (round_each if apart is None else through)
+        if packing.length <= longest and found < cost:
+            best, cost = panels, found
+    if any(True for _ in islice(_ways(strips, bolt), MOST_TURNINGS, None)):
+        bound = 0
+    return Freely(best, cost, int(min(bound, cost)))
+
+
+def _turnings(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale) -> Iterator[_Sides]:
+    """Every way in which the panels may lie, all copies of a strip alike, each way once."""
+    seen = set()
+    for turned in islice(_ways(strips, bolt), MOST_TURNINGS):
+        alike: dict[tuple[int, int], list[tuple[int, bool]]] = {}
+        for index, (strip, over) in enumerate(zip(strips, turned, strict=True)):
+            along, across = (strip.depth, strip.length) if over else (strip.length, strip.depth)
+            alike.setdefault((int(across / scale.width_step), ceil(along / scale.grid)), []).append((index, over))
+        kinds = sorted(alike, reverse=True)
+        sides = _Sides(
+            tuple((w, h, sum(strips[index].count for index, _ in alike[w, h])) for w, h in kinds),
+            tuple(tuple(alike[size]) for size in kinds),
+        )
+        if sides.kinds not in seen:
+            seen.add(sides.kinds)
+            yield sides
+
+
+def _ways(strips: tuple[Strip, ...], bolt: Bolt) -> Iterator[tuple[bool, ...]]:
+    """For each strip, whether it lies turned, in every allowed combination."""
+    return product(*(sorted({way != "along" for way in ways_to_lay(strip, bolt)}) for strip in strips))
+
+
+def _panels(
+    sides: _Sides, strips: tuple[Strip, ...], scale: Scale, places: Sequence[tuple[int, int, int]]
+) -> tuple[Panel, ...]:
+    """The panels at their places, (kind, x across, y along) each; copies are counted from the near end."""
+    waiting = [
+        [(strips[index], copy, turned) for index, turned in alike for copy in range(1, strips[index].count + 1)]
+        for alike in sides.strips
+    ]
+    panels = []
+    for y, x, kind in sorted((y, x, kind) for kind, x, y in places):
+        strip, copy, turned = waiting[kind].pop(0)
+        w, h, _ = sides.kinds[kind]
+        panels.append(
+            Panel(
+                strip.name, strip.wearer, copy, y * scale.grid, x * scale.width_step,
+                h * scale.grid, w * scale.width_step, turned,
+            )
+        )  # fmt: skip
+    return tuple(panels)
+
+
+class _Pairs:
+    """Pairs of blocks that may still be looked at."""
+
+    def __init__(self, left: int) -> None:
+        self.left = left
+
+    def spend(self, tried: int) -> bool:
+        self.left -= tried
+        return self.left > 0

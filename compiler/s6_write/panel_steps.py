@@ -1,0 +1,84 @@
+"""How to cut a section of panels that lie freely: where to chalk each, and in which order to cut them apart."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from fractions import Fraction
+
+from compiler.s4_cut.plan import Panel, Section
+from compiler.s4_cut.through_cuts import Through, cut_apart
+from compiler.say import Say, listed
+
+Told = tuple[str, str, str, str]  # action, check, tolerance, remedy
+
+END, EDGE = "the cut end", "the edge that you trimmed"
+CHALK_TOLERANCE = Fraction(5, 2)
+
+
+def panel_steps(section: Section, width: Fraction, letters: Mapping[str, str], cloth: str, faces: bool, say: Say) -> list[Told]:
+    """From the cloth on the table to the last panel cut; the section itself is cut off already."""
+    side = "wrong side up" if faces else "either face up"
+    table = say.room.table_length
+    beyond = ""
+    if table is not None and section.length > table:
+        beyond = " What reaches beyond the table is chalked when the first panels are cut off."
+    told: list[Told] = [(
+        f"Lay the {cloth} flat on the table, {side}, a cut end at your left and {EDGE} towards you.{beyond}",
+        "It lies without a crease and without pull.", "", "",
+    )]  # fmt: skip
+    for panel in section.panels:
+        end, edge = panel.from_end + panel.length, panel.from_edge + panel.width
+        told.append((
+            f"Chalk {_name(panel, letters)} with a ruler: {_stretch(panel.from_end, end, say)} from {END} at your left,"
+            f" {_stretch(panel.from_edge, edge, say)} from {EDGE}.",
+            f"It is {say.cut(panel.length)} long on both sides and {say.cut(panel.width)} wide at both ends.",
+            say.about(CHALK_TOLERANCE), "Measure again from the end and the edge, never from panel to panel.",
+        ))  # fmt: skip
+    apart = cut_apart(section.panels, section.length, width)
+    if apart is None:
+        return [*told, (
+            "Cut round each panel along its chalk with shears, the outermost first.",
+            f"{say.count(len(section.panels), 'panel')} cut. No straight cut from side to side parts them all.", "", "",
+        )]  # fmt: skip
+    return [*told, *_apart(apart.cuts, letters, say)]
+
+
+def _apart(cuts: Sequence[Through], letters: Mapping[str, str], say: Say) -> list[Told]:
+    """Cut after cut; what stays over beside single panels comes off last, in one step."""
+    told: list[Told] = []
+    freed: list[Panel] = []
+    for cut in cuts:
+        where = f"{say.cut(cut.at)} from {END if cut.over else EDGE}"
+        before = [panel for panel in cut.panels if _start(panel, cut) < cut.at]
+        beyond = [panel for panel in cut.panels if panel not in before]
+        if not cut.trims:
+            told.append((
+                f"Cut straight through along the line {where}, between {_names(before, letters)} and {_names(beyond, letters)}.",
+                "", "", "",
+            ))  # fmt: skip
+        elif len(cut.panels) > 1:
+            told.append((
+                f"Cut straight through along the line {where}: what lies outside {_names(cut.panels, letters)} stays over.",
+                "", "", "",
+            ))  # fmt: skip
+        else:
+            freed += [panel for panel in cut.panels if panel not in freed]
+    if freed:
+        told.append((f"Cut off what stays over beside {_names(freed, letters)}, along the chalk.", "", "", ""))
+    return told
+
+
+def _start(panel: Panel, cut: Through) -> Fraction:
+    return panel.from_end if cut.over else panel.from_edge
+
+
+def _stretch(start: Fraction, end: Fraction, say: Say) -> str:
+    return f"{say.cut(start) if start else 0} to {say.cut(end)}"
+
+
+def _name(panel: Panel, letters: Mapping[str, str]) -> str:
+    return f"{letters[panel.strip]}{panel.copy}"
+
+
+def _names(panels: Sequence[Panel], letters: Mapping[str, str]) -> str:
+    return listed([_name(panel, letters) for panel in panels])
