@@ -1,4 +1,4 @@
-"""One build of a preview: the guide for one body, or what keeps it from being one."""
+"""The builds of a preview: each is the guide for one body, or what keeps it from being one."""
 
 from __future__ import annotations
 
@@ -32,43 +32,52 @@ class _Listener(Reader):
         self.told += faults
 
 
-def build(told: argparse.Namespace) -> Built:
-    """The guide for the size or wearer that the call names; for the spec's first size where it names none."""
-    reader = _Listener()
-    try:
-        guide = _guide(reader, told)
-    except Stop:
-        guide = None
-    except Exception as error:  # one bad build must not end the preview
-        report = f"this is our bug, not yours: {type(error).__name__}: {error}\n"
-        return Built(None, report, "a bug of ours")
-    sound = guide is not None and not has_errors(reader.told)
-    return Built(guide if sound else None, render(reader.told, reader.sources), tally(dict.fromkeys(reader.told)))
+class Builder:
+    """Builds for the size or wearer that the call names; for the spec's first size where it names none."""
 
+    def __init__(self, told: argparse.Namespace) -> None:
+        self._told = told
+        self._plans = b""  # of the last build: most saves leave some cloth to be cut as it was
 
-def _guide(reader: _Listener, told: argparse.Namespace) -> bytes | None:
-    spec, faults = reader.spec_and_faults(told.spec)
-    reader.tell(faults)
-    if spec is None:
-        return None
-    room, choices = reader.workroom(told.workroom), reader.choices(told.choices)
-    if told.size is None and told.wearer is None:
-        if not spec.sizes:
-            nobody = "the spec has no sizes, and the call names no wearer"
-            reader.tell([Fault("FB214", nobody, help="add `sizes` to the spec, or call with --wearer FILE")])
+    def build(self) -> Built:
+        reader = _Listener()
+        try:
+            guide = self._guide(reader, self._told)
+        except Stop:
+            guide = None
+        except Exception as error:  # one bad build must not end the preview
+            report = f"this is our bug, not yours: {type(error).__name__}: {error}\n"
+            return Built(None, report, "a bug of ours")
+        sound = guide is not None and not has_errors(reader.told)
+        return Built(guide if sound else None, render(reader.told, reader.sources), tally(dict.fromkeys(reader.told)))
+
+    def _guide(self, reader: _Listener, told: argparse.Namespace) -> bytes | None:
+        spec, faults = reader.spec_and_faults(told.spec)
+        reader.tell(faults)
+        if spec is None:
             return None
-        told = argparse.Namespace(**{**vars(told), "size": next(iter(spec.sizes))})
-    wearer, body, own = reader.bodies(spec, told)[0]
-    proved = prove(Order(spec, wearer, body, {**own, **choices}, room))
-    reader.tell(proved.faults)
-    if proved.value is None:
-        return None
-    planned = plan(proved.value)
-    reader.tell(planned.faults)
-    if planned.value is None:
-        return None
-    from compiler.s6_write.compose import compose
-    from compiler.s6_write.page import html
+        room, choices = reader.workroom(told.workroom), reader.choices(told.choices)
+        if told.size is None and told.wearer is None:
+            if not spec.sizes:
+                nobody = "the spec has no sizes, and the call names no wearer"
+                reader.tell([Fault("FB214", nobody, help="add `sizes` to the spec, or call with --wearer FILE")])
+                return None
+            told = argparse.Namespace(**{**vars(told), "size": next(iter(spec.sizes))})
+        wearer, body, own = reader.bodies(spec, told)[0]
+        proved = prove(Order(spec, wearer, body, {**own, **choices}, room))
+        reader.tell(proved.faults)
+        if proved.value is None:
+            return None
+        from compiler.s4_cut.kept import KeptPlans
 
-    found = planned.value
-    return html(compose(found.rehearsal, found.cutting, found.shopping, wearer)).encode()
+        plans = KeptPlans(self._plans)
+        planned = plan(proved.value, plans.planner(room))
+        reader.tell(planned.faults)
+        if planned.value is None:
+            return None
+        self._plans = plans.as_file()
+        from compiler.s6_write.compose import compose
+        from compiler.s6_write.page import html
+
+        found = planned.value
+        return html(compose(found.rehearsal, found.cutting, found.shopping, wearer)).encode()

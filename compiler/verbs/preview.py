@@ -18,12 +18,12 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 def _preview(told: argparse.Namespace) -> int:
     from pathlib import Path
 
-    from compiler.preview.build import build
+    from compiler.preview.build import Builder
     from compiler.preview.server import LOOPBACK, preview_server
     from compiler.preview.watch import Watch
 
     files = [file for file in (told.spec, told.workroom, told.wearer) if file is not None]
-    watch = Watch(files, lambda: build(told))
+    watch = Watch(files, Builder(told).build)
     try:
         server = preview_server(watch, Path(told.spec).name, told.port)
     except (OSError, OverflowError) as error:

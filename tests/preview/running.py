@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from compiler.preview.build import build
+from compiler.preview.build import Builder
 from compiler.preview.server import preview_server
 from compiler.preview.watch import Watch
 
@@ -23,7 +23,7 @@ def call(spec: Path, **more: object) -> argparse.Namespace:
 @contextmanager
 def running(spec: Path) -> Iterator[tuple[Watch, int]]:
     """The watch and the port of a preview of that spec, for its first size."""
-    watch = Watch([str(spec)], lambda: build(call(spec)))
+    watch = Watch([str(spec)], Builder(call(spec)).build)
     server = preview_server(watch, spec.name)
     serving = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.02}, daemon=True)
     serving.start()

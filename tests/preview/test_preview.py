@@ -14,8 +14,10 @@ from typing import Any
 
 import pytest
 
-from compiler.preview.build import build
+from compiler.preview.build import Builder
 from compiler.preview.watch import LOOK_EVERY, Watch
+from compiler.s4_cut.cut import Planner, planned_afresh
+from compiler.workroom import Workroom
 from tests.preview.running import SPECS, call, running
 
 LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
@@ -57,7 +59,7 @@ def state(port: int, after: int = 0) -> dict[str, Any]:
 
 def test_the_guide_is_that_of_the_size_asked_or_of_the_first(spec: Path) -> None:
     for size, shown in ((None, b"size XS"), ("L", b"size L")):
-        built = build(call(spec, size=size))
+        built = Builder(call(spec, size=size)).build()
         assert built.guide is not None
         assert shown in built.guide
         assert built.report == ""
@@ -74,7 +76,7 @@ def test_the_guide_is_that_of_the_size_asked_or_of_the_first(spec: Path) -> None
     ],
 )
 def test_whatever_is_at_fault_is_told_in_the_report(spec: Path, more: dict[str, object], told: str) -> None:
-    built = build(call(spec, **more))
+    built = Builder(call(spec, **more)).build()
     assert built.guide is None
     assert told in built.report
 
@@ -83,7 +85,7 @@ def test_a_spec_without_sizes_asks_for_a_wearer(spec: Path) -> None:
     lines = LARKSPUR.split("\n")
     start, end = lines.index("sizes:"), lines.index("choices:")
     spec.write_text("\n".join(lines[:start] + lines[end:]), encoding="utf-8")
-    assert "names no wearer" in build(call(spec)).report
+    assert "names no wearer" in Builder(call(spec)).build().report
 
 
 def test_a_bug_of_ours_does_not_end_the_preview(spec: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -91,9 +93,25 @@ def test_a_bug_of_ours_does_not_end_the_preview(spec: Path, monkeypatch: pytest.
         raise ZeroDivisionError("by nothing")
 
     monkeypatch.setattr("compiler.preview.build.prove", broken)
-    built = build(call(spec))
+    built = Builder(call(spec)).build()
     assert built.guide is None
     assert "our bug" in built.report
+
+
+def test_a_build_with_plans_kept_from_the_one_before_is_the_build_afresh(spec: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    builder = Builder(call(spec))
+    builder.build()
+    planned: list[object] = []
+
+    def counted(room: Workroom) -> Planner:
+        afresh = planned_afresh(room)
+        return lambda *cloth: planned.append(cloth) or afresh(*cloth)
+
+    monkeypatch.setattr("compiler.s4_cut.kept.planned_afresh", counted)
+    spec.write_text(LARKSPUR.replace("clearance:    {about: how much shorter the lining is, default: 3 cm", "clearance:    {about: how much shorter the lining is, default: 4 cm"), encoding="utf-8")
+    again = builder.build()
+    assert len(planned) == 1  # the satin, not the net
+    assert again == Builder(call(spec)).build()
 
 
 # --- saving ---
