@@ -28,10 +28,16 @@ def cut_lines(solved: Solved, cutting: Cutting, say: Say) -> tuple[CutLine, ...]
                 letter=cutting.letters[name], piece=piece.label, cloth=_cloth(solved, piece.piece.cloth.text),
                 count=str(piece.count), cut_length=say.cut(piece.blank[0]), cut_depth=say.cut(piece.blank[1]),
                 finished=f"{say.length(piece.length)} x {say.length(piece.depth)}{folded}", note=note,
-                why=tuple(f"{name}.{size}" for size in ("length", "depth", "cut_length", "cut_depth", "count")),
+                why=_numbers(name, between_arcs=piece.ring is not None),
             )
         )  # fmt: skip
     return tuple(lines)
+
+
+def _numbers(piece: str, *, between_arcs: bool) -> tuple[str, ...]:
+    # Of a piece between two arcs the rectangle is cut that it lies in, and that has no name in the spec.
+    cut = () if between_arcs else ("cut_length", "cut_depth")
+    return tuple(f"{piece}.{size}" for size in ("length", "depth", *cut, "count"))
 
 
 def _cloth(solved: Solved, name: str) -> str:

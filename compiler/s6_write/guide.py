@@ -90,6 +90,12 @@ class CutLine:
     note: str
     why: tuple[str, ...] = ()  # the reasons that are told with this piece
 
+    @property
+    def explained(self) -> str:
+        """The sizes that the reasons are for: those to cut, or of a piece cut between two arcs the finished ones."""
+        cut = any(name.endswith(".cut_length") for name in self.why)
+        return f"{self.cut_length} and {self.cut_depth}" if cut else self.finished
+
 
 @dataclass(frozen=True)
 class GuideStep:

@@ -11,6 +11,7 @@ from compiler.resources import template
 from compiler.s6_write.guide import Figure, Guide
 from compiler.s6_write.page import CAUTION_WORDS
 from compiler.s6_write.prose import Block, Run, blocks, visible
+from compiler.s6_write.why_lines import WhyLines
 
 
 class _Written(str):
@@ -28,7 +29,10 @@ def markdown(guide: Guide) -> str:
         finalize=lambda value: escaped(value) if type(value) is str else value,
     )
     page.filters["written"] = _Written  # what a macro gives has been escaped inside it
-    text = page.from_string(template("guide.md.j2").read_text(encoding="utf-8")).render(guide=visible(guide), caution_words=CAUTION_WORDS, prose=_prose)
+    guide = visible(guide)
+    text = page.from_string(template("guide.md.j2").read_text(encoding="utf-8")).render(
+        guide=guide, caution_words=CAUTION_WORDS, prose=_prose, reasons=WhyLines(guide).listed()
+    )
     return re.sub(r"\n{3,}", "\n\n", text)
 
 

@@ -12,6 +12,7 @@ from compiler.resources import template
 from compiler.s6_write.guide import Guide
 from compiler.s6_write.page import CAUTION_WORDS
 from compiler.s6_write.prose import blocks, set_ready
+from compiler.s6_write.why_lines import WhyLines
 
 STAND_IN = "□"
 
@@ -45,6 +46,7 @@ def _values(guide: Guide) -> object:
     shown = set_ready(guide)
     values = asdict(replace(shown, about="", notes=""))
     values["about"] = [asdict(block) for block in blocks(shown.about)]
+    values["reasons"] = [asdict(line) for line in WhyLines(shown).listed()]
     values["notes"] = [asdict(block) for block in blocks(shown.notes)]
     for part in values["parts"]:
         for operation in part["operations"]:

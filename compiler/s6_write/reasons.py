@@ -68,10 +68,12 @@ class _Words:
 
     def reason(self, derivation: Derivation) -> Reason:
         operation, place = self._operation(derivation), self._place(derivation)
-        value = derivation.value.show(self._system)
+        value, label = derivation.value.show(self._system), self._label(derivation.name)
+        if derivation.origin == "step" and derivation.inputs and (title := self._titles.get(_key(derivation.name))):
+            label = f"{label} for “{title}”"
         return Reason(
             name=derivation.name,
-            label=self._label(derivation.name),
+            label=label,
             value=value,
             told=self._told(derivation, value, place, self._titles.get(operation, "")),
             formula=derivation.formula,
@@ -93,8 +95,7 @@ class _Words:
         """The key of the operation that the number, or the one number that it is the same as, is written for."""
         if derivation.inputs and not _is_same(derivation):
             return ""
-        name = derivation.formula if _is_same(derivation) else derivation.name
-        key = name.partition(".")[0].replace(" ", "-")
+        key = _key(derivation.formula if _is_same(derivation) else derivation.name)
         return key if key in self._titles else ""
 
     def _told(self, derivation: Derivation, value: str, place: str, title: str) -> str:
@@ -136,6 +137,11 @@ class _Words:
             return self._label(name.group(), piece) if name.group() in inputs else name.group()
 
         return _signs(_NAME.sub(said, " ".join(derivation.formula.split())))
+
+
+def _key(name: str) -> str:
+    """The key of the operation of `step 3.seam`."""
+    return name.partition(".")[0].replace(" ", "-")
 
 
 def _is_same(derivation: Derivation) -> bool:

@@ -48,6 +48,12 @@ def _wide(page: Page) -> int:
     return width
 
 
+def _open_all(page: Page) -> None:
+    """Opens every reason; the sample has four."""
+    page.evaluate("document.querySelectorAll('details').forEach(each => { each.open = true; })")
+    assert page.locator("details[open]").count() == 4
+
+
 @pytest.mark.parametrize("large", [False, True], ids=["plain", "large print"])
 @pytest.mark.parametrize("look", ["light", "dark"])
 @pytest.mark.parametrize("width", WIDTHS)
@@ -59,6 +65,7 @@ def test_axe_finds_nothing_to_mend(
     if large:
         page.get_by_role("button", name="Large print").click()
     page.check("#step-3 input")
+    _open_all(page)
     page.evaluate(axe)
     found = page.evaluate("axe.run(document, {resultTypes: ['violations', 'passes']})")
     context.close()
@@ -169,6 +176,66 @@ def test_all_can_be_done_with_the_keyboard(context: BrowserContext, guide_file: 
     assert outline == "solid"
 
 
+def _in_view(page: Page, name: str) -> None:
+    page.wait_for_function(
+        """(name) => {
+            const box = document.getElementById(name).getBoundingClientRect();
+            return box.height > 0 && box.top >= 0 && box.top < innerHeight;
+        }""",
+        arg=name,
+    )
+
+
+@pytest.mark.parametrize("scripts", [True, False], ids=["with scripts", "without"])
+def test_a_number_opens_its_reason_with_the_keyboard_and_a_link_opens_another(
+    browser: Browser, guide_file: Path, scripts: bool
+) -> None:
+    context = browser.new_context(viewport={"width": 360, "height": 640}, java_script_enabled=scripts)
+    page = context.new_page()
+    page.goto(guide_file.as_uri())
+    reason = page.locator("details", has_text="Why 600 cm").first
+    summary = reason.locator("summary")
+    assert reason.get_attribute("open") is None
+    assert not reason.locator(".reason").is_visible()
+    summary.focus()
+    page.keyboard.press("Enter")
+    assert reason.locator(".reason").is_visible()
+    page.keyboard.press("Space")
+    assert not reason.locator(".reason").is_visible()
+    page.keyboard.press("Enter")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    # The link goes to the cutting list, into a reason that was closed.
+    page.locator("[id='why-flounce.length']").wait_for(state="visible")
+    assert page.url.endswith("#why-flounce.length")
+    context.close()
+
+
+def test_a_link_to_a_reason_shows_it_where_the_browser_would_leave_it_closed(context: BrowserContext, guide_file: Path) -> None:
+    page = context.new_page()
+    page.goto(f"{guide_file.as_uri()}#why-flounce.cut_length")
+    _in_view(page, "why-flounce.cut_length")
+
+
+def test_a_number_is_read_out_with_what_it_opens(context: BrowserContext, guide_file: Path) -> None:
+    page = watched(context, guide_file).page
+    told = page.locator("#cutting table").aria_snapshot()
+    assert "Why 602 cm and 25 cm for the flounce" in told.replace("\u00a0", " ")
+    assert "a choice, line 25" not in told.replace("\u00a0", " ")
+
+
+@pytest.mark.parametrize("opened", [False, True])
+def test_print_leaves_out_a_reason_that_is_closed(browser: Browser, guide_file: Path, opened: bool) -> None:
+    context = browser.new_context()
+    page = watched(context, guide_file).page
+    if opened:
+        _open_all(page)
+    page.emulate_media(media="print")
+    shown = page.locator("summary, .reason").evaluate_all("all => all.filter(each => each.getBoundingClientRect().height > 0).length")
+    assert shown == (4 + 5 if opened else 0)
+    context.close()
+
+
 def test_dark_and_large_print_are_kept(context: BrowserContext, guide_file: Path) -> None:
     page = watched(context, guide_file).page
     light = page.evaluate("getComputedStyle(document.body).backgroundColor")
@@ -189,6 +256,7 @@ def test_nothing_stands_out_to_the_side_on_a_phone(browser: Browser, tmp_path: P
         page = watched(context, _put(tmp_path, guide, name)).page
         if large and page.get_by_role("button", name="Large print").get_attribute("aria-pressed") == "false":
             page.get_by_role("button", name="Large print").click()
+        _open_all(page)
         assert _wide(page) <= 360
     context.close()
 
@@ -197,7 +265,7 @@ def test_what_is_pressed_is_large_enough_for_a_finger(browser: Browser, guide_fi
     """At least 24 by 24 CSS pixels. Source: WCAG 2.2 (2023), success criterion 2.5.8."""
     context = browser.new_context(viewport={"width": 360, "height": 740})
     page = watched(context, guide_file).page
-    sizes = page.locator("button:visible, input:visible, nav a:visible").evaluate_all(
+    sizes = page.locator("button:visible, input:visible, nav a:visible, summary:visible").evaluate_all(
         "all => all.map(each => { const box = each.getBoundingClientRect(); return [box.width, box.height]; })"
     )
     context.close()

@@ -16,6 +16,7 @@ from compiler.s6_write.guide import (
     Operation,
     Part,
     ProofLine,
+    Reason,
     Tool,
 )
 
@@ -73,6 +74,44 @@ _WHOLE = Figure(
     "The finished underskirt.",
 )
 
+_SUM = "finished length + allowance at the start + allowance at the end = 600 cm + 1 cm + 1 cm = 602 cm"
+
+_REASONS = (
+    Reason("waist_height", "waist height", "104 cm", "a body measure", "104 cm", "104 cm", "", "", ""),
+    Reason(
+        "skirt_length", "skirt length", "41.5 cm", "waist height ÷ 2.6 = 104 cm ÷ 2.6", "waist_height / 2.6", "104 cm / 2.6",
+        "cut size rounded up to 5 mm: 42.6 cm -> 43 cm; finished 41.1 cm -> 41.5 cm", "line 26 of larkspur.yaml", "",
+        ("waist_height",),
+    ),
+    Reason(
+        "upper.length", "finished length of the upper tier", "300 cm", "written on line 69 of larkspur.yaml", "300 cm",
+        "300 cm", "", "line 69 of larkspur.yaml", "",
+    ),
+    Reason("fullness", "fullness", "2", "a choice, line 25 of larkspur.yaml", "2", "2", "", "line 25 of larkspur.yaml", ""),
+    Reason(
+        "flounce.length", "finished length of the flounce", "600 cm",
+        "finished length of the upper tier × fullness = 300 cm × 2 = 600 cm", "upper.length * fullness", "300 cm * 2", "",
+        "line 76 of larkspur.yaml", "", ("upper.length", "fullness"),
+    ),
+    Reason(
+        "flounce.cut_length", "cut length of the flounce", "602 cm", _SUM,
+        "flounce.length + flounce.start_takes + flounce.end_takes", "600 cm + 1 cm + 1 cm", "", "", "",
+        ("flounce.length", "flounce.start_takes", "flounce.end_takes"),
+    ),
+    *(
+        Reason(
+            f"flounce.{end}_takes", f"allowance at the {end} of the flounce", "1 cm",
+            "the seam of “Close the upper tier to a ring”", "step 3.seam", "1 cm", "", "line 97 of larkspur.yaml", "join-upper",
+            ("step 3.seam",),
+        )
+        for end in ("start", "end")
+    ),
+    Reason(
+        "step 3.seam", "seam", "1 cm", "written for “Close the upper tier to a ring” as 10 mm on line 97 of larkspur.yaml", "10 mm",
+        "10 mm", "", "line 97 of larkspur.yaml", "join-upper",
+    ),
+)
+
 GUIDE = Guide(
     title="Larkspur dancing underskirt",
     wearer="size M",
@@ -103,7 +142,8 @@ GUIDE = Guide(
     ),
     cutting=(
         CutLine("A", "upper tier", "net", "2", "302 cm", "17 cm", "300 × 15 cm", "from 3 lengths, seams of 1 cm"),
-        CutLine("B", "flounce", "net", "2", "602 cm", "25 cm", "600 × 23.5 cm", "from 5 lengths, seams of 1 cm"),
+        CutLine("B", "flounce", "net", "2", "602 cm", "25 cm", "600 × 23.5 cm", "from 5 lengths, seams of 1 cm",
+                ("flounce.length", "flounce.cut_length")),
         CutLine("C", "waistband", "satin", "1", "158 cm", "8 cm", "156 × 3 cm", ""),
     ),
     cutting_figures=(_CUTTING,),
@@ -143,7 +183,7 @@ GUIDE = Guide(
                                   "up to 11 cm short: ease it in; over 15 cm: let it out",
                                   "loosen the threads and share the gathers again"),
                     ),
-                    "", "A good place to stop and put the work away.",
+                    "", "A good place to stop and put the work away.", ("upper.length",),
                 ),
             ),
         ),
@@ -170,6 +210,7 @@ GUIDE = Guide(
     overview=_WHOLE,
     rounding="5 mm",
     content_key="a1b2c3d4e5f6",
+    reasons=_REASONS,
 )
 
 
@@ -186,7 +227,7 @@ def _probed(value: object, text: str) -> object:
         return tuple(_probed(part, text) for part in value)
     if is_dataclass(value) and not isinstance(value, type):
         # Keys, kinds and drawings are furbelow's own.
-        own = {"key", "kind", "svg"}
+        own = {"key", "kind", "svg", "operation"}
         return replace(
             value,
             **{f.name: _probed(getattr(value, f.name), text) for f in fields(value) if f.name not in own},

@@ -54,6 +54,30 @@ def test_steps_keep_their_numbers() -> None:
     assert "    - **Check:** the ring measures 300 cm" in lines
 
 
+def test_the_reasons_stand_near_the_end_and_the_table_leads_there() -> None:
+    written = markdown(GUIDE)
+    assert "[Where the numbers come from](#where-the-numbers-come-from)" in written.partition("| Measurement")[0]
+    _, _, told = written.partition("## Where the numbers come from\n")
+    assert told.rpartition("\n\n")[0].splitlines() == [
+        "",
+        "- **skirt length (Finished length)**, 41.5 cm: waist height ÷ 2.6 = 104 cm ÷ 2.6; cut size rounded up to 5 mm:"
+        " 42.6 cm becomes 43 cm; finished 41.1 cm becomes 41.5 cm",
+        "    - **waist height**, 104 cm: a body measure",
+        "- **finished length of the upper tier (Upper tier, round)**, 300 cm: written on line 69 of larkspur.yaml",
+        "- **finished length of the flounce (Flounce, round)**, 600 cm:"
+        " finished length of the upper tier × fullness = 300 cm × 2 = 600 cm",
+        "    - **fullness**, 2: a choice, line 25 of larkspur.yaml",
+        "- **cut length of the flounce**, 602 cm: finished length + allowance at the start + allowance at the end"
+        " = 600 cm + 1 cm + 1 cm = 602 cm",
+        "    - **allowance at the start of the flounce**, 1 cm: the seam of “Close the upper tier to a ring”",
+        "    - **allowance at the end of the flounce**, 1 cm: the seam of “Close the upper tier to a ring”",
+    ]
+
+
+def test_a_guide_without_reasons_speaks_of_none() -> None:
+    assert "numbers come from" not in markdown(replace(GUIDE, reasons=(), cutting=(), parts=()))
+
+
 @pytest.mark.parametrize(
     ("text", "written"),
     [
@@ -96,4 +120,4 @@ def test_a_probe_in_the_makers_markdown_brings_in_no_html_and_no_script(probe: s
     allowed = {*_read(markdown(GUIDE)).tags, "a", "blockquote", "code", "pre", "hr"}
     assert set(read.tags) <= allowed
     for address in read.addresses:
-        assert address.startswith(("https://", "http://", "mailto:", "figures/"))
+        assert address.startswith(("https://", "http://", "mailto:", "figures/", "#where-the-numbers-come-from"))

@@ -98,6 +98,35 @@ def test_every_figure_has_its_text_alternative() -> None:
     ]
 
 
+def test_reasons_are_closed_until_they_are_asked_for() -> None:
+    opened = [attributes for tag, attributes in PLAIN.tags if tag == "details"]
+    assert len(opened) == 4
+    assert all("open" not in attributes for attributes in opened)
+
+
+def test_a_number_opens_its_reason_and_a_number_told_elsewhere_is_a_link() -> None:
+    page = html(GUIDE).replace("\u00a0", " ")
+    opened = re.findall("<summary>(.*?)</summary>(.*?)</details>", page, re.DOTALL)
+    assert [re.sub("<[^>]*>", "", summary) for summary, _ in opened] == [
+        "Why 41.5 cm", "Why 600 cm", "Why 602 cm and 25 cm for the flounce", "Why 300 cm",
+    ]  # fmt: skip
+    finished, elsewhere, flounce, step = (inside for _, inside in opened)
+    assert 'id="why-skirt_length"' in finished
+    assert "cut size rounded up to 5 mm: 42.6 cm becomes 43 cm" in finished
+    assert 'href="#why-flounce.length"' in elsewhere
+    assert 'id="why-flounce.length"' in flounce
+    assert '<a href="#operation-join-upper">the seam of “Close the upper tier to a ring”</a>' in flounce
+    assert 'href="#why-upper.length"' in step
+    # The upper tier's length was written, so there is nothing to open: the row itself is the place.
+    assert '<tr id="why-upper.length">' in page
+
+
+def test_no_reason_is_told_twice() -> None:
+    page = html(GUIDE)
+    ids = re.findall(r'id="([^"]*)"', page)
+    assert len(ids) == len(set(ids))
+
+
 @pytest.mark.parametrize("probe", PROBES)
 def test_a_probe_in_every_text_changes_only_the_text(probe: str) -> None:
     plain_notes = replace(GUIDE, about="a", notes="a")

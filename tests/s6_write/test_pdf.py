@@ -22,6 +22,7 @@ from compiler.resources import template
 from compiler.s6_write.guide import Guide
 from compiler.s6_write.pdf import pdf
 from compiler.s6_write.prose import visible
+from tests.demos.demos import guide
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, many_figures, with_text_everywhere
 
@@ -107,7 +108,26 @@ def test_the_outline_leads_to_every_part_and_operation() -> None:
     assert title.title == GUIDE.title
     assert parts["Net layers"] == ["Close the upper tier to a ring", "Gather the flounce"]
     assert list(parts)[0] == "The garment"
-    assert list(parts)[-1] == "Notes from the maker"
+    assert list(parts)[-2:] == ["Notes from the maker", "Where the numbers come from"]
+
+
+def test_the_reasons_are_told_in_an_appendix() -> None:
+    words = _words(_opened())
+    _, _, told = words.partition("Localrulesandlicensedpracticecomefirst.Guidea1b2c3d4e5f6.")
+    assert told.index("Wherethenumberscomefrom") < told.index("Finishedlengthoftheflounce(Flounce,round)600cm:")
+    assert "finishedlengthoftheuppertier×fullness=300cm×2=600cm" in told
+    assert "allowanceattheendoftheflounce1cm:theseamof“Closetheuppertiertoaring”" in told
+
+
+@pytest.mark.parametrize(("name", "size"), [("larkspur", "M"), ("marigold", "12"), ("foxglove", "C")])
+def test_the_appendix_of_a_demo_is_two_pages_at_the_most(name: str, size: str) -> None:
+    document = _opened(guide(name, size))
+    with document.open_outline() as outline:
+        appendix = outline.root[0].children[-1]
+    assert appendix.title == "Where the numbers come from"
+    numbers = {each.obj.objgen: number for number, each in enumerate(document.pages)}
+    place = appendix.destination[0] if appendix.destination is not None else appendix.action.D[0]
+    assert len(document.pages) - numbers[place.objgen] <= 2
 
 
 def test_only_shipped_fonts_are_in_the_file() -> None:

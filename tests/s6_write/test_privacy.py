@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import pytest
@@ -42,6 +43,22 @@ def test_a_measure_that_is_asked_for_and_used_by_no_number_is_not_shown() -> Non
     assert all("93.7" not in text for text in texts.values())
 
 
+def test_a_reason_stands_on_no_measure_that_the_guide_does_not_show_and_names_no_file_of_the_wearer() -> None:
+    texts = _written(f"{HEADING}\n7;70.3 cm;96.1 cm;101 cm;45 cm;93.7 cm")
+    read = json.loads(texts["guide.json"])
+    shown = {fact["name"] for fact in read["facts"]}
+    reasons = [reason for line in read["cutting"] for reason in line["why"]]
+    measures = set()
+    while reasons:
+        reason = reasons.pop()
+        reasons += reason.get("from", ())
+        if reason["text"] == "a body measure":
+            measures.add(reason["name"])
+            assert "place" not in reason
+    assert measures == {"waist_girth", "hip_girth", "waist_height", "knee_height"} <= shown
+    assert all("class.csv" not in text for text in texts.values())
+
+
 def test_a_guide_shows_nothing_of_the_others_in_its_class(tmp_path: Path) -> None:
     roster = tmp_path / "class.csv"
     roster.write_text(f"{HEADING}\n7;70.3 cm;96.1 cm;101 cm;45 cm;\nOlive;81.9 cm;107.7 cm;104 cm;46 cm;", encoding="utf-8")
@@ -54,7 +71,9 @@ def test_a_guide_shows_nothing_of_the_others_in_its_class(tmp_path: Path) -> Non
     # Nothing of a body lies outside the folders of its wearers.
     for path in (tmp_path / "out").glob("*.*"):
         if path.is_file():
-            assert not any(measure in path.read_text(encoding="utf-8") for measure in ("70.3", "96.1", "81.9", "107.7"))
+            text = path.read_text(encoding="utf-8")
+            assert not any(measure in text for measure in ("70.3", "96.1", "81.9", "107.7")), path.name
+            assert "<details" not in text, path.name
 
 
 @pytest.mark.parametrize("verb", ["check", "make"])
