@@ -140,6 +140,7 @@ CODES: dict[str, str] = {
     "FB416": "a seam is thicker than the machine takes",
     "FB417": "an elastic is too long for the weight that it carries",
     "FB418": "an under layer hangs below the layers over it",
+    "FB419": "the hem does not hang level",
     # cut
     "FB501": "a piece is too wide for every width that the cloth is offered in",
     "FB502": "a cloth can't be cut with so few joins or sections",

@@ -72,6 +72,17 @@ class Run(_Run):
                     lowest[up] = max(lowest[up], lowest[down])
         return lowest
 
+    def over(self, piece: str) -> tuple[str, ...]:
+        """The pieces that this one hangs from, the nearest first."""
+        found: list[str] = []
+        left = [piece]
+        while left:
+            hung = left.pop(0)
+            ups = [up for up, down, same in self._across if down == hung and not same]
+            left += [up for up in ups if up not in found and up != piece]
+            found += [up for up in ups if up not in found and up != piece]
+        return tuple(found)
+
     @cached_property
     def _across(self) -> list[tuple[str, str, bool]]:
         """The pairs of all seams that run round the garment."""

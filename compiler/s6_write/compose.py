@@ -10,6 +10,7 @@ from fractions import Fraction
 from compiler.cloth.bench import Bench
 from compiler.cloth.limits import gram_per_m2
 from compiler.s2_solve.solved import Derivation
+from compiler.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from compiler.s3_rehearse.run import Rehearsal
 from compiler.s4_cut.cut import Cutting
 from compiler.s5_buy.shopping import ShoppingList
@@ -125,17 +126,12 @@ def _fresh_bobbins(shopping: ShoppingList, at: int, say: Say) -> list[Action]:
 
 def _last_look(rehearsal: Rehearsal, say: Say, cutting: tuple[GuideStep, ...], parts: tuple[Part, ...]) -> Part:
     """The check of the finished garment: pins, lengths, edges."""
-    run = rehearsal.run
     number = len(cutting) + sum(len(operation.steps) for part in parts for operation in part.operations)
-    lowest = max(run.drops, key=lambda piece: run.drops[piece])
-    drop, worst = run.drops[lowest], say.about(rehearsal.solved.rounding * 2)
     told = [
         ("Count the pins and needles.", "As many are in the box as when you began.", "",
          "Feel along every seam and the waist until the last one is found. Nobody puts the garment on before."),
         ("Cut off all loose threads and take out the bright ones.", "", "", ""),
-        (f"Hang it up and measure from the top edge to the hem: {say.length(drop)}.",
-         "It is the same in front, behind and at the sides.", f"{worst} more or less",
-         "If one side hangs lower, look there for a seam that was sewn narrower, and sew it again."),
+        *_hem_checks(rehearsal, say),
         ("Turn it inside out and look along every edge.", "No edge frays, no layer is caught where it should not be.", "",
          "Neaten or sew again what you find."),
     ]  # fmt: skip
@@ -148,6 +144,26 @@ def _last_look(rehearsal: Rehearsal, say: Say, cutting: tuple[GuideStep, ...], p
             ),
         ),
     )
+
+
+def _hem_checks(rehearsal: Rehearsal, say: Say) -> list[tuple[str, str, str, str]]:
+    """How long it must be; where the waist was levelled, also how high the hem is on the wearer."""
+    run, off = rehearsal.run, f"{say.about(rehearsal.solved.rounding * 2)} more or less"
+    lowest = max(run.drops, key=lambda piece: run.drops[piece])
+    front, side, back = (say.length(length) for length in lengths_at(run, lowest))
+    heights = heights_of(run)
+    if not levelled(run) or heights is None:
+        return [(f"Hang it up and measure from the top edge to the hem: {say.length(run.drops[lowest])}.",
+                 "It is the same in front, behind and at the sides.", off,
+                 "If one side hangs lower, look there for a seam that was sewn narrower, and sew it again.")]  # fmt: skip
+    above = say.length(max(heights) - run.drops[lowest])
+    return [
+        (f"Hang it up and measure from the top edge to the hem: {front} in front, {side} at the sides, {back} behind.",
+         "All three are right.", off, "Where it is longer, unpick the waist there and take the top edge up."),
+        (f"Ask the wearer to stand straight, without shoes. Measure from the floor up to the hem: {above}.",
+         "It is the same in front, behind and at the sides.", off,
+         "Where the hem hangs lower, take the top edge up there, and never trim the hem."),
+    ]  # fmt: skip
 
 
 # Without sittings a stop is worth naming only after so much work, in minutes.

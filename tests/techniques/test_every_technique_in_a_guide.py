@@ -114,6 +114,7 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
     "a hemmed petticoat": (
         "slip: {from: lawn, length: 120 cm, depth: 60 cm}",
         """- french seam: {of: slip}
+        - level waist: {edge: slip.top, front: 106 cm, side: 105 cm, back: 103 cm}
         - narrow hem: {edge: slip.bottom}
         - folded casing: {edge: slip.top, depth: 25 mm}
         - insert elastic: {elastic: elastic, into: slip.top, length: waist_girth - 8 cm}

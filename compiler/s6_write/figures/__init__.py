@@ -24,6 +24,7 @@ from compiler.s6_write.figures.hem_section import trimmed_edge, turned_twice
 from compiler.s6_write.figures.joined_strips import joined_strips
 from compiler.s6_write.figures.layers import layers
 from compiler.s6_write.figures.legend import how_to_read as how_to_read
+from compiler.s6_write.figures.levelled import levelled
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.overlock_tail import overlock_tail
 from compiler.s6_write.figures.overview import overview as overview
@@ -73,6 +74,7 @@ KINDS: Mapping[str, Kind] = {
     "slit": placket,
     "hang loops": hang_loops,
     "closed gap": closed_gap,
+    "levelled": levelled,
 }
 
 
