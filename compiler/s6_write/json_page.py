@@ -25,7 +25,14 @@ def to_json(guide: Guide) -> str:
     operations = [operation for part in values["parts"] for operation in part["operations"]]
     for told in (*values["cutting"], *operations):
         told["why"] = _trees(reasons, told["why"])
-    return json.dumps({"furbelow_guide": 1, **values}, ensure_ascii=False, indent=1, sort_keys=True) + "\n"
+    # A line for each field: with an indent the library would write it in Python, ten times as slowly.
+    fields = sorted({"furbelow_guide": 1, **values}.items())
+    written = (f" {_json(name)}: {_json(value)}" for name, value in fields)
+    return "{\n" + ",\n".join(written) + "\n}\n"
+
+
+def _json(value: object) -> str:
+    return json.dumps(value, ensure_ascii=False, sort_keys=True)
 
 
 # As deep as `furbelow why` tells it.

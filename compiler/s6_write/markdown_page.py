@@ -6,12 +6,13 @@ Figures are linked as `figures/KEY.svg`; `figure_files` gives those files.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 
 from compiler.resources import template
 from compiler.s6_write.guide import Figure, Guide
 from compiler.s6_write.page import CAUTION_WORDS
 from compiler.s6_write.prose import Block, Run, blocks, visible
-from compiler.s6_write.why_lines import WhyLines
+from compiler.s6_write.why_lines import WhyLine, WhyLines
 
 
 class _Written(str):
@@ -31,7 +32,7 @@ def markdown(guide: Guide) -> str:
     page.filters["written"] = _Written  # what a macro gives has been escaped inside it
     guide = visible(guide)
     text = page.from_string(template("guide.md.j2").read_text(encoding="utf-8")).render(
-        guide=guide, caution_words=CAUTION_WORDS, prose=_prose, reasons=WhyLines(guide).listed()
+        guide=guide, caution_words=CAUTION_WORDS, prose=_prose, reasons=_reasons(WhyLines(guide).listed())
     )
     return re.sub(r"\n{3,}", "\n\n", text)
 
@@ -61,6 +62,15 @@ def escaped(text: str) -> str:
     text = re.sub(r"(?i)\b(https?|ftp|mailto|javascript|data):", r"\1&#58;", text)
     text = re.sub(r"(?i)\bwww\.", "www&#46;", text)
     return re.sub(r"^(\d*)([-+=]|(?<=\d)[.)](?= |$))", r"\1\\\2", text)
+
+
+def _reasons(lines: Iterable[WhyLine], inset: str = "") -> _Written:
+    told = []
+    for line in lines:
+        rounding = f"; {escaped(line.rounding)}" if line.rounding else ""
+        told.append(f"{inset}- **{escaped(line.label)}**, {escaped(line.value)}: {escaped(line.told)}{rounding}")
+        told += [_reasons(line.below, inset + "    ")] if line.below else []
+    return _Written("\n".join(told))
 
 
 def _prose(text: str) -> _Written:

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import base64
 import hashlib
-import re
 from functools import cache
 from typing import TYPE_CHECKING
 
 from compiler.resources import template
 from compiler.s6_write.guide import Figure, Guide
 from compiler.s6_write.prose import safe_html, set_ready
-from compiler.s6_write.why_lines import WhyLines
+from compiler.s6_write.why_html import WhyHtml
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -46,16 +45,8 @@ def html(guide: Guide) -> str:
         language=guide.language,
         guide=guide,
         count=step_count(guide),
-        whys=WhyLines(guide),
-        told_why=frozenset(guide.told_why),
-        told_here=frozenset(guide.told_why).difference(*(line.why for line in guide.cutting)),
-        anchor=_anchor,
+        why=WhyHtml(guide),
     )
-
-
-def _anchor(name: str) -> str:
-    """The id of the place where the reason of a number is told."""
-    return "why-" + re.sub(r"[^a-z0-9_.-]+", "-", name.lower())
 
 
 def rendered(name: str, **values: object) -> str:

@@ -8,8 +8,9 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Callable
-from dataclasses import dataclass, fields, is_dataclass, replace
+from dataclasses import dataclass, is_dataclass, replace
 from html.parser import HTMLParser
+from operator import is_
 from typing import Literal, TypeVar, cast
 
 from compiler.s6_write.guide import Figure
@@ -184,17 +185,17 @@ def _without_unseen(text: str) -> str:
 def _each_text(value: object, change: Callable[[str], str]) -> object:
     if isinstance(value, str):
         return change(value)
+    # What does not change is given back as it is: making a value anew takes longer than looking through it.
     if isinstance(value, tuple):
-        return tuple(_each_text(part, change) for part in value)
+        parts = tuple(_each_text(part, change) for part in value)
+        return value if all(map(is_, parts, value)) else parts
     if is_dataclass(value) and not isinstance(value, type):
-        return replace(
-            value,
-            **{
-                field.name: _each_text(getattr(value, field.name), change)
-                for field in fields(value)
-                if not (isinstance(value, Figure) and field.name == "svg")
-            },
-        )
+        changed = {
+            name: new
+            for name, part in vars(value).items()
+            if not (name == "svg" and isinstance(value, Figure)) and (new := _each_text(part, change)) is not part
+        }
+        return replace(value, **changed) if changed else value
     return value
 
 
