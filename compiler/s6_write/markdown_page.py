@@ -8,7 +8,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from compiler.resources import template
 from compiler.s6_write.guide import Figure, Guide
 from compiler.s6_write.page import CAUTION_WORDS
 from compiler.s6_write.prose import Block, Run, blocks, visible
@@ -21,17 +20,14 @@ class _Written(str):
 
 def markdown(guide: Guide) -> str:
     """The page `guide.md`. Each text of the guide stands for its own letters only: no mark in it takes effect."""
-    from jinja2 import Environment, StrictUndefined
+    from compiler.s6_write.compiled_templates import environment
 
-    page = Environment(
-        autoescape=False,
-        undefined=StrictUndefined,
-        keep_trailing_newline=True,
-        finalize=lambda value: escaped(value) if type(value) is str else value,
+    pages = environment(
+        autoescape=False, finalize=lambda value: escaped(value) if type(value) is str else value
     )
-    page.filters["written"] = _Written  # what a macro gives has been escaped inside it
+    pages.filters["written"] = _Written  # what a macro gives has been escaped inside it
     guide = visible(guide)
-    text = page.from_string(template("guide.md.j2").read_text(encoding="utf-8")).render(
+text = pages.get_template("guide.md.j2").render(
         guide=guide, caution_words=CAUTION_WORDS, prose=_prose, reasons=_reasons(WhyLines(guide).listed())
     )
     return re.sub(r"\n{3,}", "\n\n", text)

@@ -76,11 +76,10 @@ def rendered(name: str, **values: object) -> str:
 
 @cache
 def _pages() -> Environment:
-    # Compiled once: in a class of thirty it would be most of the time that a page takes.
-    from jinja2 import Environment, FunctionLoader, StrictUndefined
+    # Loaded once: in a class of thirty it would be most of the time that a page takes.
+    from compiler.s6_write.compiled_templates import environment
 
-    load = FunctionLoader(lambda name: template(name).read_text(encoding="utf-8"))
-    return Environment(loader=load, autoescape=True, undefined=StrictUndefined, keep_trailing_newline=True)
+    return environment(autoescape=True)
 
 
 def step_count(guide: Guide) -> int:
