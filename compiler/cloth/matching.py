@@ -6,6 +6,7 @@ from fractions import Fraction
 
 EIGHTHS_FROM = Fraction(2000)  # a longer edge is marked in eighths: the stretches stay short enough to share out by eye
 EVEN = Fraction(1, 2)
+PLACES = ("front", "side", "back")  # where a waist is levelled: at the middle of the front, the sides, the middle of the back
 
 
 def divisions(set_length: Fraction) -> int:

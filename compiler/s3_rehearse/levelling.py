@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
+from compiler.cloth.matching import PLACES
 from compiler.s3_rehearse.run import Run
-from compiler.techniques.level_waist import PLACES
 from compiler.techniques.technique import Performed
 
 Places = tuple[Fraction, Fraction, Fraction]  # at the front, the sides and the back, in mm

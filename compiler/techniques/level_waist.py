@@ -15,6 +15,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, State
+from compiler.cloth.matching import PLACES
 from compiler.diagnostics import Fault
 from compiler.quantity import round_to_step
 from compiler.s1_read.spec import Step
@@ -33,7 +34,6 @@ from compiler.techniques.technique import (
 )
 from compiler.workroom import Workroom
 
-PLACES = ("front", "side", "back")
 _TAPE = Fraction(1)  # without a rounding, marks are made to the mm
 _BLADES = ("blade", "Cut in short bites, shears flat on the table, your other hand well away from the blades.")
 

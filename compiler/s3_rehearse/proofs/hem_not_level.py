@@ -14,11 +14,10 @@ from compiler.cloth.matching import EVEN
 from compiler.diagnostics import Fault, Label, Severity
 from compiler.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from compiler.s3_rehearse.run import Proof, Run
-from compiler.s3_rehearse.volume import volume_of
 from compiler.say import listed
 
 CLAIM = "The hem hangs level"
-PLACES = ("in front", "at the sides", "behind")
+_WORDS = ("in front", "at the sides", "behind")
 
 
 def prove(run: Run) -> Proof:
@@ -29,6 +28,8 @@ def prove(run: Run) -> Proof:
         return Proof(CLAIM, "not asked: the pieces do not hang together")
     if not run.sound(run.final.cloths):
         return Proof(CLAIM, "not asked: a step before it was refused")
+    from compiler.s3_rehearse.volume import volume_of  # most specs ask for one height alone
+
     shown: list[str] = []
     askew: list[tuple[Fraction, str, list[Fraction]]] = []
     for hem in volume_of(run).hems:
@@ -45,12 +46,12 @@ def _at_each(run: Run, lengths: list[Fraction]) -> str:
     say = run.say
     if len(set(lengths)) == 1:
         return say.length(lengths[0])
-    return listed([f"{say.length(length)} {place}" for length, place in zip(lengths, PLACES, strict=True)])
+    return listed([f"{say.length(length)} {place}" for length, place in zip(lengths, _WORDS, strict=True)])
 
 
 def _not_level(run: Run, askew: list[tuple[Fraction, str, list[Fraction]]], shown: list[str]) -> Fault:
     apart, piece, above = max(askew, key=lambda each: each[0])
-    lowest = [place for place, height in zip(PLACES, above, strict=True) if height == min(above)]
+    lowest = [place for place, height in zip(_WORDS, above, strict=True) if height == min(above)]
     steps = levelled(run)
     tops = list(dict.fromkeys(f"{_top(run, piece)}.top" for _, piece, _ in askew))
     edge = tops[0] if len(tops) == 1 else f"[{', '.join(tops)}]"
