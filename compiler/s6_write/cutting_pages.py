@@ -10,6 +10,7 @@ from compiler.s4_cut.cut import Cutting, Sheet
 from compiler.s4_cut.marks import table_marks
 from compiler.s4_cut.plan import CuttingPlan, Section, Segment, offcuts
 from compiler.s6_write.guide import CutLine, GuideStep
+from compiler.s6_write.panel_steps import panel_steps
 from compiler.say import Say, listed
 
 TRIM_TOLERANCE = Fraction(5)
@@ -71,8 +72,8 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
         f"{say.cut(plan.usable_width)} of width is left; this plan needs {say.cut(needs)}.", "",
         f"If it is narrower than {say.cut(needs)}, buy it wider, or have the plan made anew for your width.",
     ))  # fmt: skip
-    for number, section in enumerate(plan.sections, 1):
-        told += _section_steps(cutting, section, number, len(plan.sections), cloth, edge, faces, say)
+    for number in range(1, len(plan.sections) + 1):
+        told += _section_steps(cutting, plan, number, cloth, edge, faces, say)
     kept = _offcuts(plan, say)
     if kept:
         told.append((f"Keep what is left of the {cloth}, each piece tagged with its size.", f"It is {kept}.", "", ""))
@@ -87,9 +88,27 @@ def _offcuts(plan: CuttingPlan, say: Say) -> str:
 
 
 def _section_steps(
-    cutting: Cutting, section: Section, number: int, sections: int, cloth: str, edge: str, faces: bool, say: Say
+    cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, edge: str, faces: bool, say: Say
 ) -> list[tuple[str, str, str, str]]:
+    section, sections = plan.sections[number - 1], len(plan.sections)
     of = f"section {number} of {sections}" if sections > 1 else "the one section"
+    told = [(
+        f"Cut {say.cut(section.length)} off the {cloth} for {of}.",
+        f"It is {say.cut(section.length)} long on both sides.", say.about(TRIM_TOLERANCE), "If one side is shorter, cut again square.",
+    )]  # fmt: skip
+    if section.panels:
+        told += panel_steps(section, plan.usable_width, cutting.letters, cloth, faces, say)
+    else:
+        told += _lane_steps(cutting, section, cloth, edge, say)
+    if faces:
+        tag = "Pin a paper tag with its letter and number on the wrong side of each piece, near the edge that is up on the drawing."
+    else:
+        tag = "Pin a paper tag with its letter and number on one face of each piece. This cloth has no right side: the face with the tag is the wrong side from now on."
+    told.append((tag, f"{say.count(len(section.pieces), 'piece')} tagged. A tag comes off when its piece is sewn.", "", ""))
+    return told
+
+
+def _lane_steps(cutting: Cutting, section: Section, cloth: str, edge: str, say: Say) -> list[tuple[str, str, str, str]]:
     marks = table_marks(section)
     tapes = listed([say.cut(mark.distance) for mark in marks])
     if section.across:
@@ -102,9 +121,6 @@ def _section_steps(
         lay, along = "along the table", "the near edge of the table"
         level = f"Draw the {cloth} over the tapes, the long edge that you trimmed level with the near edge"
     told = [(
-        f"Cut {say.cut(section.length)} off the {cloth} for {of}.",
-        f"It is {say.cut(section.length)} long on both sides.", say.about(TRIM_TOLERANCE), "If one side is shorter, cut again square.",
-    ), (
         f"Stick paper tapes {lay}. Their far sides lie {tapes} from {along}.",
         "The last tape is at its distance at both its ends.", say.about(TRIM_TOLERANCE / 2),
         "Measure again from the same edge, never from tape to tape.",
@@ -130,18 +146,6 @@ def _section_steps(
             cuts = listed([f"{say.cut(segment.length)} for {_named(cutting, segment)}" for segment in lane.segments])
             text = f"From lane {at}, {say.cut(lane.depth)} deep, cut {cuts}."
         told.append((text, "", "", ""))
-    if faces:
-        tag = "Pin a paper tag with its letter and number on the wrong side of each piece, near the edge that is up on the drawing."
-    else:
-        tag = "Pin a paper tag with its letter and number on one face of each piece. This cloth has no right side: the face with the tag is the wrong side from now on."
-    told.append(
-        (
-            tag,
-            f"{say.count(sum(len(lane.segments) for lane in section.lanes), 'piece')} tagged. A tag comes off when its piece is sewn.",
-            "",
-            "",
-        )
-    )
     return told
 
 
@@ -153,6 +157,8 @@ def _named(cutting: Cutting, segment: Segment) -> str:
 
 def _across(plan: CuttingPlan, section: Section) -> Fraction:
     """The width of cloth that a section really takes."""
+    if section.panels:
+        return max(panel.from_edge + panel.width for panel in section.panels)
     if section.across:
         return max((lane.used for lane in section.lanes), default=Fraction(0))
     lanes = sum((lane.depth for lane in section.lanes), Fraction(0))

@@ -11,7 +11,7 @@ from compiler.say import Say, listed
 
 Told = tuple[str, str, str, str]  # action, check, tolerance, remedy
 
-END, EDGE = "the cut end", "the edge that you trimmed"
+END, EDGE = "the cut end", "the trimmed edge"
 CHALK_TOLERANCE = Fraction(5, 2)
 
 
@@ -23,13 +23,13 @@ def panel_steps(section: Section, width: Fraction, letters: Mapping[str, str], c
     if table is not None and section.length > table:
         beyond = " What reaches beyond the table is chalked when the first panels are cut off."
     told: list[Told] = [(
-        f"Lay the {cloth} flat on the table, {side}, a cut end at your left and {EDGE} towards you.{beyond}",
+        f"Lay the {cloth} flat on the table, {side}, a cut end at your left and the long edge that you trimmed towards you.{beyond}",
         "It lies without a crease and without pull.", "", "",
     )]  # fmt: skip
     for panel in section.panels:
         end, edge = panel.from_end + panel.length, panel.from_edge + panel.width
         told.append((
-            f"Chalk {_name(panel, letters)} with a ruler: {_stretch(panel.from_end, end, say)} from {END} at your left,"
+            f"Chalk {_name(panel, letters)} with a ruler: {_stretch(panel.from_end, end, say)} from {END},"
             f" {_stretch(panel.from_edge, edge, say)} from {EDGE}.",
             f"It is {say.cut(panel.length)} long on both sides and {say.cut(panel.width)} wide at both ends.",
             say.about(CHALK_TOLERANCE), "Measure again from the end and the edge, never from panel to panel.",
@@ -46,30 +46,22 @@ def panel_steps(section: Section, width: Fraction, letters: Mapping[str, str], c
 def _apart(cuts: Sequence[Through], letters: Mapping[str, str], say: Say) -> list[Told]:
     """Cut after cut; what stays over beside single panels comes off last, in one step."""
     told: list[Told] = []
+    many = max((len(cut.panels) for cut in cuts), default=0)
     freed: list[Panel] = []
     for cut in cuts:
         where = f"{say.cut(cut.at)} from {END if cut.over else EDGE}"
-        before = [panel for panel in cut.panels if _start(panel, cut) < cut.at]
-        beyond = [panel for panel in cut.panels if panel not in before]
         if not cut.trims:
-            told.append((
-                f"Cut straight through along the line {where}, between {_names(before, letters)} and {_names(beyond, letters)}.",
-                "", "", "",
-            ))  # fmt: skip
+            away = [panel for panel in cut.panels if (panel.from_end if cut.over else panel.from_edge) >= cut.at]
+            comes = "comes" if len(away) == 1 else "come"
+            told.append((f"Cut straight through along the line {where}: {_names(away, letters)} {comes} away.", "", "", ""))
         elif len(cut.panels) > 1:
-            told.append((
-                f"Cut straight through along the line {where}: what lies outside {_names(cut.panels, letters)} stays over.",
-                "", "", "",
-            ))  # fmt: skip
+            beside = "the panels" if len(cut.panels) == many else _names(cut.panels, letters)
+            told.append((f"Cut straight through along the line {where}: what lies beside {beside} stays over.", "", "", ""))
         else:
             freed += [panel for panel in cut.panels if panel not in freed]
     if freed:
         told.append((f"Cut off what stays over beside {_names(freed, letters)}, along the chalk.", "", "", ""))
     return told
-
-
-def _start(panel: Panel, cut: Through) -> Fraction:
-    return panel.from_end if cut.over else panel.from_edge
 
 
 def _stretch(start: Fraction, end: Fraction, say: Say) -> str:

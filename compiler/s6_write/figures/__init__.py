@@ -35,7 +35,7 @@ from compiler.s6_write.figures.quarter_marks import quarter_marks
 from compiler.s6_write.figures.ring_over_ring import ring_over_ring
 from compiler.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
 from compiler.s6_write.figures.shirring import shirring
-from compiler.s6_write.figures.table_marks import table_marks_figure
+from compiler.s6_write.figures.table_marks import table_marks_figures
 from compiler.s6_write.figures.tucks import tucks
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
@@ -99,9 +99,10 @@ def cutting_figures(cutting: Cutting, solved: Solved, say: Say) -> tuple[Figure,
     """For each cloth: its plan drawn on it, then the guide tapes on the table."""
     drawn: list[Figure] = []
     for name in cutting.sheets:
-        plan, cloth = cutting.sheet(name).plan, solved.materials[name].material.about or name.replace("_", " ")
-        drawn += plan_figures(plan, cutting.letters, say, cloth, f"cut-{name}")
-        drawn.append(table_marks_figure(plan, say, cloth, f"tapes-{name}"))
+        plan, material = cutting.sheet(name).plan, solved.materials[name].material
+        cloth = material.about or name.replace("_", " ")
+        drawn += plan_figures(plan, cutting.letters, say, cloth, f"cut-{name}", material.has_right_side)
+        drawn += table_marks_figures(plan, say, cloth, f"tapes-{name}")
     return tuple(replace(figure, key=_fit(figure.key)) for figure in drawn)
 
 

@@ -13,12 +13,18 @@ from compiler.say import Say, listed
 LEFT, RIGHT = 96.0, 236.0
 DEEP = 240.0  # units for the width of the cloth as it lies
 FINEST = 0.35
+TALL = 620.0  # units of one figure, where sections allow it
 
 
-def table_marks_figure(plan: CuttingPlan, say: Say, cloth: str, key: str) -> Figure:
-    """The tapes for each section in turn; a section with the tapes of the one before is named with it."""
+def table_marks_figures(plan: CuttingPlan, say: Say, cloth: str, key: str) -> tuple[Figure, ...]:
+    """The tapes for each section of lanes in turn, as many in a figure as are easily read.
+
+    A section with the tapes of the one before is named with it.
+    """
     groups: list[tuple[list[int], tuple[Mark, ...]]] = []
     for number, section in enumerate(plan.sections, 1):
+        if section.panels:
+            continue  # their places stand in the drawing of the section
         marks = table_marks(section)
         if groups and groups[-1][1] == marks:
             groups[-1][0].append(number)
@@ -27,20 +33,30 @@ def table_marks_figure(plan: CuttingPlan, say: Say, cloth: str, key: str) -> Fig
     lying = plan.usable_width / (2 if plan.folded else 1)
     deepest = max([mark.distance for _, marks in groups for mark in marks] + [lying])
     scale = min(FINEST, DEEP / float(deepest))
-    sheet, y, told = Sheet(), 0.0, []
+    figures: list[Figure] = []
+    sheet, y, told = Sheet(), 0.0, list[str]()
+    caption = f"Guide tapes on the table for the {cloth}, across to scale. Slit along each tape."
     for numbers, marks in groups:
         across = plan.sections[numbers[0] - 1].across
+        shown = marks[-1].distance if across else lying
+        if told and y + float(shown) * scale > TALL:
+            figures.append(Figure(_key(key, figures), sheet.svg(), " ".join(told), caption))
+            sheet, y, told = Sheet(), 0.0, []
         start = "start of the section" if across else ("fold" if plan.folded else "edge")
         named = f"Section{'s' if len(numbers) > 1 else ''} {listed([str(number) for number in numbers])}"
         sheet.write((8, y), named, bold=True)
         beside = 13 + width_of(named, True)
         sheet.write((beside, y), shortened(f"tapes measured from the {start}", sheet.width - beside - 8))
-        shown = marks[-1].distance if across else lying
         y = _table(sheet, y + 38, float(shown) * scale, marks, scale, say, start, plan.folded and not across) + 34
         rows = listed([f"{say.length(mark.distance)} ({_lanes(mark)})" for mark in marks])
         told.append(f"{named}: tapes at {rows} from the {start}.")
-    caption = f"Guide tapes on the table for the {cloth}, across to scale. Slit along each tape."
-    return Figure(key, sheet.svg(), " ".join(told), caption)
+    if told:
+        figures.append(Figure(_key(key, figures), sheet.svg(), " ".join(told), caption))
+    return tuple(figures)
+
+
+def _key(key: str, before: list[Figure]) -> str:
+    return f"{key}-{len(before) + 1}" if before else key
 
 
 def _table(

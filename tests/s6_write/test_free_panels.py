@@ -1,0 +1,159 @@
+"""How a garment of panels that lie freely is told: every place in figures and steps, and in the order that works."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from functools import cache
+from itertools import combinations
+
+from compiler.pipeline import Order, Planned, plan, prove
+from compiler.s1_read.read_spec import read_spec
+from compiler.s2_solve.body import size_body
+from compiler.s4_cut.cut import Cutting, cut_prices
+from compiler.s4_cut.plan import Panel, Section
+from compiler.s6_write.compose import compose
+from compiler.s6_write.cutting_pages import cutting_steps
+from compiler.s6_write.figures import cutting_figures
+from compiler.s6_write.figures.free_panels import FreePanels
+from compiler.s6_write.figures.pen import Sheet
+from compiler.s6_write.guide import Figure
+from compiler.s6_write.panel_steps import panel_steps
+from compiler.say import Say
+from compiler.workroom import Workroom
+from tests.s4_cut.cases import cm
+from tests.s4_cut.test_panels import PINWHEEL
+from tests.s4_cut.verify_plan import faults
+from tests.s6_write.figures.drawn import view, words
+
+SPEC = """\
+furbelow: 1
+title: Apron for the wardrobe
+units: metric
+rounding: 5 mm
+body:
+  waist_girth: {from: 40 cm, to: 140 cm}
+  hip_girth: {from: 40 cm, to: 150 cm}
+sizes:
+  M: {waist_girth: 78 cm, hip_girth: 104 cm}
+worn: {from: waist, over: hip_girth, ease: 5 cm}
+materials:
+  lawn: {kind: cloth, about: striped lawn, fibre: cotton, width: 62 cm, weight: 80 g/m2, ravels: yes, price: 19 EUR/m}
+pieces:
+  apron: {from: lawn, length: 60 cm, depth: 50 cm}
+  lining: {from: lawn, length: 60 cm, depth: 50 cm}
+  waistband: {from: lawn, length: 60 cm, depth: 4 cm}
+  tie: {from: lawn, count: 2, length: 85 cm, depth: 4 cm}
+steps:
+  - bagged lining: {piece: apron, lining: lining, leave open: top}
+  - stack layers: {layers: [apron.top, {edge: lining.top, right side: in}], as: apron_top}
+  - fitted waistband: {band: waistband, to: apron_top, fasten: ties, overlap: 0 cm}
+  - tie ends: {tie: tie, to: waistband}
+"""
+
+
+@cache
+def apron() -> Planned:
+    spec = read_spec(("apron.yaml", SPEC.encode())).value
+    assert spec is not None
+    body = size_body(spec, "M").value
+    assert body is not None
+    proved = prove(Order(spec, "size M", body, {}, Workroom()))
+    assert proved.value is not None, proved.faults
+    planned = plan(proved.value).value
+    assert planned is not None
+    return planned
+
+
+def told(planned: Planned) -> tuple[Say, Section, Cutting]:
+    cutting = planned.cutting
+    (section,) = cutting.sheet("lawn").plan.sections
+    return Say(planned.rehearsal.run.solved, planned.rehearsal.run.room, cutting.joins, cutting.lengths), section, cutting
+
+
+def drawing() -> Figure:
+    say, _, cutting = told(apron())
+    (figure,) = cutting_figures(cutting, apron().rehearsal.run.solved, say)
+    return figure
+
+
+def test_the_apron_is_laid_freely_and_its_plan_is_right() -> None:
+    sheet = apron().cutting.sheet("lawn")
+    assert [bool(section.panels) for section in sheet.plan.sections] == [True]
+    assert faults(sheet.plan, sheet.strips, sheet.bolt, cut_prices(sheet.price, Workroom())) == []
+
+
+def test_every_panel_is_chalked_once_at_its_distances_from_the_end_and_the_edge() -> None:
+    say, section, cutting = told(apron())
+    steps = [step.text for step in cutting_steps(apron().rehearsal.run.solved, cutting, say)]
+    chalked = [text for text in steps if text.startswith("Chalk ")]
+    assert len(chalked) == len(section.panels) == 5
+    for panel in section.panels:
+        (text,) = [text for text in chalked if text.startswith(f"Chalk {cutting.letters[panel.strip]}{panel.copy} ")]
+        near, far, low, high = (Fraction(n) for n in re.findall(r"(\d+(?:\.\d)?) ?(?:cm)?\b", text)[-4:])
+        assert (near * 10, far * 10) == (panel.from_end, panel.from_end + panel.length)
+        assert (low * 10, high * 10) == (panel.from_edge, panel.from_edge + panel.width)
+
+
+def test_straight_cuts_come_after_the_chalk_and_free_every_panel() -> None:
+    say, section, cutting = told(apron())
+    steps = [step.text for step in cutting_steps(apron().rehearsal.run.solved, cutting, say)]
+    chalk = [number for number, text in enumerate(steps) if text.startswith("Chalk ")]
+    cuts = [number for number, text in enumerate(steps) if text.startswith("Cut straight through along the line ")]
+    assert min(cuts) > max(chalk)
+    # Five panels are parted by four cuts; the others take off what stays over.
+    assert sum("away." in steps[number] for number in cuts) == len(section.panels) - 1
+    assert steps[max(cuts) + 1] == "Cut off what stays over beside C1, along the chalk."
+
+
+def test_panels_that_no_straight_cut_parts_are_cut_round_with_shears() -> None:
+    say, _, _ = told(apron())
+    section = Section(cm(0), cm(90), (), panels=PINWHEEL)
+    steps = panel_steps(section, cm(90), {"panel": "P"}, "lawn", True, say)
+    assert steps[-1][0] == "Cut round each panel along its chalk with shears, the outermost first."
+    assert [row[0].split()[1] for row in steps[1:-1]] == ["P1", "P2", "P3", "P4"]
+
+
+def test_cloth_without_a_right_side_may_lie_either_face_up() -> None:
+    say, section, cutting = told(apron())
+    assert "wrong side up" in panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0]
+    assert "either face up" in panel_steps(section, cm(62), cutting.letters, "net", False, say)[0][0]
+
+
+def test_the_drawing_names_every_panel_and_gives_every_distance() -> None:
+    say, section, cutting = told(apron())
+    texts = {line.text for line in words(drawing())}
+    for panel in section.panels:
+        assert f"{cutting.letters[panel.strip]}{panel.copy}" in texts
+        assert {say.cut(panel.from_end + panel.length), say.cut(panel.from_edge + panel.width)} <= texts
+        assert {say.cut(at) for at in (panel.from_end, panel.from_edge) if at} <= texts
+
+
+def test_words_on_the_drawing_do_not_lie_on_each_other_or_leave_the_sheet() -> None:
+    left, top, right, bottom = view(drawing())
+    for one, other in combinations(words(drawing()), 2):
+        assert not one.meets(other), (one.text, other.text)
+    for line in words(drawing()):
+        assert left <= line.left < line.right <= right, line.text
+        assert top <= line.top < line.bottom <= bottom, line.text
+
+
+def test_a_crowd_of_small_panels_still_has_every_name() -> None:
+    say, _, _ = told(apron())
+    panels = tuple(
+        Panel("tab", None, 1 + row + 4 * column, cm(12 * column), cm(9 * row), cm(12), cm(9)) for column in range(9) for row in range(4)
+    )
+    sheet = Sheet()
+    drawn = FreePanels(Section(cm(0), cm(108), (), panels=panels), 360.0, {"tab": "Q"}, say, 0.2, True)
+    assert drawn.draw(sheet, 0) <= drawn.high
+    for number in range(1, 37):
+        assert f">Q{number}<" in sheet.svg()
+    assert not any(one.meets(other) for one, other in combinations(sheet.words, 2))
+
+
+def test_the_whole_guide_is_written_without_a_figure_of_tapes() -> None:
+    planned = apron()
+    guide = compose(planned.rehearsal, planned.cutting, planned.shopping, "size M")
+    assert [figure.key for figure in guide.cutting_figures if figure.key.startswith("cut-")] == ["cut-lawn-1"]
+    assert not any(figure.key.startswith("tapes-") for figure in guide.cutting_figures)
+    assert all(line.note == "whole" for line in guide.cutting)
