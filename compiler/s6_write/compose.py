@@ -17,7 +17,7 @@ from compiler.s5_buy.shopping import ShoppingList
 from compiler.s6_write.cautions import general_cautions
 from compiler.s6_write.cutting_pages import cut_lines, cutting_steps
 from compiler.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
-from compiler.s6_write.garment_facts import garment_facts
+from compiler.s6_write.garment_facts import elastic_reason, garment_facts
 from compiler.s6_write.guide import Caution, Fact, Guide, GuideStep, Operation, Part, ProofLine, Tool
 from compiler.s6_write.material_lines import material_lines
 from compiler.s6_write.reasons import elastic_name, name_of, numbers_of, reasons
@@ -247,7 +247,7 @@ def _facts(rehearsal: Rehearsal, say: Say) -> tuple[Fact, ...]:
                     elastic_name(run, casing),
                     "elastic, closed and at rest",
                     say.length(casing.elastic_length),
-                    "see the step that draws it in",
+                    elastic_reason(run, casing, say),
                 )
             )
     for opening in run.final.openings.values():

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from compiler.cloth.bench import Casing
+from compiler.s3_rehearse.levelling import lengths_at
 from compiler.s3_rehearse.run import Run
 from compiler.s3_rehearse.volume import Volume, volume_of
-from compiler.s3_rehearse.weight import show_weight, weight_of
+from compiler.s3_rehearse.weight import grams_of, show_weight, weight_of
 from compiler.s6_write.guide import Fact
 from compiler.say import Say, listed
 
@@ -17,12 +19,13 @@ def garment_facts(run: Run, say: Say) -> Iterator[Fact]:
     volume = volume_of(run)
     lowest = max(run.drops.values())
     yield Fact("top_to_hem", "finished length, top to hem", say.length(lowest), "the depths of the tiers together")
+    yield from _levelled(run, volume, say)
     yield from _stepped(volume, say)
     hem = volume.longest
     yield Fact(hem.name, "round the hem", say.length(hem.round), f"one ring of the {say.piece(hem.piece)}")
     if volume.layers > 1:
         parts = [f"{hem.copies} x {say.length(hem.round)} of the {say.piece(hem.piece)}" for hem in volume.hems]
-        yield Fact("hems_together", f"round all {volume.layers} hems", say.buy(volume.together), listed(parts))
+        yield Fact("hems_together", f"round {'both' if volume.layers == 2 else f'all {volume.layers}'} hems", say.buy(volume.together), listed(parts))
     yield Fact(
         "fullness_to_hem", "fullness from waist to hem", say.ratio(volume.fullness),
         f"{say.length(hem.round)} of hem for {say.length(volume.waist)} round the waist, before it is drawn in",
@@ -34,6 +37,24 @@ def garment_facts(run: Run, say: Say) -> Iterator[Fact]:
             "laid end to end: " + " + ".join(f"{count} x {say.cut(length)}" for count, length in strips),
         )  # fmt: skip
     yield _weight(run, say)
+
+
+def elastic_reason(run: Run, casing: Casing, say: Say) -> str:
+    """How much shorter than the waist the elastic is, and what it carries there."""
+    waist, grams = run.solved.values.get("waist_girth"), grams_of(run)
+    less = waist.value.as_length_mm() - casing.elastic_length if waist else Fraction(0)
+    if less <= 0:
+        return "see the step that draws it in"
+    carries = f", to carry about {show_weight(grams, say.system)}" if grams and run.hangs[casing.piece] == 0 else ""
+    return f"{say.length(less)} shorter than the waist{carries}"
+
+
+def _levelled(run: Run, volume: Volume, say: Say) -> Iterator[Fact]:
+    """The length at each place, where the waist was levelled."""
+    lengths = lengths_at(run, volume.longest.piece)
+    if len(set(lengths)) > 1:
+        told = [f"{say.length(length)} {place}" for length, place in zip(lengths, ("in front", "at the sides", "behind"), strict=True)]
+        yield Fact("", "length all round", listed(told), "taken up at the waist, so that the hem hangs level")
 
 
 def _stepped(volume: Volume, say: Say) -> Iterator[Fact]:
