@@ -27,7 +27,7 @@ def markdown(guide: Guide) -> str:
     )
     pages.filters["written"] = _Written  # what a macro gives has been escaped inside it
     guide = visible(guide)
-text = pages.get_template("guide.md.j2").render(
+    text = pages.get_template("guide.md.j2").render(
         guide=guide, caution_words=CAUTION_WORDS, prose=_prose, reasons=_reasons(WhyLines(guide).listed())
     )
     return re.sub(r"\n{3,}", "\n\n", text)
