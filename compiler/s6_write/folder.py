@@ -8,6 +8,7 @@ coming, and at the end, as complete. A file that stands in neither column is a p
 
 from __future__ import annotations
 
+import errno
 import hashlib
 import json
 import os
@@ -47,6 +48,18 @@ def write_folder(
     faults = _name_faults(files)
     if faults:
         return Staged(None, faults)
+    missing = [place for place in (folder, *folder.parents) if not _is_there(place)]
+    written = _written(folder, files, replace, working)
+    if written.value is None:
+        for place in missing:
+            with suppress(OSError):
+                place.rmdir()
+    return written
+
+
+def _written(
+    folder: Path, files: Mapping[str, bytes], replace: bool, working: Collection[str]
+) -> Staged[tuple[str, ...]]:
     try:
         folder.mkdir(parents=True, exist_ok=True)
         standing = _look(folder, files)
@@ -300,6 +313,7 @@ def _not_written(folder: Path, error: OSError) -> Fault:
         "FB654",
         f"the guide can't be written into {folder}: {_reason(error)}",
         notes=("what was there is as it was",),
+        help=_mend(error),
     )
 
 
@@ -310,6 +324,14 @@ def _stopped_half_way(folder: Path, error: OSError) -> Fault:
         notes=("each file is whole, old or new; furbelow.json says that the set is not complete",),
         help="mend the cause and make the guide again",
     )
+
+
+def _mend(error: OSError) -> str:
+    if error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EFBIG):
+        return "make room on that disk, or choose another folder with --out"
+    if error.errno in (errno.EROFS, errno.EACCES, errno.EPERM):
+        return "choose a folder that you may write to with --out"
+    return "choose another folder with --out"
 
 
 def _reason(error: OSError) -> str:
