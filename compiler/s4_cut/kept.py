@@ -17,7 +17,6 @@ from compiler.s4_cut.cut import Planner, planned_afresh
 from compiler.s4_cut.keep import from_json, plan_key, to_json
 from compiler.s4_cut.plan import CuttingPlan, Panel, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
-from compiler.s4_cut.through_cuts import panel_cuts
 from compiler.workroom import Workroom
 
 PLANS_FILE = "plans.json"
@@ -70,6 +69,8 @@ def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: Cut
         if section.panels:
             if section.lanes or not _apart_and_inside(section, bolt):
                 return False
+            from compiler.s4_cut.through_cuts import panel_cuts
+
             cuts += panel_cuts(section, bolt.usable_width)
             for panel in section.panels:
                 found[panel.strip, panel.wearer, panel.copy].append((panel, panel.width))

@@ -11,7 +11,6 @@ from compiler.s4_cut.chains import Link
 from compiler.s4_cut.grid import Kind, Scale
 from compiler.s4_cut.plan import CuttingPlan, Lane, Layer, Panel, Section, Segment
 from compiler.s4_cut.problem import Bolt, CutPrices, Strip
-from compiler.s4_cut.through_cuts import panel_cuts
 
 
 @dataclass(slots=True)
@@ -110,6 +109,8 @@ def lay_out(
         joins += sum(1 for part in parts if part > 1)
         cuts += 1 + len(laying.strands) + len(parts)
     if panels:
+        from compiler.s4_cut.through_cuts import panel_cuts
+
         length = max(each.from_end + each.length for each in panels)
         sections.append(Section(start, length, (), panels=panels))
         start += length

@@ -15,8 +15,7 @@ from typing import NamedTuple
 from compiler.s4_cut.grid import Scale
 from compiler.s4_cut.plan import Panel
 from compiler.s4_cut.problem import CHALKED, SHEARED, Bolt, Strip, ways_to_lay
-from compiler.s4_cut.rectangles import Packing, least_length, pack
-from compiler.s4_cut.rectangles_proof import OutOfWork
+from compiler.s4_cut.rectangles_bound import OutOfWork, least_length
 from compiler.s4_cut.rectangles_through import shortest_through
 from compiler.s4_cut.through_cuts import cut_apart
 
@@ -83,6 +82,8 @@ def lay_freely(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, below: float
                 best, cost = _panels(sides, strips, scale, places), length * scale.cloth + through
         if low * scale.cloth + round_each >= cost:
             continue
+        from compiler.s4_cut.rectangles import Packing, pack  # heavy, and mostly straight cuts are as good
+
         packing = pack(sides.rects, scale.width, work=placements)
         assert isinstance(packing, Packing)
         bound = min(bound, packing.bound * scale.cloth + round_each)

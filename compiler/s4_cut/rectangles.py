@@ -11,12 +11,12 @@ input gives the same plan on any machine:
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import reduce
 from math import gcd
 from typing import NamedTuple
 
-from compiler.s4_cut.rectangles_proof import OutOfWork, decide
+from compiler.s4_cut.rectangles_bound import OutOfWork, least_length
+from compiler.s4_cut.rectangles_proof import decide
 from compiler.s4_cut.rectangles_search import Laid, Taste, search
 
 _TASTES = (Taste(0.03, 0.5, 0.5), Taste(0.01, 1, 1), Taste(0.1, 1, 1), Taste(0.3, 2, 1))
@@ -32,8 +32,7 @@ class Place(NamedTuple):
     turned: bool
 
 
-@dataclass(frozen=True)
-class Packing:
+class Packing(NamedTuple):
     """Rectangles on a bolt.
 
     length: of bolt needed. places: one for each rectangle, in the order given.
@@ -51,8 +50,7 @@ class Packing:
         return self.length == self.bound
 
 
-@dataclass(frozen=True)
-class TooWide:
+class TooWide(NamedTuple):
     """Why there is no packing: the places in the list of the rectangles wider than the bolt."""
 
     rects: tuple[int, ...]
@@ -89,29 +87,6 @@ def pack(
     for k, x, y, turned in desk.laid:
         places[k] = Place(x * across, y * along, turned)
     return Packing(desk.length * along, tuple(places), desk.bound * along, desk.tried)
-
-
-def least_length(rects: Sequence[tuple[int, int]], width: int, turns: bool = False) -> int:
-    """A length below which no packing can be: by area, and by what can't lie side by side.
-
-    For each narrowness n: whatever is wider than width - n lies alone, whatever is wider than half the
-    width beside none of its kind, and the rest, if at least n wide, needs its area in what these leave.
-    Source: Martello & Vigo 1998, Manage. Sci. 44:388-399 (bound L2), each unit of length a bin.
-    """
-    if not rects:
-        return 0
-    if turns:
-        shortest = max(max(r) if max(r) > width else min(r) for r in rects)
-        return max(shortest, -(-sum(w * h for w, h in rects) // width))
-    bound = max(h for _, h in rects)
-    for least in {1} | {w for w, _ in rects if 2 * w <= width}:
-        alone = sum(h for w, h in rects if w > width - least)
-        halves = [(w, h) for w, h in rects if width - least >= w and 2 * w > width]
-        heights = sum(h for _, h in halves)
-        free = sum((width - w) * h for w, h in halves)
-        rest = sum(w * h for w, h in rects if 2 * w <= width and w >= least)
-        bound = max(bound, alone + heights + max(0, -((free - rest) // width)))
-    return bound
 
 
 class _Desk:

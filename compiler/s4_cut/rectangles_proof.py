@@ -18,14 +18,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from compiler.s4_cut.rectangles_bound import OutOfWork
 from compiler.s4_cut.rectangles_search import Laid, Spend
 from compiler.s4_cut.rectangles_skyline import Stock, floor, raised
 
 _REMEMBERED = 200_000  # failed skylines kept: about 100 MB at most
-
-
-class OutOfWork(Exception):
-    """The search was stopped before it had an answer."""
 
 
 def decide(

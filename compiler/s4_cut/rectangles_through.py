@@ -14,7 +14,7 @@ from collections.abc import Callable, Sequence
 from itertools import product
 from typing import NamedTuple
 
-from compiler.s4_cut.rectangles_proof import OutOfWork
+from compiler.s4_cut.rectangles_bound import OutOfWork
 
 
 class Block(NamedTuple):

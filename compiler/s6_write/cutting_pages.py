@@ -10,7 +10,6 @@ from compiler.s4_cut.cut import Cutting, Sheet
 from compiler.s4_cut.marks import table_marks
 from compiler.s4_cut.plan import CuttingPlan, Section, Segment, offcuts
 from compiler.s6_write.guide import CutLine, GuideStep
-from compiler.s6_write.panel_steps import panel_steps
 from compiler.say import Say, listed
 
 TRIM_TOLERANCE = Fraction(5)
@@ -97,6 +96,8 @@ def _section_steps(
         f"It is {say.cut(section.length)} long on both sides.", say.about(TRIM_TOLERANCE), "If one side is shorter, cut again square.",
     )]  # fmt: skip
     if section.panels:
+        from compiler.s6_write.panel_steps import panel_steps
+
         told += panel_steps(section, plan.usable_width, cutting.letters, cloth, faces, say)
     else:
         told += _lane_steps(cutting, section, cloth, edge, say)

@@ -19,7 +19,8 @@ from itertools import product
 from pathlib import Path
 from typing import Any
 
-from compiler.s4_cut.rectangles import TooWide, least_length, pack
+from compiler.s4_cut.rectangles import TooWide, pack
+from compiler.s4_cut.rectangles_bound import least_length
 from tests.s4_cut.overlap import faults_of
 
 

@@ -11,7 +11,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.s4_cut.rectangles import Packing, Place, TooWide, least_length, pack, rows
+from compiler.s4_cut.rectangles import Packing, Place, TooWide, pack, rows
+from compiler.s4_cut.rectangles_bound import least_length
 from compiler.s4_cut.rectangles_proof import decide
 from compiler.s4_cut.rectangles_skyline import floor, raised
 from tests.s4_cut.overlap import faults_of
