@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from fractions import Fraction
 from itertools import combinations, product
@@ -309,3 +310,27 @@ def test_panels_of_one_size_stay_in_lanes(count: int) -> None:
     plan = plan_cutting(strips, Bolt(cm(140)), DEAR)
     assert free_panels(plan) == ()
     assert plan.cost == least_cost(strips, Bolt(cm(140), cm(60)), DEAR, 3)
+
+
+def _damaged(**change: object) -> CuttingPlan:
+    plan = plan_cutting(APRON, Bolt(cm(110)), DEAR)
+    section = plan.sections[0]
+    panels = (section.panels[0]._replace(**change), *section.panels[1:])  # type: ignore[arg-type]
+    return replace(plan, sections=(replace(section, panels=panels),))
+
+
+@pytest.mark.parametrize(
+    ("damaged", "seen"),
+    [
+        (_damaged(from_end=cm(5)), "overlap|leaves"),
+        (_damaged(from_edge=cm(105)), "leaves the section"),
+        (_damaged(from_end=cm(-5)), "leaves the section"),
+        (_damaged(length=cm(15)), "it has to be"),
+        (_damaged(length=Fraction(1234, 10)), "off the grid"),
+        (_damaged(turned=True), "it has to be|against its grain"),
+        (_damaged(copy=7), "not all there once"),
+        (_damaged(strip="sleeve"), "nobody asked for"),
+    ],
+)
+def test_the_verifier_sees_a_damaged_panel(damaged: CuttingPlan, seen: str) -> None:
+    assert re.search(seen, "\n".join(faults(damaged, APRON, Bolt(cm(110)), DEAR)))
