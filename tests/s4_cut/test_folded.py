@@ -21,9 +21,9 @@ BOLT = Bolt(cm(140), folded=True)
 THREE_ALIKE = (Strip("flounce", cm(300), cm(40), 3),)
 
 
-def lanes(plan: CuttingPlan) -> list[tuple[str, Fraction, Fraction]]:
+def lanes(plan: CuttingPlan) -> list[tuple[str, int, int]]:
     (section,) = plan.sections
-    return [(lane.layer, lane.offset / 10, lane.depth / 10) for lane in section.lanes]
+    return [(lane.layer, int(lane.offset / 10), int(lane.depth / 10)) for lane in section.lanes]
 
 
 def test_a_half_lane_at_the_fold_opens_to_a_full_one() -> None:
