@@ -53,7 +53,10 @@ def rendered(name: str, **values: object) -> str:
     """A page that extends `page.html.j2`: its values are texts to be escaped, its look and its policy are shared."""
     from markupsafe import Markup
 
-    style, script = (template(file).read_text(encoding="utf-8") for file in ("guide.css", "guide.js"))
+    fonts, look, script = (
+        template(file).read_text(encoding="utf-8") for file in ("fonts/page.css", "guide.css", "guide.js")
+    )
+    style = fonts + look
 
     def drawn(figure: Figure) -> Markup:
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.

@@ -27,9 +27,11 @@ from compiler.s6_write.figures.language import (
     THIN,
     WIDTH,
 )
+from compiler.s6_write.prose import without_unseen
 
 Point = tuple[float, float]
-FAMILY = "'Source Sans 3', 'Segoe UI', Helvetica, Arial, sans-serif"
+# The font by its name in the page, by its own name in the printed guide, and what may stand in for it elsewhere.
+FAMILY = "'Furbelow Text', 'Source Sans 3', 'Segoe UI', Helvetica, Arial, sans-serif"
 
 
 class Box(NamedTuple):
@@ -113,6 +115,7 @@ class Sheet:
         ground: bool = False,
     ) -> Box:
         """One line of words with its base line at the point; the length is fixed, so any font fits the same box."""
+        words = without_unseen(words)
         length = width_of(words, bold)
         left = at[0] - {"start": 0.0, "middle": length / 2, "end": length}[anchor]
         box = Box(left, at[1] - ASCENT, left + length, at[1] + DESCENT)
