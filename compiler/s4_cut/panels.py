@@ -22,16 +22,22 @@ from compiler.s4_cut.through_cuts import cut_apart
 # Choices of which pieces of free grain lie turned; beyond them only the area is a bound.
 MOST_TURNINGS = 32
 # Pairs of blocks, and placements, that may be tried for one cloth.
-MOST_PAIRS = 100_000
+MOST_PAIRS = 150_000
 MOST_PLACEMENTS = 12_000
 
 
 class Freely(NamedTuple):
-    """The cheapest section of panels found, its cost in coins, and the least that any may cost."""
+    """The cheapest section of panels found and its cost in coins.
+
+    straight: whether through cuts part it. bound: what any section that they part costs at the least, round_bound: any
+    that is cut round with shears.
+    """
 
     panels: tuple[Panel, ...] | None
     cost: float
-    bound: int
+    straight: bool
+    bound: float
+    round_bound: float
 
 
 class _Sides(NamedTuple):
@@ -64,37 +70,50 @@ def lay_freely(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, below: float
     )
     work = _Pairs(MOST_PAIRS)
     placements = MOST_PLACEMENTS // max(1, len(turnings))
-    best: tuple[Panel, ...] | None = None
-    cost, bound = below, inf
+    found = Freely(None, below, True, inf, inf)
     for low, sides in turnings:
         if low > longest:
             continue
         one_by_one = sum(h * number for _, h, number in sides.kinds)
-        worth = one_by_one if cost == inf else (int(cost) - through - 1) // scale.cloth
+        worth = one_by_one if found.cost == inf else (int(found.cost) - through - 1) // scale.cloth
         try:
-            ceiling = int(min(worth, longest, one_by_one))
-            shortest = shortest_through(sides.kinds, scale.width, ceiling, work.spend)
+            shortest = _shortest_through(sides, scale, low, int(min(worth, longest, one_by_one)), work)
         except OutOfWork:
-            bound = min(bound, low * scale.cloth + through)
+            found = found._replace(bound=min(found.bound, low * scale.cloth + through))
         else:
             if shortest is not None:
                 length, places = shortest
-                best, cost = _panels(sides, strips, scale, places), length * scale.cloth + through
-        if low * scale.cloth + round_each >= cost:
+                panels = _panels(sides, strips, scale, places)
+                found = found._replace(panels=panels, cost=length * scale.cloth + through, straight=True)
+        if low * scale.cloth + round_each >= found.cost:
             continue
         from compiler.s4_cut.rectangles import Packing, pack  # heavy, and mostly straight cuts are as good
 
         packing = pack(sides.rects, scale.width, work=placements)
         assert isinstance(packing, Packing)
-        bound = min(bound, packing.bound * scale.cloth + round_each)
+        round_bound = min(found.round_bound, packing.bound * scale.cloth + round_each)
+        found = found._replace(round_bound=round_bound)
         panels = _panels(sides, strips, scale, [(k, x, y) for k, (x, y, _) in zip(sides.each, packing.places, strict=True)])
-        apart = cut_apart(panels, packing.length * scale.grid, bolt.usable_width)
-        found = packing.length * scale.cloth + (round_each if apart is None else through)
-        if packing.length <= longest and found < cost:
-            best, cost = panels, found
+        straight = cut_apart(panels, packing.length * scale.grid, bolt.usable_width) is not None
+        cost = packing.length * scale.cloth + (through if straight else round_each)
+        if packing.length <= longest and cost < found.cost:
+            found = found._replace(panels=panels, cost=cost, straight=straight)
     if any(True for _ in islice(_ways(strips, bolt), MOST_TURNINGS, None)):
-        bound = 0
-    return Freely(best, cost, int(min(bound, cost)))
+        return found._replace(bound=0, round_bound=0)
+    return found._replace(bound=min(found.bound, found.cost), round_bound=min(found.round_bound, found.cost))
+
+
+def _shortest_through(
+    sides: _Sides, scale: Scale, low: int, ceiling: int, work: _Pairs
+) -> tuple[int, list[tuple[int, int, int]]] | None:
+    """As `shortest_through`, under lower ceilings first: the closer the ceiling, the fewer blocks there are."""
+    for share in (4, 2, 1):
+        lower = low + (ceiling - low) // share
+        if lower >= low:
+            shortest = shortest_through(sides.kinds, scale.width, lower, work.spend)
+            if shortest is not None:
+                return shortest
+    return None
 
 
 def _turnings(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale) -> Iterator[_Sides]:

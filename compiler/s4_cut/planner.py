@@ -9,7 +9,7 @@ from itertools import islice
 from math import ceil, inf
 from typing import NamedTuple
 
-from compiler.s4_cut.exact import MOST_SECTIONS, Limits, Work
+from compiler.s4_cut.exact import MOST_SECTIONS, Found, Limits, Work
 from compiler.s4_cut.grid import Scale, scale_of
 from compiler.s4_cut.in_lanes import cloth_bound, in_lanes, ways_split
 from compiler.s4_cut.lay import Laying, lay_out, price
@@ -43,7 +43,8 @@ def plan_cutting(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Cu
     The bound holds for plans of this kind: sections slit into lanes of the strips' own depths, all copies of a strip
     laid the same way, strips that share lanes cut one after the other from lane to lane, and no more than three
     sections along the bolt; and, where flat cloth has whole panels of several sizes, the same with all these panels
-    laid freely on a section of their own.
+    laid freely on a section of their own and parted by straight cuts. Only where a plan cut round with shears was found
+    to cost less does the bound hold for such plans too.
     Raises ValueError for a strip that does not fit (see `misfits`).
     """
     plan = best_plan(strips, bolt, prices, Limits())
@@ -59,30 +60,34 @@ def best_plan(
     work = Work()
     lanes = in_lanes(strips, bolt, scale, limits, work, inf if below is None else ceil(below / scale.coin))
     best = _Mixed(strips, lanes.layings, (), lanes.cost, lanes.bound)
-    tried = _least_with_free_panels(strips, bolt, scale) < lanes.cost
-    if tried:
+    parted = ""
+    if _least_with_free_panels(strips, bolt, scale) < lanes.cost:
         free = _with_free_panels(strips, bolt, scale, limits, work, lanes.cost)
         best = (best if free.layings is None else free)._replace(bound=min(lanes.bound, free.bound))
+        parted = ", in lanes or with the panels laid freely" + (" and parted by straight cuts," if free.straight else ",")
     if best.layings is None:
         return None
     bound = int(min(best.bound, best.cost))
     if bound == best.cost:
         within = "" if limits == Limits() else "within the limits "
-        freely = ", in lanes or with the panels laid freely," if tried else ""
-        how = f"Proven: {within}no plan of up to {MOST_SECTIONS} sections along the bolt{freely} costs less at these prices."
+        how = f"Proven: {within}no plan of up to {MOST_SECTIONS} sections along the bolt{parted} costs less at these prices."
     else:
         how = f"The best plan found in the work allowed; another could save {1 - bound / best.cost:.1%} at most."
     return lay_out(best.layings, best.strips, bolt, prices, scale, bound, how, best.panels)
 
 
 class _Mixed(NamedTuple):
-    """Lanes for `strips`, panels beside them, what both cost in coins, and the least that such a plan may cost."""
+    """Lanes for `strips`, panels beside them, what both cost in coins, and the least that such a plan may cost.
+
+    straight: no shears have to go round a panel. The bound leaves plans with shears out while no better one was found.
+    """
 
     strips: tuple[Strip, ...]
     layings: list[Laying] | None
     panels: tuple[Panel, ...]
     cost: float
     bound: float
+    straight: bool = True
 
 
 def _with_free_panels(
@@ -92,23 +97,24 @@ def _with_free_panels(
     from compiler.s4_cut.panels import lay_freely  # most cloths do without
 
     best = _Mixed((), None, (), below, inf)
+    round_bound = inf
     for settled in _directions(strips, bolt):
         panels = _whole(settled, bolt)
         others = tuple(each for each in settled if each not in panels)
         if not limits.allow(0, 1 + bool(others)):
             continue
-        free = lay_freely(panels, bolt, scale, best.cost - _least_in_lanes(others, bolt, scale))
-        bound = free.bound + _least_in_lanes(others, bolt, scale)
+        rest: float = _least_in_lanes(others, bolt, scale)
+        free = lay_freely(panels, bolt, scale, best.cost - rest)
         if free.panels is not None:
-            layings: list[Laying] | None = []
-            cost = free.cost
+            lanes = Found([], 0, 0)
             if others:
-                rest = in_lanes(others, bolt, scale, limits.less(0, 1), work, best.cost - free.cost)
-                layings, cost, bound = rest.layings, free.cost + rest.cost, free.bound + int(rest.bound)
-            if layings is not None:
-                best = _Mixed(others, layings, free.panels, cost, best.bound)
-        best = best._replace(bound=min(best.bound, bound))
-    return best
+                lanes = in_lanes(others, bolt, scale, limits.less(0, 1), work, best.cost - free.cost)
+                rest = lanes.bound
+            if lanes.layings is not None:
+                best = _Mixed(others, lanes.layings, free.panels, free.cost + lanes.cost, best.bound, free.straight)
+        best = best._replace(bound=min(best.bound, free.bound + rest))
+        round_bound = min(round_bound, free.round_bound + rest)
+    return best if best.straight else best._replace(bound=min(best.bound, round_bound))
 
 
 def _directions(strips: tuple[Strip, ...], bolt: Bolt) -> Iterator[tuple[Strip, ...]]:
