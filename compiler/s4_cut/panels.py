@@ -8,6 +8,7 @@ Work is limited by counts, never by the clock.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from itertools import islice, product
 from math import ceil, inf
 from typing import NamedTuple
@@ -56,6 +57,7 @@ class _Sides(NamedTuple):
         return [kind for kind, (_, _, many) in enumerate(self.kinds) for _ in range(many)]
 
 
+@lru_cache(maxsize=32)  # the table of joins and sections asks for the same panels again and again
 def lay_freely(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, below: float) -> Freely:
     """The cheapest section that holds every piece whole; no panels where none costs less than `below`, in coins.
 

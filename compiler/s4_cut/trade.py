@@ -17,8 +17,8 @@ MOST_JOINS = 6
 def trade_off(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> tuple[CuttingPlan, ...]:
     """Plans of which none has less cloth, fewer joins and fewer set-ups than another; least joins first.
 
-    Each has the least cloth for its number of joins and of set-ups, as far as it is `proven`; its cost is at the
-    given prices. Raises ValueError for a strip that does not fit (see `misfits`).
+    Each has the least cloth for its number of joins and of set-ups, as far as it is `proven`, among plans of the kind
+    that `plan_cutting` tells; its cost is at the given prices. Raises ValueError for a strip that does not fit (see `misfits`).
     """
     # With joins and set-ups all but free the length decides, and of equal lengths the one with less work.
     length_first = CutPrices(Fraction(1000) / bolt.grid, Fraction(1), Fraction(1))
