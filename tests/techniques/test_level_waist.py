@@ -122,6 +122,7 @@ def test_a_flat_edge_is_marked_from_the_end_that_comes_to_the_front() -> None:
         ("FB333", STEPS.replace(LEVEL, "").replace(WAIST, WAIST.replace("- stack layers: {layers: [net_top,", f"{LEVEL.replace('[upper.top, lining.top]', 'net_top')}\n- stack layers: {{layers: [net_top,")), "gathered already"),
         ("FB340", STEPS.replace("[upper.top, lining.top]", "flounce.bottom"), "bottom edge"),
         ("FB340", STEPS.replace(LEVEL, "").replace("- join ends: {of: upper", LEVEL.replace("[upper.top, lining.top]", "upper.start") + "\n- join ends: {of: upper"), "short edge"),
+        ("FB419", STEPS.replace("[upper.top, lining.top]", "band.top"), "a fold is straight"),
         ("FB312", STEPS.replace("back: 103 cm", "back: 80 cm"), "5 cm too much"),
         ("FB302", f"{STEPS}\n{LEVEL}", "already lies in the stack"),
     ],

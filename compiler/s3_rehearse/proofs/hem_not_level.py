@@ -39,7 +39,7 @@ def prove(run: Run) -> Proof:
         if apart > max(run.solved.rounding, Fraction(1)):
             askew.append((apart, hem.piece, above))
     faults = (_not_level(run, askew, shown),) if askew else ()
-    return Proof(CLAIM, "; ".join(shown), (*faults, *_seams_differ(run)))
+    return Proof(CLAIM, "; ".join(shown), (*faults, *_seams_differ(run), *_bands(run)))
 
 
 def _at_each(run: Run, lengths: list[Fraction]) -> str:
@@ -82,4 +82,15 @@ def _seams_differ(run: Run) -> tuple[Fault, ...]:
               help="leave `behind` out, or level the waist by eye on the wearer", severity=Severity.WARNING)
         for done in run.performed
         if done.facts.get("behind", EVEN) != EVEN and level.intersection(done.touches)
+    )  # fmt: skip
+
+
+def _bands(run: Run) -> tuple[Fault, ...]:
+    """A band is folded along a straight line, so it can't be cut to a curve."""
+    return tuple(
+        Fault("FB419", f"`{piece}` is levelled and then folded to a band, and a fold is straight",
+              Label(done.step.step.span, "levelled here"), help=f"level the edge that `{piece}` is sewn to")
+        for done in levelled(run)
+        for piece in done.touches
+        if run.final.cloths[piece].folded
     )  # fmt: skip
