@@ -233,6 +233,13 @@ def test_print_leaves_out_a_reason_that_is_closed(browser: Browser, guide_file: 
     page.emulate_media(media="print")
     shown = page.locator("summary, .reason").evaluate_all("all => all.filter(each => each.getBoundingClientRect().height > 0).length")
     assert shown == (4 + 5 if opened else 0)
+    # A line parts each measurement from the next, whether or not something between them is left out.
+    lines = page.locator(".facts tbody tr:visible").evaluate_all(
+        "rows => rows.filter(row => !row.nextElementSibling || !row.nextElementSibling.matches('.why:has([open])'))"
+        ".map(row => getComputedStyle(row.cells[0]).borderBottomWidth)"
+    )
+    assert len(lines) == 4
+    assert set(lines) == {"1px"}
     context.close()
 
 
