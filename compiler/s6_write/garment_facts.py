@@ -50,18 +50,19 @@ def elastic_reason(run: Run, casing: Casing, say: Say) -> str:
 
 
 def _levelled(run: Run, volume: Volume, say: Say) -> Iterator[Fact]:
-    """The length at each place, where the waist was levelled."""
-    lengths = lengths_at(run, volume.longest.piece)
-    if len(set(lengths)) > 1:
-        told = [f"{say.length(length)} {place}" for length, place in zip(lengths, ("in front", "at the sides", "behind"), strict=True)]
-        yield Fact("", "length all round", listed(told), "taken up at the waist, so that the hem hangs level")
+    """The length at the places where the waist was taken up."""
+    for length, place in zip(lengths_at(run, volume.longest.piece), ("in front", "at the sides", "behind"), strict=True):
+        if length < volume.longest.drop:
+            up = say.length(volume.longest.drop - length)
+            yield Fact("", f"length {place}", say.length(length), f"{up} is taken up at the waist, so that the hem hangs level")
 
 
 def _stepped(volume: Volume, say: Say) -> Iterator[Fact]:
-    """Where each layer ends, when they do not all end level."""
-    if len({hem.drop for hem in volume.hems}) > 1:
-        ends = [f"the {say.piece(hem.piece)} {say.length(hem.drop)}" for hem in volume.hems]
-        yield Fact("", "length of each layer", listed([say.length(hem.drop) for hem in volume.hems]), "; ".join(ends))
+    """Where each layer ends that is shorter than the longest."""
+    for hem in volume.hems:
+        if hem.drop < volume.longest.drop:
+            short = say.length(volume.longest.drop - hem.drop)
+            yield Fact("", f"length of the {say.piece(hem.piece)}", say.length(hem.drop), f"it ends {short} above the hem")
 
 
 def _weight(run: Run, say: Say) -> Fact:

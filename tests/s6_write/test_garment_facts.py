@@ -31,17 +31,20 @@ def test_inch_rooms_read_yards_and_ounces() -> None:
     assert facts["lawn in gathered strips"][0] == "4 3/4 yd"
 
 
-def test_layers_that_step_are_listed_with_where_each_ends() -> None:
+def test_layers_that_step_each_say_with_where_each_ends() -> None:
     facts = _facts(stepped(50, 48, 36, 10))
-    assert facts["length of each layer"] == (
-        "53 cm, 51 cm and 49 cm", "the outer 53 cm; the middle 51 cm; the frill 49 cm",
-    )  # fmt: skip
+    assert facts["finished length, top to hem"][0] == "53 cm"
+    assert facts["length of the middle"] == ("51 cm", "it ends 2 cm above the hem")
+    assert facts["length of the frill"] == ("49 cm", "it ends 4 cm above the hem")
 
 
 def test_a_levelled_waist_gives_three_lengths() -> None:
     facts = _facts(sound(PIECES, STEPS))
-    assert facts["length all round"][0] == "56 cm in front, 55 cm at the sides and 53 cm behind"
-    assert "length all round" not in _facts(stepped(50, 48, 36, 10))
+    assert facts["finished length, top to hem"][0] == "56 cm"
+    assert facts["length at the sides"] == ("55 cm", "1 cm is taken up at the waist, so that the hem hangs level")
+    assert facts["length behind"] == ("53 cm", "3 cm is taken up at the waist, so that the hem hangs level")
+    assert "length in front" not in facts
+    assert "length behind" not in _facts(stepped(50, 48, 36, 10))
 
 
 def test_the_elastic_says_how_much_shorter_it_is_and_what_it_carries() -> None:
