@@ -50,12 +50,12 @@ class _Page:
 
     def fault(self, fault: Fault) -> str:
         name = self._painted(f"{fault.severity.value} {fault.code}:", _BOLD + _COLOURS[fault.severity])
-        rows = [f"{name} {self._painted(_safe(fault.headline), _BOLD)}"]
+        rows = [f"{name} {self._painted(safe(fault.headline), _BOLD)}"]
         labels = ([fault.primary] if fault.primary else []) + list(fault.others)
         for file in dict.fromkeys(label.span.file for label in labels):
             here = [label for label in labels if label.span.file == file]
             # The place to mend names the file's line, and the excerpt follows the file.
-            rows.append(f"  {_safe(str(here[0].span))}")
+            rows.append(f"  {safe(str(here[0].span))}")
             rows += self._excerpt(fault, here)
         rows += [f"  note: {_indented(note)}" for note in fault.notes]
         if fault.help:
@@ -72,7 +72,7 @@ class _Page:
                 (label for label in labels if label.span.start_line == line), key=lambda label: label.span
             )
             if line > len(source):
-                rows += [f"{line:>{margin}}   {_safe(label.text)}" for label in here if label.text]
+                rows += [f"{line:>{margin}}   {safe(label.text)}" for label in here if label.text]
                 continue
             if before and line > before + 1:
                 rows.append(f"{'...':>{margin}}")
@@ -92,8 +92,8 @@ class _Page:
         last = len(text) if longer else min(span.end_column - 1, len(text))
         shown_last = min(last, start + _WIDEST)
         indent = _width(_cut(text, start)[: max(first - start, 0)])
-        carets = "^" * max(_width(_safe(text[max(first, start) : shown_last])), 1)
-        said = _safe(label.text) + (f" (to line {span.end_line})" if longer else "")
+        carets = "^" * max(_width(safe(text[max(first, start) : shown_last])), 1)
+        said = safe(label.text) + (f" (to line {span.end_line})" if longer else "")
         return f"{' ' * indent}{self._painted(carets, paint)} {said.strip()}".rstrip()
 
     def _painted(self, text: str, paint: str) -> str:
@@ -106,13 +106,13 @@ def _window(text: str, place: int) -> int:
 
 
 def _cut(text: str, start: int) -> str:
-    shown = _safe(text[start : start + _WIDEST])
+    shown = safe(text[start : start + _WIDEST])
     if start:
         shown = "…" + shown[1:]
     return shown + "…" if start + _WIDEST < len(text) else shown
 
 
-def _safe(text: str) -> str:
+def safe(text: str) -> str:
     """The text with a space for each tab and a mark for what would steer a terminal or turn the direction."""
     return "".join(_visible(character) for character in text)
 
@@ -131,4 +131,4 @@ def _width(text: str) -> int:
 
 
 def _indented(text: str) -> str:
-    return "\n        ".join(_safe(row) for row in text.split("\n"))
+    return "\n        ".join(safe(row) for row in text.split("\n"))

@@ -166,20 +166,28 @@ def _trimmed(runs: tuple[Run, ...]) -> tuple[Run, ...]:
 def visible(page: Page) -> Page:
     """The guide, or another value of texts, without control characters and without marks that turn the direction of writing.
 
-    They are of no use in a guide, and could hide or turn round what a reader sees. Figures are left as drawn.
+    They are of no use in a guide, and could hide or turn round what a reader sees. Figures are drawn without them.
     """
-    return cast(Page, _each_text(page, _without_unseen))
+    return cast(Page, _each_text(page, without_unseen))
 
 
 def set_ready(page: Page) -> Page:
     """The guide as `visible` gives it, with each number and its unit kept on one line."""
-    return cast(Page, _each_text(page, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", _without_unseen(text))))
+    return cast(Page, _each_text(page, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", without_unseen(text))))
 
 
-def _without_unseen(text: str) -> str:
+def without_unseen(text: str) -> str:
+    """The text without controls, marks that turn the direction of writing, and the places of Unicode that hold no letter.
+
+    XML holds neither most controls nor U+FFFE. Source: W3C, Extensible Markup Language 1.0, section 2.2.
+    """
     if text.isprintable():
         return text
-    return "".join(sign for sign in text if sign in "\n\t" or unicodedata.category(sign) not in _UNSEEN)
+    return "".join(sign for sign in text if sign in "\n\t" or not _is_unseen(sign))
+
+
+def _is_unseen(sign: str) -> bool:
+    return unicodedata.category(sign) in _UNSEEN or ord(sign) & 0xFFFE == 0xFFFE or 0xFDD0 <= ord(sign) <= 0xFDEF
 
 
 def _each_text(value: object, change: Callable[[str], str]) -> object:

@@ -59,11 +59,12 @@ def _amend(told: argparse.Namespace) -> int:
     if told.out is None:
         return DONE
     from compiler.amend.fresh_guide import amended_files
+    from compiler.report_text import safe
 
     written = write_folder(Path(told.out), amended_files(staged.value, with_pdf=not told.no_pdf), replace=told.replace)
     reader.tell(written.faults)
     if written.value is None:
         return SPEC_AT_FAULT
     if told.format == "text":
-        print(f"{order.wearer}: {Path(told.out) / 'guide.html'}")
+        print(f"{safe(order.wearer)}: {Path(told.out) / 'guide.html'}")
     return DONE

@@ -66,6 +66,7 @@ def _make(told: argparse.Namespace) -> int:
 
 def _make_one(told: argparse.Namespace, reader: Reader, order: Order) -> int:
     from compiler.pipeline import make
+    from compiler.report_text import safe
     from compiler.s4_cut.kept import PLANS_FILE
     from compiler.s6_write.folder import write_folder
 
@@ -77,7 +78,7 @@ def _make_one(told: argparse.Namespace, reader: Reader, order: Order) -> int:
     reader.tell(written.faults)
     if written.value is None:
         return SPEC_AT_FAULT
-    print(f"{order.wearer}: {Path(told.out) / 'guide.html'}")
+    print(f"{safe(order.wearer)}: {Path(told.out) / 'guide.html'}")
     return DONE
 
 
@@ -93,6 +94,7 @@ def _kept(folder: Path) -> bytes:
 def _make_site(told: argparse.Namespace, reader: Reader, orders: list[Order], unread: list[Missing]) -> int:
     """A folder of guides for each order, and what is for all beside them; whoever can't be made is named as missing."""
     from compiler.pipeline import plan, prove_each
+    from compiler.report_text import safe
     from compiler.s4_cut.kept import PLANS_FILE, KeptPlans
     from compiler.s5_buy.class_order import Garment, class_order
     from compiler.s6_write.class_files import class_files
@@ -120,7 +122,7 @@ def _make_site(told: argparse.Namespace, reader: Reader, orders: list[Order], un
             if written.value is not None:
                 garments[number] = Garment(found.rehearsal, found.cutting, found.shopping)
                 made.append(Made(number, order.wearer, folders[order.wearer], tuple(files)))
-                print(f"{order.wearer}: {out / folders[order.wearer] / 'guide.html'}", flush=True)
+                print(f"{safe(order.wearer)}: {out / folders[order.wearer] / 'guide.html'}", flush=True)
         reader.tell(faults)
         if number not in garments:
             missing.append(Missing(order.wearer, _in_words(faults)))
@@ -134,7 +136,7 @@ def _make_site(told: argparse.Namespace, reader: Reader, orders: list[Order], un
     reader.tell(written.faults)
     if written.value is None:
         return SPEC_AT_FAULT
-    print(f"{whose}: {out / 'index.html'}")
+    print(f"{safe(whose)}: {out / 'index.html'}")
     return SPEC_AT_FAULT if missing or unread else DONE
 
 

@@ -101,6 +101,15 @@ def test_what_a_maker_calls_a_piece_cannot_break_the_drawing() -> None:
     assert line.text == 'a<b> & "c" </svg>'
 
 
+@given(st.text(max_size=30))
+def test_any_words_make_a_drawing_that_is_whole_xml(said: str) -> None:
+    """A drawing is a file of its own too; XML holds neither controls nor U+FFFE."""
+    sheet = Sheet()
+    sheet.write((10, 20), f"{said}a\x00\x1b\ufffe\uffff\ufdd0\u202eb")
+    (line,) = words(Figure("a", sheet.svg(), "", ""))
+    assert line.text.endswith("ab")
+
+
 def test_letters_that_the_font_lacks_still_get_room() -> None:
     assert width_of("юбка") > 0
     assert width_of("裙") >= SIZE
