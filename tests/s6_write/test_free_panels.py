@@ -5,13 +5,16 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 from functools import cache
-from itertools import combinations
+from itertools import combinations, product
 
+from compiler.cutting import as_data, as_text, ways_to_cut
 from compiler.pipeline import Order, Planned, plan, prove
 from compiler.s1_read.read_spec import read_spec
 from compiler.s2_solve.body import size_body
 from compiler.s4_cut.cut import Cutting, cut_prices
 from compiler.s4_cut.plan import Panel, Section
+from compiler.s5_buy.class_order import Garment, class_order
+from compiler.s6_write.class_cutting import class_cutting
 from compiler.s6_write.compose import compose
 from compiler.s6_write.cutting_pages import cutting_steps
 from compiler.s6_write.figures import cutting_figures
@@ -157,3 +160,29 @@ def test_the_whole_guide_is_written_without_a_figure_of_tapes() -> None:
     assert [figure.key for figure in guide.cutting_figures if figure.key.startswith("cut-")] == ["cut-lawn-1"]
     assert not any(figure.key.startswith("tapes-") for figure in guide.cutting_figures)
     assert all(line.note == "whole" for line in guide.cutting)
+
+
+def test_a_class_marks_every_panel_with_its_number() -> None:
+    planned = apron()
+    garment = Garment(planned.rehearsal, planned.cutting, planned.shopping)
+    order = class_order({1: garment, 2: garment})
+    sheet = order.cutting.sheet("lawn")
+    assert faults(sheet.plan, sheet.strips, sheet.bolt, cut_prices(sheet.price, Workroom())) == []
+    guide = class_cutting(order, "two makers")
+    cut = " ".join(step.text for step in guide.cutting_steps)
+    for number, name in product("12", ("A1", "B1", "C1", "D1", "D2")):
+        assert f"{number}{name}" in cut
+
+
+def test_the_listing_tells_where_every_panel_lies_and_what_marking_costs() -> None:
+    planned = apron()
+    ways = ways_to_cut(planned)
+    text = as_text(planned, ways, "size M")
+    assert "section 1, 186 cm of the bolt, panels chalked one by one, straight cuts from side to side" in text
+    assert "    A1: 0 cm to 62 cm from the end, 0 cm to 52 cm from the long edge" in text
+    assert "21 cuts and marks 1.05" in text  # one for the section, four for each of five panels, at 0.05
+    (section,) = as_data(planned, ways, "size M")["cloths"][0]["plan"]
+    assert section["lanes"] == []
+    assert {(each["mark"], each["from_end"], each["from_edge"], each["length"], each["width"]) for each in section["panels"]} >= {
+        ("A1", 0, 0, 620, 520)
+    }
