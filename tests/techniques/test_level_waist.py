@@ -5,8 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+import textstat
 
 from compiler.s3_rehearse.levelling import heights_of, lengths_at
+from tests.demos.test_plain_words import HARDEST, HARDEST_STEP
 from tests.s3_rehearse.test_weight import run_of
 from tests.techniques.small import Worked, refused, sound, work
 
@@ -103,6 +105,14 @@ def test_the_guide_gives_the_numbers_at_the_marks() -> None:
     assert "Measure down from the edge at each mark: nothing at the front, 1 cm at the sides, 3 cm at the back." in words
     assert "in quarters, every 40 cm from the side seam: the middle of the front, the other side, the middle of the back." in words
     assert "The waist lies 3 cm lower behind" in words
+
+
+def test_the_steps_read_at_grade_seven_or_below() -> None:
+    """The measure of tests/demos/test_plain_words.py."""
+    told = next(told for told in sound(PIECES, STEPS).tellings() if told.title == "Level the waist")
+    said = " ".join(f"{action.text} {action.check} {action.remedy}" for action in told.actions)
+    assert textstat.flesch_kincaid_grade(f"{told.aim} {said}") <= HARDEST
+    assert all(textstat.flesch_kincaid_grade(action.text) <= HARDEST_STEP for action in told.actions)
 
 
 def test_a_flat_edge_is_marked_from_the_end_that_comes_to_the_front() -> None:
