@@ -16,7 +16,7 @@ from compiler.s4_cut.grid import scale_of
 from compiler.s4_cut.in_lanes import in_lanes
 from compiler.s4_cut.keep import from_json, to_json
 from compiler.s4_cut.kept import agrees
-from compiler.s4_cut.plan import CuttingPlan, Offcut, Panel, Section, offcuts
+from compiler.s4_cut.plan import CuttingPlan, Panel, Section, offcuts
 from compiler.s4_cut.planner import best_plan, plan_cutting
 from compiler.s4_cut.problem import Bolt, CutPrices, Grain, Strip, ways_to_lay
 from compiler.s4_cut.through_cuts import Part, cut_apart
@@ -257,9 +257,10 @@ def test_a_pinwheel_is_cut_with_shears_where_the_cloth_it_saves_is_worth_it() ->
     assert faults(plan, strips, bolt, replace(DEAR, per_cut=Fraction(0))) == []
     assert plan.laid_length == cm(90)  # nine tenths of a metre square, all of it used
     assert plan.proven
-    section = plan.sections[0]
-    if section.panels:
-        assert cut_apart(section.panels, section.length, bolt.usable_width) is None
+    (section,) = plan.sections
+    assert len(section.panels) == 5
+    assert cut_apart(section.panels, section.length, bolt.usable_width) is None
+    assert offcuts(plan) == ()
 
 
 @given(st.lists(st.tuples(*[st.integers(0, 5)] * 2, *[st.integers(1, 3)] * 2), min_size=1, max_size=6))
@@ -297,11 +298,13 @@ def _meet(one: Part, other: Part) -> bool:
 
 
 def test_what_straight_cuts_leave_of_a_section_of_panels_is_kept() -> None:
-    strips = (Strip("front", cm(100), cm(60)), Strip("side", cm(60), cm(45)), Strip("tab", cm(40), cm(15)))
-    plan = plan_cutting(strips, Bolt(cm(130)), replace(DEAR, per_cut=Fraction(0), per_setup=Fraction(9)))
-    assert plan.laid_length == cm(100)
-    if free_panels(plan):
-        assert all(isinstance(each, Offcut) for each in offcuts(plan))
+    plan = plan_cutting(APRON, Bolt(cm(110)), DEAR)
+    kept = offcuts(plan)
+    assert kept
+    assert sum(each.length * each.width for each in kept) <= plan.laid_length * plan.usable_width - sum(
+        panel.length * panel.width for panel in free_panels(plan)
+    )
+    assert all(min(each.length, each.width) >= cm(10) for each in kept)
 
 
 @pytest.mark.parametrize("count", [1, 3])
