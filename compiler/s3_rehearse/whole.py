@@ -18,25 +18,26 @@ def reasons_of(run: Run) -> Mapping[str, Derivation]:
 
     A maker's own names go before these.
     """
-    return {**_top_to_hem(run), **volume_of(run).reasons, **weight_of(run).reasons}
+    volume, lowest = volume_of(run), max(run.drops, key=lambda piece: run.drops[piece])
+    lengths = [("top_to_hem", lowest)]
+    lengths += [(f"{hem.piece}.top_to_hem", hem.piece) for hem in volume.hems if hem.piece != lowest]
+    found = (_length(run, name, piece) for name, piece in lengths)
+    return {**{each.name: each for each in found if each}, **volume.reasons, **weight_of(run).reasons}
 
 
-def _top_to_hem(run: Run) -> Mapping[str, Derivation]:
-    """The depths that hang one from the other; nothing where they do not add up to the length, as with tucks."""
-    lowest = max(run.drops, key=lambda piece: run.drops[piece])
-    depths = tuple(f"{piece}.depth" for piece in above(run, lowest))
-    if sum(run.solved.length(depth) for depth in depths) != run.drops[lowest]:
-        return {}
+def _length(run: Run, name: str, piece: str) -> Derivation | None:
+    """The depths that hang one from the other; None where they do not add up to the length, as with tucks."""
+    depths = tuple(f"{hung}.depth" for hung in above(run, piece))
+    if sum(run.solved.length(depth) for depth in depths) != run.drops[piece]:
+        return None
     system: System = "inch" if run.solved.spec.units == "inches" else "metric"
-    return {
-        "top_to_hem": Derivation(
-            name="top_to_hem",
-            value=mm(run.drops[lowest]),
-            formula=" + ".join(depths),
-            with_values=" + ".join(run.solved.values[depth].value.show(system) for depth in depths),
-            inputs=depths,
-            rounding="",
-            span=None,
-            origin="garment",
-        )
-    }
+    return Derivation(
+        name=name,
+        value=mm(run.drops[piece]),
+        formula=" + ".join(depths),
+        with_values=" + ".join(run.solved.values[depth].value.show(system) for depth in depths),
+        inputs=depths,
+        rounding="",
+        span=None,
+        origin="garment",
+    )

@@ -51,8 +51,15 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         rounding=say.length(solved.rounding),
         content_key="",
         reasons=reasons(rehearsal.run, facts, pieces, parts),
+        reasons_in=_other_units(say),
     )
     return replace(guide, content_key=_content_key(guide))
+
+
+def _other_units(say: Say) -> str:
+    """The units of the spec, in which numbers are worked out, where the guide speaks in others."""
+    worked_in = "inch" if say.solved.spec.units == "inches" else "metric"
+    return "" if worked_in == say.system else "inches" if worked_in == "inch" else "cm"
 
 
 def _content_key(guide: Guide) -> str:

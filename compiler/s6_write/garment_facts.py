@@ -62,7 +62,7 @@ def _stepped(volume: Volume, say: Say) -> Iterator[Fact]:
     for hem in volume.hems:
         if hem.drop < volume.longest.drop:
             short = say.length(volume.longest.drop - hem.drop)
-            yield Fact("", f"length of the {say.piece(hem.piece)}", say.length(hem.drop), f"it ends {short} above the hem")
+            yield Fact(f"{hem.piece}.top_to_hem", f"length of the {say.piece(hem.piece)}", say.length(hem.drop), f"it ends {short} above the hem")
 
 
 def _weight(run: Run, say: Say) -> Fact:

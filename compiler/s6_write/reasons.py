@@ -161,6 +161,7 @@ _MEASURES = {
     "bottom_takes": "allowance at the bottom",
     "count": "number",
     "hem_round": "round the hem",
+    "top_to_hem": "length from the top",
     "top_round": "round the top",
     "used": "length used",
     "used_weight": "weight used",

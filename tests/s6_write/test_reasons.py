@@ -20,6 +20,7 @@ from compiler.s3_rehearse.whole import reasons_of
 from compiler.s6_write.compose import compose
 from compiler.s6_write.guide import Guide
 from compiler.s6_write.json_page import to_json
+from compiler.s6_write.markdown_page import markdown
 from compiler.s6_write.page import html
 from compiler.s6_write.why_lines import WhyLine, WhyLines
 from compiler.units import LENGTH
@@ -156,6 +157,16 @@ def test_numbers_that_double_at_every_step_do_not_double_the_page() -> None:
     assert _numbers(WhyLines(guide).of("waistband.depth")) <= 15
     trees = [tree for tree in _trees(guide) if tree["name"] == "waistband.depth"]
     assert len(json.dumps(trees)) < 12_000
+
+
+def test_a_guide_in_other_units_than_the_spec_says_in_which_the_reasons_are() -> None:
+    _, guide = _made("larkspur", "M", Workroom(units="inches"))
+    assert guide.reasons_in == "cm"
+    assert "worked out in cm." in html(guide)
+    assert "\n\nThe numbers are worked out in cm.\n\n- **waist girth**, 78 cm" in markdown(guide)
+    _, plain = _made("marigold", "12")
+    assert plain.reasons_in == ""
+    assert "worked out in" not in html(plain)
 
 
 def test_the_place_is_a_line_of_the_spec_without_its_folder_and_none_for_a_body() -> None:
