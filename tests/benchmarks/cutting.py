@@ -1,7 +1,7 @@
 """Length, proof and time of cutting plans: python -m tests.benchmarks.cutting [--garments N]
 
-Prints the check problem's trade-off, N invented garments (2-12 strips, 0-3 panels; the same ones every time), and the
-class of thirty: each alone, and pooled. Times are processor seconds; plans never depend on them.
+Prints the check problem's trade-off, N invented garments (2-12 strips, 0-3 panels; the same ones every time), N of 3-7
+sizes of whole panels beside their cheapest lanes, and the class of thirty: each alone, and pooled. Times are processor seconds; plans never depend on them.
 """
 
 from __future__ import annotations
@@ -11,12 +11,16 @@ import sys
 from argparse import ArgumentParser
 from dataclasses import replace
 from fractions import Fraction
+from math import inf
 from time import process_time
 
-from compiler.s4_cut.exact import Limits
+from compiler.s4_cut.exact import Limits, Work
+from compiler.s4_cut.grid import scale_of
+from compiler.s4_cut.in_lanes import in_lanes
 from compiler.s4_cut.planner import best_plan, plain_plan, plan_cutting
 from compiler.s4_cut.pool import pooled
 from compiler.s4_cut.problem import Bolt, CutPrices, Grain, Strip
+from compiler.s4_cut.through_cuts import cut_apart
 from compiler.s4_cut.trade import trade_off
 from tests.s4_cut.cases import PRICES, Case, class_of_thirty, cm
 from tests.s4_cut.verify_plan import faults
@@ -69,6 +73,51 @@ def garments(many: int) -> None:
     print(f"  cloth {float(cloth) / 1000:.1f} m, first fit {float(plain_cloth) / 1000:.1f} m")
 
 
+def panels(number: int) -> Case:
+    """An invented apron or slip of whole panels: a large one, one or two of middle size, bands and pockets."""
+    rng = random.Random(number)
+    grains: list[Grain] = ["along", "along", "free", "across"]
+    strips = [Strip("front", cm(rng.randrange(50, 95)), cm(rng.randrange(45, 75)), rng.choice([1, 1, 2]))]
+    for name, sizes, most in (
+        ("side", (25, 60), 2),
+        ("bib", (20, 40), 1),
+        ("pocket", (15, 25), 2),
+        ("tie", (60, 95), 2),
+        ("band", (60, 110), 1),
+        ("yoke", (30, 60), 2),
+    ):
+        if rng.random() < 0.6:
+            long = name in ("tie", "band")
+            depth = rng.randrange(6, 13) if long else rng.randrange(*sizes)
+            strips.append(
+                Strip(name, cm(rng.randrange(*sizes)), cm(depth), rng.randint(1, most), grain=rng.choice(grains))
+            )
+    prices = CutPrices(Fraction(rng.choice([40, 90, 180]), 10_000), Fraction(1, 4), Fraction(1, 2), Fraction(1, 20))
+    return tuple(strips), Bolt(cm(rng.choice([110, 136, 150]))), prices
+
+
+def of_panels(many: int) -> None:
+    print(f"{many} garments of whole panels, at the prices of a home table")
+    times, proven, freely, shears, saved, cost = [], 0, 0, 0, Fraction(0), Fraction(0)
+    for number in range(many):
+        case = panels(number)
+        began = process_time()
+        plan = plan_cutting(*case)
+        times.append(process_time() - began)
+        for fault in faults(plan, *case):
+            sys.exit(f"panels {number}: {fault}")
+        scale = scale_of(*case)
+        lanes = Fraction(in_lanes(*case[:2], scale, Limits(), Work(), inf).cost) * scale.coin
+        laid = [section for section in plan.sections if section.panels]
+        proven, freely = proven + plan.proven, freely + bool(laid)
+        shears += sum(cut_apart(each.panels, each.length, plan.usable_width) is None for each in laid)
+        saved, cost = saved + lanes - plan.cost, cost + lanes
+    ordered = sorted(times)
+    print(f"  laid freely {freely}, of them cut with shears {shears}; proven {proven}")
+    print(f"  cost {float(cost):.2f} in lanes, {float(saved):.2f} or {float(saved / cost):.1%} saved")
+    print(f"  seconds: median {ordered[many // 2]:.2f}, 9 in 10 {ordered[many * 9 // 10]:.2f}, max {ordered[-1]:.2f}")
+
+
 def check_problem() -> None:
     print("4 strips of 5.4 m x 28 cm and 8 of 2.7 m x 14 cm on 140 cm cloth, 10 cm grid, no seam at joins")
     strips = (
@@ -115,4 +164,5 @@ if __name__ == "__main__":
     many = parser.parse_args().garments
     check_problem()
     garments(many)
+    of_panels(many)
     class_of_30()
