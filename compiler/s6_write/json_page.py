@@ -35,8 +35,8 @@ def _json(value: object) -> str:
     return json.dumps(value, ensure_ascii=False, sort_keys=True)
 
 
-# As deep as `furbelow why` tells it.
-_DEEPEST = 100
+# A garment goes half as deep. A chain of a hundred tiers would else be told in full a hundred times.
+_DEEPEST = 20
 
 
 def _trees(reasons: Mapping[str, Reason], names: Iterable[str]) -> list[dict[str, Any]]:
