@@ -23,7 +23,7 @@ from compiler.s4_cut.through_cuts import cut_apart
 # Choices of which pieces of free grain lie turned; beyond them only the area is a bound.
 MOST_TURNINGS = 32
 # Pairs of blocks, and placements, that may be tried for one cloth.
-MOST_PAIRS = 150_000
+MOST_PAIRS = 300_000
 MOST_PLACEMENTS = 12_000
 
 

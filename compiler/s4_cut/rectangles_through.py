@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from itertools import product
+from math import prod
 from typing import NamedTuple
 
 from compiler.s4_cut.rectangles_bound import OutOfWork
@@ -39,28 +40,30 @@ def shortest_through(
     budget = width * ceiling - sum(w * h * many for w, h, many in kinds)
     if budget < 0:
         return None
-    blocks: dict[tuple[int, ...], list[Block]] = {}
-    for chosen in product(*(range(many + 1) for many in counts)):
-        total = sum(chosen)
-        if not total:
-            continue
-        if total == 1:
+    # A choice of rectangles is known by one number: how many of each kind, as the digits of a number with mixed bases.
+    steps = [prod(many + 1 for many in counts[kind + 1 :]) for kind in range(len(counts))]
+    blocks: list[list[Block]] = []
+    for code, chosen in enumerate(product(*(range(many + 1) for many in counts))):
+        if sum(chosen) == 1:
             kind = chosen.index(1)
             w, h, _ = kinds[kind]
-            blocks[chosen] = [Block(w, h, kind, None, False)] if w <= width and h <= ceiling else []
+            blocks.append([Block(w, h, kind, None, False)] if w <= width and h <= ceiling else [])
             continue
         most = budget + sum(w * h * many for (w, h, _), many in zip(kinds, chosen, strict=True))
+        parts = [0]
+        for step, many in zip(steps, chosen, strict=True):
+            parts = [part + step * number for part in parts for number in range(many + 1)]
         best: dict[int, Block] = {}
-        for one in product(*(range(many + 1) for many in chosen)):
-            other = tuple(a - b for a, b in zip(chosen, one, strict=True))
-            if one > other or not any(one):
-                continue
-            if not spend(len(blocks[one]) * len(blocks[other])):
-                raise OutOfWork
-            for p, q in product(blocks[one], blocks[other]):
-                _keep(best, p, q, width, ceiling, most)
-        blocks[chosen] = _undominated(best)
-    found = min(blocks[counts], key=lambda each: (each.long, each.wide), default=None) if any(counts) else None
+        looked_at = len(parts) // 8
+        for part in parts:
+            if part and 2 * part <= code and blocks[part] and blocks[code - part]:
+                looked_at += len(blocks[part]) * len(blocks[code - part])
+                for p, q in product(blocks[part], blocks[code - part]):
+                    _keep(best, p, q, width, ceiling, most)
+        if not spend(looked_at):
+            raise OutOfWork
+        blocks.append(_undominated(best))
+    found = min(blocks[-1], key=lambda each: (each.long, each.wide), default=None)
     return None if found is None else (found.long, list(_places(found, 0, 0)))
 
 
