@@ -71,9 +71,9 @@ def test_the_date_of_the_environment_goes_into_the_pdf_alone_in_every_time_zone(
 def test_the_folder_it_is_run_in_leaves_no_trace(
     usual: Files, compiled: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    (tmp_path / "spec.yaml").write_bytes(SPEC.read_bytes())
+    (tmp_path / SPEC.name).write_bytes(SPEC.read_bytes())
     monkeypatch.chdir(tmp_path)
-    other = made(Path("guide"), compiled, {}, cwd=tmp_path, spec=Path("spec.yaml"))
+    other = made(Path("guide"), compiled, {}, cwd=tmp_path, spec=Path(SPEC.name))
     assert [name for name in usual if usual[name] != other.get(name)] == []
 
 
