@@ -21,7 +21,10 @@ def panel_steps(section: Section, width: Fraction, letters: Mapping[str, str], c
     table = say.room.table_length
     beyond = ""
     if table is not None and section.length > table:
-        beyond = " What reaches beyond the table is chalked when the first panels are cut off."
+        beyond = (
+            " Where the table ends, chalk a line across and write on it how far it is from the cut end: then draw the"
+            " cloth on and measure on from that line."
+        )
     told: list[Told] = [(
         f"Lay the {cloth} flat on the table, {side}, a cut end at your left and the long edge that you trimmed towards you.{beyond}",
         "It lies without a crease and without pull.", "", "",

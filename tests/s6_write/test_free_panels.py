@@ -123,6 +123,14 @@ def test_cloth_without_a_right_side_may_lie_either_face_up() -> None:
     assert "either face up" in panel_steps(section, cm(62), cutting.letters, "net", False, say)[0][0]
 
 
+def test_cloth_longer_than_the_table_is_measured_on_from_a_line() -> None:
+    solved, (_, section, cutting) = apron().rehearsal.run.solved, told(apron())
+    for table, says in ((cm(100), True), (cm(186), False), (None, False)):
+        say = Say(solved, Workroom(table_length=table), {}, {})
+        first = panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0]
+        assert ("measure on from that line" in first) == says
+
+
 def test_the_drawing_names_every_panel_and_gives_every_distance() -> None:
     say, section, cutting = told(apron())
     texts = {line.text for line in words(drawing())}
