@@ -68,25 +68,27 @@ class Killing:
         assert contents(self.folder) == self.sets[which]
 
     def kill_once(self, which: int) -> None:
-        """Begins a make and kills it: half of the times anywhere, half while it is writing."""
-        writing = self.luck.random() < 0.5
+        """Begins a make and kills it: anywhere, while it is writing passing files, or while it renames them."""
+        moment = self.luck.choice(("anywhere", "writing", "renaming"))
         process = subprocess.Popen(
             command(self.specs[which], self.folder), cwd=ROOT, env=self.environment,
             stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
         )  # fmt: skip
-        if writing:
-            while process.poll() is None and not self._has_begun():
-                time.sleep(0.0005)
-            time.sleep(self.luck.random() * 0.03)
-        else:
+        if moment == "anywhere":
             time.sleep(self.luck.random() * self.takes)
+        else:
+            # What an earlier kill has left lies there too: the names of passing files hold the process's number.
+            while process.poll() is None and not self._has_begun(process.pid, moment):
+                time.sleep(0.0005)
+            time.sleep(self.luck.random() * (0.03 if moment == "writing" else 0.005))
         if process.poll() is None:
             os.kill(process.pid, signal.SIGKILL)
         process.wait()
         self.seen[self.state()] += 1
 
-    def _has_begun(self) -> bool:
-        return any(name.endswith(".part") for name in os.listdir(self.folder))
+    def _has_begun(self, process: int, moment: str) -> bool:
+        begun = any(name.startswith(f".furbelow-{process}-") for name in os.listdir(self.folder))
+        return begun and (moment == "writing" or b'"complete": false' in (self.folder / LIST).read_bytes())
 
     def state(self) -> str:
         """Checks the folder: each file is whole, and the list tells the truth. Says how the kill left it."""
