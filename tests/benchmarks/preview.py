@@ -67,7 +67,7 @@ def main() -> None:
                 took[KINDS[(number - 1) % 3]].append(painted / 1000 - start)
         browser.close()
     print(f"saves of {told.spec}, load of the machine {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors")
-    for kind, times in (*took.items(), ("all", [each for times in took.values() for each in times])):
+    for kind, times in (*took.items(), ("all", [each for kind_took in took.values() for each in kind_took])):
         times.sort()
         print(
             f"  {kind:20} {len(times):3}: median {statistics.median(times):.3f} s, 95 of 100 within"
