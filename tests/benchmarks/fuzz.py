@@ -1,6 +1,6 @@
-"""Mutated specs and random files through the whole chain, by the hundred thousand.
+"""Mutated specs, random files and specs with formulas of every shape through the whole chain, by the hundred thousand.
 
-    python -m tests.benchmarks.fuzz --specs 100000 --files 10000
+    python -m tests.benchmarks.fuzz --specs 100000 --files 10000 --formulas 10000
 
 Prints how far the specs came, the slowest, the memory at its highest, and every promise that was broken; what broke
 one is kept in the folder given with --keep. Every spec is numbered, and `--only N` runs one again. Ctrl-C ends the run
@@ -20,7 +20,7 @@ from collections import Counter
 from pathlib import Path
 
 from tests.fuzz.chain import at_most, through_the_chain
-from tests.fuzz.mutate import mutant, random_file
+from tests.fuzz.mutate import formulas, mutant, random_file
 
 LONGEST = 2.0  # seconds of the processor that one spec may take
 MOST_MEMORY = 300  # MB
@@ -36,11 +36,12 @@ def main() -> int:
     stopped: list[int] = []
     signal.signal(signal.SIGINT, lambda number, _frame: stopped.append(number))
     began = time.perf_counter()
-    numbers = [told.only] if told.only is not None else range(told.seed, told.seed + told.specs + told.files)
-    for number in numbers:
-        luck = random.Random(number)
-        is_spec = number - told.seed < told.specs
-        content = (mutant if is_spec else random_file)(luck)
+    kinds = [("", mutant, told.specs), ("random file, ", random_file, told.files), ("formulas, ", formulas, told.formulas)]
+    inputs = (each for kind, make, count in kinds for each in [(kind, make)] * count)
+    for number, (kind, make) in enumerate(inputs, told.seed):
+        if told.only not in (None, number):
+            continue
+        content = make(random.Random(number))
         start = time.process_time()
         try:
             with at_most(LONGEST, working=True):
@@ -52,10 +53,10 @@ def main() -> int:
             if told.only is not None:
                 raise
         else:
-            reached[came if is_spec else f"random file, {came}"] += 1
+            reached[f"{kind}{came}"] += 1
             codes.update({fault.code for fault in faults})
         slowest = max(slowest, (time.process_time() - start, f"number {number}"))
-        if number % 10_000 == 0 and sys.stderr.isatty():
+        if number % 10_000 == 0:
             print(f"{number:,}", file=sys.stderr)
         if stopped:
             break
@@ -83,6 +84,7 @@ def _arguments() -> argparse.Namespace:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--specs", type=int, default=100_000)
     parser.add_argument("--files", type=int, default=10_000)
+    parser.add_argument("--formulas", type=int, default=10_000)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--write-one-in", type=int, default=WRITTEN)
     parser.add_argument("--keep", type=Path, default=None)

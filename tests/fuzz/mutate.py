@@ -215,6 +215,30 @@ def mutant(luck: random.Random) -> bytes:
     return text.encode("utf-8", "surrogatepass")
 
 
+_SIGNS = (*"()+-*/^,.%'\"<>= ", "1", "2.5", "1/2", "12 1/2", "1e400", "9" * 60, "cm", "in", "EUR/m", "max(", "min(", "waist_girth",
+          "upper.length", "nobody", "nan", "inf", "\u0663", "\u00bd", "\u0430", ">=", "==", "\u00d7", "\uff0b")  # fmt: skip
+
+
+def formulas(luck: random.Random) -> bytes:
+    """One demo with formulas of any shape where it had numbers: grown deep, known for trouble, or signs in a heap."""
+    tree = copy.deepcopy(luck.choice(_trees()))
+    places = [(h, k) for h, k in _places(tree) if isinstance(h[k], str) and _NUMBER.search(h[k])]
+    for holder, key in luck.sample(places, luck.choice((1, 1, 2, 4))):
+        kind = luck.randrange(4)
+        if kind == 0:
+            holder[key] = formula(luck, luck.randrange(2, 9))
+        elif kind == 1:
+            holder[key] = luck.choice(TROUBLE)
+        elif kind == 2:
+            holder[key] = "".join(luck.choices(_SIGNS, k=luck.randrange(1, 60)))
+        else:
+            # The old value inside: it often still comes out as a length.
+            before, after = luck.choice((("(", ")"), ("-(-(", "))"), ("1 * ", ""), ("max(", ", 0 cm)"), ("", " / 7 * 7"), ("", " + 1e-9 mm"), ("", " ^ 1")))
+            depth = luck.choice((1, 2, 30, 60))
+            holder[key] = before * depth + holder[key] + after * depth
+    return yaml.dump(tree, Dumper=yaml.CSafeDumper, sort_keys=False, allow_unicode=True, width=10_000).encode("utf-8", "surrogatepass")
+
+
 def random_file(luck: random.Random) -> bytes:
     """Bytes that were never a spec: noise, YAML signs, or a demo cut up and spoiled."""
     kind = luck.randrange(4)

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from compiler.formula.formula import Formula, parse_formula
 from tests.fuzz.chain import at_most, through_the_chain
-from tests.fuzz.mutate import SPECS, TROUBLE, demos, formula, mutant, random_file
+from tests.fuzz.mutate import SPECS, TROUBLE, demos, formula, formulas, mutant, random_file
 
 GUARD = 20.0  # seconds: a way out of an endless loop on any machine, no measure of speed
 
@@ -44,6 +44,14 @@ def test_random_files_are_refused_in_words() -> None:
         with at_most(GUARD):
             reached, faults = through_the_chain(random_file(random.Random(number)))
         assert faults or reached != "refused when read"
+
+
+def test_formulas_of_every_shape_in_a_spec_are_worked_out_or_told() -> None:
+    reached = set()
+    for number in range(80):
+        with at_most(GUARD):
+            reached.add(through_the_chain(formulas(random.Random(number)), size=number)[0])
+    assert {"refused when read", "refused when solved or rehearsed", "proved"} <= reached
 
 
 def test_one_seed_gives_one_spec() -> None:
