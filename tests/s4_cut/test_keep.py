@@ -3,7 +3,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 
 from compiler.s4_cut.keep import from_json, plan_key, to_json
 from compiler.s4_cut.planner import plain_plan
@@ -11,6 +11,7 @@ from compiler.s4_cut.problem import Bolt, Strip
 from tests.s4_cut.cases import PRICES, Case, cm, small_cases
 
 
+@settings(deadline=None)
 @given(small_cases())
 def test_a_kept_plan_comes_back_the_same(case: Case) -> None:
     plan = plain_plan(*case)

@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from compiler.s4_cut import kept
@@ -83,6 +83,7 @@ def test_a_plan_that_is_not_proven_is_not_kept(monkeypatch: pytest.MonkeyPatch) 
     assert json.loads(plans.as_file())["plans"] == {}
 
 
+@settings(deadline=None)
 @given(st.integers(0, len(FILE) - 1), st.binary(max_size=3))
 def test_a_damaged_file_gives_the_same_plan_or_none(at: int, put: bytes) -> None:
     damaged = FILE[:at] + put + FILE[at + 1 :]
@@ -91,6 +92,7 @@ def test_a_damaged_file_gives_the_same_plan_or_none(at: int, put: bytes) -> None
     assert found in (None, PLAN)
 
 
+@settings(deadline=None)
 @given(st.integers(0, len(FILE) - 1))
 def test_a_file_that_was_cut_short_gives_no_plan(end: int) -> None:
     assert kept._entries(FILE[:end]) == {} or FILE[:end].strip() == FILE.strip()
@@ -137,6 +139,7 @@ def test_a_plan_that_does_not_add_up_is_made_afresh(change: dict[str, Any], afre
     assert len(afresh) == 1
 
 
+@settings(deadline=None)
 @given(small_cases())
 def test_every_plan_agrees_with_its_own_problem(case: Case) -> None:
     assert agrees(plain_plan(*case), *case)

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from hypothesis import given
+from hypothesis import given, settings
 
 from compiler.s4_cut.planner import plain_plan
 from compiler.s4_cut.problem import Bolt, Strip
@@ -8,6 +8,7 @@ from tests.s4_cut.cases import PRICES, Case, cm, small_cases
 from tests.s4_cut.verify_plan import faults
 
 
+@settings(deadline=None)
 @given(small_cases())
 def test_a_plain_plan_is_always_right(case: Case) -> None:
     assert faults(plain_plan(*case), *case) == []
