@@ -29,6 +29,10 @@ class Say:
         self.joins = joins or {}
         self.lengths = lengths or {}
 
+    def parts(self, piece: str) -> int:
+        """In how many segments a copy of this piece is cut: the most that one copy has, 1 where it is cut whole."""
+        return max((len(copy) for copy in self.lengths.get(piece, ())), default=1)
+
     @property
     def system(self) -> System:
         return "inch" if (self.room.units or self.solved.spec.units) == "inches" else "metric"
@@ -46,6 +50,10 @@ class Say:
         return show_length(
             length, "inch", _INCH / 8 if length < _INCH else _INCH / 2 if length > 2 * _INCH else _INCH / 4
         )
+
+    def off(self, length: Fraction) -> str:
+        """How far a length may be off, never said less than it is: to the mm, or to 1/8 in."""
+        return show_length(length, self.system, Fraction(1) if self.system == "metric" else _INCH / 8, "up")
 
     def pins(self, length: Fraction) -> int:
         """How many pins or clips an edge takes at the spacing that the guide names."""
@@ -99,6 +107,10 @@ class Say:
         if copies == 1:
             return ""
         return "both, before the next step" if copies == 2 else f"all {copies} in one chain, before the next step"
+
+    def again(self, copies: int) -> str:
+        """How steps are marked that make one row of stitches: all of them for one piece, then for the next."""
+        return "" if copies == 1 else f"then the same steps for the other{'' if copies == 2 else f' {copies - 1}'}"
 
     def share(self, share: Fraction) -> str:
         return f"{float(share * 100):.3g} %"

@@ -149,6 +149,11 @@ class Bench(NamedTuple):
         """All pieces sewn to this one, itself included, in the order of the spec."""
         return tuple(other for other in self.cloths if self.units[other] == self.units[piece])
 
+    def strips_round(self, piece: str) -> int:
+        """How many strips of a piece lie side by side in one ring or length: the pieces cut for each that is left."""
+        cloth = self.cloths[piece]
+        return max(cloth.piece.count // max(cloth.copies, 1), 1)
+
     def depth(self, piece: str) -> Fraction:
         """The depth of a piece as it shows now: cut depth less what its edges have used; half where folded."""
         cloth = self.cloths[piece]

@@ -20,8 +20,11 @@ class Pace(NamedTuple):
     set_up: minutes for one change of machine, foot, stitch or thread.
     seam_start: minutes to take up, line up and fasten off one seam.
     pin_spacing: mm between pins; pin: minutes to place one and take it out again.
+    thread_end: minutes to wind the ends of a gathering row round a pin, or to knot and cut them.
     gathering: minutes to draw up and spread one metre of gathered (finished) edge.
     cutting: minutes to mark and cut one metre.
+    laying: minutes to square the cloth and lay one section of it, its lines marked on the table or the cloth.
+    tag: minutes to tag one cut piece.
     pressing: minutes to press one metre.
     """
 
@@ -30,9 +33,12 @@ class Pace(NamedTuple):
     set_up: Fraction = Fraction(5)
     seam_start: Fraction = Fraction(1)
     pin_spacing: Fraction = Fraction(25)
-    pin: Fraction = Fraction(1, 10)
+    pin: Fraction = Fraction(1, 8)
+    thread_end: Fraction = Fraction(1, 3)
     gathering: Fraction = Fraction(5)
     cutting: Fraction = Fraction(1)
+    laying: Fraction = Fraction(10)
+    tag: Fraction = Fraction(1, 2)
     pressing: Fraction = Fraction(1)
 
     def speed(self, stitch: str) -> Fraction:
@@ -45,6 +51,8 @@ class Work(NamedTuple):
 
     seams: stitch type and length of each seam, a row sewn twice is listed twice.
     pinned, gathered, cut, pressed: lengths.
+    thread_ends: bundles of loose ends that are wound round a pin or knotted and cut.
+    sections, tags: of the cutting: how often cloth is laid, how many pieces are tagged.
     extra: minutes that belong to no length (threading elastic, drying).
     """
 
@@ -54,6 +62,9 @@ class Work(NamedTuple):
     gathered: Fraction = Fraction(0)
     cut: Fraction = Fraction(0)
     pressed: Fraction = Fraction(0)
+    thread_ends: int = 0
+    sections: int = 0
+    tags: int = 0
     extra: Fraction = Fraction(0)
 
 
@@ -126,11 +137,12 @@ def time_for(work: Iterable[Work], pace: Pace) -> TimeTable | OutOfRange:
 
     return TimeTable(
         sewing=sum((length / pace.speed(stitch) for stitch, length in seams), Fraction(0)),
-        handling=len(seams) * pace.seam_start,
+        handling=len(seams) * pace.seam_start + sum(row.thread_ends for row in rows) * pace.thread_end,
         set_ups=sum(row.set_ups for row in rows) * pace.set_up,
         pinning=pins * pace.pin,
         gathering=metres(row.gathered for row in rows) * pace.gathering,
-        cutting=metres(row.cut for row in rows) * pace.cutting,
+        cutting=metres(row.cut for row in rows) * pace.cutting
+        + sum(row.sections * pace.laying + row.tags * pace.tag for row in rows),
         pressing=metres(row.pressed for row in rows) * pace.pressing,
         extra=sum((row.extra for row in rows), Fraction(0)),
     )
@@ -144,8 +156,11 @@ def _unusable(pace: Pace) -> OutOfRange | None:
         "set-up": pace.set_up,
         "seam start": pace.seam_start,
         "pin": pace.pin,
+        "thread end": pace.thread_end,
         "gathering": pace.gathering,
         "cutting": pace.cutting,
+        "laying": pace.laying,
+        "tag": pace.tag,
         "pressing": pace.pressing,
     }
     for name, minutes in times.items():

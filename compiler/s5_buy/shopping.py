@@ -65,7 +65,11 @@ def buy(rehearsal: Rehearsal, cutting: Cutting) -> ShoppingList:
     lines = [line for material in solved.materials.values() if (line := _line(rehearsal, cutting, material, counted))]
     pace = Pace(sewing_other=room.sewing_speed * 60, pin_spacing=room.pin_spacing)
     works = _works(run.performed, joins)
-    cut_work = Work(cut=sum((_cut_length(cutting, cloth) for cloth in cutting.sheets), Fraction(0)))
+    sections = [section for cloth in cutting.sheets for section in cutting.sheet(cloth).plan.sections]
+    cut_work = Work(
+        cut=sum((_cut_length(cutting, cloth) for cloth in cutting.sheets), Fraction(0)),
+        sections=len(sections), tags=sum(len(section.pieces) for section in sections),
+    )  # fmt: skip
     time = time_for((*works, cut_work), pace)
     assert isinstance(time, TimeTable)  # pace comes from a checked workroom
     currency = next((unit for line in lines if (unit := _currency(line.material))), room.currency)
@@ -125,7 +129,7 @@ def _works(performed: tuple[Performed, ...], joins: Mapping[str, int]) -> list[W
     for done, changes in zip(performed, machine_changes(performed), strict=True):
         seams = tuple((sewn.kind, sewn.length) for sewn in done.sewn for _ in range(_copies(sewn, joins)))
         pressed = done.handled if done.setup == "iron" else Fraction(0)
-        works.append(Work(seams, int(changes), done.pinned, done.handled - pressed, pressed=pressed))
+        works.append(Work(seams, int(changes), done.pinned, done.handled - pressed, pressed=pressed, thread_ends=done.thread_ends))
     return works
 
 

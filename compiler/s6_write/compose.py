@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
@@ -23,7 +24,7 @@ from compiler.s6_write.material_lines import material_lines
 from compiler.s6_write.reasons import elastic_name, name_of, numbers_of, reasons
 from compiler.say import Say
 from compiler.techniques import technique_of
-from compiler.techniques.technique import Action
+from compiler.techniques.technique import Action, Performed
 
 
 def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str) -> Guide:
@@ -39,7 +40,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         about=solved.spec.about,
         facts=(*facts, *_times(rehearsal, shopping, parts)),
         cautions=general_cautions(rehearsal),
-        tools=_tools(rehearsal),
+        tools=_tools(rehearsal, parts),
         materials=material_lines(shopping, say),
         cutting=pieces,
         cutting_figures=(how_to_read(), *cutting_figures(cutting, solved, say)),
@@ -77,9 +78,9 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
         if not telling.actions:
             continue
         steps = []
-        bobbins = _fresh_bobbins(shopping, at, say)
-        first = number + len(bobbins) + 1
-        for action in (*bobbins, *telling.actions):
+        before = (*_back_to_straight(performed, at, say), *_fresh_bobbins(shopping, at, say))
+        first = number + len(before) + 1
+        for action in (*before, *telling.actions):
             number += 1
             steps.append(GuideStep(number, action.text, action.check, action.tolerance, action.remedy, action.chain))
         heading = done.step.step.part or "The work"
@@ -99,6 +100,14 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Say, numbered: int
             parts.append((heading, []))
         parts[-1][1].append(operation)
     return tuple(Part(title, tuple(operations)) for title, operations in parts)
+
+
+def _back_to_straight(performed: Sequence[Performed], at: int, say: Say) -> list[Action]:
+    """What to say before a straight seam where the machine is still set to zigzag."""
+    sewn = [done.setup for done in performed[:at] if done.setup in ("zigzag", "straight stitch")]
+    if performed[at].setup != "straight stitch" or not sewn or sewn[-1] != "zigzag":
+        return []
+    return [Action(f"Set the machine back from zigzag to straight, with a {say.stitch(say.room.seam_stitch)}.")]
 
 
 def _fresh_bobbins(shopping: ShoppingList, at: int, say: Say) -> list[Action]:
@@ -315,15 +324,22 @@ _TOOLS = {
     "overlocker": ("overlocker, threaded", "neatening"),
     "pleating attachment": ("pleating attachment", "gathering"),
     "hand": ("hand needle and thimble", "gathering by hand"),
-    "iron": ("iron, ironing board, press cloth", "pressing seams and folds"),
+    "iron": ("iron, ironing board", "pressing seams and folds"),
 }
 
 
-def _tools(rehearsal: Rehearsal) -> tuple[Tool, ...]:
+def _tools(rehearsal: Rehearsal, parts: tuple[Part, ...]) -> tuple[Tool, ...]:
     run = rehearsal.run
     setups = {done.setup for done in run.performed}
+    operations = [operation for part in parts for operation in part.operations]
+    told = [step.text for operation in operations for step in operation.steps]
+    told += [caution.text for operation in operations for caution in operation.cautions]
+    if any(caution.kind == "heat" for operation in operations for caution in operation.cautions):
+        setups.add("iron")  # hems and bands are pressed in steps of the sewing machine
     uses = {"zigzag": "neatening" if run.room.neaten_with == "zigzag" else "joining elastic"}
     tools = [Tool(_TOOLS[setup][0], uses.get(setup, _TOOLS[setup][1])) for setup in _TOOLS if setup in setups]
+    if any("press cloth" in words for words in told):
+        tools.append(Tool("press cloth", "between the iron and cloth that heat harms"))
     tools.append(Tool(f"machine needle {_needle(rehearsal)}", "the lightest cloth of this garment"))
     if run.room.neaten_with == "pinking shears":
         tools.append(Tool("pinking shears", "neatening"))

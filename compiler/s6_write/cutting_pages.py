@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections import Counter
 from fractions import Fraction
 
+from compiler.cloth.tolerance import CUT_OFF
 from compiler.s2_solve.solved import Solved
 from compiler.s4_cut.cut import Cutting, Sheet
 from compiler.s4_cut.marks import table_marks
 from compiler.s4_cut.plan import CuttingPlan, Section, Segment, offcuts
 from compiler.s6_write.guide import CutLine, GuideStep
 from compiler.say import Say, listed
-
-TRIM_TOLERANCE = Fraction(5)
 
 
 def cut_lines(solved: Solved, cutting: Cutting, say: Say) -> tuple[CutLine, ...]:
@@ -64,7 +63,6 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
             f"It is at least {say.cut(plan.laid_length)} long, and {say.cut(needs)} wide between the selvedges.",
             "", "If it shrank more, buy the length that is missing before you cut anything.",
         ))  # fmt: skip
-    edge = "fold" if plan.folded else "long edge that you trimmed"
     fold = "Fold the cloth lengthwise, selvedge to selvedge. " if plan.folded else ""
     told.append((
         f"{fold}Cut off the selvedges of the {cloth} and straighten the end that you begin at.",
@@ -72,7 +70,7 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
         f"If it is narrower than {say.cut(needs)}, buy it wider, or have the plan made anew for your width.",
     ))  # fmt: skip
     for number in range(1, len(plan.sections) + 1):
-        told += _section_steps(cutting, plan, number, cloth, edge, faces, say)
+        told += _section_steps(cutting, plan, number, cloth, faces, say)
     kept = _offcuts(plan, say)
     if kept:
         told.append((f"Keep what is left of the {cloth}, each piece tagged with its size.", f"It is {kept}.", "", ""))
@@ -87,20 +85,20 @@ def _offcuts(plan: CuttingPlan, say: Say) -> str:
 
 
 def _section_steps(
-    cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, edge: str, faces: bool, say: Say
+    cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, faces: bool, say: Say
 ) -> list[tuple[str, str, str, str]]:
     section, sections = plan.sections[number - 1], len(plan.sections)
     of = f"section {number} of {sections}" if sections > 1 else "the one section"
     told = [(
         f"Cut {say.cut(section.length)} off the {cloth} for {of}.",
-        f"It is {say.cut(section.length)} long on both sides.", say.about(TRIM_TOLERANCE), "If one side is shorter, cut again square.",
+        f"It is {say.cut(section.length)} long on both sides.", say.off(CUT_OFF), "If one side is shorter, cut again square.",
     )]  # fmt: skip
     if section.panels:
         from compiler.s6_write.panel_steps import panel_steps
 
         told += panel_steps(section, plan.usable_width, cutting.letters, cloth, faces, say)
     else:
-        told += _lane_steps(cutting, section, cloth, edge, say)
+        told += _lane_steps(cutting, section, cloth, plan.folded, say)
     if faces:
         tag = "Pin a paper tag with its letter and number on the wrong side of each piece, near the edge that is up on the drawing."
     else:
@@ -109,21 +107,21 @@ def _section_steps(
     return told
 
 
-def _lane_steps(cutting: Cutting, section: Section, cloth: str, edge: str, say: Say) -> list[tuple[str, str, str, str]]:
+def _lane_steps(cutting: Cutting, section: Section, cloth: str, folded: bool, say: Say) -> list[tuple[str, str, str, str]]:
     marks = table_marks(section)
     tapes = listed([say.cut(mark.distance) for mark in marks])
     if section.across:
         lay, along = "across the table", "the left end of the table"
         level = f"Draw the {cloth} along the table over the tapes, its cut end level with the left end"
-    elif edge == "fold":
+    elif folded:
         lay, along = "along the table", "the near edge of the table"
         level = f"Draw the {cloth} over the tapes, the fold level with the near edge"
     else:
         lay, along = "along the table", "the near edge of the table"
-        level = f"Draw the {cloth} over the tapes, the long edge that you trimmed level with the near edge"
+        level = f"Draw the {cloth} over the tapes, a side where a selvedge was level with the near edge"
     told = [(
         f"Stick paper tapes {lay}. Their far sides lie {tapes} from {along}.",
-        "The last tape is at its distance at both its ends.", say.about(TRIM_TOLERANCE / 2),
+        "The last tape is at its distance at both its ends.", say.off(CUT_OFF / 2),
         "Measure again from the same edge, never from tape to tape.",
     ), (
         f"{level}, straight and without pull.", "", "", "",

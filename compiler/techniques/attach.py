@@ -13,12 +13,14 @@ from __future__ import annotations
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, Seam, State
-from compiler.cloth.limits import EASE_SHARE, LET_OUT_SHARE
+from compiler.cloth.limits import EASE_SHARE
 from compiler.cloth.matching import divisions
+from compiler.cloth.tolerance import round_off
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.join_ends import PINS
+from compiler.techniques.gather import HAND, ROWS, knots_of
+from compiler.techniques.join_ends import PINS, side_seam, tagged
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, margin_state, seam_too_narrow
 from compiler.techniques.technique import (
     Action,
@@ -99,6 +101,7 @@ class Attach:
             step, bench, after, touches,
             sewn=(Sewn("301", to.set_length, to.copies, room.seam_stitch, label),),
             setup="straight stitch", pinned=to.set_length * to.copies,
+            thread_ends=0 if edge.held else knots_of(edge),
         )  # fmt: skip
 
     def tell(self, done: Performed, say: Say) -> Telling:
@@ -108,16 +111,21 @@ class Attach:
         upper = say.edges(to.pieces, to.name.rpartition(".")[2])
         lower = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
         chain, hold = say.chain(to.copies), say.room.hold_with
+        pin = "clip" if hold == "clips" else "pin"
         folds = "pleats" if "pleats" in edge.gathered else "gathers"
         ring = before.ring(to)
         spacing = say.room.pin_spacing
         parts = divisions(length)
+        off = round_off(before, edge, say) + round_off(before, to, say)
         named = "eighth" if parts == 8 else "quarter"
-        marks = "the side seams and the marks" if ring else "both ends and the marks"
+        seam_side = side_seam(before, to.pieces, say)
+        threads = tagged(before, to.pieces, say) or tagged(before, edge.pieces, say)
+        bright = ", those with a bright thread," if threads else ""
+        marks = f"the side seams{bright} and the marks" if ring else "both ends and the marks"
         actions = (
             Action(
                 f"Mark {upper} in {named}s on both faces, every {say.length(length / parts)}"
-                + (", the first at the side seam." if ring else "."),
+                + (f", the first at {seam_side}." if ring else "."),
                 chain=chain,
             ),
             *(
@@ -129,23 +137,24 @@ class Attach:
                         check="Right sides face each other and both cut edges are level.",
                         chain=chain,
                     ),
-                    Action(f"Match {marks}.", chain=chain),
                 )
                 if ring
-                else (Action(f"Lay {lower} against {upper}, right sides together, and match {marks}.", chain=chain),)
+                else (Action(f"Lay {lower} against {upper}, right sides together and level.", chain=chain),)
             ),
             Action(
-                f"{'Clip' if hold == 'clips' else 'Pin'} at the marks first, from the side of {say.the(to.pieces)}, then every"
-                f" {say.about(spacing)} between them: about {say.pins(length)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
-                check=f"The edges lie level and no {folds} are bunched at the marks." if edge.gathered else "",
-                tolerance=f"up to {say.length(length * EASE_SHARE)} short in all: ease it in" if edge.gathered else "",
-                remedy=f"More than {say.length(length * LET_OUT_SHARE)} short: let the gathers out." if edge.gathered else "",
+                f"Match {marks}, and {pin} there first, from the side of {say.the(to.pieces)}. Then {pin} every"
+                f" {say.about(spacing)} between: about {say.pins(length)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
+                check=f"The edges lie level and no {folds} are bunched at the marks." if edge.gathered
+                else "The edges lie level.",
+                tolerance=f"up to {say.length(length * EASE_SHARE)} short in all: the longer edge is eased in" if edge.gathered
+                else f"one edge {say.off(off)} longer",
+                remedy=f"More than {say.length(length * EASE_SHARE)} short: let the gathers out." if edge.gathered
+                else "Share the difference out between the marks.",
                 chain=chain,
             ),
             *(
-                (Action(f"Take out the pins that hold the thread tails. Knot the tails two and two and cut them to"
-                        f" {say.about(KNOT)}.", chain=chain),)
-                if edge.gathered and edge.gathered != "pleating attachment" else ()
+                (Action(tails_off(edge, say), chain=chain),)
+                if edge.gathered in (ROWS, HAND, "cartridge pleats") else ()
             ),
             Action(
                 f"Turn the work so that {say.the(to.pieces)} {'lie' if len(set(to.pieces)) > 1 else 'lies'} on top"
@@ -154,7 +163,7 @@ class Attach:
             ),
             Action(
                 f"Sew {say.length(seam)} from the edge, {say.stitch(done.sewn[0].stitch)}, {say.length(length)}"
-                f"{' all round. Let the end overlap the start by three stitches' if ring else ''}.",
+                f"{' all round. Let the end overlap the start by three stitches' if ring else ', a few stitches back at both ends'}.",
                 check="No pleat is caught and no gathering row shows on the right side."
                 if edge.gathered else "The edges stayed level.",
                 remedy="Unpick that hand's width, smooth it and sew it again."
@@ -168,6 +177,13 @@ class Attach:
             f"{hung[0].upper()}{hung[1:]} hangs from {say.the(to.pieces)}, seam {say.length(seam)}.",
             actions, (PINS,),
         )  # fmt: skip
+
+
+def tails_off(edge: Edge, say: Say) -> str:
+    """What is done with the thread tails of gathers once pins hold the edge."""
+    by_machine = edge.gathered == ROWS
+    knots = "At each end of each row knot its upper thread to its lower one" if by_machine else "At each end knot the tails of the two rows together"
+    return f"Take out the pins that hold the thread tails. {knots}, and cut the tails to {say.about(KNOT)}."
 
 
 def taken(bench: Bench, edge: Edge, amount: object) -> Bench:

@@ -18,7 +18,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -124,7 +124,7 @@ class BaggedLining:
             actions.append(Action(f"Fold the margins of the gap inwards and slip stitch the {say.length(gap)} shut.",
                                   check="The stitches do not show.", chain=chain))  # fmt: skip
         return Telling(f"Line the {say.piece(outer)} and turn it out", "All edges are closed between cloth and lining.",
-                       tuple(actions), (PINS, IRON))  # fmt: skip
+                       tuple(actions), (PINS, iron_caution(done, say)))  # fmt: skip
 
 
 def _sides(step: Step) -> tuple[str, ...]:

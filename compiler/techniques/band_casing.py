@@ -13,12 +13,13 @@ from __future__ import annotations
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Casing, Seam, State
+from compiler.cloth.tolerance import folded_off, round_off
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import taken
-from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON, iron_set
+from compiler.techniques.join_ends import PINS, side_seam
+from compiler.techniques.press import iron_caution, iron_set
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, gap_too_wide, seam_too_narrow
 from compiler.techniques.technique import (
     Action,
@@ -127,18 +128,25 @@ class BandCasing:
         pin = "Clip" if say.room.hold_with == "clips" else "Pin"
         top = "the top edge of the skirt" if len(edge.pieces) > 1 else say.edge(edge.pieces[0], "top")
         stitch = say.stitch(done.sewn[0].stitch)
+        skirt = "the skirt" if len(edge.pieces) > 1 else say.the(edge.pieces)
+        off = round_off(done.before, edge, say) + round_off(done.before, done.before.edge(f"{band}.bottom"), say)
+        own_seam = side_seam(done.before, [band], say)
         actions = (
             iron_set(say, band),
             Action(f"Fold one long edge of {the} {say.length(seam)} to the wrong side and press the fold."),
-            Action(f"Mark {the} and {top} in quarters, every {say.length(length / 4)}, the first at the side seams."),
+            Action(f"Mark {top} in quarters on both faces, every {say.length(length / 4)}, the first at"
+                   f" {side_seam(done.before, edge.pieces, say)}."),
+            Action(f"Mark the unfolded edge of {the} the same way, the first mark at {own_seam}."),
+            Action("Turn the skirt inside out, its top edge up."),
             Action(
-                f"Turn the skirt inside out. Lay the unfolded edge of {the} on {top}, right side of the band to the inside"
-                " of the skirt."
+                f"Slip {the} over it, right side of the band against the wrong side of {skirt}.",
+                check="The unfolded edge is level with the top edge, and the pressed fold hangs down.",
             ),
             Action(
-                f"{pin} the side seams together, then the quarter marks, then every {say.about(say.room.pin_spacing * 2)}.",
+                f"{pin} {own_seam} of the band to the first mark, then the other marks, then every"
+                f" {say.about(say.room.pin_spacing * 2)}.",
                 check=f"The band lies without a tuck; both measure {say.length(length)}.",
-                tolerance=f"{say.about(max(length / 100, Fraction(5)))} more or less",
+                tolerance=f"{say.off(off)} more or less",
                 remedy="Share the difference out between the marks. If it is more, sew the side seam of the band again"
                 " to fit.",
             ),
@@ -154,14 +162,17 @@ class BandCasing:
                 f"Bring the folded edge over to the right side until it covers the stitch line by {say.about(Fraction(1))}, and"
                 f" {pin.lower()} it.",
                 check=f"The band is {say.length(facts['depth'])} deep all round.",
-                tolerance=f"never less, up to {say.about(Fraction(2))} more",
-                remedy="Shift the fold until it covers the stitch line everywhere.",
+                tolerance=f"{say.off(folded_off())} more or less",
+                remedy="Shift the fold until it covers the stitch line everywhere. If the band is still less deep, it was cut"
+                f" too narrow: cut a new one {say.cut(done.before.cloths[band].piece.cut_depth)} deep.",
             ),
-            Action(f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} past the side seam, with a mark at each end."),
+            Action(f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} to the right of {own_seam} of the band,"
+                   " as you look at the right side. Make a line at each end of it."),
             Action(
-                f"With the right side up, topstitch {say.about(EDGE_STITCH)} from the lower fold from one mark round to the other,"
-                f" {say.length(length - gap)}, a few stitches back at both ends. Leave the gap of {say.length(gap)} open.",
+                f"With the right side up, topstitch {say.about(EDGE_STITCH)} from the lower fold from one line of the gap round to the"
+                f" other, {stitch}, {say.length(length - gap)}. Sew a few stitches back at both ends, and leave the gap of {say.length(gap)} open.",
                 check=f"The gap is open and the channel is {say.length(facts['depth'] - EDGE_STITCH)} wide inside.",
+                tolerance=f"{say.off(folded_off())} more or less",
                 remedy="Unpick what closes the gap.",
             ),
         )  # fmt: skip
@@ -169,7 +180,7 @@ class BandCasing:
             f"Sew on {the}",
             "The top edge is enclosed and a channel for the elastic is open at the gap.",
             actions,
-            (PINS, IRON),
+            (PINS, iron_caution(done, say)),
         )
 
 

@@ -18,7 +18,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import taken
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, not_long
 from compiler.techniques.technique import (
     Action,
@@ -132,7 +132,7 @@ class BindingStrip:
                 chain=chain,
             ),
         )  # fmt: skip
-        return Telling(f"Bind {where} with {the}", "The raw edges are closed inside the strip.", actions, (PINS, IRON))
+        return Telling(f"Bind {where} with {the}", "The raw edges are closed inside the strip.", actions, (PINS, iron_caution(done, say)))
 
 
 TECHNIQUE = BindingStrip()

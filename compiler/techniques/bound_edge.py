@@ -18,7 +18,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -140,7 +140,7 @@ class BoundEdge:
                 3, Action(f"Fold the tape's end under and lay it {say.length(overlap)} over the start.", chain=chain)
             )
         aim = "The raw edge is closed in tape and cannot ravel or scratch."
-        return Telling(f"Bind {where}", aim, tuple(actions), (PINS, IRON))
+        return Telling(f"Bind {where}", aim, tuple(actions), (PINS, iron_caution(done, say)))
 
 
 def _no_margin(bench: Bench, step: SolvedStep, name: str) -> Fault | None:

@@ -20,7 +20,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import Attach
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ
 from compiler.techniques.technique import (
     Action,
@@ -115,7 +115,7 @@ class CartridgePleats:
         return Telling(
             f"Sew {say.the(edge.pieces)} to {say.the(to.pieces)} in cartridge pleats",
             f"{say.length(edge.cloth_length)} of cloth stands in {length}, about {facts['count']} pleats.",
-            actions, (IRON, THIMBLE),
+            actions, (iron_caution(done, say), THIMBLE),
         )  # fmt: skip
 
 

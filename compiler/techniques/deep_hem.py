@@ -15,7 +15,7 @@ from compiler.cloth.bench import Bench, State
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import edge_not_ready, not_one_edge
 from compiler.techniques.technique import (
     Action,
@@ -115,7 +115,7 @@ class DeepHem:
         )  # fmt: skip
         thimble = ("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.")
         return Telling(f"Turn up a deep hem at {where}", f"A hem of {depth} weights the edge.", actions,
-                       (IRON, thimble) if by_hand else (IRON,))  # fmt: skip
+                       (iron_caution(done, say), thimble) if by_hand else (iron_caution(done, say),))  # fmt: skip
 
 
 TECHNIQUE = DeepHem()

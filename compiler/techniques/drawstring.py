@@ -18,6 +18,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.neaten import zigzag_set
 from compiler.techniques.ready import casing_in
 from compiler.techniques.technique import (
     Action,
@@ -97,6 +98,7 @@ class Drawstring:
         drawn = facts["drawn"]
         hang = f" Drawn in to the waist, {say.length(drawn)} hang out at each end." if drawn is not None else ""
         actions = (
+            Action(zigzag_set(done.sewn[0].stitch)),
             Action(f"Sew a short bar of zigzag stitches at both ends of the gap of {say.length(casing.gap)}.",
                    check="The gap cannot tear further open."),
             Action(f"Cut the {cord} {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),

@@ -16,6 +16,7 @@ from compiler.cloth.limits import width_of
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
+from compiler.techniques.join_ends import side_seam
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -91,37 +92,57 @@ class EdgeWithTrim:
         ribbon = trim.about or trim.name.replace("_", " ")
         turn, overlap = done.step.mm("turn up"), done.facts["overlap"]
         row = say.about(min(FIRST_ROW, turn - CAUGHT) if turn > CAUGHT else turn / 2)
-        where, chain = say.edge(edge.pieces[0], side), say.chain(edge.copies)
-        long = say.length(edge.set_length)
+        where = say.edge(edge.pieces[0], side)
+        long, stitch = say.length(edge.set_length), say.stitch(done.sewn[0].stitch)
+        start = side_seam(done.before, edge.pieces, say) if overlap else "the left end"
+        back = "a few stitches back at both ends"
         actions = [
             Action(
-                f"Start at the {'side seam' if overlap else 'left end'}. Fold {where} up {say.length(turn)} to the right side, a"
-                f" stretch of {say.about(STRETCH)} at a time as you sew."
+                f"Begin at {start}, with the raw end of the {ribbon} there. Lay it right side up over {where}. If one of its two"
+                " edges is straight, that edge is up, and the shaped edge is down.",
             ),
             Action(
-                f"Lay the {ribbon} right side up over the fold, its lower edge level with the fold, and sew"
-                f" {row} from the fold, all {long} round."
+                f"Fold {where} up {say.length(turn)} to the right side under the {ribbon}, a stretch of"
+                f" {say.about(STRETCH)} at a time as you sew.",
+                check=f"The lower edge of the {ribbon} is level with the fold.",
+            ),
+            Action(
+                f"Sew {row} from the fold, {stitch}, a few stitches back at the start."
+                f" Stop {say.about(STRETCH)} before you come round to the start, the needle down."
                 if overlap
-                else f"Lay the {ribbon} right side up over the fold, its lower edge level with the fold, and sew"
-                f" {row} from the fold, {long} in all.",
+                else f"Sew {row} from the fold, {stitch}, {long} in all, {back}.",
                 check="The raw edge is hidden under the trim everywhere.",
                 remedy="Where it peeps out, unpick that stretch, fold a little deeper and sew it again.",
-                chain=chain,
             ),
         ]
         if overlap:
+            actions += [
+                Action(f"Cut the {ribbon} {say.length(overlap)} past its start."),
+                Action(
+                    f"Fold {say.length(overlap / 2)} of the cut end under, and lay the fold {say.length(overlap / 2)} over the"
+                    " start.",
+                    check="The fold lies straight across, and no raw end shows.",
+                    remedy="If it does not reach, unpick a hand's width and lay the trim again with less pull.",
+                ),
+                Action(
+                    f"Sew on to the fold, and a few stitches back: {long} in all.",
+                    check=f"The join of the trim lies at {start}.",
+                ),
+            ]
+        if done.facts["rows"] == 2:
+            end = "Let the end overlap the start by three stitches." if overlap else f"Sew {back}."
             actions.append(
                 Action(
-                    f"Cut the {ribbon} {say.length(overlap)} past its start, fold the end under by half of that, lay it"
-                    " over the start and sew it down.",
-                    check="The join of the trim lies at the seam of the ring.",
-                    chain=chain,
+                    f"Sew a second row {say.about(SECOND_ROW)} below the upper edge of the {ribbon}, {stitch}, {long}. {end}",
                 )
             )
-        if done.facts["rows"] == 2:
+        if overlap:
             actions.append(
-                Action(f"Sew a second row {say.about(SECOND_ROW)} below the upper edge of the {ribbon}.", chain=chain)
+                Action(
+                    f"Sew the folded end down across the {ribbon}, {say.about(SECOND_ROW)} from its fold, {back}."
+                )
             )
+        actions[-1] = actions[-1]._replace(chain=say.again(edge.copies))
         title = f"Edge the {say.piece(edge.pieces[0])} with {ribbon}"
         return Telling(title, f"{where[0].upper()}{where[1:]} is finished and cannot fray.", tuple(actions))
 

@@ -18,7 +18,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import Attach
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import not_long
 from compiler.techniques.technique import (
     Action,
@@ -93,7 +93,7 @@ class Facing:
                    chain=chain),
             Action(f"Catch the free edge of {the} to the seam margins with a few slip stitches.", chain=chain),
         )  # fmt: skip
-        return Telling(f"Face {where}", "The edge is clean and its margin lies inside.", actions, (PINS, IRON))
+        return Telling(f"Face {where}", "The edge is clean and its margin lies inside.", actions, (PINS, iron_caution(done, say)))
 
 
 def _as(arg: Arg, name: str) -> Arg:

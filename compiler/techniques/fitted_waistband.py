@@ -18,7 +18,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import taken
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -157,7 +157,7 @@ class FittedWaistband:
                    remedy="" if fasten == TIES else "Move the button, bar or snap."),
         )  # fmt: skip
         return Telling(f"Sew on {the}", f"The waist closes to {say.length(facts['waist'])} and opens for the hips.",
-                       actions, (PINS, IRON, *(() if fasten == TIES else (SMALL_PARTS,))))  # fmt: skip
+                       actions, (PINS, iron_caution(done, say), *(() if fasten == TIES else (SMALL_PARTS,))))  # fmt: skip
 
 
 def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: str) -> Fault | None:

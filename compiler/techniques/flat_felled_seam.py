@@ -17,9 +17,9 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.either_seam import WHERE, new_seam, seam_words, sewn_either, takes_either
-from compiler.techniques.join_ends import PINS
+from compiler.techniques.join_ends import PINS, tag
 from compiler.techniques.neaten import BLADES
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -95,10 +95,11 @@ class FlatFelledSeam:
                 check="Both rows run side by side.", remedy="Unpick where the row left the fold and sew it again.",
                 chain=chain,
             ),
+            *(tag(done, done.touches, say) if "of" in step.step.args else ()),
         )  # fmt: skip
         return Telling(
             f"Flat-felled seam: {seam_is}", "The seam lies flat and no raw edge shows on either side.",
-            actions, (PINS, IRON, BLADES),
+            actions, (PINS, iron_caution(done, say), BLADES),
         )  # fmt: skip
 
 

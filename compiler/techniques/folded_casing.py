@@ -16,7 +16,8 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import taken
-from compiler.techniques.press import IRON, iron_set
+from compiler.techniques.join_ends import side_seam
+from compiler.techniques.press import iron_caution, iron_set
 from compiler.techniques.ready import edge_not_ready, gap_too_wide
 from compiler.techniques.technique import (
     Action,
@@ -90,17 +91,18 @@ class FoldedCasing:
                 remedy="Unfold and press again where it wanders: elastic twists in an uneven casing.",
             ),
             Action(
-                f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} past the side seam, with a mark at each end."
+                f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} to the right of"
+                f" {side_seam(done.before, edge.pieces, say)}, as you look at the wrong side. Make a line at each end of it."
             ),
             Action(
-                f"With the wrong side up, sew {say.about(EDGE_STITCH)} above the lower fold from one mark round to the other,"
-                f" {say.length(edge.set_length - gap)}, {say.stitch(done.sewn[0].stitch)}, a few stitches back at both"
-                f" ends. Leave the gap of {say.length(gap)} open.",
+                f"With the wrong side up, sew {say.about(EDGE_STITCH)} above the lower fold from one line of the gap round to the other,"
+                f" {say.length(edge.set_length - gap)}, {say.stitch(done.sewn[0].stitch)}. Sew a few stitches back at both"
+                f" ends, and leave the gap of {say.length(gap)} open.",
                 check=f"The gap is open and the channel is {say.length(depth - EDGE_STITCH)} wide inside.",
                 remedy="Unpick what closes the gap.",
             ),
         )
-        return Telling("Fold and stitch the casing", "A channel for the elastic is open at the gap.", actions, (IRON,))
+        return Telling("Fold and stitch the casing", "A channel for the elastic is open at the gap.", actions, (iron_caution(done, say),))
 
 
 TECHNIQUE = FoldedCasing()

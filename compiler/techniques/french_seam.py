@@ -19,8 +19,8 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.either_seam import WHERE, new_seam, seam_words, sewn_either, takes_either
-from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.join_ends import PINS, tag
+from compiler.techniques.press import iron_caution
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -94,9 +94,10 @@ class FrenchSeam:
                 remedy="Trim what shows; where the margin was caught outside, sew that stretch again a little deeper.",
                 chain=chain,
             ),
+            *(tag(done, done.touches, say) if "of" in done.step.step.args else ()),
         ]  # fmt: skip
         aim = f"The raw edges are closed inside: {first} and then {second} of each edge are used."
-        return Telling(f"French seam: {seam_is}", aim, tuple(actions), (PINS, IRON))
+        return Telling(f"French seam: {seam_is}", aim, tuple(actions), (PINS, iron_caution(done, say)))
 
 
 def _does_not_close(step: SolvedStep, say: Say, first: Fraction, trim: Fraction, second: Fraction) -> Fault | None:

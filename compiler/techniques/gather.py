@@ -21,7 +21,7 @@ from compiler.measure_text import show_decimal
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say, listed
-from compiler.techniques.join_ends import PINS
+from compiler.techniques.join_ends import PINS, side_seam
 from compiler.techniques.ready import edge_not_ready, length_wanted
 from compiler.techniques.technique import (
     Action,
@@ -90,6 +90,8 @@ class Gather:
             step, bench, after, edge.pieces, tuple(faults), sewn=sewn,
             setup={ROWS: "straight stitch", HAND: "hand", ATTACHMENT: ATTACHMENT}[method],
             handled=edge.cloth_length * edge.copies,
+            # The tails of both rows are wound together, at both ends of each run.
+            thread_ends=0 if method == ATTACHMENT else 2 * runs_of(edge.cloth_length, length) * edge.copies,
             facts={
                 "ratio": ratio, "method": method, "length": length, "behind": behind,
                 "marks": cloth_marks(edge.cloth_length, divisions(length), behind),
@@ -151,17 +153,18 @@ class Gather:
         stretch, named = say.length(length / parts), "eighth" if parts == 8 else "quarter"
         layers = sum(ply.copies for ply in edge.plies)
         hold = f"Hold all {layers} layers together, edges level, and work through all of them." if layers > 1 else ""
-        start = "side seam" if ring else "left end"
+        seam = side_seam(done.before, edge.pieces, say)
+        start = seam if ring else "the left end"
         if facts["behind"] == EVEN:
             folds = "in half and in half again" + (", and once more" if parts == 8 else "")
             mark = Action(
-                f"Fold {where} {folds}, {'from the side seam' if ring else 'end to end'}, and mark the folds: every"
+                f"Fold {where} {folds}, {f'from {seam}' if ring else 'end to end'}, and mark the folds: every"
                 f" {say.length(edge.cloth_length / parts)} of flat cloth.",
                 chain=chain,
             )
         else:
             mark = Action(
-                f"Mark {where} at {listed([say.length(at) for at in marks[1:]])} from the {start},"
+                f"Mark {where} at {listed([say.length(at) for at in marks[1:]])} from {start},"
                 " measured on the flat cloth.",
                 check=f"{say.share(facts['behind'])} of the cloth lies in the back half, the {'seam' if ring else 'ends'}"
                 " at the middle of the back.",
@@ -187,15 +190,16 @@ class Gather:
             ]
         else:
             by_hand = method == HAND
-            stitch, spacing = say.stitch(say.room.gathering_stitch), say.about(say.room.row_spacing)
-            in_quarters = edge.cloth_length > LONGEST_RUN
+            spacing = say.about(say.room.row_spacing)
+            in_quarters = runs_of(edge.cloth_length, length) > 1
             runs = f"in {parts} runs, one from each mark to the next" if in_quarters else "in one run"
             pulled = "both threads" if by_hand else "both bobbin threads"
             actions += [
                 Action(
                     f"Thread a hand needle with a double thread for running stitches of about {spacing}."
                     if by_hand
-                    else f"Set the longest stitch, a {stitch}, and loosen the top tension a little."
+                    else f"Set the longest stitch of your machine, {show_decimal(say.room.gathering_stitch, 1)} mm or near it, and"
+                    " loosen the top tension a little."
                 ),
                 Action(
                     f"Sew a row {say.about(FIRST_ROW)} from the cut edge, {runs}. Do not sew back, and leave"
@@ -220,14 +224,12 @@ class Gather:
                 ),
             ]
         short_by = say.length(length * limits.EASE_SHARE)
-        let_out = say.length(length * limits.LET_OUT_SHARE)
         actions.append(
             Action(
                 f"Measure the gathered edge{' all round' if ring else ''}: {short}.",
                 check=f"It is {short} long" + (f", the length of {target}." if target else "."),
                 tolerance=f"up to {short_by} short in all: the longer edge is eased in when you sew",
-                remedy=f"More than {let_out} short: let the gathers out. Between {short_by} and {let_out}, ease it in or let"
-                " them out. Too long: pull the gathers closer.",
+                remedy=f"More than {short_by} short: let the gathers out. Too long: pull the gathers closer.",
                 chain=chain,
             )
         )
@@ -241,6 +243,17 @@ class Gather:
             title = f"Gather {where}"
         blunt = (("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes."),)
         return Telling(title, aim, tuple(actions), blunt if method == HAND else (PINS,) if method == ROWS else ())
+
+
+def runs_of(cloth_length: Fraction, length: Fraction) -> int:
+    """In how many runs, one beside the other, an edge is gathered to this length: one, or one from mark to mark."""
+    return divisions(length) if cloth_length > LONGEST_RUN else 1
+
+
+def knots_of(edge: Edge) -> int:
+    """How many knots the thread tails of a gathered edge take: one at each end of each row, by hand one for both rows."""
+    rows = {ROWS: 2, HAND: 1}.get(edge.gathered, 0)
+    return 2 * rows * runs_of(edge.cloth_length, edge.set_length) * edge.copies
 
 
 def _setting(say: Say, ratio: Fraction) -> str:

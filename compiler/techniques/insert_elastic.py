@@ -19,6 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.drawstring import SEALING
+from compiler.techniques.neaten import zigzag_set
 from compiler.techniques.ready import casing_in, no_length
 from compiler.techniques.technique import (
     Action,
@@ -112,41 +113,51 @@ class InsertElastic:
     def tell(self, done: Performed, say: Say) -> Telling:
         facts, casing, overlap = done.facts, done.facts["casing"], done.step.mm("overlap")
         cut, length = say.length(facts["cut"]), say.length(facts["length"])
-        tail = say.about(Fraction(50))
+        tail, over = say.about(Fraction(50)), say.solved.length("worn.over")
         actions = (
             Action(
                 f"Before you cut, hold {length} of the elastic round the waist.",
                 check="It sits firmly and does not cut in.",
-                remedy="Find the length that does, and use it from here on, with the overlap added.",
+                remedy=f"Find the length that does, and use it in place of {length} from here on.",
             ),
-            Action(f"Cut the elastic {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
-            Action(f"Mark {say.length(overlap)} from each end."),
+            Action(f"Cut the elastic {cut} long: that is {length} and {say.length(overlap)} for the lap.",
+                   check=f"It is {cut} when it lies slack beside the tape."),
+            Action(f"Draw a line straight across it, {say.length(overlap)} from one end.",
+                   check=f"From the line to the other end it is {length}, slack.",
+                   tolerance=f"{say.about(overlap / 10)} more or less", remedy="Draw the line where it belongs and cross out the first."),
+            Action("Draw a cross on the same face, close to the other end."),
             Action(
-                f"Let {tail} of the elastic hang out of the gap and pin it to the {say.piece(casing.piece)} there, so that it"
-                " cannot slip inside."
+                f"Let {tail} of the end with the line hang out of the gap. Pin it to the {say.piece(casing.piece)} there, so that"
+                " it cannot slip inside."
             ),
             Action(
-                "Fix a safety pin or bodkin in the other end and work it round through the channel to the gap"
+                "Fix a safety pin or bodkin in the end with the cross and work it round through the channel to the gap"
                 + (", between the seam margin and the outside." if casing.name == casing.piece else ".")
                 + " Push the cloth back over the elastic as you go.",
-                check="The elastic is not twisted.",
-                remedy="If it is, draw the last hand's length back, turn it and go on.",
+                check="The elastic lies flat all round, and the line and the cross are on the same side of it.",
+                remedy="If it is twisted, draw the last hand's length back, turn it and go on.",
             ),
             Action(f"Take out the first pin and pull {say.about(Fraction(100))} of both ends out of the gap."),
             Action(
-                f"Lap the two ends over each other by {say.length(overlap)}, mark on end, and hold them with a closed safety pin.",
-                check=f"The loop measures {length} at rest.",
-                tolerance=f"{say.about(overlap / 2)} more or less",
-                remedy="Shift the lap until the marks meet.",
+                "Lay the end with the cross on the end with the line, both marks up, its cut end on the line. Hold the lap with"
+                " a closed safety pin.",
+                check=f"The cut end lies on the line: then the lap is {say.length(overlap)} and the loop {length} at rest.",
+                tolerance=f"{say.about(overlap / 10)} more or less",
+                remedy="Open the pin, shift the end to the line and close the pin again.",
             ),
+            Action(zigzag_set(done.sewn[0].stitch)),
             Action(
-                "Zigzag over the lap twice and along both its ends, 3 mm wide and 2 mm long. Let it slip back into the channel.",
+                "Take out the safety pin and hold the lap in its place. Sew two rows of zigzag over the lap, then one along each"
+                " of its two ends, a few stitches back each time.",
                 check="Pull hard: nothing gives.",
                 remedy="Sew over the lap once more.",
             ),
+            Action("Let the lap slip back into the channel."),
             Action(
-                f"Stretch the waist by hand to {say.length(say.solved.length('worn.over'))} and let it spring back, three"
-                " times: that shares the fullness out evenly. Never stretch it further."
+                f"Lay the waist flat, fold to fold. Stretch it by hand until it is {say.length(over / 2)} wide, which is"
+                f" {say.length(over)} round, and let it spring back, three times. Never stretch it further.",
+                check="The fullness is the same all round.",
+                remedy="Push it along the elastic with your fingers.",
             ),
         )
         return Telling(

@@ -9,9 +9,11 @@ Source: bearing seams of 1 cm with a 1-2 mm stitch are common practice, no sourc
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Ply, Seam, State
+from compiler.cloth.tolerance import round_off
 from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
@@ -31,7 +33,7 @@ from compiler.techniques.technique import (
 )
 from compiler.workroom import Workroom
 
-TAG = Fraction(100)  # below every seam and casing that may come at the top
+TAG = Fraction(100)  # below every seam and casing that may come at the top, and above the middle
 EACH, ONE = "a ring each", "one ring"
 
 
@@ -150,31 +152,61 @@ class JoinEnds:
         edge = done.after.edge(f"{checked}.bottom")
         round_it = say.length(edge.set_length)
         pieced = any(say.joins.get(piece, 0) for piece in pieces)
-        tag = (Action(f"Tie a bright thread into this seam, {say.about(TAG)} below its top end: it is the side seam, from which all marks"
-                      " are measured.",
-                      chain=say.chain(ring.copies)),) if pieced else ()  # fmt: skip
         actions = (
             Action(lay, check="The strip is not twisted: it lies flat as a band." if not one_ring else "",
                    remedy="If it is twisted, take one end out and turn it over." if not one_ring else "",
                    chain=say.chain(copies)),
             Action(
-                f"Sew {length}, {say.length(seam)} from the ends, {stitch}, a few stitches back at both ends. Fold its margin to one"
-                " side with your fingernail.",
+                f"Sew {length}, {say.length(seam)} from the ends, {stitch}, a few stitches back at both ends. Fold both margins to"
+                " the same side with your fingernail; either side will do.",
                 check="Its margin stands on the wrong side, as those of the joins do." if pieced else "",
                 chain=say.chain(copies),
             ),
             Action(
                 f"Measure round the {'lower ' if len(pieces) > 1 else ''}edge of {say.the(checked)}: {round_it}.",
                 check=f"The ring measures {round_it} all round.",
-                tolerance=f"{say.about(edge.set_length / 200)} more or less",
+                tolerance=f"{say.off(round_off(done.after, edge, say))} more or less",
                 remedy="If it is too long, sew the seam again a little wider; if too short, unpick it and sew it narrower.",
                 chain=say.chain(ring.copies),
             ),
-            *tag,
+            *tag(done, pieces, say),
         )  # fmt: skip
         return Telling(
             title, f"{the[0].upper()}{the[1:]} {'are' if len(pieces) > 1 else 'is'} closed.", actions, (PINS,)
         )
+
+
+def tagged(bench: Bench, pieces: Sequence[str], say: Say) -> bool:
+    """Whether a ring has more upright seams than one, so that the one that marks are measured from bears a bright thread."""
+    cloths = [(piece, bench.cloths[piece]) for piece in pieces]
+    return any(cloth.ring and (say.joins.get(piece, 0) or bench.strips_round(piece) > 1) for piece, cloth in cloths)
+
+
+def side_seam(bench: Bench, pieces: Sequence[str], say: Say) -> str:
+    """The seam that marks are measured from, told apart where there are others."""
+    return f"the side seam{' with the bright thread' if tagged(bench, pieces, say) else ''}"
+
+
+def tag(done: Performed, pieces: Sequence[str], say: Say) -> tuple[Action, ...]:
+    """Tying the bright thread into the side seam of a ring that has other upright seams too; nothing where it has none."""
+    cloth = done.after.cloths[pieces[0]]
+    if not tagged(done.after, pieces, say):
+        return ()
+    seam = "this seam" if done.before.cloths[pieces[0]].copies == cloth.copies else "one of these seams"
+    down = min(TAG, new_length(done) / 4)
+    return (
+        Action(
+            f"Tie a bright thread into {seam}, {say.about(max(Fraction(down // 5 * 5), Fraction(20)))} below its top end. It is the side"
+            " seam from which all marks are measured.",
+            check="The thread lies nearer to the top edge than to the bottom edge.",
+            chain=say.chain(cloth.copies),
+        ),
+    )
+
+
+def new_length(done: Performed) -> Fraction:
+    """How long the seam is that a step closed a ring with."""
+    return next(seam.length for name, seam in done.after.seams.items() if done.before.seams.get(name) is not seam)
 
 
 def _open_depth(bench: Bench, piece: str) -> Fraction:

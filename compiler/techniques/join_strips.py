@@ -9,9 +9,8 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from compiler.cloth.bench import Bench, Ply, Seam
+from compiler.cloth.tolerance import strip_off
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say, listed
@@ -83,7 +82,7 @@ class JoinStrips:
                 ),
                 Action(
                     f"Sew each join {say.length(seam)} from the ends, with a {say.stitch(done.sewn[0].stitch)} and"
-                    f" a few stitches back at both ends. Fold the margin to one side with your fingernail.",
+                    f" a few stitches back at both ends. Fold both margins to the same side with your fingernail; either side will do.",
                     check="All margins stand on the wrong side.",
                     remedy="Unpick a join whose margin stands on the right side, turn one segment over and sew it again.",
                     chain=say.count(joins, "join"),
@@ -91,9 +90,9 @@ class JoinStrips:
                 Action(
                     f"Measure each finished strip: {whole}.",
                     check=f"Each strip of the {say.piece(piece)} is {whole} long.",
-                    tolerance=f"{say.about(max(cloth.piece.cut_length / 200, Fraction(5)))} more or less",
+                    tolerance=f"{say.off(strip_off(piece, cloth.piece.cut_length, say))} more or less",
                     remedy="If it is longer, trim one end square. If it is shorter, unpick the join that is too wide and"
-                    " sew it again.",
+                    " sew it again. If no join is too wide, cut the segment that is too short anew.",
                     chain=say.chain(cloth.copies),
                 ),
             ]

@@ -18,7 +18,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.attach import Attach, taken
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -119,7 +119,7 @@ class LappedSeam:
         )  # fmt: skip
         return Telling(
             f"Lap {say.the(over.pieces)} over {say.the(under.pieces)}",
-            "The seam lies flat and its row shows on the right side.", actions, (PINS, IRON) if turn else (PINS,),
+            "The seam lies flat and its row shows on the right side.", actions, (PINS, iron_caution(done, say)) if turn else (PINS,),
         )  # fmt: skip
 
 

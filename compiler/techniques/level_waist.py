@@ -21,6 +21,7 @@ from compiler.quantity import round_to_step
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say, listed
+from compiler.techniques.join_ends import side_seam
 from compiler.techniques.ready import edge_not_ready, no_length, not_long
 from compiler.techniques.technique import (
     Action,
@@ -116,16 +117,17 @@ def _marking(done: Performed, say: Say, name: str) -> list[Action]:
     edge = done.before.edge(name)
     ring, quarter = done.before.ring(edge), edge.cloth_length / 4
     the, chain = say.the(edge.pieces), say.chain(edge.copies)
-    start = "side seam" if ring else "right end"
+    seam = side_seam(done.before, edge.pieces, say)
+    start = seam if ring else "the right end"
     hold = (
-        f"Hold {the} as it is worn, its side seam at the left of the wearer."
+        f"Hold {the} as it is worn, {seam} at the left of the wearer."
         if ring
         else f"Lay {the} flat, right side up, the top edge away from you. The two ends come to the left of the wearer."
     )
     return [
         Action(hold, chain=chain),
         Action(
-            f"Mark {say.edges(edge.pieces, 'top')} in quarters, every {say.length(quarter)} from the {start}: the middle of the"
+            f"Mark {say.edges(edge.pieces, 'top')} in quarters, every {say.length(quarter)} from {start}: the middle of the"
             " front, the other side, the middle of the back.",
             check=f"The last quarter ends at the {'seam' if ring else 'left end'}.",
             tolerance=f"{say.about(quarter / 50)} more or less",

@@ -16,7 +16,7 @@ from compiler.cloth.limits import NARROWEST_TURN
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.press import IRON, iron_set
+from compiler.techniques.press import iron_caution, iron_set
 from compiler.techniques.ready import edge_not_ready, not_one_edge
 from compiler.techniques.technique import (
     Action,
@@ -111,7 +111,7 @@ class NarrowHem:
                 chain=chain,
             ),
         )
-        return Telling(f"Hem {where}", "No raw edge shows at the hem.", actions, (IRON,))
+        return Telling(f"Hem {where}", "No raw edge shows at the hem.", actions, (iron_caution(done, say),))
 
 
 TECHNIQUE = NarrowHem()

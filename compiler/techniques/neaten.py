@@ -13,6 +13,7 @@ from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Seam, State
 from compiler.diagnostics import Fault
+from compiler.measure_text import show_decimal
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say, listed
@@ -34,10 +35,14 @@ STITCH = {"overlocker": "504", "zigzag": "304", "pinking shears": ""}
 SETUP = {"overlocker": "overlocker", "zigzag": "zigzag", "pinking shears": "table"}
 TAIL = Fraction(50)
 PAST = Fraction(20)  # where a ring is closed, the row runs over its start by so much
-BLADES = (
-    "blade",
-    "Overlocker knives and shears cut fingers as well as cloth: keep hands beside the foot, never before it.",
-)
+ZIGZAG = Fraction(3)  # wide; 3-4 mm wide and 2 mm long is common practice, no source
+KNIVES = ("blade", "Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.")
+BLADES = ("blade", "Shears cut fingers as well as cloth: keep your other hand well away from the blades.")
+CAUTIONS = {
+    "overlocker": KNIVES,
+    "zigzag": ("needle", "Keep your fingers beside the foot, never before the needle."),
+    "pinking shears": BLADES,
+}
 
 
 class Neaten:
@@ -108,15 +113,13 @@ class Neaten:
                 where = f"the margin between {say.the([ply.piece for ply in seam.plies])}"
                 long, chain = say.length(seam.length), say.chain(seam.copies)
             places.append(where)
-            if self._closed(done, seam) and say.room.neaten_with != "pinking shears":
-                actions.append(Action("Turn the work so that the needle comes down at the side seam: begin there."))
-            actions.append(self._action(say, f"{where}, all layers together, {long}", chain))
-            if self._closed(done, seam) and say.room.neaten_with != "pinking shears":
-                actions.append(Action(f"Sew {say.about(PAST)} over the start, then run off the edge.", chain=chain))
+            actions.append(self._action(say, f"{where}, all layers together, {long}", chain, self._closed(done, seam)))
         for edge in done.facts["edges"]:
             where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
             places.append(where)
-            actions.append(self._action(say, f"{where}, {say.length(edge.set_length)}", say.chain(edge.copies)))
+            actions.append(
+                self._action(say, f"{where}, {say.length(edge.set_length)}", say.chain(edge.copies), done.before.ring(edge))
+            )
         if actions and say.room.neaten_with == "overlocker":
             actions.append(
                 Action(
@@ -126,7 +129,7 @@ class Neaten:
                 )
             )
         if actions and say.room.neaten_with == "zigzag":
-            actions.append(Action("Sew a few stitches back at the end and cut the threads short."))
+            actions.insert(0, _tried_at_an_edge(say.room.seam_stitch))
         worked = [ply.piece for seam in done.facts["seams"] for ply in seam.plies]
         worked += [piece for edge in done.facts["edges"] for piece in edge.pieces]
         cloths = [say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material for piece in worked]
@@ -137,7 +140,7 @@ class Neaten:
             where = "the margins of all joins" if joins else f"{len(places)} edges and margins"
         else:
             where = listed(places)
-        return Telling(f"Neaten {where}", aim, tuple(actions), (BLADES,))
+        return Telling(f"Neaten {where}", aim, tuple(actions), (CAUTIONS[say.room.neaten_with],))
 
     def _closed(self, done: Performed, seam: Seam) -> bool:
         """The seam runs round a ring."""
@@ -145,10 +148,18 @@ class Neaten:
             done.before.cloths[ply.piece].ring for ply in seam.plies
         )
 
-    def _action(self, say: Say, what: str, chain: str) -> Action:
+    def _action(self, say: Say, what: str, chain: str, closed: bool) -> Action:
+        """One seam from its beginning to its last thread, so that the next may follow in a chain.
+
+        A row round a ring ends on its own start; only a flat one can run off the edge.
+        """
+        start, past = ("Begin at a side seam. ", say.about(PAST)) if closed else ("", "")
         how = {
-            "overlocker": f"Overlock {what}.",
-            "zigzag": f"Zigzag over {what}. The needle goes into the cloth and past its edge by turns.",
+            "overlocker": f"{start}Overlock {what}. "
+            + (f"Sew {past} over the start, then run off the edge." if closed else "Run off the edge at both ends."),
+            "zigzag": f"{start}Zigzag over {what}. "
+            + (f"Sew {past} over the start and a few stitches back." if closed else "Sew a few stitches back at both ends.")
+            + " Cut the threads short.",
             "pinking shears": f"Pink {what}. Take off no more than the points.",
         }[say.room.neaten_with]
         return Action(
@@ -161,6 +172,19 @@ class Neaten:
             remedy="Go over the stretch that was missed once more.",
             chain=chain,
         )
+
+
+def zigzag_set(length: Fraction) -> str:
+    """Setting the machine for zigzag of this stitch length, in mm as machines are marked."""
+    return f"Set the machine to zigzag, {show_decimal(ZIGZAG, 1)} mm wide and {show_decimal(length, 1)} mm long."
+
+
+def _tried_at_an_edge(length: Fraction) -> Action:
+    return Action(
+        f"{zigzag_set(length)} Try it on the edge of an offcut.",
+        check="The needle goes into the cloth and past its edge by turns, and the edge lies flat.",
+        remedy="If the edge rolls in, make the stitch narrower.",
+    )
 
 
 def _no_raw_margin(step: SolvedStep, name: str, sewn: bool) -> Fault:

@@ -19,7 +19,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.join_ends import PINS
 from compiler.techniques.neaten import BLADES
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -119,7 +119,7 @@ class Placket:
                    remedy="Take the difference into the gathers or pleats, or into the nearest seam."),
         )  # fmt: skip
         return Telling(f"Open {where} with a placket", f"The slit of {slit} lets the waist pass the hips; it overlaps by {lap}.",
-                       actions, (BLADES, PINS, IRON))  # fmt: skip
+                       actions, (BLADES, PINS, iron_caution(done, say)))  # fmt: skip
 
 
 def _not_to_open(bench: Bench, step: SolvedStep, say: Say, edge: Edge) -> Fault | None:

@@ -19,7 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import edge_not_ready, length_wanted
 from compiler.techniques.technique import (
     Action,
@@ -124,7 +124,7 @@ class Pleats:
             f"{say.length(edge.cloth_length)} - {say.length(length)} = {say.length(edge.cloth_length - length)} lies in"
             f" {say.count(count, 'pleat')}, {deep} deep each."
         )
-        return Telling(f"Lay {where} in {kind} pleats", aim, actions, (PINS, IRON))
+        return Telling(f"Lay {where} in {kind} pleats", aim, actions, (PINS, iron_caution(done, say)))
 
 
 def pleat_depth(cloth: Fraction, length: Fraction, kind: str, count: int) -> Fraction:

@@ -10,15 +10,18 @@ Source: tulle takes a press cloth and low heat: American Sewing Guild, fabric no
 
 from __future__ import annotations
 
-from compiler.cloth.bench import Bench
+from compiler.cloth.bench import Bench, State
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.technique import Action, EdgesIn, Parameter, Performed, Telling, words_of
 from compiler.workroom import Workroom
 
-IRON = ("heat", "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses."
-        " Nylon and net melt: low heat, no steam and a dry press cloth for them.")  # fmt: skip
+IRON = "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses."
+MELTS = (
+    " Nylon and net melt under a hot iron and stick to the skin: low heat, no steam, a dry press cloth, and never iron them on"
+    " the body."
+)
 
 # ISO 3758: three dots 200 C, two dots 150 C, one dot 110 C without steam.
 DOTS = {"cotton": 3, "linen": 3, "wool": 2, "silk": 2, "polyester": 2, "viscose": 2, "nylon": 1, "acetate": 1}
@@ -34,6 +37,12 @@ def iron_set(say: Say, piece: str) -> Action:
     material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
     heat = HEAT[DOTS.get(material.fibre, 1)]
     return Action(f"Set the iron for {material.fibre or 'an unknown fibre'}: {heat}. Try it on an offcut first.")
+
+
+def iron_caution(done: Performed, say: Say) -> tuple[str, str]:
+    """What the iron can do, and what it does to cloth that melts where such cloth is worked on."""
+    fibres = (say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.fibre for piece in done.touches)
+    return "heat", IRON + (MELTS if any(DOTS.get(fibre, 1) == 1 for fibre in fibres) else "")
 
 
 class Press:
@@ -52,34 +61,26 @@ class Press:
         return Performed(step, bench, after, pieces, setup="iron", handled=handled)  # type: ignore[arg-type]
 
     def tell(self, done: Performed, say: Say) -> Telling:
+        bench = done.before
+
+        def folded(piece: str) -> bool:
+            edges = [bench.edge(f"{piece}.{side}") for side in ("top", "bottom", "start", "end")]
+            return any(edge.state is State.HEMMED or "pleats" in edge.gathered for edge in edges)
+
         actions = []
         for piece in done.touches:
             actions.append(iron_set(say, piece))
             actions.append(
                 Action(
-                    f"Press {say.the(piece)} from the wrong side: seams first, then folds; lift the iron and set it down, do not"
-                    " drag it.",
+                    f"Press {say.the(piece)} from the wrong side, the seams first{', then the folds' if folded(piece) else ''}."
+                    " Lay all margins of one seam to the same side. Lift the iron and set it down, do not drag it.",
                     check="The seams lie flat and nothing shines or shrinks.",
                     remedy="If the offcut shines or draws together, lower the heat.",
                     chain=say.chain(done.before.cloths[piece].copies),
                 )
             )
-        melts = any(
-            DOTS.get(say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.fibre, 1) == 1
-            for piece in done.touches
-        )
-        net = (
-            (
-                "heat",
-                "Nylon and net melt under a hot iron and stick to the skin: never iron them on the body or without a cloth.",
-            ),
-        )
-        return Telling(
-            f"Press {say.the(done.touches)}",
-            "Seams and folds lie flat.",
-            tuple(actions),
-            (IRON, *(net if melts else ())),
-        )
+        aim = "Seams and folds lie flat." if any(map(folded, done.touches)) else "The seams lie flat."
+        return Telling(f"Press {say.the(done.touches)}", aim, tuple(actions), (iron_caution(done, say),))
 
 
 TECHNIQUE = Press()

@@ -19,6 +19,7 @@ from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.drawstring import CHILD, CORDS, GROWN, SEALING
+from compiler.techniques.join_ends import side_seam
 from compiler.techniques.technique import (
     Action,
     EdgesIn,
@@ -87,7 +88,7 @@ class RibbonThreading:
             Action("Stop both its ends from fraying: dab them with textile glue and let it dry, or fold them under and sew them.",
                    chain=chain),
             Action(f"Thread it on a blunt needle or bodkin and draw it over and under through the holes along {where},"
-                   f" starting {'at the middle of the front' if ends else 'at the side seam'}.",
+                   f" starting {'at the middle of the front' if ends else f'at {side_seam(done.before, edge.pieces, say)}'}.",
                    check="The ribbon is not twisted and no hole is missed.", remedy="Draw it back to the place and go on from there.",
                    chain=chain),
             last,

@@ -17,7 +17,8 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.neaten import BLADES
+from compiler.techniques.join_ends import side_seam
+from compiler.techniques.neaten import KNIVES
 from compiler.techniques.ready import edge_not_ready, not_one_edge
 from compiler.techniques.technique import (
     Action,
@@ -79,7 +80,7 @@ class RolledHem:
         edge, by = done.before.edge(edge_of(done.step.step, "edge")), word_of(done.step.step, "by")
         where, chain = say.edge(edge.pieces[0], edge.name.rpartition(".")[2]), say.chain(edge.copies)
         roll, twice = say.length(done.step.mm("roll")), say.length(2 * done.step.mm("roll"))
-        long, start = say.length(edge.set_length), "at the side seam" if done.before.ring(edge) else "at one end"
+        long, start = say.length(edge.set_length), f"at {side_seam(done.before, edge.pieces, say)}" if done.before.ring(edge) else "at one end"
         checked = Action(
             f"Look along {where}, {long}.",
             check=f"The roll is {roll} wide and no raw edge stands out.",
@@ -112,7 +113,7 @@ class RolledHem:
                 Action(f"Sew {where} right side up, {long}; let the knife take only the fray.", chain=chain),
                 checked,
             )  # fmt: skip
-        caution = BLADES if by == OVERLOCKER else ("needle", "Keep your fingers two finger-widths from the needle.")
+        caution = KNIVES if by == OVERLOCKER else ("needle", "Keep your fingers two finger-widths from the needle.")
         return Telling(
             f"Roll the hem of the {say.piece(edge.pieces[0])}", "A very narrow hem holds the edge.", actions, (caution,)
         )

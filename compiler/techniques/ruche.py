@@ -93,7 +93,7 @@ class Ruche:
             Action(f"Pull the bobbin thread of {rows} until every quarter measures {say.length(length / 4)}.",
                    check=f"{the[0].upper()}{the[1:]} is {say.length(length)} long{' on both lines' if two else ''}.",
                    tolerance=f"up to {say.length(length * limits.EASE_SHARE)} short may be eased in",
-                   remedy=f"More than {say.length(length * limits.LET_OUT_SHARE)} short: let the gathers out. Too long: pull closer.",
+                   remedy=f"More than {say.length(length * limits.EASE_SHARE)} short: let the gathers out. Too long: pull closer.",
                    chain=chain),
             Action(f"Lay {the} on the {say.piece(on)}, right side up, {rows} on its line, and {pin} it at the quarters, then every"
                    f" {say.about(say.room.pin_spacing)}.", chain=chain),

@@ -118,7 +118,7 @@ class RuchedHeading:
             Action(f"Pull the two bobbin threads until every quarter measures {say.length(length / 4)}.",
                    check=f"The gathered line is {say.length(length)} long; the frill above it stands free.",
                    tolerance=f"up to {say.length(length * limits.EASE_SHARE)} short may be eased in",
-                   remedy=f"More than {say.length(length * limits.LET_OUT_SHARE)} short: let the gathers out. Too long: pull closer.",
+                   remedy=f"More than {say.length(length * limits.EASE_SHARE)} short: let the gathers out. Too long: pull closer.",
                    chain=chain),
             Action(f"Mark a line {lap} above {carrier}, on its right side.", chain=chain),
             Action(f"Lay {flounce} on it, right side up, the upper row on the line, and {pin} at the quarters, then every"

@@ -17,8 +17,9 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import LayerName, Step, each_of
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.attach import KNOT
-from compiler.techniques.join_ends import PINS
+from compiler.techniques.attach import tails_off
+from compiler.techniques.gather import knots_of
+from compiler.techniques.join_ends import PINS, tagged
 from compiler.techniques.ready import edge_not_ready, forms_differ
 from compiler.techniques.technique import (
     Action,
@@ -112,7 +113,9 @@ class StackLayers:
         )
         return Performed(
             step, bench, after, touches, sewn=sewn, setup="straight stitch" if sewn else "table",
-            pinned=first.set_length if plied > 1 else Fraction(0), facts={"layers": layers, "plies": plies},
+            pinned=first.set_length if plied > 1 else Fraction(0),
+            thread_ends=sum(knots_of(edge) for edge in edges if not edge.held) if plied > 1 else 0,
+            facts={"layers": layers, "plies": plies},
         )  # fmt: skip
 
     def _not_trapped(
@@ -149,7 +152,7 @@ class StackLayers:
         actions += [
             Action(
                 f"Mark the top edge of every layer in {named}s, every {say.length(edge.set_length / parts)}, the first at"
-                " the side seam."
+                f" its side seam{', with the bright thread where it has one' if tagged(done.before, edge.pieces, say) else ''}."
             ),
             Action(
                 f"Bring the top edges level, match the side seams and the marks, and"
@@ -172,9 +175,7 @@ class StackLayers:
         if not any(edge.gathered and not edge.held for edge in edges):
             return []
         return [
-            Action(
-                f"Take out the pins that hold the thread tails. Knot the tails two and two and cut them to {say.about(KNOT)}."
-            )
+            Action(tails_off(next(edge for edge in edges if edge.gathered and not edge.held), say))
         ]
 
     def _place(self, done: Performed, say: Say, layer: LayerName, number: int) -> str:

@@ -88,6 +88,7 @@ class Performed(NamedTuple):
     setup: str = ""  # straight stitch, zigzag, overlocker, pleating attachment, hand, iron, table
     pinned: Fraction = Fraction(0)  # mm of edge pinned or clipped, all copies
     handled: Fraction = Fraction(0)  # mm of edge gathered, turned or pressed by hand, all copies
+    thread_ends: int = 0  # bundles of loose thread ends wound round a pin, or knotted and cut, all copies
     facts: Mapping[str, Any] = {}  # what the sentences and figures need besides
 
     @property

@@ -19,7 +19,7 @@ from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
 from compiler.techniques.drawstring import CORDS
 from compiler.techniques.join_ends import PINS
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import edge_not_ready
 from compiler.techniques.technique import (
     Action,
@@ -105,7 +105,7 @@ class TieEnds:
                    remedy="Sew over the square once more.", chain=both),
         )  # fmt: skip
         return Telling(
-            f"Sew ties to the {say.piece(band)}", f"Two ties of {length} close the waist.", actions, (CORDS, PINS, IRON)
+            f"Sew ties to the {say.piece(band)}", f"Two ties of {length} close the waist.", actions, (CORDS, PINS, iron_caution(done, say))
         )
 
 

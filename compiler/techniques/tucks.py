@@ -17,7 +17,7 @@ from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step, Written
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.press import IRON
+from compiler.techniques.press import iron_caution
 from compiler.techniques.ready import strips_not_joined
 from compiler.techniques.technique import (
     Action,
@@ -125,7 +125,7 @@ class Tucks:
             f"Sew {count} in the {say.piece(piece)}",
             f"{count} of {depth} take {taken} of depth.",
             tuple(actions),
-            (IRON,),
+            (iron_caution(done, say),),
         )
 
 

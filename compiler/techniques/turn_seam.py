@@ -88,7 +88,7 @@ class TurnSeam:
                 Action(f"Turn the margin {way}, flat against the wrong side of {say.the(piece)}.", chain=chain),
                 Action(
                     f"With the right side up, sew {say.about(FROM_SEAM)} from the seam on {say.the(piece)}, {say.stitch(done.sewn[0].stitch)},"
-                    f" {say.length(seam.length)}. Feel with your fingers that the margin lies {way}.",
+                    f" {say.length(seam.length)}{_ends(done, seam)}. Feel with your fingers that the margin lies {way}.",
                     check="The margin is caught all along and no fold lies under the row.",
                     remedy="Unpick the stretch where it slipped, turn the margin back and sew it again.",
                     chain=chain,
@@ -96,6 +96,13 @@ class TurnSeam:
             ]
         where = listed([f"between {say.the([ply.piece for ply in seam.plies])}" for seam in done.facts["seams"]])
         return Telling(f"Topstitch the seam {where}", "The margin is held and cannot scratch.", tuple(actions))
+
+
+def _ends(done: Performed, seam: Seam) -> str:
+    """How the row begins and ends."""
+    if all(done.before.cloths[ply.piece].ring for ply in seam.plies):
+        return ". Let the end overlap the start by three stitches"
+    return ", a few stitches back at both ends"
 
 
 def _ravels(solved: Solved, piece: str) -> bool:

@@ -242,7 +242,7 @@ def test_ends_are_stopped_from_fraying_without_a_flame(technique: str) -> None:
         for way in ("Stitches", "fold", "textile glue"):
             assert way in said
         texts = " ".join(action.text for action in told.actions)
-        assert re.search("textile glue|along both its ends", texts)
+        assert re.search("textile glue|along each of its two ends", texts)
         assert not re.search("flame|lighter|candle|singe|burn|melt", texts)
 
 
@@ -290,17 +290,19 @@ def test_dye_is_cautioned_in_a_guide_that_has_dye_and_no_other() -> None:
 
 # --- iron and steam ---
 
-def test_every_operation_with_an_iron_tells_of_the_burn_and_of_net() -> None:
+def test_every_operation_with_an_iron_tells_of_the_burn_and_of_cloth_that_melts() -> None:
     """ISO 3758:2012, ironing: one dot is 110 °C at most, without steam, the setting of nylon. Burns: common practice, no source."""
     hot = [
-        told for _, told in _all_told()
+        (done, told) for done, told in _all_told()
         if any(re.search(r"\b(press|iron|steam)", action.text, re.IGNORECASE) for action in told.actions)
     ]  # fmt: skip
     assert len(hot) >= 15
-    for told in hot:
+    for done, told in hot:
         said = _said(told, "heat") + _said(told, "steam")
         assert re.search("burn|scald", said), told.title
-        assert "Nylon and net" in said, told.title
+        cloths = {done.before.cloths[piece].piece.piece.cloth.text for piece in done.touches}
+        if "net" in cloths:
+            assert "Nylon and net" in said, told.title
 
 
 def test_nylon_net_is_pressed_at_one_dot_without_steam_and_not_on_the_body() -> None:
@@ -356,10 +358,21 @@ def test_a_rotary_blade_is_closed_each_time_and_shoes_are_on(name: str) -> None:
     assert "keep your shoes on" in told
 
 
-@pytest.mark.parametrize("technique", ["neaten", "placket", "flat felled seam", "ring cut", "boning channel"])
+@pytest.mark.parametrize("technique", ["placket", "flat felled seam", "ring cut", "boning channel"])
 def test_blades_are_told_where_something_is_cut_or_an_overlocker_runs(technique: str) -> None:
     # common practice, no source
     assert all(_said(told, "blade") for told in _told(technique))
+
+
+@pytest.mark.parametrize(("by", "kind"), [("overlocker", "blade"), ("pinking shears", "blade"), ("zigzag", "needle")])
+def test_neatening_tells_of_the_blade_or_the_needle_that_it_works_with(by: str, kind: str) -> None:
+    # common practice, no source
+    rehearsal = prove(order("foxglove", "C")).value
+    assert rehearsal is not None
+    neaten = next(done for done in rehearsal.run.performed if done.step.step.technique == "neaten")
+    told = technique_of(neaten.step.step).tell(neaten, Say(rehearsal.solved, Workroom(neaten_with=by)))
+    assert [each for each, _ in told.cautions] == [kind]
+    assert "Overlocker" in told.cautions[0][1] or by != "overlocker"
 
 
 # --- local rules ---

@@ -27,4 +27,5 @@ def prove(run: Run) -> Proof:
             Fault("FB412", f"the gathers of `{name}` are never held by a seam", Label(done.step.step.span, "gathered here"),
                   help=f"add a step that sews `{name}` to its edge, such as `attach`")
         )  # fmt: skip
-    return Proof(CLAIM, f"{held} gathered edges are sewn in", tuple(faults))
+    said = f"{held} gathered edge is sewn in" if held == 1 else f"{held} gathered edges are sewn in"
+    return Proof(CLAIM, said, tuple(faults))

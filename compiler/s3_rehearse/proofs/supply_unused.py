@@ -24,4 +24,5 @@ def prove(run: Run) -> Proof:
         for name, material in run.solved.materials.items()
         if material.material.kind in ("cloth", "trim", "elastic") and name not in used
     )  # fmt: skip
-    return Proof(CLAIM, f"{len(used)} materials are used", faults)
+    thread = " and the thread" if any(each.material.kind == "thread" for each in run.solved.materials.values()) else ""
+    return Proof(CLAIM, f"{len(used)} materials{thread} are used", faults)

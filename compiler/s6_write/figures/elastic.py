@@ -29,6 +29,7 @@ from compiler.techniques.close_gap import PAST
 from compiler.techniques.technique import Performed, edge_of
 
 LEFT, RIGHT = 20.0, 380.0
+PALE = "#e9e5df"  # the other end of the elastic, where the two lie on each other
 FROM_SEAM = Fraction(20)  # from the side seam to the gap, as the casings mark it
 
 
@@ -61,19 +62,22 @@ def drawing_in(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     sheet.callout((head[0] - 46, head[1] - 6), numbers.of("hang out of the gap"), (head[0] - 4, head[1]))
     sheet.write((LEFT + 6, view.top + 16), say.piece(casing.piece), ground=True)
     sheet.across(gap[0], gap[1], foot + 20, f"gap {say.length(casing.gap)}", view.low + 4, below=True)
-    y = foot + 70
+    y = foot + 62
+    sheet.write((8, y), "Mark the ends", bold=True)
+    y = _marked(sheet, y + 34, overlap, width, say, numbers)
+    y += 28
     sheet.write((8, y), "Lap the ends and sew", bold=True)
     y = _lap(sheet, y + 34, overlap, width, say, numbers)
-    sheet.write((8, y + 34), "Lengths at rest, to one scale", bold=True)
-    _beside(sheet, y + 48, casing.length, done.facts["length"], say)
+    sheet.write((8, y + 24), "Lengths at rest, to one scale", bold=True)
+    _beside(sheet, y + 36, casing.length, done.facts["length"], say)
     alt = (
         f"Elastic {say.length(width)} wide goes through a gap of {say.length(casing.gap)}, its tail hanging out and pinned to the"
         f" {say.piece(casing.piece)}; a bodkin"
-        f" is fixed in its other end; its ends"
-        f" lap {say.length(overlap)} and are zigzagged; the closed loop is {say.length(done.facts['length'])} in a casing of"
+        f" is fixed in its other end; a line is drawn"
+        f" {say.length(overlap)} from one end and a cross at the other; the end with the cross lies on the line and is zigzagged; the closed loop is {say.length(done.facts['length'])} in a casing of"
         f" {say.length(casing.length)}."
     )
-    return Figure("elastic", sheet.svg(), alt, "Hold the tail so that it cannot slip inside, and lap the ends mark on end.")
+    return Figure("elastic", sheet.svg(), alt, "Hold the tail so that it cannot slip inside, and lap the ends so that one lies on the line of the other.")
 
 
 def closed_gap(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
@@ -132,20 +136,45 @@ def _bodkin(sheet: Sheet, lead: float, y: float) -> None:
     body = [(lead - 14, y - 6), (lead + 34, y - 4), (lead + 44, y), (lead + 34, y + 4), (lead - 14, y + 6)]
     sheet.line(body, INK, THICK, HIDDEN, fill=GROUND, closed=True)
     sheet.line([(lead - 8, y - 2.5), (lead + 2, y - 2.5), (lead + 2, y + 2.5), (lead - 8, y + 2.5)], INK, PLAIN, closed=True)
-    sheet.write((lead + 22, y - 14), "bodkin", "middle", ground=True)
+    sheet.write((lead + 5, y - 13), "bodkin")
+
+
+def _scale(overlap: Fraction, width: Fraction) -> float:
+    return min(4.0, 110 / float(overlap), 60 / float(width))
+
+
+def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Say, numbers: Numbers) -> float:
+    """The two ends before they are lapped: a line across one, a cross at the other, on the same face."""
+    lap, high = float(overlap) * _scale(overlap, width), min(26.0, float(width) * _scale(overlap, width))
+    low, end, start = y + high, 200.0, 260.0
+    sheet.line([(40, y), (end, y), (end, low), (40, low)], INK, PLAIN, fill=ELASTIC)
+    sheet.line([(360, y), (start, y), (start, low), (360, low)], INK, PLAIN, fill=PALE)
+    for x in (40.0, 360.0):
+        sheet.line(wave((x, y), (x, low)), SOFT, PLAIN)
+    sheet.line([(end - lap, y), (end - lap, low)], ACCENT, THICK)
+    sheet.across(end - lap, end, y - 14, say.length(overlap), y - 2)
+    sheet.callout((end - lap - 34, low + 16), numbers.of("draw a line"), (end - lap, low - 4))
+    _cross(sheet, start + 14, y + high / 2)
+    sheet.callout((start + 48, low + 16), numbers.of("draw a cross"), (start + 18, y + high / 2 + 4))
+    return low + 20
+
+
+def _cross(sheet: Sheet, x: float, y: float) -> None:
+    sheet.lines([[(x - 5, y - 5), (x + 5, y + 5)], [(x - 5, y + 5), (x + 5, y - 5)]], ACCENT, THICK)
 
 
 def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Say, numbers: Numbers) -> float:
     """The two ends lapped, with two rows of zigzag and one along each end."""
-    scale = min(4.0, 110 / float(overlap), 60 / float(width))
+    scale = _scale(overlap, width)
     high, lap = float(width) * scale, float(overlap) * scale
     left, right = 200 - lap / 2, 200 + lap / 2
     low = y + high
-    sheet.line([(40, y), (right, y), (right, low), (40, low)], INK, PLAIN, fill=ELASTIC)
-    sheet.line([(360, y + 4), (left, y + 4), (left, low + 4), (360, low + 4)], INK, PLAIN, fill="#e9e5df")
+    sheet.line([(70, y), (right, y), (right, low), (70, low)], INK, PLAIN, fill=ELASTIC)
+    sheet.line([(360, y + 4), (left, y + 4), (left, low + 4), (360, low + 4)], INK, PLAIN, fill=PALE)
     sheet.line([(right, y + 4), (right, low + 4)], INK, THIN, HIDDEN)
-    for x in (40.0, 360.0):
+    for x in (70.0, 360.0):
         sheet.line(wave((x, y), (x, low + 4)), SOFT, PLAIN)
+    _cross(sheet, right + 16, (y + low) / 2 + 4)
     for share in (0.33, 0.67):
         at = y + 4 + high * share
         count = max(4, round(lap / 5))
@@ -154,10 +183,11 @@ def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Say, n
         count = max(4, round(high / 5))
         sheet.line([(x + (2.5 if i % 2 else -2.5), y + 6 + (high - 6) * i / count) for i in range(count + 1)], ACCENT, PLAIN)
     sheet.across(left, right, y - 14, say.length(overlap), y - 2)
-    sheet.upright(y, low, 28, "", 38)
-    sheet.write((46, low + 19), f"{say.length(width)} wide")
-    sheet.callout((right + 34, y - 14), numbers.of("zigzag"), (right - 2, y + 10))
-    return low + 20
+    sheet.upright(y, low, 58, say.length(width), 68, "left")
+    sheet.callout((left - 34, low + 18), numbers.of("cut end on the line"), (left, low + 2))
+    sheet.write((left - 16, low + 22), "cut end on the line")
+    sheet.callout((right + 34, y - 14), numbers.of("zigzag over"), (right - 2, y + 10))
+    return low + 24
 
 
 def _beside(sheet: Sheet, y: float, casing: Fraction, loop: Fraction, say: Say) -> None:

@@ -8,7 +8,7 @@ from compiler.cloth.matching import divisions
 from compiler.s3_rehearse.run import Run
 from compiler.s6_write.figures.edges import edge, face
 from compiler.s6_write.figures.hanging import edge_now
-from compiler.s6_write.figures.language import ACCENT, INK, LEADING, PLAIN, SOFT, THICK
+from compiler.s6_write.figures.language import ACCENT, INK, LEADING, PLAIN, SEAM, SOFT, THICK
 from compiler.s6_write.figures.numbers import Numbers
 from compiler.s6_write.figures.pen import Sheet, shortened
 from compiler.s6_write.guide import Figure
@@ -30,7 +30,9 @@ def quarter_marks(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
     sheet.write((LEFT - 16, 0), shortened(f"{top[0].upper()}{top[1:]}", 360, True), bold=True)
     face(sheet, [(LEFT, 10), (RIGHT, 10), (RIGHT, 10 + HIGH), (LEFT, 10 + HIGH)], wrong=True)
     edge(sheet, (LEFT, 10 + HIGH), (RIGHT, 10 + HIGH), str(to.state) if not to.gathered else "gathered", (0, -1))
-    low = 98.0
+    piece = to.pieces[0]
+    strips = before.strips_round(piece) if ring else 1
+    low = 98.0 + (LEADING if strips > 1 and parts > 4 else 0)
     face(sheet, [(LEFT, low), (RIGHT, low), (RIGHT, low + HIGH), (LEFT, low + HIGH)], wrong=False)
     worked = edge_now(before, edge_here.name)
     edge(sheet, (LEFT, low), (RIGHT, low), "gathered" if worked.gathered else str(worked.state), (0, 1))
@@ -40,9 +42,17 @@ def quarter_marks(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
         sheet.line([(x, 10 + HIGH - 9), (x, 10 + HIGH + 5)], ACCENT, THICK)
         sheet.line([(x, low - 5), (x, low + 9)], ACCENT, THICK)
         sheet.line([(x, 10 + HIGH + 7), (x, low - 7)], SOFT, PLAIN, (2, 4))
+    for index in range(1, strips):  # seams between the panels of one ring; those at its ends are one seam, too
+        x = LEFT + wide * index / strips
+        sheet.line([(x, 10), (x, 10 + HIGH)], INK, PLAIN)
+        sheet.line([(x + 3, 10), (x + 3, 10 + HIGH)], INK, PLAIN, SEAM)
+        sheet.write((x, 10 + HIGH + 26 + LEADING), "other seam", "middle", colour=SOFT, ground=True)
     for index in range(parts):
         _pin(sheet, LEFT + wide * (index + 0.5) / parts, low, say.room.hold_with)
-    _distances(sheet, 10 + HIGH + 26, wide, length, parts, say)
+    _distances(sheet, 10 + HIGH + 26, wide, length, say)
+    if parts > 4:
+        words, y = f"a mark every {say.length(length / parts)}", 10 + HIGH + 26 + LEADING * (2 if strips > 1 else 1)
+        sheet.write((LEFT + wide / 2, y), words, "middle", colour=SOFT, ground=True)
     under = f"{say.the(edge_here.pieces)}, underneath at the machine"
     y = sheet.paragraph((LEFT - 16, low + HIGH + 20), f"{under[0].upper()}{under[1:]}", 376, bold=True)
     if ring:
@@ -52,8 +62,8 @@ def quarter_marks(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
     spacing = say.about(say.room.pin_spacing)
     sheet.paragraph((LEFT - 16, y), f"{ends} {say.room.hold_with.capitalize()} at the marks first, then every {spacing}.", 376)
     number = numbers.of("mark", "quarter") or numbers.of("mark", "eighth")
-    sheet.callout((RIGHT - 40, 25), number)
-    sheet.callout((RIGHT - 40, low + 18), numbers.of("against"))
+    sheet.callout((RIGHT - 40, 22), number, (LEFT + wide * 3 / 4 + 2, 10 + HIGH - 6))
+    sheet.callout((RIGHT - 16, low + 18), numbers.of("against"), (RIGHT - 16, low))
     alt = (
         f"{say.the(to.pieces)} above and {say.the(edge_here.pieces)} below, each {say.length(length)} long, with"
         f" {parts} equal stretches marked every {say.length(length / parts)} and {say.room.hold_with} between the marks."
@@ -70,12 +80,10 @@ def _pin(sheet: Sheet, x: float, y: float, hold: str) -> None:
     sheet.disc((x, y - 10), 2.8, INK)
 
 
-def _distances(sheet: Sheet, y: float, wide: float, length: Fraction, parts: int, say: Say) -> None:
+def _distances(sheet: Sheet, y: float, wide: float, length: Fraction, say: Say) -> None:
     """The distance of every quarter mark from the first one."""
     for index in range(5):
         words = "0" if index == 0 else say.length(length * index / 4)
         anchor = "start" if index == 0 else "end" if index == 4 else "middle"
         x = LEFT + wide * index / 4 + (-4 if index == 0 else 4 if index == 4 else 0)
         sheet.write((x, y), words, anchor, ground=True)
-    if parts > 4:
-        sheet.write((LEFT + wide / 2, y + LEADING), f"a mark every {say.length(length / parts)}", "middle", colour=SOFT, ground=True)

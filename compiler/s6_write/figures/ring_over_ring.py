@@ -40,7 +40,7 @@ def ring_over_ring(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fig
     _words(sheet, 176, _upper(inside), "right side out")
     _ring(sheet, 160, 226, INNER, HEM, wrong=False)
     _mouth_front(sheet, 160, INNER, drawn_in)
-    sheet.callout((MIDDLE + HEM + 12, 190), numbers.of("right side out"))
+    sheet.callout((MIDDLE + HEM + 12, 182), numbers.of("right side out"), (MIDDLE + INNER + 8, 188))
     top = 300.0
     sheet.write((8, top - 36), "Both cut edges level, right sides together", bold=True)
     _ellipse(sheet, top, OUTER, wrong=False)

@@ -65,14 +65,14 @@ def neatened_margin(done: Performed, run: Run, say: Say, numbers: Numbers) -> Fi
     if not shown and not edges:
         return None
     sheet = Sheet()
-    number = numbers.of("overlock") or numbers.of("zigzag") or numbers.of("pink")
+    number = numbers.of("overlock the") or numbers.of("zigzag over") or numbers.of("pink the")
     if shown:
         seam = shown[0]
         above, below = sides(done, seam)
         scale = min(7.0, 70 / float(seam.width))
         sheet.write((8, 0), "Margin standing up", bold=True)
         y = 40 + float(seam.width) * scale
-        low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], say, scale, False)
+        low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], say, scale, _gathered(done, seam))
         cut = Section(sheet, (sheet.width / 2, y), scale)
         count = min(len(above), MOST_PLIES) + min(len(below), MOST_PLIES)
         top = y - float(seam.width) * scale

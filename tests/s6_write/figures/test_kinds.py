@@ -66,15 +66,15 @@ def test_every_callout_is_the_number_of_a_sentence_of_its_step(demo: str, room: 
         ("larkspur", "attach", "seam", ("^Sew 1 cm from the edge",)),
         ("larkspur", "attach", "marks", ("^Mark",)),
         ("larkspur", "attach", "rings", ("^Turn the flounce right side out", "^Slip the upper tier over", "^Match the side seams")),
-        ("larkspur", "edge with trim", "trim", ("lower edge level with the fold", "second row")),
+        ("larkspur", "edge with trim", "trim", ("^Sew 5 mm from the fold", "second row")),
         ("larkspur", "turn seam", "turned", ("from the seam on",)),
         ("larkspur", "narrow hem", "hem", ("^Sew",)),
         ("larkspur", "band casing", "band", ("^Sew 1 cm", "Fold the band up", "^Bring the folded edge over", "topstitch 2 mm")),
-        ("larkspur", "insert elastic", "elastic", ("hang out of the gap", "work it round through", "^Zigzag")),
+        ("larkspur", "insert elastic", "elastic", ("hang out of the gap", "work it round through", "^Draw a line", "^Draw a cross", "cut end on the line", "zigzag over")),
         ("larkspur", "close gap", "gap", ("shut",)),
         ("larkspur", "stack layers", "layers", ("layers together",)),
         ("marigold", "folded casing", "hem", ("^Sew|lower fold",)),
-        ("foxglove", "neaten", "margin", ("^Zigzag",)),
+        ("foxglove", "neaten", "margin", ("Zigzag over",)),
     ],
 )
 def test_callouts_stand_for_the_sentence_that_says_it(demo: str, technique: str, key: str, sentences: tuple[str, ...]) -> None:
