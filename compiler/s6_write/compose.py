@@ -349,6 +349,7 @@ def _tools(rehearsal: Rehearsal, parts: tuple[Part, ...]) -> tuple[Tool, ...]:
     tools += [
         Tool(f"{run.room.hold_with}, about {number}", "holding edges; count them out"),
         Tool("tape measure, fabric marker, scissors for cloth", "measuring, marking, cutting"),
+        Tool("long ruler, something with a square corner", "straight lines and square ends"),
         Tool("paper tape and paper tags", "lines on the table to cut along, letters of the pieces"),
         Tool("seam ripper", "unpicking"),
         Tool("blunt hand needle, thread in a bright colour", "fastening thread ends, tagging side seams"),

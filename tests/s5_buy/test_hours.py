@@ -44,6 +44,14 @@ def test_each_kind_of_work_takes_its_own_minutes() -> None:
     assert table.hours == Fraction("49.1") / 60
 
 
+def test_thread_ends_and_the_laying_of_cloth_take_their_time() -> None:
+    pace = PACE._replace(thread_end=Fraction(1, 2), laying=Fraction(10), tag=Fraction(1, 4))
+    table = time_for([Work(thread_ends=16), Work(cut=METRE, sections=2, tags=8)], pace)
+    assert isinstance(table, TimeTable)
+    assert table.handling == 8
+    assert table.cutting == 1 + 20 + 2
+
+
 def test_work_split_in_two_takes_as_long_together_but_for_a_pin() -> None:
     half = Work(seams=(("301", METRE),), pinned=METRE)
     whole = Work(seams=(("301", METRE), ("301", METRE)), pinned=2 * METRE)
@@ -69,6 +77,8 @@ def test_sewing_speed_is_stitches_a_minute_by_their_length() -> None:
         PACE._replace(sewing_other=Fraction(0)),
         PACE._replace(pin_spacing=Fraction(0)),
         PACE._replace(gathering=Fraction(-1)),
+        PACE._replace(thread_end=Fraction(-1)),
+        PACE._replace(laying=Fraction(-1)),
     ],
 )
 def test_a_pace_that_cannot_be_is_told(pace: Pace) -> None:

@@ -1,0 +1,238 @@
+"""The sewing steps can be carried out one after the other, and no check asks for more than earlier steps allow."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import cache
+
+import pytest
+
+from compiler.cloth.limits import width_of
+from compiler.cloth.tolerance import CUT_OFF, SEAM_OFF, folded_off, round_off, strip_off
+from compiler.pipeline import plan, prove
+from compiler.s3_rehearse.run import Rehearsal
+from compiler.s4_cut.cut import Cutting
+from compiler.s6_write.compose import compose
+from compiler.s6_write.guide import Guide, Operation
+from compiler.say import Say
+from compiler.techniques.band_casing import EDGE_STITCH
+from compiler.techniques.technique import Performed, word_of
+from compiler.workroom import Workroom
+from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
+
+HOME = Workroom()
+
+
+@cache
+def _planned(name: str, size: str) -> tuple[Rehearsal, Cutting, Guide]:
+    """A size as it is planned and told at a home table, with a zigzag machine."""
+    proved = prove(order(name, size, HOME)).value
+    assert proved is not None
+    planned = plan(proved).value
+    assert planned is not None
+    told = compose(planned.rehearsal, planned.cutting, planned.shopping, "someone")
+    return planned.rehearsal, planned.cutting, told
+
+
+def _say(name: str, size: str) -> Say:
+    rehearsal, cutting, _ = _planned(name, size)
+    return Say(rehearsal.solved, HOME, cutting.joins, cutting.lengths)
+
+
+def _done(name: str, size: str, technique: str) -> Iterator[Performed]:
+    performed = _planned(name, size)[0].run.performed
+    return (done for done in performed if done.step.step.technique == technique)
+
+
+def _told(name: str, size: str, done: Performed) -> Operation:
+    operations = (operation for part in _planned(name, size)[2].parts for operation in part.operations)
+    return next(operation for operation in operations if operation.key == f"step-{done.step.step.index + 1}")
+
+
+def _operations(written: Guide) -> list[Operation]:
+    return [operation for part in written.parts for operation in part.operations]
+
+
+FIRST = tuple((name, next(iter(spec(name).sizes))) for name in NAMES)
+
+
+# --- tolerances add up ---
+
+
+@pytest.mark.parametrize(("name", "size"), EVERY_SIZE)
+def test_a_ring_may_be_off_by_all_that_its_strips_and_seams_may(name: str, size: str) -> None:
+    say = _say(name, size)
+    for done in _done(name, size, "join ends"):
+        for piece in done.touches:
+            strips, cut = done.after.strips_round(piece), done.after.cloths[piece].piece.cut_length
+            allowed = round_off(done.after, done.after.edge(f"{piece}.bottom"), say)
+            assert allowed >= strips * (strip_off(piece, cut, say) + SEAM_OFF)
+
+
+@pytest.mark.parametrize(("name", "size"), EVERY_SIZE)
+def test_a_strip_may_be_off_by_all_that_its_segments_and_joins_may(name: str, size: str) -> None:
+    say = _say(name, size)
+    for piece, copies in say.lengths.items():
+        parts = max(len(copy) for copy in copies)
+        length = say.solved.pieces[piece].cut_length
+        assert strip_off(piece, length, say) >= parts * CUT_OFF + (parts - 1) * SEAM_OFF
+
+
+def test_two_segments_cut_and_joined_as_allowed_pass_the_check_of_the_ring() -> None:
+    """182 cm in two segments: 3 mm each and 2 mm for the join are 8 mm, and the closing seam takes 2 mm more."""
+    steps = [step for step in guide("foxglove", "C").all_steps if step.tolerance]
+    strip = next(step for step in steps if step.text.startswith("Measure each finished strip"))
+    ring = next(step for step in steps if "edge of the flounce" in step.text and step.text.startswith("Measure round"))
+    assert strip.tolerance == "1 cm more or less"  # 182 cm / 200 = 9.1 mm, said up
+    assert ring.tolerance == "1.2 cm more or less"  # 9.1 mm + 2 mm, said up
+
+
+@pytest.mark.parametrize(("name", "size"), [each for each in EVERY_SIZE if each[0] != "marigold"])
+def test_a_band_cut_as_narrow_as_allowed_still_holds_its_elastic(name: str, size: str) -> None:
+    solved = _planned(name, size)[0].solved
+    assert folded_off() >= CUT_OFF / 2
+    (casing,), (elastic,) = _done(name, size, "band casing"), _done(name, size, "insert elastic")
+    narrowest = casing.facts["depth"] - CUT_OFF / 2 - EDGE_STITCH
+    assert narrowest >= width_of(solved, word_of(elastic.step.step, "elastic"))
+    check = next(step for step in _told(name, size, casing).steps if "deep all round" in step.check)
+    assert check.tolerance == "2 mm more or less"
+    assert "cut a new one" in check.remedy
+
+
+@pytest.mark.parametrize(("name", "size"), FIRST)
+def test_gathers_have_one_limit_wherever_they_are_measured(name: str, size: str) -> None:
+    for step in _planned(name, size)[2].all_steps:
+        if found := re.match(r"up to (.+?) short", step.tolerance):
+            assert f"More than {found[1]} short: let the gathers out." in step.remedy
+
+
+# --- each seam is told whole ---
+
+
+@pytest.mark.parametrize(("name", "size"), FIRST)
+def test_a_zigzag_has_its_width_and_length_and_ends_in_its_own_sentence(name: str, size: str) -> None:
+    for operation in _operations(_planned(name, size)[2]):
+        texts = [step.text for step in operation.steps]
+        if not any("Zigzag over" in text for text in texts):
+            continue
+        assert "zigzag, 3 mm wide and 2 mm long" in texts[0]
+        for text in texts[1:]:
+            assert "few stitches back" in text
+            assert "Cut the threads short." in text
+
+
+@pytest.mark.parametrize(("name", "size"), FIRST)
+def test_a_zigzag_round_a_ring_ends_on_its_start_and_never_runs_off(name: str, size: str) -> None:
+    closed = [
+        step.text for operation in _operations(_planned(name, size)[2]) for step in operation.steps
+        if "Zigzag over the margin between" in step.text and "over the start" in step.text
+    ]  # fmt: skip
+    assert closed or name != "foxglove"
+    assert not any("run off" in step.text for step in _planned(name, size)[2].all_steps)
+
+
+def test_an_overlocker_runs_off_the_edge_when_it_has_passed_its_start() -> None:
+    texts = [step.text for step in guide("foxglove", "C").all_steps if step.text.startswith("Begin at a side seam. Overlock")]
+    assert texts
+    assert all("2 cm over the start, then run off the edge" in text for text in texts)
+
+
+@pytest.mark.parametrize(("name", "size"), FIRST)
+def test_the_machine_is_set_back_to_straight_after_a_zigzag(name: str, size: str) -> None:
+    rehearsal, _, _ = _planned(name, size)
+    last = ""
+    for done in rehearsal.run.performed:
+        if done.setup in ("zigzag", "straight stitch"):
+            operation = next(
+                (each for each in _operations(_planned(name, size)[2]) if each.key == f"step-{done.step.step.index + 1}"), None
+            )
+            if operation is None:  # nothing to do
+                continue
+            back = "Set the machine back from zigzag to straight" in operation.steps[0].text
+            assert back == (last == "zigzag" and done.setup == "straight stitch"), operation.title
+            last = done.setup
+
+
+def test_the_trim_of_two_rings_is_told_for_one_and_then_for_the_other() -> None:
+    trimmed = next(each for each in _operations(guide("larkspur", "M")) if each.title.startswith("Edge the flounce"))
+    chains = [step.chain for step in trimmed.steps]
+    assert chains[-1] == "then the same steps for the other"
+    assert not any(chains[:-1])
+
+
+def test_a_trim_stops_before_its_start_and_is_folded_over_it() -> None:
+    texts = [step.text for step in next(each for each in _operations(guide("foxglove", "C")) if each.title.startswith("Edge")).steps]
+    told = " ".join(texts)
+    order_of = [told.index(words) for words in (
+        "straight, that edge is up, and the shaped edge is down", "Stop 10 cm before you come round", "2 cm past its start",
+        "Fold 1 cm of the cut end under", "Sew on to the fold", "Sew a second row", "Sew the folded end down across",
+    )]  # fmt: skip
+    assert order_of == sorted(order_of)
+
+
+# --- where marks are measured from ---
+
+
+@pytest.mark.parametrize(("name", "size"), EVERY_SIZE)
+def test_a_ring_with_several_upright_seams_bears_one_bright_thread(name: str, size: str) -> None:
+    say = _say(name, size)
+    for done in _done(name, size, "join ends"):
+        several = any(done.after.strips_round(piece) > 1 or say.joins.get(piece) for piece in done.touches)
+        tied = [step for step in _told(name, size, done).steps if "bright thread" in step.text]
+        assert len(tied) == several
+
+
+def test_a_bright_thread_lies_nearer_to_the_top() -> None:
+    written = _planned("foxglove", "C")[2]
+    flounce = next(each for each in _operations(written) if each.title == "Close the flounce to a ring")
+    assert any("5 cm below its top end" in step.text for step in flounce.steps)  # of a seam of 20 cm
+
+
+# --- the elastic ---
+
+
+@pytest.mark.parametrize(("name", "size"), EVERY_SIZE)
+def test_the_elastic_is_checked_slack_before_it_is_threaded_and_by_its_line_after(name: str, size: str) -> None:
+    say = _say(name, size)
+    (done,) = _done(name, size, "insert elastic")
+    steps = _told(name, size, done).steps
+    loop, lap = done.facts["length"], done.step.mm("overlap")
+    line = next(at for at, step in enumerate(steps) if step.text.startswith("Draw a line"))
+    threaded = next(at for at, step in enumerate(steps) if "through the channel" in step.text)
+    lapped = next(at for at, step in enumerate(steps) if "its cut end on the line" in step.text)
+    assert line < threaded < lapped
+    assert done.facts["cut"] - lap == loop  # from the line to the other end
+    assert say.length(loop) in steps[line].check
+    assert "The cut end lies on the line" in steps[lapped].check
+    assert not any("measure" in step.check.lower() for step in steps[threaded:])
+
+
+@pytest.mark.parametrize(("name", "size"), FIRST)
+def test_the_stretch_is_told_as_the_flat_half(name: str, size: str) -> None:
+    say = _say(name, size)
+    (done,) = _done(name, size, "insert elastic")
+    over = say.solved.length("worn.over")
+    told = next(step.text for step in _told(name, size, done).steps if "Stretch it" in step.text)
+    assert f"{say.length(over / 2)} wide, which is {say.length(over)} round" in told
+
+
+# --- what does not apply is not said ---
+
+
+def test_an_overlocker_is_named_only_where_there_is_one() -> None:
+    def cautions(written: Guide) -> str:
+        return " ".join(caution.text for operation in _operations(written) for caution in operation.cautions)
+
+    assert theatre().neaten_with == "overlocker"
+    assert "Overlocker" in cautions(guide("foxglove", "C"))
+    assert "Overlocker" not in cautions(_planned("foxglove", "C")[2])
+
+
+def test_nylon_and_the_press_cloth_are_named_only_where_cloth_melts() -> None:
+    cotton, net = _planned("foxglove", "C")[2], _planned("larkspur", "M")[2]
+    for written, melts in ((cotton, False), (net, True)):
+        said = " ".join(caution.text for operation in _operations(written) for caution in operation.cautions if caution.kind == "heat")
+        assert ("Nylon" in said) == melts
+        assert any(tool.name == "press cloth" for tool in written.tools) == melts
+        assert any(tool.name.startswith("iron") for tool in written.tools)
