@@ -6,8 +6,30 @@
   const pause = (ms) => new Promise((done) => setTimeout(done, ms));
   let number = 0, guide = 0, shown = null, written = null;
 
-  // The frame's own parser: its policy is the guide's.
-  const parsed = (page) => new shown.contentWindow.DOMParser().parseFromString(page, "text/html");
+  // Drawings are most of a page, and most of them stay: a number stands for each, and it is read only where it changes.
+  // What is read is read in the frame, under the guide's policy.
+  let drawings = new Map(), told = new Map(), last = 0;
+  const parsed = (page) => {
+    const now = new Map();
+    const bare = page.replace(/<svg\b[^]*?<\/svg>/g, (drawing) => {
+      if (!now.has(drawing)) now.set(drawing, drawings.get(drawing) ?? (last += 1));
+      return `<svg data-drawing="${now.get(drawing)}"></svg>`;
+    });
+    told = new Map([...drawings, ...now].map(([drawing, number]) => [String(number), drawing]));
+    drawings = now;
+    return new shown.contentWindow.DOMParser().parseFromString(bare, "text/html");
+  };
+  const drawn = (stands) => {
+    const holder = shown.contentDocument.createElement("template");
+    holder.innerHTML = told.get(stands.dataset.drawing);
+    return holder.content.firstElementChild;
+  };
+  const imported = (node) => {
+    const holder = shown.contentDocument.createElement("template");
+    holder.content.append(node.cloneNode(true));
+    holder.content.querySelectorAll("svg[data-drawing]").forEach((stands) => stands.replaceWith(drawn(stands)));
+    return shown.contentDocument.importNode(holder.content, true);
+  };
 
   const load = (of, page) => {
     guide = of;
@@ -37,6 +59,7 @@
   // loading can. What the guide's script has set in `live` was never written: it stays.
   const compare = (live, before, now, found) => {
     if (before.isEqualNode(now)) return true;
+    if (before.dataset?.drawing && now.dataset?.drawing) return compare(live, drawn(before), drawn(now), found);
     if (live.nodeName !== before.nodeName || live.childNodes.length !== before.childNodes.length) return false;
     if (before.nodeName !== now.nodeName) return swap(live.parentNode, [live], [now], live, found);
     if (before.nodeType !== Node.ELEMENT_NODE) {
@@ -66,7 +89,7 @@
     found.anew ||= holds([...gone, ...come], CONTROLS);
     // Before the changes of what stands behind, so that the place is still there.
     found.changes.unshift(() => {
-      come.forEach((node) => within.insertBefore(within.ownerDocument.importNode(node, true), place));
+      come.forEach((node) => within.insertBefore(imported(node), place));
       gone.forEach((node) => node.remove());
     });
     return true;
