@@ -170,7 +170,7 @@ class BandCasing:
                    " as you look at the right side. Make a line at each end of it."),
             Action(
                 f"With the right side up, topstitch {say.about(EDGE_STITCH)} from the lower fold from one line of the gap round to the"
-                f" other, {stitch}, {say.length(length - gap)}. Sew a few stitches back at both ends, and leave the gap of {say.length(gap)} open.",
+                f" other, {stitch}, {say.length(length - gap)}. Sew a few stitches back at both ends.",
                 check=f"The gap is open and the channel is {say.length(facts['depth'] - EDGE_STITCH)} wide inside.",
                 tolerance=f"{say.off(folded_off())} more or less",
                 remedy="Unpick what closes the gap.",

@@ -98,8 +98,8 @@ class EdgeWithTrim:
         back = "a few stitches back at both ends"
         actions = [
             Action(
-                f"Begin at {start}, with the raw end of the {ribbon} there. Lay it right side up over {where}. If one of its two"
-                " edges is straight, that edge is up, and the shaped edge is down.",
+                f"Begin at {start}: lay the raw end of the {ribbon} there, right side up, over {where}.",
+                check="If one of its two edges is straight, that edge is up, and the shaped edge is down.",
             ),
             Action(
                 f"Fold {where} up {say.length(turn)} to the right side under the {ribbon}, a stretch of"

@@ -97,7 +97,7 @@ class FoldedCasing:
             Action(
                 f"With the wrong side up, sew {say.about(EDGE_STITCH)} above the lower fold from one line of the gap round to the other,"
                 f" {say.length(edge.set_length - gap)}, {say.stitch(done.sewn[0].stitch)}. Sew a few stitches back at both"
-                f" ends, and leave the gap of {say.length(gap)} open.",
+                " ends.",
                 check=f"The gap is open and the channel is {say.length(depth - EDGE_STITCH)} wide inside.",
                 remedy="Unpick what closes the gap.",
             ),

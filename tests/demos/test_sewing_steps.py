@@ -162,8 +162,8 @@ def test_the_trim_of_two_rings_is_told_for_one_and_then_for_the_other() -> None:
 
 
 def test_a_trim_stops_before_its_start_and_is_folded_over_it() -> None:
-    texts = [step.text for step in next(each for each in _operations(guide("foxglove", "C")) if each.title.startswith("Edge")).steps]
-    told = " ".join(texts)
+    steps = next(each for each in _operations(guide("foxglove", "C")) if each.title.startswith("Edge")).steps
+    told = " ".join(f"{step.text} {step.check}" for step in steps)
     order_of = [told.index(words) for words in (
         "straight, that edge is up, and the shaped edge is down", "Stop 10 cm before you come round", "2 cm past its start",
         "Fold 1 cm of the cut end under", "Sew on to the fold", "Sew a second row", "Sew the folded end down across",
