@@ -60,20 +60,24 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
     if sheet.bolt.shrinkage:
         told.append((
             f"Wash, dry and press the {cloth} before cutting: it shrinks about {say.share(sheet.bolt.shrinkage)}.",
-            f"It is at least {say.cut(plan.laid_length)} long, and {say.cut(needs)} wide between the selvedges.",
-            "", "If it shrank more, buy the length that is missing before you cut anything.",
+            "It is dry all through and lies flat.", "", "Dry it longer, and press it again along its length.",
         ))  # fmt: skip
     fold = "Fold the cloth lengthwise, selvedge to selvedge. " if plan.folded else ""
     told.append((
         f"{fold}Cut off the selvedges of the {cloth} and straighten the end that you begin at.",
-        f"{say.cut(plan.usable_width)} of width is left; this plan needs {say.cut(needs)}.", "",
-        f"If it is narrower than {say.cut(needs)}, buy it wider, or have the plan made anew for your width.",
+        f"{say.cut(plan.usable_width)} of width is left, and {say.cut(plan.laid_length)} of length or more; this plan needs"
+        f" {say.cut(needs)} of width.", "",
+        f"If it is narrower than {say.cut(needs)}, buy it wider, or have the plan made anew for your width. If it is too"
+        " short, buy what is missing before you cut anything.",
     ))  # fmt: skip
     for number in range(1, len(plan.sections) + 1):
         told += _section_steps(cutting, plan, number, cloth, faces, say)
     kept = _offcuts(plan, say)
     if kept:
-        told.append((f"Keep what is left of the {cloth}, each piece tagged with its size.", f"It is {kept}.", "", ""))
+        told.append((
+            f"Keep for later what is large enough of the {cloth}, each piece tagged with its size: {kept}.",
+            "Smaller scraps are at hand to try stitches on.", "", "",
+        ))  # fmt: skip
     return told
 
 
@@ -98,33 +102,35 @@ def _section_steps(
 
         told += panel_steps(section, plan.usable_width, cutting.letters, cloth, faces, say)
     else:
-        told += _lane_steps(cutting, section, cloth, plan.folded, say)
+        told += _lane_steps(cutting, plan, number, cloth, say)
     if faces:
-        tag = "Pin a paper tag with its letter and number on the wrong side of each piece, near the edge that is up on the drawing."
+        tag = "Pin a paper tag with its letter and number on the wrong side of each piece, near the edge that is up on the drawing. Where both faces look alike, choose the wrong side now."
     else:
         tag = "Pin a paper tag with its letter and number on one face of each piece. This cloth has no right side: the face with the tag is the wrong side from now on."
     told.append((tag, f"{say.count(len(section.pieces), 'piece')} tagged. A tag comes off when its piece is sewn.", "", ""))
     return told
 
 
-def _lane_steps(cutting: Cutting, section: Section, cloth: str, folded: bool, say: Say) -> list[tuple[str, str, str, str]]:
+def _lane_steps(
+    cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, say: Say
+) -> list[tuple[str, str, str, str]]:
+    section = plan.sections[number - 1]
     marks = table_marks(section)
     tapes = listed([say.cut(mark.distance) for mark in marks])
     if section.across:
         lay, along = "across the table", "the left end of the table"
-        level = f"Draw the {cloth} along the table over the tapes, its cut end level with the left end"
-    elif folded:
-        lay, along = "along the table", "the near edge of the table"
-        level = f"Draw the {cloth} over the tapes, the fold level with the near edge"
+        level = f"Draw the {cloth} along the table over the tapes, straight and without pull, so that its cut end lies level with the left end."
     else:
         lay, along = "along the table", "the near edge of the table"
-        level = f"Draw the {cloth} over the tapes, a side where a selvedge was level with the near edge"
+        side = "the fold" if plan.folded else "a side that had a selvedge"
+        level = f"Draw the {cloth} over the tapes, straight and without pull, so that {side} lies level with the near edge."
+    others = " Take up the tapes that lie elsewhere." if number > 1 else ""
     told = [(
-        f"Stick paper tapes {lay}. Their far sides lie {tapes} from {along}.",
+        f"Stick paper tapes {lay}. Their far sides lie {tapes} from {along}.{others}",
         "The last tape is at its distance at both its ends.", say.off(CUT_OFF / 2),
-        "Measure again from the same edge, never from tape to tape.",
+        "Measure again from the same edge, never from tape to tape. If the table is too small, work on the floor.",
     ), (
-        f"{level}, straight and without pull.", "", "", "",
+        level, "", "", "",
     ), (
         f"Cut along the far side of {'each tape' if len(marks) > 1 else 'the tape'}: {say.count(len(section.lanes), 'lane')}."
         " Where cloth hides a tape, rule a line from end to end.", "", "", "",

@@ -11,7 +11,7 @@ from compiler.say import Say, listed
 
 Told = tuple[str, str, str, str]  # action, check, tolerance, remedy
 
-END, EDGE = "the cut end", "the trimmed edge"
+END, EDGE = "the cut end", "the near side"
 CHALK_TOLERANCE = Fraction(5, 2)
 
 
@@ -26,7 +26,7 @@ def panel_steps(section: Section, width: Fraction, letters: Mapping[str, str], c
             " cloth on and measure on from that line."
         )
     told: list[Told] = [(
-        f"Lay the {cloth} flat on the table, {side}, a cut end at your left and the long edge that you trimmed towards you.{beyond}",
+        f"Lay the {cloth} flat on the table, {side}, a cut end at your left and a side that had a selvedge near you: the near side.{beyond}",
         "It lies without a crease and without pull.", "", "",
     )]  # fmt: skip
     for panel in section.panels:

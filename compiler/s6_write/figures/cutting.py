@@ -79,7 +79,7 @@ def _figure(
     scales = "to scale" if len(set(_scales(plan))) == 1 else "each section to a scale of its own"
     caption = f"How to cut the {cloth}: {which} of {len(plan.sections)}, {scales}. Cloth hatched both ways stays over.{opened}"
     if any(isinstance(drawn, FreePanels) for drawn in group):
-        caption += " Panels lie as on the table, the edge that you trimmed towards you; their ends are measured from the left, their sides from that edge."
+        caption += " Panels lie as on the table, a side that had a selvedge near you; their ends are measured from the left, their sides from that near side."
     return Figure(f"{key}-{first}", sheet.svg(), " ".join(told) + opened, caption)
 
 
@@ -161,9 +161,14 @@ class _Laid:
         return all(has_room(self._name(each), float(each.length) * self.scale, high) for each in lane.segments)
 
     def _top(self, top: float, lane: Lane) -> float:
-        """Where a lane begins on the sheet; folded cloth has the fold in the middle, upper layer above it."""
-        if not self.folded:
+        """Where a lane begins on the sheet, the first lane nearest to the maker, as the cloth lies on the table.
+
+        Lanes over the width begin at the cut end, above. Folded cloth has the fold in the middle, the upper layer above it.
+        """
+        if self.section.across:
             return top + float(lane.offset) * self.scale
+        if not self.folded:
+            return top + self.deep - float(lane.offset + lane.depth) * self.scale
         fold = top + float(self.plan.usable_width) * self.scale / 2
         if lane.layer == "fold":
             return fold - float(lane.depth) * self.scale / 2
@@ -219,7 +224,7 @@ def _told(section: Section, letters: Mapping[str, str], say: Say) -> str:
         end, side = panel.from_end + panel.length, panel.from_edge + panel.width
         rows.append(
             f"{name_of(panel, letters)} lies {say.length(panel.from_end)} to {say.cut(end)} from the cut end and"
-            f" {say.length(panel.from_edge)} to {say.cut(side)} from the trimmed edge"
+            f" {say.length(panel.from_edge)} to {say.cut(side)} from the near side"
         )
     for number, lane in enumerate(section.lanes, 1):
         layer = {"flat": "", "fold": " on the fold", "upper": " in the upper layer", "under": " in the under layer"}[lane.layer]

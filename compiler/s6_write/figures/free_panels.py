@@ -1,4 +1,4 @@
-"""A section of panels that lie freely, as it lies before the maker: the cut end left, the trimmed edge below.
+"""A section of panels that lie freely, as it lies before the maker: the cut end left, the near side below.
 
 Under the cloth stands how far each end of a panel lies from the cut end, left of it how far each side lies from the edge.
 """

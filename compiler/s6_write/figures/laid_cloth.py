@@ -50,7 +50,7 @@ def named_in(sheet: Sheet, name: str, size: str, box: tuple[float, float, float,
     """Writes a piece's name into its left, top, right and low, with its size where there is room; whether it has room."""
     left, top, right, low = box
     room, middle, y = right - left - 6, (left + right) / 2, (top + low) / 2 + 4.5
-    if low - top < ROOM - 1 or width_of(name, True) > room + 4:
+    if low - top < ROOM - 1 or width_of(name, True) > room:
         return False
     if width_of(name, True) + width_of(f" {size}") <= room:
         begin = middle - (width_of(name, True) + 5 + width_of(size)) / 2
@@ -66,7 +66,7 @@ def named_in(sheet: Sheet, name: str, size: str, box: tuple[float, float, float,
 
 def has_room(name: str, wide: float, high: float) -> bool:
     """Whether `named_in` finds room for a name."""
-    return high >= ROOM - 1 and width_of(name, True) <= wide - 2
+    return high >= ROOM - 1 and width_of(name, True) <= wide - 6
 
 
 def name_of(piece: Segment | Panel, letters: Mapping[str, str]) -> str:

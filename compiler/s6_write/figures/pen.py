@@ -28,7 +28,6 @@ from compiler.s6_write.figures.language import (
     WIDTH,
 )
 from compiler.s6_write.prose import without_unseen
-from compiler.s6_write.prose import without_unseen
 
 Point = tuple[float, float]
 # The font by its name in the page, by its own name in the printed guide, and what may stand in for it elsewhere.
@@ -116,7 +115,6 @@ class Sheet:
         ground: bool = False,
     ) -> Box:
         """One line of words with its base line at the point; the length is fixed, so any font fits the same box."""
-        words = without_unseen(words)
         words = without_unseen(words)
         length = width_of(words, bold)
         left = at[0] - {"start": 0.0, "middle": length / 2, "end": length}[anchor]
