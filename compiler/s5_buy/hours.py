@@ -15,7 +15,7 @@ class Pace(NamedTuple):
 
     Every default is a house rule, maker to confirm: time a swatch and put in your own.
 
-    sewing: mm of seam a minute at the pace the machine is really run, by stitch type.
+    sewing: mm of seam a minute at the pace the machine is really run, by stitch type; 101 is sewn by hand.
     sewing_other: the same for every other stitch type.
     set_up: minutes for one change of machine, foot, stitch or thread.
     seam_start: minutes to take up, line up and fasten off one seam.
@@ -28,7 +28,7 @@ class Pace(NamedTuple):
     pressing: minutes to press one metre.
     """
 
-    sewing: tuple[tuple[str, Fraction], ...] = (("504", Fraction(2000)), ("514", Fraction(2000)))
+    sewing: tuple[tuple[str, Fraction], ...] = (("504", Fraction(2000)), ("514", Fraction(2000)), ("101", Fraction(250)))
     sewing_other: Fraction = Fraction(1000)
     set_up: Fraction = Fraction(5)
     seam_start: Fraction = Fraction(1)

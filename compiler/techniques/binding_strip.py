@@ -13,6 +13,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Seam, State
+from compiler.cloth.tolerance import folded_off
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
@@ -121,7 +122,7 @@ class BindingStrip:
             Action(
                 f"Fold {the} up, around the edge and to the wrong side until its fold just covers the stitch line; {pin} it.",
                 check=f"{shows} of {the} shows on the right side all along.",
-                tolerance=f"{say.about(Fraction(1))} more or less",
+                tolerance=f"{say.off(folded_off())} more or less",
                 remedy="Where the fold misses the stitch line, trim the margin a little and fold again.",
                 chain=chain,
             ),

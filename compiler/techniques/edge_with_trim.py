@@ -42,6 +42,11 @@ STRETCH = Fraction(100)
 COVER = Fraction(2)  # the trim reaches at least so far past the raw edge
 
 
+def first_row(turn: Fraction) -> Fraction:
+    """How far from the fold the first row is sewn, so that it catches a turn of this depth."""
+    return min(FIRST_ROW, turn - CAUGHT) if turn > CAUGHT else turn / 2
+
+
 class EdgeWithTrim:
     name = "edge with trim"
     about = "Turn an edge up to the right side and sew a trim over the raw edge."
@@ -91,7 +96,7 @@ class EdgeWithTrim:
         trim = say.solved.materials[word_of(done.step.step, "trim")].material
         ribbon = trim.about or trim.name.replace("_", " ")
         turn, overlap = done.step.mm("turn up"), done.facts["overlap"]
-        row = say.about(min(FIRST_ROW, turn - CAUGHT) if turn > CAUGHT else turn / 2)
+        row = say.about(first_row(turn))
         where = say.edge(edge.pieces[0], side)
         long, stitch = say.length(edge.set_length), say.stitch(done.sewn[0].stitch)
         start = side_seam(done.before, edge.pieces, say) if overlap else "the left end"

@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from compiler.cloth.bench import Bench, Edge, Opening, Seam, State
+from compiler.cloth.tolerance import folded_off
 from compiler.diagnostics import Fault
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
@@ -147,7 +148,7 @@ class FittedWaistband:
             Action(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", check="Every layer is caught."),
             Action(f"Fold {the} in half, right sides together, and sew each end {seam} from its edge."),
             Action(f"Trim the corners, turn {the} right side out and press it.",
-                   check=f"It is {depth} deep.", tolerance=f"{say.about(Fraction(2))} more or less",
+                   check=f"It is {depth} deep.", tolerance=f"{say.off(folded_off())} more or less",
                    remedy="Press the fold again where it wanders."),
             Action(f"Lay its folded edge on the stitch line inside, {pin} it and sew {say.about(EDGE_STITCH)} from the fold, {length}.",
                    check="The fold is caught all along.", remedy="Catch what was missed by hand."),

@@ -44,6 +44,11 @@ def test_each_kind_of_work_takes_its_own_minutes() -> None:
     assert table.hours == Fraction("49.1") / 60
 
 
+def test_a_hand_takes_longer_than_a_machine_for_the_same_row() -> None:
+    pace = Pace()
+    assert pace.speed("101") < pace.speed("301") < pace.speed("504")
+
+
 def test_thread_ends_and_the_laying_of_cloth_take_their_time() -> None:
     pace = PACE._replace(thread_end=Fraction(1, 2), laying=Fraction(10), tag=Fraction(1, 4))
     table = time_for([Work(thread_ends=16), Work(cut=METRE, sections=2, tags=8)], pace)

@@ -11,7 +11,7 @@ from compiler.s6_write.figures.seam_section import side_of
 from compiler.s6_write.figures.section import Section, named_below, note_below, sides_told
 from compiler.s6_write.guide import Figure
 from compiler.say import Say
-from compiler.techniques.edge_with_trim import FIRST_ROW, SECOND_ROW
+from compiler.techniques.edge_with_trim import SECOND_ROW, first_row
 from compiler.techniques.technique import Performed, word_of
 
 FIRST_TURNS = ("first turn", "turn under", "roll")
@@ -65,6 +65,7 @@ def turned_twice(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
 def trimmed_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure | None:
     """An edge turned up to the right side under a trim, with the rows that hold it."""
     turn, width, rows = done.step.mm("turn up"), done.facts["width"], done.facts["rows"]
+    row = first_row(turn)
     piece = _piece(done)
     material = say.solved.materials[word_of(done.step.step, "trim")].material
     trim = material.about or material.name.replace("_", " ")
@@ -74,9 +75,9 @@ def trimmed_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
     cut = Section(sheet, (330, 84), scale)
     cut.ply([(30, 84), *cut.turn(0, 0, 1), cut.at(-float(turn), 1)], -side_of(say, piece))
     cut.ply([cut.at(0.6, 2), cut.at(-float(width), 2)], trim=True)
-    first = cut.stitch(-float(FIRST_ROW), 0, 2)
+    first = cut.stitch(-float(row), 0, 2)
     top = cut.at(0, 2)[1]
-    sheet.across(cut.at(-float(FIRST_ROW), 0)[0], cut.at(0, 0)[0], top - 20, say.about(FIRST_ROW), top - 8)
+    sheet.across(cut.at(-float(row), 0)[0], cut.at(0, 0)[0], top - 20, say.about(row), top - 8)
     sheet.across(cut.at(-float(turn), 0)[0], cut.at(0, 0)[0], 104, say.length(turn), 90, below=True)
     sheet.callout((first[0] - 30, first[1] - 16), numbers.of("from the fold"), first)
     if rows == 2:
@@ -87,7 +88,7 @@ def trimmed_edge(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figur
     note_below(sheet, low)
     alt = (
         f"Cut through the edge, right side up: the {say.piece(piece)} turned up {say.length(turn)} to the right side, the {trim}"
-        f" {say.length(width)} wide over it, level with the fold, sewn {say.about(FIRST_ROW)} from the fold"
+        f" {say.length(width)} wide over it, level with the fold, sewn {say.about(row)} from the fold"
         + (f" and again {say.about(SECOND_ROW)} below the upper edge of the trim." if rows == 2 else ".")
     )
     return Figure("trim", sheet.svg(), alt, f"The edge cut through: the trim hides the turned edge.{sides_told(done, say)}")
