@@ -116,7 +116,7 @@
     document.body.dataset.guide = of;
   };
 
-  const show = (state) => {
+  const show = (state, page) => {
     number = state.number;
     const sound = state.guide === state.number;
     byId("report").textContent = state.report;
@@ -125,15 +125,16 @@
     const kept = state.guide ? "; below is the last good guide" : "; there is no guide yet";
     byId("note").textContent = sound ? (state.report ? "sound, with " + state.tally : "sound") : state.tally + kept;
     document.body.dataset.number = number;
-    if (state.guide && state.guide !== guide) put(state.guide, state.page);
+    if (state.guide && state.guide !== guide) put(state.guide, page);
   };
 
   const follow = async () => {
     for (;;) {
       try {
         const answer = await fetch("state?after=" + number + "&guide=" + guide, { cache: "no-store" });
-        const state = await answer.json();
-        if (state.number !== number) show(state);
+        const text = await answer.text(), end = text.indexOf("\n");
+        const state = JSON.parse(text.slice(0, end));
+        if (state.number !== number) show(state, text.slice(end + 1));
       } catch {
         document.body.dataset.state = "faulty";
         byId("note").textContent = "the preview was stopped; start it again in the terminal";

@@ -63,12 +63,14 @@ def preview_server(watch: Watch, title: str, port: int = 0) -> ThreadingHTTPServ
                     HTTPStatus.OK, watch.state.guide, "text/html", {"Content-Security-Policy": "frame-ancestors 'self'"}
                 )
             elif asked.path == "/state":
-                self._answer(HTTPStatus.OK, self._state(asked.query), "application/json")
+                self._answer(HTTPStatus.OK, self._state(asked.query))
             else:
                 self._answer(HTTPStatus.NOT_FOUND, b"there is no such page\n")
 
         def _state(self, query: str) -> bytes:
-            """The state after that of the number asked for; with the guide itself where the asker shows another one."""
+            """The state after that of the number asked for, as a line of JSON; the lines behind it are the guide itself
+            where the asker shows another one. In JSON, half a megabyte of page would take the browser longer to read.
+            """
             asked = parse_qs(query)
             state = watch.after(_count(asked, "after"))
             told = {
@@ -77,9 +79,8 @@ def preview_server(watch: Watch, title: str, port: int = 0) -> ThreadingHTTPServ
                 "report": state.report,
                 "tally": state.tally,
             }
-            if _count(asked, "guide") != state.guide_number:
-                told["page"] = state.guide.decode()
-            return json.dumps(told).encode()
+            page = state.guide if _count(asked, "guide") != state.guide_number else b""
+            return json.dumps(told).encode() + b"\n" + page
 
         def _answer(
             self, status: HTTPStatus, content: bytes, kind: str = "text/plain", more: Mapping[str, str] | None = None

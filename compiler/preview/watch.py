@@ -10,8 +10,8 @@ from typing import NamedTuple
 
 from compiler.preview.build import Built
 
-LOOK_EVERY = 0.008  # seconds between two looks at the files
-EMPTY = 25  # looks at an empty file before it is believed: most editors empty a file and then write it
+LOOK_EVERY = 0.005  # seconds between two looks at the files
+EMPTY = 40  # looks at an empty file before it is believed: most editors empty a file and then write it
 LONGEST_WAIT = 20.0  # seconds that a browser may wait for news
 
 
