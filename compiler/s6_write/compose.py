@@ -12,7 +12,7 @@ from compiler.cloth.bench import Bench
 from compiler.cloth.limits import gram_per_m2
 from compiler.s2_solve.solved import Derivation
 from compiler.s3_rehearse.levelling import heights_of, lengths_at, levelled
-from compiler.s3_rehearse.run import Rehearsal
+from compiler.s3_rehearse.run import Rehearsal, Run
 from compiler.s4_cut.cut import Cutting
 from compiler.s5_buy.shopping import ShoppingList
 from compiler.s6_write.cautions import general_cautions
@@ -22,7 +22,7 @@ from compiler.s6_write.garment_facts import elastic_reason, garment_facts
 from compiler.s6_write.guide import Caution, Fact, Guide, GuideStep, Operation, Part, ProofLine, Tool
 from compiler.s6_write.material_lines import material_lines
 from compiler.s6_write.reasons import elastic_name, name_of, numbers_of, reasons
-from compiler.say import Say
+from compiler.say import Say, listed
 from compiler.techniques import technique_of
 from compiler.techniques.technique import Action, Performed
 
@@ -336,7 +336,9 @@ def _tools(rehearsal: Rehearsal, parts: tuple[Part, ...]) -> tuple[Tool, ...]:
     told += [caution.text for operation in operations for caution in operation.cautions]
     if any(caution.kind == "heat" for operation in operations for caution in operation.cautions):
         setups.add("iron")  # hems and bands are pressed in steps of the sewing machine
-    uses = {"zigzag": "neatening" if run.room.neaten_with == "zigzag" else "joining elastic"}
+    neatens = any(done.step.step.technique == "neaten" for done in run.performed) and run.room.neaten_with == "zigzag"
+    elastic = any(done.step.step.technique == "insert elastic" for done in run.performed)
+    uses = {"zigzag": listed([*["neatening"] * neatens, *["joining elastic"] * elastic]) or "short bars"}
     tools = [Tool(_TOOLS[setup][0], uses.get(setup, _TOOLS[setup][1])) for setup in _TOOLS if setup in setups]
     if any("press cloth" in words for words in told):
         tools.append(Tool("press cloth", "between the iron and cloth that heat harms"))
@@ -348,6 +350,7 @@ def _tools(rehearsal: Rehearsal, parts: tuple[Part, ...]) -> tuple[Tool, ...]:
     number = int(pinned / run.room.pin_spacing * Fraction(11, 10) / 10 + 1) * 10
     tools += [
         Tool(f"{run.room.hold_with}, about {number}", "holding edges; count them out"),
+        *_tail_pins(run),
         Tool("tape measure, fabric marker, scissors for cloth", "measuring, marking, cutting"),
         Tool("long ruler, something with a square corner", "straight lines and square ends"),
         Tool("paper tape and paper tags", "lines on the table to cut along, letters of the pieces"),
@@ -357,3 +360,9 @@ def _tools(rehearsal: Rehearsal, parts: tuple[Part, ...]) -> tuple[Tool, ...]:
     if run.final.casings:
         tools.append(Tool("two safety pins", "drawing in the elastic"))
     return tuple(tools)
+
+
+def _tail_pins(run: Run) -> list[Tool]:
+    """Clips hold edges, but the thread tails of gathers are wound round pins all the same."""
+    most = max((done.thread_ends for done in run.performed if done.step.step.technique == "gather"), default=0)
+    return [Tool(f"pins, about {most}", "holding thread tails; count them out")] if run.room.hold_with == "clips" and most else []

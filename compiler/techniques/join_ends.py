@@ -157,7 +157,7 @@ class JoinEnds:
                    remedy="If it is twisted, take one end out and turn it over." if not one_ring else "",
                    chain=say.chain(copies)),
             Action(
-                f"Sew {length}, {say.length(seam)} from the ends, {stitch}, a few stitches back at both ends. Fold both margins to"
+                f"Sew {length}, {say.length(seam)} from the {'edge' if one_ring and copies > 1 else 'ends'}, {stitch}, a few stitches back at both ends. Fold both margins to"
                 " the same side with your fingernail; either side will do.",
                 check="Its margin stands on the wrong side, as those of the joins do." if pieced else "",
                 chain=say.chain(copies),

@@ -107,8 +107,10 @@ class Neaten:
                 where = f"the margins of the joins in the {say.piece(seam.plies[0].piece)}"
                 long, chain = f"{say.length(seam.length)} each", say.count(joins, "join")
             elif seam.name.endswith(".ends"):
-                where = f"the margin of the side seam of {say.the([ply.piece for ply in seam.plies])}"
-                long, chain = say.length(seam.length), say.chain(seam.copies)
+                pieces = say.the([ply.piece for ply in seam.plies])
+                several = done.before.strips_round(seam.plies[0].piece) > 1
+                where = f"the margin{'s' * several} of the side seam{'s' * several} of {pieces}"
+                long, chain = f"{say.length(seam.length)}{' each' * several}", say.chain(seam.copies)
             else:
                 where = f"the margin between {say.the([ply.piece for ply in seam.plies])}"
                 long, chain = say.length(seam.length), say.chain(seam.copies)

@@ -236,3 +236,12 @@ def test_nylon_and_the_press_cloth_are_named_only_where_cloth_melts() -> None:
         assert ("Nylon" in said) == melts
         assert any(tool.name == "press cloth" for tool in written.tools) == melts
         assert any(tool.name.startswith("iron") for tool in written.tools)
+
+
+def test_a_room_with_clips_still_has_pins_for_the_thread_tails() -> None:
+    proved = prove(order("marigold", "12", Workroom(hold_with="clips"))).value
+    assert proved is not None
+    planned = plan(proved).value
+    assert planned is not None
+    tools = compose(planned.rehearsal, planned.cutting, planned.shopping, "someone").tools
+    assert [tool.name.partition(",")[0] for tool in tools if "count them out" in tool.why] == ["clips", "pins"]
