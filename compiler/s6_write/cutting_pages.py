@@ -75,8 +75,8 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
     kept = _offcuts(plan, say)
     if kept:
         told.append((
-            f"Keep for later what is large enough of the {cloth}, each piece tagged with its size: {kept}.",
-            "Smaller scraps are at hand to try stitches on.", "", "",
+            f"Keep for later what is large enough of the {cloth}, each piece tagged with its size.",
+            f"It is {kept}. What is smaller is good to try stitches on.", "", "",
         ))  # fmt: skip
     return told
 

@@ -147,5 +147,5 @@ def test_make_keeps_to_the_limits_and_a_kept_plan_without_them_is_not_used(tmp_p
 def test_the_guide_names_the_offcuts_worth_keeping(tmp_path: Path) -> None:
     _make(tmp_path)
     guide = (tmp_path / "guide.md").read_text()
-    _, told = guide.split("Keep what is left of the polyester lining satin, each piece tagged with its size", 1)
+    _, told = guide.split("Keep for later what is large enough of the polyester lining satin, each piece tagged with its size", 1)
     assert "158 cm x 90.5 cm" in told.split("\n\n", 1)[0]
