@@ -351,7 +351,7 @@ def _tools(rehearsal: Rehearsal, parts: tuple[Part, ...]) -> tuple[Tool, ...]:
     tools += [
         Tool(f"{run.room.hold_with}, about {number}", "holding edges; count them out"),
         *_tail_pins(run),
-        Tool("tape measure, fabric marker, scissors for cloth", "measuring, marking, cutting"),
+        Tool("tape measure, fabric marker that washes out, scissors for cloth", "measuring, marking, cutting"),
         Tool("long ruler, something with a square corner", "straight lines and square ends"),
         Tool("paper tape and paper tags", "lines on the table to cut along, letters of the pieces"),
         Tool("seam ripper", "unpicking"),

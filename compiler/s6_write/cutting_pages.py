@@ -13,6 +13,8 @@ from compiler.s4_cut.plan import CuttingPlan, Section, Segment, offcuts
 from compiler.s6_write.guide import CutLine, GuideStep
 from compiler.say import Say, listed
 
+Told = tuple[str, str, str, str]  # action, check, tolerance, remedy
+
 
 def cut_lines(solved: Solved, cutting: Cutting, say: Say) -> tuple[CutLine, ...]:
     """One row for each piece, lettered as on the drawing."""
@@ -45,14 +47,14 @@ def _cloth(solved: Solved, name: str) -> str:
 
 def cutting_steps(solved: Solved, cutting: Cutting, say: Say) -> tuple[GuideStep, ...]:
     """How to cut each cloth: one action a step, tapes measured from one edge so that errors do not add up."""
-    told: list[tuple[str, str, str, str]] = []
+    told: list[Told] = []
     for name in cutting.sheets:
         sheet = cutting.sheet(name)
         told += _cloth_steps(solved, cutting, sheet, say)
     return tuple(GuideStep(number, *row) for number, row in enumerate(told, 1))
 
 
-def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> list[tuple[str, str, str, str]]:
+def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> list[Told]:
     cloth, plan = _cloth(solved, sheet.material.material.name), sheet.plan
     faces = sheet.material.material.has_right_side
     told = []
@@ -65,8 +67,7 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
     fold = "Fold the cloth lengthwise, selvedge to selvedge. " if plan.folded else ""
     told.append((
         f"{fold}Cut off the selvedges of the {cloth} and straighten the end that you begin at.",
-        f"{say.cut(plan.usable_width)} of width is left, and {say.cut(plan.laid_length)} of length or more; this plan needs"
-        f" {say.cut(needs)} of width.", "",
+        f"At least {say.cut(needs)} of width is left, and {say.cut(plan.laid_length)} of length.", "",
         f"If it is narrower than {say.cut(needs)}, buy it wider, or have the plan made anew for your width. If it is too"
         " short, buy what is missing before you cut anything.",
     ))  # fmt: skip
@@ -76,7 +77,7 @@ def _cloth_steps(solved: Solved, cutting: Cutting, sheet: Sheet, say: Say) -> li
     if kept:
         told.append((
             f"Keep for later what is large enough of the {cloth}, each piece tagged with its size.",
-            f"It is {kept}. What is smaller is good to try stitches on.", "", "",
+            f"It is {kept}. Keep the smaller ones until the garment is done, to try stitches on and for mends.", "", "",
         ))  # fmt: skip
     return told
 
@@ -90,30 +91,38 @@ def _offcuts(plan: CuttingPlan, say: Say) -> str:
 
 def _section_steps(
     cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, faces: bool, say: Say
-) -> list[tuple[str, str, str, str]]:
+) -> list[Told]:
     section, sections = plan.sections[number - 1], len(plan.sections)
     of = f"section {number} of {sections}" if sections > 1 else "the one section"
-    told = [(
-        f"Cut {say.cut(section.length)} off the {cloth} for {of}.",
-        f"It is {say.cut(section.length)} long on both sides.", say.off(CUT_OFF), "If one side is shorter, cut again square.",
-    )]  # fmt: skip
+    length = say.cut(section.length)
+    if faces:
+        where = (
+            "on the wrong side, near the edge that is up on the drawing. Where both faces look alike, choose the wrong side now."
+        )
+    else:
+        where = "on one face. This cloth has no right side: the face with the tag is the wrong side from now on."
     if section.panels:
         from compiler.s6_write.panel_steps import panel_steps
 
-        told += panel_steps(section, plan.usable_width, cutting.letters, cloth, faces, say)
+        lay, cut = panel_steps(section, plan.usable_width, cutting.letters, cloth, faces, say)
     else:
-        told += _lane_steps(cutting, plan, number, cloth, say)
-    if faces:
-        tag = "Pin a paper tag with its letter and number on the wrong side of each piece, near the edge that is up on the drawing. Where both faces look alike, choose the wrong side now."
-    else:
-        tag = "Pin a paper tag with its letter and number on one face of each piece. This cloth has no right side: the face with the tag is the wrong side from now on."
-    told.append((tag, f"{say.count(len(section.pieces), 'piece')} tagged. A tag comes off when its piece is sewn.", "", ""))
-    return told
+        lay, cut = _lane_steps(cutting, plan, number, cloth, say)
+    return [
+        (f"Chalk a line straight across the {cloth}, {length} from its cut end.", f"Both ends of the line are {length} from the"
+         " cut end.", say.off(CUT_OFF), "Rub the line out and chalk it again before you cut."),
+        (f"Cut along the line: this is {of}.", "", "", ""),
+        *lay,
+        # The drawing shows which edge is up only while the cloth is in one piece.
+        (f"Write a paper tag for each piece, with its letter and number. Pin each on as its piece is cut: {where}",
+         f"{say.count(len(section.pieces), 'tag')}. A tag comes off when its piece is sewn.", "", ""),
+        *cut,
+    ]  # fmt: skip
 
 
 def _lane_steps(
     cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, say: Say
-) -> list[tuple[str, str, str, str]]:
+) -> tuple[list[Told], list[Told]]:
+    """Laying the cloth over the tapes, and cutting it."""
     section = plan.sections[number - 1]
     marks = table_marks(section)
     tapes = listed([say.cut(mark.distance) for mark in marks])
@@ -125,24 +134,22 @@ def _lane_steps(
         side = "the fold" if plan.folded else "a side that had a selvedge"
         level = f"Draw the {cloth} over the tapes, straight and without pull, so that {side} lies level with the near edge."
     others = " Take up the tapes that lie elsewhere." if number > 1 else ""
-    told = [(
-        f"Stick paper tapes {lay}. Their far sides lie {tapes} from {along}.{others}",
+    laid = [(
+        (f"Stick paper tapes {lay}. Their far sides lie {tapes} from {along}.{others}" if len(marks) > 1
+         else f"Stick a paper tape {lay}. Its far side lies {tapes} from {along}.{others}"),
         "The last tape is at its distance at both its ends.", say.off(CUT_OFF / 2),
         "Measure again from the same edge, never from tape to tape. If the table is too small, work on the floor.",
     ), (
         level, "", "", "",
-    ), (
-        f"Cut along the far side of {'each tape' if len(marks) > 1 else 'the tape'}: {say.count(len(section.lanes), 'lane')}."
-        " Where cloth hides a tape, rule a line from end to end.", "", "", "",
     )]  # fmt: skip
     table = say.room.table_length
-    if table is not None and section.length > table and not section.across:
-        told[-1] = (
-            f"{told[-1][0]} At the end of the table draw the next stretch over and go on along the same tapes.",
-            "",
-            "",
-            "",
-        )
+    beyond = table is not None and section.length > table and not section.across
+    cut = [(
+        f"Cut along the far side of {'each tape' if len(marks) > 1 else 'the tape'}: {say.count(len(section.lanes), 'lane')}."
+        " Where cloth hides a tape, rule a line from end to end."
+        + (" At the end of the table draw the next stretch over and go on along the same tapes." if beyond else ""),
+        "", "", "",
+    )]  # fmt: skip
     for at, lane in enumerate(section.lanes, 1):
         whole = not section.across and [segment.length for segment in lane.segments] == [section.length]
         if whole:
@@ -150,8 +157,8 @@ def _lane_steps(
         else:
             cuts = listed([f"{say.cut(segment.length)} for {_named(cutting, segment)}" for segment in lane.segments])
             text = f"From lane {at}, {say.cut(lane.depth)} deep, cut {cuts}."
-        told.append((text, "", "", ""))
-    return told
+        cut.append((text, "", "", ""))
+    return laid, cut
 
 
 def _named(cutting: Cutting, segment: Segment) -> str:

@@ -75,6 +75,8 @@ def _description(line: Line, say: Say) -> str:
     parts = [material.about or line.name]
     if "width" in amounts:
         parts.append(f"{say.length(amounts['width'].as_length_mm())} wide")
+    if "stretch" in amounts:
+        parts.append(f"stretches by {say.share(amounts['stretch'].value)} or more")
     if material.colour:
         parts.append(material.colour)
     return ", ".join(parts)

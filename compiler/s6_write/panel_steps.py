@@ -5,17 +5,16 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
+from compiler.cloth.tolerance import CUT_OFF
 from compiler.s4_cut.plan import Panel, Section
 from compiler.s4_cut.through_cuts import Through, cut_apart
+from compiler.s6_write.cutting_pages import Told
 from compiler.say import Say, listed
 
-Told = tuple[str, str, str, str]  # action, check, tolerance, remedy
-
 END, EDGE = "the cut end", "the near side"
-CHALK_TOLERANCE = Fraction(5, 2)
 
 
-def panel_steps(section: Section, width: Fraction, letters: Mapping[str, str], cloth: str, faces: bool, say: Say) -> list[Told]:
+def panel_steps(section: Section, width: Fraction, letters: Mapping[str, str], cloth: str, faces: bool, say: Say) -> tuple[list[Told], list[Told]]:
     """From the cloth on the table to the last panel cut; the section itself is cut off already."""
     side = "wrong side up" if faces else "either face up"
     table = say.room.table_length
@@ -35,15 +34,15 @@ def panel_steps(section: Section, width: Fraction, letters: Mapping[str, str], c
             f"Chalk {_name(panel, letters)} with a ruler: {_stretch(panel.from_end, end, say)} from {END},"
             f" {_stretch(panel.from_edge, edge, say)} from {EDGE}.",
             f"It is {say.cut(panel.length)} long on both sides and {say.cut(panel.width)} wide at both ends.",
-            say.about(CHALK_TOLERANCE), "Measure again from the end and the edge, never from panel to panel.",
+            say.off(CUT_OFF), "Measure again from the end and the edge, never from panel to panel.",
         ))  # fmt: skip
     apart = cut_apart(section.panels, section.length, width)
     if apart is None:
-        return [*told, (
+        return told, [(
             "Cut round each panel along its chalk with shears, the outermost first.",
             f"{say.count(len(section.panels), 'panel')} cut. No straight cut from side to side parts them all.", "", "",
         )]  # fmt: skip
-    return [*told, *_apart(apart.cuts, letters, say)]
+    return told, _apart(apart.cuts, letters, say)
 
 
 def _apart(cuts: Sequence[Through], letters: Mapping[str, str], say: Say) -> list[Told]:

@@ -19,7 +19,7 @@ from compiler.cloth.tolerance import round_off
 from compiler.s1_read.spec import Step
 from compiler.s2_solve.solved import Solved, SolvedStep, Takes
 from compiler.say import Say
-from compiler.techniques.gather import HAND, ROWS, knots_of
+from compiler.techniques.gather import HAND, ROWS, knots_of, runs_of
 from compiler.techniques.join_ends import PINS, side_seam, tagged
 from compiler.techniques.ready import copies_differ, edge_not_ready, forms_differ, margin_state, seam_too_narrow
 from compiler.techniques.technique import (
@@ -122,6 +122,7 @@ class Attach:
         threads = tagged(before, to.pieces, say) or tagged(before, edge.pieces, say)
         bright = ", those with a bright thread," if threads else ""
         marks = f"the side seams{bright} and the marks" if ring else "both ends and the marks"
+        hang_out = " Let the thread tails hang out over the edge." if edge.gathered in (ROWS, HAND) else ""
         actions = (
             Action(
                 f"Mark {upper} in {named}s on both faces, every {say.length(length / parts)}"
@@ -133,20 +134,20 @@ class Attach:
                     Action(f"Turn {say.the(edge.pieces)} right side out and {say.the(to.pieces)} inside out.", chain=chain),
                     Action(
                         f"Slip {say.the(to.pieces)} over {say.the(edge.pieces)}, upside down, until {upper} lies level with"
-                        f" {lower}.",
+                        f" {lower}.{hang_out}",
                         check="Right sides face each other and both cut edges are level.",
                         chain=chain,
                     ),
                 )
                 if ring
-                else (Action(f"Lay {lower} against {upper}, right sides together and level.", chain=chain),)
+                else (Action(f"Lay {lower} against {upper}, right sides together and level.{hang_out}", chain=chain),)
             ),
             Action(
                 f"Match {marks}, and {pin} there first, from the side of {say.the(to.pieces)}. Then {pin} every"
                 f" {say.about(spacing)} between: about {say.pins(length)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
-                check=f"The edges lie level and no {folds} are bunched at the marks." if edge.gathered
+                check=f"The edges lie level and no {folds} are bunched at the marks. Where the flat edge is longer, it is spread between the {say.room.hold_with} without a fold." if edge.gathered
                 else "The edges lie level.",
-                tolerance=f"up to {say.length(length * EASE_SHARE)} short in all: the longer edge is eased in" if edge.gathered
+                tolerance=f"the {folds} up to {say.length(length * EASE_SHARE)} short in all" if edge.gathered
                 else f"one edge {say.off(off)} longer",
                 remedy=f"More than {say.length(length * EASE_SHARE)} short: let the gathers out." if edge.gathered
                 else "Share the difference out between the marks.",
@@ -181,8 +182,11 @@ class Attach:
 
 def tails_off(edge: Edge, say: Say) -> str:
     """What is done with the thread tails of gathers once pins hold the edge."""
-    by_machine = edge.gathered == ROWS
-    knots = "At each end of each row knot its upper thread to its lower one" if by_machine else "At each end knot the tails of the two rows together"
+    each = "run" if runs_of(edge.cloth_length, edge.set_length) > 1 else "row"
+    if edge.gathered == ROWS:
+        knots = f"At both ends of each {each} knot every upper thread to its lower one"
+    else:
+        knots = f"At both ends of {'each run' if each == 'run' else 'the rows'} knot the tails together"
     return f"Take out the pins that hold the thread tails. {knots}, and cut the tails to {say.about(KNOT)}."
 
 

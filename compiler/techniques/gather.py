@@ -199,7 +199,7 @@ class Gather:
                     f"Thread a hand needle with a double thread for running stitches of about {spacing}."
                     if by_hand
                     else f"Set the longest stitch of your machine, {show_decimal(say.room.gathering_stitch, 1)} mm or near it, and"
-                    " loosen the top tension a little."
+                    " loosen the top tension a little. Write down how both stood before."
                 ),
                 Action(
                     f"Sew a row {say.about(FIRST_ROW)} from the cut edge, {runs}. Do not sew back, and leave"
@@ -228,7 +228,7 @@ class Gather:
             Action(
                 f"Measure the gathered edge{' all round' if ring else ''}: {short}.",
                 check=f"It is {short} long" + (f", the length of {target}." if target else "."),
-                tolerance=f"up to {short_by} short in all: the longer edge is eased in when you sew",
+                tolerance=f"up to {short_by} short in all: the flat edge is eased in when you pin",
                 remedy=f"More than {short_by} short: let the gathers out. Too long: pull the gathers closer.",
                 chain=chain,
             )

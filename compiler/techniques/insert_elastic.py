@@ -125,7 +125,7 @@ class InsertElastic:
             Action(f"Draw a line straight across it, {say.length(overlap)} from one end.",
                    check=f"From the line to the other end it is {length}, slack.",
                    tolerance=f"{say.about(overlap / 10)} more or less", remedy="Draw the line where it belongs and cross out the first."),
-            Action("Draw a cross on the same face, close to the other end."),
+            Action(f"Draw a cross on the same face, {say.about(overlap + 15)} from the other end: it stays in sight when the ends are lapped."),
             Action(
                 f"Let {tail} of the end with the line hang out of the gap. Pin it to the {say.piece(casing.piece)} there, so that"
                 " it cannot slip inside."

@@ -92,7 +92,7 @@ class JoinStrips:
                     check=f"Each strip of the {say.piece(piece)} is {whole} long.",
                     tolerance=f"{say.off(strip_off(piece, cloth.piece.cut_length, say))} more or less",
                     remedy="If it is longer, trim one end square. If it is shorter, unpick the join that is too wide and"
-                    " sew it again. If no join is too wide, cut the segment that is too short anew.",
+                    " sew it again. If no join is too wide, lengthen the strip with a piece of what was left over, and trim it.",
                     chain=say.chain(cloth.copies),
                 ),
             ]

@@ -89,7 +89,7 @@ def test_the_apron_is_laid_freely_and_its_plan_is_right() -> None:
 def test_every_panel_is_chalked_once_at_its_distances_from_the_end_and_the_edge() -> None:
     say, section, cutting = told(apron())
     steps = [step.text for step in cutting_steps(apron().rehearsal.run.solved, cutting, say)]
-    chalked = [text for text in steps if text.startswith("Chalk ")]
+    chalked = [text for text in steps if text.startswith("Chalk ") and "with a ruler" in text]
     assert len(chalked) == len(section.panels) == 5
     for panel in section.panels:
         (text,) = [text for text in chalked if text.startswith(f"Chalk {cutting.letters[panel.strip]}{panel.copy} ")]
@@ -101,7 +101,7 @@ def test_every_panel_is_chalked_once_at_its_distances_from_the_end_and_the_edge(
 def test_straight_cuts_come_after_the_chalk_and_free_every_panel() -> None:
     say, section, cutting = told(apron())
     steps = [step.text for step in cutting_steps(apron().rehearsal.run.solved, cutting, say)]
-    chalk = [number for number, text in enumerate(steps) if text.startswith("Chalk ")]
+    chalk = [number for number, text in enumerate(steps) if text.startswith("Chalk ") and "with a ruler" in text]
     cuts = [number for number, text in enumerate(steps) if text.startswith("Cut straight through along the line ")]
     assert min(cuts) > max(chalk)
     # Five panels are parted by four cuts; the others take off what stays over.
@@ -112,22 +112,23 @@ def test_straight_cuts_come_after_the_chalk_and_free_every_panel() -> None:
 def test_panels_that_no_straight_cut_parts_are_cut_round_with_shears() -> None:
     say, _, _ = told(apron())
     section = Section(cm(0), cm(90), (), panels=PINWHEEL)
-    steps = panel_steps(section, cm(90), {"panel": "P"}, "lawn", True, say)
+    laid, cut = panel_steps(section, cm(90), {"panel": "P"}, "lawn", True, say)
+    steps = [*laid, *cut]
     assert steps[-1][0] == "Cut round each panel along its chalk with shears, the outermost first."
     assert [row[0].split()[1] for row in steps[1:-1]] == ["P1", "P2", "P3", "P4"]
 
 
 def test_cloth_without_a_right_side_may_lie_either_face_up() -> None:
     say, section, cutting = told(apron())
-    assert "wrong side up" in panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0]
-    assert "either face up" in panel_steps(section, cm(62), cutting.letters, "net", False, say)[0][0]
+    assert "wrong side up" in panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0][0]
+    assert "either face up" in panel_steps(section, cm(62), cutting.letters, "net", False, say)[0][0][0]
 
 
 def test_cloth_longer_than_the_table_is_measured_on_from_a_line() -> None:
     solved, (_, section, cutting) = apron().rehearsal.run.solved, told(apron())
     for table, says in ((cm(100), True), (cm(186), False), (None, False)):
         say = Say(solved, Workroom(table_length=table), {}, {})
-        first = panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0]
+        first = panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0][0]
         assert ("measure on from that line" in first) == says
 
 

@@ -29,6 +29,7 @@ from compiler.techniques.close_gap import PAST
 from compiler.techniques.technique import Performed, edge_of
 
 LEFT, RIGHT = 20.0, 380.0
+BEYOND = 16.0  # from the lap to the cross, which has to stay in sight
 PALE = "#e9e5df"  # the other end of the elastic, where the two lie on each other
 FROM_SEAM = Fraction(20)  # from the side seam to the gap, as the casings mark it
 
@@ -87,7 +88,7 @@ def closed_gap(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figure 
     view = CasingView(sheet, casing, 20, say)
     view.casing()
     past = float(PAST) * view.scale
-    y = view.low - float(EDGE_STITCH) * view.scale + 3
+    y = view.low - float(EDGE_STITCH) * view.scale
     sheet.line([(view.left - past, y), (view.right + past, y)], ACCENT, 2.6, SEAM)
     for x in (view.left - past, view.right + past):
         sheet.lines([[(x, y - 5), (x, y + 5)]], ACCENT, THICK)
@@ -146,7 +147,7 @@ def _scale(overlap: Fraction, width: Fraction) -> float:
 def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Say, numbers: Numbers) -> float:
     """The two ends before they are lapped: a line across one, a cross at the other, on the same face."""
     lap, high = float(overlap) * _scale(overlap, width), min(26.0, float(width) * _scale(overlap, width))
-    low, end, start = y + high, 200.0, 260.0
+    low, end, start = y + high, 180.0, 210.0
     sheet.line([(40, y), (end, y), (end, low), (40, low)], INK, PLAIN, fill=ELASTIC)
     sheet.line([(360, y), (start, y), (start, low), (360, low)], INK, PLAIN, fill=PALE)
     for x in (40.0, 360.0):
@@ -154,8 +155,9 @@ def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Say
     sheet.line([(end - lap, y), (end - lap, low)], ACCENT, THICK)
     sheet.across(end - lap, end, y - 14, say.length(overlap), y - 2)
     sheet.callout((end - lap - 34, low + 16), numbers.of("draw a line"), (end - lap, low - 4))
-    _cross(sheet, start + 14, y + high / 2)
-    sheet.callout((start + 48, low + 16), numbers.of("draw a cross"), (start + 18, y + high / 2 + 4))
+    cross = min(start + lap + BEYOND, 344)
+    _cross(sheet, cross, y + high / 2)
+    sheet.callout((cross - 30, low + 16), numbers.of("draw a cross"), (cross - 4, y + high / 2 + 4))
     return low + 20
 
 
@@ -174,7 +176,7 @@ def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Say, n
     sheet.line([(right, y + 4), (right, low + 4)], INK, THIN, HIDDEN)
     for x in (70.0, 360.0):
         sheet.line(wave((x, y), (x, low + 4)), SOFT, PLAIN)
-    _cross(sheet, right + 16, (y + low) / 2 + 4)
+    _cross(sheet, right + BEYOND, (y + low) / 2 + 4)
     for share in (0.33, 0.67):
         at = y + 4 + high * share
         count = max(4, round(lap / 5))

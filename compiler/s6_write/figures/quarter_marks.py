@@ -47,8 +47,10 @@ def quarter_marks(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
         sheet.line([(x, 10), (x, 10 + HIGH)], INK, PLAIN)
         sheet.line([(x + 3, 10), (x + 3, 10 + HIGH)], INK, PLAIN, SEAM)
         sheet.write((x, 10 + HIGH + 26 + LEADING), "other seam", "middle", colour=SOFT, ground=True)
-    for index in range(parts):
-        _pin(sheet, LEFT + wide * (index + 0.5) / parts, low, say.room.hold_with)
+    for index in range(2 * parts + 1):
+        # Beside a mark, where both can be seen, and between two of them.
+        beside = 0 if index % 2 else 5 if index < 2 * parts else -5
+        _pin(sheet, LEFT + wide * index / (2 * parts) + beside, low, say.room.hold_with)
     _distances(sheet, 10 + HIGH + 26, wide, length, say)
     if parts > 4:
         words, y = f"a mark every {say.length(length / parts)}", 10 + HIGH + 26 + LEADING * (2 if strips > 1 else 1)
@@ -66,7 +68,7 @@ def quarter_marks(done: Performed, run: Run, say: Say, numbers: Numbers) -> Figu
     sheet.callout((RIGHT - 16, low + 18), numbers.of("against"), (RIGHT - 16, low))
     alt = (
         f"{say.the(to.pieces)} above and {say.the(edge_here.pieces)} below, each {say.length(length)} long, with"
-        f" {parts} equal stretches marked every {say.length(length / parts)} and {say.room.hold_with} between the marks."
+        f" {parts} equal stretches marked every {say.length(length / parts)} and {say.room.hold_with} at the marks and between them."
     )
     return Figure("marks", sheet.svg(), f"{alt[0].upper()}{alt[1:]}", "Match mark to mark, right sides together.")
 
