@@ -160,6 +160,7 @@ class _Open:
 
 # What YAML does not allow in a file (YAML 1.1, 5.1), and the line breaks that editors do not count.
 _UNPRINTABLE = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufeff\ufffe\uffff]")
+_CONTROL = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028\u2029]")
 
 
 def _offsets(event: yaml.Event) -> tuple[int, int]:
@@ -276,6 +277,10 @@ class _TreeReader:
         self._count(start)
         # A block of text is said to end where the next line begins.
         end = start + len(self._text[start:end].rstrip())
+        # An escape in quotes, such as "\e", could steer a terminal that prints the text.
+        if not event.value.isprintable() and (control := _CONTROL.search(event.value)):
+            said = f"an escape stands for the character U+{ord(control[0]):04X}, which can't be seen"
+            self._fault("FB104", said, start, end, "take the escape away")
         tree = TextTree(self._places.span(start, end), event.value, self._text[start : start + 1] in ("'", '"'))
         self._place(tree, start, end)
 

@@ -261,9 +261,9 @@ def test_hostile_names_get_folders_of_their_own_inside_the_site(tmp_path: Path) 
 def test_a_name_can_not_steer_the_terminal(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     rows = "".join(
         f'  - wearer: "{name}"\n    body: {{waist_girth: 70 cm, hip_girth: 96 cm, waist_height: 101 cm, knee_height: 45 cm}}\n'
-        for name in (r"\e[2Ja", r"\u202eb", r"c\nd: e")
+        for name in (r"\u2066a", r"\u202eb", r"c\nd: e")
     )
-    (tmp_path / "class.yaml").write_text(f'class: "\\e]0;f\\a"\nwearers:\n{rows}', encoding="utf-8")
+    (tmp_path / "class.yaml").write_text(f'class: "\\u202ef"\nwearers:\n{rows}', encoding="utf-8")
     assert make("--class", tmp_path / "class.yaml", "--no-pdf", "--out", tmp_path / "out") == 0
     told = capsys.readouterr().out
     assert len(told.splitlines()) == 4
