@@ -12,7 +12,7 @@ from compiler.say import Say, listed
 
 LEFT = 96.0
 LONG, SHORT = 140.0, 16.0  # units for the length of the cloth; of a long section only so much is drawn
-DEEP = 240.0  # units for the width of the cloth as it lies
+DEEP = 170.0  # units for the width of the cloth as it lies
 FINEST = 0.35
 ACROSS = 60.0  # units for the length of tapes across the table, cut short
 TALL = 620.0  # units of one figure, where sections allow it
