@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from compiler.cloth.tolerance import CUT_OFF
 from compiler.s2_solve.solved import Solved
@@ -13,7 +14,8 @@ from compiler.s4_cut.plan import CuttingPlan, Section, Segment, offcuts
 from compiler.s6_write.guide import CutLine, GuideStep
 from compiler.say import Say, listed
 
-Told = tuple[str, str, str, str]  # action, check, tolerance, remedy
+if TYPE_CHECKING:
+    from compiler.s6_write.panel_steps import Told
 
 
 def cut_lines(solved: Solved, cutting: Cutting, say: Say) -> tuple[CutLine, ...]:

@@ -8,8 +8,9 @@ from fractions import Fraction
 from compiler.cloth.tolerance import CUT_OFF
 from compiler.s4_cut.plan import Panel, Section
 from compiler.s4_cut.through_cuts import Through, cut_apart
-from compiler.s6_write.cutting_pages import Told
 from compiler.say import Say, listed
+
+Told = tuple[str, str, str, str]  # action, check, tolerance, remedy
 
 END, EDGE = "the cut end", "the near side"
 
