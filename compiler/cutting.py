@@ -10,7 +10,8 @@ from compiler.pipeline import Planned
 from compiler.quantity import show_fixed
 from compiler.s4_cut.cut import Sheet, cut_prices
 from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.plan import CuttingPlan, Panel, Section, Segment, offcuts
+from compiler.s4_cut.offcuts import offcuts
+from compiler.s4_cut.plan import CuttingPlan, Panel, Section, Segment
 from compiler.s4_cut.through_cuts import cut_apart
 from compiler.s4_cut.trade import trade_off
 from compiler.say import Say, listed

@@ -10,7 +10,8 @@ from compiler.cloth.tolerance import CUT_OFF
 from compiler.s2_solve.solved import Solved
 from compiler.s4_cut.cut import Cutting, Sheet
 from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.plan import CuttingPlan, Section, Segment, offcuts
+from compiler.s4_cut.offcuts import offcuts
+from compiler.s4_cut.plan import CuttingPlan, Section, Segment
 from compiler.s6_write.guide import CutLine, GuideStep
 from compiler.say import Say, listed
 

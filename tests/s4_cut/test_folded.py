@@ -11,7 +11,8 @@ import pytest
 from hypothesis import given, settings
 
 from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.plan import CuttingPlan, Lane, Offcut, offcuts
+from compiler.s4_cut.offcuts import Offcut, offcuts
+from compiler.s4_cut.plan import CuttingPlan, Lane
 from compiler.s4_cut.planner import plan_cutting
 from compiler.s4_cut.problem import Bolt, Strip
 from tests.s4_cut.cases import PRICES, Case, cm, small_cases

@@ -16,7 +16,8 @@ from compiler.s4_cut.grid import scale_of
 from compiler.s4_cut.in_lanes import in_lanes
 from compiler.s4_cut.keep import from_json, to_json
 from compiler.s4_cut.kept import agrees
-from compiler.s4_cut.plan import CuttingPlan, Panel, Section, offcuts
+from compiler.s4_cut.offcuts import offcuts
+from compiler.s4_cut.plan import CuttingPlan, Panel, Section
 from compiler.s4_cut.planner import best_plan, plan_cutting
 from compiler.s4_cut.problem import Bolt, CutPrices, Grain, Strip, ways_to_lay
 from compiler.s4_cut.through_cuts import Part, cut_apart
