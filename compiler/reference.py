@@ -1,6 +1,7 @@
 """The reference of the language and of the proofs, written from the schemas, the techniques and the docstrings.
 
-`python -m compiler.reference` writes schemas/README.md and compiler/s3_rehearse/proofs/README.md anew.
+`python -m compiler.reference` writes schemas/README.md, compiler/s3_rehearse/proofs/README.md and the drawings of the
+gallery in specs/pictures anew.
 """
 
 from __future__ import annotations
@@ -27,6 +28,7 @@ Schema = Mapping[str, Any]
 _HERE = Path(__file__).parent
 LANGUAGE = _HERE.parent / "schemas" / "README.md"
 PROOFS = _HERE / "s3_rehearse" / "proofs" / "README.md"
+SPECS = _HERE.parent / "specs"
 
 _MADE = "<!-- Written by `python -m compiler.reference`; change the schemas and docstrings, not this page. -->"
 _OTHER_FILES = {
@@ -88,10 +90,39 @@ def proofs_page() -> str:
 
 
 def write() -> list[Path]:
-    """Writes both pages, and says where."""
-    LANGUAGE.write_text(language_page(), encoding="utf-8")
-    PROOFS.write_text(proofs_page(), encoding="utf-8")
-    return [LANGUAGE, PROOFS]
+    """Writes the pages and the drawings, and says where."""
+    pages = {LANGUAGE: language_page(), PROOFS: proofs_page(), **gallery()}
+    for path, text in pages.items():
+        path.write_text(text, encoding="utf-8")
+    return list(pages)
+
+
+def gallery() -> dict[Path, str]:
+    """The whole garment of each spec in `specs/`, in its middle size, by the file that it is drawn in."""
+    from compiler.pipeline import Order, plan, prove
+    from compiler.s1_read.read_spec import read_spec
+    from compiler.s6_write.compose import compose
+    from compiler.workroom import Workroom
+
+    drawn = {}
+    for path in sorted(SPECS.glob("*.yaml")):
+        spec = read_spec(path).value
+        assert spec is not None, path
+        name, body = list(spec.sizes.items())[len(spec.sizes) // 2]
+        proved = prove(Order(spec, f"size {name}", body, {}, Workroom())).value
+        assert proved is not None, path
+        planned = plan(proved).value
+        assert planned is not None, path
+        figure = compose(planned.rehearsal, planned.cutting, planned.shopping, f"size {name}").overview
+        assert figure is not None, path
+        drawn[SPECS / "pictures" / f"{path.stem}.svg"] = _on_white(figure.svg) + "\n"
+    return drawn
+
+
+def _on_white(svg: str) -> str:
+    """A drawing that can be read on a dark page too."""
+    left, top, wide, high = re.search(r'viewBox="(\S+) (\S+) (\S+) (\S+)"', svg).groups()  # type: ignore[union-attr]
+    return svg.replace(">", f'><path d="M{left} {top}h{wide}v{high}h-{wide}z" fill="#ffffff"/>', 1)
 
 
 # --- schemas ---

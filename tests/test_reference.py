@@ -6,7 +6,7 @@ import json
 import re
 
 from compiler import resources
-from compiler.reference import LANGUAGE, PROOFS, language_page, proofs_page
+from compiler.reference import LANGUAGE, PROOFS, gallery, language_page, proofs_page
 from compiler.s3_rehearse.proofs import proofs
 from compiler.techniques import techniques
 
@@ -19,6 +19,12 @@ def test_the_language_reference_is_fresh() -> None:
 
 def test_the_page_of_the_proofs_is_fresh() -> None:
     assert PROOFS.read_text(encoding="utf-8") == proofs_page(), ANEW
+
+
+def test_the_drawings_of_the_gallery_are_fresh() -> None:
+    drawn = gallery()
+    assert len(drawn) == 3
+    assert [path.name for path, svg in drawn.items() if path.read_text(encoding="utf-8") != svg] == [], ANEW
 
 
 def test_every_technique_is_told_with_all_its_keys_and_an_example() -> None:
