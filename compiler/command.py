@@ -6,9 +6,10 @@ Only argparse is loaded before a verb is known, so that help comes at once.
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from importlib import import_module
-from typing import Never
+from typing import Any, Never
 
 from compiler import __version__
 from compiler.verbs.reading import DONE, OUR_BUG, WRONG_USE, Stop
@@ -57,11 +58,29 @@ def run(arguments: list[str]) -> int:
     return code
 
 
+class _Help(argparse.RawDescriptionHelpFormatter):
+    """As wide as the terminal. argparse would load `shutil` to know it, for every parser and whether help is asked or not."""
+
+    def __init__(self, prog: str) -> None:
+        try:
+            columns = int(os.environ.get("COLUMNS", 0)) or os.get_terminal_size().columns
+        except (ValueError, OSError):
+            columns = 80
+        super().__init__(prog, width=columns - 2)
+
+
+class _Parser(argparse.ArgumentParser):
+    """Of the command, and of each verb."""
+
+    def __init__(self, **told: Any) -> None:
+        super().__init__(formatter_class=_Help, **told)
+
+
 def _parser(arguments: list[str]) -> argparse.ArgumentParser:
     """The parser of the verb that is called; of all verbs where none is, for the help and for slips."""
-    common = argparse.ArgumentParser(add_help=False)
+    common = _Parser(add_help=False)
     common.add_argument("--debug", action="store_true", help="show a traceback for a bug of ours")
-    body = argparse.ArgumentParser(add_help=False)
+    body = _Parser(add_help=False)
     who = body.add_mutually_exclusive_group()
     who.add_argument("--size", metavar="NAME", help="a size named in the spec")
     who.add_argument(
@@ -72,11 +91,10 @@ def _parser(arguments: list[str]) -> argparse.ArgumentParser:
         "--set", metavar="CHOICE=VALUE", action="append", default=[], dest="choices", help="make a choice"
     )
 
-    parser = argparse.ArgumentParser(
+    parser = _Parser(
         prog="furbelow",
         description="From a garment spec to the guide that someone sews from.",
         epilog=_EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
         parents=[common],
     )
     parser.add_argument("--version", action="version", version=f"furbelow {__version__}")

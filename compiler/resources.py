@@ -5,24 +5,40 @@ In a checkout they lie beside the package; in an installed wheel inside it, as `
 
 from __future__ import annotations
 
-from pathlib import Path
+import os
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 # A wheel is unpacked when it is installed, so these are plain files; importlib.resources would say the same and takes
 # longer to load than a spec to read.
-_PACKAGE = Path(__file__).parent
+_PACKAGE = os.path.dirname(__file__)
 
 
 def schema(name: str) -> Path:
     """The schema file of that name."""
-    return _folder("schemas") / name
+    return _path("schemas", name)
+
+
+def schema_text(name: str) -> str:
+    """What stands in the schema file of that name; without `pathlib`, which takes longer to load than a schema to read."""
+    with open(os.path.join(_folder("schemas"), name), encoding="utf-8") as file:
+        return file.read()
 
 
 def template(name: str) -> Path:
     """The template file of that name; folders in it are parted by `/`."""
-    return _folder("templates") / name
+    return _path("templates", name)
 
 
-def _folder(name: str) -> Path:
-    shipped = _PACKAGE / f"_{name}"
+def _path(folder: str, name: str) -> Path:
+    from pathlib import Path
+
+    return Path(_folder(folder)) / name
+
+
+def _folder(name: str) -> str:
+    shipped = os.path.join(_PACKAGE, f"_{name}")
     # In an editable install or a bare checkout the folder stands beside the package.
-    return shipped if shipped.is_dir() else _PACKAGE.parent / name
+    return shipped if os.path.isdir(shipped) else os.path.join(os.path.dirname(_PACKAGE), name)

@@ -21,7 +21,6 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         parents=parents,
         help="say what to do about what was measured, and write the guide from there on",
         epilog=_EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("spec", metavar="SPEC")
     parser.add_argument("--measured", metavar="RECORD", required=True, help="the file with what was measured")

@@ -25,7 +25,6 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         parents=[common],
         help="say what changes for the maker between two specs, sizes or choices",
         epilog=_EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("spec", metavar="SPEC")
     parser.add_argument("second", metavar="SECOND", nargs="?", help="another spec; without it, the same one again")

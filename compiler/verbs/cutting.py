@@ -23,7 +23,6 @@ def add(
         parents=parents,
         help="show the cutting plan of each cloth, how good it is, and what fewer joins would cost",
         epilog=_EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("spec", metavar="SPEC")
     add_limits(parser)

@@ -23,7 +23,6 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         parents=parents,
         help="find the choices that make the best garment of what is at hand",
         epilog=_EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("spec", metavar="SPEC")
     parser.add_argument("--free", metavar="CHOICES", required=True, help="the choices to find, parted by commas")

@@ -7,7 +7,6 @@ import re
 import sys
 import unicodedata
 from collections.abc import Iterable, Mapping
-from pathlib import Path
 from typing import TYPE_CHECKING, Never
 
 if TYPE_CHECKING:
@@ -58,7 +57,7 @@ class Reader:
         from compiler.s1_read.read_spec import read_spec
 
         self.keep(path)
-        staged = read_spec(Path(path))
+        staged = read_spec(path)
         return staged.value, staged.faults
 
     def workroom(self, path: str | None) -> Workroom:
@@ -69,7 +68,7 @@ class Reader:
         from compiler.s1_read.read_workroom import read_workroom
 
         self.keep(path)
-        staged = read_workroom(Path(path))
+        staged = read_workroom(path)
         if staged.value is None:
             self.stop(staged.faults)
         self.tell(staged.faults)
@@ -120,7 +119,7 @@ class Reader:
         from compiler.s1_read.read_wearers import read_wearers
 
         self.keep(path)
-        staged = read_wearers(Path(path))
+        staged = read_wearers(path)
         if staged.value is None:
             self.stop(staged.faults)
         self.tell(staged.faults)

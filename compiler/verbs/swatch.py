@@ -24,7 +24,6 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         parents=parents[:1],
         help="find the setting of the pleating attachment from test strips",
         epilog=_EPILOG,
-        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("file", metavar="FILE", help="the strips, cloth by cloth")
     parser.add_argument("--cloth", metavar="NAME", help="only this cloth")
