@@ -24,7 +24,6 @@ from compiler.units import (
     MARKS,
     MASS,
     PLAIN,
-    TIME,
     UNITS,
     VOLUME,
     Dims,
@@ -119,9 +118,6 @@ class Quantity:
 
     def as_mass_g(self) -> Fraction:
         return self._in(MASS)
-
-    def as_time_s(self) -> Fraction:
-        return self._in(TIME)
 
     def as_volume_ml(self) -> Fraction:
         return self._in(VOLUME)

@@ -38,10 +38,6 @@ class Names:
             return
         self._given[name] = (what, span)
 
-    def bears(self, name: str) -> str | None:
-        """What the name stands for, such as "a piece", or None."""
-        return self._given[name][0] if name in self._given else None
-
 
 def _refusal(name: str) -> tuple[str, str | None] | None:
     if not _NAME.fullmatch(name):
