@@ -11,6 +11,11 @@ System = Literal["metric", "inch"]
 Rounding = Literal["near", "up", "down"]
 
 
+def system_of(units: str) -> System:
+    """The system of a spec or a workroom that says `units: inches` or `units: metric`."""
+    return "inch" if units == "inches" else "metric"
+
+
 def round_to_step(value: Fraction, step: Fraction, mode: Rounding = "near") -> Fraction:
     """The nearest multiple of the step (halves go up), or the one above or below. The step is above 0."""
     return _whole(value.numerator * step.denominator, value.denominator * step.numerator, mode) * step

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
+from compiler.measure_text import system_of
 from compiler.quantity import System, show_cloth_length, show_decimal, show_length
 from compiler.s2_solve.solved import Solved
 from compiler.workroom import Workroom
@@ -35,7 +36,7 @@ class Say:
 
     @property
     def system(self) -> System:
-        return "inch" if (self.room.units or self.solved.spec.units) == "inches" else "metric"
+        return system_of(self.room.units or self.solved.spec.units)
 
     def length(self, length: Fraction) -> str:
         """A length in mm as read off a tape: to the mm, or to 1/8 in (1/16 in below an inch)."""

@@ -13,7 +13,7 @@ from compiler.amend.read_record import Measured
 from compiler.diagnostics import Span
 from compiler.fit.grid import exact_text
 from compiler.formula.formula import Formula, parse_formula
-from compiler.quantity import mm
+from compiler.quantity import System, mm
 from compiler.s1_read.spec import Material, Spec, Written
 from compiler.s2_solve.solved import Solved
 
@@ -30,8 +30,8 @@ def as_cut(planned: Solved, measured: Sizes) -> Spec:
         depth, depth_at = measured.get((name, "depth"), (solved.cut_depth, piece.span))
         pieces[name] = piece._replace(length=None,
             depth=None,
-            cut_length=_written(length, length_at, spec.units),
-            cut_depth=_written(depth, depth_at, spec.units),
+            cut_length=_written(length, length_at, spec.system),
+            cut_depth=_written(depth, depth_at, spec.system),
         )
     return spec._replace(pieces=pieces)
 
@@ -39,15 +39,15 @@ def as_cut(planned: Solved, measured: Sizes) -> Spec:
 def with_width(spec: Spec, measured: Measured) -> Spec:
     """The spec with a cloth of the width that was measured; what the shop offers besides is left out."""
     cloth: Material = spec.materials[measured.name]
-    amounts = {**cloth.amounts, "width": _written(measured.value, measured.span, spec.units)}
+    amounts = {**cloth.amounts, "width": _written(measured.value, measured.span, spec.system)}
     priced = next((offer.price for offer in cloth.offers if offer.price), None)
     if priced is not None and "price" not in amounts:
         amounts["price"] = priced
     return spec._replace(materials={**spec.materials, cloth.name: cloth._replace(amounts=amounts, offers=())})
 
 
-def _written(length: Fraction, place: Span, units: str) -> Written:
-    text = exact_text(mm(length), units)
+def _written(length: Fraction, place: Span, system: System) -> Written:
+    text = exact_text(mm(length), system)
     formula = parse_formula(text)
     assert isinstance(formula, Formula), formula
     return Written(text, formula, place)

@@ -250,7 +250,7 @@ class _Search:
         if not trial.proved:
             trial.proved = True
             written = {
-                name: as_written(name, value, self.order.spec.units) for name, value in trial.choices.items()
+                name: as_written(name, value, self.order.spec.system) for name, value in trial.choices.items()
             }
             order = self.order._replace(choices={**self.order.choices, **written})
             staged = prove(order, self.ready)

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from compiler.diagnostics import Fault, Label, Span, Staged
 from compiler.formula.formula import Formula, parse_formula
-from compiler.quantity import Quantity, parse_quantity
+from compiler.quantity import Quantity, System, parse_quantity
 from compiler.s1_read.nearest import nearest
 from compiler.s1_read.spec import Choice, Spec, Written
 from compiler.s2_solve.solved import Solved
@@ -78,7 +78,7 @@ def garments(values: Mapping[str, Sequence[Quantity]]) -> Staged[int]:
                                " that are tried", help="free fewer choices, or give them wider steps"),))  # fmt: skip
 
 
-def as_written(name: str, value: Quantity, system: str) -> Written:
+def as_written(name: str, value: Quantity, system: System) -> Written:
     """The value as it would be typed after `--set name=`."""
     text = exact_text(value, system)
     formula = parse_formula(text)
@@ -86,9 +86,9 @@ def as_written(name: str, value: Quantity, system: str) -> Written:
     return Written(text, formula, Span(f"{FREE} {name}", 1, 1, 1, len(text) + 1))
 
 
-def exact_text(value: Quantity, system: str) -> str:
+def exact_text(value: Quantity, system: System) -> str:
     """The value in words that mean exactly it: `2.35`, `48.5 cm`, `7/3`."""
-    text = value.show("inch" if system == "inches" else "metric")
+    text = value.show(system)
     if parse_quantity(text) == value:
         return text
     unit = " mm" if value.dims == LENGTH else ""

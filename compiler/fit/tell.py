@@ -9,7 +9,7 @@ from compiler.fit.amounts import COST, HOURS
 from compiler.fit.fit import Fit, Missed, Trial, Values
 from compiler.fit.grid import exact_text
 from compiler.fit.limits import Limit, value_of
-from compiler.measure_text import System, show_cloth_length, show_decimal
+from compiler.measure_text import System, show_cloth_length, show_decimal, system_of
 from compiler.quantity import Quantity
 from compiler.units import LENGTH, PLAIN
 
@@ -95,14 +95,14 @@ def _choices(fit: Fit, trial: Trial) -> str:
 
 
 def _options(fit: Fit, trial: Trial) -> str:
-    texts = {name: exact_text(value, fit.order.spec.units) for name, value in trial.choices.items()}
+    texts = {name: exact_text(value, fit.order.spec.system) for name, value in trial.choices.items()}
     return " ".join(
         f'--set "{name}={text}"' if " " in text else f"--set {name}={text}" for name, text in texts.items()
     )
 
 
 def _system(fit: Fit) -> System:
-    return "inch" if (fit.order.room.units or fit.order.spec.units) == "inches" else "metric"
+    return system_of(fit.order.room.units or fit.order.spec.units)
 
 
 def show(value: Quantity, system: System, *, up: bool = True) -> str:
@@ -122,7 +122,7 @@ def as_data(fit: Fit) -> dict[str, Any]:
             return None
         values = one.exact or one.low or {}
         return {
-            "choices": {name: exact_text(value, fit.order.spec.units) for name, value in one.choices.items()},
+            "choices": {name: exact_text(value, fit.order.spec.system) for name, value in one.choices.items()},
             "amounts": {name: show(values[name], _system(fit)) for name in _told(fit, values)},
             "exact": one.exact is not None,
             "refused": [fault.headline for fault in one.faults],

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from compiler.diagnostics import Span
 from compiler.formula.formula import Formula
+from compiler.measure_text import System, system_of
 
 if TYPE_CHECKING:
     from compiler.techniques.technique import Technique
@@ -199,3 +200,8 @@ class Spec(NamedTuple):
     pieces: Mapping[str, Piece]
     steps: tuple[Step, ...]
     rules: tuple[Rule, ...]
+
+    @property
+    def system(self) -> System:
+        """In which the spec's numbers are told; a workroom may tell them in another."""
+        return system_of(self.units)

@@ -12,7 +12,6 @@ from typing import NamedTuple
 from compiler.cloth.ring_sector import RingSector
 from compiler.diagnostics import Fault, Staged, in_reading_order
 from compiler.quantity import Quantity
-from compiler.quantity import System as Units
 from compiler.s1_read.spec import Spec, Written
 from compiler.s2_solve import kinds
 from compiler.s2_solve.agreement import disagreements
@@ -62,7 +61,7 @@ def prepare(
     given = given or {}
     equations = equations_of(spec, takes, rounding, given)
     structure = structure_of(equations.all, spec)
-    workings = Workings(_units(spec))
+    workings = Workings(spec.system)
     waiting: list[Equation] = []
     # Measures and choices wait for the body, and so does all that stands on them.
     varied = {*spec.body, *spec.choices}
@@ -183,7 +182,3 @@ class System(NamedTuple):
         below = values[f"{name}.cut_depth"].value - depth - above
         ends = (values[f"{name}.cut_length"].value - length) / 2
         return RingSector(length, hem, depth, above, below, ends)
-
-
-def _units(spec: Spec) -> Units:
-    return "inch" if spec.units == "inches" else "metric"

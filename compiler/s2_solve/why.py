@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from compiler.diagnostics import Fault, Staged
-from compiler.quantity import System
 from compiler.s2_solve.solved import Solved
 from compiler.s2_solve.structure import nearest_name
 
@@ -48,8 +47,7 @@ _DEEPEST = 100
 
 def _reason(solved: Solved, name: str, told: set[str], depth: int) -> Reason:
     derivation = solved.values[name]
-    system: System = "inch" if solved.spec.units == "inches" else "metric"
-    instead, span, value = "", derivation.span, derivation.value.show(system)
+    instead, span, value = "", derivation.span, derivation.value.show(solved.spec.system)
     if derivation.inputs and name in told:
         instead = "see above"
     elif derivation.inputs and depth == _DEEPEST:

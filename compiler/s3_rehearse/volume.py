@@ -12,7 +12,6 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from compiler.cloth.bench import Edge, State
-from compiler.measure_text import System
 from compiler.quantity import mm, number
 from compiler.s2_solve.solved import Derivation
 from compiler.s3_rehearse.run import Run
@@ -111,10 +110,8 @@ def _worked_as(run: Run, name: str) -> Iterator[Edge]:
 
 
 def _reasons(run: Run, volume: Volume, top: str) -> Iterator[Derivation]:
-    system: System = "inch" if run.solved.spec.units == "inches" else "metric"
-
     def show(length: Fraction) -> str:
-        return mm(length).show(system)
+        return mm(length).show(run.solved.spec.system)
 
     for hem in volume.hems:
         piece = run.solved.pieces[hem.piece]

@@ -104,13 +104,13 @@ def _piece(run: Run, piece: SolvedPiece) -> Iterator[Derivation]:
 
 def _ring_area(run: Run, piece: SolvedPiece, ring: RingSector) -> Derivation:
     """The part of a ring between its cut arcs, and the margins at its straight ends."""
-    angle, arcs = show_decimal(ring.angle, 3), tuple(mm(arc).show(_system(run)) for arc in (ring.outer, ring.inner))
+    angle, arcs = show_decimal(ring.angle, 3), tuple(mm(arc).show(run.solved.spec.system) for arc in (ring.outer, ring.inner))
     outer, inner = arcs
     return Derivation(
         f"{piece.name}.cut_area",
         Quantity(ring.area, _AREA),
         "angle / 2 * (outer^2 - inner^2) + 2 * ends * (outer - inner)",
-        f"{angle} / 2 * (({outer})^2 - ({inner})^2) + 2 * {mm(ring.ends).show(_system(run))} * ({outer} - {inner})",
+        f"{angle} / 2 * (({outer})^2 - ({inner})^2) + 2 * {mm(ring.ends).show(run.solved.spec.system)} * ({outer} - {inner})",
         (),
         "",
         piece.piece.span,
@@ -124,7 +124,7 @@ def _used(run: Run, material: SolvedMaterial) -> Derivation | None:
     if not used:
         return None
     total = sum((use.amount * use.copies for use in used), Fraction(0))
-    system = _system(run)
+    system = run.solved.spec.system
     terms = (f"{use.copies} * {mm(use.amount).show(system)}" if use.copies > 1 else mm(use.amount).show(system) for use in used)
     said = " + ".join(terms)
     return Derivation(
@@ -149,10 +149,6 @@ def _reason(
     run: Run, name: str, value: Quantity, formula: str, names: list[str], known: Mapping[str, Derivation]
 ) -> Derivation:
     """A product or sum of named values, in words and with its numbers put in."""
-    system = _system(run)
+    system = run.solved.spec.system
     with_values = " ".join(known[word].value.show(system) if word in known else word for word in formula.split(" "))
     return Derivation(name, value, formula, with_values, tuple(names), "", None, "weight")
-
-
-def _system(run: Run) -> System:
-    return "inch" if run.solved.spec.units == "inches" else "metric"

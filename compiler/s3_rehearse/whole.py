@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from compiler.measure_text import System
 from compiler.quantity import mm
 from compiler.s2_solve.solved import Derivation
 from compiler.s3_rehearse.proofs.wrong_length import above
@@ -30,12 +29,11 @@ def _length(run: Run, name: str, piece: str) -> Derivation | None:
     depths = tuple(f"{hung}.depth" for hung in above(run, piece))
     if sum(run.solved.length(depth) for depth in depths) != run.drops[piece]:
         return None
-    system: System = "inch" if run.solved.spec.units == "inches" else "metric"
     return Derivation(
         name=name,
         value=mm(run.drops[piece]),
         formula=" + ".join(depths),
-        with_values=" + ".join(run.solved.values[depth].value.show(system) for depth in depths),
+        with_values=" + ".join(run.solved.values[depth].value.show(run.solved.spec.system) for depth in depths),
         inputs=depths,
         rounding="",
         span=None,

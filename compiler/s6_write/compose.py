@@ -59,7 +59,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
 
 def _other_units(say: Say) -> str:
     """The units of the spec, in which numbers are worked out, where the guide speaks in others."""
-    worked_in = "inch" if say.solved.spec.units == "inches" else "metric"
+    worked_in = say.solved.spec.system
     return "" if worked_in == say.system else "inches" if worked_in == "inch" else "cm"
 
 

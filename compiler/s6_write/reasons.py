@@ -8,7 +8,6 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from compiler.cloth.bench import Casing
-from compiler.quantity import System
 from compiler.s1_read.spec import EdgeName
 from compiler.s2_solve.equations import step_name
 from compiler.s2_solve.solved import Derivation, Solved
@@ -64,11 +63,10 @@ class _Words:
     def __init__(self, solved: Solved, titles: Mapping[str, str]) -> None:
         self._solved = solved
         self._titles = titles
-        self._system: System = "inch" if solved.spec.units == "inches" else "metric"
 
     def reason(self, derivation: Derivation) -> Reason:
         operation, place = self._operation(derivation), self._place(derivation)
-        value, label = derivation.value.show(self._system), self._label(derivation.name)
+        value, label = derivation.value.show(self._solved.spec.system), self._label(derivation.name)
         if derivation.origin == "step" and derivation.inputs and (title := self._titles.get(_key(derivation.name))):
             label = f"{label} for “{title}”"
         return Reason(
