@@ -10,9 +10,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from compiler.diagnostics import Fault, Span
-from compiler.formula.formula import Formula, parse_formula
-from compiler.s1_read.spec import (
+from furbelow.diagnose.fault import Fault, Span
+from furbelow.garment.solved import Allowance
+from furbelow.garment.spec import (
     Arg,
     BodyMeasure,
     Choice,
@@ -28,7 +28,7 @@ from compiler.s1_read.spec import (
     Worn,
     Written,
 )
-from compiler.s2_solve.solved import Takes
+from furbelow.measure.formula import Formula, parse_formula
 
 FILE = "garment.yaml"
 
@@ -79,7 +79,7 @@ class Work:
 
     technique: str
     args: Mapping[str, str]
-    takes: Sequence[Takes]
+    takes: Sequence[Allowance]
     kinds: Mapping[str, str] = field(default_factory=dict)
 
 
@@ -96,7 +96,7 @@ def garment(
     worn: Mapping[str, Any] | None = None,
     rounding: str = "0 mm",
     units: str = "metric",
-) -> tuple[Spec, dict[int, tuple[Takes, ...]]]:
+) -> tuple[Spec, dict[int, tuple[Allowance, ...]]]:
     """A spec, and what its steps take of the cloth."""
     page = Page()
     rounding_line = page.written("rounding", rounding)

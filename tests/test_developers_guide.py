@@ -18,7 +18,9 @@ def test_every_folder_named_there_exists() -> None:
 
 def test_every_folder_of_the_compiler_is_named_there() -> None:
     folders = {
-        f"compiler/{path.name}/" for path in (ROOT / "compiler").iterdir() if path.is_dir() and (path / "__init__.py").is_file()
+        f"compiler/furbelow/{path.name}/"
+        for path in (ROOT / "compiler" / "furbelow").iterdir()
+        if path.is_dir() and (path / "__init__.py").is_file()
     }
     assert [folder for folder in sorted(folders) if f"`{folder}`" not in GUIDE] == []
 

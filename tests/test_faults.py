@@ -8,13 +8,12 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 import pytest
-
-from compiler.diagnostics import Fault, in_reading_order
-from compiler.pipeline import Order, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.s1_read.spec import Spec
-from compiler.s2_solve.body import size_body
-from compiler.workroom import Workroom
+from furbelow.diagnose.fault import Fault, in_reading_order
+from furbelow.garment.spec import Spec
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
 
 FOLDER = Path(__file__).parent / "faults"
 SPECS = Path(__file__).parents[1] / "specs"

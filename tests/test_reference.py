@@ -5,12 +5,12 @@ from __future__ import annotations
 import json
 import re
 
-from compiler import resources
-from compiler.reference import LANGUAGE, PROOFS, gallery, language_page, proofs_page
-from compiler.s3_rehearse.proofs import proofs
-from compiler.techniques import techniques
+from furbelow import resources
+from furbelow.s3_rehearse.proofs import proofs
+from furbelow.techniques import techniques
+from furbelow.upkeep.reference import LANGUAGE, PROOFS, gallery, language_page, proofs_page
 
-ANEW = "stale: run `python -m compiler.reference`"
+ANEW = "stale: run `python -m furbelow.upkeep.reference`"
 
 
 def test_the_language_reference_is_fresh() -> None:
@@ -43,7 +43,9 @@ def test_every_key_of_a_spec_is_told() -> None:
     maps = [schema, *(kind for name, kind in schema["$defs"].items() if name != "step")]
     keys = {key for each in maps for key in each.get("properties", {})}
     assert len(keys) > 40
-    assert [key for key in sorted(keys) if not re.search(rf"^\| (\*\*)?{re.escape(key)}(\*\*)? \|", page, re.MULTILINE)] == []
+    assert [
+        key for key in sorted(keys) if not re.search(rf"^\| (\*\*)?{re.escape(key)}(\*\*)? \|", page, re.MULTILINE)
+    ] == []
 
 
 def test_every_proof_says_what_it_guarantees_and_what_it_cannot_know() -> None:

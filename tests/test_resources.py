@@ -5,11 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from furbelow import resources
 
-from compiler import resources
 
-
-@pytest.mark.parametrize("name", ["guide.html.j2", "guide.css", "guide.js", "guide.md.j2", "guide.typ", "fonts/letters.txt"])
+@pytest.mark.parametrize(
+    "name", ["guide.html.j2", "guide.css", "guide.js", "guide.md.j2", "guide.typ", "fonts/letters.txt"]
+)
 def test_a_template_is_found_in_the_checkout(name: str) -> None:
     assert resources.template(name).is_file()
 
@@ -28,7 +29,7 @@ def test_the_shipped_fonts_are_small() -> None:
 
 
 def test_in_an_installed_package_the_folders_lie_inside(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    package = tmp_path / "compiler"
+    package = tmp_path / "furbelow"
     for folder in ("_schemas", "_templates"):
         (package / folder).mkdir(parents=True)
     (package / "_templates" / "guide.css").write_text("installed")

@@ -7,15 +7,16 @@ import shlex
 from pathlib import Path
 
 import pytest
+from furbelow.verbs.command import run
 
-from compiler.command import run
 from tests.test_faults import changed
 
 ROOT = Path(__file__).parents[1]
 PAGE = ROOT / "specs" / "README.md"
 
 _BLOCK = re.compile(
-    r"(?:<!-- (?P<does>file|change): (?P<name>[\w.-]+) -->\n)?^```(?P<kind>\w+)\n(?P<text>.*?)^```$", re.DOTALL | re.MULTILINE
+    r"(?:<!-- (?P<does>file|change): (?P<name>[\w.-]+) -->\n)?^```(?P<kind>\w+)\n(?P<text>.*?)^```$",
+    re.DOTALL | re.MULTILINE,
 )
 
 

@@ -8,21 +8,21 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
+from furbelow.amend.amend import BEFORE_CUTTING, Amended, amend
+from furbelow.amend.fresh_guide import amended_files, fresh_guide
+from furbelow.amend.read_record import read_record
+from furbelow.amend.report import as_text, changes
+from furbelow.amend.verdict import Remedy
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.techniques import technique_of
+from furbelow.verbs.command import run
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from compiler.amend.amend import BEFORE_CUTTING, Amended, amend
-from compiler.amend.fresh_guide import amended_files, fresh_guide
-from compiler.amend.read_record import read_record
-from compiler.amend.tell import as_text, changes
-from compiler.amend.verdict import Remedy
-from compiler.command import run
-from compiler.diagnostics import Fault
-from compiler.pipeline import Order, Planned, plan, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.say import Say
-from compiler.techniques import technique_of
-from compiler.workroom import Workroom
 from tests.by_hand import given as written
 from tests.demos.demos import SPECS, order
 
@@ -73,16 +73,25 @@ def planned_cut(garment: str, size: str, piece: str) -> Fraction:
 
 
 def sentences(planned: Planned, start: int = 0, end: int | None = None) -> list[tuple[str, ...]]:
-    say = Say(planned.rehearsal.solved, planned.rehearsal.run.room)
+    say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room)
     return [
-        tuple(line for action in technique_of(done.step.step).tell(done, say).actions
-              for line in (action.text, action.check, action.tolerance, action.remedy))
+        tuple(
+            line
+            for action in technique_of(done.step.written).instructions(done, say).actions
+            for line in (action.text, action.check, action.tolerance, action.remedy)
+        )
         for done in planned.rehearsal.run.performed[start:end]
-    ]  # fmt: skip
+    ]
 
 
 def test_what_came_out_as_planned_changes_nothing() -> None:
-    found = amended("larkspur", "M", "ring: upper, length: 300 cm", "edge: flounce.top, length: 300 cm", "cut: lining, length: 158 cm")
+    found = amended(
+        "larkspur",
+        "M",
+        "ring: upper, length: 300 cm",
+        "edge: flounce.top, length: 300 cm",
+        "cut: lining, length: 158 cm",
+    )
     assert all(comparison.alike for _, comparison in changes(found))
     assert sentences(found.now) == sentences(found.planned)
     assert "nothing changes in the steps that follow" in as_text(found)
@@ -90,9 +99,11 @@ def test_what_came_out_as_planned_changes_nothing() -> None:
 
 def test_a_narrow_ring_gives_the_garment_whose_tier_was_so_long_from_the_start() -> None:
     found = amended("larkspur", "M", "ring: upper, length: 296 cm")
-    hand = by_hand("larkspur", "M", ("length: 300 cm", "length: 296 cm"), ("length: upper.length * fullness", "length: 600 cm"))
+    hand = by_hand(
+        "larkspur", "M", ("length: 300 cm", "length: 296 cm"), ("length: upper.length * fullness", "length: 600 cm")
+    )
     assert sentences(found.now, found.start) == sentences(hand, found.start)
-    gather = next(done for done in found.now.rehearsal.run.performed if done.step.step.technique == "gather")
+    gather = next(done for done in found.now.rehearsal.run.performed if done.step.written.technique == "gather")
     assert gather.facts["ratio"] == Fraction(600, 296)
 
 
@@ -102,9 +113,9 @@ def test_a_cut_that_came_out_short_gives_the_garment_of_that_cut() -> None:
     planned = {name: piece.cut_length for name, piece in found.planned.rehearsal.solved.pieces.items()}
     assert found.start == 0
     assert found.now.rehearsal.solved.pieces["flounce"].cut_length == 1750
-    assert {name: piece.cut_length for name, piece in found.now.rehearsal.solved.pieces.items() if name != "flounce"} == {
-        name: length for name, length in planned.items() if name != "flounce"
-    }
+    assert {
+        name: piece.cut_length for name, piece in found.now.rehearsal.solved.pieces.items() if name != "flounce"
+    } == {name: length for name, length in planned.items() if name != "flounce"}
     assert sentences(found.now) == sentences(hand)
 
 
@@ -118,12 +129,16 @@ def test_the_elastic_and_the_trim_follow_a_ring() -> None:
     ("length", "remedy", "said"),
     [
         ("289 cm", Remedy.EASE, "ease in 11 cm as you sew, 3.7 cm in each metre"),
-        ("287.5 cm", Remedy.CHOOSE, "the choice is yours: ease in 12.5 cm, 4.2 cm in each metre, or let the gathers out by as much"),
+        (
+            "287.5 cm",
+            Remedy.CHOOSE,
+            "the choice is yours: ease in 12.5 cm, 4.2 cm in each metre, or let the gathers out by as much",
+        ),
         ("284 cm", Remedy.LET_OUT, "let the gathers out by 16 cm, 5.3 cm in each metre"),
         ("309 cm", Remedy.CLOSER, "pull the gathers closer by 9 cm, 3 cm in each metre"),
         ("299.6 cm", Remedy.NONE, "within the rounding: go on"),
     ],
-)  # fmt: skip
+)
 def test_a_gathered_edge_is_brought_back_and_nothing_after_it_changes(length: str, remedy: Remedy, said: str) -> None:
     found = amended("larkspur", "M", f"edge: flounce.top, copy: 2, length: {length}")
     (finding,) = found.findings
@@ -131,7 +146,7 @@ def test_a_gathered_edge_is_brought_back_and_nothing_after_it_changes(length: st
     assert finding.verdict.remedy is remedy
     assert said in as_text(found)
     assert sentences(found.now) == sentences(found.planned)
-    assert found.now.rehearsal.run.performed[found.start - 1].step.step.technique == "gather"
+    assert found.now.rehearsal.run.performed[found.start - 1].step.written.technique == "gather"
 
 
 def test_a_stack_that_was_gathered_is_measured_by_its_name() -> None:
@@ -144,14 +159,18 @@ def test_a_stack_that_was_gathered_is_measured_by_its_name() -> None:
 
 def test_trimming_takes_in_the_tier_that_the_flounce_hangs_on() -> None:
     found = amended("larkspur", "M", "edge: flounce.top, length: 290 cm, do: trim")
-    hand = by_hand("larkspur", "M", ("length: 300 cm", "length: 290 cm"), ("length: upper.length * fullness", "length: 600 cm"))
+    hand = by_hand(
+        "larkspur", "M", ("length: 300 cm", "length: 290 cm"), ("length: upper.length * fullness", "length: 600 cm")
+    )
     assert sentences(found.now, found.start) == sentences(hand, found.start)
     assert "take the edge it is sewn to in by 10 cm, to 290 cm" in as_text(found)
 
 
 def test_gathers_drawn_to_a_length_that_is_no_longer_wanted_are_told_too() -> None:
     """The second flounce was measured, so the first is gathered as well: to 300 cm, and its tier is 296 cm round."""
-    found = amended("larkspur", "M", "ring: upper, copy: 1, length: 296 cm", "edge: flounce.top, copy: 2, length: 300 cm")
+    found = amended(
+        "larkspur", "M", "ring: upper, copy: 1, length: 296 cm", "edge: flounce.top, copy: 2, length: 300 cm"
+    )
     assumed = [finding for finding in found.findings if finding.assumed]
     assert [(finding.measured.copy, finding.wanted, finding.measured.value) for finding in assumed] == [(1, 2960, 3000)]
     assert assumed[0].verdict is not None
@@ -160,8 +179,10 @@ def test_gathers_drawn_to_a_length_that_is_no_longer_wanted_are_told_too() -> No
 
 def test_a_copy_that_came_out_narrow_has_its_own_numbers_until_all_meet() -> None:
     found = amended("larkspur", "M", "ring: upper, copy: 1, length: 296 cm")
-    hand = by_hand("larkspur", "M", ("length: 300 cm", "length: 296 cm"), ("length: upper.length * fullness", "length: 600 cm"))
-    assert found.now.rehearsal.run.performed[found.meet].step.step.technique == "stack layers"
+    hand = by_hand(
+        "larkspur", "M", ("length: 300 cm", "length: 296 cm"), ("length: upper.length * fullness", "length: 600 cm")
+    )
+    assert found.now.rehearsal.run.performed[found.meet].step.written.technique == "stack layers"
     assert sentences(found.now) == sentences(found.planned)
     assert sentences(found.copies[1], found.start) == sentences(hand, found.start)
     assert sentences(found.together, found.meet) == sentences(hand, found.meet)
@@ -232,16 +253,31 @@ def test_a_cloth_of_another_width_is_planned_anew_before_it_is_cut() -> None:
         ("ring: upper, copy: 3, length: 3 m", "FB711", "copy 3 of `upper` was measured, and there are 2"),
         ("edge: net_top, copy: 2, length: 150 cm", "FB711", "copy 2 of `net_top` was measured, and there is 1"),
         ("edge: lining.bottom, length: 156 cm", "FB711", "`lining.bottom` is not gathered in this garment"),
-        ("edge: flounce.top, length: 7 m", "FB712", "`flounce.top` was measured at 700 cm, 100 cm more than the 600 cm of cloth in it"),
-        ("edge: flounce.top, length: 280 cm, do: ease", "FB713",
-         "`flounce.top` is 20 cm too short, 6.67 % of 300 cm; that can't be mended with `ease`"),
-        ("edge: net_top, length: 155 cm, do: trim", "FB713", "`net_top` is sewn to no single piece that could be trimmed"),
+        (
+            "edge: flounce.top, length: 7 m",
+            "FB712",
+            "`flounce.top` was measured at 700 cm, 100 cm more than the 600 cm of cloth in it",
+        ),
+        (
+            "edge: flounce.top, length: 280 cm, do: ease",
+            "FB713",
+            "`flounce.top` is 20 cm too short, 6.67 % of 300 cm; that can't be mended with `ease`",
+        ),
+        (
+            "edge: net_top, length: 155 cm, do: trim",
+            "FB713",
+            "`net_top` is sewn to no single piece that could be trimmed",
+        ),
         ("edge: flounce.top, width: 3 m", "FB711", "`width` is no measure of the edge"),
         ("ring: upper", "FB711", "nothing is measured of the ring"),
         ("ring: upper, cut: upper, length: 3 m", "FB711", "this row measures `ring` and `cut`"),
         ("length: 3 m", "FB711", "this row measures no thing"),
         ("ring: upper, length: 3 m, do: ease", "FB711", "`do: ease` is for a gathered edge, and this is a ring"),
-        ("ring: upper, length: 3 kg", "FB121", "`length` is 3 kg, which is a weight; a length such as 383 cm is wanted"),
+        (
+            "ring: upper, length: 3 kg",
+            "FB121",
+            "`length` is 3 kg, which is a weight; a length such as 383 cm is wanted",
+        ),
         ("ring: upper, length: 3", "FB121", "`length` is 3, which is a number; a length such as 383 cm is wanted"),
         ("ring: upper, copy: 0, length: 3 m", "FB122", "`copy` is 0, and it must be more than 0"),
         ("ring: upper, copy: 1.5, length: 3 m", "FB122", "`copy` is 1.5, which is not whole"),
@@ -249,7 +285,7 @@ def test_a_cloth_of_another_width_is_planned_anew_before_it_is_cut() -> None:
         ("ring: upper, lenght: 3 m", "FB130", None),
         ("edge: flounce.top, length: 3 m, do: nothing", "FB133", None),
     ],
-)  # fmt: skip
+)
 def test_what_can_not_be_is_told_with_its_place(row: str, code: str, headline: str | None) -> None:
     fault = refused("larkspur", "M", row)[0]
     assert fault.code == code
@@ -302,7 +338,7 @@ def test_the_guide_opens_with_the_corrections_and_leaves_out_what_is_done() -> N
         " Let the gathers out by 16 cm, 5.3 cm in each metre."
     )
     assert step.check == "Each quarter measures 75 cm, all four 300 cm."
-    done = {f"step-{each.step.step.index + 1}" for each in found.now.rehearsal.run.performed[: found.start]}
+    done = {f"step-{each.step.written.index + 1}" for each in found.now.rehearsal.run.performed[: found.start]}
     assert not done & set(_keys(found))
     assert guide.cutting_steps == ()
 
@@ -323,7 +359,9 @@ def test_the_steps_of_an_odd_copy_stand_beside_those_of_the_others() -> None:
     assert len(figures) == len(set(figures))
 
 
-def test_the_command_writes_the_guide_and_tells_the_same_as_data(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+def test_the_command_writes_the_guide_and_tells_the_same_as_data(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
     kept = str(SPECS / "records" / "larkspur-m.yaml")
     call = ["amend", str(LARKSPUR), "--size", "M", "--measured", kept]
     assert run([*call, "--out", str(tmp_path / "out")]) == 0
@@ -337,8 +375,10 @@ def test_the_command_writes_the_guide_and_tells_the_same_as_data(tmp_path: Path,
     assert run([*call, "--format", "json"]) == 0
     told = json.loads(capsys.readouterr().out)
     assert [row["to_do"].split(",")[0] for row in told["measured"]] == [
-        "it stays so", "the choice is yours: ease in 12.5 cm", "pull the gathers closer by 1.5 cm",
-    ]  # fmt: skip
+        "it stays so",
+        "the choice is yours: ease in 12.5 cm",
+        "pull the gathers closer by 1.5 cm",
+    ]
     assert run(["amend", str(LARKSPUR), "--size", "M", "--measured", str(tmp_path / "none.yaml")]) == 1
 
 

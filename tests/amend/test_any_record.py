@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from furbelow.amend.amend import amend
+from furbelow.amend.fresh_guide import fresh_guide
+from furbelow.amend.read_record import Measured, read_record
+from furbelow.amend.report import as_data, as_text
+from furbelow.diagnose.fault import Span
+from furbelow.s6_write.guide.guide import Guide
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from compiler.amend.amend import amend
-from compiler.amend.fresh_guide import fresh_guide
-from compiler.amend.read_record import Measured, read_record
-from compiler.amend.tell import as_data, as_text
-from compiler.diagnostics import Span
-from compiler.s6_write.guide import Guide
 from tests.demos.demos import order
 
 HERE = Span("record.yaml", 1, 1, 1, 2)
@@ -29,7 +29,9 @@ def measurements(draw: st.DrawFn) -> Measured:
     usual = usual if size == "length" else {"flounce": 365, "upper": 170, "lining": 495, "waistband": 80}[name]
     value = draw(st.one_of(st.integers(usual - 60, usual + 60), st.integers(1, 20_000)))
     copy = draw(st.sampled_from((None, None, 1, 2)))
-    return Measured(kind, name, size, Fraction(value), copy, draw(st.sampled_from(("", "", "ease", "trim", "let out"))), HERE)
+    return Measured(
+        kind, name, size, Fraction(value), copy, draw(st.sampled_from(("", "", "ease", "trim", "let out"))), HERE
+    )
 
 
 @settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])

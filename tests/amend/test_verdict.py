@@ -5,10 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.amend.verdict import Remedy, Verdict, verdict
 from hypothesis import given
 from hypothesis import strategies as st
-
-from compiler.amend.verdict import Remedy, Verdict, verdict
 
 WANTED = Fraction(4000)
 
@@ -20,11 +19,18 @@ def _verdict(measured: str, do: str = "") -> Verdict | None:
 @pytest.mark.parametrize(
     ("measured", "remedy"),
     [
-        ("400", Remedy.NONE), ("399.9", Remedy.EASE), ("385", Remedy.EASE), ("384.9", Remedy.CHOOSE),
-        ("383", Remedy.CHOOSE), ("380", Remedy.CHOOSE), ("379.9", Remedy.LET_OUT), ("300", Remedy.LET_OUT),
-        ("400.1", Remedy.CLOSER), ("450", Remedy.CLOSER),
+        ("400", Remedy.NONE),
+        ("399.9", Remedy.EASE),
+        ("385", Remedy.EASE),
+        ("384.9", Remedy.CHOOSE),
+        ("383", Remedy.CHOOSE),
+        ("380", Remedy.CHOOSE),
+        ("379.9", Remedy.LET_OUT),
+        ("300", Remedy.LET_OUT),
+        ("400.1", Remedy.CLOSER),
+        ("450", Remedy.CLOSER),
     ],
-)  # fmt: skip
+)
 def test_15_cm_in_4_m_is_eased_and_over_20_cm_let_out(measured: str, remedy: Remedy) -> None:
     """Common practice, no source."""
     found = _verdict(measured)

@@ -23,7 +23,7 @@ ROUNDS = 11
 
 def main() -> None:
     with tempfile.TemporaryDirectory() as out:
-        furbelow = [sys.executable, "-m", "compiler"]
+        furbelow = [sys.executable, "-m", "furbelow"]
         make = [*furbelow, "make", SPEC, "--size", "M", "--out"]
         calls = {
             "bare interpreter": [sys.executable, "-c", "pass"],

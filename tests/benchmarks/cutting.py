@@ -14,14 +14,15 @@ from fractions import Fraction
 from math import inf
 from time import process_time
 
-from compiler.s4_cut.exact import Limits, Work
-from compiler.s4_cut.grid import scale_of
-from compiler.s4_cut.in_lanes import in_lanes
-from compiler.s4_cut.planner import best_plan, plain_plan, plan_cutting
-from compiler.s4_cut.pool import pooled
-from compiler.s4_cut.problem import Bolt, CutPrices, Grain, Strip
-from compiler.s4_cut.through_cuts import cut_apart
-from compiler.s4_cut.trade import trade_off
+from furbelow.s4_cut.lanes.exact import Limits, Work
+from furbelow.s4_cut.lanes.grid import scale_of
+from furbelow.s4_cut.lanes.in_lanes import in_lanes
+from furbelow.s4_cut.lanes.pool import pooled
+from furbelow.s4_cut.planner import best_plan, plain_plan, plan_cutting
+from furbelow.s4_cut.problem import Bolt, CutPrices, Grain, Strip
+from furbelow.s4_cut.through_cuts import cut_apart
+from furbelow.s4_cut.trade_off import trade_off
+
 from tests.s4_cut.cases import PRICES, Case, class_of_thirty, cm
 from tests.s4_cut.verify_plan import faults
 
@@ -34,9 +35,7 @@ def garment(number: int) -> Case:
     fullness = rng.choice([Fraction(3, 2), Fraction(2), Fraction(5, 2)])
 
     def tier(name: str, length: Fraction | int, depths: tuple[int, int], joins: int) -> Strip:
-        return Strip(
-            name, cm(int(length) // 5 * 5), cm(rng.randrange(*depths)), layers, True, cm(1), cm(30), joins
-        )
+        return Strip(name, cm(int(length) // 5 * 5), cm(rng.randrange(*depths)), layers, True, cm(1), cm(30), joins)
 
     strips = [tier("upper", upper, (12, 30), 2), tier("flounce", upper * fullness, (15, 40), 2)]
     if rng.random() < 0.4:
@@ -67,9 +66,7 @@ def garments(many: int) -> None:
         plain_cloth += plain_plan(*case).laid_length
     ordered = sorted(times)
     print(f"  proven {proven} of {many}; not proven: {', '.join(gaps) or 'none'}")
-    print(
-        f"  seconds: median {ordered[many // 2]:.2f}, 9 in 10 {ordered[many * 9 // 10]:.2f}, max {ordered[-1]:.2f}"
-    )
+    print(f"  seconds: median {ordered[many // 2]:.2f}, 9 in 10 {ordered[many * 9 // 10]:.2f}, max {ordered[-1]:.2f}")
     print(f"  cloth {float(cloth) / 1000:.1f} m, first fit {float(plain_cloth) / 1000:.1f} m")
 
 
@@ -127,9 +124,7 @@ def check_problem() -> None:
     began = process_time()
     for plan in trade_off(strips, Bolt(cm(140), cm(10)), PRICES):
         told = "proven" if plan.proven else "not proven"
-        print(
-            f"  {float(plan.laid_length) / 1000:5.1f} m, {plan.joins} joins, {plan.setups} sections, {told}"
-        )
+        print(f"  {float(plan.laid_length) / 1000:5.1f} m, {plan.joins} joins, {plan.setups} sections, {told}")
     print(f"  seconds: {process_time() - began:.2f} for the whole table")
 
 

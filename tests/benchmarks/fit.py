@@ -7,7 +7,8 @@ from __future__ import annotations
 
 import time
 
-from compiler.fit.fit import fit
+from furbelow.fit.fit import fit
+
 from tests.demos.demos import order
 
 CASES = (

@@ -36,7 +36,11 @@ def main() -> int:
     stopped: list[int] = []
     signal.signal(signal.SIGINT, lambda number, _frame: stopped.append(number))
     began = time.perf_counter()
-    kinds = [("", mutant, told.specs), ("random file, ", random_file, told.files), ("formulas, ", formulas, told.formulas)]
+    kinds = [
+        ("", mutant, told.specs),
+        ("random file, ", random_file, told.files),
+        ("formulas, ", formulas, told.formulas),
+    ]
     inputs = (each for kind, make, count in kinds for each in [(kind, make)] * count)
     for number, (kind, make) in enumerate(inputs, told.seed):
         if told.only not in (None, number):

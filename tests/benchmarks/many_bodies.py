@@ -10,9 +10,10 @@ import time
 from collections import Counter
 from statistics import median
 
-from compiler.pipeline import Order, prove_each
-from compiler.s1_read.read_wearers import read_wearers
-from compiler.workroom import Workroom
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, prove_each
+from furbelow.s1_read.read_wearers import read_wearers
+
 from tests.bodies.survey import bodies, roster, skirt
 from tests.demos.demos import spec as demo
 
@@ -43,7 +44,9 @@ def main() -> None:
             seconds, refused = prove_class(garment, whole)
             many.append(seconds / MANY)
         ratio = median(many) / median(few)
-        print(f"{garment}: {median(few) * 1000:.2f} ms a body at {FEW}, {median(many) * 1000:.2f} ms at {MANY:,}, ratio {ratio:.3f}")
+        print(
+            f"{garment}: {median(few) * 1000:.2f} ms a body at {FEW}, {median(many) * 1000:.2f} ms at {MANY:,}, ratio {ratio:.3f}"
+        )
         print("  refused: " + (", ".join(f"{code} {count}" for code, count in refused.most_common()) or "none"))
 
 

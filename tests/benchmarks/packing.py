@@ -2,7 +2,7 @@
 
     python -m tests.benchmarks.packing tests/data/hopper_turton_C.json --seconds 2
 
-Takes any file with the shape {"instances": [{"name", "width", "rects": [[width, height], ...], "optimum"}]}; an
+Allowance any file with the shape {"instances": [{"name", "width", "rects": [[width, height], ...], "optimum"}]}; an
 optimum of null is replaced by our own lower bound, and so are all with --turns. Seconds are those of one core
 (process time), so that a busy machine does not change the figures. rectpack gets all its named algorithms and sort
 orders on each instance; each has to fit everything into one less than the best so far, as often as it can; its figure
@@ -19,8 +19,9 @@ from itertools import product
 from pathlib import Path
 from typing import Any
 
-from compiler.s4_cut.rectangles import TooWide, pack
-from compiler.s4_cut.rectangles_bound import least_length
+from furbelow.s4_cut.panels.rectangles import TooWide, pack
+from furbelow.s4_cut.panels.rectangles_bound import least_length
+
 from tests.s4_cut.overlap import faults_of
 
 

@@ -6,10 +6,10 @@ Run: python -m tests.benchmarks.solving
 from pathlib import Path
 from time import process_time
 
-from compiler.s1_read.read_spec import read_spec
-from compiler.s2_solve.body import size_body
-from compiler.s2_solve.solve import prepare
-from compiler.techniques.bookings import bookings
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+from furbelow.s2_solve.solve import prepare
+from furbelow.techniques.shared.allowances import allowances
 
 SPECS = sorted((Path(__file__).parents[2] / "specs").glob("*.yaml"))
 BODIES = 2000
@@ -19,7 +19,7 @@ def main() -> None:
     for path in SPECS:
         spec = read_spec(path).value
         assert spec
-        takes = bookings(spec)
+        takes = allowances(spec)
         start = process_time()
         system = prepare(spec, takes)
         prepared = process_time()
@@ -28,8 +28,10 @@ def main() -> None:
             assert system.solve("bench", body, {}).ok
         solved = process_time()
         each = (solved - prepared) / BODIES
-        print(f"{path.stem}: prepared in {(prepared - start) * 1000:.1f} ms, {each * 1000:.2f} ms a body, "
-              f"{BODIES} bodies in {solved - prepared:.2f} s")  # fmt: skip
+        print(
+            f"{path.stem}: prepared in {(prepared - start) * 1000:.1f} ms, {each * 1000:.2f} ms a body, "
+            f"{BODIES} bodies in {solved - prepared:.2f} s"
+        )
 
 
 if __name__ == "__main__":

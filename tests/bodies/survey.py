@@ -11,8 +11,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from random import Random
 
-from compiler.s1_read.read_spec import read_spec
-from compiler.s1_read.spec import Spec
+from furbelow.garment.spec import Spec
+from furbelow.s1_read.read_spec import read_spec
 
 ROOT = Path(__file__).parents[2]
 SURVEY = ROOT / "tests" / "data" / "ansur2_sample.csv"

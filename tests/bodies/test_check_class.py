@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from furbelow.verbs.command import run
 
-from compiler.command import run
 from tests.bodies.survey import roster, skirt_text
 
 CLASS = [(850, 1011, 942), (727, 1100, 1035), (700, 1080, 1000), (727, 987, 700)]
@@ -20,7 +20,9 @@ def files(tmp_path: Path) -> tuple[str, str]:
     return str(spec), str(table)
 
 
-def test_refusals_are_counted_by_reason_with_the_wearers(files: tuple[str, str], capsys: pytest.CaptureFixture[str]) -> None:
+def test_refusals_are_counted_by_reason_with_the_wearers(
+    files: tuple[str, str], capsys: pytest.CaptureFixture[str]
+) -> None:
     spec, table = files
     assert run(["check", spec, "--class", table]) == 1
     told = capsys.readouterr()

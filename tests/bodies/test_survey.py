@@ -9,8 +9,8 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from furbelow.verbs.command import run
 
-from compiler.command import run
 from tests.bodies.survey import bodies, roster, skirt_text, survey
 
 _INCH = 25.4
@@ -38,10 +38,13 @@ def _columns() -> tuple[np.ndarray, np.ndarray, np.ndarray]:
 def _in_range() -> np.ndarray:
     waist, hip, height = _columns()
     return (
-        (waist >= 22 * _INCH) & (waist <= 54 * _INCH)
-        & (hip >= 30 * _INCH) & (hip <= 60 * _INCH)
-        & (height >= 34 * _INCH) & (height <= 48 * _INCH)
-    )  # fmt: skip
+        (waist >= 22 * _INCH)
+        & (waist <= 54 * _INCH)
+        & (hip >= 30 * _INCH)
+        & (hip <= 60 * _INCH)
+        & (height >= 34 * _INCH)
+        & (height <= 48 * _INCH)
+    )
 
 
 def _refused(told: dict[str, object], code: str) -> set[int]:
@@ -85,4 +88,8 @@ def test_noise_makes_other_bodies_of_the_same_build() -> None:
     assert drawn[:800] == survey()
     assert len(set(drawn)) > 1990
     assert bodies(2000) == drawn
-    assert all(abs(a - b) <= 8 for one, other in zip(drawn, survey() * 3, strict=False) for a, b in zip(one, other, strict=True))
+    assert all(
+        abs(a - b) <= 8
+        for one, other in zip(drawn, survey() * 3, strict=False)
+        for a, b in zip(one, other, strict=True)
+    )

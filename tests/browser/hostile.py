@@ -8,8 +8,8 @@ from pathlib import Path
 from typing import Any
 
 import yaml
+from furbelow.s1_read.read_spec import read_spec
 
-from compiler.s1_read.read_spec import read_spec
 from tests.s6_write.probes import PROBES
 
 SPECS = Path(__file__).parents[2] / "specs"
@@ -72,10 +72,13 @@ def hostile_spec(turn: int, *, broken_rule: bool = False) -> str:
     said = (text.replace("{", "(").replace("}", ")") for text in texts)
     tree["techniques"] = {
         "wax seam": {
-            "about": next(said), "works on": "seam", "leaves": "neatened", "cautions": {"heat": next(said)},
+            "about": next(said),
+            "works on": "seam",
+            "leaves": "neatened",
+            "cautions": {"heat": next(said)},
             "do": [next(said), {"say": next(said), "check": next(said), "tolerance": next(said), "remedy": next(said)}],
         }
-    }  # fmt: skip
+    }
     at = next(number for number, step in enumerate(tree["steps"]) if step.get("neaten") == {"seam": "lining.ends"})
     tree["steps"][at] = {"wax seam": {"seam": "lining.ends"}, "tip": next(texts)}
     deep = "900 cm" if broken_rule else "1 cm"
@@ -87,7 +90,10 @@ def hostile_class() -> str:
     """A wearer for each chunk of probes, and one whose measure is out of range, to be told as missing."""
     bodies = [f"{70 + number} cm" for number in range(len(CHUNKS))] + ["170 cm"]
     wearers = [
-        {"wearer": name, "body": {"waist_girth": waist, "hip_girth": "104 cm", "waist_height": "104 cm", "knee_height": "46 cm"}}
+        {
+            "wearer": name,
+            "body": {"waist_girth": waist, "hip_girth": "104 cm", "waist_height": "104 cm", "knee_height": "46 cm"},
+        }
         for name, waist in zip([*CHUNKS, f"out {CHUNKS[0]}"[:LINE]], bodies, strict=True)
     ]
     return written({"class": CHUNKS[3], "wearers": wearers})

@@ -8,9 +8,9 @@ from typing import Literal
 
 import pikepdf
 import pytest
+from furbelow.verbs.command import run
 from playwright.sync_api import Browser
 
-from compiler.command import run
 from tests.browser.conftest import watched
 
 Look = Literal["light", "dark"]

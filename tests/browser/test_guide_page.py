@@ -10,11 +10,11 @@ from typing import Any, Literal
 
 import pikepdf
 import pytest
+from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.pages.page import html
+from furbelow.s6_write.pages.prose import visible
 from playwright.sync_api import Browser, BrowserContext, Page
 
-from compiler.s6_write.guide import Guide
-from compiler.s6_write.page import html
-from compiler.s6_write.prose import visible
 from tests.browser.conftest import watched
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, many_figures, with_text_everywhere
@@ -211,7 +211,9 @@ def test_a_number_opens_its_reason_with_the_keyboard_and_a_link_opens_another(
     context.close()
 
 
-def test_a_link_to_a_reason_shows_it_where_the_browser_would_leave_it_closed(context: BrowserContext, guide_file: Path) -> None:
+def test_a_link_to_a_reason_shows_it_where_the_browser_would_leave_it_closed(
+    context: BrowserContext, guide_file: Path
+) -> None:
     page = context.new_page()
     page.goto(f"{guide_file.as_uri()}#why-flounce.cut_length")
     _in_view(page, "why-flounce.cut_length")
@@ -231,7 +233,9 @@ def test_print_leaves_out_a_reason_that_is_closed(browser: Browser, guide_file: 
     if opened:
         _open_all(page)
     page.emulate_media(media="print")
-    shown = page.locator("summary, .reason").evaluate_all("all => all.filter(each => each.getBoundingClientRect().height > 0).length")
+    shown = page.locator("summary, .reason").evaluate_all(
+        "all => all.filter(each => each.getBoundingClientRect().height > 0).length"
+    )
     assert shown == (4 + 5 if opened else 0)
     # A line parts each measurement from the next, whether or not something between them is left out.
     lines = page.locator(".facts tbody tr:visible").evaluate_all(
@@ -288,10 +292,7 @@ def test_figures_stand_beside_the_steps_on_a_wide_screen_and_above_on_a_narrow_o
         context = browser.new_context(viewport={"width": width, "height": 800})
         page = watched(context, guide_file).page
         places.append(
-            [
-                page.locator(f"#operation-join-upper {what}").first.bounding_box()
-                for what in ("figure", ".steps")
-            ]
+            [page.locator(f"#operation-join-upper {what}").first.bounding_box() for what in ("figure", ".steps")]
         )
         context.close()
     (wide_figure, wide_steps), (narrow_figure, narrow_steps) = places

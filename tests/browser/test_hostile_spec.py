@@ -6,10 +6,10 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from furbelow.s6_write.pages.prose import without_unseen
+from furbelow.verbs.command import run
 from playwright.sync_api import Browser, Page, expect
 
-from compiler.command import run
-from compiler.s6_write.prose import without_unseen
 from tests.browser.conftest import Watched, watched
 from tests.browser.hostile import CHUNKS, LINE, READ, hostile_class, hostile_spec
 from tests.preview.running import SPECS, running
@@ -17,15 +17,82 @@ from tests.s6_write.probes import PROBES
 
 # What the pages are made of, and what a maker's Markdown may add to them.
 PAGE = {
-    "html", "head", "meta", "title", "style", "body", "a", "header", "div", "button", "h1", "p", "main", "nav",
-    "h2", "ol", "li", "section", "figure", "svg", "path", "text", "g", "rect", "figcaption", "table", "caption",
-    "thead", "tbody", "tr", "th", "td", "span", "ul", "b", "small", "article", "h3", "label", "input", "dl", "dt",
-    "dd", "form", "progress", "script", "details", "summary",
-}  # fmt: skip
+    "html",
+    "head",
+    "meta",
+    "title",
+    "style",
+    "body",
+    "a",
+    "header",
+    "div",
+    "button",
+    "h1",
+    "p",
+    "main",
+    "nav",
+    "h2",
+    "ol",
+    "li",
+    "section",
+    "figure",
+    "svg",
+    "path",
+    "text",
+    "g",
+    "rect",
+    "figcaption",
+    "table",
+    "caption",
+    "thead",
+    "tbody",
+    "tr",
+    "th",
+    "td",
+    "span",
+    "ul",
+    "b",
+    "small",
+    "article",
+    "h3",
+    "label",
+    "input",
+    "dl",
+    "dt",
+    "dd",
+    "form",
+    "progress",
+    "script",
+    "details",
+    "summary",
+}
 MARKDOWN = {
-    "p", "strong", "em", "code", "pre", "blockquote", "h1", "h2", "h3", "h4", "h5", "h6", "ul", "ol", "li", "hr",
-    "br", "a", "table", "thead", "tbody", "tr", "th", "td", "del",
-}  # fmt: skip
+    "p",
+    "strong",
+    "em",
+    "code",
+    "pre",
+    "blockquote",
+    "h1",
+    "h2",
+    "h3",
+    "h4",
+    "h5",
+    "h6",
+    "ul",
+    "ol",
+    "li",
+    "hr",
+    "br",
+    "a",
+    "table",
+    "thead",
+    "tbody",
+    "tr",
+    "th",
+    "td",
+    "del",
+}
 KINDS = "(of) => [...new Set([...of.querySelectorAll('*')].map((each) => each.localName))]"
 ACTS = """(of) => [...of.querySelectorAll('*')].flatMap((each) => [...each.attributes]
     .filter((attribute) => /^on|^style$|^srcdoc$|^formaction$/i.test(attribute.name)
@@ -81,7 +148,12 @@ def test_no_text_of_a_spec_acts_in_its_guide(browser: Browser, tmp_path: Path, t
     drawings = sorted(out.rglob("*.svg"))
     for drawing in drawings[:: max(1, len(drawings) // 4)]:
         alone = watched(context, drawing)
-        assert alone.page.evaluate("document.querySelectorAll('script, foreignObject, a, image, style, parsererror').length") == 0
+        assert (
+            alone.page.evaluate(
+                "document.querySelectorAll('script, foreignObject, a, image, style, parsererror').length"
+            )
+            == 0
+        )
         assert alone.page.evaluate("window.hacks") == 0
         quiet(alone, [drawing])
         alone.page.close()
@@ -106,7 +178,9 @@ def test_no_name_of_a_wearer_or_text_of_a_spec_acts_in_the_pages_of_a_class(brow
     told = " ".join(seen.page.locator("main").inner_text().split())
     assert all(without_unseen(chunk).split()[0] in told for chunk in CHUNKS)
     assert "Not made" in told
-    assert {path.parent for path in out.rglob("guide.html")} == {out / path.name for path in out.iterdir() if path.is_dir()}
+    assert {path.parent for path in out.rglob("guide.html")} == {
+        out / path.name for path in out.iterdir() if path.is_dir()
+    }
     context.close()
 
 
@@ -145,7 +219,9 @@ def test_no_text_of_a_spec_acts_in_the_preview_sound_or_at_fault(browser: Browse
             expect(page.locator("body")).to_have_attribute("data-guide", guide)
             expect(page.locator("#report")).to_contain_text("<script>hacked()</script>")
             assert page.locator("#report *").count() == 0
-            assert page.evaluate("[window.hacks, document.scripts.length, document.querySelectorAll('img').length]") == [0, 1, 0]
+            assert page.evaluate(
+                "[window.hacks, document.scripts.length, document.querySelectorAll('img').length]"
+            ) == [0, 1, 0]
         context.close()
     assert said == []
     assert all(url.startswith(f"http://127.0.0.1:{port}/") for url in asked), asked

@@ -5,10 +5,10 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from furbelow.s6_write.figures import advances
+from furbelow.s6_write.pages.page import html
 from playwright.sync_api import Browser
 
-from compiler.s6_write.figures import advances
-from compiler.s6_write.page import html
 from tests.s6_write.sample_guide import GUIDE
 
 WIDTHS = """async ([weight, letters]) => {

@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from furbelow.resources import template
 from playwright.sync_api import Browser, Page, expect
 
-from compiler.resources import template
 from tests.preview.running import SPECS, running
 
 LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
@@ -94,7 +94,10 @@ EDITS = {
     "a title": [("title: Larkspur dancing", "title: Tansy <b>dancing</b>")],
     "a measure that most of the drawings show": [("length: 300 cm", "length: 310 cm")],
     "a choice that changes counts": [("layers of net, default: 2", "layers of net, default: 3")],
-    "no notes, and another word for a piece": [(LARKSPUR[LARKSPUR.index("notes:") :], ""), ("about: upper tier", "about: yoke")],
+    "no notes, and another word for a piece": [
+        (LARKSPUR[LARKSPUR.index("notes:") :], ""),
+        ("about: upper tier", "about: yoke"),
+    ],
     "a step less": [("  - press: {piece: lining}\n", "")],
     "a step more": [("  - press: {piece: lining}\n", "  - press: {piece: lining}\n  - press: {piece: upper}\n")],
     "a part more, and a step moved": [
@@ -128,7 +131,9 @@ def test_a_guide_brought_up_to_date_is_the_guide_loaded_anew(
     assert page.evaluate(AS_TOLD) == first
 
 
-def test_what_is_not_new_stays_in_the_page_with_its_ticks(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:
+def test_what_is_not_new_stays_in_the_page_with_its_ticks(
+    opened: tuple[Page, list[str], list[str]], spec: Path
+) -> None:
     page = opened[0]
     guide = page.frame_locator("iframe:not(.coming)")
     guide.locator(".step input").nth(4).check(force=True)
@@ -164,7 +169,10 @@ def test_the_guides_script_hears_its_own_controls() -> None:
     script = template("guide.js").read_text(encoding="utf-8")
     heard = re.findall(r"^ *(?:(\w+)\.)?addEventListener\(\"(\w+)\"", script, re.MULTILINE)
     # To show a reason, or the state of a button, a second time does no harm.
-    assert [each for each in heard if each[0] not in ("box", "dark", "large")] == [("", "hashchange"), ("system", "change")]
+    assert [each for each in heard if each[0] not in ("box", "dark", "large")] == [
+        ("", "hashchange"),
+        ("system", "change"),
+    ]
 
 
 def test_hostile_text_in_a_fault_stays_text(opened: tuple[Page, list[str], list[str]], spec: Path) -> None:

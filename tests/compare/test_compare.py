@@ -7,13 +7,13 @@ import re
 from pathlib import Path
 
 import pytest
+from furbelow.compare.compare import Comparison, as_data, as_text, compare
+from furbelow.garment.workroom import Workroom
+from furbelow.measure.quantity import parse_quantity
+from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.verbs.command import run
 
-from compiler.command import run
-from compiler.compare import Comparison, as_data, as_text, compare
-from compiler.pipeline import Order, Planned, plan, prove
-from compiler.quantity import parse_quantity
-from compiler.s1_read.read_spec import read_spec
-from compiler.workroom import Workroom
 from tests.demos.demos import NAMES, SPECS, order, spec, theatre
 
 
@@ -54,7 +54,11 @@ def test_a_garment_beside_itself_changes_nothing(name: str) -> None:
 
 def test_the_numbers_of_two_sizes_are_told_with_their_difference() -> None:
     numbers = {change.name: change for change in _between(_planned("larkspur", "M"), _planned("larkspur", "L")).numbers}
-    assert (numbers["waist_girth"].before, numbers["waist_girth"].after, numbers["waist_girth"].by) == ("78 cm", "88 cm", "+10 cm")
+    assert (numbers["waist_girth"].before, numbers["waist_girth"].after, numbers["waist_girth"].by) == (
+        "78 cm",
+        "88 cm",
+        "+10 cm",
+    )
     assert numbers["waistband.cut_length"].by == "+20 cm"
     assert "upper.length" not in numbers  # the same in every size
     for change in numbers.values():
@@ -80,10 +84,19 @@ def test_a_step_that_is_new_and_one_that_is_gone_are_told_as_such() -> None:
 
 
 def test_a_changed_seam_shows_in_the_step_and_in_the_cut_size() -> None:
-    wider = _rewritten("foxglove", "C", ("attach: {edge: flounce.top, to: panel.bottom, seam: 1 cm}",
-                                         "attach: {edge: flounce.top, to: panel.bottom, seam: 15 mm}"))  # fmt: skip
+    wider = _rewritten(
+        "foxglove",
+        "C",
+        (
+            "attach: {edge: flounce.top, to: panel.bottom, seam: 1 cm}",
+            "attach: {edge: flounce.top, to: panel.bottom, seam: 15 mm}",
+        ),
+    )
     found = _between(_planned("foxglove", "C"), wider)
-    assert {change.name: change.by for change in found.numbers} == {"panel.cut_depth": "+5 mm", "flounce.cut_depth": "+5 mm"}
+    assert {change.name: change.by for change in found.numbers} == {
+        "panel.cut_depth": "+5 mm",
+        "flounce.cut_depth": "+5 mm",
+    }
     changed = next(step for step in found.steps if step.title.startswith("Sew the flounce"))
     assert any("1 cm from the edge" in line for line in changed.gone)
     assert any("1.5 cm from the edge" in line for line in changed.come)
@@ -109,7 +122,9 @@ def test_the_command_compares_two_sizes_and_two_files(tmp_path: Path, capsys: py
     assert told["after"] == "size 16"
     assert [change["name"] for change in told["numbers"]][:2] == ["waist_girth", "hip_girth"]
     second = tmp_path / "marigold.yaml"
-    second.write_text((SPECS / "marigold.yaml").read_text(encoding="utf-8").replace("7.50 EUR/yd", "9 EUR/yd"), encoding="utf-8")
+    second.write_text(
+        (SPECS / "marigold.yaml").read_text(encoding="utf-8").replace("7.50 EUR/yd", "9 EUR/yd"), encoding="utf-8"
+    )
     assert run(["compare", first, str(second), "--size", "16"]) == 0
     out = capsys.readouterr().out
     assert "lawn.price  8.20 EUR/m -> 9.84 EUR/m" in out

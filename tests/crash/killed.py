@@ -22,7 +22,7 @@ Files = dict[str, bytes]
 
 
 def command(spec: Path, out: Path) -> list[str]:
-    return [sys.executable, "-m", "compiler", "make", str(spec), "--size", "B", "--no-pdf", "--out", str(out)]
+    return [sys.executable, "-m", "furbelow", "make", str(spec), "--size", "B", "--no-pdf", "--out", str(out)]
 
 
 def quick_environment(room: Path) -> dict[str, str]:
@@ -47,7 +47,9 @@ class Killing:
         text = SPEC.read_text(encoding="utf-8")
         self.specs = (self.room / "one.yaml", self.room / "two.yaml")
         self.specs[0].write_text(text, encoding="utf-8")
-        self.specs[1].write_text(text.replace("title: Foxglove", "title: Teasel").replace("depth: 18 cm", "depth: 20 cm"))
+        self.specs[1].write_text(
+            text.replace("title: Foxglove", "title: Teasel").replace("depth: 18 cm", "depth: 20 cm")
+        )
         self.sets: list[Files] = []
         self.environment = quick_environment(self.room)
         for spec in self.specs:
@@ -71,9 +73,12 @@ class Killing:
         """Begins a make and kills it: anywhere, while it is writing passing files, or while it renames them."""
         moment = self.luck.choice(("anywhere", "writing", "renaming"))
         process = subprocess.Popen(
-            command(self.specs[which], self.folder), cwd=ROOT, env=self.environment,
-            stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
-        )  # fmt: skip
+            command(self.specs[which], self.folder),
+            cwd=ROOT,
+            env=self.environment,
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+        )
         if moment == "anywhere":
             time.sleep(self.luck.random() * self.takes)
         else:

@@ -12,8 +12,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from furbelow.verbs.command import run
 
-from compiler.command import run
 from tests.crash.killed import LIST, ROOT, Files, command, contents, quick_environment
 
 LARKSPUR = ROOT / "specs" / "larkspur.yaml"
@@ -32,7 +32,9 @@ def changed(tmp_path: Path) -> Path:
     """The spec with another title and another length, so that every page is new."""
     file = tmp_path / "changed.yaml"
     text = LARKSPUR.read_text(encoding="utf-8")
-    file.write_text(text.replace("title: Larkspur", "title: Tansy").replace("length: 300 cm", "length: 320 cm"), encoding="utf-8")
+    file.write_text(
+        text.replace("title: Larkspur", "title: Tansy").replace("length: 300 cm", "length: 320 cm"), encoding="utf-8"
+    )
     return file
 
 
@@ -77,9 +79,14 @@ def refuse_writing(monkeypatch: pytest.MonkeyPatch, number: int) -> None:
     ],
 )
 def test_a_guide_that_can_not_be_written_names_the_place_and_a_mend_and_leaves_the_old_one(
-    tmp_path: Path, changed: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str],
-    number: int, reason: str, mend: str,
-) -> None:  # fmt: skip
+    tmp_path: Path,
+    changed: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+    number: int,
+    reason: str,
+    mend: str,
+) -> None:
     out = tmp_path / "out"
     assert run(one(LARKSPUR, out)) == 0
     before = contents(out)
@@ -116,16 +123,22 @@ def test_a_class_that_can_not_be_written_keeps_its_old_site_whole(
     assert contents(out) == before
 
 
-def in_a_process(call: list[str], room: Path, before: tuple[str, ...] = (), largest: int | None = None) -> subprocess.CompletedProcess[str]:
+def in_a_process(
+    call: list[str], room: Path, before: tuple[str, ...] = (), largest: int | None = None
+) -> subprocess.CompletedProcess[str]:
     def limit() -> None:
         if largest is not None:
             resource.setrlimit(resource.RLIMIT_FSIZE, (largest, largest))
 
     return subprocess.run(
         [*before, *command(Path("x"), Path("y"))[:3], *call],
-        cwd=ROOT, env={**quick_environment(room), "PYTHONDONTWRITEBYTECODE": "1"}, preexec_fn=limit,
-        capture_output=True, text=True, check=False,
-    )  # fmt: skip
+        cwd=ROOT,
+        env={**quick_environment(room), "PYTHONDONTWRITEBYTECODE": "1"},
+        preexec_fn=limit,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
 
 
 @pytest.mark.parametrize("kind", ["guide", "class"])
@@ -204,7 +217,9 @@ def test_a_folder_that_is_read_only_is_told_and_stays(tmp_path: Path, roster: Pa
 
     # Root may write anywhere, unless it gives that right up.
     plain = () if os.geteuid() else ("setpriv", "--bounding-set=-all", "--inh-caps=-all")
-    if plain and (not shutil.which("setpriv") or subprocess.run([*plain, "true"], capture_output=True, check=False).returncode):
+    if plain and (
+        not shutil.which("setpriv") or subprocess.run([*plain, "true"], capture_output=True, check=False).returncode
+    ):
         pytest.skip("root can't give up its rights here")
     assert run(call(LARKSPUR)) == 0
     before = contents(out)

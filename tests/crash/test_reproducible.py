@@ -22,10 +22,12 @@ def compiled(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def made(folder: Path, compiled: Path, environment: dict[str, str], cwd: Path = ROOT, spec: Path = SPEC) -> Files:
     run = subprocess.run(
-        [sys.executable, "-m", "compiler", "make", str(spec), "--size", "B", "--out", str(folder)],
-        cwd=cwd, capture_output=True, check=False,
+        [sys.executable, "-m", "furbelow", "make", str(spec), "--size", "B", "--out", str(folder)],
+        cwd=cwd,
+        capture_output=True,
+        check=False,
         env={**quick_environment(compiled), "PYTHONPATH": str(ROOT), **environment},
-    )  # fmt: skip
+    )
     assert run.returncode == 0, run.stderr.decode()
     return contents(folder)
 

@@ -6,13 +6,13 @@ from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 
-from compiler.pipeline import Order, plan, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.s1_read.read_workroom import read_workroom
-from compiler.s1_read.spec import Spec, Written
-from compiler.s6_write.compose import compose
-from compiler.s6_write.guide import Guide
-from compiler.workroom import Workroom
+from furbelow.garment.spec import Spec, Written
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, plan, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s1_read.read_workroom import read_workroom
+from furbelow.s6_write.guide.compose import compose
+from furbelow.s6_write.guide.guide import Guide
 
 SPECS = Path(__file__).parents[2] / "specs"
 NAMES = tuple(sorted(path.stem for path in SPECS.glob("*.yaml")))

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from furbelow.diagnose.fault import Span
+from furbelow.garment.spec import Written
+from furbelow.garment.workroom import Workroom
+from furbelow.measure.formula import parse_formula
+from furbelow.measure.formula_parser import Formula
+from furbelow.order.chain import Order, prove
+from furbelow.s4_cut.cut import cut
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from compiler.diagnostics import Span
-from compiler.formula.formula import parse_formula
-from compiler.formula.formula_parser import Formula
-from compiler.pipeline import Order, prove
-from compiler.s1_read.spec import Written
-from compiler.s4_cut.cut import cut
-from compiler.workroom import Workroom
 from tests.demos.demos import NAMES, spec
 
 HERE = Span("test", 1, 1, 1, 1)
@@ -62,7 +62,10 @@ def test_a_proved_garment_is_cut_from_enough_cloth_and_rehearses_the_same_twice(
     for cloth in cutting.sheets:
         plan = cutting.sheet(cloth).plan
         area = sum(
-            (solved.pieces[strip.name].cut_length * solved.pieces[strip.name].cut_depth * strip.count
-             for strip in cutting.sheet(cloth).strips), Fraction(0),
-        )  # fmt: skip
+            (
+                solved.pieces[strip.name].cut_length * solved.pieces[strip.name].cut_depth * strip.count
+                for strip in cutting.sheet(cloth).strips
+            ),
+            Fraction(0),
+        )
         assert plan.laid_length * plan.usable_width >= area

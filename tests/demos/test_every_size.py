@@ -6,12 +6,12 @@ import re
 from fractions import Fraction
 
 import pytest
+from furbelow.garment.spec import Spec
+from furbelow.measure.quantity import parse_quantity
+from furbelow.order.chain import prove
+from furbelow.s4_cut.cut import cut
+from furbelow.s5_buy.shopping import buy
 
-from compiler.pipeline import prove
-from compiler.quantity import parse_quantity
-from compiler.s1_read.spec import Spec
-from compiler.s4_cut.cut import cut
-from compiler.s5_buy.shopping import buy
 from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
 
 

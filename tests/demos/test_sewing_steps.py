@@ -7,18 +7,18 @@ from collections.abc import Iterator
 from functools import cache
 
 import pytest
+from furbelow.garment.limits import width_of
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Performed, word_of
+from furbelow.garment.tolerance import CUT_OFF, SEAM_OFF, folded_off, round_off, strip_off
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import plan, prove
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s4_cut.cut import Cutting
+from furbelow.s6_write.guide.compose import compose
+from furbelow.s6_write.guide.guide import Guide, Operation
+from furbelow.techniques.band_casing import EDGE_STITCH
 
-from compiler.cloth.limits import width_of
-from compiler.cloth.tolerance import CUT_OFF, SEAM_OFF, folded_off, round_off, strip_off
-from compiler.pipeline import plan, prove
-from compiler.s3_rehearse.run import Rehearsal
-from compiler.s4_cut.cut import Cutting
-from compiler.s6_write.compose import compose
-from compiler.s6_write.guide import Guide, Operation
-from compiler.say import Say
-from compiler.techniques.band_casing import EDGE_STITCH
-from compiler.techniques.technique import Performed, word_of
-from compiler.workroom import Workroom
 from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
 
 HOME = Workroom()
@@ -35,19 +35,19 @@ def _planned(name: str, size: str) -> tuple[Rehearsal, Cutting, Guide]:
     return planned.rehearsal, planned.cutting, told
 
 
-def _say(name: str, size: str) -> Say:
+def _say(name: str, size: str) -> Phrasing:
     rehearsal, cutting, _ = _planned(name, size)
-    return Say(rehearsal.solved, HOME, cutting.joins, cutting.lengths)
+    return Phrasing(rehearsal.solved, HOME, cutting.joins, cutting.lengths)
 
 
 def _done(name: str, size: str, technique: str) -> Iterator[Performed]:
     performed = _planned(name, size)[0].run.performed
-    return (done for done in performed if done.step.step.technique == technique)
+    return (done for done in performed if done.step.written.technique == technique)
 
 
 def _told(name: str, size: str, done: Performed) -> Operation:
     operations = (operation for part in _planned(name, size)[2].parts for operation in part.operations)
-    return next(operation for operation in operations if operation.key == f"step-{done.step.step.index + 1}")
+    return next(operation for operation in operations if operation.key == f"step-{done.step.written.index + 1}")
 
 
 def _operations(written: Guide) -> list[Operation]:
@@ -94,7 +94,7 @@ def test_a_band_cut_as_narrow_as_allowed_still_holds_its_elastic(name: str, size
     assert folded_off() >= CUT_OFF / 2
     (casing,), (elastic,) = _done(name, size, "band casing"), _done(name, size, "insert elastic")
     narrowest = casing.facts["depth"] - CUT_OFF / 2 - EDGE_STITCH
-    assert narrowest >= width_of(solved, word_of(elastic.step.step, "elastic"))
+    assert narrowest >= width_of(solved, word_of(elastic.step.written, "elastic"))
     check = next(step for step in _told(name, size, casing).steps if "deep all round" in step.check)
     assert check.tolerance == "2 mm more or less"
     assert "cut a new one" in check.remedy
@@ -125,15 +125,19 @@ def test_a_zigzag_has_its_width_and_length_and_ends_in_its_own_sentence(name: st
 @pytest.mark.parametrize(("name", "size"), FIRST)
 def test_a_zigzag_round_a_ring_ends_on_its_start_and_never_runs_off(name: str, size: str) -> None:
     closed = [
-        step.text for operation in _operations(_planned(name, size)[2]) for step in operation.steps
+        step.text
+        for operation in _operations(_planned(name, size)[2])
+        for step in operation.steps
         if "Zigzag over the margin between" in step.text and "over the start" in step.text
-    ]  # fmt: skip
+    ]
     assert closed or name != "foxglove"
     assert not any("run off" in step.text for step in _planned(name, size)[2].all_steps)
 
 
 def test_an_overlocker_runs_off_the_edge_when_it_has_passed_its_start() -> None:
-    texts = [step.text for step in guide("foxglove", "C").all_steps if step.text.startswith("Begin at a side seam. Overlock")]
+    texts = [
+        step.text for step in guide("foxglove", "C").all_steps if step.text.startswith("Begin at a side seam. Overlock")
+    ]
     assert texts
     assert all("2 cm over the start, then run off the edge" in text for text in texts)
 
@@ -145,7 +149,12 @@ def test_the_machine_is_set_back_to_straight_after_a_zigzag(name: str, size: str
     for done in rehearsal.run.performed:
         if done.setup in ("zigzag", "straight stitch"):
             operation = next(
-                (each for each in _operations(_planned(name, size)[2]) if each.key == f"step-{done.step.step.index + 1}"), None
+                (
+                    each
+                    for each in _operations(_planned(name, size)[2])
+                    if each.key == f"step-{done.step.written.index + 1}"
+                ),
+                None,
             )
             if operation is None:  # nothing to do
                 continue
@@ -164,10 +173,18 @@ def test_the_trim_of_two_rings_is_told_for_one_and_then_for_the_other() -> None:
 def test_a_trim_stops_before_its_start_and_is_folded_over_it() -> None:
     steps = next(each for each in _operations(guide("foxglove", "C")) if each.title.startswith("Edge")).steps
     told = " ".join(f"{step.text} {step.check}" for step in steps)
-    order_of = [told.index(words) for words in (
-        "straight, that edge is up, and the shaped edge is down", "Stop 10 cm before you come round", "2 cm past its start",
-        "Fold 1 cm of the cut end under", "Sew on to the fold", "Sew a second row", "Sew the folded end down across",
-    )]  # fmt: skip
+    order_of = [
+        told.index(words)
+        for words in (
+            "straight, that edge is up, and the shaped edge is down",
+            "Stop 10 cm before you come round",
+            "2 cm past its start",
+            "Fold 1 cm of the cut end under",
+            "Sew on to the fold",
+            "Sew a second row",
+            "Sew the folded end down across",
+        )
+    ]
     assert order_of == sorted(order_of)
 
 
@@ -232,7 +249,12 @@ def test_an_overlocker_is_named_only_where_there_is_one() -> None:
 def test_nylon_and_the_press_cloth_are_named_only_where_cloth_melts() -> None:
     cotton, net = _planned("foxglove", "C")[2], _planned("larkspur", "M")[2]
     for written, melts in ((cotton, False), (net, True)):
-        said = " ".join(caution.text for operation in _operations(written) for caution in operation.cautions if caution.kind == "heat")
+        said = " ".join(
+            caution.text
+            for operation in _operations(written)
+            for caution in operation.cautions
+            if caution.kind == "heat"
+        )
         assert ("Nylon" in said) == melts
         assert any(tool.name == "press cloth" for tool in written.tools) == melts
         assert any(tool.name.startswith("iron") for tool in written.tools)

@@ -6,10 +6,10 @@ After a change on purpose: `pytest tests/demos/test_snapshots.py --snapshot-upda
 from __future__ import annotations
 
 import pytest
+from furbelow.diagnose.report_text import render
+from furbelow.s6_write.pages.markdown_page import markdown
 from syrupy.assertion import SnapshotAssertion
 
-from compiler.report_text import render
-from compiler.s6_write.markdown_page import markdown
 from tests.demos.demos import guide
 from tests.test_faults import CASES, faults_of
 

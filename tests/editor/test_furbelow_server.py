@@ -9,8 +9,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from furbelow.editor.answers import explained, faults_of
 
-from compiler.editor.answers import explained, faults_of
 from tests.demos.demos import SPECS
 from tests.editor.test_language_server import Editor
 
@@ -57,7 +57,7 @@ def editor(tmp_path: Path) -> Iterator[Editor]:
         if os.environ.get("CI"):
             pytest.fail("pygls is not here")
         pytest.skip("pygls is not here: install furbelow[editor]")
-    opened = Editor([sys.executable, "-m", "compiler.editor"], tmp_path)
+    opened = Editor([sys.executable, "-m", "furbelow.editor"], tmp_path)
     yield opened
     opened.end()
 

@@ -15,8 +15,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-
-from compiler.verbs.start import starting_spec
+from furbelow.verbs.start import starting_spec
 
 BESIDE = Path(__file__).parents[2] / "node_modules" / ".bin" / "yaml-language-server"
 
@@ -55,7 +54,9 @@ class Editor:
         if message.get("method") == "textDocument/publishDiagnostics":
             self.faults = message["params"]["diagnostics"]
         elif "method" in message and "id" in message:
-            asked = message.get("params", {}).get("items", []) if message["method"] == "workspace/configuration" else None
+            asked = (
+                message.get("params", {}).get("items", []) if message["method"] == "workspace/configuration" else None
+            )
             self._send({"id": message["id"], "result": [{} for _ in asked] if asked is not None else None})
         return message
 

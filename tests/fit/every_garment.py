@@ -8,11 +8,12 @@ from fractions import Fraction
 from functools import cache
 from itertools import product
 
-from compiler.fit.amounts import amounts, at_least
-from compiler.fit.grid import as_written
-from compiler.pipeline import plan, prove
-from compiler.quantity import Quantity
-from compiler.s3_rehearse.rehearse import in_good_order
+from furbelow.fit.amounts import amounts, at_least
+from furbelow.fit.grid import as_written
+from furbelow.measure.quantity import Quantity
+from furbelow.order.chain import plan, prove
+from furbelow.s3_rehearse.rehearse import in_good_order
+
 from tests.demos.demos import order
 
 

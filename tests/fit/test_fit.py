@@ -7,11 +7,11 @@ from fractions import Fraction
 from functools import cache
 
 import pytest
+from furbelow.fit.fit import Fit, fit
+from furbelow.fit.report import as_data, as_text
+from furbelow.measure.quantity import Quantity, number
+from furbelow.verbs.command import run
 
-from compiler.command import run
-from compiler.fit.fit import Fit, fit
-from compiler.fit.tell import as_data, as_text
-from compiler.quantity import Quantity, number
 from tests.demos.demos import SPECS, order
 from tests.fit.every_garment import Garment, every_garment
 
@@ -73,13 +73,21 @@ def test_halving_the_range_would_have_missed_it() -> None:
     [
         (("cost <= 26 EUR",), lambda each: each.takes["cost"] <= 26),
         (("hours <= 4",), lambda each: each.takes["hours"] <= 4),
-        (("hours < 4", "cost <= 24.35 EUR"), lambda each: each.takes["hours"] < 4 and each.takes["cost"] <= Fraction("24.35")),
-        (("lawn <= 2.4 yd and thread <= 90 m",), lambda each: each.takes["lawn"] <= Fraction("914.4") * Fraction("2.4")
-         and each.takes["thread"] <= 90_000),
-        (("3 * hours + 1 <= 12 and 25 EUR >= cost",), lambda each: 3 * each.takes["hours"] + 1 <= 12 and each.takes["cost"] <= 25),
+        (
+            ("hours < 4", "cost <= 24.35 EUR"),
+            lambda each: each.takes["hours"] < 4 and each.takes["cost"] <= Fraction("24.35"),
+        ),
+        (
+            ("lawn <= 2.4 yd and thread <= 90 m",),
+            lambda each: each.takes["lawn"] <= Fraction("914.4") * Fraction("2.4") and each.takes["thread"] <= 90_000,
+        ),
+        (
+            ("3 * hours + 1 <= 12 and 25 EUR >= cost",),
+            lambda each: 3 * each.takes["hours"] + 1 <= 12 and each.takes["cost"] <= 25,
+        ),
         (("hours >= 4",), lambda each: each.takes["hours"] >= 4),
     ],
-)  # fmt: skip
+)
 def test_limits_of_every_kind_are_kept(limits, keeps) -> None:  # type: ignore[no-untyped-def]
     found = _fit(MARIGOLD, *limits)
     allowed = [each for each in every_garment(*MARIGOLD) if keeps(each)]
@@ -89,7 +97,9 @@ def test_limits_of_every_kind_are_kept(limits, keeps) -> None:  # type: ignore[n
     assert all(limit.holds(found.best.exact) for limit in found.limits)
 
 
-@pytest.mark.parametrize("aim", ["least cost", "least hours", "least lawn, then most fullness", "most thread", "most hours, least cost"])
+@pytest.mark.parametrize(
+    "aim", ["least cost", "least hours", "least lawn, then most fullness", "most thread", "most hours, least cost"]
+)
 def test_the_best_for_an_aim_is_the_best_of_all(aim: str) -> None:
     found = _fit(MARIGOLD, "lawn <= 2.6 m", aim=aim)
     allowed = [each for each in every_garment(*MARIGOLD) if _metres(each, "lawn") <= Fraction("2.6")]
@@ -131,8 +141,9 @@ def test_where_nothing_keeps_the_limits_the_nearest_miss_is_told() -> None:
     nearest = next(each for each in rows if _fullness(each) == found.nearest.choices["fullness"].value)
     assert share(nearest) == min(map(share, rows))
     assert [missed.over.value for missed in found.missed(found.nearest)] == [
-        nearest.takes["lawn"] - 1800, nearest.takes["hours"] - 3,
-    ]  # fmt: skip
+        nearest.takes["lawn"] - 1800,
+        nearest.takes["hours"] - 3,
+    ]
 
 
 def test_what_would_do_is_the_least_that_one_limit_must_give_way_alone() -> None:
@@ -169,10 +180,15 @@ def test_a_choice_without_a_limit_goes_as_far_as_the_cloth_gathers() -> None:
         ("fullness", "net <= 9 m or cost <= 3 EUR", "", "FB701", "`net <= 9 m or cost <= 3 EUR` sets no limit"),
         ("fullness", "net <= 9 m", "fullest", "FB702", "`fullest` says neither the most nor the least of what"),
         ("fullness", "net <= 9 m", "most fulness", "FB701", "nothing is named `fulness`"),
-        ("fullness,skirt_length,clearance,layers", "net <= 9 m", "", "FB704",
-         "the free choices make 35,712 garments, more than the 5,000 that are tried"),
+        (
+            "fullness,skirt_length,clearance,layers",
+            "net <= 9 m",
+            "",
+            "FB704",
+            "the free choices make 35,712 garments, more than the 5,000 that are tried",
+        ),
     ],
-)  # fmt: skip
+)
 def test_what_is_asked_wrongly_is_told(free: str, limit: str, aim: str, code: str, headline: str | None) -> None:
     staged = fit(order("larkspur", "M"), free, [limit], aim)
     assert staged.value is None

@@ -8,14 +8,14 @@ from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from types import FrameType
 
-from compiler.codes import CODES
-from compiler.diagnostics import Fault, Span
-from compiler.pipeline import Order, make, prove
-from compiler.report_json import render_json
-from compiler.report_text import render
-from compiler.s1_read.read_spec import read_spec
-from compiler.s1_read.spec import Written
-from compiler.workroom import Workroom
+from furbelow.diagnose.codes import CODES
+from furbelow.diagnose.fault import Fault, Span
+from furbelow.diagnose.report_json import render_json
+from furbelow.diagnose.report_text import render
+from furbelow.garment.spec import Written
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, make, prove
+from furbelow.s1_read.read_spec import read_spec
 
 NAME = "spec.yaml"
 REACHES = ("refused when read", "refused when solved or rehearsed", "proved", "made")

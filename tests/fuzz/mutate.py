@@ -21,18 +21,107 @@ import yaml
 SPECS = Path(__file__).parents[2] / "specs"
 
 TROUBLE = (
-    "", "~", "null", "no", "yes", "on", "1:30", "012", "0x10", "1_000", "-1 cm", "0", "0 cm", "-0", "1e400", "1e-400",
-    "9" * 400, "0." + "0" * 400 + "1", "10 ^ 10", "10 ** 10", "nan", "NaN cm", ".nan", "inf", "-.inf", "infinity cm",
-    "1 / 0", "1 cm / 0 cm", "0 / 0", "waist_girth / (hip_girth - hip_girth)", "2 * * 3", "((((((((((1))))))))))",
-    "(" * 200 + "1" + ")" * 200, "-" * 300 + "1 cm", "1 + " * 300 + "1 cm", "max(" * 60 + "1" + ")" * 60,
-    "\u0663 cm", "\uff11\uff12 cm", "\u00bd in", "1\u20442 in", "\u0967 m", "\u0430\u0440\u0440le", "w\u0430ist_girth",
-    "12 1/2 in", "1/2", "5' 6\"", "2 yd 6 in", "30cm", "80%", "100000%", "-5%", "25 g/m2", "1.80 EUR/m", "1,80 EUR/m",
-    "1.5.2 cm", "1 km", "1 parsec", "1 cm cm", "cm", "1 kg", "3 cm2", "1 m * 1 m", "sqrt(4)", "min()", "max(1 cm)",
-    "round(3.5 cm)", "__import__('os')", "{{ 7 * 7 }}", "<script>alert(1)</script>", "=1+1", "@SUM(A1)", "#panic()",
-    "../../etc/passwd", "a" * 5000, "\u202eabc", "\u200b", "e\u0301" * 50, "\U0001f9f5", "\\x00", "*a", "&a b", "!!int 3",
-    "flounce.length", "flounce.top", "flounce.nowhere", "upper", "layers", "worn.length", "nothing_at_all", "a.b.c.d",
-    "1 cm < 2 cm", "1 cm == 1 cm", "not 1", "if 1 then 2", "1 cm if layers > 2 else 2 cm", "[", "{", "}", "- a", ": b",
-)  # fmt: skip
+    "",
+    "~",
+    "null",
+    "no",
+    "yes",
+    "on",
+    "1:30",
+    "012",
+    "0x10",
+    "1_000",
+    "-1 cm",
+    "0",
+    "0 cm",
+    "-0",
+    "1e400",
+    "1e-400",
+    "9" * 400,
+    "0." + "0" * 400 + "1",
+    "10 ^ 10",
+    "10 ** 10",
+    "nan",
+    "NaN cm",
+    ".nan",
+    "inf",
+    "-.inf",
+    "infinity cm",
+    "1 / 0",
+    "1 cm / 0 cm",
+    "0 / 0",
+    "waist_girth / (hip_girth - hip_girth)",
+    "2 * * 3",
+    "((((((((((1))))))))))",
+    "(" * 200 + "1" + ")" * 200,
+    "-" * 300 + "1 cm",
+    "1 + " * 300 + "1 cm",
+    "max(" * 60 + "1" + ")" * 60,
+    "\u0663 cm",
+    "\uff11\uff12 cm",
+    "\u00bd in",
+    "1\u20442 in",
+    "\u0967 m",
+    "\u0430\u0440\u0440le",
+    "w\u0430ist_girth",
+    "12 1/2 in",
+    "1/2",
+    "5' 6\"",
+    "2 yd 6 in",
+    "30cm",
+    "80%",
+    "100000%",
+    "-5%",
+    "25 g/m2",
+    "1.80 EUR/m",
+    "1,80 EUR/m",
+    "1.5.2 cm",
+    "1 km",
+    "1 parsec",
+    "1 cm cm",
+    "cm",
+    "1 kg",
+    "3 cm2",
+    "1 m * 1 m",
+    "sqrt(4)",
+    "min()",
+    "max(1 cm)",
+    "round(3.5 cm)",
+    "__import__('os')",
+    "{{ 7 * 7 }}",
+    "<script>alert(1)</script>",
+    "=1+1",
+    "@SUM(A1)",
+    "#panic()",
+    "../../etc/passwd",
+    "a" * 5000,
+    "\u202eabc",
+    "\u200b",
+    "e\u0301" * 50,
+    "\U0001f9f5",
+    "\\x00",
+    "*a",
+    "&a b",
+    "!!int 3",
+    "flounce.length",
+    "flounce.top",
+    "flounce.nowhere",
+    "upper",
+    "layers",
+    "worn.length",
+    "nothing_at_all",
+    "a.b.c.d",
+    "1 cm < 2 cm",
+    "1 cm == 1 cm",
+    "not 1",
+    "if 1 then 2",
+    "1 cm if layers > 2 else 2 cm",
+    "[",
+    "{",
+    "}",
+    "- a",
+    ": b",
+)
 
 _SCALAR = re.compile(r"(?<=[:\[,] )[^\[\]{},#\n]+|(?<=- )[a-z ]+(?=:)|[a-z_]+(?=:)")
 
@@ -71,9 +160,15 @@ def _values() -> tuple[str, ...]:
 def formula(luck: random.Random, depth: int = 4) -> str:
     """A formula of any shape: mostly well-formed, of any kind of quantity, sometimes absurd."""
     if depth == 0 or luck.random() < 0.3:
-        number = luck.choice(("0", "1", "2", "1.5", "1/2", "12 1/2", "0.001", "1e6", "-3", "80%", str(luck.randrange(10**9))))
+        number = luck.choice(
+            ("0", "1", "2", "1.5", "1/2", "12 1/2", "0.001", "1e6", "-3", "80%", str(luck.randrange(10**9)))
+        )
         return luck.choice(
-            (number, number + luck.choice((" cm", " mm", " m", " in", " yd", " g", " EUR/m", "cm")), luck.choice(_values()))
+            (
+                number,
+                number + luck.choice((" cm", " mm", " m", " in", " yd", " g", " EUR/m", "cm")),
+                luck.choice(_values()),
+            )
         )
     left, right = formula(luck, depth - 1), formula(luck, depth - 1)
     shape = luck.randrange(7)
@@ -187,7 +282,9 @@ def _gently(tree: Any, luck: random.Random) -> None:
         steps.insert(luck.randrange(len(steps)), copy.deepcopy(steps[at]))
     elif kind == 3:
         # A value of the same key from elsewhere: one length for another, one edge for another.
-        places = [place for place in _places(tree) if isinstance(place[0], dict) and isinstance(place[0][place[1]], str)]
+        places = [
+            place for place in _places(tree) if isinstance(place[0], dict) and isinstance(place[0][place[1]], str)
+        ]
         holder, key = luck.choice(places)
         holder[key] = luck.choice([other[key] for other, its_key in places if its_key == key])
     else:
@@ -215,8 +312,32 @@ def mutant(luck: random.Random) -> bytes:
     return text.encode("utf-8", "surrogatepass")
 
 
-_SIGNS = (*"()+-*/^,.%'\"<>= ", "1", "2.5", "1/2", "12 1/2", "1e400", "9" * 60, "cm", "in", "EUR/m", "max(", "min(", "waist_girth",
-          "upper.length", "nobody", "nan", "inf", "\u0663", "\u00bd", "\u0430", ">=", "==", "\u00d7", "\uff0b")  # fmt: skip
+_SIGNS = (
+    *"()+-*/^,.%'\"<>= ",
+    "1",
+    "2.5",
+    "1/2",
+    "12 1/2",
+    "1e400",
+    "9" * 60,
+    "cm",
+    "in",
+    "EUR/m",
+    "max(",
+    "min(",
+    "waist_girth",
+    "upper.length",
+    "nobody",
+    "nan",
+    "inf",
+    "\u0663",
+    "\u00bd",
+    "\u0430",
+    ">=",
+    "==",
+    "\u00d7",
+    "\uff0b",
+)
 
 
 def formulas(luck: random.Random) -> bytes:
@@ -233,10 +354,22 @@ def formulas(luck: random.Random) -> bytes:
             holder[key] = "".join(luck.choices(_SIGNS, k=luck.randrange(1, 60)))
         else:
             # The old value inside: it often still comes out as a length.
-            before, after = luck.choice((("(", ")"), ("-(-(", "))"), ("1 * ", ""), ("max(", ", 0 cm)"), ("", " / 7 * 7"), ("", " + 1e-9 mm"), ("", " ^ 1")))
+            before, after = luck.choice(
+                (
+                    ("(", ")"),
+                    ("-(-(", "))"),
+                    ("1 * ", ""),
+                    ("max(", ", 0 cm)"),
+                    ("", " / 7 * 7"),
+                    ("", " + 1e-9 mm"),
+                    ("", " ^ 1"),
+                )
+            )
             depth = luck.choice((1, 2, 30, 60))
             holder[key] = before * depth + holder[key] + after * depth
-    return yaml.dump(tree, Dumper=yaml.CSafeDumper, sort_keys=False, allow_unicode=True, width=10_000).encode("utf-8", "surrogatepass")
+    return yaml.dump(tree, Dumper=yaml.CSafeDumper, sort_keys=False, allow_unicode=True, width=10_000).encode(
+        "utf-8", "surrogatepass"
+    )
 
 
 def random_file(luck: random.Random) -> bytes:

@@ -5,10 +5,10 @@ from __future__ import annotations
 import random
 
 import pytest
+from furbelow.measure.formula import Formula, parse_formula
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from compiler.formula.formula import Formula, parse_formula
 from tests.fuzz.chain import at_most, through_the_chain
 from tests.fuzz.mutate import SPECS, TROUBLE, demos, formula, formulas, mutant, random_file
 
@@ -62,7 +62,13 @@ def test_one_seed_gives_one_spec() -> None:
 @pytest.mark.parametrize("text", TROUBLE, ids=range(len(TROUBLE)))
 def test_a_troublesome_text_does_no_harm_wherever_it_stands(text: str) -> None:
     quoted = "'" + text.replace("'", "''") + "'"
-    for put in ("length: 300 cm", "title: Larkspur dancing underskirt", "to: upper.bottom", "count: layers", "fibre: nylon"):
+    for put in (
+        "length: 300 cm",
+        "title: Larkspur dancing underskirt",
+        "to: upper.bottom",
+        "count: layers",
+        "fibre: nylon",
+    ):
         assert put in LARKSPUR
         key = put.partition(":")[0]
         with at_most(GUARD):
@@ -70,9 +76,44 @@ def test_a_troublesome_text_does_no_harm_wherever_it_stands(text: str) -> None:
 
 
 _PARTS = st.sampled_from(
-    ("(", ")", "+", "-", "*", "/", "^", ",", ".", " ", "1", "2.5", "1/2", "1e400", "9" * 60, "cm", "in", "'", '"', "%", "EUR/m",
-     "max", "min", "round", "waist_girth", "upper.length", "nobody", "nan", "inf", "\u0663", "\u00bd", "\u0430", "<", ">=", "==")
-)  # fmt: skip
+    (
+        "(",
+        ")",
+        "+",
+        "-",
+        "*",
+        "/",
+        "^",
+        ",",
+        ".",
+        " ",
+        "1",
+        "2.5",
+        "1/2",
+        "1e400",
+        "9" * 60,
+        "cm",
+        "in",
+        "'",
+        '"',
+        "%",
+        "EUR/m",
+        "max",
+        "min",
+        "round",
+        "waist_girth",
+        "upper.length",
+        "nobody",
+        "nan",
+        "inf",
+        "\u0663",
+        "\u00bd",
+        "\u0430",
+        "<",
+        ">=",
+        "==",
+    )
+)
 
 
 @given(st.one_of(st.lists(_PARTS, max_size=40).map("".join), st.text(max_size=80)), st.booleans())

@@ -6,12 +6,11 @@ import re
 from pathlib import Path
 
 import pytest
+from furbelow.diagnose.fault import Fault
+from furbelow.s1_read.read_wearers import read_wearers
+from furbelow.verbs.command import run
 from hypothesis import given, settings
 from hypothesis import strategies as st
-
-from compiler.command import run
-from compiler.diagnostics import Fault
-from compiler.s1_read.read_wearers import read_wearers
 
 LARKSPUR = Path(__file__).parents[2] / "specs" / "larkspur.yaml"
 HEADING = "wearer;waist_girth (cm);hip_girth (cm);waist_height (cm);knee_height (cm)"
@@ -41,7 +40,7 @@ def test_a_table_out_of_a_spreadsheet_is_read(encoding: str, ending: str) -> Non
         ("Cleo;1e400;96;101;45", [2], "power of ten"),
         ("Ada;70;96;101;45", [3], "stands twice"),
     ],
-)  # fmt: skip
+)
 def test_the_fault_of_a_row_is_named_and_the_rest_goes_on(row: str, lines: list[int], said: str) -> None:
     names, faults = read("\n".join((HEADING, row, ADA, BO)))
     assert names == ["Ada", "Bo"]
@@ -81,12 +80,35 @@ def test_numbers_do_for_names(tmp_path: Path, capsys: pytest.CaptureFixture[str]
 
 
 _CELL = st.one_of(
-    st.sampled_from(["70", "70,5", "70.5", "5' 6\"", '"70"', '"', '""', "", " ", "-1", "1e9", "nan", "=1+1", "70 cm", "cm", "\ufeff", "½", "٣"]),
+    st.sampled_from(
+        [
+            "70",
+            "70,5",
+            "70.5",
+            "5' 6\"",
+            '"70"',
+            '"',
+            '""',
+            "",
+            " ",
+            "-1",
+            "1e9",
+            "nan",
+            "=1+1",
+            "70 cm",
+            "cm",
+            "\ufeff",
+            "½",
+            "٣",
+        ]
+    ),
     st.text(max_size=12),
-)  # fmt: skip
+)
 
 
-@given(st.lists(st.lists(_CELL, max_size=7), max_size=8), st.sampled_from(";,\t"), st.sampled_from(["\n", "\r\n", "\r"]))
+@given(
+    st.lists(st.lists(_CELL, max_size=7), max_size=8), st.sampled_from(";,\t"), st.sampled_from(["\n", "\r\n", "\r"])
+)
 @settings(max_examples=150, deadline=None)
 def test_any_table_is_read_or_told_at_places_inside_it(rows: list[list[str]], mark: str, ending: str) -> None:
     text = ending.join((HEADING.replace(";", mark), *(mark.join(row) for row in rows)))

@@ -11,20 +11,20 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 
 import pytest
+from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Instructions, Performed
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s6_write.guide.cautions import LOCAL, general_cautions
+from furbelow.s6_write.pages.markdown_page import markdown
+from furbelow.s6_write.pages.page import html
+from furbelow.s6_write.pages.pdf import pdf
+from furbelow.techniques import technique_of
 
-from compiler.cloth.limits import gram_per_m2
-from compiler.pipeline import Order, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.s2_solve.body import size_body
-from compiler.s3_rehearse.run import Rehearsal
-from compiler.s6_write.cautions import LOCAL, general_cautions
-from compiler.s6_write.markdown_page import markdown
-from compiler.s6_write.page import html
-from compiler.s6_write.pdf import pdf
-from compiler.say import Say
-from compiler.techniques import technique_of
-from compiler.techniques.technique import Performed, Telling
-from compiler.workroom import Workroom
 from tests.demos.demos import NAMES, guide, order, spec
 from tests.techniques.small import refused, sound, spec_text
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
@@ -62,7 +62,7 @@ def _general(rehearsal: Rehearsal) -> Mapping[str, str]:
 
 
 @cache
-def _all_told() -> tuple[tuple[Performed, Telling], ...]:
+def _all_told() -> tuple[tuple[Performed, Instructions], ...]:
     """Every technique at least once, as it is told in some garment."""
     found = []
     for pieces, steps in GARMENTS.values():
@@ -71,13 +71,13 @@ def _all_told() -> tuple[tuple[Performed, Telling], ...]:
     return tuple(found)
 
 
-def _told(technique: str) -> list[Telling]:
-    found = [told for done, told in _all_told() if done.step.step.technique == technique]
+def _told(technique: str) -> list[Instructions]:
+    found = [told for done, told in _all_told() if done.step.written.technique == technique]
     assert found, technique
     return found
 
 
-def _said(told: Telling, kind: str) -> str:
+def _said(told: Instructions, kind: str) -> str:
     return " ".join(text for each, text in told.cautions if each == kind)
 
 
@@ -89,9 +89,7 @@ def test_cloth_such_as_bridal_illusion_is_said_to_burn_the_more_when_washed(name
     """16 CFR 1610.35(a)(1), 2008: fabric such as bridal illusion "may be dangerously flammable if dry cleaned or washed"."""
     rehearsal = prove(order(name, next(iter(spec(name).sizes)))).value
     assert rehearsal is not None
-    weights = [
-        gram_per_m2(rehearsal.solved, piece.piece.cloth.text) for piece in rehearsal.solved.pieces.values()
-    ]
+    weights = [gram_per_m2(rehearsal.solved, piece.piece.cloth.text) for piece in rehearsal.solved.pieces.values()]
     told = _general(rehearsal)["flame"]
     assert ("after washing" in told) == (min(weights) <= 40)
 
@@ -213,13 +211,15 @@ def test_no_cord_hangs_below_the_hem_of_a_childs_skirt() -> None:
     assert "No cord at all below the crotch" in _said(_told("drawstring")[0], "child")
 
 
-@pytest.mark.parametrize(("fasten", "small"), [("hook and bar", True), ("button", True), ("snaps", True), ("ties", False)])
+@pytest.mark.parametrize(
+    ("fasten", "small"), [("hook and bar", True), ("button", True), ("snaps", True), ("ties", False)]
+)
 def test_fasteners_are_cautioned_where_they_are_sewn_on(fasten: str, small: bool) -> None:
     """CEN/TR 16792:2014, children's clothing, mechanical safety: parts that come off choke; they must hold a pull."""
     pieces, steps = GARMENTS["a skirt with a placket" if small else "an apron"]
     rehearsal = _rehearsal(pieces, steps.replace("hook and bar", fasten))
-    band = next(done for done in rehearsal.run.performed if done.step.step.technique == "fitted waistband")
-    told = technique_of(band.step.step).tell(band, Say(rehearsal.solved, rehearsal.run.room))
+    band = next(done for done in rehearsal.run.performed if done.step.written.technique == "fitted waistband")
+    told = technique_of(band.step.written).instructions(band, Phrasing(rehearsal.solved, rehearsal.run.room))
     assert ("choke" in _said(told, "child")) == small
     assert ("hard pull" in _said(told, "child")) == small
 
@@ -290,12 +290,14 @@ def test_dye_is_cautioned_in_a_guide_that_has_dye_and_no_other() -> None:
 
 # --- iron and steam ---
 
+
 def test_every_operation_with_an_iron_tells_of_the_burn_and_of_cloth_that_melts() -> None:
     """ISO 3758:2012, ironing: one dot is 110 °C at most, without steam, the setting of nylon. Burns: common practice, no source."""
     hot = [
-        (done, told) for done, told in _all_told()
+        (done, told)
+        for done, told in _all_told()
         if any(re.search(r"\b(press|iron|steam)", action.text, re.IGNORECASE) for action in told.actions)
-    ]  # fmt: skip
+    ]
     assert len(hot) >= 15
     for done, told in hot:
         said = _said(told, "heat") + _said(told, "steam")
@@ -309,7 +311,7 @@ def test_nylon_net_is_pressed_at_one_dot_without_steam_and_not_on_the_body() -> 
     """ISO 3758:2012, ironing: one dot, 110 °C, steam may do harm that can't be undone."""
     rehearsal = _rehearsal(NET_SKIRT, f"{CASING}\n{ELASTIC}\n- press: {{piece: skirt}}")
     press = rehearsal.run.performed[-1]
-    told = technique_of(press.step.step).tell(press, Say(rehearsal.solved, rehearsal.run.room))
+    told = technique_of(press.step.written).instructions(press, Phrasing(rehearsal.solved, rehearsal.run.room))
     assert "one dot, 110 °C, no steam, through a dry press cloth" in told.actions[0].text
     assert "never iron them on the body" in _said(told, "heat")
 
@@ -344,7 +346,9 @@ def test_a_safety_pin_in_a_casing_is_closed_and_taken_out() -> None:
 def test_pins_are_counted_before_anyone_wears_it(name: str) -> None:
     # common practice, no source
     written = guide(name, next(iter(spec(name).sizes)))
-    assert "Count pins and needles out and back in" in next(each.text for each in written.cautions if each.kind == "needle")
+    assert "Count pins and needles out and back in" in next(
+        each.text for each in written.cautions if each.kind == "needle"
+    )
     last = written.parts[-1].operations[-1]
     assert last.steps[0].text == "Count the pins and needles."
     assert "Nobody puts the garment on before" in last.steps[0].remedy
@@ -369,8 +373,8 @@ def test_neatening_tells_of_the_blade_or_the_needle_that_it_works_with(by: str, 
     # common practice, no source
     rehearsal = prove(order("foxglove", "C")).value
     assert rehearsal is not None
-    neaten = next(done for done in rehearsal.run.performed if done.step.step.technique == "neaten")
-    told = technique_of(neaten.step.step).tell(neaten, Say(rehearsal.solved, Workroom(neaten_with=by)))
+    neaten = next(done for done in rehearsal.run.performed if done.step.written.technique == "neaten")
+    told = technique_of(neaten.step.written).instructions(neaten, Phrasing(rehearsal.solved, Workroom(neaten_with=by)))
     assert [each for each, _ in told.cautions] == [kind]
     assert "Overlocker" in told.cautions[0][1] or by != "overlocker"
 

@@ -6,8 +6,8 @@ from fractions import Fraction
 from math import isclose, pi
 
 import pytest
+from furbelow.garment.ring_sector import RingSector
 
-from compiler.cloth.ring_sector import RingSector
 from tests.techniques.small import INCH, sound
 
 
@@ -47,10 +47,14 @@ CIRCLES = [
 def test_a_circle_skirt_has_the_published_radius(name: str, part: Fraction, copies: int, printed: float) -> None:
     """Radius = waist / (2 pi x part of the circle): definition, worked exactly; the printed figures are within 0.1 in."""
     arc = part / copies  # of a whole circle, in each copy
-    ring = ring_of(
-        f"flounce: {{from: net, count: {copies}, length: 26 in / {copies}, depth: 22 in}}",
-        f"26 in / {copies} + 2 * pi * 22 in * {arc}",
-    ) if copies == 1 else _halves(copies, arc)  # fmt: skip
+    ring = (
+        ring_of(
+            f"flounce: {{from: net, count: {copies}, length: 26 in / {copies}, depth: 22 in}}",
+            f"26 in / {copies} + 2 * pi * 22 in * {arc}",
+        )
+        if copies == 1
+        else _halves(copies, arc)
+    )
     radius = float(ring.radius / INCH)
     assert isclose(radius, 26 / (2 * pi * float(part)), rel_tol=1e-12)
     assert abs(radius - printed) < 0.1

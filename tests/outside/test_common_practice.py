@@ -5,14 +5,14 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.garment.limits import ATTACHMENT_MOST, EASE_SHARE, LET_OUT_SHARE
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Instructions
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import prove
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.techniques import techniques
 
-from compiler.cloth.limits import ATTACHMENT_MOST, EASE_SHARE, LET_OUT_SHARE
-from compiler.pipeline import prove
-from compiler.s3_rehearse.run import Rehearsal
-from compiler.say import Say
-from compiler.techniques import techniques
-from compiler.techniques.technique import Telling
-from compiler.workroom import Workroom
 from tests.demos.demos import order
 
 CM = Fraction(10)
@@ -24,9 +24,9 @@ def _rehearsal(name: str, size: str, room: Workroom | None = None) -> Rehearsal:
     return rehearsal
 
 
-def _tell(rehearsal: Rehearsal, technique: str) -> Telling:
-    done = next(done for done in rehearsal.run.performed if done.step.step.technique == technique)
-    return techniques()[technique].tell(done, Say(rehearsal.solved, rehearsal.run.room))
+def _tell(rehearsal: Rehearsal, technique: str) -> Instructions:
+    done = next(done for done in rehearsal.run.performed if done.step.written.technique == technique)
+    return techniques()[technique].instructions(done, Phrasing(rehearsal.solved, rehearsal.run.room))
 
 
 def test_a_pleating_attachment_at_every_stitch_and_mark_6_takes_cloth_to_about_half() -> None:
@@ -76,7 +76,7 @@ def test_bearing_seams_are_1_cm_with_a_stitch_of_1_to_2_mm(technique: str) -> No
     rehearsal = _rehearsal("larkspur", "M")
     assert techniques()[technique].parameters["seam"].default == "1 cm"
     for done in rehearsal.run.performed:
-        if done.step.step.technique == technique:
+        if done.step.written.technique == technique:
             assert all(1 <= sewn.stitch <= 2 for sewn in done.sewn)
 
 

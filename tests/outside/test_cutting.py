@@ -6,12 +6,12 @@ from fractions import Fraction
 from math import ceil
 
 import pytest
+from furbelow.s4_cut.marks import table_marks
+from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.planner import plan_cutting
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
+from furbelow.s5_buy.shop_units import BY_QUARTER_YARD, rounded_up
 
-from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.plan import CuttingPlan
-from compiler.s4_cut.planner import plan_cutting
-from compiler.s4_cut.problem import Bolt, CutPrices, Strip
-from compiler.s5_buy.shop_units import BY_QUARTER_YARD, rounded_up
 from tests.s4_cut.cases import cm
 from tests.s4_cut.verify_plan import faults
 

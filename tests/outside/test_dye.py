@@ -4,8 +4,7 @@ from fractions import Fraction
 
 import pint
 import pytest
-
-from compiler.s5_buy.dye import (
+from furbelow.s5_buy.dye import (
     Auxiliary,
     Dose,
     DyeBath,
@@ -16,7 +15,7 @@ from compiler.s5_buy.dye import (
     match_dye,
     stock_volume,
 )
-from compiler.s5_buy.starch import CUP_ML, TABLESPOON_ML, StarchRecipe, starch_for_liquid
+from furbelow.s5_buy.starch import CUP_ML, TABLESPOON_ML, StarchRecipe, starch_for_liquid
 
 PERCENT = Fraction(1, 100)
 

@@ -3,8 +3,7 @@
 from fractions import Fraction
 
 import pytest
-
-from compiler.s5_buy.elastic import (
+from furbelow.s5_buy.elastic import (
     MOST_STRETCH,
     REDUCTIONS,
     ElasticCut,
@@ -15,7 +14,7 @@ from compiler.s5_buy.elastic import (
     pass_girth,
     stretch,
 )
-from compiler.s5_buy.out_of_range import OutOfRange
+from furbelow.s5_buy.out_of_range import OutOfRange
 
 INCH = Fraction("25.4")
 CM = Fraction(10)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.techniques.pleats import FULL, pleat_depth
+from furbelow.techniques.tucks import fold_lines
 
-from compiler.techniques.pleats import FULL, pleat_depth
-from compiler.techniques.tucks import fold_lines
 from tests.techniques.small import INCH, sound
 
 YOKE = "yoke: {from: net, cut length: LINE, depth: 4 in}\nskirt: {from: net, cut length: CLOTH, depth: 20 in}"
@@ -53,7 +53,11 @@ def test_a_tuck_takes_twice_its_depth() -> None:
     """Home and School Sewing, ch. XXI: a tuck needs twice its depth of cloth."""
     flounce = "flounce: {from: net, length: 60 in, depth: 12 in}"
     for depth, count in (("1/2 in", 3), ("1/4 in", 5), ("1 in", 1)):
-        worked = sound(flounce, f"- tucks: {{edge: flounce.bottom, depth: {depth}, count: {count}, space: 1/4 in, from edge: 1 in}}", units="inches")
+        worked = sound(
+            flounce,
+            f"- tucks: {{edge: flounce.bottom, depth: {depth}, count: {count}, space: 1/4 in, from edge: 1 in}}",
+            units="inches",
+        )
         assert worked.solved.pieces["flounce"].cut_depth / INCH == 12 + 2 * count * Fraction(depth.removesuffix(" in"))
 
 
@@ -77,7 +81,7 @@ def test_the_1907_petticoat_gathers_twice_as_much_in_all() -> None:
         - gather: {edge: lower.top, to: flounce.bottom}
         - attach: {edge: lower.top, to: flounce.bottom}""",
         units="inches",
-    )  # fmt: skip
+    )
     ratios = worked.bench.edge("flounce.top").ratio, worked.bench.edge("lower.top").ratio
     assert ratios == (Fraction(4, 3), Fraction(3, 2))
     assert ratios[0] * ratios[1] == 2

@@ -5,8 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.garment.bench import State
 
-from compiler.cloth.bench import State
 from tests.techniques.small import INCH, refused, sound
 
 PANEL = "panel: {from: lawn, count: 2, length: 24 in, depth: 20 in}"
@@ -43,7 +43,11 @@ def test_a_french_seam_is_too_bulky_for_thick_cloth() -> None:
 
 def test_an_allowance_reaches_to_the_row_furthest_from_the_edge() -> None:
     """ASTM D7722-13: seam allowance is measured from the edge to the parallel stitch line furthest from that edge."""
-    worked = sound(PANEL, f"- flat felled seam: {{of: panel, into: one ring, seam: 5/8 in, trim to: 1/4 in, fell: 3/8 in}}\n{HEMS}", units="inches")
+    worked = sound(
+        PANEL,
+        f"- flat felled seam: {{of: panel, into: one ring, seam: 5/8 in, trim to: 1/4 in, fell: 3/8 in}}\n{HEMS}",
+        units="inches",
+    )
     # Two rows are sewn; the books hold the one furthest from the raw edge, 5/8 in.
     assert len(worked.performed[0].sewn) == 2
     assert worked.bench.edge("panel.start").used / INCH == Fraction(5, 8)

@@ -4,8 +4,7 @@ from fractions import Fraction
 
 import pint
 import pytest
-
-from compiler.s5_buy.shop_units import (
+from furbelow.s5_buy.shop_units import (
     BY_EIGHTH_YARD,
     BY_QUARTER_YARD,
     gsm_from_ounces,

@@ -4,9 +4,8 @@ from fractions import Fraction
 
 import pint
 import pytest
-
-from compiler.s5_buy.stitch_table import FORMULA_504_ELSEWHERE, FORMULAS, STITCHES, geometric_ratio
-from compiler.s5_buy.thread import (
+from furbelow.s5_buy.stitch_table import FORMULA_504_ELSEWHERE, FORMULAS, STITCHES, geometric_ratio
+from furbelow.s5_buy.thread import (
     WASTE_HIGH,
     WASTE_LOW,
     MeasuredFactors,

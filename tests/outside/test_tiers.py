@@ -7,12 +7,11 @@ from fractions import Fraction
 from textwrap import indent
 
 import pytest
-
-from compiler.s1_read.read_spec import read_spec
-from compiler.s2_solve.solve import solve
-from compiler.s2_solve.solved import Solved, SolvedPiece
-from compiler.s2_solve.why import as_text, why
-from compiler.techniques.bookings import bookings
+from furbelow.garment.solved import Solved, SolvedPiece
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.solve import solve
+from furbelow.s2_solve.why import as_text, why
+from furbelow.techniques.shared.allowances import allowances
 
 INCH = Fraction("25.4")
 YARD = 36 * INCH
@@ -42,26 +41,31 @@ def worked(
     width: str = "45 in",
 ) -> Worked:
     """The garment of this spec; the rest of it says nothing but what the reader must have."""
-    text = "\n".join([
-        "furbelow: 1",
-        "title: Bryony sum",
-        "units: inches",
-        "rounding: 0 in",
-        "body:",
-        "  waist_girth: {}",
-        "measures:", indent(measures.strip(), "  "),
-        "worn: {from: waist, over: waist_girth}",
-        "materials:",
-        f"  cloth: {{kind: cloth, fibre: cotton, width: {width}, weight: 100 g/m2, ravels: yes}}",
-        "  elastic: {kind: elastic, width: 1 in, stretch: 100%}",
-        "pieces:", indent(pieces.strip(), "  "),
-        "steps:", indent(steps.strip(), "  "),
-        "sizes: {one: {waist_girth: 23 in}}",
-    ])  # fmt: skip
+    text = "\n".join(
+        [
+            "furbelow: 1",
+            "title: Bryony sum",
+            "units: inches",
+            "rounding: 0 in",
+            "body:",
+            "  waist_girth: {}",
+            "measures:",
+            indent(measures.strip(), "  "),
+            "worn: {from: waist, over: waist_girth}",
+            "materials:",
+            f"  cloth: {{kind: cloth, fibre: cotton, width: {width}, weight: 100 g/m2, ravels: yes}}",
+            "  elastic: {kind: elastic, width: 1 in, stretch: 100%}",
+            "pieces:",
+            indent(pieces.strip(), "  "),
+            "steps:",
+            indent(steps.strip(), "  "),
+            "sizes: {one: {waist_girth: 23 in}}",
+        ]
+    )
     read = read_spec(("sum.yaml", text.encode()))
     assert read.faults == ()
     assert read.value
-    result = solve(read.value, bookings(read.value), "size one", read.value.sizes["one"], {})
+    result = solve(read.value, allowances(read.value), "size one", read.value.sizes["one"], {})
     assert result.faults == ()
     assert result.value
     return Worked(result.value)

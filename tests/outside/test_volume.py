@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from compiler.s3_rehearse.volume import Volume, volume_of
+from furbelow.s3_rehearse.volume import Volume, volume_of
+
 from tests.s3_rehearse.test_weight import run_of
 from tests.techniques.small import INCH, sound
 

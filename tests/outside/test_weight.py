@@ -5,10 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.garment.limits import HEAVY_REDUCTION
+from furbelow.s3_rehearse.weight import grams_of, show_weight
+from furbelow.s5_buy.elastic import REDUCTIONS
 
-from compiler.cloth.limits import HEAVY_REDUCTION
-from compiler.s3_rehearse.weight import grams_of, show_weight
-from compiler.s5_buy.elastic import REDUCTIONS
 from tests.s3_rehearse.test_weight import run_of
 from tests.techniques.small import INCH, sound
 
@@ -17,17 +17,22 @@ OUNCE = Fraction("28.349523125")  # international pound of 1959 / 16
 
 def _square_yard(weight: str) -> Fraction:
     """A skirt cut 36 in by 36 in of a cloth of this weight, in g: 1/2 in of seam at both ends, 2 in of hem and casing."""
-    grams = grams_of(run_of(sound(
-        "skirt: {from: twill, length: 35 in, depth: 34 in}",
-        """- join ends: {of: skirt, seam: 1/2 in}
+    grams = grams_of(
+        run_of(
+            sound(
+                "skirt: {from: twill, length: 35 in, depth: 34 in}",
+                """- join ends: {of: skirt, seam: 1/2 in}
 - neaten: {seam: skirt.ends}
 - narrow hem: {edge: skirt.bottom, first turn: 1/4 in, second turn: 1/2 in}
 - folded casing: {edge: skirt.top, depth: 1 in, turn under: 1/4 in, gap: 2 in}
 - insert elastic: {elastic: elastic, into: skirt.top, length: 20 in, overlap: 1 in}
 - close gap: {of: skirt.top}""",
-        materials=f"  twill: {{kind: cloth, fibre: cotton, width: 150 cm, weight: {weight}, ravels: yes}}\n",
-        units="inches", over="25 in",
-    )))  # fmt: skip
+                materials=f"  twill: {{kind: cloth, fibre: cotton, width: 150 cm, weight: {weight}, ravels: yes}}\n",
+                units="inches",
+                over="25 in",
+            )
+        )
+    )
     assert grams is not None
     return grams
 

@@ -8,9 +8,9 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from compiler.preview.build import Builder
-from compiler.preview.server import preview_server
-from compiler.preview.watch import Watch
+from furbelow.preview.build import Builder
+from furbelow.preview.server import preview_server
+from furbelow.preview.watch import Watch
 
 SPECS = Path(__file__).parents[2] / "specs"
 

@@ -13,11 +13,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from furbelow.garment.workroom import Workroom
+from furbelow.preview.build import Builder
+from furbelow.preview.watch import LOOK_EVERY, Watch
+from furbelow.s4_cut.cut import Planner, planned_afresh
 
-from compiler.preview.build import Builder
-from compiler.preview.watch import LOOK_EVERY, Watch
-from compiler.s4_cut.cut import Planner, planned_afresh
-from compiler.workroom import Workroom
 from tests.preview.running import SPECS, call, running
 
 LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
@@ -93,13 +93,15 @@ def test_a_bug_of_ours_does_not_end_the_preview(spec: Path, monkeypatch: pytest.
     def broken(*_: object) -> None:
         raise ZeroDivisionError("by nothing")
 
-    monkeypatch.setattr("compiler.preview.build.prove", broken)
+    monkeypatch.setattr("furbelow.preview.build.prove", broken)
     built = Builder(call(spec)).build()
     assert built.guide is None
     assert "our bug" in built.report
 
 
-def test_a_build_with_plans_kept_from_the_one_before_is_the_build_afresh(spec: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_build_with_plans_kept_from_the_one_before_is_the_build_afresh(
+    spec: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     builder = Builder(call(spec))
     builder.build()
     planned: list[object] = []
@@ -108,8 +110,14 @@ def test_a_build_with_plans_kept_from_the_one_before_is_the_build_afresh(spec: P
         afresh = planned_afresh(room)
         return lambda *cloth: planned.append(cloth) or afresh(*cloth)
 
-    monkeypatch.setattr("compiler.s4_cut.kept.planned_afresh", counted)
-    spec.write_text(LARKSPUR.replace("clearance:    {about: how much shorter the lining is, default: 3 cm", "clearance:    {about: how much shorter the lining is, default: 4 cm"), encoding="utf-8")
+    monkeypatch.setattr("furbelow.s4_cut.plan_cache.planned_afresh", counted)
+    spec.write_text(
+        LARKSPUR.replace(
+            "clearance:    {about: how much shorter the lining is, default: 3 cm",
+            "clearance:    {about: how much shorter the lining is, default: 4 cm",
+        ),
+        encoding="utf-8",
+    )
     again = builder.build()
     assert len(planned) == 1  # the satin, not the net
     assert again == Builder(call(spec)).build()
@@ -147,7 +155,9 @@ def test_a_save_by_renaming_is_seen_too(spec: Path, preview: tuple[Watch, int]) 
     assert "linning" in state(port, after=1)["report"]
 
 
-def test_a_file_that_is_emptied_before_it_is_written_is_not_told_as_empty(spec: Path, preview: tuple[Watch, int]) -> None:
+def test_a_file_that_is_emptied_before_it_is_written_is_not_told_as_empty(
+    spec: Path, preview: tuple[Watch, int]
+) -> None:
     _, port = preview
     with spec.open("w", encoding="utf-8") as file:
         time.sleep(4 * LOOK_EVERY)
@@ -189,17 +199,25 @@ def test_the_guide_comes_with_the_news_to_who_shows_another_one(spec: Path, prev
 
 def test_it_is_bound_to_the_loopback_address_alone(preview: tuple[Watch, int]) -> None:
     _, port = preview
-    bound = [line.split() for line in Path("/proc/net/tcp").read_text().splitlines()[1:]] if Path("/proc/net/tcp").exists() else []
+    bound = (
+        [line.split() for line in Path("/proc/net/tcp").read_text().splitlines()[1:]]
+        if Path("/proc/net/tcp").exists()
+        else []
+    )
     mine = [fields[1] for fields in bound if fields[1].endswith(f":{port:04X}") and fields[3] == "0A"]
     assert mine in ([], [f"0100007F:{port:04X}"])
-    others = {str(found[4][0]) for found in socket.getaddrinfo(socket.gethostname(), None, socket.AF_INET)} - {"127.0.0.1"}
+    others = {str(found[4][0]) for found in socket.getaddrinfo(socket.gethostname(), None, socket.AF_INET)} - {
+        "127.0.0.1"
+    }
     for address in others:
         if not address.startswith("127."):
             with pytest.raises(OSError):  # noqa: PT011
                 socket.create_connection((address, port), timeout=2)
 
 
-@pytest.mark.parametrize("host", ["evil.example", "127.0.0.1", "localhost:1", "127.0.0.1.evil.example", "[::1]", "", "0.0.0.0"])
+@pytest.mark.parametrize(
+    "host", ["evil.example", "127.0.0.1", "localhost:1", "127.0.0.1.evil.example", "[::1]", "", "0.0.0.0"]
+)
 @pytest.mark.parametrize("path", ["/", "/guide", "/state"])
 def test_another_host_name_is_refused_and_told_nothing(preview: tuple[Watch, int], host: str, path: str) -> None:
     status, _, content = ask(preview[1], path, Host=host)
@@ -218,7 +236,10 @@ def test_nothing_can_be_written_to_it(preview: tuple[Watch, int], method: str) -
     assert ask(preview[1], "/state", method)[0] == 501
 
 
-@pytest.mark.parametrize("path", ["/larkspur.yaml", "/../../etc/passwd", "/guide/../../etc/passwd", "/%2e%2e/", "//evil.example/", "/state/", "*"])
+@pytest.mark.parametrize(
+    "path",
+    ["/larkspur.yaml", "/../../etc/passwd", "/guide/../../etc/passwd", "/%2e%2e/", "//evil.example/", "/state/", "*"],
+)
 def test_no_other_page_is_there(preview: tuple[Watch, int], path: str) -> None:
     assert ask(preview[1], path)[0] == 404
 

@@ -6,14 +6,13 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from furbelow.diagnose.codes import CODES
+from furbelow.diagnose.fault import Span
+from furbelow.garment.spec import EdgeName, LayerName, Spec, Word, Written
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s1_read.values import place_in
 from hypothesis import given, settings
 from hypothesis import strategies as st
-
-from compiler.codes import CODES
-from compiler.diagnostics import Span
-from compiler.s1_read.read_spec import read_spec
-from compiler.s1_read.spec import EdgeName, LayerName, Spec, Word, Written
-from compiler.s1_read.values import place_in
 
 SPECS = Path(__file__).parents[2] / "specs"
 DEMOS = sorted(SPECS.glob("*.yaml"))
@@ -137,7 +136,9 @@ def test_a_casing_may_be_a_piece_or_an_edge() -> None:
 
 
 def test_a_tip_belongs_to_its_step() -> None:
-    spec = read(LARKSPUR.replace("  - close gap: {of: waistband}", "  - close gap: {of: waistband}\n    tip: Pull *gently*."))
+    spec = read(
+        LARKSPUR.replace("  - close gap: {of: waistband}", "  - close gap: {of: waistband}\n    tip: Pull *gently*.")
+    )
     assert [(step.technique, step.tip) for step in spec.steps if step.tip] == [("close gap", "Pull *gently*.")]
 
 
@@ -234,7 +235,9 @@ def test_a_spec_of_faults_only_tells_no_more_than_helps() -> None:
 _LINES = LARKSPUR.splitlines(keepends=True)
 _ODD_TEXT = st.one_of(
     st.text(max_size=20),
-    st.sampled_from(["{}", "[]", "''", "{a: b}", "- x", "yes", "net_top", "upper.top", ".", "x.", ".x", "1,5 cm", "max("]),
+    st.sampled_from(
+        ["{}", "[]", "''", "{a: b}", "- x", "yes", "net_top", "upper.top", ".", "x.", ".x", "1,5 cm", "max("]
+    ),
 )
 
 
@@ -245,7 +248,10 @@ def test_any_change_gives_a_spec_or_faults_inside_the_file(line: int, column: in
     text = "".join([*_LINES[:line], changed, *_LINES[line + 1 :]])
     staged = read_spec(("spec.yaml", text.encode("utf-8", "replace")))
     assert (staged.value is None) == any(fault.is_error for fault in staged.faults)
-    ends = [len(row) for row in text.encode("utf-8", "replace").decode().replace("\r\n", "\n").replace("\r", "\n").split("\n")]
+    ends = [
+        len(row)
+        for row in text.encode("utf-8", "replace").decode().replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    ]
     for fault in staged.faults:
         assert fault.code in CODES
         assert fault.headline
@@ -257,16 +263,47 @@ def test_any_change_gives_a_spec_or_faults_inside_the_file(line: int, column: in
 
 
 @settings(max_examples=60, deadline=None)
-@given(st.recursive(
-    st.text(max_size=8),
-    lambda held: st.lists(held, max_size=4) | st.dictionaries(st.sampled_from(
-        ["furbelow", "title", "body", "worn", "materials", "pieces", "steps", "rules", "press", "gather", "layers", "edge",
-         "stack layers", "from", "kind", "over", "tip", "part", "x"]), held, max_size=6),
-    max_leaves=25,
-))  # fmt: skip
+@given(
+    st.recursive(
+        st.text(max_size=8),
+        lambda held: (
+            st.lists(held, max_size=4)
+            | st.dictionaries(
+                st.sampled_from(
+                    [
+                        "furbelow",
+                        "title",
+                        "body",
+                        "worn",
+                        "materials",
+                        "pieces",
+                        "steps",
+                        "rules",
+                        "press",
+                        "gather",
+                        "layers",
+                        "edge",
+                        "stack layers",
+                        "from",
+                        "kind",
+                        "over",
+                        "tip",
+                        "part",
+                        "x",
+                    ]
+                ),
+                held,
+                max_size=6,
+            )
+        ),
+        max_leaves=25,
+    )
+)
 def test_any_tree_gives_faults_and_never_a_crash(value: Any) -> None:
     import json
 
-    staged = read_spec(("spec.yaml", json.dumps({"furbelow": "1", "steps": [value], "pieces": value, "body": value}).encode()))
+    staged = read_spec(
+        ("spec.yaml", json.dumps({"furbelow": "1", "steps": [value], "pieces": value, "body": value}).encode())
+    )
     assert staged.value is None
     assert any(fault.is_error for fault in staged.faults)

@@ -8,13 +8,12 @@ from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
+from furbelow.diagnose.fault import Staged
+from furbelow.garment.wearer import Wearer
+from furbelow.s1_read.read_wearers import read_wearers
+from furbelow.s1_read.roster import MOST_WEARERS
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
-
-from compiler.diagnostics import Staged
-from compiler.s1_read.read_wearers import read_wearers
-from compiler.s1_read.roster import MOST_WEARERS
-from compiler.s1_read.wearer import Wearer
 
 BO = Path(__file__).parents[2] / "specs" / "wearers" / "bo.yaml"
 
@@ -96,8 +95,12 @@ def test_each_row_at_fault_is_told_and_the_rest_goes_on() -> None:
     )
     assert [name for name, _ in told(staged)] == ["2", "3", "6"]
     assert faults(staged) == [
-        ("FB201", "2:7"), ("FB151", "3:1"), ("FB151", "6:1"), ("FB151", "7:10"), ("FB151", "8:3"),
-    ]  # fmt: skip
+        ("FB201", "2:7"),
+        ("FB151", "3:1"),
+        ("FB151", "6:1"),
+        ("FB151", "7:10"),
+        ("FB151", "8:3"),
+    ]
 
 
 @pytest.mark.parametrize(

@@ -6,11 +6,10 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-
-from compiler.diagnostics import Fault
-from compiler.s1_read.read_workroom import read_workroom
-from compiler.s1_read.schema_check import load_schema
-from compiler.workroom import Workroom
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.workroom import Workroom
+from furbelow.s1_read.read_workroom import read_workroom
+from furbelow.s1_read.schema_check import load_schema
 
 THEATRE = Path(__file__).parents[2] / "specs" / "workrooms" / "theatre.yaml"
 
@@ -67,7 +66,9 @@ def test_every_field_of_a_workroom_can_be_written() -> None:
 
 def test_the_defaults_that_editors_show_are_those_of_a_home_table() -> None:
     told = {
-        key: rule["default"] for key, rule in load_schema("workroom.schema.json")["properties"].items() if "default" in rule
+        key: rule["default"]
+        for key, rule in load_schema("workroom.schema.json")["properties"].items()
+        if "default" in rule
     }
     assert len(told) == 15
     assert read("".join(f"{key}: {value}\n" for key, value in told.items())) == Workroom()
@@ -89,15 +90,38 @@ def test_the_defaults_that_editors_show_are_those_of_a_home_table() -> None:
         ("most joins: -1", "FB122", "2:13", "`most joins` is -1, less than the least of 0"),
         ("most joins: 1.5", "FB122", "2:13", "`most joins` is 1.5, and it must be a whole number"),
         ("most sections: 0", "FB122", "2:16", "`most sections` is 0, less than the least of 1"),
-        ("most sections: 1 m", "FB121", "2:16", "`most sections` is 1 m, which is a length; a whole number such as 2 is wanted"),
-        ("join price: 1 m", "FB121", "2:13", "`join price` is 1 m, which is a length; a price such as 0.25 EUR is wanted"),
-        ("hourly rate: 14 EUR", "FB121", "2:14", "`hourly rate` is 14 EUR, which is a price in EUR; "
-         "a price for the time, such as 14 EUR/h, is wanted"),
-        ("join price: 1 EUR\nhourly rate: 9 GBP/h", "FB121", "3:14",
-         "`hourly rate` is 9 GBP/h, and other prices are in EUR"),
-        ("attachment takes: {6: 120%}", "FB122", "2:23", "mark 6 takes 120%, and a share between 0% and 100% is wanted"),
+        (
+            "most sections: 1 m",
+            "FB121",
+            "2:16",
+            "`most sections` is 1 m, which is a length; a whole number such as 2 is wanted",
+        ),
+        (
+            "join price: 1 m",
+            "FB121",
+            "2:13",
+            "`join price` is 1 m, which is a length; a price such as 0.25 EUR is wanted",
+        ),
+        (
+            "hourly rate: 14 EUR",
+            "FB121",
+            "2:14",
+            "`hourly rate` is 14 EUR, which is a price in EUR; a price for the time, such as 14 EUR/h, is wanted",
+        ),
+        (
+            "join price: 1 EUR\nhourly rate: 9 GBP/h",
+            "FB121",
+            "3:14",
+            "`hourly rate` is 9 GBP/h, and other prices are in EUR",
+        ),
+        (
+            "attachment takes: {6: 120%}",
+            "FB122",
+            "2:23",
+            "mark 6 takes 120%, and a share between 0% and 100% is wanted",
+        ),
     ],
-)  # fmt: skip
+)
 def test_each_fault_has_its_place_and_words(line: str, code: str, place: str, headline: str) -> None:
     fault = only_fault(line)
     assert (fault.code, fault.headline) == (code, headline)

@@ -9,18 +9,23 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from furbelow.measure.formula_parser import LONGEST_FORMULA
+from furbelow.s1_read.lower_steps import SIDES
+from furbelow.s1_read.schema_check import load_schema, schema_faults
+from furbelow.s1_read.schema_walk import Schema, foreign_keywords, resolved
+from furbelow.s1_read.yaml_tree import read_tree
+from furbelow.techniques import techniques
+from furbelow.upkeep.step_schema import schema_text
 from jsonschema import Draft202012Validator
 
-from compiler.formula.formula_parser import LONGEST_FORMULA
-from compiler.s1_read.lower_steps import SIDES
-from compiler.s1_read.schema_check import load_schema, schema_faults
-from compiler.s1_read.shape import Schema, foreign_keywords, resolved
-from compiler.s1_read.step_schema import schema_text
-from compiler.s1_read.yaml_tree import read_tree
-from compiler.techniques import techniques
-
 ROOT = Path(__file__).parents[2]
-SCHEMAS = ("garment.schema.json", "wearer.schema.json", "workroom.schema.json", "swatch.schema.json", "record.schema.json")
+SCHEMAS = (
+    "garment.schema.json",
+    "wearer.schema.json",
+    "workroom.schema.json",
+    "swatch.schema.json",
+    "record.schema.json",
+)
 
 
 def keys_in(rule: Any, root: Schema, place: str) -> Iterator[tuple[str, Schema]]:
@@ -70,7 +75,7 @@ def test_every_example_is_as_its_rule_asks(name: str) -> None:
 
 def test_the_garment_schema_is_fresh() -> None:
     written = (ROOT / "schemas" / "garment.schema.json").read_text(encoding="utf-8")
-    assert written == schema_text(techniques()), "run: python -m compiler.s1_read.step_schema"
+    assert written == schema_text(techniques()), "run: python -m furbelow.upkeep.step_schema"
 
 
 def test_every_technique_and_its_parameters_are_keys() -> None:
@@ -90,9 +95,16 @@ def test_the_limits_of_a_spec_are_those_agreed() -> None:
         if "maxProperties" in rule or "maxItems" in rule
     }
     assert most == {
-        "body": 100, "sizes": 100, "choices": 100, "measures": 500, "materials": 100, "pieces": 200, "steps": 500,
-        "rules": 200, "techniques": 50,
-    }  # fmt: skip
+        "body": 100,
+        "sizes": 100,
+        "choices": 100,
+        "measures": 500,
+        "materials": 100,
+        "pieces": 200,
+        "steps": 500,
+        "rules": 200,
+        "techniques": 50,
+    }
     assert schema["$defs"]["formula"]["maxLength"] == LONGEST_FORMULA == 500
     assert schema["$defs"]["prose"]["maxLength"] == 20_000
 
@@ -139,9 +151,22 @@ def keywords_in(rule: Any) -> Iterator[str]:
 
 
 def test_every_keyword_that_can_fail_has_a_wording() -> None:
-    asked = {keyword for name in SCHEMAS for keyword in keywords_in(load_schema(name)) if keyword in Draft202012Validator.VALIDATORS}
+    asked = {
+        keyword
+        for name in SCHEMAS
+        for keyword in keywords_in(load_schema(name))
+        if keyword in Draft202012Validator.VALIDATORS
+    }
     structure = {"$ref", "properties", "items", "if", "allOf", "const"}  # const is asked only behind `if`
     assert asked - structure == {
-        "additionalProperties", "required", "type", "enum", "minLength", "maxLength", "minProperties", "minItems",
-        "maxProperties", "maxItems",
-    }  # fmt: skip
+        "additionalProperties",
+        "required",
+        "type",
+        "enum",
+        "minLength",
+        "maxLength",
+        "minProperties",
+        "minItems",
+        "maxProperties",
+        "maxItems",
+    }

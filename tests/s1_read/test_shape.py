@@ -12,11 +12,10 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from furbelow.s1_read.schema_check import load_schema
+from furbelow.s1_read.schema_walk import fits, foreign_keywords, resolved
+from furbelow.s1_read.yaml_tree import read_tree, to_plain
 from jsonschema import Draft202012Validator
-
-from compiler.s1_read.schema_check import load_schema
-from compiler.s1_read.shape import fits, foreign_keywords, resolved
-from compiler.s1_read.yaml_tree import read_tree, to_plain
 
 ROOT = Path(__file__).parents[2]
 FILES = {
@@ -31,10 +30,33 @@ NAMES = [f"{path.stem} as {schema}" for schema, path in CASES]
 
 # What a maker or a hostile hand may put in the place of a value.
 ODD: list[Any] = [
-    "", "x", "yes", "no", "true", "1", "2", "x" * 201, "x" * 501, 1, 2, 0, 2.5, True, False, None, [], {}, ["x"],
-    ["x", ["y"]], {"x": "y"}, {"edge": "a.top"}, {"kind": "cloth"}, {"kind": "trim", "width": "1 cm"},
-    {"value": "1 cm"}, {"edge": "a.top", "right side": "up"},
-]  # fmt: skip
+    "",
+    "x",
+    "yes",
+    "no",
+    "true",
+    "1",
+    "2",
+    "x" * 201,
+    "x" * 501,
+    1,
+    2,
+    0,
+    2.5,
+    True,
+    False,
+    None,
+    [],
+    {},
+    ["x"],
+    ["x", ["y"]],
+    {"x": "y"},
+    {"edge": "a.top"},
+    {"kind": "cloth"},
+    {"kind": "trim", "width": "1 cm"},
+    {"value": "1 cm"},
+    {"edge": "a.top", "right side": "up"},
+]
 
 
 def plain_of(path: Path) -> Any:

@@ -6,12 +6,9 @@ import re
 
 import pytest
 import yaml
-from hypothesis import given, settings
-from hypothesis import strategies as st
-
-from compiler.diagnostics import Fault, Span
-from compiler.s1_read.nearest import nearest
-from compiler.s1_read.yaml_tree import (
+from furbelow.diagnose.fault import Fault, Span
+from furbelow.diagnose.nearest import nearest
+from furbelow.s1_read.yaml_tree import (
     DEEPEST_TREE,
     LARGEST_FILE,
     MOST_VALUES,
@@ -23,6 +20,8 @@ from compiler.s1_read.yaml_tree import (
     read_tree,
     to_plain,
 )
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 
 def read(content: bytes | str) -> Tree:
@@ -48,9 +47,7 @@ def quoted_by(span: Span, text: str) -> str:
 
 
 def test_values_mean_what_is_written() -> None:
-    tree = read(
-        "ravels: no\nlight: on\nratio: 1:30\ncount: 012\nnone: null\nhex: 0x1F\ndate: 2026-01-02\nempty:\n"
-    )
+    tree = read("ravels: no\nlight: on\nratio: 1:30\ncount: 012\nnone: null\nhex: 0x1F\ndate: 2026-01-02\nempty:\n")
     assert to_plain(tree) == {
         "ravels": "no",
         "light": "on",
@@ -64,10 +61,7 @@ def test_values_mean_what_is_written() -> None:
 
 
 def test_maps_lists_and_texts_are_read() -> None:
-    text = (
-        "steps:\n  - join: {ends of: flounce, seam: 1 cm}\n  - [a, 'b: c', \"d\\te\"]\n"
-        "notes: |\n  one\n  two\n"
-    )
+    text = "steps:\n  - join: {ends of: flounce, seam: 1 cm}\n  - [a, 'b: c', \"d\\te\"]\nnotes: |\n  one\n  two\n"
     assert to_plain(read(text)) == {
         "steps": [{"join": {"ends of": "flounce", "seam": "1 cm"}}, ["a", "b: c", "d\te"]],
         "notes": "one\ntwo\n",
@@ -137,9 +131,7 @@ def test_a_path_leads_to_its_key_and_value_or_to_the_last_that_exists() -> None:
         ("length: 2 *\n  waist", 4, "2 *\n  waist"),
     ],
 )
-def test_a_part_of_a_text_has_its_own_place_where_that_is_exact(
-    text: str, offset: int, expected: str
-) -> None:
+def test_a_part_of_a_text_has_its_own_place_where_that_is_exact(text: str, offset: int, expected: str) -> None:
     tree = read(text)
     assert isinstance(tree, MapTree)
     value = tree.entries[0].value
@@ -201,7 +193,7 @@ REFUSED: list[tuple[str, bytes | str, int, int, str]] = [
     ("FB110", "? {a: b}\n: b", 1, 3, "no plain word"),
     ("FB110", "?\n: 1", 1, 2, "a key is missing"),
     ("FB111", "[a" + ", a" * MOST_VALUES + "]", 1, 3 * MOST_VALUES - 1, "more than 20000 keys and values"),
-]  # fmt: skip
+]
 
 
 @pytest.mark.parametrize(("code", "content", "line", "column", "part"), REFUSED)
@@ -348,9 +340,7 @@ def test_any_text_is_a_tree_or_faults_inside_it(content: str | bytes) -> None:
 @given(
     st.recursive(
         st.text(
-            st.characters(
-                codec="utf-8", exclude_categories=["Cc", "Cs", "Zl", "Zp", "Cn"], exclude_characters="\ufeff"
-            )
+            st.characters(codec="utf-8", exclude_categories=["Cc", "Cs", "Zl", "Zp", "Cn"], exclude_characters="\ufeff")
         ),
         lambda inner: st.one_of(
             st.lists(inner, max_size=4),

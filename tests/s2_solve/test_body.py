@@ -3,18 +3,16 @@
 from typing import Any
 
 import pytest
+from furbelow.diagnose.fault import Fault
+from furbelow.s2_solve.body import size_body
+from furbelow.s2_solve.solve import solve
 
-from compiler.diagnostics import Fault
-from compiler.s2_solve.body import size_body
-from compiler.s2_solve.solve import solve
 from tests.by_hand import garment, given, pointed_at
 
 HIPS = {"hip_girth": ("75 cm", "150 cm")}
 
 
-def faults_of(
-    measured: dict[str, str], chosen: dict[str, str] | None = None, /, **parts: Any
-) -> tuple[Fault, ...]:
+def faults_of(measured: dict[str, str], chosen: dict[str, str] | None = None, /, **parts: Any) -> tuple[Fault, ...]:
     spec, takes = garment(**parts)
     return solve(spec, takes, "Bo", given(measured), given(chosen or {})).faults
 

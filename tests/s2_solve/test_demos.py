@@ -3,12 +3,11 @@
 from pathlib import Path
 
 import pytest
-
-from compiler.s1_read.read_spec import read_spec
-from compiler.s1_read.spec import Spec
-from compiler.s2_solve.body import size_body
-from compiler.s2_solve.solve import System, prepare
-from compiler.techniques.bookings import bookings
+from furbelow.garment.spec import Spec
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+from furbelow.s2_solve.solve import System, prepare
+from furbelow.techniques.shared.allowances import allowances
 
 SPECS = sorted((Path(__file__).parents[2] / "specs").glob("*.yaml"))
 
@@ -17,7 +16,7 @@ def demo(path: Path) -> tuple[Spec, System]:
     read = read_spec(path)
     assert read.faults == ()
     assert read.value
-    return read.value, prepare(read.value, bookings(read.value))
+    return read.value, prepare(read.value, allowances(read.value))
 
 
 def test_there_are_demo_specs() -> None:

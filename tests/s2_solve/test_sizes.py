@@ -3,14 +3,17 @@
 from fractions import Fraction as F
 
 import pytest
+from furbelow.garment.solved import Allowance, Solved, SolvedPiece
+from furbelow.s2_solve.solve import solve
 
-from compiler.s2_solve.solve import solve
-from compiler.s2_solve.solved import Solved, SolvedPiece, Takes
 from tests.by_hand import Work, garment, given, pointed_at
 
-SEAM = Work("seam it", {"seam": "1 cm"}, [Takes("flounce", side, ("seam",)) for side in ("top", "start", "end")])
-HEM = Work("hem it", {"first turn": "5 mm", "second turn": "15 mm"},
-           [Takes("flounce", "bottom", ("first turn", "second turn"))])  # fmt: skip
+SEAM = Work("seam it", {"seam": "1 cm"}, [Allowance("flounce", side, ("seam",)) for side in ("top", "start", "end")])
+HEM = Work(
+    "hem it",
+    {"first turn": "5 mm", "second turn": "15 mm"},
+    [Allowance("flounce", "bottom", ("first turn", "second turn"))],
+)
 
 
 def solved(**parts: object) -> Solved:
@@ -33,11 +36,19 @@ def depths(piece: SolvedPiece) -> list[object]:
 def test_the_worked_layer_comes_out_at_its_cut_sizes() -> None:
     """Upper tier 300 x 15 cm finished, flounce 600 x 23.5 cm, seams 1 cm, turn up 5 mm: our own worked example."""
     steps = [
-        Work("close", {"seam": "1 cm"}, [Takes(p, s, ("seam",)) for p in ("upper", "flounce") for s in ("start", "end")]),
-        Work("edge", {"turn up": "5 mm"}, [Takes("flounce", "bottom", ("turn up",))]),
-        Work("attach", {"seam": "1 cm"}, [Takes("flounce", "top", ("seam",)), Takes("upper", "bottom", ("seam",))]),
-        Work("waist", {"seam": "1 cm"}, [Takes("upper", "top", ("seam",))]),
-    ]  # fmt: skip
+        Work(
+            "close",
+            {"seam": "1 cm"},
+            [Allowance(p, s, ("seam",)) for p in ("upper", "flounce") for s in ("start", "end")],
+        ),
+        Work("edge", {"turn up": "5 mm"}, [Allowance("flounce", "bottom", ("turn up",))]),
+        Work(
+            "attach",
+            {"seam": "1 cm"},
+            [Allowance("flounce", "top", ("seam",)), Allowance("upper", "bottom", ("seam",))],
+        ),
+        Work("waist", {"seam": "1 cm"}, [Allowance("upper", "top", ("seam",))]),
+    ]
     pieces = {
         "upper": {"length": "300 cm", "depth": "15 cm"},
         "flounce": {"length": "upper.length * 2", "depth": "23.5 cm"},
@@ -61,8 +72,11 @@ def test_a_cut_size_shrinks_by_what_the_steps_take() -> None:
 
 
 def test_a_folded_piece_is_cut_twice_as_deep_as_it_shows() -> None:
-    casing = Work("casing", {"seam": "1 cm"}, [
-        Takes("band", "top", ("seam",), doubles=True), Takes("band", "bottom", ("seam",))])  # fmt: skip
+    casing = Work(
+        "casing",
+        {"seam": "1 cm"},
+        [Allowance("band", "top", ("seam",), doubles=True), Allowance("band", "bottom", ("seam",))],
+    )
     finished = solved(pieces={"band": {"length": "1 m", "depth": "3 cm"}}, steps=[casing]).pieces["band"]
     cut = solved(pieces={"band": {"length": "1 m", "cut depth": "8 cm"}}, steps=[casing]).pieces["band"]
     assert finished.folded
@@ -71,21 +85,19 @@ def test_a_folded_piece_is_cut_twice_as_deep_as_it_shows() -> None:
 
 
 def test_a_length_named_twice_is_taken_twice() -> None:
-    twice = Work("bind", {"seam": "1 cm"}, [Takes("flounce", "top", ("seam", "seam"))])
+    twice = Work("bind", {"seam": "1 cm"}, [Allowance("flounce", "top", ("seam", "seam"))])
     flounce = solved(pieces={"flounce": {"length": "1 m", "depth": "10 cm"}}, steps=[twice]).pieces["flounce"]
     assert flounce.cut_depth == 120
 
 
 def test_what_several_steps_take_of_one_edge_adds_up() -> None:
-    flounce = solved(
-        pieces={"flounce": {"length": "1 m", "depth": "10 cm"}}, steps=[SEAM, SEAM, HEM]
-    ).pieces["flounce"]
+    flounce = solved(pieces={"flounce": {"length": "1 m", "depth": "10 cm"}}, steps=[SEAM, SEAM, HEM]).pieces["flounce"]
     assert flounce.cut_depth == 100 + 10 + 10 + 20
     assert flounce.cut_length == 1000 + 4 * 10
 
 
 def test_a_step_length_may_be_a_formula_over_other_pieces() -> None:
-    deep = Work("hem", {"turn": "flounce.length / 100"}, [Takes("flounce", "bottom", ("turn",))])
+    deep = Work("hem", {"turn": "flounce.length / 100"}, [Allowance("flounce", "bottom", ("turn",))])
     result = solved(pieces={"flounce": {"length": "3 m", "depth": "10 cm"}}, steps=[deep])
     assert result.pieces["flounce"].cut_depth == 130
     assert result.steps[0].mm("turn") == 30
@@ -176,11 +188,17 @@ def test_a_count_is_a_whole_number_and_one_when_not_written() -> None:
 
 def test_piecing_and_offers_are_worked_out_under_names_of_their_own() -> None:
     result = solved(
-        pieces={"band": {"length": "1 m", "depth": "3 cm",
-                         "piecing": {"seam": "1 cm", "shortest": "40 cm", "most joins": "2"}}},
-        materials={"lawn": {"width": "140 cm", "price": "6 EUR/m", "sold by": "10 cm",
-                            "offers": [("90 cm", "4 EUR/m")]}},
-    )  # fmt: skip
+        pieces={
+            "band": {
+                "length": "1 m",
+                "depth": "3 cm",
+                "piecing": {"seam": "1 cm", "shortest": "40 cm", "most joins": "2"},
+            }
+        },
+        materials={
+            "lawn": {"width": "140 cm", "price": "6 EUR/m", "sold by": "10 cm", "offers": [("90 cm", "4 EUR/m")]}
+        },
+    )
     assert result.length("band piecing.shortest") == 400
     assert result.values["band piecing.most_joins"].value.as_number() == 2
     assert result.length("lawn offer 1.width") == 900
@@ -188,7 +206,7 @@ def test_piecing_and_offers_are_worked_out_under_names_of_their_own() -> None:
 
 
 def test_a_step_that_takes_what_it_does_not_have_is_a_fault_of_the_technique() -> None:
-    wrong = Work("seam it", {"seam": "1 cm"}, [Takes("flounce", "top", ("turn",))])
+    wrong = Work("seam it", {"seam": "1 cm"}, [Allowance("flounce", "top", ("turn",))])
     spec, takes = garment(pieces={"flounce": {"length": "1 m", "depth": "10 cm"}}, steps=[wrong])
     with pytest.raises(LookupError, match="step 1 takes `turn`"):
         solve(spec, takes, "size M", {}, {})

@@ -6,25 +6,41 @@ from fractions import Fraction as F
 from random import Random
 from typing import Any
 
+from furbelow.garment.solved import Allowance, Solved
+from furbelow.measure.formula import Formula, parse_formula
+from furbelow.s2_solve.solve import prepare, solve
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.formula.formula import Formula, parse_formula
-from compiler.s2_solve.solve import prepare, solve
-from compiler.s2_solve.solved import Solved, Takes
 from tests.by_hand import Work, garment
 from tests.by_hand import given as given_by
 
 STEPS = [
-    Work("close", {"seam": "1 cm"}, [Takes(p, s, ("seam",)) for p in ("upper", "flounce", "band") for s in ("start", "end")]),
-    Work("hem", {"first turn": "5 mm", "second turn": "1 in / 3"},
-         [Takes("flounce", "bottom", ("first turn", "second turn"))]),
-    Work("attach", {"seam": "upper.length / 300"},
-         [Takes("flounce", "top", ("seam",)), Takes("upper", "bottom", ("seam",))]),
-    Work("casing", {"seam": "1 cm"},
-         [Takes("upper", "top", ("seam",)), Takes("band", "top", ("seam",), doubles=True),
-          Takes("band", "bottom", ("seam",))]),
-]  # fmt: skip
+    Work(
+        "close",
+        {"seam": "1 cm"},
+        [Allowance(p, s, ("seam",)) for p in ("upper", "flounce", "band") for s in ("start", "end")],
+    ),
+    Work(
+        "hem",
+        {"first turn": "5 mm", "second turn": "1 in / 3"},
+        [Allowance("flounce", "bottom", ("first turn", "second turn"))],
+    ),
+    Work(
+        "attach",
+        {"seam": "upper.length / 300"},
+        [Allowance("flounce", "top", ("seam",)), Allowance("upper", "bottom", ("seam",))],
+    ),
+    Work(
+        "casing",
+        {"seam": "1 cm"},
+        [
+            Allowance("upper", "top", ("seam",)),
+            Allowance("band", "top", ("seam",), doubles=True),
+            Allowance("band", "bottom", ("seam",)),
+        ],
+    ),
+]
 BODY = {"waist_girth": (None, None), "hip_girth": (None, None), "waist_height": (None, None)}
 CHOICES = {"fullness": {"default": "2"}, "skirt_length": {"default": "waist_height * 60%"}}
 PIECES = {
@@ -58,7 +74,9 @@ def solved(pieces: dict[str, Any], rounding: str, body: dict[str, F], fullness: 
 
 @unhurried
 @given(bodies, fullnesses, roundings)
-def test_a_cut_size_is_the_finished_one_with_what_the_steps_take(body: dict[str, F], fullness: F, rounding: str) -> None:
+def test_a_cut_size_is_the_finished_one_with_what_the_steps_take(
+    body: dict[str, F], fullness: F, rounding: str
+) -> None:
     garment = solved(PIECES, rounding, body, fullness)
     for name, piece in garment.pieces.items():
         taken = {
@@ -131,10 +149,32 @@ def test_solving_twice_gives_equal_garments(body: dict[str, F], fullness: F, rou
 
 # Formulas that a maker might write, sense or none.
 _WORDS = [
-    "2", "1/3", "0", "10 cm", "1/2 in", "3 g", "5 EUR/m", "50%", "pi", "hip_girth", "fullness", "reach", "nobody",
-    "band.length", "band.cut_depth", "cape.depth", "cape.cut_length", "cape.count", "lawn.width", "lawn.fluff",
-    "worn.over", "max(reach, 1 m)", "ceil(fullness)", "round_up(cape.depth, 1 cm)", "(1 m - band.depth)",
-]  # fmt: skip
+    "2",
+    "1/3",
+    "0",
+    "10 cm",
+    "1/2 in",
+    "3 g",
+    "5 EUR/m",
+    "50%",
+    "pi",
+    "hip_girth",
+    "fullness",
+    "reach",
+    "nobody",
+    "band.length",
+    "band.cut_depth",
+    "cape.depth",
+    "cape.cut_length",
+    "cape.count",
+    "lawn.width",
+    "lawn.fluff",
+    "worn.over",
+    "max(reach, 1 m)",
+    "ceil(fullness)",
+    "round_up(cape.depth, 1 cm)",
+    "(1 m - band.depth)",
+]
 formulas = st.builds(
     lambda first, rest: first + "".join(sign + word for sign, word in rest),
     st.sampled_from(_WORDS),
@@ -160,7 +200,7 @@ def test_any_spec_is_solved_or_told_why_not_at_places_inside_it(lines: dict[str,
             "band": {"length": "1 m", "depth": lines["d"], "cut depth": lines["e"]},
             "cape": {"cut length": lines["f"], "depth": lines["c"], "count": lines["a"]},
         },
-        steps=[Work("hem", {"turn": lines["b"] or "1 cm"}, [Takes("band", "top", ("turn",))])],
+        steps=[Work("hem", {"turn": lines["b"] or "1 cm"}, [Allowance("band", "top", ("turn",))])],
         rules={rule: "not so"},
         rounding="5 mm",
     )

@@ -3,11 +3,11 @@
 from typing import Any
 
 import pytest
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.solved import Allowance
+from furbelow.garment.spec import Spec
+from furbelow.s2_solve.solve import prepare, solve
 
-from compiler.diagnostics import Fault
-from compiler.s1_read.spec import Spec
-from compiler.s2_solve.solve import prepare, solve
-from compiler.s2_solve.solved import Takes
 from tests.by_hand import Work, garment, given, pointed_at
 
 
@@ -39,15 +39,17 @@ def test_every_unknown_name_of_a_formula_is_told() -> None:
 @pytest.mark.parametrize(
     ("formula", "headline", "help_"),
     [
-        ("band.width", "`band` has no `width`",
-         "a piece has `length`, `depth`, `cut_length`, `cut_depth`, `count`"),
+        ("band.width", "`band` has no `width`", "a piece has `length`, `depth`, `cut_length`, `cut_depth`, `count`"),
         ("lawn.reel", "`lawn` has no `reel`", "write `reel:` under the material `lawn`"),
         ("band", "`band` is a piece, not a measure", "name one of its sizes, such as `band.length`"),
         ("lawn", "`lawn` is a material, not a measure", "name one of its amounts, such as `lawn.width`"),
-        ("tightness", "nothing is named `tightness`",
-         "add `tightness` to the measures, or use a name that the spec has"),
+        (
+            "tightness",
+            "nothing is named `tightness`",
+            "add `tightness` to the measures, or use a name that the spec has",
+        ),
     ],
-)  # fmt: skip
+)
 def test_what_a_name_lacks_is_said(formula: str, headline: str, help_: str) -> None:
     _, fault = only(
         measures={"reach": formula},
@@ -112,7 +114,7 @@ def test_circles_that_no_single_line_opens_say_so() -> None:
 
 
 def test_a_circle_through_a_seam_allowance_is_found() -> None:
-    hem = Work("hem", {"turn": "flounce.cut_depth / 10"}, [Takes("flounce", "bottom", ("turn",))])
+    hem = Work("hem", {"turn": "flounce.cut_depth / 10"}, [Allowance("flounce", "bottom", ("turn",))])
     spec, fault = only(pieces={"flounce": {"length": "1 m", "depth": "20 cm"}}, steps=[hem])
     assert fault.code == "FB206"
     assert pointed_at(spec, fault) == ["20 cm", "flounce.cut_depth / 10"]
@@ -151,28 +153,55 @@ def test_the_spec_is_checked_without_a_body() -> None:
 @pytest.mark.parametrize(
     ("parts", "headline", "place"),
     [
-        ({"pieces": {"band": {"length": "5", "depth": "3 cm"}}},
-         "`band.length` is a number and must be a length: 5", "5"),
-        ({"pieces": {"band": {"length": "2 cm * 3 cm", "depth": "3 cm"}}},
-         "`band.length` is an area and must be a length: 0.0006 m2", "2 cm * 3 cm"),
-        ({"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "2 cm"}}},
-         "`band.count` is a length and must be a whole number: 2 cm", "2 cm"),
-        ({"materials": {"lawn": {"price": "6 EUR"}}},
-         "`lawn.price` is a price in EUR and must be a price per length: 6.00 EUR", "6 EUR"),
-        ({"materials": {"lawn": {"weight": "80 g/m"}}},
-         "`lawn.weight` is a weight per length and must be a weight per area: 80 g/m", "80 g/m"),
-        ({"materials": {"net": {"width": "25 g/m2"}}},
-         "`net.width` is a weight per area and must be a length: 25 g/m2", "25 g/m2"),
+        (
+            {"pieces": {"band": {"length": "5", "depth": "3 cm"}}},
+            "`band.length` is a number and must be a length: 5",
+            "5",
+        ),
+        (
+            {"pieces": {"band": {"length": "2 cm * 3 cm", "depth": "3 cm"}}},
+            "`band.length` is an area and must be a length: 0.0006 m2",
+            "2 cm * 3 cm",
+        ),
+        (
+            {"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "2 cm"}}},
+            "`band.count` is a length and must be a whole number: 2 cm",
+            "2 cm",
+        ),
+        (
+            {"materials": {"lawn": {"price": "6 EUR"}}},
+            "`lawn.price` is a price in EUR and must be a price per length: 6.00 EUR",
+            "6 EUR",
+        ),
+        (
+            {"materials": {"lawn": {"weight": "80 g/m"}}},
+            "`lawn.weight` is a weight per length and must be a weight per area: 80 g/m",
+            "80 g/m",
+        ),
+        (
+            {"materials": {"net": {"width": "25 g/m2"}}},
+            "`net.width` is a weight per area and must be a length: 25 g/m2",
+            "25 g/m2",
+        ),
         ({"worn": {"over": "2"}}, "`worn.over` is a number and must be a length: 2", "2"),
         ({"rounding": "5"}, "`rounding` is a number and must be a length: 5", "5"),
-        ({"steps": [Work("hem", {"turn": "3 g"}, [])]},
-         "`step 1.turn` is a weight and must be a length or a number: 3 g", "3 g"),
-        ({"steps": [Work("gather", {"rows": "2 cm"}, [], {"rows": "number"})]},
-         "`step 1.rows` is a length and must be a number: 2 cm", "2 cm"),
-        ({"steps": [Work("hem", {"turn": "2"}, [], {"turn": "length"})]},
-         "`step 1.turn` is a number and must be a length: 2", "2"),
+        (
+            {"steps": [Work("hem", {"turn": "3 g"}, [])]},
+            "`step 1.turn` is a weight and must be a length or a number: 3 g",
+            "3 g",
+        ),
+        (
+            {"steps": [Work("gather", {"rows": "2 cm"}, [], {"rows": "number"})]},
+            "`step 1.rows` is a length and must be a number: 2 cm",
+            "2 cm",
+        ),
+        (
+            {"steps": [Work("hem", {"turn": "2"}, [], {"turn": "length"})]},
+            "`step 1.turn` is a number and must be a length: 2",
+            "2",
+        ),
     ],
-)  # fmt: skip
+)
 def test_a_value_of_the_wrong_kind_is_told(parts: dict[str, Any], headline: str, place: str) -> None:
     spec, fault = only(**parts)
     assert (fault.code, fault.headline) == ("FB207", headline)
@@ -195,23 +224,31 @@ def test_a_value_of_the_wrong_kind_has_a_mend(parts: dict[str, Any], help_: str)
 @pytest.mark.parametrize(
     ("parts", "headline"),
     [
-        ({"pieces": {"band": {"length": "1 m", "depth": "0 cm"}}},
-         "`band.depth` comes out at 0 cm and must be above 0"),
-        ({"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "2.5"}}},
-         "`band.count` comes out at 2.5 and must be a whole number"),
-        ({"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "0"}}},
-         "`band.count` comes out at 0 and must be 1 or more"),
-        ({"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "2000"}}},
-         "`band.count` comes out at 2000 and must be 1000 or less"),
-        ({"pieces": {"band": {"length": "2 km", "depth": "3 cm"}}},
-         "`band.length` comes out at 200000 cm and must be 1 km or less"),
-        ({"materials": {"lawn": {"shrinkage": "100%"}}},
-         "`lawn.shrinkage` comes out at 1 and must be below 100%"),
-        ({"steps": [Work("hem", {"turn": "-1 cm"}, [])]},
-         "`step 1.turn` comes out at -1 cm and must be 0 or more"),
+        (
+            {"pieces": {"band": {"length": "1 m", "depth": "0 cm"}}},
+            "`band.depth` comes out at 0 cm and must be above 0",
+        ),
+        (
+            {"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "2.5"}}},
+            "`band.count` comes out at 2.5 and must be a whole number",
+        ),
+        (
+            {"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "0"}}},
+            "`band.count` comes out at 0 and must be 1 or more",
+        ),
+        (
+            {"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "2000"}}},
+            "`band.count` comes out at 2000 and must be 1000 or less",
+        ),
+        (
+            {"pieces": {"band": {"length": "2 km", "depth": "3 cm"}}},
+            "`band.length` comes out at 200000 cm and must be 1 km or less",
+        ),
+        ({"materials": {"lawn": {"shrinkage": "100%"}}}, "`lawn.shrinkage` comes out at 1 and must be below 100%"),
+        ({"steps": [Work("hem", {"turn": "-1 cm"}, [])]}, "`step 1.turn` comes out at -1 cm and must be 0 or more"),
         ({"rounding": "-5 mm"}, "`rounding` comes out at -5 mm and must be 0 or more"),
     ],
-)  # fmt: skip
+)
 def test_a_value_out_of_bounds_is_told(parts: dict[str, Any], headline: str) -> None:
     _, fault = only(**parts)
     assert (fault.code, fault.headline) == ("FB208", headline)
@@ -225,20 +262,18 @@ def test_a_depth_below_nothing_shows_its_arithmetic() -> None:
 
 
 def test_a_cut_size_smaller_than_its_seams_shows_the_sum() -> None:
-    seams = Work("seam it", {"seam": "2 cm"}, [Takes("band", "top", ("seam",)), Takes("band", "bottom", ("seam",))])
+    seams = Work(
+        "seam it", {"seam": "2 cm"}, [Allowance("band", "top", ("seam",)), Allowance("band", "bottom", ("seam",))]
+    )
     _, fault = only(pieces={"band": {"length": "1 m", "cut depth": "3 cm"}}, steps=[seams])
     assert fault.headline == "`band.depth` comes out at -1 cm and must be above 0"
-    assert fault.notes == (
-        "band.cut_depth - band.top_takes - band.bottom_takes = 3 cm - 2 cm - 2 cm",
-    )
+    assert fault.notes == ("band.cut_depth - band.top_takes - band.bottom_takes = 3 cm - 2 cm - 2 cm",)
 
 
 def test_a_sum_of_unlike_quantities_is_told_at_its_place_in_the_formula() -> None:
     spec, fault = only(measures={"tilt": "2 * (10 cm + 3 g)"})
     assert fault.code == "FB202"
-    assert fault.headline == (
-        "`tilt` can't be worked out: 10 cm is a length and 3 g is a weight: they can't be added"
-    )
+    assert fault.headline == ("`tilt` can't be worked out: 10 cm is a length and 3 g is a weight: they can't be added")
     assert pointed_at(spec, fault) == ["10 cm + 3 g"]
 
 

@@ -2,9 +2,10 @@
 
 import json
 
-from compiler.s2_solve.solve import solve
-from compiler.s2_solve.solved import Solved, Takes
-from compiler.s2_solve.why import as_data, as_markdown, as_text, why
+from furbelow.garment.solved import Allowance, Solved
+from furbelow.s2_solve.solve import solve
+from furbelow.s2_solve.why import as_data, as_markdown, as_text, why
+
 from tests.by_hand import Work, garment, given
 
 
@@ -17,7 +18,7 @@ def skirt() -> Solved:
             "flounce": {"length": "6 m", "depth": "skirt_length - band.depth"},
             "band": {"length": "1 m", "depth": "elastic.width + 5 mm"},
         },
-        steps=[Work("attach", {"seam": "1 cm"}, [Takes("flounce", "top", ("seam",))])],
+        steps=[Work("attach", {"seam": "1 cm"}, [Allowance("flounce", "top", ("seam",))])],
         rules={"flounce.depth > band.depth * 2": "too shallow"},
         rounding="5 mm",
     )
@@ -29,7 +30,9 @@ def skirt() -> Solved:
 def test_the_tree_goes_down_to_the_lines_that_the_number_stands_on() -> None:
     reason = why(skirt(), "flounce.cut_depth").value
     assert reason
-    assert as_text(reason) == """\
+    assert (
+        as_text(reason)
+        == """\
 flounce.cut_depth = 59 cm  [garment.yaml, line 12]
     flounce.depth + flounce.top_takes = 58 cm + 1 cm
     flounce.depth = 58 cm  [garment.yaml, line 12]
@@ -45,6 +48,7 @@ flounce.cut_depth = 59 cm  [garment.yaml, line 12]
             step 1.seam = 1 cm  [garment.yaml, line 17]
     flounce.top_takes = 1 cm (see above)
 """
+    )
 
 
 def test_the_tree_can_be_read_as_markdown() -> None:

@@ -79,20 +79,39 @@ def spec_of(family: Family) -> Doc:
         "body": {"waist_girth": {}, "hip_girth": {}},
         "sizes": {"one": {"waist_girth": "75 cm", "hip_girth": "100 cm"}},
         "worn": {
-            "from": "waist", "over": "hip_girth", "ease": "5 cm", "length": f"{depth} cm",
+            "from": "waist",
+            "over": "hip_girth",
+            "ease": "5 cm",
+            "length": f"{depth} cm",
             **({"hidden": {"lining": "3 cm"}} if family.lined else {}),
         },
         "materials": {
-            "cloth": {"kind": "cloth", "fibre": "cotton" if family.ravels else "nylon", "width": "140 cm",
-                      "weight": "40 g/m2", "ravels": "yes" if family.ravels else "no"},
-            **({"lining_cloth": {"kind": "cloth", "fibre": "polyester", "width": "140 cm", "weight": "90 g/m2",
-                                 "ravels": "yes"}} if "band" in pieces or "lining" in pieces else {}),
+            "cloth": {
+                "kind": "cloth",
+                "fibre": "cotton" if family.ravels else "nylon",
+                "width": "140 cm",
+                "weight": "40 g/m2",
+                "ravels": "yes" if family.ravels else "no",
+            },
+            **(
+                {
+                    "lining_cloth": {
+                        "kind": "cloth",
+                        "fibre": "polyester",
+                        "width": "140 cm",
+                        "weight": "90 g/m2",
+                        "ravels": "yes",
+                    }
+                }
+                if "band" in pieces or "lining" in pieces
+                else {}
+            ),
             **({"edging": {"kind": "trim", "width": "15 mm"}} if family.hem == "trim" else {}),
             "elastic": {"kind": "elastic", "width": "25 mm", "stretch": "100%"},
         },
         "pieces": pieces,
         "steps": list(_steps(family, tiers)),
-    }  # fmt: skip
+    }
 
 
 def _steps(family: Family, tiers: list[str]) -> Iterator[Doc]:

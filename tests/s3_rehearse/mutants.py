@@ -14,11 +14,11 @@ from dataclasses import dataclass
 from typing import Any
 
 import yaml
+from furbelow.garment.bench import Bench
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, prove
+from furbelow.s1_read.read_spec import read_spec
 
-from compiler.cloth.bench import Bench
-from compiler.pipeline import Order, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.workroom import Workroom
 from tests.demos.demos import NAMES, SPECS
 from tests.s3_rehearse.families import FAMILIES, Doc, spec_of
 

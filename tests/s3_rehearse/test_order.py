@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from itertools import permutations
 
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import prove
+from furbelow.s3_rehearse.order import _search, fewest_set_ups, machine_changes, must_follow
+from furbelow.s3_rehearse.rehearse import in_good_order
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.pipeline import prove
-from compiler.s3_rehearse.order import _search, fewest_set_ups, machine_changes, must_follow
-from compiler.s3_rehearse.rehearse import in_good_order
-from compiler.workroom import Workroom
 from tests.demos.demos import EVERY_SIZE, order
 
 SETUPS = ("", "straight stitch", "overlocker", "zigzag")

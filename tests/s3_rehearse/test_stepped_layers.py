@@ -5,9 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.s3_rehearse.run import Run
+from furbelow.s3_rehearse.volume import volume_of
 
-from compiler.s3_rehearse.run import Run
-from compiler.s3_rehearse.volume import volume_of
 from tests.s3_rehearse.test_weight import run_of
 from tests.techniques.small import Worked, work
 
@@ -34,8 +34,9 @@ middle: {{from: net, length: 4 m, depth: {middle} cm}}
 inner: {{from: net, length: 4 m, depth: {inner} cm}}
 frill: {{from: net, length: 8 m, depth: {frill} cm}}
 band: {{from: net, length: 156 cm, depth: 3 cm}}""",
-        STEPS, worn=worn,
-    )  # fmt: skip
+        STEPS,
+        worn=worn,
+    )
 
 
 def _ends(run: Run) -> dict[str, Fraction]:

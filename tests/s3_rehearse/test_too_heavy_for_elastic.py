@@ -5,13 +5,13 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.garment.limits import ELASTIC_CARRIES, HEAVY_REDUCTION
+from furbelow.measure.units import UNITS
+from furbelow.order.chain import prove
+from furbelow.s3_rehearse.proofs.too_heavy_for_elastic import CLAIM
+from furbelow.s3_rehearse.run import Run
+from furbelow.s3_rehearse.weight import grams_of, weight_of
 
-from compiler.cloth.limits import ELASTIC_CARRIES, HEAVY_REDUCTION
-from compiler.pipeline import prove
-from compiler.s3_rehearse.proofs.too_heavy_for_elastic import CLAIM
-from compiler.s3_rehearse.run import Run
-from compiler.s3_rehearse.weight import grams_of, weight_of
-from compiler.units import UNITS
 from tests.demos.demos import EVERY_SIZE, order
 from tests.techniques.small import Worked, work
 
@@ -30,8 +30,10 @@ def _skirt(grams: int, less: str, kind: str = "elastic", units: str = "metric") 
     depth = Fraction(grams, 340) * 1000 / Fraction("1.2") - 20 - 5 - int(deep.split()[0])
     return work(
         f"skirt: {{from: denim, length: 118 cm, depth: {float(depth):.3f} mm}}",
-        STEPS.replace("DEEP", deep).replace("KIND", kind).replace("LESS", less), materials=WIDE, units=units,
-    )  # fmt: skip
+        STEPS.replace("DEEP", deep).replace("KIND", kind).replace("LESS", less),
+        materials=WIDE,
+        units=units,
+    )
 
 
 def _told(worked: Worked) -> list[str]:

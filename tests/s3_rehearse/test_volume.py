@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from compiler.pipeline import prove
-from compiler.s3_rehearse.volume import Volume, volume_of
+from furbelow.order.chain import prove
+from furbelow.s3_rehearse.volume import Volume, volume_of
+
 from tests.demos.demos import order
 from tests.s3_rehearse.test_weight import run_of
 from tests.techniques.small import sound
@@ -20,8 +21,9 @@ def _demo(name: str, size: str) -> Volume:
 def test_layers_of_one_piece_and_a_lining_are_each_a_hem() -> None:
     volume = _demo("larkspur", "M")
     assert [(hem.piece, hem.copies, hem.round) for hem in volume.hems] == [
-        ("flounce", 2, Fraction(6000)), ("lining", 1, Fraction(1560)),
-    ]  # fmt: skip
+        ("flounce", 2, Fraction(6000)),
+        ("lining", 1, Fraction(1560)),
+    ]
     assert volume.layers == 3
     assert volume.together == 2 * 6000 + 1560
     assert volume.longest.piece == "flounce"
@@ -36,13 +38,17 @@ def test_the_fullness_is_that_of_all_tiers_multiplied() -> None:
 
 
 def test_two_panels_in_one_ring_are_one_hem() -> None:
-    volume = volume_of(run_of(sound(
-        "panel: {from: net, count: 2, length: 60 cm, depth: 60 cm}",
-        """- join ends: {of: panel, seam: 1 cm, into: one ring}
+    volume = volume_of(
+        run_of(
+            sound(
+                "panel: {from: net, count: 2, length: 60 cm, depth: 60 cm}",
+                """- join ends: {of: panel, seam: 1 cm, into: one ring}
 - folded casing: {edge: panel.top, depth: 25 mm, turn under: 5 mm, gap: 5 cm}
 - insert elastic: {elastic: elastic, into: panel.top, length: 68 cm, overlap: 2 cm}
 - close gap: {of: panel.top}""",
-    )))  # fmt: skip
+            )
+        )
+    )
     assert [(hem.copies, hem.round) for hem in volume.hems] == [(1, Fraction(1200))]
     assert volume.reasons["panel.hem_round"].formula == "2 * panel.length"
     assert volume.fullness == 1
@@ -50,16 +56,20 @@ def test_two_panels_in_one_ring_are_one_hem() -> None:
 
 
 def test_the_hem_of_a_ring_is_its_longer_arc() -> None:
-    volume = volume_of(run_of(sound(
-        "skirt: {from: net, length: 118 cm, depth: 60 cm}\nflounce: {from: net, length: 118 cm, depth: 25 cm}",
-        """- join ends: {of: skirt, seam: 1 cm}
+    volume = volume_of(
+        run_of(
+            sound(
+                "skirt: {from: net, length: 118 cm, depth: 60 cm}\nflounce: {from: net, length: 118 cm, depth: 25 cm}",
+                """- join ends: {of: skirt, seam: 1 cm}
 - ring cut: {piece: flounce, hem: 168 cm}
 - join ends: {of: flounce, seam: 1 cm}
 - attach: {edge: flounce.top, to: skirt.bottom, seam: 1 cm}
 - folded casing: {edge: skirt.top, depth: 25 mm, turn under: 5 mm, gap: 5 cm}
 - insert elastic: {elastic: elastic, into: skirt.top, length: 68 cm, overlap: 2 cm}
 - close gap: {of: skirt.top}""",
-    )))  # fmt: skip
+            )
+        )
+    )
     assert [(hem.piece, hem.round) for hem in volume.hems] == [("flounce", Fraction(1680))]
     assert volume.reasons["flounce.hem_round"].inputs == ()
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.s2_solve.why import as_text, why
+from furbelow.s3_rehearse.finished_garment import reasons_of
+from furbelow.s3_rehearse.run import Run
+from furbelow.s3_rehearse.weight import Weight, show_weight, weight_of
+from furbelow.verbs.command import run as command
 
-from compiler.command import run as command
-from compiler.s2_solve.why import as_text, why
-from compiler.s3_rehearse.run import Run
-from compiler.s3_rehearse.weight import Weight, show_weight, weight_of
-from compiler.s3_rehearse.whole import reasons_of
 from tests.techniques.small import Worked, sound
 
 SKIRT = """skirt: {from: lawn, length: 118 cm, depth: 60 cm}"""
@@ -43,10 +43,14 @@ def test_an_elastic_and_a_trim_count_where_their_weight_is_known() -> None:
         "- narrow hem: {edge: skirt.bottom, first turn: 5 mm, second turn: 15 mm}",
         "- edge with trim: {edge: skirt.bottom, trim: braid, turn up: 1 cm, overlap: 2 cm}",
     ).replace("elastic: elastic", "elastic: firm")
-    weight = weighed(SKIRT, trimmed, materials="""\
+    weight = weighed(
+        SKIRT,
+        trimmed,
+        materials="""\
   braid: {kind: trim, width: 20 mm, weight: 10 g/m}
   firm: {kind: elastic, width: 20 mm, stretch: 100%, weight: 500 g/m2}
-""")
+""",
+    )
     # Cloth 1.2 m x 0.64 m x 80; braid 118 + 2 cm x 10 g/m; elastic 68 + 2 cm x 2 cm x 500 g/m2.
     assert weight.reasons["skirt.weight"].value.as_mass_g() == Fraction("61.44")
     assert weight.reasons["braid.used_weight"].value.as_mass_g() == 12
@@ -60,18 +64,24 @@ def test_copies_weigh_as_many_times() -> None:
         "skirt.top, depth", "both, depth"
     )
     pieces = SKIRT.replace("from: lawn", "from: lawn, count: 2")
-    one, two = weighed(SKIRT, SEWN), weighed(pieces, layered.replace("into: skirt.top", "into: both").replace("of: skirt.top", "of: both"))
+    one, two = (
+        weighed(SKIRT, SEWN),
+        weighed(pieces, layered.replace("into: skirt.top", "into: both").replace("of: skirt.top", "of: both")),
+    )
     assert one.grams is not None
     assert two.grams == 2 * one.grams
 
 
 def test_a_ring_weighs_what_lies_between_its_arcs_and_not_its_rectangle() -> None:
     pieces = f"{SKIRT}\nflounce: {{from: net, length: 118 cm, depth: 25 cm}}"
-    steps = SEWN.replace("- narrow hem: {edge: skirt.bottom, first turn: 5 mm, second turn: 15 mm}\n", "") + """
+    steps = (
+        SEWN.replace("- narrow hem: {edge: skirt.bottom, first turn: 5 mm, second turn: 15 mm}\n", "")
+        + """
 - ring cut: {piece: flounce, hem: 168 cm}
 - join ends: {of: flounce, seam: 1 cm}
 - attach: {edge: flounce.top, to: skirt.bottom, seam: 1 cm}
 - neaten: {seam: flounce.top}"""
+    )
     worked = sound(pieces, steps)
     weight = weight_of(run_of(worked))
     # An angle of (168 - 118) / 25 = 2; radii 118 / 2 = 59 cm less 1 cm of seam, and 59 + 25 = 84 cm; ends of 1 cm.

@@ -8,11 +8,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-
-from compiler.pipeline import Order, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.s3_rehearse.run import Rehearsal
-from compiler.workroom import Workroom
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s3_rehearse.run import Rehearsal
 
 CM = Fraction(10)
 
@@ -73,7 +72,7 @@ def test_the_finished_depths_are_23_and_a_half_and_15_cm(steps: str) -> None:
 
 def test_rings_first_gathers_600_to_300_cm() -> None:
     rehearsal = _rehearsal(RINGS_FIRST)
-    gather = next(done for done in rehearsal.run.performed if done.step.step.technique == "gather")
+    gather = next(done for done in rehearsal.run.performed if done.step.written.technique == "gather")
     edge = gather.after.edge("flounce.top")
     assert (edge.cloth_length, edge.set_length) == (600 * CM, 300 * CM)
     assert edge.ratio == 2
@@ -81,14 +80,14 @@ def test_rings_first_gathers_600_to_300_cm() -> None:
 
 def test_flat_first_gathers_602_to_302_cm() -> None:
     rehearsal = _rehearsal(FLAT_FIRST)
-    gather = next(done for done in rehearsal.run.performed if done.step.step.technique == "gather")
+    gather = next(done for done in rehearsal.run.performed if done.step.written.technique == "gather")
     assert gather.facts["ratio"] == Fraction(602, 302)
     assert round(float(gather.facts["ratio"]), 3) == 1.993
 
 
 def test_flat_first_has_one_side_seam_through_both_tiers() -> None:
     rehearsal = _rehearsal(FLAT_FIRST)
-    closing = next(done for done in rehearsal.run.performed if done.step.step.technique == "join ends")
+    closing = next(done for done in rehearsal.run.performed if done.step.written.technique == "join ends")
     # 38.5 cm of layer and the 1 cm that the waist seam will take.
     assert closing.sewn[0].length == Fraction("39.5") * CM
 

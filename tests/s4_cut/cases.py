@@ -6,9 +6,8 @@ import json
 from fractions import Fraction
 from pathlib import Path
 
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, ways_to_lay
 from hypothesis import strategies as st
-
-from compiler.s4_cut.problem import Bolt, CutPrices, Strip, ways_to_lay
 
 Case = tuple[tuple[Strip, ...], Bolt, CutPrices]
 

@@ -12,7 +12,7 @@ from fractions import Fraction
 from itertools import combinations_with_replacement, product
 from math import ceil
 
-from compiler.s4_cut.problem import Bolt, CutPrices, Strip
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
 _Lane = tuple[Fraction, int]  # depth, grid steps filled
 
@@ -20,9 +20,7 @@ _Lane = tuple[Fraction, int]  # depth, grid steps filled
 def least_cost(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices, most_sections: int) -> Fraction:
     """The cheapest cost of any plan with so many sections at most."""
     cloth = prices.cloth_per_mm * bolt.grid / (1 - bolt.shrinkage)
-    per_strip = [
-        list(combinations_with_replacement(_partings(strip, bolt.grid), strip.count)) for strip in strips
-    ]
+    per_strip = [list(combinations_with_replacement(_partings(strip, bolt.grid), strip.count)) for strip in strips]
     best: Fraction | None = None
     for choice in product(*per_strip):
         segments: Counter[tuple[Fraction, int]] = Counter()

@@ -23,9 +23,7 @@ def faults_of(
     for k, one in enumerate(boxes):
         for m in range(k):
             other = boxes[m]
-            if min(one[2], other[2]) > max(one[0], other[0]) and min(one[3], other[3]) > max(
-                one[1], other[1]
-            ):
+            if min(one[2], other[2]) > max(one[0], other[0]) and min(one[3], other[3]) > max(one[1], other[1]):
                 faults.append(f"rectangles {m} and {k} overlap")
     if boxes and max(box[3] for box in boxes) != length:
         faults.append(f"the last one ends at {max(box[3] for box in boxes)}, not at {length}")

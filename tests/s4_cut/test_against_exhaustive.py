@@ -3,14 +3,14 @@ from __future__ import annotations
 from fractions import Fraction
 from math import inf
 
+from furbelow.s4_cut.lanes.exact import Limits, Work
+from furbelow.s4_cut.lanes.grid import scale_of
+from furbelow.s4_cut.lanes.in_lanes import in_lanes
+from furbelow.s4_cut.lanes.lay import lay_out
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.s4_cut.exact import Limits, Work
-from compiler.s4_cut.grid import scale_of
-from compiler.s4_cut.in_lanes import in_lanes
-from compiler.s4_cut.lay import lay_out
-from compiler.s4_cut.problem import Bolt, CutPrices, Strip
 from tests.s4_cut.cases import cm
 from tests.s4_cut.exhaustive import least_cost
 from tests.s4_cut.verify_plan import faults

@@ -3,11 +3,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.s4_cut.lanes.exact import Limits
+from furbelow.s4_cut.planner import best_plan, plain_plan, plan_cutting
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from hypothesis import given, settings
 
-from compiler.s4_cut.exact import Limits
-from compiler.s4_cut.planner import best_plan, plain_plan, plan_cutting
-from compiler.s4_cut.problem import Bolt, CutPrices, Strip
 from tests.s4_cut.cases import PRICES, Case, class_of_thirty, cm, small_cases
 from tests.s4_cut.verify_plan import faults
 

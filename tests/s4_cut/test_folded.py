@@ -8,13 +8,13 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from furbelow.s4_cut.marks import table_marks
+from furbelow.s4_cut.offcuts import Offcut, offcuts
+from furbelow.s4_cut.plan import CuttingPlan, Lane
+from furbelow.s4_cut.planner import plan_cutting
+from furbelow.s4_cut.problem import Bolt, Strip
 from hypothesis import given, settings
 
-from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.offcuts import Offcut, offcuts
-from compiler.s4_cut.plan import CuttingPlan, Lane
-from compiler.s4_cut.planner import plan_cutting
-from compiler.s4_cut.problem import Bolt, Strip
 from tests.s4_cut.cases import PRICES, Case, cm, small_cases
 from tests.s4_cut.verify_plan import faults
 

@@ -3,11 +3,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from furbelow.s4_cut.plan_text import from_json, plan_key, to_json
+from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.problem import Bolt, Strip
 from hypothesis import given, settings
 
-from compiler.s4_cut.keep import from_json, plan_key, to_json
-from compiler.s4_cut.planner import plain_plan
-from compiler.s4_cut.problem import Bolt, Strip
 from tests.s4_cut.cases import PRICES, Case, cm, small_cases
 
 

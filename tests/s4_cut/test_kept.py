@@ -7,15 +7,15 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
+from furbelow.garment.workroom import Workroom
+from furbelow.s4_cut import plan_cache
+from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.plan_cache import KeptPlans, agrees
+from furbelow.s4_cut.planner import plain_plan, plan_cutting
+from furbelow.s4_cut.problem import Bolt, Strip
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.s4_cut import kept
-from compiler.s4_cut.kept import KeptPlans, agrees
-from compiler.s4_cut.plan import CuttingPlan
-from compiler.s4_cut.planner import plain_plan, plan_cutting
-from compiler.s4_cut.problem import Bolt, Strip
-from compiler.workroom import Workroom
 from tests.s4_cut.cases import PRICES, Case, cm, small_cases
 
 STRIPS = (
@@ -44,7 +44,7 @@ def afresh(monkeypatch: pytest.MonkeyPatch) -> list[Any]:
     def idle(room: Workroom) -> Any:
         return lambda *problem: asked.append(problem)
 
-    monkeypatch.setattr(kept, "planned_afresh", idle)
+    monkeypatch.setattr(plan_cache, "planned_afresh", idle)
     return asked
 
 
@@ -75,7 +75,7 @@ def test_another_problem_is_planned_afresh(problem: Any, afresh: list[Any]) -> N
 
 
 def test_a_plan_that_is_not_proven_is_not_kept(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(kept, "planned_afresh", lambda room: plain_plan)
+    monkeypatch.setattr(plan_cache, "planned_afresh", lambda room: plain_plan)
     plans = KeptPlans()
     plan = plans.planner(ROOM)(STRIPS, BOLT, PRICES)
     assert plan is not None
@@ -88,23 +88,29 @@ def test_a_plan_that_is_not_proven_is_not_kept(monkeypatch: pytest.MonkeyPatch) 
 def test_a_damaged_file_gives_the_same_plan_or_none(at: int, put: bytes) -> None:
     damaged = FILE[:at] + put + FILE[at + 1 :]
     plans = KeptPlans(damaged)
-    found = kept._whole(next(iter(plans._earlier.values()), None))
+    found = plan_cache._whole(next(iter(plans._earlier.values()), None))
     assert found in (None, PLAN)
 
 
 @settings(deadline=None)
 @given(st.integers(0, len(FILE) - 1))
 def test_a_file_that_was_cut_short_gives_no_plan(end: int) -> None:
-    assert kept._entries(FILE[:end]) == {} or FILE[:end].strip() == FILE.strip()
+    assert plan_cache._entries(FILE[:end]) == {} or FILE[:end].strip() == FILE.strip()
 
 
 @pytest.mark.parametrize(
     "file",
     [
-        b"", b"[]", b"null", b"\xff\xfe", b"[" * 100_000, b'{"furbelow_plans": 1}', b'{"furbelow_plans": 1, "plans": []}',
+        b"",
+        b"[]",
+        b"null",
+        b"\xff\xfe",
+        b"[" * 100_000,
+        b'{"furbelow_plans": 1}',
+        b'{"furbelow_plans": 1, "plans": []}',
         b'{"furbelow_plans": 2, "plans": {}}',
     ],
-)  # fmt: skip
+)
 def test_any_other_file_holds_no_plans(file: bytes) -> None:
     assert KeptPlans(file)._earlier == {}
 
@@ -114,7 +120,7 @@ def _signed(change: dict[str, Any]) -> bytes:
     told = json.loads(FILE)
     (entry,) = told["plans"].values()
     entry["plan"] |= change
-    entry["digest"] = kept._digest(entry["plan"])
+    entry["digest"] = plan_cache._digest(entry["plan"])
     return json.dumps(told).encode()
 
 
@@ -152,7 +158,8 @@ def _with_first_segment(plan: CuttingPlan, **change: Any) -> CuttingPlan:
 
 
 @pytest.mark.parametrize(
-    "change", [{"length": cm(10)}, {"length": cm(9000)}, {"copy": 9}, {"part": 3}, {"strip": "pocket"}, {"wearer": "Bo"}]
+    "change",
+    [{"length": cm(10)}, {"length": cm(9000)}, {"copy": 9}, {"part": 3}, {"strip": "pocket"}, {"wearer": "Bo"}],
 )
 def test_a_plan_with_one_segment_changed_no_longer_agrees(change: dict[str, Any]) -> None:
     assert agrees(PLAN, STRIPS, BOLT, PRICES)

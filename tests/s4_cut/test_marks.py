@@ -1,9 +1,10 @@
 from __future__ import annotations
 
-from compiler.s4_cut.marks import moved_tapes, table_marks
-from compiler.s4_cut.offcuts import Offcut, offcuts
-from compiler.s4_cut.planner import plain_plan
-from compiler.s4_cut.problem import Bolt, Strip
+from furbelow.s4_cut.marks import moved_tapes, table_marks
+from furbelow.s4_cut.offcuts import Offcut, offcuts
+from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.problem import Bolt, Strip
+
 from tests.s4_cut.cases import PRICES, cm
 
 

@@ -8,19 +8,19 @@ from fractions import Fraction
 from itertools import combinations, product
 
 import pytest
+from furbelow.s4_cut.lanes.exact import Limits, Work
+from furbelow.s4_cut.lanes.grid import scale_of
+from furbelow.s4_cut.lanes.in_lanes import in_lanes
+from furbelow.s4_cut.offcuts import offcuts
+from furbelow.s4_cut.plan import CuttingPlan, Panel, Section
+from furbelow.s4_cut.plan_cache import agrees
+from furbelow.s4_cut.plan_text import from_json, to_json
+from furbelow.s4_cut.planner import best_plan, plan_cutting
+from furbelow.s4_cut.problem import Bolt, CutPrices, Grain, Strip, ways_to_lay
+from furbelow.s4_cut.through_cuts import Part, cut_apart
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.s4_cut.exact import Limits, Work
-from compiler.s4_cut.grid import scale_of
-from compiler.s4_cut.in_lanes import in_lanes
-from compiler.s4_cut.keep import from_json, to_json
-from compiler.s4_cut.kept import agrees
-from compiler.s4_cut.offcuts import offcuts
-from compiler.s4_cut.plan import CuttingPlan, Panel, Section
-from compiler.s4_cut.planner import best_plan, plan_cutting
-from compiler.s4_cut.problem import Bolt, CutPrices, Grain, Strip, ways_to_lay
-from compiler.s4_cut.through_cuts import Part, cut_apart
 from tests.s4_cut.cases import Case, cm
 from tests.s4_cut.exhaustive import least_cost
 from tests.s4_cut.verify_plan import comes_apart, faults, panel_boxes
@@ -211,7 +211,14 @@ def test_a_plan_of_panels_can_be_kept() -> None:
     assert from_json(to_json(plan)) == plan
     assert agrees(plan, APRON, bolt, DEAR)
     section = plan.sections[0]
-    for change in ({"length": cm(10)}, {"width": cm(200)}, {"from_end": cm(900)}, {"copy": 9}, {"strip": "sleeve"}, {"turned": True}):
+    for change in (
+        {"length": cm(10)},
+        {"width": cm(200)},
+        {"from_end": cm(900)},
+        {"copy": 9},
+        {"strip": "sleeve"},
+        {"turned": True},
+    ):
         panels = (section.panels[0]._replace(**change), *section.panels[1:])
         assert not agrees(replace(plan, sections=(replace(section, panels=panels),)), APRON, bolt, DEAR), change
     twice = replace(section, panels=(*section.panels, section.panels[0]))
@@ -223,7 +230,9 @@ def test_a_plan_of_panels_can_be_kept() -> None:
 
 def _panels(*boxes: tuple[int, int, int, int]) -> tuple[Panel, ...]:
     """Panels from (from end, from edge, length, width), in cm."""
-    return tuple(Panel("panel", None, n, cm(x), cm(y), cm(wide), cm(deep)) for n, (x, y, wide, deep) in enumerate(boxes, 1))
+    return tuple(
+        Panel("panel", None, n, cm(x), cm(y), cm(wide), cm(deep)) for n, (x, y, wide, deep) in enumerate(boxes, 1)
+    )
 
 
 def test_what_stays_over_comes_off_first_and_every_panel_is_freed() -> None:
@@ -283,9 +292,13 @@ def test_panels_come_apart_exactly_when_straight_cuts_part_them(boxes: list[tupl
         assert part.near < cut.at < part.far if cut.over else part.low < cut.at < part.high
         parts.remove(part)
         parts += (
-            [part._replace(far=cut.at), part._replace(near=cut.at)] if cut.over else [part._replace(high=cut.at), part._replace(low=cut.at)]
+            [part._replace(far=cut.at), part._replace(near=cut.at)]
+            if cut.over
+            else [part._replace(high=cut.at), part._replace(low=cut.at)]
         )
-    alone = {Part(each.from_end, each.from_end + each.length, each.from_edge, each.from_edge + each.width) for each in panels}
+    alone = {
+        Part(each.from_end, each.from_end + each.length, each.from_edge, each.from_edge + each.width) for each in panels
+    }
     assert set(parts) == alone | set(apart.left)
     assert not any(one != other and _meet(one, other) for one, other in combinations(parts, 2))
 

@@ -1,9 +1,9 @@
 from __future__ import annotations
 
+from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.problem import Bolt, Strip
 from hypothesis import given, settings
 
-from compiler.s4_cut.planner import plain_plan
-from compiler.s4_cut.problem import Bolt, Strip
 from tests.s4_cut.cases import PRICES, Case, cm, small_cases
 from tests.s4_cut.verify_plan import faults
 

@@ -3,12 +3,12 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from furbelow.s4_cut.lanes.pool import pooled
+from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.problem import Bolt, CutPrices
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.s4_cut.planner import plain_plan
-from compiler.s4_cut.pool import pooled
-from compiler.s4_cut.problem import Bolt, CutPrices
 from tests.s4_cut.cases import PRICES, Case, class_of_thirty, cm, small_cases
 from tests.s4_cut.verify_plan import faults
 

@@ -3,9 +3,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.s4_cut.planner import plan_cutting
+from furbelow.s4_cut.problem import Bolt, Misfit, Strip, misfits, ways_to_lay
 
-from compiler.s4_cut.planner import plan_cutting
-from compiler.s4_cut.problem import Bolt, Misfit, Strip, misfits, ways_to_lay
 from tests.s4_cut.cases import PRICES, cm
 
 

@@ -8,13 +8,13 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from furbelow.s4_cut.panels.rectangles import Packing, Place, TooWide, pack, rows
+from furbelow.s4_cut.panels.rectangles_bound import least_length
+from furbelow.s4_cut.panels.rectangles_proof import decide
+from furbelow.s4_cut.panels.rectangles_skyline import floor, raised
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from compiler.s4_cut.rectangles import Packing, Place, TooWide, pack, rows
-from compiler.s4_cut.rectangles_bound import least_length
-from compiler.s4_cut.rectangles_proof import decide
-from compiler.s4_cut.rectangles_skyline import floor, raised
 from tests.s4_cut.overlap import faults_of
 
 DATA = Path(__file__).parent.parent / "data"

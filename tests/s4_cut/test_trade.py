@@ -1,7 +1,8 @@
 from __future__ import annotations
 
-from compiler.s4_cut.problem import Bolt
-from compiler.s4_cut.trade import trade_off
+from furbelow.s4_cut.problem import Bolt
+from furbelow.s4_cut.trade_off import trade_off
+
 from tests.s4_cut.cases import PRICES, cm
 from tests.s4_cut.test_exact import FLOUNCES
 from tests.s4_cut.verify_plan import faults

@@ -7,10 +7,10 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
+from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
+from furbelow.s4_cut.planner import plan_cutting
+from furbelow.s4_cut.problem import Bolt, Strip
 
-from compiler.s4_cut.plan import CuttingPlan, Lane, Section, Segment
-from compiler.s4_cut.planner import plan_cutting
-from compiler.s4_cut.problem import Bolt, Strip
 from tests.s4_cut.cases import PRICES, cm
 from tests.s4_cut.verify_plan import faults
 

@@ -12,8 +12,8 @@ from collections import defaultdict
 from collections.abc import Iterator
 from fractions import Fraction
 
-from compiler.s4_cut.plan import CuttingPlan, Lane, Panel, Section, Segment
-from compiler.s4_cut.problem import Bolt, CutPrices, Strip
+from furbelow.s4_cut.plan import CuttingPlan, Lane, Panel, Section, Segment
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
 Box = tuple[Fraction, Fraction, Fraction, Fraction]
 
@@ -174,11 +174,7 @@ def _piece_faults(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt) -> l
                 continue
             cuts = found.pop(key, [])
             parts = sorted(cut.part for cut, _, _ in cuts)
-            if (
-                parts != list(range(1, len(cuts) + 1))
-                or any(cut.parts != len(cuts) for cut, _, _ in cuts)
-                or not cuts
-            ):
+            if parts != list(range(1, len(cuts) + 1)) or any(cut.parts != len(cuts) for cut, _, _ in cuts) or not cuts:
                 wrong.append(f"{name}: parts {parts} are not all there once")
                 continue
             wrong += [f"{name}: {fault}" for fault in _copy_faults(strip, cuts, bolt)]
@@ -249,9 +245,7 @@ def _total_faults(plan: CuttingPlan, bolt: Bolt, prices: CutPrices) -> list[str]
     if plan.bound > plan.cost or plan.proven != (plan.bound == plan.cost):
         wrong.append(f"bound {plan.bound} against cost {plan.cost}, proven {plan.proven}")
     # Crossing line: no plan is shorter than the area of the cloth it cuts.
-    area = sum(
-        (s.length * lane.depth for c in plan.sections for lane in c.lanes for s in lane.segments), Fraction(0)
-    )
+    area = sum((s.length * lane.depth for c in plan.sections for lane in c.lanes for s in lane.segments), Fraction(0))
     area += sum((p.length * p.width for c in plan.sections for p in c.panels), Fraction(0))
     if area > laid * bolt.usable_width:
         wrong.append("more cloth cut than there is")

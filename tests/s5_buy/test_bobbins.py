@@ -1,11 +1,10 @@
 from fractions import Fraction
 
 import pytest
+from furbelow.s5_buy.bobbins import BobbinPlan, BobbinWork, FreshBobbin, RunsOutInside, plan_bobbins
+from furbelow.s5_buy.out_of_range import OutOfRange
 from hypothesis import given, settings
 from hypothesis import strategies as st
-
-from compiler.s5_buy.bobbins import BobbinPlan, BobbinWork, FreshBobbin, RunsOutInside, plan_bobbins
-from compiler.s5_buy.out_of_range import OutOfRange
 
 METRE = Fraction(1000)
 
@@ -24,9 +23,7 @@ def test_a_fresh_bobbin_goes_in_before_the_piece_the_old_one_no_longer_reaches()
 
 
 def test_what_is_left_serves_the_next_step() -> None:
-    planned = plan(
-        BobbinWork("close the tiers", 10 * METRE, 2), BobbinWork("attach", 15 * METRE), capacity=30 * METRE
-    )
+    planned = plan(BobbinWork("close the tiers", 10 * METRE, 2), BobbinWork("attach", 15 * METRE), capacity=30 * METRE)
     assert planned.fresh == (FreshBobbin("attach", 1, 10 * METRE),)
 
 

@@ -3,10 +3,9 @@ import io
 from fractions import Fraction
 
 import pytest
+from furbelow.s5_buy.bom import COLUMNS, MaterialRow, materials_csv
 from hypothesis import given, settings
 from hypothesis import strategies as st
-
-from compiler.s5_buy.bom import COLUMNS, MaterialRow, materials_csv
 
 NET = MaterialRow(
     "net",

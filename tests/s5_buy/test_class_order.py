@@ -9,18 +9,18 @@ from functools import cache, partial
 from pathlib import Path
 
 import pytest
+from furbelow.garment.spec import Spec
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, plan, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s1_read.read_wearers import read_wearers
+from furbelow.s4_cut.cut import NO_PRICE
+from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
+from furbelow.s5_buy.class_order import LOT, ClassOrder, Garment, class_order
+from furbelow.s5_buy.thread import reels_to_buy
 
-from compiler.pipeline import Order, plan, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.s1_read.read_wearers import read_wearers
-from compiler.s1_read.spec import Spec
-from compiler.s4_cut.cut import NO_PRICE
-from compiler.s4_cut.plan import CuttingPlan
-from compiler.s4_cut.planner import plain_plan
-from compiler.s4_cut.problem import Bolt, CutPrices, Strip
-from compiler.s5_buy.class_order import LOT, ClassOrder, Garment, class_order
-from compiler.s5_buy.thread import reels_to_buy
-from compiler.workroom import Workroom
 from tests.s4_cut.verify_plan import faults
 
 SPECS = Path(__file__).parents[2] / "specs"

@@ -1,11 +1,10 @@
 from fractions import Fraction
 
 import pytest
+from furbelow.s5_buy.cost import CostLine, CostTable, MarginOn, PriceSuggestion, cost_table, suggest_price
+from furbelow.s5_buy.out_of_range import OutOfRange
 from hypothesis import given, settings
 from hypothesis import strategies as st
-
-from compiler.s5_buy.cost import CostLine, CostTable, MarginOn, PriceSuggestion, cost_table, suggest_price
-from compiler.s5_buy.out_of_range import OutOfRange
 
 amounts = st.fractions(0, 10**4, max_denominator=100)
 
@@ -62,9 +61,7 @@ def test_what_costs_nothing_has_no_margin_to_speak_of() -> None:
 @pytest.mark.parametrize("margin_on", ["price", "cost"])
 @settings(deadline=None, max_examples=50)
 @given(cost=amounts, margin=st.fractions(0, Fraction(9, 10), max_denominator=100))
-def test_a_rounded_price_keeps_at_least_the_margin_asked(
-    margin_on: MarginOn, cost: Fraction, margin: Fraction
-) -> None:
+def test_a_rounded_price_keeps_at_least_the_margin_asked(margin_on: MarginOn, cost: Fraction, margin: Fraction) -> None:
     suggestion = suggest_price(cost, margin, margin_on, Fraction(1, 2))
     assert isinstance(suggestion, PriceSuggestion)
     assert (suggestion.price * 2).denominator == 1

@@ -1,9 +1,8 @@
 from fractions import Fraction
 
 import pytest
-
-from compiler.s5_buy.dye import FIBRE_TAKES, Auxiliary, DyeBath, dye_bath, match_dye
-from compiler.s5_buy.out_of_range import OutOfRange
+from furbelow.s5_buy.dye import FIBRE_TAKES, Auxiliary, DyeBath, dye_bath, match_dye
+from furbelow.s5_buy.out_of_range import OutOfRange
 
 CLOTH, DEPTH, LIQUOR = Fraction(300), Fraction(2, 100), Fraction(20)
 

@@ -1,10 +1,7 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
-
-from compiler.s5_buy.elastic import (
+from furbelow.s5_buy.elastic import (
     ElasticCut,
     Passage,
     cut_by_length,
@@ -14,7 +11,9 @@ from compiler.s5_buy.elastic import (
     shortest_ring,
     stretch,
 )
-from compiler.s5_buy.out_of_range import OutOfRange
+from furbelow.s5_buy.out_of_range import OutOfRange
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 girths = st.fractions(400, 1600, max_denominator=16)
 ratings = st.fractions(0, 1, max_denominator=100)

@@ -1,9 +1,8 @@
 from fractions import Fraction
 
 import pytest
-
-from compiler.s5_buy.hours import Pace, TimeTable, Work, pins_for, sewing_speed, time_for
-from compiler.s5_buy.out_of_range import OutOfRange
+from furbelow.s5_buy.hours import Pace, TimeTable, Work, pins_for, sewing_speed, time_for
+from furbelow.s5_buy.out_of_range import OutOfRange
 
 METRE = Fraction(1000)
 PACE = Pace(

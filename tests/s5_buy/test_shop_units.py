@@ -1,11 +1,8 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
-
-from compiler.s5_buy.out_of_range import OutOfRange
-from compiler.s5_buy.shop_units import (
+from furbelow.s5_buy.out_of_range import OutOfRange
+from furbelow.s5_buy.shop_units import (
     BY_10_CM,
     BY_HALF_METRE,
     BY_PIECE,
@@ -20,6 +17,8 @@ from compiler.s5_buy.shop_units import (
     widths_needed,
     with_safety,
 )
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 METRE = Fraction(1000)
 EURO = Fraction(1)

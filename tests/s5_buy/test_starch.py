@@ -1,7 +1,7 @@
 from fractions import Fraction
 
-from compiler.s5_buy.out_of_range import OutOfRange
-from compiler.s5_buy.starch import KITCHEN_STARCH, StarchRecipe, starch_for_cloth, starch_for_liquid
+from furbelow.s5_buy.out_of_range import OutOfRange
+from furbelow.s5_buy.starch import KITCHEN_STARCH, StarchRecipe, starch_for_cloth, starch_for_liquid
 
 
 def test_starch_for_cloth_has_the_water_asked_for_in_the_recipes_shares() -> None:

@@ -1,12 +1,9 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
-
-from compiler.s5_buy.out_of_range import OutOfRange
-from compiler.s5_buy.stitch_table import STITCHES, geometric_ratio
-from compiler.s5_buy.thread import (
+from furbelow.s5_buy.out_of_range import OutOfRange
+from furbelow.s5_buy.stitch_table import STITCHES, geometric_ratio
+from furbelow.s5_buy.thread import (
     MeasuredFactors,
     ReelOrder,
     SeamRun,
@@ -17,6 +14,8 @@ from compiler.s5_buy.thread import (
     stitches_per_inch,
     thread_for_seams,
 )
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 NONE = Fraction(0)
 METRE = Fraction(1000)
@@ -127,9 +126,7 @@ def test_an_overedge_of_unknown_width_and_an_unformulated_stitch_have_no_geometr
     stitch_length=st.fractions(Fraction(1, 2), 6, max_denominator=40),
     width=st.fractions(0, 8, max_denominator=40),
 )
-def test_the_zigzag_root_is_never_short_and_at_most_a_thousandth_long(
-    stitch_length: Fraction, width: Fraction
-) -> None:
+def test_the_zigzag_root_is_never_short_and_at_most_a_thousandth_long(stitch_length: Fraction, width: Fraction) -> None:
     ratio = geometric_ratio("304", stitch_length, NONE, width)
     assert ratio is not None
     square = 1 + (width / stitch_length) ** 2

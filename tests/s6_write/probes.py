@@ -73,7 +73,7 @@ PROBES: tuple[str, ...] = (
     '"); panic("',
     "\\u{0} \\",
     # spreadsheets, shells, paths, long and odd text
-    "=HYPERLINK(\"https://probe.invalid\",\"go\")",
+    '=HYPERLINK("https://probe.invalid","go")',
     "@SUM(1+1)*cmd|' /C calc'!A0",
     "$(touch /tmp/probe) ; rm -rf x",
     "../../etc/passwd",

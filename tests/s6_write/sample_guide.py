@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import fields, is_dataclass, replace
 from typing import cast
 
-from compiler.s6_write.guide import (
+from furbelow.s6_write.guide.guide import (
     Caution,
     CutLine,
     Fact,
@@ -79,36 +79,80 @@ _SUM = "finished length + allowance at the start + allowance at the end = 600 cm
 _REASONS = (
     Reason("waist_height", "waist height", "104 cm", "a body measure", "104 cm", "104 cm", "", "", ""),
     Reason(
-        "skirt_length", "skirt length", "41.5 cm", "waist height ÷ 2.6 = 104 cm ÷ 2.6", "waist_height / 2.6", "104 cm / 2.6",
-        "cut size rounded up to 5 mm: 42.6 cm -> 43 cm; finished 41.1 cm -> 41.5 cm", "line 26 of larkspur.yaml", "",
+        "skirt_length",
+        "skirt length",
+        "41.5 cm",
+        "waist height ÷ 2.6 = 104 cm ÷ 2.6",
+        "waist_height / 2.6",
+        "104 cm / 2.6",
+        "cut size rounded up to 5 mm: 42.6 cm -> 43 cm; finished 41.1 cm -> 41.5 cm",
+        "line 26 of larkspur.yaml",
+        "",
         ("waist_height",),
     ),
     Reason(
-        "upper.length", "finished length of the upper tier", "300 cm", "written on line 69 of larkspur.yaml", "300 cm",
-        "300 cm", "", "line 69 of larkspur.yaml", "",
+        "upper.length",
+        "finished length of the upper tier",
+        "300 cm",
+        "written on line 69 of larkspur.yaml",
+        "300 cm",
+        "300 cm",
+        "",
+        "line 69 of larkspur.yaml",
+        "",
     ),
-    Reason("fullness", "fullness", "2", "a choice, line 25 of larkspur.yaml", "2", "2", "", "line 25 of larkspur.yaml", ""),
     Reason(
-        "flounce.length", "finished length of the flounce", "600 cm",
-        "finished length of the upper tier × fullness = 300 cm × 2 = 600 cm", "upper.length * fullness", "300 cm * 2", "",
-        "line 76 of larkspur.yaml", "", ("upper.length", "fullness"),
+        "fullness", "fullness", "2", "a choice, line 25 of larkspur.yaml", "2", "2", "", "line 25 of larkspur.yaml", ""
     ),
     Reason(
-        "flounce.cut_length", "cut length of the flounce", "602 cm", _SUM,
-        "flounce.length + flounce.start_takes + flounce.end_takes", "600 cm + 1 cm + 1 cm", "", "", "",
+        "flounce.length",
+        "finished length of the flounce",
+        "600 cm",
+        "finished length of the upper tier × fullness = 300 cm × 2 = 600 cm",
+        "upper.length * fullness",
+        "300 cm * 2",
+        "",
+        "line 76 of larkspur.yaml",
+        "",
+        ("upper.length", "fullness"),
+    ),
+    Reason(
+        "flounce.cut_length",
+        "cut length of the flounce",
+        "602 cm",
+        _SUM,
+        "flounce.length + flounce.start_takes + flounce.end_takes",
+        "600 cm + 1 cm + 1 cm",
+        "",
+        "",
+        "",
         ("flounce.length", "flounce.start_takes", "flounce.end_takes"),
     ),
     *(
         Reason(
-            f"flounce.{end}_takes", f"allowance at the {end} of the flounce", "1 cm",
-            "the seam of “Close the upper tier to a ring”", "step 3.seam", "1 cm", "", "line 97 of larkspur.yaml", "join-upper",
+            f"flounce.{end}_takes",
+            f"allowance at the {end} of the flounce",
+            "1 cm",
+            "the seam of “Close the upper tier to a ring”",
+            "step 3.seam",
+            "1 cm",
+            "",
+            "line 97 of larkspur.yaml",
+            "join-upper",
             ("step 3.seam",),
         )
         for end in ("start", "end")
     ),
     Reason(
-        "step 3.seam", "seam", "1 cm", "written for “Close the upper tier to a ring” as 10 mm on line 97 of larkspur.yaml", "10 mm",
-        "10 mm", "", "line 97 of larkspur.yaml", "join-upper",
+        "step 3.seam",
+        "seam",
+        "1 cm",
+        "written for “Close the upper tier to a ring” as 10 mm on line 97 of larkspur.yaml",
+        "10 mm",
+        "10 mm",
+        "",
+        "line 97 of larkspur.yaml",
+        "join-upper",
     ),
 )
 
@@ -142,14 +186,28 @@ GUIDE = Guide(
     ),
     cutting=(
         CutLine("A", "upper tier", "net", "2", "302 cm", "17 cm", "300 × 15 cm", "from 3 lengths, seams of 1 cm"),
-        CutLine("B", "flounce", "net", "2", "602 cm", "25 cm", "600 × 23.5 cm", "from 5 lengths, seams of 1 cm",
-                ("flounce.length", "flounce.cut_length")),
+        CutLine(
+            "B",
+            "flounce",
+            "net",
+            "2",
+            "602 cm",
+            "25 cm",
+            "600 × 23.5 cm",
+            "from 5 lengths, seams of 1 cm",
+            ("flounce.length", "flounce.cut_length"),
+        ),
         CutLine("C", "waistband", "satin", "1", "158 cm", "8 cm", "156 × 3 cm", ""),
     ),
     cutting_figures=(_CUTTING,),
     cutting_steps=(
-        GuideStep(1, "Fold the net once along its length and lay it flat on the table.", "both edges lie together",
-                  "5 mm", "lift the top half and lay it again; do not pull"),
+        GuideStep(
+            1,
+            "Fold the net once along its length and lay it flat on the table.",
+            "both edges lie together",
+            "5 mm",
+            "lift the top half and lay it again; do not pull",
+        ),
         GuideStep(2, "Lay tapes at 17 cm, 34 cm, 59 cm and 84 cm from the fold and cut along them."),
     ),
     parts=(
@@ -157,19 +215,30 @@ GUIDE = Guide(
             "Net layers",
             (
                 Operation(
-                    "join-upper", "Close the upper tier to a ring", "Each upper tier is a ring of 300 cm.",
-                    "10 minutes", (), (_strip("join-upper-after", "A", "The ends lie on each other."),),
+                    "join-upper",
+                    "Close the upper tier to a ring",
+                    "Each upper tier is a ring of 300 cm.",
+                    "10 minutes",
+                    (),
+                    (_strip("join-upper-after", "A", "The ends lie on each other."),),
                     (
-                        GuideStep(3, "Lay the two short ends of A on each other and pin.",
-                                  chain="both, in one chain"),
-                        GuideStep(4, "Sew 1 cm from the edge with a stitch of 2 mm. Sew three stitches back at each end.",
-                                  "the ring measures 300 cm", "1 cm", "take the seam out and sew it anew",
-                                  "both, in one chain"),
+                        GuideStep(3, "Lay the two short ends of A on each other and pin.", chain="both, in one chain"),
+                        GuideStep(
+                            4,
+                            "Sew 1 cm from the edge with a stitch of 2 mm. Sew three stitches back at each end.",
+                            "the ring measures 300 cm",
+                            "1 cm",
+                            "take the seam out and sew it anew",
+                            "both, in one chain",
+                        ),
                     ),
-                    "Net has no right side: the trim decides which side is out.", "",
+                    "Net has no right side: the trim decides which side is out.",
+                    "",
                 ),
                 Operation(
-                    "gather-flounce", "Gather the flounce", "The top of each flounce is drawn in to 300 cm.",
+                    "gather-flounce",
+                    "Gather the flounce",
+                    "The top of each flounce is drawn in to 300 cm.",
                     "40 minutes",
                     (Caution("needle", "Keep your fingers behind the foot when you guide the net."),),
                     (
@@ -177,13 +246,20 @@ GUIDE = Guide(
                         _strip("gather-after", "B drawn in", "Drawn in to half its length."),
                     ),
                     (
-                        GuideStep(5, "Sew two rows along the top, 5 mm and 10 mm from the edge, in the longest stitch."),
-                        GuideStep(6, "Draw both lower threads until the edge is as long as the upper tier.",
-                                  "the edge measures 300 cm",
-                                  "up to 11 cm short: ease it in; over 15 cm: let it out",
-                                  "loosen the threads and share the gathers again"),
+                        GuideStep(
+                            5, "Sew two rows along the top, 5 mm and 10 mm from the edge, in the longest stitch."
+                        ),
+                        GuideStep(
+                            6,
+                            "Draw both lower threads until the edge is as long as the upper tier.",
+                            "the edge measures 300 cm",
+                            "up to 11 cm short: ease it in; over 15 cm: let it out",
+                            "loosen the threads and share the gathers again",
+                        ),
                     ),
-                    "", "A good place to stop and put the work away.", ("upper.length",),
+                    "",
+                    "A good place to stop and put the work away.",
+                    ("upper.length",),
                 ),
             ),
         ),
@@ -191,13 +267,24 @@ GUIDE = Guide(
             "Waist",
             (
                 Operation(
-                    "insert-elastic", "Thread the elastic", "The band holds at a waist of 78 cm.", "15 minutes", (), (),
+                    "insert-elastic",
+                    "Thread the elastic",
+                    "The band holds at a waist of 78 cm.",
+                    "15 minutes",
+                    (),
+                    (),
                     (
                         GuideStep(7, "Cut 65 cm of elastic."),
-                        GuideStep(8, "Thread it through the gap of 5 cm and sew the ends 2 cm over each other.",
-                                  "the elastic is not twisted", "", "turn the ends once and try again"),
+                        GuideStep(
+                            8,
+                            "Thread it through the gap of 5 cm and sew the ends 2 cm over each other.",
+                            "the elastic is not twisted",
+                            "",
+                            "turn the ends once and try again",
+                        ),
                     ),
-                    "", "A good place to stop and put the work away.",
+                    "",
+                    "A good place to stop and put the work away.",
                 ),
             ),
         ),
@@ -257,9 +344,13 @@ def many_figures() -> Guide:
         for _ in range(1 + index % 5):
             number += 1
             steps.append(
-                GuideStep(number, f"Sew seam {number}. " + "Keep the edges level. " * (index % 7), "level", "2 mm", "undo")
+                GuideStep(
+                    number, f"Sew seam {number}. " + "Keep the edges level. " * (index % 7), "level", "2 mm", "undo"
+                )
             )
         operations.append(
-            Operation(f"seam-{index}", f"Seam {index}", "", "", (), (drawn,) * (1 + index % 3 // 2), tuple(steps), "", "")
+            Operation(
+                f"seam-{index}", f"Seam {index}", "", "", (), (drawn,) * (1 + index % 3 // 2), tuple(steps), "", ""
+            )
         )
     return replace(GUIDE, parts=(Part("Seams", tuple(operations)),))

@@ -6,10 +6,10 @@ import sys
 from pathlib import Path
 
 import pytest
+from furbelow.s6_write.pages import compiled_templates
+from furbelow.s6_write.pages.compiled_templates import environment
+from furbelow.s6_write.pages.markdown_page import markdown
 
-from compiler.s6_write import compiled_templates
-from compiler.s6_write.compiled_templates import environment
-from compiler.s6_write.markdown_page import markdown
 from tests.s6_write.sample_guide import GUIDE
 
 
@@ -46,9 +46,7 @@ def test_half_a_file_is_passed_over(kept: Path) -> None:
     assert markdown(GUIDE) == first
 
 
-def test_where_nothing_can_be_kept_the_page_is_the_same(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_where_nothing_can_be_kept_the_page_is_the_same(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     nowhere = tmp_path / "missing" / "x.pyc"
     monkeypatch.setattr(compiled_templates, "cache_from_source", lambda _source: str(nowhere))
     monkeypatch.setattr(sys, "dont_write_bytecode", False)

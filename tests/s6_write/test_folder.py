@@ -14,9 +14,8 @@ from hashlib import sha256
 from pathlib import Path
 
 import pytest
-
-from compiler.resources import schema
-from compiler.s6_write.folder import write_folder
+from furbelow.resources import schema
+from furbelow.s6_write.folder import write_folder
 
 FIRST = {"guide.html": b"first page", "figures/hem.svg": b"<svg/>", "figures/band.svg": b"<svg id='b'/>"}
 SECOND = {"guide.html": b"second page", "figures/hem.svg": b"<svg/>", "guide.md": b"second", "extra/a.csv": b"a"}
@@ -118,9 +117,34 @@ def test_other_files_in_the_folder_are_not_touched(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     "name",
     [
-        "../guide.html", "/etc/guide.html", "a/../b", "a/b/c", "", ".", "..", ".hidden", "figures/", "/", "a//b",
-        "a\\b", "C:guide", "con", "NUL.svg", "figures/aux.svg", "com1", "a\x00b", "a\nb", "tail.", "furbelow.json",
-        "x/Furbelow.JSON", "a b", "ü.html", "-rf", "W" * 300, "~", "figures/..",
+        "../guide.html",
+        "/etc/guide.html",
+        "a/../b",
+        "a/b/c",
+        "",
+        ".",
+        "..",
+        ".hidden",
+        "figures/",
+        "/",
+        "a//b",
+        "a\\b",
+        "C:guide",
+        "con",
+        "NUL.svg",
+        "figures/aux.svg",
+        "com1",
+        "a\x00b",
+        "a\nb",
+        "tail.",
+        "furbelow.json",
+        "x/Furbelow.JSON",
+        "a b",
+        "ü.html",
+        "-rf",
+        "W" * 300,
+        "~",
+        "figures/..",
     ],
 )
 def test_a_name_that_is_not_plain_is_refused_before_anything_is_written(tmp_path: Path, name: str) -> None:
@@ -166,8 +190,17 @@ def test_a_folder_or_a_pipe_in_the_place_of_a_file_is_refused_without_waiting(tm
 
 @pytest.mark.parametrize(
     "text",
-    ["", "[]", "{", '{"furbelow_files": 2}', '{"furbelow_files": 1, "files": []}', "[" * 100_000,
-     '{"furbelow_files": 1, "files": {"../x": "0"}}', '{"furbelow_files": 1, "files": {"x": 3}}', "\xff"],
+    [
+        "",
+        "[]",
+        "{",
+        '{"furbelow_files": 2}',
+        '{"furbelow_files": 1, "files": []}',
+        "[" * 100_000,
+        '{"furbelow_files": 1, "files": {"../x": "0"}}',
+        '{"furbelow_files": 1, "files": {"x": 3}}',
+        "\xff",
+    ],
 )
 def test_a_list_that_is_not_ours_is_kept(tmp_path: Path, text: str) -> None:
     (tmp_path / "furbelow.json").write_text(text, encoding="latin-1")
@@ -197,7 +230,7 @@ def test_a_full_disk_leaves_the_old_files_whole_and_nothing_beside_them(tmp_path
     write_folder(tmp_path, FIRST)
     before = _contents(tmp_path)
     script = (
-        "import resource, sys; from pathlib import Path; from compiler.s6_write.folder import write_folder\n"
+        "import resource, sys; from pathlib import Path; from furbelow.s6_write.folder import write_folder\n"
         "resource.setrlimit(resource.RLIMIT_FSIZE, (4096, 4096))\n"
         "staged = write_folder(Path(sys.argv[1]), {'a.txt': b'small', 'guide.html': b'W' * 100_000})\n"
         "print(*(fault.code + ' ' + fault.headline for fault in staged.faults))"
@@ -256,7 +289,7 @@ def test_a_stop_between_two_renames_is_told_and_mended_by_the_next_run(
 _DIES_AT_EACH_CALL = """
 import os, sys
 from pathlib import Path
-from compiler.s6_write.folder import write_folder
+from furbelow.s6_write.folder import write_folder
 from tests.s6_write.test_folder import FIRST, SECOND
 def counted(real):
     def call(*given, **more):
@@ -312,7 +345,7 @@ def test_dead_before_any_call_to_the_system_each_file_is_whole_and_the_next_run_
 
 def test_killed_at_random_moments_again_and_again_each_file_is_whole(tmp_path: Path) -> None:
     script = (
-        "import sys; from pathlib import Path; from compiler.s6_write.folder import write_folder\n"
+        "import sys; from pathlib import Path; from furbelow.s6_write.folder import write_folder\n"
         "turn = 0\n"
         "print('ready', flush=True)\n"
         "while True:\n"

@@ -7,23 +7,24 @@ from fractions import Fraction
 from functools import cache
 from itertools import combinations, product
 
-from compiler.cutting import as_data, as_text, ways_to_cut
-from compiler.pipeline import Order, Planned, plan, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.s2_solve.body import size_body
-from compiler.s4_cut.cut import Cutting, cut_prices
-from compiler.s4_cut.plan import Panel, Section
-from compiler.s5_buy.class_order import Garment, class_order
-from compiler.s6_write.class_cutting import class_cutting
-from compiler.s6_write.compose import compose
-from compiler.s6_write.cutting_pages import cutting_steps
-from compiler.s6_write.figures import cutting_figures
-from compiler.s6_write.figures.free_panels import FreePanels
-from compiler.s6_write.figures.pen import Sheet
-from compiler.s6_write.guide import Figure
-from compiler.s6_write.panel_steps import panel_steps
-from compiler.say import Say
-from compiler.workroom import Workroom
+from furbelow.compare.ways_to_cut import as_data, as_text, ways_to_cut
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+from furbelow.s4_cut.cut import Cutting, cut_prices
+from furbelow.s4_cut.plan import Panel, Section
+from furbelow.s5_buy.class_order import Garment, class_order
+from furbelow.s6_write.figures import cutting_figures
+from furbelow.s6_write.figures.free_panels import FreePanels
+from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.guide.compose import compose
+from furbelow.s6_write.guide.cutting_pages import cutting_steps
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.guide.panel_steps import panel_steps
+from furbelow.s6_write.pages.class_cutting import class_cutting
+
 from tests.s4_cut.cases import cm
 from tests.s4_cut.test_panels import PINWHEEL
 from tests.s4_cut.verify_plan import faults
@@ -68,10 +69,14 @@ def apron() -> Planned:
     return planned
 
 
-def told(planned: Planned) -> tuple[Say, Section, Cutting]:
+def told(planned: Planned) -> tuple[Phrasing, Section, Cutting]:
     cutting = planned.cutting
     (section,) = cutting.sheet("lawn").plan.sections
-    return Say(planned.rehearsal.run.solved, planned.rehearsal.run.room, cutting.joins, cutting.lengths), section, cutting
+    return (
+        Phrasing(planned.rehearsal.run.solved, planned.rehearsal.run.room, cutting.joins, cutting.lengths),
+        section,
+        cutting,
+    )
 
 
 def drawing() -> Figure:
@@ -127,7 +132,7 @@ def test_cloth_without_a_right_side_may_lie_either_face_up() -> None:
 def test_cloth_longer_than_the_table_is_measured_on_from_a_line() -> None:
     solved, (_, section, cutting) = apron().rehearsal.run.solved, told(apron())
     for table, says in ((cm(100), True), (cm(186), False), (None, False)):
-        say = Say(solved, Workroom(table_length=table), {}, {})
+        say = Phrasing(solved, Workroom(table_length=table), {}, {})
         first = panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0][0]
         assert ("measure on from that line" in first) == says
 
@@ -153,7 +158,9 @@ def test_words_on_the_drawing_do_not_lie_on_each_other_or_leave_the_sheet() -> N
 def test_a_crowd_of_small_panels_still_has_every_name() -> None:
     say, _, _ = told(apron())
     panels = tuple(
-        Panel("tab", None, 1 + row + 4 * column, cm(12 * column), cm(9 * row), cm(12), cm(9)) for column in range(9) for row in range(4)
+        Panel("tab", None, 1 + row + 4 * column, cm(12 * column), cm(9 * row), cm(12), cm(9))
+        for column in range(9)
+        for row in range(4)
     )
     sheet = Sheet()
     drawn = FreePanels(Section(cm(0), cm(108), (), panels=panels), 360.0, {"tab": "Q"}, say, 0.2, True)
@@ -192,6 +199,6 @@ def test_the_listing_tells_where_every_panel_lies_and_what_marking_costs() -> No
     assert "21 cuts and marks 1.05" in text  # one for the section, four for each of five panels, at 0.05
     (section,) = as_data(planned, ways, "size M")["cloths"][0]["plan"]
     assert section["lanes"] == []
-    assert {(each["mark"], each["from_end"], each["from_edge"], each["length"], each["width"]) for each in section["panels"]} >= {
-        ("A1", 0, 0, 620, 520)
-    }
+    assert {
+        (each["mark"], each["from_end"], each["from_edge"], each["length"], each["width"]) for each in section["panels"]
+    } >= {("A1", 0, 0, 620, 520)}

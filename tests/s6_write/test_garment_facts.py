@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from compiler.s6_write.garment_facts import elastic_reason, garment_facts
-from compiler.say import Say
+from furbelow.garment.phrasing import Phrasing
+from furbelow.s6_write.guide.garment_facts import elastic_reason, garment_facts
+
 from tests.demos.demos import guide
 from tests.s3_rehearse.test_stepped_layers import _skirt as stepped
 from tests.s3_rehearse.test_weight import run_of
@@ -13,7 +14,7 @@ from tests.techniques.test_level_waist import PIECES, STEPS
 
 def _facts(worked: Worked) -> dict[str, tuple[str, str]]:
     run = run_of(worked)
-    return {fact.label: (fact.value, fact.reason) for fact in garment_facts(run, Say(run.solved, run.room))}
+    return {fact.label: (fact.value, fact.reason) for fact in garment_facts(run, Phrasing(run.solved, run.room))}
 
 
 def test_a_demo_says_its_hems_its_fullness_its_net_and_its_weight() -> None:
@@ -52,4 +53,7 @@ def test_the_elastic_says_how_much_shorter_it_is_and_what_it_carries() -> None:
     casing = next(iter(run.final.casings.values()))
     # By hand: upper 2 x 1.62 x 0.22 x 25, flounce 2 x 2.42 x 0.34 x 25, lining 1.22 x 0.525 x 80, band 1.22 x 0.08 x 80.
     grams = 2 * 1.62 * 0.22 * 25 + 2 * 2.42 * 0.34 * 25 + 1.22 * 0.525 * 80 + 1.22 * 0.08 * 80
-    assert elastic_reason(run, casing, Say(run.solved, run.room)) == f"10 cm shorter than the waist, to carry about {grams:.0f} g"
+    assert (
+        elastic_reason(run, casing, Phrasing(run.solved, run.room))
+        == f"10 cm shorter than the waist, to carry about {grams:.0f} g"
+    )

@@ -6,8 +6,8 @@ import json
 from dataclasses import asdict
 
 import pytest
+from furbelow.s6_write.pages.json_page import to_json
 
-from compiler.s6_write.json_page import to_json
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
 
@@ -37,17 +37,30 @@ def test_a_reason_is_a_tree_down_to_what_was_written_or_measured() -> None:
         "place": "line 76 of larkspur.yaml",
         "from": [
             {
-                "name": "upper.length", "label": "finished length of the upper tier", "value": "300 cm",
-                "text": "written on line 69 of larkspur.yaml", "formula": "300 cm", "with_numbers": "300 cm",
+                "name": "upper.length",
+                "label": "finished length of the upper tier",
+                "value": "300 cm",
+                "text": "written on line 69 of larkspur.yaml",
+                "formula": "300 cm",
+                "with_numbers": "300 cm",
                 "place": "line 69 of larkspur.yaml",
             },
             {
-                "name": "fullness", "label": "fullness", "value": "2", "text": "a choice, line 25 of larkspur.yaml",
-                "formula": "2", "with_numbers": "2", "place": "line 25 of larkspur.yaml",
+                "name": "fullness",
+                "label": "fullness",
+                "value": "2",
+                "text": "a choice, line 25 of larkspur.yaml",
+                "formula": "2",
+                "with_numbers": "2",
+                "place": "line 25 of larkspur.yaml",
             },
         ],
-    }  # fmt: skip
-    assert [each["name"] for each in cut_length["from"]] == ["flounce.length", "flounce.start_takes", "flounce.end_takes"]
+    }
+    assert [each["name"] for each in cut_length["from"]] == [
+        "flounce.length",
+        "flounce.start_takes",
+        "flounce.end_takes",
+    ]
     assert cut_length["from"][0]["from"] == length["from"]
 
 

@@ -7,9 +7,9 @@ from html.parser import HTMLParser
 
 import markdown as reference
 import pytest
+from furbelow.s6_write.pages.markdown_page import escaped, figure_files, markdown
+from furbelow.s6_write.pages.prose import visible
 
-from compiler.s6_write.markdown_page import escaped, figure_files, markdown
-from compiler.s6_write.prose import visible
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
 

@@ -9,9 +9,9 @@ from dataclasses import replace
 from html.parser import HTMLParser
 
 import pytest
+from furbelow.s6_write.pages.page import html, step_count
+from furbelow.s6_write.pages.prose import visible
 
-from compiler.s6_write.page import html, step_count
-from compiler.s6_write.prose import visible
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
 
@@ -88,7 +88,11 @@ def test_the_security_policy_names_the_hashes_of_what_is_there() -> None:
 
 
 def test_every_figure_has_its_text_alternative() -> None:
-    drawings = [(attributes["aria-label"] or "").replace("\u00a0", " ") for _, attributes in PLAIN.tags if attributes.get("role") == "img"]
+    drawings = [
+        (attributes["aria-label"] or "").replace("\u00a0", " ")
+        for _, attributes in PLAIN.tags
+        if attributes.get("role") == "img"
+    ]
     assert drawings == [
         "The finished underskirt: a waistband, an upper tier of 15 cm and a flounce of 23.5 cm.",
         "The net folded once along its length, with four lanes marked A1, A2, B1 and B2 from the fold.",
@@ -108,8 +112,11 @@ def test_a_number_opens_its_reason_and_a_number_told_elsewhere_is_a_link() -> No
     page = html(GUIDE).replace("\u00a0", " ")
     opened = re.findall("<summary>(.*?)</summary>(.*?)</details>", page, re.DOTALL)
     assert [re.sub("<[^>]*>", "", summary) for summary, _ in opened] == [
-        "Why 41.5 cm", "Why 600 cm", "Why 602 cm and 25 cm for the flounce", "Why 300 cm",
-    ]  # fmt: skip
+        "Why 41.5 cm",
+        "Why 600 cm",
+        "Why 602 cm and 25 cm for the flounce",
+        "Why 300 cm",
+    ]
     finished, elsewhere, flounce, step = (inside for _, inside in opened)
     assert 'id="why-skirt_length"' in finished
     assert "cut size rounded up to 5 mm: 42.6 cm becomes 43 cm" in finished
@@ -153,7 +160,18 @@ def test_a_probe_in_every_text_changes_only_the_text(probe: str) -> None:
 
 def test_a_guide_with_nothing_but_a_title_still_makes_a_page() -> None:
     bare = replace(
-        GUIDE, about="", facts=(), cautions=(), tools=(), materials=(), cutting=(), cutting_figures=(),
-        cutting_steps=(), parts=(), proofs=(), notes="", overview=None,
+        GUIDE,
+        about="",
+        facts=(),
+        cautions=(),
+        tools=(),
+        materials=(),
+        cutting=(),
+        cutting_figures=(),
+        cutting_steps=(),
+        parts=(),
+        proofs=(),
+        notes="",
+        overview=None,
     )
     assert GUIDE.title in _read(html(bare)).text

@@ -9,8 +9,7 @@ from __future__ import annotations
 import re
 
 import pytest
-
-from compiler.resources import template
+from furbelow.resources import template
 
 SHEET = template("guide.css").read_text(encoding="utf-8")
 

@@ -17,11 +17,11 @@ from typing import Any
 import pikepdf
 import pytest
 import typst
+from furbelow.resources import template
+from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.pages.pdf import pdf
+from furbelow.s6_write.pages.prose import visible
 
-from compiler.resources import template
-from compiler.s6_write.guide import Guide
-from compiler.s6_write.pdf import pdf
-from compiler.s6_write.prose import visible
 from tests.demos.demos import guide
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, many_figures, with_text_everywhere
@@ -131,11 +131,7 @@ def test_the_appendix_of_a_demo_is_two_pages_at_the_most(name: str, size: str) -
 
 
 def test_only_shipped_fonts_are_in_the_file() -> None:
-    names = {
-        str(font.BaseFont).partition("+")[2]
-        for page in _opened().pages
-        for font in page.Resources.Font.values()
-    }
+    names = {str(font.BaseFont).partition("+")[2] for page in _opened().pages for font in page.Resources.Font.values()}
     assert names <= {"SourceSans3-Regular", "SourceSans3-SemiBold", "Literata-SemiBold"}
 
 
@@ -167,7 +163,7 @@ def test_a_figure_stands_beside_the_first_of_its_steps() -> None:
 
 def test_the_bytes_are_the_same_in_another_process_place_and_time_zone(tmp_path: Any) -> None:
     script = (
-        "import sys; from tests.s6_write.sample_guide import GUIDE; from compiler.s6_write.pdf import pdf;"
+        "import sys; from tests.s6_write.sample_guide import GUIDE; from furbelow.s6_write.pages.pdf import pdf;"
         "sys.stdout.buffer.write(pdf(GUIDE))"
     )
     root = str(template("guide.typ")).rpartition("/templates/")[0]
@@ -248,8 +244,19 @@ def test_a_letter_that_no_font_has_is_shown_as_a_box() -> None:
 
 def test_a_guide_with_nothing_but_a_title_still_makes_a_file() -> None:
     bare = replace(
-        GUIDE, about="", facts=(), cautions=(), tools=(), materials=(), cutting=(), cutting_figures=(),
-        cutting_steps=(), parts=(), proofs=(), notes="", overview=None,
+        GUIDE,
+        about="",
+        facts=(),
+        cautions=(),
+        tools=(),
+        materials=(),
+        cutting=(),
+        cutting_figures=(),
+        cutting_steps=(),
+        parts=(),
+        proofs=(),
+        notes="",
+        overview=None,
     )
     assert visible(bare) == bare
     assert len(_opened(bare).pages) == 1

@@ -6,12 +6,12 @@ import json
 from pathlib import Path
 
 import pytest
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, make
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s1_read.read_wearers import read_wearers
+from furbelow.verbs.command import run
 
-from compiler.command import run
-from compiler.pipeline import Order, make
-from compiler.s1_read.read_spec import read_spec
-from compiler.s1_read.read_wearers import read_wearers
-from compiler.workroom import Workroom
 from tests.demos.demos import SPECS
 
 SPEC = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
@@ -61,8 +61,13 @@ def test_a_reason_stands_on_no_measure_that_the_guide_does_not_show_and_names_no
 
 def test_a_guide_shows_nothing_of_the_others_in_its_class(tmp_path: Path) -> None:
     roster = tmp_path / "class.csv"
-    roster.write_text(f"{HEADING}\n7;70.3 cm;96.1 cm;101 cm;45 cm;\nOlive;81.9 cm;107.7 cm;104 cm;46 cm;", encoding="utf-8")
-    assert run(["make", str(SPECS / "larkspur.yaml"), "--class", str(roster), "--no-pdf", "--out", str(tmp_path / "out")]) == 0
+    roster.write_text(
+        f"{HEADING}\n7;70.3 cm;96.1 cm;101 cm;45 cm;\nOlive;81.9 cm;107.7 cm;104 cm;46 cm;", encoding="utf-8"
+    )
+    assert (
+        run(["make", str(SPECS / "larkspur.yaml"), "--class", str(roster), "--no-pdf", "--out", str(tmp_path / "out")])
+        == 0
+    )
     for path in (tmp_path / "out" / "7").rglob("*"):
         if path.is_file():
             text = path.read_text(encoding="utf-8")

@@ -6,8 +6,8 @@ from dataclasses import replace
 from html.parser import HTMLParser
 
 import pytest
+from furbelow.s6_write.pages.prose import Block, Run, blocks, safe_html, set_ready, visible
 
-from compiler.s6_write.prose import Block, Run, blocks, safe_html, set_ready, visible
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
 

@@ -10,21 +10,21 @@ from fractions import Fraction
 from typing import Any
 
 import pytest
+from furbelow.garment.workroom import Workroom
+from furbelow.measure.formula import Formula, evaluate, parse_formula
+from furbelow.measure.quantity import Quantity
+from furbelow.measure.units import LENGTH
+from furbelow.order.chain import Order, plan, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.why import as_data, why
+from furbelow.s3_rehearse.finished_garment import reasons_of
+from furbelow.s6_write.guide.compose import compose
+from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.pages.json_page import to_json
+from furbelow.s6_write.pages.markdown_page import markdown
+from furbelow.s6_write.pages.page import html
+from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
 
-from compiler.formula.formula import Formula, evaluate, parse_formula
-from compiler.pipeline import Order, plan, prove
-from compiler.quantity import Quantity
-from compiler.s1_read.read_spec import read_spec
-from compiler.s2_solve.why import as_data, why
-from compiler.s3_rehearse.whole import reasons_of
-from compiler.s6_write.compose import compose
-from compiler.s6_write.guide import Guide
-from compiler.s6_write.json_page import to_json
-from compiler.s6_write.markdown_page import markdown
-from compiler.s6_write.page import html
-from compiler.s6_write.why_lines import WhyLine, WhyLines
-from compiler.units import LENGTH
-from compiler.workroom import Workroom
 from tests.demos.demos import NAMES, order, spec, theatre
 
 SIZES = [(name, size) for name in NAMES for size in list(spec(name).sizes)[::3]]
@@ -131,7 +131,9 @@ def test_a_reason_goes_no_deeper_than_three_numbers_and_links_to_the_rest() -> N
     _, guide = _made("larkspur", "M")
     lines = WhyLines(guide)
     for name in guide.told_why:
-        assert not [deep for one in lines.of(name).below for two in one.below for three in two.below for deep in three.below]
+        assert not [
+            deep for one in lines.of(name).below for two in one.below for three in two.below for deep in three.below
+        ]
     weight = lines.of("weight")
     assert [(two.label, two.link, two.told) for two in weight.below[0].below][:2] == [
         ("number of the upper tier", True, ""),

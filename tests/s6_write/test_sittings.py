@@ -5,11 +5,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.garment.technique import Performed
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import plan, prove
+from furbelow.s6_write.guide.compose import compose
 
-from compiler.pipeline import plan, prove
-from compiler.s6_write.compose import compose
-from compiler.techniques.technique import Performed
-from compiler.workroom import Workroom
 from tests.demos.demos import NAMES, order, spec
 
 
@@ -21,7 +21,7 @@ def _stops(name: str, room: Workroom) -> tuple[list[str], list[Fraction]]:
     guide = compose(planned.rehearsal, planned.cutting, planned.shopping, "someone")
     told = {operation.key: operation.stop for part in guide.parts for operation in part.operations}
     performed = planned.rehearsal.run.performed
-    return [told.get(f"step-{done.step.step.index + 1}", "") for done in performed], list(planned.shopping.minutes)
+    return [told.get(f"step-{done.step.written.index + 1}", "") for done in performed], list(planned.shopping.minutes)
 
 
 def _loose(done: Performed) -> bool:
@@ -46,7 +46,9 @@ def test_no_sitting_is_longer_than_asked_unless_the_work_can_not_be_left(name: s
     assert sittings or sum(minutes) <= hours * 60
     # Gathers are sewn in the sitting in which they are drawn up, so a sitting may run over with those steps alone.
     for length, first, end in sittings:
-        assert length <= hours * 60 or all(map(_loose, performed[first : end - 1])), performed[first].step.step.technique
+        assert length <= hours * 60 or all(map(_loose, performed[first : end - 1])), performed[
+            first
+        ].step.written.technique
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from compiler.pipeline import prove
-from compiler.s3_rehearse.run import Rehearsal
-from compiler.s6_write.size_chart import ChartGroup, size_chart
+from furbelow.order.chain import prove
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s6_write.guide.size_chart import ChartGroup, size_chart
+
 from tests.demos.demos import order, spec
 
 
@@ -28,5 +29,7 @@ def test_each_size_says_its_hems_its_fullness_and_its_weight() -> None:
 
 def test_one_layer_has_no_row_for_all_hems() -> None:
     assert [row.label for row in _whole("marigold").rows] == [
-        "round the hem", "fullness from waist to hem", "weight, about",
-    ]  # fmt: skip
+        "round the hem",
+        "fullness from waist to hem",
+        "weight, about",
+    ]

@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from furbelow.diagnose.fault import Span
+from furbelow.swatch.read_swatch import Strip, read_swatches
+from furbelow.swatch.report import as_data, as_text, workroom_line
+from furbelow.swatch.take_up import setting_for, take_up
 from hypothesis import given, settings
 from hypothesis import strategies as st
-
-from compiler.diagnostics import Span
-from compiler.swatch.read_swatch import Strip, read_swatches
-from compiler.swatch.take_up import setting_for, take_up
-from compiler.swatch.tell import as_data, as_text, workroom_line
 
 
 @settings(max_examples=200, deadline=None)
 @given(st.one_of(st.binary(max_size=80), st.text(max_size=80).map(str.encode)))
 def test_any_bytes_are_read_or_refused(after: bytes) -> None:
-    staged = read_swatches(("swatch.yaml", b"swatch: 1\ncloths:\n  net:\n    - {mark: 6, stitch: 3 mm, flat: 50 cm, " + after))
+    staged = read_swatches(
+        ("swatch.yaml", b"swatch: 1\ncloths:\n  net:\n    - {mark: 6, stitch: 3 mm, flat: 50 cm, " + after)
+    )
     assert staged.value is not None or staged.faults
 
 

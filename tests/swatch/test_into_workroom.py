@@ -7,15 +7,15 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
+from furbelow.garment.attachment import mark_for
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import prove
+from furbelow.s1_read.read_workroom import read_workroom
+from furbelow.swatch.into_workroom import with_line
+from furbelow.techniques import techniques
+from furbelow.verbs.command import run
 
-from compiler.cloth.attachment import mark_for
-from compiler.command import run
-from compiler.pipeline import prove
-from compiler.s1_read.read_workroom import read_workroom
-from compiler.say import Say
-from compiler.swatch.into_workroom import with_line
-from compiler.techniques import techniques
-from compiler.workroom import Workroom
 from tests.demos.demos import order
 
 SPECS = Path(__file__).parents[2] / "specs"
@@ -33,13 +33,15 @@ def changed(text: str) -> str:
     [
         ("workroom: 1\n", f"workroom: 1\n{LINE}\n"),
         ("workroom: 1", f"workroom: 1\n{LINE}\n"),
-        ("# ours\nworkroom: 1\nattachment takes: {6: 50%}  # last year\nbobbin: 25 m\n",
-         f"# ours\nworkroom: 1\n{LINE}  # last year\nbobbin: 25 m\n"),
+        (
+            "# ours\nworkroom: 1\nattachment takes: {6: 50%}  # last year\nbobbin: 25 m\n",
+            f"# ours\nworkroom: 1\n{LINE}  # last year\nbobbin: 25 m\n",
+        ),
         ("workroom: 1\nattachment takes:\n  5: 45%\n  6: 50%\nbobbin: 25 m\n", f"workroom: 1\n{LINE}\nbobbin: 25 m\n"),
         ("workroom: 1\nattachment takes:\n  6: 50%\n", f"workroom: 1\n{LINE}\n"),
         ("workroom: 1\r\nbobbin: 25 m\r\n", f"workroom: 1\r\nbobbin: 25 m\r\n{LINE}\r\n"),
     ],
-)  # fmt: skip
+)
 def test_only_the_line_of_the_attachment_changes(before: str, after: str) -> None:
     assert changed(before) == after
     assert changed(after) == after
@@ -110,5 +112,5 @@ def test_the_guide_sets_the_attachment_by_the_swatches_of_the_room(takes: dict[s
     assert rehearsal is not None
     done = next(done for done in rehearsal.run.performed if done.facts.get("method") == "pleating attachment")
     assert done.facts["ratio"] == 2
-    telling = techniques()["gather"].tell(done, Say(rehearsal.solved, room))
+    telling = techniques()["gather"].instructions(done, Phrasing(rehearsal.solved, room))
     assert any(said in action.text for action in telling.actions)

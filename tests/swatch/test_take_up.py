@@ -9,10 +9,9 @@ from random import Random
 
 import numpy as np
 import pytest
-
-from compiler.diagnostics import Span
-from compiler.swatch.read_swatch import Strip, read_swatches
-from compiler.swatch.take_up import _T95, TakeUp, setting_for, take_up
+from furbelow.diagnose.fault import Span
+from furbelow.swatch.read_swatch import Strip, read_swatches
+from furbelow.swatch.take_up import _T95, TakeUp, setting_for, take_up
 
 SWATCHES = Path(__file__).parents[2] / "specs" / "swatches" / "pleating.yaml"
 
@@ -146,9 +145,12 @@ def test_two_strips_tell_a_line_and_no_certainty() -> None:
     ("strips", "headline"),
     [
         ((strip(6, 250), strip(6, 255)), "the strips of `net` are all at one mark, and a line needs two"),
-        ((strip(4, 250), strip(6, 300)), "at deeper marks the strips of `net` lose no more cloth: -0.5 mm a pleat and mark"),
+        (
+            (strip(4, 250), strip(6, 300)),
+            "at deeper marks the strips of `net` lose no more cloth: -0.5 mm a pleat and mark",
+        ),
     ],
-)  # fmt: skip
+)
 def test_strips_that_show_no_take_up_are_refused(strips: tuple[Strip, ...], headline: str) -> None:
     (fault,) = take_up("net", strips).faults
     assert (fault.code, fault.headline) == ("FB722", headline)
@@ -157,15 +159,27 @@ def test_strips_that_show_no_take_up_are_refused(strips: tuple[Strip, ...], head
 @pytest.mark.parametrize(
     ("row", "code", "said"),
     [
-        ("{mark: 6, stitch: 3 mm, flat: 25 cm, gathered: 50 cm}", "FB721", "a strip of 25 cm came out at 50 cm, no shorter"),
-        ("{mark: 6 mm, stitch: 3 mm, flat: 50 cm, gathered: 25 cm}", "FB121", "`mark` is 6 mm, which is a length; a plain number is wanted"),
-        ("{mark: 6, stitch: 3, flat: 50 cm, gathered: 25 cm}", "FB121", "`stitch` is 3, which is a number; a length such as 50 cm is wanted"),
+        (
+            "{mark: 6, stitch: 3 mm, flat: 25 cm, gathered: 50 cm}",
+            "FB721",
+            "a strip of 25 cm came out at 50 cm, no shorter",
+        ),
+        (
+            "{mark: 6 mm, stitch: 3 mm, flat: 50 cm, gathered: 25 cm}",
+            "FB121",
+            "`mark` is 6 mm, which is a length; a plain number is wanted",
+        ),
+        (
+            "{mark: 6, stitch: 3, flat: 50 cm, gathered: 25 cm}",
+            "FB121",
+            "`stitch` is 3, which is a number; a length such as 50 cm is wanted",
+        ),
         ("{mark: 0, stitch: 3 mm, flat: 50 cm, gathered: 25 cm}", "FB122", "`mark` is 0, and it must be more than 0"),
         ("{mark: 6, stitch: 3 mm, flat: 50 c, gathered: 25 cm}", "FB120", "`c` is no unit"),
         ("{mark: 6, stitch: 3 mm, flat: 50 cm}", "FB131", None),
         ("{mark: 6, stitch: 3 mm, flat: 50 cm, gathered: 25 cm, dept: 3}", "FB130", None),
     ],
-)  # fmt: skip
+)
 def test_each_fault_of_a_strip_is_told_with_its_place(row: str, code: str, said: str | None) -> None:
     staged = read_swatches(("swatch.yaml", f"swatch: 1\ncloths:\n  net:\n    - {row}\n".encode()))
     assert staged.value is None

@@ -7,18 +7,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from compiler.cloth.bench import Bench, laid_out
-from compiler.diagnostics import Fault
-from compiler.pipeline import Order, solved
-from compiler.s1_read.read_spec import read_spec
-from compiler.s2_solve.body import size_body
-from compiler.s2_solve.solved import Solved
-from compiler.s3_rehearse.rehearse import rehearse
-from compiler.s3_rehearse.run import Run
-from compiler.say import Say
-from compiler.techniques import technique_of
-from compiler.techniques.technique import Performed, Telling
-from compiler.workroom import Workroom
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, laid_out
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Solved
+from furbelow.garment.technique import Instructions, Performed
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, solved
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+from furbelow.s3_rehearse.rehearse import rehearse
+from furbelow.s3_rehearse.run import Run
+from furbelow.techniques import technique_of
 
 INCH = Fraction("25.4")
 
@@ -38,7 +38,14 @@ MATERIALS = """\
 
 
 def spec_text(
-    pieces: str, steps: str, *, over: str = "hip_girth", units: str = "metric", worn: str = "", own: str = "", materials: str = ""
+    pieces: str,
+    steps: str,
+    *,
+    over: str = "hip_girth",
+    units: str = "metric",
+    worn: str = "",
+    own: str = "",
+    materials: str = "",
 ) -> str:
     """A spec in YAML. pieces and steps: its rows as a maker writes them, one a line; own: further sections; materials: further ones."""
     return f"""\
@@ -79,17 +86,19 @@ class Worked:
     def codes(self) -> list[str]:
         return [fault.code for fault in self.faults]
 
-    def tellings(self) -> list[Telling]:
-        say = Say(self.solved, self.room)
-        return [technique_of(done.step.step).tell(done, say) for done in self.performed]
+    def tellings(self) -> list[Instructions]:
+        say = Phrasing(self.solved, self.room)
+        return [technique_of(done.step.written).instructions(done, say) for done in self.performed]
 
     def words(self) -> str:
         """All that the guide says, one sentence list a line."""
         return "\n".join(
-            " ".join([told.title, told.aim, *(t for _, t in told.cautions)]
-                     + [part for a in told.actions for part in (a.text, a.check, a.tolerance, a.remedy)])
+            " ".join(
+                [told.title, told.aim, *(t for _, t in told.cautions)]
+                + [part for a in told.actions for part in (a.text, a.check, a.tolerance, a.remedy)]
+            )
             for told in self.tellings()
-        )  # fmt: skip
+        )
 
 
 def work(
@@ -119,7 +128,7 @@ def work(
     else:
         bench, performed = laid_out(numbers.value), []
         for step in numbers.value.steps:
-            done = technique_of(step.step).perform(bench, step, numbers.value, room)
+            done = technique_of(step.written).perform(bench, step, numbers.value, room)
             performed.append(done)
             bench = done.after
             if done.refused:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 PIECES = """panel: {from: lawn, length: 60 cm, depth: 40 cm}
@@ -21,7 +22,8 @@ def test_all_edges_are_enclosed_and_give_the_seam() -> None:
 
 def test_an_open_top_goes_on_into_a_band() -> None:
     worked = sound(
-        PIECES + "\nband: {from: lawn, length: 60 cm, depth: 4 cm}\ntie: {from: lawn, count: 2, length: 50 cm, depth: 4 cm}",
+        PIECES
+        + "\nband: {from: lawn, length: 60 cm, depth: 4 cm}\ntie: {from: lawn, count: 2, length: 50 cm, depth: 4 cm}",
         """- bagged lining: {piece: panel, lining: lining, seam: 1 cm, leave open: top}
         - stack layers: {layers: [panel.top, {edge: lining.top, right side: in}], as: apron_top}
         - fitted waistband: {band: band, to: apron_top, fasten: ties, overlap: 0 cm}
@@ -46,9 +48,10 @@ def test_a_gap_wider_than_its_edge_is_refused() -> None:
 
 def test_pieces_sewn_to_others_before_are_refused() -> None:
     refused(
-        "FB302", PIECES + "\nfrill: {from: net, cut length: 62 cm, depth: 10 cm}",
+        "FB302",
+        PIECES + "\nfrill: {from: net, cut length: 62 cm, depth: 10 cm}",
         f"- attach: {{edge: frill.top, to: panel.bottom}}\n{STEP}",
-    )  # fmt: skip
+    )
 
 
 def test_two_panels_and_one_lining_are_refused() -> None:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 PIECES = """cape: {from: net, length: 120 cm, depth: 50 cm}
@@ -11,7 +12,11 @@ RINGS = "- join ends: {of: cape}\n- join ends: {of: strip}"
 
 
 def test_the_strip_is_cut_double_and_encloses_everything() -> None:
-    worked = sound(PIECES, f"{RINGS}\n- binding strip: {{strip: strip, edge: cape.bottom, seam: 8 mm, turn under: 6 mm}}", worn=", length: 508 mm")
+    worked = sound(
+        PIECES,
+        f"{RINGS}\n- binding strip: {{strip: strip, edge: cape.bottom, seam: 8 mm, turn under: 6 mm}}",
+        worn=", length: 508 mm",
+    )
     # 2 x 8 mm that show, 8 mm of seam and 6 mm of turn.
     assert worked.solved.pieces["strip"].cut_depth == 30
     # The cape ends at the seam and the strip adds 8 mm below it: 50.8 cm in all, as `worn: length` asks.
@@ -31,7 +36,11 @@ def test_gathers_are_held_by_their_binding() -> None:
 
 
 def test_a_strip_of_another_length_is_refused() -> None:
-    fault = refused("FB401", PIECES.replace("strip: {from: lawn, length: 120", "strip: {from: lawn, length: 110"), f"{RINGS}\n- binding strip: {{strip: strip, edge: cape.bottom}}")
+    fault = refused(
+        "FB401",
+        PIECES.replace("strip: {from: lawn, length: 120", "strip: {from: lawn, length: 110"),
+        f"{RINGS}\n- binding strip: {{strip: strip, edge: cape.bottom}}",
+    )
     assert fault.headline == "`strip` is 110 cm and `cape.bottom` is 120 cm, 10 cm too short"
 
 

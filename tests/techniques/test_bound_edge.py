@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 PANEL = "panel: {from: lawn, length: 120 cm, depth: 50 cm}"
@@ -11,9 +12,10 @@ RING = "- join ends: {of: panel, seam: 1 cm}"
 
 def test_an_edge_in_tape_takes_no_cloth_and_ends_hemmed() -> None:
     worked = sound(
-        PANEL, f"{RING}\n- bound edge: {{seam: panel.ends, tape: tape}}\n- bound edge: {{edge: panel.top, tape: tape}}\n"
-        "- bound edge: {edge: panel.bottom, tape: tape, overlap: 3 cm}"
-    )  # fmt: skip
+        PANEL,
+        f"{RING}\n- bound edge: {{seam: panel.ends, tape: tape}}\n- bound edge: {{edge: panel.top, tape: tape}}\n"
+        "- bound edge: {edge: panel.bottom, tape: tape, overlap: 3 cm}",
+    )
     assert worked.solved.pieces["panel"].cut_depth == 500
     assert worked.bench.edge("panel.bottom").state is State.HEMMED
     used = [(use.material, use.amount, use.copies) for done in worked.performed for use in done.used]
@@ -23,7 +25,9 @@ def test_an_edge_in_tape_takes_no_cloth_and_ends_hemmed() -> None:
 
 
 def test_a_tape_wider_than_the_margin_is_refused() -> None:
-    fault = refused("FB336", PANEL, "- join ends: {of: panel, seam: 6 mm}\n- bound edge: {seam: panel.ends, tape: tape}")
+    fault = refused(
+        "FB336", PANEL, "- join ends: {of: panel, seam: 6 mm}\n- bound edge: {seam: panel.ends, tape: tape}"
+    )
     assert fault.headline == "half of `tape` is 8 mm and the margin is 6 mm, 2 mm too wide"
 
 
@@ -42,15 +46,20 @@ def test_a_seam_that_is_not_sewn_yet_is_refused() -> None:
 
 def test_a_margin_stitched_down_can_no_longer_be_bound() -> None:
     refused(
-        "FB318", "upper: {from: net, length: 80 cm, depth: 20 cm}\nlower: {from: net, length: 80 cm, depth: 30 cm}",
+        "FB318",
+        "upper: {from: net, length: 80 cm, depth: 20 cm}\nlower: {from: net, length: 80 cm, depth: 30 cm}",
         """- attach: {edge: lower.top, to: upper.bottom}
         - turn seam: {seam: lower.top}
         - bound edge: {seam: lower.top, tape: tape}""",
-    )  # fmt: skip
+    )
 
 
 def test_loose_gathers_are_not_bound() -> None:
-    refused("FB333", PANEL, f"{RING}\n- gather: {{edge: panel.top, length: 60 cm}}\n- bound edge: {{edge: panel.top, tape: tape}}")
+    refused(
+        "FB333",
+        PANEL,
+        f"{RING}\n- gather: {{edge: panel.top, length: 60 cm}}\n- bound edge: {{edge: panel.top, tape: tape}}",
+    )
 
 
 def test_joins_have_no_number_before_the_plan() -> None:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 PIECES = """yoke: {from: net, cut length: 60 cm, depth: 12 cm}

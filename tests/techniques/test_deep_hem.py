@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import INCH, refused, sound
 
 SKIRT = "skirt: {from: lawn, length: 200 cm, depth: 60 cm}"
@@ -10,7 +11,9 @@ RING = "- french seam: {of: skirt}\n- narrow hem: {edge: skirt.top}"
 
 
 def test_it_takes_the_turn_and_the_depth() -> None:
-    worked = sound(SKIRT, f"{RING}\n- deep hem: {{edge: skirt.bottom, depth: 3 in, turn under: 1/4 in}}", units="inches")
+    worked = sound(
+        SKIRT, f"{RING}\n- deep hem: {{edge: skirt.bottom, depth: 3 in, turn under: 1/4 in}}", units="inches"
+    )
     assert worked.bench.edge("skirt.bottom").used == 3 * INCH + INCH / 4
     assert worked.bench.edge("skirt.bottom").state is State.HEMMED
     assert worked.performed[-1].setup == "hand"
@@ -23,7 +26,9 @@ def test_by_machine_it_is_a_row_of_lockstitch() -> None:
 
 
 def test_a_neatened_edge_needs_no_turn() -> None:
-    worked = sound(SKIRT, f"{RING}\n- neaten: {{edge: skirt.bottom}}\n- deep hem: {{edge: skirt.bottom, turn under: 0 mm}}")
+    worked = sound(
+        SKIRT, f"{RING}\n- neaten: {{edge: skirt.bottom}}\n- deep hem: {{edge: skirt.bottom, turn under: 0 mm}}"
+    )
     assert worked.solved.pieces["skirt"].cut_depth == 600 + 15 + 50
 
 
@@ -32,7 +37,11 @@ def test_a_raw_edge_without_a_turn_is_refused() -> None:
 
 
 def test_a_hem_deeper_than_what_is_left_is_refused() -> None:
-    fault = refused("FB312", "skirt: {from: net, length: 200 cm, cut depth: 20 cm}", "- deep hem: {edge: skirt.bottom, depth: 12 cm, turn under: 1 cm}")
+    fault = refused(
+        "FB312",
+        "skirt: {from: net, length: 200 cm, cut depth: 20 cm}",
+        "- deep hem: {edge: skirt.bottom, depth: 12 cm, turn under: 1 cm}",
+    )
     assert fault.headline == "a hem of 12 cm leaves 7 cm of `skirt` to lie on, 5 cm too little"
 
 

@@ -7,12 +7,12 @@ import re
 from collections.abc import Mapping
 
 import pytest
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, make
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+from furbelow.techniques import techniques
 
-from compiler.pipeline import Order, make
-from compiler.s1_read.read_spec import read_spec
-from compiler.s2_solve.body import size_body
-from compiler.techniques import techniques
-from compiler.workroom import Workroom
 from tests.techniques.small import spec_text
 
 OWN = """\

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 PIECES = """cape: {from: lawn, length: 100 cm, depth: 40 cm}
@@ -14,7 +15,9 @@ READY = """- french seam: {of: cape}
 
 
 def test_both_edges_give_the_seam_and_the_margin_is_enclosed() -> None:
-    worked = sound(PIECES, f"{READY}\n- facing: {{edge: cape.top, with: facing.top, seam: 8 mm}}", worn=", length: 40 cm")
+    worked = sound(
+        PIECES, f"{READY}\n- facing: {{edge: cape.top, with: facing.top, seam: 8 mm}}", worn=", length: 40 cm"
+    )
     assert worked.bench.edge("cape.top").used == 8
     assert worked.solved.pieces["facing"].cut_depth == 68
     assert worked.bench.seams["facing.top"].state is State.ENCLOSED
@@ -35,7 +38,11 @@ def test_a_short_edge_is_refused() -> None:
 
 
 def test_lengths_must_match() -> None:
-    fault = refused("FB401", PIECES.replace("facing: {from: lawn, length: 100", "facing: {from: lawn, length: 90"), f"{READY}\n- facing: {{edge: cape.top, with: facing.top}}")
+    fault = refused(
+        "FB401",
+        PIECES.replace("facing: {from: lawn, length: 100", "facing: {from: lawn, length: 90"),
+        f"{READY}\n- facing: {{edge: cape.top, with: facing.top}}",
+    )
     assert "10 cm too short" in fault.headline
 
 

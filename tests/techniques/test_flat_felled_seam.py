@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 PANEL = "panel: {from: lawn, count: 2, length: 60 cm, depth: 50 cm}"
@@ -12,7 +13,9 @@ lower: {from: lawn, length: 160 cm, depth: 30 cm}"""
 
 
 def test_the_margin_is_enclosed_flat_and_takes_the_seam() -> None:
-    worked = sound(PANEL, f"- flat felled seam: {{of: panel, into: one ring, seam: 15 mm, trim to: 5 mm, fell: 9 mm}}\n{HEMS}")
+    worked = sound(
+        PANEL, f"- flat felled seam: {{of: panel, into: one ring, seam: 15 mm, trim to: 5 mm, fell: 9 mm}}\n{HEMS}"
+    )
     seam = worked.bench.seams["panel.ends"]
     assert seam.state is State.ENCLOSED
     assert seam.topstitched
@@ -34,12 +37,13 @@ def test_a_seam_too_narrow_to_fold_is_refused_with_the_sum() -> None:
 
 def test_a_gathered_edge_is_refused() -> None:
     fault = refused(
-        "FB333", TIERS,
+        "FB333",
+        TIERS,
         """- join ends: {of: upper}
         - join ends: {of: lower}
         - gather: {edge: lower.top, to: upper.bottom}
         - flat felled seam: {edge: lower.top, to: upper.bottom}""",
-    )  # fmt: skip
+    )
     assert "2 to 1" in fault.headline
 
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from furbelow.garment.technique import Performed
 
-from compiler.techniques.technique import Performed
 from tests.techniques.small import Worked, refused, sound
 
 PIECES = """skirt: {from: net, count: 2, length: 118 cm, depth: 60 cm}

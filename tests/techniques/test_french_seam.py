@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 PANEL = "panel: {from: lawn, count: 2, length: 60 cm, depth: 50 cm}"
@@ -63,9 +64,7 @@ def test_ends_and_edges_together_are_refused() -> None:
 
 
 def test_thick_cloth_is_warned_of_with_both_weights() -> None:
-    worked = sound(
-        PANEL.replace("lawn", "denim"), f"- french seam: {{of: panel, into: one ring}}\n{HEMS}"
-    )
+    worked = sound(PANEL.replace("lawn", "denim"), f"- french seam: {{of: panel, into: one ring}}\n{HEMS}")
     told = [fault.headline for fault in worked.warnings if fault.code == "FB332"]
     assert told == ["a French seam in `denim` of 340 g/m2 makes a ridge; it suits cloth up to 150 g/m2"]
 

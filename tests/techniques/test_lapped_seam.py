@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 TIERS = """upper: {from: CLOTH, length: 80 cm, depth: 20 cm}
@@ -12,7 +13,9 @@ RINGS = "- join ends: {of: upper}\n- join ends: {of: lower}"
 
 
 def test_each_edge_gives_what_its_side_takes() -> None:
-    worked = sound(NET, f"{RINGS}\n- lapped seam: {{edge: upper.bottom, over: lower.top, turn under: 8 mm, lap: 12 mm}}")
+    worked = sound(
+        NET, f"{RINGS}\n- lapped seam: {{edge: upper.bottom, over: lower.top, turn under: 8 mm, lap: 12 mm}}"
+    )
     assert worked.solved.pieces["upper"].cut_depth == 208
     assert worked.solved.pieces["lower"].cut_depth == 312
     assert worked.bench.edge("upper.bottom").used == 8
@@ -62,7 +65,9 @@ def test_a_ring_and_a_flat_edge_are_refused() -> None:
 
 def test_raw_net_beside_a_neat_edge_leaves_a_neat_margin() -> None:
     mixed = "upper: {from: lawn, length: 80 cm, depth: 20 cm}\nlower: {from: net, length: 80 cm, depth: 30 cm}"
-    ready = f"{RINGS.replace('- join ends: {of: upper}', '- french seam: {of: upper}')}\n- narrow hem: {{edge: upper.top}}"
+    ready = (
+        f"{RINGS.replace('- join ends: {of: upper}', '- french seam: {of: upper}')}\n- narrow hem: {{edge: upper.top}}"
+    )
     lap = "- lapped seam: {edge: upper.bottom, over: lower.top}"
     worked = sound(mixed, f"{ready}\n- neaten: {{edge: upper.bottom}}\n{lap}")
     assert worked.bench.seams["lower.top"].state is State.NEATENED

@@ -6,8 +6,8 @@ from fractions import Fraction
 
 import pytest
 import textstat
+from furbelow.s3_rehearse.levelling import heights_of, lengths_at
 
-from compiler.s3_rehearse.levelling import heights_of, lengths_at
 from tests.demos.test_plain_words import HARDEST, HARDEST_STEP
 from tests.s3_rehearse.test_weight import run_of
 from tests.techniques.small import Worked, refused, sound, work
@@ -39,7 +39,7 @@ def _told(worked: Worked, code: str) -> list[str]:
 
 
 def test_nothing_is_taken_up_where_the_waist_is_highest() -> None:
-    done = next(done for done in sound(PIECES, STEPS).performed if done.step.step.technique == "level waist")
+    done = next(done for done in sound(PIECES, STEPS).performed if done.step.written.technique == "level waist")
     assert done.facts["taken"] == (0, 10, 30)
     assert done.touches == ("upper", "lining")
 
@@ -83,27 +83,38 @@ def test_a_layer_that_is_levelled_twice_is_told() -> None:
 
 
 def test_more_cloth_behind_puts_the_seam_where_the_marks_do_not() -> None:
-    worked = work(PIECES.replace("upper: {from: net, count: 2,", "upper: {from: net,").replace("flounce: {from: net, count: 2,", "flounce: {from: net,"),
-                  STEPS.replace("to: lining.top}", "to: lining.top, behind: 60%}"))  # fmt: skip
+    worked = work(
+        PIECES.replace("upper: {from: net, count: 2,", "upper: {from: net,").replace(
+            "flounce: {from: net, count: 2,", "flounce: {from: net,"
+        ),
+        STEPS.replace("to: lining.top}", "to: lining.top, behind: 60%}"),
+    )
     assert any("its seam at the back" in told for told in _told(worked, "FB419"))
 
 
 def test_a_level_waist_asks_for_no_work() -> None:
-    worked = sound(PIECES, STEPS.replace("front: 106 cm, side: 105 cm, back: 103 cm", "front: 105 cm, side: 105 cm, back: 105 cm"))
+    worked = sound(
+        PIECES, STEPS.replace("front: 106 cm, side: 105 cm, back: 103 cm", "front: 105 cm, side: 105 cm, back: 105 cm")
+    )
     told = next(told for told in worked.tellings() if told.title == "Level the waist")
     assert told.actions == ()
 
 
 def test_a_neatened_edge_is_raw_again_once_it_is_cut() -> None:
     steps = STEPS.replace(LEVEL, f"- neaten: {{edge: lining.top}}\n{LEVEL}")
-    done = next(done for done in sound(PIECES, steps).performed if done.step.step.technique == "level waist")
+    done = next(done for done in sound(PIECES, steps).performed if done.step.written.technique == "level waist")
     assert (done.before.edge("lining.top").state, done.after.edge("lining.top").state) == ("neatened", "raw")
 
 
 def test_the_guide_gives_the_numbers_at_the_marks() -> None:
     words = sound(PIECES, STEPS).words()
-    assert "Measure down from the edge at each mark: nothing at the front, 1 cm at the sides, 3 cm at the back." in words
-    assert "in quarters, every 40 cm from the side seam: the middle of the front, the other side, the middle of the back." in words
+    assert (
+        "Measure down from the edge at each mark: nothing at the front, 1 cm at the sides, 3 cm at the back." in words
+    )
+    assert (
+        "in quarters, every 40 cm from the side seam: the middle of the front, the other side, the middle of the back."
+        in words
+    )
     assert "The waist lies 3 cm lower behind" in words
 
 
@@ -129,13 +140,30 @@ def test_a_flat_edge_is_marked_from_the_end_that_comes_to_the_front() -> None:
 @pytest.mark.parametrize(
     ("code", "wrong", "part"),
     [
-        ("FB333", STEPS.replace(LEVEL, "").replace(WAIST, WAIST.replace("- stack layers: {layers: [net_top,", f"{LEVEL.replace('[upper.top, lining.top]', 'net_top')}\n- stack layers: {{layers: [net_top,")), "gathered already"),
+        (
+            "FB333",
+            STEPS.replace(LEVEL, "").replace(
+                WAIST,
+                WAIST.replace(
+                    "- stack layers: {layers: [net_top,",
+                    f"{LEVEL.replace('[upper.top, lining.top]', 'net_top')}\n- stack layers: {{layers: [net_top,",
+                ),
+            ),
+            "gathered already",
+        ),
         ("FB340", STEPS.replace("[upper.top, lining.top]", "flounce.bottom"), "bottom edge"),
-        ("FB340", STEPS.replace(LEVEL, "").replace("- join ends: {of: upper", LEVEL.replace("[upper.top, lining.top]", "upper.start") + "\n- join ends: {of: upper"), "short edge"),
+        (
+            "FB340",
+            STEPS.replace(LEVEL, "").replace(
+                "- join ends: {of: upper",
+                LEVEL.replace("[upper.top, lining.top]", "upper.start") + "\n- join ends: {of: upper",
+            ),
+            "short edge",
+        ),
         ("FB419", STEPS.replace("[upper.top, lining.top]", "band.top"), "a fold is straight"),
         ("FB312", STEPS.replace("back: 103 cm", "back: 80 cm"), "5 cm too much"),
         ("FB302", f"{STEPS}\n{LEVEL}", "already lies in the stack"),
     ],
-)  # fmt: skip
+)
 def test_what_can_not_be_levelled_is_refused(code: str, wrong: str, part: str) -> None:
     assert part in refused(code, PIECES, wrong).headline

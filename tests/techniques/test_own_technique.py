@@ -5,10 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import State
+from furbelow.s1_read.read_spec import read_spec
 
-from compiler.cloth.bench import State
-from compiler.diagnostics import Fault
-from compiler.s1_read.read_spec import read_spec
 from tests.techniques.small import refused, sound, spec_text, work
 
 SHELLS = """\
@@ -62,7 +62,11 @@ def test_its_lengths_may_be_formulas_of_the_spec() -> None:
 
 
 def test_a_supply_is_counted() -> None:
-    worked = sound(SKIRT, f"{RING}\n- couched cord: {{edge: skirt.bottom, with: cord}}\n- narrow hem: {{edge: skirt.bottom}}", own=SHELLS)
+    worked = sound(
+        SKIRT,
+        f"{RING}\n- couched cord: {{edge: skirt.bottom, with: cord}}\n- narrow hem: {{edge: skirt.bottom}}",
+        own=SHELLS,
+    )
     use = worked.performed[-2].used[0]
     assert (use.material, use.amount) == ("cord", 1320)
     assert "Lay cotton cord along the bottom edge of the skirt" in worked.words()
@@ -98,8 +102,18 @@ FAULTS = [
     ("FB361", "twice by {turn}", "twice by {turn.__class__}", "`turn.__class__` is not something that is known here"),
     ("FB362", "length: 3 mm", "length: 3 g", "`3 g` is not a length such as 2 mm"),
     ("FB362", "uses: 1.1", "uses: 1 m", "`1 m` is not a number such as 1.1"),
-    ("FB364", "works on: seam\n", "works on: seam\n    needs: [ring]\n", "a technique that works on a seam has no `needs`"),
-    ("FB364", "leaves: neatened", "leaves: hemmed", "the margin of a seam is left neatened or enclosed, and not hemmed"),
+    (
+        "FB364",
+        "works on: seam\n",
+        "works on: seam\n    needs: [ring]\n",
+        "a technique that works on a seam has no `needs`",
+    ),
+    (
+        "FB364",
+        "leaves: neatened",
+        "leaves: hemmed",
+        "the margin of a seam is left neatened or enclosed, and not hemmed",
+    ),
     ("FB130", "    set up: hand", "    setup: hand", "`setup` is no key of"),
     ("FB133", "leaves: hemmed", "leaves: hem", "`hem`"),
     ("FB131", "    about: Couch a cord along an edge.\n", "", "has no `about`"),

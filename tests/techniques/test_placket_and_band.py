@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
+from furbelow.garment.bench import State
+from furbelow.s3_rehearse.proofs.opening_too_small import way_in
 
-from compiler.cloth.bench import State
-from compiler.s3_rehearse.proofs.opening_too_small import way_in
 from tests.techniques.small import refused, sound, work
 
 PIECES = """skirt: {from: lawn, length: 160 cm, depth: 60 cm}
@@ -49,8 +49,10 @@ def test_a_slit_too_short_for_the_hips_is_told_with_the_sum() -> None:
     assert worked.codes == ["FB344"]
     fault = worked.faults[0]
     # 79 + 2 x 11 = 101 cm for hips of 104 and 5 of ease.
-    assert fault.headline == ("the way in is 101 cm round the open band and down the slit and 109 cm is needed,"
-                              " 8 cm too little; the garment can't be put on")  # fmt: skip
+    assert fault.headline == (
+        "the way in is 101 cm round the open band and down the slit and 109 cm is needed,"
+        " 8 cm too little; the garment can't be put on"
+    )
     assert fault.notes == ("79 cm + 2 x 11 cm = 101 cm",)
 
 

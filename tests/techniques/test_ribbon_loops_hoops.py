@@ -14,13 +14,17 @@ def test_a_sewn_ribbon_takes_the_edge_and_an_overlap() -> None:
 
 
 def test_a_tied_ribbon_takes_both_ends() -> None:
-    worked = sound(FLOUNCE, f"{TRIM}\n- ribbon threading: {{edge: flounce.bottom, ribbon: ribbon, ends: 30 cm, for: grown-up}}")
+    worked = sound(
+        FLOUNCE, f"{TRIM}\n- ribbon threading: {{edge: flounce.bottom, ribbon: ribbon, ends: 30 cm, for: grown-up}}"
+    )
     assert worked.performed[-1].used[0].amount == 2000 + 600
     assert "30 cm hang out at each end" in worked.words()
 
 
 def test_free_ribbon_ends_on_a_child_are_refused() -> None:
-    fault = refused("FB348", FLOUNCE, f"{TRIM}\n- ribbon threading: {{edge: flounce.bottom, ribbon: ribbon, ends: 30 cm}}")
+    fault = refused(
+        "FB348", FLOUNCE, f"{TRIM}\n- ribbon threading: {{edge: flounce.bottom, ribbon: ribbon, ends: 30 cm}}"
+    )
     assert fault.headline == "ribbon ends of 30 cm hang from `flounce.bottom`, and on a child 0 cm may"
 
 
@@ -74,7 +78,11 @@ def test_tape_and_boning_go_all_round() -> None:
 
 
 def test_boning_that_does_not_slide_is_refused_with_the_sum() -> None:
-    fault = refused("FB323", FLOUNCE, f"- join ends: {{of: flounce}}\n{HOOP.replace('bone: bone', 'bone: ribbon').replace('tape: tape', 'tape: ribbon')}")
+    fault = refused(
+        "FB323",
+        FLOUNCE,
+        f"- join ends: {{of: flounce}}\n{HOOP.replace('bone: bone', 'bone: ribbon').replace('tape: tape', 'tape: ribbon')}",
+    )
     assert "the channel is 6 mm inside and the boning 1 cm wide, 6 mm too narrow" in fault.headline
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from furbelow.garment.ring_sector import RingSector
 
-from compiler.cloth.ring_sector import RingSector
 from tests.techniques.small import refused, sound
 
 FLOUNCE = """skirt: {from: net, length: 180 cm, depth: 40 cm}

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
+from furbelow.garment.bench import State
+from furbelow.garment.workroom import Workroom
 
-from compiler.cloth.bench import State
-from compiler.workroom import Workroom
 from tests.techniques.small import refused, sound
 
 SCARF = "scarf: {from: lawn, length: 100 cm, depth: 40 cm}"

@@ -31,7 +31,9 @@ def test_the_lines_are_marked_where_they_will_lie() -> None:
 
 
 def test_raw_edges_that_stand_free_are_refused() -> None:
-    refused("FB335", PIECES, f"- join ends: {{of: skirt}}\n- french seam: {{of: strip}}\n{STEP.replace('LINES', 'one')}")
+    refused(
+        "FB335", PIECES, f"- join ends: {{of: skirt}}\n- french seam: {{of: strip}}\n{STEP.replace('LINES', 'one')}"
+    )
 
 
 def test_a_strip_too_long_or_too_short_is_refused() -> None:
@@ -49,7 +51,9 @@ def test_a_strip_above_its_piece_is_refused() -> None:
 
 
 def test_a_gathered_piece_is_refused() -> None:
-    refused("FB333", PIECES, f"{READY}\n- gather: {{edge: skirt.bottom, length: 60 cm}}\n{STEP.replace('LINES', 'one')}")
+    refused(
+        "FB333", PIECES, f"{READY}\n- gather: {{edge: skirt.bottom, length: 60 cm}}\n{STEP.replace('LINES', 'one')}"
+    )
 
 
 def test_a_ring_on_flat_cloth_is_refused() -> None:

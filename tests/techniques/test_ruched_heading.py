@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from compiler.cloth.bench import State
+from furbelow.garment.bench import State
+
 from tests.techniques.small import refused, sound
 
 PIECES = """skirt: {from: lawn, length: 100 cm, depth: 40 cm}
@@ -50,4 +51,6 @@ def test_a_short_flounce_is_refused() -> None:
 
 def test_a_heading_deeper_than_its_piece_is_refused() -> None:
     # Hem 15 mm, roll 6 mm and heading 4 cm leave 3 mm, and the second row lies 5 mm below the first.
-    refused("FB312", PIECES.replace("depth: 20 cm", "cut depth: 64 mm"), f"{READY}\n{NEAT}\n{STEP.replace('2 cm', '4 cm')}")
+    refused(
+        "FB312", PIECES.replace("depth: 20 cm", "cut depth: 64 mm"), f"{READY}\n{NEAT}\n{STEP.replace('2 cm', '4 cm')}"
+    )

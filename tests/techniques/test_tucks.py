@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from compiler.techniques.tucks import fold_lines
+from furbelow.techniques.tucks import fold_lines
+
 from tests.techniques.small import refused, sound
 
 FLOUNCE = "flounce: {from: lawn, length: 200 cm, depth: 30 cm}"
@@ -35,14 +36,18 @@ def test_fold_lines_let_the_tucks_lie_where_the_spec_says() -> None:
 
 
 def test_the_guide_names_every_fold_line() -> None:
-    words = sound(FLOUNCE, f"{RING}\n- tucks: {{edge: flounce.bottom, depth: 1 cm, space: 5 mm, from edge: 3 cm}}").words()
+    words = sound(
+        FLOUNCE, f"{RING}\n- tucks: {{edge: flounce.bottom, depth: 1 cm, space: 5 mm, from edge: 3 cm}}"
+    ).words()
     assert "Mark a fold line 5 cm above the bottom edge of the flounce" in words
     assert "Mark fold line 2, 8.5 cm above the edge." in words
     assert "their stitch lines 1.5 cm apart" in words
 
 
 def test_a_number_worked_out_later_is_refused() -> None:
-    fault = refused("FB341", "flounce: {from: net, length: 200 cm, depth: 30 cm}", "- tucks: {edge: flounce.bottom, count: 1 + 2}")
+    fault = refused(
+        "FB341", "flounce: {from: net, length: 200 cm, depth: 30 cm}", "- tucks: {edge: flounce.bottom, count: 1 + 2}"
+    )
     assert "`1 + 2`" in fault.headline
 
 
@@ -51,8 +56,11 @@ def test_no_tucks_are_refused() -> None:
 
 
 def test_more_tucks_than_cloth_are_refused_with_the_sum() -> None:
-    fault = refused("FB312", "flounce: {from: net, length: 200 cm, cut depth: 30 cm}",
-                    "- tucks: {edge: flounce.bottom, depth: 2 cm, count: 5, space: 1 cm}")  # fmt: skip
+    fault = refused(
+        "FB312",
+        "flounce: {from: net, length: 200 cm, cut depth: 30 cm}",
+        "- tucks: {edge: flounce.bottom, depth: 2 cm, count: 5, space: 1 cm}",
+    )
     assert fault.headline == "5 tucks leave 10 cm of `flounce` and lie on 17 cm, 7 cm more than there is"
     assert fault.notes == ("30 cm - 10 x 2 cm = 10 cm",)
 

@@ -9,9 +9,8 @@ from itertools import chain
 from pathlib import Path
 
 import pytest
-
-from compiler.command import run
-from compiler.quantity import show_length
+from furbelow.measure.quantity import show_length
+from furbelow.verbs.command import run
 
 SPEC = Path(__file__).parents[2] / "specs" / "larkspur.yaml"
 MEASURES = ("waist_girth", "hip_girth", "waist_height", "knee_height")
@@ -38,7 +37,9 @@ def roster(folder: Path, kind: str, called: dict[str, str]) -> Path:
     return file
 
 
-@pytest.fixture(scope="module", params=[("csv", "names"), ("yaml", "names"), ("csv", "numbers"), ("yaml", "numbers")], ids="-".join)
+@pytest.fixture(
+    scope="module", params=[("csv", "names"), ("yaml", "names"), ("csv", "numbers"), ("yaml", "numbers")], ids="-".join
+)
 def site(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, str]:
     kind, by = request.param
     called = {name: name if by == "names" else str(number) for number, name in enumerate(BODIES, 11)}
@@ -52,7 +53,11 @@ def forms(mm: int) -> set[str]:
     """How a measure might be written: as in the roster, as on a tape, in inches, in metres, as a bare number."""
     length = Fraction(mm)
     bare = {f"{mm / 10}", f"{mm}", f"{mm / 1000}", f"{round(mm / 25.4, 1)}"}
-    return bare | {show_length(length, "metric"), show_length(length, "inch"), show_length(length, "inch", Fraction("25.4") / 8)}
+    return bare | {
+        show_length(length, "metric"),
+        show_length(length, "inch"),
+        show_length(length, "inch", Fraction("25.4") / 8),
+    }
 
 
 def tells(text: str, form: str) -> bool:
@@ -97,7 +102,11 @@ def test_where_numbers_stand_for_names_no_name_is_anywhere(site: tuple[Path, str
 
 def test_a_guide_of_one_wearer_tells_the_measures_of_no_other(site: tuple[Path, str]) -> None:
     out, _ = site
-    texts = {folder.name: (folder / "guide.md").read_text(encoding="utf-8") for folder in sorted(out.iterdir()) if folder.is_dir()}
+    texts = {
+        folder.name: (folder / "guide.md").read_text(encoding="utf-8")
+        for folder in sorted(out.iterdir())
+        if folder.is_dir()
+    }
     assert len(texts) == len(BODIES)
     for text in texts.values():
         own = [name for name, body in BODIES.items() if f"{body[0] / 10} cm" in text.replace("\u00a0", " ")]

@@ -8,8 +8,8 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from furbelow.verbs.command import run
 
-from compiler.command import run
 from tests.demos.demos import SPECS
 
 LARKSPUR = str(SPECS / "larkspur.yaml")
@@ -51,7 +51,11 @@ def test_no_way_in_the_table_has_less_of_everything_than_another(capsys: pytest.
 
 @pytest.mark.parametrize(
     ("options", "joins", "sections"),
-    [(["--most-joins", "0"], 0, 9), (["--most-sections", "1"], 9, 1), (["--most-joins", "3", "--most-sections", "2"], 3, 2)],
+    [
+        (["--most-joins", "0"], 0, 9),
+        (["--most-sections", "1"], 9, 1),
+        (["--most-joins", "3", "--most-sections", "2"], 3, 2),
+    ],
 )
 def test_the_maker_picks_by_limits(
     options: list[str], joins: int, sections: int, capsys: pytest.CaptureFixture[str]
@@ -90,12 +94,17 @@ def test_limits_that_no_plan_keeps_are_refused_with_numbers(
 ) -> None:
     assert run(["cutting", over_the_width, "--size", "M", "--most-joins", "0"]) == 1
     told = capsys.readouterr().err
-    assert "error FB502: `satin` can't be cut within the limits: the nearest plan has 1 join where 0 may be, 1 too many" in told
+    assert (
+        "error FB502: `satin` can't be cut within the limits: the nearest plan has 1 join where 0 may be, 1 too many"
+        in told
+    )
     assert "allow `most joins: 1`" in told
     assert run(["cutting", over_the_width, "--size", "M", "--most-joins", "1"]) == 0
 
 
-@pytest.mark.parametrize("limit", ["--most-joins=-1", "--most-joins=two", "--most-sections=0", "--most-joins=1.5", "--most-joins=²"])
+@pytest.mark.parametrize(
+    "limit", ["--most-joins=-1", "--most-joins=two", "--most-sections=0", "--most-joins=1.5", "--most-joins=²"]
+)
 def test_a_limit_that_is_no_count_is_wrong_use(limit: str, capsys: pytest.CaptureFixture[str]) -> None:
     with pytest.raises(SystemExit) as stopped:
         run(["cutting", LARKSPUR, "--size", "M", limit])
@@ -113,7 +122,7 @@ def test_make_keeps_its_plans_and_takes_them_from_there(tmp_path: Path, monkeypa
     assert len(json.loads(before["plans.json"])["plans"]) == 2  # net and satin
     # Were the planner asked for, the import would fail.
     for module in ("planner", "exact", "highs", "trade"):
-        monkeypatch.setitem(sys.modules, f"compiler.s4_cut.{module}", None)
+        monkeypatch.setitem(sys.modules, f"furbelow.s4_cut.{module}", None)
     _make(tmp_path)
     assert {path.name: path.read_bytes() for path in tmp_path.iterdir() if path.is_file()} == before
 
@@ -147,5 +156,7 @@ def test_make_keeps_to_the_limits_and_a_kept_plan_without_them_is_not_used(tmp_p
 def test_the_guide_names_the_offcuts_worth_keeping(tmp_path: Path) -> None:
     _make(tmp_path)
     guide = (tmp_path / "guide.md").read_text()
-    _, told = guide.split("Keep for later what is large enough of the polyester lining satin, each piece tagged with its size", 1)
+    _, told = guide.split(
+        "Keep for later what is large enough of the polyester lining satin, each piece tagged with its size", 1
+    )
     assert "158 cm x 90.5 cm" in told.split("\n\n", 1)[0]

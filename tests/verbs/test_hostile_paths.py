@@ -6,10 +6,10 @@ import os
 from pathlib import Path
 
 import pytest
+from furbelow.s1_read.yaml_tree import LARGEST_FILE
+from furbelow.verbs.command import run
+from furbelow.verbs.reading import folder_names
 
-from compiler.command import run
-from compiler.s1_read.yaml_tree import LARGEST_FILE
-from compiler.verbs.reading import folder_names
 from tests.fuzz.chain import at_most
 
 LARKSPUR = Path(__file__).parents[2] / "specs" / "larkspur.yaml"
@@ -26,9 +26,23 @@ def _here(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 NO_FILES = [
-    "folder", "linked", "pipe", "nowhere.yaml", "a_file/below", "x" * 300, "", "a\0b", "\udcff.yaml",
-    "/dev/zero", "/dev/null/x", "/proc/self/mem", "../" * 40 + "nowhere", "con", "file:///etc/hostname", "http://x.invalid/",
-]  # fmt: skip
+    "folder",
+    "linked",
+    "pipe",
+    "nowhere.yaml",
+    "a_file/below",
+    "x" * 300,
+    "",
+    "a\0b",
+    "\udcff.yaml",
+    "/dev/zero",
+    "/dev/null/x",
+    "/proc/self/mem",
+    "../" * 40 + "nowhere",
+    "con",
+    "file:///etc/hostname",
+    "http://x.invalid/",
+]
 
 
 @pytest.mark.parametrize("path", NO_FILES)
@@ -49,7 +63,9 @@ def test_a_file_that_is_too_large_is_not_read_whole(tmp_path: Path, capsys: pyte
     assert "FB102" in capsys.readouterr().err
 
 
-@pytest.mark.parametrize("out", ["a_file", "a_file/below", "pipe", "linked", "x" * 300, "/dev/null", "/proc/self/nowhere"])
+@pytest.mark.parametrize(
+    "out", ["a_file", "a_file/below", "pipe", "linked", "x" * 300, "/dev/null", "/proc/self/nowhere"]
+)
 def test_a_folder_that_can_not_be_is_told_and_nothing_is_written(
     out: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -62,10 +78,14 @@ def test_a_folder_that_can_not_be_is_told_and_nothing_is_written(
     assert (tmp_path / "a_file").read_text() == "mine"
 
 
-@pytest.mark.parametrize("wearer", ["../../up", "..", "/etc", "con", "a/b", "\\\\host\\share", "<b>", "=1+1", "   ", "日本"])
+@pytest.mark.parametrize(
+    "wearer", ["../../up", "..", "/etc", "con", "a/b", "\\\\host\\share", "<b>", "=1+1", "   ", "日本"]
+)
 def test_no_name_of_a_wearer_leads_out_of_the_folder(wearer: str, tmp_path: Path) -> None:
     rows = "".join(f'"{name}";64 cm;90 cm;99 cm;43 cm\n' for name in (wearer, "Bo"))
-    (tmp_path / "class.csv").write_text(f"wearer;waist_girth;hip_girth;waist_height;knee_height\n{rows}", encoding="utf-8")
+    (tmp_path / "class.csv").write_text(
+        f"wearer;waist_girth;hip_girth;waist_height;knee_height\n{rows}", encoding="utf-8"
+    )
     run(["make", str(LARKSPUR), "--class", "class.csv", "--no-pdf", "--out", "folder/out"])
     made = {path.relative_to(tmp_path).parts[:2] for path in tmp_path.rglob("guide.html")}
     assert made <= {("folder", "out")}
@@ -76,7 +96,9 @@ def test_wearers_whose_names_make_the_same_folder_get_one_each(tmp_path: Path) -
     names = ("A b", "a-B", "日本", "中国", "x" * 300, "x" * 301)
     assert len(set(folder_names(names).values())) == len(names)
     rows = "".join(f'"{name}";64 cm;90 cm;99 cm;43 cm\n' for name in ("日本", "中国"))
-    (tmp_path / "class.csv").write_text(f"wearer;waist_girth;hip_girth;waist_height;knee_height\n{rows}", encoding="utf-8")
+    (tmp_path / "class.csv").write_text(
+        f"wearer;waist_girth;hip_girth;waist_height;knee_height\n{rows}", encoding="utf-8"
+    )
     assert run(["make", str(LARKSPUR), "--class", "class.csv", "--no-pdf", "--out", "folder"]) == 0
     titles = {path.parent.name: path.read_text(encoding="utf-8") for path in tmp_path.rglob("guide.html")}
     assert sorted(titles) == ["wearer", "wearer-2"]

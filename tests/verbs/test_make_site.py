@@ -11,12 +11,11 @@ from html.parser import HTMLParser
 from pathlib import Path
 
 import pytest
-
-from compiler.command import run
-from compiler.quantity import Quantity, parse_quantity, show_length
-from compiler.s1_read.read_wearers import read_wearers
-from compiler.s1_read.wearer import Wearer
-from compiler.verbs.reading import folder_names
+from furbelow.garment.wearer import Wearer
+from furbelow.measure.quantity import Quantity, parse_quantity, show_length
+from furbelow.s1_read.read_wearers import read_wearers
+from furbelow.verbs.command import run
+from furbelow.verbs.reading import folder_names
 
 SPECS = Path(__file__).parents[2] / "specs"
 LARKSPUR, CLASS = str(SPECS / "larkspur.yaml"), SPECS / "wearers" / "class.yaml"
@@ -64,8 +63,13 @@ def test_every_link_of_the_page_leads_to_a_file_of_the_site(site: Path) -> None:
     assert {"shopping.md", "materials.csv", "class-cutting.html"} <= set(found)
     assert all((site / link).is_file() for link in found)
     assert {path.name for path in site.iterdir()} == {
-        *map(str.lower, SIX), "index.html", "class-cutting.html", "shopping.md", "materials.csv", "furbelow.json",
-    }  # fmt: skip
+        *map(str.lower, SIX),
+        "index.html",
+        "class-cutting.html",
+        "shopping.md",
+        "materials.csv",
+        "furbelow.json",
+    }
 
 
 def _measures(wearer: Wearer) -> list[Quantity]:

@@ -5,12 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-
-from compiler.command import run
-from compiler.pipeline import Order, make, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.verbs.start import starting_spec
-from compiler.workroom import Workroom
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, make, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.verbs.command import run
+from furbelow.verbs.start import starting_spec
 
 
 @pytest.fixture(autouse=True)
@@ -70,7 +69,9 @@ def test_what_stands_there_is_kept(tmp_path: Path, capsys: pytest.CaptureFixture
     assert "was kept" in capsys.readouterr().err
 
 
-@pytest.mark.parametrize("name", ["../tansy", "/tmp/tansy", "", " ", "a/b", "a\\b", "nul", "CON", ".hidden", "a\nb", "x" * 90, "$(ls)"])
+@pytest.mark.parametrize(
+    "name", ["../tansy", "/tmp/tansy", "", " ", "a/b", "a\\b", "nul", "CON", ".hidden", "a\nb", "x" * 90, "$(ls)"]
+)
 def test_a_name_that_leaves_the_folder_or_is_none_is_refused(name: str, tmp_path: Path) -> None:
     assert run(["start", name]) == 2
     assert list(tmp_path.iterdir()) == []

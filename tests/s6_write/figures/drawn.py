@@ -10,20 +10,23 @@ from itertools import accumulate
 from pathlib import Path
 from xml.etree import ElementTree
 
-from compiler.pipeline import Order, Planned, plan, prove
-from compiler.s1_read.read_spec import read_spec
-from compiler.s2_solve.body import size_body
-from compiler.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
-from compiler.s6_write.guide import Figure
-from compiler.say import Say
-from compiler.techniques import techniques
-from compiler.workroom import Workroom
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+from furbelow.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.techniques import techniques
+
 from tests.techniques.small import spec_text
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
 
 SPECS = Path(__file__).parents[3] / "specs"
 HOME = Workroom()
-WARDROBE = Workroom(neaten_with="overlocker", gather_with="pleating attachment", hold_with="clips", units="inches", fold_cloth=False)
+WARDROBE = Workroom(
+    neaten_with="overlocker", gather_with="pleating attachment", hold_with="clips", units="inches", fold_cloth=False
+)
 PINKING = Workroom(neaten_with="pinking shears", gather_with="two rows by hand", units="metric")
 ROOMS = {"home": HOME, "wardrobe": WARDROBE, "pinking": PINKING}
 
@@ -58,12 +61,12 @@ def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
     """All figures of one guide, with callouts numbered as a guide would number them."""
     found = planned(demo, size, room)
     run = found.rehearsal.run
-    say = Say(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
+    say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
     drawn = [how_to_read(), overview(run, say), *cutting_figures(found.cutting, run.solved, say)]
     number = 97  # from two digits to three
     for done in run.performed:
         drawn += figures_for(done, run, say, number)
-        number += len(techniques()[done.step.step.technique].tell(done, say).actions)
+        number += len(techniques()[done.step.written.technique].instructions(done, say).actions)
     return tuple(drawn)
 
 
@@ -91,7 +94,7 @@ def figures_of_every_technique() -> tuple[tuple[str, Figure], ...]:
         found = plan(proved).value
         assert found is not None
         run = found.rehearsal.run
-        say = Say(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
+        say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
         for done in run.performed:
             drawn += [(f"{garment} {figure.key}", figure) for figure in figures_for(done, run, say, 97)]
     return tuple(drawn)
@@ -115,7 +118,9 @@ class Words:
     bottom: float
 
     def meets(self, other: Words) -> bool:
-        return self.left < other.right and other.left < self.right and self.top < other.bottom and other.top < self.bottom
+        return (
+            self.left < other.right and other.left < self.right and self.top < other.bottom and other.top < self.bottom
+        )
 
 
 @cache

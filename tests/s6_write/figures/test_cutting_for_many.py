@@ -8,20 +8,21 @@ from functools import cache
 from itertools import combinations
 
 import pytest
+from furbelow.s4_cut.marks import table_marks
+from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.problem import Bolt, Strip
+from furbelow.s6_write.figures.cutting import plan_figures
+from furbelow.s6_write.figures.table_marks import table_marks_figures
+from furbelow.s6_write.guide.guide import Figure
 
-from compiler.s4_cut.marks import table_marks
-from compiler.s4_cut.plan import CuttingPlan
-from compiler.s4_cut.planner import plain_plan
-from compiler.s4_cut.problem import Bolt, Strip
-from compiler.s6_write.figures.cutting import plan_figures
-from compiler.s6_write.figures.table_marks import table_marks_figures
-from compiler.s6_write.guide import Figure
 from tests.s4_cut.cases import PRICES, class_of_thirty, cm
 
 from .drawn import demos, planned, sizes, view, words
 
 THIRTY = tuple(
-    replace(strip, name=f"{(strip.wearer or '').split()[-1]} {strip.name}", piecing=strip.name != "tier 1") for strip in class_of_thirty()
+    replace(strip, name=f"{(strip.wearer or '').split()[-1]} {strip.name}", piecing=strip.name != "tier 1")
+    for strip in class_of_thirty()
 )
 LETTERS = {strip.name: f"{strip.name.split()[0]}{'ABC'[int(strip.name[-1]) - 1]}" for strip in THIRTY}
 # Sections as long as the table of a hall, sections as short as one at home; shallow bands that lie many to a lane.
@@ -33,7 +34,12 @@ BANDS = tuple(Strip(f"{n} band", cm(60 + n), cm(4), 2, wearer=str(n)) for n in r
 
 @cache
 def drawn(which: str) -> tuple[CuttingPlan, tuple[Figure, ...]]:
-    strips, bolt = {"long": (THIRTY, LONG), "short": (THIRTY, SHORT), "folded": (THIRTY, FOLDED), "bands": (BANDS, LONG)}[which]
+    strips, bolt = {
+        "long": (THIRTY, LONG),
+        "short": (THIRTY, SHORT),
+        "folded": (THIRTY, FOLDED),
+        "bands": (BANDS, LONG),
+    }[which]
     letters = LETTERS | {strip.name: f"{strip.wearer}D" for strip in BANDS}
     plan = plain_plan(strips, bolt, PRICES)
     demo = demos()[0]

@@ -6,13 +6,12 @@ from fractions import Fraction
 from math import cos, pi, sin
 
 import pytest
+from furbelow.garment.bench import Edge, Ply, State
+from furbelow.s6_write.figures.edges import edge, hatching
+from furbelow.s6_write.figures.language import PATTERNS, in_words, pattern_of
+from furbelow.s6_write.figures.pen import Point, Sheet
 from hypothesis import given
 from hypothesis import strategies as st
-
-from compiler.cloth.bench import Edge, Ply, State
-from compiler.s6_write.figures.edges import edge, hatching
-from compiler.s6_write.figures.language import PATTERNS, in_words, pattern_of
-from compiler.s6_write.figures.pen import Point, Sheet
 
 
 def _edge(state: State, **rest: object) -> Edge:
@@ -22,7 +21,9 @@ def _edge(state: State, **rest: object) -> Edge:
 def test_every_state_has_a_pattern_of_its_own() -> None:
     patterns = [pattern_of(_edge(state)) for state in State]
     patterns.append(pattern_of(_edge(State.HEMMED, trim="lace")))
-    gathered = Edge("flounce.top", (Ply("flounce"),), 1, Fraction(6000), Fraction(3000), State.RAW, gathered="two rows by machine")
+    gathered = Edge(
+        "flounce.top", (Ply("flounce"),), 1, Fraction(6000), Fraction(3000), State.RAW, gathered="two rows by machine"
+    )
     patterns.append(pattern_of(gathered))
     assert len(set(patterns)) == len(patterns)
     assert {*patterns, "fold"} == set(PATTERNS)
@@ -44,7 +45,9 @@ def test_an_unknown_pattern_is_no_line() -> None:
 
 
 def _round(corners: int, radius: float) -> list[Point]:
-    return [(200 + radius * cos(2 * pi * i / corners), 200 + radius * sin(2 * pi * i / corners)) for i in range(corners)]
+    return [
+        (200 + radius * cos(2 * pi * i / corners), 200 + radius * sin(2 * pi * i / corners)) for i in range(corners)
+    ]
 
 
 @given(st.integers(3, 12), st.floats(20, 150))

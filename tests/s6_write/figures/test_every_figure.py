@@ -6,10 +6,9 @@ import re
 from itertools import combinations
 
 import pytest
-
-from compiler.s6_write.figures import KINDS
-from compiler.s6_write.figures.language import ACCENT, ELASTIC, GROUND, INK, RIGHT_SIDE, SOFT, WRONG_SIDE
-from compiler.techniques import techniques
+from furbelow.s6_write.figures import KINDS
+from furbelow.s6_write.figures.language import ACCENT, ELASTIC, GROUND, INK, RIGHT_SIDE, SOFT, WRONG_SIDE
+from furbelow.techniques import techniques
 
 from ..test_palette import contrast
 from .drawn import demos, every_figure, figures, points, root, sizes, view, words
@@ -34,7 +33,9 @@ def test_all_words_and_lines_lie_on_the_sheet() -> None:
         for line in words(figure):
             if line.left < left or line.right > right or line.top < top or line.bottom > bottom:
                 outside.append(f"{name}: {line}")
-        outside += [f"{name}: line at {x}, {y}" for x, y in points(figure) if not (left <= x <= right and top <= y <= bottom)]
+        outside += [
+            f"{name}: line at {x}, {y}" for x, y in points(figure) if not (left <= x <= right and top <= y <= bottom)
+        ]
     assert outside == []
 
 
@@ -106,5 +107,7 @@ def test_every_kind_explains_some_technique() -> None:
 
 
 def test_every_kind_is_looked_at_by_these_tests() -> None:
-    drawn = {figure.key.partition("-")[2].partition("-")[2] for _, figure in every_figure() if figure.key.startswith("step-")}
+    drawn = {
+        figure.key.partition("-")[2].partition("-")[2] for _, figure in every_figure() if figure.key.startswith("step-")
+    }
     assert {"cord", "slit", "loops", "facing", "pleats", "tucks", "shirring", "band", "rings", "strips"} <= drawn

@@ -6,15 +6,14 @@ import re
 from collections.abc import Iterator
 
 import pytest
-
-from compiler.s6_write.figures import figures_for, overview
-from compiler.s6_write.figures.language import ACCENT, ELASTIC, RIGHT_SIDE
-from compiler.s6_write.figures.numbers import Numbers
-from compiler.s6_write.guide import Figure
-from compiler.say import Say
-from compiler.techniques import techniques
-from compiler.techniques.gather import FIRST_ROW
-from compiler.techniques.technique import Action, Performed
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Action, Performed
+from furbelow.s6_write.figures import figures_for, overview
+from furbelow.s6_write.figures.language import ACCENT, ELASTIC, RIGHT_SIDE
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.techniques import techniques
+from furbelow.techniques.gather import FIRST_ROW
 
 from .drawn import ROOMS, demos, planned, root, sizes, words
 
@@ -30,20 +29,24 @@ def callouts(figure: Figure) -> set[int]:
     }
 
 
-def steps(demo: str, room: str = "home") -> Iterator[tuple[Performed, Say, tuple[Figure, ...], tuple[Action, ...]]]:
+def steps(
+    demo: str, room: str = "home"
+) -> Iterator[tuple[Performed, Phrasing, tuple[Figure, ...], tuple[Action, ...]]]:
     found = planned(demo, sizes(demo)[1], room)
     run = found.rehearsal.run
-    say = Say(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
+    say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
     for done in run.performed:
-        actions = techniques()[done.step.step.technique].tell(done, say).actions
+        actions = techniques()[done.step.written.technique].instructions(done, say).actions
         yield done, say, figures_for(done, run, say, 41), tuple(actions)
 
 
-def of(demo: str, technique: str, key: str, room: str = "home") -> tuple[Performed, Say, Figure, tuple[Action, ...]]:
+def of(
+    demo: str, technique: str, key: str, room: str = "home"
+) -> tuple[Performed, Phrasing, Figure, tuple[Action, ...]]:
     """The first figure of that key that the technique draws in a demo."""
     for done, say, drawn, actions in steps(demo, room):
         for figure in drawn:
-            if done.step.step.technique == technique and figure.key.endswith(f"-{key}"):
+            if done.step.written.technique == technique and figure.key.endswith(f"-{key}"):
                 return done, say, figure, actions
     raise AssertionError(f"{demo} has no {key} of {technique}")
 
@@ -65,19 +68,43 @@ def test_every_callout_is_the_number_of_a_sentence_of_its_step(demo: str, room: 
         ("larkspur", "gather", "gathering", ("[Ss]ew a row", "second row", "pull", "mark")),
         ("larkspur", "attach", "seam", ("^Sew 1 cm from the edge",)),
         ("larkspur", "attach", "marks", ("^Mark",)),
-        ("larkspur", "attach", "rings", ("^Turn the flounce right side out", "^Slip the upper tier over", "^Match the side seams")),
+        (
+            "larkspur",
+            "attach",
+            "rings",
+            ("^Turn the flounce right side out", "^Slip the upper tier over", "^Match the side seams"),
+        ),
         ("larkspur", "edge with trim", "trim", ("^Sew 5 mm from the fold", "second row")),
         ("larkspur", "turn seam", "turned", ("from the seam on",)),
         ("larkspur", "narrow hem", "hem", ("^Sew",)),
-        ("larkspur", "band casing", "band", ("^Sew 1 cm", "Fold the band up", "^Bring the folded edge over", "topstitch 2 mm")),
-        ("larkspur", "insert elastic", "elastic", ("hang out of the gap", "work it round through", "^Draw a line", "^Draw a cross", "cut end on the line", "zigzag over")),
+        (
+            "larkspur",
+            "band casing",
+            "band",
+            ("^Sew 1 cm", "Fold the band up", "^Bring the folded edge over", "topstitch 2 mm"),
+        ),
+        (
+            "larkspur",
+            "insert elastic",
+            "elastic",
+            (
+                "hang out of the gap",
+                "work it round through",
+                "^Draw a line",
+                "^Draw a cross",
+                "cut end on the line",
+                "zigzag over",
+            ),
+        ),
         ("larkspur", "close gap", "gap", ("shut",)),
         ("larkspur", "stack layers", "layers", ("layers together",)),
         ("marigold", "folded casing", "hem", ("^Sew|lower fold",)),
         ("foxglove", "neaten", "margin", ("Zigzag over",)),
     ],
 )
-def test_callouts_stand_for_the_sentence_that_says_it(demo: str, technique: str, key: str, sentences: tuple[str, ...]) -> None:
+def test_callouts_stand_for_the_sentence_that_says_it(
+    demo: str, technique: str, key: str, sentences: tuple[str, ...]
+) -> None:
     _, _, figure, actions = of(demo, technique, key)
     told = {number: actions[number - 41].text for number in callouts(figure)}
     for sentence in sentences:
@@ -96,7 +123,7 @@ def test_a_figure_without_numbers_has_no_callouts() -> None:
 def test_a_step_with_nothing_to_do_has_no_figure() -> None:
     # Without a cutting plan no strip has a join, so there is nothing to join.
     run = planned("larkspur", "M").rehearsal.run
-    join = next(done for done in run.performed if done.step.step.technique == "join strips")
+    join = next(done for done in run.performed if done.step.written.technique == "join strips")
     assert figures_for(join, run, run.say) == ()
 
 
@@ -136,7 +163,7 @@ def test_layers_are_named_from_the_outside_in() -> None:
         figure
         for done, _, drawn, _ in steps("larkspur")
         for figure in drawn
-        if done.step.step.technique == "stack layers" and figure.key.endswith("-layers")
+        if done.step.written.technique == "stack layers" and figure.key.endswith("-layers")
     ]
     texts = " ".join(line.text for line in words(stacks[-1]))
     assert texts.index("upper tier") < texts.index("lining")
@@ -177,18 +204,20 @@ def test_like_pieces_are_counted_until_they_are_one_garment() -> None:
     # Larkspur has two net skirts until their tops are held together; from then on it is one garment of two layers.
     held = False
     for done, _, drawn, _ in steps("larkspur"):
-        held = held or done.step.step.technique == "stack layers"
+        held = held or done.step.written.technique == "stack layers"
         for figure in drawn:
             if figure.key.endswith("-piece") and "flounce" in done.touches:
                 texts = " ".join(line.text for line in words(figure))
                 assert ("2 layers" in texts, "2 alike" in texts) == ((True, False) if held else (False, True)) or (
-                    done.step.step.technique == "stack layers"
+                    done.step.written.technique == "stack layers"
                 ), figure.key
     assert held
 
 
 def test_a_layer_that_was_gathered_stays_gathered_in_the_stack() -> None:
-    stacked = [(done, drawn) for done, _, drawn, _ in steps("larkspur") if done.step.step.technique == "stack layers"]
+    stacked = [
+        (done, drawn) for done, _, drawn, _ in steps("larkspur") if done.step.written.technique == "stack layers"
+    ]
     done, drawn = stacked[-1]
     piece = next(figure for figure in drawn if figure.key.endswith("-piece"))
     texts = [line.text for line in words(piece)]
@@ -198,14 +227,21 @@ def test_a_layer_that_was_gathered_stays_gathered_in_the_stack() -> None:
     assert seam.attrib["fill"] != ACCENT
 
 
-@pytest.mark.parametrize("demo", [demo for demo in demos() if any(of_.step.step.technique == "join strips" for of_, *_ in steps(demo))])
+@pytest.mark.parametrize(
+    "demo", [demo for demo in demos() if any(of_.step.written.technique == "join strips" for of_, *_ in steps(demo))]
+)
 def test_every_segment_of_a_strip_is_drawn_as_long_as_it_is_cut(demo: str) -> None:
     met = 0
     for done, say, drawn, _ in steps(demo):
         for figure in drawn:
             if not figure.key.endswith("-strips"):
                 continue
-            cuts = [cut for piece in done.touches if any(len(c) > 1 for c in say.lengths[piece]) for cut in dict.fromkeys(say.lengths[piece])]
+            cuts = [
+                cut
+                for piece in done.touches
+                if any(len(c) > 1 for c in say.lengths[piece])
+                for cut in dict.fromkeys(say.lengths[piece])
+            ]
             drawn_wide = []
             for path in root(figure).iter(f"{SVG}path"):
                 if path.attrib.get("fill") == RIGHT_SIDE:
@@ -215,7 +251,7 @@ def test_every_segment_of_a_strip_is_drawn_as_long_as_it_is_cut(demo: str) -> No
             scale = drawn_wide[0] / lengths[0]
             assert drawn_wide == pytest.approx([length * scale for length in lengths], abs=2)
             met += 1
-    joined = sum(done.step.step.technique == "join strips" and bool(drawn) for done, _, drawn, _ in steps(demo))
+    joined = sum(done.step.written.technique == "join strips" and bool(drawn) for done, _, drawn, _ in steps(demo))
     assert met == joined
 
 

@@ -7,14 +7,13 @@ from functools import cache
 from itertools import pairwise
 
 import pytest
+from furbelow.resources import template
+from furbelow.s6_write.figures import advances
+from furbelow.s6_write.figures.language import SIZE
+from furbelow.s6_write.figures.pen import Sheet, broken, number, shortened, spread, width_of
+from furbelow.s6_write.guide.guide import Figure
 from hypothesis import given
 from hypothesis import strategies as st
-
-from compiler.resources import template
-from compiler.s6_write.figures import advances
-from compiler.s6_write.figures.language import SIZE
-from compiler.s6_write.figures.pen import Sheet, broken, number, shortened, spread, width_of
-from compiler.s6_write.guide import Figure
 
 from .drawn import points, view, words
 
@@ -128,8 +127,14 @@ def test_broken_words_keep_every_word_and_the_width(parts: list[str], room: floa
     assert all(width_of(row) <= room for row in rows)
 
 
-@given(st.lists(st.tuples(st.floats(0, 300), st.floats(5, 40)), min_size=1, max_size=8), st.floats(0, 50), st.floats(200, 400))
-def test_spread_labels_never_overlap_and_keep_their_order(wanted: list[tuple[float, float]], low: float, high: float) -> None:
+@given(
+    st.lists(st.tuples(st.floats(0, 300), st.floats(5, 40)), min_size=1, max_size=8),
+    st.floats(0, 50),
+    st.floats(200, 400),
+)
+def test_spread_labels_never_overlap_and_keep_their_order(
+    wanted: list[tuple[float, float]], low: float, high: float
+) -> None:
     wanted = sorted(wanted)
     heights = [height for _, height in wanted]
     placed = spread([middle for middle, _ in wanted], heights, low, high)

@@ -5,10 +5,9 @@ from __future__ import annotations
 import re
 
 import pytest
-
-from compiler.s4_cut.marks import table_marks
-from compiler.s6_write.figures.language import RIGHT_SIDE
-from compiler.s6_write.guide import Figure
+from furbelow.s4_cut.marks import table_marks
+from furbelow.s6_write.figures.language import RIGHT_SIDE
+from furbelow.s6_write.guide.guide import Figure
 
 from .drawn import demos, figures, planned, root, sizes, view, words
 
@@ -35,8 +34,18 @@ def test_every_segment_is_cut_on_the_drawing_at_one_scale(demo: str, room: str) 
     found = planned(demo, size, room)
     for name in found.cutting.sheets:
         plan = found.cutting.sheet(name).plan
-        drawn = [box for figure in figures(demo, size, room) if figure.key.startswith(f"cut-{name}-") for box in _boxes(figure)]
-        cut = [(segment.length, lane.depth) for section in plan.sections for lane in section.lanes for segment in lane.segments]
+        drawn = [
+            box
+            for figure in figures(demo, size, room)
+            if figure.key.startswith(f"cut-{name}-")
+            for box in _boxes(figure)
+        ]
+        cut = [
+            (segment.length, lane.depth)
+            for section in plan.sections
+            for lane in section.lanes
+            for segment in lane.segments
+        ]
         assert len(drawn) == len(cut)
         longest = max(cut)[0]
         scale = max(box[2] for box in drawn) / float(longest)
@@ -53,7 +62,12 @@ def test_segments_on_a_drawing_do_not_lie_on_each_other(demo: str) -> None:
         boxes = _boxes(figure)
         for index, (x, y, wide, deep) in enumerate(boxes):
             for other_x, other_y, other_wide, other_deep in boxes[index + 1 :]:
-                apart = x + wide <= other_x + 1 or other_x + other_wide <= x + 1 or y + deep <= other_y + 1 or other_y + other_deep <= y + 1
+                apart = (
+                    x + wide <= other_x + 1
+                    or other_x + other_wide <= x + 1
+                    or y + deep <= other_y + 1
+                    or other_y + other_deep <= y + 1
+                )
                 assert apart, figure.key
 
 
@@ -64,7 +78,12 @@ def test_every_segment_is_named_on_the_drawing_and_every_tape_has_its_distance(d
     say_length = found.rehearsal.run.say.length
     for name in found.cutting.sheets:
         plan = found.cutting.sheet(name).plan
-        said = " ".join(line.text for figure in figures(demo, size) if figure.key.startswith(f"cut-{name}-") for line in words(figure))
+        said = " ".join(
+            line.text
+            for figure in figures(demo, size)
+            if figure.key.startswith(f"cut-{name}-")
+            for line in words(figure)
+        )
         for section in plan.sections:
             for lane in section.lanes:
                 for segment in lane.segments:
@@ -83,8 +102,8 @@ def test_the_piece_view_says_every_length_and_depth_of_what_is_worked(demo: str)
     drawn = {figure.key: figure for figure in figures(demo, size)}
     seen = 0
     for done in run.performed:
-        figure = drawn.get(f"step-{done.step.step.index + 1}-piece")
-        if figure is None or done.step.step.technique in ("join strips", "neaten"):
+        figure = drawn.get(f"step-{done.step.written.index + 1}-piece")
+        if figure is None or done.step.written.technique in ("join strips", "neaten"):
             continue
         texts = [line.text for line in words(figure)]
         for piece in done.touches:

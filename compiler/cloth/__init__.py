@@ -1,1 +1,0 @@
-"""The model of cloth that steps are rehearsed on."""

@@ -1,1 +1,0 @@
-"""Formulas as makers write them: read, checked and worked out exactly."""

@@ -1,0 +1,418 @@
+"""From a record of the work to what is to be done, and to the garment as it will now be.
+
+A gathered edge that is off is brought back to its length, so nothing after it changes; a ring or a cut piece that is
+off stays so, and every number after it is worked out again. What can't be made to agree is refused with its numbers.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from furbelow.amend.as_cut import as_cut, with_width
+from furbelow.amend.read_record import Measured
+from furbelow.amend.verdict import Remedy, Verdict, verdict
+from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
+from furbelow.diagnose.nearest import nearest
+from furbelow.garment.limits import EASE_SHARE
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Performed
+from furbelow.measure.quantity import show_decimal
+from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.s2_solve.solve import prepare
+from furbelow.s3_rehearse.rehearse import rehearse
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s5_buy.shopping import buy
+from furbelow.techniques.shared.allowances import allowances
+
+BEFORE_CUTTING, CUT = -2, -1  # where a measurement stands, before the steps by number
+
+
+@dataclass(frozen=True)
+class Finding:
+    """A measurement with what it should have been, what is to be done, and after which performed step it was taken.
+
+    assumed: nobody measured it; it was gathered to the length that the first guide gave, and another is wanted now.
+    """
+
+    measured: Measured
+    wanted: Fraction
+    after: int
+    verdict: Verdict | None  # of a gathered edge
+    assumed: bool = False
+
+
+@dataclass(frozen=True)
+class Amended:
+    """The work from now on.
+
+    planned: as it was meant. now: as it will be; `copies` is the same for single copies that came out otherwise, and
+    `together` for all of them from step `meet` on, where they are sewn to each other. start: the first performed step
+    that is still to do; BEFORE_CUTTING when nothing is cut yet.
+    """
+
+    order: Order
+    planned: Planned
+    now: Planned
+    copies: Mapping[int, Planned]
+    together: Planned
+    meet: int
+    all_apart: bool  # every copy is among `copies`
+    findings: tuple[Finding, ...]
+    start: int
+
+
+def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
+    """What to do now. Fails: the faults of the spec; FB711 to FB713; those of the proofs where the garment no longer
+    holds with what was measured."""
+    widths = [one for one in record if one.kind == "cloth"]
+    faults = [fault for one in record if (fault := _unknown(order, one))]
+    if faults:
+        return Staged(None, tuple(faults))
+    meant = _planned(order)
+    if meant.value is None:
+        return Staged(None, meant.faults)
+    first = meant.value
+    spec = order.spec
+    for one in widths:
+        spec = with_width(spec, one)
+    order = order._replace(spec=spec)
+    base = _planned(order) if widths else meant
+    if base.value is None:
+        return Staged(None, base.faults)
+    return _Amending(order, first, base.value, record).run()
+
+
+def _planned(order: Order) -> Staged[Planned]:
+    proved = prove(order)
+    return plan(proved.value) if proved.value else Staged(None, proved.faults)
+
+
+def _unknown(order: Order, one: Measured) -> Fault | None:
+    """FB711 for a measurement of what the garment does not have."""
+    spec = order.spec
+    if one.kind == "cloth":
+        cloths = [name for name, material in spec.materials.items() if material.kind == "cloth"]
+        return None if one.name in cloths else _no_such("cloth", one, cloths)
+    piece, _, side = one.name.partition(".")
+    if one.kind == "edge":
+        stacks = [getattr(step.args["as"].value, "text", "") for step in spec.steps if step.technique == "stack layers"]
+        if one.name in stacks:
+            return None
+        edges = [f"{name}.{end}" for name in spec.pieces for end in ("top", "bottom")]
+        return None if one.name in edges else _no_such("edge", one, [*edges, *stacks])
+    return None if piece in spec.pieces and not side else _no_such("piece", one, list(spec.pieces))
+
+
+def _no_such(thing: str, one: Measured, known: Sequence[str]) -> Fault:
+    near = nearest(one.name, known)
+    help_ = (
+        "did you mean " + " or ".join(f"`{word}`" for word in near) + "?" if near else f"there are {', '.join(known)}"
+    )
+    return Fault("FB711", f"the garment has no {thing} `{one.name}`", Label(one.span), help=help_)
+
+
+class _Amending:
+    def __init__(self, order: Order, first: Planned, base: Planned, record: Sequence[Measured]) -> None:
+        self.order, self.first, self.base, self.record = order, first, base, record
+        self.performed = base.rehearsal.run.performed
+        self.say = Phrasing(base.rehearsal.solved, order.room, base.cutting.joins)
+        self.faults: list[Fault] = []
+        self.sizes: dict[int | None, dict[tuple[str, str], tuple[Fraction, Span]]] = {None: {}}
+
+    def run(self) -> Staged[Amended]:
+        plain = [found for one in self.record if one.kind != "edge" and (found := self._plain(one))]
+        runs = None if self.faults else self._runs()
+        if runs is None:
+            return Staged(None, tuple(self.faults))
+        gathered = [found for one in self.record if one.kind == "edge" and (found := self._gathered(one, runs))]
+        if any(found.verdict and found.verdict.remedy is Remedy.TRIM for found in gathered) and not self.faults:
+            again = self._runs()
+            runs = again or runs
+        if self.faults:
+            return Staged(None, tuple(self.faults))
+        findings = [*plain, *gathered]
+        last = max((found.after for found in findings), default=CUT)
+        start = BEFORE_CUTTING if last == BEFORE_CUTTING else last + 1
+        findings += self._assumed(runs, start, {(found.measured.name, found.measured.copy) for found in gathered})
+        apart = len(runs.copies) == runs.count
+        return Staged(
+            Amended(
+                self.order, self.first, runs.now, runs.copies, runs.together, runs.meet, apart, tuple(findings), start
+            )
+        )
+
+    def _runs(self) -> _Runs | None:
+        """The garment for all copies, for each copy that is told apart, and for all once they meet."""
+        everywhere = self.sizes[None]
+        now = self._again(everywhere) if everywhere else self.base
+        copies = {}
+        for copy, sizes in self.sizes.items():
+            if copy is not None and (one := self._again({**everywhere, **sizes})) is not None:
+                copies[copy] = one
+        if self.faults or now is None:
+            return None
+        copies = dict(sorted(copies.items()))
+        pieces = {piece for copy, sizes in self.sizes.items() if copy for piece, _ in sizes}
+        count = max((self.base.rehearsal.solved.pieces[piece].count for piece in pieces), default=0)
+        meet, together = len(self.performed), now
+        if copies:
+            apart = [*copies.values()]
+            meet, together = self._meeting(apart if len(copies) == count else [*apart, now], now, copies, pieces)
+        return None if self.faults else _Runs(now, copies, together, meet, count)
+
+    # --- each measurement ---
+
+    def _plain(self, one: Measured) -> Finding | None:
+        """A cloth, a cut piece or a ring: it is what it is, and its size is booked."""
+        solved = self.base.rehearsal.solved
+        if one.kind == "cloth":
+            width = self.first.rehearsal.solved.materials[one.name].amounts["width"].as_length_mm()
+            return Finding(one, width, BEFORE_CUTTING, None)
+        if not self._has_copy(one, one.name):
+            return None
+        piece = solved.pieces[one.name]
+        if one.kind == "cut":
+            wanted = piece.cut_length if one.size == "length" else piece.cut_depth
+            self._set(one, piece.name, one.size, one.value)
+            return Finding(one, wanted, CUT, None)
+        closed = next(
+            (
+                at
+                for at, done in enumerate(self.performed)
+                if done.after.cloths[piece.name].ring and not done.before.cloths[piece.name].ring
+            ),
+            None,
+        )
+        if closed is None:
+            self._refuse(
+                "FB711", one, f"`{piece.name}` never becomes a ring", help_=f"measure it as `cut: {piece.name}`"
+            )
+            return None
+        done = self.performed[closed]
+        if done.after.cloths[piece.name].copies != done.before.cloths[piece.name].copies and one.copy is not None:
+            headline = f"the {piece.count} copies of `{piece.name}` are sewn to one ring, so none of them has a ring of its own"
+            self._refuse("FB711", one, headline, help_="measure the ring without `copy`")
+            return None
+        self._close_to(one, piece.name, done, one.value)
+        return Finding(one, done.after.edge(f"{piece.name}.bottom").cloth_length, closed, None)
+
+    def _close_to(self, one: Measured, piece: str, done: Performed, length: Fraction) -> None:
+        """Take the ring of a piece for so long: its cut length is what gives that ring with the seams as planned."""
+        before, after = done.before.edge(f"{piece}.bottom"), done.after.edge(f"{piece}.bottom")
+        copies = max(1, done.before.cloths[piece].copies // done.after.cloths[piece].copies)
+        solved = self.base.rehearsal.solved.pieces[piece]
+        tucked = before.cloth_length * copies - after.cloth_length  # what the seams take
+        self._set(one, piece, "length", solved.cut_length + ((length + tucked) / copies - before.cloth_length))
+
+    def _has_copy(self, one: Measured, piece: str) -> bool:
+        """Whether there are so many of the piece; a stack is always one."""
+        count = self.base.rehearsal.solved.pieces[piece].count if piece in self.base.rehearsal.solved.pieces else 1
+        if one.copy is None or one.copy <= count:
+            return True
+        self._refuse("FB711", one, f"copy {one.copy} of `{one.name}` was measured, and there {_are(count)}")
+        return False
+
+    def _gathered(self, one: Measured, runs: _Runs) -> Finding | None:
+        """A gathered edge against the length it is wanted at, with all that is known of the pieces."""
+        if not self._has_copy(one, one.name.partition(".")[0]):
+            return None
+        at = next((at for at, done in enumerate(self.performed) if _gathers(done, one.name)), None)
+        if at is None:
+            name = one.name.partition(".")[0]
+            self._refuse(
+                "FB711",
+                one,
+                f"`{one.name}` is not gathered in this garment",
+                help_=f"measure `ring: {name}` or `cut: {name}`",
+            )
+            return None
+        edge = runs.at(one.copy, at).rehearsal.run.performed[at].after.edge(one.name)
+        wanted, say = edge.set_length, self.say
+        if one.value > edge.cloth_length:
+            over = say.length(one.value - edge.cloth_length)
+            headline = (
+                f"`{one.name}` was measured at {say.length(one.value)}, {over} more than the"
+                f" {say.length(edge.cloth_length)} of cloth in it"
+            )
+            self._refuse("FB712", one, headline, help_="measure it again")
+            return None
+        found = verdict(wanted, one.value, self.base.rehearsal.solved.rounding, one.do)
+        if found is None:
+            self._refuse_choice(one, Verdict(Remedy.CHOOSE, wanted, one.value))
+            return None
+        if found.remedy is Remedy.TRIM and not self._trim(one, at, found):
+            return None
+        return Finding(one, wanted, at, found)
+
+    def _trim(self, one: Measured, at: int, found: Verdict) -> bool:
+        """Make the edge that it is sewn to as short: its piece is taken in, and all that hangs on it follows."""
+        sewn = next((done for done in self.performed[at + 1 :] if _sews(done, one.name)), None)
+        mates = [] if sewn is None else [name for name in _mates(sewn, one.name) if "." in name]
+        if sewn is None or not mates or one.name == mates[0]:
+            self._refuse(
+                "FB713", one, f"`{one.name}` is sewn to no single piece that could be trimmed", help_="write `do: ease`"
+            )
+            return False
+        piece = mates[0].partition(".")[0]
+        sizes = {**self.sizes[None], **self.sizes.get(one.copy, {})}
+        length = sizes.get((piece, "length"), (self.base.rehearsal.solved.pieces[piece].cut_length, one.span))[0]
+        self._set(one, piece, "length", length - found.gap)
+        return True
+
+    def _assumed(self, runs: _Runs, start: int, told: set[tuple[str, int | None]]) -> list[Finding]:
+        """The gathers that were drawn to a length that is no longer wanted, and not sewn on yet."""
+        found = []
+        for at, done in enumerate(self.performed[: max(start, 0)]):
+            for name, edge in done.after.edges.items():
+                if not _gathers(done, name) or any(_sews(later, name) for later in self.performed[at + 1 : start]):
+                    continue
+                copies = (
+                    [None] if at >= runs.meet else [*([] if len(runs.copies) == runs.count else [None]), *runs.copies]
+                )
+                for copy in copies:
+                    wanted = runs.at(copy, at).rehearsal.run.performed[at].after.edge(name).set_length
+                    fix = verdict(wanted, edge.set_length, self.base.rehearsal.solved.rounding)
+                    if fix is None or fix.remedy is Remedy.NONE or {(name, copy), (name, None)} & told:
+                        continue
+                    as_planned = Measured("edge", name, "length", edge.set_length, copy, "", done.step.written.span)
+                    found.append(Finding(as_planned, wanted, at, fix, assumed=True))
+        return found
+
+    def _set(self, one: Measured, piece: str, size: str, value: Fraction) -> None:
+        sizes = self.sizes.setdefault(one.copy, {})
+        sizes[piece, size] = (value, one.span)
+
+    def _refuse(
+        self, code: str, one: Measured, headline: str, help_: str | None = None, notes: tuple[str, ...] = ()
+    ) -> None:
+        self.faults.append(Fault(code, headline, Label(one.span), notes=notes, help=help_))
+
+    def _refuse_choice(self, one: Measured, found: Verdict) -> None:
+        say, short = self.say, found.gap > 0
+        off = f"{say.length(abs(found.gap))} too {'short' if short else 'long'}"
+        headline = f"`{one.name}` is {off}, {percent(found.share)} of {say.length(found.wanted)}; that can't be mended with `{one.do}`"
+        help_ = "let the gathers out" if short else "pull the gathers closer: leave `do` away"
+        self._refuse("FB713", one, headline, help_)
+
+    # --- the work from there ---
+
+    def _again(self, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Planned | None:
+        """The garment from pieces of these sizes, in the order of work that was begun."""
+        planned = self.base.rehearsal.solved
+        spec = as_cut(planned, sizes)
+        # The pieces are cut: nothing is rounded any more, and what was eased before may be eased now.
+        staged = prepare(spec, allowances(spec), Fraction(0)).solve(
+            self.order.wearer, self.order.body, self.order.choices
+        )
+        if staged.value is None or has_errors(staged.faults):
+            self.faults += staged.faults
+            return None
+        by_index = {step.written.index: step for step in staged.value.steps}
+        steps = tuple(by_index[done.step.written.index] for done in self.performed)
+        solved = staged.value._replace(rounding=planned.rounding, steps=steps)
+        rehearsed = rehearse(solved, self.order.room)
+        if rehearsed.value is None:
+            self.faults += (self._because(fault, sizes) for fault in rehearsed.faults if fault.is_error)
+            return None
+        return Planned(rehearsed.value, self.base.cutting, buy(rehearsed.value, self.base.cutting))
+
+    def _because(self, fault: Fault, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Fault:
+        """The fault with the measurements that led to it."""
+        places = tuple(
+            Label(span, f"{piece} comes out at {self.say.length(value)} of cut {size}")
+            for (piece, size), (value, span) in sizes.items()
+        )
+        return fault._replace(others=(*fault.others, *places))
+
+    def _meeting(
+        self, runs: Sequence[Planned], now: Planned, copies: Mapping[int, Planned], pieces: set[str]
+    ) -> tuple[int, Planned]:
+        """The step at which all copies are sewn together, and the garment after it: as wide as the narrowest copy."""
+        for at in range(len(self.performed)):
+            lengths = [length for run in runs if (length := _met(run.rehearsal, at, pieces)) is not None]
+            if len(lengths) < len(runs):
+                continue
+            longest, shortest = max(lengths), min(lengths)
+            if (longest - shortest) / longest > EASE_SHARE:
+                say, (where, span) = self.say, self._odd(copies)
+                headline = (
+                    f"the copies of `{where}` come out at {say.length(shortest)} and {say.length(longest)},"
+                    f" {say.length(longest - shortest)} apart, and lie on each other in a later step"
+                )
+                note = (
+                    f"{percent((longest - shortest) / longest)} of {say.length(longest)}; up to {percent(EASE_SHARE)},"
+                    f" {say.length(longest * EASE_SHARE)}, can be eased in"
+                )
+                help_ = (
+                    f"take the wider ones in by {say.length(longest - shortest)}, or open the narrow one and let it out"
+                )
+                self.faults.append(Fault("FB713", headline, Label(span), notes=(note,), help=help_))
+            return at, runs[lengths.index(shortest)]
+        return len(self.performed), now
+
+    def _odd(self, copies: Mapping[int, Planned]) -> tuple[str, Span]:
+        copy = next(iter(copies))
+        (piece, _), (_, span) = next(iter(self.sizes[copy].items()))
+        return piece, span
+
+
+@dataclass(frozen=True)
+class _Runs:
+    """`now` for copies not told apart, `copies` for those that are, `together` for all from step `meet` on."""
+
+    now: Planned
+    copies: Mapping[int, Planned]
+    together: Planned
+    meet: int
+    count: int
+
+    def at(self, copy: int | None, step: int) -> Planned:
+        """The garment that a copy belongs to at a step."""
+        if step >= self.meet:
+            return self.together
+        return self.now if copy is None else self.copies.get(copy, self.now)
+
+
+def _gathers(done: Performed, name: str) -> bool:
+    """Whether the step gathers this edge."""
+    was = done.before.edges.get(name)
+    is_ = done.after.edges.get(name)
+    return bool(is_ and is_.gathered) and not (was and was.gathered) and done.step.written.technique != "stack layers"
+
+
+def _met(rehearsal: Rehearsal, at: int, pieces: set[str]) -> Fraction | None:
+    """The length of the edge in which a step lays copies of a piece, or of what it is sewn to, on each other."""
+    done = rehearsal.run.performed[at]
+    for name, edge in done.after.edges.items():
+        if name in done.before.edges or "." in name:
+            continue
+        for ply in edge.plies:
+            if ply.copies > 1 and pieces & set(done.before.unit(ply.piece)):
+                return edge.set_length
+    return None
+
+
+def _sews(done: Performed, edge: str) -> bool:
+    return any(edge in seam.edges for name, seam in done.after.seams.items() if name not in done.before.seams)
+
+
+def _mates(done: Performed, edge: str) -> list[str]:
+    """The edges that a step sews this one to."""
+    return [
+        other
+        for name, seam in done.after.seams.items()
+        if name not in done.before.seams and edge in seam.edges
+        for other in seam.edges
+        if other != edge
+    ]
+
+
+def _are(count: int) -> str:
+    return "is 1" if count == 1 else f"are {count}"
+
+
+def percent(share: Fraction) -> str:
+    """A share as makers say it: 4.25 %."""
+    return f"{show_decimal(share * 100, 2)} %"

@@ -1,0 +1,54 @@
+"""The same spec with every piece as it lies on the table: cut sizes fixed, those that were measured as measured.
+
+Everything that is worked out later - rings, gathers, elastic, the finished length - then follows from what is really
+there, and no formula can change a piece that is cut.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from furbelow.amend.read_record import Measured
+from furbelow.diagnose.fault import Span
+from furbelow.fit.grid import exact_text
+from furbelow.garment.solved import Solved
+from furbelow.garment.spec import Material, Spec, Written
+from furbelow.measure.formula import Formula, parse_formula
+from furbelow.measure.quantity import System, mm
+
+Sizes = Mapping[tuple[str, str], tuple[Fraction, Span]]  # (piece, length or depth) -> cut size in mm and its place
+
+
+def as_cut(planned: Solved, measured: Sizes) -> Spec:
+    """The spec whose pieces are cut as planned, but for the sizes that were measured."""
+    spec = planned.spec
+    pieces = {}
+    for name, piece in spec.pieces.items():
+        solved = planned.pieces[name]
+        length, length_at = measured.get((name, "length"), (solved.cut_length, piece.span))
+        depth, depth_at = measured.get((name, "depth"), (solved.cut_depth, piece.span))
+        pieces[name] = piece._replace(
+            length=None,
+            depth=None,
+            cut_length=_written(length, length_at, spec.system),
+            cut_depth=_written(depth, depth_at, spec.system),
+        )
+    return spec._replace(pieces=pieces)
+
+
+def with_width(spec: Spec, measured: Measured) -> Spec:
+    """The spec with a cloth of the width that was measured; what the shop offers besides is left out."""
+    cloth: Material = spec.materials[measured.name]
+    amounts = {**cloth.amounts, "width": _written(measured.value, measured.span, spec.system)}
+    priced = next((offer.price for offer in cloth.offers if offer.price), None)
+    if priced is not None and "price" not in amounts:
+        amounts["price"] = priced
+    return spec._replace(materials={**spec.materials, cloth.name: cloth._replace(amounts=amounts, offers=())})
+
+
+def _written(length: Fraction, place: Span, system: System) -> Written:
+    text = exact_text(mm(length), system)
+    formula = parse_formula(text)
+    assert isinstance(formula, Formula), formula
+    return Written(text, formula, place)

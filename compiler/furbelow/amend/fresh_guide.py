@@ -1,0 +1,111 @@
+"""The guide from here on: first what to do about the measurements, then the steps that are left, with their new numbers."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from itertools import count
+
+from furbelow.amend.amend import BEFORE_CUTTING, Amended
+from furbelow.amend.report import correction_steps
+from furbelow.order.chain import Planned
+from furbelow.s6_write.guide.compose import compose
+from furbelow.s6_write.guide.guide import Guide, Operation, Part
+from furbelow.s6_write.pages.files import files_of, guide_files
+
+
+def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, bytes]:
+    """The files of the fresh guide; all of them, cutting and shopping too, where nothing is cut yet."""
+    if amended.start == BEFORE_CUTTING:
+        now = amended.now
+        return files_of(now.rehearsal, now.cutting, now.shopping, amended.order.wearer, with_pdf=with_pdf)
+    return guide_files(fresh_guide(amended), with_pdf=with_pdf)
+
+
+def fresh_guide(amended: Amended) -> Guide:
+    """The steps still to do, numbered anew, since a copy with its own numbers may double some of them."""
+    guide = _guide(amended, amended.together)
+    order = [f"step-{done.step.written.index + 1}" for done in amended.now.rehearsal.run.performed]
+    before, apart = set(order[: max(amended.start, 0)]), set(order[: amended.meet])
+    others = _operations(_guide(amended, amended.now))
+    copies = {copy: _operations(_guide(amended, planned)) for copy, planned in amended.copies.items()}
+    parts = []
+    for part in guide.parts:
+        left: list[Operation] = []
+        for operation in part.operations:
+            if operation.key in before:
+                continue
+            if operation.key not in apart:
+                left.append(operation)
+                continue
+            plain = others[operation.key]
+            own = _of_copies(plain, copies)
+            left += own if amended.all_apart and own else [plain, *own]
+        if left:
+            parts.append(Part(part.title, tuple(left)))
+    first = Operation(
+        key="as-measured",
+        title="Put right what was measured",
+        aim="Everything measures what the next steps count on.",
+        minutes="",
+        cautions=(),
+        figures=(),
+        steps=correction_steps(amended),
+        tip="",
+        stop="",
+    )
+    guide = replace(
+        guide,
+        wearer=f"{guide.wearer}, from here on as measured",
+        materials=(),
+        cutting=(),
+        cutting_figures=(),
+        cutting_steps=(),
+        parts=_numbered((Part("As measured", (first,)), *parts)),
+        content_key="",
+    )
+    return replace(guide, content_key=hashlib.sha256(repr(guide).encode()).hexdigest()[:16])
+
+
+def _numbered(parts: Sequence[Part]) -> tuple[Part, ...]:
+    number = count(1)
+    return tuple(
+        replace(
+            part,
+            operations=tuple(
+                replace(operation, steps=tuple(replace(step, number=next(number)) for step in operation.steps))
+                for operation in part.operations
+            ),
+        )
+        for part in parts
+    )
+
+
+def _guide(amended: Amended, planned: Planned) -> Guide:
+    return compose(planned.rehearsal, planned.cutting, planned.shopping, amended.order.wearer)
+
+
+def _operations(guide: Guide) -> Mapping[str, Operation]:
+    return {operation.key: operation for part in guide.parts for operation in part.operations}
+
+
+def _of_copies(operation: Operation, copies: Mapping[int, Mapping[str, Operation]]) -> list[Operation]:
+    """The same operation for each copy that comes out otherwise."""
+    found = []
+    for copy, operations in copies.items():
+        other = operations.get(operation.key)
+        if other is None or [step.text for step in other.steps] == [step.text for step in operation.steps]:
+            continue
+        steps = tuple(replace(step, chain=f"copy {copy} only") for step in other.steps)
+        figures = tuple(replace(figure, key=f"{figure.key}-copy-{copy}") for figure in other.figures)
+        found.append(
+            replace(
+                other,
+                key=f"{other.key}-copy-{copy}",
+                title=f"{other.title}: copy {copy}, with its own numbers",
+                steps=steps,
+                figures=figures,
+            )
+        )
+    return found

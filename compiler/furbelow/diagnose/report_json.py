@@ -1,0 +1,41 @@
+"""Faults as JSON, for other programs."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping
+
+from furbelow.diagnose.codes import CODES
+from furbelow.diagnose.fault import Fault, Label, in_reading_order
+
+
+def render_json(faults: Iterable[Fault], more: Mapping[str, object] | None = None) -> str:
+    """One object: `{"furbelow": 1, "faults": [...]}`, faults in reading order, lines and columns from 1.
+
+    more: further keys of the object.
+    """
+    told = [_fault(fault) for fault in in_reading_order(faults)]
+    return json.dumps({"furbelow": 1, "faults": told, **(more or {})}, ensure_ascii=False, indent=2) + "\n"
+
+
+def _fault(fault: Fault) -> dict[str, object]:
+    return {
+        "code": fault.code,
+        "severity": fault.severity.value,
+        "meaning": CODES.get(fault.code, ""),
+        "headline": fault.headline,
+        "place": _place(fault.primary) if fault.primary else None,
+        "others": [_place(label) for label in fault.others],
+        "notes": list(fault.notes),
+        "help": fault.help,
+    }
+
+
+def _place(label: Label) -> dict[str, object]:
+    span = label.span
+    return {
+        "file": span.file,
+        "start": {"line": span.start_line, "column": span.start_column},
+        "end": {"line": span.end_line, "column": span.end_column},
+        "label": label.text,
+    }

@@ -1,0 +1,68 @@
+"""`python -m furbelow.editor`: the language server, over standard input and output.
+
+Source of the protocol: Language Server Protocol Specification 3.17. Positions are those of the protocol, in UTF-16 units.
+"""
+
+from __future__ import annotations
+
+from lsprotocol import types
+from pygls.lsp.server import LanguageServer
+
+from furbelow import __version__
+from furbelow.diagnose.fault import Fault, Severity, Span
+from furbelow.editor.answers import explained, faults_of
+
+_WEIGHT = {
+    Severity.ERROR: types.DiagnosticSeverity.Error,
+    Severity.WARNING: types.DiagnosticSeverity.Warning,
+    Severity.NOTE: types.DiagnosticSeverity.Information,
+}
+
+
+def server() -> LanguageServer:
+    """The server with its three answers: on opening, on a change, and under the pointer."""
+    editor = LanguageServer("furbelow", __version__)
+
+    def tell(uri: str) -> None:
+        text = editor.workspace.get_text_document(uri).source
+        told = [_diagnostic(fault, text) for fault in faults_of(uri, text)]
+        editor.text_document_publish_diagnostics(types.PublishDiagnosticsParams(uri=uri, diagnostics=told))
+
+    @editor.feature(types.TEXT_DOCUMENT_DID_OPEN)
+    def opened(asked: types.DidOpenTextDocumentParams) -> None:
+        tell(asked.text_document.uri)
+
+    @editor.feature(types.TEXT_DOCUMENT_DID_CHANGE)
+    def changed(asked: types.DidChangeTextDocumentParams) -> None:
+        tell(asked.text_document.uri)
+
+    @editor.feature(types.TEXT_DOCUMENT_HOVER)
+    def pointed(asked: types.HoverParams) -> types.Hover | None:
+        text = editor.workspace.get_text_document(asked.text_document.uri).source
+        lines, at = text.splitlines(), asked.position
+        row = lines[at.line] if at.line < len(lines) else ""
+        column = len(row.encode("utf-16-le")[: 2 * at.character].decode("utf-16-le", "ignore"))
+        said = explained(asked.text_document.uri, text, at.line, column)
+        return said and types.Hover(types.MarkupContent(types.MarkupKind.Markdown, said)) or None
+
+    return editor
+
+
+def _diagnostic(fault: Fault, text: str) -> types.Diagnostic:
+    span = fault.primary.span if fault.primary else Span.at_start("")
+    said = "\n".join([fault.headline, *fault.notes, *([f"mend: {fault.help}"] if fault.help else [])])
+    return types.Diagnostic(_range(span, text), said, _WEIGHT[fault.severity], code=fault.code, source="furbelow")
+
+
+def _range(span: Span, text: str) -> types.Range:
+    lines = text.splitlines()
+
+    def place(line: int, column: int) -> types.Position:
+        row = lines[line - 1] if line <= len(lines) else ""
+        return types.Position(line - 1, len(row[: column - 1].encode("utf-16-le", "surrogatepass")) // 2)
+
+    return types.Range(place(span.start_line, span.start_column), place(span.end_line, span.end_column))
+
+
+if __name__ == "__main__":
+    server().start_io()

@@ -1,0 +1,68 @@
+"""What a garment takes, by name: each material, `cost`, `hours`; exactly from its plan, or at least so much without one."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Staged
+from furbelow.garment.spec import Spec
+from furbelow.measure.quantity import Quantity, mm, money, number
+from furbelow.measure.units import VOLUME
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s4_cut.cut import Cutting, Sheet, cut
+from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
+from furbelow.s5_buy.shopping import Line, ShoppingList, buy
+
+COST, HOURS = "cost", "hours"
+
+
+def amount_names(spec: Spec) -> tuple[str, ...]:
+    """Every name that `amounts` may give."""
+    return (*spec.materials, COST, HOURS)
+
+
+def amounts(shopping: ShoppingList) -> Mapping[str, Quantity]:
+    """Materials as they are needed, before the shop rounds them; the cost of what is bought, without labour; hours.
+
+    A material in metres is a length, starch and dye a volume, thread a length. Nothing for what is not used.
+    """
+    found = {line.name: _need(line) for line in shopping.lines}
+    found[COST] = money(sum((line.cost for line in shopping.lines if line.cost), Fraction(0)), shopping.currency)
+    found[HOURS] = number(shopping.time.hours)
+    return found
+
+
+def at_least(rehearsal: Rehearsal) -> Staged[Mapping[str, Quantity]]:
+    """No plan takes less than this: every cloth by its area alone, without a join, a cut or a scrap.
+
+    Where a cloth is offered in several widths, its length is that of the widest and the cost that of the cheapest.
+    FB501 for a piece that no offered width holds.
+    """
+    by_area = cut(rehearsal.solved, rehearsal.run.room, _by_area)
+    if by_area.value is None:
+        return Staged(None, by_area.faults)
+    sheets = by_area.value.sheets
+    shortest = {cloth: min(offered, key=lambda sheet: sheet.plan.bolt_length) for cloth, offered in sheets.items()}
+    cheapest = {cloth: min(offered, key=lambda sheet: sheet.plan.cost) for cloth, offered in sheets.items()}
+    found = dict(amounts(buy(rehearsal, _cutting(shortest))))
+    if any(shortest[cloth] is not cheapest[cloth] for cloth in sheets):
+        found[COST] = amounts(buy(rehearsal, _cutting(cheapest)))[COST]
+    return Staged(found)
+
+
+def _by_area(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:
+    """A plan that wastes nothing, whether or not there is one."""
+    laid = sum((strip.length * strip.depth * strip.count for strip in strips), Fraction(0)) / bolt.usable_width
+    bought = laid / (1 - bolt.shrinkage)
+    cost = bought * prices.cloth_per_mm
+    return CuttingPlan((), bolt.usable_width, bolt.folded, laid, bought, 0, 0, cost, cost, False, "by area alone")
+
+
+def _cutting(sheets: Mapping[str, Sheet]) -> Cutting:
+    return Cutting({cloth: (sheet,) for cloth, sheet in sheets.items()}, {})
+
+
+def _need(line: Line) -> Quantity:
+    return Quantity(line.need, VOLUME) if line.unit == "volume" else mm(line.need)

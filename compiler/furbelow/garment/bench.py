@@ -1,0 +1,206 @@
+"""The bench: every piece, edge, seam and casing as it is at one moment of the work.
+
+All lengths in mm. The bench never changes; a step gives a new one. Copies that are worked alike are kept once with
+their number, so two layers of net are one flounce with copies = 2 until they are stacked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from enum import StrEnum
+from fractions import Fraction
+from typing import NamedTuple
+
+from furbelow.garment.solved import Solved, SolvedPiece
+
+
+class State(StrEnum):
+    """How an edge or a seam margin is finished."""
+
+    RAW = "raw"
+    SELVEDGE = "selvedge"
+    NEATENED = "neatened"
+    HEMMED = "hemmed"
+    SEWN = "sewn"
+    ENCLOSED = "enclosed"
+
+
+WORKABLE = (State.RAW, State.SELVEDGE, State.NEATENED)  # an edge that can still be sewn
+
+
+class Ply(NamedTuple):
+    """Copies of one piece lying in an edge or margin; `right_side` faces "out" or "in"."""
+
+    piece: str
+    copies: int = 1
+    right_side: str = "out"
+
+
+class Edge(NamedTuple):
+    """One edge, or several stacked ones that are worked as one.
+
+    cloth_length: cloth that lies along it; set_length: how long it is now. Both of one copy.
+    used: depth that turns and seams have taken here so far. slit: opened by a placket, so flat though its piece is a ring.
+    """
+
+    name: str
+    plies: tuple[Ply, ...]  # outermost first
+    copies: int
+    cloth_length: Fraction
+    set_length: Fraction
+    state: State = State.RAW
+    used: Fraction = Fraction(0)
+    gathered: str = ""  # the method, empty where the edge lies flat
+    held: bool = True  # gathers are held by a seam
+    trim: str = ""
+    slit: bool = False
+
+    @property
+    def pieces(self) -> tuple[str, ...]:
+        return tuple(ply.piece for ply in self.plies)
+
+    @property
+    def ratio(self) -> Fraction:
+        """Cloth per set length: 2 means twice as full."""
+        return self.cloth_length / self.set_length
+
+
+class Seam(NamedTuple):
+    """A seam and what its margin is. `edges` are the names of the edges sewn together; `length` is of one copy."""
+
+    name: str
+    edges: tuple[str, ...]
+    plies: tuple[Ply, ...]
+    length: Fraction
+    copies: int
+    width: Fraction
+    stitch: str  # ISO 4915 type
+    state: State = State.RAW
+    turned: str = ""  # the piece the margin lies towards
+    topstitched: bool = False
+    trapped: bool = False  # lies between layers, so that nothing rubs on it
+
+
+class Casing(NamedTuple):
+    """A channel for elastic or a cord. `width`: clear width inside; `length`: round the ring; `gap`: opening in its
+    stitching, 0 where there is none. A cord's ends hang out of the gap; shirring has `elastic` without a gap."""
+
+    name: str
+    piece: str
+    width: Fraction
+    length: Fraction
+    gap: Fraction
+    open: bool = True
+    elastic: str = ""
+    elastic_length: Fraction = Fraction(0)  # of the closed loop at rest
+    cord: str = ""
+
+
+class Opening(NamedTuple):
+    """A way in beside the waist, so that the closed waist need not pass the hips.
+
+    length: of the slit below the waist seam; round_it: girth of the cloth at its foot; waist: girth of the closed band.
+    """
+
+    name: str  # the edge that is open
+    piece: str
+    length: Fraction
+    overlap: Fraction
+    round_it: Fraction
+    band: str = ""
+    waist: Fraction = Fraction(0)
+    closed_by: str = ""
+    tied: bool = False  # its ties are sewn on
+
+
+class Cloth(NamedTuple):
+    """A piece on the bench. `in_parts`: cut in segments that are not joined yet.
+
+    blank: still the rectangle that its ring is to be cut from.
+    """
+
+    piece: SolvedPiece
+    copies: int
+    ring: bool = False
+    folded: bool = False
+    in_parts: bool = False
+    blank: bool = False
+    pressed: bool = False
+    starched: bool = False
+
+
+class Bench(NamedTuple):
+    cloths: Mapping[str, Cloth]
+    edges: Mapping[str, Edge]
+    seams: Mapping[str, Seam] = {}
+    casings: Mapping[str, Casing] = {}
+    openings: Mapping[str, Opening] = {}
+    units: Mapping[str, str] = {}  # piece -> the first piece of its unit
+    layered: Mapping[str, str] = {}  # edge -> the stack it lies in
+    spoiled: frozenset[str] = frozenset()  # pieces that a refused step touched: what follows from it is not said
+
+    def edge(self, name: str) -> Edge:
+        return self.edges[name]
+
+    def ring(self, edge: Edge) -> bool:
+        return not edge.slit and all(self.cloths[piece].ring for piece in edge.pieces)
+
+    def unit(self, piece: str) -> tuple[str, ...]:
+        """All pieces sewn to this one, itself included, in the order of the spec."""
+        return tuple(other for other in self.cloths if self.units[other] == self.units[piece])
+
+    def strips_round(self, piece: str) -> int:
+        """How many strips of a piece lie side by side in one ring or length: the pieces cut for each that is left."""
+        cloth = self.cloths[piece]
+        return max(cloth.piece.count // max(cloth.copies, 1), 1)
+
+    def depth(self, piece: str) -> Fraction:
+        """The depth of a piece as it shows now: cut depth less what its edges have used; half where folded."""
+        cloth = self.cloths[piece]
+        left = cloth.piece.cut_depth - self.edges[f"{piece}.top"].used - self.edges[f"{piece}.bottom"].used
+        return left / 2 if cloth.folded else left
+
+    def seam_at(self, name: str) -> Seam | None:
+        """The seam that a name means: `flounce.top` the one this edge is in, `lining.ends`, `lower.joins`."""
+        if name in self.seams:
+            return self.seams[name]
+        edge = name.replace(".ends", ".start")
+        found = [seam for seam in self.seams.values() if edge in seam.edges]
+        return found[-1] if found else None
+
+    def with_edges(self, *edges: Edge) -> Bench:
+        return self._replace(edges={**self.edges, **{edge.name: edge for edge in edges}})
+
+    def with_seams(self, *seams: Seam) -> Bench:
+        return self._replace(seams={**self.seams, **{seam.name: seam for seam in seams}})
+
+    def with_casing(self, casing: Casing) -> Bench:
+        return self._replace(casings={**self.casings, casing.name: casing})
+
+    def with_opening(self, opening: Opening) -> Bench:
+        return self._replace(openings={**self.openings, opening.name: opening})
+
+    def with_cloths(self, *cloths: Cloth) -> Bench:
+        return self._replace(cloths={**self.cloths, **{cloth.piece.name: cloth for cloth in cloths}})
+
+    def joined(self, pieces: Iterable[str]) -> Bench:
+        """The bench with these pieces, and all they are sewn to, as one unit."""
+        leaders = {self.units[piece] for piece in pieces}
+        first = next(piece for piece in self.cloths if self.units[piece] in leaders)
+        units = {piece: self.units[first] if leader in leaders else leader for piece, leader in self.units.items()}
+        return self._replace(units=units)
+
+    def spoil(self, pieces: Iterable[str]) -> Bench:
+        return self._replace(spoiled=self.spoiled | frozenset(pieces))
+
+
+def laid_out(solved: Solved) -> Bench:
+    """The bench before the first step: every piece cut, flat, its edges raw."""
+    cloths, edges = {}, {}
+    for name, piece in solved.pieces.items():
+        cloths[name] = Cloth(piece, piece.count, in_parts=piece.piece.piecing is not None, blank=piece.ring is not None)
+        ply = (Ply(name),)
+        for side in ("top", "bottom", "start", "end"):
+            length = piece.cut_length if side in ("top", "bottom") else piece.cut_depth
+            edges[f"{name}.{side}"] = Edge(f"{name}.{side}", ply, piece.count, length, length)
+    return Bench(cloths, edges, units={name: name for name in cloths})

@@ -1,0 +1,62 @@
+"""What cloth and methods can take. Each figure names its source; makers override them in the material."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.garment.solved import Solved
+from furbelow.measure.quantity import mm
+
+# Short by up to this share of the length: ease in or trim. Common practice, no source: 15 cm in 4 m.
+EASE_SHARE = Fraction(15, 400)
+# Short by more than this share: let the gathers out. Common practice, no source: 20 cm in 4 m.
+LET_OUT_SHARE = Fraction(20, 400)
+# A pleating attachment set to every stitch and mark 6 takes cloth to about half. Common practice, no source.
+ATTACHMENT_MOST = Fraction(2)
+ATTACHMENT_LEAST = Fraction(5, 4)
+
+# A narrower seam pulls out of its cloth, a narrower turn does not hold its fold (house rule, maker to confirm).
+NARROWEST_SEAM = Fraction(5)
+NARROWEST_SEAM_FIRM = Fraction(3)  # of cloth that does not ravel
+NARROWEST_TURN = Fraction(3)
+# Elastic rolls and twists in a casing wider than it by more than this (house rule, maker to confirm).
+CASING_ROOM = Fraction(10)
+
+# A skirt is heavy when each mm of its elastic's width carries more than this in g: 750 g on elastic 25 mm wide. By the
+# width, for two strips side by side pull twice as hard as one (house rule, maker to confirm).
+ELASTIC_CARRIES = Fraction(30)
+# Elastic for a heavy skirt is shorter than the waist by so much or more. Common practice, no source: about 6 in.
+HEAVY_REDUCTION = Fraction(150)
+
+# Fullest gathers by cloth weight in g/m2 (house rule, maker to confirm; chiffon ruches 3 and taffeta 2 in
+# Butterick, The New Dressmaker, 1921).
+_FULLEST = ((Fraction(40), Fraction(4)), (Fraction(100), Fraction(3)), (Fraction(200), Fraction(5, 2)))
+_FULLEST_HEAVY = Fraction(2)
+
+# Thickness of one ply in mm by cloth weight, at a bulk of 0.25 g/cm3 (house rule, maker to confirm).
+_BULK = Fraction(1, 4)
+
+
+def fullest(solved: Solved, cloth: str) -> Fraction:
+    """The largest ratio of cloth to set length that this cloth gathers to: its own `gathers`, or by weight."""
+    amounts = solved.materials[cloth].amounts
+    if "gathers" in amounts:
+        return amounts["gathers"].value
+    weight = gram_per_m2(solved, cloth)
+    return next((ratio for limit, ratio in _FULLEST if weight <= limit), _FULLEST_HEAVY)
+
+
+def gram_per_m2(solved: Solved, cloth: str) -> Fraction:
+    """The weight of a cloth in g/m2; 100 where the spec does not say (house rule, maker to confirm)."""
+    weight = solved.materials[cloth].amounts.get("weight")
+    return weight.value * 1_000_000 if weight else Fraction(100)
+
+
+def thickness(solved: Solved, cloth: str) -> Fraction:
+    """The thickness of one ply in mm."""
+    return gram_per_m2(solved, cloth) / 1000 / _BULK
+
+
+def width_of(solved: Solved, material: str) -> Fraction:
+    """The width of a trim, elastic or cloth in mm; 0 where the spec does not say."""
+    return solved.materials[material].amounts.get("width", mm(0)).as_length_mm()

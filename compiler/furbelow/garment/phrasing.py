@@ -1,0 +1,127 @@
+"""Numbers and names as the guide says them, in the units of the workroom."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from fractions import Fraction
+
+from furbelow.garment.solved import Solved
+from furbelow.garment.workroom import Workroom
+from furbelow.measure.measure_text import system_of
+from furbelow.measure.quantity import System, show_cloth_length, show_decimal, show_length
+
+_INCH = Fraction("25.4")
+_YARD = 36 * _INCH
+
+
+class Phrasing:
+    """How this guide speaks. `joins` holds the joins that the cutting plan gave each piece, over all its copies;
+    `lengths` the lengths of the segments that each copy is cut in, for figures."""
+
+    def __init__(
+        self,
+        solved: Solved,
+        room: Workroom,
+        joins: Mapping[str, int] | None = None,
+        lengths: Mapping[str, tuple[tuple[Fraction, ...], ...]] | None = None,
+    ) -> None:
+        self.solved = solved
+        self.room = room
+        self.joins = joins or {}
+        self.lengths = lengths or {}
+
+    def parts(self, piece: str) -> int:
+        """In how many segments a copy of this piece is cut: the most that one copy has, 1 where it is cut whole."""
+        return max((len(copy) for copy in self.lengths.get(piece, ())), default=1)
+
+    @property
+    def system(self) -> System:
+        return system_of(self.room.units or self.solved.spec.units)
+
+    def length(self, length: Fraction) -> str:
+        """A length in mm as read off a tape: to the mm, or to 1/8 in (1/16 in below an inch)."""
+        if self.system == "metric":
+            return show_length(length, "metric", Fraction(1))
+        return show_length(length, "inch", _INCH / (16 if length < _INCH else 8))
+
+    def about(self, length: Fraction) -> str:
+        """A length that is a habit, not a measurement: 5 mm, 10 cm; in inches the nearest that a tape shows well."""
+        if self.system == "metric":
+            return show_length(length, "metric", Fraction(1) if length < 100 else Fraction(5))
+        return show_length(
+            length, "inch", _INCH / 8 if length < _INCH else _INCH / 2 if length > 2 * _INCH else _INCH / 4
+        )
+
+    def off(self, length: Fraction) -> str:
+        """How far a length may be off, never said less than it is: to the mm, or to 1/8 in."""
+        return show_length(length, self.system, Fraction(1) if self.system == "metric" else _INCH / 8, "up")
+
+    def pins(self, length: Fraction) -> int:
+        """How many pins or clips an edge takes at the spacing that the guide names."""
+        spacing = self.room.pin_spacing
+        if self.system == "inch":  # as `about` says it
+            spacing = max(round(spacing / (_INCH / 8)), 1) * _INCH / 8
+        return max(1, round(length / spacing))
+
+    def thread_left(self, length: Fraction) -> str:
+        """Thread on a bobbin, as far as it can be judged by eye: whole metres or yards."""
+        return show_cloth_length(length, self.system, _YARD if self.system == "inch" else Fraction(1000), "near")
+
+    def stitch(self, length: Fraction) -> str:
+        """A stitch length: in mm as machines are marked, in inch rooms with the count to the inch."""
+        shown = f"{show_decimal(length, 1)} mm stitch"
+        return shown if self.system == "metric" else f"{shown} ({round(_INCH / length)} to the inch)"
+
+    def cut(self, length: Fraction) -> str:
+        """A cut length in mm: never shown shorter than it is."""
+        step = Fraction(1) if self.system == "metric" else _INCH / 16
+        return show_length(length, self.system, step, "up")
+
+    def buy(self, length: Fraction) -> str:
+        """A length of cloth or trim to buy, in m or yd."""
+        return show_cloth_length(length, self.system)
+
+    def piece(self, name: str) -> str:
+        """The maker's words for a piece: "flounce"."""
+        return self.solved.pieces[name].label
+
+    def the(self, names: str | Sequence[str]) -> str:
+        """One or several pieces with the article: "the flounce", "the upper tier and the lining"."""
+        named = [names] if isinstance(names, str) else list(dict.fromkeys(names))
+        return listed([f"the {self.piece(name)}" for name in named])
+
+    def edge(self, piece: str, side: str) -> str:
+        return f"the {side} edge of the {self.piece(piece)}"
+
+    def edges(self, pieces: Sequence[str], side: str) -> str:
+        """The same side of one or several pieces."""
+        if len(set(pieces)) == 1:
+            return self.edge(pieces[0], side)
+        return f"the {side} edges of {self.the(pieces)}"
+
+    def count(self, number: int, one: str, many: str | None = None) -> str:
+        """ "1 pin", "12 pins"."""
+        return f"{number} {one if number == 1 else many or one + 's'}"
+
+    def chain(self, copies: int) -> str:
+        """How work on like pieces is marked: empty for one."""
+        if copies == 1:
+            return ""
+        return "both, before the next step" if copies == 2 else f"all {copies} in one chain, before the next step"
+
+    def again(self, copies: int) -> str:
+        """How steps are marked that make one row of stitches: all of them for one piece, then for the next."""
+        return "" if copies == 1 else f"then the same steps for the other{'' if copies == 2 else f' {copies - 1}'}"
+
+    def share(self, share: Fraction) -> str:
+        return f"{float(share * 100):.3g} %"
+
+    def ratio(self, ratio: Fraction) -> str:
+        return f"{float(ratio):.3g}"
+
+
+def listed(words: Sequence[str]) -> str:
+    """ "a, b and c"."""
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} and {words[-1]}"

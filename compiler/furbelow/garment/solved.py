@@ -1,0 +1,104 @@
+"""What solving gives: every measurement of one garment for one body, each with the reason for it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import NamedTuple
+
+from furbelow.diagnose.fault import Span
+from furbelow.garment.ring_sector import RingSector
+from furbelow.garment.spec import Material, Piece, Spec, Step
+from furbelow.measure.quantity import Quantity
+
+
+class Derivation(NamedTuple):
+    """Why a number is what it is.
+
+    `formula` as written, `with_values` the same with the numbers put in, `inputs` the names it stands on,
+    `rounding` a sentence such as "rounded up to 5 mm: 23.43 cm -> 23.5 cm" or empty.
+    """
+
+    name: str
+    value: Quantity
+    formula: str
+    with_values: str
+    inputs: tuple[str, ...]
+    rounding: str
+    span: Span | None
+    origin: str  # "body", "choice", "measure", "material", "piece", "allowance", "step", "rule"
+
+
+class Allowance(NamedTuple):
+    """What a step takes of a piece at one of its edges: the sum of the named step lengths.
+
+    `args` names length parameters of the step ("seam", "turn up"); each counts once, so naming one twice takes it
+    twice. `doubles` marks a piece that is folded in half along its length: its cut depth is twice what shows.
+    `hem` names the step length of the bottom edge, for a piece that is cut between two arcs.
+    """
+
+    piece: str
+    side: str  # top, bottom, start or end
+    args: tuple[str, ...]
+    doubles: bool = False
+    hem: str = ""
+
+
+class SolvedPiece(NamedTuple):
+    """A piece with its numbers in mm. cut_length = length + takes at start and end; cut_depth likewise.
+
+    ring: for a piece cut between two arcs, of which length is the upper one; None for a rectangle.
+    blank: length and depth of the rectangle to cut out.
+    """
+
+    piece: Piece
+    count: int  # type: ignore[assignment]
+    length: Fraction
+    cut_length: Fraction
+    depth: Fraction
+    cut_depth: Fraction
+    folded: bool  # depth shows once, is cut twice
+    blank: tuple[Fraction, Fraction]
+    ring: RingSector | None = None
+
+    @property
+    def name(self) -> str:
+        return self.piece.name
+
+    @property
+    def label(self) -> str:
+        """The maker's words for it: its `about`, or its name with spaces."""
+        return self.piece.about or self.piece.name.replace("_", " ")
+
+
+class SolvedStep(NamedTuple):
+    """A step with its lengths and numbers worked out. Lengths in mm; shares and counts as they are."""
+
+    written: Step
+    amounts: Mapping[str, Quantity]
+
+    def mm(self, name: str) -> Fraction:
+        return self.amounts[name].as_length_mm()
+
+
+class SolvedMaterial(NamedTuple):
+    """A material with its amounts worked out: width, weight, stretch and so on, by key."""
+
+    material: Material
+    amounts: Mapping[str, Quantity]
+
+
+class Solved(NamedTuple):
+    """One garment for one body. `values` holds every name that `why` can explain."""
+
+    spec: Spec
+    wearer: str
+    rounding: Fraction  # mm
+    values: Mapping[str, Derivation]
+    pieces: Mapping[str, SolvedPiece]
+    materials: Mapping[str, SolvedMaterial]
+    steps: tuple[SolvedStep, ...]
+
+    def length(self, name: str) -> Fraction:
+        """The solved value of a name, in mm."""
+        return self.values[name].value.as_length_mm()

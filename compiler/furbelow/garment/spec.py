@@ -1,0 +1,207 @@
+"""The garment spec as read: every value with the place where it stands. Nothing is worked out yet."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, NamedTuple
+
+from furbelow.diagnose.fault import Span
+from furbelow.measure.formula import Formula
+from furbelow.measure.measure_text import System, system_of
+
+if TYPE_CHECKING:
+    from furbelow.garment.technique import Technique
+
+
+class Word(NamedTuple):
+    """A plain text with its place."""
+
+    text: str
+    span: Span
+
+
+class Written(NamedTuple):
+    """A quantity or formula as the maker wrote it. `span` covers the text, so offsets in it give places."""
+
+    text: str
+    formula: Formula
+    span: Span
+
+
+class _EdgeName(NamedTuple):
+    piece: str
+    side: str | None
+    span: Span
+
+
+class EdgeName(_EdgeName):
+    """An edge or seam by name: `flounce.top` has piece and side; a stack such as `net_top` has side None.
+
+    Sides: top, bottom, start, end; and for seams also ends (start sewn to end) and joins (strips pieced).
+    Two names of one edge are equal, wherever they stand.
+    """
+
+    __slots__ = ()
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, EdgeName) and self[:2] == other[:2]
+
+    def __hash__(self) -> int:
+        return hash(self[:2])
+
+    def __str__(self) -> str:
+        return f"{self.piece}.{self.side}" if self.side else self.piece
+
+
+class LayerName(NamedTuple):
+    """One layer of a stack: an edge and the way its right side faces, "out" or "in"."""
+
+    edge: EdgeName
+    right_side: str
+
+
+ArgValue = Written | EdgeName | Word | tuple[EdgeName, ...] | tuple[Word, ...] | tuple[LayerName, ...]
+
+
+def each_of(value: ArgValue) -> tuple[Written | EdgeName | Word | LayerName, ...]:
+    """The values of a parameter that takes one or several. A value is a tuple itself, but never a plain one."""
+    return value if type(value) is tuple else (value,)  # type: ignore[return-value]
+
+
+class Arg(NamedTuple):
+    """A parameter of a step. `given` is False where it is the technique's default.
+
+    `kind` is the technique's word for a single quantity: "length" or "number"; empty for anything else.
+    """
+
+    name: str
+    value: ArgValue
+    span: Span
+    given: bool = True
+    kind: str = ""
+
+
+class Step(NamedTuple):
+    index: int  # type: ignore[assignment]  # 0-based among the working steps
+    technique: str
+    args: Mapping[str, Arg]
+    part: str  # the heading it stands under
+    tip: str  # the maker's note on this step, Markdown
+    span: Span
+    own: Technique | None = None  # the technique itself, where the spec describes it
+
+
+class BodyMeasure(NamedTuple):
+    name: str
+    span: Span
+    low: Written | None
+    high: Written | None
+
+
+class Choice(NamedTuple):
+    name: str
+    span: Span
+    about: str
+    default: Written
+    low: Written | None
+    high: Written | None
+    step: Written | None
+
+
+class Measure(NamedTuple):
+    """A named formula of the maker's own."""
+
+    name: str
+    span: Span
+    about: str
+    value: Written
+
+
+class Offer(NamedTuple):
+    """A width the shop sells the cloth in, and its price."""
+
+    width: Written
+    price: Written | None
+    span: Span
+
+
+class Material(NamedTuple):
+    """Something to buy. `kind`: cloth, trim, elastic, thread, dye, starch or other."""
+
+    name: str
+    span: Span
+    kind: str
+    about: str
+    fibre: str
+    amounts: Mapping[str, Written]  # width, selvedge, weight, shrinkage, sold_by, price, stretch, reel, gathers, spare
+    offers: tuple[Offer, ...]
+    ravels: bool
+    has_right_side: bool
+    one_way: bool
+    colour: str
+    supplier: str
+    code: str
+
+
+class Piecing(NamedTuple):
+    seam: Written
+    shortest: Written
+    most_joins: Written
+    span: Span
+
+
+class Piece(NamedTuple):
+    """A rectangle. Exactly one of `length` and `cut_length` is written, or both if they agree; so for depth."""
+
+    name: str
+    span: Span
+    about: str
+    cloth: Word
+    count: Written | None  # type: ignore[assignment]
+    length: Written | None
+    cut_length: Written | None
+    depth: Written | None
+    cut_depth: Written | None
+    grain: str  # along, across or free: the way the length lies on the cloth
+    piecing: Piecing | None
+
+
+class Rule(NamedTuple):
+    check: Written
+    message: str
+    span: Span
+
+
+class Worn(NamedTuple):
+    """Where the top edge sits, what it must pass, how long the garment is on the body, what may not show."""
+
+    at: str  # the body line the top edge sits on: waist
+    over: Written
+    ease: Written | None
+    length: Written | None
+    hidden: Mapping[str, Written]  # piece -> clearance
+    span: Span
+
+
+class Spec(NamedTuple):
+    file: str
+    source: str
+    title: str
+    about: str
+    notes: str
+    units: str  # metric or inches
+    rounding: Written
+    body: Mapping[str, BodyMeasure]
+    sizes: Mapping[str, Mapping[str, Written]]
+    choices: Mapping[str, Choice]
+    measures: Mapping[str, Measure]
+    worn: Worn
+    materials: Mapping[str, Material]
+    pieces: Mapping[str, Piece]
+    steps: tuple[Step, ...]
+    rules: tuple[Rule, ...]
+
+    @property
+    def system(self) -> System:
+        """In which the spec's numbers are told; a workroom may tell them in another."""
+        return system_of(self.units)

@@ -1,0 +1,19 @@
+"""A wearer as read: body measures and choices, each with its place."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from furbelow.diagnose.fault import Span
+from furbelow.garment.spec import Written
+
+
+@dataclass(frozen=True)
+class Wearer:
+    """`body` and `choices` are under the names that the garment spec uses; `name` tells wearers apart."""
+
+    name: str
+    body: Mapping[str, Written]
+    choices: Mapping[str, Written]
+    span: Span

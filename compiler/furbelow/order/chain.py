@@ -1,0 +1,108 @@
+"""All stages on one screen: read -> solve -> rehearse -> cut -> buy -> write.
+
+Each stage is a function from frozen values to a frozen value and its faults; a stage that fails ends the run.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from typing import TYPE_CHECKING, NamedTuple
+
+from furbelow.diagnose.fault import Staged
+from furbelow.garment.solved import Solved
+from furbelow.garment.spec import Spec, Written
+from furbelow.garment.workroom import Workroom
+from furbelow.s2_solve.solve import System, prepare
+from furbelow.s3_rehearse.rehearse import in_good_order, rehearse
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.techniques.shared.allowances import allowances
+
+if TYPE_CHECKING:
+    from furbelow.s4_cut.cut import Cutting, Planner
+    from furbelow.s5_buy.shopping import ShoppingList
+
+
+class Order(NamedTuple):
+    """What is to be made: a spec for one body, with choices, in a workroom. `wearer`: "size M", "Bo"."""
+
+    spec: Spec
+    wearer: str
+    body: Mapping[str, Written]
+    choices: Mapping[str, Written]
+    room: Workroom
+
+
+def ready_for(order: Order) -> System:
+    """What solving needs of the spec and the workroom, whoever the garment is for."""
+    return prepare(order.spec, allowances(order.spec), order.room.rounding)
+
+
+def solved(order: Order, ready: System | None = None) -> Staged[Solved]:
+    """Every measurement for this body. ready: from another order of the same spec and workroom."""
+    return (ready or ready_for(order)).solve(order.wearer, order.body, order.choices)
+
+
+def prove(order: Order, ready: System | None = None) -> Staged[Rehearsal]:
+    """Solve and rehearse: the garment proved for this body, and nothing written."""
+    numbers = solved(order, ready)
+    if not numbers.ok or numbers.value is None:
+        return Staged(None, numbers.faults)
+    rehearsed = rehearse(numbers.value, order.room)
+    return Staged(rehearsed.value, (*numbers.faults, *rehearsed.faults))
+
+
+def prove_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehearsal]]]:
+    """`prove` for one body after another; what they have in common is done once."""
+    ready: System | None = None
+    for order in orders:
+        if ready is None or ready.spec is not order.spec or ready.rounding != order.room.rounding:
+            ready = ready_for(order)
+        yield order, prove(order, ready)
+
+
+class Planned(NamedTuple):
+    """A proved garment with its cutting and its shopping list: all that the guide is written from."""
+
+    rehearsal: Rehearsal
+    cutting: Cutting
+    shopping: ShoppingList
+
+
+def plan(rehearsal: Rehearsal, planner: Planner | None = None) -> Staged[Planned]:
+    """The cutting and the shopping list, the steps in the order that the workroom prefers.
+
+    planner: finds each cloth's plan; without one it is planned afresh.
+    """
+    # The later stages are heavy to load and not needed to check a spec.
+    from furbelow.s4_cut.cut import cut
+    from furbelow.s5_buy.offers import cheapest_first
+    from furbelow.s5_buy.shopping import buy
+
+    rehearsal = in_good_order(rehearsal)
+    cutting = cut(rehearsal.solved, rehearsal.run.room, planner)
+    if cutting.value is None:
+        return Staged(None, cutting.faults)
+    chosen = cheapest_first(cutting.value)
+    return Staged(Planned(rehearsal, chosen, buy(rehearsal, chosen)), cutting.faults)
+
+
+def make(order: Order, *, with_pdf: bool = True, kept: bytes = b"") -> Staged[Mapping[str, bytes]]:
+    """The files of the guide by name. Their text is the same for the same order, whatever the machine.
+
+    kept: the cutting plans of an earlier run, as its `plans.json` holds them. They save time and change nothing.
+    """
+    from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
+
+    proved = prove(order)
+    if proved.value is None:
+        return Staged(None, proved.faults)
+    plans = KeptPlans(kept)
+    planned = plan(proved.value, plans.planner(order.room))
+    faults = (*proved.faults, *planned.faults)
+    if planned.value is None:
+        return Staged(None, faults)
+    from furbelow.s6_write.pages.files import files_of
+
+    found = planned.value
+    files = files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf)
+    return Staged({**files, PLANS_FILE: plans.as_file()}, faults)

@@ -1,0 +1,44 @@
+"""The files that furbelow reads about itself: schemas and templates.
+
+In a checkout they lie beside the package; in an installed wheel inside it, as `_schemas` and `_templates`.
+"""
+
+from __future__ import annotations
+
+import os
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+# A wheel is unpacked when it is installed, so these are plain files; importlib.resources would say the same and takes
+# longer to load than a spec to read.
+_PACKAGE = os.path.dirname(os.path.abspath(__file__))
+
+
+def schema(name: str) -> Path:
+    """The schema file of that name."""
+    return _path("schemas", name)
+
+
+def schema_text(name: str) -> str:
+    """What stands in the schema file of that name; without `pathlib`, which takes longer to load than a schema to read."""
+    with open(os.path.join(_folder("schemas"), name), encoding="utf-8") as file:
+        return file.read()
+
+
+def template(name: str) -> Path:
+    """The template file of that name; folders in it are parted by `/`."""
+    return _path("templates", name)
+
+
+def _path(folder: str, name: str) -> Path:
+    from pathlib import Path
+
+    return Path(_folder(folder)) / name
+
+
+def _folder(name: str) -> str:
+    shipped = os.path.join(_PACKAGE, f"_{name}")
+    # In an editable install the folder stands at the top of the checkout, beside the source root.
+    return shipped if os.path.isdir(shipped) else os.path.join(_PACKAGE, "..", "..", name)

@@ -1,0 +1,231 @@
+"""From a tree to a spec: every value read for what it is, every name known to stand for one thing."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
+from furbelow.garment.spec import (
+    BodyMeasure,
+    Choice,
+    Material,
+    Measure,
+    Offer,
+    Piece,
+    Piecing,
+    Rule,
+    Spec,
+    Worn,
+    Written,
+)
+from furbelow.garment.technique import Technique
+from furbelow.s1_read.lower_steps import StepLowering, stack_names
+from furbelow.s1_read.names import Names, unknown_name
+from furbelow.s1_read.values import Formulas, answer_at, map_at, maps_in, rows_at, text_at, value_at, word_at
+from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
+
+AMOUNTS = ("width", "selvedge", "weight", "shrinkage", "sold by", "price", "stretch", "reel", "gathers", "spare")
+ROUNDING = {"metric": "5 mm", "inches": "1/8 in"}  # house rule, maker to confirm
+SECTIONS = {
+    "body": "a body measure",
+    "choices": "a choice",
+    "measures": "a measure",
+    "materials": "a material",
+    "pieces": "a piece",
+}
+
+
+def lower(tree: Tree, source: str, file: str, techniques: Mapping[str, Technique]) -> Staged[Spec]:
+    """The spec in a tree, and every fault in its names and formulas.
+
+    What the schema has told is passed over in silence: such a tree gives no value, and no fault of its own.
+    Fails: FB140 to FB145, FB201.
+    """
+    return _Lowering(tree, source, file, techniques).lowered()
+
+
+class _Lowering:
+    def __init__(self, tree: Tree, source: str, file: str, techniques: Mapping[str, Technique]) -> None:
+        self.tree = tree
+        self.source = source
+        self.file = file
+        self.techniques = techniques
+        self.names = Names()
+        self.formulas = Formulas()
+        self.faults: list[Fault] = []
+
+    def lowered(self) -> Staged[Spec]:
+        self._give_names()
+        rows = rows_at(self.tree, "steps")
+        units = text_at(self.tree, "units", "metric")
+        rounding = self.formulas.at(self.tree, "rounding") or self._default_rounding(units)
+        body = {entry.key: self._body(entry, at) for entry, at in maps_in(map_at(self.tree, "body"))}
+        sizes = {entry.key: self._size(at) for entry, at in maps_in(map_at(self.tree, "sizes"))}
+        choices = self._choices()
+        measures = self._measures()
+        worn = self._worn()
+        materials = {entry.key: self._material(entry, at) for entry, at in maps_in(map_at(self.tree, "materials"))}
+        pieces = self._pieces()
+        steps = StepLowering(
+            self.techniques,
+            frozenset(entry.key for entry in map_at(self.tree, "pieces").entries),
+            frozenset(entry.key for entry in map_at(self.tree, "materials").entries),
+            frozenset(name.text for name in stack_names(rows, self.techniques)),
+            self.formulas,
+            self.faults,
+            frozenset(entry.key for entry in map_at(self.tree, "techniques").entries),
+        ).steps(rows)
+        rules = self._rules()
+        faults = (*self.names.faults, *self.formulas.faults, *self.faults)
+        if worn is None or rounding is None or has_errors(faults):
+            return Staged(None, faults)
+        spec = Spec(
+            file=self.file,
+            source=self.source,
+            title=text_at(self.tree, "title"),
+            about=text_at(self.tree, "about").strip(),
+            notes=text_at(self.tree, "notes").strip(),
+            units=units,
+            rounding=rounding,
+            body=body,
+            sizes=sizes,
+            choices=choices,
+            measures=measures,
+            worn=worn,
+            materials=materials,
+            pieces=pieces,
+            steps=steps,
+            rules=rules,
+        )
+        return Staged(spec, faults)
+
+    def _give_names(self) -> None:
+        for section, what in SECTIONS.items():
+            for entry in map_at(self.tree, section).entries:
+                self.names.give(entry.key, what, entry.key_span)
+        for name in stack_names(rows_at(self.tree, "steps"), self.techniques):
+            if name.text:
+                self.names.give(name.text, "a stack", name.span)
+
+    def _default_rounding(self, units: str) -> Written | None:
+        default = TextTree(Span.at_start(self.file), ROUNDING.get(units, ROUNDING["metric"]), quoted=False)
+        return self.formulas.read(default)
+
+    def _body(self, entry: Entry, at: MapTree) -> BodyMeasure:
+        return BodyMeasure(entry.key, entry.key_span, self.formulas.at(at, "from"), self.formulas.at(at, "to"))
+
+    def _size(self, at: MapTree) -> dict[str, Written]:
+        read = {entry.key: self.formulas.read(entry.value) for entry in at.entries}
+        return {name: value for name, value in read.items() if value is not None}
+
+    def _choices(self) -> dict[str, Choice]:
+        choices = {}
+        for entry, at in maps_in(map_at(self.tree, "choices")):
+            default = self.formulas.at(at, "default")
+            low, high, step = (self.formulas.at(at, key) for key in ("from", "to", "step"))
+            if default is not None:
+                about = text_at(at, "about")
+                choices[entry.key] = Choice(entry.key, entry.key_span, about, default, low, high, step)
+        return choices
+
+    def _measures(self) -> dict[str, Measure]:
+        measures = {}
+        for entry in map_at(self.tree, "measures").entries:
+            of = entry.value
+            value = self.formulas.read(value_at(of, "value") if isinstance(of, MapTree) else of)
+            if value is not None:
+                measures[entry.key] = Measure(entry.key, entry.key_span, text_at(of, "about"), value)
+        return measures
+
+    def _worn(self) -> Worn | None:
+        at = map_at(self.tree, "worn")
+        over, ease, length = (self.formulas.at(at, key) for key in ("over", "ease", "length"))
+        pieces = [entry.key for entry in map_at(self.tree, "pieces").entries]
+        hidden = {}
+        for entry in map_at(at, "hidden").entries:
+            if entry.key not in pieces:
+                self.faults.append(unknown_name(entry.key, "piece", pieces, "FB142", entry.key_span))
+            elif (clearance := self.formulas.read(entry.value)) is not None:
+                hidden[entry.key] = clearance
+        if over is None:
+            return None
+        return Worn(text_at(at, "from"), over, ease, length, hidden, at.span)
+
+    def _material(self, entry: Entry, at: MapTree) -> Material:
+        amounts = {}
+        for key in AMOUNTS:
+            if (amount := self.formulas.at(at, key)) is not None:
+                amounts[key.replace(" ", "_")] = amount
+        return Material(
+            name=entry.key,
+            span=entry.key_span,
+            kind=text_at(at, "kind"),
+            about=text_at(at, "about"),
+            fibre=text_at(at, "fibre"),
+            amounts=amounts,
+            offers=self._offers(at),
+            ravels=answer_at(at, "ravels", otherwise=False),
+            has_right_side=answer_at(at, "right side", otherwise=True),
+            one_way=answer_at(at, "one way", otherwise=False),
+            colour=text_at(at, "colour"),
+            supplier=text_at(at, "supplier"),
+            code=text_at(at, "code"),
+        )
+
+    def _offers(self, at: MapTree) -> tuple[Offer, ...]:
+        offers = []
+        for row in rows_at(at, "offers"):
+            width, price = self.formulas.at(row, "width"), self.formulas.at(row, "price")
+            if width is not None:
+                offers.append(Offer(width, price, row.span))
+        return tuple(offers)
+
+    def _pieces(self) -> dict[str, Piece]:
+        pieces = {}
+        for entry, at in maps_in(map_at(self.tree, "pieces")):
+            keys = ("count", "length", "cut length", "depth", "cut depth")
+            count, length, cut_length, depth, cut_depth = (self.formulas.at(at, key) for key in keys)
+            piecing = self._piecing(value_at(at, "piecing"))
+            if (cloth := word_at(at, "from")) is None:
+                continue
+            self._cloth_exists(cloth.text, cloth.span)
+            pieces[entry.key] = Piece(
+                name=entry.key,
+                span=entry.key_span,
+                about=text_at(at, "about"),
+                cloth=cloth,
+                count=count,
+                length=length,
+                cut_length=cut_length,
+                depth=depth,
+                cut_depth=cut_depth,
+                grain=text_at(at, "grain", "along"),
+                piecing=piecing,
+            )
+        return pieces
+
+    def _cloth_exists(self, name: str, span: Span) -> None:
+        materials = map_at(self.tree, "materials")
+        cloths = [entry.key for entry in materials.entries if text_at(entry.value, "kind", "cloth") == "cloth"]
+        entry = materials.entry(name)
+        if entry is None and name:
+            self.faults.append(unknown_name(name, "cloth", cloths, "FB143", span))
+        elif entry is not None and name not in cloths:
+            headline = f"`{name}` is not cloth, and a piece is cut from cloth"
+            others = (Label(entry.key_span, f"its kind is {text_at(entry.value, 'kind')}"),)
+            help_ = f"the cloths are {', '.join(f'`{cloth}`' for cloth in cloths)}" if cloths else None
+            self.faults.append(Fault("FB143", headline, Label(span), others, help=help_))
+
+    def _piecing(self, at: Tree | None) -> Piecing | None:
+        seam, shortest, most = (self.formulas.at(at, key) for key in ("seam", "shortest", "most joins"))
+        if at is None or seam is None or shortest is None or most is None:
+            return None
+        return Piecing(seam, shortest, most, at.span)
+
+    def _rules(self) -> tuple[Rule, ...]:
+        rules = []
+        for row in rows_at(self.tree, "rules"):
+            check = self.formulas.at(row, "check", check=True)
+            if check is not None:
+                rules.append(Rule(check, text_at(row, "message"), row.span))
+        return tuple(rules)

@@ -1,0 +1,170 @@
+"""From the rows of the steps to steps whose pieces, edges and materials are known to exist."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import NamedTuple, TypeVar
+
+from furbelow.diagnose.fault import Fault, Label, Span
+from furbelow.garment.spec import Arg, ArgValue, EdgeName, LayerName, Step, Word
+from furbelow.garment.technique import Parameter, Technique
+from furbelow.s1_read.names import unknown_name
+from furbelow.s1_read.values import Formulas, text_at, value_at
+from furbelow.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
+
+T = TypeVar("T")
+
+EDGE_SIDES = ("top", "bottom", "start", "end")
+SEAM_SIDES = ("ends", "joins")
+SIDES = (*EDGE_SIDES, *SEAM_SIDES)
+
+
+def stack_names(rows: Iterable[Tree], techniques: Mapping[str, Technique]) -> list[TextTree]:
+    """The names that steps give to new edges, in the order of the work."""
+    given = []
+    for row in rows:
+        for entry, technique in _techniques_in(row, techniques):
+            for key, parameter in technique.parameters.items():
+                if parameter.kind == "name" and isinstance(value := value_at(entry.value, key), TextTree):
+                    given.append(value)
+    return given
+
+
+def _techniques_in(row: Tree, techniques: Mapping[str, Technique]) -> list[tuple[Entry, Technique]]:
+    entries = row.entries if isinstance(row, MapTree) else ()
+    return [(entry, techniques[entry.key]) for entry in entries if entry.key in techniques]
+
+
+class StepLowering(NamedTuple):
+    """Lowers the steps of one spec. The names are those given in it."""
+
+    techniques: Mapping[str, Technique]
+    pieces: frozenset[str]
+    materials: frozenset[str]
+    stacks: frozenset[str]
+    formulas: Formulas
+    faults: list[Fault]
+    own: frozenset[str] = frozenset()  # the words that the spec describes itself
+
+    def steps(self, rows: Iterable[Tree]) -> tuple[Step, ...]:
+        """The working steps, each under the heading it stands under. Fails: FB142 to FB145, FB201."""
+        lowered: list[Step] = []
+        part = ""
+        for row in rows:
+            part = text_at(row, "part", part)
+            for entry, technique in _techniques_in(row, self.techniques):
+                args = self._args(entry, technique)
+                lowered.append(
+                    Step(
+                        len(lowered),
+                        technique.name,
+                        args,
+                        part,
+                        text_at(row, "tip"),
+                        entry.key_span,
+                        technique if entry.key in self.own else None,
+                    )
+                )
+        return tuple(lowered)
+
+    def _args(self, entry: Entry, technique: Technique) -> dict[str, Arg]:
+        args = {}
+        for name, parameter in technique.parameters.items():
+            given = value_at(entry.value, name)
+            value: Tree | None = given
+            if given is None and parameter.default:
+                value = TextTree(entry.key_span, parameter.default, quoted=False)
+            if value is not None and (lowered := self._value(value, parameter)) is not None:
+                kind = parameter.kind if isinstance(parameter.kind, str) else ""
+                args[name] = Arg(name, lowered, value.span, given is not None, kind)
+        return args
+
+    def _value(self, value: Tree, parameter: Parameter) -> ArgValue | None:
+        match parameter.kind:
+            case "length" | "number":
+                return self.formulas.read(value)
+            case "edge":
+                return self._edge(value)
+            case "casing":
+                return self._casing(value)
+            case "edges":
+                return _all_of(self._edge(row) for row in _rows(value))
+            case "piece":
+                return self._known(value, "piece", self.pieces, "FB142")
+            case "pieces":
+                return _all_of(self._known(row, "piece", self.pieces, "FB142") for row in _rows(value))
+            case "material":
+                return self._known(value, "material", self.materials, "FB143")
+            case "layers":
+                return _all_of(self._layer(row) for row in _rows(value))
+        return Word(value.text, value.span) if isinstance(value, TextTree) else None
+
+    def _known(self, value: Tree, wanted: str, known: frozenset[str], code: str) -> Word | None:
+        if not isinstance(value, TextTree) or not value.text:
+            return None
+        if value.text not in known:
+            piece, _, side = value.text.partition(".")
+            if wanted == "piece" and piece in known and side in SIDES:
+                headline = f"`{value.text}` is an edge, and a piece is wanted"
+                self.faults.append(Fault("FB142", headline, Label(value.span), help=f"write `{piece}`"))
+            else:
+                self.faults.append(unknown_name(value.text, wanted, sorted(known), code, value.span))
+            return None
+        return Word(value.text, value.span)
+
+    def _casing(self, value: Tree) -> EdgeName | None:
+        if isinstance(value, TextTree) and value.text in self.pieces:
+            return EdgeName(value.text, None, value.span)
+        return self._edge(value)
+
+    def _layer(self, value: Tree) -> LayerName | None:
+        edge = self._edge(value_at(value, "edge") if isinstance(value, MapTree) else value)
+        return LayerName(edge, text_at(value, "right side", "out")) if edge else None
+
+    def _edge(self, value: Tree | None) -> EdgeName | None:
+        if not isinstance(value, TextTree) or not value.text:
+            return None
+        name, dot, side = value.text.partition(".")
+        if not dot:
+            if name in self.stacks:
+                return EdgeName(name, None, value.span)
+            self.faults.append(self._no_edge(name, value.span))
+        elif name in self.stacks - self.pieces:
+            headline = f"`{name}` is a stack, which has no sides"
+            self.faults.append(Fault("FB145", headline, Label(value.span), help=f"write `{name}`"))
+        elif name not in self.pieces:
+            place = value.place(0, len(name))
+            self.faults.append(unknown_name(name, "piece", sorted(self.pieces), "FB142", place))
+        elif side not in SIDES:
+            place = value.place(len(name) + 1, len(side))
+            self.faults.append(_no_side(name, side, place))
+        else:
+            return EdgeName(name, side, value.span)
+        return None
+
+    def _no_edge(self, name: str, span: Span) -> Fault:
+        if name in self.pieces:
+            headline = f"`{name}` is a piece, and one of its edges is wanted"
+            return Fault("FB144", headline, Label(span), help=f"write `{name}.top` or another of its sides")
+        if self.stacks:
+            return unknown_name(name, "stack", sorted(self.stacks), "FB144", span)
+        help_ = "write a piece and its side, such as `flounce.top`"
+        return Fault("FB144", f"`{name[:60]}` is no edge", Label(span), help=help_)
+
+
+def _no_side(piece: str, side: str, place: Span) -> Fault:
+    from furbelow.diagnose.nearest import nearest
+
+    near = nearest(side, SIDES)
+    headline = f"`{piece}` has no side called `{side[:60]}`" if side else f"no side stands after `{piece}.`"
+    help_ = f"did you mean `{near[0]}`?" if near else f"the sides are {', '.join(EDGE_SIDES)}; the seams ends and joins"
+    return Fault("FB145", headline, Label(place), help=help_)
+
+
+def _rows(value: Tree) -> tuple[Tree, ...]:
+    return value.rows if isinstance(value, ListTree) else (value,)
+
+
+def _all_of(values: Iterable[T | None]) -> tuple[T, ...] | None:
+    lowered = tuple(value for value in values if value is not None)
+    return lowered or None

@@ -1,0 +1,70 @@
+"""Read a garment spec: from a file to a located spec, with every fault in it."""
+
+from __future__ import annotations
+
+from collections import ChainMap
+from collections.abc import Mapping
+from typing import TYPE_CHECKING
+
+from furbelow.diagnose.fault import Fault, Span, Staged, has_errors, in_reading_order
+from furbelow.garment.spec import Spec
+from furbelow.garment.technique import Technique
+from furbelow.s1_read.lower import lower
+from furbelow.s1_read.schema_walk import Schema
+from furbelow.s1_read.source import Source, read_checked
+from furbelow.s1_read.values import value_at
+from furbelow.s1_read.yaml_tree import Tree
+from furbelow.techniques import techniques
+
+if TYPE_CHECKING:
+    from furbelow.garment.own_technique import OwnTechnique
+
+SCHEMA = "garment.schema.json"
+
+
+def read_spec(source: Source, *, in_full: bool = False) -> Staged[Spec]:
+    """The spec in a file, or every fault that keeps it from being one.
+
+    source: its path, or a name for messages and its bytes.
+    in_full: ask the full schema validator even where the quick walk finds nothing.
+    Fails: FB101 to FB112 for the file, FB130 to FB137 for its keys, FB140 to FB145 for its names, FB201 for
+        its formulas.
+    """
+    own: dict[str, OwnTechnique] = {}
+    own_faults: list[Fault] = []
+
+    def with_own(tree: Tree, schema: Schema) -> Schema:
+        if value_at(tree, "techniques") is None:
+            return schema
+        from furbelow.s1_read.read_own_techniques import own_techniques, with_techniques
+
+        found, told = own_techniques(tree, techniques())
+        own.update(found)
+        own_faults.extend(told)
+        return with_techniques(schema, own)
+
+    name, content, checked = read_checked(source, SCHEMA, in_full=in_full, widened=with_own)
+    if checked.value is None:
+        return Staged(None, checked.faults)
+    text = content.decode("utf-8-sig")
+    # Not merged into one dict: that would load every technique there is.
+    words: Mapping[str, Technique] = ChainMap(own, techniques())  # type: ignore[arg-type]
+    lowered = lower(checked.value, text, name, words)
+    further = (*own_faults, *lowered.faults)
+    faults = in_reading_order((*checked.faults, *without_echoes(further, checked.faults)))
+    return Staged(None if has_errors(faults) else lowered.value, faults)
+
+
+def without_echoes(faults: tuple[Fault, ...], told: tuple[Fault, ...]) -> tuple[Fault, ...]:
+    """The faults whose place is not told of already: what is no text is no formula either."""
+    places = [fault.primary.span for fault in told if fault.primary]
+    return tuple(fault for fault in faults if not any(lies_in(fault, place) for place in places))
+
+
+def lies_in(fault: Fault, place: Span) -> bool:
+    """Whether the fault is somewhere in that place."""
+    if fault.primary is None:
+        return False
+    span = fault.primary.span
+    starts = (place.start_line, place.start_column) <= (span.start_line, span.start_column)
+    return starts and (span.end_line, span.end_column) <= (place.end_line, place.end_column)

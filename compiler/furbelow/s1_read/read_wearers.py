@@ -1,0 +1,64 @@
+"""Read a wearer, or a class of wearers, from a YAML file or a table."""
+
+from __future__ import annotations
+
+from furbelow.diagnose.fault import Fault, Label, Staged, in_reading_order
+from furbelow.garment.spec import Written
+from furbelow.garment.wearer import Wearer
+from furbelow.s1_read.read_spec import lies_in, without_echoes
+from furbelow.s1_read.roster import read_roster
+from furbelow.s1_read.source import Source, read_bytes, read_checked
+from furbelow.s1_read.values import Formulas, map_at, rows_at, text_at, value_at
+from furbelow.s1_read.yaml_tree import MapTree, Tree
+
+SCHEMA = "wearer.schema.json"
+
+
+def read_wearers(source: Source) -> Staged[tuple[Wearer, ...]]:
+    """The wearers in a file, in its order: those whose part of the file is sound, and a fault for the rest.
+
+    source: its path, or a name for messages and its bytes; a name that ends in .csv is a table (see roster.py).
+    Fails: FB101 to FB112, FB130 to FB135 and FB201; FB150 and FB151 for a table; FB151 for a wearer told twice.
+    There is no value where no wearer is sound.
+    """
+    name = str(source[0] if isinstance(source, tuple) else source)
+    if name.lower().endswith(".csv"):
+        name, read = read_bytes(source)
+        return Staged(None, read.faults) if read.value is None else _some(read_roster(read.value, name))
+    _, _, checked = read_checked(source, SCHEMA)
+    if checked.value is None:
+        return Staged(None, checked.faults)
+    wearers, faults = _wearers(checked.value, checked.faults)
+    return _some(Staged(wearers, in_reading_order((*checked.faults, *faults))))
+
+
+def _some(staged: Staged[tuple[Wearer, ...]]) -> Staged[tuple[Wearer, ...]]:
+    return staged if staged.value else Staged(None, staged.faults)
+
+
+def _wearers(tree: Tree, told: tuple[Fault, ...]) -> tuple[tuple[Wearer, ...], tuple[Fault, ...]]:
+    """The sound wearers, and the faults beyond those that the schema has told."""
+    rows = rows_at(tree, "wearers") if value_at(tree, "class") else (tree,)
+    wearers: dict[str, Wearer] = {}
+    faults: list[Fault] = []
+    for row in rows:
+        if not isinstance(row, MapTree) or not (name := text_at(row, "wearer")):
+            continue
+        formulas = Formulas()
+        place = value_at(row, "wearer")
+        span = place.span if place else row.span
+        wearer = Wearer(name, _read(row, "body", formulas), _read(row, "choices", formulas), span)
+        faults.extend(without_echoes(tuple(formulas.faults), told))
+        if first := wearers.get(name):
+            headline = f"the wearer {name} stands twice in the class"
+            others = (Label(first.span, "the first"),)
+            help_ = "give each wearer a name or number of their own"
+            faults.append(Fault("FB151", headline, Label(span), others, help=help_))
+        elif not formulas.faults and not any(lies_in(fault, row.span) for fault in told):
+            wearers[name] = wearer
+    return tuple(wearers.values()), tuple(faults)
+
+
+def _read(row: MapTree, key: str, formulas: Formulas) -> dict[str, Written]:
+    read = {entry.key: formulas.read(entry.value) for entry in map_at(row, key).entries}
+    return {name: written for name, written in read.items() if written is not None}

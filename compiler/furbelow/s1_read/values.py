@@ -1,0 +1,82 @@
+"""The values of a tree as texts, formulas and answers, each with its place.
+
+A value of the wrong form gives nothing here and no fault: the schema has told it.
+"""
+
+from __future__ import annotations
+
+from furbelow.diagnose.fault import Fault, Label, Span
+from furbelow.garment.spec import Word, Written
+from furbelow.measure.formula import Formula, parse_formula
+from furbelow.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
+
+
+def place_in(written: Written, offset: int, length: int) -> Span:
+    """The place of a part of a formula in its file; the whole formula where it runs over several lines.
+
+    offset, length: in characters of `written.text`; a part of no length gets one.
+    """
+    span = written.span
+    if span.start_line != span.end_line or span.end_column - span.start_column != len(written.text):
+        return span
+    return span.inside(min(offset, max(len(written.text) - 1, 0)), max(length, 1))
+
+
+def map_at(tree: Tree | None, key: str) -> MapTree:
+    """The map under a key, or an empty one in its place."""
+    value = value_at(tree, key)
+    if isinstance(value, MapTree):
+        return value
+    return MapTree(tree.span if tree else Span.at_start(""), ())
+
+
+def rows_at(tree: Tree | None, key: str) -> tuple[Tree, ...]:
+    value = value_at(tree, key)
+    return value.rows if isinstance(value, ListTree) else ()
+
+
+def value_at(tree: Tree | None, key: str) -> Tree | None:
+    entry = tree.entry(key) if isinstance(tree, MapTree) else None
+    return entry.value if entry else None
+
+
+def text_at(tree: Tree | None, key: str, otherwise: str = "") -> str:
+    value = value_at(tree, key)
+    return value.text if isinstance(value, TextTree) else otherwise
+
+
+def word_at(tree: Tree | None, key: str) -> Word | None:
+    value = value_at(tree, key)
+    return Word(value.text, value.span) if isinstance(value, TextTree) else None
+
+
+def answer_at(tree: Tree | None, key: str, otherwise: bool) -> bool:
+    """Whether `yes` stands under the key."""
+    answer = text_at(tree, key)
+    return answer == "yes" if answer in ("yes", "no") else otherwise
+
+
+def maps_in(tree: MapTree) -> list[tuple[Entry, MapTree]]:
+    """The entries whose value is a map, with that map."""
+    return [(entry, entry.value) for entry in tree.entries if isinstance(entry.value, MapTree)]
+
+
+class Formulas:
+    """Reads formulas and keeps the faults in them."""
+
+    def __init__(self) -> None:
+        self.faults: list[Fault] = []
+
+    def at(self, tree: Tree | None, key: str, *, check: bool = False) -> Written | None:
+        return self.read(value_at(tree, key), check=check)
+
+    def read(self, value: Tree | None, *, check: bool = False) -> Written | None:
+        """The formula in a value, or None. Fails: FB201. check: a comparison is wanted."""
+        if not isinstance(value, TextTree):
+            return None
+        formula = parse_formula(value.text, check=check)
+        if isinstance(formula, Formula):
+            return Written(value.text, formula, value.place(0, len(value.text)))
+        place = value.place(formula.offset, max(formula.length, 1))
+        self.faults.append(Fault("FB201", formula.message, Label(place), help=formula.help))
+        return None

@@ -1,0 +1,184 @@
+"""From a spec and a body to every measurement of the garment.
+
+What does not hang on the body is done once, in `prepare`; `System.solve` then takes one body after another.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import NamedTuple
+
+from furbelow.diagnose.fault import Fault, Staged, in_reading_order
+from furbelow.garment.ring_sector import RingSector
+from furbelow.garment.solved import Allowance, Solved, SolvedMaterial, SolvedPiece, SolvedStep
+from furbelow.garment.spec import Spec, Written
+from furbelow.measure.quantity import Quantity
+from furbelow.s2_solve import kinds
+from furbelow.s2_solve.agreement import disagreements
+from furbelow.s2_solve.body import missing_measures, out_of_range, unknown_choices
+from furbelow.s2_solve.derivations import Derivations
+from furbelow.s2_solve.equations import (
+    Equation,
+    Equations,
+    choice_equation,
+    equations_of,
+    step_name,
+)
+from furbelow.s2_solve.evaluate import Evaluation
+from furbelow.s2_solve.structure import structure_of
+
+
+def solve(
+    spec: Spec,
+    takes: Mapping[int, tuple[Allowance, ...]],
+    wearer: str,
+    body: Mapping[str, Written],
+    choices: Mapping[str, Written],
+    rounding: Fraction | None = None,
+) -> Staged[Solved]:
+    """Every measurement of the garment for one body, and all faults met on the way.
+
+    takes: what each step takes of the pieces, by the index of the step.
+    wearer: who the garment is for, as the faults say it: "size M", "Bo".
+    choices: the choices made; the others keep their defaults.
+    rounding: the workroom's step for cut sizes in mm, 0 for none; None leaves it to the spec.
+    The value is None when a piece, step or material has no measurement.
+    """
+    return prepare(spec, takes, rounding).solve(wearer, body, choices)
+
+
+def prepare(
+    spec: Spec,
+    takes: Mapping[int, tuple[Allowance, ...]],
+    rounding: Fraction | None = None,
+    given: Mapping[str, Written] | None = None,
+) -> System:
+    """The spec checked in structure, in the order to work in, with all that is the same for every body done.
+
+    given: body measures and choices whose value is itself a formula in names.
+    """
+    given = given or {}
+    equations = equations_of(spec, takes, rounding, given)
+    structure = structure_of(equations.all, spec)
+    workings = Evaluation(spec.system)
+    waiting: list[Equation] = []
+    # Measures and choices wait for the body, and so does all that stands on them.
+    varied = {*spec.body, *spec.choices}
+    for equation in structure.order:
+        if equation.name in varied or not varied.isdisjoint(equation.needs):
+            varied.add(equation.name)
+            waiting.append(equation)
+        else:
+            workings.evaluate(equation)
+    faults = (*equations.faults, *structure.faults, *(fault for _, fault in workings.faults))
+    return System(spec, takes, rounding, given, equations, tuple(waiting), workings, faults)
+
+
+class System(NamedTuple):
+    """A spec ready for bodies. `waiting` hangs on the body, `done` does not; `faults` are the spec's own."""
+
+    spec: Spec
+    takes: Mapping[int, tuple[Allowance, ...]]
+    rounding: Fraction | None
+    given: Mapping[str, Written]
+    equations: Equations
+    waiting: tuple[Equation, ...]
+    done: Evaluation
+    faults: tuple[Fault, ...]
+
+    def solve(self, wearer: str, body: Mapping[str, Written], choices: Mapping[str, Written]) -> Staged[Solved]:
+        """The garment for one body; see `solve` above."""
+        given = {name: written for name, written in body.items() if name in self.spec.body}
+        given |= {name: written for name, written in choices.items() if name in self.spec.choices}
+        formulas = {name: written for name, written in given.items() if written.formula.names}
+        if formulas != self.given:
+            # The order may be another when a wearer's measure hangs on other names.
+            return prepare(self.spec, self.takes, self.rounding, formulas).solve(wearer, body, choices)
+        workings = Evaluation(self.done.system, dict(self.done.values), dict(self.done.rounded))
+        own = {name: self._given(name, written) for name, written in given.items()}
+        for equation in self.waiting:
+            workings.evaluate(own.get(equation.name, equation))
+        faults = [
+            *self.faults,
+            *missing_measures(self.spec, wearer, body),
+            *unknown_choices(self.spec, choices),
+        ]
+        astray = list(out_of_range(self.spec, wearer, given, workings))
+        workings.faults += disagreements(self.equations, workings)
+        if workings.faults:
+            hidden = self._standing_on({name for name, _ in astray})
+            faults += [fault for name, fault in workings.faults if name not in hidden]
+        faults += [fault for _, fault in astray]
+        return Staged(self._solved(wearer, own, workings), in_reading_order(faults))
+
+    def _given(self, name: str, written: Written) -> Equation:
+        if name in self.spec.choices:
+            return choice_equation(self.spec.choices[name], written)
+        return Equation(name, "body", written.span, written, kinds.SOME_LENGTH)
+
+    def _standing_on(self, names: set[str]) -> set[str]:
+        """The names that are worked out from these."""
+        found = set(names)
+        for equation in self.waiting:
+            if not found.isdisjoint(equation.needs):
+                found.add(equation.name)
+        return found - names
+
+    def _solved(self, wearer: str, own: Mapping[str, Equation], workings: Evaluation) -> Solved | None:
+        values = workings.values
+        try:
+            pieces = {name: self._piece(name, values) for name in self.spec.pieces}
+            materials = {
+                name: SolvedMaterial(
+                    material,
+                    {key: values[f"{name}.{key.replace(' ', '_')}"] for key in material.amounts},
+                )
+                for name, material in self.spec.materials.items()
+            }
+            steps = tuple(
+                SolvedStep(
+                    step,
+                    {
+                        argument.name: values[step_name(step, argument.name)]
+                        for argument in step.args.values()
+                        if isinstance(argument.value, Written)
+                    },
+                )
+                for step in self.spec.steps
+            )
+            rounding = values["rounding"].as_length_mm()
+        except KeyError:
+            return None
+        explained = Derivations({**self.equations.by_name, **own}, workings)
+        return Solved(self.spec, wearer, rounding, explained, pieces, materials, steps)
+
+    def _piece(self, name: str, values: Mapping[str, Quantity]) -> SolvedPiece:
+        ring, cut = self._ring(name, values), (values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value)
+        return SolvedPiece(
+            piece=self.spec.pieces[name],
+            count=int(values[f"{name}.count"].as_number()),
+            length=values[f"{name}.length"].value,
+            cut_length=cut[0],
+            depth=values[f"{name}.depth"].value,
+            cut_depth=cut[1],
+            folded=name in self.equations.folded,
+            blank=ring.blank(values["rounding"].value) if ring else cut,
+            ring=ring,
+        )
+
+    def _ring(self, name: str, values: Mapping[str, Quantity]) -> RingSector | None:
+        """The arcs of a piece whose bottom edge a step makes longer than its top."""
+        hems = (
+            values[step_name(step, taking.hem)].as_length_mm()
+            for step in self.spec.steps
+            for taking in self.takes.get(step.index, ())
+            if taking.piece == name and taking.hem
+        )
+        hem, length, depth = next(hems, None), values[f"{name}.length"].value, values[f"{name}.depth"].value
+        if hem is None or hem <= length:
+            return None
+        above = values[f"{name}.top_takes"].value if f"{name}.top_takes" in values else Fraction(0)
+        below = values[f"{name}.cut_depth"].value - depth - above
+        ends = (values[f"{name}.cut_length"].value - length) / 2
+        return RingSector(length, hem, depth, above, below, ends)

@@ -1,0 +1,51 @@
+"""How long the garment is in front, at the sides and behind, where its waist was levelled."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from furbelow.garment.matching import PLACES
+from furbelow.garment.technique import Performed
+from furbelow.s3_rehearse.run import Run
+
+Places = tuple[Fraction, Fraction, Fraction]  # at the front, the sides and the back, in mm
+
+LEVEL_WAIST = "level waist"
+
+
+def levelled(run: Run) -> tuple[Performed, ...]:
+    """The steps that level the waist."""
+    return tuple(done for done in run.performed if done.step.written.technique == LEVEL_WAIST and not done.refused)
+
+
+def heights_of(run: Run) -> Places | None:
+    """The waist above the floor: as the first such step says, or else as the spec measures it; None where it does not."""
+    for done in levelled(run):
+        front, side, back = (done.step.mm(place) for place in PLACES)
+        return front, side, back
+    names = ("front_waist_height", "waist_height", "back_waist_height")
+    if not all(name in run.solved.values for name in names):
+        return None
+    front, side, back = (run.solved.length(name) for name in names)
+    return front, side, back
+
+
+def lengths_at(run: Run, piece: str) -> Places:
+    """From the waist to the bottom of a piece: its drop, less what was taken up of it and of all that it hangs from."""
+    up: Mapping[str, Places] = _taken(run)
+    chain = (piece, *run.over(piece))
+    front, side, back = (
+        run.drops[piece] - sum((up[each][at] for each in chain if each in up), Fraction(0)) for at in range(3)
+    )
+    return front, side, back
+
+
+def _taken(run: Run) -> dict[str, Places]:
+    found: dict[str, Places] = {}
+    for done in levelled(run):
+        for piece in done.touches:
+            before = found.get(piece, (Fraction(0), Fraction(0), Fraction(0)))
+            front, side, back = (was + more for was, more in zip(before, done.facts["taken"], strict=True))
+            found[piece] = front, side, back
+    return found

@@ -1,0 +1,34 @@
+"""Cut sizes less what the steps took are the finished sizes.
+
+Guarantees: what the solver booked before the work is what the rehearsal measured after it, for every piece.
+Cannot know: how exactly the pieces are cut.
+"""
+
+from __future__ import annotations
+
+from furbelow.diagnose.fault import Fault, Label
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "Cut sizes less seams and turns are the finished sizes"
+
+
+def prove(run: Run) -> Proof:
+    faults = []
+    for name, piece in run.solved.pieces.items():
+        if not run.sound([name]):
+            continue
+        depth = run.final.depth(name)
+        ends = run.final.edge(f"{name}.start").used + run.final.edge(f"{name}.end").used
+        length = piece.cut_length - ends
+        for what, measured, booked in (("deep", depth, piece.depth), ("long", length, piece.length)):
+            if measured != booked:
+                faults.append(
+                    Fault(
+                        "FB415",
+                        f"the {run.say.piece(name)} ends {run.say.length(measured)} {what} and"
+                        f" {run.say.length(booked)} was worked out, {run.say.length(abs(measured - booked))} apart",
+                        Label(piece.piece.span),
+                        help="report this spec: the steps and their books disagree",
+                    )
+                )
+    return Proof(CLAIM, f"re-measured on {len(run.solved.pieces)} kinds of piece", tuple(faults))

@@ -1,0 +1,86 @@
+"""What must stay hidden is shorter than what covers it, by the clearance asked.
+
+Guarantees: the drop of each piece under `worn: hidden` and its clearance do not pass the lowest edge of the garment. Of
+    stacked layers none ends below those outside it; where one does that is not to be hidden, it warns.
+Cannot know: how the skirt swings, or a body whose back is longer than its front.
+Source: an underskirt is 1 in shorter than the outer one: Ingalls, Text-Book on Domestic Art, 1911.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.phrasing import listed
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "What lies under stays hidden"
+
+
+def prove(run: Run) -> Proof:
+    solved, say = run.solved, run.say
+    hidden, faults, shown = solved.spec.worn.hidden, [], []
+    if not run.whole:
+        return Proof(CLAIM, "not asked: the pieces do not hang together")
+    if not run.sound(run.final.cloths):
+        return Proof(CLAIM, "not asked: a step before it was refused")
+    for piece, clearance in hidden.items():
+        covers = {other: drop for other, drop in run.drops.items() if other not in hidden}
+        longest = max(covers, key=lambda other: covers[other])
+        left = covers[longest] - run.drops[piece]
+        asked = solved.length(f"worn.hidden.{piece}")
+        # Both depths are rounded up by themselves, so one step of the declared rounding may be lost between them.
+        if left < asked - solved.rounding:
+            faults.append(
+                Fault(
+                    "FB411",
+                    f"the {say.piece(piece)} ends {say.length(abs(left))} {'above' if left >= 0 else 'below'} the hem, and"
+                    f" {say.length(asked)} is asked, {say.length(asked - left)} more",
+                    Label(clearance.span, "the clearance asked"),
+                    (
+                        Label(solved.pieces[piece].piece.span, f"hangs {say.length(run.drops[piece])} from the top"),
+                        Label(solved.pieces[longest].piece.span, f"hangs {say.length(covers[longest])} from the top"),
+                    ),
+                    notes=(
+                        f"{say.length(covers[longest])} - {say.length(run.drops[piece])} = "
+                        f"{'-' if left < 0 else ''}{say.length(abs(left))}",
+                    ),
+                    help=f"make `{piece}` {say.length(asked - left)} shallower",
+                )
+            )
+        shown.append(f"the {say.piece(piece)} ends {say.length(left)} above the hem")
+    for layers in _stacks(run):
+        faults += _hanging_out(run, layers)
+        if len({run.ends[piece] for piece in layers}) > 1:
+            shown.append(
+                f"from the outside in the layers end at {listed([say.length(run.ends[each]) for each in layers])}"
+            )
+    return Proof(CLAIM, "; ".join(shown), tuple(faults))
+
+
+def _stacks(run: Run) -> Iterator[list[str]]:
+    """The layers of each stack that lies in no other, outermost first."""
+    for name, edge in run.final.edges.items():
+        if "." not in name and name not in run.final.layered and len(edge.plies) > 1:
+            yield list(dict.fromkeys(edge.pieces))
+
+
+def _hanging_out(run: Run, layers: list[str]) -> Iterator[Fault]:
+    say, pieces = run.say, run.solved.pieces
+    for at, inner in enumerate(layers[1:], 1):
+        outer = max(layers[:at], key=lambda piece: run.ends[piece])
+        over = run.ends[inner] - run.ends[outer]
+        if over > run.solved.rounding and inner not in run.solved.spec.worn.hidden:
+            piece = pieces[inner].piece
+            yield Fault(
+                "FB418",
+                f"the {say.piece(inner)} lies under the {say.piece(outer)} and ends {say.length(over)} below it",
+                Label(
+                    (piece.depth or piece.cut_depth or piece.cloth).span,
+                    f"ends {say.length(run.ends[inner])} from the top",
+                ),
+                (Label(pieces[outer].piece.span, f"ends {say.length(run.ends[outer])} from the top"),),
+                notes=("a stack lists its layers from the outside in",),
+                help=f"make `{inner}` {say.length(over)} shallower, or list it before `{outer}` in the stack",
+                severity=Severity.WARNING,
+            )

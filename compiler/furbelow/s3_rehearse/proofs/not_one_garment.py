@@ -1,0 +1,59 @@
+"""Every piece is used, and all of them end as one garment.
+
+Guarantees: each piece is in a step, all pieces hang together, and like copies are joined with each other.
+Cannot know: whether a piece of other cloth was forgotten in the spec altogether.
+"""
+
+from __future__ import annotations
+
+from furbelow.diagnose.fault import Fault, Label
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "Every piece is used and the garment is one thing"
+
+
+def prove(run: Run) -> Proof:
+    final, say = run.final, run.say
+    if final.spoiled:
+        return Proof(CLAIM, "not asked: a step before it was refused")
+    faults = []
+    touched = {piece for done in run.performed for piece in done.touches}
+    for name, piece in run.solved.pieces.items():
+        if name not in touched:
+            faults.append(
+                Fault(
+                    "FB404",
+                    f"the {say.piece(name)} is cut and never sewn",
+                    Label(piece.piece.span, "no step works on it"),
+                    help="add the steps that sew it in, or take the piece out",
+                )
+            )
+    units: dict[str, list[str]] = {}
+    for used in touched:
+        units.setdefault(final.units[used], []).append(used)
+    if len(units) > 1:
+        groups = sorted(units.values(), key=lambda group: (len(group), sorted(group)))
+        alone = [piece for piece in final.cloths if piece in groups[0]]
+        faults.append(
+            Fault(
+                "FB405",
+                f"the {' and the '.join(say.piece(piece) for piece in alone)}"
+                f" {'is' if len(alone) == 1 else 'are'} not sewn to the rest",
+                Label(run.solved.pieces[alone[0]].piece.span, "this hangs on nothing"),
+                notes=(f"the work ends with {len(units)} separate things",),
+                help="add the seam that joins them",
+            )
+        )
+    for name, cloth in final.cloths.items():
+        layered = any(edge.partition(".")[0] in final.unit(name) for edge in final.layered)
+        if name in touched and cloth.copies > 1 and not layered and cloth.piece.piece.name == final.units[name]:
+            faults.append(
+                Fault(
+                    "FB405",
+                    f"the {cloth.copies} copies of the {say.piece(name)} are never sewn to each other",
+                    Label(cloth.piece.piece.span, f"cut {cloth.copies} times"),
+                    help=f"stack them, such as `- stack layers: {{layers: [{name}.top], as: layers_top}}`, or join them to one ring",
+                )
+            )
+    count = sum(piece.count for piece in run.solved.pieces.values())
+    return Proof(CLAIM, f"all {count} pieces hang together", tuple(faults))

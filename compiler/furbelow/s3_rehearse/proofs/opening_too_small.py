@@ -1,0 +1,191 @@
+"""The waist opening passes what it must pass, and what holds it there holds.
+
+Guarantees: the flat casing is at least the girth to pass and its ease; the elastic, stretched to that girth, stays within
+    the stretch of its material; at rest it is shorter than the waist. Where there is a placket: the way in, round the
+    open band and down both sides of the slit, and the cloth at its foot, pass the girth and its ease; the band closes
+    round the waist.
+Cannot know: the real girth of the wearer on the day, or how an old elastic stretches.
+Source: use the larger of hip and waist: in 17 of 1,986 women and 370 of 4,082 men of a large survey the waist is larger
+    (ANSUR II, Gordon et al. 2014; its waist is taken at the navel). The looseness of a fitted band: house rule.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault, Label, Severity, Span
+from furbelow.garment.bench import Casing, Opening
+from furbelow.measure.quantity import mm
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "It goes on over the hips, and it holds at the waist"
+LOOSEST = mm(40).value  # a band looser than this slides down; house rule, maker to confirm
+
+
+def prove(run: Run) -> Proof:
+    solved, worn = run.solved, run.solved.spec.worn
+    passes = solved.length("worn.over") + (solved.length("worn.ease") if worn.ease else 0)
+    faults: list[Fault] = []
+    shown: list[str] = []
+    for casing in run.final.casings.values():
+        if run.sound([casing.piece]):
+            faults += _casing(run, casing, passes)
+            shown.append(_casing_shown(run, casing))
+    for opening in run.final.openings.values():
+        if run.sound([opening.piece]):
+            faults += _opening(run, opening, passes)
+            shown.append(
+                f"open, {run.say.length(way_in(opening))} round for {run.say.length(passes)}; closed,"
+                f" {run.say.length(opening.waist)} at the waist"
+            )
+    return Proof(CLAIM, "; ".join(shown) or "the garment has no casing and no placket", tuple(faults))
+
+
+def way_in(opening: Opening) -> Fraction:
+    """Round the band when it is open: its length at the waist, and both sides of the slit."""
+    return opening.waist + 2 * opening.length
+
+
+def _casing(run: Run, casing: Casing, passes: Fraction) -> list[Fault]:
+    solved, say, worn = run.solved, run.say, run.solved.spec.worn
+    girth, faults = solved.length("worn.over"), []
+    piece = solved.pieces[casing.piece].piece
+    if casing.length < passes:
+        faults.append(
+            Fault(
+                "FB408",
+                f"the opening of {say.length(casing.length)} is {say.length(passes - casing.length)} too small for"
+                f" {say.length(girth)} and {say.length(passes - girth)} of ease; the garment can't be put on",
+                Label(
+                    (piece.length or piece.cut_length or worn.over).span,
+                    f"this gives {say.length(casing.length)} round",
+                ),
+                (Label(worn.over.span, f"the opening must pass {say.length(girth)}"),),
+                notes=(f"{say.length(girth)} + {say.length(passes - girth)} = {say.length(passes)}",),
+                help=f"make `{casing.piece}` at least {say.length(passes)} long",
+            )
+        )
+    if not casing.elastic:
+        return faults
+    material = solved.materials[casing.elastic]
+    needed = girth / casing.elastic_length - 1
+    rated = material.amounts["stretch"].value if "stretch" in material.amounts else None
+    place = drawn_in(run, casing)
+    if rated is not None and needed > rated:
+        faults.append(
+            Fault(
+                "FB409",
+                f"the elastic of {say.length(casing.elastic_length)} must stretch {say.share(needed)} to pass"
+                f" {say.length(girth)}, and it is rated {say.share(rated)}",
+                Label(place, f"{say.length(casing.elastic_length)} at rest"),
+                (Label(material.material.span, f"rated {say.share(rated)}"),),
+                notes=(f"{say.length(girth)} / {say.length(casing.elastic_length)} - 1 = {say.share(needed)}",),
+                help=f"cut it {say.length(girth / (1 + rated))} or longer, or choose an elastic that stretches further",
+            )
+        )
+    waist = solved.values.get("waist_girth")
+    if waist and casing.elastic_length >= waist.value.as_length_mm():
+        faults.append(
+            Fault(
+                "FB410",
+                f"the elastic of {say.length(casing.elastic_length)} is not shorter than the waist of"
+                f" {say.length(waist.value.as_length_mm())}; the skirt slides down",
+                Label(place, "length of the closed elastic at rest"),
+                help="make it shorter than the waist",
+            )
+        )
+    return faults
+
+
+def drawn_in(run: Run, casing: Casing) -> Span:
+    """Where the spec says how long the elastic is: in the step that put it there."""
+    for done in run.performed:
+        made = done.after.casings.get(casing.name)
+        if made and made.elastic:
+            length = done.step.written.args.get("length")
+            return length.span if length else done.step.written.span
+    raise LookupError(f"no step drew in `{casing.name}`")
+
+
+def _casing_shown(run: Run, casing: Casing) -> str:
+    say, girth = run.say, run.solved.length("worn.over")
+    flat = f"{say.length(casing.length)} flat for {say.length(girth)} of body"
+    if not casing.elastic:
+        return flat + ("; a cord draws it in" if casing.cord else "")
+    stretch = run.solved.materials[casing.elastic].amounts.get("stretch")
+    rated = f" of its {say.share(stretch.value)}" if stretch else ""
+    return f"{flat}; the elastic stretches {say.share(girth / casing.elastic_length - 1)}{rated}"
+
+
+def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
+    solved, say, worn = run.solved, run.say, run.solved.spec.worn
+    made = next(done for done in run.performed if opening.name in done.after.openings).step.written
+    if not opening.band:
+        return [
+            Fault(
+                "FB346",
+                f"the opening in `{opening.name}` of {say.length(opening.length)} is never closed by a band",
+                Label(made.span, "opened here"),
+                help=f"add `- fitted waistband: {{band: waistband, to: {opening.name}}}`",
+            )
+        ]
+    faults = []
+    place = Label(made.span, f"{say.length(opening.length)} open below the waist")
+    must = (Label(worn.over.span, f"the way in must pass {say.length(passes)} with its ease"),)
+    narrow = min(way_in(opening), opening.round_it)
+    if narrow < passes:
+        where = (
+            "round the open band and down the slit" if way_in(opening) <= opening.round_it else "of cloth at its foot"
+        )
+        faults.append(
+            Fault(
+                "FB344",
+                f"the way in is {say.length(narrow)} {where} and {say.length(passes)} is needed,"
+                f" {say.length(passes - narrow)} too little; the garment can't be put on",
+                place,
+                must,
+                notes=(
+                    f"{say.length(opening.waist)} + 2 x {say.length(opening.length)} = {say.length(way_in(opening))}",
+                ),
+                help=f"make the slit {say.length((passes - opening.waist) / 2)} long or longer"
+                if opening.round_it >= passes
+                else "make the skirt fuller",
+            )
+        )
+    if opening.closed_by == "ties":
+        if not opening.tied:
+            faults.append(
+                Fault(
+                    "FB346",
+                    f"the band `{opening.band}` is closed by ties, and 0 of them are sewn on",
+                    Label(made.span, "opened here"),
+                    help=f"add `- tie ends: {{tie: tie, to: {opening.band}}}`",
+                )
+            )
+        return faults
+    known = solved.values.get("waist_girth")
+    if known is None:
+        return faults
+    waist = known.value.as_length_mm()
+    if opening.waist < waist:
+        faults.append(
+            Fault(
+                "FB345",
+                f"the band closes to {say.length(opening.waist)} and the waist is {say.length(waist)},"
+                f" {say.length(waist - opening.waist)} too tight",
+                Label(solved.pieces[opening.band].piece.span, f"less an overlap of {say.length(opening.overlap)}"),
+                help=f"make `{opening.band}` {say.length(waist - opening.waist)} longer or more",
+            )
+        )
+    elif opening.waist > waist + LOOSEST:
+        faults.append(
+            Fault(
+                "FB345",
+                f"the band closes to {say.length(opening.waist)} and the waist is {say.length(waist)},"
+                f" {say.length(opening.waist - waist)} loose; it slides down",
+                Label(solved.pieces[opening.band].piece.span, f"less an overlap of {say.length(opening.overlap)}"),
+                help=f"make it {say.length(opening.waist - waist - LOOSEST)} shorter or more",
+                severity=Severity.WARNING,
+            )
+        )
+    return faults

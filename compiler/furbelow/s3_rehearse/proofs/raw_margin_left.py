@@ -1,0 +1,40 @@
+"""No raw seam margin of a ravelling cloth is left.
+
+Guarantees: every margin with a ply of a ravelling cloth ends neatened or enclosed.
+Cannot know: margins inside the trim or elastic joins, which the sewist folds by hand.
+"""
+
+from __future__ import annotations
+
+from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment.bench import State
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "No seam margin is left to ravel"
+
+
+def prove(run: Run) -> Proof:
+    faults, seams = [], run.final.seams.values()
+    for seam in seams:
+        pieces = [ply.piece for ply in seam.plies]
+        ravelling = [piece for piece in pieces if run.ravels(piece)]
+        if seam.state is not State.RAW or not ravelling or not run.sound(pieces):
+            continue
+        sewer = next(
+            done for done in run.performed if seam.name in done.after.seams and seam.name not in done.before.seams
+        )
+        cloth = run.solved.pieces[ravelling[0]].piece.cloth.text
+        faults.append(
+            Fault(
+                "FB403",
+                f"the margin of the seam `{seam.name}` is still raw at the end, and `{cloth}` ravels",
+                Label(sewer.step.written.span, "this seam leaves a raw margin"),
+                (Label(run.solved.materials[cloth].material.span, "this cloth ravels"),),
+                help=f"add `- neaten: {{seam: {seam.name}}}` after it",
+            )
+        )
+    enclosed = sum(seam.state is State.ENCLOSED for seam in seams)
+    neat = sum(seam.state is State.NEATENED for seam in seams)
+    free = len(seams) - neat - enclosed - len(faults)
+    shown = f"of {len(seams)} seams {neat} are neatened, {enclosed} enclosed and {free} in cloth that does not ravel"
+    return Proof(CLAIM, shown, tuple(faults))

@@ -1,0 +1,32 @@
+"""Every cloth, trim and elastic that is bought is used.
+
+Guarantees: each such material is in a piece or a step.
+Cannot know: supplies of the kind other, which no step names.
+"""
+
+from __future__ import annotations
+
+from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "Everything that is bought is used"
+
+
+def prove(run: Run) -> Proof:
+    if run.final.spoiled:
+        return Proof(CLAIM, "not asked: a step before it was refused")
+    used = {piece.piece.cloth.text for piece in run.solved.pieces.values()}
+    used |= {use.material for done in run.performed for use in done.used}
+    faults = tuple(
+        Fault(
+            "FB407",
+            f"the {material.material.about or name} is bought and never used",
+            Label(material.material.span, "no piece and no step uses it"),
+            help="take it out, or use it in a step",
+            severity=Severity.WARNING,
+        )
+        for name, material in run.solved.materials.items()
+        if material.material.kind in ("cloth", "trim", "elastic") and name not in used
+    )
+    thread = " and the thread" if any(each.material.kind == "thread" for each in run.solved.materials.values()) else ""
+    return Proof(CLAIM, f"{len(used)} materials{thread} are used", faults)

@@ -1,0 +1,66 @@
+"""The depths add up to the finished length on the body, and the hem does not trail.
+
+Guarantees: from the top of the garment to its lowest edge it measures `worn: length`, within one step of the rounding;
+    with a waist height known, the hem is off the floor.
+Cannot know: shoes, posture, or how far the cloth stretches when it hangs.
+"""
+
+from __future__ import annotations
+
+from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.measure.quantity import mm
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "The depths add up to the finished length"
+OFF_FLOOR = mm(20).value  # nearer than this a hem is trodden on; house rule, maker to confirm
+
+
+def prove(run: Run) -> Proof:
+    solved, say, worn = run.solved, run.say, run.solved.spec.worn
+    if not run.whole:
+        return Proof(CLAIM, "not asked: the pieces do not hang together")
+    if not run.sound(run.final.cloths):
+        return Proof(CLAIM, "not asked: a step before it was refused")
+    lowest = max(run.drops, key=lambda piece: run.drops[piece])
+    drop, faults = run.drops[lowest], []
+    chain = " + ".join(say.length(run.final.depth(piece)) for piece in above(run, lowest))
+    if worn.length is not None:
+        asked = solved.length("worn.length")
+        gap = drop - asked
+        if abs(gap) > solved.rounding:
+            faults.append(
+                Fault(
+                    "FB413",
+                    f"the garment is {say.length(drop)} long and {say.length(asked)} is asked, {say.length(abs(gap))}"
+                    f" {'too long' if gap > 0 else 'too short'}",
+                    Label(worn.length.span, f"asks for {say.length(asked)}"),
+                    (Label(solved.pieces[lowest].piece.span, "the lowest edge of the garment"),),
+                    notes=(f"{chain} = {say.length(drop)}",),
+                    help=f"make the depths add up, for instance `{lowest}` {say.length(abs(gap))}"
+                    f" {'shallower' if gap > 0 else 'deeper'}",
+                )
+            )
+    height = solved.values.get("waist_height") if worn.at == "waist" else None
+    if height is not None and drop > height.value.as_length_mm() - OFF_FLOOR:
+        over = drop - (height.value.as_length_mm() - OFF_FLOOR)
+        faults.append(
+            Fault(
+                "FB414",
+                f"the hem at {say.length(drop)} is {say.length(over)} too low to clear the floor by {say.length(OFF_FLOOR)}",
+                Label(solved.pieces[lowest].piece.span, "the lowest edge of the garment"),
+                notes=(f"the waist is {say.length(height.value.as_length_mm())} from the floor",),
+                help="make the garment shorter: a trailing hem trips on stairs",
+                severity=Severity.ERROR if drop >= height.value.as_length_mm() else Severity.WARNING,
+            )
+        )
+    return Proof(CLAIM, f"{chain} = {say.length(drop)}", tuple(faults))
+
+
+def above(run: Run, lowest: str) -> list[str]:
+    """The pieces that hang one from the other down to this one, from the top."""
+    chain = [lowest]
+    while run.hangs[chain[0]] > 0:
+        chain.insert(
+            0, next(piece for piece in run.drops if run.drops[piece] == run.hangs[chain[0]] and piece not in chain)
+        )
+    return chain

@@ -1,0 +1,88 @@
+"""Carry out every step on the bench, then ask for every proof."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from furbelow.diagnose.fault import Severity, Staged
+from furbelow.garment.bench import Bench, laid_out
+from furbelow.garment.solved import Solved, SolvedStep
+from furbelow.garment.spec import EdgeName, LayerName, Word, each_of
+from furbelow.garment.technique import Performed
+from furbelow.garment.workroom import Workroom
+from furbelow.s3_rehearse.order import fewest_set_ups
+from furbelow.s3_rehearse.proofs import proofs
+from furbelow.s3_rehearse.run import Rehearsal, Run
+from furbelow.techniques import technique_of
+
+
+def rehearse(solved: Solved, room: Workroom) -> Staged[Rehearsal]:
+    """The rehearsal with its proofs, and every fault of both.
+
+    A refused step spoils the pieces it touches; later steps on them are passed over in silence, so that each cause is
+    told once and its consequences are not.
+    """
+    bench, performed = laid_out(solved), []
+    lost: set[str] = set()  # edges that a refused or skipped step would have made
+    for step in solved.steps:
+        if bench.spoiled.intersection(_pieces_in(bench, step)) or lost.intersection(_names_in(step)):
+            # What it should have done is missing too, so its pieces tell nothing of the maker's work any more.
+            bench = bench.spoil(_pieces_in(bench, step))
+            lost.update(_made_by(step))
+            continue
+        done = technique_of(step.written).perform(bench, step, solved, room)
+        if done.refused:
+            # A refusal may come before the technique knows its pieces: all that the step names is spoiled.
+            done = Performed(step, bench, done.after.spoil(_pieces_in(bench, step)), done.touches, done.faults)
+            lost.update(_made_by(step))
+        performed.append(done)
+        bench = done.after
+    run = Run(solved, room, tuple(performed), bench)
+    shown = tuple(proof(run) for proof in proofs())
+    faults = tuple(fault for done in performed for fault in done.faults)
+    faults += tuple(fault for proof in shown for fault in proof.faults)
+    sound = not any(fault.severity is Severity.ERROR for fault in faults)
+    return Staged(Rehearsal(run, shown) if sound else None, faults)
+
+
+def in_good_order(rehearsal: Rehearsal) -> Rehearsal:
+    """The same garment with its steps in the order that the workroom prefers, rehearsed and proved anew."""
+    run = rehearsal.run
+    if run.room.order_of_work == "as written":
+        return rehearsal
+    together = run.room.order_of_work == "each part together"
+    order = fewest_set_ups(run.performed, parts_together=together)
+    if order == tuple(range(len(order))):
+        return rehearsal
+    again = rehearse(run.solved._replace(steps=tuple(run.performed[at].step for at in order)), run.room).value
+    # The order keeps every precedence, so it is as sound; should a proof differ all the same, the written order stands.
+    return again or rehearsal
+
+
+def _made_by(step: SolvedStep) -> Iterator[str]:
+    """The names that a step gives to new edges."""
+    for name, parameter in technique_of(step.written).parameters.items():
+        arg = step.written.args.get(name)
+        if parameter.kind == "name" and arg is not None and isinstance(arg.value, Word):
+            yield arg.value.text
+
+
+def _names_in(step: SolvedStep) -> Iterator[str]:
+    """Every edge, stack and piece that a step names."""
+    for arg in step.written.args.values():
+        for value in each_of(arg.value):
+            if isinstance(value, LayerName):
+                yield str(value.edge)
+            elif isinstance(value, EdgeName):
+                yield str(value)
+            elif isinstance(value, Word):
+                yield value.text
+
+
+def _pieces_in(bench: Bench, step: SolvedStep) -> Iterator[str]:
+    """Every piece that a step names, with all the pieces they are sewn to; a stack stands for its layers."""
+    for name in _names_in(step):
+        pieces = bench.edges[name].pieces if name in bench.edges else (name.partition(".")[0],)
+        for piece in pieces:
+            if piece in bench.cloths:
+                yield from bench.unit(piece)

@@ -1,0 +1,240 @@
+"""Plan the cutting of every cloth of a garment, in each width it is offered in."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault, Label, Staged
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Solved, SolvedMaterial, SolvedPiece
+from furbelow.garment.workroom import Workroom
+from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.problem import Bolt, CutPrices, Grain, Strip, misfits
+
+# A cloth without a price is planned as if it cost one unit a metre: least cloth, few joins.
+NO_PRICE = Fraction(1, 1000)
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """One cloth as it will be cut. `width` is that of the shop, edge to edge; price is per mm, None if not known."""
+
+    material: SolvedMaterial
+    width: Fraction
+    price: Fraction | None
+    strips: tuple[Strip, ...]
+    bolt: Bolt
+    plan: CuttingPlan
+
+
+@dataclass(frozen=True)
+class Cutting:
+    """The sheets of each cloth, the cheapest offered width first, and the letter of each piece on the drawings."""
+
+    sheets: Mapping[str, tuple[Sheet, ...]]
+    letters: Mapping[str, str]
+
+    def sheet(self, cloth: str) -> Sheet:
+        """The sheet to cut from."""
+        return self.sheets[cloth][0]
+
+    @property
+    def lengths(self) -> Mapping[str, tuple[tuple[Fraction, ...], ...]]:
+        """How each copy of each piece is cut: the lengths of its segments in order, seams included."""
+        found: dict[str, dict[int, dict[int, Fraction]]] = {}
+        for sheets in self.sheets.values():
+            for section in sheets[0].plan.sections:
+                for lane in section.lanes:
+                    for each in lane.segments:
+                        length = lane.depth if each.turned else each.length
+                        found.setdefault(each.strip, {}).setdefault(each.copy, {})[each.part] = length
+                for panel in section.panels:
+                    length = panel.width if panel.turned else panel.length
+                    found.setdefault(panel.strip, {})[panel.copy] = {1: length}
+        return {
+            piece: tuple(tuple(parts[part] for part in sorted(parts)) for _, parts in sorted(copies.items()))
+            for piece, copies in found.items()
+        }
+
+    @property
+    def joins(self) -> Mapping[str, int]:
+        """How many joins each piece has, over all its copies."""
+        joins: dict[str, int] = {}
+        for sheets in self.sheets.values():
+            segments = {
+                (piece.strip, piece.copy): piece.parts - 1
+                for section in sheets[0].plan.sections
+                for piece in section.pieces
+            }
+            for (piece, _), count in segments.items():
+                joins[piece] = joins.get(piece, 0) + count
+        return joins
+
+
+# The plan for a problem; None where no plan keeps to the limits of the workroom.
+Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan | None]
+
+
+def planned_afresh(room: Workroom) -> Planner:
+    """The planner that finds the cheapest plan with no more joins and sections than the workroom allows."""
+
+    def planner(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
+        # The search is heavy to load, and not needed where a plan was kept.
+        from furbelow.s4_cut.lanes.exact import Limits
+        from furbelow.s4_cut.planner import best_plan
+
+        return best_plan(strips, bolt, prices, Limits(room.most_joins, room.most_sections))
+
+    return planner
+
+
+def cut_prices(price: Fraction | None, room: Workroom) -> CutPrices:
+    """What cutting costs: the cloth at its price per mm, the work as the workroom values it."""
+    return CutPrices(price or NO_PRICE, room.join_price, room.setup_price, room.cut_price)
+
+
+def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Staged[Cutting]:
+    """A plan for each cloth and each width it is offered in.
+
+    planner: `planned_afresh` unless another is given.
+    Fails: FB501 for a piece that no offered width holds, FB502 where no plan keeps to the workroom's limits.
+    """
+    planner = planner or planned_afresh(room)
+    sheets: dict[str, tuple[Sheet, ...]] = {}
+    faults: list[Fault] = []
+    for name, material in solved.materials.items():
+        pieces = [piece for piece in solved.pieces.values() if piece.piece.cloth.text == name]
+        if not pieces:
+            continue
+        planned, refused = [], []
+        for width, price in _offers(solved, material):
+            strips = tuple(_strip(solved, piece) for piece in pieces)
+            bolt = _bolt(solved, material, width, room)
+            wrong = misfits(strips, bolt)
+            if wrong:
+                refused += [
+                    _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room) for misfit in wrong
+                ]
+                continue
+            prices = cut_prices(price, room)
+            plan = planner(strips, bolt, prices)
+            if plan is None:
+                refused.append(_beyond_limits(solved, room, material, strips, bolt, prices))
+            else:
+                planned.append(Sheet(material, width, price, strips, bolt, plan))
+        if planned:
+            sheets[name] = tuple(sorted(planned, key=lambda sheet: sheet.plan.cost))
+        else:
+            faults += refused
+    letters = {piece: letter(number) for number, piece in enumerate(solved.pieces)}
+    return Staged(None if faults else Cutting(sheets, letters), tuple(faults))
+
+
+def letter(number: int) -> str:
+    """A, B ... Z, AA: how a piece is marked on the cutting drawing."""
+    return letter(number // 26 - 1) + chr(65 + number % 26) if number >= 26 else chr(65 + number)
+
+
+def _offers(solved: Solved, material: SolvedMaterial) -> list[tuple[Fraction, Fraction | None]]:
+    """(width, price per mm) of each offer; the material's own width and price where it lists no offers."""
+    name, amounts = material.material.name, material.amounts
+    offers = []
+    for number in range(1, len(material.material.offers) + 1):
+        price = solved.values.get(f"{name} offer {number}.price")
+        offers.append((solved.length(f"{name} offer {number}.width"), price.value.value if price else None))
+    if not offers:
+        price_amount = amounts.get("price")
+        offers.append((amounts["width"].as_length_mm(), price_amount.value if price_amount else None))
+    return offers
+
+
+def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
+    name, piecing = piece.name, piece.piece.piecing
+    grain: Grain = piece.piece.grain  # type: ignore[assignment]
+    if piecing is None:
+        return Strip(name, *piece.blank, piece.count, grain=grain)
+    return Strip(
+        name,
+        *piece.blank,
+        piece.count,
+        True,
+        solved.length(f"{name} piecing.seam"),
+        solved.length(f"{name} piecing.shortest"),
+        int(solved.values[f"{name} piecing.most_joins"].value.value),
+        grain,
+    )
+
+
+def _bolt(solved: Solved, material: SolvedMaterial, width: Fraction, room: Workroom) -> Bolt:
+    amounts = material.amounts
+    selvedge = amounts["selvedge"].as_length_mm() if "selvedge" in amounts else Fraction(0)
+    shrinkage = amounts["shrinkage"].value if "shrinkage" in amounts else Fraction(0)
+    usable = (width - 2 * selvedge) * (1 - shrinkage)
+    return Bolt(usable, solved.rounding or Fraction(1), room.fold_cloth, material.material.one_way, shrinkage)
+
+
+def _too_wide(
+    solved: Solved,
+    room: Workroom,
+    material: SolvedMaterial,
+    width: Fraction,
+    piece: str,
+    size: Fraction,
+    usable: Fraction,
+) -> Fault:
+    say, name = Phrasing(solved, room), material.material.name
+    return Fault(
+        "FB501",
+        f"the {say.piece(piece)} needs {say.length(size)} across and `{name}` has {say.length(usable)} to use,"
+        f" {say.length(size - usable)} too little",
+        Label(solved.pieces[piece].piece.span, f"cut {' x '.join(map(say.length, solved.pieces[piece].blank))}"),
+        (Label(material.material.span, f"{say.length(width)} wide, selvedges and shrinkage still on it"),),
+        help=f"allow `piecing` for `{piece}`, turn its `grain`, or take a wider cloth",
+    )
+
+
+def _beyond_limits(
+    solved: Solved,
+    room: Workroom,
+    material: SolvedMaterial,
+    strips: tuple[Strip, ...],
+    bolt: Bolt,
+    prices: CutPrices,
+) -> Fault:
+    from furbelow.s4_cut.planner import plan_cutting
+    from furbelow.s4_cut.trade_off import trade_off
+
+    say, name = Phrasing(solved, room), material.material.name
+    limits = (
+        (room.most_joins, "join", "most joins"),
+        (room.most_sections, "section", "most sections"),
+    )
+
+    def beyond(plan: CuttingPlan) -> list[tuple[int, int, str, str]]:
+        """How many joins and sections it has, of those that are too many, and how many are allowed."""
+        needs = (plan.joins, plan.setups)
+        return [
+            (need, most, word, key)
+            for need, (most, word, key) in zip(needs, limits, strict=True)
+            if most is not None and need > most
+        ]
+
+    possible = trade_off(strips, bolt, prices) or (plan_cutting(strips, bolt, prices),)
+    nearest = min(possible, key=lambda plan: (sum(need - most for need, most, _, _ in beyond(plan)), plan.cost))
+    too_many = " and ".join(
+        f"{say.count(need, word)} where {most} may be, {need - most} too many"
+        for need, most, word, _ in beyond(nearest)
+    )
+    ways = "; ".join(
+        f"{say.count(plan.joins, 'join')} in {say.count(plan.setups, 'section')}: {say.buy(plan.bolt_length)}"
+        for plan in possible
+    )
+    return Fault(
+        "FB502",
+        f"`{name}` can't be cut within the limits: the nearest plan has {too_many}",
+        Label(material.material.span, f"{say.length(bolt.usable_width)} wide to use"),
+        notes=(f"it can be cut with {ways}",),
+        help="allow " + " and ".join(f"`{key}: {need}`" for need, _, _, key in beyond(nearest)),
+    )

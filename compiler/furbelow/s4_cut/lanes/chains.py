@@ -1,0 +1,93 @@
+"""Strips that share lanes follow each other from lane to lane: where a lane ends, the strip goes on in the next."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from furbelow.s4_cut.lanes.grid import Kind
+
+# Orders tried before a chain is given up; groups of one garment need a few dozen.
+MOST_TRIES = 4000
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """One segment in a chain: of the `number`-th member of its kind in the chain, `part` counted from 1."""
+
+    kind: int
+    number: int
+    part: int
+    length: int
+
+
+class TooManyOrders(Exception):
+    """The tries ran out before an order was found or excluded."""
+
+
+def chain(lanes: Sequence[int], kinds: Sequence[Kind], counts: tuple[int, ...]) -> list[tuple[int, list[Link]]] | None:
+    """The links of each lane, as (lane length, links); None when no order keeps the limits on joins and segments.
+
+    lanes: lengths of the lanes. counts: how many pieces of each kind.
+    A segment is always cut as long as the lane and the shortest segment allow: room left in a lane helps nobody.
+    Raises TooManyOrders.
+    """
+    failed: set[tuple[object, ...]] = set()
+    tries = 0
+
+    def follow(
+        free: int,
+        open_lanes: tuple[int, ...],
+        left: tuple[int, ...],
+        begun: tuple[int, int, int] | None,
+        laid: list[tuple[int, list[Link]]],
+    ) -> list[tuple[int, list[Link]]] | None:
+        """begun: (kind, length still to cut, segments cut) of a strip that goes on in this lane."""
+        nonlocal tries
+        if begun is None and not any(left):
+            return laid
+        state = (free, open_lanes, left, begun)
+        if state in failed:
+            return None
+        tries += 1
+        if tries > MOST_TRIES:
+            raise TooManyOrders
+        options = [begun] if begun else [(i, kinds[i].length, 0) for i, number in enumerate(left) if number]
+        for index, rest, cut in options:
+            kind = kinds[index]
+            after = left if begun else tuple(n - (i == index) for i, n in enumerate(left))
+            number = counts[index] - after[index] - 1
+            if rest <= free:
+                found = follow(free - rest, open_lanes, after, None, _add(laid, Link(index, number, cut + 1, rest)))
+                if found is not None:
+                    return found
+                continue
+            length = min(free, rest + kind.takes - kind.shortest)
+            if cut >= kind.most or length < kind.shortest:
+                continue
+            goes_on = (index, rest + kind.takes - length, cut + 1)
+            for lane in sorted(set(open_lanes), reverse=True):
+                added = _add(laid, Link(index, number, cut + 1, length))
+                found = follow(lane, _without(open_lanes, lane), after, goes_on, [*added, (lane, [])])
+                if found is not None:
+                    return found
+        if begun is None:
+            for lane in sorted(set(open_lanes), reverse=True):
+                found = follow(lane, _without(open_lanes, lane), left, None, [*laid, (lane, [])])
+                if found is not None:
+                    return found
+        failed.add(state)
+        return None
+
+    found = follow(0, tuple(sorted(lanes)), counts, None, [])
+    return None if found is None else [(lane, links) for lane, links in found if links]
+
+
+def _add(laid: list[tuple[int, list[Link]]], link: Link) -> list[tuple[int, list[Link]]]:
+    lane, links = laid[-1]
+    return [*laid[:-1], (lane, [*links, link])]
+
+
+def _without(lanes: tuple[int, ...], lane: int) -> tuple[int, ...]:
+    index = lanes.index(lane)
+    return lanes[:index] + lanes[index + 1 :]

@@ -1,0 +1,190 @@
+"""Sections without a join, taken one after the other from many strips while they fill the cloth well."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from furbelow.s4_cut.lanes.depths import Depth
+from furbelow.s4_cut.lanes.grid import Scale
+from furbelow.s4_cut.lanes.lay import Cut, Laying, Strand
+
+# Section lengths tried for each section: enough to meet most sums of strips, few enough for a moment's work.
+LENGTHS_TRIED = 240
+# A lane that is filled to less than this share is left to later sections.
+LEAST_FILL = 0.8
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """What is left after the first so many sections: for each depth, how many of each kind."""
+
+    layings: tuple[Laying, ...]
+    left: tuple[tuple[int, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Fill:
+    """A lane's content: how many of each kind, and their length."""
+
+    counts: tuple[int, ...]
+    length: int
+
+
+@dataclass(frozen=True, slots=True)
+class _Choice:
+    """A lane, or a mirrored pair: its width, what it covers, and the depth's index and content of each lane."""
+
+    width: int
+    covered: int
+    lanes: tuple[tuple[int, _Fill], ...]
+
+
+def full_sections(depths: Sequence[Depth], scale: Scale, strips_long: Fraction, setup: int) -> list[Stage]:
+    """The stages of filling section after section, from nothing cut to nothing left.
+
+    Each section is the one that covers most for its cost, over all its lengths and the lanes' best fillings.
+    strips_long: a section is at most so many times as long as the longest strip left.
+    setup: what a section is taken to cost besides its cloth; the dearer, the longer and fewer the sections.
+    """
+    left = [each.counts for each in depths]
+    stages = [Stage((), tuple(left))]
+    done: list[Laying] = []
+    while any(any(counts) for counts in left):
+        longest = max(
+            kind.length
+            for depth, counts in zip(depths, left, strict=True)
+            for kind, number in zip(depth.kinds, counts, strict=True)
+            if number
+        )
+        limit = int(longest * strips_long)
+        if scale.longest is not None:
+            limit = min(limit, scale.longest)
+        sums = [sums_of(depth, counts, limit) for depth, counts in zip(depths, left, strict=True)]
+        tried = []
+        for length in _lengths(sums, limit):
+            choices = _choices(depths, left, sums, length, scale)
+            most = _most_covered(choices, scale.width)
+            if most:
+                tried.append(((length * scale.cloth + setup) / most, length, choices))
+        best: tuple[float, list[tuple[int, _Fill]]] | None = None
+        for hoped, length, choices in sorted(tried, key=lambda each: each[:2]):
+            if best is not None and hoped >= best[0]:
+                break
+            lanes = _best_lanes(choices, scale.width)
+            covered = sum(depths[index].depth * fill.length for index, fill in lanes)
+            rate = (length * scale.cloth + setup) / covered
+            if best is None or rate < best[0]:
+                best = rate, lanes
+        if best is None:
+            return stages  # only strips that need joins are left
+        laying = Laying(max(fill.length for _, fill in best[1]))
+        for index, fill in best[1]:
+            laying.strands.append(_strand(depths[index], left[index], fill))
+            left[index] = tuple(p - q for p, q in zip(left[index], fill.counts, strict=True))
+        done.append(laying)
+        stages.append(Stage(tuple(done), tuple(left)))
+    return stages
+
+
+def sums_of(depth: Depth, counts: tuple[int, ...], limit: int) -> list[int]:
+    """Bit sets of the lengths that pieces of the first kinds can add up to; the last one is for all kinds."""
+    mask = (1 << (limit + 1)) - 1
+    reached = [1]
+    for kind, number in zip(depth.kinds, counts, strict=True):
+        now = reached[-1]
+        for _ in range(number):
+            now |= (now << kind.length) & mask
+        reached.append(now)
+    return reached
+
+
+def pieces_of(depth: Depth, sums: list[int], total: int) -> tuple[int, ...]:
+    """How many pieces of each kind add up to a total that the bit sets of `sums_of` reach."""
+    taken = [0] * len(depth.kinds)
+    for index in range(len(taken) - 1, -1, -1):
+        while not sums[index] >> total & 1:
+            total -= depth.kinds[index].length
+            taken[index] += 1
+    return tuple(taken)
+
+
+def fullest_sum(depth: Depth, counts: tuple[int, ...], room: int) -> tuple[int, ...]:
+    """The pieces that fill `room` best when laid end to end, how many of each kind."""
+    sums = sums_of(depth, counts, room)
+    return pieces_of(depth, sums, sums[-1].bit_length() - 1)
+
+
+def _lengths(sums: list[list[int]], limit: int) -> list[int]:
+    """Lengths worth trying: those at which the lanes of some depth are full, thinned out evenly."""
+    reached = 0
+    for each in sums:
+        reached |= each[-1]
+    lengths = [length for length in range(1, limit + 1) if reached >> length & 1]
+    step = max(1, -(-len(lengths) // LENGTHS_TRIED))
+    return lengths[::-1][::step]
+
+
+def _fillings(depth: Depth, counts: tuple[int, ...], sums: list[int], length: int, most: int) -> list[_Fill]:
+    """The fullest lanes of this length, each from what those before it leave."""
+    found: list[_Fill] = []
+    while len(found) < most and any(counts):
+        room = sums[-1] & ((1 << (length + 1)) - 1)
+        best = room.bit_length() - 1
+        if best < LEAST_FILL * length:
+            break
+        fill = _Fill(pieces_of(depth, sums, best), best)
+        while len(found) < most and all(p >= q for p, q in zip(counts, fill.counts, strict=True)):
+            found.append(fill)
+            counts = tuple(p - q for p, q in zip(counts, fill.counts, strict=True))
+        if len(found) < most and any(counts):
+            sums = sums_of(depth, counts, length)
+    return found
+
+
+def _choices(
+    depths: Sequence[Depth], left: list[tuple[int, ...]], sums: list[list[int]], length: int, scale: Scale
+) -> list[_Choice]:
+    """The lanes that may lie side by side, fullest first. On folded cloth they come in pairs."""
+    size = 2 if scale.folded else 1
+    choices = []
+    for index, depth in enumerate(depths):
+        fills = _fillings(depth, left[index], sums[index], length, scale.width // depth.depth)
+        for first in range(0, len(fills) - size + 1, size):
+            group = tuple((index, fill) for fill in fills[first : first + size])
+            covered = depth.depth * sum(fill.length for _, fill in group)
+            choices.append(_Choice(depth.depth * size, covered, group))
+    return sorted(choices, key=lambda each: -each.covered / each.width)
+
+
+def _most_covered(choices: list[_Choice], width: int) -> float:
+    """What the choices cover at most: the fullest side by side, the last one slit to the width that is left."""
+    covered = 0.0
+    for choice in choices:
+        if choice.width >= width:
+            return covered + choice.covered * width / choice.width
+        covered += choice.covered
+        width -= choice.width
+    return covered
+
+
+def _best_lanes(choices: list[_Choice], width: int) -> list[tuple[int, _Fill]]:
+    """The lanes side by side that cover most cloth."""
+    # Widths reached so far -> most that can be covered, with the choices that do it.
+    best: dict[int, tuple[int, tuple[int, ...]]] = {0: (0, ())}
+    for number, choice in enumerate(choices):
+        for used, (value, picked) in list(best.items()):
+            total = used + choice.width
+            if total <= width and value + choice.covered > best.get(total, (-1, ()))[0]:
+                best[total] = value + choice.covered, (*picked, number)
+    _, picked = max(best.values(), key=lambda each: each[0])
+    return [lane for number in picked for lane in choices[number].lanes]
+
+
+def _strand(depth: Depth, left: tuple[int, ...], fill: _Fill) -> Strand:
+    strand = Strand(depth.depth)
+    for kind, number, taken in zip(depth.kinds, left, fill.counts, strict=True):
+        first = kind.count - number
+        strand.cuts += [Cut(kind, first + i, 1, 1, kind.length) for i in range(taken)]
+    return strand

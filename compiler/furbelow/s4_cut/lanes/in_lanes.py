@@ -1,0 +1,131 @@
+"""The cheapest sections and lanes: over every way in which each piece may lie, with the bound on what is left out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import islice, product
+from math import ceil, floor, inf
+
+from furbelow.s4_cut.lanes.across import lanes_across, shared_across
+from furbelow.s4_cut.lanes.exact import MOST_SECTIONS, Found, Limits, Search, Work
+from furbelow.s4_cut.lanes.first_fit import first_fit
+from furbelow.s4_cut.lanes.grid import Kind, Scale, kinds_of
+from furbelow.s4_cut.lanes.lay import Laying, price
+from furbelow.s4_cut.problem import Bolt, Strip, Way, ways_to_lay
+
+# A garment has few strips that may lie either way; more choices than this are cut off, plainest first.
+MOST_CHOICES = 243
+
+
+def way_choices(strips: tuple[Strip, ...], bolt: Bolt) -> Iterator[tuple[Way, ...]]:
+    """Every allowed choice of a way for each strip. Raises ValueError for a strip that `misfits` would name."""
+    ways = []
+    for strip in strips:
+        possible = ways_to_lay(strip, bolt)
+        if not possible:
+            raise ValueError(f"{strip.name} does not fit on the bolt in any way")
+        ways.append(possible)
+    for choice in product(*ways):
+        free = {way == "along" for strip, way in zip(strips, choice, strict=True) if strip.grain == "free"}
+        if not bolt.one_way or len(free) < 2:
+            yield choice
+
+
+def in_lanes(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, limits: Limits, work: Work, below: float) -> Found:
+    """The cheapest sections of lanes found within the limits; none where none costs less than `below`, in coins."""
+    best: list[Laying] | None = None
+    cost = below
+    open_bound = inf
+    for candidate in _candidates(strips, bolt, scale, limits):
+        if candidate.bound >= cost:
+            open_bound = min(open_bound, candidate.bound)
+            break
+        over, over_cost = candidate.over, price(candidate.over, scale)
+        rest = limits.less(_joins(over), len(over))
+        plain = first_fit(candidate.along, scale)
+        if price(plain, scale) + over_cost < cost and rest.allow(_joins(plain), len(plain)):
+            best, cost = plain + over, price(plain, scale) + over_cost
+        low = candidate.over_bound
+        if candidate.along:
+            # First fit may have cut more sections than are searched; a plan of few at the same cost is better.
+            many = best is not None and _sections(best) > MOST_SECTIONS
+            found = Search(candidate.along, scale, rest, work, cost - over_cost + many).run()
+            if found.layings is not None:
+                best, cost = found.layings + over, found.cost + over_cost
+            low += found.bound
+        open_bound = min(open_bound, low)
+    more = next(islice(way_choices(strips, bolt), MOST_CHOICES, None), None) is not None
+    if more or (best is not None and _sections(best) > MOST_SECTIONS):
+        open_bound = cloth_bound(strips, bolt, scale)  # beyond what was searched only the area is known
+    return Found(best, cost, min(open_bound, cost))
+
+
+@dataclass(frozen=True, slots=True)
+class _Candidate:
+    """One choice of ways: `bound` for the whole plan, the pieces laid along, the lanes over the width, their bound."""
+
+    bound: float
+    along: tuple[Kind, ...]
+    over: list[Laying]
+    over_bound: float
+
+
+def _candidates(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, limits: Limits) -> list[_Candidate]:
+    """Every choice of ways with the lanes over the width already planned, most promising first."""
+    found = []
+    for along, across in ways_split(strips, bolt, scale):
+        area = _area(along, scale) * scale.cloth + scale.setup * bool(along)
+        options = lanes_across(across, scale)
+        if options is None:
+            good = shared_across(across, scale)
+            overs = [(_joins(good), good)]
+        else:
+            overs = options if limits.joins is not None else options[-1:]
+        for joins, over in overs:
+            if limits.allow(joins, len(over)):
+                if options is None:
+                    low = floor(_area(across, scale) * scale.cloth)
+                else:
+                    low = price(over, scale) - _doubtful_setups(over, scale) * (scale.setup + scale.cut)
+                found.append(_Candidate(low + floor(area), along, over, low))
+    return sorted(found, key=lambda each: each.bound)
+
+
+def _doubtful_setups(over: list[Laying], scale: Scale) -> int:
+    """Sections over the width that might be saved if their lanes were put together otherwise."""
+    if scale.longest is None:
+        return 0
+    return len(over) - ceil(sum(laying.length for laying in over) / scale.longest)
+
+
+def ways_split(
+    strips: tuple[Strip, ...], bolt: Bolt, scale: Scale
+) -> Iterator[tuple[tuple[Kind, ...], tuple[Kind, ...]]]:
+    """For every choice of ways, the kinds in lanes along the bolt and those in lanes over its width."""
+    for choice in islice(way_choices(strips, bolt), MOST_CHOICES):
+        yield (
+            kinds_of(strips, {index: way for index, way in enumerate(choice) if way != "across"}, scale),
+            kinds_of(strips, {index: way for index, way in enumerate(choice) if way == "across"}, scale),
+        )
+
+
+def _area(kinds: tuple[Kind, ...], scale: Scale) -> Fraction:
+    """Grid steps of the bolt that the pieces would take if nothing were lost."""
+    return Fraction(sum(kind.length * kind.depth * kind.count for kind in kinds), scale.width)
+
+
+def cloth_bound(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale) -> int:
+    """What the pieces' own area costs, in coins."""
+    area = sum(strip.length * strip.depth * strip.count for strip in strips)
+    return floor(area / bolt.usable_width / bolt.grid * scale.cloth)
+
+
+def _sections(layings: list[Laying]) -> int:
+    """Sections along the bolt."""
+    return sum(1 for laying in layings if not laying.across)
+
+
+def _joins(layings: list[Laying]) -> int:
+    return sum(1 for laying in layings for strand in laying.strands for cut in strand.cuts if cut.part > 1)

@@ -1,0 +1,45 @@
+"""Table marks: where the guide tapes lie, so that cloth drawn over the table is slit without a pattern."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from furbelow.s4_cut.plan import CuttingPlan, Section
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A tape at `distance` from the fold or edge (from the section's start, where lanes run across).
+
+    lanes: numbers, counted from 1 in the section, of the lanes that end at this tape (two for a mirrored pair).
+    depth: the strip between this tape and the one before, as it lies on the table (half, on the fold).
+    """
+
+    distance: Fraction
+    depth: Fraction
+    lanes: tuple[int, ...]
+    on_fold: bool
+
+
+def table_marks(section: Section) -> tuple[Mark, ...]:
+    """The section's tapes in order, each measured from the same fold or edge, so that errors don't add up."""
+    marks: dict[Fraction, Mark] = {}
+    for number, lane in enumerate(section.lanes, 1):
+        on_fold = lane.layer == "fold"
+        depth = lane.depth / 2 if on_fold else lane.depth
+        distance = lane.offset + depth
+        lanes = marks[distance].lanes if distance in marks else ()
+        marks[distance] = Mark(distance, depth, (*lanes, number), on_fold)
+    return tuple(marks[distance] for distance in sorted(marks))
+
+
+def moved_tapes(plan: CuttingPlan) -> tuple[int, ...]:
+    """For each section, how many tapes have to be laid that do not already lie from the section before."""
+    moved = []
+    lying: set[Fraction] = set()
+    for section in plan.sections:
+        wanted = {mark.distance for mark in table_marks(section)}
+        moved.append(len(wanted - lying))
+        lying = set() if section.across else wanted
+    return tuple(moved)

@@ -1,0 +1,111 @@
+"""The figures of the guide: pure geometry as SVG, in one visual language (language.py), one kind in one file.
+
+A technique names the kinds that explain it in `pictures`; the names stand in KINDS.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Solved
+from furbelow.garment.technique import Performed
+from furbelow.s3_rehearse.run import Run
+from furbelow.s4_cut.cut import Cutting
+from furbelow.s6_write.figures.band_section import binding_strip, fitted_band, tape_round_edge
+from furbelow.s6_write.figures.casing_section import band_with_channel
+from furbelow.s6_write.figures.cutting import plan_figures
+from furbelow.s6_write.figures.drawstring import drawstring
+from furbelow.s6_write.figures.elastic import closed_gap, drawing_in
+from furbelow.s6_write.figures.faced_edge import bagged_edge, faced_edge
+from furbelow.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
+from furbelow.s6_write.figures.gathering import gathering
+from furbelow.s6_write.figures.hang_loops import hang_loops
+from furbelow.s6_write.figures.hem_section import trimmed_edge, turned_twice
+from furbelow.s6_write.figures.joined_strips import joined_strips
+from furbelow.s6_write.figures.layers import layers
+from furbelow.s6_write.figures.legend import how_to_read as how_to_read
+from furbelow.s6_write.figures.levelled import levelled
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.overlock_tail import overlock_tail
+from furbelow.s6_write.figures.overview import overview as overview
+from furbelow.s6_write.figures.piece_view import piece_view
+from furbelow.s6_write.figures.placket import placket
+from furbelow.s6_write.figures.pleats import pleats
+from furbelow.s6_write.figures.quarter_marks import quarter_marks
+from furbelow.s6_write.figures.ring_over_ring import ring_over_ring
+from furbelow.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
+from furbelow.s6_write.figures.shirring import shirring
+from furbelow.s6_write.figures.table_marks import table_marks_figures
+from furbelow.s6_write.figures.tucks import tucks
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.techniques import technique_of
+
+Kind = Callable[[Performed, Run, Phrasing, Numbers], Figure | None]
+
+KINDS: Mapping[str, Kind] = {
+    "pieces": piece_view,
+    "strips": joined_strips,
+    "sewn seam": sewn_seam,
+    "neatened margin": neatened_margin,
+    "turned margin": turned_margin,
+    "overlock tail": overlock_tail,
+    "turned twice": turned_twice,
+    "trimmed edge": trimmed_edge,
+    "french seam": french_seam,
+    "flat felled seam": flat_felled_seam,
+    "lapped seam": lapped_seam,
+    "gathering": gathering,
+    "matching marks": quarter_marks,
+    "ring over ring": ring_over_ring,
+    "layers": layers,
+    "pleats": pleats,
+    "tucks": tucks,
+    "shirring": shirring,
+    "band": band_with_channel,
+    "binding strip": binding_strip,
+    "fitted band": fitted_band,
+    "tape": tape_round_edge,
+    "facing": faced_edge,
+    "bagged edge": bagged_edge,
+    "elastic": drawing_in,
+    "cord": drawstring,
+    "slit": placket,
+    "hang loops": hang_loops,
+    "closed gap": closed_gap,
+    "levelled": levelled,
+}
+
+
+def figures_for(done: Performed, run: Run, say: Phrasing, first: int | None = None) -> tuple[Figure, ...]:
+    """The figures of one step, those of its technique in order; none where the step has nothing to do.
+
+    first: the number of the step's first sentence in the guide, which the callouts stand for; without it there are none.
+    """
+    technique = technique_of(done.step.written)
+    numbers = Numbers(technique.instructions(done, say).actions, first)
+    if not numbers.actions:
+        return ()
+    drawn = []
+    for name in technique.pictures:
+        figure = KINDS[name](done, run, say, numbers)
+        if figure is not None:
+            drawn.append(replace(figure, key=f"step-{done.step.written.index + 1}-{figure.key}"))
+    return tuple(drawn)
+
+
+def cutting_figures(cutting: Cutting, solved: Solved, say: Phrasing) -> tuple[Figure, ...]:
+    """For each cloth: its plan drawn on it, then the guide tapes on the table."""
+    drawn: list[Figure] = []
+    for name in cutting.sheets:
+        plan, material = cutting.sheet(name).plan, solved.materials[name].material
+        cloth = material.about or name.replace("_", " ")
+        drawn += plan_figures(plan, cutting.letters, say, cloth, f"cut-{name}", material.has_right_side)
+        drawn += table_marks_figures(plan, say, cloth, f"tapes-{name}")
+    return tuple(replace(figure, key=_fit(figure.key)) for figure in drawn)
+
+
+def _fit(key: str) -> str:
+    """A key of a-z, 0-9 and - from the maker's name of a cloth."""
+    return "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in key.lower())

@@ -1,0 +1,54 @@
+"""A cord in its casing: both ends out of the gap, bars beside the gap, its length against the casing."""
+
+from __future__ import annotations
+
+from furbelow.garment.bench import Casing
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Performed
+from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.figures.elastic import CasingView
+from furbelow.s6_write.figures.language import ACCENT, HIDDEN, INK, MARGIN, PLAIN, RIGHT_SIDE, SOFT, THICK
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.guide.guide import Figure
+
+
+def drawstring(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+    """The cord through the channel, and the two lengths to one scale."""
+    casing: Casing = done.facts["casing"]
+    sheet = Sheet()
+    sheet.write((8, 0), "The cord in its channel", bold=True)
+    view = CasingView(sheet, casing, 32, say)
+    view.casing()
+    middle, foot = (view.top + view.low) / 2, view.low + 40
+    for gap, way, far in ((view.left, -1, 30.0), (view.right, 1, 370.0)):
+        sheet.line([(far, middle), (gap + 22 * way, middle), (gap - 6 * way, view.low)], INK, THICK, HIDDEN)
+        end = (gap - 16 * way, foot)
+        sheet.line([(gap - 6 * way, view.low), end], INK, 3.0)
+        sheet.disc(end, 4.5, INK)
+        # The bar of zigzag that keeps the gap from tearing further.
+        points = [(gap + (3 if i % 2 else -3), view.low - 14 + 3 * i) for i in range(7)]
+        sheet.line(points, ACCENT, THICK)
+    sheet.callout(
+        (view.right + 34, view.low + 20), numbers.of("bar", "both ends of the gap"), (view.right + 3, view.low)
+    )
+    sheet.callout((view.right + 60, middle - 14), numbers.of("work it through"), (view.right + 60, middle))
+    sheet.callout((view.left - 30, foot - 12), numbers.of("knot both"), (view.left + 12, foot - 2))
+    sheet.across(view.left, view.right, foot + 28, f"gap {say.length(casing.gap)}", view.low + 4, below=True)
+    y = foot + 74
+    sheet.write((8, y), "Lengths, to one scale", bold=True)
+    scale = (sheet.width - 2 * MARGIN) / float(max(casing.length, done.facts["cut"]))
+    y += 14
+    far = MARGIN + float(casing.length) * scale
+    sheet.line([(MARGIN, y), (far, y), (far, y + 12), (MARGIN, y + 12)], INK, PLAIN, fill=RIGHT_SIDE, closed=True)
+    sheet.write((MARGIN, y + 27), f"casing {say.length(casing.length)}")
+    sheet.line([(MARGIN, y + 44), (MARGIN + float(done.facts["cut"]) * scale, y + 44)], INK, 3.0)
+    sheet.write((MARGIN, y + 62), f"cord {say.length(done.facts['cut'])}")
+    sheet.write(
+        (sheet.width / 2, y + 84), "At the middle of the back the cord is sewn to the band.", "middle", colour=SOFT
+    )
+    alt = (
+        f"A cord of {say.length(done.facts['cut'])} in a casing of {say.length(casing.length)}, both ends out of a gap of"
+        f" {say.length(casing.gap)}, each end knotted, a bar of zigzag at both ends of the gap."
+    )
+    return Figure("cord", sheet.svg(), alt, "Both ends come out of the gap and cannot slip back.")

@@ -1,0 +1,219 @@
+"""Elastic: drawn through its casing with the tail held, its ends lapped and sewn, and the gap closed."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.garment.bench import Casing
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Performed, edge_of
+from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.figures.edges import face, wave
+from furbelow.s6_write.figures.language import (
+    ACCENT,
+    ELASTIC,
+    GROUND,
+    HIDDEN,
+    INK,
+    MARGIN,
+    PLAIN,
+    SEAM,
+    SOFT,
+    THICK,
+    THIN,
+)
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.techniques.band_casing import EDGE_STITCH
+from furbelow.techniques.close_gap import PAST
+
+LEFT, RIGHT = 20.0, 380.0
+BEYOND = 16.0  # from the lap to the cross, which has to stay in sight
+PALE = "#e9e5df"  # the other end of the elastic, where the two lie on each other
+FROM_SEAM = Fraction(20)  # from the side seam to the gap, as the casings mark it
+
+
+def drawing_in(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+    """The elastic on its way through, its lap, and its length against the casing."""
+    casing: Casing = done.facts["casing"]
+    width, overlap = done.facts["width"], done.step.mm("overlap")
+    sheet = Sheet()
+    sheet.write((8, 0), "Through the channel", bold=True)
+    view = CasingView(sheet, casing, 32, say)
+    view.casing()
+    gap = (view.left, view.right)
+    band = float(width) * view.scale
+    middle = view.top + (view.low - float(EDGE_STITCH) * view.scale - view.top) / 2
+    # Inside the channel the elastic is hidden by the cloth; its tail hangs out of the gap and is pinned to the band.
+    entry, lead = (gap[0] + gap[1]) / 2, RIGHT - 62
+    inside = [
+        (entry, middle - band / 2),
+        (lead, middle - band / 2),
+        (lead, middle + band / 2),
+        (entry, middle + band / 2),
+    ]
+    sheet.line(inside, INK, PLAIN, HIDDEN)
+    _bodkin(sheet, lead, middle)
+    sheet.arrow((lead - 62, middle), (lead - 24, middle), ACCENT, THICK, 8)
+    sheet.callout((lead - 78, middle), numbers.of("work it", "through"))
+    foot = view.low + 40
+    wide = min(band * 0.8, gap[1] - gap[0] - 8)
+    tail = [(entry - wide / 2, view.low), (entry + wide / 2, view.low), (gap[0] - 26 + wide, foot), (gap[0] - 26, foot)]
+    sheet.line(tail, INK, PLAIN, fill=ELASTIC, closed=True)
+    # The pin goes through the tail below the gap and up into the band.
+    head, tip = (gap[0] - 4, foot - 8), (gap[0] + 16, view.low - 26)
+    sheet.line([head, tip], INK, THICK)
+    sheet.disc(head, 3.5, INK)
+    sheet.callout((head[0] - 46, head[1] - 6), numbers.of("hang out of the gap"), (head[0] - 4, head[1]))
+    sheet.write((LEFT + 6, view.top + 16), say.piece(casing.piece), ground=True)
+    sheet.across(gap[0], gap[1], foot + 20, f"gap {say.length(casing.gap)}", view.low + 4, below=True)
+    y = foot + 62
+    sheet.write((8, y), "Mark the ends", bold=True)
+    y = _marked(sheet, y + 34, overlap, width, say, numbers)
+    y += 28
+    sheet.write((8, y), "Lap the ends and sew", bold=True)
+    y = _lap(sheet, y + 34, overlap, width, say, numbers)
+    sheet.write((8, y + 24), "Lengths at rest, to one scale", bold=True)
+    _beside(sheet, y + 36, casing.length, done.facts["length"], say)
+    alt = (
+        f"Elastic {say.length(width)} wide goes through a gap of {say.length(casing.gap)}, its tail hanging out and pinned to the"
+        f" {say.piece(casing.piece)}; a bodkin"
+        f" is fixed in its other end; a line is drawn"
+        f" {say.length(overlap)} from one end and a cross at the other; the end with the cross lies on the line and is zigzagged; the closed loop is {say.length(done.facts['length'])} in a casing of"
+        f" {say.length(casing.length)}."
+    )
+    return Figure(
+        "elastic",
+        sheet.svg(),
+        alt,
+        "Hold the tail so that it cannot slip inside, and lap the ends so that one lies on the line of the other.",
+    )
+
+
+def closed_gap(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+    """The gap with the row that closes it, over the first row at both ends."""
+    casing = done.before.casings[edge_of(done.step.written, "of")]
+    sheet = Sheet()
+    view = CasingView(sheet, casing, 20, say)
+    view.casing()
+    past = float(PAST) * view.scale
+    y = view.low - float(EDGE_STITCH) * view.scale
+    sheet.line([(view.left - past, y), (view.right + past, y)], ACCENT, 2.6, SEAM)
+    for x in (view.left - past, view.right + past):
+        sheet.lines([[(x, y - 5), (x, y + 5)]], ACCENT, THICK)
+    low = view.low
+    sheet.across(view.left, view.right, low + 24, f"gap {say.length(casing.gap)}", low + 6, below=True)
+    sheet.across(view.right, view.right + past, low + 24, say.about(PAST), low + 6, below=True)
+    sheet.across(view.left - past, view.left, low + 24, say.about(PAST), low + 6, below=True)
+    sheet.callout((view.right + past + 24, y - 24), numbers.of("shut"), (view.right + past, y))
+    sheet.write(
+        (sheet.width / 2, low + 62), "Seen from the side that the row is sewn on, to scale.", "middle", colour=SOFT
+    )
+    alt = f"The gap of {say.length(casing.gap)} closed by a row that runs {say.about(PAST)} over the first one at both ends."
+    return Figure("gap", sheet.svg(), alt, "The closing row begins and ends on the first one.")
+
+
+class CasingView:
+    """A stretch of the casing at its gap, seen from the side of its stitching, to scale."""
+
+    def __init__(self, sheet: Sheet, casing: Casing, top: float, say: Phrasing) -> None:
+        self.sheet, self.top, self.say = sheet, top, say
+        deep = float(casing.width) + 2
+        self.scale = min(2.4, 150 / float(casing.gap), 90 / deep)
+        self.low = top + deep * self.scale
+        middle = (LEFT + RIGHT) / 2
+        self.left, self.right = (middle + side * float(casing.gap) * self.scale / 2 for side in (-1, 1))
+
+    def casing(self) -> None:
+        """The casing with cloth below it, broken off left and right, and its row open at the gap."""
+        foot = self.low + 48
+        cuts = [wave((x, self.top), (x, foot)) for x in (LEFT, RIGHT)]
+        face(self.sheet, [(LEFT, self.top), (RIGHT, self.top), *cuts[1][1:], *reversed(cuts[0])], wrong=False)
+        for cut in cuts:
+            self.sheet.line(cut, SOFT, PLAIN)
+        self.sheet.line([(LEFT, self.top), (RIGHT, self.top)], INK, PLAIN, (9.0, 2.5, 1.5, 2.5))
+        self.sheet.line([(LEFT, self.low), (RIGHT, self.low)], INK, PLAIN)
+        row = self.low - float(EDGE_STITCH) * self.scale
+        self.sheet.line([(LEFT, row), (self.left, row)], INK, THICK, SEAM)
+        self.sheet.line([(self.right, row), (RIGHT, row)], INK, THICK, SEAM)
+        for x in (self.left, self.right):
+            self.sheet.lines([[(x, row - 6), (x, self.low + 6)]], INK, THICK)
+        seam = self.left - float(FROM_SEAM) * self.scale
+        self.sheet.line([(seam, self.top), (seam, foot)], INK, PLAIN)
+        self.sheet.write((seam, self.top - 6), "side seam", "middle", colour=SOFT)
+
+
+def _bodkin(sheet: Sheet, lead: float, y: float) -> None:
+    """A bodkin with the end of the elastic in its eye, seen through the cloth."""
+    body = [(lead - 14, y - 6), (lead + 34, y - 4), (lead + 44, y), (lead + 34, y + 4), (lead - 14, y + 6)]
+    sheet.line(body, INK, THICK, HIDDEN, fill=GROUND, closed=True)
+    sheet.line(
+        [(lead - 8, y - 2.5), (lead + 2, y - 2.5), (lead + 2, y + 2.5), (lead - 8, y + 2.5)], INK, PLAIN, closed=True
+    )
+    sheet.write((lead + 5, y - 13), "bodkin")
+
+
+def _scale(overlap: Fraction, width: Fraction) -> float:
+    return min(4.0, 110 / float(overlap), 60 / float(width))
+
+
+def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Phrasing, numbers: Numbers) -> float:
+    """The two ends before they are lapped: a line across one, a cross at the other, on the same face."""
+    lap, high = float(overlap) * _scale(overlap, width), min(26.0, float(width) * _scale(overlap, width))
+    low, end, start = y + high, 180.0, 210.0
+    sheet.line([(40, y), (end, y), (end, low), (40, low)], INK, PLAIN, fill=ELASTIC)
+    sheet.line([(360, y), (start, y), (start, low), (360, low)], INK, PLAIN, fill=PALE)
+    for x in (40.0, 360.0):
+        sheet.line(wave((x, y), (x, low)), SOFT, PLAIN)
+    sheet.line([(end - lap, y), (end - lap, low)], ACCENT, THICK)
+    sheet.across(end - lap, end, y - 14, say.length(overlap), y - 2)
+    sheet.callout((end - lap - 34, low + 16), numbers.of("draw a line"), (end - lap, low - 4))
+    cross = min(start + lap + BEYOND, 344)
+    _cross(sheet, cross, y + high / 2)
+    sheet.callout((cross - 30, low + 16), numbers.of("draw a cross"), (cross - 4, y + high / 2 + 4))
+    return low + 20
+
+
+def _cross(sheet: Sheet, x: float, y: float) -> None:
+    sheet.lines([[(x - 5, y - 5), (x + 5, y + 5)], [(x - 5, y + 5), (x + 5, y - 5)]], ACCENT, THICK)
+
+
+def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Phrasing, numbers: Numbers) -> float:
+    """The two ends lapped, with two rows of zigzag and one along each end."""
+    scale = _scale(overlap, width)
+    high, lap = float(width) * scale, float(overlap) * scale
+    left, right = 200 - lap / 2, 200 + lap / 2
+    low = y + high
+    sheet.line([(70, y), (right, y), (right, low), (70, low)], INK, PLAIN, fill=ELASTIC)
+    sheet.line([(360, y + 4), (left, y + 4), (left, low + 4), (360, low + 4)], INK, PLAIN, fill=PALE)
+    sheet.line([(right, y + 4), (right, low + 4)], INK, THIN, HIDDEN)
+    for x in (70.0, 360.0):
+        sheet.line(wave((x, y), (x, low + 4)), SOFT, PLAIN)
+    _cross(sheet, right + BEYOND, (y + low) / 2 + 4)
+    for share in (0.33, 0.67):
+        at = y + 4 + high * share
+        count = max(4, round(lap / 5))
+        sheet.line(
+            [(left + 4 + (lap - 8) * i / count, at + (3 if i % 2 else -3)) for i in range(count + 1)], ACCENT, THICK
+        )
+    for x in (left + 4, right - 4):
+        count = max(4, round(high / 5))
+        sheet.line(
+            [(x + (2.5 if i % 2 else -2.5), y + 6 + (high - 6) * i / count) for i in range(count + 1)], ACCENT, PLAIN
+        )
+    sheet.across(left, right, y - 14, say.length(overlap), y - 2)
+    sheet.upright(y, low, 58, say.length(width), 68, "left")
+    sheet.callout((left - 34, low + 18), numbers.of("cut end on the line"), (left, low + 2))
+    sheet.write((left - 16, low + 22), "cut end on the line")
+    sheet.callout((right + 34, y - 14), numbers.of("zigzag over"), (right - 2, y + 10))
+    return low + 24
+
+
+def _beside(sheet: Sheet, y: float, casing: Fraction, loop: Fraction, say: Phrasing) -> None:
+    long = sheet.width - 2 * MARGIN
+    scale = long / float(casing)
+    for top, length, fill, words in ((y, casing, "#f1e3d3", "casing"), (y + 34, loop, ELASTIC, "elastic loop")):
+        end = MARGIN + float(length) * scale
+        sheet.line([(MARGIN, top), (end, top), (end, top + 12), (MARGIN, top + 12)], INK, PLAIN, fill=fill, closed=True)
+        sheet.write((MARGIN, top + 27), f"{words} {say.length(length)}")

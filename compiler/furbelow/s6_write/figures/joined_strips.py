@@ -1,0 +1,81 @@
+"""Strips that are cut in segments: every copy with its own segments and joins, as the cutting plan gives them."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.technique import Performed
+from furbelow.s3_rehearse.run import Run
+from furbelow.s4_cut.cut import letter
+from furbelow.s6_write.figures.edges import edge, face
+from furbelow.s6_write.figures.language import LEADING, MARGIN, SOFT
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.pen import Sheet, width_of
+from furbelow.s6_write.guide.guide import Figure
+
+HIGH = 26.0
+APART = 9.0  # units between the segments of one strip
+
+
+def joined_strips(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+    """Each strip of the step with its segments, lengths to one scale; strips cut alike are drawn once."""
+    pieces = [piece for piece in done.touches if any(len(cut) > 1 for cut in say.lengths.get(piece, ()))]
+    if not pieces:
+        return None
+    longest = max(sum(cut) for piece in pieces for cut in say.lengths[piece])
+    most = max(len(cut) for piece in pieces for cut in say.lengths[piece])
+    sheet = Sheet()
+    scale = (sheet.width - 2 * MARGIN - 8 - APART * (most - 1)) / float(longest)
+    y, told = 0.0, []
+    for piece in pieces:
+        mark = letter(list(say.solved.pieces).index(piece))
+        sheet.write((MARGIN, y), f"{mark}, {say.piece(piece)}", bold=True)
+        y += 8
+        for cut, copies in _alike(say.lengths[piece]).items():
+            joins = say.count(len(cut) - 1, "join") if len(cut) > 1 else "whole, no join"
+            names = listed([f"{mark}{copy}" for copy in copies])
+            sheet.write((MARGIN, y + LEADING), f"{names}: {joins}")
+            _strip(sheet, y + LEADING + 10, mark, copies[0], cut, say, scale)
+            told.append(f"{names} of the {say.piece(piece)}: {joins}, {listed([say.cut(length) for length in cut])}")
+            y += LEADING + 10 + HIGH + 16
+        y += 20
+    sheet.write(
+        (sheet.width / 2, y - 6), "Lengths to one scale, seams included; depths are not.", "middle", colour=SOFT
+    )
+    return Figure(
+        "strips", sheet.svg(), f"{'. '.join(told)}.", "The segments of each strip: sew the ends that face each other."
+    )
+
+
+def _alike(cuts: tuple[tuple[Fraction, ...], ...]) -> dict[tuple[Fraction, ...], list[int]]:
+    """The copies, counted from 1, by how they are cut."""
+    found: dict[tuple[Fraction, ...], list[int]] = {}
+    for copy, cut in enumerate(cuts, 1):
+        found.setdefault(cut, []).append(copy)
+    return found
+
+
+def _strip(
+    sheet: Sheet, y: float, mark: str, copy: int, cut: tuple[Fraction, ...], say: Phrasing, scale: float
+) -> None:
+    left = MARGIN + 4
+    for part, length in enumerate(cut, 1):
+        right = left + float(length) * scale
+        corners = [(left, y), (right, y), (right, y + HIGH), (left, y + HIGH)]
+        face(sheet, corners, wrong=False)
+        for start, end, inward in zip(
+            corners, [*corners[1:], corners[0]], ((0, 1), (-1, 0), (0, -1), (1, 0)), strict=True
+        ):
+            joined = (inward[0] < 0 and part < len(cut)) or (inward[0] > 0 and part > 1)
+            edge(sheet, start, end, "raw", inward, joined)
+        name = f"{mark}{copy}" + (f"·{part}" if len(cut) > 1 else "")
+        length_said = say.cut(length)
+        wide, middle = right - left - 6, (left + right) / 2
+        if width_of(name, True) + width_of(length_said) + 6 <= wide:
+            begin = middle - (width_of(name, True) + 6 + width_of(length_said)) / 2
+            sheet.write((begin, y + HIGH / 2 + 4.5), name, bold=True)
+            sheet.write((begin + width_of(name, True) + 6, y + HIGH / 2 + 4.5), length_said)
+        elif width_of(name, True) <= wide:
+            sheet.write((middle, y + HIGH / 2 + 4.5), name, "middle", bold=True)
+        left = right + APART

@@ -1,0 +1,180 @@
+"""The key to the figures: every pattern and sign once, with its name."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from furbelow.s6_write.figures.edges import break_line, edge, face, left_over, wave
+from furbelow.s6_write.figures.language import (
+    ACCENT,
+    GATHERING,
+    HIDDEN,
+    INK,
+    PLAIN,
+    SEAM,
+    SOFT,
+    THICK,
+)
+from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.figures.section import Section
+from furbelow.s6_write.guide.guide import Figure
+
+Draw = Callable[[Sheet, float, float], None]
+
+ROW = 30.0
+SAMPLE = 62.0
+EDGES = {
+    "raw": "raw: loose threads",
+    "selvedge": "selvedge",
+    "neatened": "neatened: zigzag",
+    "hemmed": "hemmed",
+    "trimmed": "with trim: grey band",
+    "gathered": "gathered: wavy, folds",
+    "sewn": "in a seam",
+    "enclosed": "enclosed: thick dots",
+    "fold": "fold: dash and dot",
+}
+
+
+def how_to_read() -> Figure:
+    """All that the figures of every guide are drawn with; the same for every garment."""
+    sheet = Sheet()
+    y = _table(sheet, 0, "Edges of cloth", [(_edge_of(pattern), name) for pattern, name in EDGES.items()])
+    groups = {
+        "Faces of cloth": (
+            (_right_side, "right side: plain"),
+            (_wrong_side, "wrong side: hatched"),
+            (_left_over, "stays over: crossed"),
+            (_hidden, "behind the cloth: dots"),
+        ),
+        "Cut through, seen from the side": (
+            (_cut, "two cloths, one stitch"),
+            (_cut_wrong, "hatched: wrong side"),
+            (_cut_gathered, "gathered cloth"),
+            (_overcast, "neatened cut edges"),
+        ),
+        "Stitches and things": (
+            (_seam, "seam, topstitching"),
+            (_gathering, "longest stitch"),
+            (_elastic, "elastic"),
+            (_pin, "pin"),
+        ),
+        "Signs": (
+            (_changed, "red, thick: this step"),
+            (_callout, "see that sentence"),
+            (_mark, "matching mark"),
+            (_length, "a length"),
+            (_left_out, "middle left out"),
+        ),
+    }
+    for title, signs in groups.items():
+        y = _table(sheet, y + 14, title, signs)
+    names = [*EDGES.values(), *(name for group in groups.values() for _, name in group)]
+    said = "; ".join(names)
+    alt = f"The {len(names)} patterns and signs of the figures, each with its name: {said}."
+    return Figure(
+        "how-to-read", sheet.svg(), alt, "How to read the figures. Every colour has a pattern or a word beside it."
+    )
+
+
+def _table(sheet: Sheet, y: float, title: str, rows: Sequence[tuple[Draw, str]]) -> float:
+    """A heading with its samples in two columns; where the next heading goes."""
+    sheet.write((8, y), title, bold=True)
+    for index, (draw, name) in enumerate(rows):
+        x, low = 8 + 198 * (index % 2), y + 20 + ROW * (index // 2)
+        draw(sheet, x, low)
+        sheet.write((x + SAMPLE + 6, low + 11), name)
+    return y + 20 + ROW * -(-len(rows) // 2)
+
+
+def _edge_of(pattern: str) -> Draw:
+    def draw(sheet: Sheet, x: float, y: float) -> None:
+        face(sheet, [(x, y), (x + SAMPLE, y), (x + SAMPLE, y + 15), (x, y + 15)], wrong=False)
+        edge(sheet, (x, y), (x + SAMPLE, y), pattern, (0, 1))
+
+    return draw
+
+
+def _box(x: float, y: float) -> list[tuple[float, float]]:
+    return [(x, y - 2), (x + SAMPLE, y - 2), (x + SAMPLE, y + 16), (x, y + 16)]
+
+
+def _right_side(sheet: Sheet, x: float, y: float) -> None:
+    face(sheet, _box(x, y), wrong=False)
+
+
+def _wrong_side(sheet: Sheet, x: float, y: float) -> None:
+    face(sheet, _box(x, y), wrong=True)
+    sheet.line(_box(x, y), SOFT, 0.8, closed=True)
+
+
+def _left_over(sheet: Sheet, x: float, y: float) -> None:
+    left_over(sheet, _box(x, y))
+
+
+def _hidden(sheet: Sheet, x: float, y: float) -> None:
+    sheet.line([(x, y + 6), (x + SAMPLE, y + 6)], INK, PLAIN, HIDDEN)
+
+
+def _seam(sheet: Sheet, x: float, y: float) -> None:
+    sheet.line([(x, y + 6), (x + SAMPLE, y + 6)], INK, PLAIN, SEAM)
+
+
+def _gathering(sheet: Sheet, x: float, y: float) -> None:
+    sheet.line([(x, y + 6), (x + SAMPLE, y + 6)], INK, THICK, GATHERING)
+
+
+def _cut(sheet: Sheet, x: float, y: float) -> None:
+    cut = Section(sheet, (x, y + 13), 1)
+    cut.ply([cut.at(0, 0), cut.at(SAMPLE, 0)])
+    cut.ply([cut.at(0, 1), cut.at(SAMPLE, 1)])
+    cut.stitch(SAMPLE / 2, 0, 1, worked=False)
+
+
+def _cut_wrong(sheet: Sheet, x: float, y: float) -> None:
+    cut = Section(sheet, (x, y + 7), 1)
+    cut.ply([cut.at(0, 0), cut.at(SAMPLE, 0)], 1)
+
+
+def _cut_gathered(sheet: Sheet, x: float, y: float) -> None:
+    cut = Section(sheet, (x, y + 7), 1)
+    cut.ply([cut.at(0, 0), cut.at(SAMPLE, 0)], gathered=True)
+
+
+def _overcast(sheet: Sheet, x: float, y: float) -> None:
+    cut = Section(sheet, (x, y + 13), 1)
+    for level in (0, 1):
+        cut.ply([cut.at(0, level), cut.at(SAMPLE - 8, level)])
+    cut.overcast(SAMPLE - 8, 0, 1, worked=False)
+
+
+def _elastic(sheet: Sheet, x: float, y: float) -> None:
+    Section(sheet, (x, y + 7), 1).bar(0, SAMPLE, 0)
+
+
+def _pin(sheet: Sheet, x: float, y: float) -> None:
+    sheet.line([(x + 10, y + 6), (x + SAMPLE - 10, y + 6)], INK, PLAIN)
+    sheet.disc((x + 10, y + 6), 2.8, INK)
+
+
+def _mark(sheet: Sheet, x: float, y: float) -> None:
+    sheet.line([(x, y + 8), (x + SAMPLE, y + 8)], INK, PLAIN)
+    for share in (0.25, 0.75):
+        sheet.line([(x + SAMPLE * share, y), (x + SAMPLE * share, y + 14)], ACCENT, THICK)
+
+
+def _left_out(sheet: Sheet, x: float, y: float) -> None:
+    for side in (-4, 4):
+        break_line(sheet, wave((x + SAMPLE / 2 + side, y - 5), (x + SAMPLE / 2 + side, y + 17)))
+
+
+def _changed(sheet: Sheet, x: float, y: float) -> None:
+    edge(sheet, (x, y + 4), (x + SAMPLE, y + 4), "sewn", (0, 1), worked=True)
+
+
+def _callout(sheet: Sheet, x: float, y: float) -> None:
+    sheet.callout((x + SAMPLE / 2, y + 6), 12)
+
+
+def _length(sheet: Sheet, x: float, y: float) -> None:
+    sheet.across(x + 4, x + SAMPLE - 4, y + 8, "", y - 3)

@@ -1,0 +1,148 @@
+"""The whole garment, layer beside layer, with its finished measures."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.garment.bench import Edge
+from furbelow.garment.phrasing import Phrasing
+from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.figures.edges import edge, face
+from furbelow.s6_write.figures.hanging import chains, edge_now, layered
+from furbelow.s6_write.figures.language import LEADING, SOFT, THIN, pattern_of
+from furbelow.s6_write.figures.pen import Sheet, broken, shortened, spread
+from furbelow.s6_write.guide.guide import Figure
+
+DEEP = 210.0  # units for the longest layer
+FINEST = 0.45
+
+
+def overview(run: Run, say: Phrasing) -> Figure:
+    """The garment as it is after the last step, each layer by itself, heights to one scale."""
+    bench = run.final
+    found = chains(bench, bench.cloths)
+    columns = 2 if len(found) > 1 else 1
+    room = 384.0 / columns
+    upright = min(FINEST, DEEP / float(max(run.drops.values())))
+    longest = max(
+        _length(run, edge_now(bench, f"{piece}.{side}")) for piece in bench.cloths for side in ("top", "bottom")
+    )
+    level = min(upright, (120.0 if columns == 2 else 250.0) / float(longest))
+    sheet, y, told = Sheet(), 0.0, []
+    for start in range(0, len(found), columns):
+        low = y
+        for column, chain in enumerate(found[start : start + columns]):
+            layer = _Layer(sheet, run, say, chain, 8 + column * room, room - 8, upright, level)
+            name = _name(run, say, chain, start + column, len(found))
+            reached, words = layer.draw(y, name)
+            low = max(low, reached)
+            told.append(words)
+        y = low + 34
+    widths = "Heights to one scale; widths in proportion to each other." if level < upright else "To scale, laid flat."
+    sheet.write((sheet.width / 2, y - 8), widths, "middle", colour=SOFT)
+    for casing in bench.casings.values():
+        if casing.elastic:
+            rest, full = say.length(casing.elastic_length), say.length(casing.length)
+            sheet.write((sheet.width / 2, y + 10), f"Waist: {rest} at rest; {full} of cloth.", "middle")
+            told.append(f"The waist is {rest} at rest and holds {full} of cloth.")
+    longest_layer = say.length(max(run.drops.values()))
+    return Figure(
+        "overview",
+        sheet.svg(),
+        f"{run.solved.spec.title}, {longest_layer} long. {' '.join(told)}",
+        f"The finished garment, {longest_layer} long.",
+    )
+
+
+class _Layer:
+    """One chain of pieces from the top down."""
+
+    def __init__(
+        self,
+        sheet: Sheet,
+        run: Run,
+        say: Phrasing,
+        chain: tuple[str, ...],
+        left: float,
+        room: float,
+        upright: float,
+        level: float,
+    ) -> None:
+        self.sheet, self.run, self.say, self.chain = sheet, run, say, chain
+        self.left, self.room, self.upright, self.level = left, room, upright, level
+        self.middle = left + (62 if room < 200 else 128)
+        self.labels = left + (126 if room < 200 else 268)
+
+    def draw(self, y: float, name: str) -> tuple[float, str]:
+        run, say, bench = self.run, self.say, self.run.final
+        head = y
+        for row in broken(name, self.room, bold=True):
+            self.sheet.write((self.left, head), row, bold=True)
+            head += LEADING
+        top = y + 2 * LEADING + 12
+        places = []
+        for piece in self.chain:
+            start = top + float(run.hangs[piece]) * self.upright
+            high = max(float(bench.depth(piece)) * self.upright, 5.0)
+            self._piece(piece, start, start + high)
+            places.append((piece, start, start + high))
+        reached = self._label(places, top - 16)
+        last, low = self.chain[-1], places[-1][2]
+        hem = edge_now(bench, f"{last}.bottom")
+        drop = say.length(run.drops[last])
+        y = max(low, 0) + 18
+        self.sheet.write((self.middle, y), f"hem {say.length(hem.set_length)} round", "middle")
+        self.sheet.write((self.middle, y + LEADING), f"{drop} from the top", "middle")
+        words = f"{name}: {', '.join(f'{say.piece(piece)} {say.length(bench.depth(piece))} deep' for piece in self.chain)}, reaching {drop} from the top, hem {say.length(hem.set_length)} round."
+        return max(y + LEADING, reached), words
+
+    def _piece(self, piece: str, y: float, low: float) -> None:
+        bench = self.run.final
+        top, bottom = (edge_now(bench, f"{piece}.{side}") for side in ("top", "bottom"))
+        above, below = (float(_length(self.run, each)) * self.level / 2 for each in (top, bottom))
+        if bench.cloths[piece].folded:
+            below = above
+        corners = [
+            (self.middle - above, y),
+            (self.middle + above, y),
+            (self.middle + below, low),
+            (self.middle - below, low),
+        ]
+        face(self.sheet, corners, wrong=False)
+        pattern = "fold" if bench.cloths[piece].folded else pattern_of(top)
+        edge(self.sheet, corners[0], corners[1], pattern, (0, 1))
+        edge(self.sheet, corners[3], corners[2], pattern_of(bottom), (0, -1))
+        for start, end, inward in ((corners[0], corners[3], 1.0), (corners[1], corners[2], -1.0)):
+            edge(self.sheet, start, end, "fold", (inward, 0))
+
+    def _label(self, places: list[tuple[str, float, float]], top: float) -> float:
+        room = self.left + self.room - self.labels
+        rows = [
+            [
+                shortened(row, room)
+                for row in (*broken(self.say.piece(piece), room), self.say.length(self.run.final.depth(piece)))
+            ]
+            for piece, _, _ in places
+        ]
+        heights = [LEADING * len(row) + 4 for row in rows]
+        middles = spread([(low + high) / 2 for _, low, high in places], heights, top, places[-1][2])
+        for (piece, low, high), lines, middle in zip(places, rows, middles, strict=True):
+            half = float(_length(self.run, edge_now(self.run.final, f"{piece}.top"))) * self.level / 2
+            self.sheet.line([(self.labels - 4, middle), (self.middle + half, (low + high) / 2)], SOFT, THIN)
+            y = middle - LEADING * len(lines) / 2 + 11
+            for words in lines:
+                self.sheet.write((self.labels, y), words)
+                y += LEADING
+        return middles[-1] + heights[-1] / 2
+
+
+def _length(run: Run, each: Edge) -> Fraction:
+    return each.set_length / 2 if run.final.ring(each) else each.set_length
+
+
+def _name(run: Run, say: Phrasing, chain: tuple[str, ...], index: int, count: int) -> str:
+    layers = layered(run.final, chain[-1])
+    alike = f", {layers} layers alike" if layers > 1 else ""
+    if count == 1:
+        return f"The garment{alike}"
+    return f"{'Outside' if index == 0 else 'Inside' if index == count - 1 else 'Between'}{alike}"

@@ -1,0 +1,124 @@
+"""Two rings that are sewn together: one slipped over the other, which face is where, edges level."""
+
+from __future__ import annotations
+
+from math import cos, pi, sin
+
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Performed, edge_of
+from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.figures.edges import face
+from furbelow.s6_write.figures.hanging import edge_now
+from furbelow.s6_write.figures.language import ACCENT, FOLD, HEAVY, INK, LEADING, PLAIN, SOFT, THIN
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.pen import Point, Sheet
+from furbelow.s6_write.guide.guide import Figure
+
+MIDDLE = 270.0
+WORDS = 142.0  # units for the words at the left
+INNER, OUTER, HEM = 62.0, 72.0, 104.0  # half widths: the ring inside, the one outside, the hem of the one inside
+ROUND = 0.16  # height of a mouth for its width
+SEAM_AT = -0.4  # where the side seams lie, of a half width
+
+
+def ring_over_ring(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+    """Both rings apart, then one over the other; None where the edges are flat."""
+    before = done.before
+    edge, to = before.edge(edge_of(done.step.written, "edge")), before.edge(edge_of(done.step.written, "to"))
+    if not before.ring(to):
+        return None
+    over, inside = say.the(to.pieces), say.the(edge.pieces)
+    side = f"{to.name.rpartition('.')[2]} edge" if "." in to.name else "edge to sew"
+    drawn_in = bool(edge_now(before, edge.name).gathered)
+    sheet = Sheet()
+    sheet.write((8, 0), "Slip one ring over the other", bold=True)
+    _words(sheet, 44, _upper(over), f"inside out, upside down: its {side} is up")
+    _ring(sheet, 34, 92, OUTER, OUTER, wrong=True)
+    _mouth_front(sheet, 34, OUTER, False)
+    sheet.arrow((MIDDLE, 106), (MIDDLE, 136), ACCENT, 2.4, 10)
+    sheet.callout((MIDDLE + 24, 118), numbers.of("slip", "over"))
+    _words(sheet, 176, _upper(inside), "right side out")
+    _ring(sheet, 160, 226, INNER, HEM, wrong=False)
+    _mouth_front(sheet, 160, INNER, drawn_in)
+    sheet.callout((MIDDLE + HEM + 12, 182), numbers.of("right side out"), (MIDDLE + INNER + 8, 188))
+    top = 300.0
+    sheet.write((8, top - 36), "Both cut edges level, right sides together", bold=True)
+    _ellipse(sheet, top, OUTER, wrong=False)
+    _ellipse(sheet, top, INNER, wrong=True)
+    _body(sheet, top, top + 106, INNER, HEM, wrong=False)
+    _body(sheet, top, top + 58, OUTER, OUTER, wrong=True)
+    _mouth_front(sheet, top, INNER, drawn_in)
+    _mouth_front(sheet, top, OUTER, False)
+    _label(sheet, top + 2, "both cut edges, to pin and sew", (MIDDLE - OUTER, top), True)
+    _label(sheet, top + 44, f"wrong side of {over}", (MIDDLE - OUTER, top + 40), False)
+    _label(sheet, top + 92, f"right side of {inside}", (MIDDLE - 0.85 * HEM, top + 92), False)
+    sheet.callout(
+        (MIDDLE + OUTER + 30, top + 26), numbers.of("match the side seams"), (MIDDLE + SEAM_AT * OUTER, top + 26)
+    )
+    low = sheet.bottom + LEADING + 8
+    sheet.write(
+        (sheet.width / 2, low), "Not to scale. The lines down the rings are the side seams.", "middle", colour=SOFT
+    )
+    length = say.length(to.set_length)
+    alt = (
+        f"{_upper(over)}, inside out and upside down, slips over {inside}, right side out, until both edges, each {length} round,"
+        f" are level: outside the wrong side of {over} is seen, below it the right side of {inside}; the side seams meet."
+    )
+    return Figure("rings", sheet.svg(), alt, f"How {over} and {inside} lie before they are pinned.")
+
+
+def _upper(words: str) -> str:
+    return f"{words[0].upper()}{words[1:]}"
+
+
+def _words(sheet: Sheet, y: float, name: str, how: str) -> None:
+    y = sheet.paragraph((8, y), name, WORDS, bold=True)
+    sheet.paragraph((8, y), how, WORDS)
+
+
+def _label(sheet: Sheet, y: float, words: str, to: Point, worked: bool) -> None:
+    low = sheet.paragraph((8, y), words, WORDS, bold=worked, colour=ACCENT if worked else INK)
+    middle = (y + low - LEADING) / 2 - 4
+    sheet.line([(WORDS + 12, middle), to], ACCENT if worked else SOFT, THIN)
+
+
+def _curve(y: float, half: float, front: bool) -> list[Point]:
+    """The near or the far half of a mouth, from left to right."""
+    way = 1 if front else -1
+    return [(MIDDLE - half * cos(pi * i / 24), y + way * half * ROUND * sin(pi * i / 24)) for i in range(25)]
+
+
+def _ellipse(sheet: Sheet, y: float, half: float, wrong: bool) -> None:
+    face(sheet, [*_curve(y, half, False), *reversed(_curve(y, half, True))], wrong)
+    sheet.line(_curve(y, half, False), INK, PLAIN)
+
+
+def _body(sheet: Sheet, y: float, low: float, half: float, below: float, wrong: bool) -> None:
+    foot = _curve(low, below, True)
+    face(sheet, [*_curve(y, half, True), *reversed(foot)], wrong)
+    sheet.line(foot, INK, PLAIN)
+    for way in (-1, 1):
+        sheet.line([(MIDDLE + way * half, y), (MIDDLE + way * below, low)], INK, PLAIN, FOLD)
+    rise = (1 - SEAM_AT**2) ** 0.5 * ROUND
+    sheet.line([(MIDDLE + SEAM_AT * half, y + rise * half), (MIDDLE + SEAM_AT * below, low + rise * below)], INK, 1.8)
+
+
+def _ring(sheet: Sheet, y: float, low: float, half: float, below: float, wrong: bool) -> None:
+    _ellipse(sheet, y, half, not wrong)
+    _body(sheet, y, low, half, below, wrong)
+
+
+def _mouth_front(sheet: Sheet, y: float, half: float, drawn_in: bool) -> None:
+    """The edge that is sewn, with short folds below it where it is gathered."""
+    curve = _curve(y, half, True)
+    sheet.line(curve, ACCENT, HEAVY)
+    sheet.line(_curve(y, half, False), ACCENT, 1.6)
+    if drawn_in:
+        sheet.lines(
+            [
+                [(x, at + 3), (x + (x - MIDDLE) * 0.05, at + (14 if i % 2 else 9))]
+                for i, (x, at) in enumerate(curve[1:-1])
+            ],
+            INK,
+            THIN,
+        )

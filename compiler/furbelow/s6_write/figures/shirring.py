@@ -1,0 +1,53 @@
+"""Shirring: where the rows of elastic thread lie, and how far they draw the cloth in."""
+
+from __future__ import annotations
+
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Performed, edge_of
+from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.figures.edges import edge, face, wave
+from furbelow.s6_write.figures.language import ACCENT, INK, MARGIN, PLAIN, RIGHT_SIDE, SOFT, THICK, pattern_of
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.guide.guide import Figure
+
+LEFT, RIGHT = 96.0, 372.0
+MOST = 8
+
+
+def shirring(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+    """The rows to scale, and the edge stretched and at rest to one scale."""
+    worked = done.before.edge(edge_of(done.step.written, "edge"))
+    first, spacing, rows = done.step.mm("from edge"), done.step.mm("spacing"), done.facts["rows"]
+    drawn = min(rows, MOST)
+    scale = min(4.0, 130 / float(first + spacing * (drawn - 1)))
+    sheet = Sheet()
+    sheet.write((8, 0), "Rows on the right side", bold=True)
+    top, last = 20.0, 20 + float(first + spacing * (drawn - 1)) * scale
+    foot = last + 24
+    cuts = [wave((x, top), (x, foot)) for x in (LEFT, RIGHT)]
+    face(sheet, [*cuts[1], *reversed(cuts[0])], wrong=False)
+    for cut in cuts:
+        sheet.line(cut, SOFT, PLAIN)
+    edge(sheet, (LEFT, top), (RIGHT, top), pattern_of(worked), (0, 1))
+    for index in range(drawn):
+        y = top + float(first + spacing * index) * scale
+        sheet.line([(LEFT + 3, y), (RIGHT - 3, y)], ACCENT, THICK, (7.0, 3.0))
+    sheet.upright(top, top + float(first) * scale, LEFT - 16, say.length(first), LEFT - 2, "left")
+    if drawn > 1:
+        sheet.upright(last - float(spacing) * scale, last, LEFT - 16, say.length(spacing), LEFT - 2, "left")
+    sheet.callout((RIGHT - 60, (top + last) / 2), numbers.of("sew each line"))
+    y = foot + 28
+    sheet.write((8, y), f"{rows} rows draw it in, to one scale", bold=True)
+    long = sheet.width - 2 * MARGIN
+    for length, words in ((worked.cloth_length, "stretched"), (done.facts["length"], "at rest")):
+        y += 14
+        end = MARGIN + long * float(length / worked.cloth_length)
+        sheet.line([(MARGIN, y), (end, y), (end, y + 12), (MARGIN, y + 12)], INK, PLAIN, fill=RIGHT_SIDE, closed=True)
+        y += 27
+        sheet.write((MARGIN, y), f"{words} {say.length(length)}")
+    alt = (
+        f"{rows} rows of elastic thread, the first {say.length(first)} from the edge and then every {say.length(spacing)}, draw"
+        f" {say.length(worked.cloth_length)} in to {say.length(done.facts['length'])}."
+    )
+    return Figure("shirring", sheet.svg(), alt, f"{rows} rows, the first {say.length(first)} from the edge.")

@@ -1,0 +1,145 @@
+"""Where the guide tapes lie on the table: every distance from the same fold or edge, so that errors do not add up."""
+
+from __future__ import annotations
+
+from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.s4_cut.marks import Mark, table_marks
+from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s6_write.figures.edges import edge, face
+from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, SOFT, THICK, THIN
+from furbelow.s6_write.figures.pen import Point, Sheet, shortened, spread, width_of
+from furbelow.s6_write.guide.guide import Figure
+
+LEFT = 96.0
+LONG, SHORT = 140.0, 16.0  # units for the length of the cloth; of a long section only so much is drawn
+DEEP = 170.0  # units for the width of the cloth as it lies
+FINEST = 0.35
+ACROSS = 60.0  # units for the length of tapes across the table, cut short
+TALL = 620.0  # units of one figure, where sections allow it
+
+
+def table_marks_figures(plan: CuttingPlan, say: Phrasing, cloth: str, key: str) -> tuple[Figure, ...]:
+    """The tapes for each section of lanes in turn, as many in a figure as are easily read.
+
+    A section with the tapes of the one before is named with it.
+    """
+    groups: list[tuple[list[int], tuple[Mark, ...]]] = []
+    for number, section in enumerate(plan.sections, 1):
+        if section.panels:
+            continue  # their places stand in the drawing of the section
+        marks = table_marks(section)
+        if groups and groups[-1][1] == marks:
+            groups[-1][0].append(number)
+        else:
+            groups.append(([number], marks))
+    lying = plan.usable_width / (2 if plan.folded else 1)
+    deepest = max([mark.distance for _, marks in groups for mark in marks] + [lying])
+    scale = min(FINEST, DEEP / float(deepest))
+    figures: list[Figure] = []
+    sheet, y, told = Sheet(), 0.0, list[str]()
+    caption = (
+        f"Guide tapes on the table for the {cloth}, their distances to scale. Cut along the thick line of each tape, its"
+        " far side."
+    )
+    for numbers, marks in groups:
+        across = plan.sections[numbers[0] - 1].across
+        if told and y + (ACROSS if across else float(lying) * scale) > TALL:
+            figures.append(Figure(_key(key, figures), sheet.svg(), " ".join(told), caption))
+            sheet, y, told = Sheet(), 0.0, []
+        start = "left end of the table" if across else "near edge of the table"
+        named = f"Section{'s' if len(numbers) > 1 else ''} {listed([str(number) for number in numbers])}"
+        sheet.write((8, y), named, bold=True)
+        beside = 13 + width_of(named, True)
+        sheet.write((beside, y), shortened(f"tapes measured from the {start}", sheet.width - beside - 8))
+        if across:
+            y = _tapes_across(sheet, y + 38, marks, say) + 34
+        else:
+            right = LEFT + min(LONG, max(SHORT, float(plan.sections[numbers[0] - 1].length) * scale))
+            y = _tapes_along(sheet, y + 38, float(lying) * scale, right, marks, scale, say, plan.folded) + 34
+        rows = listed([f"{say.length(mark.distance)} ({_lanes(mark)})" for mark in marks])
+        told.append(f"{named}: tapes at {rows} from the {start}.")
+    if told:
+        figures.append(Figure(_key(key, figures), sheet.svg(), " ".join(told), caption))
+    return tuple(figures)
+
+
+def _key(key: str, before: list[Figure]) -> str:
+    return f"{key}-{len(before) + 1}" if before else key
+
+
+def _tapes_along(
+    sheet: Sheet,
+    y: float,
+    high: float,
+    right: float,
+    marks: tuple[Mark, ...],
+    scale: float,
+    say: Phrasing,
+    folded: bool,
+) -> float:
+    """The cloth as it lies before the maker, its fold or edge on the near edge of the table; how far down that reaches."""
+    low = y + high
+    sheet.line(
+        [(LEFT - 14, low), (LEFT - 14, y - 16), (right + 14, y - 16), (right + 14, low)], SOFT, THIN, closed=True
+    )
+    face(sheet, [(LEFT, y), (right, y), (right, low), (LEFT, low)], wrong=False)
+    sheet.line([(LEFT, low), (LEFT, y), (right, y), (right, low)], INK, PLAIN, closed=True)
+    if folded:
+        # The layer below shows at the open edge.
+        sheet.line([(LEFT + 3, y), (LEFT + 3, y - 3), (right, y - 3)], INK, PLAIN)
+        edge(sheet, (LEFT, low), (right, low), "fold", (0, -1), worked=True)
+    for mark in marks:
+        _tape(
+            sheet,
+            [(LEFT - 22, low - float(mark.distance) * scale), (right + 22, low - float(mark.distance) * scale)],
+            (0, 3),
+        )
+    heights = [LEADING] * len(marks)
+    upwards = marks[::-1]  # words are spread from the top of the sheet down
+    places = spread([low - float(mark.distance) * scale + 1 for mark in upwards], heights, y - 8, low + 2)
+    for mark, middle in zip(upwards, places, strict=True):
+        sheet.line([(right + 22, low - float(mark.distance) * scale), (right + 30, middle)], SOFT, THIN)
+        sheet.write((right + 33, middle + 4.5), say.length(mark.distance), bold=True)
+        sheet.write((right + 38 + width_of(say.length(mark.distance), True), middle + 4.5), _lanes(mark))
+    between = spread([low - float(mark.distance - mark.depth / 2) * scale for mark in upwards], heights, y - 8, low + 2)
+    for mark, middle in zip(upwards, between, strict=True):
+        at = low - float(mark.distance - mark.depth / 2) * scale
+        sheet.line([(LEFT - 12, middle), (LEFT - 1, at)], SOFT, THIN)
+        half = " half" if mark.on_fold else ""
+        sheet.write((LEFT - 26, middle + 4.5), f"{say.length(mark.depth)}{half}", "end")
+    below = max([low, *places, *between]) + 20  # many words reach further down than the cloth
+    level = "fold" if folded else "cut edge"
+    sheet.write((8, below), f"near edge of the table, {level} level with it", colour=SOFT)
+    return below
+
+
+def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], say: Phrasing) -> float:
+    """The cloth along the table, its cut end level with the left end; tapes numbered, their distances listed below."""
+    left, right, low = 20.0, sheet.width - 20.0, y + ACROSS
+    scale = (right - left) / float(marks[-1].distance)
+    sheet.line([(left, y - 8), (right + 12, y - 8), (right + 12, low + 8), (left, low + 8)], SOFT, THIN, closed=True)
+    face(sheet, [(left, y), (right, y), (right, low), (left, low)], wrong=False)
+    sheet.line([(left, low), (left, y), (right, y), (right, low)], INK, PLAIN, closed=True)
+    for number, mark in enumerate(marks, 1):
+        at = left + float(mark.distance) * scale
+        _tape(sheet, [(at, y - 14), (at, low + 14)], (-3, 0))
+        sheet.write((at - float(mark.depth) * scale / 2, (y + low) / 2 + 4.5), str(number), "middle", bold=True)
+    sheet.write((left, low + 30), "left end of the table, cut end level with it", colour=SOFT)
+    row = low + 30
+    for number, mark in enumerate(marks, 1):
+        row += LEADING
+        sheet.write((left, row), f"{number}:")
+        sheet.write((left + 22, row), say.length(mark.distance), bold=True)
+        x = left + 27 + width_of(say.length(mark.distance), True)
+        sheet.write((x, row), f"{_lanes(mark)}, {say.length(mark.depth)} wide")
+    return row
+
+
+def _tape(sheet: Sheet, far_side: list[Point], near: Point) -> None:
+    """A tape with its far side thick; `near` leads from there over the width of the tape."""
+    sheet.line(far_side, INK, THICK)
+    sheet.line([(x + near[0], y + near[1]) for x, y in far_side], INK, PLAIN, (2, 3))
+
+
+def _lanes(mark: Mark) -> str:
+    return f"lane{'s' if len(mark.lanes) > 1 else ''} {listed([str(lane) for lane in mark.lanes])}"

@@ -1,0 +1,336 @@
+"""A set of files put into a folder whole or not at all, without harm to what a person keeps there.
+
+Each file is written beside its place under a passing name, brought safely to the disk, and then renamed; so at any
+moment, and after any crash, each file is whole, old or new. The list `furbelow.json` says by their hashes which
+files are ours. It is written twice: before the first rename, as not complete, with what stands there and what is
+coming, and at the end, as complete. A file that stands in neither column is a person's own and is kept.
+"""
+
+from __future__ import annotations
+
+import errno
+import hashlib
+import json
+import os
+import re
+import stat
+from collections.abc import Collection, Iterable, Iterator, Mapping
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from furbelow.diagnose.fault import Fault, Staged
+
+LIST_NAME = "furbelow.json"
+
+_LIST_FORMAT = 1
+_FILES_AT_ONCE = 8
+_LONGEST_LIST = 4 * 1024 * 1024
+_PASSING = re.compile(r"\.furbelow-[0-9]+-[0-9]+\.part")
+_PLAIN_PART = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,99}")
+# Names that stand for devices on some systems, whatever their ending. Source: Microsoft, "Naming Files, Paths, and
+# Namespaces".
+_DEVICE = re.compile(r"(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\..*)?")
+
+
+def write_folder(
+    folder: Path, files: Mapping[str, bytes], *, replace: bool = False, working: Collection[str] = ()
+) -> Staged[tuple[str, ...]]:
+    """The names that were written anew; those whose bytes stood there already are left untouched.
+
+    files: contents by name. A name is plain letters, or one folder and a plain name, as in `figures/hem.svg`.
+    replace: whether a file that a person edited, or put there, may be written over.
+    working: names of files of ours that hold nothing to read or edit; damaged ones are written over.
+    Files of an earlier set that the new one lacks are removed, unless edited.
+    Fails, with the folder as it was: FB650 name, FB651 link or other thing that is no file, FB652 file not ours,
+    FB653 file edited, FB654 folder can't be written, FB655 a stop half way (each file is whole; run again).
+    """
+    faults = _name_faults(files)
+    if faults:
+        return Staged(None, faults)
+    missing = [place for place in (folder, *folder.parents) if not _is_there(place)]
+    written = _written(folder, files, replace, working)
+    if written.value is None:
+        for place in missing:
+            with suppress(OSError):
+                place.rmdir()
+    return written
+
+
+def _written(
+    folder: Path, files: Mapping[str, bytes], replace: bool, working: Collection[str]
+) -> Staged[tuple[str, ...]]:
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        standing = _look(folder, files)
+        _clear_left_over(folder, (*files, *standing.known))
+    except OSError as error:
+        return Staged(None, (_not_written(folder, error),))
+    faults = (*standing.faults, *(() if replace else standing.kept(folder, files, working)))
+    if faults:
+        return Staged(None, faults)
+
+    wanted = {name: _hash(content) for name, content in files.items()}
+    new = {name: content for name, content in files.items() if standing.hashes.get(name) != wanted[name]}
+    gone = {name: is_now for name, is_now in standing.hashes.items() if name not in files and standing.is_ours(name)}
+    if not new and not gone and standing.complete:
+        return Staged(())
+    started = False
+    try:
+        with _passing_files(folder, new) as passing:
+            ours = {name: is_now for name, is_now in standing.hashes.items() if name in files or name in gone}
+            _put_list(folder, {"complete": False, "files": ours, "coming": wanted})
+            started = True
+            for name, path in passing.items():
+                os.replace(path, folder / name)
+            for name in gone:
+                (folder / name).unlink()
+                _remove_if_empty(folder, name)
+            _put_list(folder, {"complete": True, "files": wanted})
+            for place in {folder, *((folder / name).parent for name in new)}:
+                _settle(place)
+    except OSError as error:
+        return Staged(None, (_stopped_half_way(folder, error) if started else _not_written(folder, error),))
+    return Staged(tuple(sorted(new)))
+
+
+@dataclass
+class _Standing:
+    """What lies in the folder: the hash of each file that matters, and the hashes that make it ours."""
+
+    hashes: dict[str, str] = field(default_factory=dict)
+    known: dict[str, set[str]] = field(default_factory=dict)
+    complete: bool = False
+    faults: tuple[Fault, ...] = ()
+
+    def is_ours(self, name: str) -> bool:
+        return self.hashes.get(name) in self.known.get(name, set())
+
+    def kept(self, folder: Path, files: Mapping[str, bytes], working: Collection[str]) -> tuple[Fault, ...]:
+        """A fault for each file of a person's own that would be lost."""
+        return tuple(
+            _edited(folder / name) if name in self.known else _foreign(folder / name)
+            for name, content in files.items()
+            if name in self.hashes and not self.is_ours(name) and self.hashes[name] != _hash(content)
+            if not (name in working and name in self.known)
+        )
+
+
+def _look(folder: Path, files: Mapping[str, bytes]) -> _Standing:
+    """Reads the list and hashes what it names and what would be written. Follows no link."""
+    standing = _Standing()
+    faults: list[Fault] = []
+    if _is_there(folder / LIST_NAME):
+        if not _is_plain_file(folder / LIST_NAME):
+            return _Standing(faults=(_no_file(folder / LIST_NAME),))
+        read = _read_list(folder / LIST_NAME)
+        if read is None:
+            return _Standing(faults=(_foreign(folder / LIST_NAME),))
+        standing.complete, standing.known = read
+    for name in sorted({*files, *standing.known}):
+        path = folder / name
+        if path.parent != folder and _is_there(path.parent) and not _is_plain_folder(path.parent):
+            faults.append(_no_file(path.parent))
+        elif _is_there(path):
+            if _is_plain_file(path):
+                with path.open("rb") as opened:
+                    standing.hashes[name] = hashlib.file_digest(opened, "sha256").hexdigest()
+            elif name in files:
+                faults.append(_no_file(path))
+    standing.faults = tuple(dict.fromkeys(faults))
+    return standing
+
+
+def _read_list(path: Path) -> tuple[bool, dict[str, set[str]]] | None:
+    """Whether the set is complete, and the hashes by name; nothing if the file is no list of ours."""
+    if path.stat().st_size > _LONGEST_LIST:
+        return None
+    try:
+        listed = json.loads(path.read_bytes())
+    except (ValueError, RecursionError):
+        return None
+    if not isinstance(listed, dict) or listed.get("furbelow_files") != _LIST_FORMAT:
+        return None
+    known: dict[str, set[str]] = {}
+    for column in ("files", "coming"):
+        entries = listed.get(column, {})
+        if not isinstance(entries, dict):
+            return None
+        for name, is_hash in entries.items():
+            if not _is_plain_name(name) or not isinstance(is_hash, str):
+                return None
+            known.setdefault(name, set()).add(is_hash)
+    return listed.get("complete") is True, known
+
+
+def _put_list(folder: Path, columns: Mapping[str, object]) -> None:
+    text = json.dumps({"furbelow_files": _LIST_FORMAT, **columns}, indent=1, sort_keys=True) + "\n"
+    passing = _passing_path(folder, 0)
+    try:
+        _write_safely(passing, text.encode())
+        os.replace(passing, folder / LIST_NAME)
+    finally:
+        with suppress(OSError):
+            passing.unlink()
+    _settle(folder)
+
+
+@contextmanager
+def _passing_files(folder: Path, new: Mapping[str, bytes]) -> Iterator[dict[str, Path]]:
+    """Each new content in a passing file beside its place; what is left of them at the end is cleared away."""
+    from concurrent.futures import ThreadPoolExecutor
+
+    passing: dict[str, Path] = {}
+    made: list[str] = []
+    try:
+        for number, name in enumerate(sorted(new), start=1):
+            place = (folder / name).parent
+            if not place.exists():
+                place.mkdir()
+                made.append(name)
+            passing[name] = _passing_path(place, number)
+        # Most of the time goes in waiting for the disk, and it takes many files at once as fast as one.
+        with ThreadPoolExecutor(_FILES_AT_ONCE) as writers:
+            list(writers.map(_write_safely, passing.values(), (new[name] for name in passing)))
+        yield passing
+    finally:
+        for path in passing.values():
+            with suppress(OSError):
+                path.unlink()
+        for name in made:
+            _remove_if_empty(folder, name)
+
+
+def _clear_left_over(folder: Path, names: Iterable[str]) -> None:
+    """Allowance away the passing files of a run that was killed."""
+    for place in {folder, *((folder / name).parent for name in names)}:
+        if place == folder or (_is_there(place) and _is_plain_folder(place)):
+            for path in place.iterdir():
+                if _PASSING.fullmatch(path.name):
+                    path.unlink()
+
+
+def _passing_path(folder: Path, number: int) -> Path:
+    return folder / f".furbelow-{os.getpid()}-{number}.part"
+
+
+def _write_safely(path: Path, content: bytes) -> None:
+    # O_EXCL: a link that someone laid under this name is never followed.
+    flags = os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0)
+    with os.fdopen(os.open(path, flags, 0o666), "wb") as opened:
+        opened.write(content)
+        opened.flush()
+        os.fsync(opened.fileno())
+
+
+def _settle(folder: Path) -> None:
+    """Brings the renames in a folder safely to the disk, where the system can."""
+    with suppress(OSError):
+        opened = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(opened)
+        finally:
+            os.close(opened)
+
+
+def _remove_if_empty(folder: Path, name: str) -> None:
+    place = (folder / name).parent
+    if place != folder:
+        with suppress(OSError):
+            place.rmdir()
+
+
+def _hash(content: bytes) -> str:
+    return hashlib.sha256(content).hexdigest()
+
+
+def _is_there(path: Path) -> bool:
+    return os.path.lexists(path)
+
+
+def _is_plain_file(path: Path) -> bool:
+    return stat.S_ISREG(path.lstat().st_mode)
+
+
+def _is_plain_folder(path: Path) -> bool:
+    return stat.S_ISDIR(path.lstat().st_mode)
+
+
+def _is_plain_name(name: str) -> bool:
+    parts = name.split("/")
+    return (
+        len(parts) <= 2
+        and all(_PLAIN_PART.fullmatch(part) and part[-1] != "." for part in parts)
+        and not any(_DEVICE.fullmatch(part) for part in parts)
+        and parts[-1].casefold() != LIST_NAME
+    )
+
+
+def _name_faults(files: Mapping[str, bytes]) -> tuple[Fault, ...]:
+    bad = tuple(
+        Fault("FB650", f"{name!r} is no plain file name", help="use letters, digits, dots and hyphens")
+        for name in files
+        if not _is_plain_name(name)
+    )
+    # Some systems take large and small letters for the same.
+    folded: dict[str, str] = {}
+    twice = tuple(
+        Fault("FB650", f"the files {folded[name.casefold()]!r} and {name!r} would have the same name")
+        for name in files
+        if folded.setdefault(name.casefold(), name) != name
+    )
+    return bad + twice
+
+
+def _no_file(path: Path) -> Fault:
+    return Fault(
+        "FB651",
+        f"{path} is a link, a folder or a device where a file of the guide would go",
+        help="take it away, or choose another folder with --out",
+    )
+
+
+def _foreign(path: Path) -> Fault:
+    return Fault(
+        "FB652",
+        f"{path} is there already and was not written by furbelow; it was kept",
+        help="choose another folder with --out, or give --replace to write over it",
+    )
+
+
+def _edited(path: Path) -> Fault:
+    return Fault(
+        "FB653",
+        f"{path} was edited after it was written; it was kept",
+        help="save it under another name, or give --replace to write over it",
+    )
+
+
+def _not_written(folder: Path, error: OSError) -> Fault:
+    return Fault(
+        "FB654",
+        f"the guide can't be written into {folder}: {_reason(error)}",
+        notes=("what was there is as it was",),
+        help=_mend(error),
+    )
+
+
+def _stopped_half_way(folder: Path, error: OSError) -> Fault:
+    return Fault(
+        "FB655",
+        f"writing into {folder} stopped half way: {_reason(error)}",
+        notes=("each file is whole, old or new; furbelow.json says that the set is not complete",),
+        help="mend the cause and make the guide again",
+    )
+
+
+def _mend(error: OSError) -> str:
+    if error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EFBIG):
+        return "make room on that disk, or choose another folder with --out"
+    if error.errno in (errno.EROFS, errno.EACCES, errno.EPERM):
+        return "choose a folder that you may write to with --out"
+    return "choose another folder with --out"
+
+
+def _reason(error: OSError) -> str:
+    return (error.strerror or type(error).__name__).lower()

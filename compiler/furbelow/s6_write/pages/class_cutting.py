@@ -1,0 +1,70 @@
+"""The cutting of a whole class as a guide of its own: the same list, drawings and steps as in each guide."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from furbelow.garment.phrasing import Phrasing
+from furbelow.s5_buy.class_order import ClassOrder, marked
+from furbelow.s6_write.figures import cutting_figures
+from furbelow.s6_write.guide.cautions import general_cautions
+from furbelow.s6_write.guide.cutting_pages import cut_lines, cutting_steps
+from furbelow.s6_write.guide.guide import Caution, CutLine, Guide
+from furbelow.s6_write.guide.material_lines import material_lines
+from furbelow.s6_write.pages.class_page import content_key
+
+# It says no name: who a number stands for is on the class page alone.
+_ABOUT = (
+    "All pieces of the class from one bolt of each cloth. Every piece bears the number of the person it is for before"
+    " its letter: {example} is copy 1 of piece {letter} for number {number}. The class page says who the numbers are."
+    " Lay the pieces of each number in a pile of their own as you cut them."
+)
+
+
+def class_cutting(order: ClassOrder, whose: str) -> Guide:
+    """A guide with nothing in it but what cutting for all needs. Cut sizes stand under numbers, without names."""
+    say = Phrasing(order.solved, order.room, order.cutting.joins)
+    cloths = set(order.cutting.sheets)
+    shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
+    mark = next(iter(order.cutting.letters.values()))
+    number = str(next(iter(order.garments)))
+    guide = Guide(
+        title=order.solved.spec.title,
+        wearer=f"cutting for {whose}",
+        about=_ABOUT.format(example=f"{mark}1", letter=mark.removeprefix(number), number=number),
+        facts=(),
+        cautions=_cautions(order),
+        tools=(),
+        materials=material_lines(shopping, say),
+        cutting=_cut_lines(order),
+        cutting_figures=cutting_figures(order.cutting, order.solved, say),
+        cutting_steps=cutting_steps(order.solved, order.cutting, say),
+        parts=(),
+        proofs=(),
+        notes="",
+        overview=None,
+        rounding=say.length(order.solved.rounding),
+        content_key="",
+    )
+    return replace(guide, content_key=content_key(guide))
+
+
+def _cautions(order: ClassOrder) -> tuple[Caution, ...]:
+    """Those of cutting, and of the cloth on the table."""
+    told = [caution for each in order.garments.values() for caution in general_cautions(each.rehearsal)]
+    return tuple(dict.fromkeys(caution for caution in told if caution.kind in ("blade", "flame")))
+
+
+def _cut_lines(order: ClassOrder) -> tuple[CutLine, ...]:
+    joins = order.cutting.joins
+    lines = []
+    for number, garment in order.garments.items():
+        solved = garment.rehearsal.solved
+        say = Phrasing(solved, order.room)
+        for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, say), strict=True):
+            joined = joins.get(marked(number, name), 0)
+            note = f"{say.count(joined, 'join')} over all copies" if joined else "whole"
+            # Without its reasons: they stand on measures of the body, and this page is for all to see.
+            letter = order.cutting.letters[marked(number, name)]
+            lines.append(replace(line, letter=letter, note=note, why=()))
+    return tuple(lines)

@@ -1,0 +1,46 @@
+"""The files of a guide, by name."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from furbelow.garment.phrasing import Phrasing
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s4_cut.cut import Cutting
+from furbelow.s5_buy.bom import materials_csv
+from furbelow.s5_buy.shopping import ShoppingList
+from furbelow.s6_write.guide.compose import compose
+from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.guide.material_lines import material_rows
+from furbelow.s6_write.pages.json_page import to_json
+from furbelow.s6_write.pages.markdown_page import figure_files, markdown
+from furbelow.s6_write.pages.page import html
+from furbelow.s6_write.pages.shopping_page import shopping_markdown
+
+
+def files_of(
+    rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str, *, with_pdf: bool = True
+) -> Mapping[str, bytes]:
+    """The guide as pages for screen, print and programs, and the bill of materials."""
+    guide = compose(rehearsal, cutting, shopping, wearer)
+    say = Phrasing(rehearsal.solved, rehearsal.run.room, cutting.joins)
+    files = dict(guide_files(guide, with_pdf=with_pdf))
+    files["shopping.md"] = shopping_markdown(shopping, guide.title, wearer, say).encode("utf-8")
+    files["materials.csv"] = materials_csv(material_rows(shopping, wearer))
+    return files
+
+
+def guide_files(guide: Guide, *, with_pdf: bool = True) -> Mapping[str, bytes]:
+    """The pages of a guide alone."""
+    texts = {
+        "guide.html": html(guide),
+        "guide.md": markdown(guide),
+        "guide.json": to_json(guide),
+        **figure_files(guide),
+    }
+    files = {name: text.encode("utf-8") for name, text in texts.items()}
+    if with_pdf:
+        from furbelow.s6_write.pages.pdf import pdf
+
+        files["guide.pdf"] = pdf(guide)
+    return files

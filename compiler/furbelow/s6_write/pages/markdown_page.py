@@ -1,0 +1,108 @@
+"""The guide as Markdown (CommonMark with tables), for reading as it is or for a printer of one's own.
+
+Figures are linked as `figures/KEY.svg`; `figure_files` gives those files.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+
+from furbelow.s6_write.guide.guide import Figure, Guide
+from furbelow.s6_write.pages.page import CAUTION_WORDS
+from furbelow.s6_write.pages.prose import Block, Run, blocks, visible
+from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
+
+
+class _Written(str):
+    """Text that is Markdown already."""
+
+
+def markdown(guide: Guide) -> str:
+    """The page `guide.md`. Each text of the guide stands for its own letters only: no mark in it takes effect."""
+    from furbelow.s6_write.pages.compiled_templates import environment
+
+    pages = environment(autoescape=False, finalize=lambda value: escaped(value) if type(value) is str else value)
+    pages.filters["written"] = _Written  # what a macro gives has been escaped inside it
+    guide = visible(guide)
+    text = pages.get_template("guide.md.j2").render(
+        guide=guide, caution_words=CAUTION_WORDS, prose=_prose, reasons=_reasons(WhyLines(guide).listed())
+    )
+    return re.sub(r"\n{3,}", "\n\n", text)
+
+
+def figure_files(guide: Guide) -> dict[str, str]:
+    """Every figure of the guide by the name that `guide.md` links to."""
+    return {f"figures/{figure.key}.svg": figure.svg for figure in all_figures(guide)}
+
+
+def all_figures(guide: Guide) -> tuple[Figure, ...]:
+    """The guide's figures in the order in which they stand."""
+    whole = () if guide.overview is None else (guide.overview,)
+    worked = tuple(figure for part in guide.parts for operation in part.operations for figure in operation.figures)
+    return (*whole, *guide.cutting_figures, *worked)
+
+
+def escaped(text: str) -> str:
+    """The text on one line, with every sign that Markdown or HTML could act on written as itself."""
+    text = " ".join(text.split())
+    text = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+    text = re.sub(r"([\\`*_\[\]#])", r"\\\1", text)
+    # Not every reader takes a backslash before these two.
+    text = text.replace("|", "&#124;").replace("~", "&#126;")
+    # A bare address is made a link by many readers; a line that opens like a list or a rule becomes one.
+    text = re.sub(r"(?i)\b(https?|ftp|mailto|javascript|data):", r"\1&#58;", text)
+    text = re.sub(r"(?i)\bwww\.", "www&#46;", text)
+    return re.sub(r"^(\d*)([-+=]|(?<=\d)[.)](?= |$))", r"\1\\\2", text)
+
+
+def _reasons(lines: Iterable[WhyLine], inset: str = "") -> _Written:
+    told = []
+    for line in lines:
+        rounding = f"; {escaped(line.rounding)}" if line.rounding else ""
+        told.append(f"{inset}- **{escaped(line.label)}**, {escaped(line.value)}: {escaped(line.told)}{rounding}")
+        told += [_reasons(line.below, inset + "    ")] if line.below else []
+    return _Written("\n".join(told))
+
+
+def _prose(text: str) -> _Written:
+    lines: list[str] = []
+    for block in blocks(text):
+        tight = bool(lines) and block.kind in ("bullet", "number") and block.depth > 0
+        if lines and not (tight and lines[-1].lstrip()[:1] in "-0123456789"):
+            lines.append("")
+        lines.append(_block(block))
+    return _Written("\n".join(lines))
+
+
+def _block(block: Block) -> str:
+    if block.kind == "code":
+        code = "".join(run.text for run in block.runs)
+        return "\n".join("    " + line for line in code.splitlines())
+    text = "".join(_run(run) for run in block.runs)
+    indent = "    " * max(block.depth - 1, 0)
+    match block.kind:
+        case "bullet":
+            return f"{indent}- {text}"
+        case "number":
+            return f"{indent}{block.number}. {text}"
+        case "quote":
+            return f"> {text}"
+        case _:
+            return ("    " * block.depth) + text
+
+
+def _run(run: Run) -> str:
+    text = run.text
+    before, core, after = text[: len(text) - len(text.lstrip())], text.strip(), text[len(text.rstrip()) :]
+    if not core:
+        return " " if text else ""
+    shown = escaped(core)
+    if run.strong:
+        shown = f"**{shown}**"
+    if run.emphasis:
+        shown = f"*{shown}*"
+    if run.link:
+        address = run.link.replace("(", "%28").replace(")", "%29").replace(" ", "%20")
+        shown = f"[{shown}](<{address.replace('<', '%3C').replace('>', '%3E')}>)"
+    return (" " if before else "") + shown + (" " if after else "")

@@ -1,0 +1,99 @@
+"""The guide as one HTML page that needs nothing else: no request, no file beside it."""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+from functools import cache
+from typing import TYPE_CHECKING
+
+from furbelow.resources import template
+from furbelow.s6_write.guide.guide import Figure, Guide
+from furbelow.s6_write.pages.prose import safe_html, set_ready
+from furbelow.s6_write.pages.why_html import WhyHtml
+
+if TYPE_CHECKING:
+    from jinja2 import Environment
+
+CAUTION_WORDS = {
+    "needle": "Needles and pins",
+    "blade": "Blades",
+    "heat": "Hot iron",
+    "flame": "Flame",
+    "steam": "Steam",
+    "aerosol": "Spray",
+    "dye": "Dye",
+    "trip": "Long hems",
+    "child": "Children",
+}
+
+
+def html(guide: Guide) -> str:
+    """The page `guide.html`, the same letters for the same guide.
+
+    Every text is escaped; the maker's Markdown comes from `safe_html`. Figures stand in the page as drawn, so they
+    may use neither a style attribute nor a <style> element: the page's content security policy lets in only the
+    one style sheet and the one script whose hashes it names.
+    """
+    guide = set_ready(guide)
+    return rendered(
+        "guide.html.j2",
+        title=guide.title,
+        whose=guide.wearer,
+        about=guide.about,
+        key=guide.content_key,
+        language=guide.language,
+        guide=guide,
+        count=step_count(guide),
+        why=WhyHtml(guide),
+    )
+
+
+def rendered(name: str, **values: object) -> str:
+    """A page that extends `page.html.j2`: its values are texts to be escaped, its look and its policy are shared."""
+    from markupsafe import Markup
+
+    fonts, look, script = (
+        template(file).read_text(encoding="utf-8") for file in ("fonts/page.css", "guide.css", "guide.js")
+    )
+    style = fonts + look
+
+    def drawn(figure: Figure) -> Markup:
+        # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.
+        return Markup(figure.svg)
+
+    def prose(text: str) -> Markup:
+        return Markup(safe_html(text))
+
+    return (
+        _pages()
+        .get_template(name)
+        .render(
+            caution_words=CAUTION_WORDS,
+            drawn=drawn,
+            safe_html=prose,
+            style=Markup(style),
+            style_hash=_source_hash(style),
+            script=Markup(script),
+            script_hash=_source_hash(script),
+            **values,
+        )
+    )
+
+
+@cache
+def _pages() -> Environment:
+    # Loaded once: in a class of thirty it would be most of the time that a page takes.
+    from furbelow.s6_write.pages.compiled_templates import environment
+
+    return environment(autoescape=True)
+
+
+def step_count(guide: Guide) -> int:
+    """How many numbered steps the guide has, cutting included."""
+    return len(guide.cutting_steps) + sum(len(operation.steps) for part in guide.parts for operation in part.operations)
+
+
+def _source_hash(text: str) -> str:
+    """A hash source of a content security policy. Source: W3C Content Security Policy Level 3, section 2.3.1."""
+    return "sha256-" + base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()

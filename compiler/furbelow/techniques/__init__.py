@@ -1,0 +1,56 @@
+"""The techniques, one file each. A new file in this folder that has a `TECHNIQUE` is a new word for makers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from functools import cache
+from importlib import import_module
+from os import listdir
+
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import Technique
+
+
+class _Library(Mapping[str, Technique]):
+    """Every technique by its word, in the order of the words. A module is loaded when its word is asked for.
+
+    A spec uses a dozen of them; to load all of them would take longer than to check it.
+    """
+
+    def __getitem__(self, word: str) -> Technique:
+        if word.replace(" ", "_") in _modules() and (found := _technique(word.replace(" ", "_"))):
+            return found
+        raise KeyError(word)
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(sorted(found.name for module in _modules() if (found := _technique(module))))
+
+    def __len__(self) -> int:
+        return sum(1 for _ in self)
+
+
+@cache
+def _modules() -> frozenset[str]:
+    # pkgutil says the same, and loads a debugger's library for it.
+    return frozenset(
+        name.removesuffix(".py") for name in listdir(__path__[0]) if name.endswith(".py") and name[0] != "_"
+    )
+
+
+@cache
+def _technique(module: str) -> Technique | None:
+    found: Technique | None = getattr(import_module(f"{__name__}.{module}"), "TECHNIQUE", None)
+    return found
+
+
+_LIBRARY = _Library()
+
+
+def techniques() -> Mapping[str, Technique]:
+    """Every technique by its word in a spec. A technique's file has the name of its word."""
+    return _LIBRARY
+
+
+def technique_of(step: Step) -> Technique:
+    """The technique of a step: the spec's own, or the built-in one of that name."""
+    return step.own or techniques()[step.technique]

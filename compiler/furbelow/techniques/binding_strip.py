@@ -1,0 +1,176 @@
+"""Bind an edge with a strip of cloth, one of the pieces.
+
+What it does: sews the strip to the edge, folds it around and stitches its turned edge down.
+Edges before and after: strip and edge of one length and form, raw or neatened, before; all enclosed after.
+Allowance: the seam at the edge and at the strip, the turn at the strip's other edge; the strip is folded, so what shows
+    of it is cut twice.
+Example: `- binding strip: {strip: binding, edge: cape.bottom, seam: 8 mm, turn under: 6 mm}`
+Source: seam class 3 (bound) in BS 3870:1991; banding cut 2 x depth + 1/2 in: Baldt, Clothing for Women, 1916.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.garment.bench import Bench, Seam, State
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    allowances_at,
+    edge_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from furbelow.garment.tolerance import folded_off
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.attach import taken
+from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ, not_long
+
+EDGE_STITCH = Fraction(2)
+
+
+class BindingStrip:
+    name = "binding strip"
+    about = "Bind an edge with a folded strip cut from cloth."
+    pictures = ("pieces", "binding strip")
+    parameters = {
+        "strip": Parameter("The piece that becomes the binding; its depth is what shows on one side.", "piece"),
+        "edge": Parameter("The edge to bind: top, bottom or a stack.", "edge"),
+        "seam": Parameter(
+            "Seam allowance at the edge and the strip; as deep as what shows, the edge fills the fold.",
+            "length",
+            "8 mm",
+        ),
+        "turn under": Parameter("Turn at the strip's other edge.", "length", "6 mm"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        strip = word_of(step, "strip")
+        return (
+            Allowance(strip, "top", ("seam",)),
+            Allowance(strip, "bottom", ("turn under",), doubles=True),
+            *allowances_at(edges_in(step.args["edge"].value), "seam"),  # type: ignore[arg-type]
+        )
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, say = step.written, Phrasing(solved, room)
+        strip, name = word_of(written, "strip"), edge_of(written, "edge")
+        for arg, needed in (("strip", f"{strip}.top"), ("strip", f"{strip}.bottom"), ("edge", name)):
+            if fault := edge_not_ready(bench, written, arg, needed):
+                return refused(bench, step, (strip,), fault)
+        edge, upper, lower = bench.edge(name), bench.edge(f"{strip}.top"), bench.edge(f"{strip}.bottom")
+        touches = (*edge.pieces, strip)
+        fault = (
+            not_long(written, "edge", edge)
+            or forms_differ(bench, written, "edge", upper, edge)
+            or copies_differ(written, "edge", upper, edge)
+        )
+        if fault:
+            return refused(bench, step, touches, fault)
+        seam, shows, gap = step.mm("seam"), solved.pieces[strip].depth, upper.set_length - edge.set_length
+        if abs(gap) > solved.rounding:
+            return refused(
+                bench,
+                step,
+                touches,
+                fault_at(
+                    written,
+                    "strip",
+                    "FB401",
+                    f"`{strip}` is {say.length(upper.set_length)} and `{name}` is {say.length(edge.set_length)},"
+                    f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
+                    help="make the strip as long as the edge that it binds",
+                ),
+            )
+        if seam > shows:
+            return refused(
+                bench,
+                step,
+                touches,
+                fault_at(
+                    written,
+                    "seam",
+                    "FB336",
+                    f"the margin of {say.length(seam)} is deeper than the binding of {say.length(shows)},"
+                    f" {say.length(seam - shows)} too deep to fold around it",
+                    help="make the seam narrower or the binding deeper",
+                ),
+            )
+        after = bench.with_edges(
+            edge._replace(state=State.ENCLOSED, used=edge.used + seam, held=True),
+            upper._replace(state=State.ENCLOSED, used=upper.used + seam),
+            lower._replace(state=State.ENCLOSED, used=lower.used + step.mm("turn under")),
+        ).with_cloths(bench.cloths[strip]._replace(folded=True))
+        after = taken(after, edge, seam).joined(touches)
+        own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} == {strip}]
+        margin = Seam(
+            name if name not in bench.seams else f"{strip}.top",
+            (name, upper.name),
+            (*edge.plies, *upper.plies),
+            edge.set_length,
+            edge.copies,
+            seam,
+            "301",
+            State.ENCLOSED,
+            turned=strip,
+        )
+        after = after.with_seams(margin, *(each._replace(state=State.ENCLOSED) for each in own))
+        length, copies = edge.set_length, edge.copies
+        return Performed(
+            step,
+            bench,
+            after,
+            touches,
+            sewn=(
+                Sewn("301", length, copies, room.seam_stitch, f"sewing on the {solved.pieces[strip].label}"),
+                Sewn("301", length, copies, room.seam_stitch, f"stitching down the {solved.pieces[strip].label}"),
+            ),
+            setup="straight stitch",
+            pinned=2 * length * copies,
+            handled=length * copies,
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written = done.step.written
+        strip, edge = word_of(written, "strip"), done.before.edge(edge_of(written, "edge"))
+        the, where = f"the {say.piece(strip)}", say.edges(edge.pieces, edge.name.rpartition(".")[2])
+        seam, turn = say.length(done.step.mm("seam")), say.length(done.step.mm("turn under"))
+        shows, length = say.length(say.solved.pieces[strip].depth), say.length(edge.set_length)
+        chain, pin = say.chain(edge.copies), "clip" if say.room.hold_with == "clips" else "pin"
+        actions = (
+            Action(f"Fold one long edge of {the} {turn} to the wrong side and press the fold.", chain=chain),
+            Action(f"Lay its other long edge on {where}, right sides together, level, and {pin} it.", chain=chain),
+            Action(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", chain=chain),
+            Action(
+                f"Fold {the} up, around the edge and to the wrong side until its fold just covers the stitch line; {pin} it.",
+                check=f"{shows} of {the} shows on the right side all along.",
+                tolerance=f"{say.off(folded_off())} more or less",
+                remedy="Where the fold misses the stitch line, trim the margin a little and fold again.",
+                chain=chain,
+            ),
+            Action(
+                f"From the right side, sew {say.about(EDGE_STITCH)} from the seam on {the}, {length}.",
+                check="The fold behind is caught all along.",
+                remedy="Catch what was missed by hand with slip stitches.",
+                chain=chain,
+            ),
+        )
+        return Instructions(
+            f"Bind {where} with {the}",
+            "The raw edges are closed inside the strip.",
+            actions,
+            (PINS, iron_caution(done, say)),
+        )
+
+
+TECHNIQUE = BindingStrip()

@@ -1,0 +1,210 @@
+"""Bind an edge or a seam margin with tape.
+
+What it does: folds a tape around the raw edge and stitches through both its sides.
+Edges before and after: raw or neatened before; the edge is hemmed, or the margin enclosed, after.
+Allowance: none: the edge lies in the fold of the tape. The tape needs the length, and the overlap where it meets itself.
+Example: `- bound edge: {seam: panel.ends, tape: seam_tape}` or `- bound edge: {edge: flounce.bottom, tape: seam_tape}`
+Source: seam class 3 (bound) in BS 3870:1991; a scratchy waist seam of tulle is bound: American Sewing Guild.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, State
+from furbelow.garment.limits import width_of
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    Used,
+    edge_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.preconditions import edge_not_ready
+
+EDGE_STITCH = Fraction(2)
+LEAST = Fraction(4)  # half a tape: less is not caught on both sides; house rule, maker to confirm
+
+
+class BoundEdge:
+    name = "bound edge"
+    about = "Fold a tape around a raw edge or a seam margin and stitch it on."
+    pictures = ("pieces", "tape")
+    parameters = {
+        "edge": Parameter("The raw edge to bind.", "edge", ""),
+        "seam": Parameter("The seam whose margin is bound, instead of an edge.", "edge", ""),
+        "tape": Parameter("The tape, one of the materials; its width is that of the flat tape.", "material"),
+        "overlap": Parameter("How far the ends of the tape overlap on a ring.", "length", "2 cm"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, say, tape = step.written, Phrasing(solved, room), word_of(step.written, "tape")
+        if ("edge" in written.args) == ("seam" in written.args):
+            both = "both are" if "edge" in written.args else "none is"
+            return refused(
+                bench,
+                step,
+                (),
+                fault_at(
+                    written,
+                    None,
+                    "FB330",
+                    f"`bound edge` needs one of `edge` and `seam`, and {both} given",
+                    help="name the edge, or the seam whose margin is bound",
+                ),
+            )
+        half = width_of(solved, tape) / 2
+        if half < LEAST:
+            return refused(
+                bench,
+                step,
+                (),
+                fault_at(
+                    written,
+                    "tape",
+                    "FB336",
+                    f"half of `{tape}` is {say.length(half)} and must cover {say.length(LEAST)}, {say.length(LEAST - half)} too narrow",
+                    notes=(f"the tape is {say.length(2 * half)} wide and folds around the edge",),
+                    help="choose a wider tape",
+                ),
+            )
+        if "edge" in written.args:
+            name = edge_of(written, "edge")
+            if fault := edge_not_ready(bench, written, "edge", name):
+                return refused(bench, step, (), fault)
+            edge = bench.edge(name)
+            if edge.gathered and not edge.held:
+                return refused(
+                    bench,
+                    step,
+                    edge.pieces,
+                    fault_at(
+                        written,
+                        "edge",
+                        "FB333",
+                        f"`{name}` is gathered {say.ratio(edge.ratio)} to 1 and no seam holds it yet",
+                        help="bind the edge before it is gathered, or bind the margin of the seam",
+                    ),
+                )
+            after = bench.with_edges(edge._replace(state=State.HEMMED))
+            length, copies, pieces, ring = edge.set_length, edge.copies, edge.pieces, bench.ring(edge)
+        else:
+            name = edge_of(written, "seam")
+            if fault := _no_margin(bench, step, name):
+                return refused(bench, step, (), fault)
+            seam = bench.seam_at(name)
+            assert seam is not None  # asked above
+            pieces = tuple(dict.fromkeys(ply.piece for ply in seam.plies))
+            if half > seam.width:
+                return refused(
+                    bench,
+                    step,
+                    pieces,
+                    fault_at(
+                        written,
+                        "tape",
+                        "FB336",
+                        f"half of `{tape}` is {say.length(half)} and the margin is {say.length(seam.width)},"
+                        f" {say.length(half - seam.width)} too wide",
+                        help="choose a narrower tape, or sew a wider seam",
+                    ),
+                )
+            after = bench.with_seams(seam._replace(state=State.ENCLOSED))
+            length, copies = seam.length, seam.copies
+            ring = not seam.name.endswith(".ends") and all(bench.cloths[piece].ring for piece in pieces)
+        overlap = step.mm("overlap") if ring else Fraction(0)
+        return Performed(
+            step,
+            bench,
+            after,
+            pieces,
+            sewn=(Sewn("301", length, copies, room.seam_stitch, f"binding {name}"),),
+            used=(Used(tape, length + overlap, copies, f"binding of {name}"),),
+            setup="straight stitch",
+            pinned=length * copies,
+            facts={"length": length, "copies": copies, "overlap": overlap, "half": half},
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written, facts = done.step.written, done.facts
+        material = say.solved.materials[word_of(written, "tape")].material
+        tape = material.about or material.name.replace("_", " ")
+        if "edge" in written.args:
+            edge = done.before.edge(edge_of(written, "edge"))
+            where = say.edges(edge.pieces, edge.name.rpartition(".")[2])
+        else:
+            seam = done.before.seam_at(edge_of(written, "seam"))
+            assert seam is not None
+            where = f"the seam margin of {say.the([ply.piece for ply in seam.plies])}"
+        chain, overlap = say.chain(facts["copies"]), facts["overlap"]
+        long = say.length(facts["length"] + overlap)
+        pin = "Clip" if say.room.hold_with == "clips" else "Pin"
+        actions = [
+            Action(f"Cut {long} of {tape}.", chain=chain),
+            Action(
+                "Fold the tape in half along its length and press the fold, the lower half a hair wider.", chain=chain
+            ),
+            Action(
+                f"{pin} the tape around {where}, the raw edge against its fold.",
+                check=f"The tape covers {say.length(facts['half'])} on both sides.",
+                tolerance=f"{say.about(Fraction(1))} more or less",
+                remedy="Push the edge into the fold again where it slipped out.",
+                chain=chain,
+            ),
+            Action(
+                f"Sew {say.about(EDGE_STITCH)} from the tape's open edge, {say.length(facts['length'])},"
+                f" {say.stitch(done.sewn[0].stitch)}.",
+                check="The row caught the lower half too.",
+                remedy="Unpick where it was missed, pull the lower half out and sew again.",
+                chain=chain,
+            ),
+        ]
+        if overlap:
+            actions.insert(
+                3, Action(f"Fold the tape's end under and lay it {say.length(overlap)} over the start.", chain=chain)
+            )
+        aim = "The raw edge is closed in tape and cannot ravel or scratch."
+        return Instructions(f"Bind {where}", aim, tuple(actions), (PINS, iron_caution(done, say)))
+
+
+def _no_margin(bench: Bench, step: SolvedStep, name: str) -> Fault | None:
+    seam = bench.seam_at(name)
+    if seam is None:
+        return fault_at(
+            step.written,
+            "seam",
+            "FB318",
+            f"there is no seam at `{name}` yet",
+            help="move this step after the one that sews the seam",
+        )
+    if seam.state is State.ENCLOSED or seam.topstitched:
+        done = "enclosed already" if seam.state is State.ENCLOSED else "stitched down already"
+        return fault_at(step.written, "seam", "FB318", f"the margin of `{name}` is {done}", help="leave it out")
+    if name.endswith(".joins"):
+        return fault_at(
+            step.written,
+            "seam",
+            "FB337",
+            f"how many joins `{name}` has is known only when the cloth is planned",
+            help=f"write `- neaten: {{seam: {name}}}`",
+        )
+    return None
+
+
+TECHNIQUE = BoundEdge()

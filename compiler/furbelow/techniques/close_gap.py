@@ -1,0 +1,113 @@
+"""Sew the gap of a casing shut.
+
+What it does: finishes the row of stitches that was left open for the elastic.
+Edges before and after: a casing with its elastic in and a gap before; closed after.
+Allowance: none.
+Example: `- close gap: {of: waistband}`
+Source: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.garment.bench import Bench
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    edge_of,
+    fault_at,
+    refused,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.preconditions import casing_in
+
+PAST = Fraction(10)  # the closing row overlaps the first one at both ends
+
+
+class CloseGap:
+    name = "close gap"
+    about = "Sew the gap shut through which the elastic went in."
+    pictures = ("closed gap",)
+    parameters = {"of": Parameter("The casing: the band, or the edge that was folded down.", "casing")}
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, name = step.written, edge_of(step.written, "of")
+        pieces = casing_in(bench, name)
+        casing = bench.casings.get(name)
+        if casing is None:
+            return refused(
+                bench,
+                step,
+                pieces,
+                fault_at(
+                    written,
+                    "of",
+                    "FB321",
+                    f"there is no casing in `{name}` yet",
+                    help="move this step after the one that makes the casing",
+                ),
+            )
+        if casing.cord:
+            return refused(
+                bench,
+                step,
+                pieces,
+                fault_at(
+                    written,
+                    "of",
+                    "FB322",
+                    f"the ends of `{casing.cord}` come out of the gap in `{name}`",
+                    help="leave this step out",
+                ),
+            )
+        if not casing.open:
+            return refused(
+                bench,
+                step,
+                pieces,
+                fault_at(written, "of", "FB322", f"the gap in `{name}` is closed already", help="leave this step out"),
+            )
+        if not casing.elastic:
+            return refused(
+                bench,
+                step,
+                pieces,
+                fault_at(
+                    written,
+                    "of",
+                    "FB322",
+                    f"the gap in `{name}` would be sewn shut with no elastic inside",
+                    notes=("once the gap is closed nothing can be drawn through the casing",),
+                    help="put the `insert elastic` step before this one",
+                ),
+            )
+        sewn = Sewn("301", casing.gap + 2 * PAST, 1, room.seam_stitch, "closing the gap")
+        return Performed(
+            step, bench, bench.with_casing(casing._replace(open=False)), pieces, sewn=(sewn,), setup="straight stitch"
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        casing = done.before.casings[edge_of(done.step.written, "of")]
+        actions = (
+            Action(
+                f"Pull the casing flat at the gap alone. Sew the {say.length(casing.gap)} shut, in line with the first row and"
+                f" {say.about(PAST)} over it at both ends.",
+                check="The row is unbroken and the elastic is not caught: it slides under your finger.",
+                remedy="If the elastic is caught, unpick the row and sew it again nearer to the fold.",
+            ),
+        )
+        return Instructions("Close the gap", "The casing is closed all round.", actions)
+
+
+TECHNIQUE = CloseGap()

@@ -1,0 +1,151 @@
+"""Finish an edge with a facing: a strip sewn to it and turned to the inside.
+
+What it does: sews the facing to the edge right sides together, turns it inside and understitches it.
+Edges before and after: edge and facing of one length and form before; both sewn, their margin between them, after.
+Allowance: the seam, at both edges.
+Example: `- facing: {edge: skirt.top, with: facing.top, seam: 1 cm}`
+Source: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, State
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Arg, Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    allowances_at,
+    edge_of,
+    fault_at,
+    refused,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.attach import Attach
+from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.preconditions import not_long
+
+UNDERSTITCH = Fraction(2)
+SIDES = ("top", "bottom")
+
+
+class Facing:
+    name = "facing"
+    about = "Sew a strip to an edge and turn it to the inside, so that the edge is clean."
+    pictures = ("pieces", "facing")
+    parameters = {
+        "edge": Parameter("The edge to finish.", "edge"),
+        "with": Parameter("The facing's edge on the same side: skirt.top takes facing.top.", "edge"),
+        "seam": Parameter("Seam allowance at both edges.", "length", "1 cm"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        edges = (*edges_in(step.args["edge"].value), *edges_in(step.args["with"].value))  # type: ignore[arg-type]
+        return allowances_at(edges, "seam")
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written = step.written
+        name, facing = edge_of(written, "edge"), edge_of(written, "with")
+        piece, _, side = facing.partition(".")
+        if fault := _wrong_side(step, name, facing):
+            return refused(bench, step, (piece,), fault)
+        args = {**written.args, "edge": _as(written.args["with"], "edge"), "to": _as(written.args["edge"], "to")}
+        done = (
+            Attach()
+            .perform(bench, step._replace(written=written._replace(args=args)), solved, room)
+            ._replace(step=step)
+        )
+        if done.refused:
+            return done
+        if fault := not_long(written, "edge", bench.edge(name)) or _free_edge(bench, step, solved, piece, side):
+            return refused(bench, step, done.touches, fault)
+        seam = done.after.seams[facing]._replace(state=State.ENCLOSED, turned=piece, topstitched=True, trapped=True)
+        label = solved.pieces[piece].label
+        under = Sewn("301", seam.length, seam.copies, room.seam_stitch, f"understitching the {label}")
+        return done._replace(
+            after=done.after.with_seams(seam), sewn=(*done.sewn, under), handled=seam.length * seam.copies
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written = done.step.written
+        edge, facing = done.before.edge(edge_of(written, "edge")), edge_of(written, "with").partition(".")[0]
+        the, where = (
+            f"the {say.piece(facing)}",
+            say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top"),
+        )
+        seam, chain = say.length(done.step.mm("seam")), say.chain(edge.copies)
+        length, pin = say.length(edge.set_length), "clip" if say.room.hold_with == "clips" else "pin"
+        actions = (
+            Action(f"Lay {the} on {where}, right sides together, seams on seams, and {pin} it.", chain=chain),
+            Action(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", chain=chain),
+            Action(
+                f"Turn the margin towards {the}, and sew it down on {the} {say.about(UNDERSTITCH)} from the seam, {length}.",
+                check="The margin is caught all along and the row does not reach the outer cloth.",
+                remedy="Unpick where the outer cloth was caught and sew that stretch again.",
+                chain=chain,
+            ),
+            Action(
+                f"Turn {the} to the inside and press the edge, the seam a hair inside.",
+                check="The facing does not show from outside.",
+                remedy="Roll the seam inwards with your fingers and press again.",
+                chain=chain,
+            ),
+            Action(f"Catch the free edge of {the} to the seam margins with a few slip stitches.", chain=chain),
+        )
+        return Instructions(
+            f"Face {where}", "The edge is clean and its margin lies inside.", actions, (PINS, iron_caution(done, say))
+        )
+
+
+def _as(arg: Arg, name: str) -> Arg:
+    return arg._replace(name=name)
+
+
+def _wrong_side(step: SolvedStep, name: str, facing: str) -> Fault | None:
+    """A facing lies behind its edge, so both are sewn at the same side; a stack is of top edges."""
+    side = name.rpartition(".")[2] if "." in name else "top"
+    piece, _, along = facing.partition(".")
+    if along == side and side in SIDES:
+        return None
+    if not along:
+        return fault_at(
+            step.written,
+            "with",
+            "FB340",
+            f"`{facing}` is a stack, and a facing is one piece",
+            help="name the facing's own edge",
+        )
+    return fault_at(
+        step.written,
+        "with",
+        "FB340",
+        f"the facing lies behind `{name}`, so its {side} edge is sewn there and not its {along} edge",
+        help=f"write `with: {piece}.{side if side in SIDES else 'top'}`",
+    )
+
+
+def _free_edge(bench: Bench, step: SolvedStep, solved: Solved, piece: str, side: str) -> Fault | None:
+    free = bench.edge(f"{piece}.{SIDES[1 - SIDES.index(side)]}")
+    cloth = solved.pieces[piece].piece.cloth.text
+    if free.state is State.RAW and solved.materials[cloth].material.ravels:
+        return fault_at(
+            step.written,
+            "with",
+            "FB335",
+            f"the free edge `{free.name}` of the facing is raw and `{cloth}` ravels",
+            notes=("it can't be reached well once the facing is turned inside",),
+            help=f"put `- neaten: {{edge: {free.name}}}` before this step",
+        )
+    return None
+
+
+TECHNIQUE = Facing()

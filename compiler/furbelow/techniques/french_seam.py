@@ -1,0 +1,145 @@
+"""Sew a French seam: a narrow seam on the right side, closed inside a second one on the wrong side.
+
+What it does: sews wrong sides together, trims, turns and sews again right sides together around the raw edges.
+Edges before and after: raw or neatened before; sewn after, with a margin that is enclosed on all sides.
+Allowance: first seam + second seam, at both edges; what is trimmed belongs to the first.
+Example: `- french seam: {of: panel, first seam: 3/8 in, trim to: 1/8 in, second seam: 3/8 in}`
+Source: first 3/8 in, trimmed to 1/8 in, then 3/8 in: Utah State University Extension, sewing leaflet; 1/8 in and then
+    1/4 in from the fold, too bulky for thick cloth: A Complete Course in Dressmaking, vol. 1, 1921.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault, Severity
+from furbelow.garment.bench import Bench, Seam, State
+from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    fault_at,
+    refused,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.either_seam import WHERE, new_seam, seam_words, sewn_either, takes_either
+from furbelow.techniques.join_ends import PINS, tag
+from furbelow.techniques.press import iron_caution
+
+THICK = Fraction(150)  # g/m2 above which the four plies make a ridge; house rule, maker to confirm
+
+
+class FrenchSeam:
+    name = "french seam"
+    about = "Sew a seam twice so that its raw edges are closed inside it."
+    pictures = ("pieces", "french seam")
+    parameters = {
+        **WHERE,
+        "first seam": Parameter("Allowance of the first seam, wrong sides together.", "length", "9 mm"),
+        "trim to": Parameter("What is left of the first allowance before the second seam.", "length", "3 mm"),
+        "second seam": Parameter("Allowance of the second seam, measured from the fold.", "length", "6 mm"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        return takes_either(step, edges_in, "first seam", "second seam")
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        first, trim, second = (step.mm(key) for key in ("first seam", "trim to", "second seam"))
+        done = sewn_either(bench, step, solved, room, first + second)
+        if done.refused:
+            return done
+        if fault := _does_not_close(step, Phrasing(solved, room), first, trim, second):
+            return refused(bench, step, done.touches, fault)
+        seam = new_seam(done)._replace(state=State.ENCLOSED, width=second)
+        label = done.sewn[0].what
+        return done._replace(
+            after=done.after.with_seams(seam),
+            faults=_bulky(step, solved, seam),
+            sewn=tuple(
+                Sewn("301", seam.length, seam.copies, room.seam_stitch, f"{row} row, {label}")
+                for row in ("first", "second")
+            ),
+            pinned=2 * done.pinned,
+            handled=seam.length * seam.copies,
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        seam = new_seam(done)
+        first, trim, second = (say.length(done.step.mm(key)) for key in ("first seam", "trim to", "second seam"))
+        seam_is, ends = seam_words(done, say)
+        chain, pin = say.chain(seam.copies), "clip" if say.room.hold_with == "clips" else "pin"
+        stitch, length = say.stitch(done.sewn[0].stitch), say.length(seam.length)
+        actions = [
+            Action(f"Lay {ends} wrong sides together, level, and {pin} them.", chain=chain),
+            Action(f"Sew {first} from the edge, {stitch}, {length}.", chain=chain),
+            Action(
+                f"Trim both margins to {trim}.",
+                check=f"The margin is {trim} wide all along and no thread stands off it.",
+                tolerance=f"never wider than {say.length(done.step.mm('second seam'))}",
+                remedy="Trim again where it is wider, or threads will show in the finished seam.",
+                chain=chain,
+            ),
+            Action(
+                "Press the margin to one side, turn the work right sides together, and press the seam on its fold.",
+                check="The first seam lies exactly on the fold.",
+                chain=chain,
+            ),
+            Action(
+                f"Sew {second} from the fold, {stitch}, {length}.",
+                check="No thread of the margin shows on the right side.",
+                remedy="Trim what shows; where the margin was caught outside, sew that stretch again a little deeper.",
+                chain=chain,
+            ),
+            *(tag(done, done.touches, say) if "of" in done.step.written.args else ()),
+        ]
+        aim = f"The raw edges are closed inside: {first} and then {second} of each edge are used."
+        return Instructions(f"French seam: {seam_is}", aim, tuple(actions), (PINS, iron_caution(done, say)))
+
+
+def _does_not_close(step: SolvedStep, say: Phrasing, first: Fraction, trim: Fraction, second: Fraction) -> Fault | None:
+    if trim >= second:
+        return fault_at(
+            step.written,
+            "trim to",
+            "FB331",
+            f"a margin of {say.length(trim)} does not fit inside a second seam of {say.length(second)}"
+            + (f", {say.length(trim - second)} too wide" if trim > second else ""),
+            notes=("raw edges as wide as the second seam come out at its stitches",),
+            help=f"trim to {say.length(second / 2)} or make the second seam wider",
+        )
+    if trim > first:
+        return fault_at(
+            step.written,
+            "trim to",
+            "FB331",
+            f"a first seam of {say.length(first)} can't be trimmed to {say.length(trim)}, {say.length(trim - first)} more",
+            help=f"trim to {say.length(first)} or less",
+        )
+    return None
+
+
+def _bulky(step: SolvedStep, solved: Solved, seam: Seam) -> tuple[Fault, ...]:
+    for piece in dict.fromkeys(ply.piece for ply in seam.plies):
+        cloth = solved.pieces[piece].piece.cloth.text
+        if (weight := gram_per_m2(solved, cloth)) > THICK:
+            return (
+                fault_at(
+                    step.written,
+                    None,
+                    "FB332",
+                    f"a French seam in `{cloth}` of {float(weight):.3g} g/m2 makes a ridge; it suits cloth up to {THICK} g/m2",
+                    help="use a flat-felled or a bound seam",
+                    severity=Severity.WARNING,
+                ),
+            )
+    return ()
+
+
+TECHNIQUE = FrenchSeam()

@@ -1,0 +1,232 @@
+"""Cut a slit down from the top edge and bind it with one strip, so that the waist can open.
+
+What it does: cuts the slit, sews a strip along both its sides, folds it and lays it to an overlap.
+Edges before and after: a flat-lying ring before; its top edge is open and longer by the overlap after.
+Allowance: the seam along the strip, both long edges; the strip is folded, so the overlap is cut twice. The slit's own
+    seam narrows the top edge, tapering to nothing at the foot.
+Example: `- placket: {edge: skirt.top, strip: placket, slit: 20 cm, seam: 6 mm}`
+Source: continuous placket, a strip of twice the slit: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    edge_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.neaten import BLADES
+from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.preconditions import edge_not_ready
+
+FOOT = Fraction(2)  # margin that is left at the foot of the slit; common practice, no source
+
+
+class Placket:
+    name = "placket"
+    about = "Open the top edge with a bound slit, so that the waist need not pass the hips."
+    pictures = ("pieces", "slit")
+    parameters = {
+        "edge": Parameter("The top edge that is opened, before it is gathered or pleated.", "edge"),
+        "strip": Parameter(
+            "The piece that binds the slit: twice as long as the slit, as deep as the overlap.", "piece"
+        ),
+        "slit": Parameter("How far the slit goes down from the cut edge.", "length", "20 cm"),
+        "seam": Parameter("Seam allowance along the strip.", "length", "6 mm"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        strip = word_of(step, "strip")
+        return Allowance(strip, "top", ("seam",)), Allowance(strip, "bottom", ("seam",), doubles=True)
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, name, strip = step.written, edge_of(step.written, "edge"), word_of(step.written, "strip")
+        for arg, needed in (("edge", name), ("strip", f"{strip}.top"), ("strip", f"{strip}.bottom")):
+            if fault := edge_not_ready(bench, written, arg, needed):
+                return refused(bench, step, (strip,), fault)
+        edge, say = bench.edge(name), Phrasing(solved, room)
+        touches = (*edge.pieces, strip)
+        slit, seam, overlap = step.mm("slit"), step.mm("seam"), solved.pieces[strip].depth
+        fault = _not_to_open(bench, step, say, edge) or _strip_does_not_fit(bench, step, say, solved, strip)
+        if fault:
+            return refused(bench, step, touches, fault)
+        across = edge.cloth_length - 2 * seam + overlap
+        long_edges = (
+            bench.edge(f"{strip}.{side}")._replace(state=State.ENCLOSED, used=bench.edge(f"{strip}.{side}").used + seam)
+            for side in ("top", "bottom")
+        )
+        # The ends of the strip lie at the top edge and go into the waist seam with it.
+        ends = (bench.edge(f"{strip}.{side}")._replace(state=State.SEWN) for side in ("start", "end"))
+        after = bench.with_edges(
+            edge._replace(cloth_length=across, set_length=across, slit=True), *long_edges, *ends
+        ).with_cloths(bench.cloths[strip]._replace(folded=True))
+        after = after.with_seams(
+            Seam(f"{strip}.top", (), (*edge.plies, Ply(strip)), 2 * slit, 1, seam, "301", State.ENCLOSED, turned=strip)
+        )
+        after = after.with_opening(Opening(name, edge.pieces[0], slit, overlap, edge.cloth_length)).joined(touches)
+        label = solved.pieces[strip].label
+        return Performed(
+            step,
+            bench,
+            after,
+            touches,
+            sewn=(
+                Sewn("301", 2 * slit, 1, room.seam_stitch, f"sewing the {label} to the slit"),
+                Sewn("301", 2 * slit, 1, room.seam_stitch, f"stitching down the {label}"),
+                Sewn("301", overlap * 3 / 2, 1, room.seam_stitch, f"holding the foot of the {label}"),
+            ),
+            setup="straight stitch",
+            pinned=4 * slit,
+            handled=4 * slit,
+            facts={"slit": slit, "overlap": overlap, "across": across},
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written, facts = done.step.written, done.facts
+        edge, strip = done.before.edge(edge_of(written, "edge")), word_of(written, "strip")
+        where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
+        the, slit, seam = f"the {say.piece(strip)}", say.length(facts["slit"]), say.length(done.step.mm("seam"))
+        lap, both = say.length(facts["overlap"]), say.length(2 * facts["slit"])
+        actions = (
+            Action(f"Mark a straight line {slit} down from {where}, at the middle of the back or at the left side."),
+            Action(
+                f"Sew along the line {say.about(FOOT)} to both sides of it with short stitches, down to a point at its foot."
+            ),
+            Action(
+                "Cut along the line to one thread before the point.",
+                check="The cut ends before the stitches.",
+                remedy="If a stitch was cut, sew a new point just below it.",
+            ),
+            Action(
+                f"Spread the slit to a straight line. Lay {the} on it, right sides together, and pin it: {seam} of {the}, and of"
+                f" the slit {seam} at both ends, {say.about(FOOT)} at the foot."
+            ),
+            Action(
+                f"Sew {seam} from the edge of {the}, {both}.",
+                check="At the foot no pleat is caught.",
+                remedy="Unpick 2 cm at the foot, smooth it and sew it again."
+                if say.system == "metric"
+                else "Unpick 1 in at the foot, smooth it and sew it again.",
+            ),
+            Action(
+                f"Fold {seam} of the free edge under, fold {the} over the seam to the wrong side and pin it on the stitch line."
+            ),
+            Action(
+                f"Sew close to that fold, {both}.",
+                check=f"{the[0].upper()}{the[1:]} is {lap} wide all along.",
+                tolerance=f"{say.about(Fraction(2))} more or less",
+                remedy="Shift the fold on the stitch line and sew it again.",
+            ),
+            Action(
+                f"Turn {the} to the inside along the side that lies on top; let it stand out by {lap} on the side beneath."
+            ),
+            Action(
+                f"Sew the foot of {the} slantwise, {say.about(facts['overlap'] * 3 / 2)}, through its own layers only.",
+                check=f"Closed, the sides overlap by {lap}; open, the top edge measures {say.length(facts['across'])}.",
+                tolerance=f"{say.about(Fraction(5))} more or less",
+                remedy="Take the difference into the gathers or pleats, or into the nearest seam.",
+            ),
+        )
+        return Instructions(
+            f"Open {where} with a placket",
+            f"The slit of {slit} lets the waist pass the hips; it overlaps by {lap}.",
+            actions,
+            (BLADES, PINS, iron_caution(done, say)),
+        )
+
+
+def _not_to_open(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge) -> Fault | None:
+    written, slit = step.written, step.mm("slit")
+    if "." in edge.name and not edge.name.endswith(".top"):
+        return fault_at(
+            written,
+            "edge",
+            "FB340",
+            f"a placket opens a top edge, and `{edge.name}` is none",
+            help=f"write `edge: {edge.pieces[0]}.top`",
+        )
+    if not bench.ring(edge):
+        state = "opened by a placket already" if edge.slit else "still flat and open at its ends"
+        return fault_at(
+            written,
+            "edge",
+            "FB304",
+            f"`{edge.name}` is {state}",
+            help="close its ends before this step" if not edge.slit else "leave this step out",
+        )
+    if edge.copies > 1:
+        return fault_at(
+            written,
+            "edge",
+            "FB305",
+            f"there are {edge.copies} of `{edge.name}` and 1 placket",
+            help="stack the layers first and open the stack",
+        )
+    if edge.gathered:
+        return fault_at(
+            written,
+            "edge",
+            "FB333",
+            f"`{edge.name}` is gathered {say.ratio(edge.ratio)} to 1, and a slit is cut in flat cloth, 1 to 1",
+            help="move the placket before the gathers",
+        )
+    piece = min(edge.pieces, key=bench.depth)
+    if slit >= bench.depth(piece):
+        return fault_at(
+            written,
+            "slit",
+            "FB312",
+            f"a slit of {say.length(slit)} is longer than `{piece}` of {say.length(bench.depth(piece))}",
+            help="make the slit shorter: it must end inside the cloth",
+        )
+    return None
+
+
+def _strip_does_not_fit(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, strip: str) -> Fault | None:
+    long, wanted = bench.edge(f"{strip}.top").set_length, 2 * step.mm("slit")
+    if bench.cloths[strip].ring:
+        return fault_at(
+            step.written,
+            "strip",
+            "FB304",
+            f"`{strip}` is closed to a ring, and a placket strip is flat",
+            help="leave its ends open",
+        )
+    if abs(long - wanted) > solved.rounding:
+        return fault_at(
+            step.written,
+            "strip",
+            "FB401",
+            f"`{strip}` is {say.length(long)} and both sides of the slit are {say.length(wanted)},"
+            f" {say.length(abs(long - wanted))} {'too long' if long > wanted else 'too short'}",
+            notes=(f"2 x {say.length(step.mm('slit'))} = {say.length(wanted)}",),
+            help=f"make the length of `{strip}` {say.length(wanted)}",
+        )
+    if bench.cloths[strip].copies > 1:
+        return fault_at(
+            step.written,
+            "strip",
+            "FB305",
+            f"there are {bench.cloths[strip].copies} of `{strip}` and 1 slit",
+            help=f"cut `{strip}` once",
+        )
+    return None
+
+
+TECHNIQUE = Placket()

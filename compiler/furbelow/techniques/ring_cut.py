@@ -1,0 +1,174 @@
+"""Cut a piece between two arcs, so that its bottom edge is longer than its top and falls in folds without gathers.
+
+What it does: draws two arcs and two straight ends on a rectangle of cloth, cuts them out and holds the top edge.
+Edges before and after: a rectangle large enough before; a flat piece whose length is its top and `hem` its bottom after.
+Allowance: none; seams and turns of later steps lie beyond both arcs, and the cutting plan has the rectangle.
+Example: `- ring cut: {piece: flounce, hem: 112 in}` with the piece `flounce: {from: lawn, length: 72 in, depth: 12 in}`
+Source: R = top x depth / (bottom - top): Baldt, Clothing for Women, 1916, draft of a circular flounce. Circle skirts:
+    waist / (2 pi), definition.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import sin
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    fault_at,
+    refused,
+    word_of,
+)
+from furbelow.garment.workroom import Workroom
+
+STAY = Fraction(5)  # from the cut edge, inside any seam of 1 cm
+CUTTERS = (
+    "blade",
+    "Cut along an arc in short bites, shears flat on the table, your other hand well behind the blades.",
+)
+
+
+class RingCut:
+    name = "ring cut"
+    about = "Cut a piece between two arcs: a circular flounce or part of a circle skirt."
+    pictures = ("pieces",)
+    parameters = {
+        "piece": Parameter("The piece; its length is the top edge, its depth lies between the arcs.", "piece"),
+        "hem": Parameter("Length of the finished bottom edge of each copy, longer than the top.", "length"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        return (Allowance(word_of(step, "piece"), "bottom", (), hem="hem"),)
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        piece = word_of(step.written, "piece")
+        if fault := _not_to_cut(bench, step, Phrasing(solved, room), solved, piece):
+            return refused(bench, step, (piece,), fault)
+        cloth, numbers = bench.cloths[piece], solved.pieces[piece]
+        bottom = bench.edge(f"{piece}.bottom")
+        # The straight ends run out from the centre, so their margins add the same to both arcs.
+        long = step.mm("hem") + numbers.cut_length - numbers.length
+        after = bench.with_cloths(cloth._replace(blank=False))
+        after = after.with_edges(bottom._replace(cloth_length=long, set_length=long))
+        stay = Sewn(
+            "301", numbers.cut_length, cloth.copies, room.seam_stitch, f"holding the arc of the {numbers.label}"
+        )
+        handled = (numbers.cut_length + long + 2 * numbers.cut_depth) * cloth.copies
+        return Performed(step, bench, after, (piece,), sewn=(stay,), setup="straight stitch", handled=handled)
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        piece = word_of(done.step.written, "piece")
+        numbers, ring = say.solved.pieces[piece], say.solved.pieces[piece].ring
+        assert ring is not None  # performed
+        chain, the = say.chain(done.before.cloths[piece].copies), f"the {numbers.label}"
+        wide, high = numbers.blank
+        outer, inner = say.length(ring.outer), say.length(ring.inner)
+        beyond = ring.outer - high
+        half = float(ring.angle / 2)
+        across = say.length(Fraction(round(2 * float(ring.outer) * sin(half), 3))) if ring.angle < 3 else ""
+        centre = (
+            f"Draw the upright middle line of the rectangle and mark the centre on it, {outer} above the lower edge"
+            + (f": {say.length(beyond)} beyond the upper edge, on paper taped to the table." if beyond > 0 else ".")
+        )
+        along = say.length(ring.angle / 2 * ring.outer)
+        ends = f", then a second line {say.length(ring.ends)} outside it for the seam." if ring.ends else "."
+        actions = (
+            Action(f"Lay the rectangle for {the} flat, {say.cut(wide)} wide and {say.cut(high)} high.", chain=chain),
+            Action(centre, chain=chain),
+            Action(
+                f"Hold a tape at the centre and draw the outer arc at {outer}.",
+                check="The arc just meets the lower edge.",
+                tolerance=f"{say.about(Fraction(3))} more or less",
+                remedy="Check that the tape starts at 0 on the centre and draw again.",
+                chain=chain,
+            ),
+            Action(f"Draw the inner arc at {inner}.", chain=chain),
+            Action(
+                f"Measure {along} along the outer arc from the middle line to both sides, and draw a straight line from each"
+                f" mark to the centre{ends}",
+                check=f"The marks are {across} apart in a straight line."
+                if across
+                else f"The lines stand {ring.degrees:.0f} degrees apart.",
+                tolerance=f"{say.about(Fraction(5))} more or less" if across else "1 degree more or less",
+                remedy="Measure along the arc again, the tape on its edge.",
+                chain=chain,
+            ),
+            Action("Cut on both arcs and on the outermost straight lines.", chain=chain),
+            Action(
+                f"Sew one row {say.about(STAY)} from the inner arc at once, without stretching it; this row stays inside the seam.",
+                check=f"The line of the later seam, {say.length(ring.above)} from the cut edge, measures {say.length(ring.top)}"
+                " between the end seams."
+                if ring.above
+                else f"The inner arc measures {say.length(ring.top)} between the end seams.",
+                tolerance=f"{say.about(max(ring.top / 200, Fraction(3)))} more or less",
+                remedy="If it is longer, draw the row in a little; if shorter, clip the margin up to the row.",
+                chain=chain,
+            ),
+            Action("Hang it up overnight before you hem it, and cut level what has dropped.", chain=chain),
+        )
+        return Instructions(
+            f"Cut {the} in a ring",
+            f"Radius {say.length(ring.radius)}, {ring.degrees:.1f} degrees: {say.length(ring.top)} at the top,"
+            f" {say.length(ring.hem)} at the bottom.",
+            actions,
+            (CUTTERS,),
+        )
+
+
+def _not_to_cut(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piece: str) -> Fault | None:
+    written, numbers, hem = step.written, solved.pieces[piece], step.mm("hem")
+    ring = numbers.ring
+    if ring is None:
+        return fault_at(
+            written,
+            "hem",
+            "FB314",
+            f"the bottom edge of {say.length(hem)} is not longer than the top of `{piece}`,"
+            f" {say.length(numbers.length)}",
+            help="make the hem longer, or leave this step out: the piece is a rectangle",
+        )
+    if numbers.piece.piecing is not None or numbers.folded:
+        how = "pieced of strips" if numbers.piece.piecing else "folded in half"
+        return fault_at(
+            written,
+            "piece",
+            "FB354",
+            f"`{piece}` is {how}, and a ring is cut from one flat rectangle",
+            help="cut it in several copies, with `count`, and join them to one ring",
+        )
+    if not bench.cloths[piece].blank:
+        return fault_at(written, "piece", "FB354", f"the ring of `{piece}` is cut already", help="leave this step out")
+    if ring.inner <= 0:
+        return fault_at(
+            written,
+            "hem",
+            "FB354",
+            f"the radius of {say.length(ring.radius)} is used up by the {say.length(ring.above)} taken above it",
+            help="make the hem less full, or cut more copies, each with a shorter top",
+        )
+    if ring.apart <= 0:
+        return fault_at(
+            written,
+            "hem",
+            "FB354",
+            f"an arc of {ring.degrees:.1f} degrees leaves no cloth between its ends, which take {say.length(2 * ring.ends)};"
+            " a whole circle has 360",
+            notes=(
+                f"({say.length(hem)} - {say.length(ring.top)}) / {say.length(ring.depth)} = {ring.degrees:.1f} degrees",
+            ),
+            help=f"cut `{piece}` in 2 copies or more and join them with `into: one ring`",
+        )
+    return None
+
+
+TECHNIQUE = RingCut()

@@ -1,0 +1,245 @@
+"""Gather a flounce below its edge, so that a frill stands above the rows, and sew it on through them.
+
+What it does: gathers on rows inside the finished upper edge, lays the flounce over the edge above and topstitches it.
+Edges before and after: the flounce's edge finished, the other one neat, before; both sewn after, the margin below.
+Allowance: the heading at the flounce's edge, the lap at the edge that carries it.
+Example: `- ruched heading: {edge: flounce.top, to: skirt.bottom, heading: 2 cm, lap: 1 cm}`
+Source: ruffle 1 1/3 to 1 1/2 of the line: Baldt, Clothing for Women, 1916; the rows are common practice, no source.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment import limits
+from furbelow.garment.bench import Bench, Edge, Seam, State
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    allowances_at,
+    edge_of,
+    fault_at,
+    refused,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.attach import taken
+from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.shared.preconditions import (
+    copies_differ,
+    edge_not_ready,
+    forms_differ,
+    margin_state,
+    not_long,
+    strips_not_joined,
+)
+
+TAIL = Fraction(100)
+
+
+class RuchedHeading:
+    name = "ruched heading"
+    about = "Sew on a flounce gathered below its edge, so that a frill stands above the seam."
+    pictures = ("pieces",)
+    parameters = {
+        "edge": Parameter("The finished edge of the flounce, which becomes the frill.", "edge"),
+        "to": Parameter("The edge that carries the flounce and lies behind it.", "edge"),
+        "heading": Parameter("From the finished edge down to the upper gathering row.", "length", "2 cm"),
+        "lap": Parameter("How far the carrying edge reaches down behind the rows.", "length", "15 mm"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        return (
+            *allowances_at(edges_in(step.args["edge"].value), "heading"),  # type: ignore[arg-type]
+            *allowances_at(edges_in(step.args["to"].value), "lap"),  # type: ignore[arg-type]
+        )
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written = step.written
+        names = edge_of(written, "edge"), edge_of(written, "to")
+        if fault := edge_not_ready(bench, written, "to", names[1]):
+            return refused(bench, step, (), fault)
+        if names[0] not in bench.edges or names[0] in bench.layered:
+            return refused(
+                bench,
+                step,
+                (),
+                fault_at(
+                    written,
+                    "edge",
+                    "FB302",
+                    f"`{names[0]}` lies in a stack or is none yet",
+                    help="name the flounce's own top edge",
+                ),
+            )
+        edge, to = bench.edge(names[0]), bench.edge(names[1])
+        touches = (*edge.pieces, *to.pieces)
+        fault = (
+            strips_not_joined(bench, written, "edge", edge.pieces)
+            or not_long(written, "edge", edge)
+            or forms_differ(bench, written, "to", edge, to)
+            or copies_differ(written, "to", edge, to)
+            or _not_finished(step, solved, edge, to)
+            or _not_to_gather(bench, step, solved, room, edge, to)
+        )
+        if fault:
+            return refused(bench, step, touches, fault)
+        heading, lap = step.mm("heading"), step.mm("lap")
+        after = bench.with_edges(
+            edge._replace(
+                state=State.SEWN, used=edge.used + heading, set_length=to.set_length, gathered="two rows by machine"
+            ),
+            to._replace(state=State.SEWN, used=to.used + lap, held=True),
+        )
+        seam = Seam(
+            edge.name,
+            names,
+            (*to.plies, *edge.plies),
+            to.set_length,
+            to.copies,
+            lap,
+            "301",
+            margin_state(solved, edge, to),
+            turned=edge.pieces[0],
+            topstitched=True,
+        )
+        after = taken(after, to, lap).with_seams(seam).joined(touches)
+        label = solved.pieces[edge.pieces[0]].label
+        row = Sewn("301", edge.cloth_length, edge.copies, room.gathering_stitch, f"gathering the {label}")
+        stitched = Sewn("301", to.set_length, to.copies, room.seam_stitch, f"sewing on the {label}")
+        return Performed(
+            step,
+            bench,
+            after,
+            touches,
+            sewn=(row, row, stitched, stitched),
+            setup="straight stitch",
+            pinned=to.set_length * to.copies,
+            handled=edge.cloth_length * edge.copies,
+            facts={"ratio": edge.cloth_length / to.set_length, "length": to.set_length},
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, length = done.step, done.facts["length"]
+        edge, to = done.before.edge(edge_of(step.written, "edge")), done.before.edge(edge_of(step.written, "to"))
+        flounce = f"the {say.piece(edge.pieces[0])}"
+        where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
+        carrier = say.edges(to.pieces, to.name.rpartition(".")[2] if "." in to.name else "bottom")
+        heading, lap = say.length(step.mm("heading")), say.length(step.mm("lap"))
+        between, chain = say.about(say.room.row_spacing), say.chain(edge.copies)
+        pin = "clip" if say.room.hold_with == "clips" else "pin"
+        actions = (
+            Action(
+                f"Mark {where} and {carrier} in quarters: every {say.length(edge.cloth_length / 4)} on {flounce}, every"
+                f" {say.length(length / 4)} on {say.the(to.pieces)}.",
+                chain=chain,
+            ),
+            Action(
+                f"Sew a row of the longest stitch {heading} below {where}; do not sew back, and leave {say.about(TAIL)} of"
+                " thread at both ends.",
+                chain=chain,
+            ),
+            Action(f"Sew a second row {between} below the first.", check="The two rows run side by side.", chain=chain),
+            Action(
+                f"Pull the two bobbin threads until every quarter measures {say.length(length / 4)}.",
+                check=f"The gathered line is {say.length(length)} long; the frill above it stands free.",
+                tolerance=f"up to {say.length(length * limits.EASE_SHARE)} short may be eased in",
+                remedy=f"More than {say.length(length * limits.EASE_SHARE)} short: let the gathers out. Too long: pull closer.",
+                chain=chain,
+            ),
+            Action(f"Mark a line {lap} above {carrier}, on its right side.", chain=chain),
+            Action(
+                f"Lay {flounce} on it, right side up, the upper row on the line, and {pin} at the quarters, then every"
+                f" {say.about(say.room.pin_spacing)}.",
+                chain=chain,
+            ),
+            Action(
+                f"Sew on both gathering rows from the right side, {say.length(length)} each, {say.stitch(say.room.seam_stitch)}.",
+                check=f"The frill stands {heading} above the seam all along.",
+                tolerance=f"{say.about(Fraction(2))} more or less",
+                remedy="Unpick where the row left the gathers and sew it again.",
+                chain=chain,
+            ),
+        )
+        return Instructions(
+            f"Sew on {flounce} with a frill above the seam",
+            f"{say.length(edge.cloth_length)} of cloth lies in {say.length(length)}: {say.ratio(done.facts['ratio'])} to 1.",
+            actions,
+            (PINS,),
+        )
+
+
+def _not_finished(step: SolvedStep, solved: Solved, edge: Edge, to: Edge) -> Fault | None:
+    """The frill's edge shows, and the carrying edge lies loose behind: neither may ravel."""
+    for arg, each in (("edge", edge), ("to", to)):
+        if each.state is State.SEWN or each.state is State.ENCLOSED:
+            return fault_at(
+                step.written, arg, "FB302", f"`{each.name}` is already sewn in", help="name an edge that is free"
+            )
+        for piece in each.pieces:
+            cloth = solved.pieces[piece].piece.cloth.text
+            if each.state is State.RAW and solved.materials[cloth].material.ravels:
+                word = "stands open at the frill" if each is edge else "lies loose behind the flounce"
+                mend = "narrow hem" if each is edge else "neaten"
+                return fault_at(
+                    step.written,
+                    arg,
+                    "FB335",
+                    f"the raw edge of `{each.name}` {word} and `{cloth}` ravels",
+                    help=f"put `- {mend}: {{edge: {each.name}}}` before this step",
+                )
+    return None
+
+
+def _not_to_gather(
+    bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, edge: Edge, to: Edge
+) -> Fault | None:
+    say, written, ratio = Phrasing(solved, room), step.written, edge.cloth_length / to.set_length
+    if ratio < 1:
+        return fault_at(
+            written,
+            "edge",
+            "FB314",
+            f"`{edge.name}` has {say.length(edge.cloth_length)} of cloth for {say.length(to.set_length)},"
+            f" {say.length(to.set_length - edge.cloth_length)} too little to gather",
+            help="make the flounce longer",
+        )
+    for piece in edge.pieces:
+        cloth = solved.pieces[piece].piece.cloth.text
+        if ratio > (most := limits.fullest(solved, cloth)):
+            return fault_at(
+                written,
+                "edge",
+                "FB315",
+                f"`{edge.name}` would be gathered {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
+                help="use less fullness",
+            )
+    heading, depth = step.mm("heading"), bench.depth(edge.pieces[0])
+    if heading + room.row_spacing >= depth:
+        return fault_at(
+            written,
+            "heading",
+            "FB312",
+            f"a heading of {say.length(heading)} is deeper than its piece of {say.length(depth)}",
+            help="make the heading shallower",
+        )
+    if step.mm("lap") <= room.row_spacing:
+        return fault_at(
+            written,
+            "lap",
+            "FB334",
+            f"the carrying edge reaches {say.length(step.mm('lap'))} behind rows that are {say.length(room.row_spacing)} apart,"
+            " and the lower row misses it",
+            help=f"make the lap {say.length(2 * room.row_spacing)} or more",
+        )
+    return None
+
+
+TECHNIQUE = RuchedHeading()

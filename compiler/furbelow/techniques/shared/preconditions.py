@@ -1,0 +1,207 @@
+"""Whether an edge can be worked on now: the questions that several techniques ask of the bench."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import WORKABLE, Bench, Edge, State
+from furbelow.garment.limits import NARROWEST_SEAM, NARROWEST_SEAM_FIRM
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import edge_of, fault_at
+
+_DONE = {
+    State.SEWN: "is already sewn into a seam",
+    State.HEMMED: "is already hemmed",
+    State.ENCLOSED: "is already enclosed",
+}
+
+
+def edge_not_ready(bench: Bench, step: Step, arg: str, name: str) -> Fault | None:
+    """Why this edge can't be sewn now, or None: it is finished, lies in a stack, or its strips are not joined."""
+    if name not in bench.edges:
+        return fault_at(
+            step,
+            arg,
+            "FB301",
+            f"`{name}` is used before its layers are stacked",
+            help=f"put the `stack layers` step that makes `{name}` before this one",
+        )
+    edge = bench.edge(name)
+    if name in bench.layered:
+        stack = bench.layered[name]
+        return fault_at(
+            step,
+            arg,
+            "FB302",
+            f"`{name}` already lies in the stack `{stack}`",
+            help=f"work on `{stack}`, or move this step before the stacking",
+        )
+    if edge.state not in WORKABLE:
+        return fault_at(
+            step,
+            arg,
+            "FB302",
+            f"`{name}` {_DONE[edge.state]}",
+            help="move this step before the one that finished the edge, or leave it out",
+        )
+    return strips_not_joined(bench, step, arg, edge.pieces)
+
+
+def strips_not_joined(bench: Bench, step: Step, arg: str, pieces: Iterable[str]) -> Fault | None:
+    """The fault of working on a pieced piece before its strips are one, or on a ring before it is cut out."""
+    for piece in pieces:
+        if bench.cloths[piece].blank:
+            return fault_at(
+                step,
+                arg,
+                "FB353",
+                f"`{piece}` is still a rectangle, and its ring is not cut out yet",
+                help="move its `ring cut` before this step",
+            )
+        if bench.cloths[piece].in_parts:
+            return fault_at(
+                step,
+                arg,
+                "FB303",
+                f"the strips of `{piece}` are not joined yet",
+                notes=(f"`{piece}` may be pieced, so it can come from the table in several strips",),
+                help=f"put `- join strips: {{of: {piece}}}` before this step",
+            )
+    return None
+
+
+def forms_differ(bench: Bench, step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
+    """The fault of sewing a ring to a flat edge: one of the two was closed too early or too late."""
+    if bench.ring(one) == bench.ring(other):
+        return None
+    ring, flat = (one, other) if bench.ring(one) else (other, one)
+    return fault_at(
+        step,
+        arg,
+        "FB304",
+        f"`{ring.name}` is closed to a ring while `{flat.name}` is still flat",
+        notes=("a ring and a flat edge can't be matched along their whole length",),
+        help=f"close the ends of `{flat.pieces[0]}` before this step, or those of `{ring.pieces[0]}` after it",
+    )
+
+
+def copies_differ(step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
+    """The fault of matching, say, three flounces with two upper tiers."""
+    if one.copies == other.copies:
+        return None
+    return fault_at(
+        step,
+        arg,
+        "FB305",
+        f"there are {one.copies} of `{one.name}` and {other.copies} of `{other.name}`,"
+        f" {abs(one.copies - other.copies)} too many on one side",
+        help=f"give `{one.pieces[0]}` and `{other.pieces[0]}` the same `count`, or stack the copies first",
+    )
+
+
+def margin_state(solved: Solved, *edges: Edge) -> State:
+    """Raw, or neatened: beside a neat edge of cloth that ravels, a raw one that does not ravel leaves nothing to do."""
+    cloths = [[solved.pieces[piece].piece.cloth.text for piece in edge.pieces] for edge in edges]
+    ravels = [any(solved.materials[cloth].material.ravels for cloth in lying) for lying in cloths]
+    raw = [edge.state is State.RAW for edge in edges]
+    open_to_ravel = any(is_raw and may for is_raw, may in zip(raw, ravels, strict=True))
+    return State.RAW if open_to_ravel or (any(raw) and not any(ravels)) else State.NEATENED
+
+
+def not_one_edge(step: Step, arg: str, edge: Edge) -> Fault | None:
+    """The fault of hemming a stack: its layers hang at their own lengths and are hemmed each by itself."""
+    if "." in edge.name:
+        return None
+    return fault_at(
+        step,
+        arg,
+        "FB302",
+        f"`{edge.name}` is a stack of {len(edge.plies)} layers, and each layer is hemmed by itself",
+        help=f"hem `{edge.pieces[0]}` before it is stacked",
+    )
+
+
+def not_long(step: Step, arg: str, edge: Edge) -> Fault | None:
+    """The fault of a method along the length asked for at a start or end edge, where turns are not kept account of."""
+    side = edge.name.rpartition(".")[2]
+    if side not in ("start", "end"):
+        return None
+    return fault_at(
+        step,
+        arg,
+        "FB340",
+        f"`{edge.name}` is a short edge, and `{step.technique}` works along a top or bottom edge",
+        help=f"name `{edge.pieces[0]}.top` or `{edge.pieces[0]}.bottom`, or hem the short edge",
+    )
+
+
+def no_length(step: SolvedStep, arg: str) -> Fault | None:
+    """The fault of a length that comes out at nothing where cloth or elastic must be that long."""
+    if step.mm(arg) > 0:
+        return None
+    return fault_at(
+        step.written,
+        arg,
+        "FB208",
+        f"`{arg}` of `{step.written.technique}` comes out at 0 and must be above 0",
+        help="write a length such as 60 cm, or change the formula",
+    )
+
+
+def gap_too_wide(say: Phrasing, step: SolvedStep, edge: Edge) -> Fault | None:
+    """The fault of a gap that leaves nothing of its edge to stitch."""
+    gap = step.mm("gap")
+    if gap < edge.set_length:
+        return None
+    return fault_at(
+        step.written,
+        "gap",
+        "FB352",
+        f"a gap of {say.length(gap)} is wider than its edge of {say.length(edge.set_length)}",
+        help="leave a gap that the elastic goes through, such as 5 cm",
+    )
+
+
+def length_wanted(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction | Fault:
+    """How long this edge is to be: as `to`, the edge it will be sewn to, or the `length` given."""
+    written, technique = step.written, step.written.technique
+    if ("to" in written.args) == ("length" in written.args):
+        headline = f"a {technique} needs one of `to` and `length`" + (", not both" if "to" in written.args else "")
+        return fault_at(written, None, "FB313", headline, help="name the edge it will be sewn to with `to`")
+    if "length" in written.args:
+        return no_length(step, "length") or step.mm("length")
+    name = edge_of(written, "to")
+    if fault := edge_not_ready(bench, written, "to", name):
+        return fault
+    target = bench.edge(name)
+    fault = forms_differ(bench, written, "to", edge, target) or copies_differ(written, "to", edge, target)
+    return fault or target.set_length
+
+
+def seam_too_narrow(solved: Solved, say: Phrasing, step: SolvedStep, arg: str, pieces: Iterable[str]) -> Fault | None:
+    """The fault of a seam that would pull out of the cloth of one of these pieces."""
+    seam = step.mm(arg)
+    ravels = any(solved.materials[solved.pieces[piece].piece.cloth.text].material.ravels for piece in pieces)
+    least = NARROWEST_SEAM if ravels else NARROWEST_SEAM_FIRM
+    if seam >= least:
+        return None
+    return fault_at(
+        step.written,
+        arg,
+        "FB326",
+        f"a seam of {say.length(seam)} is {say.length(least - seam)} too narrow to hold in this cloth",
+        notes=(f"cloth that {'ravels' if ravels else 'does not ravel'} wants {say.length(least)} or more",),
+        help=f"write `{arg}: {say.length(least)}` or more",
+    )
+
+
+def casing_in(bench: Bench, name: str) -> tuple[str, ...]:
+    """The pieces that a casing is made in: of a folded edge or stack, or the band itself; none before it is stacked."""
+    if name in bench.edges:
+        return bench.edge(name).pieces
+    piece = name.partition(".")[0]
+    return (piece,) if piece in bench.cloths else ()

@@ -1,0 +1,211 @@
+"""Draw a ring in with rows of elastic thread.
+
+What it does: sews parallel rows with elastic thread in the bobbin below a finished edge; the rows draw the cloth in.
+Edges before and after: a finished ring before; shorter at rest, and able to stretch to its cloth length, after.
+Allowance: none. Each row takes elastic thread of the length at rest, and two tails.
+Example: `- shirring: {edge: skirt.top, length: waist_girth - 4 cm, with: elastic_thread, rows: 6, spacing: 8 mm}`
+Source: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment import limits
+from furbelow.garment.bench import Bench, Casing, Edge, State
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    Used,
+    edge_of,
+    fault_at,
+    refused,
+    word_of,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.preconditions import not_long, strips_not_joined
+
+STITCH = Fraction(3)  # longer stitches draw in more; common practice, no source
+TAIL = Fraction(80)
+STEAM = (
+    "steam",
+    "Steam scalds: keep your other hand clear, and stand the iron up between rows. Nylon and net shrink and melt: on them try"
+    " it on the trial strip first, from further off.",
+)
+
+
+class Shirring:
+    name = "shirring"
+    about = "Draw a ring in with several rows of elastic thread."
+    pictures = ("pieces", "shirring")
+    parameters = {
+        "edge": Parameter("The finished edge that the rows lie under.", "edge"),
+        "length": Parameter("How long the edge is to be at rest.", "length"),
+        "with": Parameter("The elastic thread, one of the materials.", "material"),
+        "rows": Parameter("How many rows.", "number", "5"),
+        "spacing": Parameter("From one row to the next.", "length", "8 mm"),
+        "from edge": Parameter("From the edge to the first row.", "length", "1 cm"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        return ()
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)
+        if name not in bench.edges or "." not in name:
+            return refused(
+                bench,
+                step,
+                (),
+                fault_at(
+                    written,
+                    "edge",
+                    "FB302",
+                    f"`{name}` is a stack, and elastic thread draws one piece at a time",
+                    help="shirr the pieces before they are stacked",
+                ),
+            )
+        edge = bench.edge(name)
+        fault = not_long(written, "edge", edge) or strips_not_joined(bench, written, "edge", edge.pieces)
+        fault = fault or self._cannot_draw(bench, step, solved, edge, say)
+        if fault:
+            return refused(bench, step, edge.pieces, fault)
+        length, rows, elastic = step.mm("length"), int(step.amounts["rows"].as_number()), word_of(written, "with")
+        wide = step.mm("from edge") + (rows - 1) * step.mm("spacing")
+        after = bench.with_edges(edge._replace(set_length=length, gathered="shirring", held=True)).with_casing(
+            Casing(name, edge.pieces[0], wide, edge.cloth_length, Fraction(0), False, elastic, length)
+        )
+        label = solved.pieces[edge.pieces[0]].label
+        return Performed(
+            step,
+            bench,
+            after,
+            edge.pieces,
+            sewn=tuple(
+                Sewn("301", edge.cloth_length, edge.copies, STITCH, f"shirring the {label}") for _ in range(rows)
+            ),
+            used=(Used(elastic, rows * (length + 2 * TAIL), edge.copies, f"shirring of the {label}"),),
+            setup="straight stitch",
+            handled=edge.cloth_length * edge.copies,
+            facts={"rows": rows, "length": length},
+        )
+
+    def _cannot_draw(self, bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, say: Phrasing) -> Fault | None:
+        written, length, rows = step.written, step.mm("length"), step.amounts["rows"].as_number()
+        piece = edge.pieces[0]
+        cloth = solved.pieces[piece].piece.cloth.text
+        if not bench.ring(edge):
+            return fault_at(
+                written,
+                "edge",
+                "FB304",
+                f"`{edge.name}` is still flat, and its rows would end in the side seam",
+                help=f"put `- join ends: {{of: {piece}}}` before this step",
+            )
+        if edge.state is State.SEWN or edge.gathered:
+            return fault_at(
+                written,
+                "edge",
+                "FB302",
+                f"`{edge.name}` is {'gathered' if edge.gathered else 'sewn into a seam'} already",
+                help="shirr it while it lies flat and free",
+            )
+        if edge.state is State.RAW and solved.materials[cloth].material.ravels:
+            return fault_at(
+                written,
+                "edge",
+                "FB335",
+                f"the raw edge of `{edge.name}` lies open above the rows and `{cloth}` ravels",
+                help=f"put `- narrow hem: {{edge: {edge.name}}}` before this step",
+            )
+        if rows < 1 or rows.denominator != 1:
+            return fault_at(
+                written,
+                "rows",
+                "FB341",
+                f"{float(rows):.4g} rows can't be sewn; they are counted 1, 2, 3",
+                help=f"write `rows: {max(1, round(rows))}`",
+            )
+        deep = step.mm("from edge") + (rows - 1) * step.mm("spacing")
+        if deep >= bench.depth(piece):
+            return fault_at(
+                written,
+                "rows",
+                "FB312",
+                f"the lowest row lies {say.length(deep)} down a piece of {say.length(bench.depth(piece))}",
+                help="sew fewer rows, or closer ones",
+            )
+        if length >= edge.cloth_length:
+            return fault_at(
+                written,
+                "length",
+                "FB314",
+                f"`{edge.name}` has {say.length(edge.cloth_length)} of cloth for {say.length(length)}, and nothing is left to draw in",
+                help="make the piece longer, or the length at rest shorter",
+            )
+        ratio, most = edge.cloth_length / length, limits.fullest(solved, cloth)
+        if ratio > most:
+            return fault_at(
+                written,
+                "length",
+                "FB315",
+                f"`{edge.name}` would be drawn in {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
+                help="use less cloth, or a longer length at rest",
+            )
+        return None
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, facts = done.step, done.facts
+        edge = done.before.edge(edge_of(step.written, "edge"))
+        side = edge.name.rpartition(".")[2]
+        where, chain, rows = say.edge(edge.pieces[0], side), say.chain(edge.copies), facts["rows"]
+        material = say.solved.materials[word_of(step.written, "with")].material
+        thread = material.about or material.name.replace("_", " ")
+        length, cloth = say.length(facts["length"]), say.length(edge.cloth_length)
+        ratio = edge.cloth_length / facts["length"]
+        trial = Fraction(300)
+        actions = (
+            Action(f"Wind the {thread} on the bobbin by hand, without stretching it."),
+            Action(
+                f"Set a {say.stitch(STITCH)} and sew a trial: {rows} rows on a strip {say.length(trial)} long.",
+                check=f"Steamed, it draws in to {say.length(trial / ratio)}.",
+                tolerance=f"{say.about(trial / ratio / 20)} more or less",
+                remedy="Longer: lengthen the stitch or tighten the bobbin a little. Shorter: the other way round.",
+            ),
+            Action(
+                f"Mark {rows} lines on the right side: the first {say.length(step.mm('from edge'))} from {where}, the"
+                f" others {say.length(step.mm('spacing'))} apart.",
+                chain=chain,
+            ),
+            Action(
+                f"Sew each line all round, {cloth}, right side up; from the second row on hold the cloth stretched flat.",
+                check="The rows run side by side and no stitch is skipped.",
+                remedy="A skipped stretch: sew it again over the gap.",
+                chain=chain,
+            ),
+            Action(
+                f"Draw the tails of each row to the wrong side, tie them and leave {say.about(Fraction(20))}.",
+                chain=chain,
+            ),
+            Action(
+                "Hold the iron just above the rows and steam them; do not touch them with it.",
+                check=f"The edge measures {length} at rest and stretches to {cloth}.",
+                tolerance=f"{say.about(facts['length'] / 40)} more or less",
+                remedy="Too long: sew one more row between two others. Too short: stretch it once and measure again.",
+                chain=chain,
+            ),
+        )
+        return Instructions(
+            f"Shirr {where}", f"{rows} rows of {thread} draw {cloth} in to {length}.", actions, (STEAM,)
+        )
+
+
+TECHNIQUE = Shirring()

@@ -1,0 +1,178 @@
+"""Make ties and sew them to the ends of a waistband.
+
+What it does: sews each tie to a tube closed at one end, turns it and stitches its open end on the band.
+Edges before and after: ties flat and raw, the band sewn on, before; the ties are enclosed and hang from the band after.
+Allowance: the seam at both long edges and the closed end, the lap at the other end; ties are folded, so what shows of
+    their depth is cut twice.
+Example: `- tie ends: {tie: tie, to: waistband, seam: 6 mm, lap: 2 cm}`
+Source: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    fault_at,
+    refused,
+    word_of,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.drawstring import CORDS
+from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.preconditions import edge_not_ready
+
+
+class TieEnds:
+    name = "tie ends"
+    about = "Sew two ties and stitch them to the ends of a waistband."
+    pictures = ("pieces",)
+    parameters = {
+        "tie": Parameter("The piece for the ties, cut twice.", "piece"),
+        "to": Parameter("The band they are sewn to, already on the garment.", "piece"),
+        "seam": Parameter("Seam allowance along and at the closed end of each tie.", "length", "6 mm"),
+        "lap": Parameter("How far each tie lies on the band.", "length", "2 cm"),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        tie = word_of(step, "tie")
+        return (
+            Allowance(tie, "top", ("seam",)),
+            Allowance(tie, "bottom", ("seam",), doubles=True),
+            Allowance(tie, "start", ("seam",)),
+            Allowance(tie, "end", ("lap",)),
+        )
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, say = step.written, Phrasing(solved, room)
+        tie, band = word_of(written, "tie"), word_of(written, "to")
+        for side in ("top", "bottom", "start", "end"):
+            if fault := edge_not_ready(bench, written, "tie", f"{tie}.{side}"):
+                return refused(bench, step, (tie,), fault)
+        if fault := _cannot_tie(bench, step, say, solved, tie, band):
+            return refused(bench, step, (tie, band), fault)
+        seam, lap, cloth = step.mm("seam"), step.mm("lap"), bench.cloths[tie]
+        depth, length = solved.pieces[tie].depth, solved.pieces[tie].length
+        after = bench.with_cloths(cloth._replace(folded=True, copies=1))
+        for side, took in (("top", seam), ("bottom", seam), ("start", seam), ("end", lap)):
+            edge = after.edge(f"{tie}.{side}")
+            after = after.with_edges(edge._replace(state=State.ENCLOSED, used=edge.used + took, copies=1))
+        around = length + lap + depth
+        after = after.with_seams(
+            Seam(f"{tie}.top", (), (Ply(tie, 2),), around, 2, seam, "301", State.ENCLOSED),
+            Seam(f"{tie}.end", (), (Ply(tie, 2), Ply(band, 2)), depth, 2, lap, "301", State.ENCLOSED, turned=band),
+        ).joined((tie, band))
+        opening = next(each for each in bench.openings.values() if each.band == band)
+        after = after.with_opening(opening._replace(tied=True))
+        label = solved.pieces[tie].label
+        return Performed(
+            step,
+            bench,
+            after,
+            (tie, band),
+            sewn=(
+                Sewn("301", around, 2, room.seam_stitch, f"sewing the {label}"),
+                Sewn("301", 2 * (lap + depth), 2, room.seam_stitch, f"stitching the {label} on"),
+            ),
+            setup="straight stitch",
+            pinned=2 * around,
+            handled=2 * length,
+            facts={"length": length, "depth": depth},
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, facts = done.step, done.facts
+        band = word_of(step.written, "to")
+        seam, lap = say.length(step.mm("seam")), say.length(step.mm("lap"))
+        depth, length = say.length(facts["depth"]), say.length(facts["length"])
+        both = say.chain(2)
+        actions = (
+            Action("Fold each tie in half along its length, right sides together, and pin it.", chain=both),
+            Action(
+                f"Sew {seam} from the edges, along the tie and across one end; leave the other end open.", chain=both
+            ),
+            Action(
+                "Trim the corners, turn the tie right side out with a blunt stick and press it.",
+                check=f"It is {depth} wide.",
+                tolerance=f"{say.about(Fraction(2))} more or less",
+                remedy="Roll the seam out with your fingers and press again.",
+                chain=both,
+            ),
+            Action(
+                f"Lay the open end {lap} on the end of the {say.piece(band)}, its cut edge folded under into the lap, and pin it.",
+                check=f"The tie stands out {length} beyond the band.",
+                tolerance=f"{say.about(Fraction(5))} more or less",
+                remedy="Shift it before you sew.",
+                chain=both,
+            ),
+            Action(
+                "Sew round the lap in a square and across it from corner to corner.",
+                check="Pull hard: nothing gives.",
+                remedy="Sew over the square once more.",
+                chain=both,
+            ),
+        )
+        return Instructions(
+            f"Sew ties to the {say.piece(band)}",
+            f"Two ties of {length} close the waist.",
+            actions,
+            (CORDS, PINS, iron_caution(done, say)),
+        )
+
+
+def _cannot_tie(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, tie: str, band: str) -> Fault | None:
+    written, cloth = step.written, bench.cloths[tie]
+    opening = next((each for each in bench.openings.values() if each.band == band), None)
+    if opening is None:
+        return fault_at(
+            written,
+            "to",
+            "FB351",
+            f"`{band}` is not on an open waist yet, so its ends can't carry ties",
+            help="move this step after its `fitted waistband`",
+        )
+    if opening.closed_by != "ties":
+        return fault_at(
+            written,
+            "to",
+            "FB351",
+            f"`{band}` is closed by {opening.closed_by} and needs no ties",
+            help="write `fasten: ties` in its `fitted waistband`, or leave this step out",
+        )
+    if cloth.ring:
+        return fault_at(
+            written, "tie", "FB304", f"`{tie}` is closed to a ring, and a tie is flat", help="leave its ends open"
+        )
+    if cloth.copies != 2:
+        return fault_at(
+            written,
+            "tie",
+            "FB305",
+            f"a band has 2 ends and there are {cloth.copies} of `{tie}`",
+            help=f"write `count: 2` in `{tie}`",
+        )
+    depth, wide = solved.pieces[tie].depth, solved.pieces[band].depth
+    if depth > wide + solved.rounding:  # both cut depths are rounded up by themselves
+        return fault_at(
+            written,
+            "tie",
+            "FB351",
+            f"`{tie}` is {say.length(depth)} wide and `{band}` {say.length(wide)}, {say.length(depth - wide)} too wide",
+            help="make the ties as wide as the band or narrower",
+        )
+    return None
+
+
+TECHNIQUE = TieEnds()

@@ -1,0 +1,207 @@
+"""Sew tucks across a piece: folds stitched down along its length.
+
+What it does: folds the cloth on marked lines, sews each fold at its depth and presses it towards the hem.
+Edges before and after: any flat bottom edge, finished or not; it stays as it is, and the piece becomes shallower.
+Allowance: twice the depth for each tuck, booked at the bottom edge.
+Example: `- tucks: {edge: flounce.bottom, depth: 1/2 in, count: 3, space: 1/4 in, from edge: 1 in}`
+Source: a tuck needs twice its depth; a space of half a tuck in muslin; an odd number of tucks: Home and School Sewing,
+    ch. XXI. Tucks of 1/2 in with 1/2 in between stitchings: each fold meets the stitching below: Hand Sewing Lessons.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step, Written
+from furbelow.garment.technique import (
+    Action,
+    EdgesIn,
+    Instructions,
+    Parameter,
+    Performed,
+    Sewn,
+    allowances_at,
+    edge_of,
+    fault_at,
+    refused,
+)
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.preconditions import strips_not_joined
+
+
+class Tucks:
+    name = "tucks"
+    about = "Sew folds across a piece, each taking twice its depth."
+    pictures = ("pieces", "tucks")
+    parameters = {
+        "edge": Parameter("The bottom edge that the tucks lie above.", "edge"),
+        "depth": Parameter("Depth of each finished tuck, from its stitching to its fold.", "length", "1 cm"),
+        "count": Parameter("How many tucks; a plain number.", "number", "3"),
+        "space": Parameter(
+            "What shows between the fold of one tuck and the stitching of the next; 0 lets them meet.", "length", "5 mm"
+        ),
+        "from edge": Parameter(
+            "How far the fold of the lowest tuck lies above the edge as it is then.", "length", "3 cm"
+        ),
+    }
+
+    def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
+        count = _count(step) or 0
+        return allowances_at(edges_in(step.args["edge"].value), *("depth",) * (2 * count))  # type: ignore[arg-type]
+
+    def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+        written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)
+        count = _count(written)
+        if not count:
+            return refused(
+                bench,
+                step,
+                (),
+                fault_at(
+                    written,
+                    "count",
+                    "FB341",
+                    f"`{_text(written)}` tucks can't be booked before the sums are done",
+                    notes=(
+                        "each tuck takes cloth, so their number must stand in the spec as a plain number, 1 or more",
+                    ),
+                    help="write a number, such as `count: 3`",
+                ),
+            )
+        if not name.endswith(".bottom"):
+            return refused(
+                bench,
+                step,
+                (),
+                fault_at(
+                    written,
+                    "edge",
+                    "FB340",
+                    f"tucks are measured up from a bottom edge, and `{name}` is none",
+                    help=f"write `edge: {name.partition('.')[0]}.bottom`",
+                ),
+            )
+        edge = bench.edge(name)
+        fault = strips_not_joined(bench, written, "edge", edge.pieces) or _no_room(bench, step, edge, count, say)
+        if fault:
+            return refused(bench, step, edge.pieces, fault)
+        after = bench.with_edges(edge._replace(used=edge.used + 2 * step.mm("depth") * count))
+        label = solved.pieces[edge.pieces[0]].label
+        return Performed(
+            step,
+            bench,
+            after,
+            edge.pieces,
+            sewn=tuple(
+                Sewn("301", edge.set_length, edge.copies, room.seam_stitch, f"tuck {number} of the {label}")
+                for number in range(1, count + 1)
+            ),
+            setup="straight stitch",
+            handled=2 * count * edge.set_length * edge.copies,
+            facts={"fold lines": fold_lines(step.mm("depth"), count, step.mm("space"), step.mm("from edge"))},
+        )
+
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, lines = done.step, done.facts["fold lines"]
+        edge = done.before.edge(edge_of(step.written, "edge"))
+        piece = edge.pieces[0]
+        depth, chain = say.length(step.mm("depth")), say.chain(edge.copies)
+        where, long = say.edge(piece, "bottom"), say.length(edge.set_length)
+        apart = say.length(step.mm("depth") + step.mm("space"))
+        actions = [
+            Action(
+                f"Mark a fold line {say.length(lines[0])} above {where}, all along.",
+                check="The line keeps its distance from the edge.",
+                tolerance=f"{say.about(Fraction(1))} more or less",
+                remedy="Draw it again where it wanders: every later tuck follows it.",
+                chain=chain,
+            ),
+            *(
+                Action(f"Mark fold line {number}, {say.length(line)} above the edge.", chain=chain)
+                for number, line in enumerate(lines[1:], 2)
+            ),
+        ]
+        for number in range(1, len(lines) + 1):
+            last = number == len(lines)
+            actions.append(
+                Action(
+                    f"Fold line {number} wrong sides together and sew {depth} from the fold, {long},"
+                    f" {say.stitch(done.sewn[0].stitch)}.",
+                    check=f"The {'tucks are' if last and number > 1 else 'tuck is'} {depth} deep"
+                    + (f" and their stitch lines {apart} apart." if last and number > 1 else " all along."),
+                    tolerance=f"{say.about(Fraction(1))} more or less",
+                    remedy="Unpick the stretch that wandered and sew it again from the fold.",
+                    chain=chain,
+                )
+            )
+        left = say.length(done.after.depth(piece))
+        actions.append(
+            Action(
+                "Press all tucks down, towards the hem.",
+                check=f"The {say.piece(piece)} is {left} deep now, without what its other edges still give.",
+                chain=chain,
+            )
+        )
+        count = say.count(len(lines), "tuck")
+        taken = say.length(2 * step.mm("depth") * len(lines))
+        return Instructions(
+            f"Sew {count} in the {say.piece(piece)}",
+            f"{count} of {depth} take {taken} of depth.",
+            tuple(actions),
+            (iron_caution(done, say),),
+        )
+
+
+def fold_lines(depth: Fraction, count: int, space: Fraction, from_edge: Fraction) -> tuple[Fraction, ...]:
+    """Where to fold the flat cloth, in mm above the edge, the lowest first.
+
+    A tuck's stitching lies its depth above its fold; each tuck below has used up twice its depth of flat cloth.
+    """
+    return tuple(from_edge + 2 * depth + number * (3 * depth + space) for number in range(count))
+
+
+def _no_room(bench: Bench, step: SolvedStep, edge: Edge, count: int, say: Phrasing) -> Fault | None:
+    written, depth = step.written, step.mm("depth")
+    if edge.gathered:
+        return fault_at(
+            written,
+            "edge",
+            "FB333",
+            f"`{edge.name}` is gathered {say.ratio(edge.ratio)} to 1, and tucks need flat cloth, 1 to 1",
+            help="sew the tucks before the edge is gathered",
+        )
+    piece = min(edge.pieces, key=bench.depth)
+    left = bench.depth(piece) - 2 * depth * count
+    needed = step.mm("from edge") + count * depth + (count - 1) * step.mm("space")
+    if left < needed:
+        return fault_at(
+            written,
+            "count",
+            "FB312",
+            f"{say.count(count, 'tuck')} leave {say.length(max(left, Fraction(0)))} of `{piece}` and lie on {say.length(needed)},"
+            f" {say.length(needed - left)} more than there is",
+            notes=(
+                f"{say.length(bench.depth(piece))} - {2 * count} x {say.length(depth)} = {say.length(max(left, Fraction(0)))}",
+            ),
+            help="sew fewer or shallower tucks, or make the piece deeper",
+        )
+    return None
+
+
+def _text(step: Step) -> str:
+    value = step.args["count"].value
+    return value.text if isinstance(value, Written) else ""
+
+
+def _count(step: Step) -> int | None:
+    """The number of tucks, if it is a plain number: the books are made before any formula is worked out."""
+    text = _text(step).strip()
+    return int(text) if text.isascii() and text.isdigit() and len(text) < 3 else None
+
+
+TECHNIQUE = Tucks()

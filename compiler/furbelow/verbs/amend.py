@@ -1,0 +1,71 @@
+"""`furbelow amend`: go on from what was really measured."""
+
+from __future__ import annotations
+
+import argparse
+
+from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, Reader
+
+_EPILOG = """\
+examples:
+  furbelow amend specs/larkspur.yaml --size M --measured specs/records/larkspur-m.yaml
+  furbelow amend specs/larkspur.yaml --size M --measured specs/records/larkspur-m.yaml --out guide-from-here
+
+Give the same --size or --wearer, --set and --workroom as the guide was made with.
+"""
+
+
+def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
+    parser = verbs.add_parser(
+        "amend",
+        parents=parents,
+        help="say what to do about what was measured, and write the guide from there on",
+        epilog=_EPILOG,
+    )
+    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("--measured", metavar="RECORD", required=True, help="the file with what was measured")
+    parser.add_argument("--out", metavar="DIR", help="the folder for the guide of the steps that are left")
+    parser.add_argument("--replace", action="store_true", help="write over files that were edited by hand")
+    parser.add_argument("--no-pdf", action="store_true", help="leave guide.pdf out")
+    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.set_defaults(verb=_amend)
+
+
+def _amend(options: argparse.Namespace) -> int:
+    import json
+    from pathlib import Path
+
+    from furbelow.amend.amend import amend
+    from furbelow.amend.read_record import read_record
+    from furbelow.amend.report import as_data, as_text
+    from furbelow.s6_write.folder import write_folder
+
+    reader = Reader()
+    order = reader.orders(options, first_only=True)[0]
+    reader.keep(options.measured)
+    record = read_record(Path(options.measured))
+    if record.value is None:
+        reader.stop(record.faults)
+    reader.tell(record.faults)
+    staged = amend(order, record.value)
+    reader.tell(staged.faults)
+    if staged.value is None:
+        return SPEC_AT_FAULT
+    if options.format == "json":
+        print(json.dumps(as_data(staged.value), indent=2, ensure_ascii=False))
+    else:
+        print(as_text(staged.value), end="")
+    if options.out is None:
+        return DONE
+    from furbelow.amend.fresh_guide import amended_files
+    from furbelow.diagnose.report_text import safe
+
+    written = write_folder(
+        Path(options.out), amended_files(staged.value, with_pdf=not options.no_pdf), replace=options.replace
+    )
+    reader.tell(written.faults)
+    if written.value is None:
+        return SPEC_AT_FAULT
+    if options.format == "text":
+        print(f"{safe(order.wearer)}: {Path(options.out) / 'guide.html'}")
+    return DONE

@@ -1,0 +1,52 @@
+"""`furbelow cutting`: the cutting plan of each cloth, how good it is, and the other ways to cut it."""
+
+from __future__ import annotations
+
+import argparse
+
+from furbelow.verbs.cutting_limits import add_limits, within_limits
+from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, Reader
+
+_EPILOG = """\
+examples:
+  furbelow cutting specs/larkspur.yaml --size M
+  furbelow cutting specs/larkspur.yaml --size M --most-joins 0
+  furbelow cutting specs/larkspur.yaml --size M --most-sections 1 --format json
+"""
+
+
+def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
+    parser = verbs.add_parser(
+        "cutting",
+        parents=parents,
+        help="show the cutting plan of each cloth, how good it is, and what fewer joins would cost",
+        epilog=_EPILOG,
+    )
+    parser.add_argument("spec", metavar="SPEC")
+    add_limits(parser)
+    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.set_defaults(verb=_cutting)
+
+
+def _cutting(options: argparse.Namespace) -> int:
+    import json
+
+    from furbelow.compare.ways_to_cut import as_data, as_text, ways_to_cut
+    from furbelow.order.chain import plan, prove_each
+
+    reader = Reader()
+    shown, all_sound = [], True
+    for order, proved in prove_each(within_limits(options, reader.orders(options))):
+        planned = plan(proved.value) if proved.value is not None else None
+        reader.tell((*proved.faults, *(planned.faults if planned else ())))
+        if planned is None or planned.value is None:
+            all_sound = False
+            continue
+        ways = ways_to_cut(planned.value)
+        if options.format == "json":
+            shown.append(as_data(planned.value, ways, order.wearer))
+        else:
+            print(as_text(planned.value, ways, order.wearer), end="")
+    if options.format == "json":
+        print(json.dumps({"furbelow": 1, "cuttings": shown}, indent=2, ensure_ascii=False))
+    return DONE if all_sound else SPEC_AT_FAULT

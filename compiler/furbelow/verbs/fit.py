@@ -1,0 +1,67 @@
+"""`furbelow fit`: the best garment under limits on cloth, cost or hours."""
+
+from __future__ import annotations
+
+import argparse
+
+from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader
+
+_EPILOG = """\
+examples:
+  furbelow fit specs/larkspur.yaml --size M --free fullness --so-that "net <= 9 m"
+  furbelow fit specs/larkspur.yaml --size M --free fullness,layers --so-that "cost <= 40 EUR and hours <= 6"
+  furbelow fit specs/larkspur.yaml --size M --free skirt_length --so-that "net <= 4.5 m" --for "most skirt_length"
+
+A limit may name a material (what is needed of it), `cost` (of all that is bought), `hours`, a choice, or a number of
+the garment such as flounce.length. Without --for, the most of each free choice is wanted, in the order given.
+"""
+
+
+def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
+    parser = verbs.add_parser(
+        "fit",
+        parents=parents,
+        help="find the choices that make the best garment of what is at hand",
+        epilog=_EPILOG,
+    )
+    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("--free", metavar="CHOICES", required=True, help="the choices to find, parted by commas")
+    parser.add_argument(
+        "--so-that", metavar="LIMIT", action="append", default=[], help="a limit to keep; may be given several times"
+    )
+    parser.add_argument("--for", metavar="AIM", dest="aim", default="", help="such as `most layers, then least cost`")
+    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.set_defaults(verb=_fit)
+
+
+def _fit(options: argparse.Namespace) -> int:
+    import json
+
+    from furbelow.diagnose.fault import Fault
+    from furbelow.fit.fit import fit
+    from furbelow.fit.grid import FREE
+    from furbelow.fit.report import as_data, as_text
+    from furbelow.fit.targets import AIM, LIMIT
+
+    reader = Reader()
+    free = {name.strip() for name in options.free.split(",")}
+    if held := sorted(free & {given.partition("=")[0].strip() for given in options.choices}):
+        reader.stop(
+            [Fault("FB703", f"`{held[0]}` is both made with --set and set free", help="leave one of the two out")],
+            WRONG_USE,
+        )
+    order = reader.orders(options, first_only=True)[0]
+    reader.sources |= {FREE: options.free, AIM: options.aim}
+    staged = fit(order, options.free, options.so_that, options.aim)
+    if staged.value is None:
+        for limit in options.so_that:
+            # A fault in a limit has its place in the option, which may be given several times.
+            reader.sources[LIMIT] = limit
+        reader.tell(staged.faults)
+        asked = any(fault.code.startswith("FB70") or fault.code == "FB201" for fault in staged.faults)
+        return WRONG_USE if asked else SPEC_AT_FAULT
+    if options.format == "json":
+        print(json.dumps(as_data(staged.value), indent=2, ensure_ascii=False))
+    else:
+        print(as_text(staged.value), end="")
+    return DONE if staged.value.best is not None else SPEC_AT_FAULT

@@ -1,0 +1,119 @@
+"""`furbelow swatch`: from test strips to the setting of the pleating attachment."""
+
+from __future__ import annotations
+
+import argparse
+from typing import TYPE_CHECKING
+
+from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader
+
+if TYPE_CHECKING:
+    from fractions import Fraction
+
+_EPILOG = """\
+examples:
+  furbelow swatch specs/swatches/pleating.yaml
+  furbelow swatch specs/swatches/pleating.yaml --cloth net --ratio 2
+  furbelow swatch specs/swatches/pleating.yaml --cloth net --into my-workroom.yaml
+"""
+
+
+def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
+    parser = verbs.add_parser(
+        "swatch",
+        parents=parents[:1],
+        help="find the setting of the pleating attachment from test strips",
+        epilog=_EPILOG,
+    )
+    parser.add_argument("file", metavar="FILE", help="the strips, cloth by cloth")
+    parser.add_argument("--cloth", metavar="NAME", help="only this cloth")
+    parser.add_argument("--ratio", metavar="NUMBER", help="the fullness wanted: 2 takes the cloth to half")
+    parser.add_argument("--stitch", metavar="LENGTH", help="the stitch to sew with; else that of most strips")
+    parser.add_argument("--every", metavar="NUMBER", default="1", help="pleat after so many stitches; else after each")
+    parser.add_argument("--into", metavar="WORKROOM", help="write the marks of --cloth into this workroom file")
+    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.set_defaults(verb=_swatch)
+
+
+def _swatch(options: argparse.Namespace) -> int:
+    import json
+    from collections import Counter
+    from pathlib import Path
+
+    from furbelow.diagnose.fault import Fault
+    from furbelow.diagnose.nearest import nearest
+    from furbelow.measure.units import LENGTH, PLAIN
+    from furbelow.swatch.into_workroom import write_into
+    from furbelow.swatch.read_swatch import read_swatches
+    from furbelow.swatch.report import as_data, as_text, workroom_line
+    from furbelow.swatch.take_up import setting_for, take_up
+
+    reader = Reader()
+    reader.keep(options.file)
+    staged = read_swatches(Path(options.file))
+    if staged.value is None:
+        reader.stop(staged.faults)
+    cloths = staged.value
+    if options.cloth is not None:
+        if options.cloth not in cloths:
+            near = nearest(options.cloth, cloths)
+            help_ = f"did you mean `{near[0]}`?" if near else f"the cloths are {', '.join(cloths)}"
+            reader.stop([Fault("FB722", f"{options.file} has no strips of `{options.cloth}`", help=help_)], WRONG_USE)
+        cloths = {options.cloth: cloths[options.cloth]}
+    elif options.into and len(cloths) > 1:
+        reader.stop(
+            [
+                Fault(
+                    "FB722",
+                    f"a workroom file holds the marks of one cloth, and these are strips of {len(cloths)}",
+                    help="say which with --cloth",
+                )
+            ],
+            WRONG_USE,
+        )
+    ratio, every = _amount(reader, "--ratio", options.ratio, PLAIN), _amount(reader, "--every", options.every, PLAIN)
+    asked_stitch = _amount(reader, "--stitch", options.stitch, LENGTH)
+    assert every is not None
+    failed, data = False, {}
+    for cloth, strips in cloths.items():
+        line = take_up(cloth, strips)
+        reader.tell(line.faults)
+        if line.value is None:
+            failed = True
+            continue
+        stitch = asked_stitch or Counter(strip.stitch for strip in strips).most_common(1)[0][0]
+        setting = None
+        if ratio is not None:
+            found = setting_for(cloth, line.value, ratio, every, stitch)
+            reader.tell(found.faults)
+            setting, failed = found.value, failed or found.value is None
+        data[cloth] = as_data(line.value, every, stitch, setting)
+        if options.format == "text":
+            print("\n".join(as_text(cloth, line.value, every, stitch, setting)))
+            print(f"  for the workroom file, every stitch: {workroom_line(line.value, stitch)}")
+        if options.into:
+            written = write_into(Path(options.into), workroom_line(line.value, stitch))
+            reader.tell(written.faults)
+            failed = failed or written.value is None
+            if written.value is not None and options.format == "text":
+                print(f"  written into {options.into}")
+    if options.format == "json":
+        print(json.dumps({"furbelow": 1, "cloths": data}, indent=2, ensure_ascii=False))
+    return SPEC_AT_FAULT if failed else DONE
+
+
+def _amount(reader: Reader, option: str, text: str | None, dims: object) -> Fraction | None:
+    from furbelow.diagnose.fault import Fault
+    from furbelow.measure.quantity import QuantityFault, parse_quantity
+    from furbelow.measure.units import PLAIN
+
+    if text is None:
+        return None
+    read = parse_quantity(text)
+    if isinstance(read, QuantityFault):
+        reader.stop([Fault("FB120", f"`{option} {text}`: {read.message}", help=read.help)], WRONG_USE)
+    least = 1 if option in ("--ratio", "--every") else 0
+    if read.dims != dims or read.value <= 0 or read.value < least:
+        wanted = f"a number of {least} or more" if dims == PLAIN else "a length such as 3 mm"
+        reader.stop([Fault("FB121", f"`{option} {text}` is not {wanted}")], WRONG_USE)
+    return read.value
