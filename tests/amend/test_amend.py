@@ -18,13 +18,13 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Order, Planned, plan, prove
 from furbelow.s1_read.read_spec import read_spec
-from furbelow.techniques import technique_of
 from furbelow.verbs.command import run
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from tests.by_hand import given as written
 from tests.demos.demos import SPECS, order
+from tests.said import said
 
 LARKSPUR = SPECS / "larkspur.yaml"
 
@@ -77,7 +77,7 @@ def sentences(planned: Planned, start: int = 0, end: int | None = None) -> list[
     return [
         tuple(
             line
-            for action in technique_of(done.step.written).instructions(done, say).actions
+            for action in said(done, say).actions
             for line in (action.text, action.check, action.tolerance, action.remedy)
         )
         for done in planned.rehearsal.run.performed[start:end]
@@ -104,7 +104,7 @@ def test_a_narrow_ring_gives_the_garment_whose_tier_was_so_long_from_the_start()
     )
     assert sentences(found.now, found.start) == sentences(hand, found.start)
     gather = next(done for done in found.now.rehearsal.run.performed if done.step.written.technique == "gather")
-    assert gather.facts["ratio"] == Fraction(600, 296)
+    assert gather.facts.ratio == Fraction(600, 296)
 
 
 def test_a_cut_that_came_out_short_gives_the_garment_of_that_cut() -> None:

@@ -13,7 +13,7 @@ from functools import cache
 import pytest
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Instructions, Performed
+from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Order, prove
 from furbelow.s1_read.read_spec import read_spec
@@ -23,9 +23,10 @@ from furbelow.s6_write.guide.cautions import LOCAL, general_cautions
 from furbelow.s6_write.pages.markdown_page import markdown
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.pdf import pdf
-from furbelow.techniques import technique_of
+from furbelow.s6_write.words.said_step import SaidStep
 
 from tests.demos.demos import NAMES, guide, order, spec
+from tests.said import said
 from tests.techniques.small import refused, sound, spec_text
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
 
@@ -62,7 +63,7 @@ def _general(rehearsal: Rehearsal) -> Mapping[str, str]:
 
 
 @cache
-def _all_told() -> tuple[tuple[Performed, Instructions], ...]:
+def _all_told() -> tuple[tuple[Performed, SaidStep], ...]:
     """Every technique at least once, as it is told in some garment."""
     found = []
     for pieces, steps in GARMENTS.values():
@@ -71,13 +72,13 @@ def _all_told() -> tuple[tuple[Performed, Instructions], ...]:
     return tuple(found)
 
 
-def _told(technique: str) -> list[Instructions]:
+def _told(technique: str) -> list[SaidStep]:
     found = [told for done, told in _all_told() if done.step.written.technique == technique]
     assert found, technique
     return found
 
 
-def _said(told: Instructions, kind: str) -> str:
+def _said(told: SaidStep, kind: str) -> str:
     return " ".join(text for each, text in told.cautions if each == kind)
 
 
@@ -219,7 +220,7 @@ def test_fasteners_are_cautioned_where_they_are_sewn_on(fasten: str, small: bool
     pieces, steps = GARMENTS["a skirt with a placket" if small else "an apron"]
     rehearsal = _rehearsal(pieces, steps.replace("hook and bar", fasten))
     band = next(done for done in rehearsal.run.performed if done.step.written.technique == "fitted waistband")
-    told = technique_of(band.step.written).instructions(band, Phrasing(rehearsal.solved, rehearsal.run.room))
+    told = said(band, Phrasing(rehearsal.solved, rehearsal.run.room))
     assert ("choke" in _said(told, "child")) == small
     assert ("hard pull" in _said(told, "child")) == small
 
@@ -311,7 +312,7 @@ def test_nylon_net_is_pressed_at_one_dot_without_steam_and_not_on_the_body() -> 
     """ISO 3758:2012, ironing: one dot, 110 °C, steam may do harm that can't be undone."""
     rehearsal = _rehearsal(NET_SKIRT, f"{CASING}\n{ELASTIC}\n- press: {{piece: skirt}}")
     press = rehearsal.run.performed[-1]
-    told = technique_of(press.step.written).instructions(press, Phrasing(rehearsal.solved, rehearsal.run.room))
+    told = said(press, Phrasing(rehearsal.solved, rehearsal.run.room))
     assert "one dot, 110 °C, no steam, through a dry press cloth" in told.actions[0].text
     assert "never iron them on the body" in _said(told, "heat")
 
@@ -374,7 +375,7 @@ def test_neatening_tells_of_the_blade_or_the_needle_that_it_works_with(by: str, 
     rehearsal = prove(order("foxglove", "C")).value
     assert rehearsal is not None
     neaten = next(done for done in rehearsal.run.performed if done.step.written.technique == "neaten")
-    told = technique_of(neaten.step.written).instructions(neaten, Phrasing(rehearsal.solved, Workroom(neaten_with=by)))
+    told = said(neaten, Phrasing(rehearsal.solved, Workroom(neaten_with=by)))
     assert [each for each, _ in told.cautions] == [kind]
     assert "Overlocker" in told.cautions[0][1] or by != "overlocker"
 

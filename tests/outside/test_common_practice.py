@@ -7,13 +7,14 @@ from fractions import Fraction
 import pytest
 from furbelow.garment.limits import ATTACHMENT_MOST, EASE_SHARE, LET_OUT_SHARE
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Instructions
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.techniques import techniques
 
 from tests.demos.demos import order
+from tests.said import said
 
 CM = Fraction(10)
 
@@ -24,9 +25,9 @@ def _rehearsal(name: str, size: str, room: Workroom | None = None) -> Rehearsal:
     return rehearsal
 
 
-def _tell(rehearsal: Rehearsal, technique: str) -> Instructions:
+def _tell(rehearsal: Rehearsal, technique: str) -> SaidStep:
     done = next(done for done in rehearsal.run.performed if done.step.written.technique == technique)
-    return techniques()[technique].instructions(done, Phrasing(rehearsal.solved, rehearsal.run.room))
+    return said(done, Phrasing(rehearsal.solved, rehearsal.run.room))
 
 
 def test_a_pleating_attachment_at_every_stitch_and_mark_6_takes_cloth_to_about_half() -> None:

@@ -24,6 +24,7 @@ from furbelow.s6_write.guide.cutting_pages import cutting_steps
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.guide.panel_steps import panel_steps
 from furbelow.s6_write.pages.class_cutting import class_cutting
+from furbelow.s6_write.words.words import Words
 
 from tests.s4_cut.cases import cm
 from tests.s4_cut.test_panels import PINWHEEL
@@ -81,7 +82,7 @@ def told(planned: Planned) -> tuple[Phrasing, Section, Cutting]:
 
 def drawing() -> Figure:
     say, _, cutting = told(apron())
-    (figure,) = cutting_figures(cutting, apron().rehearsal.run.solved, say)
+    (figure,) = cutting_figures(cutting, apron().rehearsal.run.solved, Words("en", say))
     return figure
 
 

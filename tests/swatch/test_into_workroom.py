@@ -9,14 +9,15 @@ from pathlib import Path
 import pytest
 from furbelow.garment.attachment import mark_for
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import SetUp
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
 from furbelow.s1_read.read_workroom import read_workroom
 from furbelow.swatch.into_workroom import with_line
-from furbelow.techniques import techniques
 from furbelow.verbs.command import run
 
 from tests.demos.demos import order
+from tests.said import said
 
 SPECS = Path(__file__).parents[2] / "specs"
 LINE = "attachment takes: {4: 40%, 6: 50%, 8: 57.2%}"
@@ -99,18 +100,19 @@ def test_marks_that_are_no_numbers_give_no_setting() -> None:
 
 
 @pytest.mark.parametrize(
-    ("takes", "said"),
+    ("takes", "setting"),
     [
         (TAKES, "depth at mark 6, with the stitch length of your swatches"),
         ({"6": Fraction(2, 5), "8": Fraction(1, 2)}, "depth at mark 8, with the stitch length of your swatches"),
         ({}, "depth at mark 6: that takes the cloth to about half"),
     ],
 )
-def test_the_guide_sets_the_attachment_by_the_swatches_of_the_room(takes: dict[str, Fraction], said: str) -> None:
+def test_the_guide_sets_the_attachment_by_the_swatches_of_the_room(takes: dict[str, Fraction], setting: str) -> None:
     room = Workroom(gather_with="pleating attachment", lever_takes=takes)
     rehearsal = prove(order("larkspur", "M", room)).value
     assert rehearsal is not None
-    done = next(done for done in rehearsal.run.performed if done.facts.get("method") == "pleating attachment")
-    assert done.facts["ratio"] == 2
-    telling = techniques()["gather"].instructions(done, Phrasing(rehearsal.solved, room))
-    assert any(said in action.text for action in telling.actions)
+    done = next(done for done in rehearsal.run.performed if done.setup is SetUp.ATTACHMENT)
+    assert done.drawn is not None
+    assert done.drawn.ratio == 2
+    telling = said(done, Phrasing(rehearsal.solved, room))
+    assert any(setting in action.text for action in telling.actions)

@@ -11,14 +11,17 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, laid_out
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
-from furbelow.garment.technique import Instructions, Performed
+from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Order, solved
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s3_rehearse.rehearse import rehearse
 from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.techniques import technique_of
+
+from tests.said import said
 
 INCH = Fraction("25.4")
 
@@ -86,9 +89,9 @@ class Worked:
     def codes(self) -> list[str]:
         return [fault.code for fault in self.faults]
 
-    def tellings(self) -> list[Instructions]:
+    def tellings(self) -> list[SaidStep]:
         say = Phrasing(self.solved, self.room)
-        return [technique_of(done.step.written).instructions(done, say) for done in self.performed]
+        return [said(done, say) for done in self.performed]
 
     def words(self) -> str:
         """All that the guide says, one sentence list a line."""
@@ -168,8 +171,8 @@ def told_well(worked: Worked) -> None:
         for action in told.actions:
             assert re.match(r"[A-Z]", action.text), action.text
             assert re.search(r"[.]$", action.text), action.text
-            for said in (action.text, action.check, action.tolerance, action.remedy, told.aim):
-                assert not re.search(r"None|Fraction|\{|\}|  | ,|\.\.", said), said
+            for each in (action.text, action.check, action.tolerance, action.remedy, told.aim):
+                assert not re.search(r"None|Fraction|\{|\}|  | ,|\.\.", each), each
             if action.tolerance:
                 assert action.check, action.text
                 assert action.remedy, action.text

@@ -21,7 +21,8 @@ from furbelow.measure.quantity import Quantity, money, round_to_step, show_decim
 from furbelow.measure.units import PLAIN
 from furbelow.order.chain import Planned
 from furbelow.s5_buy.shopping import Line
-from furbelow.techniques import technique_of
+from furbelow.s6_write.words.said_step import said_step
+from furbelow.s6_write.words.words import Words
 
 # Numbers of the spec that no maker meets: bounds of choices, and sums on the way to a cut size.
 _NOT_TOLD = (" from", " to", " step", " as written", "_takes")
@@ -124,9 +125,9 @@ def _steps(one: Planned, other: Planned) -> Iterator[StepChange]:
 def _told(planned: Planned) -> list[tuple[str, str, tuple[str, ...]]]:
     """(what tells the step apart, its title, its sentences) for each step that has any."""
     say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
-    told = []
+    words, told = Words("en", say, planned.cutting.letters), []
     for done in planned.rehearsal.run.performed:
-        telling = technique_of(done.step.written).instructions(done, say)
+        telling = said_step(done, words)
         lines = [line for action in telling.actions for line in (action.text, action.check, action.remedy) if line]
         if lines:
             told.append((_mark(done.step), telling.title, tuple(dict.fromkeys(lines))))
@@ -213,9 +214,8 @@ def _sections(planned: Planned) -> tuple[int, int]:
 
 def _actions(planned: Planned) -> int:
     say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
-    return sum(
-        len(technique_of(done.step.written).instructions(done, say).actions) for done in planned.rehearsal.run.performed
-    )
+    words = Words("en", say, planned.cutting.letters)
+    return sum(len(said_step(done, words).actions) for done in planned.rehearsal.run.performed)
 
 
 # --- telling it ---

@@ -33,12 +33,17 @@ from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     edge_of,
@@ -61,7 +66,7 @@ BLANK = re.compile(r"\{([^{}]*)\}")  # a place in a sentence that a number or na
 class OwnStitch:
     """Rows sewn along the edge or seam: ISO 4915 type, stitch length in mm."""
 
-    kind: str
+    kind: StitchType
     length: Fraction
     rows: int
 
@@ -83,18 +88,18 @@ class OwnTechnique:
     leaves: str
     stitch: OwnStitch | None
     uses: Fraction
-    setup: str
-    cautions: tuple[tuple[str, str], ...]
-    words: tuple[Action, ...]
-    pictures: tuple[str, ...] = ("pieces",)
+    setup: SetUp
+    cautions: tuple[tuple[CautionKind, str], ...]
+    words: tuple[OwnAction, ...]
+    pictures: tuple[Picture, ...] = (Picture.PIECES,)
 
     @property
     def parameters(self) -> Mapping[str, Parameter]:
-        kind = {EDGE: "edge", SEAM: "edge", PIECE: "piece"}[self.works_on]
+        kind = {EDGE: Kind.EDGE, SEAM: Kind.EDGE, PIECE: Kind.PIECE}[self.works_on]
         keys = {self.works_on: Parameter(f"The {self.works_on} it is worked on.", kind)}
-        keys |= {name: Parameter(f"The {name} of it.", "length", default) for name, default in self.lengths.items()}
+        keys |= {name: Parameter(f"The {name} of it.", Kind.LENGTH, default) for name, default in self.lengths.items()}
         if self.uses:
-            keys[WITH] = Parameter("The supply it uses, one of the materials.", "material")
+            keys[WITH] = Parameter("The supply it uses, one of the materials.", Kind.MATERIAL)
         return keys
 
     @property
@@ -120,7 +125,7 @@ class OwnTechnique:
             if self.stitch
         )
         supply = (Used(word_of(step.written, WITH), length * self.uses, copies, self.name),) if self.uses else ()
-        by_hand = self.setup in ("hand", "iron")
+        by_hand = self.setup in (SetUp.HAND, SetUp.IRON)
         return Performed(
             step,
             bench,
@@ -214,7 +219,7 @@ class OwnTechnique:
         cloth = bench.cloths[name]
         return bench, (name,), cloth.piece.cut_length, cloth.copies, ""
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         shown = {name: say.length(done.step.mm(name)) for name in self.lengths}
         shown |= {"length": say.length(done.facts["length"]), self.works_on: self._where(done, say)}
         if self.uses:
@@ -225,9 +230,9 @@ class OwnTechnique:
             text, check, tolerance, remedy = (
                 filled(said, shown) for said in (action.text, action.check, action.tolerance, action.remedy)
             )
-            actions.append(Action(text, check, tolerance, remedy, say.chain(done.facts["copies"])))
+            actions.append(OwnAction(text, check, tolerance, remedy, say.chain(done.facts["copies"])))
         name = self.name[0].upper() + self.name[1:]
-        return Instructions(f"{name}: {shown[self.works_on]}", self.about, tuple(actions), self.cautions)
+        return OwnInstructions(f"{name}: {shown[self.works_on]}", self.about, tuple(actions), self.cautions)
 
     def _where(self, done: Performed, say: Phrasing) -> str:
         if self.works_on == EDGE:

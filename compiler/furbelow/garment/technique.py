@@ -1,45 +1,138 @@
 """What a technique is: one way of working cloth, in one file, known to every stage.
 
 The reader takes its parameters, the solver what it takes of the cloth, the rehearsal its effect on the bench, the
-shopping list its thread and supplies, and the guide its sentences and drawings.
+shopping list its thread and supplies, and the guide its messages and drawings. Every closed set of words in this
+contract is an enum, so that a slip is found by the type checker and not by a maker.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from enum import StrEnum
 from fractions import Fraction
-from typing import Any, NamedTuple, Protocol
+from typing import Any, NamedTuple, Protocol, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Bench
+from furbelow.garment.message import Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, EdgeName, Step, Word, each_of
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.workroom import Workroom
 
 EdgesIn = Callable[[EdgeName], tuple[EdgeName, ...]]  # the piece edges that a name stands for, stacks opened
 
 
+class SetUp(StrEnum):
+    """What the step is worked with, and so what has to be set up before it."""
+
+    STRAIGHT = "straight stitch"
+    ZIGZAG = "zigzag"
+    OVERLOCKER = "overlocker"
+    ATTACHMENT = "pleating attachment"
+    HAND = "hand"
+    IRON = "iron"
+    TABLE = "table"
+    NOTHING = ""
+
+
+NO_MACHINE = (
+    SetUp.HAND,
+    SetUp.IRON,
+    SetUp.TABLE,
+    SetUp.NOTHING,
+)  # setting these up changes nothing on a sewing machine
+
+
+class CautionKind(StrEnum):
+    NEEDLE = "needle"
+    BLADE = "blade"
+    HEAT = "heat"
+    FLAME = "flame"
+    STEAM = "steam"
+    AEROSOL = "aerosol"
+    DYE = "dye"
+    TRIP = "trip"
+    CHILD = "child"
+
+
+class Picture(StrEnum):
+    """The kinds of figure that can explain a step; s6_write/figures draws each."""
+
+    PIECES = "pieces"
+    STRIPS = "strips"
+    SEWN_SEAM = "sewn seam"
+    NEATENED_MARGIN = "neatened margin"
+    TURNED_MARGIN = "turned margin"
+    OVERLOCK_TAIL = "overlock tail"
+    TURNED_TWICE = "turned twice"
+    TRIMMED_EDGE = "trimmed edge"
+    FRENCH_SEAM = "french seam"
+    FLAT_FELLED_SEAM = "flat felled seam"
+    LAPPED_SEAM = "lapped seam"
+    GATHERING = "gathering"
+    MATCHING_MARKS = "matching marks"
+    RING_OVER_RING = "ring over ring"
+    LAYERS = "layers"
+    PLEATS = "pleats"
+    TUCKS = "tucks"
+    SHIRRING = "shirring"
+    BAND = "band"
+    BINDING_STRIP = "binding strip"
+    FITTED_BAND = "fitted band"
+    TAPE = "tape"
+    FACING = "facing"
+    BAGGED_EDGE = "bagged edge"
+    ELASTIC = "elastic"
+    CORD = "cord"
+    SLIT = "slit"
+    HANG_LOOPS = "hang loops"
+    CLOSED_GAP = "closed gap"
+    LEVELLED = "levelled"
+
+
+class Tool(StrEnum):
+    """Tools beyond those that a set-up brings by itself; what each is for stands in the words, under `tool-...`."""
+
+    PRESS_CLOTH = "press-cloth"
+    IRON = "iron"
+
+
+class Kind(StrEnum):
+    """How a parameter is written, and so how it is read."""
+
+    LENGTH = "length"
+    NUMBER = "number"
+    EDGE = "edge"
+    EDGES = "edges"
+    PIECE = "piece"
+    PIECES = "pieces"
+    MATERIAL = "material"
+    LAYERS = "layers"
+    NAME = "name"  # of a new edge
+    CASING = "casing"  # a piece, or an edge with a folded casing
+
+
 class Parameter(NamedTuple):
     """One key of a technique.
 
-    kind: length, number, edge, edges, piece, pieces, material, layers, name (a new edge's name), casing (a piece, or
-        an edge with a folded casing), or a tuple of allowed words.
+    kind: how it is written, or the words that are allowed.
     default: the text as a maker would write it; None where the key must be given, "" where it may stay away.
     """
 
     about: str
-    kind: str | tuple[str, ...]
+    kind: Kind | tuple[str, ...]
     default: str | None = None
 
 
 class Sewn(NamedTuple):
-    """Stitching done: `length` in mm for each of `copies`, `kind` ISO 4915 stitch type, stitch length in mm.
+    """Stitching done: `length` in mm for each of `copies`, stitch length in mm.
 
     joins_of: the stitching is done once for every join that the cutting plan gives this piece, and copies is 1.
     """
 
-    kind: str
+    kind: StitchType
     length: Fraction
     copies: int
     stitch: Fraction
@@ -57,7 +150,37 @@ class Used(NamedTuple):
 
 
 class Action(NamedTuple):
-    """One thing to do, in the imperative; see GuideStep for the fields."""
+    """One thing to do. `message` is its name in the technique's words, by which figures call it too.
+
+    copies: on how many pieces it is done before the next action.
+    row: the actions from the first so marked make one row of stitches: all of them for one piece, then for the next.
+    values: what this action says besides the values of its step.
+    """
+
+    message: str
+    copies: int = 1
+    row: bool = False
+    values: Values = {}
+
+
+class Caution(NamedTuple):
+    kind: CautionKind
+    message: str
+
+
+class Instructions(NamedTuple):
+    """What the guide says of a step: names of messages, and the values that all of them are given."""
+
+    title: str
+    aim: str
+    actions: tuple[Action, ...]
+    values: Values = {}
+    cautions: tuple[Caution, ...] = ()
+    tools: tuple[Tool, ...] = ()
+
+
+class OwnAction(NamedTuple):
+    """One thing to do in a maker's own words; see GuideStep for the fields."""
 
     text: str
     check: str = ""
@@ -66,13 +189,22 @@ class Action(NamedTuple):
     chain: str = ""
 
 
-class Instructions(NamedTuple):
-    """What the guide says of a step: its heading, aim, one action at a time, cautions as (kind, text)."""
+class OwnInstructions(NamedTuple):
+    """What the guide says of a step in a maker's own words: heading, aim, actions, cautions as (kind, text)."""
 
     title: str
     aim: str
-    actions: tuple[Action, ...]
-    cautions: tuple[tuple[str, str], ...] = ()
+    actions: tuple[OwnAction, ...]
+    cautions: tuple[tuple[CautionKind, str], ...] = ()
+
+
+class Drawn(NamedTuple):
+    """An edge drawn in by a step: to which length in mm, cloth per set length, the share of the cloth in the back half."""
+
+    edge: str
+    length: Fraction
+    ratio: Fraction
+    behind: Fraction
 
 
 class Performed(NamedTuple):
@@ -85,19 +217,30 @@ class Performed(NamedTuple):
     faults: tuple[Fault, ...] = ()
     sewn: tuple[Sewn, ...] = ()
     used: tuple[Used, ...] = ()
-    setup: str = ""  # straight stitch, zigzag, overlocker, pleating attachment, hand, iron, table
+    setup: SetUp = SetUp.NOTHING
     pinned: Fraction = Fraction(0)  # mm of edge pinned or clipped, all copies
     handled: Fraction = Fraction(0)  # mm of edge gathered, turned or pressed by hand, all copies
     thread_ends: int = 0  # bundles of loose thread ends wound round a pin, or knotted and cut, all copies
-    facts: Mapping[str, Any] = {}  # what the sentences and figures need besides
+    drawn: Drawn | None = None  # what it gathers or pleats
+    facts: Any = None  # a typed value of the technique's own: what its instructions and figures need besides
 
     @property
     def refused(self) -> bool:
         return any(fault.severity is Severity.ERROR for fault in self.faults)
 
 
+F = TypeVar("F")
+
+
+def facts_of(done: Performed, kind: type[F]) -> F:
+    """The technique's own facts of this step. Fails: TypeError where the technique has none of this kind."""
+    if not isinstance(done.facts, kind):
+        raise TypeError(f"`{done.step.written.technique}` has {type(done.facts).__name__} and no {kind.__name__}")
+    return done.facts
+
+
 class Technique(Protocol):
-    """The parts of a technique. `takes` is asked before any number is known, so it may read only the step itself."""
+    """The parts of a technique. `allowances` is asked before any number is known, so it may read only the step itself."""
 
     @property
     def name(self) -> str: ...  # the key in a spec: "narrow hem"
@@ -106,7 +249,7 @@ class Technique(Protocol):
     def about(self) -> str: ...  # one sentence for editors and the reference
 
     @property
-    def pictures(self) -> tuple[str, ...]: ...  # the figures that explain it, by their names in s6_write/figures
+    def pictures(self) -> tuple[Picture, ...]: ...  # the figures that explain it
 
     @property
     def parameters(self) -> Mapping[str, Parameter]: ...
@@ -115,17 +258,23 @@ class Technique(Protocol):
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed: ...
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions: ...
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions | OwnInstructions: ...
 
 
 # --- reading a step's parameters ---
 
 
-def edge_of(step: Step, name: str) -> str:
-    """The edge named by a parameter: "flounce.top"."""
+def edge_at(step: Step, name: str) -> EdgeName:
+    """The edge that a parameter names. Fails: TypeError where the parameter is of another kind."""
     value = step.args[name].value
-    assert isinstance(value, EdgeName)
-    return str(value)
+    if not isinstance(value, EdgeName):
+        raise TypeError(f"`{name}` of `{step.technique}` names no edge")
+    return value
+
+
+def edge_of(step: Step, name: str) -> str:
+    """The edge that a parameter names, as written: "flounce.top"."""
+    return str(edge_at(step, name))
 
 
 def edges_of(step: Step, name: str) -> tuple[str, ...]:

@@ -9,7 +9,8 @@ from typing import Any
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.diagnose.nearest import nearest
 from furbelow.garment.own_technique import BLANK, KEYS, LEAVES, NEEDS, OwnStitch, OwnTechnique
-from furbelow.garment.technique import Action, Technique
+from furbelow.garment.stitch import StitchType
+from furbelow.garment.technique import CautionKind, OwnAction, SetUp, Technique
 from furbelow.measure.quantity import Quantity, parse_quantity
 from furbelow.measure.units import LENGTH, PLAIN
 from furbelow.s1_read.schema_walk import Schema
@@ -18,9 +19,9 @@ from furbelow.s1_read.values import map_at, maps_in, rows_at, text_at, value_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
 
 SECTION = "techniques"
-STITCHES = ("101", "103", "301", "304", "401", "406", "503", "504", "512", "514", "516")
-SETUPS = ("hand", "straight stitch", "zigzag", "overlocker", "iron", "table")
-CAUTIONS = ("needle", "blade", "heat", "flame", "steam", "aerosol", "dye", "trip", "child")
+STITCHES = tuple(str(each) for each in StitchType)
+SETUPS = (SetUp.HAND, SetUp.STRAIGHT, SetUp.ZIGZAG, SetUp.OVERLOCKER, SetUp.IRON, SetUp.TABLE)
+CAUTIONS = tuple(str(each) for each in CautionKind)
 MOST_ROWS = 9
 
 _LINE = {"$ref": "#/$defs/line"}
@@ -203,9 +204,11 @@ def _one(entry: Entry, at: MapTree, faults: list[Fault]) -> OwnTechnique:
         leaves=text_at(at, "leaves"),
         stitch=_stitch(map_at(at, "stitch"), faults) if value_at(at, "stitch") else None,
         uses=(_plain(uses, "a number such as 1.1", faults) or Fraction(1)) if uses else Fraction(0),
-        setup=text_at(at, "set up", SETUPS[0]),
+        setup=next((each for each in SETUPS if each == text_at(at, "set up")), SetUp.HAND),
         cautions=tuple(
-            (each.key, text_at(map_at(at, "cautions"), each.key)) for each in map_at(at, "cautions").entries
+            (CautionKind(each.key), text_at(map_at(at, "cautions"), each.key))
+            for each in map_at(at, "cautions").entries
+            if each.key in set(CautionKind)
         ),
         words=tuple(_action(row) for row in rows_at(at, "do")),
     )
@@ -242,10 +245,10 @@ def _beyond_an_edge(at: MapTree, own: OwnTechnique) -> list[Fault]:
     return faults
 
 
-def _action(row: Tree) -> Action:
+def _action(row: Tree) -> OwnAction:
     if isinstance(row, TextTree):
-        return Action(row.text)
-    return Action(text_at(row, "say"), text_at(row, "check"), text_at(row, "tolerance"), text_at(row, "remedy"))
+        return OwnAction(row.text)
+    return OwnAction(text_at(row, "say"), text_at(row, "check"), text_at(row, "tolerance"), text_at(row, "remedy"))
 
 
 def _places(text: Tree, own: OwnTechnique) -> list[Fault]:
@@ -268,9 +271,9 @@ def _unknown(name: str, known: Mapping[str, str] | tuple[str, ...], wanted: str,
 def _stitch(at: MapTree, faults: list[Fault]) -> OwnStitch | None:
     length = _plain(value_at(at, "length"), "a length such as 2 mm", faults)
     rows, kind = text_at(at, "rows", "1"), text_at(at, "type")
-    if not length or kind not in STITCHES or not rows.isdigit():
+    if not length or kind not in set(StitchType) or not rows.isdigit():
         return None
-    return OwnStitch(kind, length, int(rows))
+    return OwnStitch(StitchType(kind), length, int(rows))
 
 
 def _plain(at: Tree | None, wanted: str, faults: list[Fault]) -> Fraction:

@@ -15,15 +15,20 @@ from fractions import Fraction
 from furbelow.garment.bench import Bench, Edge, Seam, State
 from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.matching import divisions
+from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
     EdgesIn,
     Instructions,
+    Kind,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -33,7 +38,8 @@ from furbelow.garment.technique import (
 from furbelow.garment.tolerance import round_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.gather import HAND, ROWS, knots_of, runs_of
-from furbelow.techniques.join_ends import PINS, side_seam, tagged
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.marks import seam_said, tagged
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -43,16 +49,17 @@ from furbelow.techniques.shared.preconditions import (
 )
 
 KNOT = Fraction(20)
+PLACES = ("bright", "ends", "plain")
 
 
 class Attach:
     name = "attach"
     about = "Sew one edge to another of the same length, right sides together."
-    pictures = ("pieces", "matching marks", "ring over ring", "sewn seam")
+    pictures = (Picture.PIECES, Picture.MATCHING_MARKS, Picture.RING_OVER_RING, Picture.SEWN_SEAM)
     parameters = {
-        "edge": Parameter("The edge to sew on, gathered or flat.", "edge"),
-        "to": Parameter("The edge it is sewn to.", "edge"),
-        "seam": Parameter("Seam allowance at both edges.", "length", "1 cm"),
+        "edge": Parameter("The edge to sew on, gathered or flat.", Kind.EDGE),
+        "to": Parameter("The edge it is sewn to.", Kind.EDGE),
+        "seam": Parameter("Seam allowance at both edges.", Kind.LENGTH, "1 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -132,94 +139,68 @@ class Attach:
             bench,
             after,
             touches,
-            sewn=(Sewn("301", to.set_length, to.copies, room.seam_stitch, label),),
-            setup="straight stitch",
+            sewn=(Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch, label),),
+            setup=SetUp.STRAIGHT,
             pinned=to.set_length * to.copies,
             thread_ends=0 if edge.held else knots_of(edge),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        written, before = done.step.written, done.before
+        written, before, room = done.step.written, done.before, say.room
         edge, to = before.edge(edge_of(written, "edge")), before.edge(edge_of(written, "to"))
-        seam, length = done.step.mm("seam"), to.set_length
-        upper = say.edges(to.pieces, to.name.rpartition(".")[2])
-        lower = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
-        chain, hold = say.chain(to.copies), say.room.hold_with
-        pin = "clip" if hold == "clips" else "pin"
-        folds = "pleats" if "pleats" in edge.gathered else "gathers"
-        ring = before.ring(to)
-        spacing = say.room.pin_spacing
-        parts = divisions(length)
-        off = round_off(before, edge, say) + round_off(before, to, say)
-        named = "eighth" if parts == 8 else "quarter"
-        seam_side = side_seam(before, to.pieces, say)
+        ring, length, folds = before.ring(to), to.set_length, folds_of(edge)
+        tails, parts = edge.gathered in (ROWS, HAND), divisions(length)
         threads = tagged(before, to.pieces, say) or tagged(before, edge.pieces, say)
-        bright = ", those with a bright thread," if threads else ""
-        marks = f"the side seams{bright} and the marks" if ring else "both ends and the marks"
-        hang_out = " Let the thread tails hang out over the edge." if edge.gathered in (ROWS, HAND) else ""
-        actions = (
-            Action(
-                f"Mark {upper} in {named}s on both faces, every {say.length(length / parts)}"
-                + (f", the first at {seam_side}." if ring else "."),
-                chain=chain,
-            ),
-            *(
-                (
-                    Action(
-                        f"Turn {say.the(edge.pieces)} right side out and {say.the(to.pieces)} inside out.", chain=chain
-                    ),
-                    Action(
-                        f"Slip {say.the(to.pieces)} over {say.the(edge.pieces)}, upside down, until {upper} lies level with"
-                        f" {lower}.{hang_out}",
-                        check="Right sides face each other and both cut edges are level.",
-                        chain=chain,
-                    ),
-                )
-                if ring
-                else (Action(f"Lay {lower} against {upper}, right sides together and level.{hang_out}", chain=chain),)
-            ),
-            Action(
-                f"Match {marks}, and {pin} there first, from the side of {say.the(to.pieces)}. Then {pin} every"
-                f" {say.about(spacing)} between: about {say.pins(length)} {hold} {'for each' if to.copies > 1 else 'in all'}.",
-                check=f"The edges lie level and no {folds} are bunched at the marks. Where the flat edge is longer, it is spread between the {say.room.hold_with} without a fold."
-                if edge.gathered
-                else "The edges lie level.",
-                tolerance=f"the {folds} up to {say.length(length * EASE_SHARE)} short in all"
-                if edge.gathered
-                else f"one edge {say.off(off)} longer",
-                remedy=f"More than {say.length(length * EASE_SHARE)} short: let the gathers out."
-                if edge.gathered
-                else "Share the difference out between the marks.",
-                chain=chain,
-            ),
-            *(
-                (Action(tails_off(edge, say), chain=chain),)
-                if edge.gathered in (ROWS, HAND, "cartridge pleats")
-                else ()
-            ),
-            Action(
-                f"Turn the work so that {say.the(to.pieces)} {'lie' if len(set(to.pieces)) > 1 else 'lies'} on top"
-                f"{f' and the {folds} underneath' if edge.gathered else ''}.",
-                chain=chain,
-            ),
-            Action(
-                f"Sew {say.length(seam)} from the edge, {say.stitch(done.sewn[0].stitch)}, {say.length(length)}"
-                f"{' all round. Let the end overlap the start by three stitches' if ring else ', a few stitches back at both ends'}.",
-                check="No pleat is caught and no gathering row shows on the right side."
-                if edge.gathered
-                else "The edges stayed level.",
-                remedy="Unpick that hand's width, smooth it and sew it again."
-                + (" A row that shows below the seam is pulled out." if edge.gathered else ""),
-                chain=chain,
-            ),
+
+        def each(name: str) -> Action:
+            return Action(name, to.copies)
+
+        actions = [each("attach-mark-ring" if ring else "attach-mark-flat")]
+        if ring:
+            actions += [each("attach-turn"), each("attach-slip-tails" if tails else "attach-slip")]
+        else:
+            actions.append(each("attach-lay-tails" if tails else "attach-lay"))
+        actions.append(
+            each({"gathers": "attach-pin-gathers", "pleats": "attach-pin-pleats", "flat": "attach-pin-flat"}[folds])
         )
-        hung = say.the(edge.pieces)
-        return Instructions(
-            f"Sew {hung} to {say.the(to.pieces)}",
-            f"{hung[0].upper()}{hung[1:]} hangs from {say.the(to.pieces)}, seam {say.length(seam)}.",
-            actions,
-            (PINS,),
-        )
+        if tails or edge.gathered == "cartridge pleats":
+            actions.append(each("tails-off-machine" if edge.gathered == ROWS else "tails-off-hand"))
+        actions += [
+            each(
+                {
+                    "gathers": "attach-turn-work-gathers",
+                    "pleats": "attach-turn-work-pleats",
+                    "flat": "attach-turn-work-flat",
+                }[folds]
+            ),
+            each("attach-sew-flat" if folds == "flat" else "attach-sew-gathers"),
+        ]
+        values: Values = {
+            "edge": edge_said(edge),
+            "to": edge_said(to),
+            "seam": seam_said(before, to.pieces, say),
+            "places": One("bright" if threads else "plain", PLACES) if ring else One("ends", PLACES),
+            "ring": flag(ring),
+            "hold": One(room.hold_with, ("pins", "clips")),
+            "in-runs": flag(runs_of(edge.cloth_length, edge.set_length) > 1),
+            "copies": to.copies,
+            "pins": say.pins(length),
+            "parts": parts,
+            "part": Length(length / parts),
+            "length": Length(length),
+            "seam-width": Length(done.step.mm("seam")),
+            "ease": Length(length * EASE_SHARE),
+            "off": Length(round_off(before, edge, say) + round_off(before, to, say), "off"),
+            "spacing": Length(room.pin_spacing, "about"),
+            "knot": Length(KNOT, "about"),
+            "stitch": Stitch(done.sewn[0].stitch),
+        }
+        return Instructions("attach-title", "attach-aim", tuple(actions), values, (PINS_OUT,))
+
+
+def folds_of(edge: Edge) -> str:
+    """What an edge's cloth lies in: "gathers", "pleats" or "flat"."""
+    return "flat" if not edge.gathered else "pleats" if "pleats" in edge.gathered else "gathers"
 
 
 def tails_off(edge: Edge, say: Phrasing) -> str:

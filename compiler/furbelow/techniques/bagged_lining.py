@@ -17,12 +17,16 @@ from furbelow.garment.bench import Bench, Ply, Seam, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     fault_at,
     refused,
@@ -39,13 +43,13 @@ GAP, TOP = "a gap", "top"
 class BaggedLining:
     name = "bagged lining"
     about = "Sew a piece and its lining together all round and turn them right side out."
-    pictures = ("pieces", "bagged edge")
+    pictures = (Picture.PIECES, Picture.BAGGED_EDGE)
     parameters = {
-        "piece": Parameter("The outer piece, flat.", "piece"),
-        "lining": Parameter("The lining, of the same size.", "piece"),
-        "seam": Parameter("Seam allowance all round.", "length", "1 cm"),
+        "piece": Parameter("The outer piece, flat.", Kind.PIECE),
+        "lining": Parameter("The lining, of the same size.", Kind.PIECE),
+        "seam": Parameter("Seam allowance all round.", Kind.LENGTH, "1 cm"),
         "leave open": Parameter("A gap in the bottom edge, closed by hand, or the whole top edge.", (GAP, TOP), GAP),
-        "gap": Parameter("Width of the gap.", "length", "12 cm"),
+        "gap": Parameter("Width of the gap.", Kind.LENGTH, "12 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -90,22 +94,22 @@ class BaggedLining:
         own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} <= {outer, lining}]
         after = after.with_seams(closed, *(each._replace(trapped=True) for each in own)).joined((outer, lining))
         label = solved.pieces[outer].label
-        sewn = [Sewn("301", around - gap, copies, room.seam_stitch, f"bagging out the {label}")]
+        sewn = [Sewn(StitchType.LOCK, around - gap, copies, room.seam_stitch, f"bagging out the {label}")]
         if gap:
-            sewn.append(Sewn("101", gap, copies, Fraction(4), f"closing the {label} by hand"))
+            sewn.append(Sewn(StitchType.CHAIN, gap, copies, Fraction(4), f"closing the {label} by hand"))
         return Performed(
             step,
             bench,
             after,
             (outer, lining),
             sewn=tuple(sewn),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=around * copies,
             handled=around * copies,
             facts={"around": around, "gap": gap, "wide": shows, "deep": deep},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step, facts = done.step, done.facts
         outer, lining = word_of(step.written, "piece"), word_of(step.written, "lining")
         seam, gap, chain = say.length(step.mm("seam")), facts["gap"], say.chain(done.before.cloths[outer].copies)
@@ -116,19 +120,19 @@ class BaggedLining:
             else "Leave the whole top edge open."
         )
         actions = [
-            Action(
+            OwnAction(
                 f"Lay the {say.piece(outer)} and the {say.piece(lining)} right sides together, edges level, and {pin} them.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew {seam} from the edge, {say.length(facts['around'] - gap)} in all, {say.stitch(done.sewn[0].stitch)}. {opened}",
                 check="Every corner is turned with the needle down and is square.",
                 remedy="Unpick a corner that is rounded, back to both straight sides, and sew it again.",
                 chain=chain,
             ),
-            Action("Trim the corners slantwise to two threads from the stitches.", chain=chain),
-            Action("Turn the work right side out and push the corners out with a blunt stick.", chain=chain),
-            Action(
+            OwnAction("Trim the corners slantwise to two threads from the stitches.", chain=chain),
+            OwnAction("Turn the work right side out and push the corners out with a blunt stick.", chain=chain),
+            OwnAction(
                 "Roll the seam to the edge and press it, the lining a hair inside.",
                 check=f"It measures {say.length(facts['wide'])} by {say.length(facts['deep'])}.",
                 tolerance=f"{say.about(Fraction(3))} more or less",
@@ -138,13 +142,13 @@ class BaggedLining:
         ]
         if gap:
             actions.append(
-                Action(
+                OwnAction(
                     f"Fold the margins of the gap inwards and slip stitch the {say.length(gap)} shut.",
                     check="The stitches do not show.",
                     chain=chain,
                 )
             )
-        return Instructions(
+        return OwnInstructions(
             f"Line the {say.piece(outer)} and turn it out",
             "All edges are closed between cloth and lining.",
             tuple(actions),

@@ -16,12 +16,16 @@ from furbelow.garment.bench import Bench, Casing, Seam, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -48,12 +52,12 @@ EDGE_STITCH = Fraction(2)  # from the fold: it narrows the casing by so much
 class BandCasing:
     name = "band casing"
     about = "Sew a folded band over the top edge: it encloses the seam and holds elastic."
-    pictures = ("pieces", "band")
+    pictures = (Picture.PIECES, Picture.BAND)
     parameters = {
-        "band": Parameter("The piece that becomes the band.", "piece"),
-        "to": Parameter("The edge it is sewn to.", "edge"),
-        "seam": Parameter("Seam allowance at both long edges of the band and at the skirt.", "length", "1 cm"),
-        "gap": Parameter("Opening left in the topstitching for the elastic.", "length", "5 cm"),
+        "band": Parameter("The piece that becomes the band.", Kind.PIECE),
+        "to": Parameter("The edge it is sewn to.", Kind.EDGE),
+        "seam": Parameter("Seam allowance at both long edges of the band and at the skirt.", Kind.LENGTH, "1 cm"),
+        "gap": Parameter("Opening left in the topstitching for the elastic.", Kind.LENGTH, "5 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -141,16 +145,16 @@ class BandCasing:
             after,
             touches,
             sewn=(
-                Sewn("301", length, 1, room.seam_stitch, "sewing the waistband on"),
-                Sewn("301", length - opening, 1, room.seam_stitch, "topstitching the waistband"),
+                Sewn(StitchType.LOCK, length, 1, room.seam_stitch, "sewing the waistband on"),
+                Sewn(StitchType.LOCK, length - opening, 1, room.seam_stitch, "topstitching the waistband"),
             ),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=2 * length,
             handled=length,
             facts={"length": length, "depth": depth},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         written, facts = done.step.written, done.facts
         band, edge = word_of(written, "band"), done.before.edge(edge_of(written, "to"))
         seam, gap, length = done.step.mm("seam"), done.step.mm("gap"), facts["length"]
@@ -163,18 +167,18 @@ class BandCasing:
         own_seam = side_seam(done.before, [band], say)
         actions = (
             iron_set(say, band),
-            Action(f"Fold one long edge of {the} {say.length(seam)} to the wrong side and press the fold."),
-            Action(
+            OwnAction(f"Fold one long edge of {the} {say.length(seam)} to the wrong side and press the fold."),
+            OwnAction(
                 f"Mark {top} in quarters on both faces, every {say.length(length / 4)}, the first at"
                 f" {side_seam(done.before, edge.pieces, say)}."
             ),
-            Action(f"Mark the unfolded edge of {the} the same way, the first mark at {own_seam}."),
-            Action("Turn the skirt inside out, its top edge up."),
-            Action(
+            OwnAction(f"Mark the unfolded edge of {the} the same way, the first mark at {own_seam}."),
+            OwnAction("Turn the skirt inside out, its top edge up."),
+            OwnAction(
                 f"Slip {the} over it, right side of the band against the wrong side of {skirt}.",
                 check="The unfolded edge is level with the top edge, and the pressed fold hangs down.",
             ),
-            Action(
+            OwnAction(
                 f"{pin} {own_seam} of the band to the first mark, then the other marks, then every"
                 f" {say.about(say.room.pin_spacing * 2)}.",
                 check=f"The band lies without a tuck; both measure {say.length(length)}.",
@@ -182,7 +186,7 @@ class BandCasing:
                 remedy="Share the difference out between the marks. If it is more, sew the side seam of the band again"
                 " to fit.",
             ),
-            Action(
+            OwnAction(
                 f"Sew {say.length(seam)} from the edge, {stitch}, {say.length(length)} all round; let the end overlap"
                 " the start by three stitches.",
                 check="Every layer is caught.",
@@ -190,8 +194,10 @@ class BandCasing:
                 if say.system == "metric"
                 else "Sew again where a layer slipped out, 1 in past it on both sides.",
             ),
-            Action("Turn the skirt right side out. Fold the band up, away from the skirt, the whole margin inside it."),
-            Action(
+            OwnAction(
+                "Turn the skirt right side out. Fold the band up, away from the skirt, the whole margin inside it."
+            ),
+            OwnAction(
                 f"Bring the folded edge over to the right side until it covers the stitch line by {say.about(Fraction(1))}, and"
                 f" {pin.lower()} it.",
                 check=f"The band is {say.length(facts['depth'])} deep all round.",
@@ -199,11 +205,11 @@ class BandCasing:
                 remedy="Shift the fold until it covers the stitch line everywhere. If the band is still less deep, it was cut"
                 f" too narrow: cut a new one {say.cut(done.before.cloths[band].piece.cut_depth)} deep.",
             ),
-            Action(
+            OwnAction(
                 f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} to the right of {own_seam} of the band,"
                 " as you look at the right side. Make a line at each end of it."
             ),
-            Action(
+            OwnAction(
                 f"With the right side up, topstitch {say.about(EDGE_STITCH)} from the lower fold from one line of the gap round to the"
                 f" other, {stitch}, {say.length(length - gap)}. Sew a few stitches back at both ends.",
                 check=f"The gap is open and the channel is {say.length(facts['depth'] - EDGE_STITCH)} wide inside.",
@@ -211,7 +217,7 @@ class BandCasing:
                 remedy="Unpick what closes the gap.",
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Sew on {the}",
             "The top edge is enclosed and a channel for the elastic is open at the gap.",
             actions,

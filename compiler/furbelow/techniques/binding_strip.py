@@ -16,12 +16,16 @@ from furbelow.garment.bench import Bench, Seam, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -42,16 +46,16 @@ EDGE_STITCH = Fraction(2)
 class BindingStrip:
     name = "binding strip"
     about = "Bind an edge with a folded strip cut from cloth."
-    pictures = ("pieces", "binding strip")
+    pictures = (Picture.PIECES, Picture.BINDING_STRIP)
     parameters = {
-        "strip": Parameter("The piece that becomes the binding; its depth is what shows on one side.", "piece"),
-        "edge": Parameter("The edge to bind: top, bottom or a stack.", "edge"),
+        "strip": Parameter("The piece that becomes the binding; its depth is what shows on one side.", Kind.PIECE),
+        "edge": Parameter("The edge to bind: top, bottom or a stack.", Kind.EDGE),
         "seam": Parameter(
             "Seam allowance at the edge and the strip; as deep as what shows, the edge fills the fold.",
-            "length",
+            Kind.LENGTH,
             "8 mm",
         ),
-        "turn under": Parameter("Turn at the strip's other edge.", "length", "6 mm"),
+        "turn under": Parameter("Turn at the strip's other edge.", Kind.LENGTH, "6 mm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -132,15 +136,21 @@ class BindingStrip:
             after,
             touches,
             sewn=(
-                Sewn("301", length, copies, room.seam_stitch, f"sewing on the {solved.pieces[strip].label}"),
-                Sewn("301", length, copies, room.seam_stitch, f"stitching down the {solved.pieces[strip].label}"),
+                Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"sewing on the {solved.pieces[strip].label}"),
+                Sewn(
+                    StitchType.LOCK,
+                    length,
+                    copies,
+                    room.seam_stitch,
+                    f"stitching down the {solved.pieces[strip].label}",
+                ),
             ),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=2 * length * copies,
             handled=length * copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         written = done.step.written
         strip, edge = word_of(written, "strip"), done.before.edge(edge_of(written, "edge"))
         the, where = f"the {say.piece(strip)}", say.edges(edge.pieces, edge.name.rpartition(".")[2])
@@ -148,24 +158,24 @@ class BindingStrip:
         shows, length = say.length(say.solved.pieces[strip].depth), say.length(edge.set_length)
         chain, pin = say.chain(edge.copies), "clip" if say.room.hold_with == "clips" else "pin"
         actions = (
-            Action(f"Fold one long edge of {the} {turn} to the wrong side and press the fold.", chain=chain),
-            Action(f"Lay its other long edge on {where}, right sides together, level, and {pin} it.", chain=chain),
-            Action(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", chain=chain),
-            Action(
+            OwnAction(f"Fold one long edge of {the} {turn} to the wrong side and press the fold.", chain=chain),
+            OwnAction(f"Lay its other long edge on {where}, right sides together, level, and {pin} it.", chain=chain),
+            OwnAction(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", chain=chain),
+            OwnAction(
                 f"Fold {the} up, around the edge and to the wrong side until its fold just covers the stitch line; {pin} it.",
                 check=f"{shows} of {the} shows on the right side all along.",
                 tolerance=f"{say.off(folded_off())} more or less",
                 remedy="Where the fold misses the stitch line, trim the margin a little and fold again.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"From the right side, sew {say.about(EDGE_STITCH)} from the seam on {the}, {length}.",
                 check="The fold behind is caught all along.",
                 remedy="Catch what was missed by hand with slip stitches.",
                 chain=chain,
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Bind {where} with {the}",
             "The raw edges are closed inside the strip.",
             actions,

@@ -17,12 +17,17 @@ from furbelow.garment.limits import width_of
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     fault_at,
@@ -36,7 +41,7 @@ EDGE_STITCH = Fraction(2)  # on both edges of the tape
 ROOM = Fraction(2)  # the boning slides; house rule, maker to confirm
 TAPE_OVERLAP = Fraction(20)
 BONES = (
-    "blade",
+    CautionKind.BLADE,
     "Wear eye protection when you cut boning: the ends fly. Cap or round every end before it goes in; a bare end works"
     " through cloth and skin. A hoop tips up when you sit, trips on stairs and swings into flames: try it out first.",
 )
@@ -45,13 +50,13 @@ BONES = (
 class BoningChannel:
     name = "boning channel"
     about = "Sew a channel round a skirt and put a hoop of boning in it."
-    pictures = ("pieces",)
+    pictures = (Picture.PIECES,)
     parameters = {
-        "piece": Parameter("The ring that carries the hoop, not gathered at its hem.", "piece"),
-        "above hem": Parameter("From the bottom edge as it is then to the lower edge of the tape.", "length"),
-        "tape": Parameter("The tape for the channel, one of the materials.", "material"),
-        "bone": Parameter("The boning, one of the materials.", "material"),
-        "overlap": Parameter("How far the ends of the boning overlap.", "length", "6 cm"),
+        "piece": Parameter("The ring that carries the hoop, not gathered at its hem.", Kind.PIECE),
+        "above hem": Parameter("From the bottom edge as it is then to the lower edge of the tape.", Kind.LENGTH),
+        "tape": Parameter("The tape for the channel, one of the materials.", Kind.MATERIAL),
+        "bone": Parameter("The boning, one of the materials.", Kind.MATERIAL),
+        "overlap": Parameter("How far the ends of the boning overlap.", Kind.LENGTH, "6 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -71,20 +76,20 @@ class BoningChannel:
             bench,
             (piece,),
             sewn=(
-                Sewn("301", around, copies, room.seam_stitch, f"channel on the {label}, lower row"),
-                Sewn("301", around, copies, room.seam_stitch, f"channel on the {label}, upper row"),
+                Sewn(StitchType.LOCK, around, copies, room.seam_stitch, f"channel on the {label}, lower row"),
+                Sewn(StitchType.LOCK, around, copies, room.seam_stitch, f"channel on the {label}, upper row"),
             ),
             used=(
                 Used(tape, around + TAPE_OVERLAP, copies, f"channel on the {label}"),
                 Used(bone, around + overlap, copies, f"hoop in the {label}"),
             ),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=around * copies,
             handled=around * copies,
             facts={"around": around, "copies": copies, "gap": 2 * width_of(solved, bone) + 20},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step, facts = done.step, done.facts
         piece = word_of(step.written, "piece")
         tape, bone = (
@@ -95,41 +100,41 @@ class BoningChannel:
         above, overlap = say.length(step.mm("above hem")), say.length(step.mm("overlap"))
         cut = say.length(facts["around"] + step.mm("overlap"))
         actions = (
-            Action(
+            OwnAction(
                 f"Mark a line on the inside of the {say.piece(piece)}, {above} above its bottom edge, all round.",
                 check="The line keeps its distance: a hoop that dips is seen at once.",
                 tolerance=f"{say.about(Fraction(2))} more or less",
                 remedy="Draw it again where it dips.",
                 chain=chain,
             ),
-            Action(f"Cut {say.length(facts['around'] + TAPE_OVERLAP)} of {tape}.", chain=chain),
-            Action(
+            OwnAction(f"Cut {say.length(facts['around'] + TAPE_OVERLAP)} of {tape}.", chain=chain),
+            OwnAction(
                 f"Pin the {tape} with its lower edge on the line, starting at the back, the end folded under.",
                 chain=chain,
             ),
-            Action(f"Sew {say.about(EDGE_STITCH)} from the lower edge of the tape, {around}.", chain=chain),
-            Action(
+            OwnAction(f"Sew {say.about(EDGE_STITCH)} from the lower edge of the tape, {around}.", chain=chain),
+            OwnAction(
                 f"Sew {say.about(EDGE_STITCH)} from the upper edge, {around}; leave a gap of {gap} where the ends meet.",
                 check="The channel is open all round; push a bodkin through.",
                 remedy="Unpick what closes it.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Cut the {bone} {cut} long and cap or bind both ends.",
                 check="No bare end is left.",
                 remedy="Cap it again: a bare end works through.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Push it through the channel and lap its ends by {overlap}; bind the lap tightly.",
                 check=f"The hoop measures {around} round and the cloth lies on it without folds.",
                 tolerance=f"{say.about(max(facts['around'] / 200, Fraction(5)))} more or less",
                 remedy="Lap the ends more where the cloth strains, less where it sags.",
                 chain=chain,
             ),
-            Action("Sew the gap shut by hand.", chain=chain),
+            OwnAction("Sew the gap shut by hand.", chain=chain),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Put a hoop in the {say.piece(piece)}", f"A hoop of {around} holds the skirt out.", actions, (BONES, PINS)
         )
 

@@ -17,12 +17,16 @@ from furbelow.garment.limits import width_of
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     edge_of,
@@ -42,12 +46,12 @@ LEAST = Fraction(4)  # half a tape: less is not caught on both sides; house rule
 class BoundEdge:
     name = "bound edge"
     about = "Fold a tape around a raw edge or a seam margin and stitch it on."
-    pictures = ("pieces", "tape")
+    pictures = (Picture.PIECES, Picture.TAPE)
     parameters = {
-        "edge": Parameter("The raw edge to bind.", "edge", ""),
-        "seam": Parameter("The seam whose margin is bound, instead of an edge.", "edge", ""),
-        "tape": Parameter("The tape, one of the materials; its width is that of the flat tape.", "material"),
-        "overlap": Parameter("How far the ends of the tape overlap on a ring.", "length", "2 cm"),
+        "edge": Parameter("The raw edge to bind.", Kind.EDGE, ""),
+        "seam": Parameter("The seam whose margin is bound, instead of an edge.", Kind.EDGE, ""),
+        "tape": Parameter("The tape, one of the materials; its width is that of the flat tape.", Kind.MATERIAL),
+        "overlap": Parameter("How far the ends of the tape overlap on a ring.", Kind.LENGTH, "2 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -134,14 +138,14 @@ class BoundEdge:
             bench,
             after,
             pieces,
-            sewn=(Sewn("301", length, copies, room.seam_stitch, f"binding {name}"),),
+            sewn=(Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"binding {name}"),),
             used=(Used(tape, length + overlap, copies, f"binding of {name}"),),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=length * copies,
             facts={"length": length, "copies": copies, "overlap": overlap, "half": half},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         written, facts = done.step.written, done.facts
         material = say.solved.materials[word_of(written, "tape")].material
         tape = material.about or material.name.replace("_", " ")
@@ -156,18 +160,18 @@ class BoundEdge:
         long = say.length(facts["length"] + overlap)
         pin = "Clip" if say.room.hold_with == "clips" else "Pin"
         actions = [
-            Action(f"Cut {long} of {tape}.", chain=chain),
-            Action(
+            OwnAction(f"Cut {long} of {tape}.", chain=chain),
+            OwnAction(
                 "Fold the tape in half along its length and press the fold, the lower half a hair wider.", chain=chain
             ),
-            Action(
+            OwnAction(
                 f"{pin} the tape around {where}, the raw edge against its fold.",
                 check=f"The tape covers {say.length(facts['half'])} on both sides.",
                 tolerance=f"{say.about(Fraction(1))} more or less",
                 remedy="Push the edge into the fold again where it slipped out.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew {say.about(EDGE_STITCH)} from the tape's open edge, {say.length(facts['length'])},"
                 f" {say.stitch(done.sewn[0].stitch)}.",
                 check="The row caught the lower half too.",
@@ -177,10 +181,10 @@ class BoundEdge:
         ]
         if overlap:
             actions.insert(
-                3, Action(f"Fold the tape's end under and lay it {say.length(overlap)} over the start.", chain=chain)
+                3, OwnAction(f"Fold the tape's end under and lay it {say.length(overlap)} over the start.", chain=chain)
             )
         aim = "The raw edge is closed in tape and cannot ravel or scratch."
-        return Instructions(f"Bind {where}", aim, tuple(actions), (PINS, iron_caution(done, say)))
+        return OwnInstructions(f"Bind {where}", aim, tuple(actions), (PINS, iron_caution(done, say)))
 
 
 def _no_margin(bench: Bench, step: SolvedStep, name: str) -> Fault | None:

@@ -15,15 +15,22 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.limits import thickness
+from furbelow.garment.matching import EVEN
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
+    Drawn,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -36,19 +43,22 @@ from furbelow.techniques.attach import Attach
 from furbelow.techniques.press import iron_caution
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ
 
-THIMBLE = ("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.")
+THIMBLE = (
+    CautionKind.NEEDLE,
+    "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.",
+)
 
 
 class CartridgePleats:
     name = "cartridge pleats"
     about = "Draw an edge into small round pleats by hand and whip them to another edge."
-    pictures = ("pieces",)
+    pictures = (Picture.PIECES,)
     parameters = {
-        "edge": Parameter("The edge to pleat.", "edge"),
-        "to": Parameter("The edge that carries the pleats.", "edge"),
-        "turn": Parameter("How much of both edges is turned under.", "length", "1 cm"),
-        "stitch": Parameter("Length of each running stitch: the depth of the pleats.", "length", "8 mm"),
-        "rows": Parameter("How many rows, one under the other.", "number", "2"),
+        "edge": Parameter("The edge to pleat.", Kind.EDGE),
+        "to": Parameter("The edge that carries the pleats.", Kind.EDGE),
+        "turn": Parameter("How much of both edges is turned under.", Kind.LENGTH, "1 cm"),
+        "stitch": Parameter("Length of each running stitch: the depth of the pleats.", Kind.LENGTH, "8 mm"),
+        "rows": Parameter("How many rows, one under the other.", Kind.NUMBER, "2"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -79,18 +89,19 @@ class CartridgePleats:
         rows = int(step.amounts["rows"].as_number())
         label = solved.pieces[edge.pieces[0]].label
         # Hand stitches draw on one thread, as 101 does.
-        running = Sewn("101", edge.cloth_length, edge.copies, step.mm("stitch"), f"pleating the {label}")
-        whipping = Sewn("101", to.set_length, edge.copies, Fraction(2), f"whipping on the {label}")
+        running = Sewn(StitchType.CHAIN, edge.cloth_length, edge.copies, step.mm("stitch"), f"pleating the {label}")
+        whipping = Sewn(StitchType.CHAIN, to.set_length, edge.copies, Fraction(2), f"whipping on the {label}")
         return done._replace(
             step=step,
             before=bench,
             sewn=(running,) * rows + (whipping,),
-            setup="hand",
+            setup=SetUp.HAND,
             handled=(edge.cloth_length + to.set_length) * edge.copies,
+            drawn=Drawn(edge.name, to.set_length, edge.cloth_length / to.set_length, EVEN),
             facts={"count": int(count), "length": to.set_length, "ratio": edge.cloth_length / to.set_length},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step, facts = done.step, done.facts
         edge, to = done.before.edge(edge_of(step.written, "edge")), done.before.edge(edge_of(step.written, "to"))
         where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
@@ -98,35 +109,35 @@ class CartridgePleats:
         turn, stitch = say.length(step.mm("turn")), say.length(step.mm("stitch"))
         chain, length, rows = say.chain(edge.copies), say.length(facts["length"]), int(step.amounts["rows"].as_number())
         actions = (
-            Action(f"Turn {where} {turn} to the wrong side and press the fold.", chain=chain),
-            Action(f"Turn {carrier} {turn} to the wrong side and press the fold.", chain=chain),
-            Action(
+            OwnAction(f"Turn {where} {turn} to the wrong side and press the fold.", chain=chain),
+            OwnAction(f"Turn {carrier} {turn} to the wrong side and press the fold.", chain=chain),
+            OwnAction(
                 f"Mark dots {stitch} apart along {where}, {say.about(Fraction(5))} below the fold.",
                 check=f"There are about {2 * facts['count']} dots.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew {rows} rows of running stitches on the dots, {say.about(Fraction(8))} apart, with strong thread, each"
                 " stitch exactly under the one above; leave long tails.",
                 check="The stitches of all rows stand under each other.",
                 remedy="Draw out the row that is out of step and sew it again: uneven rows give no pleats.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Draw all rows up together to {length} and knot the tails.",
                 check=f"About {facts['count']} pleats stand side by side in {length}.",
                 tolerance=f"{say.about(max(facts['length'] / 200, Fraction(3)))} more or less",
                 remedy="Ease the pleats along the threads until they are even.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Lay {where} against {carrier}, right sides together, and whip each pleat to it with two stitches.",
                 check="No pleat is missed.",
                 remedy="Catch a missed pleat with two stitches of its own.",
                 chain=chain,
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Sew {say.the(edge.pieces)} to {say.the(to.pieces)} in cartridge pleats",
             f"{say.length(edge.cloth_length)} of cloth stands in {length}, about {facts['count']} pleats.",
             actions,

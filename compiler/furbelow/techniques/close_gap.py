@@ -15,12 +15,16 @@ from furbelow.garment.bench import Bench
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     edge_of,
     fault_at,
@@ -35,8 +39,8 @@ PAST = Fraction(10)  # the closing row overlaps the first one at both ends
 class CloseGap:
     name = "close gap"
     about = "Sew the gap shut through which the elastic went in."
-    pictures = ("closed gap",)
-    parameters = {"of": Parameter("The casing: the band, or the edge that was folded down.", "casing")}
+    pictures = (Picture.CLOSED_GAP,)
+    parameters = {"of": Parameter("The casing: the band, or the edge that was folded down.", Kind.CASING)}
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
@@ -92,22 +96,22 @@ class CloseGap:
                     help="put the `insert elastic` step before this one",
                 ),
             )
-        sewn = Sewn("301", casing.gap + 2 * PAST, 1, room.seam_stitch, "closing the gap")
+        sewn = Sewn(StitchType.LOCK, casing.gap + 2 * PAST, 1, room.seam_stitch, "closing the gap")
         return Performed(
-            step, bench, bench.with_casing(casing._replace(open=False)), pieces, sewn=(sewn,), setup="straight stitch"
+            step, bench, bench.with_casing(casing._replace(open=False)), pieces, sewn=(sewn,), setup=SetUp.STRAIGHT
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         casing = done.before.casings[edge_of(done.step.written, "of")]
         actions = (
-            Action(
+            OwnAction(
                 f"Pull the casing flat at the gap alone. Sew the {say.length(casing.gap)} shut, in line with the first row and"
                 f" {say.about(PAST)} over it at both ends.",
                 check="The row is unbroken and the elastic is not caught: it slides under your finger.",
                 remedy="If the elastic is caught, unpick the row and sew it again nearer to the fold.",
             ),
         )
-        return Instructions("Close the gap", "The casing is closed all round.", actions)
+        return OwnInstructions("Close the gap", "The casing is closed all round.", actions)
 
 
 TECHNIQUE = CloseGap()

@@ -15,12 +15,17 @@ from furbelow.garment.bench import Bench, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -39,11 +44,11 @@ SLIP_EVERY = Fraction(8)  # common practice, no source
 class DeepHem:
     name = "deep hem"
     about = "Turn up a deep hem, fastened so that it hardly shows or by a row of stitches."
-    pictures = ("pieces", "turned twice")
+    pictures = (Picture.PIECES, Picture.TURNED_TWICE)
     parameters = {
-        "edge": Parameter("The edge to hem.", "edge"),
-        "depth": Parameter("Depth of the finished hem.", "length", "5 cm"),
-        "turn under": Parameter("First turn, which hides the raw edge; 0 for a neatened edge.", "length", "7 mm"),
+        "edge": Parameter("The edge to hem.", Kind.EDGE),
+        "depth": Parameter("Depth of the finished hem.", Kind.LENGTH, "5 cm"),
+        "turn under": Parameter("First turn, which hides the raw edge; 0 for a neatened edge.", Kind.LENGTH, "7 mm"),
         "by": Parameter("How it is fastened.", (SLIP, MACHINE), SLIP),
     }
 
@@ -103,7 +108,7 @@ class DeepHem:
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + under + depth))
         by_hand = word_of(written, "by") == SLIP
         # Slip stitches draw on one thread, as 101 does.
-        kind, stitch = ("101", SLIP_EVERY) if by_hand else ("301", room.seam_stitch)
+        kind, stitch = (StitchType.CHAIN, SLIP_EVERY) if by_hand else (StitchType.LOCK, room.seam_stitch)
         what = f"hem of the {solved.pieces[edge.pieces[0]].label}"
         return Performed(
             step,
@@ -111,28 +116,28 @@ class DeepHem:
             after,
             edge.pieces,
             sewn=(Sewn(kind, edge.set_length, edge.copies, stitch, what),),
-            setup="hand" if by_hand else "straight stitch",
+            setup=SetUp.HAND if by_hand else SetUp.STRAIGHT,
             pinned=edge.set_length * edge.copies,
             handled=2 * edge.set_length * edge.copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         edge, step = done.before.edge(edge_of(done.step.written, "edge")), done.step
         where, chain = say.edge(edge.pieces[0], edge.name.rpartition(".")[2]), say.chain(edge.copies)
         depth, under, long = say.length(step.mm("depth")), step.mm("turn under"), say.length(edge.set_length)
         pin = "clip" if say.room.hold_with == "clips" else "pin"
         by_hand = word_of(step.written, "by") == SLIP
-        first = Action(f"Fold {where} {say.length(under)} to the wrong side and press the fold.", chain=chain)
+        first = OwnAction(f"Fold {where} {say.length(under)} to the wrong side and press the fold.", chain=chain)
         actions = (
             *((first,) if under else ()),
-            Action(
+            OwnAction(
                 f"Fold it up by {depth}, press the lower fold, and {pin} it, seams first.",
                 check=f"The hem is {depth} deep all along.",
                 tolerance=f"{say.about(max(step.mm('depth') / 20, Fraction(2)))} more or less",
                 remedy="Unfold and press again where it wanders.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Slip stitch the upper fold down, a stitch every {say.about(SLIP_EVERY)}, {long}: one thread of the skirt,"
                 " then along inside the fold; do not pull tight."
                 if by_hand
@@ -146,8 +151,11 @@ class DeepHem:
                 chain=chain,
             ),
         )
-        thimble = ("needle", "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.")
-        return Instructions(
+        thimble = (
+            CautionKind.NEEDLE,
+            "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.",
+        )
+        return OwnInstructions(
             f"Turn up a deep hem at {where}",
             f"A hem of {depth} weights the edge.",
             actions,

@@ -18,12 +18,17 @@ from furbelow.garment.limits import width_of
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     edge_of,
@@ -35,18 +40,18 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.neaten import zigzag_set
 from furbelow.techniques.shared.preconditions import casing_in
 
-CHILD, GROWN = "child", "grown-up"
+CHILD, GROWN = CautionKind.CHILD, "grown-up"
 ENDS_OPEN, ENDS_CLOSED = Fraction(140), Fraction(280)
 PASS = Fraction(3)
 CORDS = (
-    "child",
+    CautionKind.CHILD,
     "Cords catch in doors, lifts and playground slides. For children up to 14 years the ends at the waist may hang 14 cm at"
     " most when the garment lies open and 28 cm when it is drawn in (EN 14682:2007; a newer edition is in force). No cord at"
     " all below the crotch, and none at the neck. Local safety rules come before this guide.",
 )
 
 SEALING = (
-    "flame",
+    CautionKind.FLAME,
     "Do not melt the ends with a flame: nylon and polyester drip, burn the skin and set net alight. Stitches, a fold or"
     " textile glue hold as well.",
 )
@@ -55,11 +60,11 @@ SEALING = (
 class Drawstring:
     name = "drawstring"
     about = "Draw a cord or ribbon through a casing, with its ends out of the gap."
-    pictures = ("cord",)
+    pictures = (Picture.CORD,)
     parameters = {
-        "cord": Parameter("The cord, one of the materials.", "material"),
-        "into": Parameter("The casing: the band, or the edge that was folded down.", "casing"),
-        "ends": Parameter("How far each end hangs out when the casing lies flat.", "length", "14 cm"),
+        "cord": Parameter("The cord, one of the materials.", Kind.MATERIAL),
+        "into": Parameter("The casing: the band, or the edge that was folded down.", Kind.CASING),
+        "ends": Parameter("How far each end hangs out when the casing lies flat.", Kind.LENGTH, "14 cm"),
         "for": Parameter("Who wears it; cords on children have limits.", (CHILD, GROWN), CHILD),
     }
 
@@ -95,14 +100,16 @@ class Drawstring:
             bench,
             after,
             pieces,
-            sewn=(Sewn("304", 4 * casing.width, 1, Fraction(1), "bars at the gap and the middle of the back"),),
+            sewn=(
+                Sewn(StitchType.ZIGZAG, 4 * casing.width, 1, Fraction(1), "bars at the gap and the middle of the back"),
+            ),
             used=(Used(cord, casing.length + 2 * ends, 1, f"cord in the {solved.pieces[casing.piece].label}"),),
-            setup="zigzag",
+            setup=SetUp.ZIGZAG,
             handled=casing.length,
             facts={"cut": casing.length + 2 * ends, "drawn": drawn, "casing": casing},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         facts, step, casing = done.facts, done.step, done.facts["casing"]
         material = say.solved.materials[word_of(step.written, "cord")].material
         cord = material.about or material.name.replace("_", " ")
@@ -111,37 +118,37 @@ class Drawstring:
         drawn = facts["drawn"]
         hang = f" Drawn in to the waist, {say.length(drawn)} hang out at each end." if drawn is not None else ""
         actions = (
-            Action(zigzag_set(done.sewn[0].stitch)),
-            Action(
+            OwnAction(zigzag_set(done.sewn[0].stitch)),
+            OwnAction(
                 f"Sew a short bar of zigzag stitches at both ends of the gap of {say.length(casing.gap)}.",
                 check="The gap cannot tear further open.",
             ),
-            Action(f"Cut the {cord} {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
-            Action(
+            OwnAction(f"Cut the {cord} {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
+            OwnAction(
                 "Stop both its ends from fraying: fold them under and sew them, or use textile glue or a tight knot."
             ),
-            Action(
+            OwnAction(
                 "Fix a safety pin or bodkin in one end and work it through the channel, all round to the gap.",
                 check="The cord is not twisted.",
                 remedy="If it is, draw the last hand's length back, turn it and go on.",
             ),
-            Action(
+            OwnAction(
                 f"Lay the {band} flat and even the ends out.",
                 check=f"{ends} hang out at each end.{hang}",
                 tolerance=f"{say.about(Fraction(5))} more or less",
                 remedy="Cut off what is longer.",
             ),
-            Action(
+            OwnAction(
                 f"Sew the {cord} to the {band} at the middle of the back with a short bar, through all layers.",
                 check="It can't be pulled out.",
                 remedy="Sew over the bar once more.",
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             "Draw in the cord",
             f"A cord draws {say.length(casing.length)} of casing in; it is tied in front.",
             actions,
-            (CORDS, SEALING, ("needle", "Close the safety pin before you let go of it.")),
+            (CORDS, SEALING, (CautionKind.NEEDLE, "Close the safety pin before you let go of it.")),
         )
 
 

@@ -16,12 +16,16 @@ from furbelow.garment.limits import width_of
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     allowances_at,
@@ -50,12 +54,12 @@ def first_row(turn: Fraction) -> Fraction:
 class EdgeWithTrim:
     name = "edge with trim"
     about = "Turn an edge up to the right side and sew a trim over the raw edge."
-    pictures = ("pieces", "trimmed edge")
+    pictures = (Picture.PIECES, Picture.TRIMMED_EDGE)
     parameters = {
-        "edge": Parameter("The edge to finish.", "edge"),
-        "trim": Parameter("The trim, one of the materials.", "material"),
-        "turn up": Parameter("How much cloth is turned up under the trim.", "length", "1 cm"),
-        "overlap": Parameter("How far the trim's ends overlap on a ring.", "length", "2 cm"),
+        "edge": Parameter("The edge to finish.", Kind.EDGE),
+        "trim": Parameter("The trim, one of the materials.", Kind.MATERIAL),
+        "turn up": Parameter("How much cloth is turned up under the trim.", Kind.LENGTH, "1 cm"),
+        "overlap": Parameter("How far the trim's ends overlap on a ring.", Kind.LENGTH, "2 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -95,14 +99,16 @@ class EdgeWithTrim:
             bench,
             after,
             edge.pieces,
-            sewn=tuple(Sewn("301", edge.set_length, edge.copies, room.seam_stitch, what) for _ in range(rows)),
+            sewn=tuple(
+                Sewn(StitchType.LOCK, edge.set_length, edge.copies, room.seam_stitch, what) for _ in range(rows)
+            ),
             used=(Used(trim, edge.set_length + overlap, edge.copies, what),),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             handled=edge.set_length * edge.copies,
             facts={"rows": rows, "overlap": overlap, "width": width},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         side = edge.name.rpartition(".")[2]
         trim = say.solved.materials[word_of(done.step.written, "trim")].material
@@ -114,16 +120,16 @@ class EdgeWithTrim:
         start = side_seam(done.before, edge.pieces, say) if overlap else "the left end"
         back = "a few stitches back at both ends"
         actions = [
-            Action(
+            OwnAction(
                 f"Begin at {start}: lay the raw end of the {ribbon} there, right side up, over {where}.",
                 check="If one of its two edges is straight, that edge is up, and the shaped edge is down.",
             ),
-            Action(
+            OwnAction(
                 f"Fold {where} up {say.length(turn)} to the right side under the {ribbon}, a stretch of"
                 f" {say.about(STRETCH)} at a time as you sew.",
                 check=f"The lower edge of the {ribbon} is level with the fold.",
             ),
-            Action(
+            OwnAction(
                 f"Sew {row} from the fold, {stitch}, a few stitches back at the start."
                 f" Stop {say.about(STRETCH)} before you come round to the start, the needle down."
                 if overlap
@@ -134,14 +140,14 @@ class EdgeWithTrim:
         ]
         if overlap:
             actions += [
-                Action(f"Cut the {ribbon} {say.length(overlap)} past its start."),
-                Action(
+                OwnAction(f"Cut the {ribbon} {say.length(overlap)} past its start."),
+                OwnAction(
                     f"Fold {say.length(overlap / 2)} of the cut end under, and lay the fold {say.length(overlap / 2)} over the"
                     " start.",
                     check="The fold lies straight across, and no raw end shows.",
                     remedy="If it does not reach, unpick a hand's width and lay the trim again with less pull.",
                 ),
-                Action(
+                OwnAction(
                     f"Sew on to the fold, and a few stitches back: {long} in all.",
                     check=f"The join of the trim lies at {start}.",
                 ),
@@ -149,17 +155,19 @@ class EdgeWithTrim:
         if done.facts["rows"] == 2:
             end = "Let the end overlap the start by three stitches." if overlap else f"Sew {back}."
             actions.append(
-                Action(
+                OwnAction(
                     f"Sew a second row {say.about(SECOND_ROW)} below the upper edge of the {ribbon}, {stitch}, {long}. {end}",
                 )
             )
         if overlap:
             actions.append(
-                Action(f"Sew the folded end down across the {ribbon}, {say.about(SECOND_ROW)} from its fold, {back}.")
+                OwnAction(
+                    f"Sew the folded end down across the {ribbon}, {say.about(SECOND_ROW)} from its fold, {back}."
+                )
             )
         actions[-1] = actions[-1]._replace(chain=say.again(edge.copies))
         title = f"Edge the {say.piece(edge.pieces[0])} with {ribbon}"
-        return Instructions(title, f"{where[0].upper()}{where[1:]} is finished and cannot fray.", tuple(actions))
+        return OwnInstructions(title, f"{where[0].upper()}{where[1:]} is finished and cannot fray.", tuple(actions))
 
 
 TECHNIQUE = EdgeWithTrim()

@@ -10,6 +10,7 @@ from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
     EdgesIn,
+    Kind,
     Parameter,
     Performed,
     allowances_at,
@@ -23,10 +24,10 @@ from furbelow.techniques.attach import Attach
 from furbelow.techniques.join_ends import EACH, ONE, JoinEnds
 
 WHERE = {
-    "of": Parameter("The piece, or every tier of the unit, whose ends the seam closes.", "pieces", ""),
+    "of": Parameter("The piece, or every tier of the unit, whose ends the seam closes.", Kind.PIECES, ""),
     "into": Parameter("With `of`: a ring of each copy, or one ring of all copies.", (EACH, ONE), EACH),
-    "edge": Parameter("The edge to sew on, where two edges are joined.", "edge", ""),
-    "to": Parameter("The edge it is sewn to.", "edge", ""),
+    "edge": Parameter("The edge to sew on, where two edges are joined.", Kind.EDGE, ""),
+    "to": Parameter("The edge it is sewn to.", Kind.EDGE, ""),
 }
 
 

@@ -16,12 +16,15 @@ from furbelow.garment.bench import Bench, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
     Sewn,
     allowances_at,
     edge_of,
@@ -41,11 +44,11 @@ SIDES = ("top", "bottom")
 class Facing:
     name = "facing"
     about = "Sew a strip to an edge and turn it to the inside, so that the edge is clean."
-    pictures = ("pieces", "facing")
+    pictures = (Picture.PIECES, Picture.FACING)
     parameters = {
-        "edge": Parameter("The edge to finish.", "edge"),
-        "with": Parameter("The facing's edge on the same side: skirt.top takes facing.top.", "edge"),
-        "seam": Parameter("Seam allowance at both edges.", "length", "1 cm"),
+        "edge": Parameter("The edge to finish.", Kind.EDGE),
+        "with": Parameter("The facing's edge on the same side: skirt.top takes facing.top.", Kind.EDGE),
+        "seam": Parameter("Seam allowance at both edges.", Kind.LENGTH, "1 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -70,12 +73,12 @@ class Facing:
             return refused(bench, step, done.touches, fault)
         seam = done.after.seams[facing]._replace(state=State.ENCLOSED, turned=piece, topstitched=True, trapped=True)
         label = solved.pieces[piece].label
-        under = Sewn("301", seam.length, seam.copies, room.seam_stitch, f"understitching the {label}")
+        under = Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"understitching the {label}")
         return done._replace(
             after=done.after.with_seams(seam), sewn=(*done.sewn, under), handled=seam.length * seam.copies
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         written = done.step.written
         edge, facing = done.before.edge(edge_of(written, "edge")), edge_of(written, "with").partition(".")[0]
         the, where = (
@@ -85,23 +88,23 @@ class Facing:
         seam, chain = say.length(done.step.mm("seam")), say.chain(edge.copies)
         length, pin = say.length(edge.set_length), "clip" if say.room.hold_with == "clips" else "pin"
         actions = (
-            Action(f"Lay {the} on {where}, right sides together, seams on seams, and {pin} it.", chain=chain),
-            Action(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", chain=chain),
-            Action(
+            OwnAction(f"Lay {the} on {where}, right sides together, seams on seams, and {pin} it.", chain=chain),
+            OwnAction(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", chain=chain),
+            OwnAction(
                 f"Turn the margin towards {the}, and sew it down on {the} {say.about(UNDERSTITCH)} from the seam, {length}.",
                 check="The margin is caught all along and the row does not reach the outer cloth.",
                 remedy="Unpick where the outer cloth was caught and sew that stretch again.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Turn {the} to the inside and press the edge, the seam a hair inside.",
                 check="The facing does not show from outside.",
                 remedy="Roll the seam inwards with your fingers and press again.",
                 chain=chain,
             ),
-            Action(f"Catch the free edge of {the} to the seam margins with a few slip stitches.", chain=chain),
+            OwnAction(f"Catch the free edge of {the} to the seam margins with a few slip stitches.", chain=chain),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Face {where}", "The edge is clean and its margin lies inside.", actions, (PINS, iron_caution(done, say))
         )
 

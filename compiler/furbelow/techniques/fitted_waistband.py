@@ -16,12 +16,17 @@ from furbelow.garment.bench import Bench, Edge, Opening, Seam, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -38,7 +43,7 @@ from furbelow.techniques.shared.preconditions import edge_not_ready
 
 BUTTON, HOOK, SNAPS, TIES = "button", "hook and bar", "snaps", "ties"
 SMALL_PARTS = (
-    "child",
+    CautionKind.CHILD,
     "A small child can choke on a loose fastener. Sew each one on so that a hard pull does not move it, or use ties or"
     " elastic.",
 )
@@ -50,12 +55,12 @@ BUTTONHOLE = Fraction(25)
 class FittedWaistband:
     name = "fitted waistband"
     about = "Sew a flat band with a fastening to an open top edge."
-    pictures = ("pieces", "fitted band")
+    pictures = (Picture.PIECES, Picture.FITTED_BAND)
     parameters = {
-        "band": Parameter("The piece that becomes the band: as long as the waist and the overlap.", "piece"),
-        "to": Parameter("The open top edge it is sewn to.", "edge"),
-        "seam": Parameter("Seam allowance at the skirt and all round the band.", "length", "1 cm"),
-        "overlap": Parameter("How far the closed band overlaps; that of the placket.", "length", "3 cm"),
+        "band": Parameter("The piece that becomes the band: as long as the waist and the overlap.", Kind.PIECE),
+        "to": Parameter("The open top edge it is sewn to.", Kind.EDGE),
+        "seam": Parameter("Seam allowance at the skirt and all round the band.", Kind.LENGTH, "1 cm"),
+        "overlap": Parameter("How far the closed band overlaps; that of the placket.", Kind.LENGTH, "3 cm"),
         "fasten": Parameter("What closes it.", (BUTTON, HOOK, SNAPS, TIES), BUTTON),
     }
 
@@ -116,7 +121,7 @@ class FittedWaistband:
             opening = Opening(to, edge.pieces[0], long, overlap, waist + 2 * long)
         after = after.with_opening(opening._replace(band=band, waist=waist, closed_by=word_of(written, "fasten")))
         buttonholes = (
-            (Sewn("304", 2 * BUTTONHOLE, 1, Fraction(1, 2), "the buttonhole"),)
+            (Sewn(StitchType.ZIGZAG, 2 * BUTTONHOLE, 1, Fraction(1, 2), "the buttonhole"),)
             if word_of(written, "fasten") == BUTTON
             else ()
         )
@@ -126,18 +131,18 @@ class FittedWaistband:
             after,
             touches,
             sewn=(
-                Sewn("301", whole, 1, room.seam_stitch, "sewing the waistband on"),
-                Sewn("301", depth + seam, 2, room.seam_stitch, "closing the ends of the waistband"),
-                Sewn("301", whole, 1, room.seam_stitch, "stitching the waistband down"),
+                Sewn(StitchType.LOCK, whole, 1, room.seam_stitch, "sewing the waistband on"),
+                Sewn(StitchType.LOCK, depth + seam, 2, room.seam_stitch, "closing the ends of the waistband"),
+                Sewn(StitchType.LOCK, whole, 1, room.seam_stitch, "stitching the waistband down"),
                 *buttonholes,
             ),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=2 * whole,
             handled=whole,
             facts={"length": whole, "waist": waist, "depth": depth},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         written, facts, step = done.step.written, done.facts, done.step
         band, edge = word_of(written, "band"), done.before.edge(edge_of(written, "to"))
         the, where = f"the {say.piece(band)}", say.edges(edge.pieces, "top")
@@ -153,34 +158,34 @@ class FittedWaistband:
             TIES: "Leave both ends as they are: the ties are sewn to them.",
         }[fasten]
         actions = (
-            Action(f"Fold one long edge of {the} {seam} to the wrong side and press the fold."),
-            Action(
+            OwnAction(f"Fold one long edge of {the} {seam} to the wrong side and press the fold."),
+            OwnAction(
                 f"Mark both in quarters: every {say.length(facts['length'] / 4)}, on {the} from {seam} inside its ends."
             ),
-            Action(
+            OwnAction(
                 f"Lay the unfolded edge of {the} on {where}, right sides together, marks on marks, {the} standing out {seam} at"
                 f" both ends; {pin} it.",
                 check=f"The edge measures {length} between the ends.",
                 tolerance=f"{say.about(max(facts['length'] / 200, Fraction(5)))} more or less",
                 remedy="Too long: draw the gathers in or lay pleats deeper. Too short: let them out.",
             ),
-            Action(
+            OwnAction(
                 f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.",
                 check="Every layer is caught.",
             ),
-            Action(f"Fold {the} in half, right sides together, and sew each end {seam} from its edge."),
-            Action(
+            OwnAction(f"Fold {the} in half, right sides together, and sew each end {seam} from its edge."),
+            OwnAction(
                 f"Trim the corners, turn {the} right side out and press it.",
                 check=f"It is {depth} deep.",
                 tolerance=f"{say.off(folded_off())} more or less",
                 remedy="Press the fold again where it wanders.",
             ),
-            Action(
+            OwnAction(
                 f"Lay its folded edge on the stitch line inside, {pin} it and sew {say.about(EDGE_STITCH)} from the fold, {length}.",
                 check="The fold is caught all along.",
                 remedy="Catch what was missed by hand.",
             ),
-            Action(
+            OwnAction(
                 close,
                 check=""
                 if fasten == TIES
@@ -189,7 +194,7 @@ class FittedWaistband:
                 remedy="" if fasten == TIES else "Move the button, bar or snap.",
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Sew on {the}",
             f"The waist closes to {say.length(facts['waist'])} and opens for the hips.",
             actions,

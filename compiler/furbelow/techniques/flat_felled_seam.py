@@ -16,12 +16,15 @@ from furbelow.garment.bench import Bench, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
     Sewn,
     edge_of,
     fault_at,
@@ -37,12 +40,12 @@ from furbelow.techniques.press import iron_caution
 class FlatFelledSeam:
     name = "flat felled seam"
     about = "Sew a seam whose margins are folded into each other and stitched flat."
-    pictures = ("pieces", "flat felled seam")
+    pictures = (Picture.PIECES, Picture.FLAT_FELLED_SEAM)
     parameters = {
         **WHERE,
-        "seam": Parameter("Seam allowance at both edges.", "length", "15 mm"),
-        "trim to": Parameter("What is left of the margin that lies underneath.", "length", "5 mm"),
-        "fell": Parameter("Width of the finished fold, from the seam to its stitched edge.", "length", "9 mm"),
+        "seam": Parameter("Seam allowance at both edges.", Kind.LENGTH, "15 mm"),
+        "trim to": Parameter("What is left of the margin that lies underneath.", Kind.LENGTH, "5 mm"),
+        "fell": Parameter("Width of the finished fold, from the seam to its stitched edge.", Kind.LENGTH, "9 mm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -60,7 +63,10 @@ class FlatFelledSeam:
             state=State.ENCLOSED, width=step.mm("fell"), turned=plain.plies[0].piece, topstitched=True
         )
         rows = ("seam", "felling")
-        sewn = (Sewn("301", seam.length, seam.copies, room.seam_stitch, f"{row}, {done.sewn[0].what}") for row in rows)
+        sewn = (
+            Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"{row}, {done.sewn[0].what}")
+            for row in rows
+        )
         return done._replace(
             after=done.after.with_seams(seam),
             sewn=tuple(sewn),
@@ -68,7 +74,7 @@ class FlatFelledSeam:
             handled=2 * seam.length * seam.copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         seam, step = new_seam(done), done.step
         seam_is, ends = seam_words(done, say)
         width, trim, fell = (say.length(step.mm(key)) for key in ("seam", "trim to", "fell"))
@@ -76,22 +82,22 @@ class FlatFelledSeam:
         chain, pin = say.chain(seam.copies), "clip" if say.room.hold_with == "clips" else "pin"
         length = say.length(seam.length)
         actions = (
-            Action(f"Lay {ends} right sides together, level, and {pin} them.", chain=chain),
-            Action(f"Sew {width} from the edge, {say.stitch(done.sewn[0].stitch)}, {length}.", chain=chain),
-            Action(
+            OwnAction(f"Lay {ends} right sides together, level, and {pin} them.", chain=chain),
+            OwnAction(f"Sew {width} from the edge, {say.stitch(done.sewn[0].stitch)}, {length}.", chain=chain),
+            OwnAction(
                 f"Trim only the lower margin to {trim}.",
                 check=f"The upper margin is still {width} wide.",
                 chain=chain,
             ),
-            Action(f"Fold {under} of the wide margin under, over the trimmed one, and press it.", chain=chain),
-            Action(
+            OwnAction(f"Fold {under} of the wide margin under, over the trimmed one, and press it.", chain=chain),
+            OwnAction(
                 f"Lay the fold flat on {say.the(seam.turned)} and {pin} it.",
                 check=f"The fold is {fell} wide all along and no raw edge shows.",
                 tolerance=f"{say.about(Fraction(1))} more or less",
                 remedy="Where a raw edge shows, trim the lower margin there and fold again.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew close to the fold, {length}.",
                 check="Both rows run side by side.",
                 remedy="Unpick where the row left the fold and sew it again.",
@@ -99,7 +105,7 @@ class FlatFelledSeam:
             ),
             *(tag(done, done.touches, say) if "of" in step.written.args else ()),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Flat-felled seam: {seam_is}",
             "The seam lies flat and no raw edge shows on either side.",
             actions,

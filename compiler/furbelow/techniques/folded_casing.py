@@ -15,12 +15,16 @@ from furbelow.garment.bench import Bench, Casing, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -39,12 +43,12 @@ EDGE_STITCH = Fraction(2)
 class FoldedCasing:
     name = "folded casing"
     about = "Fold an edge down to a casing for elastic and stitch it, leaving a gap."
-    pictures = ("pieces", "turned twice")
+    pictures = (Picture.PIECES, Picture.TURNED_TWICE)
     parameters = {
-        "edge": Parameter("The edge that is folded down.", "edge"),
-        "depth": Parameter("Depth of the casing: the elastic's width and room to slide.", "length"),
-        "turn under": Parameter("First turn, which hides the raw edge.", "length", "6 mm"),
-        "gap": Parameter("Opening left in the stitching for the elastic.", "length", "5 cm"),
+        "edge": Parameter("The edge that is folded down.", Kind.EDGE),
+        "depth": Parameter("Depth of the casing: the elastic's width and room to slide.", Kind.LENGTH),
+        "turn under": Parameter("First turn, which hides the raw edge.", Kind.LENGTH, "6 mm"),
+        "gap": Parameter("Opening left in the stitching for the elastic.", Kind.LENGTH, "5 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -90,36 +94,36 @@ class FoldedCasing:
         after = taken(after, edge, under + depth).with_casing(
             Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap)
         )
-        sewn = Sewn("301", edge.set_length - gap, edge.copies, room.seam_stitch, "stitching the casing")
+        sewn = Sewn(StitchType.LOCK, edge.set_length - gap, edge.copies, room.seam_stitch, "stitching the casing")
         return Performed(
             step,
             bench,
             after,
             edge.pieces,
             sewn=(sewn,),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             handled=2 * edge.set_length,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         depth, under, gap = (done.step.mm(key) for key in ("depth", "turn under", "gap"))
         where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
         pin = "clip" if say.room.hold_with == "clips" else "pin"
         actions = (
             iron_set(say, edge.pieces[0]),
-            Action(f"Fold {where} {say.length(under)} to the wrong side all round and press the fold."),
-            Action(
+            OwnAction(f"Fold {where} {say.length(under)} to the wrong side all round and press the fold."),
+            OwnAction(
                 f"Fold it down again by {say.length(depth)}, press, and {pin} it.",
                 check=f"The casing is {say.length(depth)} deep all round.",
                 tolerance=f"never less, up to {say.about(Fraction(2))} more",
                 remedy="Unfold and press again where it wanders: elastic twists in an uneven casing.",
             ),
-            Action(
+            OwnAction(
                 f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} to the right of"
                 f" {side_seam(done.before, edge.pieces, say)}, as you look at the wrong side. Make a line at each end of it."
             ),
-            Action(
+            OwnAction(
                 f"With the wrong side up, sew {say.about(EDGE_STITCH)} above the lower fold from one line of the gap round to the other,"
                 f" {say.length(edge.set_length - gap)}, {say.stitch(done.sewn[0].stitch)}. Sew a few stitches back at both"
                 " ends.",
@@ -127,7 +131,7 @@ class FoldedCasing:
                 remedy="Unpick what closes the gap.",
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             "Fold and stitch the casing",
             "A channel for the elastic is open at the gap.",
             actions,

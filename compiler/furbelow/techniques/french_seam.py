@@ -18,12 +18,15 @@ from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
     Sewn,
     fault_at,
     refused,
@@ -39,12 +42,12 @@ THICK = Fraction(150)  # g/m2 above which the four plies make a ridge; house rul
 class FrenchSeam:
     name = "french seam"
     about = "Sew a seam twice so that its raw edges are closed inside it."
-    pictures = ("pieces", "french seam")
+    pictures = (Picture.PIECES, Picture.FRENCH_SEAM)
     parameters = {
         **WHERE,
-        "first seam": Parameter("Allowance of the first seam, wrong sides together.", "length", "9 mm"),
-        "trim to": Parameter("What is left of the first allowance before the second seam.", "length", "3 mm"),
-        "second seam": Parameter("Allowance of the second seam, measured from the fold.", "length", "6 mm"),
+        "first seam": Parameter("Allowance of the first seam, wrong sides together.", Kind.LENGTH, "9 mm"),
+        "trim to": Parameter("What is left of the first allowance before the second seam.", Kind.LENGTH, "3 mm"),
+        "second seam": Parameter("Allowance of the second seam, measured from the fold.", Kind.LENGTH, "6 mm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -63,35 +66,35 @@ class FrenchSeam:
             after=done.after.with_seams(seam),
             faults=_bulky(step, solved, seam),
             sewn=tuple(
-                Sewn("301", seam.length, seam.copies, room.seam_stitch, f"{row} row, {label}")
+                Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"{row} row, {label}")
                 for row in ("first", "second")
             ),
             pinned=2 * done.pinned,
             handled=seam.length * seam.copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         seam = new_seam(done)
         first, trim, second = (say.length(done.step.mm(key)) for key in ("first seam", "trim to", "second seam"))
         seam_is, ends = seam_words(done, say)
         chain, pin = say.chain(seam.copies), "clip" if say.room.hold_with == "clips" else "pin"
         stitch, length = say.stitch(done.sewn[0].stitch), say.length(seam.length)
         actions = [
-            Action(f"Lay {ends} wrong sides together, level, and {pin} them.", chain=chain),
-            Action(f"Sew {first} from the edge, {stitch}, {length}.", chain=chain),
-            Action(
+            OwnAction(f"Lay {ends} wrong sides together, level, and {pin} them.", chain=chain),
+            OwnAction(f"Sew {first} from the edge, {stitch}, {length}.", chain=chain),
+            OwnAction(
                 f"Trim both margins to {trim}.",
                 check=f"The margin is {trim} wide all along and no thread stands off it.",
                 tolerance=f"never wider than {say.length(done.step.mm('second seam'))}",
                 remedy="Trim again where it is wider, or threads will show in the finished seam.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 "Press the margin to one side, turn the work right sides together, and press the seam on its fold.",
                 check="The first seam lies exactly on the fold.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew {second} from the fold, {stitch}, {length}.",
                 check="No thread of the margin shows on the right side.",
                 remedy="Trim what shows; where the margin was caught outside, sew that stretch again a little deeper.",
@@ -100,7 +103,7 @@ class FrenchSeam:
             *(tag(done, done.touches, say) if "of" in done.step.written.args else ()),
         ]
         aim = f"The raw edges are closed inside: {first} and then {second} of each edge are used."
-        return Instructions(f"French seam: {seam_is}", aim, tuple(actions), (PINS, iron_caution(done, say)))
+        return OwnInstructions(f"French seam: {seam_is}", aim, tuple(actions), (PINS, iron_caution(done, say)))
 
 
 def _does_not_close(step: SolvedStep, say: Phrasing, first: Fraction, trim: Fraction, second: Fraction) -> Fault | None:

@@ -16,12 +16,17 @@ from furbelow.garment.limits import width_of
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     edge_of,
@@ -33,18 +38,18 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_long
 
 LEAST = Fraction(60)  # a shorter loop finds no hook; house rule, maker to confirm
-LOOPS = ("child", "Loops hang inside the garment only, flat against it: on a child a free loop catches.")
+LOOPS = (CautionKind.CHILD, "Loops hang inside the garment only, flat against it: on a child a free loop catches.")
 
 
 class HangLoops:
     name = "hang loops"
     about = "Baste loops of tape to an edge for hanging the garment up."
-    pictures = ("hang loops",)
+    pictures = (Picture.HANG_LOOPS,)
     parameters = {
-        "edge": Parameter("The edge they hang from, before it is sewn in.", "edge"),
-        "tape": Parameter("The tape, one of the materials.", "material"),
-        "length": Parameter("Tape for each loop; the loop hangs half as long.", "length", "24 cm"),
-        "count": Parameter("How many loops.", "number", "2"),
+        "edge": Parameter("The edge they hang from, before it is sewn in.", Kind.EDGE),
+        "tape": Parameter("The tape, one of the materials.", Kind.MATERIAL),
+        "length": Parameter("Tape for each loop; the loop hangs half as long.", Kind.LENGTH, "24 cm"),
+        "count": Parameter("How many loops.", Kind.NUMBER, "2"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -93,7 +98,7 @@ class HangLoops:
             edge.pieces,
             sewn=(
                 Sewn(
-                    "301",
+                    StitchType.LOCK,
                     2 * max(width_of(solved, tape), Fraction(5)),
                     int(count) * edge.copies,
                     room.seam_stitch,
@@ -101,11 +106,11 @@ class HangLoops:
                 ),
             ),
             used=(Used(tape, length, int(count) * edge.copies, "hang loops"),),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             facts={"count": int(count), "length": length},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         facts, step = done.facts, done.step
         edge = done.before.edge(edge_of(step.written, "edge"))
         where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
@@ -117,9 +122,9 @@ class HangLoops:
         )
         apart = say.length(edge.set_length / count)
         actions = (
-            Action(f"Cut {say.count(count, 'length')} of {tape}, {length} each."),
-            Action("Fold each in half to a loop without twisting it, and lay both its ends side by side."),
-            Action(
+            OwnAction(f"Cut {say.count(count, 'length')} of {tape}, {length} each."),
+            OwnAction("Fold each in half to a loop without twisting it, and lay both its ends side by side."),
+            OwnAction(
                 f"Lay the loops on the inside of {where}, ends level with the cut edge, loops hanging down"
                 + (f", {apart} apart, the first at a side seam." if count > 1 else ", at the middle of the back."),
                 check=f"Each loop hangs down {say.length(facts['length'] / 2)}.",
@@ -127,12 +132,12 @@ class HangLoops:
                 remedy="Shift its ends before you sew.",
                 chain=say.chain(edge.copies),
             ),
-            Action(
+            OwnAction(
                 f"Sew across the ends {say.about(Fraction(5))} from the edge, twice; the row stays inside the seam.",
                 chain=say.count(count * edge.copies, "loop"),
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Baste hang loops to {where}",
             f"{say.count(count, 'loop')} will be caught in the next seam.",
             actions,

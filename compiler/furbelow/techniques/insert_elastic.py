@@ -18,12 +18,17 @@ from furbelow.garment.limits import CASING_ROOM, width_of
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     edge_of,
@@ -42,12 +47,12 @@ PASS = Fraction(3)  # gap wider than the elastic by an eighth of an inch at leas
 class InsertElastic:
     name = "insert elastic"
     about = "Draw elastic through a casing and join its ends to a loop."
-    pictures = ("elastic",)
+    pictures = (Picture.ELASTIC,)
     parameters = {
-        "elastic": Parameter("The elastic, one of the materials.", "material"),
-        "into": Parameter("The casing: the band, or the edge that was folded down.", "casing"),
-        "length": Parameter("Length of the closed elastic loop, at rest.", "length"),
-        "overlap": Parameter("How far its ends overlap; cut so much longer.", "length", "2 cm"),
+        "elastic": Parameter("The elastic, one of the materials.", Kind.MATERIAL),
+        "into": Parameter("The casing: the band, or the edge that was folded down.", Kind.CASING),
+        "length": Parameter("Length of the closed elastic loop, at rest.", Kind.LENGTH),
+        "overlap": Parameter("How far its ends overlap; cut so much longer.", Kind.LENGTH, "2 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -170,76 +175,79 @@ class InsertElastic:
             after,
             pieces,
             loose,
-            sewn=(Sewn("304", 4 * width, 1, Fraction(2), "joining the elastic"),),
+            sewn=(Sewn(StitchType.ZIGZAG, 4 * width, 1, Fraction(2), "joining the elastic"),),
             used=(Used(elastic, length + overlap, 1, what),),
-            setup="zigzag",
+            setup=SetUp.ZIGZAG,
             handled=casing.length,
             facts={"cut": length + overlap, "length": length, "width": width, "casing": casing},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         facts, casing, overlap = done.facts, done.facts["casing"], done.step.mm("overlap")
         cut, length = say.length(facts["cut"]), say.length(facts["length"])
         tail, over = say.about(Fraction(50)), say.solved.length("worn.over")
         actions = (
-            Action(
+            OwnAction(
                 f"Before you cut, hold {length} of the elastic round the waist.",
                 check="It sits firmly and does not cut in.",
                 remedy=f"Find the length that does, and use it in place of {length} from here on.",
             ),
-            Action(
+            OwnAction(
                 f"Cut the elastic {cut} long: that is {length} and {say.length(overlap)} for the lap.",
                 check=f"It is {cut} when it lies slack beside the tape.",
             ),
-            Action(
+            OwnAction(
                 f"Draw a line straight across it, {say.length(overlap)} from one end.",
                 check=f"From the line to the other end it is {length}, slack.",
                 tolerance=f"{say.about(overlap / 10)} more or less",
                 remedy="Draw the line where it belongs and cross out the first.",
             ),
-            Action(
+            OwnAction(
                 f"Draw a cross on the same face, {say.about(overlap + 15)} from the other end: it stays in sight when the ends are lapped."
             ),
-            Action(
+            OwnAction(
                 f"Let {tail} of the end with the line hang out of the gap. Pin it to the {say.piece(casing.piece)} there, so that"
                 " it cannot slip inside."
             ),
-            Action(
+            OwnAction(
                 "Fix a safety pin or bodkin in the end with the cross and work it round through the channel to the gap"
                 + (", between the seam margin and the outside." if casing.name == casing.piece else ".")
                 + " Push the cloth back over the elastic as you go.",
                 check="The elastic lies flat all round, and the line and the cross are on the same side of it.",
                 remedy="If it is twisted, draw the last hand's length back, turn it and go on.",
             ),
-            Action(f"Take out the first pin and pull {say.about(Fraction(100))} of both ends out of the gap."),
-            Action(
+            OwnAction(f"Take out the first pin and pull {say.about(Fraction(100))} of both ends out of the gap."),
+            OwnAction(
                 "Lay the end with the cross on the end with the line, both marks up, its cut end on the line. Hold the lap with"
                 " a closed safety pin.",
                 check=f"The cut end lies on the line: then the lap is {say.length(overlap)} and the loop {length} at rest.",
                 tolerance=f"{say.about(overlap / 10)} more or less",
                 remedy="Open the pin, shift the end to the line and close the pin again.",
             ),
-            Action(zigzag_set(done.sewn[0].stitch)),
-            Action(
+            OwnAction(zigzag_set(done.sewn[0].stitch)),
+            OwnAction(
                 "Take out the safety pin and hold the lap in its place. Sew two rows of zigzag over the lap, then one along each"
                 " of its two ends, a few stitches back each time.",
                 check="Pull hard: nothing gives.",
                 remedy="Sew over the lap once more.",
             ),
-            Action("Let the lap slip back into the channel."),
-            Action(
+            OwnAction("Let the lap slip back into the channel."),
+            OwnAction(
                 f"Lay the waist flat, fold to fold. Stretch it by hand until it is {say.length(over / 2)} wide, which is"
                 f" {say.length(over)} round, and let it spring back, three times. Never stretch it further.",
                 check="The fullness is the same all round.",
                 remedy="Push it along the elastic with your fingers.",
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             "Draw in the elastic",
             f"A loop of {length} draws {say.length(casing.length)} of casing in to the waist.",
             actions,
             (
-                ("needle", "Close the safety pin before you let go of it, and take the last pin out of the casing."),
+                (
+                    CautionKind.NEEDLE,
+                    "Close the safety pin before you let go of it, and take the last pin out of the casing.",
+                ),
                 SEALING,
             ),
         )

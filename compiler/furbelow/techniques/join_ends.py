@@ -17,12 +17,17 @@ from furbelow.garment.bench import Bench, Ply, Seam, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     fault_at,
     refused,
@@ -31,6 +36,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import round_off
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.marks import tagged
 from furbelow.techniques.shared.preconditions import seam_too_narrow, strips_not_joined
 
 TAG = Fraction(100)  # below every seam and casing that may come at the top, and above the middle
@@ -40,10 +46,10 @@ EACH, ONE = "a ring each", "one ring"
 class JoinEnds:
     name = "join ends"
     about = "Close a strip to a ring, or sew panels side by side to one ring."
-    pictures = ("pieces", "sewn seam")
+    pictures = (Picture.PIECES, Picture.SEWN_SEAM)
     parameters = {
-        "of": Parameter("The piece, or every tier of the unit, that the seam passes through.", "pieces"),
-        "seam": Parameter("Seam allowance at each end.", "length", "1 cm"),
+        "of": Parameter("The piece, or every tier of the unit, that the seam passes through.", Kind.PIECES),
+        "seam": Parameter("Seam allowance at each end.", Kind.LENGTH, "1 cm"),
         "into": Parameter("A ring of each copy, or one ring of all copies.", (EACH, ONE), EACH),
     }
 
@@ -88,14 +94,14 @@ class JoinEnds:
             "301",
             State.NEATENED if self._neat(bench, pieces) else State.RAW,
         )
-        sewn = Sewn("301", length, copies, room.seam_stitch, f"side seam of {_named(solved, pieces)}")
+        sewn = Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"side seam of {_named(solved, pieces)}")
         return Performed(
             step,
             bench,
             after.with_seams(closing),
             pieces,
             sewn=(sewn,),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=length * copies,
         )
 
@@ -147,7 +153,7 @@ class JoinEnds:
             bench.edge(f"{piece}.{side}").state is not State.RAW for piece in pieces for side in ("start", "end")
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         pieces, seam = done.touches, done.step.mm("seam")
         copies = done.before.cloths[pieces[0]].copies
         one_ring = word_of(done.step.written, "into") == ONE
@@ -169,19 +175,19 @@ class JoinEnds:
         round_it = say.length(edge.set_length)
         pieced = any(say.joins.get(piece, 0) for piece in pieces)
         actions = (
-            Action(
+            OwnAction(
                 lay,
                 check="The strip is not twisted: it lies flat as a band." if not one_ring else "",
                 remedy="If it is twisted, take one end out and turn it over." if not one_ring else "",
                 chain=say.chain(copies),
             ),
-            Action(
+            OwnAction(
                 f"Sew {length}, {say.length(seam)} from the {'edge' if one_ring and copies > 1 else 'ends'}, {stitch}, a few stitches back at both ends. Fold both margins to"
                 " the same side with your fingernail; either side will do.",
                 check="Its margin stands on the wrong side, as those of the joins do." if pieced else "",
                 chain=say.chain(copies),
             ),
-            Action(
+            OwnAction(
                 f"Measure round the {'lower ' if len(pieces) > 1 else ''}edge of {say.the(checked)}: {round_it}.",
                 check=f"The ring measures {round_it} all round.",
                 tolerance=f"{say.off(round_off(done.after, edge, say))} more or less",
@@ -190,15 +196,9 @@ class JoinEnds:
             ),
             *tag(done, pieces, say),
         )
-        return Instructions(
+        return OwnInstructions(
             title, f"{the[0].upper()}{the[1:]} {'are' if len(pieces) > 1 else 'is'} closed.", actions, (PINS,)
         )
-
-
-def tagged(bench: Bench, pieces: Sequence[str], say: Phrasing) -> bool:
-    """Whether a ring has more upright seams than one, so that the one that marks are measured from bears a bright thread."""
-    cloths = [(piece, bench.cloths[piece]) for piece in pieces]
-    return any(cloth.ring and (say.joins.get(piece, 0) or bench.strips_round(piece) > 1) for piece, cloth in cloths)
 
 
 def side_seam(bench: Bench, pieces: Sequence[str], say: Phrasing) -> str:
@@ -206,7 +206,7 @@ def side_seam(bench: Bench, pieces: Sequence[str], say: Phrasing) -> str:
     return f"the side seam{' with the bright thread' if tagged(bench, pieces, say) else ''}"
 
 
-def tag(done: Performed, pieces: Sequence[str], say: Phrasing) -> tuple[Action, ...]:
+def tag(done: Performed, pieces: Sequence[str], say: Phrasing) -> tuple[OwnAction, ...]:
     """Tying the bright thread into the side seam of a ring that has other upright seams too; nothing where it has none."""
     cloth = done.after.cloths[pieces[0]]
     if not tagged(done.after, pieces, say):
@@ -214,7 +214,7 @@ def tag(done: Performed, pieces: Sequence[str], say: Phrasing) -> tuple[Action, 
     seam = "this seam" if done.before.cloths[pieces[0]].copies == cloth.copies else "one of these seams"
     down = min(TAG, new_length(done) / 4)
     return (
-        Action(
+        OwnAction(
             f"Tie a bright thread into {seam}, {say.about(max(Fraction(down // 5 * 5), Fraction(20)))} below its top end. It is the side"
             " seam from which all marks are measured.",
             check="The thread lies nearer to the top edge than to the bottom edge.",
@@ -237,6 +237,6 @@ def _named(solved: Solved, pieces: tuple[str, ...]) -> str:
     return " and ".join(f"the {solved.pieces[piece].label}" for piece in pieces)
 
 
-PINS = ("needle", "Take each pin out before it reaches the needle, and count them back into the box.")
+PINS = (CautionKind.NEEDLE, "Take each pin out before it reaches the needle, and count them back into the box.")
 
 TECHNIQUE = JoinEnds()

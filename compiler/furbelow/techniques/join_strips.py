@@ -13,12 +13,16 @@ from furbelow.garment.bench import Bench, Ply, Seam
 from furbelow.garment.phrasing import Phrasing, listed
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     fault_at,
     refused,
@@ -31,8 +35,8 @@ from furbelow.garment.workroom import Workroom
 class JoinStrips:
     name = "join strips"
     about = "Sew the segments of a pieced strip together, end to end."
-    pictures = ("strips", "sewn seam")
-    parameters = {"of": Parameter("The piece or pieces whose strips are joined.", "pieces")}
+    pictures = (Picture.STRIPS, Picture.SEWN_SEAM)
+    parameters = {"of": Parameter("The piece or pieces whose strips are joined.", Kind.PIECES)}
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()  # the planner adds the seam to every segment: the strip comes out at its cut length
@@ -61,10 +65,12 @@ class JoinStrips:
                 "301",
             )
             after = after.with_cloths(cloth._replace(in_parts=False)).with_seams(seam)
-            sewn.append(Sewn("301", depth, 1, room.seam_stitch, f"joins in the {cloth.piece.label}", joins_of=piece))
-        return Performed(step, bench, after, pieces, sewn=tuple(sewn), setup="straight stitch")
+            sewn.append(
+                Sewn(StitchType.LOCK, depth, 1, room.seam_stitch, f"joins in the {cloth.piece.label}", joins_of=piece)
+            )
+        return Performed(step, bench, after, pieces, sewn=tuple(sewn), setup=SetUp.STRAIGHT)
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         actions = []
         for piece in done.touches:
             joins = say.joins.get(piece, 0)
@@ -75,19 +81,19 @@ class JoinStrips:
             whole = say.length(cloth.piece.cut_length)
             strips = say.count(cloth.copies, "strip")
             actions += [
-                Action(
+                OwnAction(
                     f"Lay out the segments of the {say.piece(piece)}, the long edges level. Pin the short ends that belong to"
                     " one strip, right sides together.",
                     chain=say.count(joins, "join") + (f" for {strips}" if cloth.copies > 1 else ""),
                 ),
-                Action(
+                OwnAction(
                     f"Sew each join {say.length(seam)} from the ends, with a {say.stitch(done.sewn[0].stitch)} and"
                     f" a few stitches back at both ends. Fold both margins to the same side with your fingernail; either side will do.",
                     check="All margins stand on the wrong side.",
                     remedy="Unpick a join whose margin stands on the right side, turn one segment over and sew it again.",
                     chain=say.count(joins, "join"),
                 ),
-                Action(
+                OwnAction(
                     f"Measure each finished strip: {whole}.",
                     check=f"Each strip of the {say.piece(piece)} is {whole} long.",
                     tolerance=f"{say.off(strip_off(piece, cloth.piece.cut_length, say))} more or less",
@@ -97,7 +103,7 @@ class JoinStrips:
                 ),
             ]
         pieces = [say.piece(piece) for piece in done.touches if say.joins.get(piece, 0)]
-        return Instructions(f"Join the strips of the {listed(pieces)}", "Each strip is one length.", tuple(actions))
+        return OwnInstructions(f"Join the strips of the {listed(pieces)}", "Each strip is one length.", tuple(actions))
 
 
 TECHNIQUE = JoinStrips()

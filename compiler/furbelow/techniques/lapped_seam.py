@@ -15,12 +15,15 @@ from furbelow.garment.bench import Bench, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
     Sewn,
     allowances_at,
     edge_of,
@@ -39,14 +42,14 @@ EDGE_STITCH = Fraction(2)  # from the fold
 class LappedSeam:
     name = "lapped seam"
     about = "Lay a turned edge over another edge and topstitch it down."
-    pictures = ("pieces", "lapped seam")
+    pictures = (Picture.PIECES, Picture.LAPPED_SEAM)
     parameters = {
-        "edge": Parameter("The edge that is turned under and lies on top.", "edge"),
-        "over": Parameter("The edge that lies underneath, gathered or flat.", "edge"),
+        "edge": Parameter("The edge that is turned under and lies on top.", Kind.EDGE),
+        "over": Parameter("The edge that lies underneath, gathered or flat.", Kind.EDGE),
         "turn under": Parameter(
-            "How much of the upper edge is folded under; 0 for cloth that does not ravel.", "length", "1 cm"
+            "How much of the upper edge is folded under; 0 for cloth that does not ravel.", Kind.LENGTH, "1 cm"
         ),
-        "lap": Parameter("How far the lower edge reaches under the upper one.", "length", "1 cm"),
+        "lap": Parameter("How far the lower edge reaches under the upper one.", Kind.LENGTH, "1 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -111,11 +114,11 @@ class LappedSeam:
         after = after.with_seams(seam._replace(turned=upper.pieces[0], topstitched=True))
         return done._replace(
             after=after,
-            sewn=(Sewn("301", seam.length, seam.copies, room.seam_stitch, f"lapping {seam.name}"),),
+            sewn=(Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"lapping {seam.name}"),),
             handled=seam.length * seam.copies if turn else Fraction(0),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         written, before = done.step.written, done.before
         over, under = before.edge(edge_of(written, "edge")), before.edge(edge_of(written, "over"))
         turn, lap = done.step.mm("turn under"), say.length(done.step.mm("lap"))
@@ -123,21 +126,21 @@ class LappedSeam:
         low = say.edges(under.pieces, under.name.rpartition(".")[2])
         chain, pin = say.chain(over.copies), "clip" if say.room.hold_with == "clips" else "pin"
         fold = (
-            [Action(f"Fold {top} {say.length(turn)} to the wrong side and press the fold.", chain=chain)]
+            [OwnAction(f"Fold {top} {say.length(turn)} to the wrong side and press the fold.", chain=chain)]
             if turn
             else []
         )
         actions = (
             *fold,
-            Action(f"Mark a line {lap} from {low}, on its right side.", chain=chain),
-            Action(
+            OwnAction(f"Mark a line {lap} from {low}, on its right side.", chain=chain),
+            OwnAction(
                 f"Lay the {'fold' if turn else 'edge'} of {say.the(over.pieces)} on that line, right side up, and {pin} it.",
                 check=f"{say.the(under.pieces).capitalize()} reaches {lap} under it everywhere.",
                 tolerance=f"{say.about(Fraction(2))} more or less",
                 remedy="Shift it where it left the line.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew {say.about(EDGE_STITCH)} from the fold, {say.length(over.set_length)},"
                 f" {say.stitch(done.sewn[0].stitch)}.",
                 check="The lower edge is caught all along; feel for it from the wrong side.",
@@ -145,7 +148,7 @@ class LappedSeam:
                 chain=chain,
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Lap {say.the(over.pieces)} over {say.the(under.pieces)}",
             "The seam lies flat and its row shows on the right side.",
             actions,

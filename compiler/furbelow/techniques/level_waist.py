@@ -21,11 +21,15 @@ from furbelow.garment.phrasing import Phrasing, listed
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     edges_of,
     fault_at,
     refused,
@@ -36,18 +40,21 @@ from furbelow.techniques.join_ends import side_seam
 from furbelow.techniques.shared.preconditions import edge_not_ready, no_length, not_long
 
 _TAPE = Fraction(1)  # without a rounding, marks are made to the mm
-_BLADES = ("blade", "Cut in short bites, shears flat on the table, your other hand well away from the blades.")
+_BLADES = (
+    CautionKind.BLADE,
+    "Cut in short bites, shears flat on the table, your other hand well away from the blades.",
+)
 
 
 class LevelWaist:
     name = "level waist"
     about = "Cut the top edge lower where the waist lies lower, so that the hem hangs level."
-    pictures = ("levelled",)
+    pictures = (Picture.LEVELLED,)
     parameters = {
-        "edge": Parameter("The top edge, or one of each layer, before it is gathered or stacked.", "edges"),
-        "front": Parameter("From the waist to the floor at the middle of the front.", "length"),
-        "side": Parameter("From the waist to the floor at the side.", "length"),
-        "back": Parameter("From the waist to the floor at the middle of the back.", "length"),
+        "edge": Parameter("The top edge, or one of each layer, before it is gathered or stacked.", Kind.EDGES),
+        "front": Parameter("From the waist to the floor at the middle of the front.", Kind.LENGTH),
+        "side": Parameter("From the waist to the floor at the side.", Kind.LENGTH),
+        "back": Parameter("From the waist to the floor at the middle of the back.", Kind.LENGTH),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -70,32 +77,32 @@ class LevelWaist:
         after = bench.with_edges(*(edge._replace(state=State.RAW) for edge in edges if cut))
         handled = sum((edge.cloth_length * edge.copies for edge in edges if cut), Fraction(0))
         return Performed(
-            step, bench, after, touches, setup="table", handled=handled, facts={"names": names, "taken": taken}
+            step, bench, after, touches, setup=SetUp.TABLE, handled=handled, facts={"names": names, "taken": taken}
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         taken = done.facts["taken"]
         if not any(taken):
-            return Instructions("Level the waist", "The waist is level: nothing is taken up.", ())
+            return OwnInstructions("Level the waist", "The waist is level: nothing is taken up.", ())
         actions = [action for name in done.facts["names"] for action in _marking(done, say, name)]
         front, side, back = (say.length(amount) if amount else "nothing" for amount in taken)
         actions += [
-            Action(
+            OwnAction(
                 f"Measure down from the edge at each mark: {front} at the front, {side} at the sides, {back} at the back."
                 " Make a dot there.",
                 check="Nothing is taken up where the waist lies highest.",
                 remedy="If front and back were changed over, rub the dots out and measure again.",
             ),
-            Action(
+            OwnAction(
                 "Draw a smooth line from dot to dot. Let it run level for a hand's width at the front and at the back.",
                 check="The line has no corner at the sides.",
                 remedy="Draw it again, a little rounder.",
             ),
-            Action("Cut along the line. This is the top edge now; all that follows is measured from it."),
+            OwnAction("Cut along the line. This is the top edge now; all that follows is measured from it."),
         ]
         deep = max(taken)
         aim = f"The waist lies {say.length(deep)} lower {_where(taken, deep)}, so the edge is cut lower there and the hem hangs level."
-        return Instructions("Level the waist", aim, tuple(actions), (_BLADES,))
+        return OwnInstructions("Level the waist", aim, tuple(actions), (_BLADES,))
 
 
 def taken_up(step: SolvedStep, rounding: Fraction) -> tuple[Fraction, Fraction, Fraction]:
@@ -110,7 +117,7 @@ def _where(taken: tuple[Fraction, ...], amount: Fraction) -> str:
     return listed([word for word, each in zip(words, taken, strict=True) if each == amount])
 
 
-def _marking(done: Performed, say: Phrasing, name: str) -> list[Action]:
+def _marking(done: Performed, say: Phrasing, name: str) -> list[OwnAction]:
     """How the front, the sides and the back of one edge are found, counted from its side seam."""
     edge = done.before.edge(name)
     ring, quarter = done.before.ring(edge), edge.cloth_length / 4
@@ -123,8 +130,8 @@ def _marking(done: Performed, say: Phrasing, name: str) -> list[Action]:
         else f"Lay {the} flat, right side up, the top edge away from you. The two ends come to the left of the wearer."
     )
     return [
-        Action(hold, chain=chain),
-        Action(
+        OwnAction(hold, chain=chain),
+        OwnAction(
             f"Mark {say.edges(edge.pieces, 'top')} in quarters, every {say.length(quarter)} from {start}: the middle of the"
             " front, the other side, the middle of the back.",
             check=f"The last quarter ends at the {'seam' if ring else 'left end'}.",
@@ -132,7 +139,7 @@ def _marking(done: Performed, say: Phrasing, name: str) -> list[Action]:
             remedy="Share the difference out among the four.",
             chain=chain,
         ),
-        Action("Pin a paper tag to the front mark and to the back mark.", chain=chain),
+        OwnAction("Pin a paper tag to the front mark and to the back mark.", chain=chain),
     ]
 
 

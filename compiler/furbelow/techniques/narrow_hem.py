@@ -16,12 +16,16 @@ from furbelow.garment.limits import NARROWEST_TURN
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -36,11 +40,11 @@ from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edg
 class NarrowHem:
     name = "narrow hem"
     about = "Turn an edge twice to the wrong side and stitch along the inner fold."
-    pictures = ("pieces", "turned twice")
+    pictures = (Picture.PIECES, Picture.TURNED_TWICE)
     parameters = {
-        "edge": Parameter("The edge to hem.", "edge"),
-        "first turn": Parameter("The first turn, which hides the raw edge.", "length", "5 mm"),
-        "second turn": Parameter("The second turn: the depth of the finished hem.", "length", "10 mm"),
+        "edge": Parameter("The edge to hem.", Kind.EDGE),
+        "first turn": Parameter("The first turn, which hides the raw edge.", Kind.LENGTH, "5 mm"),
+        "second turn": Parameter("The second turn: the depth of the finished hem.", Kind.LENGTH, "10 mm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -97,7 +101,11 @@ class NarrowHem:
             )
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + first + second))
         sewn = Sewn(
-            "301", edge.set_length, edge.copies, room.seam_stitch, f"hem of the {solved.pieces[edge.pieces[0]].label}"
+            StitchType.LOCK,
+            edge.set_length,
+            edge.copies,
+            room.seam_stitch,
+            f"hem of the {solved.pieces[edge.pieces[0]].label}",
         )
         return Performed(
             step,
@@ -105,26 +113,26 @@ class NarrowHem:
             after,
             edge.pieces,
             sewn=(sewn,),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             handled=2 * edge.set_length * edge.copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
         first, second = say.length(done.step.mm("first turn")), say.length(done.step.mm("second turn"))
         chain = say.chain(edge.copies)
         actions = (
             iron_set(say, edge.pieces[0]),
-            Action(f"Fold {where} {first} to the wrong side and press the fold.", chain=chain),
-            Action(
+            OwnAction(f"Fold {where} {first} to the wrong side and press the fold.", chain=chain),
+            OwnAction(
                 f"Fold it again by {second}, press, and {'clip' if say.room.hold_with == 'clips' else 'pin'} it.",
                 check=f"The hem is {second} deep all along.",
                 tolerance=f"{say.about(done.step.mm('second turn') / 5)} more or less",
                 remedy="Unfold and press again where it wanders.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew {say.about(Fraction(2))} from the inner fold, {say.length(edge.set_length)}, {say.stitch(done.sewn[0].stitch)}"
                 + (", and let the end overlap the start by three stitches." if done.before.ring(edge) else "."),
                 check="The stitches catch the fold everywhere.",
@@ -132,7 +140,7 @@ class NarrowHem:
                 chain=chain,
             ),
         )
-        return Instructions(f"Hem {where}", "No raw edge shows at the hem.", actions, (iron_caution(done, say),))
+        return OwnInstructions(f"Hem {where}", "No raw edge shows at the hem.", actions, (iron_caution(done, say),))
 
 
 TECHNIQUE = NarrowHem()

@@ -16,12 +16,17 @@ from furbelow.garment.bench import Bench, Seam, State
 from furbelow.garment.phrasing import Phrasing, listed
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     edges_of,
     fault_at,
@@ -31,16 +36,19 @@ from furbelow.garment.workroom import Workroom
 from furbelow.measure.measure_text import show_decimal
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
-STITCH = {"overlocker": "504", "zigzag": "304", "pinking shears": ""}
-SETUP = {"overlocker": "overlocker", "zigzag": "zigzag", "pinking shears": "table"}
+STITCH = {"overlocker": StitchType.OVERLOCK, "zigzag": StitchType.ZIGZAG, "pinking shears": None}
+SETUP = {"overlocker": SetUp.OVERLOCKER, "zigzag": SetUp.ZIGZAG, "pinking shears": SetUp.TABLE}
 TAIL = Fraction(50)
 PAST = Fraction(20)  # where a ring is closed, the row runs over its start by so much
 ZIGZAG = Fraction(3)  # wide; 3-4 mm wide and 2 mm long is common practice, no source
-KNIVES = ("blade", "Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.")
-BLADES = ("blade", "Shears cut fingers as well as cloth: keep your other hand well away from the blades.")
+KNIVES = (
+    CautionKind.BLADE,
+    "Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.",
+)
+BLADES = (CautionKind.BLADE, "Shears cut fingers as well as cloth: keep your other hand well away from the blades.")
 CAUTIONS = {
     "overlocker": KNIVES,
-    "zigzag": ("needle", "Keep your fingers beside the foot, never before the needle."),
+    "zigzag": (CautionKind.NEEDLE, "Keep your fingers beside the foot, never before the needle."),
     "pinking shears": BLADES,
 }
 
@@ -48,10 +56,10 @@ CAUTIONS = {
 class Neaten:
     name = "neaten"
     about = "Overlock, zigzag or pink raw edges or seam margins."
-    pictures = ("neatened margin", "overlock tail")
+    pictures = (Picture.NEATENED_MARGIN, Picture.OVERLOCK_TAIL)
     parameters = {
-        "seam": Parameter("The seam or seams whose margins are neatened.", "edges", ""),
-        "edge": Parameter("The raw edge or edges that are neatened before they are sewn.", "edges", ""),
+        "seam": Parameter("The seam or seams whose margins are neatened.", Kind.EDGES, ""),
+        "edge": Parameter("The raw edge or edges that are neatened before they are sewn.", Kind.EDGES, ""),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -114,8 +122,8 @@ class Neaten:
             },
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        actions: list[Action] = []
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+        actions: list[OwnAction] = []
         places = []
         for seam in done.facts["seams"]:
             if seam.name.endswith(".joins"):
@@ -144,7 +152,7 @@ class Neaten:
             )
         if actions and say.room.neaten_with == "overlocker":
             actions.append(
-                Action(
+                OwnAction(
                     f"Leave a thread chain of {say.about(TAIL)} at every start and end. Thread each on a blunt needle, draw it"
                     " under the stitches and cut off the rest.",
                     check="No loose chain hangs out.",
@@ -162,7 +170,7 @@ class Neaten:
             where = "the margins of all joins" if joins else f"{len(places)} edges and margins"
         else:
             where = listed(places)
-        return Instructions(f"Neaten {where}", aim, tuple(actions), (CAUTIONS[say.room.neaten_with],))
+        return OwnInstructions(f"Neaten {where}", aim, tuple(actions), (CAUTIONS[say.room.neaten_with],))
 
     def _closed(self, done: Performed, seam: Seam) -> bool:
         """The seam runs round a ring."""
@@ -170,7 +178,7 @@ class Neaten:
             done.before.cloths[ply.piece].ring for ply in seam.plies
         )
 
-    def _action(self, say: Phrasing, what: str, chain: str, closed: bool) -> Action:
+    def _action(self, say: Phrasing, what: str, chain: str, closed: bool) -> OwnAction:
         """One seam from its beginning to its last thread, so that the next may follow in a chain.
 
         A row round a ring ends on its own start; only a flat one can run off the edge.
@@ -188,7 +196,7 @@ class Neaten:
             + " Cut the threads short.",
             "pinking shears": f"Pink {what}. Take off no more than the points.",
         }[say.room.neaten_with]
-        return Action(
+        return OwnAction(
             how,
             check={
                 "overlocker": "Every layer is caught, and the knife took fray but no cloth.",
@@ -205,8 +213,8 @@ def zigzag_set(length: Fraction) -> str:
     return f"Set the machine to zigzag, {show_decimal(ZIGZAG, 1)} mm wide and {show_decimal(length, 1)} mm long."
 
 
-def _tried_at_an_edge(length: Fraction) -> Action:
-    return Action(
+def _tried_at_an_edge(length: Fraction) -> OwnAction:
+    return OwnAction(
         f"{zigzag_set(length)} Try it on the edge of an offcut.",
         check="The needle goes into the cloth and past its edge by turns, and the edge lies flat.",
         remedy="If the edge rolls in, make the stitch narrower.",

@@ -17,12 +17,16 @@ from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     edge_of,
     fault_at,
@@ -41,14 +45,14 @@ FOOT = Fraction(2)  # margin that is left at the foot of the slit; common practi
 class Placket:
     name = "placket"
     about = "Open the top edge with a bound slit, so that the waist need not pass the hips."
-    pictures = ("pieces", "slit")
+    pictures = (Picture.PIECES, Picture.SLIT)
     parameters = {
-        "edge": Parameter("The top edge that is opened, before it is gathered or pleated.", "edge"),
+        "edge": Parameter("The top edge that is opened, before it is gathered or pleated.", Kind.EDGE),
         "strip": Parameter(
-            "The piece that binds the slit: twice as long as the slit, as deep as the overlap.", "piece"
+            "The piece that binds the slit: twice as long as the slit, as deep as the overlap.", Kind.PIECE
         ),
-        "slit": Parameter("How far the slit goes down from the cut edge.", "length", "20 cm"),
-        "seam": Parameter("Seam allowance along the strip.", "length", "6 mm"),
+        "slit": Parameter("How far the slit goes down from the cut edge.", Kind.LENGTH, "20 cm"),
+        "seam": Parameter("Seam allowance along the strip.", Kind.LENGTH, "6 mm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -87,63 +91,63 @@ class Placket:
             after,
             touches,
             sewn=(
-                Sewn("301", 2 * slit, 1, room.seam_stitch, f"sewing the {label} to the slit"),
-                Sewn("301", 2 * slit, 1, room.seam_stitch, f"stitching down the {label}"),
-                Sewn("301", overlap * 3 / 2, 1, room.seam_stitch, f"holding the foot of the {label}"),
+                Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch, f"sewing the {label} to the slit"),
+                Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch, f"stitching down the {label}"),
+                Sewn(StitchType.LOCK, overlap * 3 / 2, 1, room.seam_stitch, f"holding the foot of the {label}"),
             ),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=4 * slit,
             handled=4 * slit,
             facts={"slit": slit, "overlap": overlap, "across": across},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         written, facts = done.step.written, done.facts
         edge, strip = done.before.edge(edge_of(written, "edge")), word_of(written, "strip")
         where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
         the, slit, seam = f"the {say.piece(strip)}", say.length(facts["slit"]), say.length(done.step.mm("seam"))
         lap, both = say.length(facts["overlap"]), say.length(2 * facts["slit"])
         actions = (
-            Action(f"Mark a straight line {slit} down from {where}, at the middle of the back or at the left side."),
-            Action(
+            OwnAction(f"Mark a straight line {slit} down from {where}, at the middle of the back or at the left side."),
+            OwnAction(
                 f"Sew along the line {say.about(FOOT)} to both sides of it with short stitches, down to a point at its foot."
             ),
-            Action(
+            OwnAction(
                 "Cut along the line to one thread before the point.",
                 check="The cut ends before the stitches.",
                 remedy="If a stitch was cut, sew a new point just below it.",
             ),
-            Action(
+            OwnAction(
                 f"Spread the slit to a straight line. Lay {the} on it, right sides together, and pin it: {seam} of {the}, and of"
                 f" the slit {seam} at both ends, {say.about(FOOT)} at the foot."
             ),
-            Action(
+            OwnAction(
                 f"Sew {seam} from the edge of {the}, {both}.",
                 check="At the foot no pleat is caught.",
                 remedy="Unpick 2 cm at the foot, smooth it and sew it again."
                 if say.system == "metric"
                 else "Unpick 1 in at the foot, smooth it and sew it again.",
             ),
-            Action(
+            OwnAction(
                 f"Fold {seam} of the free edge under, fold {the} over the seam to the wrong side and pin it on the stitch line."
             ),
-            Action(
+            OwnAction(
                 f"Sew close to that fold, {both}.",
                 check=f"{the[0].upper()}{the[1:]} is {lap} wide all along.",
                 tolerance=f"{say.about(Fraction(2))} more or less",
                 remedy="Shift the fold on the stitch line and sew it again.",
             ),
-            Action(
+            OwnAction(
                 f"Turn {the} to the inside along the side that lies on top; let it stand out by {lap} on the side beneath."
             ),
-            Action(
+            OwnAction(
                 f"Sew the foot of {the} slantwise, {say.about(facts['overlap'] * 3 / 2)}, through its own layers only.",
                 check=f"Closed, the sides overlap by {lap}; open, the top edge measures {say.length(facts['across'])}.",
                 tolerance=f"{say.about(Fraction(5))} more or less",
                 remedy="Take the difference into the gathers or pleats, or into the nearest seam.",
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Open {where} with a placket",
             f"The slit of {slit} lets the waist pass the hips; it overlaps by {lap}.",
             actions,

@@ -15,15 +15,21 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.matching import EVEN
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    Drawn,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     edge_of,
     fault_at,
@@ -44,17 +50,17 @@ SHALLOWEST = Fraction(4)  # mm: less is gathered, not pleated; house rule, maker
 class Pleats:
     name = "pleats"
     about = "Lay an edge in even knife, box or inverted pleats to a given length."
-    pictures = ("pieces", "pleats")
+    pictures = (Picture.PIECES, Picture.PLEATS)
     parameters = {
-        "edge": Parameter("The edge to pleat.", "edge"),
-        "to": Parameter("The edge it will be sewn to.", "edge", ""),
-        "length": Parameter("The length to pleat to, where it is not that of another edge.", "length", ""),
+        "edge": Parameter("The edge to pleat.", Kind.EDGE),
+        "to": Parameter("The edge it will be sewn to.", Kind.EDGE, ""),
+        "length": Parameter("The length to pleat to, where it is not that of another edge.", Kind.LENGTH, ""),
         "kind": Parameter(
             "Knife pleats face one way; box pleats stand out; inverted pleats open inwards.",
             (KNIFE, BOX, INVERTED),
             KNIFE,
         ),
-        "count": Parameter("How many pleats.", "number"),
+        "count": Parameter("How many pleats.", Kind.NUMBER),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -94,10 +100,13 @@ class Pleats:
             after,
             edge.pieces,
             tuple(faults),
-            sewn=(Sewn("301", length, edge.copies, room.gathering_stitch, f"basting the pleats of the {label}"),),
-            setup="straight stitch",
+            sewn=(
+                Sewn(StitchType.LOCK, length, edge.copies, room.gathering_stitch, f"basting the pleats of the {label}"),
+            ),
+            setup=SetUp.STRAIGHT,
             pinned=length * edge.copies,
             handled=edge.cloth_length * edge.copies,
+            drawn=Drawn(edge.name, length, edge.cloth_length / length, EVEN),
             facts={
                 "ratio": edge.cloth_length / length,
                 "length": length,
@@ -107,7 +116,7 @@ class Pleats:
             },
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         facts, edge = done.facts, done.before.edge(edge_of(done.step.written, "edge"))
         kind, count, depth, length = facts["kind"], facts["count"], facts["depth"], facts["length"]
         where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
@@ -133,28 +142,28 @@ class Pleats:
             ),
         }[kind]
         actions = (
-            Action(
+            OwnAction(
                 mark,
                 check=f"{count} marks, the last {every} from the {'first' if ring else 'end'}.",
                 tolerance=f"{say.about(Fraction(3))} in all",
                 remedy="Share what is left over among all the marks.",
                 chain=chain,
             ),
-            Action(fold[0], chain=chain),
-            Action(fold[1], chain=chain),
-            Action(
+            OwnAction(fold[0], chain=chain),
+            OwnAction(fold[1], chain=chain),
+            OwnAction(
                 f"Measure the pleated edge{' all round' if ring else ''}: {say.length(length)}.",
                 check=f"It is {say.length(length)} long and each pleat shows {shows}.",
                 tolerance=f"{say.about(max(length / 200, Fraction(3)))} more or less",
                 remedy="Too long: lay a few pleats a hair deeper. Too short: shallower. Spread it over many pleats.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew the pleats down {say.about(Fraction(5))} from the edge with the longest stitch, {say.length(length)};"
                 " this row stays inside the seam.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Press the pleats from the top, as far as they shall stay sharp{'; lift the iron, do not drag it'}.",
                 chain=chain,
             ),
@@ -163,7 +172,7 @@ class Pleats:
             f"{say.length(edge.cloth_length)} - {say.length(length)} = {say.length(edge.cloth_length - length)} lies in"
             f" {say.count(count, 'pleat')}, {deep} deep each."
         )
-        return Instructions(f"Lay {where} in {kind} pleats", aim, actions, (PINS, iron_caution(done, say)))
+        return OwnInstructions(f"Lay {where} in {kind} pleats", aim, actions, (PINS, iron_caution(done, say)))
 
 
 def pleat_depth(cloth: Fraction, length: Fraction, kind: str, count: int) -> Fraction:

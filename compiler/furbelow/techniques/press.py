@@ -14,7 +14,18 @@ from furbelow.garment.bench import Bench, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
-from furbelow.garment.technique import Action, EdgesIn, Instructions, Parameter, Performed, words_of
+from furbelow.garment.technique import (
+    CautionKind,
+    EdgesIn,
+    Kind,
+    OwnAction,
+    OwnInstructions,
+    Parameter,
+    Performed,
+    Picture,
+    SetUp,
+    words_of,
+)
 from furbelow.garment.workroom import Workroom
 
 IRON = "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses."
@@ -32,24 +43,24 @@ HEAT = {
 }
 
 
-def iron_set(say: Phrasing, piece: str) -> Action:
+def iron_set(say: Phrasing, piece: str) -> OwnAction:
     """Setting the iron for the cloth of a piece."""
     material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
     heat = HEAT[DOTS.get(material.fibre, 1)]
-    return Action(f"Set the iron for {material.fibre or 'an unknown fibre'}: {heat}. Try it on an offcut first.")
+    return OwnAction(f"Set the iron for {material.fibre or 'an unknown fibre'}: {heat}. Try it on an offcut first.")
 
 
-def iron_caution(done: Performed, say: Phrasing) -> tuple[str, str]:
+def iron_caution(done: Performed, say: Phrasing) -> tuple[CautionKind, str]:
     """What the iron can do, and what it does to cloth that melts where such cloth is worked on."""
     fibres = (say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.fibre for piece in done.touches)
-    return "heat", IRON + (MELTS if any(DOTS.get(fibre, 1) == 1 for fibre in fibres) else "")
+    return CautionKind.HEAT, IRON + (MELTS if any(DOTS.get(fibre, 1) == 1 for fibre in fibres) else "")
 
 
 class Press:
     name = "press"
     about = "Press a piece with the heat its fibre takes."
-    pictures = ("pieces",)
-    parameters = {"piece": Parameter("The piece or pieces to press.", "pieces")}
+    pictures = (Picture.PIECES,)
+    parameters = {"piece": Parameter("The piece or pieces to press.", Kind.PIECES)}
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
@@ -58,9 +69,9 @@ class Press:
         pieces = words_of(step.written, "piece")
         after = bench.with_cloths(*(bench.cloths[piece]._replace(pressed=True) for piece in pieces))
         handled = sum(bench.cloths[piece].piece.cut_length * bench.cloths[piece].copies for piece in pieces)
-        return Performed(step, bench, after, pieces, setup="iron", handled=handled)  # type: ignore[arg-type]
+        return Performed(step, bench, after, pieces, setup=SetUp.IRON, handled=handled)  # type: ignore[arg-type]
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         bench = done.before
 
         def folded(piece: str) -> bool:
@@ -71,7 +82,7 @@ class Press:
         for piece in done.touches:
             actions.append(iron_set(say, piece))
             actions.append(
-                Action(
+                OwnAction(
                     f"Press {say.the(piece)} from the wrong side, the seams first{', then the folds' if folded(piece) else ''}."
                     " Lay all margins of one seam to the same side. Lift the iron and set it down, do not drag it.",
                     check="The seams lie flat and nothing shines or shrinks.",
@@ -80,7 +91,7 @@ class Press:
                 )
             )
         aim = "Seams and folds lie flat." if any(map(folded, done.touches)) else "The seams lie flat."
-        return Instructions(f"Press {say.the(done.touches)}", aim, tuple(actions), (iron_caution(done, say),))
+        return OwnInstructions(f"Press {say.the(done.touches)}", aim, tuple(actions), (iron_caution(done, say),))
 
 
 TECHNIQUE = Press()

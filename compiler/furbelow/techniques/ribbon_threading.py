@@ -18,12 +18,16 @@ from furbelow.garment.limits import width_of
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     edge_of,
@@ -41,11 +45,13 @@ OVERLAP = Fraction(20)
 class RibbonThreading:
     name = "ribbon threading"
     about = "Thread a ribbon through the holes of a trim."
-    pictures = ("pieces",)
+    pictures = (Picture.PIECES,)
     parameters = {
-        "edge": Parameter("The edge that carries the trim.", "edge"),
-        "ribbon": Parameter("The ribbon, one of the materials.", "material"),
-        "ends": Parameter("How far each end hangs out for a bow; 0 sews the ends over each other.", "length", "0 cm"),
+        "edge": Parameter("The edge that carries the trim.", Kind.EDGE),
+        "ribbon": Parameter("The ribbon, one of the materials.", Kind.MATERIAL),
+        "ends": Parameter(
+            "How far each end hangs out for a bow; 0 sews the ends over each other.", Kind.LENGTH, "0 cm"
+        ),
         "for": Parameter("Who wears it; ribbon ends on children have limits.", (CHILD, GROWN), CHILD),
     }
 
@@ -78,44 +84,44 @@ class RibbonThreading:
             bench,
             bench,
             edge.pieces,
-            sewn=() if ends else (Sewn("101", 2 * width, edge.copies, Fraction(3), "fastening the ribbon"),),
+            sewn=() if ends else (Sewn(StitchType.CHAIN, 2 * width, edge.copies, Fraction(3), "fastening the ribbon"),),
             used=(
                 Used(
                     ribbon, edge.set_length + extra, edge.copies, f"ribbon in the {solved.pieces[edge.pieces[0]].label}"
                 ),
             ),
-            setup="hand",
+            setup=SetUp.HAND,
             handled=edge.set_length * edge.copies,
             facts={"cut": edge.set_length + extra},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step = done.step
         edge = done.before.edge(edge_of(step.written, "edge"))
         where, chain = say.edge(edge.pieces[0], edge.name.rpartition(".")[2]), say.chain(edge.copies)
         material = say.solved.materials[word_of(step.written, "ribbon")].material
         ribbon, ends = material.about or material.name.replace("_", " "), step.mm("ends")
         if ends:
-            last = Action(
+            last = OwnAction(
                 f"Even the ends and tie a bow; {say.length(ends)} hang out at each end before it is tied.",
                 check="The trim lies flat and is not drawn in.",
                 remedy="Loosen the ribbon before you tie it.",
                 chain=chain,
             )
         else:
-            last = Action(
+            last = OwnAction(
                 f"Lay the ends {say.about(OVERLAP)} over each other behind the trim and sew them together by hand.",
                 check="The trim lies flat and is not drawn in.",
                 remedy="Unpick the ends and let the ribbon out.",
                 chain=chain,
             )
         actions = (
-            Action(f"Cut {say.length(done.facts['cut'])} of {ribbon}.", chain=chain),
-            Action(
+            OwnAction(f"Cut {say.length(done.facts['cut'])} of {ribbon}.", chain=chain),
+            OwnAction(
                 "Stop both its ends from fraying: dab them with textile glue and let it dry, or fold them under and sew them.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Thread it on a blunt needle or bodkin and draw it over and under through the holes along {where},"
                 f" starting {'at the middle of the front' if ends else f'at {side_seam(done.before, edge.pieces, say)}'}.",
                 check="The ribbon is not twisted and no hole is missed.",
@@ -124,7 +130,7 @@ class RibbonThreading:
             ),
             last,
         )
-        return Instructions(
+        return OwnInstructions(
             f"Thread ribbon through the trim of the {say.piece(edge.pieces[0])}",
             "The ribbon lies in the trim.",
             actions,

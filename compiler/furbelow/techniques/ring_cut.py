@@ -18,12 +18,17 @@ from furbelow.garment.bench import Bench
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     fault_at,
     refused,
@@ -33,7 +38,7 @@ from furbelow.garment.workroom import Workroom
 
 STAY = Fraction(5)  # from the cut edge, inside any seam of 1 cm
 CUTTERS = (
-    "blade",
+    CautionKind.BLADE,
     "Cut along an arc in short bites, shears flat on the table, your other hand well behind the blades.",
 )
 
@@ -41,10 +46,10 @@ CUTTERS = (
 class RingCut:
     name = "ring cut"
     about = "Cut a piece between two arcs: a circular flounce or part of a circle skirt."
-    pictures = ("pieces",)
+    pictures = (Picture.PIECES,)
     parameters = {
-        "piece": Parameter("The piece; its length is the top edge, its depth lies between the arcs.", "piece"),
-        "hem": Parameter("Length of the finished bottom edge of each copy, longer than the top.", "length"),
+        "piece": Parameter("The piece; its length is the top edge, its depth lies between the arcs.", Kind.PIECE),
+        "hem": Parameter("Length of the finished bottom edge of each copy, longer than the top.", Kind.LENGTH),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -61,12 +66,16 @@ class RingCut:
         after = bench.with_cloths(cloth._replace(blank=False))
         after = after.with_edges(bottom._replace(cloth_length=long, set_length=long))
         stay = Sewn(
-            "301", numbers.cut_length, cloth.copies, room.seam_stitch, f"holding the arc of the {numbers.label}"
+            StitchType.LOCK,
+            numbers.cut_length,
+            cloth.copies,
+            room.seam_stitch,
+            f"holding the arc of the {numbers.label}",
         )
         handled = (numbers.cut_length + long + 2 * numbers.cut_depth) * cloth.copies
-        return Performed(step, bench, after, (piece,), sewn=(stay,), setup="straight stitch", handled=handled)
+        return Performed(step, bench, after, (piece,), sewn=(stay,), setup=SetUp.STRAIGHT, handled=handled)
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         piece = word_of(done.step.written, "piece")
         numbers, ring = say.solved.pieces[piece], say.solved.pieces[piece].ring
         assert ring is not None  # performed
@@ -83,17 +92,17 @@ class RingCut:
         along = say.length(ring.angle / 2 * ring.outer)
         ends = f", then a second line {say.length(ring.ends)} outside it for the seam." if ring.ends else "."
         actions = (
-            Action(f"Lay the rectangle for {the} flat, {say.cut(wide)} wide and {say.cut(high)} high.", chain=chain),
-            Action(centre, chain=chain),
-            Action(
+            OwnAction(f"Lay the rectangle for {the} flat, {say.cut(wide)} wide and {say.cut(high)} high.", chain=chain),
+            OwnAction(centre, chain=chain),
+            OwnAction(
                 f"Hold a tape at the centre and draw the outer arc at {outer}.",
                 check="The arc just meets the lower edge.",
                 tolerance=f"{say.about(Fraction(3))} more or less",
                 remedy="Check that the tape starts at 0 on the centre and draw again.",
                 chain=chain,
             ),
-            Action(f"Draw the inner arc at {inner}.", chain=chain),
-            Action(
+            OwnAction(f"Draw the inner arc at {inner}.", chain=chain),
+            OwnAction(
                 f"Measure {along} along the outer arc from the middle line to both sides, and draw a straight line from each"
                 f" mark to the centre{ends}",
                 check=f"The marks are {across} apart in a straight line."
@@ -103,8 +112,8 @@ class RingCut:
                 remedy="Measure along the arc again, the tape on its edge.",
                 chain=chain,
             ),
-            Action("Cut on both arcs and on the outermost straight lines.", chain=chain),
-            Action(
+            OwnAction("Cut on both arcs and on the outermost straight lines.", chain=chain),
+            OwnAction(
                 f"Sew one row {say.about(STAY)} from the inner arc at once, without stretching it; this row stays inside the seam.",
                 check=f"The line of the later seam, {say.length(ring.above)} from the cut edge, measures {say.length(ring.top)}"
                 " between the end seams."
@@ -114,9 +123,9 @@ class RingCut:
                 remedy="If it is longer, draw the row in a little; if shorter, clip the margin up to the row.",
                 chain=chain,
             ),
-            Action("Hang it up overnight before you hem it, and cut level what has dropped.", chain=chain),
+            OwnAction("Hang it up overnight before you hem it, and cut level what has dropped.", chain=chain),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Cut {the} in a ring",
             f"Radius {say.length(ring.radius)}, {ring.degrees:.1f} degrees: {say.length(ring.top)} at the top,"
             f" {say.length(ring.hem)} at the bottom.",

@@ -17,12 +17,17 @@ from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -43,10 +48,10 @@ HEAVIEST = Fraction(120)  # g/m2; heavier cloth does not roll; house rule, maker
 class RolledHem:
     name = "rolled hem"
     about = "Roll an edge of thin cloth to a hem of a few millimetres."
-    pictures = ("pieces", "turned twice")
+    pictures = (Picture.PIECES, Picture.TURNED_TWICE)
     parameters = {
-        "edge": Parameter("The edge to hem.", "edge"),
-        "roll": Parameter("Width of the finished roll.", "length", "3 mm"),
+        "edge": Parameter("The edge to hem.", Kind.EDGE),
+        "roll": Parameter("Width of the finished roll.", Kind.LENGTH, "3 mm"),
         "by": Parameter("How it is rolled.", (FOOT, HAND, OVERLOCKER), FOOT),
     }
 
@@ -66,9 +71,9 @@ class RolledHem:
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + turned))
         # Slip stitches by hand draw on one thread, as 101 does.
         kind, stitch = {
-            FOOT: ("301", room.seam_stitch),
-            HAND: ("101", Fraction(5)),
-            OVERLOCKER: ("504", Fraction(3, 2)),
+            FOOT: (StitchType.LOCK, room.seam_stitch),
+            HAND: (StitchType.CHAIN, Fraction(5)),
+            OVERLOCKER: (StitchType.OVERLOCK, Fraction(3, 2)),
         }[by]
         what = f"rolled hem of the {solved.pieces[edge.pieces[0]].label}"
         return Performed(
@@ -77,11 +82,11 @@ class RolledHem:
             after,
             edge.pieces,
             sewn=(Sewn(kind, edge.set_length, edge.copies, stitch, what),),
-            setup={FOOT: "straight stitch", HAND: "hand", OVERLOCKER: "overlocker"}[by],
+            setup={FOOT: SetUp.STRAIGHT, HAND: SetUp.HAND, OVERLOCKER: SetUp.OVERLOCKER}[by],
             handled=edge.set_length * edge.copies if by == HAND else Fraction(0),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         edge, by = done.before.edge(edge_of(done.step.written, "edge")), word_of(done.step.written, "by")
         where, chain = say.edge(edge.pieces[0], edge.name.rpartition(".")[2]), say.chain(edge.copies)
         roll, twice = say.length(done.step.mm("roll")), say.length(2 * done.step.mm("roll"))
@@ -89,22 +94,22 @@ class RolledHem:
             say.length(edge.set_length),
             f"at {side_seam(done.before, edge.pieces, say)}" if done.before.ring(edge) else "at one end",
         )
-        checked = Action(
+        checked = OwnAction(
             f"Look along {where}, {long}.",
             check=f"The roll is {roll} wide and no raw edge stands out.",
             tolerance=f"{say.about(Fraction(1))} more or less",
             remedy="Unpick a hand's width on both sides of the place, roll it again and sew it.",
             chain=chain,
         )
-        actions: tuple[Action, ...]
+        actions: tuple[OwnAction, ...]
         if by == FOOT:
             actions = (
-                Action(f"Fit a hemming foot for {roll}. Try it on an offcut of the same cloth."),
-                Action(
+                OwnAction(f"Fit a hemming foot for {roll}. Try it on an offcut of the same cloth."),
+                OwnAction(
                     f"Fold the first {say.about(Fraction(50))} of {where} twice by {roll}, {start}, and put it under the needle.",
                     chain=chain,
                 ),
-                Action(
+                OwnAction(
                     f"Lead the raw edge into the scroll of the foot and sew {long}, {say.stitch(done.sewn[0].stitch)};"
                     " hold the edge upright before the foot.",
                     chain=chain,
@@ -113,9 +118,9 @@ class RolledHem:
             )
         elif by == HAND:
             actions = (
-                Action(f"Sew or crease a line {twice} from {where}, then trim loose threads.", chain=chain),
-                Action(f"Roll the edge between finger and thumb to {roll}, a hand's length at a time.", chain=chain),
-                Action(
+                OwnAction(f"Sew or crease a line {twice} from {where}, then trim loose threads.", chain=chain),
+                OwnAction(f"Roll the edge between finger and thumb to {roll}, a hand's length at a time.", chain=chain),
+                OwnAction(
                     f"Slip stitch the roll down, a stitch every {say.about(Fraction(5))}, {long}: one thread of the cloth,"
                     " then through the roll.",
                     chain=chain,
@@ -124,15 +129,17 @@ class RolledHem:
             )
         else:
             actions = (
-                Action(
+                OwnAction(
                     "Set the overlocker for a rolled edge: stitch finger off, short stitch, lower looper tight. Try it on"
                     " an offcut."
                 ),
-                Action(f"Sew {where} right side up, {long}; let the knife take only the fray.", chain=chain),
+                OwnAction(f"Sew {where} right side up, {long}; let the knife take only the fray.", chain=chain),
                 checked,
             )
-        caution = KNIVES if by == OVERLOCKER else ("needle", "Keep your fingers two finger-widths from the needle.")
-        return Instructions(
+        caution = (
+            KNIVES if by == OVERLOCKER else (CautionKind.NEEDLE, "Keep your fingers two finger-widths from the needle.")
+        )
+        return OwnInstructions(
             f"Roll the hem of the {say.piece(edge.pieces[0])}", "A very narrow hem holds the edge.", actions, (caution,)
         )
 

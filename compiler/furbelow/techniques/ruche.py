@@ -17,12 +17,16 @@ from furbelow.garment.bench import Bench, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     fault_at,
     refused,
@@ -39,13 +43,13 @@ TAIL = Fraction(100)
 class Ruche:
     name = "ruche"
     about = "Gather a finished strip along one or two lines and sew it on a piece."
-    pictures = ("pieces",)
+    pictures = (Picture.PIECES,)
     parameters = {
-        "strip": Parameter("The strip, both its long edges finished.", "piece"),
-        "on": Parameter("The piece that it is sewn on, lying flat.", "piece"),
-        "above hem": Parameter("From the bottom edge of the piece to that of the strip.", "length"),
+        "strip": Parameter("The strip, both its long edges finished.", Kind.PIECE),
+        "on": Parameter("The piece that it is sewn on, lying flat.", Kind.PIECE),
+        "above hem": Parameter("From the bottom edge of the piece to that of the strip.", Kind.LENGTH),
         "lines": Parameter("Gathered along its middle, or along two lines.", (ONE, TWO), ONE),
-        "inset": Parameter("With two lines: how far each lies from its edge.", "length", "1 cm"),
+        "inset": Parameter("With two lines: how far each lies from its edge.", Kind.LENGTH, "1 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -61,21 +65,21 @@ class Ruche:
         lines = 2 if word_of(step.written, "lines") == TWO else 1
         cloth, length, copies = edges[0].cloth_length, base.cloth_length, base.copies
         label = solved.pieces[strip].label
-        row = Sewn("301", cloth, copies, room.gathering_stitch, f"gathering the {label}")
-        on_it = Sewn("301", length, copies, room.seam_stitch, f"sewing on the {label}")
+        row = Sewn(StitchType.LOCK, cloth, copies, room.gathering_stitch, f"gathering the {label}")
+        on_it = Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"sewing on the {label}")
         return Performed(
             step,
             bench,
             after.joined((strip, on)),
             (strip, on),
             sewn=(row,) * lines + (on_it,) * lines,
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=lines * length * copies,
             handled=lines * cloth * copies,
             facts={"cloth": cloth, "length": length, "copies": copies},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step, facts = done.step, done.facts
         strip, on = word_of(step.written, "strip"), word_of(step.written, "on")
         two = word_of(step.written, "lines") == TWO
@@ -87,32 +91,32 @@ class Ruche:
         where = f"{say.length(inset)} inside both its long edges" if two else "along its middle"
         rows = "each row" if two else "the row"
         marked = [
-            Action(f"Mark a line on the {say.piece(on)}, {say.length(low)} above its bottom edge.", chain=chain)
+            OwnAction(f"Mark a line on the {say.piece(on)}, {say.length(low)} above its bottom edge.", chain=chain)
             for low in lows
         ]
         actions = (
-            Action(
+            OwnAction(
                 f"Mark {the} in quarters, every {say.length(cloth / 4)}, and the {say.piece(on)} every {say.length(length / 4)}.",
                 chain=chain,
             ),
             *marked,
-            Action(
+            OwnAction(
                 f"Sew a row of the longest stitch {where}; do not sew back, and leave {say.about(TAIL)} of thread at both ends.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Pull the bobbin thread of {rows} until every quarter measures {say.length(length / 4)}.",
                 check=f"{the[0].upper()}{the[1:]} is {say.length(length)} long{' on both lines' if two else ''}.",
                 tolerance=f"up to {say.length(length * limits.EASE_SHARE)} short may be eased in",
                 remedy=f"More than {say.length(length * limits.EASE_SHARE)} short: let the gathers out. Too long: pull closer.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Lay {the} on the {say.piece(on)}, right side up, {rows} on its line, and {pin} it at the quarters, then every"
                 f" {say.about(say.room.pin_spacing)}.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew on {rows}, {say.length(length)}, {say.stitch(say.room.seam_stitch)}.",
                 check=f"Both edges of {the} stand free and are even.",
                 remedy="Unpick where the row left the line and sew it again.",
@@ -120,7 +124,7 @@ class Ruche:
             ),
         )
         aim = f"{say.length(cloth)} of strip lies in {say.length(length)}: {say.ratio(cloth / length)} to 1."
-        return Instructions(f"Sew {the} on the {say.piece(on)}", aim, actions, (PINS,))
+        return OwnInstructions(f"Sew {the} on the {say.piece(on)}", aim, actions, (PINS,))
 
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, say: Phrasing, strip: str, on: str) -> Fault | None:

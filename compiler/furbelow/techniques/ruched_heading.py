@@ -14,15 +14,21 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
 from furbelow.garment.bench import Bench, Edge, Seam, State
+from furbelow.garment.matching import EVEN
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    Drawn,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -47,12 +53,12 @@ TAIL = Fraction(100)
 class RuchedHeading:
     name = "ruched heading"
     about = "Sew on a flounce gathered below its edge, so that a frill stands above the seam."
-    pictures = ("pieces",)
+    pictures = (Picture.PIECES,)
     parameters = {
-        "edge": Parameter("The finished edge of the flounce, which becomes the frill.", "edge"),
-        "to": Parameter("The edge that carries the flounce and lies behind it.", "edge"),
-        "heading": Parameter("From the finished edge down to the upper gathering row.", "length", "2 cm"),
-        "lap": Parameter("How far the carrying edge reaches down behind the rows.", "length", "15 mm"),
+        "edge": Parameter("The finished edge of the flounce, which becomes the frill.", Kind.EDGE),
+        "to": Parameter("The edge that carries the flounce and lies behind it.", Kind.EDGE),
+        "heading": Parameter("From the finished edge down to the upper gathering row.", Kind.LENGTH, "2 cm"),
+        "lap": Parameter("How far the carrying edge reaches down behind the rows.", Kind.LENGTH, "15 mm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -112,21 +118,22 @@ class RuchedHeading:
         )
         after = taken(after, to, lap).with_seams(seam).joined(touches)
         label = solved.pieces[edge.pieces[0]].label
-        row = Sewn("301", edge.cloth_length, edge.copies, room.gathering_stitch, f"gathering the {label}")
-        stitched = Sewn("301", to.set_length, to.copies, room.seam_stitch, f"sewing on the {label}")
+        row = Sewn(StitchType.LOCK, edge.cloth_length, edge.copies, room.gathering_stitch, f"gathering the {label}")
+        stitched = Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch, f"sewing on the {label}")
         return Performed(
             step,
             bench,
             after,
             touches,
             sewn=(row, row, stitched, stitched),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=to.set_length * to.copies,
             handled=edge.cloth_length * edge.copies,
+            drawn=Drawn(edge.name, to.set_length, edge.cloth_length / to.set_length, EVEN),
             facts={"ratio": edge.cloth_length / to.set_length, "length": to.set_length},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step, length = done.step, done.facts["length"]
         edge, to = done.before.edge(edge_of(step.written, "edge")), done.before.edge(edge_of(step.written, "to"))
         flounce = f"the {say.piece(edge.pieces[0])}"
@@ -136,31 +143,33 @@ class RuchedHeading:
         between, chain = say.about(say.room.row_spacing), say.chain(edge.copies)
         pin = "clip" if say.room.hold_with == "clips" else "pin"
         actions = (
-            Action(
+            OwnAction(
                 f"Mark {where} and {carrier} in quarters: every {say.length(edge.cloth_length / 4)} on {flounce}, every"
                 f" {say.length(length / 4)} on {say.the(to.pieces)}.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew a row of the longest stitch {heading} below {where}; do not sew back, and leave {say.about(TAIL)} of"
                 " thread at both ends.",
                 chain=chain,
             ),
-            Action(f"Sew a second row {between} below the first.", check="The two rows run side by side.", chain=chain),
-            Action(
+            OwnAction(
+                f"Sew a second row {between} below the first.", check="The two rows run side by side.", chain=chain
+            ),
+            OwnAction(
                 f"Pull the two bobbin threads until every quarter measures {say.length(length / 4)}.",
                 check=f"The gathered line is {say.length(length)} long; the frill above it stands free.",
                 tolerance=f"up to {say.length(length * limits.EASE_SHARE)} short may be eased in",
                 remedy=f"More than {say.length(length * limits.EASE_SHARE)} short: let the gathers out. Too long: pull closer.",
                 chain=chain,
             ),
-            Action(f"Mark a line {lap} above {carrier}, on its right side.", chain=chain),
-            Action(
+            OwnAction(f"Mark a line {lap} above {carrier}, on its right side.", chain=chain),
+            OwnAction(
                 f"Lay {flounce} on it, right side up, the upper row on the line, and {pin} at the quarters, then every"
                 f" {say.about(say.room.pin_spacing)}.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew on both gathering rows from the right side, {say.length(length)} each, {say.stitch(say.room.seam_stitch)}.",
                 check=f"The frill stands {heading} above the seam all along.",
                 tolerance=f"{say.about(Fraction(2))} more or less",
@@ -168,7 +177,7 @@ class RuchedHeading:
                 chain=chain,
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Sew on {flounce} with a frill above the seam",
             f"{say.length(edge.cloth_length)} of cloth lies in {say.length(length)}: {say.ratio(done.facts['ratio'])} to 1.",
             actions,

@@ -17,12 +17,17 @@ from furbelow.garment.bench import Bench, Casing, Edge, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     Used,
     edge_of,
@@ -36,7 +41,7 @@ from furbelow.techniques.shared.preconditions import not_long, strips_not_joined
 STITCH = Fraction(3)  # longer stitches draw in more; common practice, no source
 TAIL = Fraction(80)
 STEAM = (
-    "steam",
+    CautionKind.STEAM,
     "Steam scalds: keep your other hand clear, and stand the iron up between rows. Nylon and net shrink and melt: on them try"
     " it on the trial strip first, from further off.",
 )
@@ -45,14 +50,14 @@ STEAM = (
 class Shirring:
     name = "shirring"
     about = "Draw a ring in with several rows of elastic thread."
-    pictures = ("pieces", "shirring")
+    pictures = (Picture.PIECES, Picture.SHIRRING)
     parameters = {
-        "edge": Parameter("The finished edge that the rows lie under.", "edge"),
-        "length": Parameter("How long the edge is to be at rest.", "length"),
-        "with": Parameter("The elastic thread, one of the materials.", "material"),
-        "rows": Parameter("How many rows.", "number", "5"),
-        "spacing": Parameter("From one row to the next.", "length", "8 mm"),
-        "from edge": Parameter("From the edge to the first row.", "length", "1 cm"),
+        "edge": Parameter("The finished edge that the rows lie under.", Kind.EDGE),
+        "length": Parameter("How long the edge is to be at rest.", Kind.LENGTH),
+        "with": Parameter("The elastic thread, one of the materials.", Kind.MATERIAL),
+        "rows": Parameter("How many rows.", Kind.NUMBER, "5"),
+        "spacing": Parameter("From one row to the next.", Kind.LENGTH, "8 mm"),
+        "from edge": Parameter("From the edge to the first row.", Kind.LENGTH, "1 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -90,10 +95,11 @@ class Shirring:
             after,
             edge.pieces,
             sewn=tuple(
-                Sewn("301", edge.cloth_length, edge.copies, STITCH, f"shirring the {label}") for _ in range(rows)
+                Sewn(StitchType.LOCK, edge.cloth_length, edge.copies, STITCH, f"shirring the {label}")
+                for _ in range(rows)
             ),
             used=(Used(elastic, rows * (length + 2 * TAIL), edge.copies, f"shirring of the {label}"),),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             handled=edge.cloth_length * edge.copies,
             facts={"rows": rows, "length": length},
         )
@@ -162,7 +168,7 @@ class Shirring:
             )
         return None
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step, facts = done.step, done.facts
         edge = done.before.edge(edge_of(step.written, "edge"))
         side = edge.name.rpartition(".")[2]
@@ -173,29 +179,29 @@ class Shirring:
         ratio = edge.cloth_length / facts["length"]
         trial = Fraction(300)
         actions = (
-            Action(f"Wind the {thread} on the bobbin by hand, without stretching it."),
-            Action(
+            OwnAction(f"Wind the {thread} on the bobbin by hand, without stretching it."),
+            OwnAction(
                 f"Set a {say.stitch(STITCH)} and sew a trial: {rows} rows on a strip {say.length(trial)} long.",
                 check=f"Steamed, it draws in to {say.length(trial / ratio)}.",
                 tolerance=f"{say.about(trial / ratio / 20)} more or less",
                 remedy="Longer: lengthen the stitch or tighten the bobbin a little. Shorter: the other way round.",
             ),
-            Action(
+            OwnAction(
                 f"Mark {rows} lines on the right side: the first {say.length(step.mm('from edge'))} from {where}, the"
                 f" others {say.length(step.mm('spacing'))} apart.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Sew each line all round, {cloth}, right side up; from the second row on hold the cloth stretched flat.",
                 check="The rows run side by side and no stitch is skipped.",
                 remedy="A skipped stretch: sew it again over the gap.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 f"Draw the tails of each row to the wrong side, tie them and leave {say.about(Fraction(20))}.",
                 chain=chain,
             ),
-            Action(
+            OwnAction(
                 "Hold the iron just above the rows and steam them; do not touch them with it.",
                 check=f"The edge measures {length} at rest and stretches to {cloth}.",
                 tolerance=f"{say.about(facts['length'] / 40)} more or less",
@@ -203,7 +209,7 @@ class Shirring:
                 chain=chain,
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Shirr {where}", f"{rows} rows of {thread} draw {cloth} in to {length}.", actions, (STEAM,)
         )
 

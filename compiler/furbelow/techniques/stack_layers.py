@@ -17,12 +17,16 @@ from furbelow.garment.matching import divisions
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import LayerName, Step, each_of
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     edges_of,
     fault_at,
@@ -32,7 +36,8 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.attach import tails_off
 from furbelow.techniques.gather import knots_of
-from furbelow.techniques.join_ends import PINS, tagged
+from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.shared.marks import tagged
 from furbelow.techniques.shared.preconditions import edge_not_ready, forms_differ
 
 BASTE = Fraction(2)  # from the edge: gathering rows lie further in
@@ -47,11 +52,13 @@ def layers_of(step: Step) -> tuple[LayerName, ...]:
 class StackLayers:
     name = "stack layers"
     about = "Lay edges inside one another, outermost first, and hold them as one edge."
-    pictures = ("pieces", "layers")
+    pictures = (Picture.PIECES, Picture.LAYERS)
     parameters = {
-        "layers": Parameter("The edges from the outermost to the one nearest the body.", "layers"),
-        "as": Parameter("A name for the stacked edge, used by later steps.", "name"),
-        "traps": Parameter("Seams whose margins must end up between layers, so that they can't scratch.", "edges", ""),
+        "layers": Parameter("The edges from the outermost to the one nearest the body.", Kind.LAYERS),
+        "as": Parameter("A name for the stacked edge, used by later steps.", Kind.NAME),
+        "traps": Parameter(
+            "Seams whose margins must end up between layers, so that they can't scratch.", Kind.EDGES, ""
+        ),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -139,7 +146,7 @@ class StackLayers:
             after = after.with_seams(seam._replace(trapped=True))
         plied = sum(ply.copies for ply in plies)
         sewn = (
-            (Sewn("301", first.set_length, 1, room.gathering_stitch, "holding the layers together"),)
+            (Sewn(StitchType.LOCK, first.set_length, 1, room.gathering_stitch, "holding the layers together"),)
             if plied > 1
             else ()
         )
@@ -149,7 +156,7 @@ class StackLayers:
             after,
             touches,
             sewn=sewn,
-            setup="straight stitch" if sewn else "table",
+            setup=SetUp.STRAIGHT if sewn else SetUp.TABLE,
             pinned=first.set_length if plied > 1 else Fraction(0),
             thread_ends=sum(knots_of(edge) for edge in edges if not edge.held) if plied > 1 else 0,
             facts={"layers": layers, "plies": plies},
@@ -186,41 +193,43 @@ class StackLayers:
             help="list a lining after it, or turn the layer with `right side: " + ("in`" if margin_inside else "out`"),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         plies, edge = done.facts["plies"], done.after.edge(word_of(done.step.written, "as"))
         count = sum(ply.copies for ply in plies)
         length = say.length(edge.set_length)
         if count == 1:
-            return Instructions(f"Set {say.the(edge.pieces)} ready", "The layer is ready.", ())
+            return OwnInstructions(f"Set {say.the(edge.pieces)} ready", "The layer is ready.", ())
         parts = divisions(edge.set_length)
         named = "eighth" if parts == 8 else "quarter"
-        actions = [Action(self._place(done, say, layer, number)) for number, layer in enumerate(done.facts["layers"])]
+        actions = [
+            OwnAction(self._place(done, say, layer, number)) for number, layer in enumerate(done.facts["layers"])
+        ]
         actions += [
-            Action(
+            OwnAction(
                 f"Mark the top edge of every layer in {named}s, every {say.length(edge.set_length / parts)}, the first at"
                 f" its side seam{', with the bright thread where it has one' if tagged(done.before, edge.pieces, say) else ''}."
             ),
-            Action(
+            OwnAction(
                 f"Bring the top edges level, match the side seams and the marks, and"
                 f" {'clip' if say.room.hold_with == 'clips' else 'pin'} there.",
                 check="No layer sags between the marks.",
                 remedy=f"Take out the pins of that {named} and share the looseness out again.",
             ),
             *self._tails(done, say),
-            Action(
+            OwnAction(
                 f"Sew all {count} layers together {say.about(BASTE)} from the edge, {length}, with the longest stitch. This"
                 " row stays in.",
             ),
         ]
         aim = f"{count} layers are one edge of {length}."
-        return Instructions(f"Lay the {count} layers together", aim, tuple(actions), (PINS,))
+        return OwnInstructions(f"Lay the {count} layers together", aim, tuple(actions), (PINS,))
 
-    def _tails(self, done: Performed, say: Phrasing) -> list[Action]:
+    def _tails(self, done: Performed, say: Phrasing) -> list[OwnAction]:
         """Gathers that lie in the stack are held by its pins from here on, so their own pins come out before the sewing."""
         edges = [done.before.edge(str(layer.edge)) for layer in done.facts["layers"]]
         if not any(edge.gathered and not edge.held for edge in edges):
             return []
-        return [Action(tails_off(next(edge for edge in edges if edge.gathered and not edge.held), say))]
+        return [OwnAction(tails_off(next(edge for edge in edges if edge.gathered and not edge.held), say))]
 
     def _place(self, done: Performed, say: Phrasing, layer: LayerName, number: int) -> str:
         """How this layer is laid: which it is, and which of its faces looks where."""

@@ -14,11 +14,15 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
-    Action,
+    CautionKind,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Used,
     word_of,
     words_of,
@@ -27,12 +31,12 @@ from furbelow.garment.workroom import Workroom
 
 CAUTIONS = (
     (
-        "aerosol",
+        CautionKind.AEROSOL,
         "Spray starch is flammable: spray it in the open air or a well-aired room, away from flames, pilot lights,"
         " cigarettes and hot irons, and do not breathe the mist.",
     ),
     (
-        "flame",
+        CautionKind.FLAME,
         "A net skirt burns fast, starched or not. Dry it in the air: no hot dryer, and no stove, pilot light, heater,"
         " candle or open fire near it. Keep it from them when it is worn too.",
     ),
@@ -42,10 +46,10 @@ CAUTIONS = (
 class Starch:
     name = "starch"
     about = "Stiffen a piece with starch."
-    pictures = ("pieces",)
+    pictures = (Picture.PIECES,)
     parameters = {
-        "piece": Parameter("The piece or pieces to stiffen.", "pieces"),
-        "with": Parameter("The starch, one of the materials.", "material"),
+        "piece": Parameter("The piece or pieces to stiffen.", Kind.PIECES),
+        "with": Parameter("The starch, one of the materials.", Kind.MATERIAL),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -63,22 +67,22 @@ class Starch:
             )
             for piece in pieces
         )
-        return Performed(step, bench, after, pieces, used=used, setup="table")
+        return Performed(step, bench, after, pieces, used=used, setup=SetUp.TABLE)
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         actions = (
-            Action(
+            OwnAction(
                 "Hang the skirt upside down by its hem, or lay it on a line in the open air, with a sheet below it."
             ),
-            Action(
+            OwnAction(
                 f"Dip, brush or spray {say.the(done.touches)} with starch, one layer at a time, as its label says. Hold the"
                 " other tiers out of the way.",
                 check="It is damp through, with no drops running.",
                 remedy="Dab wet spots with a dry cloth: they dry white.",
             ),
-            Action("Shake the layers apart and let it dry in the air, away from heat."),
+            OwnAction("Shake the layers apart and let it dry in the air, away from heat."),
         )
-        return Instructions(f"Stiffen {say.the(done.touches)}", "The skirt stands out.", actions, CAUTIONS)
+        return OwnInstructions(f"Stiffen {say.the(done.touches)}", "The skirt stands out.", actions, CAUTIONS)
 
 
 TECHNIQUE = Starch()

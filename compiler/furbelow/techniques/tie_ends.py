@@ -17,12 +17,16 @@ from furbelow.garment.bench import Bench, Ply, Seam, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     fault_at,
     refused,
@@ -38,12 +42,12 @@ from furbelow.techniques.shared.preconditions import edge_not_ready
 class TieEnds:
     name = "tie ends"
     about = "Sew two ties and stitch them to the ends of a waistband."
-    pictures = ("pieces",)
+    pictures = (Picture.PIECES,)
     parameters = {
-        "tie": Parameter("The piece for the ties, cut twice.", "piece"),
-        "to": Parameter("The band they are sewn to, already on the garment.", "piece"),
-        "seam": Parameter("Seam allowance along and at the closed end of each tie.", "length", "6 mm"),
-        "lap": Parameter("How far each tie lies on the band.", "length", "2 cm"),
+        "tie": Parameter("The piece for the ties, cut twice.", Kind.PIECE),
+        "to": Parameter("The band they are sewn to, already on the garment.", Kind.PIECE),
+        "seam": Parameter("Seam allowance along and at the closed end of each tie.", Kind.LENGTH, "6 mm"),
+        "lap": Parameter("How far each tie lies on the band.", Kind.LENGTH, "2 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -83,48 +87,48 @@ class TieEnds:
             after,
             (tie, band),
             sewn=(
-                Sewn("301", around, 2, room.seam_stitch, f"sewing the {label}"),
-                Sewn("301", 2 * (lap + depth), 2, room.seam_stitch, f"stitching the {label} on"),
+                Sewn(StitchType.LOCK, around, 2, room.seam_stitch, f"sewing the {label}"),
+                Sewn(StitchType.LOCK, 2 * (lap + depth), 2, room.seam_stitch, f"stitching the {label} on"),
             ),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             pinned=2 * around,
             handled=2 * length,
             facts={"length": length, "depth": depth},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step, facts = done.step, done.facts
         band = word_of(step.written, "to")
         seam, lap = say.length(step.mm("seam")), say.length(step.mm("lap"))
         depth, length = say.length(facts["depth"]), say.length(facts["length"])
         both = say.chain(2)
         actions = (
-            Action("Fold each tie in half along its length, right sides together, and pin it.", chain=both),
-            Action(
+            OwnAction("Fold each tie in half along its length, right sides together, and pin it.", chain=both),
+            OwnAction(
                 f"Sew {seam} from the edges, along the tie and across one end; leave the other end open.", chain=both
             ),
-            Action(
+            OwnAction(
                 "Trim the corners, turn the tie right side out with a blunt stick and press it.",
                 check=f"It is {depth} wide.",
                 tolerance=f"{say.about(Fraction(2))} more or less",
                 remedy="Roll the seam out with your fingers and press again.",
                 chain=both,
             ),
-            Action(
+            OwnAction(
                 f"Lay the open end {lap} on the end of the {say.piece(band)}, its cut edge folded under into the lap, and pin it.",
                 check=f"The tie stands out {length} beyond the band.",
                 tolerance=f"{say.about(Fraction(5))} more or less",
                 remedy="Shift it before you sew.",
                 chain=both,
             ),
-            Action(
+            OwnAction(
                 "Sew round the lap in a square and across it from corner to corner.",
                 check="Pull hard: nothing gives.",
                 remedy="Sew over the square once more.",
                 chain=both,
             ),
         )
-        return Instructions(
+        return OwnInstructions(
             f"Sew ties to the {say.piece(band)}",
             f"Two ties of {length} close the waist.",
             actions,

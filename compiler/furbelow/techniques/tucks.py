@@ -17,12 +17,16 @@ from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, Written
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     allowances_at,
     edge_of,
@@ -37,16 +41,18 @@ from furbelow.techniques.shared.preconditions import strips_not_joined
 class Tucks:
     name = "tucks"
     about = "Sew folds across a piece, each taking twice its depth."
-    pictures = ("pieces", "tucks")
+    pictures = (Picture.PIECES, Picture.TUCKS)
     parameters = {
-        "edge": Parameter("The bottom edge that the tucks lie above.", "edge"),
-        "depth": Parameter("Depth of each finished tuck, from its stitching to its fold.", "length", "1 cm"),
-        "count": Parameter("How many tucks; a plain number.", "number", "3"),
+        "edge": Parameter("The bottom edge that the tucks lie above.", Kind.EDGE),
+        "depth": Parameter("Depth of each finished tuck, from its stitching to its fold.", Kind.LENGTH, "1 cm"),
+        "count": Parameter("How many tucks; a plain number.", Kind.NUMBER, "3"),
         "space": Parameter(
-            "What shows between the fold of one tuck and the stitching of the next; 0 lets them meet.", "length", "5 mm"
+            "What shows between the fold of one tuck and the stitching of the next; 0 lets them meet.",
+            Kind.LENGTH,
+            "5 mm",
         ),
         "from edge": Parameter(
-            "How far the fold of the lowest tuck lies above the edge as it is then.", "length", "3 cm"
+            "How far the fold of the lowest tuck lies above the edge as it is then.", Kind.LENGTH, "3 cm"
         ),
     }
 
@@ -98,15 +104,15 @@ class Tucks:
             after,
             edge.pieces,
             sewn=tuple(
-                Sewn("301", edge.set_length, edge.copies, room.seam_stitch, f"tuck {number} of the {label}")
+                Sewn(StitchType.LOCK, edge.set_length, edge.copies, room.seam_stitch, f"tuck {number} of the {label}")
                 for number in range(1, count + 1)
             ),
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             handled=2 * count * edge.set_length * edge.copies,
             facts={"fold lines": fold_lines(step.mm("depth"), count, step.mm("space"), step.mm("from edge"))},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         step, lines = done.step, done.facts["fold lines"]
         edge = done.before.edge(edge_of(step.written, "edge"))
         piece = edge.pieces[0]
@@ -114,7 +120,7 @@ class Tucks:
         where, long = say.edge(piece, "bottom"), say.length(edge.set_length)
         apart = say.length(step.mm("depth") + step.mm("space"))
         actions = [
-            Action(
+            OwnAction(
                 f"Mark a fold line {say.length(lines[0])} above {where}, all along.",
                 check="The line keeps its distance from the edge.",
                 tolerance=f"{say.about(Fraction(1))} more or less",
@@ -122,14 +128,14 @@ class Tucks:
                 chain=chain,
             ),
             *(
-                Action(f"Mark fold line {number}, {say.length(line)} above the edge.", chain=chain)
+                OwnAction(f"Mark fold line {number}, {say.length(line)} above the edge.", chain=chain)
                 for number, line in enumerate(lines[1:], 2)
             ),
         ]
         for number in range(1, len(lines) + 1):
             last = number == len(lines)
             actions.append(
-                Action(
+                OwnAction(
                     f"Fold line {number} wrong sides together and sew {depth} from the fold, {long},"
                     f" {say.stitch(done.sewn[0].stitch)}.",
                     check=f"The {'tucks are' if last and number > 1 else 'tuck is'} {depth} deep"
@@ -141,7 +147,7 @@ class Tucks:
             )
         left = say.length(done.after.depth(piece))
         actions.append(
-            Action(
+            OwnAction(
                 "Press all tucks down, towards the hem.",
                 check=f"The {say.piece(piece)} is {left} deep now, without what its other edges still give.",
                 chain=chain,
@@ -149,7 +155,7 @@ class Tucks:
         )
         count = say.count(len(lines), "tuck")
         taken = say.length(2 * step.mm("depth") * len(lines))
-        return Instructions(
+        return OwnInstructions(
             f"Sew {count} in the {say.piece(piece)}",
             f"{count} of {depth} take {taken} of depth.",
             tuple(actions),

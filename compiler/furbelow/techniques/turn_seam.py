@@ -15,12 +15,16 @@ from furbelow.garment.bench import Bench, Seam, State
 from furbelow.garment.phrasing import Phrasing, listed
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    Action,
     EdgesIn,
-    Instructions,
+    Kind,
+    OwnAction,
+    OwnInstructions,
     Parameter,
     Performed,
+    Picture,
+    SetUp,
     Sewn,
     edges_of,
     fault_at,
@@ -35,9 +39,9 @@ FROM_SEAM = Fraction(3)
 class TurnSeam:
     name = "turn seam"
     about = "Turn a seam margin up or down and topstitch it."
-    pictures = ("turned margin",)
+    pictures = (Picture.TURNED_MARGIN,)
     parameters = {
-        "seam": Parameter("The seam or seams whose margins are turned.", "edges"),
+        "seam": Parameter("The seam or seams whose margins are turned.", Kind.EDGES),
         "towards": Parameter("The side that the margin lies on.", ("above", "below"), "above"),
     }
 
@@ -78,7 +82,8 @@ class TurnSeam:
         above = word_of(written, "towards") == "above"
         after = bench.with_seams(*(seam._replace(turned=_towards(seam, above), topstitched=True) for seam in seams))
         sewn = tuple(
-            Sewn("301", seam.length, seam.copies, room.seam_stitch, f"topstitching {seam.name}") for seam in seams
+            Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"topstitching {seam.name}")
+            for seam in seams
         )
         return Performed(
             step,
@@ -86,19 +91,19 @@ class TurnSeam:
             after,
             touches,
             sewn=sewn,
-            setup="straight stitch",
+            setup=SetUp.STRAIGHT,
             facts={"seams": tuple(seams), "above": above},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
         actions = []
         way = "up" if done.facts["above"] else "down"
         for seam in done.facts["seams"]:
             piece = _towards(seam, done.facts["above"])
             chain = say.chain(seam.copies)
             actions += [
-                Action(f"Turn the margin {way}, flat against the wrong side of {say.the(piece)}.", chain=chain),
-                Action(
+                OwnAction(f"Turn the margin {way}, flat against the wrong side of {say.the(piece)}.", chain=chain),
+                OwnAction(
                     f"With the right side up, sew {say.about(FROM_SEAM)} from the seam on {say.the(piece)}, {say.stitch(done.sewn[0].stitch)},"
                     f" {say.length(seam.length)}{_ends(done, seam)}. Feel with your fingers that the margin lies {way}.",
                     check="The margin is caught all along and no fold lies under the row.",
@@ -107,7 +112,7 @@ class TurnSeam:
                 ),
             ]
         where = listed([f"between {say.the([ply.piece for ply in seam.plies])}" for seam in done.facts["seams"]])
-        return Instructions(f"Topstitch the seam {where}", "The margin is held and cannot scratch.", tuple(actions))
+        return OwnInstructions(f"Topstitch the seam {where}", "The margin is held and cannot scratch.", tuple(actions))
 
 
 def _ends(done: Performed, seam: Seam) -> str:

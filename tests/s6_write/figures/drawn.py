@@ -17,8 +17,9 @@ from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
 from furbelow.s6_write.guide.guide import Figure
-from furbelow.techniques import techniques
+from furbelow.s6_write.words.words import Words as GuideWords
 
+from tests.said import said
 from tests.techniques.small import spec_text
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
 
@@ -62,11 +63,15 @@ def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
     found = planned(demo, size, room)
     run = found.rehearsal.run
     say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
-    drawn = [how_to_read(), overview(run, say), *cutting_figures(found.cutting, run.solved, say)]
+    drawn = [
+        how_to_read(),
+        overview(run, GuideWords("en", say)),
+        *cutting_figures(found.cutting, run.solved, GuideWords("en", say)),
+    ]
     number = 97  # from two digits to three
     for done in run.performed:
-        drawn += figures_for(done, run, say, number)
-        number += len(techniques()[done.step.written.technique].instructions(done, say).actions)
+        drawn += figures_for(done, run, GuideWords("en", say), number)
+        number += len(said(done, say).actions)
     return tuple(drawn)
 
 
@@ -96,7 +101,9 @@ def figures_of_every_technique() -> tuple[tuple[str, Figure], ...]:
         run = found.rehearsal.run
         say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
         for done in run.performed:
-            drawn += [(f"{garment} {figure.key}", figure) for figure in figures_for(done, run, say, 97)]
+            drawn += [
+                (f"{garment} {figure.key}", figure) for figure in figures_for(done, run, GuideWords("en", say), 97)
+            ]
     return tuple(drawn)
 
 

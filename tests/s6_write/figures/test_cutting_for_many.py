@@ -15,6 +15,7 @@ from furbelow.s4_cut.problem import Bolt, Strip
 from furbelow.s6_write.figures.cutting import plan_figures
 from furbelow.s6_write.figures.table_marks import table_marks_figures
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 from tests.s4_cut.cases import PRICES, class_of_thirty, cm
 
@@ -44,7 +45,9 @@ def drawn(which: str) -> tuple[CuttingPlan, tuple[Figure, ...]]:
     plan = plain_plan(strips, bolt, PRICES)
     demo = demos()[0]
     say = planned(demo, sizes(demo)[0]).rehearsal.run.say
-    return plan, plan_figures(plan, letters, say, "lawn", "cut", True) + table_marks_figures(plan, say, "lawn", "tapes")
+    return plan, plan_figures(plan, letters, Words("en", say), "lawn", "cut", True) + table_marks_figures(
+        plan, Words("en", say), "lawn", "tapes"
+    )
 
 
 PLANS = pytest.mark.parametrize("which", ["long", "short", "folded", "bands"])

@@ -12,8 +12,11 @@ from furbelow.s6_write.figures import figures_for, overview
 from furbelow.s6_write.figures.language import ACCENT, ELASTIC, RIGHT_SIDE
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.guide.guide import Figure
-from furbelow.techniques import techniques
+from furbelow.s6_write.words.said_step import SaidAction
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.gather import FIRST_ROW
+
+from tests.said import said
 
 from .drawn import ROOMS, demos, planned, root, sizes, words
 
@@ -36,8 +39,8 @@ def steps(
     run = found.rehearsal.run
     say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
     for done in run.performed:
-        actions = techniques()[done.step.written.technique].instructions(done, say).actions
-        yield done, say, figures_for(done, run, say, 41), tuple(actions)
+        actions = said(done, say).actions
+        yield done, say, figures_for(done, run, Words("en", say), 41), tuple(actions)
 
 
 def of(
@@ -116,7 +119,7 @@ def test_a_figure_without_numbers_has_no_callouts() -> None:
     found = planned("larkspur", "M")
     run = found.rehearsal.run
     for done in run.performed:
-        for figure in figures_for(done, run, run.say):
+        for figure in figures_for(done, run, Words("en", run.say)):
             assert callouts(figure) == set()
 
 
@@ -124,15 +127,16 @@ def test_a_step_with_nothing_to_do_has_no_figure() -> None:
     # Without a cutting plan no strip has a join, so there is nothing to join.
     run = planned("larkspur", "M").rehearsal.run
     join = next(done for done in run.performed if done.step.written.technique == "join strips")
-    assert figures_for(join, run, run.say) == ()
+    assert figures_for(join, run, Words("en", run.say)) == ()
 
 
 def test_numbers_are_found_by_what_a_sentence_says() -> None:
-    actions = (Action("Mark the edge."), Action("Sew a row."), Action("Sew a second row."))
+    actions = (SaidAction("", "Mark the edge."), SaidAction("", "Sew a row."), SaidAction("again", "Sew a second row."))
     assert Numbers(actions, 7).of("second row") == 9
     assert Numbers(actions, 7).of("sew", "row") == 8
     assert Numbers(actions, 7).of("iron") is None
     assert Numbers(actions, None).of("mark") is None
+    assert Numbers(actions, 7).at("again") == 9
 
 
 def test_the_gathering_says_cloth_length_set_length_and_every_quarter() -> None:
@@ -175,7 +179,7 @@ def test_layers_are_named_from_the_outside_in() -> None:
 @pytest.mark.parametrize("demo", demos())
 def test_the_overview_gives_the_finished_measures(demo: str) -> None:
     run = planned(demo, sizes(demo)[0]).rehearsal.run
-    figure = overview(run, run.say)
+    figure = overview(run, Words("en", run.say))
     texts = " ".join(line.text for line in words(figure))
     for piece in run.final.cloths:
         assert run.say.length(run.final.depth(piece)) in texts

@@ -90,7 +90,7 @@ def _seams_differ(run: Run) -> tuple[Fault, ...]:
             severity=Severity.WARNING,
         )
         for done in run.performed
-        if done.facts.get("behind", EVEN) != EVEN and level.intersection(done.touches)
+        if done.drawn and done.drawn.behind != EVEN and level.intersection(done.touches)
     )
 
 

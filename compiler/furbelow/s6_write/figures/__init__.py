@@ -8,9 +8,8 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
-from furbelow.garment.technique import Performed
+from furbelow.garment.technique import Performed, Picture
 from furbelow.s3_rehearse.run import Run
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.figures.band_section import binding_strip, fitted_band, tape_round_edge
@@ -40,69 +39,71 @@ from furbelow.s6_write.figures.shirring import shirring
 from furbelow.s6_write.figures.table_marks import table_marks_figures
 from furbelow.s6_write.figures.tucks import tucks
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.said_step import said_step
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
 
-Kind = Callable[[Performed, Run, Phrasing, Numbers], Figure | None]
+Kind = Callable[[Performed, Run, Words, Numbers], Figure | None]
 
-KINDS: Mapping[str, Kind] = {
-    "pieces": piece_view,
-    "strips": joined_strips,
-    "sewn seam": sewn_seam,
-    "neatened margin": neatened_margin,
-    "turned margin": turned_margin,
-    "overlock tail": overlock_tail,
-    "turned twice": turned_twice,
-    "trimmed edge": trimmed_edge,
-    "french seam": french_seam,
-    "flat felled seam": flat_felled_seam,
-    "lapped seam": lapped_seam,
-    "gathering": gathering,
-    "matching marks": quarter_marks,
-    "ring over ring": ring_over_ring,
-    "layers": layers,
-    "pleats": pleats,
-    "tucks": tucks,
-    "shirring": shirring,
-    "band": band_with_channel,
-    "binding strip": binding_strip,
-    "fitted band": fitted_band,
-    "tape": tape_round_edge,
-    "facing": faced_edge,
-    "bagged edge": bagged_edge,
-    "elastic": drawing_in,
-    "cord": drawstring,
-    "slit": placket,
-    "hang loops": hang_loops,
-    "closed gap": closed_gap,
-    "levelled": levelled,
+KINDS: Mapping[Picture, Kind] = {
+    Picture.PIECES: piece_view,
+    Picture.STRIPS: joined_strips,
+    Picture.SEWN_SEAM: sewn_seam,
+    Picture.NEATENED_MARGIN: neatened_margin,
+    Picture.TURNED_MARGIN: turned_margin,
+    Picture.OVERLOCK_TAIL: overlock_tail,
+    Picture.TURNED_TWICE: turned_twice,
+    Picture.TRIMMED_EDGE: trimmed_edge,
+    Picture.FRENCH_SEAM: french_seam,
+    Picture.FLAT_FELLED_SEAM: flat_felled_seam,
+    Picture.LAPPED_SEAM: lapped_seam,
+    Picture.GATHERING: gathering,
+    Picture.MATCHING_MARKS: quarter_marks,
+    Picture.RING_OVER_RING: ring_over_ring,
+    Picture.LAYERS: layers,
+    Picture.PLEATS: pleats,
+    Picture.TUCKS: tucks,
+    Picture.SHIRRING: shirring,
+    Picture.BAND: band_with_channel,
+    Picture.BINDING_STRIP: binding_strip,
+    Picture.FITTED_BAND: fitted_band,
+    Picture.TAPE: tape_round_edge,
+    Picture.FACING: faced_edge,
+    Picture.BAGGED_EDGE: bagged_edge,
+    Picture.ELASTIC: drawing_in,
+    Picture.CORD: drawstring,
+    Picture.SLIT: placket,
+    Picture.HANG_LOOPS: hang_loops,
+    Picture.CLOSED_GAP: closed_gap,
+    Picture.LEVELLED: levelled,
 }
 
 
-def figures_for(done: Performed, run: Run, say: Phrasing, first: int | None = None) -> tuple[Figure, ...]:
+def figures_for(done: Performed, run: Run, words: Words, first: int | None = None) -> tuple[Figure, ...]:
     """The figures of one step, those of its technique in order; none where the step has nothing to do.
 
     first: the number of the step's first sentence in the guide, which the callouts stand for; without it there are none.
     """
     technique = technique_of(done.step.written)
-    numbers = Numbers(technique.instructions(done, say).actions, first)
+    numbers = Numbers(said_step(done, words).actions, first)
     if not numbers.actions:
         return ()
     drawn = []
     for name in technique.pictures:
-        figure = KINDS[name](done, run, say, numbers)
+        figure = KINDS[name](done, run, words, numbers)
         if figure is not None:
             drawn.append(replace(figure, key=f"step-{done.step.written.index + 1}-{figure.key}"))
     return tuple(drawn)
 
 
-def cutting_figures(cutting: Cutting, solved: Solved, say: Phrasing) -> tuple[Figure, ...]:
+def cutting_figures(cutting: Cutting, solved: Solved, words: Words) -> tuple[Figure, ...]:
     """For each cloth: its plan drawn on it, then the guide tapes on the table."""
     drawn: list[Figure] = []
     for name in cutting.sheets:
         plan, material = cutting.sheet(name).plan, solved.materials[name].material
         cloth = material.about or name.replace("_", " ")
-        drawn += plan_figures(plan, cutting.letters, say, cloth, f"cut-{name}", material.has_right_side)
-        drawn += table_marks_figures(plan, say, cloth, f"tapes-{name}")
+        drawn += plan_figures(plan, cutting.letters, words, cloth, f"cut-{name}", material.has_right_side)
+        drawn += table_marks_figures(plan, words, cloth, f"tapes-{name}")
     return tuple(replace(figure, key=_fit(figure.key)) for figure in drawn)
 
 

@@ -13,14 +13,16 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
 from furbelow.s6_write.figures.section import LEVEL, Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.band_casing import EDGE_STITCH
 
 FAR = 30.0
 COVER = 1.0  # mm by which the turned edge covers the first row, as drawn
 
 
-def binding_strip(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def binding_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A strip sewn to an edge, folded around it and caught behind."""
+    say = words.say
     strip, edge = word_of(done.step.written, "strip"), done.before.edge(edge_of(done.step.written, "edge"))
     shows, seam, turn = say.solved.pieces[strip].depth, done.step.mm("seam"), done.step.mm("turn under")
     sheet = Sheet()
@@ -40,8 +42,9 @@ def binding_strip(done: Performed, run: Run, say: Phrasing, numbers: Numbers) ->
     return Figure("band", sheet.svg(), alt, f"The bound edge cut through.{sides_told(done, say)}")
 
 
-def fitted_band(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def fitted_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A flat waistband: sewn on outside, folded over and stitched down inside."""
+    say = words.say
     band, edge = word_of(done.step.written, "band"), done.before.edge(edge_of(done.step.written, "to"))
     depth, seam = done.facts["depth"], done.step.mm("seam")
     sheet = Sheet()
@@ -62,8 +65,9 @@ def fitted_band(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> F
     )
 
 
-def tape_round_edge(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def tape_round_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A raw edge, or a margin, in the fold of a tape."""
+    say = words.say
     half = float(done.facts["half"])
     args = done.step.written.args
     if "edge" in args:

@@ -13,14 +13,16 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
 from furbelow.s6_write.figures.section import LEVEL, Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.band_casing import EDGE_STITCH
 
 FAR = 30.0
 ROWS_APART = 11.0  # units between two rows of stitches, which lie nearer than can be drawn
 
 
-def band_with_channel(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The band laid on and sewn, folded up, and folded over and topstitched; the inside of the garment is up."""
+    say = words.say
     work = _Work(done, say, numbers)
     sheet = work.sheet
     y = work.laid_on(0)

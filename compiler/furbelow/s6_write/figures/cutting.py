@@ -27,6 +27,7 @@ from furbelow.s6_write.figures.laid_cloth import (
 from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, RIGHT_SIDE, SOFT, THIN
 from furbelow.s6_write.figures.pen import Point, Sheet, broken, shortened, width_of
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 FINEST = 0.24  # units for a mm at most
 TALL = 520.0  # units of one figure at most, where sections allow it
@@ -34,13 +35,14 @@ FLAT = 60.0  # units of cloth over its width; where one scale for all sections l
 
 
 def plan_figures(
-    plan: CuttingPlan, letters: Mapping[str, str], say: Phrasing, cloth: str, key: str, faces: bool
+    plan: CuttingPlan, letters: Mapping[str, str], words: Words, cloth: str, key: str, faces: bool
 ) -> tuple[Figure, ...]:
     """The sections of one cloth's plan, as many in a figure as are easily read.
 
     letters: the letter of each piece in the cutting list, by its name. cloth: the maker's words for the cloth.
     faces: whether its sides differ, so that panels are chalked on the wrong one.
     """
+    say = words.say
     groups: list[list[_Laid | FreePanels]] = []
     firsts: list[int] = []
     tall = TALL

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from furbelow.garment.bench import Casing
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.elastic import CasingView
@@ -11,10 +10,12 @@ from furbelow.s6_write.figures.language import ACCENT, HIDDEN, INK, MARGIN, PLAI
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 
-def drawstring(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def drawstring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The cord through the channel, and the two lengths to one scale."""
+    say = words.say
     casing: Casing = done.facts["casing"]
     sheet = Sheet()
     sheet.write((8, 0), "The cord in its channel", bold=True)

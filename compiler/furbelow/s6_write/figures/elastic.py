@@ -25,6 +25,7 @@ from furbelow.s6_write.figures.language import (
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.band_casing import EDGE_STITCH
 from furbelow.techniques.close_gap import PAST
 
@@ -34,8 +35,9 @@ PALE = "#e9e5df"  # the other end of the elastic, where the two lie on each othe
 FROM_SEAM = Fraction(20)  # from the side seam to the gap, as the casings mark it
 
 
-def drawing_in(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The elastic on its way through, its lap, and its length against the casing."""
+    say = words.say
     casing: Casing = done.facts["casing"]
     width, overlap = done.facts["width"], done.step.mm("overlap")
     sheet = Sheet()
@@ -91,8 +93,9 @@ def drawing_in(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Fi
     )
 
 
-def closed_gap(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The gap with the row that closes it, over the first row at both ends."""
+    say = words.say
     casing = done.before.casings[edge_of(done.step.written, "of")]
     sheet = Sheet()
     view = CasingView(sheet, casing, 20, say)

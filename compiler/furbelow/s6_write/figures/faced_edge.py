@@ -11,13 +11,15 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import wrong_side
 from furbelow.s6_write.figures.section import Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.facing import UNDERSTITCH
 
 FAR = 30.0
 
 
-def faced_edge(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def faced_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A facing turned inside, its margin held on it by the understitching."""
+    say = words.say
     outer = done.before.edge(edge_of(done.step.written, "edge")).pieces[0]
     facing = done.before.edge(edge_of(done.step.written, "with")).pieces[0]
     sheet = Sheet()
@@ -34,8 +36,9 @@ def faced_edge(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Fi
     return Figure("facing", sheet.svg(), alt, f"The faced edge cut through.{sides_told(done, say)}")
 
 
-def bagged_edge(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def bagged_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """An edge of a lining bagged out, its margins inside."""
+    say = words.say
     outer, lining = word_of(done.step.written, "piece"), word_of(done.step.written, "lining")
     sheet = Sheet()
     cut = _turned(sheet, outer, lining, done, say)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from furbelow.garment.bench import Ply
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import PLAIN, SOFT
@@ -12,13 +11,15 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import new_seam, sides, wrong_side
 from furbelow.s6_write.figures.section import Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.lapped_seam import EDGE_STITCH
 
 FAR = 30.0  # where the cloth is broken off, units from the left
 
 
-def french_seam(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The second seam of a French seam at the machine, the trimmed margin of the first one inside."""
+    say = words.say
     first, trim, second = (done.step.mm(name) for name in ("first seam", "trim to", "second seam"))
     upper, lower = _outermost(done)
     scale = min(14.0, 120 / float(second))
@@ -45,8 +46,9 @@ def french_seam(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> F
     return Figure("seam", sheet.svg(), alt, f"The raw edges lie inside the second seam.{sides_told(done, say)}")
 
 
-def flat_felled_seam(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A felled seam, wrong side up: the wide margin folded around the trimmed one."""
+    say = words.say
     seam, trim, fell = (done.step.mm(name) for name in ("seam", "trim to", "fell"))
     upper, lower = _outermost(done)
     scale = min(12.0, 130 / float(fell))
@@ -74,8 +76,9 @@ def flat_felled_seam(done: Performed, run: Run, say: Phrasing, numbers: Numbers)
     return Figure("seam", sheet.svg(), alt, f"The wide margin closes over the narrow one.{sides_told(done, say)}")
 
 
-def lapped_seam(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """One edge lapped over another, right side up."""
+    say = words.say
     turn, lap = done.step.mm("turn under"), done.step.mm("lap")
     seam = new_seam(done)
     if seam is None:

@@ -6,23 +6,26 @@ from fractions import Fraction
 
 from furbelow.garment.matching import EVEN
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Performed, edge_of
+from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
 from furbelow.s6_write.figures.language import ACCENT, GATHERING, INK, MARGIN, PLAIN, RIGHT_SIDE, SOFT, THICK, THIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
-from furbelow.techniques.gather import ATTACHMENT, FIRST_ROW, HAND, TAIL
+from furbelow.s6_write.words.words import Words
+from furbelow.techniques.gather import ATTACHMENT, FIRST_ROW, HAND, TAIL, Gathered
 
 LEFT, RIGHT = 92.0, 300.0  # the cloth of the close view
 SCALE = 4.2  # units for a mm in the close view
 DEEP = 78.0
 
 
-def gathering(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A close view of the rows or pleats, and flat and gathered length beside each other to one scale."""
-    method = done.facts["method"]
+    say = words.say
+    facts = facts_of(done, Gathered)
+    method = facts.method
     sheet = Sheet()
     if method == ATTACHMENT:
         sheet.write((8, 0), "Pleated by the attachment, right side up", bold=True)
@@ -30,13 +33,13 @@ def gathering(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Fig
     else:
         sheet.write((8, 0), "Two rows of long stitches, right side up", bold=True)
         y = _rows(sheet, 26, say, numbers)
-        part = {4: "quarter", 8: "eighth"}.get(len(done.facts["marks"]), "stretch")
+        part = {4: "quarter", 8: "eighth"}.get(len(facts.marks), "stretch")
         sheet.write((8, y + 26), f"Pull the tails: one {part}, from mark to mark", bold=True)
         y = _pulled(sheet, y + 48, numbers)
     sheet.write((8, y + 30), "Flat and gathered, to one scale", bold=True)
     _lengths(sheet, y + 62, done, say, numbers)
     edge_shown = done.before.edge(edge_of(done.step.written, "edge"))
-    flat, short = say.length(edge_shown.cloth_length), say.length(done.facts["length"])
+    flat, short = say.length(edge_shown.cloth_length), say.length(facts.length)
     how = {ATTACHMENT: "one row by the pleating attachment", HAND: "two rows of running stitch"}.get(
         method, "two rows of long stitches"
     )
@@ -47,8 +50,8 @@ def gathering(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Fig
     )
     alt = (
         f"Gathering by {how}, {rows} from the edge: {flat} of flat cloth drawn to {short}, marked at"
-        f" {', '.join(say.length(at) for at in done.facts['marks'])} of the flat cloth and every"
-        f" {say.length(done.facts['length'] / len(done.facts['marks']))} of the gathered edge."
+        f" {', '.join(say.length(at) for at in facts.marks)} of the flat cloth and every"
+        f" {say.length(facts.length / len(facts.marks))} of the gathered edge."
     )
     return Figure("gathering", sheet.svg(), alt, f"{flat} of cloth is drawn to {short}.")
 
@@ -119,8 +122,9 @@ def _pleated(sheet: Sheet, y: float, say: Phrasing, numbers: Numbers) -> float:
 
 def _lengths(sheet: Sheet, y: float, done: Performed, say: Phrasing, numbers: Numbers) -> None:
     """Flat cloth above, the gathered edge below, each mark joined to its place."""
+    facts = facts_of(done, Gathered)
     flat = done.before.edge(edge_of(done.step.written, "edge")).cloth_length
-    short, marks = done.facts["length"], done.facts["marks"]
+    short, marks = facts.length, facts.marks
     long = sheet.width - 2 * MARGIN - 10
     left = MARGIN + 5
     scale = long / float(flat)
@@ -161,7 +165,7 @@ def _lengths(sheet: Sheet, y: float, done: Performed, say: Phrasing, numbers: Nu
         sheet.write((left - 5, y + 22), "side seam", colour=SOFT, ground=True)
         sheet.write((left + long + 5, y + 22), "side seam", "end", colour=SOFT, ground=True)
     where = "the edge is a ring: both ends are the same side seam" if ring else "0 and the last mark are the ends"
-    even = "" if done.facts["behind"] == EVEN else f"; {say.share(done.facts['behind'])} of the cloth lies behind"
+    even = "" if facts.behind == EVEN else f"; {say.share(facts.behind)} of the cloth lies behind"
     sheet.paragraph((middle, low + 40), f"{where}{even}", 360, "middle", colour=SOFT)
     sheet.callout((14, low), numbers.of("mark"))
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
@@ -12,6 +11,7 @@ from furbelow.s6_write.figures.language import ACCENT, ELASTIC, GROUND, INK, PLA
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 LEFT, RIGHT = 30.0, 290.0
 HANGS = 78.0  # units that a loop hangs down
@@ -19,8 +19,9 @@ TAPE = 7.0
 ROW = Fraction(5)  # from the edge, as the technique says
 
 
-def hang_loops(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def hang_loops(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """One loop, inside up, with the row across its ends."""
+    say = words.say
     count, hangs = done.facts["count"], done.facts["length"] / 2
     sheet = Sheet()
     sheet.write((8, 0), "Inside up", bold=True)
@@ -42,8 +43,8 @@ def hang_loops(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Fi
     sheet.upright(y, row, x - 38, say.about(ROW), x - wide / 2 - 10, "left")
     sheet.callout((x + 64, row + 20), numbers.of("sew across"), (x + wide / 2 + 8, row + 2))
     sheet.callout((x - 66, low - 14), numbers.of("hanging down"), (x - wide / 2, low - 14))
-    words = f"{say.count(count, 'loop')}: ends level with the cut edge, sewn twice. Not to scale."
-    sheet.paragraph((sheet.width / 2, low + 54), words, 380, "middle", colour=SOFT)
+    worded = f"{say.count(count, 'loop')}: ends level with the cut edge, sewn twice. Not to scale."
+    sheet.paragraph((sheet.width / 2, low + 54), worded, 380, "middle", colour=SOFT)
     alt = f"A loop of tape on the inside, both ends level with the cut edge, hanging down {say.length(hangs)}, sewn twice {say.about(ROW)} from the edge."
     return Figure(
         "loops",

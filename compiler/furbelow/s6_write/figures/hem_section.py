@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import EdgeName
 from furbelow.garment.technique import Performed, word_of
 from furbelow.s3_rehearse.run import Run
@@ -12,6 +11,7 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import side_of
 from furbelow.s6_write.figures.section import Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.edge_with_trim import SECOND_ROW, first_row
 
 FIRST_TURNS = ("first turn", "turn under", "roll")
@@ -19,8 +19,9 @@ SECOND_TURNS = ("second turn", "depth", "roll")
 INSIDE_FOLD = 2.0  # mm from the inner fold to the stitches
 
 
-def turned_twice(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def turned_twice(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """An edge turned under, turned again and stitched: flat with its two folds marked, then folded."""
+    say = words.say
     amounts = done.step.amounts
     first = next(done.step.mm(name) for name in FIRST_TURNS if name in amounts)
     second = next(done.step.mm(name) for name in SECOND_TURNS if name in amounts)
@@ -64,8 +65,9 @@ def turned_twice(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> 
     )
 
 
-def trimmed_edge(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """An edge turned up to the right side under a trim, with the rows that hold it."""
+    say = words.say
     turn, width, rows = done.step.mm("turn up"), done.facts["width"], done.facts["rows"]
     row = first_row(turn)
     piece = _piece(done)

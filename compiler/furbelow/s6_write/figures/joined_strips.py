@@ -13,13 +13,15 @@ from furbelow.s6_write.figures.language import LEADING, MARGIN, SOFT
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, width_of
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 HIGH = 26.0
 APART = 9.0  # units between the segments of one strip
 
 
-def joined_strips(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Each strip of the step with its segments, lengths to one scale; strips cut alike are drawn once."""
+    say = words.say
     pieces = [piece for piece in done.touches if any(len(cut) > 1 for cut in say.lengths.get(piece, ()))]
     if not pieces:
         return None

@@ -14,6 +14,7 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, width_of
 from furbelow.s6_write.figures.section import Section
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.stack_layers import BASTE
 
 LEFT, APART = 150.0, 46.0
@@ -23,8 +24,9 @@ MARGIN_LONG = 16.0  # units for a margin, which would be too short to see
 MOST = 5
 
 
-def layers(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The stacked layers from the outside to the body, depths to one scale."""
+    say = words.say
     plies = [Ply(ply.piece, 1, ply.right_side) for ply in done.facts["plies"] for _ in range(ply.copies)]
     if len(plies) < 2:
         return None
@@ -56,9 +58,9 @@ def layers(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure
     sheet.callout((LEFT - 46, baste + 8), number, (LEFT - 16, baste))
     sheet.write((LEFT - 62, baste + 12), "held together" if number else "", "end")
     y = top + float(deepest) * scale + 26
-    for letter, words in legend:
+    for letter, worded in legend:
         sheet.write((8, y), letter, bold=True)
-        y = sheet.paragraph((8 + width_of("m") + 6, y), words, 350)
+        y = sheet.paragraph((8 + width_of("m") + 6, y), worded, 350)
     more = len(plies) - len(shown)
     if more:
         y = sheet.paragraph((8, y), f"and {more} more layers in the same way", 376)

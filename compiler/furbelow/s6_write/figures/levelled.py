@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from math import cos, pi
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
@@ -12,6 +11,7 @@ from furbelow.s6_write.figures.language import ACCENT, INK, LEADING, SOFT, THICK
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet, shortened
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 LEFT, RIGHT, TOP, LOW = 24.0, 376.0, 40.0, 130.0
 DEEPEST = 44.0  # units that the largest take-up is drawn deep
@@ -19,8 +19,9 @@ BETWEEN = 12  # points of the line between two marks
 NAMES = ("side", "front", "side", "back", "side")
 
 
-def levelled(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def levelled(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The edge laid out straight from side seam to side seam, its marks, and what is cut away hatched both ways."""
+    say = words.say
     front, side, back = done.facts["taken"]
     taken = (side, front, side, back, side)
     scale = DEEPEST / float(max(taken))
@@ -43,10 +44,10 @@ def levelled(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figu
     # The numbers of the sentences stand below what is cut away, in the middle of two quarters.
     sheet.callout(((marks[1] + marks[2]) / 2, LOW - 14), numbers.of("measure down"))
     sheet.callout(((marks[2] + marks[3]) / 2, LOW - 14), numbers.of("cut along"))
-    words = "What is taken up is drawn deeper than it is."
+    worded = "What is taken up is drawn deeper than it is."
     if len(names) > 1:
-        words += f" Do the same at each of the {len(names)} top edges."
-    sheet.paragraph((LEFT - 16, LOW + 20 + LEADING), words, 376)
+        worded += f" Do the same at each of the {len(names)} top edges."
+    sheet.paragraph((LEFT - 16, LOW + 20 + LEADING), worded, 376)
     told = ", ".join(
         f"{say.length(each) if each else 'nothing'} {place}"
         for each, place in zip((front, side, back), ("at the front", "at the sides", "at the back"), strict=True)

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from furbelow.garment.technique import Action
+from furbelow.s6_write.words.said_step import SaidAction
 
 
 class Numbers(NamedTuple):
     """The actions of one operation; the first of them has the number `first` in the guide, None where it has none."""
 
-    actions: Sequence[Action]
+    actions: Sequence[SaidAction]
     first: int | None
 
     def of(self, *words: str) -> int | None:
@@ -22,3 +22,9 @@ class Numbers(NamedTuple):
             if all(word.lower() in action.text.lower() for word in words):
                 return number
         return None
+
+    def at(self, *marks: str) -> int | None:
+        """The number of the first sentence with one of these marks; None where the guide has no such sentence."""
+        if self.first is None:
+            return None
+        return next((number for number, action in enumerate(self.actions, self.first) if action.mark in marks), None)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, wave
@@ -10,14 +9,16 @@ from furbelow.s6_write.figures.language import ACCENT, HIDDEN, INK, PLAIN, SOFT,
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.neaten import TAIL
 
 LEFT, END = 20.0, 230.0  # the cloth; the chain hangs on beyond its end
 SCALE = 2.2  # units for a mm of chain
 
 
-def overlock_tail(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def overlock_tail(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The chain as it leaves the machine, then drawn back under the stitches."""
+    say = words.say
     if say.room.neaten_with != "overlocker":
         return None
     sheet = Sheet()

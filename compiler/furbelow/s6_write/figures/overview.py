@@ -12,13 +12,15 @@ from furbelow.s6_write.figures.hanging import chains, edge_now, layered
 from furbelow.s6_write.figures.language import LEADING, SOFT, THIN, pattern_of
 from furbelow.s6_write.figures.pen import Sheet, broken, shortened, spread
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 DEEP = 210.0  # units for the longest layer
 FINEST = 0.45
 
 
-def overview(run: Run, say: Phrasing) -> Figure:
+def overview(run: Run, words: Words) -> Figure:
     """The garment as it is after the last step, each layer by itself, heights to one scale."""
+    say = words.say
     bench = run.final
     found = chains(bench, bench.cloths)
     columns = 2 if len(found) > 1 else 1
@@ -34,9 +36,9 @@ def overview(run: Run, say: Phrasing) -> Figure:
         for column, chain in enumerate(found[start : start + columns]):
             layer = _Layer(sheet, run, say, chain, 8 + column * room, room - 8, upright, level)
             name = _name(run, say, chain, start + column, len(found))
-            reached, words = layer.draw(y, name)
+            reached, worded = layer.draw(y, name)
             low = max(low, reached)
-            told.append(words)
+            told.append(worded)
         y = low + 34
     widths = "Heights to one scale; widths in proportion to each other." if level < upright else "To scale, laid flat."
     sheet.write((sheet.width / 2, y - 8), widths, "middle", colour=SOFT)
@@ -93,8 +95,8 @@ class _Layer:
         y = max(low, 0) + 18
         self.sheet.write((self.middle, y), f"hem {say.length(hem.set_length)} round", "middle")
         self.sheet.write((self.middle, y + LEADING), f"{drop} from the top", "middle")
-        words = f"{name}: {', '.join(f'{say.piece(piece)} {say.length(bench.depth(piece))} deep' for piece in self.chain)}, reaching {drop} from the top, hem {say.length(hem.set_length)} round."
-        return max(y + LEADING, reached), words
+        worded = f"{name}: {', '.join(f'{say.piece(piece)} {say.length(bench.depth(piece))} deep' for piece in self.chain)}, reaching {drop} from the top, hem {say.length(hem.set_length)} round."
+        return max(y + LEADING, reached), worded
 
     def _piece(self, piece: str, y: float, low: float) -> None:
         bench = self.run.final
@@ -130,8 +132,8 @@ class _Layer:
             half = float(_length(self.run, edge_now(self.run.final, f"{piece}.top"))) * self.level / 2
             self.sheet.line([(self.labels - 4, middle), (self.middle + half, (low + high) / 2)], SOFT, THIN)
             y = middle - LEADING * len(lines) / 2 + 11
-            for words in lines:
-                self.sheet.write((self.labels, y), words)
+            for worded in lines:
+                self.sheet.write((self.labels, y), worded)
                 y += LEADING
         return middles[-1] + heights[-1] / 2
 

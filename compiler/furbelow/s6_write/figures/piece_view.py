@@ -29,6 +29,7 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet, broken, spread, width_of
 from furbelow.s6_write.figures.piece_cloth import LEFT, MIDDLE, RIGHT, Cloth, Shown
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 FULL = 0.5  # units for a mm of depth at most
 APART = 26.0  # between pieces that are not sewn together
@@ -41,8 +42,9 @@ class _Label(NamedTuple):
     to: Point
 
 
-def piece_view(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The pieces of a step before and after it, or once where nothing of them changes shape."""
+    say = words.say
     before = _Half("Before", done.before, done, say)
     after = _Half("After", done.after, done, say)
     same = _looks(done.before, after.pieces) == _looks(done.after, after.pieces)
@@ -57,8 +59,8 @@ def piece_view(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Fi
     sheet, y, told = Sheet(), 0.0, []
     for half in halves:
         title = "" if same else half.title
-        y, words = half.draw(sheet, y, upright, level, title)
-        told.append(words)
+        y, worded = half.draw(sheet, y, upright, level, title)
+        told.append(worded)
     cut = level < upright
     if after.inside:
         sheet.write((sheet.width / 2, y + 2), "Seam margins are drawn wider than they are.", "middle", colour=SOFT)

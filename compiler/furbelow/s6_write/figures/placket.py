@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
@@ -10,6 +9,7 @@ from furbelow.s6_write.figures.language import ACCENT, HIDDEN, INK, PLAIN, SEAM,
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.placket import FOOT
 
 LEFT, RIGHT, MIDDLE = 90.0, 310.0, 200.0
@@ -18,8 +18,9 @@ SPREAD = 9.0  # units from the line to the stitches beside it, at the top
 ENDS, AT_FOOT = 26.0, 9.0  # units for the two seams of the strip, which would be too narrow to see
 
 
-def placket(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The slit marked, stitched round and cut; then its edge spread straight, the strip on it."""
+    say = words.say
     strip, slit, seam = word_of(done.step.written, "strip"), done.facts["slit"], done.step.mm("seam")
     sheet = Sheet()
     sheet.write((8, 0), "Stitched beside the line, then cut", bold=True)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
@@ -11,14 +10,16 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet
 from furbelow.s6_write.figures.section import LEVEL, Section
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.pleats import BOX, KNIFE
 
 SHOWN = 3  # pleats that are drawn
 LEFT, WIDE = 24.0, 340.0
 
 
-def pleats(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def pleats(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Three pleats, flat with their marks and folded; each half has its own scale."""
+    say = words.say
     facts, worked = done.facts, done.before.edge(edge_of(done.step.written, "edge"))
     kind, count, depth = facts["kind"], facts["count"], facts["depth"]
     every, shows = worked.cloth_length / count, facts["length"] / count

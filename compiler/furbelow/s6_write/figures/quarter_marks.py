@@ -14,13 +14,15 @@ from furbelow.s6_write.figures.language import ACCENT, INK, LEADING, PLAIN, SEAM
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, shortened
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 LEFT, RIGHT = 24.0, 376.0
 HIGH = 30.0
 
 
-def quarter_marks(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Both edges laid out straight, apart from each other, with the marks that meet and the pins between them."""
+    say = words.say
     before = done.before
     edge_here, to = before.edge(edge_of(done.step.written, "edge")), before.edge(edge_of(done.step.written, "to"))
     ring, length = before.ring(to), to.set_length
@@ -53,8 +55,8 @@ def quarter_marks(done: Performed, run: Run, say: Phrasing, numbers: Numbers) ->
         _pin(sheet, LEFT + wide * index / (2 * parts) + beside, low, say.room.hold_with)
     _distances(sheet, 10 + HIGH + 26, wide, length, say)
     if parts > 4:
-        words, y = f"a mark every {say.length(length / parts)}", 10 + HIGH + 26 + LEADING * (2 if strips > 1 else 1)
-        sheet.write((LEFT + wide / 2, y), words, "middle", colour=SOFT, ground=True)
+        worded, y = f"a mark every {say.length(length / parts)}", 10 + HIGH + 26 + LEADING * (2 if strips > 1 else 1)
+        sheet.write((LEFT + wide / 2, y), worded, "middle", colour=SOFT, ground=True)
     under = f"{say.the(edge_here.pieces)}, underneath at the machine"
     y = sheet.paragraph((LEFT - 16, low + HIGH + 20), f"{under[0].upper()}{under[1:]}", 376, bold=True)
     if ring:
@@ -93,7 +95,7 @@ def _pin(sheet: Sheet, x: float, y: float, hold: str) -> None:
 def _distances(sheet: Sheet, y: float, wide: float, length: Fraction, say: Phrasing) -> None:
     """The distance of every quarter mark from the first one."""
     for index in range(5):
-        words = "0" if index == 0 else say.length(length * index / 4)
+        worded = "0" if index == 0 else say.length(length * index / 4)
         anchor = "start" if index == 0 else "end" if index == 4 else "middle"
         x = LEFT + wide * index / 4 + (-4 if index == 0 else 4 if index == 4 else 0)
-        sheet.write((x, y), words, anchor, ground=True)
+        sheet.write((x, y), worded, anchor, ground=True)

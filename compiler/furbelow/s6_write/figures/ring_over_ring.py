@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from math import cos, pi, sin
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face
@@ -13,6 +12,7 @@ from furbelow.s6_write.figures.language import ACCENT, FOLD, HEAVY, INK, LEADING
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 MIDDLE = 270.0
 WORDS = 142.0  # units for the words at the left
@@ -21,8 +21,9 @@ ROUND = 0.16  # height of a mouth for its width
 SEAM_AT = -0.4  # where the side seams lie, of a half width
 
 
-def ring_over_ring(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Both rings apart, then one over the other; None where the edges are flat."""
+    say = words.say
     before = done.before
     edge, to = before.edge(edge_of(done.step.written, "edge")), before.edge(edge_of(done.step.written, "to"))
     if not before.ring(to):

@@ -11,14 +11,16 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, shortened, spread
 from furbelow.s6_write.figures.section import LEVEL, NOT_TO_SCALE, PLY, Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.turn_seam import FROM_SEAM
 
 LEFT, RIGHT = 150.0, 384.0
 MOST_PLIES = 4  # of one edge that are drawn; more are told in words
 
 
-def sewn_seam(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A seam that this step sews: as it lies at the machine, and opened out."""
+    say = words.say
     seam = new_seam(done)
     if seam is None:
         return None
@@ -60,8 +62,9 @@ def sewn_seam(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Fig
     )
 
 
-def neatened_margin(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A margin, or a single edge, with the neatening stitch round its cut edge."""
+    say = words.say
     seams: tuple[Seam, ...] = done.facts["seams"]
     edges: tuple[Edge, ...] = done.facts["edges"]
     how = {"overlocker": "overlock stitch", "zigzag": "zigzag stitch", "pinking shears": "pinked edge"}[
@@ -108,8 +111,9 @@ def neatened_margin(done: Performed, run: Run, say: Phrasing, numbers: Numbers) 
     return Figure("margin", sheet.svg(), alt, f"The cut edge with its {how}.")
 
 
-def turned_margin(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A margin laid flat towards one piece, with the topstitching through it: as it lies at the machine."""
+    say = words.say
     seam: Seam = done.facts["seams"][0]
     above, below = sides(done, seam)
     if not done.facts["above"]:

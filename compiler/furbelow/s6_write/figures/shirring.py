@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
@@ -10,13 +9,15 @@ from furbelow.s6_write.figures.language import ACCENT, INK, MARGIN, PLAIN, RIGHT
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 LEFT, RIGHT = 96.0, 372.0
 MOST = 8
 
 
-def shirring(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def shirring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The rows to scale, and the edge stretched and at rest to one scale."""
+    say = words.say
     worked = done.before.edge(edge_of(done.step.written, "edge"))
     first, spacing, rows = done.step.mm("from edge"), done.step.mm("spacing"), done.facts["rows"]
     drawn = min(rows, MOST)
@@ -40,12 +41,12 @@ def shirring(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figu
     y = foot + 28
     sheet.write((8, y), f"{rows} rows draw it in, to one scale", bold=True)
     long = sheet.width - 2 * MARGIN
-    for length, words in ((worked.cloth_length, "stretched"), (done.facts["length"], "at rest")):
+    for length, worded in ((worked.cloth_length, "stretched"), (done.facts["length"], "at rest")):
         y += 14
         end = MARGIN + long * float(length / worked.cloth_length)
         sheet.line([(MARGIN, y), (end, y), (end, y + 12), (MARGIN, y + 12)], INK, PLAIN, fill=RIGHT_SIDE, closed=True)
         y += 27
-        sheet.write((MARGIN, y), f"{words} {say.length(length)}")
+        sheet.write((MARGIN, y), f"{worded} {say.length(length)}")
     alt = (
         f"{rows} rows of elastic thread, the first {say.length(first)} from the edge and then every {say.length(spacing)}, draw"
         f" {say.length(worked.cloth_length)} in to {say.length(done.facts['length'])}."

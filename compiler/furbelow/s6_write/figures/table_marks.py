@@ -9,6 +9,7 @@ from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, SOFT, THICK, THIN
 from furbelow.s6_write.figures.pen import Point, Sheet, shortened, spread, width_of
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 LEFT = 96.0
 LONG, SHORT = 140.0, 16.0  # units for the length of the cloth; of a long section only so much is drawn
@@ -18,11 +19,12 @@ ACROSS = 60.0  # units for the length of tapes across the table, cut short
 TALL = 620.0  # units of one figure, where sections allow it
 
 
-def table_marks_figures(plan: CuttingPlan, say: Phrasing, cloth: str, key: str) -> tuple[Figure, ...]:
+def table_marks_figures(plan: CuttingPlan, words: Words, cloth: str, key: str) -> tuple[Figure, ...]:
     """The tapes for each section of lanes in turn, as many in a figure as are easily read.
 
     A section with the tapes of the one before is named with it.
     """
+    say = words.say
     groups: list[tuple[list[int], tuple[Mark, ...]]] = []
     for number, section in enumerate(plan.sections, 1):
         if section.panels:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import FOLD, INK, PLAIN
@@ -13,13 +12,15 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import side_of
 from furbelow.s6_write.figures.section import Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
 
 RIGHT, WIDE = 384.0, 330.0
 MOST = 5
 
 
-def tucks(done: Performed, run: Run, say: Phrasing, numbers: Numbers) -> Figure | None:
+def tucks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Flat and tucked, right side up, the bottom edge on the right."""
+    say = words.say
     lines: tuple[Fraction, ...] = tuple(done.facts["fold lines"])[:MOST]
     depth, space, from_edge = (done.step.mm(name) for name in ("depth", "space", "from edge"))
     piece = done.before.edge(edge_of(done.step.written, "edge")).pieces[0]

@@ -12,7 +12,8 @@ from furbelow.garment.bench import Bench
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing, listed
 from furbelow.garment.solved import Derivation
-from furbelow.garment.technique import Action, Performed
+from furbelow.garment.technique import OwnAction as Action
+from furbelow.garment.technique import Performed, SetUp
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s4_cut.cut import Cutting
@@ -24,7 +25,8 @@ from furbelow.s6_write.guide.garment_facts import elastic_reason, garment_facts
 from furbelow.s6_write.guide.guide import Caution, Fact, Guide, GuideStep, Operation, Part, ProofLine, Tool
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.reasons import elastic_name, name_of, numbers_of, reasons
-from furbelow.techniques import technique_of
+from furbelow.s6_write.words.said_step import said_step
+from furbelow.s6_write.words.words import Words
 
 
 def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str) -> Guide:
@@ -32,7 +34,8 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
     run, solved = rehearsal.run, rehearsal.solved
     say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
     cutting_page = cutting_steps(solved, cutting, say)
-    parts = _parts(rehearsal, shopping, say, len(cutting_page))
+    words = Words("en", say, cutting.letters)
+    parts = _parts(rehearsal, shopping, words, len(cutting_page))
     facts, pieces = _facts(rehearsal, say), cut_lines(solved, cutting, say)
     guide = Guide(
         title=solved.spec.title,
@@ -43,12 +46,12 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         tools=_tools(rehearsal, parts),
         materials=material_lines(shopping, say),
         cutting=pieces,
-        cutting_figures=(how_to_read(), *cutting_figures(cutting, solved, say)),
+        cutting_figures=(how_to_read(), *cutting_figures(cutting, solved, words)),
         cutting_steps=cutting_page,
         parts=(*parts, _last_look(rehearsal, say, cutting_page, parts)),
         proofs=tuple(ProofLine(proof.claim, proof.shown) for proof in rehearsal.proofs if proof.shown),
         notes=solved.spec.notes,
-        overview=overview(run, say),
+        overview=overview(run, words),
         rounding=say.length(solved.rounding),
         content_key="",
         reasons=reasons(rehearsal.run, facts, pieces, parts),
@@ -68,21 +71,21 @@ def _content_key(guide: Guide) -> str:
     return hashlib.sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
 
 
-def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Phrasing, numbered: int) -> tuple[Part, ...]:
+def _parts(rehearsal: Rehearsal, shopping: ShoppingList, words: Words, numbered: int) -> tuple[Part, ...]:
     parts: list[tuple[str, list[Operation]]] = []
-    performed, solved = rehearsal.run.performed, rehearsal.solved
+    performed, solved, say = rehearsal.run.performed, rehearsal.solved, words.say
     stops = _stops(rehearsal, shopping)
     number = numbered
     for at, done in enumerate(performed):
-        telling = technique_of(done.step.written).instructions(done, say)
+        telling = said_step(done, words)
         if not telling.actions:
             continue
         steps = []
         before = (*_back_to_straight(performed, at, say), *_fresh_bobbins(shopping, at, say))
         first = number + len(before) + 1
-        for action in (*before, *telling.actions):
+        for row in (*before, *(action.told for action in telling.actions)):
             number += 1
-            steps.append(GuideStep(number, action.text, action.check, action.tolerance, action.remedy, action.chain))
+            steps.append(GuideStep(number, *row))
         heading = done.step.written.part or "The work"
         operation = Operation(
             key=f"step-{done.step.written.index + 1}",
@@ -90,7 +93,7 @@ def _parts(rehearsal: Rehearsal, shopping: ShoppingList, say: Phrasing, numbered
             aim=telling.aim,
             minutes=_minutes(shopping.minutes[at]),
             cautions=tuple(Caution(kind, text) for kind, text in telling.cautions),
-            figures=figures_for(done, rehearsal.run, say, first),
+            figures=figures_for(done, rehearsal.run, words, first),
             steps=tuple(steps),
             tip=done.step.written.tip,
             stop=stops[at],
@@ -355,7 +358,7 @@ def _tools(rehearsal: Rehearsal, parts: tuple[Part, ...]) -> tuple[Tool, ...]:
     told = [step.text for operation in operations for step in operation.steps]
     told += [caution.text for operation in operations for caution in operation.cautions]
     if any(caution.kind == "heat" for operation in operations for caution in operation.cautions):
-        setups.add("iron")  # hems and bands are pressed in steps of the sewing machine
+        setups.add(SetUp.IRON)  # hems and bands are pressed in steps of the sewing machine
     neatens = (
         any(done.step.written.technique == "neaten" for done in run.performed) and run.room.neaten_with == "zigzag"
     )

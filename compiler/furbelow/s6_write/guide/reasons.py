@@ -52,8 +52,8 @@ def numbers_of(done: Performed, solved: Solved) -> tuple[str, ...]:
     own = (step_name(done.step.written, amount) for amount in done.step.amounts)
     found = [name for name in own if name in solved.values and solved.values[name].inputs]
     target = done.step.written.args.get("to")
-    if "ratio" in done.facts and target is not None and isinstance(target.value, EdgeName):
-        found.append(name_of(solved, f"{target.value.piece}.length", done.facts["length"]))
+    if done.drawn and target is not None and isinstance(target.value, EdgeName):
+        found.append(name_of(solved, f"{target.value.piece}.length", done.drawn.length))
     return tuple(filter(None, found))
 
 

@@ -12,6 +12,7 @@ from furbelow.s6_write.guide.cutting_pages import cut_lines, cutting_steps
 from furbelow.s6_write.guide.guide import Caution, CutLine, Guide
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.pages.class_page import content_key
+from furbelow.s6_write.words.words import Words
 
 # It says no name: who a number stands for is on the class page alone.
 _ABOUT = (
@@ -37,7 +38,7 @@ def class_cutting(order: ClassOrder, whose: str) -> Guide:
         tools=(),
         materials=material_lines(shopping, say),
         cutting=_cut_lines(order),
-        cutting_figures=cutting_figures(order.cutting, order.solved, say),
+        cutting_figures=cutting_figures(order.cutting, order.solved, Words("en", say)),
         cutting_steps=cutting_steps(order.solved, order.cutting, say),
         parts=(),
         proofs=(),

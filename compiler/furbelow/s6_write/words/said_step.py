@@ -1,0 +1,68 @@
+"""A step as the guide says it: its technique's instructions put into words."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from furbelow.garment.technique import Action, Caution, CautionKind, Instructions, OwnInstructions, Performed, Tool
+from furbelow.s6_write.words.words import Words
+from furbelow.techniques import technique_of
+
+
+class SaidAction(NamedTuple):
+    """One sentence of the guide. `mark` is the name of its message, by which figures call it; empty in a maker's own."""
+
+    mark: str
+    text: str
+    check: str = ""
+    tolerance: str = ""
+    remedy: str = ""
+    chain: str = ""
+
+    @property
+    def told(self) -> tuple[str, str, str, str, str]:
+        return self[1:]
+
+
+class SaidStep(NamedTuple):
+    title: str
+    aim: str
+    actions: tuple[SaidAction, ...]
+    cautions: tuple[tuple[CautionKind, str], ...]
+    tools: tuple[Tool, ...]
+
+
+def said_step(done: Performed, words: Words) -> SaidStep:
+    """The step in the words of the guide; a technique's messages are in the file of its name."""
+    told = technique_of(done.step.written).instructions(done, words.say)
+    if isinstance(told, OwnInstructions):
+        return SaidStep(told.title, told.aim, tuple(SaidAction("", *each) for each in told.actions), told.cautions, ())
+    words.read(done.step.written.technique.replace(" ", "-"))
+    return SaidStep(
+        words.text(told.title, told.values),
+        words.text(told.aim, told.values),
+        tuple(_said(action, told, words) for action in told.actions),
+        tuple((caution.kind, _caution(caution, told, words)) for caution in told.cautions),
+        told.tools,
+    )
+
+
+def _said(action: Action, told: Instructions, words: Words) -> SaidAction:
+    said = words.action(action.message, {**told.values, **action.values})
+    return SaidAction(action.message, *said, _chain(action, words))
+
+
+def _chain(action: Action, words: Words) -> str:
+    """How work on like pieces is marked: empty for one."""
+    if action.copies == 1:
+        return ""
+    return (
+        words.text("again", {"others": action.copies - 1})
+        if action.row
+        else words.text("chain", {"copies": action.copies})
+    )
+
+
+def _caution(caution: Caution, told: Instructions, words: Words) -> str:
+    words.read("cautions")
+    return words.text(caution.message, told.values)

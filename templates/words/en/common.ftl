@@ -1,0 +1,73 @@
+### What every technique says alike. EDGE, PIECE and lengths ask these messages for their words.
+
+## Pieces and edges
+
+# $label (text): the maker's own word for the piece, such as "flounce". $letter: its letter on the cutting plan.
+piece = the { $label }
+# $pieces (text): one piece or a list of them, with articles. $count: how many.
+edge = { $count ->
+    [one] { $side ->
+        [top] the top edge of { $pieces }
+        [bottom] the bottom edge of { $pieces }
+        [start] the start edge of { $pieces }
+       *[end] the end edge of { $pieces }
+    }
+   *[other] { $side ->
+        [top] the top edges of { $pieces }
+        [bottom] the bottom edges of { $pieces }
+        [start] the start edges of { $pieces }
+       *[end] the end edges of { $pieces }
+    }
+ }
+side-seam = { $seam ->
+    [bright] the side seam with the bright thread
+   *[plain] the side seam
+ }
+
+## Numbers and units
+
+unit = { $unit ->
+    [mm] { $number } mm
+    [cm] { $number } cm
+    [m] { $number } m
+    [yd] { $number } yd
+   *[in] { $number } in
+ }
+stitch-inches = { $number } mm stitch ({ $per-inch } to the inch)
+stitch = { $number } mm stitch
+share = { $number } %
+
+## Work on like pieces
+
+# Behind a step, in brackets: on how many pieces it is done before the next step.
+chain = { $copies ->
+    [2] both, before the next step
+   *[other] all { $copies } in one chain, before the next step
+ }
+# Behind the last step of one row of stitches.
+again = { $others ->
+    [one] then the same steps for the other
+   *[other] then the same steps for the other { $others }
+ }
+
+## What holds the edges
+
+pin = { $hold ->
+    [clips] clip
+   *[pins] pin
+ }
+pin-start = { $hold ->
+    [clips] Clip
+   *[pins] Pin
+ }
+
+## Thread tails, once pins hold the edge
+
+tails-off-machine = { $in-runs ->
+    [yes] Take out the pins that hold the thread tails. At both ends of each run knot every upper thread to its lower one, and cut the tails to { $knot }.
+   *[no] Take out the pins that hold the thread tails. At both ends of each row knot every upper thread to its lower one, and cut the tails to { $knot }.
+ }
+tails-off-hand = { $in-runs ->
+    [yes] Take out the pins that hold the thread tails. At both ends of each run knot the tails together, and cut the tails to { $knot }.
+   *[no] Take out the pins that hold the thread tails. At both ends of the rows knot the tails together, and cut the tails to { $knot }.
+ }

@@ -1,0 +1,84 @@
+### Gather an edge to a shorter length.
+
+gather-title = Gather { EDGE($edge) }
+gather-title-layers = Gather the { $layers } layers of { PIECE($edge) } as one
+gather-aim = { $cloth } of cloth lies in { $short }: { $ratio } to 1.
+
+## Marks
+
+gather-hold-layers = Hold all { $layers } layers together, edges level, and work through all of them.
+
+# The edge is a ring: folding begins at its side seam.
+gather-fold-ring = { $parts ->
+    [8] Fold { EDGE($edge) } in half and in half again, and once more, from { side-seam }, and mark the folds: every { $cloth-part } of flat cloth.
+   *[4] Fold { EDGE($edge) } in half and in half again, from { side-seam }, and mark the folds: every { $cloth-part } of flat cloth.
+ }
+gather-fold-flat = { $parts ->
+    [8] Fold { EDGE($edge) } in half and in half again, and once more, end to end, and mark the folds: every { $cloth-part } of flat cloth.
+   *[4] Fold { EDGE($edge) } in half and in half again, end to end, and mark the folds: every { $cloth-part } of flat cloth.
+ }
+# More cloth goes to the back than to the front.
+gather-mark-ring = Mark { EDGE($edge) } at { $marks } from { side-seam }, measured on the flat cloth.
+    .check = { $behind } of the cloth lies in the back half, the seam at the middle of the back.
+    .remedy = If the front is the fuller one, the marks were laid from the wrong place: measure from the seam again.
+gather-mark-flat = Mark { EDGE($edge) } at { $marks } from the left end, measured on the flat cloth.
+    .check = { $behind } of the cloth lies in the back half, the ends at the middle of the back.
+    .remedy = If the front is the fuller one, the marks were laid from the wrong place: measure from the ends again.
+
+## With the pleating attachment
+
+gather-set-by-swatch = Fit the pleating attachment, set to pleat at every stitch, depth at mark { $mark }, with the stitch length of your swatches: they say that this takes the cloth to 1/{ $ratio }.
+gather-set-half = Fit the pleating attachment. Set it to pleat at every stitch, depth at mark 6: that takes the cloth to about half.
+gather-set-begin = Fit the pleating attachment, set to pleat at every stitch, and begin at depth mark 6, which takes the cloth to about half; here it should take it to 1/{ $ratio }.
+gather-try = Try it on a spare strip { $strip } long.
+    .check = It comes out { $strip-short } long.
+    .tolerance = { $strip-off }
+    .remedy = If it is longer, set the depth a little deeper; if shorter, a little shallower. Try again.
+gather-pleat = Pleat { EDGE($edge) }, { $first-row } from the cut edge, right side up, { $cloth } in one go.
+
+## With two rows
+
+gather-thread-needle = Thread a hand needle with a double thread for running stitches of about { $apart }.
+gather-set-machine = Set the longest stitch of your machine, { $stitch } mm or near it, and loosen the top tension a little. Write down how both stood before.
+gather-first-row = { $in-runs ->
+    [yes] Sew a row { $first-row } from the cut edge, in { $parts } runs, one from each mark to the next. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
+   *[no] Sew a row { $first-row } from the cut edge, in one run. Do not sew back, and leave { $tail } of thread hanging at both ends.
+ }
+gather-second-row = Sew a second row the same way, { $second-row } from the cut edge, { $apart } from the first.
+    .check = The two rows run side by side and do not cross.
+gather-wind-tails = { $in-runs ->
+    [yes] At one end of each run, put a pin across and wind the thread tails round it in a figure of eight.
+   *[no] At one end of the rows, put a pin across and wind the thread tails round it in a figure of eight.
+ }
+gather-pull-machine = { $parts ->
+    [8] At the other end pull both bobbin threads together until each eighth measures { $short-part }. Wind these tails round a pin too.
+   *[4] At the other end pull both bobbin threads together until each quarter measures { $short-part }. Wind these tails round a pin too.
+ }
+gather-pull-hand = { $parts ->
+    [8] At the other end pull both threads together until each eighth measures { $short-part }. Wind these tails round a pin too.
+   *[4] At the other end pull both threads together until each quarter measures { $short-part }. Wind these tails round a pin too.
+ }
+
+## Measure and share out
+
+gather-measure-ring = Measure the gathered edge all round: { $short }.
+    .check = { gather-measure.check }
+    .tolerance = { gather-measure.tolerance }
+    .remedy = { gather-measure.remedy }
+gather-measure-flat = Measure the gathered edge: { $short }.
+    .check = { gather-measure.check }
+    .tolerance = { gather-measure.tolerance }
+    .remedy = { gather-measure.remedy }
+# Said only as parts of the two above.
+gather-measure =
+    .check = { $has-target ->
+        [yes] It is { $short } long, the length of { EDGE($target) }.
+       *[no] It is { $short } long.
+     }
+    .tolerance = up to { $ease } short in all: the flat edge is eased in when you pin
+    .remedy = More than { $ease } short: let the gathers out. Too long: pull the gathers closer.
+gather-spread = { $parts ->
+    [8] Spread the gathers evenly with your fingers, eighth by eighth.
+   *[4] Spread the gathers evenly with your fingers, quarter by quarter.
+ }
+gather-set-back = Set the stitch and the tension back for seams.
