@@ -27,6 +27,7 @@ from furbelow.garment.technique import (
     words_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.iron import dots_of
 
 IRON = "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses."
 MELTS = (
@@ -34,8 +35,6 @@ MELTS = (
     " the body."
 )
 
-# ISO 3758: three dots 200 C, two dots 150 C, one dot 110 C without steam.
-DOTS = {"cotton": 3, "linen": 3, "wool": 2, "silk": 2, "polyester": 2, "viscose": 2, "nylon": 1, "acetate": 1}
 HEAT = {
     1: "one dot, 110 °C, no steam, through a dry press cloth",
     2: "two dots, 150 °C, through a press cloth",
@@ -46,14 +45,13 @@ HEAT = {
 def iron_set(say: Phrasing, piece: str) -> OwnAction:
     """Setting the iron for the cloth of a piece."""
     material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
-    heat = HEAT[DOTS.get(material.fibre, 1)]
+    heat = HEAT[dots_of(say, piece)]
     return OwnAction(f"Set the iron for {material.fibre or 'an unknown fibre'}: {heat}. Try it on an offcut first.")
 
 
 def iron_caution(done: Performed, say: Phrasing) -> tuple[CautionKind, str]:
     """What the iron can do, and what it does to cloth that melts where such cloth is worked on."""
-    fibres = (say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.fibre for piece in done.touches)
-    return CautionKind.HEAT, IRON + (MELTS if any(DOTS.get(fibre, 1) == 1 for fibre in fibres) else "")
+    return CautionKind.HEAT, IRON + (MELTS if any(dots_of(say, piece) == 1 for piece in done.touches) else "")
 
 
 class Press:

@@ -6,3 +6,6 @@ from furbelow.garment.technique import Caution, CautionKind
 
 PINS_OUT = Caution(CautionKind.NEEDLE, "caution-pins")
 HAND_NEEDLE = Caution(CautionKind.NEEDLE, "caution-hand-needle")
+FINGERS = Caution(CautionKind.NEEDLE, "caution-fingers")
+KNIVES = Caution(CautionKind.BLADE, "caution-knives")
+SHEARS = Caution(CautionKind.BLADE, "caution-shears")
