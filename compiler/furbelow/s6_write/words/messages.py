@@ -1,0 +1,179 @@
+"""The messages of one language, said with values: code gives the values, messages the grammar."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping, Sequence
+from functools import cache
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from babel import Locale
+from babel.lists import format_list
+from fluent.runtime import FluentBundle
+from fluent.runtime.types import FluentInt, FluentNone, FluentType
+from fluent.syntax import ast
+
+from furbelow.garment.message import Number, One, Part, Things, Value, Values
+from furbelow.measure.measure_text import show_decimal
+from furbelow.resources import template
+from furbelow.s6_write.words.read_words import WordsFault, laid_over, read_words
+
+# CLDR's plain English list has a comma before "and", the British one has none.
+_LIST_LOCALES = {"en": "en_GB"}
+_LINE_END = re.compile(r"[ ]*\n[ ]*")  # not `split()`, which takes no-break spaces too
+
+
+class Said(NamedTuple):
+    """A message as said: its sentence and its attributes."""
+
+    text: str
+    check: str = ""
+    tolerance: str = ""
+    remedy: str = ""
+
+
+class Given(FluentType):
+    """A value inside a message; bare, as in `{ $short }`, it says itself."""
+
+    def __init__(self, value: Value, words: Messages) -> None:
+        self.value, self.words = value, words
+
+    def format(self, locale: Locale) -> str:
+        return self.words.said(self.value)
+
+
+class _Chosen(FluentType):
+    """A word that messages select by. It is code's word, in no language, so it may not stand in a text."""
+
+    def __init__(self, one: One) -> None:
+        self.one = one
+
+    def __eq__(self, other: object) -> bool:
+        return self.one.word == other
+
+    __hash__ = None  # type: ignore[assignment]  # compared by the library, never kept
+
+    def format(self, locale: Locale) -> str:
+        raise TypeError(f"{self.one.word!r} chooses among sentences and can't stand in one")
+
+
+class Messages:
+    """The messages of a language, enough for texts that name nothing of a garment. A file is read when it is asked for.
+
+    language: a folder of `templates/words/`. own: a folder of a teacher's own messages, laid over the shipped ones.
+    """
+
+    def __init__(self, language: str, own: Path | None = None) -> None:
+        self.language, self.own = language, own
+        self.locale = Locale.parse(language.replace("-", "_"))
+        self._point = self.locale.number_symbols["latn"]["decimal"]
+        self.bundle = FluentBundle([language], functions=self.functions(), use_isolating=False)
+        self._read: set[str] = set()
+        self.read("common")
+
+    def functions(self) -> dict[str, Callable[..., Any]]:
+        """What messages may call."""
+        return {"COUNT": self._count}
+
+    def read(self, *files: str) -> None:
+        """Make the messages of these files known; a file that is known already costs nothing."""
+        for file in files:
+            if file in self._read:
+                continue
+            self._read.add(file)
+            resource = _shipped(self.language, file)
+            mine = self.own / f"{file}.ftl" if self.own else None
+            if mine and mine.is_file():
+                resource = laid_over(resource, read_words(str(mine), mine.read_text(encoding="utf-8")))
+            self.bundle.add_resource(resource)
+
+    def action(self, name: str, values: Values) -> Said:
+        """A message with whatever attributes it has."""
+        attributes = self._message(name).attributes
+        said = {key: self._say(f"{name}.{key}", attributes[key], values) for key in attributes}
+        return Said(self.text(name, values), **said)
+
+    def text(self, name: str, values: Mapping[str, Value | str] | None = None) -> str:
+        """A message; with `name.attribute`, that attribute of it."""
+        message, _, attribute = name.partition(".")
+        found = self._message(message)
+        pattern = found.attributes.get(attribute) if attribute else found.value
+        return self._say(name, pattern, values or {})
+
+    def said(self, value: Value) -> str:
+        """A value on its own."""
+        match value:
+            case Number(number, places):
+                return self.local(show_decimal(number, places))
+            case Things(items):
+                return self.listed([self.said(item) for item in items])
+            case Part(message, values):
+                return self.text(message, values)
+            case int():
+                return str(value)
+        raise TypeError(f"{value!r} has no words")
+
+    def listed(self, items: Sequence[str]) -> str:
+        """ "a, b and c", as the language has it."""
+        return format_list(list(items), locale=_LIST_LOCALES.get(self.language, str(self.locale))) if items else ""
+
+    def local(self, shown: str) -> str:
+        """A number with the decimal sign of the language; how it is rounded stands in measure alone."""
+        return shown.replace(".", self._point)
+
+    def _message(self, name: str) -> Any:
+        if not self.bundle.has_message(name):
+            raise WordsFault(f"no message `{name}` in {self.language}")
+        return self.bundle.get_message(name)
+
+    def _say(self, name: str, pattern: Any, values: Mapping[str, Value | str]) -> str:
+        if pattern is None:
+            raise WordsFault(f"`{name}` has no sentence in {self.language}")
+        given = {key: self._given(value) for key, value in values.items()}
+        try:
+            text, errors = self.bundle.format_pattern(pattern, given)
+        except (TypeError, RecursionError) as wrong:  # what the library neither catches nor lists
+            raise WordsFault(f"`{name}` in {self.language}: {wrong}") from wrong
+        if errors:
+            raise WordsFault(f"`{name}` in {self.language}: {'; '.join(map(str, errors))}") from errors[0]
+        # A message that is broken into lines in its file is one paragraph.
+        return _LINE_END.sub(" ", str(text))
+
+    def _given(self, value: Value | str) -> Any:
+        if isinstance(value, One):
+            return _Chosen(value)
+        if isinstance(value, int):
+            return whole(value)
+        return value if isinstance(value, str) else Given(value, self)
+
+    def _count(self, given: object) -> FluentInt:
+        """How many, to select by: `{ COUNT($to) -> [one] lies *[other] lie }`."""
+        match value := value_of(given):
+            case Things():
+                return whole(len(value.items))
+            case int():
+                return whole(value)
+        raise TypeError(f"counts pieces, things and whole numbers, not {named(given)}")
+
+
+@cache
+def _shipped(language: str, file: str) -> ast.Resource:
+    """Read once: thirty guides of a class say the same messages."""
+    name = f"words/{language}/{file}.ftl"
+    return read_words(name, template(name).read_text(encoding="utf-8"))
+
+
+def whole(number: int) -> FluentInt:
+    """A plain int may select, but not stand in a message; 1500 pins are written without a mark between."""
+    return FluentInt(number, useGrouping=False)
+
+
+def value_of(given: object) -> object:
+    return given.value if isinstance(given, Given) else given
+
+
+def named(given: object) -> str:
+    if isinstance(given, FluentNone):
+        return f"nothing: ${given.name} is not given"
+    return repr(value_of(given))
