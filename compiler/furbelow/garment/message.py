@@ -12,6 +12,8 @@ from typing import Literal, NamedTuple
 
 from furbelow.garment.bench import Edge
 
+FIBRES = ("cotton", "linen", "wool", "silk", "polyester", "viscose", "nylon", "acetate")  # those that have words
+
 # How a length is rounded, by the names of Phrasing. It belongs to the value, so that no translator can choose another.
 Rounded = Literal["length", "about", "off", "cut", "buy", "thread_left"]
 
@@ -53,6 +55,12 @@ class Supply(NamedTuple):
     name: str
 
 
+class Fibre(NamedTuple):
+    """What a material is made of, in the word of the spec: a fibre of FIBRES, or a maker's own."""
+
+    word: str
+
+
 class Things(NamedTuple):
     """Several values, said as a list."""
 
@@ -73,7 +81,7 @@ class One(NamedTuple):
     of: tuple[str, ...] = ("yes", "no")
 
 
-Value = Length | Stitch | Number | Share | Ratio | Pieces | Supply | Things | Part | One | int
+Value = Length | Stitch | Number | Share | Ratio | Pieces | Supply | Fibre | Things | Part | One | int
 Values = Mapping[str, Value]
 
 

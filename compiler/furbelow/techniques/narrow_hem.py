@@ -13,28 +13,32 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import NARROWEST_TURN
+from furbelow.garment.message import Length, One, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.press import iron_caution, iron_set
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
+
+FROM_FOLD = Fraction(2)
 
 
 class NarrowHem:
@@ -48,7 +52,7 @@ class NarrowHem:
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        return allowances_at(edges_in(step.args["edge"].value), "first turn", "second turn")  # type: ignore[arg-type]
+        return allowances_at(edges_in(edge_at(step, "edge")), "first turn", "second turn")
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "edge")
@@ -117,30 +121,27 @@ class NarrowHem:
             handled=2 * edge.set_length * edge.copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
-        where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
-        first, second = say.length(done.step.mm("first turn")), say.length(done.step.mm("second turn"))
-        chain = say.chain(edge.copies)
+        first, second = done.step.mm("first turn"), done.step.mm("second turn")
         actions = (
             iron_set(say, edge.pieces[0]),
-            OwnAction(f"Fold {where} {first} to the wrong side and press the fold.", chain=chain),
-            OwnAction(
-                f"Fold it again by {second}, press, and {'clip' if say.room.hold_with == 'clips' else 'pin'} it.",
-                check=f"The hem is {second} deep all along.",
-                tolerance=f"{say.about(done.step.mm('second turn') / 5)} more or less",
-                remedy="Unfold and press again where it wanders.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew {say.about(Fraction(2))} from the inner fold, {say.length(edge.set_length)}, {say.stitch(done.sewn[0].stitch)}"
-                + (", and let the end overlap the start by three stitches." if done.before.ring(edge) else "."),
-                check="The stitches catch the fold everywhere.",
-                remedy="Where they miss it, sew that stretch again.",
-                chain=chain,
-            ),
+            Action("narrow-hem-first-turn", edge.copies),
+            Action("narrow-hem-second-turn", edge.copies),
+            Action("narrow-hem-sew-ring" if done.before.ring(edge) else "narrow-hem-sew-flat", edge.copies),
         )
-        return OwnInstructions(f"Hem {where}", "No raw edge shows at the hem.", actions, (iron_caution(done, say),))
+        values: Values = {
+            "edge": edge_said(edge),
+            "first-turn": Length(first),
+            "second-turn": Length(second),
+            "off": Length(second / 5, "about"),
+            "from-fold": Length(FROM_FOLD, "about"),
+            "length": Length(edge.set_length),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        tools = iron_tools(done, say, edge.pieces[0])
+        return Instructions("narrow-hem-title", "narrow-hem-aim", actions, values, (iron_hot(done, say),), tools)
 
 
 TECHNIQUE = NarrowHem()

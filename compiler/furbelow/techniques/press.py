@@ -10,16 +10,20 @@ Source: tulle takes a press cloth and low heat: American Sewing Guild, fabric no
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.message import Pieces
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
+    Action,
     CautionKind,
     EdgesIn,
+    Instructions,
     Kind,
     OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -27,7 +31,8 @@ from furbelow.garment.technique import (
     words_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.iron import dots_of
+from furbelow.techniques.shared.iron import dots_of, iron_hot, iron_tools
+from furbelow.techniques.shared.iron import iron_set as set_iron
 
 IRON = "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses."
 MELTS = (
@@ -65,31 +70,32 @@ class Press:
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         pieces = words_of(step.written, "piece")
-        after = bench.with_cloths(*(bench.cloths[piece]._replace(pressed=True) for piece in pieces))
-        handled = sum(bench.cloths[piece].piece.cut_length * bench.cloths[piece].copies for piece in pieces)
-        return Performed(step, bench, after, pieces, setup=SetUp.IRON, handled=handled)  # type: ignore[arg-type]
+        cloths = [bench.cloths[piece] for piece in pieces]
+        after = bench.with_cloths(*(cloth._replace(pressed=True) for cloth in cloths))
+        handled = sum((cloth.piece.cut_length * cloth.copies for cloth in cloths), Fraction(0))
+        return Performed(step, bench, after, pieces, setup=SetUp.IRON, handled=handled)
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        bench = done.before
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        folded = [_folded(done.before, piece) for piece in done.touches]
+        actions: list[Action] = []
+        for piece, folds in zip(done.touches, folded, strict=True):
+            copies, values = done.before.cloths[piece].copies, {"piece": Pieces((piece,))}
+            message = "press-seams-then-folds" if folds else "press-seams"
+            actions += [set_iron(say, piece), Action(message, copies, values=values)]
+        aim = "press-aim-folds" if any(folded) else "press-aim-seams"
+        return Instructions(
+            "press-title",
+            aim,
+            tuple(actions),
+            {"pieces": Pieces(done.touches)},
+            (iron_hot(done, say),),
+            iron_tools(done, say, *done.touches),
+        )
 
-        def folded(piece: str) -> bool:
-            edges = [bench.edge(f"{piece}.{side}") for side in ("top", "bottom", "start", "end")]
-            return any(edge.state is State.HEMMED or "pleats" in edge.gathered for edge in edges)
 
-        actions = []
-        for piece in done.touches:
-            actions.append(iron_set(say, piece))
-            actions.append(
-                OwnAction(
-                    f"Press {say.the(piece)} from the wrong side, the seams first{', then the folds' if folded(piece) else ''}."
-                    " Lay all margins of one seam to the same side. Lift the iron and set it down, do not drag it.",
-                    check="The seams lie flat and nothing shines or shrinks.",
-                    remedy="If the offcut shines or draws together, lower the heat.",
-                    chain=say.chain(done.before.cloths[piece].copies),
-                )
-            )
-        aim = "Seams and folds lie flat." if any(map(folded, done.touches)) else "The seams lie flat."
-        return OwnInstructions(f"Press {say.the(done.touches)}", aim, tuple(actions), (iron_caution(done, say),))
+def _folded(bench: Bench, piece: str) -> bool:
+    edges = [bench.edge(f"{piece}.{side}") for side in ("top", "bottom", "start", "end")]
+    return any(edge.state is State.HEMMED or "pleats" in edge.gathered for edge in edges)
 
 
 TECHNIQUE = Press()

@@ -71,3 +71,23 @@ tails-off-hand = { $in-runs ->
     [yes] Take out the pins that hold the thread tails. At both ends of each run knot the tails together, and cut the tails to { $knot }.
    *[no] Take out the pins that hold the thread tails. At both ends of the rows knot the tails together, and cut the tails to { $knot }.
  }
+
+## The iron
+
+# $own (text): the maker's word for a fibre that has none here.
+fibre = { $fibre ->
+    [cotton] cotton
+    [linen] linen
+    [wool] wool
+    [silk] silk
+    [polyester] polyester
+    [viscose] viscose
+    [nylon] nylon
+    [acetate] acetate
+    [own] { $own }
+   *[unknown] an unknown fibre
+ }
+# Dots of care labels: ISO 3758.
+iron-set-three-dots = Set the iron for { $fibre }: three dots, 200 °C, with steam. Try it on an offcut first.
+iron-set-two-dots = Set the iron for { $fibre }: two dots, 150 °C, through a press cloth. Try it on an offcut first.
+iron-set-one-dot = Set the iron for { $fibre }: one dot, 110 °C, no steam, through a dry press cloth. Try it on an offcut first.

@@ -10,6 +10,8 @@ from typing import Any
 from fluent.runtime.types import FluentInt
 
 from furbelow.garment.message import (
+    FIBRES,
+    Fibre,
     Length,
     One,
     Pieces,
@@ -60,6 +62,9 @@ class Words(Messages):
             case Supply(name):
                 material = self.say.solved.materials[name].material
                 return material.about or name.replace("_", " ")
+            case Fibre(word):
+                known = word if word in FIBRES else "own" if word else "unknown"
+                return self.text("fibre", {"fibre": One(known, (*FIBRES, "own", "unknown")), "own": word})
         return super().said(value)
 
     def _count(self, given: object) -> FluentInt:

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from furbelow.garment.message import Fibre
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Caution, CautionKind, Performed, Tool
+from furbelow.garment.technique import Action, Caution, CautionKind, Performed, Tool
 
 # ISO 3758: three dots 200 C, two dots 150 C, one dot 110 C without steam.
 DOTS = {"cotton": 3, "linen": 3, "wool": 2, "silk": 2, "polyester": 2, "viscose": 2, "nylon": 1, "acetate": 1}
@@ -15,14 +16,22 @@ def dots_of(say: Phrasing, piece: str) -> int:
     return DOTS.get(say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.fibre, UNKNOWN)
 
 
+def iron_set(say: Phrasing, piece: str) -> Action:
+    """Setting the iron for the cloth of a piece."""
+    material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
+    message = {1: "iron-set-one-dot", 2: "iron-set-two-dots", 3: "iron-set-three-dots"}[dots_of(say, piece)]
+    return Action(message, values={"fibre": Fibre(material.fibre)})
+
+
 def iron_hot(done: Performed, say: Phrasing) -> Caution:
     """What the iron can do, and what it does to cloth that melts where such cloth is worked on."""
     return Caution(CautionKind.HEAT, "caution-iron-melts" if _melts(done, say) else "caution-iron")
 
 
-def iron_tools(done: Performed, say: Phrasing) -> tuple[Tool, ...]:
-    """The iron, with a press cloth where the caution asks for one."""
-    return (Tool.IRON, Tool.PRESS_CLOTH) if _melts(done, say) else (Tool.IRON,)
+def iron_tools(done: Performed, say: Phrasing, *set_for: str) -> tuple[Tool, ...]:
+    """The iron, with a press cloth where the caution asks for one or the iron is set so for one of these pieces."""
+    cloth = _melts(done, say) or any(dots_of(say, piece) < 3 for piece in set_for)
+    return (Tool.IRON, Tool.PRESS_CLOTH) if cloth else (Tool.IRON,)
 
 
 def _melts(done: Performed, say: Phrasing) -> bool:
