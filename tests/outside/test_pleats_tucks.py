@@ -5,7 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from furbelow.techniques.pleats import FULL, pleat_depth
+from furbelow.garment.technique import facts_of
+from furbelow.techniques.pleats import FULL, Laid, pleat_depth
 from furbelow.techniques.tucks import fold_lines
 
 from tests.techniques.small import INCH, sound
@@ -20,7 +21,7 @@ def pleated(cloth: str, line: str, kind: str, count: int) -> Fraction:
         f"- pleats: {{edge: skirt.top, to: yoke.bottom, kind: {kind}, count: {count}}}\n- attach: {{edge: skirt.top, to: yoke.bottom}}",
         units="inches",
     )
-    depth = worked.performed[0].facts["depth"]
+    depth = facts_of(worked.performed[0], Laid).depth
     assert isinstance(depth, Fraction)
     return depth / INCH
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from furbelow.garment.technique import facts_of
+from furbelow.techniques.pleats import Laid
 
 from tests.techniques.small import refused, sound, work
 
@@ -19,7 +21,7 @@ def pleated(cloth: str, pleats: str) -> tuple[str, str]:
 def test_the_folds_share_what_is_left_of_the_cloth(kind: str, depth: int) -> None:
     worked = sound(*pleated("250 cm", f"kind: {kind}, count: 15"))
     done = worked.performed[0]
-    assert done.facts["depth"] == depth
+    assert facts_of(done, Laid).depth == depth
     assert done.after.edge("skirt.top").set_length == 1000
     assert done.after.edge("skirt.top").cloth_length == 2500
     assert not done.after.edge("skirt.top").held
@@ -52,7 +54,7 @@ def test_knife_pleats_may_overlap_with_a_warning() -> None:
 def test_exactly_three_lengths_are_full_pleats() -> None:
     worked = sound(*pleated("300 cm", "kind: box, count: 10"))
     # Each box shows 10 cm, and both its folds of 5 cm meet the next ones behind.
-    assert worked.performed[0].facts["depth"] == 50
+    assert facts_of(worked.performed[0], Laid).depth == 50
 
 
 def test_pleats_too_shallow_to_fold_are_refused() -> None:

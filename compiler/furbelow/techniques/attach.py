@@ -10,8 +10,6 @@ Source: the gathered edge below, the flat one on top; short by 15 cm in 4 m may 
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from furbelow.garment.bench import Bench, Edge, Seam, State
 from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.matching import divisions
@@ -37,8 +35,8 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import round_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.gather import HAND, ROWS, knots_of, runs_of
 from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.gathers import HAND, ROWS, knots_of, tails_off, tails_said
 from furbelow.techniques.shared.marks import seam_said, tagged
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
@@ -47,8 +45,8 @@ from furbelow.techniques.shared.preconditions import (
     margin_state,
     seam_too_narrow,
 )
+from furbelow.techniques.shared.stacks import taken as taken
 
-KNOT = Fraction(20)
 PLACES = ("bright", "ends", "plain")
 
 
@@ -163,8 +161,8 @@ class Attach:
         actions.append(
             each({"gathers": "attach-pin-gathers", "pleats": "attach-pin-pleats", "flat": "attach-pin-flat"}[folds])
         )
-        if tails or edge.gathered == "cartridge pleats":
-            actions.append(each("tails-off-machine" if edge.gathered == ROWS else "tails-off-hand"))
+        if tails:
+            actions.append(each(tails_off(edge)))
         actions += [
             each(
                 {
@@ -182,7 +180,6 @@ class Attach:
             "places": One("bright" if threads else "plain", PLACES) if ring else One("ends", PLACES),
             "ring": flag(ring),
             "hold": One(room.hold_with, ("pins", "clips")),
-            "in-runs": flag(runs_of(edge.cloth_length, edge.set_length) > 1),
             "copies": to.copies,
             "pins": say.pins(length),
             "parts": parts,
@@ -192,7 +189,7 @@ class Attach:
             "ease": Length(length * EASE_SHARE),
             "off": Length(round_off(before, edge, say) + round_off(before, to, say), "off"),
             "spacing": Length(room.pin_spacing, "about"),
-            "knot": Length(KNOT, "about"),
+            **tails_said(edge),
             "stitch": Stitch(done.sewn[0].stitch),
         }
         return Instructions("attach-title", "attach-aim", tuple(actions), values, (PINS_OUT,))
@@ -201,29 +198,6 @@ class Attach:
 def folds_of(edge: Edge) -> str:
     """What an edge's cloth lies in: "gathers", "pleats" or "flat"."""
     return "flat" if not edge.gathered else "pleats" if "pleats" in edge.gathered else "gathers"
-
-
-def tails_off(edge: Edge, say: Phrasing) -> str:
-    """What is done with the thread tails of gathers once pins hold the edge."""
-    each = "run" if runs_of(edge.cloth_length, edge.set_length) > 1 else "row"
-    if edge.gathered == ROWS:
-        knots = f"At both ends of each {each} knot every upper thread to its lower one"
-    else:
-        knots = f"At both ends of {'each run' if each == 'run' else 'the rows'} knot the tails together"
-    return f"Take out the pins that hold the thread tails. {knots}, and cut the tails to {say.about(KNOT)}."
-
-
-def taken(bench: Bench, edge: Edge, amount: object) -> Bench:
-    """The bench with a turn or seam taken at the edges that lie in a stack; a plain edge has its own books."""
-    if "." in edge.name:
-        return bench
-    for below, stack in bench.layered.items():
-        if stack != edge.name:
-            continue
-        layer = bench.edge(below)
-        layer = layer._replace(state=State.SEWN, used=layer.used + amount, held=True)  # type: ignore[operator]
-        bench = taken(bench.with_edges(layer), layer, amount)
-    return bench
 
 
 TECHNIQUE = Attach()

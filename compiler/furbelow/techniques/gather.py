@@ -42,13 +42,12 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
+from furbelow.techniques.shared.gathers import ATTACHMENT, HAND, ROWS, TAIL, runs_of
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 
-BEST, ROWS, HAND, ATTACHMENT = "best", "two rows by machine", "two rows by hand", "pleating attachment"
-TAIL = Fraction(100)  # thread left hanging at each end of a row
+BEST = "best"
 FIRST_ROW = Fraction(4)  # from the edge; the second lies the row spacing further in
-LONGEST_RUN = Fraction(1500)  # of flat cloth: a longer thread breaks when it is pulled; house rule, maker to confirm
 TRY = Fraction(500)  # strip to try the attachment on
 
 
@@ -256,17 +255,6 @@ class Gather:
         title = "gather-title-layers" if layers > 1 and len(edge.pieces) == 1 else "gather-title"
         cautions = {HAND: (HAND_NEEDLE,), ROWS: (PINS_OUT,)}.get(method, ())
         return Instructions(title, "gather-aim", tuple(actions), values, cautions)
-
-
-def runs_of(cloth_length: Fraction, length: Fraction) -> int:
-    """In how many runs, one beside the other, an edge is gathered to this length: one, or one from mark to mark."""
-    return divisions(length) if cloth_length > LONGEST_RUN else 1
-
-
-def knots_of(edge: Edge) -> int:
-    """How many knots the thread tails of a gathered edge take: one at each end of each row, by hand one for both rows."""
-    rows = {ROWS: 2, HAND: 1}.get(edge.gathered, 0)
-    return 2 * rows * runs_of(edge.cloth_length, edge.set_length) * edge.copies
 
 
 TECHNIQUE = Gather()

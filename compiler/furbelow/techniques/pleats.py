@@ -11,40 +11,71 @@ Source: pleats lie in the cloth less the line: 44 in of cloth for a 14 in waist 
 
 from __future__ import annotations
 
+from enum import StrEnum
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.matching import EVEN
+from furbelow.garment.message import Length, One, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     Drawn,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 
-KNIFE, BOX, INVERTED = "knife", "box", "inverted"
-FOLDS = {KNIFE: 2, BOX: 4, INVERTED: 4}  # how often the depth of a pleat lies under its face
+
+class PleatKind(StrEnum):
+    KNIFE = "knife"
+    BOX = "box"
+    INVERTED = "inverted"
+
+
+# How often the depth of a pleat lies under its face.
+FOLDS = {PleatKind.KNIFE: 2, PleatKind.BOX: 4, PleatKind.INVERTED: 4}
+LINES = {
+    PleatKind.KNIFE: "pleats-lines-knife",
+    PleatKind.BOX: "pleats-lines-box",
+    PleatKind.INVERTED: "pleats-lines-inverted",
+}
+FOLD = {
+    PleatKind.KNIFE: "pleats-fold-knife",
+    PleatKind.BOX: "pleats-fold-box",
+    PleatKind.INVERTED: "pleats-fold-inverted",
+}
 FULL = Fraction(3)  # cloth for each length where pleats meet behind
 SHALLOWEST = Fraction(4)  # mm: less is gathered, not pleated; house rule, maker to confirm
+BASTE = Fraction(5)  # from the edge
+
+
+class Laid(NamedTuple):
+    """An edge laid in pleats: so many, each so deep in mm, to which length in mm."""
+
+    kind: PleatKind
+    pleats: int
+    depth: Fraction
+    length: Fraction
 
 
 class Pleats:
@@ -57,8 +88,8 @@ class Pleats:
         "length": Parameter("The length to pleat to, where it is not that of another edge.", Kind.LENGTH, ""),
         "kind": Parameter(
             "Knife pleats face one way; box pleats stand out; inverted pleats open inwards.",
-            (KNIFE, BOX, INVERTED),
-            KNIFE,
+            tuple(PleatKind),
+            PleatKind.KNIFE,
         ),
         "count": Parameter("How many pleats.", Kind.NUMBER),
     }
@@ -74,7 +105,7 @@ class Pleats:
         length = length_wanted(bench, step, edge)
         if isinstance(length, Fault):
             return refused(bench, step, edge.pieces, length)
-        kind, count = word_of(written, "kind"), step.amounts["count"].as_number()
+        kind, count = PleatKind(word_of(written, "kind")), step.amounts["count"].as_number()
         if count < 1 or count.denominator != 1:
             return refused(
                 bench,
@@ -107,75 +138,43 @@ class Pleats:
             pinned=length * edge.copies,
             handled=edge.cloth_length * edge.copies,
             drawn=Drawn(edge.name, length, edge.cloth_length / length, EVEN),
-            facts={
-                "ratio": edge.cloth_length / length,
-                "length": length,
-                "kind": kind,
-                "count": int(count),
-                "depth": depth,
-            },
+            facts=Laid(kind, int(count), depth, length),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        facts, edge = done.facts, done.before.edge(edge_of(done.step.written, "edge"))
-        kind, count, depth, length = facts["kind"], facts["count"], facts["depth"], facts["length"]
-        where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
-        chain, pin = say.chain(edge.copies), "clip" if say.room.hold_with == "clips" else "pin"
-        every, shows = say.length(edge.cloth_length / count), say.length(length / count)
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        laid, edge = facts_of(done, Laid), done.before.edge(edge_of(done.step.written, "edge"))
         ring = done.before.ring(edge)
-        mark = f"Mark {where} every {every}, {count} times" + (
-            ", the first at the seam." if ring else ", from one end."
+        messages = (
+            "pleats-mark-ring" if ring else "pleats-mark-flat",
+            LINES[laid.kind],
+            FOLD[laid.kind],
+            "pleats-measure-ring" if ring else "pleats-measure-flat",
+            "pleats-sew-down",
+            "pleats-press",
         )
-        twice, deep = say.length(2 * depth), say.length(depth)
-        fold = {
-            KNIFE: (
-                f"At each mark, mark a second line {twice} further on.",
-                f"Fold at the second line and bring the fold back to the first mark, all folds facing one way; {pin} each pleat.",
-            ),
-            BOX: (
-                f"At each mark, mark a line {say.length(length / count / 2)} to both sides.",
-                f"Fold both lines to the back, {deep} deep, so that each box meets the next one; {pin} each fold.",
-            ),
-            INVERTED: (
-                f"At each mark, mark a line {twice} to both sides.",
-                f"Bring both lines to the mark between them, so that the two folds meet in front; {pin} each fold.",
-            ),
-        }[kind]
-        actions = (
-            OwnAction(
-                mark,
-                check=f"{count} marks, the last {every} from the {'first' if ring else 'end'}.",
-                tolerance=f"{say.about(Fraction(3))} in all",
-                remedy="Share what is left over among all the marks.",
-                chain=chain,
-            ),
-            OwnAction(fold[0], chain=chain),
-            OwnAction(fold[1], chain=chain),
-            OwnAction(
-                f"Measure the pleated edge{' all round' if ring else ''}: {say.length(length)}.",
-                check=f"It is {say.length(length)} long and each pleat shows {shows}.",
-                tolerance=f"{say.about(max(length / 200, Fraction(3)))} more or less",
-                remedy="Too long: lay a few pleats a hair deeper. Too short: shallower. Spread it over many pleats.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew the pleats down {say.about(Fraction(5))} from the edge with the longest stitch, {say.length(length)};"
-                " this row stays inside the seam.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Press the pleats from the top, as far as they shall stay sharp{'; lift the iron, do not drag it'}.",
-                chain=chain,
-            ),
-        )
-        aim = (
-            f"{say.length(edge.cloth_length)} - {say.length(length)} = {say.length(edge.cloth_length - length)} lies in"
-            f" {say.count(count, 'pleat')}, {deep} deep each."
-        )
-        return OwnInstructions(f"Lay {where} in {kind} pleats", aim, actions, (PINS, iron_caution(done, say)))
+        values: Values = {
+            "edge": edge_said(edge),
+            "kind": One(laid.kind, tuple(PleatKind)),
+            "count": laid.pleats,
+            "cloth": Length(edge.cloth_length),
+            "length": Length(laid.length),
+            "taken": Length(edge.cloth_length - laid.length),
+            "depth": Length(laid.depth),
+            "twice": Length(2 * laid.depth),
+            "every": Length(edge.cloth_length / laid.pleats),
+            "shown": Length(laid.length / laid.pleats),
+            "half-shown": Length(laid.length / laid.pleats / 2),
+            "from-edge": Length(BASTE, "about"),
+            "mark-off": Length(Fraction(3), "about"),
+            "off": Length(max(laid.length / 200, Fraction(3)), "about"),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        actions = tuple(Action(message, edge.copies) for message in messages)
+        cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say)
+        return Instructions("pleats-title", "pleats-aim", actions, values, cautions, tools)
 
 
-def pleat_depth(cloth: Fraction, length: Fraction, kind: str, count: int) -> Fraction:
+def pleat_depth(cloth: Fraction, length: Fraction, kind: PleatKind, count: int) -> Fraction:
     """Depth of each pleat in mm: what the cloth is longer than the line, shared among the folds behind it.
 
     cloth, length: of the edge flat and pleated, mm. Definition.
@@ -184,7 +183,7 @@ def pleat_depth(cloth: Fraction, length: Fraction, kind: str, count: int) -> Fra
 
 
 def _cannot_lie(
-    step: SolvedStep, say: Phrasing, edge: Edge, length: Fraction, kind: str, depth: Fraction
+    step: SolvedStep, say: Phrasing, edge: Edge, length: Fraction, kind: PleatKind, depth: Fraction
 ) -> list[Fault]:
     written, cloth = step.written, edge.cloth_length
     at = "to" if "to" in written.args else "length"
@@ -214,8 +213,8 @@ def _cannot_lie(
         ]
     most = FULL * length
     if cloth > most:
-        severity = Severity.WARNING if kind == KNIFE else Severity.ERROR
-        say_so = "they overlap and five plies lie under the seam" if kind == KNIFE else "they can't lie flat"
+        severity = Severity.WARNING if kind is PleatKind.KNIFE else Severity.ERROR
+        say_so = "they overlap and five plies lie under the seam" if kind is PleatKind.KNIFE else "they can't lie flat"
         return [
             fault_at(
                 written,
@@ -224,7 +223,9 @@ def _cannot_lie(
                 f"{kind} pleats meet behind at {say.length(most)} of cloth for {say.length(length)}, and `{edge.name}` has"
                 f" {say.length(cloth)}; {say_so}",
                 notes=(f"3 x {say.length(length)} = {say.length(most)}",),
-                help="use less cloth, or taper the pleats" if kind == KNIFE else "use less cloth, or knife pleats",
+                help="use less cloth, or taper the pleats"
+                if kind is PleatKind.KNIFE
+                else "use less cloth, or knife pleats",
                 severity=severity,
             )
         ]

@@ -10,33 +10,35 @@ Source: underskirt "1 in shorter than outer" and matched by halves and quarters:
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Ply, State
 from furbelow.garment.matching import divisions
+from furbelow.garment.message import Length, One, Pieces, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import LayerName, Step, each_of
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     edges_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.attach import tails_off
-from furbelow.techniques.gather import knots_of
-from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.gathers import knots_of, tails_off, tails_said
 from furbelow.techniques.shared.marks import tagged
 from furbelow.techniques.shared.preconditions import edge_not_ready, forms_differ
 
@@ -47,6 +49,17 @@ def layers_of(step: Step) -> tuple[LayerName, ...]:
     """The layers of a stack as written, outermost first."""
     value = step.args["layers"].value
     return tuple(layer for layer in each_of(value) if isinstance(layer, LayerName))
+
+
+class Stacked(NamedTuple):
+    """A stack as written and the plies it has, both outermost first."""
+
+    layers: tuple[LayerName, ...]
+    plies: tuple[Ply, ...]
+
+    def edges(self, done: Performed) -> tuple[Edge, ...]:
+        """The edges of the layers as they were before they were stacked."""
+        return tuple(done.before.edge(str(layer.edge)) for layer in self.layers)
 
 
 class StackLayers:
@@ -159,7 +172,7 @@ class StackLayers:
             setup=SetUp.STRAIGHT if sewn else SetUp.TABLE,
             pinned=first.set_length if plied > 1 else Fraction(0),
             thread_ends=sum(knots_of(edge) for edge in edges if not edge.held) if plied > 1 else 0,
-            facts={"layers": layers, "plies": plies},
+            facts=Stacked(layers, plies),
         )
 
     def _not_trapped(
@@ -193,65 +206,52 @@ class StackLayers:
             help="list a lining after it, or turn the layer with `right side: " + ("in`" if margin_inside else "out`"),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        plies, edge = done.facts["plies"], done.after.edge(word_of(done.step.written, "as"))
-        count = sum(ply.copies for ply in plies)
-        length = say.length(edge.set_length)
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        stacked, edge = facts_of(done, Stacked), done.after.edge(word_of(done.step.written, "as"))
+        count, parts = sum(ply.copies for ply in stacked.plies), divisions(edge.set_length)
         if count == 1:
-            return OwnInstructions(f"Set {say.the(edge.pieces)} ready", "The layer is ready.", ())
-        parts = divisions(edge.set_length)
-        named = "eighth" if parts == 8 else "quarter"
-        actions = [
-            OwnAction(self._place(done, say, layer, number)) for number, layer in enumerate(done.facts["layers"])
-        ]
-        actions += [
-            OwnAction(
-                f"Mark the top edge of every layer in {named}s, every {say.length(edge.set_length / parts)}, the first at"
-                f" its side seam{', with the bright thread where it has one' if tagged(done.before, edge.pieces, say) else ''}."
-            ),
-            OwnAction(
-                f"Bring the top edges level, match the side seams and the marks, and"
-                f" {'clip' if say.room.hold_with == 'clips' else 'pin'} there.",
-                check="No layer sags between the marks.",
-                remedy=f"Take out the pins of that {named} and share the looseness out again.",
-            ),
-            *self._tails(done, say),
-            OwnAction(
-                f"Sew all {count} layers together {say.about(BASTE)} from the edge, {length}, with the longest stitch. This"
-                " row stays in.",
-            ),
-        ]
-        aim = f"{count} layers are one edge of {length}."
-        return OwnInstructions(f"Lay the {count} layers together", aim, tuple(actions), (PINS,))
+            pieces: Values = {"pieces": Pieces(edge.pieces)}
+            return Instructions("stack-layers-title-single", "stack-layers-aim-single", (), pieces)
+        loose = next((layer for layer in stacked.edges(done) if layer.gathered and not layer.held), None)
+        actions = [_laid(done, say, layer, number) for number, layer in enumerate(stacked.layers)]
+        actions += [Action("stack-layers-mark"), Action("stack-layers-pin")]
+        if loose:
+            # Gathers that lie in the stack are held by its pins from here on: their own come out before the sewing.
+            actions.append(Action(tails_off(loose), values=tails_said(loose)))
+        actions.append(Action("stack-layers-sew"))
+        values: Values = {
+            "count": count,
+            "parts": parts,
+            "part": Length(edge.set_length / parts),
+            "length": Length(edge.set_length),
+            "from-edge": Length(BASTE, "about"),
+            "threads": flag(tagged(done.before, edge.pieces, say)),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        return Instructions("stack-layers-title", "stack-layers-aim", tuple(actions), values, (PINS_OUT,))
 
-    def _tails(self, done: Performed, say: Phrasing) -> list[OwnAction]:
-        """Gathers that lie in the stack are held by its pins from here on, so their own pins come out before the sewing."""
-        edges = [done.before.edge(str(layer.edge)) for layer in done.facts["layers"]]
-        if not any(edge.gathered and not edge.held for edge in edges):
-            return []
-        return [OwnAction(tails_off(next(edge for edge in edges if edge.gathered and not edge.held), say))]
 
-    def _place(self, done: Performed, say: Phrasing, layer: LayerName, number: int) -> str:
-        """How this layer is laid: which it is, and which of its faces looks where."""
-        edge = done.before.edge(str(layer.edge))
-        piece = edge.pieces[0]
-        if not say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.has_right_side:
-            way = "seam margins towards the legs"
-        elif layer.right_side == "out":
-            way = "right side out"
-        else:
-            way = "right side towards the legs, wrong side to the layer before"
-        if layer.edge.side is None:
-            which = f"the {sum(ply.copies for ply in edge.plies)} layers that are sewn together"
-        else:
-            which = (
-                f"the {edge.copies} rings of the {say.piece(piece)}" if edge.copies > 1 else f"the {say.piece(piece)}"
-            )
-        if number:
-            return f"Put {which} inside, {way}."
-        if edge.copies > 1:
-            return f"Put {which} inside one another, {way}."
-        return f"Hold {which} as worn, {way}."
+def _laid(done: Performed, say: Phrasing, layer: LayerName, number: int) -> Action:
+    """How this layer is laid: which it is, and which of its faces looks where."""
+    edge = done.before.edge(str(layer.edge))
+    cloth = say.solved.pieces[edge.pieces[0]].piece.cloth.text
+    sided = say.solved.materials[cloth].material.has_right_side
+    face = "either" if not sided else layer.right_side
+    if layer.edge.side is None:
+        message = "stack-layers-put-in-stack" if number else "stack-layers-hold-stack"
+    elif edge.copies > 1:
+        message = "stack-layers-put-in-rings" if number else "stack-layers-nest"
+    else:
+        message = "stack-layers-put-in" if number else "stack-layers-hold"
+    return Action(
+        message,
+        values={
+            "layer": Pieces(edge.pieces[:1]),
+            "copies": edge.copies,
+            "plies": sum(ply.copies for ply in edge.plies),
+            "face": One(face, ("either", "out", "in")),
+        },
+    )
 
 
 TECHNIQUE = StackLayers()

@@ -8,7 +8,6 @@ in greyscale and on a printer with one ink. Lines stand at 3 : 1 or more on the 
 from __future__ import annotations
 
 from furbelow.garment.bench import Edge, State
-from furbelow.techniques.pleats import BOX, INVERTED, KNIFE
 
 WIDTH = 400.0  # units across; shown 302 px wide on the narrowest telephone, so that 13 units are 9.8 px
 MARGIN = 8.0
@@ -60,6 +59,6 @@ def in_words(edge: Edge) -> str:
     if edge.trim:
         return "trimmed"
     if edge.gathered and edge.state is not State.ENCLOSED and edge.set_length < edge.cloth_length:
-        drawn = "pleated" if "pleats" in edge.gathered or edge.gathered in (KNIFE, BOX, INVERTED) else "gathered"
+        drawn = "pleated" if "pleats" in edge.gathered else "gathered"
         return f"{edge.state}, {drawn}" if edge.state is State.SEWN else drawn
     return str(edge.state)

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Ply
 from furbelow.garment.phrasing import Phrasing, listed
-from furbelow.garment.technique import Performed
+from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import chains, seam_between
 from furbelow.s6_write.figures.language import ACCENT, INK, PLAIN, SOFT, THICK, THIN
@@ -15,7 +15,7 @@ from furbelow.s6_write.figures.pen import Sheet, width_of
 from furbelow.s6_write.figures.section import Section
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.stack_layers import BASTE
+from furbelow.techniques.stack_layers import BASTE, Stacked
 
 LEFT, APART = 150.0, 46.0
 DEEP = 230.0
@@ -27,7 +27,7 @@ MOST = 5
 def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The stacked layers from the outside to the body, depths to one scale."""
     say = words.say
-    plies = [Ply(ply.piece, 1, ply.right_side) for ply in done.facts["plies"] for _ in range(ply.copies)]
+    plies = [Ply(ply.piece, 1, ply.right_side) for ply in facts_of(done, Stacked).plies for _ in range(ply.copies)]
     if len(plies) < 2:
         return None
     bench = done.after
@@ -54,7 +54,7 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
         told.append(legend[-1][1])
     baste = top + max(float(BASTE) * scale, 5)
     sheet.line([(LEFT - 16, baste), (right + 16, baste)], ACCENT, THICK, (11.0, 5.0))
-    number = numbers.of("together", "from the edge")
+    number = numbers.at("stack-layers-sew")
     sheet.callout((LEFT - 46, baste + 8), number, (LEFT - 16, baste))
     sheet.write((LEFT - 62, baste + 12), "held together" if number else "", "end")
     y = top + float(deepest) * scale + 26

@@ -1,0 +1,44 @@
+### Lay an edge in knife, box or inverted pleats.
+
+pleats-title = { $kind ->
+    [knife] Lay { EDGE($edge) } in knife pleats
+    [box] Lay { EDGE($edge) } in box pleats
+   *[inverted] Lay { EDGE($edge) } in inverted pleats
+ }
+pleats-aim = { $count ->
+    [one] { $cloth } - { $length } = { $taken } lies in { $count } pleat, { $depth } deep each.
+   *[other] { $cloth } - { $length } = { $taken } lies in { $count } pleats, { $depth } deep each.
+ }
+
+## Marks
+
+pleats-mark-ring = Mark { EDGE($edge) } every { $every }, { $count } times, the first at the seam.
+    .check = { $count } marks, the last { $every } from the first.
+    .tolerance = { $mark-off } in all
+    .remedy = Share what is left over among all the marks.
+pleats-mark-flat = Mark { EDGE($edge) } every { $every }, { $count } times, from one end.
+    .check = { $count } marks, the last { $every } from the end.
+    .tolerance = { pleats-mark-ring.tolerance }
+    .remedy = { pleats-mark-ring.remedy }
+pleats-lines-knife = At each mark, mark a second line { $twice } further on.
+pleats-lines-box = At each mark, mark a line { $half-shown } to both sides.
+pleats-lines-inverted = At each mark, mark a line { $twice } to both sides.
+
+## Fold
+
+pleats-fold-knife = Fold at the second line and bring the fold back to the first mark, all folds facing one way; { pin } each pleat.
+pleats-fold-box = Fold both lines to the back, { $depth } deep, so that each box meets the next one; { pin } each fold.
+pleats-fold-inverted = Bring both lines to the mark between them, so that the two folds meet in front; { pin } each fold.
+
+## Measure and hold
+
+pleats-measure-ring = Measure the pleated edge all round: { $length }.
+    .check = It is { $length } long and each pleat shows { $shown }.
+    .tolerance = { $off } more or less
+    .remedy = Too long: lay a few pleats a hair deeper. Too short: shallower. Spread it over many pleats.
+pleats-measure-flat = Measure the pleated edge: { $length }.
+    .check = { pleats-measure-ring.check }
+    .tolerance = { pleats-measure-ring.tolerance }
+    .remedy = { pleats-measure-ring.remedy }
+pleats-sew-down = Sew the pleats down { $from-edge } from the edge with the longest stitch, { $length }; this row stays inside the seam.
+pleats-press = Press the pleats from the top, as far as they shall stay sharp; lift the iron, do not drag it.
