@@ -214,12 +214,12 @@ def test_the_elastic_is_checked_slack_before_it_is_threaded_and_by_its_line_afte
     say = _say(name, size)
     (done,) = _done(name, size, "insert elastic")
     steps = _told(name, size, done).steps
-    loop, lap = done.facts["length"], done.step.mm("overlap")
+    loop, lap = done.facts.loop, done.step.mm("overlap")
     line = next(at for at, step in enumerate(steps) if step.text.startswith("Draw a line"))
     threaded = next(at for at, step in enumerate(steps) if "through the channel" in step.text)
     lapped = next(at for at, step in enumerate(steps) if "its cut end on the line" in step.text)
     assert line < threaded < lapped
-    assert done.facts["cut"] - lap == loop  # from the line to the other end
+    assert done.facts.cut - lap == loop  # from the line to the other end
     assert say.length(loop) in steps[line].check
     assert "The cut end lies on the line" in steps[lapped].check
     assert not any("measure" in step.check.lower() for step in steps[threaded:])

@@ -177,7 +177,7 @@ def test_cord_ends_at_a_childs_waist_are_14_cm_open(ends: str, passes: bool) -> 
     pieces, steps = CORDED.replace("LONG", "106 cm"), f"{CASING}\n{CORD.replace('ENDS', ends)}"
     over_the_waist = {"over": "waist_girth"}
     if passes:
-        assert sound(pieces, steps, **over_the_waist).performed[-1].facts["drawn"] == 280
+        assert sound(pieces, steps, **over_the_waist).performed[-1].facts.drawn == 280
     else:
         fault = refused("FB348", pieces, steps, **over_the_waist)
         assert "14 cm is the most" in fault.headline
@@ -189,7 +189,7 @@ def test_cord_ends_at_a_childs_waist_are_28_cm_closed(casing: str, passes: bool)
     """EN 14682:2007, waist area, up to 14 years: 280 mm at most with the garment closed to the size of the wearer."""
     pieces, steps = CORDED.replace("LONG", casing), f"{CASING}\n{CORD.replace('ENDS', '4 cm')}"
     if passes:
-        assert sound(pieces, steps).performed[-1].facts["drawn"] == 280
+        assert sound(pieces, steps).performed[-1].facts.drawn == 280
     else:
         assert "28 cm is the most" in refused("FB348", pieces, steps).headline
 

@@ -23,7 +23,7 @@ def test_the_cord_takes_the_casing_and_both_ends() -> None:
     assert not casing.open
     assert worked.performed[-1].used[0].amount == 1100 + 2 * 120
     # Drawn in from 110 to 78 cm, half of the 32 cm comes out at each end.
-    assert worked.performed[-1].facts["drawn"] == 120 + 160
+    assert worked.performed[-1].facts.drawn == 120 + 160
     assert "28 cm hang out at each end" in worked.words()
     assert "EN 14682:2007" in worked.words()
 

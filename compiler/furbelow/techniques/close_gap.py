@@ -12,15 +12,16 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench
+from furbelow.garment.message import Length, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -101,17 +102,10 @@ class CloseGap:
             step, bench, bench.with_casing(casing._replace(open=False)), pieces, sewn=(sewn,), setup=SetUp.STRAIGHT
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         casing = done.before.casings[edge_of(done.step.written, "of")]
-        actions = (
-            OwnAction(
-                f"Pull the casing flat at the gap alone. Sew the {say.length(casing.gap)} shut, in line with the first row and"
-                f" {say.about(PAST)} over it at both ends.",
-                check="The row is unbroken and the elastic is not caught: it slides under your finger.",
-                remedy="If the elastic is caught, unpick the row and sew it again nearer to the fold.",
-            ),
-        )
-        return OwnInstructions("Close the gap", "The casing is closed all round.", actions)
+        values: Values = {"gap": Length(casing.gap), "past": Length(PAST, "about")}
+        return Instructions("close-gap-title", "close-gap-aim", (Action("close-gap-sew"),), values)
 
 
 TECHNIQUE = CloseGap()

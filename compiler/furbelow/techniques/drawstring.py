@@ -11,20 +11,22 @@ Source: children up to 14 years: waist cord ends of 14 cm at most with the garme
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import width_of
+from furbelow.garment.message import Length, Pieces, Supply, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     CautionKind,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -32,17 +34,21 @@ from furbelow.garment.technique import (
     Sewn,
     Used,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.neaten import zigzag_set
+from furbelow.techniques.shared import cautions as told
 from furbelow.techniques.shared.preconditions import casing_in
+from furbelow.techniques.shared.zigzag import zigzag_set
 
-CHILD, GROWN = CautionKind.CHILD, "grown-up"
+CHILD, GROWN = "child", "grown-up"
 ENDS_OPEN, ENDS_CLOSED = Fraction(140), Fraction(280)
 PASS = Fraction(3)
+ENDS_OFF = Fraction(5)
+# As literal texts, for ribbon threading and ties.
 CORDS = (
     CautionKind.CHILD,
     "Cords catch in doors, lifts and playground slides. For children up to 14 years the ends at the waist may hang 14 cm at"
@@ -55,6 +61,14 @@ SEALING = (
     "Do not melt the ends with a flame: nylon and polyester drip, burn the skin and set net alight. Stitches, a fold or"
     " textile glue hold as well.",
 )
+
+
+class Threaded(NamedTuple):
+    """A cord in its casing: its cut length, how far each end hangs out once the waist is drawn in, the casing, in mm."""
+
+    cut: Fraction
+    drawn: Fraction | None  # None where no waist is known
+    casing: Casing
 
 
 class Drawstring:
@@ -106,50 +120,34 @@ class Drawstring:
             used=(Used(cord, casing.length + 2 * ends, 1, f"cord in the {solved.pieces[casing.piece].label}"),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,
-            facts={"cut": casing.length + 2 * ends, "drawn": drawn, "casing": casing},
+            facts=Threaded(casing.length + 2 * ends, drawn, casing),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        facts, step, casing = done.facts, done.step, done.facts["casing"]
-        material = say.solved.materials[word_of(step.written, "cord")].material
-        cord = material.about or material.name.replace("_", " ")
-        cut, ends = say.length(facts["cut"]), say.length(step.mm("ends"))
-        band = say.piece(casing.piece)
-        drawn = facts["drawn"]
-        hang = f" Drawn in to the waist, {say.length(drawn)} hang out at each end." if drawn is not None else ""
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        facts = facts_of(done, Threaded)
+        casing = facts.casing
         actions = (
-            OwnAction(zigzag_set(done.sewn[0].stitch)),
-            OwnAction(
-                f"Sew a short bar of zigzag stitches at both ends of the gap of {say.length(casing.gap)}.",
-                check="The gap cannot tear further open.",
-            ),
-            OwnAction(f"Cut the {cord} {cut} long.", check=f"It is {cut} when it lies slack beside the tape."),
-            OwnAction(
-                "Stop both its ends from fraying: fold them under and sew them, or use textile glue or a tight knot."
-            ),
-            OwnAction(
-                "Fix a safety pin or bodkin in one end and work it through the channel, all round to the gap.",
-                check="The cord is not twisted.",
-                remedy="If it is, draw the last hand's length back, turn it and go on.",
-            ),
-            OwnAction(
-                f"Lay the {band} flat and even the ends out.",
-                check=f"{ends} hang out at each end.{hang}",
-                tolerance=f"{say.about(Fraction(5))} more or less",
-                remedy="Cut off what is longer.",
-            ),
-            OwnAction(
-                f"Sew the {cord} to the {band} at the middle of the back with a short bar, through all layers.",
-                check="It can't be pulled out.",
-                remedy="Sew over the bar once more.",
-            ),
+            zigzag_set(done.sewn[0].stitch),
+            Action("drawstring-bars"),
+            Action("drawstring-cut"),
+            Action("drawstring-seal"),
+            Action("drawstring-thread"),
+            Action("drawstring-even"),
+            Action("drawstring-bar-behind"),
         )
-        return OwnInstructions(
-            "Draw in the cord",
-            f"A cord draws {say.length(casing.length)} of casing in; it is tied in front.",
-            actions,
-            (CORDS, SEALING, (CautionKind.NEEDLE, "Close the safety pin before you let go of it.")),
-        )
+        values: Values = {
+            "cord": Supply(word_of(done.step.written, "cord")),
+            "band": Pieces((casing.piece,)),
+            "casing": Length(casing.length),
+            "gap": Length(casing.gap),
+            "cut": Length(facts.cut),
+            "ends": Length(done.step.mm("ends")),
+            "ends-off": Length(ENDS_OFF, "about"),
+            "waist-known": flag(facts.drawn is not None),
+            "drawn": Length(facts.drawn or Fraction(0)),
+        }
+        cautions = (told.CORDS, told.NO_FLAME_ON_ENDS, told.SAFETY_PIN)
+        return Instructions("drawstring-title", "drawstring-aim", actions, values, cautions)
 
 
 def _drawn_ends(solved: Solved, casing: Casing, ends: Fraction) -> Fraction | None:

@@ -11,20 +11,21 @@ Source: elastic for a heavy skirt about 6 in less than the waist: common practic
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Severity
-from furbelow.garment.bench import Bench
+from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import CASING_ROOM, width_of
+from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -32,16 +33,28 @@ from furbelow.garment.technique import (
     Sewn,
     Used,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.drawstring import SEALING
-from furbelow.techniques.neaten import zigzag_set
+from furbelow.techniques.shared.cautions import NO_FLAME_ON_ENDS, SAFETY_PIN_LAST
 from furbelow.techniques.shared.preconditions import casing_in, no_length
+from furbelow.techniques.shared.zigzag import zigzag_set
 
 PASS = Fraction(3)  # gap wider than the elastic by an eighth of an inch at least; published 2018, rounded down
+TAIL = Fraction(50)  # of elastic that hangs out of the gap while the other end goes round
+OUT = Fraction(100)  # of both ends, to lap and sew them in front of the casing
+
+
+class DrawnIn(NamedTuple):
+    """Elastic in its casing: cut length, the closed loop at rest, its width, and the casing before, in mm."""
+
+    cut: Fraction
+    loop: Fraction
+    width: Fraction
+    casing: Casing
 
 
 class InsertElastic:
@@ -179,78 +192,42 @@ class InsertElastic:
             used=(Used(elastic, length + overlap, 1, what),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,
-            facts={"cut": length + overlap, "length": length, "width": width, "casing": casing},
+            facts=DrawnIn(length + overlap, length, width, casing),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        facts, casing, overlap = done.facts, done.facts["casing"], done.step.mm("overlap")
-        cut, length = say.length(facts["cut"]), say.length(facts["length"])
-        tail, over = say.about(Fraction(50)), say.solved.length("worn.over")
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        facts, overlap, over = facts_of(done, DrawnIn), done.step.mm("overlap"), say.solved.length("worn.over")
+        casing = facts.casing
+        banded = casing.name == casing.piece
         actions = (
-            OwnAction(
-                f"Before you cut, hold {length} of the elastic round the waist.",
-                check="It sits firmly and does not cut in.",
-                remedy=f"Find the length that does, and use it in place of {length} from here on.",
-            ),
-            OwnAction(
-                f"Cut the elastic {cut} long: that is {length} and {say.length(overlap)} for the lap.",
-                check=f"It is {cut} when it lies slack beside the tape.",
-            ),
-            OwnAction(
-                f"Draw a line straight across it, {say.length(overlap)} from one end.",
-                check=f"From the line to the other end it is {length}, slack.",
-                tolerance=f"{say.about(overlap / 10)} more or less",
-                remedy="Draw the line where it belongs and cross out the first.",
-            ),
-            OwnAction(
-                f"Draw a cross on the same face, {say.about(overlap + 15)} from the other end: it stays in sight when the ends are lapped."
-            ),
-            OwnAction(
-                f"Let {tail} of the end with the line hang out of the gap. Pin it to the {say.piece(casing.piece)} there, so that"
-                " it cannot slip inside."
-            ),
-            OwnAction(
-                "Fix a safety pin or bodkin in the end with the cross and work it round through the channel to the gap"
-                + (", between the seam margin and the outside." if casing.name == casing.piece else ".")
-                + " Push the cloth back over the elastic as you go.",
-                check="The elastic lies flat all round, and the line and the cross are on the same side of it.",
-                remedy="If it is twisted, draw the last hand's length back, turn it and go on.",
-            ),
-            OwnAction(f"Take out the first pin and pull {say.about(Fraction(100))} of both ends out of the gap."),
-            OwnAction(
-                "Lay the end with the cross on the end with the line, both marks up, its cut end on the line. Hold the lap with"
-                " a closed safety pin.",
-                check=f"The cut end lies on the line: then the lap is {say.length(overlap)} and the loop {length} at rest.",
-                tolerance=f"{say.about(overlap / 10)} more or less",
-                remedy="Open the pin, shift the end to the line and close the pin again.",
-            ),
-            OwnAction(zigzag_set(done.sewn[0].stitch)),
-            OwnAction(
-                "Take out the safety pin and hold the lap in its place. Sew two rows of zigzag over the lap, then one along each"
-                " of its two ends, a few stitches back each time.",
-                check="Pull hard: nothing gives.",
-                remedy="Sew over the lap once more.",
-            ),
-            OwnAction("Let the lap slip back into the channel."),
-            OwnAction(
-                f"Lay the waist flat, fold to fold. Stretch it by hand until it is {say.length(over / 2)} wide, which is"
-                f" {say.length(over)} round, and let it spring back, three times. Never stretch it further.",
-                check="The fullness is the same all round.",
-                remedy="Push it along the elastic with your fingers.",
-            ),
+            Action("insert-elastic-try"),
+            Action("insert-elastic-cut"),
+            Action("insert-elastic-line"),
+            Action("insert-elastic-cross"),
+            Action("insert-elastic-tail"),
+            Action("insert-elastic-thread-band" if banded else "insert-elastic-thread"),
+            Action("insert-elastic-pull-out"),
+            Action("insert-elastic-lap"),
+            zigzag_set(done.sewn[0].stitch),
+            Action("insert-elastic-sew"),
+            Action("insert-elastic-slip-back"),
+            Action("insert-elastic-stretch"),
         )
-        return OwnInstructions(
-            "Draw in the elastic",
-            f"A loop of {length} draws {say.length(casing.length)} of casing in to the waist.",
-            actions,
-            (
-                (
-                    CautionKind.NEEDLE,
-                    "Close the safety pin before you let go of it, and take the last pin out of the casing.",
-                ),
-                SEALING,
-            ),
-        )
+        values: Values = {
+            "band": Pieces((casing.piece,)),
+            "casing": Length(casing.length),
+            "loop": Length(facts.loop),
+            "cut": Length(facts.cut),
+            "lap": Length(overlap),
+            "lap-off": Length(overlap / 10, "about"),
+            "cross": Length(overlap + 15, "about"),
+            "tail": Length(TAIL, "about"),
+            "out": Length(OUT, "about"),
+            "over": Length(over),
+            "half-over": Length(over / 2),
+        }
+        cautions = (SAFETY_PIN_LAST, NO_FLAME_ON_ENDS)
+        return Instructions("insert-elastic-title", "insert-elastic-aim", actions, values, cautions)
 
 
 TECHNIQUE = InsertElastic()

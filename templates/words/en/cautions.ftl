@@ -8,3 +8,12 @@ caution-shears = Shears cut fingers as well as cloth: keep your other hand well 
 caution-iron = The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.
 # The cloth melts: nylon, acetate, or a fibre that is not known.
 caution-iron-melts = { caution-iron } Nylon and net melt under a hot iron and stick to the skin: low heat, no steam, a dry press cloth, and never iron them on the body.
+
+## Pins and cords at the waist
+
+caution-safety-pin = Close the safety pin before you let go of it.
+caution-safety-pin-last = Close the safety pin before you let go of it, and take the last pin out of the casing.
+caution-no-flame-on-ends = Do not melt the ends with a flame: nylon and polyester drip, burn the skin and set net alight. Stitches, a fold or textile glue hold as well.
+caution-cords = Cords catch in doors, lifts and playground slides. For children up to 14 years the ends at the waist may hang 14 cm at most when the garment lies open and 28 cm when it is drawn in (EN 14682:2007; a newer edition is in force). No cord at all below the crotch, and none at the neck. Local safety rules come before this guide.
+caution-loops = Loops hang inside the garment only, flat against it: on a child a free loop catches.
+caution-small-parts = A small child can choke on a loose fastener. Sew each one on so that a hard pull does not move it, or use ties or elastic.

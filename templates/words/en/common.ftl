@@ -61,6 +61,11 @@ pin-start = { $hold ->
    *[pins] Pin
  }
 
+## The machine
+
+# In mm in every room, as machines are marked.
+zigzag-set = Set the machine to zigzag, { $zigzag-wide } mm wide and { $zigzag-long } mm long.
+
 ## Thread tails, once pins hold the edge
 
 tails-off-machine = { $in-runs ->

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from furbelow.garment.bench import Casing
-from furbelow.garment.technique import Performed
+from furbelow.garment.message import Length, Values
+from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.elastic import CasingView
 from furbelow.s6_write.figures.language import ACCENT, HIDDEN, INK, MARGIN, PLAIN, RIGHT_SIDE, SOFT, THICK
@@ -11,15 +11,18 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.drawstring import Threaded
 
 
 def drawstring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The cord through the channel, and the two lengths to one scale."""
-    say = words.say
-    casing: Casing = done.facts["casing"]
+    words.read("figures", "figures-drawstring")
+    facts = facts_of(done, Threaded)
+    casing, cut = facts.casing, facts.cut
+    values: Values = {"gap": Length(casing.gap), "casing": Length(casing.length), "cut": Length(cut)}
     sheet = Sheet()
-    sheet.write((8, 0), "The cord in its channel", bold=True)
-    view = CasingView(sheet, casing, 32, say)
+    sheet.write((8, 0), words.text("figure-cord-through"), bold=True)
+    view = CasingView(sheet, casing, 32, words)
     view.casing()
     middle, foot = (view.top + view.low) / 2, view.low + 40
     for gap, way, far in ((view.left, -1, 30.0), (view.right, 1, 370.0)):
@@ -30,26 +33,18 @@ def drawstring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         # The bar of zigzag that keeps the gap from tearing further.
         points = [(gap + (3 if i % 2 else -3), view.low - 14 + 3 * i) for i in range(7)]
         sheet.line(points, ACCENT, THICK)
-    sheet.callout(
-        (view.right + 34, view.low + 20), numbers.of("bar", "both ends of the gap"), (view.right + 3, view.low)
-    )
-    sheet.callout((view.right + 60, middle - 14), numbers.of("work it through"), (view.right + 60, middle))
-    sheet.callout((view.left - 30, foot - 12), numbers.of("knot both"), (view.left + 12, foot - 2))
-    sheet.across(view.left, view.right, foot + 28, f"gap {say.length(casing.gap)}", view.low + 4, below=True)
+    sheet.callout((view.right + 34, view.low + 20), numbers.at("drawstring-bars"), (view.right + 3, view.low))
+    sheet.callout((view.right + 60, middle - 14), numbers.at("drawstring-thread"), (view.right + 60, middle))
+    sheet.callout((view.left - 30, foot - 12), numbers.at("drawstring-seal"), (view.left + 12, foot - 2))
+    sheet.across(view.left, view.right, foot + 28, words.text("figure-gap", values), view.low + 4, below=True)
     y = foot + 74
-    sheet.write((8, y), "Lengths, to one scale", bold=True)
-    scale = (sheet.width - 2 * MARGIN) / float(max(casing.length, done.facts["cut"]))
+    sheet.write((8, y), words.text("figure-cord-lengths"), bold=True)
+    scale = (sheet.width - 2 * MARGIN) / float(max(casing.length, cut))
     y += 14
     far = MARGIN + float(casing.length) * scale
     sheet.line([(MARGIN, y), (far, y), (far, y + 12), (MARGIN, y + 12)], INK, PLAIN, fill=RIGHT_SIDE, closed=True)
-    sheet.write((MARGIN, y + 27), f"casing {say.length(casing.length)}")
-    sheet.line([(MARGIN, y + 44), (MARGIN + float(done.facts["cut"]) * scale, y + 44)], INK, 3.0)
-    sheet.write((MARGIN, y + 62), f"cord {say.length(done.facts['cut'])}")
-    sheet.write(
-        (sheet.width / 2, y + 84), "At the middle of the back the cord is sewn to the band.", "middle", colour=SOFT
-    )
-    alt = (
-        f"A cord of {say.length(done.facts['cut'])} in a casing of {say.length(casing.length)}, both ends out of a gap of"
-        f" {say.length(casing.gap)}, each end knotted, a bar of zigzag at both ends of the gap."
-    )
-    return Figure("cord", sheet.svg(), alt, "Both ends come out of the gap and cannot slip back.")
+    sheet.write((MARGIN, y + 27), words.text("figure-cord-casing", values))
+    sheet.line([(MARGIN, y + 44), (MARGIN + float(cut) * scale, y + 44)], INK, 3.0)
+    sheet.write((MARGIN, y + 62), words.text("figure-cord-length", values))
+    sheet.write((sheet.width / 2, y + 84), words.text("figure-cord-behind"), "middle", colour=SOFT)
+    return Figure("cord", sheet.svg(), words.text("figure-cord-alt", values), words.text("figure-cord-caption"))

@@ -5,8 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Casing
-from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Performed, edge_of
+from furbelow.garment.message import Length, Pieces, Values
+from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, wave
 from furbelow.s6_write.figures.language import (
@@ -28,6 +28,7 @@ from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.band_casing import EDGE_STITCH
 from furbelow.techniques.close_gap import PAST
+from furbelow.techniques.insert_elastic import DrawnIn
 
 LEFT, RIGHT = 20.0, 380.0
 BEYOND = 16.0  # from the lap to the cross, which has to stay in sight
@@ -37,12 +38,20 @@ FROM_SEAM = Fraction(20)  # from the side seam to the gap, as the casings mark i
 
 def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The elastic on its way through, its lap, and its length against the casing."""
-    say = words.say
-    casing: Casing = done.facts["casing"]
-    width, overlap = done.facts["width"], done.step.mm("overlap")
+    words.read("figures", "figures-elastic")
+    facts, overlap = facts_of(done, DrawnIn), done.step.mm("overlap")
+    casing, width = facts.casing, facts.width
+    values: Values = {
+        "band": Pieces((casing.piece,)),
+        "gap": Length(casing.gap),
+        "casing": Length(casing.length),
+        "width": Length(width),
+        "lap": Length(overlap),
+        "loop": Length(facts.loop),
+    }
     sheet = Sheet()
-    sheet.write((8, 0), "Through the channel", bold=True)
-    view = CasingView(sheet, casing, 32, say)
+    sheet.write((8, 0), words.text("figure-elastic-through"), bold=True)
+    view = CasingView(sheet, casing, 32, words)
     view.casing()
     gap = (view.left, view.right)
     band = float(width) * view.scale
@@ -56,9 +65,9 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         (entry, middle + band / 2),
     ]
     sheet.line(inside, INK, PLAIN, HIDDEN)
-    _bodkin(sheet, lead, middle)
+    _bodkin(sheet, lead, middle, words)
     sheet.arrow((lead - 62, middle), (lead - 24, middle), ACCENT, THICK, 8)
-    sheet.callout((lead - 78, middle), numbers.of("work it", "through"))
+    sheet.callout((lead - 78, middle), numbers.at("insert-elastic-thread", "insert-elastic-thread-band"))
     foot = view.low + 40
     wide = min(band * 0.8, gap[1] - gap[0] - 8)
     tail = [(entry - wide / 2, view.low), (entry + wide / 2, view.low), (gap[0] - 26 + wide, foot), (gap[0] - 26, foot)]
@@ -67,61 +76,48 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     head, tip = (gap[0] - 4, foot - 8), (gap[0] + 16, view.low - 26)
     sheet.line([head, tip], INK, THICK)
     sheet.disc(head, 3.5, INK)
-    sheet.callout((head[0] - 46, head[1] - 6), numbers.of("hang out of the gap"), (head[0] - 4, head[1]))
-    sheet.write((LEFT + 6, view.top + 16), say.piece(casing.piece), ground=True)
-    sheet.across(gap[0], gap[1], foot + 20, f"gap {say.length(casing.gap)}", view.low + 4, below=True)
+    sheet.callout((head[0] - 46, head[1] - 6), numbers.at("insert-elastic-tail"), (head[0] - 4, head[1]))
+    sheet.write((LEFT + 6, view.top + 16), words.say.piece(casing.piece), ground=True)
+    sheet.across(gap[0], gap[1], foot + 20, words.text("figure-gap", values), view.low + 4, below=True)
     y = foot + 62
-    sheet.write((8, y), "Mark the ends", bold=True)
-    y = _marked(sheet, y + 34, overlap, width, say, numbers)
+    sheet.write((8, y), words.text("figure-elastic-mark"), bold=True)
+    y = _marked(sheet, y + 34, overlap, width, words, numbers)
     y += 28
-    sheet.write((8, y), "Lap the ends and sew", bold=True)
-    y = _lap(sheet, y + 34, overlap, width, say, numbers)
-    sheet.write((8, y + 24), "Lengths at rest, to one scale", bold=True)
-    _beside(sheet, y + 36, casing.length, done.facts["length"], say)
-    alt = (
-        f"Elastic {say.length(width)} wide goes through a gap of {say.length(casing.gap)}, its tail hanging out and pinned to the"
-        f" {say.piece(casing.piece)}; a bodkin"
-        f" is fixed in its other end; a line is drawn"
-        f" {say.length(overlap)} from one end and a cross at the other; the end with the cross lies on the line and is zigzagged; the closed loop is {say.length(done.facts['length'])} in a casing of"
-        f" {say.length(casing.length)}."
-    )
-    return Figure(
-        "elastic",
-        sheet.svg(),
-        alt,
-        "Hold the tail so that it cannot slip inside, and lap the ends so that one lies on the line of the other.",
-    )
+    sheet.write((8, y), words.text("figure-elastic-lap"), bold=True)
+    y = _lap(sheet, y + 34, overlap, width, words, numbers)
+    sheet.write((8, y + 24), words.text("figure-elastic-lengths"), bold=True)
+    _beside(sheet, y + 36, casing.length, facts.loop, words)
+    alt, caption = words.text("figure-elastic-alt", values), words.text("figure-elastic-caption")
+    return Figure("elastic", sheet.svg(), alt, caption)
 
 
 def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The gap with the row that closes it, over the first row at both ends."""
-    say = words.say
+    words.read("figures", "figures-elastic")
     casing = done.before.casings[edge_of(done.step.written, "of")]
+    values: Values = {"gap": Length(casing.gap), "past": Length(PAST, "about")}
     sheet = Sheet()
-    view = CasingView(sheet, casing, 20, say)
+    view = CasingView(sheet, casing, 20, words)
     view.casing()
-    past = float(PAST) * view.scale
+    past, past_said = float(PAST) * view.scale, words.said(values["past"])
     y = view.low - float(EDGE_STITCH) * view.scale
     sheet.line([(view.left - past, y), (view.right + past, y)], ACCENT, 2.6, SEAM)
     for x in (view.left - past, view.right + past):
         sheet.lines([[(x, y - 5), (x, y + 5)]], ACCENT, THICK)
     low = view.low
-    sheet.across(view.left, view.right, low + 24, f"gap {say.length(casing.gap)}", low + 6, below=True)
-    sheet.across(view.right, view.right + past, low + 24, say.about(PAST), low + 6, below=True)
-    sheet.across(view.left - past, view.left, low + 24, say.about(PAST), low + 6, below=True)
-    sheet.callout((view.right + past + 24, y - 24), numbers.of("shut"), (view.right + past, y))
-    sheet.write(
-        (sheet.width / 2, low + 62), "Seen from the side that the row is sewn on, to scale.", "middle", colour=SOFT
-    )
-    alt = f"The gap of {say.length(casing.gap)} closed by a row that runs {say.about(PAST)} over the first one at both ends."
-    return Figure("gap", sheet.svg(), alt, "The closing row begins and ends on the first one.")
+    sheet.across(view.left, view.right, low + 24, words.text("figure-gap", values), low + 6, below=True)
+    sheet.across(view.right, view.right + past, low + 24, past_said, low + 6, below=True)
+    sheet.across(view.left - past, view.left, low + 24, past_said, low + 6, below=True)
+    sheet.callout((view.right + past + 24, y - 24), numbers.at("close-gap-sew"), (view.right + past, y))
+    sheet.write((sheet.width / 2, low + 62), words.text("figure-gap-seen"), "middle", colour=SOFT)
+    return Figure("gap", sheet.svg(), words.text("figure-gap-alt", values), words.text("figure-gap-caption"))
 
 
 class CasingView:
     """A stretch of the casing at its gap, seen from the side of its stitching, to scale."""
 
-    def __init__(self, sheet: Sheet, casing: Casing, top: float, say: Phrasing) -> None:
-        self.sheet, self.top, self.say = sheet, top, say
+    def __init__(self, sheet: Sheet, casing: Casing, top: float, words: Words) -> None:
+        self.sheet, self.top, self.words = sheet, top, words
         deep = float(casing.width) + 2
         self.scale = min(2.4, 150 / float(casing.gap), 90 / deep)
         self.low = top + deep * self.scale
@@ -144,24 +140,24 @@ class CasingView:
             self.sheet.lines([[(x, row - 6), (x, self.low + 6)]], INK, THICK)
         seam = self.left - float(FROM_SEAM) * self.scale
         self.sheet.line([(seam, self.top), (seam, foot)], INK, PLAIN)
-        self.sheet.write((seam, self.top - 6), "side seam", "middle", colour=SOFT)
+        self.sheet.write((seam, self.top - 6), self.words.text("figure-side-seam"), "middle", colour=SOFT)
 
 
-def _bodkin(sheet: Sheet, lead: float, y: float) -> None:
+def _bodkin(sheet: Sheet, lead: float, y: float, words: Words) -> None:
     """A bodkin with the end of the elastic in its eye, seen through the cloth."""
     body = [(lead - 14, y - 6), (lead + 34, y - 4), (lead + 44, y), (lead + 34, y + 4), (lead - 14, y + 6)]
     sheet.line(body, INK, THICK, HIDDEN, fill=GROUND, closed=True)
     sheet.line(
         [(lead - 8, y - 2.5), (lead + 2, y - 2.5), (lead + 2, y + 2.5), (lead - 8, y + 2.5)], INK, PLAIN, closed=True
     )
-    sheet.write((lead + 5, y - 13), "bodkin")
+    sheet.write((lead + 5, y - 13), words.text("figure-elastic-bodkin"))
 
 
 def _scale(overlap: Fraction, width: Fraction) -> float:
     return min(4.0, 110 / float(overlap), 60 / float(width))
 
 
-def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Phrasing, numbers: Numbers) -> float:
+def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: Words, numbers: Numbers) -> float:
     """The two ends before they are lapped: a line across one, a cross at the other, on the same face."""
     lap, high = float(overlap) * _scale(overlap, width), min(26.0, float(width) * _scale(overlap, width))
     low, end, start = y + high, 180.0, 210.0
@@ -170,11 +166,11 @@ def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Phr
     for x in (40.0, 360.0):
         sheet.line(wave((x, y), (x, low)), SOFT, PLAIN)
     sheet.line([(end - lap, y), (end - lap, low)], ACCENT, THICK)
-    sheet.across(end - lap, end, y - 14, say.length(overlap), y - 2)
-    sheet.callout((end - lap - 34, low + 16), numbers.of("draw a line"), (end - lap, low - 4))
+    sheet.across(end - lap, end, y - 14, words.said(Length(overlap)), y - 2)
+    sheet.callout((end - lap - 34, low + 16), numbers.at("insert-elastic-line"), (end - lap, low - 4))
     cross = min(start + lap + BEYOND, 344)
     _cross(sheet, cross, y + high / 2)
-    sheet.callout((cross - 30, low + 16), numbers.of("draw a cross"), (cross - 4, y + high / 2 + 4))
+    sheet.callout((cross - 30, low + 16), numbers.at("insert-elastic-cross"), (cross - 4, y + high / 2 + 4))
     return low + 20
 
 
@@ -182,7 +178,7 @@ def _cross(sheet: Sheet, x: float, y: float) -> None:
     sheet.lines([[(x - 5, y - 5), (x + 5, y + 5)], [(x - 5, y + 5), (x + 5, y - 5)]], ACCENT, THICK)
 
 
-def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Phrasing, numbers: Numbers) -> float:
+def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: Words, numbers: Numbers) -> float:
     """The two ends lapped, with two rows of zigzag and one along each end."""
     scale = _scale(overlap, width)
     high, lap = float(width) * scale, float(overlap) * scale
@@ -205,18 +201,21 @@ def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, say: Phrasi
         sheet.line(
             [(x + (2.5 if i % 2 else -2.5), y + 6 + (high - 6) * i / count) for i in range(count + 1)], ACCENT, PLAIN
         )
-    sheet.across(left, right, y - 14, say.length(overlap), y - 2)
-    sheet.upright(y, low, 58, say.length(width), 68, "left")
-    sheet.callout((left - 34, low + 18), numbers.of("cut end on the line"), (left, low + 2))
-    sheet.write((left - 16, low + 22), "cut end on the line")
-    sheet.callout((right + 34, y - 14), numbers.of("zigzag over"), (right - 2, y + 10))
+    sheet.across(left, right, y - 14, words.said(Length(overlap)), y - 2)
+    sheet.upright(y, low, 58, words.said(Length(width)), 68, "left")
+    sheet.callout((left - 34, low + 18), numbers.at("insert-elastic-lap"), (left, low + 2))
+    sheet.write((left - 16, low + 22), words.text("figure-elastic-cut-end"))
+    sheet.callout((right + 34, y - 14), numbers.at("insert-elastic-sew"), (right - 2, y + 10))
     return low + 24
 
 
-def _beside(sheet: Sheet, y: float, casing: Fraction, loop: Fraction, say: Phrasing) -> None:
+def _beside(sheet: Sheet, y: float, casing: Fraction, loop: Fraction, words: Words) -> None:
     long = sheet.width - 2 * MARGIN
     scale = long / float(casing)
-    for top, length, fill, words in ((y, casing, "#f1e3d3", "casing"), (y + 34, loop, ELASTIC, "elastic loop")):
+    for top, length, fill, message, name in (
+        (y, casing, "#f1e3d3", "figure-elastic-casing", "casing"),
+        (y + 34, loop, ELASTIC, "figure-elastic-loop", "loop"),
+    ):
         end = MARGIN + float(length) * scale
         sheet.line([(MARGIN, top), (end, top), (end, top + 12), (MARGIN, top + 12)], INK, PLAIN, fill=fill, closed=True)
-        sheet.write((MARGIN, top + 27), f"{words} {say.length(length)}")
+        sheet.write((MARGIN, top + 27), words.text(message, {name: Length(length)}))

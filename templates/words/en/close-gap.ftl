@@ -1,0 +1,8 @@
+### Sew the gap of a casing shut.
+
+close-gap-title = Close the gap
+close-gap-aim = The casing is closed all round.
+
+close-gap-sew = Pull the casing flat at the gap alone. Sew the { $gap } shut, in line with the first row and { $past } over it at both ends.
+    .check = The row is unbroken and the elastic is not caught: it slides under your finger.
+    .remedy = If the elastic is caught, unpick the row and sew it again nearer to the fold.

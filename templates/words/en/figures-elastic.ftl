@@ -1,0 +1,19 @@
+### Elastic: on its way through the casing, its ends marked and lapped, its length; and the gap closed.
+### $band is the band, or the piece whose edge was folded down.
+
+figure-elastic-through = Through the channel
+figure-elastic-bodkin = bodkin
+figure-elastic-mark = Mark the ends
+figure-elastic-lap = Lap the ends and sew
+figure-elastic-cut-end = cut end on the line
+figure-elastic-lengths = Lengths at rest, to one scale
+figure-elastic-casing = casing { $casing }
+figure-elastic-loop = elastic loop { $loop }
+figure-elastic-alt = Elastic { $width } wide goes through a gap of { $gap }, its tail hanging out and pinned to { PIECE($band) }; a bodkin is fixed in its other end; a line is drawn { $lap } from one end and a cross at the other; the end with the cross lies on the line and is zigzagged; the closed loop is { $loop } in a casing of { $casing }.
+figure-elastic-caption = Hold the tail so that it cannot slip inside, and lap the ends so that one lies on the line of the other.
+
+## The gap closed
+
+figure-gap-seen = Seen from the side that the row is sewn on, to scale.
+figure-gap-alt = The gap of { $gap } closed by a row that runs { $past } over the first one at both ends.
+figure-gap-caption = The closing row begins and ends on the first one.

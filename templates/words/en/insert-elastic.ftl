@@ -1,0 +1,44 @@
+### Draw elastic through a casing and join its ends to a loop.
+### $band is the band, or the piece whose edge was folded down.
+
+insert-elastic-title = Draw in the elastic
+insert-elastic-aim = A loop of { $loop } draws { $casing } of casing in to the waist.
+
+## Try on and cut
+
+insert-elastic-try = Before you cut, hold { $loop } of the elastic round the waist.
+    .check = It sits firmly and does not cut in.
+    .remedy = Find the length that does, and use it in place of { $loop } from here on.
+insert-elastic-cut = Cut the elastic { $cut } long: that is { $loop } and { $lap } for the lap.
+    .check = It is { $cut } when it lies slack beside the tape.
+insert-elastic-line = Draw a line straight across it, { $lap } from one end.
+    .check = From the line to the other end it is { $loop }, slack.
+    .tolerance = { $lap-off } more or less
+    .remedy = Draw the line where it belongs and cross out the first.
+insert-elastic-cross = Draw a cross on the same face, { $cross } from the other end: it stays in sight when the ends are lapped.
+
+## Through the channel
+
+insert-elastic-tail = Let { $tail } of the end with the line hang out of the gap. Pin it to { PIECE($band) } there, so that it cannot slip inside.
+insert-elastic-thread = Fix a safety pin or bodkin in the end with the cross and work it round through the channel to the gap. Push the cloth back over the elastic as you go.
+    .check = The elastic lies flat all round, and the line and the cross are on the same side of it.
+    .remedy = If it is twisted, draw the last hand's length back, turn it and go on.
+# The channel is a band that was sewn on, with the margin of its seam inside.
+insert-elastic-thread-band = Fix a safety pin or bodkin in the end with the cross and work it round through the channel to the gap, between the seam margin and the outside. Push the cloth back over the elastic as you go.
+    .check = { insert-elastic-thread.check }
+    .remedy = { insert-elastic-thread.remedy }
+insert-elastic-pull-out = Take out the first pin and pull { $out } of both ends out of the gap.
+
+## The lap
+
+insert-elastic-lap = Lay the end with the cross on the end with the line, both marks up, its cut end on the line. Hold the lap with a closed safety pin.
+    .check = The cut end lies on the line: then the lap is { $lap } and the loop { $loop } at rest.
+    .tolerance = { $lap-off } more or less
+    .remedy = Open the pin, shift the end to the line and close the pin again.
+insert-elastic-sew = Take out the safety pin and hold the lap in its place. Sew two rows of zigzag over the lap, then one along each of its two ends, a few stitches back each time.
+    .check = Pull hard: nothing gives.
+    .remedy = Sew over the lap once more.
+insert-elastic-slip-back = Let the lap slip back into the channel.
+insert-elastic-stretch = Lay the waist flat, fold to fold. Stretch it by hand until it is { $half-over } wide, which is { $over } round, and let it spring back, three times. Never stretch it further.
+    .check = The fullness is the same all round.
+    .remedy = Push it along the elastic with your fingers.
