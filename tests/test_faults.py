@@ -11,7 +11,8 @@ import pytest
 from furbelow.diagnose.fault import Fault, in_reading_order
 from furbelow.garment.spec import Spec
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, prove
+from furbelow.order.chain import prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 

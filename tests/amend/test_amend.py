@@ -16,7 +16,8 @@ from furbelow.amend.verdict import Remedy
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.order.chain import Planned, plan, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.verbs.command import run
 from hypothesis import HealthCheck, given, settings

@@ -11,7 +11,8 @@ from collections import Counter
 from statistics import median
 
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, prove_each
+from furbelow.order.chain import prove_each
+from furbelow.order.order import Order
 from furbelow.s1_read.read_wearers import read_wearers
 
 from tests.bodies.survey import bodies, roster, skirt

@@ -10,7 +10,8 @@ import pytest
 from furbelow.compare.compare import Comparison, as_data, as_text, compare
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import parse_quantity
-from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.order.chain import Planned, plan, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.verbs.command import run
 

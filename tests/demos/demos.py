@@ -8,7 +8,8 @@ from pathlib import Path
 
 from furbelow.garment.spec import Spec, Written
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, plan, prove
+from furbelow.order.chain import plan, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_workroom import read_workroom
 from furbelow.s6_write.guide.compose import compose

@@ -9,7 +9,8 @@ from furbelow.garment.spec import Written
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.formula import parse_formula
 from furbelow.measure.formula_parser import Formula
-from furbelow.order.chain import Order, prove
+from furbelow.order.chain import prove
+from furbelow.order.order import Order
 from furbelow.s4_cut.cut import cut
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st

@@ -96,7 +96,8 @@ def _faults(code: str, spec: str) -> tuple[Fault, ...]:
 
 def _cut_faults(spec: str) -> tuple[Fault, ...]:
     from furbelow.garment.workroom import Workroom
-    from furbelow.order.chain import Order, prove
+    from furbelow.order.chain import prove
+    from furbelow.order.order import Order
     from furbelow.s1_read.read_spec import read_spec
     from furbelow.s4_cut.cut import cut
 

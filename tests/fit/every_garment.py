@@ -8,11 +8,11 @@ from fractions import Fraction
 from functools import cache
 from itertools import product
 
-from furbelow.fit.amounts import amounts, at_least
-from furbelow.fit.grid import as_written
+from furbelow.fit.grid import as_chosen
 from furbelow.measure.quantity import Quantity
-from furbelow.order.chain import plan, prove
-from furbelow.s3_rehearse.rehearse import in_good_order
+from furbelow.order.at_least import at_least
+from furbelow.order.chain import in_work_order, plan, prove
+from furbelow.s5_buy.amounts import amounts
 
 from tests.demos.demos import order
 
@@ -29,12 +29,12 @@ def every_garment(name: str, size: str, grid: tuple[tuple[str, tuple[Quantity, .
     found = []
     for row in product(*(values for _, values in grid)):
         choices = dict(zip((choice for choice, _ in grid), row, strict=True))
-        written = {choice: as_written(choice, value, "metric") for choice, value in choices.items()}
+        written = {choice: as_chosen(choice, value, "metric") for choice, value in choices.items()}
         proved = prove(order(name, size, choices=written))
         if proved.value is None:
             continue
         planned = plan(proved.value).value
-        low = at_least(in_good_order(proved.value)).value
+        low = at_least(in_work_order(proved.value)).value
         assert planned is not None
         assert low is not None
         found.append(

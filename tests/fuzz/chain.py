@@ -14,7 +14,8 @@ from furbelow.diagnose.report_json import render_json
 from furbelow.diagnose.report_text import render
 from furbelow.garment.spec import Written
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, make, prove
+from furbelow.order.chain import make, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 
 NAME = "spec.yaml"

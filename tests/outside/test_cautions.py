@@ -15,7 +15,8 @@ from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, prove
+from furbelow.order.chain import prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s3_rehearse.run import Rehearsal

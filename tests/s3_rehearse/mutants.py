@@ -16,7 +16,8 @@ from typing import Any
 import yaml
 from furbelow.garment.bench import Bench
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, prove
+from furbelow.order.chain import prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 
 from tests.demos.demos import NAMES, SPECS

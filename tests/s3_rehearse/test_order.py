@@ -8,6 +8,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
 from furbelow.s3_rehearse.order import _search, fewest_set_ups, machine_changes, must_follow
 from furbelow.s3_rehearse.rehearse import in_good_order
+from furbelow.techniques import technique_of
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -55,7 +56,7 @@ def test_every_demo_is_proved_in_the_order_found_and_needs_no_more_set_ups() -> 
         for wish in ("as written", "each part together", "fewest set-ups"):
             rehearsal = prove(order(name, size, Workroom(order_of_work=wish))).value
             assert rehearsal is not None
-            again = in_good_order(rehearsal)
+            again = in_good_order(rehearsal, technique_of)
             assert sum(machine_changes(again.run.performed)) <= sum(machine_changes(rehearsal.run.performed))
             assert again.run.final == rehearsal.run.final or set(again.run.final.edges) == set(
                 rehearsal.run.final.edges

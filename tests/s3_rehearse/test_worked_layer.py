@@ -9,7 +9,8 @@ from fractions import Fraction
 
 import pytest
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, prove
+from furbelow.order.chain import prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s3_rehearse.run import Rehearsal
 

@@ -11,7 +11,8 @@ from pathlib import Path
 import pytest
 from furbelow.garment.spec import Spec
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, plan, prove
+from furbelow.order.chain import plan, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_wearers import read_wearers
 from furbelow.s4_cut.cut import NO_PRICE

@@ -10,7 +10,8 @@ from itertools import combinations, product
 from furbelow.compare.ways_to_cut import as_data, as_text, ways_to_cut
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.order.chain import Planned, plan, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s4_cut.cut import Cutting, cut_prices

@@ -7,7 +7,8 @@ from pathlib import Path
 
 import pytest
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, make
+from furbelow.order.chain import make
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_wearers import read_wearers
 from furbelow.verbs.command import run

@@ -14,7 +14,8 @@ from furbelow.garment.workroom import Workroom
 from furbelow.measure.formula import Formula, evaluate, parse_formula
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import LENGTH
-from furbelow.order.chain import Order, plan, prove
+from furbelow.order.chain import plan, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.why import as_data, why
 from furbelow.s3_rehearse.finished_garment import reasons_of

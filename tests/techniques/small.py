@@ -13,7 +13,8 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, solved
+from furbelow.order.chain import solved
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s3_rehearse.rehearse import rehearse
@@ -125,7 +126,7 @@ def work(
     numbers = solved(Order(read.value, "size M", body.value, {}, room))
     assert numbers.value is not None, [fault.headline for fault in numbers.faults]
     assert numbers.ok, [fault.headline for fault in numbers.faults]
-    rehearsed = rehearse(numbers.value, room)
+    rehearsed = rehearse(numbers.value, room, technique_of)
     if rehearsed.value is not None:
         run = rehearsed.value.run
     else:

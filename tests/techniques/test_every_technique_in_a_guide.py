@@ -8,7 +8,8 @@ from collections.abc import Mapping
 
 import pytest
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, make
+from furbelow.order.chain import make
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.techniques import techniques

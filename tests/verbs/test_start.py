@@ -6,7 +6,8 @@ from pathlib import Path
 
 import pytest
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, make, prove
+from furbelow.order.chain import make, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.verbs.command import run
 from furbelow.verbs.start import starting_spec

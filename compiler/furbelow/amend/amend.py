@@ -19,12 +19,10 @@ from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.measure.quantity import show_decimal
-from furbelow.order.chain import Order, Planned, plan, prove
-from furbelow.s2_solve.solve import prepare
-from furbelow.s3_rehearse.rehearse import rehearse
+from furbelow.order.as_begun import planned_as_begun, solved_as_begun
+from furbelow.order.chain import Planned, planned
+from furbelow.order.order import Order
 from furbelow.s3_rehearse.run import Rehearsal
-from furbelow.s5_buy.shopping import buy
-from furbelow.techniques.shared.allowances import allowances
 
 BEFORE_CUTTING, CUT = -2, -1  # where a measurement stands, before the steps by number
 
@@ -70,7 +68,7 @@ def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
     faults = [fault for one in record if (fault := _unknown(order, one))]
     if faults:
         return Staged(None, tuple(faults))
-    meant = _planned(order)
+    meant = planned(order)
     if meant.value is None:
         return Staged(None, meant.faults)
     first = meant.value
@@ -78,15 +76,10 @@ def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
     for one in widths:
         spec = with_width(spec, one)
     order = order._replace(spec=spec)
-    base = _planned(order) if widths else meant
+    base = planned(order) if widths else meant
     if base.value is None:
         return Staged(None, base.faults)
     return _Amending(order, first, base.value, record).run()
-
-
-def _planned(order: Order) -> Staged[Planned]:
-    proved = prove(order)
-    return plan(proved.value) if proved.value else Staged(None, proved.faults)
 
 
 def _unknown(order: Order, one: Measured) -> Fault | None:
@@ -300,23 +293,15 @@ class _Amending:
 
     def _again(self, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Planned | None:
         """The garment from pieces of these sizes, in the order of work that was begun."""
-        planned = self.base.rehearsal.solved
-        spec = as_cut(planned, sizes)
-        # The pieces are cut: nothing is rounded any more, and what was eased before may be eased now.
-        staged = prepare(spec, allowances(spec), Fraction(0)).solve(
-            self.order.wearer, self.order.body, self.order.choices
-        )
-        if staged.value is None or has_errors(staged.faults):
-            self.faults += staged.faults
+        order = self.order._replace(spec=as_cut(self.base.rehearsal.solved, sizes))
+        solved = solved_as_begun(order, self.base)
+        if solved.value is None or has_errors(solved.faults):
+            self.faults += solved.faults
             return None
-        by_index = {step.written.index: step for step in staged.value.steps}
-        steps = tuple(by_index[done.step.written.index] for done in self.performed)
-        solved = staged.value._replace(rounding=planned.rounding, steps=steps)
-        rehearsed = rehearse(solved, self.order.room)
-        if rehearsed.value is None:
-            self.faults += (self._because(fault, sizes) for fault in rehearsed.faults if fault.is_error)
-            return None
-        return Planned(rehearsed.value, self.base.cutting, buy(rehearsed.value, self.base.cutting))
+        planned = planned_as_begun(solved.value, self.base)
+        if planned.value is None:
+            self.faults += (self._because(fault, sizes) for fault in planned.faults if fault.is_error)
+        return planned.value
 
     def _because(self, fault: Fault, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Fault:
         """The fault with the measurements that led to it."""

@@ -11,10 +11,9 @@ from fractions import Fraction
 
 from furbelow.amend.read_record import Measured
 from furbelow.diagnose.fault import Span
-from furbelow.fit.grid import exact_text
+from furbelow.garment.exact import as_written, exact_text
 from furbelow.garment.solved import Solved
 from furbelow.garment.spec import Material, Spec, Written
-from furbelow.measure.formula import Formula, parse_formula
 from furbelow.measure.quantity import System, mm
 
 Sizes = Mapping[tuple[str, str], tuple[Fraction, Span]]  # (piece, length or depth) -> cut size in mm and its place
@@ -48,7 +47,4 @@ def with_width(spec: Spec, measured: Measured) -> Spec:
 
 
 def _written(length: Fraction, place: Span, system: System) -> Written:
-    text = exact_text(mm(length), system)
-    formula = parse_formula(text)
-    assert isinstance(formula, Formula), formula
-    return Written(text, formula, place)
+    return as_written(exact_text(mm(length), system), place)

@@ -12,7 +12,6 @@ from difflib import SequenceMatcher
 from fractions import Fraction
 from typing import Any
 
-from furbelow.fit.amounts import COST, HOURS, amounts
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Derivation, SolvedStep
 from furbelow.garment.spec import Written
@@ -20,6 +19,7 @@ from furbelow.measure.measure_text import System, show_cloth_length
 from furbelow.measure.quantity import Quantity, money, round_to_step, show_decimal
 from furbelow.measure.units import PLAIN
 from furbelow.order.chain import Planned
+from furbelow.s5_buy.amounts import COST, HOURS, amounts
 from furbelow.s5_buy.shopping import Line
 from furbelow.s6_write.words.said_step import said_step
 from furbelow.s6_write.words.words import Words

@@ -6,7 +6,8 @@ import re
 
 from furbelow.diagnose.fault import Fault, in_reading_order
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, prove_each, solved
+from furbelow.order.chain import prove_each, solved
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.why import as_markdown, why
 

@@ -13,16 +13,17 @@ from fractions import Fraction
 from itertools import product
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
-from furbelow.fit.amounts import COST, HOURS, amount_names, amounts, at_least
-from furbelow.fit.grid import as_written, free_choices, garments, values_of
+from furbelow.fit.grid import as_chosen, free_choices, garments, values_of
 from furbelow.fit.targets import Aim, Limit, read_aims, read_limits, value_of
 from furbelow.garment.solved import Solved
 from furbelow.measure.quantity import Quantity, mm, money, number
 from furbelow.measure.units import CURRENCIES, VOLUME
-from furbelow.order.chain import Order, plan, prove, ready_for, solved
+from furbelow.order.at_least import at_least
+from furbelow.order.chain import in_work_order, plan, prove, ready_for, solved
+from furbelow.order.order import Order
 from furbelow.s2_solve.solve import System
-from furbelow.s3_rehearse.rehearse import in_good_order
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s5_buy.amounts import COST, HOURS, amount_names, amounts
 
 Values = Mapping[str, Quantity]
 Key = tuple[Fraction, ...]
@@ -255,13 +256,13 @@ class _Search:
     def _prove(self, trial: Trial) -> bool:
         if not trial.proved:
             trial.proved = True
-            written = {name: as_written(name, value, self.order.spec.system) for name, value in trial.choices.items()}
+            written = {name: as_chosen(name, value, self.order.spec.system) for name, value in trial.choices.items()}
             order = self.order._replace(choices={**self.order.choices, **written})
             staged = prove(order, self.ready)
             if staged.value is None or has_errors(staged.faults):
                 trial.faults = tuple(fault for fault in staged.faults if fault.is_error)
                 return False
-            trial.rehearsal = in_good_order(staged.value)
+            trial.rehearsal = in_work_order(staged.value)
             low = at_least(trial.rehearsal)
             if low.value is None:
                 trial.faults = low.faults

@@ -7,10 +7,10 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.diagnose.nearest import nearest
+from furbelow.garment.exact import as_written, exact_text
 from furbelow.garment.solved import Solved
 from furbelow.garment.spec import Choice, Spec, Written
-from furbelow.measure.formula import Formula, parse_formula
-from furbelow.measure.quantity import Quantity, System, parse_quantity
+from furbelow.measure.quantity import Quantity, System
 from furbelow.measure.units import LENGTH
 
 FREE = "--free"
@@ -104,18 +104,7 @@ def garments(values: Mapping[str, Sequence[Quantity]]) -> Staged[int]:
     )
 
 
-def as_written(name: str, value: Quantity, system: System) -> Written:
+def as_chosen(name: str, value: Quantity, system: System) -> Written:
     """The value as it would be typed after `--set name=`."""
     text = exact_text(value, system)
-    formula = parse_formula(text)
-    assert isinstance(formula, Formula), formula
-    return Written(text, formula, Span(f"{FREE} {name}", 1, 1, 1, len(text) + 1))
-
-
-def exact_text(value: Quantity, system: System) -> str:
-    """The value in words that mean exactly it: `2.35`, `48.5 cm`, `7/3`."""
-    text = value.show(system)
-    if parse_quantity(text) == value:
-        return text
-    unit = " mm" if value.dims == LENGTH else ""
-    return f"{value.value.numerator}/{value.value.denominator}{unit}"
+    return as_written(text, Span(f"{FREE} {name}", 1, 1, 1, len(text) + 1))

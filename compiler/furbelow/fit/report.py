@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from furbelow.fit.amounts import COST, HOURS
 from furbelow.fit.fit import Fit, Missed, Trial, Values
-from furbelow.fit.grid import exact_text
 from furbelow.fit.targets import Limit, value_of
+from furbelow.garment.exact import exact_text
 from furbelow.measure.measure_text import System, show_cloth_length, show_decimal, system_of
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import LENGTH, PLAIN
+from furbelow.s5_buy.amounts import COST, HOURS
 
 
 def as_text(fit: Fit) -> str:

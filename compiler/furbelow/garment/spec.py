@@ -3,14 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple, Protocol
 
 from furbelow.diagnose.fault import Span
 from furbelow.measure.formula import Formula
 from furbelow.measure.measure_text import System, system_of
-
-if TYPE_CHECKING:
-    from furbelow.garment.technique import Technique
 
 
 class Word(NamedTuple):
@@ -81,6 +78,13 @@ class Arg(NamedTuple):
     kind: str = ""
 
 
+class Described(Protocol):
+    """A technique that the spec describes itself. How it is worked is the matter of `techniques/`."""
+
+    @property
+    def name(self) -> str: ...
+
+
 class Step(NamedTuple):
     index: int  # type: ignore[assignment]  # 0-based among the working steps
     technique: str
@@ -88,7 +92,7 @@ class Step(NamedTuple):
     part: str  # the heading it stands under
     tip: str  # the maker's note on this step, Markdown
     span: Span
-    own: Technique | None = None  # the technique itself, where the spec describes it
+    own: Described | None = None  # the technique itself, where the spec describes it
 
 
 class BodyMeasure(NamedTuple):

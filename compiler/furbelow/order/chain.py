@@ -10,26 +10,16 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from furbelow.diagnose.fault import Staged
 from furbelow.garment.solved import Solved
-from furbelow.garment.spec import Spec, Written
-from furbelow.garment.workroom import Workroom
+from furbelow.order.order import Order
 from furbelow.s2_solve.solve import System, prepare
 from furbelow.s3_rehearse.rehearse import in_good_order, rehearse
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.techniques import technique_of
 from furbelow.techniques.shared.allowances import allowances
 
 if TYPE_CHECKING:
     from furbelow.s4_cut.cut import Cutting, Planner
     from furbelow.s5_buy.shopping import ShoppingList
-
-
-class Order(NamedTuple):
-    """What is to be made: a spec for one body, with choices, in a workroom. `wearer`: "size M", "Bo"."""
-
-    spec: Spec
-    wearer: str
-    body: Mapping[str, Written]
-    choices: Mapping[str, Written]
-    room: Workroom
 
 
 def ready_for(order: Order) -> System:
@@ -47,7 +37,7 @@ def prove(order: Order, ready: System | None = None) -> Staged[Rehearsal]:
     numbers = solved(order, ready)
     if not numbers.ok or numbers.value is None:
         return Staged(None, numbers.faults)
-    rehearsed = rehearse(numbers.value, order.room)
+    rehearsed = rehearse(numbers.value, order.room, technique_of)
     return Staged(rehearsed.value, (*numbers.faults, *rehearsed.faults))
 
 
@@ -68,6 +58,11 @@ class Planned(NamedTuple):
     shopping: ShoppingList
 
 
+def in_work_order(rehearsal: Rehearsal) -> Rehearsal:
+    """The same garment with its steps in the order that the workroom prefers."""
+    return in_good_order(rehearsal, technique_of)
+
+
 def plan(rehearsal: Rehearsal, planner: Planner | None = None) -> Staged[Planned]:
     """The cutting and the shopping list, the steps in the order that the workroom prefers.
 
@@ -78,12 +73,30 @@ def plan(rehearsal: Rehearsal, planner: Planner | None = None) -> Staged[Planned
     from furbelow.s5_buy.offers import cheapest_first
     from furbelow.s5_buy.shopping import buy
 
-    rehearsal = in_good_order(rehearsal)
+    rehearsal = in_work_order(rehearsal)
     cutting = cut(rehearsal.solved, rehearsal.run.room, planner)
     if cutting.value is None:
         return Staged(None, cutting.faults)
     chosen = cheapest_first(cutting.value)
     return Staged(Planned(rehearsal, chosen, buy(rehearsal, chosen)), cutting.faults)
+
+
+def planned(order: Order, planner: Planner | None = None) -> Staged[Planned]:
+    """The garment proved and planned for this body, with all that both say."""
+    return _planned(prove(order), planner)
+
+
+def planned_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Planned]]]:
+    """`planned` for one body after another; what they have in common is done once."""
+    for order, proved in prove_each(orders):
+        yield order, _planned(proved, None)
+
+
+def _planned(proved: Staged[Rehearsal], planner: Planner | None) -> Staged[Planned]:
+    if proved.value is None:
+        return Staged(None, proved.faults)
+    found = plan(proved.value, planner)
+    return Staged(found.value, (*proved.faults, *found.faults))
 
 
 def make(order: Order, *, with_pdf: bool = True, kept: bytes = b"") -> Staged[Mapping[str, bytes]]:

@@ -8,7 +8,8 @@ from dataclasses import dataclass
 
 from furbelow.diagnose.fault import Fault, has_errors
 from furbelow.diagnose.report_text import render, tally
-from furbelow.order.chain import Order, plan, prove
+from furbelow.order.chain import plan, prove
+from furbelow.order.order import Order
 from furbelow.verbs.reading import Reader, Stop
 
 

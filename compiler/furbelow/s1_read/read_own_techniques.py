@@ -8,7 +8,6 @@ from typing import Any
 
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.diagnose.nearest import nearest
-from furbelow.garment.own_technique import BLANK, KEYS, LEAVES, NEEDS, OwnStitch, OwnTechnique
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import CautionKind, OwnAction, SetUp, Technique
 from furbelow.measure.quantity import Quantity, parse_quantity
@@ -17,6 +16,7 @@ from furbelow.s1_read.schema_walk import Schema
 from furbelow.s1_read.technique_schema import technique_schema
 from furbelow.s1_read.values import map_at, maps_in, rows_at, text_at, value_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
+from furbelow.techniques.own_technique import BLANK, KEYS, LEAVES, NEEDS, OwnStitch, OwnTechnique
 
 SECTION = "techniques"
 STITCHES = tuple(str(each) for each in StitchType)

@@ -17,7 +17,7 @@ from furbelow.s1_read.yaml_tree import Tree
 from furbelow.techniques import techniques
 
 if TYPE_CHECKING:
-    from furbelow.garment.own_technique import OwnTechnique
+    from furbelow.techniques.own_technique import OwnTechnique
 
 SCHEMA = "garment.schema.json"
 

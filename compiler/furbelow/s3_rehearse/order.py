@@ -10,10 +10,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import accumulate
 
-from furbelow.garment.technique import Performed
+from furbelow.garment.technique import NO_MACHINE, Performed
 
-# Setting these up changes nothing on a sewing machine.
-_NO_MACHINE = ("", "table", "hand", "iron")
 # A precedence with more sets of first steps than this is left as written; 20 steps in 4 free chains have about 1,300.
 MOST_STATES = 60_000
 
@@ -22,8 +20,8 @@ def machine_changes(performed: Sequence[Performed]) -> tuple[bool, ...]:
     """For each step, whether the machine has to be set up anew before it."""
     changes, on = [], ""
     for done in performed:
-        changes.append(done.setup not in (*_NO_MACHINE, on))
-        on = on if done.setup in _NO_MACHINE else done.setup
+        changes.append(done.setup not in (*NO_MACHINE, on))
+        on = on if done.setup in NO_MACHINE else done.setup
     return tuple(changes)
 
 
@@ -49,7 +47,7 @@ def fewest_set_ups(performed: Sequence[Performed], *, parts_together: bool) -> t
             firsts | {other for other in range(len(performed)) if rank[other] < rank[at]}
             for at, firsts in enumerate(before)
         ]
-    setups = [done.setup if done.setup not in _NO_MACHINE else "" for done in performed]
+    setups = [done.setup if done.setup not in NO_MACHINE else "" for done in performed]
     return _search(before, setups) or tuple(range(len(performed)))
 
 

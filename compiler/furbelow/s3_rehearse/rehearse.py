@@ -2,22 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from furbelow.diagnose.fault import Severity, Staged
 from furbelow.garment.bench import Bench, laid_out
 from furbelow.garment.solved import Solved, SolvedStep
-from furbelow.garment.spec import EdgeName, LayerName, Word, each_of
-from furbelow.garment.technique import Performed
+from furbelow.garment.spec import EdgeName, LayerName, Step, Word, each_of
+from furbelow.garment.technique import Kind, Performed, Technique
 from furbelow.garment.workroom import Workroom
 from furbelow.s3_rehearse.order import fewest_set_ups
 from furbelow.s3_rehearse.proofs import proofs
 from furbelow.s3_rehearse.run import Rehearsal, Run
-from furbelow.techniques import technique_of
+
+TechniqueOf = Callable[[Step], Technique]
 
 
-def rehearse(solved: Solved, room: Workroom) -> Staged[Rehearsal]:
-    """The rehearsal with its proofs, and every fault of both.
+def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Staged[Rehearsal]:
+    """The rehearsal with its proofs, and every fault of both. technique_of: how each step is worked.
 
     A refused step spoils the pieces it touches; later steps on them are passed over in silence, so that each cause is
     told once and its consequences are not.
@@ -25,16 +26,17 @@ def rehearse(solved: Solved, room: Workroom) -> Staged[Rehearsal]:
     bench, performed = laid_out(solved), []
     lost: set[str] = set()  # edges that a refused or skipped step would have made
     for step in solved.steps:
+        technique = technique_of(step.written)
         if bench.spoiled.intersection(_pieces_in(bench, step)) or lost.intersection(_names_in(step)):
             # What it should have done is missing too, so its pieces tell nothing of the maker's work any more.
             bench = bench.spoil(_pieces_in(bench, step))
-            lost.update(_made_by(step))
+            lost.update(_made_by(step, technique))
             continue
-        done = technique_of(step.written).perform(bench, step, solved, room)
+        done = technique.perform(bench, step, solved, room)
         if done.refused:
             # A refusal may come before the technique knows its pieces: all that the step names is spoiled.
             done = Performed(step, bench, done.after.spoil(_pieces_in(bench, step)), done.touches, done.faults)
-            lost.update(_made_by(step))
+            lost.update(_made_by(step, technique))
         performed.append(done)
         bench = done.after
     run = Run(solved, room, tuple(performed), bench)
@@ -45,7 +47,7 @@ def rehearse(solved: Solved, room: Workroom) -> Staged[Rehearsal]:
     return Staged(Rehearsal(run, shown) if sound else None, faults)
 
 
-def in_good_order(rehearsal: Rehearsal) -> Rehearsal:
+def in_good_order(rehearsal: Rehearsal, technique_of: TechniqueOf) -> Rehearsal:
     """The same garment with its steps in the order that the workroom prefers, rehearsed and proved anew."""
     run = rehearsal.run
     if run.room.order_of_work == "as written":
@@ -54,16 +56,17 @@ def in_good_order(rehearsal: Rehearsal) -> Rehearsal:
     order = fewest_set_ups(run.performed, parts_together=together)
     if order == tuple(range(len(order))):
         return rehearsal
-    again = rehearse(run.solved._replace(steps=tuple(run.performed[at].step for at in order)), run.room).value
+    steps = tuple(run.performed[at].step for at in order)
+    again = rehearse(run.solved._replace(steps=steps), run.room, technique_of).value
     # The order keeps every precedence, so it is as sound; should a proof differ all the same, the written order stands.
     return again or rehearsal
 
 
-def _made_by(step: SolvedStep) -> Iterator[str]:
+def _made_by(step: SolvedStep, technique: Technique) -> Iterator[str]:
     """The names that a step gives to new edges."""
-    for name, parameter in technique_of(step.written).parameters.items():
+    for name, parameter in technique.parameters.items():
         arg = step.written.args.get(name)
-        if parameter.kind == "name" and arg is not None and isinstance(arg.value, Word):
+        if parameter.kind is Kind.NAME and arg is not None and isinstance(arg.value, Word):
             yield arg.value.text
 
 

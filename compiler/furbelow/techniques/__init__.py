@@ -53,4 +53,10 @@ def techniques() -> Mapping[str, Technique]:
 
 def technique_of(step: Step) -> Technique:
     """The technique of a step: the spec's own, or the built-in one of that name."""
-    return step.own or techniques()[step.technique]
+    if step.own is None:
+        return techniques()[step.technique]
+    from furbelow.techniques.own_technique import OwnTechnique  # few specs describe one
+
+    if not isinstance(step.own, OwnTechnique):
+        raise TypeError(f"`{step.own.name}` is described as {type(step.own).__name__}, which nobody works")
+    return step.own

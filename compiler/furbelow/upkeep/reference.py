@@ -101,7 +101,8 @@ def write() -> list[Path]:
 def gallery() -> dict[Path, str]:
     """The whole garment of each spec in `specs/`, in its middle size, by the file that it is drawn in."""
     from furbelow.garment.workroom import Workroom
-    from furbelow.order.chain import Order, plan, prove
+    from furbelow.order.chain import plan, prove
+    from furbelow.order.order import Order
     from furbelow.s1_read.read_spec import read_spec
     from furbelow.s6_write.guide.compose import compose
 

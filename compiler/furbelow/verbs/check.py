@@ -26,7 +26,8 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 def _check(options: argparse.Namespace) -> int:
     from furbelow.diagnose.fault import has_errors
-    from furbelow.order.chain import Order, prove_each
+    from furbelow.order.chain import prove_each
+    from furbelow.order.order import Order
 
     reader = Reader()
     spec, faults = reader.spec_and_faults(options.spec)

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader
 
 if TYPE_CHECKING:
-    from furbelow.order.chain import Order, Planned
+    from furbelow.order.chain import Planned
+    from furbelow.order.order import Order
 
 _EPILOG = """\
 examples:

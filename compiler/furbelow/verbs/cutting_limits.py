@@ -7,7 +7,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from furbelow.order.chain import Order
+    from furbelow.order.order import Order
 
 
 def add_limits(parser: argparse.ArgumentParser) -> None:

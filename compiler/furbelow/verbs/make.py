@@ -13,7 +13,7 @@ from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader, Stop,
 
 if TYPE_CHECKING:
     from furbelow.diagnose.fault import Fault
-    from furbelow.order.chain import Order
+    from furbelow.order.order import Order
     from furbelow.s6_write.pages.class_page import Missing
 
 

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from furbelow.garment.spec import Spec, Written
     from furbelow.garment.wearer import Wearer
     from furbelow.garment.workroom import Workroom
-    from furbelow.order.chain import Order
+    from furbelow.order.order import Order
 
 DONE, SPEC_AT_FAULT, WRONG_USE, OUR_BUG = 0, 1, 2, 3
 
@@ -127,7 +127,7 @@ class Reader:
 
     def orders(self, options: argparse.Namespace, *, first_only: bool = False, every: bool = False) -> list[Order]:
         """What is to be made, one order a body; every: one for each size where the call names nobody."""
-        from furbelow.order.chain import Order
+        from furbelow.order.order import Order
 
         spec, faults = self.spec_and_faults(options.spec)
         if spec is None:

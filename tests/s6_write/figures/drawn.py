@@ -12,7 +12,8 @@ from xml.etree import ElementTree
 
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Order, Planned, plan, prove
+from furbelow.order.chain import Planned, plan, prove
+from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s6_write.figures import cutting_figures, figures_for, how_to_read, overview

@@ -1,4 +1,4 @@
-"""What a garment takes, by name: each material, `cost`, `hours`; exactly from its plan, or at least so much without one."""
+"""What a garment takes at least, known without its cutting plan."""
 
 from __future__ import annotations
 
@@ -6,32 +6,13 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Staged
-from furbelow.garment.spec import Spec
-from furbelow.measure.quantity import Quantity, mm, money, number
-from furbelow.measure.units import VOLUME
+from furbelow.measure.quantity import Quantity
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting, Sheet, cut
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
-from furbelow.s5_buy.shopping import Line, ShoppingList, buy
-
-COST, HOURS = "cost", "hours"
-
-
-def amount_names(spec: Spec) -> tuple[str, ...]:
-    """Every name that `amounts` may give."""
-    return (*spec.materials, COST, HOURS)
-
-
-def amounts(shopping: ShoppingList) -> Mapping[str, Quantity]:
-    """Materials as they are needed, before the shop rounds them; the cost of what is bought, without labour; hours.
-
-    A material in metres is a length, starch and dye a volume, thread a length. Nothing for what is not used.
-    """
-    found = {line.name: _need(line) for line in shopping.lines}
-    found[COST] = money(sum((line.cost for line in shopping.lines if line.cost), Fraction(0)), shopping.currency)
-    found[HOURS] = number(shopping.time.hours)
-    return found
+from furbelow.s5_buy.amounts import COST, amounts
+from furbelow.s5_buy.shopping import buy
 
 
 def at_least(rehearsal: Rehearsal) -> Staged[Mapping[str, Quantity]]:
@@ -62,7 +43,3 @@ def _by_area(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Cuttin
 
 def _cutting(sheets: Mapping[str, Sheet]) -> Cutting:
     return Cutting({cloth: (sheet,) for cloth, sheet in sheets.items()}, {})
-
-
-def _need(line: Line) -> Quantity:
-    return Quantity(line.need, VOLUME) if line.unit == "volume" else mm(line.need)

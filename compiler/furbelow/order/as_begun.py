@@ -1,0 +1,37 @@
+"""The chain taken up again in the middle of the work: the pieces are cut, and the order of work stands."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Staged
+from furbelow.garment.solved import Solved
+from furbelow.order.chain import Planned
+from furbelow.order.order import Order
+from furbelow.s2_solve.solve import prepare
+from furbelow.s3_rehearse.rehearse import rehearse
+from furbelow.s5_buy.shopping import buy
+from furbelow.techniques import technique_of
+from furbelow.techniques.shared.allowances import allowances
+
+
+def solved_as_begun(order: Order, begun: Planned) -> Staged[Solved]:
+    """Every measurement of the order's spec, whose pieces are cut; its steps in the order of `begun`.
+
+    Nothing is rounded any more; what was eased before may be eased now, so the rounding that is told stays.
+    """
+    staged = prepare(order.spec, allowances(order.spec), Fraction(0)).solve(order.wearer, order.body, order.choices)
+    if staged.value is None:
+        return staged
+    by_index = {step.written.index: step for step in staged.value.steps}
+    steps = tuple(by_index[done.step.written.index] for done in begun.rehearsal.run.performed)
+    solved = staged.value._replace(rounding=begun.rehearsal.solved.rounding, steps=steps)
+    return Staged(solved, staged.faults)
+
+
+def planned_as_begun(solved: Solved, begun: Planned) -> Staged[Planned]:
+    """The garment proved from there, and what it takes; its cloth is cut as `begun` has it."""
+    rehearsed = rehearse(solved, begun.rehearsal.run.room, technique_of)
+    if rehearsed.value is None:
+        return Staged(None, rehearsed.faults)
+    return Staged(Planned(rehearsed.value, begun.cutting, buy(rehearsed.value, begun.cutting)), rehearsed.faults)

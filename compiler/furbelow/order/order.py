@@ -1,0 +1,19 @@
+"""What is to be made, for whom and where."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import NamedTuple
+
+from furbelow.garment.spec import Spec, Written
+from furbelow.garment.workroom import Workroom
+
+
+class Order(NamedTuple):
+    """A spec for one body, with choices, in a workroom. `wearer`: "size M", "Bo"."""
+
+    spec: Spec
+    wearer: str
+    body: Mapping[str, Written]
+    choices: Mapping[str, Written]
+    room: Workroom
