@@ -17,7 +17,7 @@ from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.guide.compose import compose
 from furbelow.s6_write.guide.guide import Guide, Operation
-from furbelow.techniques.band_casing import EDGE_STITCH
+from furbelow.techniques.shared.casings import EDGE_STITCH
 
 from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
 
@@ -93,7 +93,7 @@ def test_a_band_cut_as_narrow_as_allowed_still_holds_its_elastic(name: str, size
     solved = _planned(name, size)[0].solved
     assert folded_off() >= CUT_OFF / 2
     (casing,), (elastic,) = _done(name, size, "band casing"), _done(name, size, "insert elastic")
-    narrowest = casing.facts["depth"] - CUT_OFF / 2 - EDGE_STITCH
+    narrowest = casing.facts.depth - CUT_OFF / 2 - EDGE_STITCH
     assert narrowest >= width_of(solved, word_of(elastic.step.written, "elastic"))
     check = next(step for step in _told(name, size, casing).steps if "deep all round" in step.check)
     assert check.tolerance == "2 mm more or less"

@@ -11,33 +11,38 @@ Source: a separate casing is cut 2 x finished + 2 cm, and 2 cm longer (home sewi
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Casing, Seam, State
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.tolerance import folded_off, round_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.attach import taken
-from furbelow.techniques.join_ends import PINS, side_seam
-from furbelow.techniques.press import iron_caution, iron_set
+from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -45,8 +50,17 @@ from furbelow.techniques.shared.preconditions import (
     gap_too_wide,
     seam_too_narrow,
 )
+from furbelow.techniques.shared.stacks import taken
 
-EDGE_STITCH = Fraction(2)  # from the fold: it narrows the casing by so much
+COVER = Fraction(1)  # of the folded edge over the first row
+PAST = Fraction(20)  # where a row is sewn again
+
+
+class Banded(NamedTuple):
+    """A band sewn on and folded: its length round, its depth as folded, in mm."""
+
+    length: Fraction
+    depth: Fraction
 
 
 class BandCasing:
@@ -65,7 +79,7 @@ class BandCasing:
         return (
             Allowance(band, "top", ("seam",)),
             Allowance(band, "bottom", ("seam",), doubles=True),
-            *allowances_at(edges_in(step.args["to"].value), "seam"),  # type: ignore[arg-type]
+            *allowances_at(edges_in(edge_at(step, "to")), "seam"),
         )
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
@@ -151,78 +165,52 @@ class BandCasing:
             setup=SetUp.STRAIGHT,
             pinned=2 * length,
             handled=length,
-            facts={"length": length, "depth": depth},
+            facts=Banded(length, depth),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        written, facts = done.step.written, done.facts
-        band, edge = word_of(written, "band"), done.before.edge(edge_of(written, "to"))
-        seam, gap, length = done.step.mm("seam"), done.step.mm("gap"), facts["length"]
-        the = f"the {say.piece(band)}"
-        pin = "Clip" if say.room.hold_with == "clips" else "Pin"
-        top = "the top edge of the skirt" if len(edge.pieces) > 1 else say.edge(edge.pieces[0], "top")
-        stitch = say.stitch(done.sewn[0].stitch)
-        skirt = "the skirt" if len(edge.pieces) > 1 else say.the(edge.pieces)
-        off = round_off(done.before, edge, say) + round_off(done.before, done.before.edge(f"{band}.bottom"), say)
-        own_seam = side_seam(done.before, [band], say)
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written, facts, before = done.step.written, facts_of(done, Banded), done.before
+        band, edge = word_of(written, "band"), before.edge(edge_of(written, "to"))
+        gap, length, depth = done.step.mm("gap"), facts.length, facts.depth
         actions = (
             iron_set(say, band),
-            OwnAction(f"Fold one long edge of {the} {say.length(seam)} to the wrong side and press the fold."),
-            OwnAction(
-                f"Mark {top} in quarters on both faces, every {say.length(length / 4)}, the first at"
-                f" {side_seam(done.before, edge.pieces, say)}."
-            ),
-            OwnAction(f"Mark the unfolded edge of {the} the same way, the first mark at {own_seam}."),
-            OwnAction("Turn the skirt inside out, its top edge up."),
-            OwnAction(
-                f"Slip {the} over it, right side of the band against the wrong side of {skirt}.",
-                check="The unfolded edge is level with the top edge, and the pressed fold hangs down.",
-            ),
-            OwnAction(
-                f"{pin} {own_seam} of the band to the first mark, then the other marks, then every"
-                f" {say.about(say.room.pin_spacing * 2)}.",
-                check=f"The band lies without a tuck; both measure {say.length(length)}.",
-                tolerance=f"{say.off(off)} more or less",
-                remedy="Share the difference out between the marks. If it is more, sew the side seam of the band again"
-                " to fit.",
-            ),
-            OwnAction(
-                f"Sew {say.length(seam)} from the edge, {stitch}, {say.length(length)} all round; let the end overlap"
-                " the start by three stitches.",
-                check="Every layer is caught.",
-                remedy="Sew again where a layer slipped out, 2 cm past it on both sides."
-                if say.system == "metric"
-                else "Sew again where a layer slipped out, 1 in past it on both sides.",
-            ),
-            OwnAction(
-                "Turn the skirt right side out. Fold the band up, away from the skirt, the whole margin inside it."
-            ),
-            OwnAction(
-                f"Bring the folded edge over to the right side until it covers the stitch line by {say.about(Fraction(1))}, and"
-                f" {pin.lower()} it.",
-                check=f"The band is {say.length(facts['depth'])} deep all round.",
-                tolerance=f"{say.off(folded_off())} more or less",
-                remedy="Shift the fold until it covers the stitch line everywhere. If the band is still less deep, it was cut"
-                f" too narrow: cut a new one {say.cut(done.before.cloths[band].piece.cut_depth)} deep.",
-            ),
-            OwnAction(
-                f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} to the right of {own_seam} of the band,"
-                " as you look at the right side. Make a line at each end of it."
-            ),
-            OwnAction(
-                f"With the right side up, topstitch {say.about(EDGE_STITCH)} from the lower fold from one line of the gap round to the"
-                f" other, {stitch}, {say.length(length - gap)}. Sew a few stitches back at both ends.",
-                check=f"The gap is open and the channel is {say.length(facts['depth'] - EDGE_STITCH)} wide inside.",
-                tolerance=f"{say.off(folded_off())} more or less",
-                remedy="Unpick what closes the gap.",
-            ),
+            Action("band-casing-fold"),
+            Action("band-casing-mark"),
+            Action("band-casing-mark-band"),
+            Action("band-casing-turn"),
+            Action("band-casing-slip"),
+            Action("band-casing-pin"),
+            Action("band-casing-sew"),
+            Action("band-casing-fold-up"),
+            Action("band-casing-cover"),
+            Action("band-casing-gap"),
+            Action("band-casing-topstitch"),
         )
-        return OwnInstructions(
-            f"Sew on {the}",
-            "The top edge is enclosed and a channel for the elastic is open at the gap.",
-            actions,
-            (PINS, iron_caution(done, say)),
-        )
+        values: Values = {
+            "band": Pieces((band,)),
+            "to": edge_said(edge),
+            "seam": seam_said(before, edge.pieces, say),
+            "band-seam": seam_said(before, [band], say),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "seam-width": Length(done.step.mm("seam")),
+            "quarter": Length(length / 4),
+            "length": Length(length),
+            "off": Length(round_off(before, edge, say) + round_off(before, before.edge(f"{band}.bottom"), say), "off"),
+            "spacing": Length(say.room.pin_spacing * 2, "about"),
+            "past": Length(PAST, "about"),
+            "cover": Length(COVER, "about"),
+            "depth": Length(depth),
+            "cut-depth": Length(before.cloths[band].piece.cut_depth, "cut"),
+            "fold-off": Length(folded_off(), "off"),
+            "gap": Length(gap),
+            "beside": Length(BESIDE_SEAM, "about"),
+            "edge-stitch": Length(EDGE_STITCH, "about"),
+            "stitched": Length(length - gap),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "channel": Length(depth - EDGE_STITCH),
+        }
+        cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say, band)
+        return Instructions("band-casing-title", "band-casing-aim", actions, values, cautions, tools)
 
 
 TECHNIQUE = BandCasing()

@@ -10,46 +10,54 @@ Source: common practice, no source. Fasteners that come off choke small children
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, State
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
-from furbelow.garment.tolerance import folded_off
+from furbelow.garment.tolerance import LENGTH_SHARE, folded_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.attach import taken
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT, SMALL_PARTS
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready
+from furbelow.techniques.shared.stacks import taken
 
 BUTTON, HOOK, SNAPS, TIES = "button", "hook and bar", "snaps", "ties"
-SMALL_PARTS = (
-    CautionKind.CHILD,
-    "A small child can choke on a loose fastener. Sew each one on so that a hard pull does not move it, or use ties or"
-    " elastic.",
-)
 NARROWEST = Fraction(15)  # overlap that still carries a fastening; house rule, maker to confirm
 EDGE_STITCH = Fraction(2)
 BUTTONHOLE = Fraction(25)
+SNAP_IN = Fraction(10)  # from the end of the band
+LEAST_OFF = Fraction(5)  # less can't be told along a waist; house rule, maker to confirm
+
+
+class FittedBand(NamedTuple):
+    """A flat band on the garment: its length, its girth when closed, its depth as folded, in mm."""
+
+    length: Fraction
+    waist: Fraction
+    depth: Fraction
 
 
 class FittedWaistband:
@@ -71,7 +79,7 @@ class FittedWaistband:
             Allowance(band, "bottom", ("seam",), doubles=True),
             Allowance(band, "start", ("seam",)),
             Allowance(band, "end", ("seam",)),
-            *allowances_at(edges_in(step.args["to"].value), "seam"),  # type: ignore[arg-type]
+            *allowances_at(edges_in(edge_at(step, "to")), "seam"),
         )
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
@@ -139,67 +147,49 @@ class FittedWaistband:
             setup=SetUp.STRAIGHT,
             pinned=2 * whole,
             handled=whole,
-            facts={"length": whole, "waist": waist, "depth": depth},
+            facts=FittedBand(whole, waist, depth),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        written, facts, step = done.step.written, done.facts, done.step
-        band, edge = word_of(written, "band"), done.before.edge(edge_of(written, "to"))
-        the, where = f"the {say.piece(band)}", say.edges(edge.pieces, "top")
-        seam, lap, length = say.length(step.mm("seam")), say.length(step.mm("overlap")), say.length(facts["length"])
-        pin, depth = "clip" if say.room.hold_with == "clips" else "pin", say.length(facts["depth"])
-        fasten = word_of(written, "fasten")
-        wide = say.length(max(facts["waist"] / 200, Fraction(5)))
-        close = {
-            BUTTON: "Sew a buttonhole in the end that lies on top, the button's width and thickness long, and sew the button"
-            " to the end beneath.",
-            HOOK: "Sew the hook inside the end that lies on top, and the bar to the end beneath.",
-            SNAPS: f"Sew the snaps to both ends, {say.about(Fraction(10))} from their edges.",
-            TIES: "Leave both ends as they are: the ties are sewn to them.",
-        }[fasten]
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written, facts, step = done.step.written, facts_of(done, FittedBand), done.step
+        band, fasten = word_of(written, "band"), word_of(written, "fasten")
         actions = (
-            OwnAction(f"Fold one long edge of {the} {seam} to the wrong side and press the fold."),
-            OwnAction(
-                f"Mark both in quarters: every {say.length(facts['length'] / 4)}, on {the} from {seam} inside its ends."
-            ),
-            OwnAction(
-                f"Lay the unfolded edge of {the} on {where}, right sides together, marks on marks, {the} standing out {seam} at"
-                f" both ends; {pin} it.",
-                check=f"The edge measures {length} between the ends.",
-                tolerance=f"{say.about(max(facts['length'] / 200, Fraction(5)))} more or less",
-                remedy="Too long: draw the gathers in or lay pleats deeper. Too short: let them out.",
-            ),
-            OwnAction(
-                f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.",
-                check="Every layer is caught.",
-            ),
-            OwnAction(f"Fold {the} in half, right sides together, and sew each end {seam} from its edge."),
-            OwnAction(
-                f"Trim the corners, turn {the} right side out and press it.",
-                check=f"It is {depth} deep.",
-                tolerance=f"{say.off(folded_off())} more or less",
-                remedy="Press the fold again where it wanders.",
-            ),
-            OwnAction(
-                f"Lay its folded edge on the stitch line inside, {pin} it and sew {say.about(EDGE_STITCH)} from the fold, {length}.",
-                check="The fold is caught all along.",
-                remedy="Catch what was missed by hand.",
-            ),
-            OwnAction(
-                close,
-                check=""
-                if fasten == TIES
-                else f"Closed with an overlap of {lap} the band measures {say.length(facts['waist'])}.",
-                tolerance="" if fasten == TIES else f"{wide} more or less",
-                remedy="" if fasten == TIES else "Move the button, bar or snap.",
+            Action("fitted-waistband-fold"),
+            Action("fitted-waistband-mark"),
+            Action("fitted-waistband-lay"),
+            Action("fitted-waistband-sew"),
+            Action("fitted-waistband-ends"),
+            Action("fitted-waistband-turn"),
+            Action("fitted-waistband-inside"),
+            Action(
+                {
+                    BUTTON: "fitted-waistband-button",
+                    HOOK: "fitted-waistband-hook",
+                    SNAPS: "fitted-waistband-snaps",
+                    TIES: "fitted-waistband-ties",
+                }[fasten]
             ),
         )
-        return OwnInstructions(
-            f"Sew on {the}",
-            f"The waist closes to {say.length(facts['waist'])} and opens for the hips.",
-            actions,
-            (PINS, iron_caution(done, say), *(() if fasten == TIES else (SMALL_PARTS,))),
-        )
+        values: Values = {
+            "band": Pieces((band,)),
+            "to": edge_said(done.before.edge(edge_of(written, "to"))),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "seam-width": Length(step.mm("seam")),
+            "overlap": Length(step.mm("overlap")),
+            "length": Length(facts.length),
+            "quarter": Length(facts.length / 4),
+            "edge-off": Length(max(facts.length * LENGTH_SHARE, LEAST_OFF), "about"),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "depth": Length(facts.depth),
+            "fold-off": Length(folded_off(), "off"),
+            "edge-stitch": Length(EDGE_STITCH, "about"),
+            "snap-in": Length(SNAP_IN, "about"),
+            "waist": Length(facts.waist),
+            "waist-off": Length(max(facts.waist * LENGTH_SHARE, LEAST_OFF)),
+        }
+        cautions = (PINS_OUT, iron_hot(done, say), *(() if fasten == TIES else (SMALL_PARTS,)))
+        title, aim = "fitted-waistband-title", "fitted-waistband-aim"
+        return Instructions(title, aim, actions, values, cautions, iron_tools(done, say))
 
 
 def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: str) -> Fault | None:

@@ -12,32 +12,35 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Casing, State
+from furbelow.garment.message import Length, One, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.attach import taken
-from furbelow.techniques.join_ends import side_seam
-from furbelow.techniques.press import iron_caution, iron_set
+from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, gap_too_wide
+from furbelow.techniques.shared.stacks import taken
 
-EDGE_STITCH = Fraction(2)
+DEEPER = Fraction(2)  # a casing may wander so much, but never be narrower than its elastic needs
 
 
 class FoldedCasing:
@@ -52,7 +55,7 @@ class FoldedCasing:
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        return allowances_at(edges_in(step.args["edge"].value), "turn under", "depth")  # type: ignore[arg-type]
+        return allowances_at(edges_in(edge_at(step, "edge")), "turn under", "depth")
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)
@@ -105,38 +108,32 @@ class FoldedCasing:
             handled=2 * edge.set_length,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
-        depth, under, gap = (done.step.mm(key) for key in ("depth", "turn under", "gap"))
-        where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
-        pin = "clip" if say.room.hold_with == "clips" else "pin"
+        depth, gap = done.step.mm("depth"), done.step.mm("gap")
         actions = (
             iron_set(say, edge.pieces[0]),
-            OwnAction(f"Fold {where} {say.length(under)} to the wrong side all round and press the fold."),
-            OwnAction(
-                f"Fold it down again by {say.length(depth)}, press, and {pin} it.",
-                check=f"The casing is {say.length(depth)} deep all round.",
-                tolerance=f"never less, up to {say.about(Fraction(2))} more",
-                remedy="Unfold and press again where it wanders: elastic twists in an uneven casing.",
-            ),
-            OwnAction(
-                f"Mark a gap of {say.length(gap)} that begins {say.about(Fraction(20))} to the right of"
-                f" {side_seam(done.before, edge.pieces, say)}, as you look at the wrong side. Make a line at each end of it."
-            ),
-            OwnAction(
-                f"With the wrong side up, sew {say.about(EDGE_STITCH)} above the lower fold from one line of the gap round to the other,"
-                f" {say.length(edge.set_length - gap)}, {say.stitch(done.sewn[0].stitch)}. Sew a few stitches back at both"
-                " ends.",
-                check=f"The gap is open and the channel is {say.length(depth - EDGE_STITCH)} wide inside.",
-                remedy="Unpick what closes the gap.",
-            ),
+            Action("folded-casing-turn-under"),
+            Action("folded-casing-fold"),
+            Action("folded-casing-gap"),
+            Action("folded-casing-sew"),
         )
-        return OwnInstructions(
-            "Fold and stitch the casing",
-            "A channel for the elastic is open at the gap.",
-            actions,
-            (iron_caution(done, say),),
-        )
+        values: Values = {
+            "edge": edge_said(edge),
+            "seam": seam_said(done.before, edge.pieces, say),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "under": Length(done.step.mm("turn under")),
+            "depth": Length(depth),
+            "more": Length(DEEPER, "about"),
+            "gap": Length(gap),
+            "beside": Length(BESIDE_SEAM, "about"),
+            "edge-stitch": Length(EDGE_STITCH, "about"),
+            "stitched": Length(edge.set_length - gap),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "channel": Length(depth - EDGE_STITCH),
+        }
+        cautions, tools = (iron_hot(done, say),), iron_tools(done, say, edge.pieces[0])
+        return Instructions("folded-casing-title", "folded-casing-aim", actions, values, cautions, tools)
 
 
 TECHNIQUE = FoldedCasing()

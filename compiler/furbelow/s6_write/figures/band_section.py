@@ -5,7 +5,7 @@ from __future__ import annotations
 from furbelow.garment.bench import Edge, Ply
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import EdgeName
-from furbelow.garment.technique import Performed, edge_of, word_of
+from furbelow.garment.technique import Performed, edge_of, facts_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import edge_now
 from furbelow.s6_write.figures.numbers import Numbers
@@ -14,7 +14,8 @@ from furbelow.s6_write.figures.seam_section import MOST_PLIES, listed_plies, sin
 from furbelow.s6_write.figures.section import LEVEL, Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.band_casing import EDGE_STITCH
+from furbelow.techniques.fitted_waistband import FittedBand
+from furbelow.techniques.shared.casings import EDGE_STITCH
 
 FAR = 30.0
 COVER = 1.0  # mm by which the turned edge covers the first row, as drawn
@@ -46,14 +47,14 @@ def fitted_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     """A flat waistband: sewn on outside, folded over and stitched down inside."""
     say = words.say
     band, edge = word_of(done.step.written, "band"), done.before.edge(edge_of(done.step.written, "to"))
-    depth, seam = done.facts["depth"], done.step.mm("seam")
+    depth, seam = facts_of(done, FittedBand).depth, done.step.mm("seam")
     sheet = Sheet()
     tips, cut, count = _folded_over(sheet, edge, Ply(band), say, float(depth), float(seam), float(seam), done)
     top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
     sheet.across(cut.at(-COVER, 0)[0], cut.at(float(depth), 0)[0], top - 24, f"{say.length(depth)} deep", top - 10)
     sheet.across(cut.at(0, 0)[0], cut.at(float(seam), 0)[0], low + 22, say.length(seam), low + 8, below=True)
-    sheet.callout((tips[0][0] - 44, top - 8), numbers.of("sew", "from the edge"), tips[0])
-    sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.of("stitch line inside"), tips[1])
+    sheet.callout((tips[0][0] - 44, top - 8), numbers.at("fitted-waistband-sew"), tips[0])
+    sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.at("fitted-waistband-inside"), tips[1])
     low = named_below(sheet, low + 66, listed_plies(say, single(edge.plies)), f"{say.piece(band)}, fold at the top")
     note_below(sheet, low)
     alt = (

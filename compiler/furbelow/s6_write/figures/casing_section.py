@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from furbelow.garment.bench import Ply
-from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Performed, edge_of, word_of
+from furbelow.garment.message import Length, Pieces, Value
+from furbelow.garment.technique import Performed, edge_of, facts_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.band_section import COVER, gathered_ply
 from furbelow.s6_write.figures.language import HIDDEN, INK, LEADING, PLAIN, SOFT, THIN
@@ -14,7 +14,8 @@ from furbelow.s6_write.figures.seam_section import MOST_PLIES, listed_plies, sin
 from furbelow.s6_write.figures.section import LEVEL, Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.band_casing import EDGE_STITCH
+from furbelow.techniques.band_casing import Banded
+from furbelow.techniques.shared.casings import EDGE_STITCH
 
 FAR = 30.0
 ROWS_APART = 11.0  # units between two rows of stitches, which lie nearer than can be drawn
@@ -22,51 +23,46 @@ ROWS_APART = 11.0  # units between two rows of stitches, which lie nearer than c
 
 def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The band laid on and sewn, folded up, and folded over and topstitched; the inside of the garment is up."""
-    say = words.say
-    work = _Work(done, say, numbers)
+    words.read("figures", "figures-casing-section")
+    work = _Work(done, words, numbers)
     sheet = work.sheet
     y = work.laid_on(0)
     y = work.folded_up(y + 30)
     y = work.folded_over(y + 30)
-    band = say.piece(work.band)
-    y = sheet.paragraph(
-        (8, y + 16),
-        f"Leave the gap of {say.length(done.step.mm('gap'))} open beside the side seam: the elastic goes in there later.",
-        384,
-    )
-    y = named_below(sheet, y + 6, f"skirt: {listed_plies(say, work.plies)}", f"{band}, top of the garment")
+    y = sheet.paragraph((8, y + 16), words.text("figure-casing-gap", work.values), 384)
+    skirt, top = words.text("figure-casing-skirt", work.values), words.text("figure-casing-top", work.values)
+    y = named_below(sheet, y + 6, skirt, top)
     note_below(sheet, y)
-    sheet.write(
-        (sheet.width / 2, y + 8 + LEADING), "The two rows of stitches are drawn further apart.", "middle", colour=SOFT
-    )
-    depth, seam = say.length(done.facts["depth"]), say.length(done.step.mm("seam"))
-    alt = (
-        f"Cut through the {band} three times, inside up. First it lies on the inside of the skirt, right side down, raw edges level,"
-        f" sewn {seam} from the edge. Second it is folded up, away from the skirt, the margin under it. Third it is folded over the"
-        f" top to the outside, {depth} deep, its turn of {seam} covering the first row, and topstitched; the elastic comes later,"
-        " between the margin and the outside."
-    )
-    return Figure(
-        "band", sheet.svg(), alt, f"The band cut through: sewn on, folded up, folded over.{sides_told(done, say)}"
-    )
+    sheet.write((sheet.width / 2, y + 8 + LEADING), words.text("figure-casing-rows"), "middle", colour=SOFT)
+    caption = f"{words.text('figure-casing-caption')}{sides_told(done, words.say)}"
+    return Figure("band", sheet.svg(), words.text("figure-casing-alt", work.values), caption)
 
 
 class _Work:
     """The cuts of one step, to one scale; x is 0 at the first row of stitches and runs to the top of the garment."""
 
-    def __init__(self, done: Performed, say: Phrasing, numbers: Numbers) -> None:
-        self.done, self.say, self.numbers, self.sheet = done, say, numbers, Sheet()
+    def __init__(self, done: Performed, words: Words, numbers: Numbers) -> None:
+        self.done, self.words, self.numbers, self.sheet = done, words, numbers, Sheet()
         self.band = word_of(done.step.written, "band")
         self.edge = done.before.edge(edge_of(done.step.written, "to"))
         self.plies = single(self.edge.plies)[:MOST_PLIES]
         self.count = len(self.plies)
-        self.depth, self.seam = float(done.facts["depth"]), float(done.step.mm("seam"))
+        depth, seam = facts_of(done, Banded).depth, done.step.mm("seam")
+        self.depth, self.seam = float(depth), float(seam)
+        self.values: dict[str, Value | str] = {
+            "band": Pieces((self.band,)),
+            "label": words.say.piece(self.band),
+            "plies": listed_plies(words.say, self.plies),
+            "depth": Length(depth),
+            "seam-width": Length(seam),
+            "gap": Length(done.step.mm("gap")),
+        }
         self.scale = min(8.0, 220 / (2 * self.depth))
         # It is sewn on right side down, so that its right side comes out when it is folded over.
-        self.side = wrong_side(say, Ply(self.band), up=True)
+        self.side = wrong_side(words.say, Ply(self.band), up=True)
 
     def laid_on(self, y: float) -> float:
-        self._head(y, "1. Laid on the inside, sewn")
+        self._head(y, "figure-casing-laid-on")
         cut = Section(self.sheet, (380 - 14 - self.seam * self.scale, y + 32 + LEVEL * (self.count + 1)), self.scale)
         self._skirt(cut)
         level, end = self.count, self.seam - 2 * self.depth - self.seam
@@ -79,15 +75,15 @@ class _Work:
             cut.at(0, 0)[0],
             cut.at(self.seam, 0)[0],
             low + 20,
-            self.say.length(self.done.step.mm("seam")),
+            self.words.said(Length(self.done.step.mm("seam"))),
             low + 6,
             below=True,
         )
-        self.sheet.callout((tip[0] + 22, high - 22), self.numbers.of("sew", "from the edge"), tip)
+        self.sheet.callout((tip[0] + 22, high - 22), self.numbers.at("band-casing-sew"), tip)
         return low + 34
 
     def folded_up(self, y: float) -> float:
-        self._head(y, "2. Folded up, away from the skirt")
+        self._head(y, "figure-casing-folded-up")
         cut = Section(self.sheet, (374 - 2 * self.depth * self.scale, y + 34 + LEVEL * (self.count + 1)), self.scale)
         self._skirt(cut)
         level, end = self.count, 2 * self.depth
@@ -105,13 +101,13 @@ class _Work:
         high, low = cut.at(0, level + 1)[1], cut.at(0, 0)[1]
         self.sheet.callout(
             (cut.at(self.depth, 0)[0], high - 20),
-            self.numbers.of("fold the band up"),
+            self.numbers.at("band-casing-fold-up"),
             (cut.at(self.depth, 0)[0], high - 4),
         )
         return low + 12
 
     def folded_over(self, y: float) -> float:
-        self._head(y, "3. Folded over to the outside, topstitched")
+        self._head(y, "figure-casing-folded-over")
         cut = Section(self.sheet, (330 - self.depth * self.scale, y + 62 + LEVEL * (self.count + 1)), self.scale)
         self._skirt(cut)
         level, out = self.count, -3
@@ -133,32 +129,32 @@ class _Work:
         bar = [(left, middle - 4), (right, middle - 4), (right, middle + 4), (left, middle + 4)]
         self.sheet.line(bar, INK, PLAIN, HIDDEN, closed=True)
         self.sheet.line([(right - 2, middle), (350, middle)], SOFT, THIN)
-        self.sheet.write((352, middle - 2), "elastic")
-        self.sheet.write((352, middle + 12), "later")
+        self.sheet.write((352, middle - 2), self.words.text("figure-casing-elastic"))
+        self.sheet.write((352, middle + 12), self.words.text("figure-casing-later"))
         self._sides(cut, level + 1, out)
         high, low = cut.at(0, level + 1)[1], cut.at(0, out)[1]
-        depth = f"{self.say.length(self.done.facts['depth'])} deep"
+        depth = self.words.text("figure-casing-deep", self.values)
         self.sheet.across(cut.at(-COVER, 0)[0], cut.at(self.depth, 0)[0], high - 22, depth, high - 8)
         foot = (cut.at(row, 0)[0], low + 6)
-        self.sheet.callout((foot[0] + 40, low + 24), self.numbers.of("topstitch"), foot)
+        self.sheet.callout((foot[0] + 40, low + 24), self.numbers.at("band-casing-topstitch"), foot)
         self.sheet.callout(
             (cut.at(-COVER, 0)[0] - 40, low + 24),
-            self.numbers.of("folded edge over"),
+            self.numbers.at("band-casing-cover"),
             (cut.at(-COVER, 0)[0] - 6, low - 2),
         )
         return low + 36
 
-    def _head(self, y: float, words: str) -> None:
-        self.sheet.write((8, y), words, bold=True)
+    def _head(self, y: float, message: str) -> None:
+        self.sheet.write((8, y), self.words.text(message), bold=True)
 
     def _skirt(self, cut: Section) -> None:
         for level, ply in enumerate(self.plies):
-            side = wrong_side(self.say, ply, up=ply.right_side == "out")
+            side = wrong_side(self.words.say, ply, up=ply.right_side == "out")
             cut.ply(
                 [(FAR, cut.at(0, level)[1]), cut.at(self.seam, level)], side, gathered_ply(self.done, self.edge, ply)
             )
 
     def _sides(self, cut: Section, high: float, low: float) -> None:
         """Which side of the garment is up and which down."""
-        self.sheet.write((FAR - 22, cut.at(0, high)[1] - 10), "inside", colour=SOFT)
-        self.sheet.write((FAR - 22, cut.at(0, low)[1] + 20), "outside", colour=SOFT)
+        self.sheet.write((FAR - 22, cut.at(0, high)[1] - 10), self.words.text("figure-casing-inside"), colour=SOFT)
+        self.sheet.write((FAR - 22, cut.at(0, low)[1] + 20), self.words.text("figure-casing-outside"), colour=SOFT)

@@ -26,14 +26,13 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.band_casing import EDGE_STITCH
 from furbelow.techniques.close_gap import PAST
 from furbelow.techniques.insert_elastic import DrawnIn
+from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
 
 LEFT, RIGHT = 20.0, 380.0
 BEYOND = 16.0  # from the lap to the cross, which has to stay in sight
 PALE = "#e9e5df"  # the other end of the elastic, where the two lie on each other
-FROM_SEAM = Fraction(20)  # from the side seam to the gap, as the casings mark it
 
 
 def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -138,7 +137,7 @@ class CasingView:
         self.sheet.line([(self.right, row), (RIGHT, row)], INK, THICK, SEAM)
         for x in (self.left, self.right):
             self.sheet.lines([[(x, row - 6), (x, self.low + 6)]], INK, THICK)
-        seam = self.left - float(FROM_SEAM) * self.scale
+        seam = self.left - float(BESIDE_SEAM) * self.scale
         self.sheet.line([(seam, self.top), (seam, foot)], INK, PLAIN)
         self.sheet.write((seam, self.top - 6), self.words.text("figure-side-seam"), "middle", colour=SOFT)
 

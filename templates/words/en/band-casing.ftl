@@ -1,0 +1,48 @@
+### Sew a folded band over the top edge: it encloses the seam and holds elastic.
+### $band is the band; $to the edge that it goes on; $seam the side seam of the skirt, $band-seam that of the band.
+
+band-casing-title = Sew on { PIECE($band) }
+band-casing-aim = The top edge is enclosed and a channel for the elastic is open at the gap.
+
+# Said only inside the messages below.
+band-casing-top = { COUNT($to) ->
+    [one] { EDGE($to) }
+   *[other] the top edge of the skirt
+ }
+band-casing-skirt = { COUNT($to) ->
+    [one] { PIECE($to) }
+   *[other] the skirt
+ }
+band-casing-seam = { $band-seam ->
+    [bright] the side seam with the bright thread
+   *[plain] the side seam
+ }
+
+## Lay
+
+band-casing-fold = Fold one long edge of { PIECE($band) } { $seam-width } to the wrong side and press the fold.
+band-casing-mark = Mark { band-casing-top } in quarters on both faces, every { $quarter }, the first at { side-seam }.
+band-casing-mark-band = Mark the unfolded edge of { PIECE($band) } the same way, the first mark at { band-casing-seam }.
+band-casing-turn = Turn the skirt inside out, its top edge up.
+band-casing-slip = Slip { PIECE($band) } over it, right side of the band against the wrong side of { band-casing-skirt }.
+    .check = The unfolded edge is level with the top edge, and the pressed fold hangs down.
+band-casing-pin = { pin-start } { band-casing-seam } of the band to the first mark, then the other marks, then every { $spacing }.
+    .check = The band lies without a tuck; both measure { $length }.
+    .tolerance = { $off } more or less
+    .remedy = Share the difference out between the marks. If it is more, sew the side seam of the band again to fit.
+
+## Sew and fold over
+
+band-casing-sew = Sew { $seam-width } from the edge, { $stitch }, { $length } all round; let the end overlap the start by three stitches.
+    .check = Every layer is caught.
+    .remedy = Sew again where a layer slipped out, { $past } past it on both sides.
+band-casing-fold-up = Turn the skirt right side out. Fold the band up, away from the skirt, the whole margin inside it.
+band-casing-cover = Bring the folded edge over to the right side until it covers the stitch line by { $cover }, and { pin } it.
+    .check = The band is { $depth } deep all round.
+    .tolerance = { $fold-off } more or less
+    .remedy = Shift the fold until it covers the stitch line everywhere. If the band is still less deep, it was cut too narrow: cut a new one { $cut-depth } deep.
+band-casing-gap = Mark a gap of { $gap } that begins { $beside } to the right of { band-casing-seam } of the band, as you look at the right side. Make a line at each end of it.
+band-casing-topstitch = With the right side up, topstitch { $edge-stitch } from the lower fold from one line of the gap round to the other, { $stitch }, { $stitched }. Sew a few stitches back at both ends.
+    .check = The gap is open and the channel is { $channel } wide inside.
+    .tolerance = { $fold-off } more or less
+    .remedy = Unpick what closes the gap.
