@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from furbelow.garment.bench import State
+from furbelow.garment.technique import facts_of
+from furbelow.techniques.cartridge_pleats import DrawnUp
 
 from tests.techniques.small import refused, sound
 
@@ -20,7 +22,7 @@ def test_both_edges_turn_and_all_is_sewn_by_hand() -> None:
     assert [(row.kind, row.length) for row in worked.performed[0].sewn] == [("101", 2400)] * 3 + [("101", 600)]
     assert worked.performed[0].setup == "hand"
     # 240 cm in stitches of 8 mm, two to a pleat.
-    assert worked.performed[0].facts["count"] == 150
+    assert facts_of(worked.performed[0], DrawnUp).pleats == 150
 
 
 def test_cloth_that_would_fill_more_than_the_line_is_refused() -> None:

@@ -11,42 +11,51 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.limits import thickness
 from furbelow.garment.matching import EVEN
+from furbelow.garment.message import Length, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     Drawn,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
+    facts_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
 from furbelow.techniques.attach import Attach
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import HAND_NEEDLE
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ
 
-THIMBLE = (
-    CautionKind.NEEDLE,
-    "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.",
-)
+FIRST_ROW = Fraction(5)  # below the fold
+ROWS_APART = Fraction(8)
+
+
+class DrawnUp(NamedTuple):
+    """So many pleats, drawn up to which length in mm."""
+
+    pleats: int
+    length: Fraction
 
 
 class CartridgePleats:
@@ -62,7 +71,7 @@ class CartridgePleats:
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        edges = (*edges_in(step.args["edge"].value), *edges_in(step.args["to"].value))  # type: ignore[arg-type]
+        edges = (*edges_in(edge_at(step, "edge")), *edges_in(edge_at(step, "to")))
         return allowances_at(edges, "turn")
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
@@ -98,50 +107,41 @@ class CartridgePleats:
             setup=SetUp.HAND,
             handled=(edge.cloth_length + to.set_length) * edge.copies,
             drawn=Drawn(edge.name, to.set_length, edge.cloth_length / to.set_length, EVEN),
-            facts={"count": int(count), "length": to.set_length, "ratio": edge.cloth_length / to.set_length},
+            facts=DrawnUp(int(count), to.set_length),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step, facts = done.step, done.facts
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, drawn = done.step, facts_of(done, DrawnUp)
         edge, to = done.before.edge(edge_of(step.written, "edge")), done.before.edge(edge_of(step.written, "to"))
-        where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
-        carrier = say.edges(to.pieces, to.name.rpartition(".")[2] if "." in to.name else "top")
-        turn, stitch = say.length(step.mm("turn")), say.length(step.mm("stitch"))
-        chain, length, rows = say.chain(edge.copies), say.length(facts["length"]), int(step.amounts["rows"].as_number())
-        actions = (
-            OwnAction(f"Turn {where} {turn} to the wrong side and press the fold.", chain=chain),
-            OwnAction(f"Turn {carrier} {turn} to the wrong side and press the fold.", chain=chain),
-            OwnAction(
-                f"Mark dots {stitch} apart along {where}, {say.about(Fraction(5))} below the fold.",
-                check=f"There are about {2 * facts['count']} dots.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew {rows} rows of running stitches on the dots, {say.about(Fraction(8))} apart, with strong thread, each"
-                " stitch exactly under the one above; leave long tails.",
-                check="The stitches of all rows stand under each other.",
-                remedy="Draw out the row that is out of step and sew it again: uneven rows give no pleats.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Draw all rows up together to {length} and knot the tails.",
-                check=f"About {facts['count']} pleats stand side by side in {length}.",
-                tolerance=f"{say.about(max(facts['length'] / 200, Fraction(3)))} more or less",
-                remedy="Ease the pleats along the threads until they are even.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Lay {where} against {carrier}, right sides together, and whip each pleat to it with two stitches.",
-                check="No pleat is missed.",
-                remedy="Catch a missed pleat with two stitches of its own.",
-                chain=chain,
-            ),
+        messages = (
+            "cartridge-pleats-turn",
+            "cartridge-pleats-turn-carrier",
+            "cartridge-pleats-dots",
+            "cartridge-pleats-rows",
+            "cartridge-pleats-draw",
+            "cartridge-pleats-whip",
         )
-        return OwnInstructions(
-            f"Sew {say.the(edge.pieces)} to {say.the(to.pieces)} in cartridge pleats",
-            f"{say.length(edge.cloth_length)} of cloth stands in {length}, about {facts['count']} pleats.",
-            actions,
-            (iron_caution(done, say), THIMBLE),
+        values: Values = {
+            "edge": edge_said(edge),
+            "to": edge_said(to),
+            "turn": Length(step.mm("turn")),
+            "stitch": Length(step.mm("stitch")),
+            "rows": int(step.amounts["rows"].as_number()),
+            "first-row": Length(FIRST_ROW, "about"),
+            "apart": Length(ROWS_APART, "about"),
+            "pleats": drawn.pleats,
+            "dots": 2 * drawn.pleats,
+            "cloth": Length(edge.cloth_length),
+            "length": Length(drawn.length),
+            "off": Length(max(drawn.length / 200, Fraction(3)), "about"),
+        }
+        return Instructions(
+            "cartridge-pleats-title",
+            "cartridge-pleats-aim",
+            tuple(Action(message, edge.copies) for message in messages),
+            values,
+            (iron_hot(done, say), HAND_NEEDLE),
+            iron_tools(done, say),
         )
 
 

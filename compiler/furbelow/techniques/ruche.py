@@ -10,34 +10,45 @@ Source: a ruche of chiffon takes 3 x, of taffeta 2 x its line: Butterick, The Ne
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.message import Length, One, Pieces, Ratio, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.gathers import TAIL
 from furbelow.techniques.shared.preconditions import copies_differ, forms_differ, strips_not_joined
 
 ONE, TWO = "one", "two"
-TAIL = Fraction(100)
+
+
+class SewnOn(NamedTuple):
+    """A strip of so much cloth sewn on to a length, both in mm, so many times."""
+
+    cloth: Fraction
+    length: Fraction
+    copies: int
 
 
 class Ruche:
@@ -76,55 +87,37 @@ class Ruche:
             setup=SetUp.STRAIGHT,
             pinned=lines * length * copies,
             handled=lines * cloth * copies,
-            facts={"cloth": cloth, "length": length, "copies": copies},
+            facts=SewnOn(cloth, length, copies),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step, facts = done.step, done.facts
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, sewn_on = done.step, facts_of(done, SewnOn)
         strip, on = word_of(step.written, "strip"), word_of(step.written, "on")
+        depth, above, inset = done.before.depth(strip), step.mm("above hem"), step.mm("inset")
         two = word_of(step.written, "lines") == TWO
-        depth = done.before.depth(strip)
-        cloth, length, chain = facts["cloth"], facts["length"], say.chain(facts["copies"])
-        above, inset = step.mm("above hem"), step.mm("inset")
         lows = (above + inset, above + depth - inset) if two else (above + depth / 2,)
-        the, pin = f"the {say.piece(strip)}", "clip" if say.room.hold_with == "clips" else "pin"
-        where = f"{say.length(inset)} inside both its long edges" if two else "along its middle"
-        rows = "each row" if two else "the row"
-        marked = [
-            OwnAction(f"Mark a line on the {say.piece(on)}, {say.length(low)} above its bottom edge.", chain=chain)
-            for low in lows
-        ]
         actions = (
-            OwnAction(
-                f"Mark {the} in quarters, every {say.length(cloth / 4)}, and the {say.piece(on)} every {say.length(length / 4)}.",
-                chain=chain,
-            ),
-            *marked,
-            OwnAction(
-                f"Sew a row of the longest stitch {where}; do not sew back, and leave {say.about(TAIL)} of thread at both ends.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Pull the bobbin thread of {rows} until every quarter measures {say.length(length / 4)}.",
-                check=f"{the[0].upper()}{the[1:]} is {say.length(length)} long{' on both lines' if two else ''}.",
-                tolerance=f"up to {say.length(length * limits.EASE_SHARE)} short may be eased in",
-                remedy=f"More than {say.length(length * limits.EASE_SHARE)} short: let the gathers out. Too long: pull closer.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Lay {the} on the {say.piece(on)}, right side up, {rows} on its line, and {pin} it at the quarters, then every"
-                f" {say.about(say.room.pin_spacing)}.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew on {rows}, {say.length(length)}, {say.stitch(say.room.seam_stitch)}.",
-                check=f"Both edges of {the} stand free and are even.",
-                remedy="Unpick where the row left the line and sew it again.",
-                chain=chain,
-            ),
+            Action("ruche-mark", sewn_on.copies),
+            *(Action("ruche-mark-line", sewn_on.copies, values={"above": Length(low)}) for low in lows),
+            *(Action(message, sewn_on.copies) for message in ("ruche-row", "ruche-pull", "ruche-lay", "ruche-sew")),
         )
-        aim = f"{say.length(cloth)} of strip lies in {say.length(length)}: {say.ratio(cloth / length)} to 1."
-        return OwnInstructions(f"Sew {the} on the {say.piece(on)}", aim, actions, (PINS,))
+        values: Values = {
+            "strip": Pieces((strip,)),
+            "on": Pieces((on,)),
+            "lines": One(TWO if two else ONE, (ONE, TWO)),
+            "inset": Length(inset),
+            "cloth": Length(sewn_on.cloth),
+            "cloth-part": Length(sewn_on.cloth / 4),
+            "length": Length(sewn_on.length),
+            "part": Length(sewn_on.length / 4),
+            "ratio": Ratio(sewn_on.cloth / sewn_on.length),
+            "ease": Length(sewn_on.length * limits.EASE_SHARE),
+            "tail": Length(TAIL, "about"),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "spacing": Length(say.room.pin_spacing, "about"),
+            "stitch": Stitch(say.room.seam_stitch),
+        }
+        return Instructions("ruche-title", "ruche-aim", actions, values, (PINS_OUT,))
 
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, say: Phrasing, strip: str, on: str) -> Fault | None:

@@ -15,29 +15,31 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
 from furbelow.garment.bench import Bench, Edge, Seam, State
 from furbelow.garment.matching import EVEN
+from furbelow.garment.message import Length, One, Pieces, Ratio, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     Drawn,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.attach import taken
-from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.gathers import ROWS, TAIL
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -46,8 +48,7 @@ from furbelow.techniques.shared.preconditions import (
     not_long,
     strips_not_joined,
 )
-
-TAIL = Fraction(100)
+from furbelow.techniques.shared.stacks import taken
 
 
 class RuchedHeading:
@@ -63,8 +64,8 @@ class RuchedHeading:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return (
-            *allowances_at(edges_in(step.args["edge"].value), "heading"),  # type: ignore[arg-type]
-            *allowances_at(edges_in(step.args["to"].value), "lap"),  # type: ignore[arg-type]
+            *allowances_at(edges_in(edge_at(step, "edge")), "heading"),
+            *allowances_at(edges_in(edge_at(step, "to")), "lap"),
         )
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
@@ -99,9 +100,7 @@ class RuchedHeading:
             return refused(bench, step, touches, fault)
         heading, lap = step.mm("heading"), step.mm("lap")
         after = bench.with_edges(
-            edge._replace(
-                state=State.SEWN, used=edge.used + heading, set_length=to.set_length, gathered="two rows by machine"
-            ),
+            edge._replace(state=State.SEWN, used=edge.used + heading, set_length=to.set_length, gathered=ROWS),
             to._replace(state=State.SEWN, used=to.used + lap, held=True),
         )
         seam = Seam(
@@ -130,59 +129,42 @@ class RuchedHeading:
             pinned=to.set_length * to.copies,
             handled=edge.cloth_length * edge.copies,
             drawn=Drawn(edge.name, to.set_length, edge.cloth_length / to.set_length, EVEN),
-            facts={"ratio": edge.cloth_length / to.set_length, "length": to.set_length},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step, length = done.step, done.facts["length"]
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step = done.step
         edge, to = done.before.edge(edge_of(step.written, "edge")), done.before.edge(edge_of(step.written, "to"))
-        flounce = f"the {say.piece(edge.pieces[0])}"
-        where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
-        carrier = say.edges(to.pieces, to.name.rpartition(".")[2] if "." in to.name else "bottom")
-        heading, lap = say.length(step.mm("heading")), say.length(step.mm("lap"))
-        between, chain = say.about(say.room.row_spacing), say.chain(edge.copies)
-        pin = "clip" if say.room.hold_with == "clips" else "pin"
-        actions = (
-            OwnAction(
-                f"Mark {where} and {carrier} in quarters: every {say.length(edge.cloth_length / 4)} on {flounce}, every"
-                f" {say.length(length / 4)} on {say.the(to.pieces)}.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew a row of the longest stitch {heading} below {where}; do not sew back, and leave {say.about(TAIL)} of"
-                " thread at both ends.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew a second row {between} below the first.", check="The two rows run side by side.", chain=chain
-            ),
-            OwnAction(
-                f"Pull the two bobbin threads until every quarter measures {say.length(length / 4)}.",
-                check=f"The gathered line is {say.length(length)} long; the frill above it stands free.",
-                tolerance=f"up to {say.length(length * limits.EASE_SHARE)} short may be eased in",
-                remedy=f"More than {say.length(length * limits.EASE_SHARE)} short: let the gathers out. Too long: pull closer.",
-                chain=chain,
-            ),
-            OwnAction(f"Mark a line {lap} above {carrier}, on its right side.", chain=chain),
-            OwnAction(
-                f"Lay {flounce} on it, right side up, the upper row on the line, and {pin} at the quarters, then every"
-                f" {say.about(say.room.pin_spacing)}.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew on both gathering rows from the right side, {say.length(length)} each, {say.stitch(say.room.seam_stitch)}.",
-                check=f"The frill stands {heading} above the seam all along.",
-                tolerance=f"{say.about(Fraction(2))} more or less",
-                remedy="Unpick where the row left the gathers and sew it again.",
-                chain=chain,
-            ),
+        length, ease = to.set_length, to.set_length * limits.EASE_SHARE
+        messages = (
+            "ruched-heading-mark",
+            "ruched-heading-first-row",
+            "ruched-heading-second-row",
+            "ruched-heading-pull",
+            "ruched-heading-mark-line",
+            "ruched-heading-lay",
+            "ruched-heading-sew",
         )
-        return OwnInstructions(
-            f"Sew on {flounce} with a frill above the seam",
-            f"{say.length(edge.cloth_length)} of cloth lies in {say.length(length)}: {say.ratio(done.facts['ratio'])} to 1.",
-            actions,
-            (PINS,),
-        )
+        values: Values = {
+            "flounce": Pieces(edge.pieces[:1]),
+            "edge": edge_said(edge),
+            "to": edge_said(to),
+            "heading": Length(step.mm("heading")),
+            "lap": Length(step.mm("lap")),
+            "apart": Length(say.room.row_spacing, "about"),
+            "cloth": Length(edge.cloth_length),
+            "cloth-part": Length(edge.cloth_length / 4),
+            "length": Length(length),
+            "part": Length(length / 4),
+            "ratio": Ratio(edge.cloth_length / length),
+            "ease": Length(ease),
+            "tail": Length(TAIL, "about"),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "spacing": Length(say.room.pin_spacing, "about"),
+            "frill-off": Length(Fraction(2), "about"),
+            "stitch": Stitch(say.room.seam_stitch),
+        }
+        actions = tuple(Action(message, edge.copies) for message in messages)
+        return Instructions("ruched-heading-title", "ruched-heading-aim", actions, values, (PINS_OUT,))
 
 
 def _not_finished(step: SolvedStep, solved: Solved, edge: Edge, to: Edge) -> Fault | None:

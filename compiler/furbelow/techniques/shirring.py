@@ -10,20 +10,21 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
 from furbelow.garment.bench import Bench, Casing, Edge, State
+from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -31,20 +32,26 @@ from furbelow.garment.technique import (
     Sewn,
     Used,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.cautions import STEAM
+from furbelow.techniques.shared.gathers import KNOT
 from furbelow.techniques.shared.preconditions import not_long, strips_not_joined
 
 STITCH = Fraction(3)  # longer stitches draw in more; common practice, no source
 TAIL = Fraction(80)
-STEAM = (
-    CautionKind.STEAM,
-    "Steam scalds: keep your other hand clear, and stand the iron up between rows. Nylon and net shrink and melt: on them try"
-    " it on the trial strip first, from further off.",
-)
+TRIAL = Fraction(300)  # strip to try the thread on
+
+
+class Shirred(NamedTuple):
+    """So many rows, and how long the edge is at rest, in mm."""
+
+    rows: int
+    length: Fraction
 
 
 class Shirring:
@@ -101,7 +108,7 @@ class Shirring:
             used=(Used(elastic, rows * (length + 2 * TAIL), edge.copies, f"shirring of the {label}"),),
             setup=SetUp.STRAIGHT,
             handled=edge.cloth_length * edge.copies,
-            facts={"rows": rows, "length": length},
+            facts=Shirred(rows, length),
         )
 
     def _cannot_draw(self, bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, say: Phrasing) -> Fault | None:
@@ -168,50 +175,34 @@ class Shirring:
             )
         return None
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step, facts = done.step, done.facts
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, shirred = done.step, facts_of(done, Shirred)
         edge = done.before.edge(edge_of(step.written, "edge"))
-        side = edge.name.rpartition(".")[2]
-        where, chain, rows = say.edge(edge.pieces[0], side), say.chain(edge.copies), facts["rows"]
-        material = say.solved.materials[word_of(step.written, "with")].material
-        thread = material.about or material.name.replace("_", " ")
-        length, cloth = say.length(facts["length"]), say.length(edge.cloth_length)
-        ratio = edge.cloth_length / facts["length"]
-        trial = Fraction(300)
+        trial = TRIAL * shirred.length / edge.cloth_length
         actions = (
-            OwnAction(f"Wind the {thread} on the bobbin by hand, without stretching it."),
-            OwnAction(
-                f"Set a {say.stitch(STITCH)} and sew a trial: {rows} rows on a strip {say.length(trial)} long.",
-                check=f"Steamed, it draws in to {say.length(trial / ratio)}.",
-                tolerance=f"{say.about(trial / ratio / 20)} more or less",
-                remedy="Longer: lengthen the stitch or tighten the bobbin a little. Shorter: the other way round.",
-            ),
-            OwnAction(
-                f"Mark {rows} lines on the right side: the first {say.length(step.mm('from edge'))} from {where}, the"
-                f" others {say.length(step.mm('spacing'))} apart.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew each line all round, {cloth}, right side up; from the second row on hold the cloth stretched flat.",
-                check="The rows run side by side and no stitch is skipped.",
-                remedy="A skipped stretch: sew it again over the gap.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Draw the tails of each row to the wrong side, tie them and leave {say.about(Fraction(20))}.",
-                chain=chain,
-            ),
-            OwnAction(
-                "Hold the iron just above the rows and steam them; do not touch them with it.",
-                check=f"The edge measures {length} at rest and stretches to {cloth}.",
-                tolerance=f"{say.about(facts['length'] / 40)} more or less",
-                remedy="Too long: sew one more row between two others. Too short: stretch it once and measure again.",
-                chain=chain,
+            Action("shirring-wind"),
+            Action("shirring-try"),
+            *(
+                Action(message, edge.copies)
+                for message in ("shirring-mark", "shirring-sew", "shirring-tails", "shirring-steam")
             ),
         )
-        return OwnInstructions(
-            f"Shirr {where}", f"{rows} rows of {thread} draw {cloth} in to {length}.", actions, (STEAM,)
-        )
+        values: Values = {
+            "edge": edge_said(edge),
+            "rows": shirred.rows,
+            "thread": Supply(word_of(step.written, "with")),
+            "cloth": Length(edge.cloth_length),
+            "length": Length(shirred.length),
+            "stitch": Stitch(STITCH),
+            "trial": Length(TRIAL),
+            "trial-short": Length(trial),
+            "trial-off": Length(trial / 20, "about"),
+            "from-edge": Length(step.mm("from edge")),
+            "spacing": Length(step.mm("spacing")),
+            "knot": Length(KNOT, "about"),
+            "off": Length(shirred.length / 40, "about"),
+        }
+        return Instructions("shirring-title", "shirring-aim", actions, values, (STEAM,))
 
 
 TECHNIQUE = Shirring()

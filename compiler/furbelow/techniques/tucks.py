@@ -11,31 +11,41 @@ Source: a tuck needs twice its depth; a space of half a tuck in muslin; an odd n
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.message import Length, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, Written
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
+    facts_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import strips_not_joined
+
+
+class Tucked(NamedTuple):
+    """Where the flat cloth is folded, in mm above the edge, the lowest first."""
+
+    lines: tuple[Fraction, ...]
 
 
 class Tucks:
@@ -58,7 +68,7 @@ class Tucks:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         count = _count(step) or 0
-        return allowances_at(edges_in(step.args["edge"].value), *("depth",) * (2 * count))  # type: ignore[arg-type]
+        return allowances_at(edges_in(edge_at(step, "edge")), *("depth",) * (2 * count))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)
@@ -109,58 +119,41 @@ class Tucks:
             ),
             setup=SetUp.STRAIGHT,
             handled=2 * count * edge.set_length * edge.copies,
-            facts={"fold lines": fold_lines(step.mm("depth"), count, step.mm("space"), step.mm("from edge"))},
+            facts=Tucked(fold_lines(step.mm("depth"), count, step.mm("space"), step.mm("from edge"))),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step, lines = done.step, done.facts["fold lines"]
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, lines = done.step, facts_of(done, Tucked).lines
         edge = done.before.edge(edge_of(step.written, "edge"))
-        piece = edge.pieces[0]
-        depth, chain = say.length(step.mm("depth")), say.chain(edge.copies)
-        where, long = say.edge(piece, "bottom"), say.length(edge.set_length)
-        apart = say.length(step.mm("depth") + step.mm("space"))
-        actions = [
-            OwnAction(
-                f"Mark a fold line {say.length(lines[0])} above {where}, all along.",
-                check="The line keeps its distance from the edge.",
-                tolerance=f"{say.about(Fraction(1))} more or less",
-                remedy="Draw it again where it wanders: every later tuck follows it.",
-                chain=chain,
-            ),
-            *(
-                OwnAction(f"Mark fold line {number}, {say.length(line)} above the edge.", chain=chain)
-                for number, line in enumerate(lines[1:], 2)
-            ),
+        depth, tucks = step.mm("depth"), len(lines)
+
+        def each(message: str, number: int) -> Action:
+            return Action(message, edge.copies, values={"number": number, "line": Length(lines[number - 1])})
+
+        actions = [each("tucks-mark-first" if number == 1 else "tucks-mark-next", number) for number in _up_to(tucks)]
+        actions += [
+            each("tucks-sew-last" if number == tucks and tucks > 1 else "tucks-sew", number) for number in _up_to(tucks)
         ]
-        for number in range(1, len(lines) + 1):
-            last = number == len(lines)
-            actions.append(
-                OwnAction(
-                    f"Fold line {number} wrong sides together and sew {depth} from the fold, {long},"
-                    f" {say.stitch(done.sewn[0].stitch)}.",
-                    check=f"The {'tucks are' if last and number > 1 else 'tuck is'} {depth} deep"
-                    + (f" and their stitch lines {apart} apart." if last and number > 1 else " all along."),
-                    tolerance=f"{say.about(Fraction(1))} more or less",
-                    remedy="Unpick the stretch that wandered and sew it again from the fold.",
-                    chain=chain,
-                )
-            )
-        left = say.length(done.after.depth(piece))
-        actions.append(
-            OwnAction(
-                "Press all tucks down, towards the hem.",
-                check=f"The {say.piece(piece)} is {left} deep now, without what its other edges still give.",
-                chain=chain,
-            )
-        )
-        count = say.count(len(lines), "tuck")
-        taken = say.length(2 * step.mm("depth") * len(lines))
-        return OwnInstructions(
-            f"Sew {count} in the {say.piece(piece)}",
-            f"{count} of {depth} take {taken} of depth.",
-            tuple(actions),
-            (iron_caution(done, say),),
-        )
+        actions.append(Action("tucks-press", edge.copies))
+        piece = edge.pieces[0]
+        values: Values = {
+            "tucks": tucks,
+            "piece": Pieces((piece,)),
+            "edge": Pieces((piece,), "bottom"),
+            "depth": Length(depth),
+            "taken": Length(2 * depth * tucks),
+            "left": Length(done.after.depth(piece)),
+            "apart": Length(depth + step.mm("space")),
+            "length": Length(edge.set_length),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "line-off": Length(Fraction(1), "about"),
+        }
+        cautions, tools = (iron_hot(done, say),), iron_tools(done, say)
+        return Instructions("tucks-title", "tucks-aim", tuple(actions), values, cautions, tools)
+
+
+def _up_to(number: int) -> range:
+    return range(1, number + 1)
 
 
 def fold_lines(depth: Fraction, count: int, space: Fraction, from_edge: Fraction) -> tuple[Fraction, ...]:

@@ -17,3 +17,4 @@ caution-no-flame-on-ends = Do not melt the ends with a flame: nylon and polyeste
 caution-cords = Cords catch in doors, lifts and playground slides. For children up to 14 years the ends at the waist may hang 14 cm at most when the garment lies open and 28 cm when it is drawn in (EN 14682:2007; a newer edition is in force). No cord at all below the crotch, and none at the neck. Local safety rules come before this guide.
 caution-loops = Loops hang inside the garment only, flat against it: on a child a free loop catches.
 caution-small-parts = A small child can choke on a loose fastener. Sew each one on so that a hard pull does not move it, or use ties or elastic.
+caution-steam = Steam scalds: keep your other hand clear, and stand the iron up between rows. Nylon and net shrink and melt: on them try it on the trial strip first, from further off.

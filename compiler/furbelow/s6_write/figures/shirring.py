@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from furbelow.garment.technique import Performed, edge_of
+from furbelow.garment.message import Length, Values
+from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
 from furbelow.s6_write.figures.language import ACCENT, INK, MARGIN, PLAIN, RIGHT_SIDE, SOFT, THICK, pattern_of
@@ -10,6 +11,7 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.shirring import Shirred
 
 LEFT, RIGHT = 96.0, 372.0
 MOST = 8
@@ -17,13 +19,20 @@ MOST = 8
 
 def shirring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The rows to scale, and the edge stretched and at rest to one scale."""
-    say = words.say
+    words.read("figures-shirring")
     worked = done.before.edge(edge_of(done.step.written, "edge"))
-    first, spacing, rows = done.step.mm("from edge"), done.step.mm("spacing"), done.facts["rows"]
-    drawn = min(rows, MOST)
+    first, spacing, shirred = done.step.mm("from edge"), done.step.mm("spacing"), facts_of(done, Shirred)
+    values: Values = {
+        "rows": shirred.rows,
+        "from-edge": Length(first),
+        "spacing": Length(spacing),
+        "cloth": Length(worked.cloth_length),
+        "length": Length(shirred.length),
+    }
+    drawn = min(shirred.rows, MOST)
     scale = min(4.0, 130 / float(first + spacing * (drawn - 1)))
     sheet = Sheet()
-    sheet.write((8, 0), "Rows on the right side", bold=True)
+    sheet.write((8, 0), words.text("figure-shirring-rows"), bold=True)
     top, last = 20.0, 20 + float(first + spacing * (drawn - 1)) * scale
     foot = last + 24
     cuts = [wave((x, top), (x, foot)) for x in (LEFT, RIGHT)]
@@ -34,21 +43,18 @@ def shirring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
     for index in range(drawn):
         y = top + float(first + spacing * index) * scale
         sheet.line([(LEFT + 3, y), (RIGHT - 3, y)], ACCENT, THICK, (7.0, 3.0))
-    sheet.upright(top, top + float(first) * scale, LEFT - 16, say.length(first), LEFT - 2, "left")
+    sheet.upright(top, top + float(first) * scale, LEFT - 16, words.said(Length(first)), LEFT - 2, "left")
     if drawn > 1:
-        sheet.upright(last - float(spacing) * scale, last, LEFT - 16, say.length(spacing), LEFT - 2, "left")
-    sheet.callout((RIGHT - 60, (top + last) / 2), numbers.of("sew each line"))
+        sheet.upright(last - float(spacing) * scale, last, LEFT - 16, words.said(Length(spacing)), LEFT - 2, "left")
+    sheet.callout((RIGHT - 60, (top + last) / 2), numbers.at("shirring-sew"))
     y = foot + 28
-    sheet.write((8, y), f"{rows} rows draw it in, to one scale", bold=True)
+    sheet.write((8, y), words.text("figure-shirring-drawn", values), bold=True)
     long = sheet.width - 2 * MARGIN
-    for length, worded in ((worked.cloth_length, "stretched"), (done.facts["length"], "at rest")):
+    for length, name in ((worked.cloth_length, "figure-shirring-stretched"), (shirred.length, "figure-shirring-rest")):
         y += 14
         end = MARGIN + long * float(length / worked.cloth_length)
         sheet.line([(MARGIN, y), (end, y), (end, y + 12), (MARGIN, y + 12)], INK, PLAIN, fill=RIGHT_SIDE, closed=True)
         y += 27
-        sheet.write((MARGIN, y), f"{worded} {say.length(length)}")
-    alt = (
-        f"{rows} rows of elastic thread, the first {say.length(first)} from the edge and then every {say.length(spacing)}, draw"
-        f" {say.length(worked.cloth_length)} in to {say.length(done.facts['length'])}."
-    )
-    return Figure("shirring", sheet.svg(), alt, f"{rows} rows, the first {say.length(first)} from the edge.")
+        sheet.write((MARGIN, y), words.text(name, values))
+    alt, caption = (words.text(name, values) for name in ("figure-shirring-alt", "figure-shirring-caption"))
+    return Figure("shirring", sheet.svg(), alt, caption)

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
-from furbelow.garment.technique import Performed, edge_of
+from furbelow.garment.message import Length, Value
+from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import FOLD, INK, PLAIN
 from furbelow.s6_write.figures.numbers import Numbers
@@ -13,6 +12,7 @@ from furbelow.s6_write.figures.seam_section import side_of
 from furbelow.s6_write.figures.section import Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.tucks import Tucked
 
 RIGHT, WIDE = 384.0, 330.0
 MOST = 5
@@ -20,25 +20,34 @@ MOST = 5
 
 def tucks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Flat and tucked, right side up, the bottom edge on the right."""
+    words.read("figures-tucks")
     say = words.say
-    lines: tuple[Fraction, ...] = tuple(done.facts["fold lines"])[:MOST]
+    every = facts_of(done, Tucked).lines
+    lines = every[:MOST]
     depth, space, from_edge = (done.step.mm(name) for name in ("depth", "space", "from edge"))
+    values: dict[str, Value | str] = {
+        "tucks": len(every),
+        "depth": Length(depth),
+        "lines": ", ".join(words.said(Length(line)) for line in lines),
+        "from-edge": Length(from_edge),
+        "space": Length(space),
+    }
     piece = done.before.edge(edge_of(done.step.written, "edge")).pieces[0]
     wrong = -side_of(say, piece)
     scale = min(3.0, WIDE / float(max(lines) + 3 * depth))
     sheet = Sheet()
-    sheet.write((8, 0), "Fold lines on the flat cloth", bold=True)
+    sheet.write((8, 0), words.text("figure-tucks-lines"), bold=True)
     cut = Section(sheet, (RIGHT, 40), scale)
     cut.ply([(14, 40), cut.at(0, 0)], wrong)
     y = 58.0
     for line in lines:
         x, level = cut.at(-float(line), 0)
         sheet.line([(x, level - 12), (x, level + 12)], INK, PLAIN, FOLD)
-        sheet.across(x, RIGHT, y + 8, say.length(line), level + 14, below=True)
+        sheet.across(x, RIGHT, y + 8, words.said(Length(line)), level + 14, below=True)
         y += 28
-    sheet.callout((cut.at(-float(lines[0]), 0)[0], 14), numbers.of("mark a fold line"))
+    sheet.callout((cut.at(-float(lines[0]), 0)[0], 14), numbers.at("tucks-mark-first"))
     y += 28
-    sheet.write((8, y), f"Sewn, {say.length(depth)} deep, pressed to the edge", bold=True)
+    sheet.write((8, y), words.text("figure-tucks-sewn", values), bold=True)
     low = y + 62
     cut = Section(sheet, (RIGHT, low), scale)
     path = [(14.0, low)]
@@ -55,12 +64,9 @@ def tucks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
         x = -float(from_edge + depth + index * (depth + space))
         tip = cut.stitch(x + 1.2, 1, 2)
         if index == 0:
-            sheet.callout((tip[0] - 6, tip[1] - 16), numbers.of("wrong sides together"))
-    sheet.across(cut.at(-float(from_edge), 0)[0], RIGHT, low + 22, say.length(from_edge), low + 8, below=True)
-    y = named_below(sheet, low + 60, say.piece(piece), "bottom edge")
+            sheet.callout((tip[0] - 6, tip[1] - 16), numbers.at("tucks-sew", "tucks-sew-last"))
+    sheet.across(cut.at(-float(from_edge), 0)[0], RIGHT, low + 22, words.said(Length(from_edge)), low + 8, below=True)
+    y = named_below(sheet, low + 60, say.piece(piece), words.text("figure-tucks-edge"))
     note_below(sheet, y)
-    alt = (
-        f"{len(done.facts['fold lines'])} tucks of {say.length(depth)}, fold lines {', '.join(say.length(line) for line in lines)}"
-        f" above the bottom edge; sewn, the lowest fold lies {say.length(from_edge)} above it and {say.length(space)} shows between."
-    )
-    return Figure("tucks", sheet.svg(), alt, f"The tucks cut through, right side up.{sides_told(done, say)}")
+    alt, caption = (words.text(name, values) for name in ("figure-tucks-alt", "figure-tucks-caption"))
+    return Figure("tucks", sheet.svg(), alt, f"{caption}{sides_told(done, say)}")
