@@ -12,29 +12,31 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.message import Length, One, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import HAND_NEEDLE
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
 SLIP, MACHINE = "slip stitch", "machine"
@@ -53,7 +55,7 @@ class DeepHem:
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        return allowances_at(edges_in(step.args["edge"].value), "turn under", "depth")  # type: ignore[arg-type]
+        return allowances_at(edges_in(edge_at(step, "edge")), "turn under", "depth")
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)
@@ -121,46 +123,26 @@ class DeepHem:
             handled=2 * edge.set_length * edge.copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         edge, step = done.before.edge(edge_of(done.step.written, "edge")), done.step
-        where, chain = say.edge(edge.pieces[0], edge.name.rpartition(".")[2]), say.chain(edge.copies)
-        depth, under, long = say.length(step.mm("depth")), step.mm("turn under"), say.length(edge.set_length)
-        pin = "clip" if say.room.hold_with == "clips" else "pin"
-        by_hand = word_of(step.written, "by") == SLIP
-        first = OwnAction(f"Fold {where} {say.length(under)} to the wrong side and press the fold.", chain=chain)
-        actions = (
-            *((first,) if under else ()),
-            OwnAction(
-                f"Fold it up by {depth}, press the lower fold, and {pin} it, seams first.",
-                check=f"The hem is {depth} deep all along.",
-                tolerance=f"{say.about(max(step.mm('depth') / 20, Fraction(2)))} more or less",
-                remedy="Unfold and press again where it wanders.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Slip stitch the upper fold down, a stitch every {say.about(SLIP_EVERY)}, {long}: one thread of the skirt,"
-                " then along inside the fold; do not pull tight."
-                if by_hand
-                else f"Sew close to the upper fold, {long}, {say.stitch(done.sewn[0].stitch)}.",
-                check="No stitch puckers and none shows on the right side."
-                if by_hand
-                else "The fold is caught everywhere.",
-                remedy="Snip the stitch that puckers and sew it looser."
-                if by_hand
-                else "Sew the missed stretch again.",
-                chain=chain,
-            ),
-        )
-        thimble = (
-            CautionKind.NEEDLE,
-            "Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.",
-        )
-        return OwnInstructions(
-            f"Turn up a deep hem at {where}",
-            f"A hem of {depth} weights the edge.",
-            actions,
-            (iron_caution(done, say), thimble) if by_hand else (iron_caution(done, say),),
-        )
+        depth, under, by_hand = step.mm("depth"), step.mm("turn under"), word_of(step.written, "by") == SLIP
+        actions = [Action("deep-hem-turn-under", edge.copies)] if under else []
+        actions += [
+            Action("deep-hem-fold-up", edge.copies),
+            Action("deep-hem-fasten-hand" if by_hand else "deep-hem-fasten-machine", edge.copies),
+        ]
+        values: Values = {
+            "edge": edge_said(edge),
+            "depth": Length(depth),
+            "under": Length(under),
+            "off": Length(max(depth / 20, Fraction(2)), "about"),
+            "every": Length(SLIP_EVERY, "about"),
+            "length": Length(edge.set_length),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        cautions = (iron_hot(done, say), HAND_NEEDLE) if by_hand else (iron_hot(done, say),)
+        return Instructions("deep-hem-title", "deep-hem-aim", tuple(actions), values, cautions, iron_tools(done, say))
 
 
 TECHNIQUE = DeepHem()

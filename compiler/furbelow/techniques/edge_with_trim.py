@@ -10,18 +10,20 @@ Source: trim sewn 5 mm from the edge is common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import width_of
+from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -29,13 +31,15 @@ from furbelow.garment.technique import (
     Sewn,
     Used,
     allowances_at,
+    edge_at,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.join_ends import side_seam
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 FIRST_ROW = Fraction(5)  # from the fold; common practice, no source
@@ -51,6 +55,14 @@ def first_row(turn: Fraction) -> Fraction:
     return min(FIRST_ROW, turn - CAUGHT) if turn > CAUGHT else turn / 2
 
 
+class Trimmed(NamedTuple):
+    """How a trim was sewn on: in how many rows, how far its ends overlap (0 on a flat edge), how wide it is."""
+
+    rows: int
+    overlap: Fraction
+    width: Fraction
+
+
 class EdgeWithTrim:
     name = "edge with trim"
     about = "Turn an edge up to the right side and sew a trim over the raw edge."
@@ -63,7 +75,7 @@ class EdgeWithTrim:
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        return allowances_at(edges_in(step.args["edge"].value), "turn up")  # type: ignore[arg-type]
+        return allowances_at(edges_in(edge_at(step, "edge")), "turn up")
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "edge")
@@ -105,69 +117,39 @@ class EdgeWithTrim:
             used=(Used(trim, edge.set_length + overlap, edge.copies, what),),
             setup=SetUp.STRAIGHT,
             handled=edge.set_length * edge.copies,
-            facts={"rows": rows, "overlap": overlap, "width": width},
+            facts=Trimmed(rows, overlap, width),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        facts, turn = facts_of(done, Trimmed), done.step.mm("turn up")
         edge = done.before.edge(edge_of(done.step.written, "edge"))
-        side = edge.name.rpartition(".")[2]
-        trim = say.solved.materials[word_of(done.step.written, "trim")].material
-        ribbon = trim.about or trim.name.replace("_", " ")
-        turn, overlap = done.step.mm("turn up"), done.facts["overlap"]
-        row = say.about(first_row(turn))
-        where = say.edge(edge.pieces[0], side)
-        long, stitch = say.length(edge.set_length), say.stitch(done.sewn[0].stitch)
-        start = side_seam(done.before, edge.pieces, say) if overlap else "the left end"
-        back = "a few stitches back at both ends"
-        actions = [
-            OwnAction(
-                f"Begin at {start}: lay the raw end of the {ribbon} there, right side up, over {where}.",
-                check="If one of its two edges is straight, that edge is up, and the shaped edge is down.",
-            ),
-            OwnAction(
-                f"Fold {where} up {say.length(turn)} to the right side under the {ribbon}, a stretch of"
-                f" {say.about(STRETCH)} at a time as you sew.",
-                check=f"The lower edge of the {ribbon} is level with the fold.",
-            ),
-            OwnAction(
-                f"Sew {row} from the fold, {stitch}, a few stitches back at the start."
-                f" Stop {say.about(STRETCH)} before you come round to the start, the needle down."
-                if overlap
-                else f"Sew {row} from the fold, {stitch}, {long} in all, {back}.",
-                check="The raw edge is hidden under the trim everywhere.",
-                remedy="Where it peeps out, unpick that stretch, fold a little deeper and sew it again.",
-            ),
+        ring = facts.overlap > 0
+        names = [
+            "edge-with-trim-begin-ring" if ring else "edge-with-trim-begin-flat",
+            "edge-with-trim-fold",
+            "edge-with-trim-sew-ring" if ring else "edge-with-trim-sew-flat",
         ]
-        if overlap:
-            actions += [
-                OwnAction(f"Cut the {ribbon} {say.length(overlap)} past its start."),
-                OwnAction(
-                    f"Fold {say.length(overlap / 2)} of the cut end under, and lay the fold {say.length(overlap / 2)} over the"
-                    " start.",
-                    check="The fold lies straight across, and no raw end shows.",
-                    remedy="If it does not reach, unpick a hand's width and lay the trim again with less pull.",
-                ),
-                OwnAction(
-                    f"Sew on to the fold, and a few stitches back: {long} in all.",
-                    check=f"The join of the trim lies at {start}.",
-                ),
-            ]
-        if done.facts["rows"] == 2:
-            end = "Let the end overlap the start by three stitches." if overlap else f"Sew {back}."
-            actions.append(
-                OwnAction(
-                    f"Sew a second row {say.about(SECOND_ROW)} below the upper edge of the {ribbon}, {stitch}, {long}. {end}",
-                )
-            )
-        if overlap:
-            actions.append(
-                OwnAction(
-                    f"Sew the folded end down across the {ribbon}, {say.about(SECOND_ROW)} from its fold, {back}."
-                )
-            )
-        actions[-1] = actions[-1]._replace(chain=say.again(edge.copies))
-        title = f"Edge the {say.piece(edge.pieces[0])} with {ribbon}"
-        return OwnInstructions(title, f"{where[0].upper()}{where[1:]} is finished and cannot fray.", tuple(actions))
+        if ring:
+            names += ["edge-with-trim-cut", "edge-with-trim-lap", "edge-with-trim-close"]
+        if facts.rows == 2:
+            names.append("edge-with-trim-second-row-ring" if ring else "edge-with-trim-second-row-flat")
+        if ring:
+            names.append("edge-with-trim-sew-lap")
+        values: Values = {
+            "edge": edge_said(edge),
+            "trim": Supply(word_of(done.step.written, "trim")),
+            "seam": seam_said(done.before, edge.pieces, say),
+            "turn": Length(turn),
+            "row": Length(first_row(turn), "about"),
+            "stretch": Length(STRETCH, "about"),
+            "overlap": Length(facts.overlap),
+            "half": Length(facts.overlap / 2),
+            "below": Length(SECOND_ROW, "about"),
+            "length": Length(edge.set_length),
+            "stitch": Stitch(done.sewn[0].stitch),
+        }
+        actions = (*map(Action, names[:-1]), Action(names[-1], edge.copies, row=True))
+        return Instructions("edge-with-trim-title", "edge-with-trim-aim", actions, values)
 
 
 TECHNIQUE = EdgeWithTrim()

@@ -14,35 +14,41 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.message import Length, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
+    Caution,
     CautionKind,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.join_ends import side_seam
-from furbelow.techniques.neaten import KNIVES
+from furbelow.techniques.shared.cautions import KNIVES
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
 FOOT, HAND, OVERLOCKER = "hemming foot", "hand", "overlocker"
 WIDEST = Fraction(6)  # a wider turn is a narrow hem; house rule, maker to confirm
 HEAVIEST = Fraction(120)  # g/m2; heavier cloth does not roll; house rule, maker to confirm
+BEGIN = Fraction(50)  # folded by hand before the foot takes over; common practice, no source
+SLIP_EVERY = Fraction(5)  # common practice, no source
+FINGERS_APART = Caution(CautionKind.NEEDLE, "rolled-hem-caution")
 
 
 class RolledHem:
@@ -57,7 +63,7 @@ class RolledHem:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         turns = ("roll",) if word_of(step, "by") == OVERLOCKER else ("roll", "roll")
-        return allowances_at(edges_in(step.args["edge"].value), *turns)  # type: ignore[arg-type]
+        return allowances_at(edges_in(edge_at(step, "edge")), *turns)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, by = step.written, edge_of(step.written, "edge"), word_of(step.written, "by")
@@ -72,7 +78,7 @@ class RolledHem:
         # Slip stitches by hand draw on one thread, as 101 does.
         kind, stitch = {
             FOOT: (StitchType.LOCK, room.seam_stitch),
-            HAND: (StitchType.CHAIN, Fraction(5)),
+            HAND: (StitchType.CHAIN, SLIP_EVERY),
             OVERLOCKER: (StitchType.OVERLOCK, Fraction(3, 2)),
         }[by]
         what = f"rolled hem of the {solved.pieces[edge.pieces[0]].label}"
@@ -86,62 +92,40 @@ class RolledHem:
             handled=edge.set_length * edge.copies if by == HAND else Fraction(0),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        edge, by = done.before.edge(edge_of(done.step.written, "edge")), word_of(done.step.written, "by")
-        where, chain = say.edge(edge.pieces[0], edge.name.rpartition(".")[2]), say.chain(edge.copies)
-        roll, twice = say.length(done.step.mm("roll")), say.length(2 * done.step.mm("roll"))
-        long, start = (
-            say.length(edge.set_length),
-            f"at {side_seam(done.before, edge.pieces, say)}" if done.before.ring(edge) else "at one end",
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        edge, by, roll = (
+            done.before.edge(edge_of(done.step.written, "edge")),
+            word_of(done.step.written, "by"),
+            done.step.mm("roll"),
         )
-        checked = OwnAction(
-            f"Look along {where}, {long}.",
-            check=f"The roll is {roll} wide and no raw edge stands out.",
-            tolerance=f"{say.about(Fraction(1))} more or less",
-            remedy="Unpick a hand's width on both sides of the place, roll it again and sew it.",
-            chain=chain,
-        )
-        actions: tuple[OwnAction, ...]
-        if by == FOOT:
-            actions = (
-                OwnAction(f"Fit a hemming foot for {roll}. Try it on an offcut of the same cloth."),
-                OwnAction(
-                    f"Fold the first {say.about(Fraction(50))} of {where} twice by {roll}, {start}, and put it under the needle.",
-                    chain=chain,
-                ),
-                OwnAction(
-                    f"Lead the raw edge into the scroll of the foot and sew {long}, {say.stitch(done.sewn[0].stitch)};"
-                    " hold the edge upright before the foot.",
-                    chain=chain,
-                ),
-                checked,
-            )
-        elif by == HAND:
-            actions = (
-                OwnAction(f"Sew or crease a line {twice} from {where}, then trim loose threads.", chain=chain),
-                OwnAction(f"Roll the edge between finger and thumb to {roll}, a hand's length at a time.", chain=chain),
-                OwnAction(
-                    f"Slip stitch the roll down, a stitch every {say.about(Fraction(5))}, {long}: one thread of the cloth,"
-                    " then through the roll.",
-                    chain=chain,
-                ),
-                checked,
-            )
-        else:
-            actions = (
-                OwnAction(
-                    "Set the overlocker for a rolled edge: stitch finger off, short stitch, lower looper tight. Try it on"
-                    " an offcut."
-                ),
-                OwnAction(f"Sew {where} right side up, {long}; let the knife take only the fray.", chain=chain),
-                checked,
-            )
-        caution = (
-            KNIVES if by == OVERLOCKER else (CautionKind.NEEDLE, "Keep your fingers two finger-widths from the needle.")
-        )
-        return OwnInstructions(
-            f"Roll the hem of the {say.piece(edge.pieces[0])}", "A very narrow hem holds the edge.", actions, (caution,)
-        )
+        ring = done.before.ring(edge)
+
+        def each(name: str) -> Action:
+            return Action(name, edge.copies)
+
+        how = {
+            FOOT: (
+                Action("rolled-hem-fit-foot"),
+                each("rolled-hem-begin-ring" if ring else "rolled-hem-begin-flat"),
+                each("rolled-hem-sew-foot"),
+            ),
+            HAND: (each("rolled-hem-crease"), each("rolled-hem-roll"), each("rolled-hem-sew-hand")),
+            OVERLOCKER: (Action("rolled-hem-set-overlocker"), each("rolled-hem-sew-overlocker")),
+        }[by]
+        values: Values = {
+            "edge": edge_said(edge),
+            "seam": seam_said(done.before, edge.pieces, say),
+            "roll": Length(roll),
+            "twice": Length(2 * roll),
+            "first": Length(BEGIN, "about"),
+            "every": Length(SLIP_EVERY, "about"),
+            "off": Length(Fraction(1), "about"),
+            "length": Length(edge.set_length),
+            "stitch": Stitch(done.sewn[0].stitch),
+        }
+        caution = KNIVES if by == OVERLOCKER else FINGERS_APART
+        actions = (*how, each("rolled-hem-look"))
+        return Instructions("rolled-hem-title", "rolled-hem-aim", actions, values, (caution,))
 
 
 def _not_rollable(step: SolvedStep, solved: Solved, room: Workroom, pieces: tuple[str, ...]) -> list[Fault]:

@@ -10,15 +10,17 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from furbelow.garment.bench import Bench
+from furbelow.garment.message import Pieces
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
+    Action,
+    Caution,
     CautionKind,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -30,16 +32,8 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 
 CAUTIONS = (
-    (
-        CautionKind.AEROSOL,
-        "Spray starch is flammable: spray it in the open air or a well-aired room, away from flames, pilot lights,"
-        " cigarettes and hot irons, and do not breathe the mist.",
-    ),
-    (
-        CautionKind.FLAME,
-        "A net skirt burns fast, starched or not. Dry it in the air: no hot dryer, and no stove, pilot light, heater,"
-        " candle or open fire near it. Keep it from them when it is worn too.",
-    ),
+    Caution(CautionKind.AEROSOL, "starch-caution-spray"),
+    Caution(CautionKind.FLAME, "starch-caution-flame"),
 )
 
 
@@ -69,20 +63,9 @@ class Starch:
         )
         return Performed(step, bench, after, pieces, used=used, setup=SetUp.TABLE)
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        actions = (
-            OwnAction(
-                "Hang the skirt upside down by its hem, or lay it on a line in the open air, with a sheet below it."
-            ),
-            OwnAction(
-                f"Dip, brush or spray {say.the(done.touches)} with starch, one layer at a time, as its label says. Hold the"
-                " other tiers out of the way.",
-                check="It is damp through, with no drops running.",
-                remedy="Dab wet spots with a dry cloth: they dry white.",
-            ),
-            OwnAction("Shake the layers apart and let it dry in the air, away from heat."),
-        )
-        return OwnInstructions(f"Stiffen {say.the(done.touches)}", "The skirt stands out.", actions, CAUTIONS)
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        actions = (Action("starch-hang"), Action("starch-wet"), Action("starch-dry"))
+        return Instructions("starch-title", "starch-aim", actions, {"pieces": Pieces(done.touches)}, CAUTIONS)
 
 
 TECHNIQUE = Starch()

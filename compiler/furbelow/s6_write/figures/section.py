@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from math import cos, hypot, pi, sin
 
+from furbelow.garment.message import One, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s6_write.figures.language import (
@@ -27,6 +28,7 @@ from furbelow.s6_write.figures.language import (
     WRONG_SIDE,
 )
 from furbelow.s6_write.figures.pen import Point, Sheet
+from furbelow.s6_write.words.words import Words
 
 LEVEL = 12.5  # units from one ply to the next
 PLY = 8.5  # units that a ply is thick
@@ -143,14 +145,19 @@ def named_below(sheet: Sheet, y: float, left: str, right: str = "") -> float:
     )
 
 
-def note_below(sheet: Sheet, y: float) -> None:
+def note_below(sheet: Sheet, y: float, words: Words | None = None) -> None:
     """What is to scale, at the foot of a cut."""
-    sheet.write((sheet.width / 2, y + 8), NOT_TO_SCALE, "middle", colour=SOFT)
+    note = words.text("figure-widths-to-scale") if words else NOT_TO_SCALE
+    sheet.write((sheet.width / 2, y + 8), note, "middle", colour=SOFT)
+
+
+def sided(done: Performed, say: Phrasing) -> One:
+    """Whether any cloth in the cut has a right side: captions end with `{ figure-hatched }`, which asks for it as `$sided`."""
+    solved = say.solved
+    cloths = {solved.pieces[piece].piece.cloth.text for piece in done.touches}
+    return flag(any(solved.materials[cloth].material.has_right_side for cloth in cloths))
 
 
 def sides_told(done: Performed, say: Phrasing) -> str:
     """What the hatching means, for a caption; empty where no cloth in the cut has a right side."""
-    solved = say.solved
-    cloths = {solved.pieces[piece].piece.cloth.text for piece in done.touches}
-    sided = any(solved.materials[cloth].material.has_right_side for cloth in cloths)
-    return " The hatched half of a cloth is its wrong side." if sided else ""
+    return " The hatched half of a cloth is its wrong side." if sided(done, say).word == "yes" else ""
