@@ -1,12 +1,15 @@
 from fractions import Fraction
 
 import pytest
-from furbelow.s5_buy.bobbins import BobbinPlan, BobbinWork, FreshBobbin, RunsOutInside, plan_bobbins
+from furbelow.s5_buy.bobbins import BobbinPlan, BobbinWork, FreshBobbin, Rows, RunsOutInside, plan_bobbins
 from furbelow.s5_buy.out_of_range import OutOfRange
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 METRE = Fraction(1000)
+
+HEM, CLOSE, ATTACH = (Rows(at, 0, 5) for at in range(3))
+BASTE, LONG_HEM, BAND = (Rows(at, 0, 1) for at in range(3))
 
 
 def plan(*work: BobbinWork, capacity: Fraction, keep_back: Fraction = Fraction(0)) -> BobbinPlan:
@@ -16,40 +19,38 @@ def plan(*work: BobbinWork, capacity: Fraction, keep_back: Fraction = Fraction(0
 
 
 def test_a_fresh_bobbin_goes_in_before_the_piece_the_old_one_no_longer_reaches() -> None:
-    planned = plan(BobbinWork("hem the flounces", 12 * METRE, 5), capacity=30 * METRE)
-    assert planned == BobbinPlan(
-        3, (FreshBobbin("hem the flounces", 3, 6 * METRE), FreshBobbin("hem the flounces", 5, 6 * METRE)), ()
-    )
+    planned = plan(BobbinWork(HEM, 12 * METRE, 5), capacity=30 * METRE)
+    assert planned == BobbinPlan(3, (FreshBobbin(HEM, 3, 6 * METRE), FreshBobbin(HEM, 5, 6 * METRE)), ())
 
 
 def test_what_is_left_serves_the_next_step() -> None:
-    planned = plan(BobbinWork("close the tiers", 10 * METRE, 2), BobbinWork("attach", 15 * METRE), capacity=30 * METRE)
-    assert planned.fresh == (FreshBobbin("attach", 1, 10 * METRE),)
+    planned = plan(BobbinWork(CLOSE, 10 * METRE, 2), BobbinWork(ATTACH, 15 * METRE), capacity=30 * METRE)
+    assert planned.fresh == (FreshBobbin(ATTACH, 1, 10 * METRE),)
 
 
 def test_a_bobbin_that_just_reaches_is_not_changed() -> None:
-    assert plan(BobbinWork("hem", 10 * METRE, 3), capacity=30 * METRE).fresh == ()
+    assert plan(BobbinWork(HEM, 10 * METRE, 3), capacity=30 * METRE).fresh == ()
 
 
 def test_thread_kept_back_is_not_counted_on_but_still_lies_there() -> None:
-    planned = plan(BobbinWork("hem", 10 * METRE, 3), capacity=30 * METRE, keep_back=METRE)
-    assert planned.fresh == (FreshBobbin("hem", 3, 10 * METRE),)
+    planned = plan(BobbinWork(HEM, 10 * METRE, 3), capacity=30 * METRE, keep_back=METRE)
+    assert planned.fresh == (FreshBobbin(HEM, 3, 10 * METRE),)
 
 
 def test_a_seam_longer_than_a_bobbin_starts_fresh_and_says_how_often_it_changes_inside() -> None:
     planned = plan(
-        BobbinWork("baste", 5 * METRE),
-        BobbinWork("hem", 70 * METRE),
-        BobbinWork("band", 20 * METRE),
+        BobbinWork(BASTE, 5 * METRE),
+        BobbinWork(LONG_HEM, 70 * METRE),
+        BobbinWork(BAND, 20 * METRE),
         capacity=30 * METRE,
     )
-    assert planned.fresh == (FreshBobbin("hem", 1, 25 * METRE),)
-    assert planned.inside == (RunsOutInside("hem", 1, 2),)
+    assert planned.fresh == (FreshBobbin(LONG_HEM, 1, 25 * METRE),)
+    assert planned.inside == (RunsOutInside(LONG_HEM, 1, 2),)
     assert planned.bobbins == 4
 
 
 def test_steps_without_bobbin_thread_wind_no_bobbin() -> None:
-    assert plan(BobbinWork("neaten", Fraction(0), 9), capacity=METRE) == BobbinPlan(0, (), ())
+    assert plan(BobbinWork(HEM, Fraction(0), 9), capacity=METRE) == BobbinPlan(0, (), ())
 
 
 @pytest.mark.parametrize(("capacity", "keep_back"), [(0, 0), (-1, 0), (10, 10), (10, -1)])
@@ -59,7 +60,7 @@ def test_a_bobbin_with_nothing_usable_on_it_is_told(capacity: int, keep_back: in
 
 def test_work_below_nothing_is_our_mistake() -> None:
     with pytest.raises(ValueError):
-        plan_bobbins([BobbinWork("hem", -METRE)], METRE)
+        plan_bobbins([BobbinWork(HEM, -METRE)], METRE)
 
 
 @settings(deadline=None, max_examples=50)
@@ -69,7 +70,7 @@ def test_work_below_nothing_is_our_mistake() -> None:
 )
 def test_the_plan_agrees_with_sewing_piece_by_piece(chains: list[tuple[int, int]], capacity: int) -> None:
     planned = plan(
-        *(BobbinWork(str(n), Fraction(need), pieces) for n, (need, pieces) in enumerate(chains)),
+        *(BobbinWork(Rows(n, 0, pieces), Fraction(need), pieces) for n, (need, pieces) in enumerate(chains)),
         capacity=Fraction(capacity),
     )
     fresh, left, wound = [], 0, 0
@@ -77,7 +78,7 @@ def test_the_plan_agrees_with_sewing_piece_by_piece(chains: list[tuple[int, int]
         for piece in range(1, pieces + 1):
             if need > left:
                 if wound:
-                    fresh.append(FreshBobbin(str(number), piece, Fraction(left)))
+                    fresh.append(FreshBobbin(Rows(number, 0, pieces), piece, Fraction(left)))
                 left, wound = capacity, wound + 1
             left -= need
     assert planned == BobbinPlan(wound, tuple(fresh), ())

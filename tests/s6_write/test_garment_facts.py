@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.phrasing import Phrasing
 from furbelow.s6_write.guide.garment_facts import elastic_reason, garment_facts
+from furbelow.s6_write.words.words import Words
 
 from tests.demos.demos import guide
 from tests.s3_rehearse.test_stepped_layers import _skirt as stepped
@@ -14,7 +15,10 @@ from tests.techniques.test_level_waist import PIECES, STEPS
 
 def _facts(worked: Worked) -> dict[str, tuple[str, str]]:
     run = run_of(worked)
-    return {fact.label: (fact.value, fact.reason) for fact in garment_facts(run, Phrasing(run.solved, run.room))}
+    return {
+        fact.label: (fact.value, fact.reason)
+        for fact in garment_facts(run, Words("en", Phrasing(run.solved, run.room)))
+    }
 
 
 def test_a_demo_says_its_hems_its_fullness_its_net_and_its_weight() -> None:
@@ -54,6 +58,6 @@ def test_the_elastic_says_how_much_shorter_it_is_and_what_it_carries() -> None:
     # By hand: upper 2 x 1.62 x 0.22 x 25, flounce 2 x 2.42 x 0.34 x 25, lining 1.22 x 0.525 x 80, band 1.22 x 0.08 x 80.
     grams = 2 * 1.62 * 0.22 * 25 + 2 * 2.42 * 0.34 * 25 + 1.22 * 0.525 * 80 + 1.22 * 0.08 * 80
     assert (
-        elastic_reason(run, casing, Phrasing(run.solved, run.room))
+        elastic_reason(run, casing, Words("en", Phrasing(run.solved, run.room)))
         == f"10 cm shorter than the waist, to carry about {grams:.0f} g"
     )

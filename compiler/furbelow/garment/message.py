@@ -11,6 +11,8 @@ from fractions import Fraction
 from typing import Literal, NamedTuple
 
 from furbelow.garment.bench import Edge
+from furbelow.measure.measure_text import System
+from furbelow.measure.quantity import Quantity
 
 FIBRES = ("cotton", "linen", "wool", "silk", "polyester", "viscose", "nylon", "acetate")  # those that have words
 
@@ -42,6 +44,24 @@ class Ratio(NamedTuple):
     value: Fraction
 
 
+class Weight(NamedTuple):
+    """A weight that is worked out in g, as a kitchen scale shows it."""
+
+    grams: Fraction
+
+
+class Amount(NamedTuple):
+    """A number as the spec has it, in the units that the spec is written in."""
+
+    quantity: Quantity
+    system: System
+
+
+class Money(NamedTuple):
+    value: Fraction
+    currency: str
+
+
 class Pieces(NamedTuple):
     """Pieces by their names in the spec; with `side`, that edge of them."""
 
@@ -61,10 +81,21 @@ class Fibre(NamedTuple):
     word: str
 
 
+class Own(NamedTuple):
+    """A maker's own words, or a letter of the drawing: said as they stand."""
+
+    text: str
+
+
+# How several values stand behind each other: "a, b and c", "a, b", "a; b", "a + b".
+Joined = Literal["list", "row", "clauses", "sum"]
+
+
 class Things(NamedTuple):
-    """Several values, said as a list."""
+    """Several values, said one behind the other."""
 
     items: tuple[Value, ...]
+    joined: Joined = "list"
 
 
 class Part(NamedTuple):
@@ -81,13 +112,35 @@ class One(NamedTuple):
     of: tuple[str, ...] = ("yes", "no")
 
 
-Value = Length | Stitch | Number | Share | Ratio | Pieces | Supply | Fibre | Things | Part | One | int
+Value = (
+    Length
+    | Stitch
+    | Number
+    | Share
+    | Ratio
+    | Weight
+    | Amount
+    | Money
+    | Pieces
+    | Supply
+    | Fibre
+    | Own
+    | Things
+    | Part
+    | One
+    | int
+)
 Values = Mapping[str, Value]
 
 
 def flag(value: object) -> One:
     """yes or no. A bare bool would reach a message as the number 1 or 0, and 0 is `one` in French."""
     return One("yes" if value else "no")
+
+
+def piece_said(name: str) -> Part:
+    """A piece by the maker's word alone: "flounce", where no sentence is built round it."""
+    return Part("piece-alone", {"piece": Pieces((name,))})
 
 
 def edge_said(edge: Edge) -> Pieces:

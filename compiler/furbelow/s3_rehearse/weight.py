@@ -24,7 +24,7 @@ _SEWN_IN = ("trim", "elastic")
 class Weight(NamedTuple):
     """`reasons`: `weight` where it is known, `flounce.weight` for each piece, `edging.used_weight` for what is sewn in.
 
-    unknown: cloths without a weight; then nothing is said of the whole. left_out: trims and elastic without one.
+    unknown: cloths without a weight; then nothing is said of the whole. left_out: trims and elastic without one, by their names.
     """
 
     reasons: Mapping[str, Derivation]
@@ -53,7 +53,7 @@ def weight_of(run: Run) -> Weight:
         if used is None:
             continue
         if "weight" not in material.amounts:
-            left_out.append(material.material.about or material.material.name.replace("_", " "))
+            left_out.append(material.material.name)
             continue
         found = tuple(_sewn_in(run, material, used))
         parts.append(found[-1].name)

@@ -9,18 +9,29 @@ from typing import NamedTuple
 from furbelow.s5_buy.out_of_range import OutOfRange, outside
 
 
-class BobbinWork(NamedTuple):
-    """One step at the lockstitch machine: `per_piece` mm of bobbin thread, for `pieces` pieces in a chain."""
+class Rows(NamedTuple):
+    """Like rows of stitches in one step.
 
-    step: str
+    step: its place in the order of work, from 0. before: the rows of that step sewn before these. all: its rows together.
+    """
+
+    step: int
+    before: int
+    all: int
+
+
+class BobbinWork(NamedTuple):
+    """Rows at the lockstitch machine: `per_piece` mm of bobbin thread, for `pieces` pieces in a chain."""
+
+    rows: Rows
     per_piece: Fraction
     pieces: int = 1
 
 
 class FreshBobbin(NamedTuple):
-    """Put a fresh bobbin in before piece `piece` (from 1) of `step`; `left` mm stay on the old one."""
+    """Put a fresh bobbin in before piece `piece` (from 1) of these rows; `left` mm stay on the old one."""
 
-    step: str
+    rows: Rows
     piece: int
     left: Fraction
 
@@ -28,7 +39,7 @@ class FreshBobbin(NamedTuple):
 class RunsOutInside(NamedTuple):
     """One piece needs more than a full bobbin: `changes` changes fall inside its seam in any case."""
 
-    step: str
+    rows: Rows
     piece: int
     changes: int
 
@@ -44,9 +55,9 @@ class BobbinPlan(NamedTuple):
 def plan_bobbins(
     work: Iterable[BobbinWork], capacity: Fraction, keep_back: Fraction = Fraction(0)
 ) -> BobbinPlan | OutOfRange:
-    """Before which step and piece to start with a fresh bobbin, so that none runs out in a seam.
+    """Before which rows and piece to start with a fresh bobbin, so that none runs out in a seam.
 
-    work: the steps in the order they are sewn, all with one and the same thread.
+    work: in the order in which it is sewn, all with one and the same thread.
     capacity: mm of thread on a full bobbin. No default: bobbin, thread and winding decide; measure one.
     keep_back: mm at the end of a bobbin not to count on.
     The old bobbin is changed as late as it can be: right before the piece it no longer reaches through.
@@ -61,25 +72,25 @@ def plan_bobbins(
     bobbins = 0
     fresh: list[FreshBobbin] = []
     inside: list[RunsOutInside] = []
-    for step in work:
-        if step.per_piece < 0 or step.pieces < 0:
+    for each in work:
+        if each.per_piece < 0 or each.pieces < 0:
             raise ValueError("bobbin thread and pieces can't be below 0")
-        if step.per_piece == 0:
+        if each.per_piece == 0:
             continue
         done = 0
-        while done < step.pieces:
-            if left < step.per_piece:
+        while done < each.pieces:
+            if left < each.per_piece:
                 if bobbins:
-                    fresh.append(FreshBobbin(step.step, done + 1, left + keep_back))
+                    fresh.append(FreshBobbin(each.rows, done + 1, left + keep_back))
                 bobbins, left = bobbins + 1, full
-            if left < step.per_piece:
-                changes = -(-step.per_piece // full) - 1
-                inside.append(RunsOutInside(step.step, done + 1, changes))
+            if left < each.per_piece:
+                changes = -(-each.per_piece // full) - 1
+                inside.append(RunsOutInside(each.rows, done + 1, changes))
                 bobbins += changes
-                left = full * (changes + 1) - step.per_piece
+                left = full * (changes + 1) - each.per_piece
                 done += 1
             else:
-                reach = min(step.pieces - done, left // step.per_piece)
-                left -= reach * step.per_piece
+                reach = min(each.pieces - done, left // each.per_piece)
+                left -= reach * each.per_piece
                 done += reach
     return BobbinPlan(bobbins, tuple(fresh), tuple(inside))

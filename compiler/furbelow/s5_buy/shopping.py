@@ -13,7 +13,7 @@ from furbelow.measure.units import CURRENCIES, VOLUME
 from furbelow.s3_rehearse.order import machine_changes
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
-from furbelow.s5_buy.bobbins import BobbinPlan, BobbinWork, plan_bobbins
+from furbelow.s5_buy.bobbins import BobbinPlan, BobbinWork, Rows, plan_bobbins
 from furbelow.s5_buy.cost import CostLine, CostTable, PriceSuggestion, cost_table, suggest_price
 from furbelow.s5_buy.hours import Pace, TimeTable, Work, time_for
 from furbelow.s5_buy.offers import Offered, in_steps, offered, with_spare
@@ -107,8 +107,7 @@ def _runs(done: Performed, joins: Mapping[str, int]) -> list[SeamRun]:
 def _bobbins(
     performed: tuple[Performed, ...], joins: Mapping[str, int], capacity: Fraction | None
 ) -> BobbinPlan | None:
-    """Before which step a fresh bobbin goes in. Work is named by the step's
-    place among the performed ones, the rows sewn in that step before it, and all rows of the step."""
+    """Before which rows of which step a fresh bobbin goes in."""
     if capacity is None:
         return None
     work = []
@@ -118,7 +117,7 @@ def _bobbins(
         for run in runs:
             one = thread_for_seams((run._replace(passes=1),), Fraction(0))
             if isinstance(one, ThreadNeed):
-                work.append(BobbinWork(f"{at} {before} {rows}", one.bobbin, run.passes))
+                work.append(BobbinWork(Rows(at, before, rows), one.bobbin, run.passes))
             before += run.passes
     plan = plan_bobbins(work, capacity)
     return plan if isinstance(plan, BobbinPlan) else None

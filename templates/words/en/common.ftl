@@ -3,7 +3,12 @@
 ## Pieces and edges
 
 # $label (text): the maker's own word for the piece, such as "flounce". $letter: its letter on the cutting plan.
-piece = the { $label }
+# $form: bare where no sentence is built round it, as in a table.
+piece = { $form ->
+    [bare] { $label }
+   *[full] the { $label }
+ }
+piece-alone = { PIECE($piece, form: "bare") }
 # $pieces (text): one piece or a list of them, with articles. $count: how many.
 edge = { $count ->
     [one] { $side ->
@@ -36,6 +41,19 @@ unit = { $unit ->
 stitch-inches = { $number } mm stitch ({ $per-inch } to the inch)
 stitch = { $number } mm stitch
 share = { $number } %
+money = { $amount } { $currency }
+# Several things behind each other, as in a table, and several statements.
+row = { $before }, { $after }
+clauses = { $before }; { $after }
+
+# How long something takes.
+duration = { $hours ->
+    [0] { $minutes } min
+   *[other] { $minutes ->
+        [0] { $hours } h
+       *[other] { $hours } h { $minutes } min
+    }
+ }
 
 ## Work on like pieces
 

@@ -6,89 +6,89 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.garment.bench import Casing
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.message import Length, Own, Part, Pieces, Ratio, Supply, Things, Value, Values, Weight
 from furbelow.s3_rehearse.levelling import lengths_at
 from furbelow.s3_rehearse.run import Run
-from furbelow.s3_rehearse.volume import Volume, volume_of
-from furbelow.s3_rehearse.weight import grams_of, show_weight, weight_of
+from furbelow.s3_rehearse.volume import Hem, Volume, volume_of
+from furbelow.s3_rehearse.weight import grams_of, weight_of
 from furbelow.s6_write.guide.guide import Fact
+from furbelow.s6_write.words.words import Words
+
+_PLACES = ("fact-length-front", "fact-length-sides", "fact-length-back")
 
 
-def garment_facts(run: Run, say: Phrasing) -> Iterator[Fact]:
+def garment_facts(run: Run, words: Words) -> Iterator[Fact]:
     """The finished length first, the weight last. Each carries the name that `furbelow why` answers to."""
+    words.read("facts")
     volume = volume_of(run)
-    lowest = max(run.drops.values())
-    yield Fact("top_to_hem", "finished length, top to hem", say.length(lowest), "the depths of the tiers together")
-    yield from _levelled(run, volume, say)
-    yield from _stepped(volume, say)
-    hem = volume.longest
-    yield Fact(hem.name, "round the hem", say.length(hem.round), f"one ring of the {say.piece(hem.piece)}")
-    if volume.layers > 1:
-        parts = [f"{hem.copies} x {say.length(hem.round)} of the {say.piece(hem.piece)}" for hem in volume.hems]
-        yield Fact(
-            "hems_together",
-            f"round {'both' if volume.layers == 2 else f'all {volume.layers}'} hems",
-            say.buy(volume.together),
-            listed(parts),
-        )
-    yield Fact(
-        "fullness_to_hem",
-        "fullness from waist to hem",
-        say.ratio(volume.fullness),
-        f"{say.length(hem.round)} of hem for {say.length(volume.waist)} round the waist, before it is drawn in",
-    )
+    yield fact(words, "top_to_hem", "fact-length", Length(max(run.drops.values())))
+    yield from _levelled(run, volume, words)
+    yield from _stepped(volume, words)
+    yield from _hems(volume, words)
+    waist = Length(volume.waist)
+    hem = Length(volume.longest.round)
+    yield fact(words, "fullness_to_hem", "fact-fullness", Ratio(volume.fullness), {"hem": hem, "waist": waist})
     for cloth, strips in volume.strips.items():
         total = sum((count * length for count, length in strips), Fraction(0))
-        yield Fact(
-            f"{cloth}.gathered_strips",
-            f"{cloth.replace('_', ' ')} in gathered strips",
-            say.buy(total),
-            "laid end to end: " + " + ".join(f"{count} x {say.cut(length)}" for count, length in strips),
-        )
-    yield _weight(run, say)
+        rows = [Part("fact-strip", {"count": count, "length": Length(length, "cut")}) for count, length in strips]
+        said: Values = {"cloth": Own(cloth.replace("_", " ")), "strips": Things(tuple(rows), "sum")}
+        yield fact(words, f"{cloth}.gathered_strips", "fact-strips", Length(total, "buy"), said)
+    yield _weight(run, words)
 
 
-def elastic_reason(run: Run, casing: Casing, say: Phrasing) -> str:
+def fact(words: Words, name: str, message: str, value: Value, values: Values | None = None) -> Fact:
+    """A row of the table: a message with its `.why`. name: what `furbelow why` answers to, empty for nothing."""
+    return Fact(name, words.text(message, values), words.said(value), words.why(message, values))
+
+
+def elastic_reason(run: Run, casing: Casing, words: Words) -> str:
     """How much shorter than the waist the elastic is, and what it carries there."""
+    words.read("facts")
     waist, grams = run.solved.values.get("waist_girth"), grams_of(run)
     less = waist.value.as_length_mm() - casing.elastic_length if waist else Fraction(0)
     if less <= 0:
-        return "see the step that draws it in"
-    carries = f", to carry about {show_weight(grams, say.system)}" if grams and run.hangs[casing.piece] == 0 else ""
-    return f"{say.length(less)} shorter than the waist{carries}"
+        return words.text("fact-elastic-why-step")
+    if grams and run.hangs[casing.piece] == 0:
+        return words.text("fact-elastic-why-carries", {"less": Length(less), "weight": Weight(grams)})
+    return words.text("fact-elastic-why-less", {"less": Length(less)})
 
 
-def _levelled(run: Run, volume: Volume, say: Phrasing) -> Iterator[Fact]:
+def _levelled(run: Run, volume: Volume, words: Words) -> Iterator[Fact]:
     """The length at the places where the waist was taken up."""
-    for length, place in zip(
-        lengths_at(run, volume.longest.piece), ("in front", "at the sides", "behind"), strict=True
-    ):
+    for length, place in zip(lengths_at(run, volume.longest.piece), _PLACES, strict=True):
         if length < volume.longest.drop:
-            up = say.length(volume.longest.drop - length)
-            yield Fact(
-                "", f"length {place}", say.length(length), f"{up} is taken up at the waist, so that the hem hangs level"
-            )
+            yield fact(words, "", place, Length(length), {"up": Length(volume.longest.drop - length)})
 
 
-def _stepped(volume: Volume, say: Phrasing) -> Iterator[Fact]:
+def _stepped(volume: Volume, words: Words) -> Iterator[Fact]:
     """Where each layer ends that is shorter than the longest."""
     for hem in volume.hems:
         if hem.drop < volume.longest.drop:
-            short = say.length(volume.longest.drop - hem.drop)
-            yield Fact(
-                f"{hem.piece}.top_to_hem",
-                f"length of the {say.piece(hem.piece)}",
-                say.length(hem.drop),
-                f"it ends {short} above the hem",
-            )
+            short = Length(volume.longest.drop - hem.drop)
+            values: Values = {"piece": Pieces((hem.piece,)), "short": short}
+            yield fact(words, f"{hem.piece}.top_to_hem", "fact-length-layer", Length(hem.drop), values)
 
 
-def _weight(run: Run, say: Phrasing) -> Fact:
+def _hems(volume: Volume, words: Words) -> Iterator[Fact]:
+    longest = volume.longest
+    yield fact(words, longest.name, "fact-hem", Length(longest.round), {"piece": Pieces((longest.piece,))})
+    if volume.layers > 1:
+        hems = Things(tuple(_hem(hem) for hem in volume.hems))
+        values: Values = {"layers": volume.layers, "hems": hems}
+        yield fact(words, "hems_together", "fact-hems", Length(volume.together, "buy"), values)
+
+
+def _hem(hem: Hem) -> Part:
+    return Part("fact-hem-of", {"copies": hem.copies, "round": Length(hem.round), "piece": Pieces((hem.piece,))})
+
+
+def _weight(run: Run, words: Words) -> Fact:
     weight = weight_of(run)
+    label = words.text("fact-weight")
     if weight.grams is None:
-        told = " and ".join(f"{cloth.replace('_', ' ')} has no weight" for cloth in weight.unknown)
-        return Fact("", "weight", "unknown", told)
-    without = listed([*weight.left_out, "thread"])
-    return Fact(
-        "weight", "weight", f"about {show_weight(weight.grams, say.system)}", f"the cloth as cut, without {without}"
-    )
+        cloths = [Part("fact-no-weight", {"cloth": Own(cloth.replace("_", " "))}) for cloth in weight.unknown]
+        told = words.why("fact-weight-unknown", {"cloths": Things(tuple(cloths))})
+        return Fact("", label, words.text("fact-weight-unknown"), told)
+    left_out: list[Value] = [*map(Supply, weight.left_out), Part("thread")]
+    about = words.text("fact-weight-about", {"weight": Weight(weight.grams)})
+    return Fact("weight", label, about, words.why("fact-weight", {"left-out": Things(tuple(left_out))}))

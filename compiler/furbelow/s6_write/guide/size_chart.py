@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from furbelow.garment.message import Amount, Length, Pieces, Ratio, Value, Weight
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import SolvedPiece
 from furbelow.s3_rehearse.run import Rehearsal
-from furbelow.s3_rehearse.volume import volume_of
-from furbelow.s3_rehearse.weight import show_weight, weight_of
+from furbelow.s3_rehearse.volume import Volume, volume_of
+from furbelow.s3_rehearse.weight import weight_of
+from furbelow.s6_write.words.words import Words
+
+Garment = tuple[Rehearsal, Words]
 
 # Sizes side by side: as many as fit on a sheet of paper.
 SIDE_BY_SIDE = 6
@@ -43,58 +48,73 @@ def size_chart(rehearsals: Sequence[Rehearsal], sizes: Sequence[str]) -> tuple[C
 
 
 def _groups(rehearsals: Sequence[Rehearsal]) -> tuple[ChartGroup, ...]:
-    first = rehearsals[0].solved
-    spec = first.spec
+    garments = [(rehearsal, _words(rehearsal)) for rehearsal in rehearsals]
+    rehearsal, words = garments[0]
+    spec = rehearsal.solved.spec
     choices = {name: choice.about for name, choice in spec.choices.items()}
     choices |= {name: measure.about for name, measure in spec.measures.items()}
     groups = [
-        ChartGroup("Body", tuple(_measured(rehearsals, name, "") for name in spec.body)),
-        ChartGroup("Choices", tuple(_measured(rehearsals, name, about) for name, about in choices.items())),
+        ChartGroup(words.text("chart-body"), tuple(_measured(garments, name, "") for name in spec.body)),
+        ChartGroup(
+            words.text("chart-choices"), tuple(_measured(garments, name, about) for name, about in choices.items())
+        ),
     ]
-    groups += [_piece(rehearsals, name, f"The {piece.label}") for name, piece in first.pieces.items()]
-    groups.append(_whole(rehearsals))
+    groups += [_piece(garments, name) for name in rehearsal.solved.pieces]
+    groups.append(_whole(garments))
     return tuple(group for group in groups if group.rows)
 
 
-def _measured(rehearsals: Sequence[Rehearsal], name: str, about: str) -> ChartRow:
-    values = (each.solved.values[name].value.show(_say(each).system) for each in rehearsals)
+def _words(rehearsal: Rehearsal) -> Words:
+    words = Words("en", Phrasing(rehearsal.solved, rehearsal.run.room))
+    words.read("facts")
+    return words
+
+
+def _measured(garments: Sequence[Garment], name: str, about: str) -> ChartRow:
+    values = (
+        words.said(Amount(rehearsal.solved.values[name].value, words.say.system)) for rehearsal, words in garments
+    )
     return ChartRow(about or name.replace("_", " "), tuple(values))
 
 
-def _piece(rehearsals: Sequence[Rehearsal], name: str, title: str) -> ChartGroup:
-    pieces = [(each.solved.pieces[name], _say(each)) for each in rehearsals]
+def _piece(garments: Sequence[Garment], name: str) -> ChartGroup:
+    pieces = [(rehearsal.solved.pieces[name], words) for rehearsal, words in garments]
+    first, words = pieces[0]
+
+    def row(message: str, of: Callable[[SolvedPiece], Value]) -> ChartRow:
+        return ChartRow(words.text(message), tuple(own.said(of(piece)) for piece, own in pieces))
+
     return ChartGroup(
-        title,
+        words.text("chart-piece", {"piece": Pieces((name,))}),
         (
-            ChartRow("how many", tuple(str(piece.count) for piece, _ in pieces)),
-            ChartRow("finished length", tuple(say.length(piece.length) for piece, say in pieces)),
-            ChartRow(
-                "finished depth, folded" if pieces[0][0].folded else "finished depth",
-                tuple(say.length(piece.depth) for piece, say in pieces),
-            ),
-            ChartRow("cut length", tuple(say.cut(piece.blank[0]) for piece, say in pieces)),
-            ChartRow("cut depth", tuple(say.cut(piece.blank[1]) for piece, say in pieces)),
+            row("chart-count", lambda piece: piece.count),
+            row("chart-length", lambda piece: Length(piece.length)),
+            row("chart-depth-folded" if first.folded else "chart-depth", lambda piece: Length(piece.depth)),
+            row("chart-cut-length", lambda piece: Length(piece.blank[0], "cut")),
+            row("chart-cut-depth", lambda piece: Length(piece.blank[1], "cut")),
         ),
     )
 
 
-def _whole(rehearsals: Sequence[Rehearsal]) -> ChartGroup:
+def _whole(garments: Sequence[Garment]) -> ChartGroup:
     """How full the garment is and what it weighs."""
-    volumes = [(volume_of(each.run), _say(each)) for each in rehearsals]
-    weights = [(weight_of(each.run).grams, _say(each).system) for each in rehearsals]
-    rows = [
-        ChartRow("round the hem", tuple(say.length(volume.longest.round) for volume, say in volumes)),
-        ChartRow("round all hems", tuple(say.buy(volume.together) for volume, say in volumes)),
-        ChartRow("fullness from waist to hem", tuple(say.ratio(volume.fullness) for volume, say in volumes)),
+    words = garments[0][1]
+    volumes = [(volume_of(rehearsal.run), own) for rehearsal, own in garments]
+    weights = [(weight_of(rehearsal.run).grams, own) for rehearsal, own in garments]
+
+    def row(message: str, of: Callable[[Volume], Value]) -> ChartRow:
+        return ChartRow(words.text(message), tuple(own.said(of(volume)) for volume, own in volumes))
+
+    rows = [row("fact-hem", lambda volume: Length(volume.longest.round))]
+    if any(volume.layers > 1 for volume, _ in volumes):
+        rows.append(row("chart-hems", lambda volume: Length(volume.together, "buy")))
+    rows += [
+        row("fact-fullness", lambda volume: Ratio(volume.fullness)),
         ChartRow(
-            "weight, about",
-            tuple("unknown" if grams is None else show_weight(grams, system) for grams, system in weights),
+            words.text("chart-weight"),
+            tuple(
+                own.text("fact-weight-unknown") if grams is None else own.said(Weight(grams)) for grams, own in weights
+            ),
         ),
     ]
-    if all(volume.layers == 1 for volume, _ in volumes):
-        del rows[1]
-    return ChartGroup("The whole garment", tuple(rows))
-
-
-def _say(rehearsal: Rehearsal) -> Phrasing:
-    return Phrasing(rehearsal.solved, rehearsal.run.room)
+    return ChartGroup(words.text("chart-garment"), tuple(rows))

@@ -14,8 +14,8 @@ from fluent.runtime import FluentBundle
 from fluent.runtime.types import FluentInt, FluentNone, FluentType
 from fluent.syntax import ast
 
-from furbelow.garment.message import Number, One, Part, Things, Value, Values
-from furbelow.measure.measure_text import show_decimal
+from furbelow.garment.message import Joined, Money, Number, One, Own, Part, Things, Value, Values
+from furbelow.measure.measure_text import show_decimal, show_fixed
 from furbelow.resources import template
 from furbelow.s6_write.words.read_words import WordsFault, laid_over, read_words
 
@@ -101,13 +101,21 @@ class Messages:
         pattern = found.attributes.get(attribute) if attribute else found.value
         return self._say(name, pattern, values or {})
 
+    def why(self, name: str, values: Mapping[str, Value | str] | None = None) -> str:
+        """What stands beside a message in a table: its attribute `why`."""
+        return self.text(f"{name}.why", values)
+
     def said(self, value: Value) -> str:
         """A value on its own."""
         match value:
             case Number(number, places):
                 return self.local(show_decimal(number, places))
-            case Things(items):
-                return self.listed([self.said(item) for item in items])
+            case Money(amount, currency):
+                return self.text("money", {"amount": self.local(show_fixed(amount, 2)), "currency": currency})
+            case Own(text):
+                return text
+            case Things(items, joined):
+                return self._joined([self.said(item) for item in items], joined)
             case Part(message, values):
                 return self.text(message, values)
             case int():
@@ -117,6 +125,17 @@ class Messages:
     def listed(self, items: Sequence[str]) -> str:
         """ "a, b and c", as the language has it."""
         return format_list(list(items), locale=_LIST_LOCALES.get(self.language, str(self.locale))) if items else ""
+
+    def _joined(self, items: Sequence[str], joined: Joined) -> str:
+        match joined:
+            case "list":
+                return self.listed(items)
+            case "sum":
+                return " + ".join(items)
+        said = ""
+        for item in items:
+            said = self.text(joined, {"before": said, "after": item}) if said else item
+        return said
 
     def local(self, shown: str) -> str:
         """A number with the decimal sign of the language; how it is rounded stands in measure alone."""

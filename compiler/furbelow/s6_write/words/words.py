@@ -11,6 +11,7 @@ from fluent.runtime.types import FluentInt
 
 from furbelow.garment.message import (
     FIBRES,
+    Amount,
     Fibre,
     Length,
     One,
@@ -20,9 +21,11 @@ from furbelow.garment.message import (
     Stitch,
     Supply,
     Value,
+    Weight,
 )
 from furbelow.garment.phrasing import Phrasing
 from furbelow.measure.measure_text import show_decimal
+from furbelow.s3_rehearse.weight import show_weight
 from furbelow.s6_write.words.messages import Messages, named, value_of, whole
 
 _INCH = Fraction("25.4")
@@ -46,8 +49,11 @@ class Words(Messages):
     def said(self, value: Value) -> str:
         match value:
             case Length(mm, how):
-                number, _, unit = getattr(self.say, how)(mm).rpartition(" ")
-                return self.text("unit", {"number": self.local(number), "unit": One(unit, UNITS_SAID)})
+                return self._measure(getattr(self.say, how)(mm))
+            case Amount(quantity, system):
+                return self._measure(quantity.show(system))
+            case Weight(grams):
+                return self.local(show_weight(grams, self.say.system))
             case Stitch(mm):
                 number = self.local(show_decimal(mm, 1))
                 if self.say.system == "metric":
@@ -66,6 +72,13 @@ class Words(Messages):
                 known = word if word in FIBRES else "own" if word else "unknown"
                 return self.text("fibre", {"fibre": One(known, (*FIBRES, "own", "unknown")), "own": word})
         return super().said(value)
+
+    def _measure(self, shown: str) -> str:
+        """A number with its unit, as measure shows it, in the signs and unit names of the language."""
+        number, _, unit = shown.rpartition(" ")
+        if unit not in UNITS_SAID:
+            return self.local(shown)
+        return self.text("unit", {"number": self.local(number), "unit": One(unit, UNITS_SAID)})
 
     def _count(self, given: object) -> FluentInt:
         value = value_of(given)

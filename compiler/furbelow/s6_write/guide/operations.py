@@ -1,0 +1,50 @@
+"""The work itself: each step of the spec as an operation, under the heading of its part."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s5_buy.shopping import ShoppingList
+from furbelow.s6_write.figures import figures_for
+from furbelow.s6_write.guide.before_step import before_step
+from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
+from furbelow.s6_write.guide.reasons import numbers_of
+from furbelow.s6_write.guide.stops import stops
+from furbelow.s6_write.guide.times import duration, fives
+from furbelow.s6_write.words.said_step import SaidStep
+from furbelow.s6_write.words.words import Words
+
+
+def operations(
+    rehearsal: Rehearsal, told: Sequence[SaidStep], shopping: ShoppingList, words: Words, numbered: int
+) -> tuple[Part, ...]:
+    """told: the performed steps as they are said; numbered: how many numbers are taken by the cutting before them."""
+    parts: list[tuple[str, list[Operation]]] = []
+    run = rehearsal.run
+    stop = stops(rehearsal, shopping, words)
+    number = numbered
+    for at, (done, said) in enumerate(zip(run.performed, told, strict=True)):
+        if not said.actions:
+            continue
+        before = tuple(before_step(run.performed, at, shopping, words))
+        rows = (*before, *(action.told for action in said.actions))
+        steps = tuple(GuideStep(number + count, *row) for count, row in enumerate(rows, 1))
+        operation = Operation(
+            key=f"step-{done.step.written.index + 1}",
+            title=said.title,
+            aim=said.aim,
+            minutes=words.said(duration(fives(shopping.minutes[at]))),
+            cautions=tuple(Caution(kind, text) for kind, text in said.cautions),
+            figures=figures_for(done, run, words, number + len(before) + 1),
+            steps=steps,
+            tip=done.step.written.tip,
+            stop=stop[at],
+            why=numbers_of(done, rehearsal.solved),
+        )
+        number += len(steps)
+        heading = done.step.written.part or words.text("part")
+        if not parts or parts[-1][0] != heading:
+            parts.append((heading, []))
+        parts[-1][1].append(operation)
+    return tuple(Part(title, tuple(done)) for title, done in parts)

@@ -1,0 +1,74 @@
+"""The table of measurements: body and choices, the garment as a whole, its waist, and how long the work takes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from furbelow.garment.bench import Casing, Opening
+from furbelow.garment.message import Amount, Length, One
+from furbelow.garment.solved import Derivation
+from furbelow.s3_rehearse.run import Rehearsal, Run
+from furbelow.s5_buy.shopping import ShoppingList
+from furbelow.s6_write.guide.garment_facts import elastic_reason, fact, garment_facts
+from furbelow.s6_write.guide.guide import Fact, Part
+from furbelow.s6_write.guide.reasons import elastic_name, name_of
+from furbelow.s6_write.guide.times import LAST_LOOK, duration, fives
+from furbelow.s6_write.words.words import Words
+
+_FASTENERS = ("hook-and-bar", "button", "snaps", "ties")
+
+
+def summary(rehearsal: Rehearsal, words: Words) -> Iterator[Fact]:
+    words.read("facts")
+    solved, run = rehearsal.solved, rehearsal.run
+    spec = solved.spec
+    # A body is nobody's business: only the measures that some number of this guide stands on are shown.
+    needed = {name for number in solved.values.values() for name in number.inputs}
+    labels = {name: "" for name in spec.body if name in needed}
+    labels |= {name: choice.about for name, choice in spec.choices.items()}
+    labels |= {name: measure.about for name, measure in spec.measures.items()}
+    for name, label in labels.items():
+        yield _solved(solved.values[name], label or name.replace("_", " "), words)
+    yield from garment_facts(run, words)
+    for casing in run.final.casings.values():
+        yield from _casing(run, casing, words)
+    for opening in run.final.openings.values():
+        yield from _opening(opening, words)
+
+
+def times(rehearsal: Rehearsal, shopping: ShoppingList, parts: Sequence[Part], words: Words) -> Iterator[Fact]:
+    """How long the work takes, for planning the day: the times of the steps as they are printed, added up."""
+    printed = {operation.key for part in parts for operation in part.operations}
+    minutes = zip(rehearsal.run.performed, shopping.minutes, strict=True)
+    steps = sum(fives(taken) for done, taken in minutes if f"step-{done.step.written.index + 1}" in printed)
+    cutting = fives(shopping.cutting_minutes)
+    yield fact(words, "", "fact-time", duration(steps + cutting + LAST_LOOK))
+    yield Fact("", words.text("fact-time-cutting"), words.said(duration(cutting)), "")
+
+
+def _solved(derivation: Derivation, label: str, words: Words) -> Fact:
+    # The maker's names read as words: `waist_height` is the waist height.
+    system = words.say.system
+    reason = derivation.formula.replace("_", " ")
+    if derivation.with_values and derivation.with_values != derivation.formula:
+        reason = f"{reason} = {derivation.with_values.replace('_', ' ')}"
+    elif reason == derivation.value.show(system):
+        reason = ""
+    if derivation.rounding:
+        reason = f"{reason}; {derivation.rounding}"
+    value = words.said(Amount(derivation.value, system))
+    return Fact(derivation.name, label, value, "" if derivation.origin == "body" else reason)
+
+
+def _casing(run: Run, casing: Casing, words: Words) -> Iterator[Fact]:
+    name = name_of(run.solved, f"{casing.piece}.length", casing.length)
+    yield fact(words, name, "fact-casing", Length(casing.length))
+    if casing.elastic:
+        label, value = words.text("fact-elastic"), words.said(Length(casing.elastic_length))
+        yield Fact(elastic_name(run, casing), label, value, elastic_reason(run, casing, words))
+
+
+def _opening(opening: Opening, words: Words) -> Iterator[Fact]:
+    by = One(opening.closed_by.replace(" ", "-"), _FASTENERS)
+    yield fact(words, "", "fact-waist", Length(opening.waist), {"by": by})
+    yield fact(words, "", "fact-opening", Length(opening.length))

@@ -1,0 +1,97 @@
+"""The tools of a garment: what its set-ups need, what its steps ask for, and what every garment takes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.message import Own, Part, Things, Values
+from furbelow.garment.technique import CautionKind, SetUp, Tool
+from furbelow.s3_rehearse.run import Rehearsal, Run
+from furbelow.s6_write.guide.guide import Tool as Row
+from furbelow.s6_write.words.said_step import SaidStep
+from furbelow.s6_write.words.words import Words
+
+# The tool that a set-up brings by itself, in the order of the list.
+_OF_SET_UP = {
+    SetUp.STRAIGHT: "tool-machine",
+    SetUp.ZIGZAG: "tool-zigzag",
+    SetUp.OVERLOCKER: "tool-overlocker",
+    SetUp.ATTACHMENT: "tool-attachment",
+    SetUp.HAND: "tool-hand-needle",
+    SetUp.IRON: "tool-iron",
+}
+# Machine needles by cloth weight in g/m2, metric size and, in brackets, the older number: common practice, no source.
+_NEEDLES = ((60, "70 (10)"), (150, "80 (12)"), (250, "90 (14)"))
+_NEEDLE_FOR_HEAVY = "100 (16)"
+
+
+def tools(rehearsal: Rehearsal, told: Sequence[SaidStep], words: Words) -> Iterator[Row]:
+    """told: the performed steps as they are said."""
+    words.read("tools")
+    run, room = rehearsal.run, rehearsal.run.room
+    setups = {done.setup for done in run.performed} | set(_declared(told))
+    for setup, message in _OF_SET_UP.items():
+        if setup in setups:
+            yield _row(words, message, {"uses": _uses_of_zigzag(run)})
+    if _names_press_cloth(told):
+        yield _row(words, "tool-press-cloth")
+    yield _row(words, "tool-needle", {"size": Own(_needle(rehearsal))})
+    if room.neaten_with == "pinking shears":
+        yield _row(words, "tool-pinking-shears")
+    yield _row(words, "tool-clips" if room.hold_with == "clips" else "tool-pins", {"number": _pins(run)})
+    if room.hold_with == "clips" and (most := _tail_pins(run)):
+        yield _row(words, "tool-tail-pins", {"number": most})
+    for message in _ALWAYS:
+        yield _row(words, message)
+    if run.final.casings:
+        yield _row(words, "tool-safety-pins")
+
+
+_ALWAYS = ("tool-measuring", "tool-ruler", "tool-tape", "tool-seam-ripper", "tool-blunt-needle")
+
+
+def _row(words: Words, message: str, values: Values | None = None) -> Row:
+    return Row(words.text(message, values), words.why(message, values))
+
+
+def _declared(told: Sequence[SaidStep]) -> Iterator[SetUp]:
+    """Hems and bands are pressed in steps of the sewing machine."""
+    for said in told:
+        if said.actions and any(kind is CautionKind.HEAT for kind, _ in said.cautions):
+            yield SetUp.IRON
+
+
+def _names_press_cloth(told: Sequence[SaidStep]) -> bool:
+    # Steps whose techniques do not yet name their tools say it in a sentence.
+    texts = [action.text for said in told for action in said.actions]
+    texts += [text for said in told if said.actions for _, text in said.cautions]
+    return any(Tool.PRESS_CLOTH in said.tools for said in told) or any("press cloth" in text for text in texts)
+
+
+def _uses_of_zigzag(run: Run) -> Things:
+    uses = []
+    named = {done.step.written.technique for done in run.performed}
+    if "neaten" in named and run.room.neaten_with == "zigzag":
+        uses.append(Part("tool-zigzag-neatening"))
+    if "insert elastic" in named:
+        uses.append(Part("tool-zigzag-elastic"))
+    return Things(tuple(uses) or (Part("tool-zigzag-bars"),))
+
+
+def _needle(rehearsal: Rehearsal) -> str:
+    """For the lightest cloth."""
+    solved = rehearsal.solved
+    lightest = min(gram_per_m2(solved, piece.piece.cloth.text) for piece in solved.pieces.values())
+    return next((size for limit, size in _NEEDLES if lightest <= limit), _NEEDLE_FOR_HEAVY)
+
+
+def _pins(run: Run) -> int:
+    pinned = max((done.pinned for done in run.performed), default=Fraction(0))
+    # A tenth more: thread tails are wound round pins too.
+    return int(pinned / run.room.pin_spacing * Fraction(11, 10) / 10 + 1) * 10
+
+
+def _tail_pins(run: Run) -> int:
+    return max((done.thread_ends for done in run.performed if done.step.written.technique == "gather"), default=0)

@@ -1,0 +1,48 @@
+### What the guide says round the work: at the machine before a step, where to stop, and the look at the end.
+
+# The heading of steps that the maker gives no heading of her own.
+part = The work
+
+## Before a step
+
+machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
+# $left: thread left on the old bobbin, of the length on a full one.
+bobbin-fresh = Start with a fresh bobbin.
+    .check = About { $left } of the { $full } is left on the old one: too little for the next row.
+bobbin-fresh-within = When { $sewn } of the { $rows } rows of this step are sewn, put in a fresh bobbin.
+    .check = { bobbin-fresh.check }
+bobbin-spare = { $spare ->
+    [one] Wind { $spare } spare bobbin: each of these long rows takes more thread than one holds.
+   *[other] Wind { $spare } spare bobbins: each of these long rows takes more thread than one holds.
+ }
+
+## Behind a step
+
+stop = A good place to stop and put the work away.
+stop-sitting = End of sitting { $sitting }. Put the work away here, pins counted.
+
+## The last look
+
+last-look = Last look
+last-look-title = Look the garment over
+last-look-aim = It is safe to put on.
+last-look-pins = Count the pins and needles.
+    .check = As many are in the box as when you began.
+    .remedy = Feel along every seam and the waist until the last one is found. Nobody puts the garment on before.
+last-look-threads = Cut off all loose threads and take out the bright ones.
+last-look-length = Hang it up and measure from the top edge to the hem: { $length }.
+    .check = It is the same in front, behind and at the sides.
+    .tolerance = { $off } more or less
+    .remedy = If one side hangs lower, look there for a seam that was sewn narrower, and sew it again.
+# The waist was levelled: the garment is longer at some places than at others.
+last-look-lengths = Hang it up and measure from the top edge to the hem: { $front } in front, { $side } at the sides, { $back } behind.
+    .check = All three are right.
+    .tolerance = { $off } more or less
+    .remedy = Where it is longer, unpick the waist there and take the top edge up.
+last-look-height = Ask the wearer to stand straight, without shoes. Measure from the floor up to the hem: { $above }.
+    .check = It is the same in front, behind and at the sides.
+    .tolerance = { $off } more or less
+    .remedy = Where the hem hangs lower, take the top edge up there, and never trim the hem.
+last-look-edges = Turn it inside out and look along every edge.
+    .check = No edge frays, no layer is caught where it should not be.
+    .remedy = Neaten or sew again what you find.
