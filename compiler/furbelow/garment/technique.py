@@ -13,8 +13,8 @@ from fractions import Fraction
 from typing import Any, NamedTuple, Protocol, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity
-from furbelow.garment.bench import Bench
-from furbelow.garment.message import Values
+from furbelow.garment.bench import Bench, Seam
+from furbelow.garment.message import Part, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, EdgeName, Step, Word, each_of
@@ -155,12 +155,14 @@ class Action(NamedTuple):
     copies: on how many pieces it is done before the next action.
     row: the actions from the first so marked make one row of stitches: all of them for one piece, then for the next.
     values: what this action says besides the values of its step.
+    chain: how work on like things is marked where they are no pieces: "3 joins".
     """
 
     message: str
     copies: int = 1
     row: bool = False
     values: Values = {}
+    chain: Part | None = None
 
 
 class Caution(NamedTuple):
@@ -237,6 +239,11 @@ def facts_of(done: Performed, kind: type[F]) -> F:
     if not isinstance(done.facts, kind):
         raise TypeError(f"`{done.step.written.technique}` has {type(done.facts).__name__} and no {kind.__name__}")
     return done.facts
+
+
+def new_seam(done: Performed) -> Seam:
+    """The seam that a step made. Fails: StopIteration where it made none."""
+    return next(seam for name, seam in done.after.seams.items() if done.before.seams.get(name) is not seam)
 
 
 class Technique(Protocol):

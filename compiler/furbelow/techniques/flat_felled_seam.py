@@ -13,28 +13,32 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.message import Length, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     Sewn,
     edge_of,
     fault_at,
+    new_seam,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.either_seam import WHERE, new_seam, seam_words, sewn_either, takes_either
-from furbelow.techniques.join_ends import PINS, tag
-from furbelow.techniques.neaten import BLADES
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
+from furbelow.techniques.shared.either_seam import WHERE, closes_ends, either_said, sewn_either, takes_either
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.marks import tag
+
+OFF = Fraction(1)  # how far the fold may be off its width
 
 
 class FlatFelledSeam:
@@ -74,43 +78,35 @@ class FlatFelledSeam:
             handled=2 * seam.length * seam.copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        seam, step = new_seam(done), done.step
-        seam_is, ends = seam_words(done, say)
-        width, trim, fell = (say.length(step.mm(key)) for key in ("seam", "trim to", "fell"))
-        under = say.length(step.mm("seam") - step.mm("fell"))
-        chain, pin = say.chain(seam.copies), "clip" if say.room.hold_with == "clips" else "pin"
-        length = say.length(seam.length)
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        seam, step, ends = new_seam(done), done.step, closes_ends(done.step.written)
+
+        def each(name: str) -> Action:
+            return Action(name, seam.copies)
+
         actions = (
-            OwnAction(f"Lay {ends} right sides together, level, and {pin} them.", chain=chain),
-            OwnAction(f"Sew {width} from the edge, {say.stitch(done.sewn[0].stitch)}, {length}.", chain=chain),
-            OwnAction(
-                f"Trim only the lower margin to {trim}.",
-                check=f"The upper margin is still {width} wide.",
-                chain=chain,
-            ),
-            OwnAction(f"Fold {under} of the wide margin under, over the trimmed one, and press it.", chain=chain),
-            OwnAction(
-                f"Lay the fold flat on {say.the(seam.turned)} and {pin} it.",
-                check=f"The fold is {fell} wide all along and no raw edge shows.",
-                tolerance=f"{say.about(Fraction(1))} more or less",
-                remedy="Where a raw edge shows, trim the lower margin there and fold again.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew close to the fold, {length}.",
-                check="Both rows run side by side.",
-                remedy="Unpick where the row left the fold and sew it again.",
-                chain=chain,
-            ),
-            *(tag(done, done.touches, say) if "of" in step.written.args else ()),
+            each("flat-felled-seam-lay-ends" if ends else "flat-felled-seam-lay-edges"),
+            each("flat-felled-seam-sew"),
+            each("flat-felled-seam-trim"),
+            each("flat-felled-seam-fold"),
+            each("flat-felled-seam-lay-flat"),
+            each("flat-felled-seam-fell"),
+            *(tag(done, done.touches, say) if ends else ()),
         )
-        return OwnInstructions(
-            f"Flat-felled seam: {seam_is}",
-            "The seam lies flat and no raw edge shows on either side.",
-            actions,
-            (PINS, iron_caution(done, say), BLADES),
-        )
+        values: Values = {
+            **either_said(done, say),
+            "flat-on": Pieces((seam.turned,)),
+            "seam-width": Length(step.mm("seam")),
+            "trim": Length(step.mm("trim to")),
+            "fell": Length(step.mm("fell")),
+            "under": Length(step.mm("seam") - step.mm("fell")),
+            "length": Length(seam.length),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "off": Length(OFF, "about"),
+        }
+        title = "flat-felled-seam-title-ends" if ends else "flat-felled-seam-title-edges"
+        cautions = (PINS_OUT, iron_hot(done, say), SHEARS)
+        return Instructions(title, "flat-felled-seam-aim", actions, values, cautions, iron_tools(done, say))
 
 
 def _gathered(bench: Bench, step: SolvedStep, say: Phrasing) -> Fault | None:

@@ -15,26 +15,29 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.bench import Bench, Seam, State
 from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.message import Length, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     Sewn,
     fault_at,
+    new_seam,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.either_seam import WHERE, new_seam, seam_words, sewn_either, takes_either
-from furbelow.techniques.join_ends import PINS, tag
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.either_seam import WHERE, closes_ends, either_said, sewn_either, takes_either
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.marks import tag
 
 THICK = Fraction(150)  # g/m2 above which the four plies make a ridge; house rule, maker to confirm
 
@@ -73,37 +76,31 @@ class FrenchSeam:
             handled=seam.length * seam.copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        seam = new_seam(done)
-        first, trim, second = (say.length(done.step.mm(key)) for key in ("first seam", "trim to", "second seam"))
-        seam_is, ends = seam_words(done, say)
-        chain, pin = say.chain(seam.copies), "clip" if say.room.hold_with == "clips" else "pin"
-        stitch, length = say.stitch(done.sewn[0].stitch), say.length(seam.length)
-        actions = [
-            OwnAction(f"Lay {ends} wrong sides together, level, and {pin} them.", chain=chain),
-            OwnAction(f"Sew {first} from the edge, {stitch}, {length}.", chain=chain),
-            OwnAction(
-                f"Trim both margins to {trim}.",
-                check=f"The margin is {trim} wide all along and no thread stands off it.",
-                tolerance=f"never wider than {say.length(done.step.mm('second seam'))}",
-                remedy="Trim again where it is wider, or threads will show in the finished seam.",
-                chain=chain,
-            ),
-            OwnAction(
-                "Press the margin to one side, turn the work right sides together, and press the seam on its fold.",
-                check="The first seam lies exactly on the fold.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew {second} from the fold, {stitch}, {length}.",
-                check="No thread of the margin shows on the right side.",
-                remedy="Trim what shows; where the margin was caught outside, sew that stretch again a little deeper.",
-                chain=chain,
-            ),
-            *(tag(done, done.touches, say) if "of" in done.step.written.args else ()),
-        ]
-        aim = f"The raw edges are closed inside: {first} and then {second} of each edge are used."
-        return OwnInstructions(f"French seam: {seam_is}", aim, tuple(actions), (PINS, iron_caution(done, say)))
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        seam, ends = new_seam(done), closes_ends(done.step.written)
+
+        def each(name: str) -> Action:
+            return Action(name, seam.copies)
+
+        actions = (
+            each("french-seam-lay-ends" if ends else "french-seam-lay-edges"),
+            each("french-seam-first"),
+            each("french-seam-trim"),
+            each("french-seam-press"),
+            each("french-seam-second"),
+            *(tag(done, done.touches, say) if ends else ()),
+        )
+        values: Values = {
+            **either_said(done, say),
+            "first": Length(done.step.mm("first seam")),
+            "trim": Length(done.step.mm("trim to")),
+            "second": Length(done.step.mm("second seam")),
+            "length": Length(seam.length),
+            "stitch": Stitch(done.sewn[0].stitch),
+        }
+        title = "french-seam-title-ends" if ends else "french-seam-title-edges"
+        cautions = (PINS_OUT, iron_hot(done, say))
+        return Instructions(title, "french-seam-aim", actions, values, cautions, iron_tools(done, say))
 
 
 def _does_not_close(step: SolvedStep, say: Phrasing, first: Fraction, trim: Fraction, second: Fraction) -> Fault | None:

@@ -10,15 +10,16 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from furbelow.garment.bench import Bench, Ply, Seam
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.message import Length, Part, Pieces, Stitch, Values
+from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -70,40 +71,30 @@ class JoinStrips:
             )
         return Performed(step, bench, after, pieces, sewn=tuple(sewn), setup=SetUp.STRAIGHT)
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        actions = []
-        for piece in done.touches:
-            joins = say.joins.get(piece, 0)
-            if not joins:
-                continue
-            cloth = done.after.cloths[piece]
-            seam = say.solved.length(f"{piece} piecing.seam")
-            whole = say.length(cloth.piece.cut_length)
-            strips = say.count(cloth.copies, "strip")
-            actions += [
-                OwnAction(
-                    f"Lay out the segments of the {say.piece(piece)}, the long edges level. Pin the short ends that belong to"
-                    " one strip, right sides together.",
-                    chain=say.count(joins, "join") + (f" for {strips}" if cloth.copies > 1 else ""),
-                ),
-                OwnAction(
-                    f"Sew each join {say.length(seam)} from the ends, with a {say.stitch(done.sewn[0].stitch)} and"
-                    f" a few stitches back at both ends. Fold both margins to the same side with your fingernail; either side will do.",
-                    check="All margins stand on the wrong side.",
-                    remedy="Unpick a join whose margin stands on the right side, turn one segment over and sew it again.",
-                    chain=say.count(joins, "join"),
-                ),
-                OwnAction(
-                    f"Measure each finished strip: {whole}.",
-                    check=f"Each strip of the {say.piece(piece)} is {whole} long.",
-                    tolerance=f"{say.off(strip_off(piece, cloth.piece.cut_length, say))} more or less",
-                    remedy="If it is longer, trim one end square. If it is shorter, unpick the join that is too wide and"
-                    " sew it again. If no join is too wide, lengthen the strip with a piece of what was left over, and trim it.",
-                    chain=say.chain(cloth.copies),
-                ),
-            ]
-        pieces = [say.piece(piece) for piece in done.touches if say.joins.get(piece, 0)]
-        return OwnInstructions(f"Join the strips of the {listed(pieces)}", "Each strip is one length.", tuple(actions))
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        pieced = tuple(piece for piece in done.touches if say.joins.get(piece, 0))
+        actions = tuple(action for piece in pieced for action in self._one_piece(done, piece, say))
+        values: Values = {"pieces": Pieces(pieced), "stitch": Stitch(done.sewn[0].stitch)}
+        return Instructions("join-strips-title", "join-strips-aim", actions, values)
+
+    def _one_piece(self, done: Performed, piece: str, say: Phrasing) -> tuple[Action, ...]:
+        cloth, joins = done.after.cloths[piece], say.joins[piece]
+        whole = cloth.piece.cut_length
+        values: Values = {
+            "piece": Pieces((piece,)),
+            "seam-width": Length(say.solved.length(f"{piece} piecing.seam")),
+            "whole": Length(whole),
+            "off": Length(strip_off(piece, whole, say), "off"),
+        }
+        return (
+            Action(
+                "join-strips-lay",
+                values=values,
+                chain=Part("join-strips-joins-for", {"joins": joins, "copies": cloth.copies}),
+            ),
+            Action("join-strips-sew", values=values, chain=Part("chain-joins", {"joins": joins})),
+            Action("join-strips-measure", cloth.copies, values=values),
+        )
 
 
 TECHNIQUE = JoinStrips()

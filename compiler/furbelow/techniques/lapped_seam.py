@@ -12,20 +12,22 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
     fault_at,
     refused,
@@ -33,10 +35,11 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
 from furbelow.techniques.attach import Attach, taken
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 
 EDGE_STITCH = Fraction(2)  # from the fold
+OFF = Fraction(2)  # how far the lap may be off
 
 
 class LappedSeam:
@@ -54,8 +57,8 @@ class LappedSeam:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return (
-            *allowances_at(edges_in(step.args["edge"].value), "turn under"),  # type: ignore[arg-type]
-            *allowances_at(edges_in(step.args["over"].value), "lap"),  # type: ignore[arg-type]
+            *allowances_at(edges_in(edge_at(step, "edge")), "turn under"),
+            *allowances_at(edges_in(edge_at(step, "over")), "lap"),
         )
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
@@ -118,42 +121,35 @@ class LappedSeam:
             handled=seam.length * seam.copies if turn else Fraction(0),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, before = done.step.written, done.before
         over, under = before.edge(edge_of(written, "edge")), before.edge(edge_of(written, "over"))
-        turn, lap = done.step.mm("turn under"), say.length(done.step.mm("lap"))
-        top = say.edges(over.pieces, over.name.rpartition(".")[2])
-        low = say.edges(under.pieces, under.name.rpartition(".")[2])
-        chain, pin = say.chain(over.copies), "clip" if say.room.hold_with == "clips" else "pin"
-        fold = (
-            [OwnAction(f"Fold {top} {say.length(turn)} to the wrong side and press the fold.", chain=chain)]
-            if turn
-            else []
-        )
+        turn = done.step.mm("turn under")
+
+        def each(name: str) -> Action:
+            return Action(name, over.copies)
+
         actions = (
-            *fold,
-            OwnAction(f"Mark a line {lap} from {low}, on its right side.", chain=chain),
-            OwnAction(
-                f"Lay the {'fold' if turn else 'edge'} of {say.the(over.pieces)} on that line, right side up, and {pin} it.",
-                check=f"{say.the(under.pieces).capitalize()} reaches {lap} under it everywhere.",
-                tolerance=f"{say.about(Fraction(2))} more or less",
-                remedy="Shift it where it left the line.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew {say.about(EDGE_STITCH)} from the fold, {say.length(over.set_length)},"
-                f" {say.stitch(done.sewn[0].stitch)}.",
-                check="The lower edge is caught all along; feel for it from the wrong side.",
-                remedy="Unpick where it was missed, push it up to the line and sew again.",
-                chain=chain,
-            ),
+            *((each("lapped-seam-fold"),) if turn else ()),
+            each("lapped-seam-mark"),
+            each("lapped-seam-lay"),
+            each("lapped-seam-sew"),
         )
-        return OwnInstructions(
-            f"Lap {say.the(over.pieces)} over {say.the(under.pieces)}",
-            "The seam lies flat and its row shows on the right side.",
-            actions,
-            (PINS, iron_caution(done, say)) if turn else (PINS,),
-        )
+        values: Values = {
+            "over": edge_said(over),
+            "under": edge_said(under),
+            "turned": flag(turn),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "turn": Length(turn),
+            "lap": Length(done.step.mm("lap")),
+            "off": Length(OFF, "about"),
+            "from-fold": Length(EDGE_STITCH, "about"),
+            "length": Length(over.set_length),
+            "stitch": Stitch(done.sewn[0].stitch),
+        }
+        cautions = (PINS_OUT, iron_hot(done, say)) if turn else (PINS_OUT,)
+        tools = iron_tools(done, say) if turn else ()
+        return Instructions("lapped-seam-title", "lapped-seam-aim", actions, values, cautions, tools)
 
 
 def _as(arg: Arg, name: str) -> Arg:

@@ -10,47 +10,60 @@ Source: ISO 4915 names the stitches: 504 three-thread overlock, 304 zigzag locks
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment.bench import Bench, Seam, State
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.bench import Bench, Edge, Seam, State
+from furbelow.garment.message import Length, Part, Pieces, Value, Values, edge_said, flag
+from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     CautionKind,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     edges_of,
+    facts_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.measure.measure_text import show_decimal
+from furbelow.techniques.shared import cautions
 from furbelow.techniques.shared.preconditions import edge_not_ready
+from furbelow.techniques.shared.zigzag import zigzag_set
 
 STITCH = {"overlocker": StitchType.OVERLOCK, "zigzag": StitchType.ZIGZAG, "pinking shears": None}
 SETUP = {"overlocker": SetUp.OVERLOCKER, "zigzag": SetUp.ZIGZAG, "pinking shears": SetUp.TABLE}
 TAIL = Fraction(50)
 PAST = Fraction(20)  # where a ring is closed, the row runs over its start by so much
-ZIGZAG = Fraction(3)  # wide; 3-4 mm wide and 2 mm long is common practice, no source
+CAUTIONS = {"overlocker": cautions.KNIVES, "zigzag": cautions.FINGERS, "pinking shears": cautions.SHEARS}
+# For the techniques whose sentences still stand in code.
 KNIVES = (
     CautionKind.BLADE,
     "Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.",
 )
 BLADES = (CautionKind.BLADE, "Shears cut fingers as well as cloth: keep your other hand well away from the blades.")
-CAUTIONS = {
-    "overlocker": KNIVES,
-    "zigzag": (CautionKind.NEEDLE, "Keep your fingers beside the foot, never before the needle."),
-    "pinking shears": BLADES,
+# The messages of one place: a flat margin or edge, and one round a ring.
+MESSAGES = {
+    "overlocker": ("neaten-overlock-flat", "neaten-overlock-ring"),
+    "zigzag": ("neaten-zigzag-flat", "neaten-zigzag-ring"),
+    "pinking shears": ("neaten-pink", "neaten-pink"),
 }
+
+
+class Neatened(NamedTuple):
+    """The seams and the edges that were neatened, as they were before."""
+
+    seams: tuple[Seam, ...]
+    edges: tuple[Edge, ...]
 
 
 class Neaten:
@@ -116,109 +129,74 @@ class Neaten:
             pieces,
             sewn=tuple(sewn),
             setup=SETUP[room.neaten_with],
-            facts={
-                "seams": tuple(bench.seam_at(name) for name in seams),
-                "edges": tuple(bench.edge(name) for name in edges),
-            },
+            facts=Neatened(
+                tuple(seam for name in seams if (seam := bench.seam_at(name))),
+                tuple(bench.edge(name) for name in edges),
+            ),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        actions: list[OwnAction] = []
-        places = []
-        for seam in done.facts["seams"]:
-            if seam.name.endswith(".joins"):
-                joins = say.joins.get(seam.plies[0].piece, 0)
-                if not joins:
-                    continue
-                where = f"the margins of the joins in the {say.piece(seam.plies[0].piece)}"
-                long, chain = f"{say.length(seam.length)} each", say.count(joins, "join")
-            elif seam.name.endswith(".ends"):
-                pieces = say.the([ply.piece for ply in seam.plies])
-                several = done.before.strips_round(seam.plies[0].piece) > 1
-                where = f"the margin{'s' * several} of the side seam{'s' * several} of {pieces}"
-                long, chain = f"{say.length(seam.length)}{' each' * several}", say.chain(seam.copies)
-            else:
-                where = f"the margin between {say.the([ply.piece for ply in seam.plies])}"
-                long, chain = say.length(seam.length), say.chain(seam.copies)
-            places.append(where)
-            actions.append(self._action(say, f"{where}, all layers together, {long}", chain, self._closed(done, seam)))
-        for edge in done.facts["edges"]:
-            where = say.edge(edge.pieces[0], edge.name.rpartition(".")[2])
-            places.append(where)
-            actions.append(
-                self._action(
-                    say, f"{where}, {say.length(edge.set_length)}", say.chain(edge.copies), done.before.ring(edge)
-                )
-            )
-        if actions and say.room.neaten_with == "overlocker":
-            actions.append(
-                OwnAction(
-                    f"Leave a thread chain of {say.about(TAIL)} at every start and end. Thread each on a blunt needle, draw it"
-                    " under the stitches and cut off the rest.",
-                    check="No loose chain hangs out.",
-                )
-            )
-        if actions and say.room.neaten_with == "zigzag":
-            actions.insert(0, _tried_at_an_edge(say.room.seam_stitch))
-        worked = [ply.piece for seam in done.facts["seams"] for ply in seam.plies]
-        worked += [piece for edge in done.facts["edges"] for piece in edge.pieces]
-        cloths = [say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material for piece in worked]
-        ravels = any(cloth.ravels for cloth in cloths)
-        aim = "The cut edges cannot ravel." if ravels else "The cut edges lie together and cannot scratch."
-        if len(places) > 1:
-            joins = all(seam.name.endswith(".joins") for seam in done.facts["seams"]) and not done.facts["edges"]
-            where = "the margins of all joins" if joins else f"{len(places)} edges and margins"
-        else:
-            where = listed(places)
-        return OwnInstructions(f"Neaten {where}", aim, tuple(actions), (CAUTIONS[say.room.neaten_with],))
-
-    def _closed(self, done: Performed, seam: Seam) -> bool:
-        """The seam runs round a ring."""
-        return not seam.name.endswith((".ends", ".joins")) and all(
-            done.before.cloths[ply.piece].ring for ply in seam.plies
-        )
-
-    def _action(self, say: Phrasing, what: str, chain: str, closed: bool) -> OwnAction:
-        """One seam from its beginning to its last thread, so that the next may follow in a chain.
-
-        A row round a ring ends on its own start; only a flat one can run off the edge.
-        """
-        start, past = ("Begin at a side seam. ", say.about(PAST)) if closed else ("", "")
-        how = {
-            "overlocker": f"{start}Overlock {what}. "
-            + (f"Sew {past} over the start, then run off the edge." if closed else "Run off the edge at both ends."),
-            "zigzag": f"{start}Zigzag over {what}. "
-            + (
-                f"Sew {past} over the start and a few stitches back."
-                if closed
-                else "Sew a few stitches back at both ends."
-            )
-            + " Cut the threads short.",
-            "pinking shears": f"Pink {what}. Take off no more than the points.",
-        }[say.room.neaten_with]
-        return OwnAction(
-            how,
-            check={
-                "overlocker": "Every layer is caught, and the knife took fray but no cloth.",
-                "zigzag": "Every layer is caught.",
-                "pinking shears": "The points are even.",
-            }[say.room.neaten_with],
-            remedy="Go over the stretch that was missed once more.",
-            chain=chain,
-        )
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        facts, by = facts_of(done, Neatened), say.room.neaten_with
+        places = [place for seam in facts.seams if (place := _seam_place(done, seam, say))]
+        places += [_edge_place(done, edge) for edge in facts.edges]
+        actions = [_action(by, place) for place in places]
+        if places and by == "overlocker":
+            actions.append(Action("neaten-chain"))
+        if places and by == "zigzag":
+            actions.insert(0, zigzag_set(say.room.seam_stitch)._replace(message="neaten-try-zigzag"))
+        joins = not facts.edges and all(seam.name.endswith(".joins") for seam in facts.seams)
+        title = places[0].title if len(places) == 1 else "neaten-title-all-joins" if joins else "neaten-title-several"
+        values: Values = {
+            **(places[0].values if len(places) == 1 else {"places": len(places)}),
+            "tail": Length(TAIL, "about"),
+            "past": Length(PAST, "about"),
+        }
+        aim = "neaten-aim" if _ravels(facts, say) else "neaten-aim-firm"
+        return Instructions(title, aim, tuple(actions), values, (CAUTIONS[by],))
 
 
-def zigzag_set(length: Fraction) -> str:
-    """Setting the machine for zigzag of this stitch length, in mm as machines are marked."""
-    return f"Set the machine to zigzag, {show_decimal(ZIGZAG, 1)} mm wide and {show_decimal(length, 1)} mm long."
+class _Place(NamedTuple):
+    """A margin or edge to neaten: the message that heads a step with it, the one inside an action, and their values."""
+
+    title: str
+    place: str
+    values: Values
+    copies: int = 1
+    chain: Part | None = None
+    ring: bool = False  # a row round a ring ends on its own start; only a flat one can run off the edge
 
 
-def _tried_at_an_edge(length: Fraction) -> OwnAction:
-    return OwnAction(
-        f"{zigzag_set(length)} Try it on the edge of an offcut.",
-        check="The needle goes into the cloth and past its edge by turns, and the edge lies flat.",
-        remedy="If the edge rolls in, make the stitch narrower.",
-    )
+def _seam_place(done: Performed, seam: Seam, say: Phrasing) -> _Place | None:
+    """The margin of a seam; None for the joins of a piece that the cutting plan gives none."""
+    pieces = tuple(ply.piece for ply in seam.plies)
+    values: dict[str, Value] = {"pieces": Pieces(pieces), "length": Length(seam.length)}
+    if seam.name.endswith(".joins"):
+        joins = say.joins.get(pieces[0], 0)
+        chain = Part("chain-joins", {"joins": joins})
+        return _Place("neaten-title-joins", "neaten-place-joins", values, chain=chain) if joins else None
+    if seam.name.endswith(".ends"):
+        values["several"] = flag(done.before.strips_round(pieces[0]) > 1)
+        return _Place("neaten-title-ends", "neaten-place-ends", values, seam.copies)
+    ring = all(done.before.cloths[piece].ring for piece in pieces)
+    return _Place("neaten-title-between", "neaten-place-between", values, seam.copies, ring=ring)
+
+
+def _edge_place(done: Performed, edge: Edge) -> _Place:
+    values: Values = {"edge": edge_said(edge), "length": Length(edge.set_length)}
+    return _Place("neaten-title-edge", "neaten-place-edge", values, edge.copies, ring=done.before.ring(edge))
+
+
+def _action(by: str, place: _Place) -> Action:
+    """One place from its beginning to its last thread, so that the next may follow in a chain."""
+    flat, ring = MESSAGES[by]
+    values: Values = {"place": Part(place.place, place.values)}
+    return Action(ring if place.ring else flat, place.copies, values=values, chain=place.chain)
+
+
+def _ravels(facts: Neatened, say: Phrasing) -> bool:
+    worked = [ply.piece for seam in facts.seams for ply in seam.plies]
+    worked += [piece for edge in facts.edges for piece in edge.pieces]
+    return any(say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.ravels for piece in worked)
 
 
 def _no_raw_margin(step: SolvedStep, name: str, sewn: bool) -> Fault:

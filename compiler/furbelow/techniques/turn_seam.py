@@ -10,23 +10,26 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Seam, State
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Things, Values
+from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     edges_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
@@ -34,6 +37,13 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 
 FROM_SEAM = Fraction(3)
+
+
+class Turned(NamedTuple):
+    """The seams whose margins were turned, and whether up."""
+
+    seams: tuple[Seam, ...]
+    above: bool
 
 
 class TurnSeam:
@@ -80,7 +90,9 @@ class TurnSeam:
         if faults:
             return refused(bench, step, touches, *faults)
         above = word_of(written, "towards") == "above"
-        after = bench.with_seams(*(seam._replace(turned=_towards(seam, above), topstitched=True) for seam in seams))
+        after = bench.with_seams(
+            *(seam._replace(turned=towards(bench, seam, above)[0], topstitched=True) for seam in seams)
+        )
         sewn = tuple(
             Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"topstitching {seam.name}")
             for seam in seams
@@ -92,45 +104,43 @@ class TurnSeam:
             touches,
             sewn=sewn,
             setup=SetUp.STRAIGHT,
-            facts={"seams": tuple(seams), "above": above},
+            facts=Turned(tuple(seams), above),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        actions = []
-        way = "up" if done.facts["above"] else "down"
-        for seam in done.facts["seams"]:
-            piece = _towards(seam, done.facts["above"])
-            chain = say.chain(seam.copies)
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        facts, actions = facts_of(done, Turned), []
+        for seam in facts.seams:
+            ring = all(done.before.cloths[ply.piece].ring for ply in seam.plies)
+            values: Values = {
+                "onto": Pieces(towards(done.before, seam, facts.above)),
+                "length": Length(seam.length),
+            }
             actions += [
-                OwnAction(f"Turn the margin {way}, flat against the wrong side of {say.the(piece)}.", chain=chain),
-                OwnAction(
-                    f"With the right side up, sew {say.about(FROM_SEAM)} from the seam on {say.the(piece)}, {say.stitch(done.sewn[0].stitch)},"
-                    f" {say.length(seam.length)}{_ends(done, seam)}. Feel with your fingers that the margin lies {way}.",
-                    check="The margin is caught all along and no fold lies under the row.",
-                    remedy="Unpick the stretch where it slipped, turn the margin back and sew it again.",
-                    chain=chain,
-                ),
+                Action("turn-seam-turn", seam.copies, values=values),
+                Action("turn-seam-sew-ring" if ring else "turn-seam-sew-flat", seam.copies, values=values),
             ]
-        where = listed([f"between {say.the([ply.piece for ply in seam.plies])}" for seam in done.facts["seams"]])
-        return OwnInstructions(f"Topstitch the seam {where}", "The margin is held and cannot scratch.", tuple(actions))
-
-
-def _ends(done: Performed, seam: Seam) -> str:
-    """How the row begins and ends."""
-    if all(done.before.cloths[ply.piece].ring for ply in seam.plies):
-        return ". Let the end overlap the start by three stitches"
-    return ", a few stitches back at both ends"
+        between = [
+            Part("turn-seam-between", {"pieces": Pieces(tuple(ply.piece for ply in seam.plies))})
+            for seam in facts.seams
+        ]
+        shared: Values = {
+            "seams": Things(tuple(between)),
+            "way": One("up" if facts.above else "down", ("up", "down")),
+            "from-seam": Length(FROM_SEAM, "about"),
+            "stitch": Stitch(done.sewn[0].stitch),
+        }
+        return Instructions("turn-seam-title", "turn-seam-aim", tuple(actions), shared)
 
 
 def _ravels(solved: Solved, piece: str) -> bool:
     return solved.materials[solved.pieces[piece].piece.cloth.text].material.ravels
 
 
-def _towards(seam: Seam, above: bool) -> str:
-    """The piece above or below: the one whose bottom edge is sewn is above."""
+def towards(bench: Bench, seam: Seam, above: bool) -> tuple[str, ...]:
+    """The pieces above or below, several where that edge is a stack: those whose bottom edge is sewn are above."""
     upper = next((edge for edge in seam.edges if edge.endswith(".bottom")), seam.edges[1])
     lower = next(edge for edge in seam.edges if edge != upper)
-    return (upper if above else lower).partition(".")[0]
+    return bench.edge(upper if above else lower).pieces
 
 
 TECHNIQUE = TurnSeam()

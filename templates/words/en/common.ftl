@@ -67,6 +67,11 @@ again = { $others ->
     [one] then the same steps for the other
    *[other] then the same steps for the other { $others }
  }
+# Behind a step that is done at every join between the segments of a strip.
+chain-joins = { $joins ->
+    [one] { $joins } join
+   *[other] { $joins } joins
+ }
 
 ## What holds the edges
 
@@ -114,3 +119,11 @@ fibre = { $fibre ->
 iron-set-three-dots = Set the iron for { $fibre }: three dots, 200 °C, with steam. Try it on an offcut first.
 iron-set-two-dots = Set the iron for { $fibre }: two dots, 150 °C, through a press cloth. Try it on an offcut first.
 iron-set-one-dot = Set the iron for { $fibre }: one dot, 110 °C, no steam, through a dry press cloth. Try it on an offcut first.
+
+## The bright thread, by which one of several upright seams is told from the others
+
+tag-this-seam = Tie a bright thread into this seam, { $down } below its top end. It is the side seam from which all marks are measured.
+    .check = The thread lies nearer to the top edge than to the bottom edge.
+# The ring has several seams that were sewn in this step.
+tag-one-seam = Tie a bright thread into one of these seams, { $down } below its top end. It is the side seam from which all marks are measured.
+    .check = { tag-this-seam.check }

@@ -35,7 +35,7 @@ def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     top = cut.at(0, 3)[1]
     sheet.across(cut.at(-float(second), 0)[0], cut.at(0.4, 0)[0], top - 24, say.length(second), top - 8)
     sheet.across(cut.at(-float(trim), 0)[0], cut.at(0.4, 0)[0], 116, f"trimmed to {say.length(trim)}", 102, below=True)
-    sheet.callout((tip[0] - 30, tip[1] - 14), numbers.of("from the fold"), tip)
+    sheet.callout((tip[0] - 30, tip[1] - 14), numbers.at("french-seam-second"), tip)
     sheet.write((322, 84), "first seam", colour=SOFT)
     low = named_below(sheet, 152, f"{say.piece(upper.piece)} above, {say.piece(lower.piece)} below")
     note_below(sheet, low)
@@ -66,7 +66,7 @@ def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) 
     top = cut.at(0, 3)[1]
     sheet.across(cut.at(0, 0)[0], cut.at(wide, 0)[0], top - 24, say.length(fell), top - 8)
     sheet.across(cut.at(0, 0)[0], cut.at(float(trim), 0)[0], 112, say.length(trim), 98, below=True)
-    sheet.callout((tip[0] + 40, tip[1] - 10), numbers.of("sew close"), tip)
+    sheet.callout((tip[0] + 40, tip[1] - 10), numbers.at("flat-felled-seam-fell"), tip)
     low = named_below(sheet, 148, say.piece(upper.piece), say.piece(lower.piece))
     note_below(sheet, low)
     alt = (
@@ -99,7 +99,7 @@ def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     top = cut.at(0, level)[1]
     sheet.across(cut.at(-float(EDGE_STITCH), 0)[0], cut.at(0, 0)[0], top - 22, say.about(EDGE_STITCH), top - 8)
     sheet.across(cut.at(-float(lap), 0)[0], cut.at(0, 0)[0], 104, say.length(lap), 90, below=True)
-    sheet.callout((tip[0] - 40, tip[1] - 12), numbers.of("from the fold"), tip)
+    sheet.callout((tip[0] - 40, tip[1] - 12), numbers.at("lapped-seam-sew"), tip)
     low = named_below(sheet, 140, f"{say.piece(upper.piece)}, on top", f"{say.piece(lower.piece)}, underneath")
     note_below(sheet, low)
     alt = (

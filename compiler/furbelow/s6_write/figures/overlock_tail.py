@@ -22,7 +22,7 @@ def overlock_tail(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     if say.room.neaten_with != "overlocker":
         return None
     sheet = Sheet()
-    number = numbers.of("thread chain")
+    number = numbers.at("neaten-chain")
     if number is None:
         return None
     sheet.write((8, 0), "The chain at the end of the seam", bold=True)

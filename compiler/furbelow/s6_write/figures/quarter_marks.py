@@ -71,9 +71,9 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet.paragraph(
         (LEFT - 16, y), f"{ends} {say.room.hold_with.capitalize()} at the marks first, then every {spacing}.", 376
     )
-    number = numbers.of("mark", "quarter") or numbers.of("mark", "eighth")
+    number = numbers.at("attach-mark-ring", "attach-mark-flat")
     sheet.callout((RIGHT - 40, 22), number, (LEFT + wide * 3 / 4 + 2, 10 + HIGH - 6))
-    sheet.callout((RIGHT - 16, low + 18), numbers.of("against"), (RIGHT - 16, low))
+    sheet.callout((RIGHT - 16, low + 18), numbers.at("attach-lay", "attach-lay-tails"), (RIGHT - 16, low))
     alt = (
         f"{say.the(to.pieces)} above and {say.the(edge_here.pieces)} below, each {say.length(length)} long, with"
         f" {parts} equal stretches marked every {say.length(length / parts)} and {say.room.hold_with} at the marks and between them."

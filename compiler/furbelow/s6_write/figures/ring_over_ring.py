@@ -18,6 +18,7 @@ MIDDLE = 270.0
 WORDS = 142.0  # units for the words at the left
 INNER, OUTER, HEM = 62.0, 72.0, 104.0  # half widths: the ring inside, the one outside, the hem of the one inside
 ROUND = 0.16  # height of a mouth for its width
+PINNED = ("attach-pin-gathers", "attach-pin-pleats", "attach-pin-flat")
 SEAM_AT = -0.4  # where the side seams lie, of a half width
 
 
@@ -37,11 +38,11 @@ def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) ->
     _ring(sheet, 34, 92, OUTER, OUTER, wrong=True)
     _mouth_front(sheet, 34, OUTER, False)
     sheet.arrow((MIDDLE, 106), (MIDDLE, 136), ACCENT, 2.4, 10)
-    sheet.callout((MIDDLE + 24, 118), numbers.of("slip", "over"))
+    sheet.callout((MIDDLE + 24, 118), numbers.at("attach-slip", "attach-slip-tails"))
     _words(sheet, 176, _upper(inside), "right side out")
     _ring(sheet, 160, 226, INNER, HEM, wrong=False)
     _mouth_front(sheet, 160, INNER, drawn_in)
-    sheet.callout((MIDDLE + HEM + 12, 182), numbers.of("right side out"), (MIDDLE + INNER + 8, 188))
+    sheet.callout((MIDDLE + HEM + 12, 182), numbers.at("attach-turn"), (MIDDLE + INNER + 8, 188))
     top = 300.0
     sheet.write((8, top - 36), "Both cut edges level, right sides together", bold=True)
     _ellipse(sheet, top, OUTER, wrong=False)
@@ -53,9 +54,7 @@ def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) ->
     _label(sheet, top + 2, "both cut edges, to pin and sew", (MIDDLE - OUTER, top), True)
     _label(sheet, top + 44, f"wrong side of {over}", (MIDDLE - OUTER, top + 40), False)
     _label(sheet, top + 92, f"right side of {inside}", (MIDDLE - 0.85 * HEM, top + 92), False)
-    sheet.callout(
-        (MIDDLE + OUTER + 30, top + 26), numbers.of("match the side seams"), (MIDDLE + SEAM_AT * OUTER, top + 26)
-    )
+    sheet.callout((MIDDLE + OUTER + 30, top + 26), numbers.at(*PINNED), (MIDDLE + SEAM_AT * OUTER, top + 26))
     low = sheet.bottom + LEADING + 8
     sheet.write(
         (sheet.width / 2, low), "Not to scale. The lines down the rings are the side seams.", "middle", colour=SOFT

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from furbelow.garment.bench import Bench, Edge, Ply, Seam, State
+from furbelow.garment.bench import Bench, Ply, Seam, State
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Performed
+from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import ACCENT, LEADING, SOFT, THIN
 from furbelow.s6_write.figures.numbers import Numbers
@@ -12,9 +12,11 @@ from furbelow.s6_write.figures.pen import Sheet, shortened, spread
 from furbelow.s6_write.figures.section import LEVEL, NOT_TO_SCALE, PLY, Section, named_below, note_below, sides_told
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.turn_seam import FROM_SEAM
+from furbelow.techniques.neaten import MESSAGES, Neatened
+from furbelow.techniques.turn_seam import FROM_SEAM, Turned
 
 LEFT, RIGHT = 150.0, 384.0
+SEWN = ("attach-sew-gathers", "attach-sew-flat", "join-ends-sew", "join-ends-sew-pieced", "join-strips-sew")
 MOST_PLIES = 4  # of one edge that are drawn; more are told in words
 
 
@@ -42,9 +44,7 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     tip = cut.stitch(0, 0, count - 1)
     edge_y = cut.at(0, count - 1)[1]
     sheet.across(cut.at(0, 0)[0], cut.at(width, 0)[0], edge_y - 22, say.length(seam.width), edge_y - 8)
-    sheet.callout(
-        (tip[0] - 26, tip[1] - 12), numbers.of("sew", "from the edge") or numbers.of("sew", "from the ends"), tip
-    )
+    sheet.callout((tip[0] - 26, tip[1] - 12), numbers.at(*SEWN), tip)
     low = _labels(sheet, labels, edge_y - 12)
     sheet.paragraph((RIGHT, max(cut.zero[1], low - LEADING) + 20), "raw edges level", 100, "end", colour=SOFT)
     y = max(cut.zero[1], low) + 52
@@ -65,8 +65,7 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
 def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A margin, or a single edge, with the neatening stitch round its cut edge."""
     say = words.say
-    seams: tuple[Seam, ...] = done.facts["seams"]
-    edges: tuple[Edge, ...] = done.facts["edges"]
+    seams, edges = facts_of(done, Neatened)
     how = {"overlocker": "overlock stitch", "zigzag": "zigzag stitch", "pinking shears": "pinked edge"}[
         say.room.neaten_with
     ]
@@ -74,7 +73,7 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
     if not shown and not edges:
         return None
     sheet = Sheet()
-    number = numbers.of("overlock the") or numbers.of("zigzag over") or numbers.of("pink the")
+    number = numbers.at(*(message for both in MESSAGES.values() for message in both))
     if shown:
         seam = shown[0]
         above, below = sides(done, seam)
@@ -114,9 +113,10 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
 def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A margin laid flat towards one piece, with the topstitching through it: as it lies at the machine."""
     say = words.say
-    seam: Seam = done.facts["seams"][0]
+    facts = facts_of(done, Turned)
+    seam = facts.seams[0]
     above, below = sides(done, seam)
-    if not done.facts["above"]:
+    if not facts.above:
         above, below = below, above
     upper, lower = above[:MOST_PLIES], below[:MOST_PLIES]
     width = float(seam.width)
@@ -133,7 +133,7 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     for index, ply in enumerate(reversed(lower)):
         level = -2 * under - index
         points = [cut.at(150 / scale, -index), cut.at(1.6, -index), cut.at(0.9, level), cut.at(-width, level)]
-        cut.ply(points, wrong_side(say, ply, up=False, along=False), _gathered(done, seam) and done.facts["above"])
+        cut.ply(points, wrong_side(say, ply, up=False, along=False), _gathered(done, seam) and facts.above)
     bottom = -2 * under - len(lower) + 1
     tip = cut.stitch(-float(FROM_SEAM), bottom, 0)
     cut.stitch(-0.7, bottom, -under, worked=False)
@@ -143,14 +143,14 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     high, low = cut.at(0, 0)[1], cut.at(0, bottom)[1]
     sheet.across(cut.at(-float(FROM_SEAM), 0)[0], cut.at(0, 0)[0], high - 20, say.length(FROM_SEAM), high - 4)
     sheet.across(cut.at(-width, 0)[0], cut.at(0, 0)[0], low + 20, say.length(seam.width), low + 6, below=True)
-    sheet.callout((tip[0] - 34, tip[1] - 8), numbers.of("from the seam on"), tip)
+    sheet.callout((tip[0] - 34, tip[1] - 8), numbers.at("turn-seam-sew-ring", "turn-seam-sew-flat"), tip)
     sheet.line([cut.at(-0.7, bottom), (cut.at(0, 0)[0] + 26, low + 14)], SOFT, THIN)
     sheet.write((cut.at(0, 0)[0] + 29, low + 18), "earlier seam", colour=SOFT)
     if neatened:
         sheet.write((cut.at(-width, 0)[0] - 12, low + 4), "neatened edge", "end", colour=SOFT)
     low = named_below(sheet, low + 54, listed_plies(say, upper), listed_plies(say, lower))
     note_below(sheet, low)
-    way = "up, towards" if done.facts["above"] else "down, towards"
+    way = "up, towards" if facts.above else "down, towards"
     alt = (
         f"Cut through the seam, right side up: the margin of {say.length(seam.width)} lies underneath, {way} the"
         f" {listed_plies(say, above)}, topstitched {say.length(FROM_SEAM)} from the seam through all {count + under} plies of cloth."

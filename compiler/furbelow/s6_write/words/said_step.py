@@ -54,6 +54,8 @@ def _said(action: Action, told: Instructions, words: Words) -> SaidAction:
 
 def _chain(action: Action, words: Words) -> str:
     """How work on like pieces is marked: empty for one."""
+    if action.chain:
+        return words.said(action.chain)
     if action.copies == 1:
         return ""
     return (

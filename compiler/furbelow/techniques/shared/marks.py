@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from fractions import Fraction
 
 from furbelow.garment.bench import Bench
-from furbelow.garment.message import One
+from furbelow.garment.message import Length, One
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Action, Performed, new_seam
+
+TAG = Fraction(100)  # below every seam and casing that may come at the top, and above the middle
 
 
 def tagged(bench: Bench, pieces: Sequence[str], say: Phrasing) -> bool:
@@ -18,3 +22,13 @@ def tagged(bench: Bench, pieces: Sequence[str], say: Phrasing) -> bool:
 def seam_said(bench: Bench, pieces: Sequence[str], say: Phrasing) -> One:
     """How messages name the side seam of these pieces: `{ side-seam }` asks for it as `$seam`."""
     return One("bright" if tagged(bench, pieces, say) else "plain", ("bright", "plain"))
+
+
+def tag(done: Performed, pieces: Sequence[str], say: Phrasing) -> tuple[Action, ...]:
+    """Tying the bright thread into the side seam of a ring that has other upright seams too; nothing where it has none."""
+    copies = done.after.cloths[pieces[0]].copies
+    if not tagged(done.after, pieces, say):
+        return ()
+    message = "tag-this-seam" if done.before.cloths[pieces[0]].copies == copies else "tag-one-seam"
+    down = max(Fraction(min(TAG, new_seam(done).length / 4) // 5 * 5), Fraction(20))
+    return (Action(message, copies, values={"down": Length(down, "about")}),)

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.bench import Bench, Seam
+from furbelow.garment.bench import Bench
+from furbelow.garment.message import One, Pieces, Value, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -14,14 +15,15 @@ from furbelow.garment.technique import (
     Parameter,
     Performed,
     allowances_at,
+    edge_at,
     fault_at,
+    new_seam,
     refused,
-    words_of,
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
 from furbelow.techniques.attach import Attach
-from furbelow.techniques.join_ends import EACH, ONE, JoinEnds
+from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, takes_at_ends
 
 WHERE = {
     "of": Parameter("The piece, or every tier of the unit, whose ends the seam closes.", Kind.PIECES, ""),
@@ -33,10 +35,14 @@ WHERE = {
 
 def takes_either(step: Step, edges_in: EdgesIn, *args: str) -> tuple[Allowance, ...]:
     """What the seam takes: at start and end of the pieces it closes, or at both edges it joins."""
-    if "of" in step.args:
-        return tuple(Allowance(piece, side, args) for piece in words_of(step, "of") for side in ("start", "end"))
-    named = [step.args[key].value for key in ("edge", "to") if key in step.args]
-    return tuple(taking for edge in named for taking in allowances_at(edges_in(edge), *args))  # type: ignore[arg-type]
+    if closes_ends(step):
+        return takes_at_ends(step, *args)
+    named = [edge_at(step, key) for key in ("edge", "to") if key in step.args]
+    return tuple(taking for edge in named for taking in allowances_at(edges_in(edge), *args))
+
+
+def closes_ends(step: Step) -> bool:
+    return "of" in step.args
 
 
 def sewn_either(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, allowance: Fraction) -> Performed:
@@ -62,20 +68,16 @@ def sewn_either(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, 
             ),
         )
     plain = SolvedStep(written, {**step.amounts, "seam": mm(allowance)})
-    sew = JoinEnds() if given == ["of"] else Attach()
-    return sew.perform(bench, plain, solved, room)._replace(step=step)
+    sew = close_ends if closes_ends(written) else Attach().perform
+    return sew(bench, plain, solved, room)._replace(step=step)
 
 
-def new_seam(done: Performed) -> Seam:
-    """The seam that a step made."""
-    return next(seam for name, seam in done.after.seams.items() if done.before.seams.get(name) is not seam)
-
-
-def seam_words(done: Performed, say: Phrasing) -> tuple[str, str]:
-    """Where the seam runs, for a heading and for laying: "the side seam of the panel", "the ends of the panel"."""
+def either_said(done: Performed, say: Phrasing) -> dict[str, Value]:
+    """The values that messages of both kinds of seam are given: which pieces, how many ends to lay, how they are held."""
     seam = new_seam(done)
-    pieces = say.the([ply.piece for ply in seam.plies])
-    if "of" in done.step.written.args:
-        one = len({ply.piece for ply in seam.plies}) == 1
-        return f"the side seam of {pieces}", f"the {'two ' if one and seam.copies == 1 else ''}ends of {pieces}"
-    return f"the seam between {pieces}", f"the edges of {pieces}"
+    names = tuple(ply.piece for ply in seam.plies)
+    return {
+        "pieces": Pieces(names),
+        "two": flag(len(set(names)) == 1 and seam.copies == 1),
+        "hold": One(say.room.hold_with, ("pins", "clips")),
+    }

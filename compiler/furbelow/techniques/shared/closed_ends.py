@@ -1,0 +1,131 @@
+"""Closing the ends of pieces to a ring, carried out: what every seam that does so has in common."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Allowance, Solved, SolvedStep
+from furbelow.garment.spec import Step
+from furbelow.garment.stitch import StitchType
+from furbelow.garment.technique import Performed, SetUp, Sewn, fault_at, refused, word_of, words_of
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.preconditions import seam_too_narrow, strips_not_joined
+
+EACH, ONE = "a ring each", "one ring"
+
+
+def takes_at_ends(step: Step, *args: str) -> tuple[Allowance, ...]:
+    """What the seam takes: at start and end of every piece that it passes through."""
+    return tuple(Allowance(piece, side, args) for piece in words_of(step, "of") for side in ("start", "end"))
+
+
+def close_ends(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+    """A seam through the ends of every piece in `of`, which makes them a ring, or one ring of all copies; or refused.
+
+    Fails: FB303, FB305, FB307, FB308, FB309, FB326, FB353.
+    """
+    pieces = words_of(step.written, "of")
+    fault = _not_ready(bench, step, pieces) or seam_too_narrow(solved, Phrasing(solved, room), step, "seam", pieces)
+    if fault:
+        return refused(bench, step, pieces, fault)
+    seam, first = step.mm("seam"), pieces[0]
+    copies = bench.cloths[first].copies
+    merged = copies if word_of(step.written, "into") == ONE else 1
+    length = sum((_open_depth(bench, piece) for piece in pieces), Fraction(0))
+    after = bench
+    for piece in pieces:
+        cloth = bench.cloths[piece]
+        left = copies // merged
+        after = after.with_cloths(cloth._replace(ring=True, copies=left))
+        for side in ("top", "bottom"):
+            edge = bench.edge(f"{piece}.{side}")
+            after = after.with_edges(
+                edge._replace(
+                    copies=left,
+                    cloth_length=(edge.cloth_length - 2 * seam) * merged,
+                    set_length=(edge.set_length - 2 * seam) * merged,
+                )
+            )
+        for side in ("start", "end"):
+            edge = bench.edge(f"{piece}.{side}")
+            after = after.with_edges(edge._replace(state=State.SEWN, used=edge.used + seam))
+    closing = Seam(
+        f"{first}.ends",
+        tuple(f"{piece}.{side}" for piece in pieces for side in ("start", "end")),
+        tuple(Ply(piece, 2) for piece in pieces),
+        length,
+        copies,
+        seam,
+        "301",
+        State.NEATENED if _neat(bench, pieces) else State.RAW,
+    )
+    sewn = Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"side seam of {_named(solved, pieces)}")
+    return Performed(
+        step,
+        bench,
+        after.with_seams(closing),
+        pieces,
+        sewn=(sewn,),
+        setup=SetUp.STRAIGHT,
+        pinned=length * copies,
+    )
+
+
+def _not_ready(bench: Bench, step: SolvedStep, pieces: tuple[str, ...]) -> Fault | None:
+    written = step.written
+    if fault := strips_not_joined(bench, written, "of", pieces):
+        return fault
+    for piece in pieces:
+        if bench.cloths[piece].ring:
+            return fault_at(
+                written,
+                "of",
+                "FB307",
+                f"`{piece}` is a ring already",
+                help=f"leave `{piece}` out, or take out the earlier step that closes it",
+            )
+        left_out = [other for other in bench.unit(piece) if other not in pieces]
+        if left_out:
+            others = " and ".join(f"`{name}`" for name in left_out)
+            return fault_at(
+                written,
+                "of",
+                "FB308",
+                f"the side seam of `{piece}` passes through {others} too, sewn to it",
+                notes=("once tiers are sewn together flat, one seam closes them all",),
+                help=f"write `of: [{', '.join(bench.unit(piece))}]`",
+            )
+        if bench.cloths[piece].copies != bench.cloths[pieces[0]].copies:
+            return fault_at(
+                written,
+                "of",
+                "FB305",
+                f"there are {bench.cloths[piece].copies} of `{piece}` and {bench.cloths[pieces[0]].copies} of"
+                f" `{pieces[0]}`",
+                help="close pieces of different counts in steps of their own",
+            )
+    if len({bench.units[piece] for piece in pieces}) > 1:
+        return fault_at(
+            written,
+            "of",
+            "FB309",
+            "these pieces are not sewn together, so one seam can't close them",
+            help="give each of them its own `join ends` step",
+        )
+    return None
+
+
+def _neat(bench: Bench, pieces: tuple[str, ...]) -> bool:
+    return all(bench.edge(f"{piece}.{side}").state is not State.RAW for piece in pieces for side in ("start", "end"))
+
+
+def _open_depth(bench: Bench, piece: str) -> Fraction:
+    """How far a side seam runs along this piece: its cut depth less what turns and seams have taken."""
+    return bench.cloths[piece].piece.cut_depth - bench.edge(f"{piece}.top").used - bench.edge(f"{piece}.bottom").used
+
+
+def _named(solved: Solved, pieces: tuple[str, ...]) -> str:
+    return " and ".join(f"the {solved.pieces[piece].label}" for piece in pieces)

@@ -1,0 +1,60 @@
+### Neaten raw edges or seam margins so that they cannot ravel.
+### A step works on one place or several: $pieces or $edge say which, $length how long each is.
+
+## What is neatened
+
+neaten-title-joins = Neaten { neaten-joins }
+neaten-title-ends = Neaten { neaten-ends }
+neaten-title-between = Neaten { neaten-between }
+neaten-title-edge = Neaten { EDGE($edge) }
+neaten-title-all-joins = Neaten the margins of all joins
+neaten-title-several = Neaten { $places } edges and margins
+neaten-aim = The cut edges cannot ravel.
+neaten-aim-firm = The cut edges lie together and cannot scratch.
+
+# Said only inside other messages of this file.
+neaten-joins = the margins of the joins in { PIECE($pieces) }
+# $several: the ring was closed of several panels, so there is more than one seam.
+neaten-ends = { $several ->
+    [yes] the margins of the side seams of { PIECE($pieces) }
+   *[no] the margin of the side seam of { PIECE($pieces) }
+ }
+neaten-between = the margin between { PIECE($pieces) }
+
+# As $place in the actions below.
+neaten-place-joins = { neaten-joins }, all layers together, { $length } each
+neaten-place-ends = { $several ->
+    [yes] { neaten-ends }, all layers together, { $length } each
+   *[no] { neaten-ends }, all layers together, { $length }
+ }
+neaten-place-between = { neaten-between }, all layers together, { $length }
+neaten-place-edge = { EDGE($edge) }, { $length }
+
+## With an overlocker
+
+neaten-overlock-ring = Begin at a side seam. Overlock { $place }. Sew { $past } over the start, then run off the edge.
+    .check = { neaten-overlock-flat.check }
+    .remedy = { neaten-overlock-flat.remedy }
+neaten-overlock-flat = Overlock { $place }. Run off the edge at both ends.
+    .check = Every layer is caught, and the knife took fray but no cloth.
+    .remedy = Go over the stretch that was missed once more.
+neaten-chain = Leave a thread chain of { $tail } at every start and end. Thread each on a blunt needle, draw it under the stitches and cut off the rest.
+    .check = No loose chain hangs out.
+
+## With a zigzag stitch
+
+neaten-try-zigzag = { zigzag-set } Try it on the edge of an offcut.
+    .check = The needle goes into the cloth and past its edge by turns, and the edge lies flat.
+    .remedy = If the edge rolls in, make the stitch narrower.
+neaten-zigzag-ring = Begin at a side seam. Zigzag over { $place }. Sew { $past } over the start and a few stitches back. Cut the threads short.
+    .check = { neaten-zigzag-flat.check }
+    .remedy = { neaten-zigzag-flat.remedy }
+neaten-zigzag-flat = Zigzag over { $place }. Sew a few stitches back at both ends. Cut the threads short.
+    .check = Every layer is caught.
+    .remedy = Go over the stretch that was missed once more.
+
+## With pinking shears
+
+neaten-pink = Pink { $place }. Take off no more than the points.
+    .check = The points are even.
+    .remedy = Go over the stretch that was missed once more.

@@ -1,0 +1,25 @@
+### Turn a seam margin to one side and topstitch it down.
+### $onto: the piece that the margin is laid flat against.
+
+# $seams: where the seams run, each said as `turn-seam-between`.
+turn-seam-title = Topstitch the seam { $seams }
+turn-seam-between = between { PIECE($pieces) }
+turn-seam-aim = The margin is held and cannot scratch.
+
+turn-seam-turn = { $way ->
+    [up] Turn the margin up, flat against the wrong side of { PIECE($onto) }.
+   *[down] Turn the margin down, flat against the wrong side of { PIECE($onto) }.
+ }
+turn-seam-sew-ring = With the right side up, sew { $from-seam } from the seam on { PIECE($onto) }, { $stitch }, { $length }. Let the end overlap the start by three stitches. { turn-seam-feel }
+    .check = { turn-seam-feel.check }
+    .remedy = { turn-seam-feel.remedy }
+turn-seam-sew-flat = With the right side up, sew { $from-seam } from the seam on { PIECE($onto) }, { $stitch }, { $length }, a few stitches back at both ends. { turn-seam-feel }
+    .check = { turn-seam-feel.check }
+    .remedy = { turn-seam-feel.remedy }
+# Said only inside the two above.
+turn-seam-feel = { $way ->
+    [up] Feel with your fingers that the margin lies up.
+   *[down] Feel with your fingers that the margin lies down.
+ }
+    .check = The margin is caught all along and no fold lies under the row.
+    .remedy = Unpick the stretch where it slipped, turn the margin back and sew it again.
