@@ -10,19 +10,20 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
+from furbelow.garment.message import Length, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -30,15 +31,25 @@ from furbelow.garment.technique import (
     Sewn,
     Used,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.cautions import LOOPS
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_long
 
 LEAST = Fraction(60)  # a shorter loop finds no hook; house rule, maker to confirm
-LOOPS = (CautionKind.CHILD, "Loops hang inside the garment only, flat against it: on a child a free loop catches.")
+ROW = Fraction(5)  # from the edge
+HANGS_OFF = Fraction(5)
+
+
+class Loops(NamedTuple):
+    """Loops on an edge: how many on each copy of it, and the tape for each in mm."""
+
+    loops: int
+    length: Fraction
 
 
 class HangLoops:
@@ -107,42 +118,29 @@ class HangLoops:
             ),
             used=(Used(tape, length, int(count) * edge.copies, "hang loops"),),
             setup=SetUp.STRAIGHT,
-            facts={"count": int(count), "length": length},
+            facts=Loops(int(count), length),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        facts, step = done.facts, done.step
-        edge = done.before.edge(edge_of(step.written, "edge"))
-        where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
-        material = say.solved.materials[word_of(step.written, "tape")].material
-        tape, count, length = (
-            material.about or material.name.replace("_", " "),
-            facts["count"],
-            say.length(facts["length"]),
-        )
-        apart = say.length(edge.set_length / count)
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        facts, written = facts_of(done, Loops), done.step.written
+        edge = done.before.edge(edge_of(written, "edge"))
         actions = (
-            OwnAction(f"Cut {say.count(count, 'length')} of {tape}, {length} each."),
-            OwnAction("Fold each in half to a loop without twisting it, and lay both its ends side by side."),
-            OwnAction(
-                f"Lay the loops on the inside of {where}, ends level with the cut edge, loops hanging down"
-                + (f", {apart} apart, the first at a side seam." if count > 1 else ", at the middle of the back."),
-                check=f"Each loop hangs down {say.length(facts['length'] / 2)}.",
-                tolerance=f"{say.about(Fraction(5))} more or less",
-                remedy="Shift its ends before you sew.",
-                chain=say.chain(edge.copies),
-            ),
-            OwnAction(
-                f"Sew across the ends {say.about(Fraction(5))} from the edge, twice; the row stays inside the seam.",
-                chain=say.count(count * edge.copies, "loop"),
-            ),
+            Action("hang-loops-cut"),
+            Action("hang-loops-fold"),
+            Action("hang-loops-lay", edge.copies),
+            Action("hang-loops-sew", facts.loops * edge.copies),
         )
-        return OwnInstructions(
-            f"Baste hang loops to {where}",
-            f"{say.count(count, 'loop')} will be caught in the next seam.",
-            actions,
-            (LOOPS,),
-        )
+        values: Values = {
+            "edge": edge_said(edge),
+            "tape": Supply(word_of(written, "tape")),
+            "loops": facts.loops,
+            "length": Length(facts.length),
+            "hangs": Length(facts.length / 2),
+            "hangs-off": Length(HANGS_OFF, "about"),
+            "apart": Length(edge.set_length / facts.loops),
+            "row": Length(ROW, "about"),
+        }
+        return Instructions("hang-loops-title", "hang-loops-aim", actions, values, (LOOPS,))
 
 
 TECHNIQUE = HangLoops()

@@ -11,35 +11,48 @@ Source: continuous placket, a strip of twice the slit: common practice, no sourc
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
+from furbelow.garment.message import Length, Pieces, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.neaten import BLADES
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 FOOT = Fraction(2)  # margin that is left at the foot of the slit; common practice, no source
+
+PAST = Fraction(20)  # of a row at the foot that is sewn again
+WIDE_OFF, ACROSS_OFF = Fraction(2), Fraction(5)
+
+
+class Opened(NamedTuple):
+    """A slit bound: its length, how far its sides overlap, and how long the open top edge is now, in mm."""
+
+    slit: Fraction
+    overlap: Fraction
+    across: Fraction
 
 
 class Placket:
@@ -98,61 +111,38 @@ class Placket:
             setup=SetUp.STRAIGHT,
             pinned=4 * slit,
             handled=4 * slit,
-            facts={"slit": slit, "overlap": overlap, "across": across},
+            facts=Opened(slit, overlap, across),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        written, facts = done.step.written, done.facts
-        edge, strip = done.before.edge(edge_of(written, "edge")), word_of(written, "strip")
-        where = say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
-        the, slit, seam = f"the {say.piece(strip)}", say.length(facts["slit"]), say.length(done.step.mm("seam"))
-        lap, both = say.length(facts["overlap"]), say.length(2 * facts["slit"])
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written, facts = done.step.written, facts_of(done, Opened)
         actions = (
-            OwnAction(f"Mark a straight line {slit} down from {where}, at the middle of the back or at the left side."),
-            OwnAction(
-                f"Sew along the line {say.about(FOOT)} to both sides of it with short stitches, down to a point at its foot."
-            ),
-            OwnAction(
-                "Cut along the line to one thread before the point.",
-                check="The cut ends before the stitches.",
-                remedy="If a stitch was cut, sew a new point just below it.",
-            ),
-            OwnAction(
-                f"Spread the slit to a straight line. Lay {the} on it, right sides together, and pin it: {seam} of {the}, and of"
-                f" the slit {seam} at both ends, {say.about(FOOT)} at the foot."
-            ),
-            OwnAction(
-                f"Sew {seam} from the edge of {the}, {both}.",
-                check="At the foot no pleat is caught.",
-                remedy="Unpick 2 cm at the foot, smooth it and sew it again."
-                if say.system == "metric"
-                else "Unpick 1 in at the foot, smooth it and sew it again.",
-            ),
-            OwnAction(
-                f"Fold {seam} of the free edge under, fold {the} over the seam to the wrong side and pin it on the stitch line."
-            ),
-            OwnAction(
-                f"Sew close to that fold, {both}.",
-                check=f"{the[0].upper()}{the[1:]} is {lap} wide all along.",
-                tolerance=f"{say.about(Fraction(2))} more or less",
-                remedy="Shift the fold on the stitch line and sew it again.",
-            ),
-            OwnAction(
-                f"Turn {the} to the inside along the side that lies on top; let it stand out by {lap} on the side beneath."
-            ),
-            OwnAction(
-                f"Sew the foot of {the} slantwise, {say.about(facts['overlap'] * 3 / 2)}, through its own layers only.",
-                check=f"Closed, the sides overlap by {lap}; open, the top edge measures {say.length(facts['across'])}.",
-                tolerance=f"{say.about(Fraction(5))} more or less",
-                remedy="Take the difference into the gathers or pleats, or into the nearest seam.",
-            ),
+            Action("placket-mark"),
+            Action("placket-stay"),
+            Action("placket-cut"),
+            Action("placket-spread"),
+            Action("placket-sew"),
+            Action("placket-fold"),
+            Action("placket-stitch"),
+            Action("placket-turn-in"),
+            Action("placket-foot"),
         )
-        return OwnInstructions(
-            f"Open {where} with a placket",
-            f"The slit of {slit} lets the waist pass the hips; it overlaps by {lap}.",
-            actions,
-            (BLADES, PINS, iron_caution(done, say)),
-        )
+        values: Values = {
+            "edge": edge_said(done.before.edge(edge_of(written, "edge"))),
+            "strip": Pieces((word_of(written, "strip"),)),
+            "slit": Length(facts.slit),
+            "both-sides": Length(2 * facts.slit),
+            "seam-width": Length(done.step.mm("seam")),
+            "foot": Length(FOOT, "about"),
+            "past": Length(PAST, "about"),
+            "overlap": Length(facts.overlap),
+            "wide-off": Length(WIDE_OFF, "about"),
+            "slant": Length(facts.overlap * 3 / 2, "about"),
+            "across": Length(facts.across),
+            "across-off": Length(ACROSS_OFF, "about"),
+        }
+        cautions = (SHEARS, PINS_OUT, iron_hot(done, say))
+        return Instructions("placket-title", "placket-aim", actions, values, cautions, iron_tools(done, say))
 
 
 def _not_to_open(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge) -> Fault | None:

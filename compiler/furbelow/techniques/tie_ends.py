@@ -11,32 +11,44 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.drawstring import CORDS
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import CORDS, PINS_OUT
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready
+
+ENDS = 2  # of a band, each with a tie
+WIDE_OFF, LENGTH_OFF = Fraction(2), Fraction(5)
+
+
+class Ties(NamedTuple):
+    """Two ties on a band: how far each hangs from it, and its width, in mm."""
+
+    length: Fraction
+    depth: Fraction
 
 
 class TieEnds:
@@ -93,47 +105,29 @@ class TieEnds:
             setup=SetUp.STRAIGHT,
             pinned=2 * around,
             handled=2 * length,
-            facts={"length": length, "depth": depth},
+            facts=Ties(length, depth),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step, facts = done.step, done.facts
-        band = word_of(step.written, "to")
-        seam, lap = say.length(step.mm("seam")), say.length(step.mm("lap"))
-        depth, length = say.length(facts["depth"]), say.length(facts["length"])
-        both = say.chain(2)
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, facts = done.step, facts_of(done, Ties)
         actions = (
-            OwnAction("Fold each tie in half along its length, right sides together, and pin it.", chain=both),
-            OwnAction(
-                f"Sew {seam} from the edges, along the tie and across one end; leave the other end open.", chain=both
-            ),
-            OwnAction(
-                "Trim the corners, turn the tie right side out with a blunt stick and press it.",
-                check=f"It is {depth} wide.",
-                tolerance=f"{say.about(Fraction(2))} more or less",
-                remedy="Roll the seam out with your fingers and press again.",
-                chain=both,
-            ),
-            OwnAction(
-                f"Lay the open end {lap} on the end of the {say.piece(band)}, its cut edge folded under into the lap, and pin it.",
-                check=f"The tie stands out {length} beyond the band.",
-                tolerance=f"{say.about(Fraction(5))} more or less",
-                remedy="Shift it before you sew.",
-                chain=both,
-            ),
-            OwnAction(
-                "Sew round the lap in a square and across it from corner to corner.",
-                check="Pull hard: nothing gives.",
-                remedy="Sew over the square once more.",
-                chain=both,
-            ),
+            Action("tie-ends-fold", ENDS),
+            Action("tie-ends-sew", ENDS),
+            Action("tie-ends-turn", ENDS),
+            Action("tie-ends-lay", ENDS),
+            Action("tie-ends-stitch", ENDS),
         )
-        return OwnInstructions(
-            f"Sew ties to the {say.piece(band)}",
-            f"Two ties of {length} close the waist.",
-            actions,
-            (CORDS, PINS, iron_caution(done, say)),
-        )
+        values: Values = {
+            "band": Pieces((word_of(step.written, "to"),)),
+            "seam-width": Length(step.mm("seam")),
+            "lap": Length(step.mm("lap")),
+            "length": Length(facts.length),
+            "length-off": Length(LENGTH_OFF, "about"),
+            "depth": Length(facts.depth),
+            "wide-off": Length(WIDE_OFF, "about"),
+        }
+        cautions = (CORDS, PINS_OUT, iron_hot(done, say))
+        return Instructions("tie-ends-title", "tie-ends-aim", actions, values, cautions, iron_tools(done, say))
 
 
 def _cannot_tie(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, tie: str, band: str) -> Fault | None:
@@ -159,7 +153,7 @@ def _cannot_tie(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, t
         return fault_at(
             written, "tie", "FB304", f"`{tie}` is closed to a ring, and a tie is flat", help="leave its ends open"
         )
-    if cloth.copies != 2:
+    if cloth.copies != ENDS:
         return fault_at(
             written,
             "tie",

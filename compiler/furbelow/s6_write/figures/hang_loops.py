@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
-from furbelow.garment.technique import Performed
+from furbelow.garment.message import Length, Values
+from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
 from furbelow.s6_write.figures.language import ACCENT, ELASTIC, GROUND, INK, PLAIN, SEAM, SOFT, THICK
@@ -12,19 +11,21 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.hang_loops import ROW, Loops
 
 LEFT, RIGHT = 30.0, 290.0
 HANGS = 78.0  # units that a loop hangs down
 TAPE = 7.0
-ROW = Fraction(5)  # from the edge, as the technique says
 
 
 def hang_loops(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """One loop, inside up, with the row across its ends."""
-    say = words.say
-    count, hangs = done.facts["count"], done.facts["length"] / 2
+    words.read("figures-hang-loops")
+    facts = facts_of(done, Loops)
+    hangs, from_edge = Length(facts.length / 2), Length(ROW, "about")
+    values: Values = {"loops": facts.loops, "hangs": hangs, "row": from_edge}
     sheet = Sheet()
-    sheet.write((8, 0), "Inside up", bold=True)
+    sheet.write((8, 0), words.text("figure-loops-inside"), bold=True)
     y, x = 16.0, 150.0
     cuts = [wave((at, y), (at, y + HANGS + 34)) for at in (LEFT, RIGHT)]
     face(sheet, [(LEFT, y), (RIGHT, y), *cuts[1][1:], *reversed(cuts[0])], wrong=True)
@@ -39,16 +40,10 @@ def hang_loops(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     row = y + 14
     for at in (row, row + 4):
         sheet.line([(x - wide / 2 - 8, at), (x + wide / 2 + 8, at)], ACCENT, THICK, SEAM)
-    sheet.upright(y, low, RIGHT + 16, say.length(hangs), x + wide / 2 + 4)
-    sheet.upright(y, row, x - 38, say.about(ROW), x - wide / 2 - 10, "left")
-    sheet.callout((x + 64, row + 20), numbers.of("sew across"), (x + wide / 2 + 8, row + 2))
-    sheet.callout((x - 66, low - 14), numbers.of("hanging down"), (x - wide / 2, low - 14))
-    worded = f"{say.count(count, 'loop')}: ends level with the cut edge, sewn twice. Not to scale."
-    sheet.paragraph((sheet.width / 2, low + 54), worded, 380, "middle", colour=SOFT)
-    alt = f"A loop of tape on the inside, both ends level with the cut edge, hanging down {say.length(hangs)}, sewn twice {say.about(ROW)} from the edge."
-    return Figure(
-        "loops",
-        sheet.svg(),
-        alt,
-        f"How each of {say.count(count, 'loop')} lies." if count > 1 else "How the loop lies.",
-    )
+    sheet.upright(y, low, RIGHT + 16, words.said(hangs), x + wide / 2 + 4)
+    sheet.upright(y, row, x - 38, words.said(from_edge), x - wide / 2 - 10, "left")
+    sheet.callout((x + 64, row + 20), numbers.at("hang-loops-sew"), (x + wide / 2 + 8, row + 2))
+    sheet.callout((x - 66, low - 14), numbers.at("hang-loops-lay"), (x - wide / 2, low - 14))
+    sheet.paragraph((sheet.width / 2, low + 54), words.text("figure-loops-note", values), 380, "middle", colour=SOFT)
+    alt, caption = words.text("figure-loops-alt", values), words.text("figure-loops-caption", values)
+    return Figure("loops", sheet.svg(), alt, caption)

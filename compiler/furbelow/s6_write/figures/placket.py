@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from furbelow.garment.technique import Performed, word_of
+from furbelow.garment.message import Length, Pieces, Value
+from furbelow.garment.technique import Performed, facts_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
 from furbelow.s6_write.figures.language import ACCENT, HIDDEN, INK, PLAIN, SEAM, SOFT, THICK
@@ -10,7 +11,7 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.placket import FOOT
+from furbelow.techniques.placket import FOOT, Opened
 
 LEFT, RIGHT, MIDDLE = 90.0, 310.0, 200.0
 DEEP = 120.0  # units for the slit
@@ -20,10 +21,17 @@ ENDS, AT_FOOT = 26.0, 9.0  # units for the two seams of the strip, which would b
 
 def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The slit marked, stitched round and cut; then its edge spread straight, the strip on it."""
-    say = words.say
-    strip, slit, seam = word_of(done.step.written, "strip"), done.facts["slit"], done.step.mm("seam")
+    words.read("figures", "figures-placket")
+    strip, slit, seam = word_of(done.step.written, "strip"), facts_of(done, Opened).slit, done.step.mm("seam")
+    values: dict[str, Value | str] = {
+        "strip": Pieces((strip,)),
+        "label": words.say.piece(strip),
+        "slit": Length(slit),
+        "seam-width": Length(seam),
+        "foot": Length(FOOT, "about"),
+    }
     sheet = Sheet()
-    sheet.write((8, 0), "Stitched beside the line, then cut", bold=True)
+    sheet.write((8, 0), words.text("figure-placket-slit"), bold=True)
     y = 16.0
     foot = y + DEEP
     cuts = [wave((x, y), (x, foot + 30)) for x in (LEFT, RIGHT)]
@@ -33,12 +41,12 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
     edge(sheet, (LEFT, y), (RIGHT, y), "raw", (0, 1))
     sheet.line([(MIDDLE, y), (MIDDLE, foot - 5)], INK, THICK)
     sheet.line([(MIDDLE - SPREAD, y), (MIDDLE, foot), (MIDDLE + SPREAD, y)], ACCENT, THICK, SEAM)
-    sheet.upright(y, foot, LEFT - 18, say.length(slit), MIDDLE - SPREAD - 4, "left")
-    sheet.callout((MIDDLE + 44, y + 34), numbers.of("sew along the line"), (MIDDLE + SPREAD - 3, y + 34))
-    sheet.callout((MIDDLE + 44, y + 74), numbers.of("cut along"), (MIDDLE + 1, y + 74))
-    sheet.write((MIDDLE + 10, foot + 14), "foot: not cut")
+    sheet.upright(y, foot, LEFT - 18, words.said(Length(slit)), MIDDLE - SPREAD - 4, "left")
+    sheet.callout((MIDDLE + 44, y + 34), numbers.at("placket-stay"), (MIDDLE + SPREAD - 3, y + 34))
+    sheet.callout((MIDDLE + 44, y + 74), numbers.at("placket-cut"), (MIDDLE + 1, y + 74))
+    sheet.write((MIDDLE + 10, foot + 14), words.text("figure-placket-foot"))
     y = foot + 66
-    sheet.write((8, y), "Spread to a straight line, the strip on top", bold=True)
+    sheet.write((8, y), words.text("figure-placket-spread"), bold=True)
     y += 20
     low = y + 62
     cloth = [
@@ -57,15 +65,12 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
     sheet.line([cloth[4], cloth[3], cloth[2]], INK, THICK, HIDDEN)
     row = low - ENDS
     sheet.line([(LEFT - 50, row), (RIGHT + 24, row)], ACCENT, THICK, SEAM)
-    sheet.upright(row, low, RIGHT + 34, say.length(seam), RIGHT + 26)
+    sheet.upright(row, low, RIGHT + 34, words.said(Length(seam)), RIGHT + 26)
     sheet.upright(row, row + AT_FOOT, MIDDLE + 8, "", MIDDLE)
-    sheet.write((MIDDLE + 16, row + 18), f"{say.about(FOOT)} at the foot", ground=True)
-    sheet.callout((LEFT - 20, y + 6), numbers.of("spread the slit"))
-    sheet.callout((LEFT + 40, y + 6), numbers.of("from the edge of"), (LEFT + 40, row))
-    sheet.write((LEFT - 50, low + 20), f"{say.piece(strip)}, wrong side up; the slit's edge lies under it")
-    sheet.write((sheet.width / 2, low + 42), "Not to scale.", "middle", colour=SOFT)
-    alt = (
-        f"A slit of {say.length(slit)} with stitches to both sides of it that meet at its foot. Spread straight, its edge lies under"
-        f" the {say.piece(strip)}: {say.length(seam)} from the strip's edge in the row, at the foot {say.about(FOOT)} of the slit."
-    )
-    return Figure("slit", sheet.svg(), alt, "The slit, and how it lies under its strip.")
+    sheet.write((MIDDLE + 16, row + 18), words.text("figure-placket-at-foot", values), ground=True)
+    sheet.callout((LEFT - 20, y + 6), numbers.at("placket-spread"))
+    sheet.callout((LEFT + 40, y + 6), numbers.at("placket-sew"), (LEFT + 40, row))
+    sheet.write((LEFT - 50, low + 20), words.text("figure-placket-strip", values))
+    sheet.write((sheet.width / 2, low + 42), words.text("figure-not-to-scale"), "middle", colour=SOFT)
+    alt, caption = words.text("figure-placket-alt", values), words.text("figure-placket-caption")
+    return Figure("slit", sheet.svg(), alt, caption)

@@ -1,0 +1,18 @@
+### Sew two ties and stitch them to the ends of a waistband.
+
+tie-ends-title = Sew ties to { PIECE($band) }
+tie-ends-aim = Two ties of { $length } close the waist.
+
+tie-ends-fold = Fold each tie in half along its length, right sides together, and pin it.
+tie-ends-sew = Sew { $seam-width } from the edges, along the tie and across one end; leave the other end open.
+tie-ends-turn = Trim the corners, turn the tie right side out with a blunt stick and press it.
+    .check = It is { $depth } wide.
+    .tolerance = { $wide-off } more or less
+    .remedy = Roll the seam out with your fingers and press again.
+tie-ends-lay = Lay the open end { $lap } on the end of { PIECE($band) }, its cut edge folded under into the lap, and pin it.
+    .check = The tie stands out { $length } beyond the band.
+    .tolerance = { $length-off } more or less
+    .remedy = Shift it before you sew.
+tie-ends-stitch = Sew round the lap in a square and across it from corner to corner.
+    .check = Pull hard: nothing gives.
+    .remedy = Sew over the square once more.
