@@ -6,6 +6,8 @@ from fractions import Fraction
 
 import pytest
 import textstat
+from furbelow.garment.matching import TakenUp
+from furbelow.garment.technique import facts_of
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at
 
 from tests.demos.test_plain_words import HARDEST, HARDEST_STEP
@@ -40,7 +42,7 @@ def _told(worked: Worked, code: str) -> list[str]:
 
 def test_nothing_is_taken_up_where_the_waist_is_highest() -> None:
     done = next(done for done in sound(PIECES, STEPS).performed if done.step.written.technique == "level waist")
-    assert done.facts["taken"] == (0, 10, 30)
+    assert facts_of(done, TakenUp).taken == (0, 10, 30)
     assert done.touches == ("upper", "lining")
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 EIGHTHS_FROM = Fraction(2000)  # a longer edge is marked in eighths: the stretches stay short enough to share out by eye
 EVEN = Fraction(1, 2)
@@ -11,6 +12,16 @@ PLACES = (
     "side",
     "back",
 )  # where a waist is levelled: at the middle of the front, the sides, the middle of the back
+
+
+Places = tuple[Fraction, Fraction, Fraction]  # at the front, the sides and the back, in mm
+
+
+class TakenUp(NamedTuple):
+    """What levelling a waist takes up at each of these edges."""
+
+    names: tuple[str, ...]
+    taken: Places
 
 
 def divisions(set_length: Fraction) -> int:

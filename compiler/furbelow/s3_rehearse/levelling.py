@@ -5,11 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from furbelow.garment.matching import PLACES
-from furbelow.garment.technique import Performed
+from furbelow.garment.matching import PLACES, Places, TakenUp
+from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
-
-Places = tuple[Fraction, Fraction, Fraction]  # at the front, the sides and the back, in mm
 
 LEVEL_WAIST = "level waist"
 
@@ -46,6 +44,6 @@ def _taken(run: Run) -> dict[str, Places]:
     for done in levelled(run):
         for piece in done.touches:
             before = found.get(piece, (Fraction(0), Fraction(0), Fraction(0)))
-            front, side, back = (was + more for was, more in zip(before, done.facts["taken"], strict=True))
+            front, side, back = (was + more for was, more in zip(before, facts_of(done, TakenUp).taken, strict=True))
             found[piece] = front, side, back
     return found

@@ -10,41 +10,46 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
+from furbelow.garment.message import Length, Pieces, Supply, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     Used,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.join_ends import PINS
+from furbelow.techniques.shared.cautions import BONING, PINS_OUT
 
 EDGE_STITCH = Fraction(2)  # on both edges of the tape
 ROOM = Fraction(2)  # the boning slides; house rule, maker to confirm
 TAPE_OVERLAP = Fraction(20)
-BONES = (
-    CautionKind.BLADE,
-    "Wear eye protection when you cut boning: the ends fly. Cap or round every end before it goes in; a bare end works"
-    " through cloth and skin. A hoop tips up when you sit, trips on stairs and swings into flames: try it out first.",
-)
+
+
+class Hoop(NamedTuple):
+    """A hoop of this length all round, so many of it, and the gap it is put in by; lengths in mm."""
+
+    around: Fraction
+    copies: int
+    gap: Fraction
 
 
 class BoningChannel:
@@ -86,57 +91,37 @@ class BoningChannel:
             setup=SetUp.STRAIGHT,
             pinned=around * copies,
             handled=around * copies,
-            facts={"around": around, "copies": copies, "gap": 2 * width_of(solved, bone) + 20},
+            facts=Hoop(around, copies, 2 * width_of(solved, bone) + 20),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step, facts = done.step, done.facts
-        piece = word_of(step.written, "piece")
-        tape, bone = (
-            material.about or material.name.replace("_", " ")
-            for material in (say.solved.materials[word_of(step.written, key)].material for key in ("tape", "bone"))
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, hoop = done.step, facts_of(done, Hoop)
+        messages = (
+            "boning-channel-mark",
+            "boning-channel-cut-tape",
+            "boning-channel-pin",
+            "boning-channel-sew-lower",
+            "boning-channel-sew-upper",
+            "boning-channel-cut-bone",
+            "boning-channel-push",
+            "boning-channel-close",
         )
-        around, chain, gap = say.length(facts["around"]), say.chain(facts["copies"]), say.about(facts["gap"])
-        above, overlap = say.length(step.mm("above hem")), say.length(step.mm("overlap"))
-        cut = say.length(facts["around"] + step.mm("overlap"))
-        actions = (
-            OwnAction(
-                f"Mark a line on the inside of the {say.piece(piece)}, {above} above its bottom edge, all round.",
-                check="The line keeps its distance: a hoop that dips is seen at once.",
-                tolerance=f"{say.about(Fraction(2))} more or less",
-                remedy="Draw it again where it dips.",
-                chain=chain,
-            ),
-            OwnAction(f"Cut {say.length(facts['around'] + TAPE_OVERLAP)} of {tape}.", chain=chain),
-            OwnAction(
-                f"Pin the {tape} with its lower edge on the line, starting at the back, the end folded under.",
-                chain=chain,
-            ),
-            OwnAction(f"Sew {say.about(EDGE_STITCH)} from the lower edge of the tape, {around}.", chain=chain),
-            OwnAction(
-                f"Sew {say.about(EDGE_STITCH)} from the upper edge, {around}; leave a gap of {gap} where the ends meet.",
-                check="The channel is open all round; push a bodkin through.",
-                remedy="Unpick what closes it.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Cut the {bone} {cut} long and cap or bind both ends.",
-                check="No bare end is left.",
-                remedy="Cap it again: a bare end works through.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Push it through the channel and lap its ends by {overlap}; bind the lap tightly.",
-                check=f"The hoop measures {around} round and the cloth lies on it without folds.",
-                tolerance=f"{say.about(max(facts['around'] / 200, Fraction(5)))} more or less",
-                remedy="Lap the ends more where the cloth strains, less where it sags.",
-                chain=chain,
-            ),
-            OwnAction("Sew the gap shut by hand.", chain=chain),
-        )
-        return OwnInstructions(
-            f"Put a hoop in the {say.piece(piece)}", f"A hoop of {around} holds the skirt out.", actions, (BONES, PINS)
-        )
+        values: Values = {
+            "piece": Pieces((word_of(step.written, "piece"),)),
+            "tape": Supply(word_of(step.written, "tape")),
+            "bone": Supply(word_of(step.written, "bone")),
+            "around": Length(hoop.around),
+            "above": Length(step.mm("above hem")),
+            "line-off": Length(Fraction(2), "about"),
+            "tape-length": Length(hoop.around + TAPE_OVERLAP),
+            "from-edge": Length(EDGE_STITCH, "about"),
+            "gap": Length(hoop.gap, "about"),
+            "bone-length": Length(hoop.around + step.mm("overlap")),
+            "overlap": Length(step.mm("overlap")),
+            "hoop-off": Length(max(hoop.around / 200, Fraction(5)), "about"),
+        }
+        actions = tuple(Action(message, hoop.copies) for message in messages)
+        return Instructions("boning-channel-title", "boning-channel-aim", actions, values, (BONING, PINS_OUT))
 
 
 def _no_hoop(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piece: str) -> Fault | None:

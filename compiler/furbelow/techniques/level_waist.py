@@ -16,34 +16,33 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
-from furbelow.garment.matching import PLACES
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.matching import PLACES, Places, TakenUp
+from furbelow.garment.message import Length, Part, Pieces, Things, Value, Values
+from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     edges_of,
+    facts_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import round_to_step
-from furbelow.techniques.join_ends import side_seam
+from furbelow.techniques.shared.cautions import SHORT_BITES
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, no_length, not_long
 
 _TAPE = Fraction(1)  # without a rounding, marks are made to the mm
-_BLADES = (
-    CautionKind.BLADE,
-    "Cut in short bites, shears flat on the table, your other hand well away from the blades.",
-)
+WHERE = ("level-waist-in-front", "level-waist-at-the-sides", "level-waist-behind")
 
 
 class LevelWaist:
@@ -76,71 +75,55 @@ class LevelWaist:
         cut = any(taken)
         after = bench.with_edges(*(edge._replace(state=State.RAW) for edge in edges if cut))
         handled = sum((edge.cloth_length * edge.copies for edge in edges if cut), Fraction(0))
-        return Performed(
-            step, bench, after, touches, setup=SetUp.TABLE, handled=handled, facts={"names": names, "taken": taken}
-        )
+        return Performed(step, bench, after, touches, setup=SetUp.TABLE, handled=handled, facts=TakenUp(names, taken))
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        taken = done.facts["taken"]
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        names, taken = facts_of(done, TakenUp)
         if not any(taken):
-            return OwnInstructions("Level the waist", "The waist is level: nothing is taken up.", ())
-        actions = [action for name in done.facts["names"] for action in _marking(done, say, name)]
-        front, side, back = (say.length(amount) if amount else "nothing" for amount in taken)
-        actions += [
-            OwnAction(
-                f"Measure down from the edge at each mark: {front} at the front, {side} at the sides, {back} at the back."
-                " Make a dot there.",
-                check="Nothing is taken up where the waist lies highest.",
-                remedy="If front and back were changed over, rub the dots out and measure again.",
-            ),
-            OwnAction(
-                "Draw a smooth line from dot to dot. Let it run level for a hand's width at the front and at the back.",
-                check="The line has no corner at the sides.",
-                remedy="Draw it again, a little rounder.",
-            ),
-            OwnAction("Cut along the line. This is the top edge now; all that follows is measured from it."),
-        ]
-        deep = max(taken)
-        aim = f"The waist lies {say.length(deep)} lower {_where(taken, deep)}, so the edge is cut lower there and the hem hangs level."
-        return OwnInstructions("Level the waist", aim, tuple(actions), (_BLADES,))
+            return Instructions("level-waist-title", "level-waist-aim-level", ())
+        actions = [action for name in names for action in _marking(done, say, name)]
+        actions += [Action("level-waist-dots"), Action("level-waist-line"), Action("level-waist-cut")]
+        deepest = max(taken)
+        lowest = [Part(place) for place, amount in zip(WHERE, taken, strict=True) if amount == deepest]
+        values: Values = {
+            "deepest": Length(deepest),
+            "lowest": Things(tuple(lowest)),
+            **amounts_said(taken),
+        }
+        return Instructions("level-waist-title", "level-waist-aim", tuple(actions), values, (SHORT_BITES,))
 
 
-def taken_up(step: SolvedStep, rounding: Fraction) -> tuple[Fraction, Fraction, Fraction]:
+def taken_up(step: SolvedStep, rounding: Fraction) -> Places:
     """How far the edge is taken up at the front, the sides and the back, in mm; 0 where the waist lies highest."""
     heights = [step.mm(place) for place in PLACES]
     front, side, back = (round_to_step(max(heights) - height, rounding) for height in heights)
     return front, side, back
 
 
-def _where(taken: tuple[Fraction, ...], amount: Fraction) -> str:
-    words = ("in front", "at the sides", "behind")
-    return listed([word for word, each in zip(words, taken, strict=True) if each == amount])
+def amounts_said(taken: Places) -> dict[str, Value]:
+    """What is taken up at each place, by its name: a length, or nothing."""
+    return {
+        place: Length(amount) if amount else Part("level-waist-nothing")
+        for place, amount in zip(PLACES, taken, strict=True)
+    }
 
 
-def _marking(done: Performed, say: Phrasing, name: str) -> list[OwnAction]:
+def _marking(done: Performed, say: Phrasing, name: str) -> list[Action]:
     """How the front, the sides and the back of one edge are found, counted from its side seam."""
     edge = done.before.edge(name)
     ring, quarter = done.before.ring(edge), edge.cloth_length / 4
-    the, chain = say.the(edge.pieces), say.chain(edge.copies)
-    seam = side_seam(done.before, edge.pieces, say)
-    start = seam if ring else "the right end"
-    hold = (
-        f"Hold {the} as it is worn, {seam} at the left of the wearer."
-        if ring
-        else f"Lay {the} flat, right side up, the top edge away from you. The two ends come to the left of the wearer."
+    values: Values = {
+        "edge": Pieces(edge.pieces, "top"),
+        "seam": seam_said(done.before, edge.pieces, say),
+        "quarter": Length(quarter),
+        "quarter-off": Length(quarter / 50, "about"),
+    }
+    messages = (
+        "level-waist-hold-ring" if ring else "level-waist-lay-flat",
+        "level-waist-mark-ring" if ring else "level-waist-mark-flat",
+        "level-waist-tag",
     )
-    return [
-        OwnAction(hold, chain=chain),
-        OwnAction(
-            f"Mark {say.edges(edge.pieces, 'top')} in quarters, every {say.length(quarter)} from {start}: the middle of the"
-            " front, the other side, the middle of the back.",
-            check=f"The last quarter ends at the {'seam' if ring else 'left end'}.",
-            tolerance=f"{say.about(quarter / 50)} more or less",
-            remedy="Share the difference out among the four.",
-            chain=chain,
-        ),
-        OwnAction("Pin a paper tag to the front mark and to the back mark.", chain=chain),
-    ]
+    return [Action(message, edge.copies, values=values) for message in messages]
 
 
 def _not_to_level(bench: Bench, step: SolvedStep, say: Phrasing, name: str, deepest: Fraction) -> Fault | None:

@@ -15,15 +15,16 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.limits import width_of
+from furbelow.garment.message import Length, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -36,8 +37,9 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.drawstring import CHILD, CORDS, GROWN, SEALING
-from furbelow.techniques.join_ends import side_seam
+from furbelow.techniques.drawstring import CHILD, GROWN
+from furbelow.techniques.shared.cautions import CORDS, NO_FLAME_ON_ENDS
+from furbelow.techniques.shared.marks import seam_said
 
 OVERLAP = Fraction(20)
 
@@ -92,50 +94,28 @@ class RibbonThreading:
             ),
             setup=SetUp.HAND,
             handled=edge.set_length * edge.copies,
-            facts={"cut": edge.set_length + extra},
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step = done.step
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, ends = done.step, done.step.mm("ends")
         edge = done.before.edge(edge_of(step.written, "edge"))
-        where, chain = say.edge(edge.pieces[0], edge.name.rpartition(".")[2]), say.chain(edge.copies)
-        material = say.solved.materials[word_of(step.written, "ribbon")].material
-        ribbon, ends = material.about or material.name.replace("_", " "), step.mm("ends")
-        if ends:
-            last = OwnAction(
-                f"Even the ends and tie a bow; {say.length(ends)} hang out at each end before it is tied.",
-                check="The trim lies flat and is not drawn in.",
-                remedy="Loosen the ribbon before you tie it.",
-                chain=chain,
-            )
-        else:
-            last = OwnAction(
-                f"Lay the ends {say.about(OVERLAP)} over each other behind the trim and sew them together by hand.",
-                check="The trim lies flat and is not drawn in.",
-                remedy="Unpick the ends and let the ribbon out.",
-                chain=chain,
-            )
-        actions = (
-            OwnAction(f"Cut {say.length(done.facts['cut'])} of {ribbon}.", chain=chain),
-            OwnAction(
-                "Stop both its ends from fraying: dab them with textile glue and let it dry, or fold them under and sew them.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Thread it on a blunt needle or bodkin and draw it over and under through the holes along {where},"
-                f" starting {'at the middle of the front' if ends else f'at {side_seam(done.before, edge.pieces, say)}'}.",
-                check="The ribbon is not twisted and no hole is missed.",
-                remedy="Draw it back to the place and go on from there.",
-                chain=chain,
-            ),
-            last,
+        messages = (
+            "ribbon-threading-cut",
+            "ribbon-threading-seal",
+            "ribbon-threading-thread-bow" if ends else "ribbon-threading-thread",
+            "ribbon-threading-bow" if ends else "ribbon-threading-sew",
         )
-        return OwnInstructions(
-            f"Thread ribbon through the trim of the {say.piece(edge.pieces[0])}",
-            "The ribbon lies in the trim.",
-            actions,
-            (CORDS, SEALING),
-        )
+        values: Values = {
+            "edge": edge_said(edge),
+            "seam": seam_said(done.before, edge.pieces, say),
+            "ribbon": Supply(word_of(step.written, "ribbon")),
+            "ribbon-length": Length(done.used[0].amount),
+            "ends": Length(ends),
+            "overlap": Length(OVERLAP, "about"),
+        }
+        actions = tuple(Action(message, edge.copies) for message in messages)
+        cautions = (CORDS, NO_FLAME_ON_ENDS)
+        return Instructions("ribbon-threading-title", "ribbon-threading-aim", actions, values, cautions)
 
 
 def _not_to_thread(step: SolvedStep, say: Phrasing, solved: Solved, edge: Edge, ribbon: str) -> Fault | None:

@@ -15,16 +15,16 @@ from math import sin
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
+from furbelow.garment.message import Length, Number, Pieces, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
-    CautionKind,
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -35,12 +35,10 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.cautions import ARC
 
 STAY = Fraction(5)  # from the cut edge, inside any seam of 1 cm
-CUTTERS = (
-    CautionKind.BLADE,
-    "Cut along an arc in short bites, shears flat on the table, your other hand well behind the blades.",
-)
+STRAIGHT_BELOW = 3  # radians: the straight line between the ends of a wider arc hardly changes with the angle
 
 
 class RingCut:
@@ -75,63 +73,46 @@ class RingCut:
         handled = (numbers.cut_length + long + 2 * numbers.cut_depth) * cloth.copies
         return Performed(step, bench, after, (piece,), sewn=(stay,), setup=SetUp.STRAIGHT, handled=handled)
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         piece = word_of(done.step.written, "piece")
         numbers, ring = say.solved.pieces[piece], say.solved.pieces[piece].ring
         assert ring is not None  # performed
-        chain, the = say.chain(done.before.cloths[piece].copies), f"the {numbers.label}"
         wide, high = numbers.blank
-        outer, inner = say.length(ring.outer), say.length(ring.inner)
-        beyond = ring.outer - high
-        half = float(ring.angle / 2)
-        across = say.length(Fraction(round(2 * float(ring.outer) * sin(half), 3))) if ring.angle < 3 else ""
-        centre = (
-            f"Draw the upright middle line of the rectangle and mark the centre on it, {outer} above the lower edge"
-            + (f": {say.length(beyond)} beyond the upper edge, on paper taped to the table." if beyond > 0 else ".")
+        beyond, half = ring.outer - high, float(ring.angle / 2)
+        messages = (
+            "ring-cut-lay",
+            "ring-cut-centre-beyond" if beyond > 0 else "ring-cut-centre",
+            "ring-cut-outer",
+            "ring-cut-inner",
+            "ring-cut-ends" if ring.angle < STRAIGHT_BELOW else "ring-cut-ends-wide",
+            "ring-cut-cut",
+            "ring-cut-stay-above" if ring.above else "ring-cut-stay",
+            "ring-cut-hang",
         )
-        along = say.length(ring.angle / 2 * ring.outer)
-        ends = f", then a second line {say.length(ring.ends)} outside it for the seam." if ring.ends else "."
-        actions = (
-            OwnAction(f"Lay the rectangle for {the} flat, {say.cut(wide)} wide and {say.cut(high)} high.", chain=chain),
-            OwnAction(centre, chain=chain),
-            OwnAction(
-                f"Hold a tape at the centre and draw the outer arc at {outer}.",
-                check="The arc just meets the lower edge.",
-                tolerance=f"{say.about(Fraction(3))} more or less",
-                remedy="Check that the tape starts at 0 on the centre and draw again.",
-                chain=chain,
-            ),
-            OwnAction(f"Draw the inner arc at {inner}.", chain=chain),
-            OwnAction(
-                f"Measure {along} along the outer arc from the middle line to both sides, and draw a straight line from each"
-                f" mark to the centre{ends}",
-                check=f"The marks are {across} apart in a straight line."
-                if across
-                else f"The lines stand {ring.degrees:.0f} degrees apart.",
-                tolerance=f"{say.about(Fraction(5))} more or less" if across else "1 degree more or less",
-                remedy="Measure along the arc again, the tape on its edge.",
-                chain=chain,
-            ),
-            OwnAction("Cut on both arcs and on the outermost straight lines.", chain=chain),
-            OwnAction(
-                f"Sew one row {say.about(STAY)} from the inner arc at once, without stretching it; this row stays inside the seam.",
-                check=f"The line of the later seam, {say.length(ring.above)} from the cut edge, measures {say.length(ring.top)}"
-                " between the end seams."
-                if ring.above
-                else f"The inner arc measures {say.length(ring.top)} between the end seams.",
-                tolerance=f"{say.about(max(ring.top / 200, Fraction(3)))} more or less",
-                remedy="If it is longer, draw the row in a little; if shorter, clip the margin up to the row.",
-                chain=chain,
-            ),
-            OwnAction("Hang it up overnight before you hem it, and cut level what has dropped.", chain=chain),
-        )
-        return OwnInstructions(
-            f"Cut {the} in a ring",
-            f"Radius {say.length(ring.radius)}, {ring.degrees:.1f} degrees: {say.length(ring.top)} at the top,"
-            f" {say.length(ring.hem)} at the bottom.",
-            actions,
-            (CUTTERS,),
-        )
+        values: Values = {
+            "piece": Pieces((piece,)),
+            "radius": Length(ring.radius),
+            "degrees": Number(Fraction(round(float(ring.degrees), 1)).limit_denominator(10), 1),
+            "whole-degrees": round(ring.degrees),
+            "top": Length(ring.top),
+            "hem": Length(ring.hem),
+            "wide": Length(wide, "cut"),
+            "high": Length(high, "cut"),
+            "outer": Length(ring.outer),
+            "inner": Length(ring.inner),
+            "beyond": Length(beyond),
+            "arc-off": Length(Fraction(3), "about"),
+            "along": Length(ring.angle / 2 * ring.outer),
+            "has-seam": flag(ring.ends),
+            "ends": Length(ring.ends),
+            "across": Length(Fraction(round(2 * float(ring.outer) * sin(half), 3))),
+            "across-off": Length(Fraction(5), "about"),
+            "stay": Length(STAY, "about"),
+            "above": Length(ring.above),
+            "top-off": Length(max(ring.top / 200, Fraction(3)), "about"),
+        }
+        actions = tuple(Action(message, done.before.cloths[piece].copies) for message in messages)
+        return Instructions("ring-cut-title", "ring-cut-aim", actions, values, (ARC,))
 
 
 def _not_to_cut(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piece: str) -> Fault | None:

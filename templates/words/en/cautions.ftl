@@ -18,3 +18,9 @@ caution-cords = Cords catch in doors, lifts and playground slides. For children 
 caution-loops = Loops hang inside the garment only, flat against it: on a child a free loop catches.
 caution-small-parts = A small child can choke on a loose fastener. Sew each one on so that a hard pull does not move it, or use ties or elastic.
 caution-steam = Steam scalds: keep your other hand clear, and stand the iron up between rows. Nylon and net shrink and melt: on them try it on the trial strip first, from further off.
+
+## Arcs and hoops
+
+caution-arc = Cut along an arc in short bites, shears flat on the table, your other hand well behind the blades.
+caution-short-bites = Cut in short bites, shears flat on the table, your other hand well away from the blades.
+caution-boning = Wear eye protection when you cut boning: the ends fly. Cap or round every end before it goes in; a bare end works through cloth and skin. A hoop tips up when you sit, trips on stairs and swings into flames: try it out first.
