@@ -13,10 +13,12 @@
   };
 
   if (boxes.length) {
+    // Every count of steps done, in the words of the guide's language.
+    const told = JSON.parse(document.getElementById("bar").dataset.done);
     const show = () => {
       const done = boxes.filter((box) => box.checked).length;
       document.getElementById("far").value = done;
-      document.getElementById("far-words").textContent = done + " of " + boxes.length + " done";
+      document.getElementById("far-words").textContent = told[done];
       document.getElementById("next").disabled = done === boxes.length;
     };
     const goTo = (box) => {

@@ -25,6 +25,7 @@ from furbelow.s6_write.pages.json_page import to_json
 from furbelow.s6_write.pages.markdown_page import markdown
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
+from furbelow.s6_write.words.messages import Messages
 
 from tests.demos.demos import NAMES, order, spec, theatre
 
@@ -130,7 +131,7 @@ def _numbers(line: WhyLine) -> int:
 
 def test_a_reason_goes_no_deeper_than_three_numbers_and_links_to_the_rest() -> None:
     _, guide = _made("larkspur", "M")
-    lines = WhyLines(guide)
+    lines = WhyLines(guide, Messages("en"))
     for name in guide.told_why:
         assert not [
             deep for one in lines.of(name).below for two in one.below for three in two.below for deep in three.below
@@ -157,7 +158,7 @@ def test_numbers_that_double_at_every_step_do_not_double_the_page() -> None:
     planned = plan(proved.value).value
     assert planned is not None
     guide = compose(planned.rehearsal, planned.cutting, planned.shopping, "size M")
-    assert _numbers(WhyLines(guide).of("waistband.depth")) <= 15
+    assert _numbers(WhyLines(guide, Messages("en")).of("waistband.depth")) <= 15
     trees = [tree for tree in _trees(guide) if tree["name"] == "waistband.depth"]
     assert len(json.dumps(trees)) < 12_000
 

@@ -91,10 +91,10 @@ class CutLine:
     why: tuple[str, ...] = ()  # the reasons that are told with this piece
 
     @property
-    def explained(self) -> str:
+    def explained(self) -> tuple[str, ...]:
         """The sizes that the reasons are for: those to cut, or of a piece cut between two arcs the finished ones."""
         cut = any(name.endswith(".cut_length") for name in self.why)
-        return f"{self.cut_length} and {self.cut_depth}" if cut else self.finished
+        return (self.cut_length, self.cut_depth) if cut else (self.finished,)
 
 
 @dataclass(frozen=True)

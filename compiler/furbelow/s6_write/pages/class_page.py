@@ -20,6 +20,7 @@ from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
+from furbelow.s6_write.words.messages import Messages
 
 
 @dataclass(frozen=True)
@@ -111,17 +112,21 @@ def class_page(
     )
 
 
-def class_html(page: ClassPage) -> str:
-    """The page `index.html`: self-contained, with the look, the policy and the reading aids of a guide."""
-    key = content_key(page)
+def class_html(page: ClassPage, words: Messages | None = None) -> str:
+    """The page `index.html`: self-contained, with the look, the policy and the reading aids of a guide.
+
+    words: of the page's language; as shipped where none are given.
+    """
+    key, words = content_key(page), words or Messages(page.language)
+    words.read("class")
     page = set_ready(page)
     return rendered(
         "class.html.j2",
+        words,
         title=page.title,
         whose=page.whose,
         about=page.about,
         key=key,
-        language=page.language,
         page=page,
     )
 

@@ -16,6 +16,7 @@ from furbelow.s6_write.pages.json_page import to_json
 from furbelow.s6_write.pages.markdown_page import figure_files, markdown
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
+from furbelow.s6_write.words.messages import Messages
 
 
 def files_of(
@@ -32,15 +33,16 @@ def files_of(
 
 def guide_files(guide: Guide, *, with_pdf: bool = True) -> Mapping[str, bytes]:
     """The pages of a guide alone."""
+    words = Messages(guide.language)
     texts = {
-        "guide.html": html(guide),
-        "guide.md": markdown(guide),
-        "guide.json": to_json(guide),
+        "guide.html": html(guide, words),
+        "guide.md": markdown(guide, words),
+        "guide.json": to_json(guide, words),
         **figure_files(guide),
     }
     files = {name: text.encode("utf-8") for name, text in texts.items()}
     if with_pdf:
         from furbelow.s6_write.pages.pdf import pdf
 
-        files["guide.pdf"] = pdf(guide)
+        files["guide.pdf"] = pdf(guide, words)
     return files

@@ -5,26 +5,30 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Mapping
 from dataclasses import asdict
-from typing import Any
+from typing import Any, NamedTuple
 
 from furbelow.s6_write.guide.guide import Guide, Reason
+from furbelow.s6_write.words.messages import Messages
 
 
-def to_json(guide: Guide) -> str:
+def to_json(guide: Guide, words: Messages | None = None) -> str:
     """The file `guide.json`: the whole guide with its figures as SVG text, keys in alphabetical order.
 
     Under `why` each measurement has its reason as a tree, or null, and each piece to cut and each operation those of its
     numbers: a number with its formula, the same with the numbers put in, and under `from` the numbers that it stands on.
-    The same letters for the same guide. `furbelow_guide` is the number of the format.
+    The same letters for the same guide. `furbelow_guide` is the number of the format. words: as for the page.
     """
+    words = words or Messages(guide.language)
+    words.read("pages")
+    instead = _Instead(words.text("page-told-above"), words.text("page-told-by-name"))
     values = asdict(guide)
     reasons = {reason.name: reason for reason in guide.reasons}
     del values["reasons"]
     for fact in values["facts"]:
-        fact["why"] = next(iter(_trees(reasons, [fact["name"]])), None)
+        fact["why"] = next(iter(_trees(reasons, [fact["name"]], instead)), None)
     operations = [operation for part in values["parts"] for operation in part["operations"]]
     for told in (*values["cutting"], *operations):
-        told["why"] = _trees(reasons, told["why"])
+        told["why"] = _trees(reasons, told["why"], instead)
     # A line for each field: with an indent the library would write it in Python, ten times as slowly.
     fields = sorted({"furbelow_guide": 1, **values}.items())
     written = (f" {_json(name)}: {_json(value)}" for name, value in fields)
@@ -39,17 +43,24 @@ def _json(value: object) -> str:
 _DEEPEST = 20
 
 
-def _trees(reasons: Mapping[str, Reason], names: Iterable[str]) -> list[dict[str, Any]]:
-    return [_tree(reasons, name, set(), 0) for name in names if name in reasons]
+class _Instead(NamedTuple):
+    """What is said in the place of reasons that are not told there."""
+
+    above: str
+    by_name: str
 
 
-def _tree(reasons: Mapping[str, Reason], name: str, told: set[str], depth: int) -> dict[str, Any]:
+def _trees(reasons: Mapping[str, Reason], names: Iterable[str], instead: _Instead) -> list[dict[str, Any]]:
+    return [_tree(reasons, name, instead, set(), 0) for name in names if name in reasons]
+
+
+def _tree(reasons: Mapping[str, Reason], name: str, words: _Instead, told: set[str], depth: int) -> dict[str, Any]:
     """Empty fields are left out. `instead` says why the reasons of a number are not told there."""
     reason, instead = reasons[name], ""
     if reason.inputs and name in told:
-        instead = "see above"
+        instead = words.above
     elif reason.inputs and depth == _DEEPEST:
-        instead = "ask for it by name"
+        instead = words.by_name
     else:
         told.add(name)
     fields = {
@@ -62,6 +73,6 @@ def _tree(reasons: Mapping[str, Reason], name: str, told: set[str], depth: int) 
         "rounding": reason.rounding,
         "place": reason.place,
         "instead": instead,
-        "from": [] if instead else [_tree(reasons, need, told, depth + 1) for need in reason.inputs],
+        "from": [] if instead else [_tree(reasons, need, words, told, depth + 1) for need in reason.inputs],
     }
     return {key: value for key, value in fields.items() if value}

@@ -9,24 +9,36 @@ import re
 from collections.abc import Iterable
 
 from furbelow.s6_write.guide.guide import Figure, Guide
-from furbelow.s6_write.pages.page import CAUTION_WORDS
 from furbelow.s6_write.pages.prose import Block, Run, blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
+from furbelow.s6_write.words.messages import Messages
 
 
 class _Written(str):
     """Text that is Markdown already."""
 
 
-def markdown(guide: Guide) -> str:
-    """The page `guide.md`. Each text of the guide stands for its own letters only: no mark in it takes effect."""
+def markdown(guide: Guide, words: Messages | None = None) -> str:
+    """The page `guide.md`. Each text of the guide stands for its own letters only: no mark in it takes effect.
+
+    words: of the guide's language; as shipped where none are given.
+    """
     from furbelow.s6_write.pages.compiled_templates import environment
 
     pages = environment(autoescape=False, finalize=lambda value: escaped(value) if type(value) is str else value)
     pages.filters["written"] = _Written  # what a macro gives has been escaped inside it
-    guide = visible(guide)
+    guide, told = visible(guide), words or Messages(guide.language)
+    told.read("pages")
+
+    def said(message: str, **values: str) -> str:
+        return told.text(message, values)
+
     text = pages.get_template("guide.md.j2").render(
-        guide=guide, caution_words=CAUTION_WORDS, prose=_prose, reasons=_reasons(WhyLines(guide).listed())
+        guide=guide,
+        t=said,
+        prose=_prose,
+        reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
+        reasons_told=_reasons_told(told),
     )
     return re.sub(r"\n{3,}", "\n\n", text)
 
@@ -56,12 +68,29 @@ def escaped(text: str) -> str:
     return re.sub(r"^(\d*)([-+=]|(?<=\d)[.)](?= |$))", r"\1\\\2", text)
 
 
-def _reasons(lines: Iterable[WhyLine], inset: str = "") -> _Written:
+def _reasons_told(words: Messages) -> _Written:
+    """Where the reasons are, with a link to their heading."""
+    heading = words.text("page-reasons")
+    link = f"[{escaped(heading)}](#{_anchor(heading)})"
+    return _Written(escaped(words.text("page-reasons-told", {"reasons": _LINK})).replace(_LINK, link))
+
+
+_LINK = "\ue000"  # of the private use: stands in no text
+
+
+def _anchor(heading: str) -> str:
+    """The address of a heading, as most readers of Markdown make it: small letters, hyphens for gaps, no other sign."""
+    return re.sub(r"[^\w\- ]", "", heading.lower()).replace(" ", "-")
+
+
+def _reasons(lines: Iterable[WhyLine], colon: str, inset: str = "") -> _Written:
     told = []
     for line in lines:
         rounding = f"; {escaped(line.rounding)}" if line.rounding else ""
-        told.append(f"{inset}- **{escaped(line.label)}**, {escaped(line.value)}: {escaped(line.told)}{rounding}")
-        told += [_reasons(line.below, inset + "    ")] if line.below else []
+        told.append(
+            f"{inset}- **{escaped(line.label)}**, {escaped(line.value)}{escaped(colon)} {escaped(line.told)}{rounding}"
+        )
+        told += [_reasons(line.below, colon, inset + "    ")] if line.below else []
     return _Written("\n".join(told))
 
 

@@ -11,46 +11,41 @@ from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide
 from furbelow.s6_write.pages.prose import safe_html, set_ready
 from furbelow.s6_write.pages.why_html import WhyHtml
+from furbelow.s6_write.words.messages import Messages
 
 if TYPE_CHECKING:
     from jinja2 import Environment
 
-CAUTION_WORDS = {
-    "needle": "Needles and pins",
-    "blade": "Blades",
-    "heat": "Hot iron",
-    "flame": "Flame",
-    "steam": "Steam",
-    "aerosol": "Spray",
-    "dye": "Dye",
-    "trip": "Long hems",
-    "child": "Children",
-}
 
-
-def html(guide: Guide) -> str:
+def html(guide: Guide, words: Messages | None = None) -> str:
     """The page `guide.html`, the same letters for the same guide.
+
+    words: of the guide's language; as shipped where none are given.
 
     Every text is escaped; the maker's Markdown comes from `safe_html`. Figures stand in the page as drawn, so they
     may use neither a style attribute nor a <style> element: the page's content security policy lets in only the
     one style sheet and the one script whose hashes it names.
     """
-    guide = set_ready(guide)
+    guide, words, count = set_ready(guide), words or Messages(guide.language), step_count(guide)
+    words.read("pages")
     return rendered(
         "guide.html.j2",
+        words,
         title=guide.title,
         whose=guide.wearer,
         about=guide.about,
         key=guide.content_key,
-        language=guide.language,
         guide=guide,
-        count=step_count(guide),
-        why=WhyHtml(guide),
+        count=count,
+        # For the script, which knows no grammar: a sentence for each number that it may have to say.
+        done=[words.text("page-done", {"done": done, "steps": count}) for done in range(count + 1)],
+        why=WhyHtml(guide, words),
     )
 
 
-def rendered(name: str, **values: object) -> str:
+def rendered(name: str, words: Messages, **values: object) -> str:
     """A page that extends `page.html.j2`: its values are texts to be escaped, its look and its policy are shared."""
+    words.read("pages")
     from markupsafe import Markup
 
     fonts, look, script = (
@@ -62,6 +57,9 @@ def rendered(name: str, **values: object) -> str:
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.
         return Markup(figure.svg)
 
+    def said(message: str, **told: str) -> str:
+        return words.text(message, told)
+
     def prose(text: str) -> Markup:
         return Markup(safe_html(text))
 
@@ -69,7 +67,8 @@ def rendered(name: str, **values: object) -> str:
         _pages()
         .get_template(name)
         .render(
-            caution_words=CAUTION_WORDS,
+            t=said,
+            language=words.language,
             drawn=drawn,
             safe_html=prose,
             style=Markup(style),

@@ -7,27 +7,28 @@ import os
 import unicodedata
 from dataclasses import asdict, replace
 from functools import cache
+from itertools import chain
 
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Guide
-from furbelow.s6_write.pages.page import CAUTION_WORDS
 from furbelow.s6_write.pages.prose import blocks, set_ready
 from furbelow.s6_write.pages.why_lines import WhyLines
+from furbelow.s6_write.words.messages import Messages
 
 STAND_IN = "□"
 
 
-def pdf(guide: Guide) -> bytes:
+def pdf(guide: Guide, words: Messages | None = None) -> bytes:
     """The file `guide.pdf`, the same bytes for the same guide.
 
     It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that the shipped fonts lack is
-    shown as an empty box, since a PDF/UA file may not hold a letter without a shape.
+    shown as an empty box, since a PDF/UA file may not hold a letter without a shape. words: as for the page.
     """
     import typst
 
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")
     dated = epoch.isascii() and epoch.isdigit()
-    given = json.dumps({"guide": _values(guide), "dated": dated}, ensure_ascii=True, sort_keys=True)
+    given = json.dumps({**_given(guide, words or Messages(guide.language)), "dated": dated}, sort_keys=True)
     return typst.compile(
         template("guide.typ").read_bytes(),
         format="pdf",
@@ -41,21 +42,73 @@ def pdf(guide: Guide) -> bytes:
     )
 
 
-def _values(guide: Guide) -> object:
-    """The guide as plain values for the template: Markdown read, caution words added, letters that can be set."""
+# The fixed words that the template asks for by these names.
+_FIXED = (
+    "page-measurements",
+    "page-garment",
+    "page-cautions",
+    "page-tools",
+    "page-materials",
+    "page-cutting",
+    "page-proved",
+    "page-notes",
+    "page-reasons",
+    "page-measurement",
+    "page-length",
+    "page-material",
+    "page-buy",
+    "page-cost",
+    "page-cut-sizes-are",
+    "page-letter",
+    "page-piece",
+    "page-cut",
+    "page-depth",
+    "page-finished",
+    "page-check",
+    "page-tolerance",
+    "page-remedy",
+    "page-colon",
+)
+
+
+def _given(guide: Guide, words: Messages) -> dict[str, object]:
+    """All that the template is given, in letters that can be set."""
+    words.read("pages")
     shown = set_ready(guide)
+    fixed = {name: words.text(name) for name in _FIXED}
+    # Numbered by the template, which alone knows the sheets.
+    fixed["page-sheet"] = words.text("page-sheet", {"sheet": "{sheet}", "sheets": "{sheets}"})
+    given = {
+        "guide": _values(shown, words),
+        "words": fixed,
+        "rounded": words.text("page-rounded", {"rounding": shown.rounding}),
+        "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
+        "end": words.text("page-end", {"key": shown.content_key}),
+    }
+    # English words are short enough for every column.
+    return {
+        **{name: _settable(value) for name, value in given.items()},
+        "language": guide.language.split("-"),
+        "hyphenate": words.locale.language != "en",
+    }
+
+
+def _values(shown: Guide, words: Messages) -> object:
+    """The guide as plain values: Markdown read, what stands in a message said."""
     values = asdict(replace(shown, about="", notes=""))
     values["about"] = [asdict(block) for block in blocks(shown.about)]
-    values["reasons"] = [asdict(line) for line in WhyLines(shown).listed()]
+    values["reasons"] = [asdict(line) for line in WhyLines(shown, words).listed()]
     values["notes"] = [asdict(block) for block in blocks(shown.notes)]
     for part in values["parts"]:
         for operation in part["operations"]:
             operation["tip"] = [asdict(block) for block in blocks(operation["tip"])]
-            for caution in operation["cautions"]:
-                caution["word"] = CAUTION_WORDS.get(caution["kind"], "Take care")
-    for caution in values["cautions"]:
-        caution["word"] = CAUTION_WORDS.get(caution["kind"], "Take care")
-    return _settable(values)
+    told = [operation["cautions"] for part in values["parts"] for operation in part["operations"]]
+    for caution in chain(values["cautions"], *told):
+        caution["head"] = words.text("page-caution-head", {"kind": caution["kind"]})
+    for line in values["materials"]:
+        line["use"] = words.text("page-for-use", {"use": line["use"]}) if line["use"] else ""
+        line["need"] = words.text("page-need-amount", {"amount": line["need"]}) if line["need"] else ""
+    return values
 
 
 def _settable(value: object) -> object:

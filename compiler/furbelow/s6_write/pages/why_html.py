@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from html import escape
 from typing import TYPE_CHECKING
 
 from furbelow.s6_write.guide.guide import CutLine, Fact, Guide, Operation
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
+from furbelow.s6_write.words.messages import Messages
 
 if TYPE_CHECKING:
     from markupsafe import Markup
@@ -20,8 +21,9 @@ class WhyHtml:
     Each text is escaped where it is put in.
     """
 
-    def __init__(self, guide: Guide) -> None:
-        self._lines = WhyLines(guide)
+    def __init__(self, guide: Guide, words: Messages) -> None:
+        self._words = words
+        self._lines = WhyLines(guide, words)
         self._known = frozenset(guide.told_why)
         self._with_pieces = frozenset(name for line in guide.cutting for name in line.why)
 
@@ -33,31 +35,34 @@ class WhyHtml:
         """Why the measurement is what it is; empty where it was given and stands on nothing."""
         if self._is_here(fact):
             line = self._lines.of(fact.name)
-            return _details(fact.value, _own(line) if line.below else "")
+            return self._details([fact.value], _own(line) if line.below else "")
         told = _beside(self._lines.beside([fact.name])) if fact.name in self._known else ""
-        return _details(fact.value, told)
+        return self._details([fact.value], told)
 
     def piece(self, line: CutLine) -> Markup:
         """Why the piece has its sizes."""
         told = "".join(_own(self._lines.of(name)) for name in line.why)
-        return _details(line.explained, told, f" for the {line.piece}")
+        return self._details(line.explained, told, line)
 
     def operation(self, operation: Operation) -> Markup:
         """Why the numbers in the steps of an operation are what they are."""
         lines = self._lines.beside(operation.why)
-        return _details(", ".join(dict.fromkeys(line.value for line in lines)), _beside(lines) if lines else "")
+        return self._details(list(dict.fromkeys(line.value for line in lines)), _beside(lines) if lines else "")
+
+    def _details(self, asked: Sequence[str], told: str, line: CutLine | None = None) -> Markup:
+        """asked: the numbers that `told` gives the reasons of; line: the piece that has them."""
+        from markupsafe import Markup
+
+        if not told:
+            return Markup()
+        summary = escape(self._words.text("page-why", {"numbers": self._words.listed(asked)}))
+        if line:
+            unseen = self._words.text("page-why.unseen", {"piece": line.piece})
+            summary += f'<span class="unseen"> {escape(unseen)}</span>'
+        return Markup(f"<details><summary>{summary}</summary>{told}</details>")
 
     def _is_here(self, fact: Fact) -> bool:
         return fact.name in self._known and fact.name not in self._with_pieces
-
-
-def _details(asked: str, told: str, unseen: str = "") -> Markup:
-    from markupsafe import Markup
-
-    if not told:
-        return Markup()
-    more = f'<span class="unseen">{escape(unseen)}</span>' if unseen else ""
-    return Markup(f"<details><summary>Why {escape(asked)}{more}</summary>{told}</details>")
 
 
 def _own(line: WhyLine) -> str:

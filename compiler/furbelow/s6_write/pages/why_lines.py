@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from furbelow.s6_write.guide.guide import Guide, Reason
+from furbelow.s6_write.words.messages import Messages
 
 # Numbers below a number: what a step takes, its margin, the width of a bought tape. All others have a place of their own.
 _DEEPEST = 3
@@ -32,7 +33,9 @@ class WhyLine:
 class WhyLines:
     """The reasons of a guide as its pages show them."""
 
-    def __init__(self, guide: Guide) -> None:
+    def __init__(self, guide: Guide, words: Messages) -> None:
+        words.read("pages")
+        self._words = words
         self._reasons = {reason.name: reason for reason in guide.reasons}
         self._own = frozenset(guide.told_why)
         self._named = {fact.name: fact.label for fact in guide.facts}
@@ -72,7 +75,7 @@ class WhyLines:
             inputs = []
         if link or depth == _DEEPEST:
             inputs = []
-        told = f"{reason.told}, then rounded up" if link and reason.rounding else reason.told
+        told = self._words.text("page-then-rounded", {"told": reason.told}) if link and reason.rounding else reason.told
         return WhyLine(
             name=reason.name,
             label=reason.label,

@@ -1,0 +1,69 @@
+### The page of a class or a size range, and the pages that cut for all of it.
+
+## Contents
+
+class-skip-to-guides = Skip to the guides
+class-contents = On this page
+class-guides = The guides
+class-missing = Not made
+class-chart = The size chart
+class-order = One order for all
+class-cutting = Cutting for all
+
+## The guides
+
+class-guides-are = The number stands before the letter on every piece that is cut for all.
+class-number = No.
+class-for = For
+class-cloth = Cloth
+class-time = Time
+# What is unseen is read aloud behind it. $whose: a name, a number or a size.
+class-guide = Guide
+    .unseen = for { $whose }
+class-pdf = PDF
+    .unseen = for { $whose }
+class-missing-are = No guide could be made for these. The message that was printed names the line to mend.
+
+## The size chart
+
+class-chart-are = Cut sizes are rounded up to { $rounding } and hold every allowance.
+class-chart-sizes = Size chart, { $sizes }
+class-size = Size
+
+## The order
+
+class-apart = The same bought by each alone.
+class-material = Material
+class-together = Together
+class-alone = Each alone
+class-cost = Together: { $cost }, or { $head } a head when it is shared evenly.
+class-cost-alone = Each alone: { $cost }, or { $head } a head.
+class-saved = Together saves { $saved }, { $share } of it.
+# $materials (a list)
+class-unpriced = Without a price, and not in these sums: { $materials }.
+# $reels (number): how many one machine takes at once.
+class-reels = { $reels ->
+    [one] Reels are counted for all the thread together. Machines that sew at the same time need a reel each.
+   *[other] Reels are counted for all the thread together. Machines that sew at the same time need up to { $reels } reels each.
+ }
+class-shopping-file = The list for the shop
+class-materials-file = The materials as a table
+
+## Cutting for all
+
+class-cutting-are = All pieces lie on one bolt of each cloth, marked with the number and the letter.
+class-cutting-file = The cutting plan for all, with steps
+class-cutting-print = The cutting plan to print
+# Heads the pages that cut for all, where a guide says whom it is for.
+class-cutting-for = cutting for { $whose }
+class-cutting-about = All pieces of the class from one bolt of each cloth. Every piece bears the number of the person it is for before its letter: { $example } is copy 1 of piece { $letter } for number { $number }. The class page says who the numbers are. Lay the pieces of each number in a pile of their own as you cut them.
+# $joins (number)
+class-joins = { $joins ->
+    [one] { $joins } join over all copies
+   *[other] { $joins } joins over all copies
+ }
+class-whole = whole
+
+## Foot
+
+class-end = Local rules and licensed practice come first. Class page { $key }.
