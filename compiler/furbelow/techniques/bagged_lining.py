@@ -11,33 +11,45 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 GAP, TOP = "a gap", "top"
+
+
+class Bagged(NamedTuple):
+    """A piece bagged out: its seam all round, the gap left in it, and how wide and deep it comes out."""
+
+    around: Fraction
+    gap: Fraction
+    wide: Fraction
+    deep: Fraction
 
 
 class BaggedLining:
@@ -106,53 +118,41 @@ class BaggedLining:
             setup=SetUp.STRAIGHT,
             pinned=around * copies,
             handled=around * copies,
-            facts={"around": around, "gap": gap, "wide": shows, "deep": deep},
+            facts=Bagged(around, gap, shows, deep),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        step, facts = done.step, done.facts
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        step, facts = done.step, facts_of(done, Bagged)
         outer, lining = word_of(step.written, "piece"), word_of(step.written, "lining")
-        seam, gap, chain = say.length(step.mm("seam")), facts["gap"], say.chain(done.before.cloths[outer].copies)
-        pin = "clip" if say.room.hold_with == "clips" else "pin"
-        opened = (
-            f"Leave {say.length(gap)} open in the middle of the bottom edge."
-            if gap
-            else "Leave the whole top edge open."
-        )
-        actions = [
-            OwnAction(
-                f"Lay the {say.piece(outer)} and the {say.piece(lining)} right sides together, edges level, and {pin} them.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew {seam} from the edge, {say.length(facts['around'] - gap)} in all, {say.stitch(done.sewn[0].stitch)}. {opened}",
-                check="Every corner is turned with the needle down and is square.",
-                remedy="Unpick a corner that is rounded, back to both straight sides, and sew it again.",
-                chain=chain,
-            ),
-            OwnAction("Trim the corners slantwise to two threads from the stitches.", chain=chain),
-            OwnAction("Turn the work right side out and push the corners out with a blunt stick.", chain=chain),
-            OwnAction(
-                "Roll the seam to the edge and press it, the lining a hair inside.",
-                check=f"It measures {say.length(facts['wide'])} by {say.length(facts['deep'])}.",
-                tolerance=f"{say.about(Fraction(3))} more or less",
-                remedy="Turn it back; where it is small the seam is too wide, where it is large too narrow.",
-                chain=chain,
-            ),
+        messages = [
+            "bagged-lining-lay",
+            "bagged-lining-sew-gap" if facts.gap else "bagged-lining-sew-top",
+            "bagged-lining-trim",
+            "bagged-lining-turn",
+            "bagged-lining-roll",
         ]
-        if gap:
-            actions.append(
-                OwnAction(
-                    f"Fold the margins of the gap inwards and slip stitch the {say.length(gap)} shut.",
-                    check="The stitches do not show.",
-                    chain=chain,
-                )
-            )
-        return OwnInstructions(
-            f"Line the {say.piece(outer)} and turn it out",
-            "All edges are closed between cloth and lining.",
-            tuple(actions),
-            (PINS, iron_caution(done, say)),
+        if facts.gap:
+            messages.append("bagged-lining-close")
+        values: Values = {
+            "outer": Pieces((outer,)),
+            "lining": Pieces((lining,)),
+            "seam-width": Length(step.mm("seam")),
+            "length": Length(facts.around - facts.gap),
+            "gap": Length(facts.gap),
+            "wide": Length(facts.wide),
+            "deep": Length(facts.deep),
+            "off": Length(Fraction(3), "about"),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        copies = done.before.cloths[outer].copies
+        return Instructions(
+            "bagged-lining-title",
+            "bagged-lining-aim",
+            tuple(Action(name, copies) for name in messages),
+            values,
+            (PINS_OUT, iron_hot(done, say)),
+            iron_tools(done, say),
         )
 
 

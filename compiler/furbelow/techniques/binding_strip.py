@@ -13,21 +13,23 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Seam, State
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     SetUp,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
     fault_at,
     refused,
@@ -35,10 +37,10 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import folded_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.attach import taken
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ, not_long
+from furbelow.techniques.shared.stacks import taken
 
 EDGE_STITCH = Fraction(2)
 
@@ -63,7 +65,7 @@ class BindingStrip:
         return (
             Allowance(strip, "top", ("seam",)),
             Allowance(strip, "bottom", ("turn under",), doubles=True),
-            *allowances_at(edges_in(step.args["edge"].value), "seam"),  # type: ignore[arg-type]
+            *allowances_at(edges_in(edge_at(step, "edge")), "seam"),
         )
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
@@ -150,36 +152,35 @@ class BindingStrip:
             handled=length * copies,
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        written = done.step.written
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written, step = done.step.written, done.step
         strip, edge = word_of(written, "strip"), done.before.edge(edge_of(written, "edge"))
-        the, where = f"the {say.piece(strip)}", say.edges(edge.pieces, edge.name.rpartition(".")[2])
-        seam, turn = say.length(done.step.mm("seam")), say.length(done.step.mm("turn under"))
-        shows, length = say.length(say.solved.pieces[strip].depth), say.length(edge.set_length)
-        chain, pin = say.chain(edge.copies), "clip" if say.room.hold_with == "clips" else "pin"
-        actions = (
-            OwnAction(f"Fold one long edge of {the} {turn} to the wrong side and press the fold.", chain=chain),
-            OwnAction(f"Lay its other long edge on {where}, right sides together, level, and {pin} it.", chain=chain),
-            OwnAction(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", chain=chain),
-            OwnAction(
-                f"Fold {the} up, around the edge and to the wrong side until its fold just covers the stitch line; {pin} it.",
-                check=f"{shows} of {the} shows on the right side all along.",
-                tolerance=f"{say.off(folded_off())} more or less",
-                remedy="Where the fold misses the stitch line, trim the margin a little and fold again.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"From the right side, sew {say.about(EDGE_STITCH)} from the seam on {the}, {length}.",
-                check="The fold behind is caught all along.",
-                remedy="Catch what was missed by hand with slip stitches.",
-                chain=chain,
-            ),
+        messages = (
+            "binding-strip-press",
+            "binding-strip-lay",
+            "binding-strip-sew",
+            "binding-strip-fold",
+            "binding-strip-stitch-down",
         )
-        return OwnInstructions(
-            f"Bind {where} with {the}",
-            "The raw edges are closed inside the strip.",
-            actions,
-            (PINS, iron_caution(done, say)),
+        values: Values = {
+            "strip": Pieces((strip,)),
+            "edge": edge_said(edge),
+            "turn": Length(step.mm("turn under")),
+            "seam-width": Length(step.mm("seam")),
+            "shows": Length(say.solved.pieces[strip].depth),
+            "off": Length(folded_off(), "off"),
+            "edge-stitch": Length(EDGE_STITCH, "about"),
+            "length": Length(edge.set_length),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        return Instructions(
+            "binding-strip-title",
+            "binding-strip-aim",
+            tuple(Action(name, edge.copies) for name in messages),
+            values,
+            (PINS_OUT, iron_hot(done, say)),
+            iron_tools(done, say),
         )
 
 

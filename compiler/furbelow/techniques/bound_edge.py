@@ -10,19 +10,21 @@ Source: seam class 3 (bound) in BS 3870:1991; a scratchy waist seam of tulle is 
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import width_of
+from furbelow.garment.message import Length, One, Pieces, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
@@ -30,17 +32,31 @@ from furbelow.garment.technique import (
     Sewn,
     Used,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 EDGE_STITCH = Fraction(2)
 LEAST = Fraction(4)  # half a tape: less is not caught on both sides; house rule, maker to confirm
+
+
+class Bound(NamedTuple):
+    """What a tape was folded around: an edge, or with no name a seam margin, and over which length of each copy.
+
+    overlap: of the tape's ends, 0 on a flat edge. half: what the tape covers on each side.
+    """
+
+    edge: str
+    length: Fraction
+    copies: int
+    overlap: Fraction
+    half: Fraction
 
 
 class BoundEdge:
@@ -142,49 +158,39 @@ class BoundEdge:
             used=(Used(tape, length + overlap, copies, f"binding of {name}"),),
             setup=SetUp.STRAIGHT,
             pinned=length * copies,
-            facts={"length": length, "copies": copies, "overlap": overlap, "half": half},
+            facts=Bound(name if "edge" in written.args else "", length, copies, overlap, half),
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        written, facts = done.step.written, done.facts
-        material = say.solved.materials[word_of(written, "tape")].material
-        tape = material.about or material.name.replace("_", " ")
-        if "edge" in written.args:
-            edge = done.before.edge(edge_of(written, "edge"))
-            where = say.edges(edge.pieces, edge.name.rpartition(".")[2])
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
+        written, facts = done.step.written, facts_of(done, Bound)
+
+        def each(name: str) -> Action:
+            return Action(name, facts.copies)
+
+        if facts.edge:
+            title, pin = "bound-edge-title-edge", "bound-edge-pin-edge"
+            where = edge_said(done.before.edge(facts.edge))
         else:
-            seam = done.before.seam_at(edge_of(written, "seam"))
-            assert seam is not None
-            where = f"the seam margin of {say.the([ply.piece for ply in seam.plies])}"
-        chain, overlap = say.chain(facts["copies"]), facts["overlap"]
-        long = say.length(facts["length"] + overlap)
-        pin = "Clip" if say.room.hold_with == "clips" else "Pin"
-        actions = [
-            OwnAction(f"Cut {long} of {tape}.", chain=chain),
-            OwnAction(
-                "Fold the tape in half along its length and press the fold, the lower half a hair wider.", chain=chain
-            ),
-            OwnAction(
-                f"{pin} the tape around {where}, the raw edge against its fold.",
-                check=f"The tape covers {say.length(facts['half'])} on both sides.",
-                tolerance=f"{say.about(Fraction(1))} more or less",
-                remedy="Push the edge into the fold again where it slipped out.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Sew {say.about(EDGE_STITCH)} from the tape's open edge, {say.length(facts['length'])},"
-                f" {say.stitch(done.sewn[0].stitch)}.",
-                check="The row caught the lower half too.",
-                remedy="Unpick where it was missed, pull the lower half out and sew again.",
-                chain=chain,
-            ),
-        ]
-        if overlap:
-            actions.insert(
-                3, OwnAction(f"Fold the tape's end under and lay it {say.length(overlap)} over the start.", chain=chain)
-            )
-        aim = "The raw edge is closed in tape and cannot ravel or scratch."
-        return OwnInstructions(f"Bind {where}", aim, tuple(actions), (PINS, iron_caution(done, say)))
+            title, pin = "bound-edge-title-margin", "bound-edge-pin-margin"
+            where = Pieces(done.touches)
+        actions = [each("bound-edge-cut"), each("bound-edge-fold"), each(pin)]
+        if facts.overlap:
+            actions.append(each("bound-edge-lap"))
+        actions.append(each("bound-edge-sew"))
+        values: Values = {
+            "edge": where,
+            "tape": Supply(word_of(written, "tape")),
+            "cut": Length(facts.length + facts.overlap),
+            "half": Length(facts.half),
+            "off": Length(Fraction(1), "about"),
+            "overlap": Length(facts.overlap),
+            "edge-stitch": Length(EDGE_STITCH, "about"),
+            "length": Length(facts.length),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        cautions = (PINS_OUT, iron_hot(done, say))
+        return Instructions(title, "bound-edge-aim", tuple(actions), values, cautions, iron_tools(done, say))
 
 
 def _no_margin(bench: Bench, step: SolvedStep, name: str) -> Fault | None:

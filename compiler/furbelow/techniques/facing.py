@@ -13,28 +13,30 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
+    Instructions,
     Kind,
-    OwnAction,
-    OwnInstructions,
     Parameter,
     Performed,
     Picture,
     Sewn,
     allowances_at,
+    edge_at,
     edge_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.attach import Attach
-from furbelow.techniques.join_ends import PINS
-from furbelow.techniques.press import iron_caution
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import not_long
 
 UNDERSTITCH = Fraction(2)
@@ -52,7 +54,7 @@ class Facing:
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        edges = (*edges_in(step.args["edge"].value), *edges_in(step.args["with"].value))  # type: ignore[arg-type]
+        edges = (*edges_in(edge_at(step, "edge")), *edges_in(edge_at(step, "with")))
         return allowances_at(edges, "seam")
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
@@ -78,34 +80,26 @@ class Facing:
             after=done.after.with_seams(seam), sewn=(*done.sewn, under), handled=seam.length * seam.copies
         )
 
-    def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
+    def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written = done.step.written
-        edge, facing = done.before.edge(edge_of(written, "edge")), edge_of(written, "with").partition(".")[0]
-        the, where = (
-            f"the {say.piece(facing)}",
-            say.edges(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top"),
-        )
-        seam, chain = say.length(done.step.mm("seam")), say.chain(edge.copies)
-        length, pin = say.length(edge.set_length), "clip" if say.room.hold_with == "clips" else "pin"
-        actions = (
-            OwnAction(f"Lay {the} on {where}, right sides together, seams on seams, and {pin} it.", chain=chain),
-            OwnAction(f"Sew {seam} from the edge, {length}, {say.stitch(done.sewn[0].stitch)}.", chain=chain),
-            OwnAction(
-                f"Turn the margin towards {the}, and sew it down on {the} {say.about(UNDERSTITCH)} from the seam, {length}.",
-                check="The margin is caught all along and the row does not reach the outer cloth.",
-                remedy="Unpick where the outer cloth was caught and sew that stretch again.",
-                chain=chain,
-            ),
-            OwnAction(
-                f"Turn {the} to the inside and press the edge, the seam a hair inside.",
-                check="The facing does not show from outside.",
-                remedy="Roll the seam inwards with your fingers and press again.",
-                chain=chain,
-            ),
-            OwnAction(f"Catch the free edge of {the} to the seam margins with a few slip stitches.", chain=chain),
-        )
-        return OwnInstructions(
-            f"Face {where}", "The edge is clean and its margin lies inside.", actions, (PINS, iron_caution(done, say))
+        edge = done.before.edge(edge_of(written, "edge"))
+        messages = ("facing-lay", "facing-sew", "facing-understitch", "facing-turn", "facing-catch")
+        values: Values = {
+            "edge": edge_said(edge),
+            "facing": Pieces((edge_at(written, "with").piece,)),
+            "seam-width": Length(done.step.mm("seam")),
+            "understitch": Length(UNDERSTITCH, "about"),
+            "length": Length(edge.set_length),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        return Instructions(
+            "facing-title",
+            "facing-aim",
+            tuple(Action(name, edge.copies) for name in messages),
+            values,
+            (PINS_OUT, iron_hot(done, say)),
+            iron_tools(done, say),
         )
 
 

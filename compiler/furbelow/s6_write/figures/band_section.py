@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from furbelow.garment.bench import Edge, Ply
-from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.spec import EdgeName
+from furbelow.garment.message import Length, Pieces, Supply, Value, Values
 from furbelow.garment.technique import Performed, edge_of, facts_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import edge_now
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
-from furbelow.s6_write.figures.section import LEVEL, Section, named_below, note_below, sides_told
+from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.bound_edge import Bound
 from furbelow.techniques.fitted_waistband import FittedBand
 from furbelow.techniques.shared.casings import EDGE_STITCH
 
@@ -23,87 +25,91 @@ COVER = 1.0  # mm by which the turned edge covers the first row, as drawn
 
 def binding_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A strip sewn to an edge, folded around it and caught behind."""
-    say = words.say
+    words.read("figures-section", "figures-band-section")
     strip, edge = word_of(done.step.written, "strip"), done.before.edge(edge_of(done.step.written, "edge"))
-    shows, seam, turn = say.solved.pieces[strip].depth, done.step.mm("seam"), done.step.mm("turn under")
+    shows, seam, turn = words.say.solved.pieces[strip].depth, done.step.mm("seam"), done.step.mm("turn under")
+    values: Values = {
+        "strip": Pieces((strip,)),
+        "shows": Length(shows),
+        "seam-width": Length(seam),
+        "turn": Length(turn),
+    }
     sheet = Sheet()
-    tips, cut, count = _folded_over(sheet, edge, Ply(strip), say, float(shows), float(seam), float(turn), done)
+    tips, cut, count = _folded_over(sheet, edge, Ply(strip), words, float(shows), float(seam), float(turn), done)
     left, right = cut.at(0, 0)[0], cut.at(float(shows), 0)[0]
     top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
-    sheet.across(left, right, top - 24, f"{say.length(shows)} shows", top - 10)
-    sheet.across(cut.at(-COVER, 0)[0], cut.at(float(turn), 0)[0], low + 22, say.length(turn), low + 8, below=True)
-    sheet.callout((tips[0][0] - 44, top - 8), numbers.of("sew", "from the edge"), tips[0])
-    sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.of("from the right side"), tips[1])
-    low = named_below(sheet, low + 66, listed_plies(say, single(edge.plies)), say.piece(strip))
-    note_below(sheet, low)
-    alt = (
-        f"Cut through the bound edge, right side up: the {say.piece(strip)} sewn on {say.length(seam)} from the edge, folded round"
-        f" it so that {say.length(shows)} shows, its turn of {say.length(turn)} caught behind."
-    )
-    return Figure("band", sheet.svg(), alt, f"The bound edge cut through.{sides_told(done, say)}")
+    sheet.across(left, right, top - 24, words.text("figure-binding-shows", values), top - 10)
+    under = cut.at(-COVER, 0)[0], cut.at(float(turn), 0)[0]
+    sheet.across(*under, low + 22, words.said(values["turn"]), low + 8, below=True)
+    sheet.callout((tips[0][0] - 44, top - 8), numbers.at("binding-strip-sew"), tips[0])
+    sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.at("binding-strip-stitch-down"), tips[1])
+    low = named_below(sheet, low + 66, listed_plies(words.say, single(edge.plies)), words.say.piece(strip))
+    note_below(sheet, low, words)
+    caption = captioned(words, done, "figure-binding-caption", values)
+    return Figure("band", sheet.svg(), words.text("figure-binding-alt", values), caption)
 
 
 def fitted_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A flat waistband: sewn on outside, folded over and stitched down inside."""
-    say = words.say
+    words.read("figures-section", "figures-band-section")
     band, edge = word_of(done.step.written, "band"), done.before.edge(edge_of(done.step.written, "to"))
     depth, seam = facts_of(done, FittedBand).depth, done.step.mm("seam")
+    values: Mapping[str, Value | str] = {
+        "band": Pieces((band,)),
+        "band-label": words.say.piece(band),
+        "depth": Length(depth),
+        "seam-width": Length(seam),
+    }
     sheet = Sheet()
-    tips, cut, count = _folded_over(sheet, edge, Ply(band), say, float(depth), float(seam), float(seam), done)
+    tips, cut, count = _folded_over(sheet, edge, Ply(band), words, float(depth), float(seam), float(seam), done)
     top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
-    sheet.across(cut.at(-COVER, 0)[0], cut.at(float(depth), 0)[0], top - 24, f"{say.length(depth)} deep", top - 10)
-    sheet.across(cut.at(0, 0)[0], cut.at(float(seam), 0)[0], low + 22, say.length(seam), low + 8, below=True)
+    across = cut.at(-COVER, 0)[0], cut.at(float(depth), 0)[0]
+    sheet.across(*across, top - 24, words.text("figure-fitted-depth", values), top - 10)
+    under = cut.at(0, 0)[0], cut.at(float(seam), 0)[0]
+    sheet.across(*under, low + 22, words.said(Length(seam)), low + 8, below=True)
     sheet.callout((tips[0][0] - 44, top - 8), numbers.at("fitted-waistband-sew"), tips[0])
     sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.at("fitted-waistband-inside"), tips[1])
-    low = named_below(sheet, low + 66, listed_plies(say, single(edge.plies)), f"{say.piece(band)}, fold at the top")
-    note_below(sheet, low)
-    alt = (
-        f"Cut through the {say.piece(band)}, right side up: sewn on {say.length(seam)} from the edge, folded over,"
-        f" {say.length(depth)} deep, its turned edge stitched down inside."
-    )
-    return Figure(
-        "band", sheet.svg(), alt, f"The band cut through: every raw edge lies inside it.{sides_told(done, say)}"
-    )
+    plies = listed_plies(words.say, single(edge.plies))
+    note_below(sheet, named_below(sheet, low + 66, plies, words.text("figure-fitted-band", values)), words)
+    caption = captioned(words, done, "figure-fitted-caption", values)
+    return Figure("band", sheet.svg(), words.text("figure-fitted-alt", values), caption)
 
 
 def tape_round_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A raw edge, or a margin, in the fold of a tape."""
-    say = words.say
-    half = float(done.facts["half"])
-    args = done.step.written.args
-    if "edge" in args:
-        plies = single(done.before.edge(edge_of(done.step.written, "edge")).plies)[:MOST_PLIES]
+    words.read("figures-section", "figures-band-section")
+    facts = facts_of(done, Bound)
+    half = float(facts.half)
+    if facts.edge:
+        plies = single(done.before.edge(facts.edge).plies)[:MOST_PLIES]
     else:
-        value = args["seam"].value
-        seam = done.before.seam_at(str(value) if isinstance(value, EdgeName) else "")
+        seam = done.before.seam_at(edge_of(done.step.written, "seam"))
         plies = single(seam.plies)[:MOST_PLIES] if seam else []
-    material = say.solved.materials[word_of(done.step.written, "tape")].material
-    tape = material.about or material.name.replace("_", " ")
+    values: Values = {"tape": Supply(word_of(done.step.written, "tape")), "half": Length(facts.half)}
     scale = min(10.0, 120 / half)
     sheet = Sheet()
     cut = Section(sheet, (290, 70 + LEVEL * len(plies)), scale)
     for level, ply in enumerate(plies, 1):
-        cut.ply([(FAR, cut.at(0, level)[1]), cut.at(-0.4, level)], wrong_side(say, ply, up=False))
+        cut.ply([(FAR, cut.at(0, level)[1]), cut.at(-0.4, level)], wrong_side(words.say, ply, up=False))
     over = len(plies) + 1
     cut.ply([cut.at(-half, 0), *cut.turn(0, 0, over), cut.at(-half, over)], trim=True)
     tip = cut.stitch(-half + 2, 0, over)
     top, low = cut.at(0, over)[1], cut.at(0, 0)[1]
-    sheet.across(cut.at(-half, 0)[0], cut.at(0, 0)[0] + 7, top - 22, say.length(done.facts["half"]), top - 8)
-    sheet.callout((tip[0] - 44, tip[1] - 10), numbers.of("from the tape's"), tip)
-    low = named_below(sheet, low + 28, listed_plies(say, plies), tape)
-    note_below(sheet, low)
-    alt = f"Cut through the edge in the folded {tape}, which covers {say.length(done.facts['half'])} on both sides, one row through all."
-    return Figure("band", sheet.svg(), alt, f"The raw edge lies in the fold of the {tape}.")
+    sheet.across(cut.at(-half, 0)[0], cut.at(0, 0)[0] + 7, top - 22, words.said(values["half"]), top - 8)
+    sheet.callout((tip[0] - 44, tip[1] - 10), numbers.at("bound-edge-sew"), tip)
+    note_below(sheet, named_below(sheet, low + 28, listed_plies(words.say, plies), words.said(values["tape"])), words)
+    alt, caption = words.text("figure-tape-alt", values), words.text("figure-tape-caption", values)
+    return Figure("band", sheet.svg(), alt, caption)
 
 
 def _folded_over(
-    sheet: Sheet, edge: Edge, band: Ply, say: Phrasing, depth: float, seam: float, turn: float, done: Performed
+    sheet: Sheet, edge: Edge, band: Ply, words: Words, depth: float, seam: float, turn: float, done: Performed
 ) -> tuple[tuple[tuple[float, float], tuple[float, float]], Section, int]:
     """A band sewn on above the edge, folded over it and turned under below; where its two rows end, and the plies inside."""
     plies = single(edge.plies)[:MOST_PLIES]
-    count = len(plies)
+    count, say = len(plies), words.say
     scale = min(12.0, 190 / (depth + 2))
-    sheet.write((8, 0), "Right side up", bold=True)
+    sheet.write((8, 0), words.text("figure-right-side-up"), bold=True)
     cut = Section(sheet, (366 - depth * scale - 14, 58 + LEVEL * (count + 1)), scale)
     for level, ply in enumerate(reversed(plies)):
         side = wrong_side(say, ply, up=ply.right_side != "out")

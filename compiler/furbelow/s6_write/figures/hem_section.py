@@ -9,7 +9,7 @@ from furbelow.s6_write.figures.language import FOLD, INK, PLAIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import side_of
-from furbelow.s6_write.figures.section import Section, named_below, note_below, sided
+from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.edge_with_trim import SECOND_ROW, Trimmed, first_row
@@ -63,17 +63,12 @@ def turned_twice(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     sheet.callout((tip[0] - 30, tip[1] - 8), numbers.at(*SEWN) or numbers.of("lower fold"), tip)
     low = named_below(sheet, 242, words.say.piece(piece), words.text("figure-finished-edge"))
     note_below(sheet, low, words)
-    values: Values = {
-        "piece": Pieces((piece,)),
-        "first": Length(first),
-        "second": Length(second),
-        "sided": sided(done, words.say),
-    }
+    values: Values = {"piece": Pieces((piece,)), "first": Length(first), "second": Length(second)}
     if not first:
         alt = "figure-turned-alt-once"
     else:
         alt = "figure-turned-alt-hand" if done.setup is SetUp.HAND else "figure-turned-alt-machine"
-    return Figure("hem", sheet.svg(), words.text(alt, values), words.text("figure-turned-caption", values))
+    return Figure("hem", sheet.svg(), words.text(alt, values), captioned(words, done, "figure-turned-caption", values))
 
 
 def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -88,7 +83,6 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         "turn": Length(turn),
         "row": Length(row, "about"),
         "below": Length(SECOND_ROW, "about"),
-        "sided": sided(done, words.say),
     }
     scale = min(9.0, 150 / float(width))
     sheet = Sheet()
@@ -111,7 +105,9 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     low = named_below(sheet, 172, words.say.piece(piece), words.text("figure-trimmed-fold"))
     note_below(sheet, low, words)
     alt = "figure-trimmed-alt-two-rows" if facts.rows == 2 else "figure-trimmed-alt-one-row"
-    return Figure("trim", sheet.svg(), words.text(alt, values), words.text("figure-trimmed-caption", values))
+    return Figure(
+        "trim", sheet.svg(), words.text(alt, values), captioned(words, done, "figure-trimmed-caption", values)
+    )
 
 
 def _fold_mark(cut: Section, x_mm: float) -> None:

@@ -7,11 +7,11 @@ wrong half of a ply is hatched, as wrong sides are everywhere; plies of cloth wi
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import pairwise
 from math import cos, hypot, pi, sin
 
-from furbelow.garment.message import One, flag
+from furbelow.garment.message import Value, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s6_write.figures.language import (
@@ -147,17 +147,24 @@ def named_below(sheet: Sheet, y: float, left: str, right: str = "") -> float:
 
 def note_below(sheet: Sheet, y: float, words: Words | None = None) -> None:
     """What is to scale, at the foot of a cut."""
+    if words:
+        words.read("figures-section")
     note = words.text("figure-widths-to-scale") if words else NOT_TO_SCALE
     sheet.write((sheet.width / 2, y + 8), note, "middle", colour=SOFT)
 
 
-def sided(done: Performed, say: Phrasing) -> One:
-    """Whether any cloth in the cut has a right side: captions end with `{ figure-hatched }`, which asks for it as `$sided`."""
+def captioned(words: Words, done: Performed, message: str, values: Mapping[str, Value | str]) -> str:
+    """A caption that ends with `{ figure-hatched }`: what the hatching means, where a cloth in the cut has a right side."""
+    words.read("figures-section")
+    return words.text(message, {**values, "sided": flag(_sided(done, words.say))})
+
+
+def _sided(done: Performed, say: Phrasing) -> bool:
     solved = say.solved
     cloths = {solved.pieces[piece].piece.cloth.text for piece in done.touches}
-    return flag(any(solved.materials[cloth].material.has_right_side for cloth in cloths))
+    return any(solved.materials[cloth].material.has_right_side for cloth in cloths)
 
 
 def sides_told(done: Performed, say: Phrasing) -> str:
     """What the hatching means, for a caption; empty where no cloth in the cut has a right side."""
-    return " The hatched half of a cloth is its wrong side." if sided(done, say).word == "yes" else ""
+    return " The hatched half of a cloth is its wrong side." if _sided(done, say) else ""

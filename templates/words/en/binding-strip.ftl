@@ -1,0 +1,16 @@
+### Bind an edge with a folded strip cut from cloth.
+### $strip: the strip; $edge: the edge that it binds.
+
+binding-strip-title = Bind { EDGE($edge) } with { PIECE($strip) }
+binding-strip-aim = The raw edges are closed inside the strip.
+
+binding-strip-press = Fold one long edge of { PIECE($strip) } { $turn } to the wrong side and press the fold.
+binding-strip-lay = Lay its other long edge on { EDGE($edge) }, right sides together, level, and { pin } it.
+binding-strip-sew = Sew { $seam-width } from the edge, { $length }, { $stitch }.
+binding-strip-fold = Fold { PIECE($strip) } up, around the edge and to the wrong side until its fold just covers the stitch line; { pin } it.
+    .check = { $shows } of { PIECE($strip) } shows on the right side all along.
+    .tolerance = { $off } more or less
+    .remedy = Where the fold misses the stitch line, trim the margin a little and fold again.
+binding-strip-stitch-down = From the right side, sew { $edge-stitch } from the seam on { PIECE($strip) }, { $length }.
+    .check = The fold behind is caught all along.
+    .remedy = Catch what was missed by hand with slip stitches.
