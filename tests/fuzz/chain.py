@@ -14,7 +14,8 @@ from furbelow.diagnose.report_json import render_json
 from furbelow.diagnose.report_text import render
 from furbelow.garment.spec import Written
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import make, prove
+from furbelow.order.chain import prove
+from furbelow.order.make_one import make_guide
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 
@@ -63,11 +64,11 @@ def through_the_chain(content: bytes, *, size: int = 0, write: bool = False) -> 
         told += proved.faults
         reached = REACHES[2] if proved.ok else REACHES[1]
         if proved.ok and write:
-            made = make(order, with_pdf=False)
+            made = make_guide(order, with_pdf=False)
             told += made.faults
             if made.value is not None:
                 reached = REACHES[3]
-                assert made.value["guide.html"].startswith(b"<!DOCTYPE html>")
+                assert made.value.files["guide.html"].startswith(b"<!DOCTYPE html>")
     else:
         assert told, "refused without a word"
     well_told(told, content)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-import argparse
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import Any
 
+from furbelow.order.read_order import Asked
 from furbelow.preview.build import Builder
 from furbelow.preview.server import preview_server
 from furbelow.preview.watch import Watch
@@ -15,9 +16,8 @@ from furbelow.preview.watch import Watch
 SPECS = Path(__file__).parents[2] / "specs"
 
 
-def call(spec: Path, **more: object) -> argparse.Namespace:
-    asked = {"spec": str(spec), "size": None, "wearer": None, "workroom": None, "choices": [], **more}
-    return argparse.Namespace(**asked)
+def call(spec: Path, **more: Any) -> Asked:
+    return Asked(str(spec), **more)
 
 
 @contextmanager

@@ -93,7 +93,7 @@ def test_a_bug_of_ours_does_not_end_the_preview(spec: Path, monkeypatch: pytest.
     def broken(*_: object) -> None:
         raise ZeroDivisionError("by nothing")
 
-    monkeypatch.setattr("furbelow.preview.build.prove", broken)
+    monkeypatch.setattr("furbelow.preview.build.make_page", broken)
     built = Builder(call(spec)).build()
     assert built.guide is None
     assert "our bug" in built.report

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import make
+from furbelow.order.make_one import make_guide
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_wearers import read_wearers
@@ -25,9 +25,9 @@ def _written(roster: str, spec: str = SPEC) -> dict[str, str]:
     wearers = read_wearers(("class.csv", roster.encode())).value
     assert read is not None
     assert wearers is not None
-    made = make(Order(read, wearers[0].name, wearers[0].body, wearers[0].choices, Workroom()), with_pdf=False)
+    made = make_guide(Order(read, wearers[0].name, wearers[0].body, wearers[0].choices, Workroom()), with_pdf=False)
     assert made.value is not None, made.faults
-    return {name: content.decode() for name, content in made.value.items()}
+    return {name: content.decode() for name, content in made.value.files.items()}
 
 
 def test_a_measure_that_the_garment_does_not_ask_for_is_nowhere_in_the_guide() -> None:

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 
 import pytest
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import make
+from furbelow.order.make_one import make_guide
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
@@ -134,9 +134,9 @@ def test_a_garment_goes_the_whole_way(name: str) -> None:
     assert read.value is not None, [fault.headline for fault in read.faults]
     body = size_body(read.value, "M")
     assert body.value is not None
-    made = make(Order(read.value, "size M", body.value, {}, Workroom(neaten_with="overlocker")), with_pdf=False)
+    made = make_guide(Order(read.value, "size M", body.value, {}, Workroom(neaten_with="overlocker")), with_pdf=False)
     assert made.value is not None, [f"{fault.code} {fault.headline}" for fault in made.faults if fault.is_error]
-    guide = json.loads(made.value["guide.json"])
+    guide = json.loads(made.value.files["guide.json"])
     said = [step for part in guide["parts"] for operation in part["operations"] for step in operation["steps"]]
     assert len(said) > len(read.value.steps)
     assert not [step for step in said if re.search(r"None|Fraction|\{", step["text"])]

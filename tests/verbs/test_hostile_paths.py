@@ -6,9 +6,9 @@ import os
 from pathlib import Path
 
 import pytest
+from furbelow.order.shelf import folder_names
 from furbelow.s1_read.yaml_tree import LARGEST_FILE
 from furbelow.verbs.command import run
-from furbelow.verbs.reading import folder_names
 
 from tests.fuzz.chain import at_most
 

@@ -13,9 +13,9 @@ from pathlib import Path
 import pytest
 from furbelow.garment.wearer import Wearer
 from furbelow.measure.quantity import Quantity, parse_quantity, show_length
+from furbelow.order.shelf import folder_names
 from furbelow.s1_read.read_wearers import read_wearers
 from furbelow.verbs.command import run
-from furbelow.verbs.reading import folder_names
 
 SPECS = Path(__file__).parents[2] / "specs"
 LARKSPUR, CLASS = str(SPECS / "larkspur.yaml"), SPECS / "wearers" / "class.yaml"

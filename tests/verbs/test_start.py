@@ -6,7 +6,8 @@ from pathlib import Path
 
 import pytest
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import make, prove
+from furbelow.order.chain import prove
+from furbelow.order.make_one import make_guide
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.verbs.command import run
@@ -31,9 +32,9 @@ def test_the_new_spec_makes_a_guide_under_its_title() -> None:
     spec = read_spec(("tansy.yaml", starting_spec("tansy skirt", "tansy.yaml").encode())).value
     assert spec is not None
     assert spec.title == "Tansy skirt"
-    made = make(Order(spec, "size M", spec.sizes["M"], {}, Workroom()), with_pdf=False)
+    made = make_guide(Order(spec, "size M", spec.sizes["M"], {}, Workroom()), with_pdf=False)
     assert made.value is not None
-    assert b"Tansy skirt" in made.value["guide.html"]
+    assert b"Tansy skirt" in made.value.files["guide.html"]
 
 
 @pytest.mark.parametrize("choice", ["fullness", "skirt_length"])

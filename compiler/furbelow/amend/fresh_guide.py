@@ -9,8 +9,7 @@ from itertools import count
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended
 from furbelow.amend.report import correction_steps
-from furbelow.order.chain import Planned
-from furbelow.s6_write.guide.compose import compose
+from furbelow.order.chain import Planned, guide_of
 from furbelow.s6_write.guide.guide import Guide, Operation, Part
 from furbelow.s6_write.pages.files import files_of, guide_files
 
@@ -83,7 +82,7 @@ def _numbered(parts: Sequence[Part]) -> tuple[Part, ...]:
 
 
 def _guide(amended: Amended, planned: Planned) -> Guide:
-    return compose(planned.rehearsal, planned.cutting, planned.shopping, amended.order.wearer)
+    return guide_of(planned, amended.order.wearer)
 
 
 def _operations(guide: Guide) -> Mapping[str, Operation]:

@@ -5,7 +5,7 @@ Each stage is a function from frozen values to a frozen value and its faults; a 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, NamedTuple
 
 from furbelow.diagnose.fault import Staged
@@ -20,6 +20,7 @@ from furbelow.techniques.shared.allowances import allowances
 if TYPE_CHECKING:
     from furbelow.s4_cut.cut import Cutting, Planner
     from furbelow.s5_buy.shopping import ShoppingList
+    from furbelow.s6_write.guide.guide import Guide
 
 
 def ready_for(order: Order) -> System:
@@ -81,41 +82,27 @@ def plan(rehearsal: Rehearsal, planner: Planner | None = None) -> Staged[Planned
     return Staged(Planned(rehearsal, chosen, buy(rehearsal, chosen)), cutting.faults)
 
 
-def planned(order: Order, planner: Planner | None = None) -> Staged[Planned]:
+def planned(order: Order) -> Staged[Planned]:
     """The garment proved and planned for this body, with all that both say."""
-    return _planned(prove(order), planner)
+    return plan_proved(prove(order))
 
 
 def planned_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Planned]]]:
     """`planned` for one body after another; what they have in common is done once."""
     for order, proved in prove_each(orders):
-        yield order, _planned(proved, None)
+        yield order, plan_proved(proved)
 
 
-def _planned(proved: Staged[Rehearsal], planner: Planner | None) -> Staged[Planned]:
+def plan_proved(proved: Staged[Rehearsal], planner: Planner | None = None) -> Staged[Planned]:
+    """`plan` for what was proved, with the faults of both."""
     if proved.value is None:
         return Staged(None, proved.faults)
     found = plan(proved.value, planner)
     return Staged(found.value, (*proved.faults, *found.faults))
 
 
-def make(order: Order, *, with_pdf: bool = True, kept: bytes = b"") -> Staged[Mapping[str, bytes]]:
-    """The files of the guide by name. Their text is the same for the same order, whatever the machine.
+def guide_of(found: Planned, wearer: str) -> Guide:
+    """The guide as a value, before it is a page."""
+    from furbelow.s6_write.guide.compose import compose
 
-    kept: the cutting plans of an earlier run, as its `plans.json` holds them. They save time and change nothing.
-    """
-    from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
-
-    proved = prove(order)
-    if proved.value is None:
-        return Staged(None, proved.faults)
-    plans = KeptPlans(kept)
-    planned = plan(proved.value, plans.planner(order.room))
-    faults = (*proved.faults, *planned.faults)
-    if planned.value is None:
-        return Staged(None, faults)
-    from furbelow.s6_write.pages.files import files_of
-
-    found = planned.value
-    files = files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf)
-    return Staged({**files, PLANS_FILE: plans.as_file()}, faults)
+    return compose(found.rehearsal, found.cutting, found.shopping, wearer)

@@ -32,6 +32,13 @@ def read_wearers(source: Source) -> Staged[tuple[Wearer, ...]]:
     return _some(Staged(wearers, in_reading_order((*checked.faults, *faults))))
 
 
+def class_name(source: Source) -> str:
+    """What the class in a file is called; empty for a table, for one wearer, and for a class without a name."""
+    if str(source[0] if isinstance(source, tuple) else source).lower().endswith(".csv"):
+        return ""
+    return text_at(read_checked(source, SCHEMA)[2].value, "class")
+
+
 def _some(staged: Staged[tuple[Wearer, ...]]) -> Staged[tuple[Wearer, ...]]:
     return staged if staged.value else Staged(None, staged.faults)
 

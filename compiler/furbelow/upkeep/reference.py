@@ -101,21 +101,19 @@ def write() -> list[Path]:
 def gallery() -> dict[Path, str]:
     """The whole garment of each spec in `specs/`, in its middle size, by the file that it is drawn in."""
     from furbelow.garment.workroom import Workroom
-    from furbelow.order.chain import plan, prove
+    from furbelow.order.chain import guide_of, planned
     from furbelow.order.order import Order
     from furbelow.s1_read.read_spec import read_spec
-    from furbelow.s6_write.guide.compose import compose
 
     drawn = {}
     for path in sorted(SPECS.glob("*.yaml")):
         spec = read_spec(path).value
         assert spec is not None, path
         name, body = list(spec.sizes.items())[len(spec.sizes) // 2]
-        proved = prove(Order(spec, f"size {name}", body, {}, Workroom())).value
-        assert proved is not None, path
-        planned = plan(proved).value
-        assert planned is not None, path
-        figure = compose(planned.rehearsal, planned.cutting, planned.shopping, f"size {name}").overview
+        order = Order(spec, f"size {name}", body, {}, Workroom())
+        found = planned(order).value
+        assert found is not None, path
+        figure = guide_of(found, order.wearer).overview
         assert figure is not None, path
         drawn[SPECS / "pictures" / f"{path.stem}.svg"] = _on_white(figure.svg) + "\n"
     return drawn

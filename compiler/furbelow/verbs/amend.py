@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 
-from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, Reader
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 _EPILOG = """\
 examples:
@@ -38,10 +38,10 @@ def _amend(options: argparse.Namespace) -> int:
     from furbelow.amend.amend import amend
     from furbelow.amend.read_record import read_record
     from furbelow.amend.report import as_data, as_text
-    from furbelow.s6_write.folder import write_folder
+    from furbelow.verbs.reading import Reader, asked
 
     reader = Reader()
-    order = reader.orders(options, first_only=True)[0]
+    order = reader.orders(asked(options))[0]
     reader.keep(options.measured)
     record = read_record(Path(options.measured))
     if record.value is None:
@@ -59,12 +59,12 @@ def _amend(options: argparse.Namespace) -> int:
         return DONE
     from furbelow.amend.fresh_guide import amended_files
     from furbelow.diagnose.report_text import safe
+    from furbelow.order.shelf import Shelf
 
-    written = write_folder(
-        Path(options.out), amended_files(staged.value, with_pdf=not options.no_pdf), replace=options.replace
-    )
-    reader.tell(written.faults)
-    if written.value is None:
+    files = amended_files(staged.value, with_pdf=not options.no_pdf)
+    kept_out = Shelf(Path(options.out), options.replace).put(files)
+    reader.tell(kept_out)
+    if kept_out:
         return SPEC_AT_FAULT
     if options.format == "text":
         print(f"{safe(order.wearer)}: {Path(options.out) / 'guide.html'}")

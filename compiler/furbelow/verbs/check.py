@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from furbelow import __version__
-from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, Reader, count
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 if TYPE_CHECKING:
     from furbelow.diagnose.fault import Fault
@@ -27,19 +27,17 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 def _check(options: argparse.Namespace) -> int:
     from furbelow.diagnose.fault import has_errors
     from furbelow.order.chain import prove_each
-    from furbelow.order.order import Order
+    from furbelow.verbs.reading import Reader, asked
 
     reader = Reader()
     spec, faults = reader.spec_and_faults(options.spec)
     found: list[Fault] = list(faults)
     proved = 0
     refused: dict[str, list[str]] = {}  # fault code -> wearers
-    bodies: Sequence[object] = ()
+    bodies = 0
     if spec is not None:
-        room = reader.workroom(options.workroom)
-        choices = reader.choices(options.choices)
-        bodies = asked = reader.bodies(spec, options, every=True)
-        orders = (Order(spec, wearer, body, {**own, **choices}, room) for wearer, body, own in asked)
+        orders = reader.orders_of(spec, asked(options), every=True)
+        bodies = len(orders)
         where: set[tuple[object, ...]] = set()
         for order, staged in prove_each(orders):
             proved += staged.ok
@@ -51,7 +49,7 @@ def _check(options: argparse.Namespace) -> int:
     if options.format == "json":
         from furbelow.diagnose.report_json import render_json
 
-        print(render_json(found, {"bodies": len(bodies), "proved": proved, "refused": refused}), end="")
+        print(render_json(found, {"bodies": bodies, "proved": proved, "refused": refused}), end="")
     elif options.format == "sarif":
         from furbelow.diagnose.report_sarif import render_sarif
 
@@ -59,9 +57,9 @@ def _check(options: argparse.Namespace) -> int:
     else:
         reader.tell(found)
         if spec is not None and not has_errors(found):
-            print(f"{options.spec}: sound; proved for {count(proved, 'body', 'bodies')}")
-        elif len(bodies) > 1:
-            print(_refusals(options.spec, len(bodies), proved, refused))
+            print(f"{options.spec}: sound; proved for {proved} {'body' if proved == 1 else 'bodies'}")
+        elif bodies > 1:
+            print(_refusals(options.spec, bodies, proved, refused))
     return SPEC_AT_FAULT if has_errors(found) else DONE
 
 

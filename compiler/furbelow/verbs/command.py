@@ -12,7 +12,8 @@ from importlib import import_module
 from typing import Any, Never
 
 from furbelow import __version__
-from furbelow.verbs.reading import DONE, OUR_BUG, WRONG_USE, Stop
+from furbelow.order.unread import Unread
+from furbelow.verbs.exits import DONE, OUR_BUG, SPEC_AT_FAULT, WRONG_USE
 
 # In the order of the help. Each is a module of its own beside this one.
 _VERBS = ("check", "make", "cutting", "why", "fit", "amend", "swatch", "compare", "explain-code", "start", "preview")
@@ -39,8 +40,10 @@ def run(arguments: list[str]) -> int:
     options = _parser(arguments).parse_args(arguments)
     try:
         code: int = options.verb(options)
-    except Stop as stop:
-        return stop.code
+    except Unread as unread:
+        if unread.said:
+            print(f"furbelow: {unread.said}", file=sys.stderr)
+        return WRONG_USE if unread.by_call else SPEC_AT_FAULT
     except BrokenPipeError:
         return DONE
     except KeyboardInterrupt:

@@ -5,11 +5,12 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
 if TYPE_CHECKING:
     from furbelow.order.chain import Planned
     from furbelow.order.order import Order
+    from furbelow.verbs.reading import Reader
 
 _EPILOG = """\
 examples:
@@ -46,6 +47,7 @@ def _compare(options: argparse.Namespace) -> int:
     import sys
 
     from furbelow.compare.compare import as_data, as_text, compare
+    from furbelow.verbs.reading import Reader
 
     if len(options.sizes) not in (1, 2):
         print("furbelow: give one size for both, or one for each: --size M --size L", file=sys.stderr)
@@ -67,20 +69,17 @@ def _compare(options: argparse.Namespace) -> int:
 
 
 def _order(reader: Reader, options: argparse.Namespace, path: str, size: str, choices: list[str]) -> Order:
-    asked = argparse.Namespace(spec=path, size=size, wearer=None, workroom=options.workroom, choices=choices)
-    return reader.orders(asked)[0]
+    from furbelow.order.read_order import Asked
+
+    return reader.orders(Asked(path, size, workroom=options.workroom, choices=choices))[0]
 
 
 def _planned(reader: Reader, order: Order) -> Planned | None:
-    from furbelow.order.chain import plan, prove
+    from furbelow.order.chain import planned
 
-    proved = prove(order)
-    reader.tell(proved.faults)
-    if proved.value is None:
-        return None
-    planned = plan(proved.value)
-    reader.tell(planned.faults)
-    return planned.value
+    found = planned(order)
+    reader.tell(found.faults)
+    return found.value
 
 
 def _names(options: argparse.Namespace, first: Order, second: Order) -> tuple[str, str]:

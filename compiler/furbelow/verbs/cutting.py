@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 
 from furbelow.verbs.cutting_limits import add_limits, within_limits
-from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, Reader
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 _EPILOG = """\
 examples:
@@ -32,14 +32,14 @@ def _cutting(options: argparse.Namespace) -> int:
     import json
 
     from furbelow.compare.ways_to_cut import as_data, as_text, ways_to_cut
-    from furbelow.order.chain import plan, prove_each
+    from furbelow.order.chain import planned_each
+    from furbelow.verbs.reading import Reader, asked
 
     reader = Reader()
     shown, all_sound = [], True
-    for order, proved in prove_each(within_limits(options, reader.orders(options))):
-        planned = plan(proved.value) if proved.value is not None else None
-        reader.tell((*proved.faults, *(planned.faults if planned else ())))
-        if planned is None or planned.value is None:
+    for order, planned in planned_each(within_limits(options, reader.orders(asked(options)))):
+        reader.tell(planned.faults)
+        if planned.value is None:
             all_sound = False
             continue
         ways = ways_to_cut(planned.value)

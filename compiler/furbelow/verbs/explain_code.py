@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 
-from furbelow.verbs.reading import DONE, WRONG_USE
+from furbelow.verbs.exits import DONE, WRONG_USE
 
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 
-from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
 _EPILOG = """\
 examples:
@@ -42,15 +42,16 @@ def _fit(options: argparse.Namespace) -> int:
     from furbelow.fit.grid import FREE
     from furbelow.fit.report import as_data, as_text
     from furbelow.fit.targets import AIM, LIMIT
+    from furbelow.verbs.reading import Reader, asked
 
     reader = Reader()
     free = {name.strip() for name in options.free.split(",")}
     if held := sorted(free & {given.partition("=")[0].strip() for given in options.choices}):
         reader.stop(
             [Fault("FB703", f"`{held[0]}` is both made with --set and set free", help="leave one of the two out")],
-            WRONG_USE,
+            by_call=True,
         )
-    order = reader.orders(options, first_only=True)[0]
+    order = reader.orders(asked(options))[0]
     reader.sources |= {FREE: options.free, AIM: options.aim}
     staged = fit(order, options.free, options.so_that, options.aim)
     if staged.value is None:
@@ -58,8 +59,8 @@ def _fit(options: argparse.Namespace) -> int:
             # A fault in a limit has its place in the option, which may be given several times.
             reader.sources[LIMIT] = limit
         reader.tell(staged.faults)
-        asked = any(fault.code.startswith("FB70") or fault.code == "FB201" for fault in staged.faults)
-        return WRONG_USE if asked else SPEC_AT_FAULT
+        by_call = any(fault.code.startswith("FB70") or fault.code == "FB201" for fault in staged.faults)
+        return WRONG_USE if by_call else SPEC_AT_FAULT
     if options.format == "json":
         print(json.dumps(as_data(staged.value), indent=2, ensure_ascii=False))
     else:

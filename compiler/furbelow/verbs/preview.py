@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 
-from furbelow.verbs.reading import DONE, WRONG_USE
+from furbelow.verbs.exits import DONE, WRONG_USE
 
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
@@ -23,9 +23,10 @@ def _preview(options: argparse.Namespace) -> int:
     from furbelow.preview.build import Builder
     from furbelow.preview.server import LOOPBACK, preview_server
     from furbelow.preview.watch import Watch
+    from furbelow.verbs.reading import asked
 
     files = [file for file in (options.spec, options.workroom, options.wearer) if file is not None]
-    watch = Watch(files, Builder(options).build)
+    watch = Watch(files, Builder(asked(options)).build)
     try:
         server = preview_server(watch, Path(options.spec).name, options.port)
     except (OSError, OverflowError) as error:

@@ -7,7 +7,7 @@ import re
 import sys
 from pathlib import Path
 
-from furbelow.verbs.reading import DONE, WRONG_USE
+from furbelow.verbs.exits import DONE, WRONG_USE
 
 _PLAIN = re.compile(r"[\w][\w -]{0,60}")
 # Names that stand for devices on some systems. Source: Microsoft, "Naming Files, Paths, and Namespaces".

@@ -5,10 +5,12 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 if TYPE_CHECKING:
     from fractions import Fraction
+
+    from furbelow.order.read_order import OrderReader
 
 _EPILOG = """\
 examples:
@@ -47,6 +49,7 @@ def _swatch(options: argparse.Namespace) -> int:
     from furbelow.swatch.read_swatch import read_swatches
     from furbelow.swatch.report import as_data, as_text, workroom_line
     from furbelow.swatch.take_up import setting_for, take_up
+    from furbelow.verbs.reading import Reader
 
     reader = Reader()
     reader.keep(options.file)
@@ -58,7 +61,9 @@ def _swatch(options: argparse.Namespace) -> int:
         if options.cloth not in cloths:
             near = nearest(options.cloth, cloths)
             help_ = f"did you mean `{near[0]}`?" if near else f"the cloths are {', '.join(cloths)}"
-            reader.stop([Fault("FB722", f"{options.file} has no strips of `{options.cloth}`", help=help_)], WRONG_USE)
+            reader.stop(
+                [Fault("FB722", f"{options.file} has no strips of `{options.cloth}`", help=help_)], by_call=True
+            )
         cloths = {options.cloth: cloths[options.cloth]}
     elif options.into and len(cloths) > 1:
         reader.stop(
@@ -69,7 +74,7 @@ def _swatch(options: argparse.Namespace) -> int:
                     help="say which with --cloth",
                 )
             ],
-            WRONG_USE,
+            by_call=True,
         )
     ratio, every = _amount(reader, "--ratio", options.ratio, PLAIN), _amount(reader, "--every", options.every, PLAIN)
     asked_stitch = _amount(reader, "--stitch", options.stitch, LENGTH)
@@ -102,7 +107,7 @@ def _swatch(options: argparse.Namespace) -> int:
     return SPEC_AT_FAULT if failed else DONE
 
 
-def _amount(reader: Reader, option: str, text: str | None, dims: object) -> Fraction | None:
+def _amount(reader: OrderReader, option: str, text: str | None, dims: object) -> Fraction | None:
     from furbelow.diagnose.fault import Fault
     from furbelow.measure.quantity import QuantityFault, parse_quantity
     from furbelow.measure.units import PLAIN
@@ -111,9 +116,9 @@ def _amount(reader: Reader, option: str, text: str | None, dims: object) -> Frac
         return None
     read = parse_quantity(text)
     if isinstance(read, QuantityFault):
-        reader.stop([Fault("FB120", f"`{option} {text}`: {read.message}", help=read.help)], WRONG_USE)
+        reader.stop([Fault("FB120", f"`{option} {text}`: {read.message}", help=read.help)], by_call=True)
     least = 1 if option in ("--ratio", "--every") else 0
     if read.dims != dims or read.value <= 0 or read.value < least:
         wanted = f"a number of {least} or more" if dims == PLAIN else "a length such as 3 mm"
-        reader.stop([Fault("FB121", f"`{option} {text}` is not {wanted}")], WRONG_USE)
+        reader.stop([Fault("FB121", f"`{option} {text}` is not {wanted}")], by_call=True)
     return read.value

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 
-from furbelow.verbs.reading import DONE, SPEC_AT_FAULT, WRONG_USE, Reader
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
@@ -18,25 +18,16 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 def _why(options: argparse.Namespace) -> int:
     import json
 
-    from furbelow.order.chain import solved
+    from furbelow.order.explained import explained
     from furbelow.s2_solve.why import as_data, as_markdown, as_text, why
+    from furbelow.verbs.reading import Reader, asked
 
     reader = Reader()
-    order = reader.orders(options, first_only=True)[0]
-    numbers = solved(order)
+    numbers = explained(reader.orders(asked(options))[0], options.name)
     if numbers.value is None:
         reader.tell(numbers.faults)
         return SPEC_AT_FAULT
-    found = numbers.value
-    if options.name not in found.values:
-        # What is only known of the finished garment: its weight, its hems. It has to be rehearsed for that.
-        from furbelow.order.chain import prove
-        from furbelow.s3_rehearse.finished_garment import reasons_of
-
-        proved = prove(order)
-        if proved.value is not None:
-            found = found._replace(values={**reasons_of(proved.value.run), **found.values})
-    reason = why(found, options.name)
+    reason = why(numbers.value, options.name)
     if reason.value is None:
         reader.tell(reason.faults)
         return WRONG_USE

@@ -1,0 +1,71 @@
+"""The guides of a class, one after another as they are finished, and at the end what is for all: a page, one order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+
+from furbelow.diagnose.codes import CODES
+from furbelow.diagnose.fault import Fault
+from furbelow.order.chain import prove_each
+from furbelow.order.make_one import Finished, make_one
+from furbelow.order.order import Order
+from furbelow.order.shelf import Shelf, folder_names
+from furbelow.s5_buy.class_order import Garment, class_order
+from furbelow.s6_write.pages.class_files import class_files
+from furbelow.s6_write.pages.class_page import Made, Missing, class_page
+
+
+def make_class(
+    orders: Sequence[Order], whose: str, shelf: Shelf, unread: Sequence[Missing] = (), *, with_pdf: bool = True
+) -> Iterator[Finished]:
+    """A guide for each wearer in a folder of their own; whoever can't be given one is named as missing on the page.
+
+    whose: what the class is called. unread: the rows of the class that are no order.
+    """
+    return Making(orders, shelf, with_pdf).finished(whose, unread)
+
+
+class Making:
+    """Guides that are made one after another, and what is known of them all so far."""
+
+    def __init__(self, orders: Sequence[Order], shelf: Shelf, with_pdf: bool) -> None:
+        self.orders, self.shelf, self.with_pdf = orders, shelf, with_pdf
+        self.folders = folder_names(order.wearer for order in orders)
+        self.garments: dict[int, Garment] = {}
+        self.made: list[Made] = []
+        self.missing: list[Missing] = []
+
+    def finished(self, whose: str, unread: Sequence[Missing] = (), *, are_sizes: bool = False) -> Iterator[Finished]:
+        """Each guide, then the page for all where there is any. are_sizes: the bodies are nobody's, so they may be told."""
+        for number, (order, proved) in enumerate(prove_each(self.orders), 1):
+            place = self.shelf.below(self.folders[order.wearer])
+            one = make_one(order, place, proved, with_pdf=self.with_pdf)
+            if one.guide is None:
+                self.missing.append(Missing(order.wearer, reasons(one.faults)))
+            else:
+                self.garments[number] = Garment(*one.guide.planned)
+                self.made.append(Made(number, order.wearer, place.folder.name, tuple(one.guide.files)))
+            yield one
+        if self.garments:
+            yield self._for_all(whose, unread, are_sizes)
+
+    def _for_all(self, whose: str, unread: Sequence[Missing], are_sizes: bool) -> Finished:
+        ordered = class_order(self.garments)
+        sizes = [each.whose.removeprefix("size ") for each in self.made] if are_sizes else []
+        page = class_page(ordered, whose, self.made, [*self.missing, *unread], sizes, with_pdf=self.with_pdf)
+        faults = self.shelf.put(class_files(page, ordered))
+        return Finished(whose, None if faults else self.shelf.folder / "index.html", faults)
+
+
+def unread_rows(faults: Iterable[Fault], file: str | None) -> list[Missing]:
+    """The rows of a class file that could not be read, by their lines. faults: all that reading told."""
+    rows: dict[int, list[Fault]] = {}
+    for fault in faults:
+        if fault.is_error and fault.primary is not None and fault.primary.span.file == file:
+            rows.setdefault(fault.primary.span.start_line, []).append(fault)
+    return [Missing(f"line {line} of the class file", reasons(told)) for line, told in sorted(rows.items())]
+
+
+def reasons(faults: Iterable[Fault]) -> tuple[str, ...]:
+    """What kept a guide from being made. Not the headlines: they say measures, and the page is for all to see."""
+    return tuple(dict.fromkeys(CODES[fault.code] for fault in faults if fault.is_error))

@@ -1,0 +1,71 @@
+"""A guide made for one body: its files by name, and the garment that they tell of."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import NamedTuple
+
+from furbelow.diagnose.fault import Fault, Staged
+from furbelow.order.chain import Planned, guide_of, plan_proved, prove
+from furbelow.order.order import Order
+from furbelow.order.shelf import Shelf
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
+from furbelow.s6_write.pages.files import files_of
+from furbelow.s6_write.pages.page import html
+
+
+class MadeGuide(NamedTuple):
+    planned: Planned
+    files: Mapping[str, bytes]
+
+
+class Page(NamedTuple):
+    html: str
+    plans: bytes  # to be kept for the next
+
+
+class Finished(NamedTuple):
+    """A guide that stands on the shelf, with its page; or what kept it from it, and `page` is None."""
+
+    whose: str
+    page: Path | None
+    faults: tuple[Fault, ...]
+    guide: MadeGuide | None = None
+
+
+def make_one(order: Order, shelf: Shelf, proved: Staged[Rehearsal] | None = None, *, with_pdf: bool = True) -> Finished:
+    """The guide for one body, put on the shelf. proved: the order's proof, where it is known."""
+    made = make_guide(order, proved, with_pdf=with_pdf, kept=shelf.kept_plans())
+    if made.value is None:
+        return Finished(order.wearer, None, made.faults)
+    kept_out = shelf.put(made.value.files)
+    if kept_out:
+        return Finished(order.wearer, None, (*made.faults, *kept_out))
+    return Finished(order.wearer, shelf.folder / "guide.html", made.faults, made.value)
+
+
+def make_guide(
+    order: Order, proved: Staged[Rehearsal] | None = None, *, with_pdf: bool = True, kept: bytes = b""
+) -> Staged[MadeGuide]:
+    """The files of the guide. Their text is the same for the same order, whatever the machine.
+
+    kept: the cutting plans of an earlier run, as its `plans.json` holds them; they save time and change nothing.
+    """
+    plans = KeptPlans(kept)
+    planned = plan_proved(proved or prove(order), plans.planner(order.room))
+    found = planned.value
+    if found is None:
+        return Staged(None, planned.faults)
+    files = files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf)
+    return Staged(MadeGuide(found, {**files, PLANS_FILE: plans.as_file()}), planned.faults)
+
+
+def make_page(order: Order, kept: bytes = b"") -> Staged[Page]:
+    """The guide for the screen alone."""
+    plans = KeptPlans(kept)
+    planned = plan_proved(prove(order), plans.planner(order.room))
+    if planned.value is None:
+        return Staged(None, planned.faults)
+    return Staged(Page(html(guide_of(planned.value, order.wearer)), plans.as_file()), planned.faults)

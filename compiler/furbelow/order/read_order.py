@@ -1,0 +1,132 @@
+"""What a call names, read: the spec, the workroom, the choices and the bodies, each body an order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import NamedTuple, Never
+
+from furbelow.diagnose.fault import Fault, Label, Span
+from furbelow.garment.spec import Spec, Written
+from furbelow.garment.wearer import Wearer
+from furbelow.garment.workroom import Workroom
+from furbelow.measure.formula import FormulaFault, parse_formula
+from furbelow.order.order import Order
+from furbelow.order.unread import Unread
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s1_read.source import read_bytes
+from furbelow.s2_solve.body import size_body
+
+
+class Asked(NamedTuple):
+    """What a call names: files by their paths, a size of the spec, choices as `name=value`."""
+
+    spec: str
+    size: str | None = None
+    wearer: str | None = None
+    workroom: str | None = None
+    choices: Sequence[str] = ()
+
+
+class Body(NamedTuple):
+    """Somebody the garment is for. own: choices that stand beside the measures; those of the call go before them."""
+
+    wearer: str
+    measures: Mapping[str, Written]
+    own: Mapping[str, Written]
+
+
+class OrderReader:
+    """Reads the files of an order. It keeps their text, so that faults can show the line, and all that it has told."""
+
+    def __init__(self) -> None:
+        self.sources: dict[str, str] = {}
+        self.told: list[Fault] = []
+
+    def tell(self, faults: Iterable[Fault]) -> None:
+        self.told += faults
+
+    def stop(self, faults: Iterable[Fault], *, by_call: bool = False) -> Never:
+        self.tell(faults)
+        raise Unread(by_call=by_call)
+
+    def keep(self, path: str) -> None:
+        # As the reader does it: never a pipe or a device, and never more than a spec may hold.
+        _, content = read_bytes(path)
+        self.sources[path] = (content.value or b"").decode("utf-8-sig", errors="replace")
+
+    def orders(self, asked: Asked, *, every: bool = False) -> list[Order]:
+        """What is to be made, one order a body; every: one for each size where the call names nobody."""
+        spec, faults = self.spec_and_faults(asked.spec)
+        if spec is None:
+            self.stop(faults)
+        self.tell(faults)
+        return self.orders_of(spec, asked, every=every)
+
+    def orders_of(self, spec: Spec, asked: Asked, *, every: bool = False) -> list[Order]:
+        room, choices = self._workroom(asked.workroom), self._choices(asked.choices)
+        bodies = self._bodies(spec, asked, every=every)
+        return [Order(spec, each.wearer, each.measures, {**each.own, **choices}, room) for each in bodies]
+
+    def spec_and_faults(self, path: str) -> tuple[Spec | None, tuple[Fault, ...]]:
+        self.keep(path)
+        staged = read_spec(path)
+        return staged.value, staged.faults
+
+    def _workroom(self, path: str | None) -> Workroom:
+        if path is None:
+            return Workroom()
+        from furbelow.s1_read.read_workroom import read_workroom
+
+        self.keep(path)
+        staged = read_workroom(path)
+        if staged.value is None:
+            self.stop(staged.faults)
+        self.tell(staged.faults)
+        return staged.value
+
+    def _choices(self, given: Sequence[str]) -> Mapping[str, Written]:
+        """The choices of `--set`, each read as a formula whose place is the option itself."""
+        choices = {}
+        for text in given:
+            name, equals, value = text.partition("=")
+            place = f"--set {name.strip()}"
+            self.sources[place] = value
+            span = Span(place, 1, 1, 1, len(value) + 1)
+            if not equals:
+                fault = Fault("FB201", f"`--set {text}` names no value", help="write it as --set choice=value")
+                self.stop([fault], by_call=True)
+            formula = parse_formula(value)
+            if isinstance(formula, FormulaFault):
+                here = Label(span.inside(formula.offset, max(formula.length, 1)))
+                self.stop([Fault("FB201", formula.message, here, help=formula.help)], by_call=True)
+            choices[name.strip()] = Written(value, formula, span)
+        return choices
+
+    def _bodies(self, spec: Spec, asked: Asked, *, every: bool) -> list[Body]:
+        """The size, wearer or class named; every size where none is, if that is wanted."""
+        if asked.wearer is not None:
+            return [Body(wearer.name, wearer.body, wearer.choices) for wearer in self._wearers(asked.wearer)]
+        if asked.size is not None:
+            staged = size_body(spec, asked.size)
+            if staged.value is None:
+                self.stop(staged.faults, by_call=True)
+            return [Body(f"size {asked.size}", staged.value, {})]
+        if every:
+            return [Body(f"size {name}", body, {}) for name, body in spec.sizes.items()]
+        sizes = ", ".join(spec.sizes) or "none"
+        raise Unread(by_call=True, said=f"say for whom: --size NAME (sizes: {sizes}) or --wearer FILE")
+
+    def class_name(self, path: str) -> str:
+        from furbelow.s1_read.read_wearers import class_name
+
+        return class_name(path)
+
+    def _wearers(self, path: str) -> tuple[Wearer, ...]:
+        from furbelow.s1_read.read_wearers import read_wearers
+
+        self.keep(path)
+        staged = read_wearers(path)
+        if staged.value is None:
+            self.stop(staged.faults)
+        self.tell(staged.faults)
+        return staged.value
