@@ -182,22 +182,27 @@ class Instructions(NamedTuple):
 
 
 class OwnAction(NamedTuple):
-    """One thing to do in a maker's own words; see GuideStep for the fields."""
+    """One thing to do in a maker's own words, with places such as {edge}; copies: on how many pieces it is done."""
 
     text: str
     check: str = ""
     tolerance: str = ""
     remedy: str = ""
     chain: str = ""
+    copies: int = 1
 
 
 class OwnInstructions(NamedTuple):
-    """What the guide says of a step in a maker's own words: heading, aim, actions, cautions as (kind, text)."""
+    """What the guide says of a step in a maker's own words: heading, aim, actions, cautions as (kind, text).
+
+    values: what stands in the places of these texts, put into words when they are said.
+    """
 
     title: str
     aim: str
     actions: tuple[OwnAction, ...]
     cautions: tuple[tuple[CautionKind, str], ...] = ()
+    values: Values = {}
 
 
 class Drawn(NamedTuple):

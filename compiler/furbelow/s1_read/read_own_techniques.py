@@ -16,7 +16,7 @@ from furbelow.s1_read.schema_walk import Schema
 from furbelow.s1_read.technique_schema import technique_schema
 from furbelow.s1_read.values import map_at, maps_in, rows_at, text_at, value_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
-from furbelow.techniques.own_technique import BLANK, KEYS, LEAVES, NEEDS, OwnStitch, OwnTechnique
+from furbelow.techniques.own_technique import KEYS, LEAVES, NEEDS, PLACE, OwnStitch, OwnTechnique
 
 SECTION = "techniques"
 STITCHES = tuple(str(each) for each in StitchType)
@@ -254,7 +254,7 @@ def _action(row: Tree) -> OwnAction:
 def _places(text: Tree, own: OwnTechnique) -> list[Fault]:
     if not isinstance(text, TextTree):
         return []
-    places = [found for found in BLANK.finditer(text.text) if found[1].strip() not in own.places]
+    places = [found for found in PLACE.finditer(text.text) if found[1].strip() not in own.places]
     return [
         _unknown(found[1].strip(), own.places, "something that is known here", text.place(found.start(), len(found[0])))
         for found in places

@@ -27,9 +27,11 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
+from furbelow.garment.message import Length, Part, Pieces, Supply, Value, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, Step
@@ -47,6 +49,7 @@ from furbelow.garment.technique import (
     Sewn,
     Used,
     edge_of,
+    facts_of,
     fault_at,
     refused,
     word_of,
@@ -59,7 +62,7 @@ WITH = "with"  # the key for a supply
 KEYS = (EDGE, SEAM, PIECE, WITH)
 NEEDS = ("ring", "flat", "hemmed", "neatened", "not gathered")
 LEAVES = ("neatened", "hemmed", "enclosed")
-BLANK = re.compile(r"\{([^{}]*)\}")  # a place in a sentence that a number or name goes into
+PLACE = re.compile(r"\{([^{}]*)\}")  # a place in a sentence that a number or name goes into
 
 
 @dataclass(frozen=True)
@@ -69,6 +72,13 @@ class OwnStitch:
     kind: StitchType
     length: Fraction
     rows: int
+
+
+class OwnWork(NamedTuple):
+    """How long the work is, in mm, and on how many copies."""
+
+    length: Fraction
+    copies: int
 
 
 @dataclass(frozen=True)
@@ -135,7 +145,7 @@ class OwnTechnique:
             used=supply,
             setup=self.setup,
             handled=length * copies if by_hand else Fraction(0),
-            facts={"length": length, "copies": copies},
+            facts=OwnWork(length, copies),
         )
 
     def _edge(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> _Worked | Fault:
@@ -220,35 +230,26 @@ class OwnTechnique:
         return bench, (name,), cloth.piece.cut_length, cloth.copies, ""
 
     def instructions(self, done: Performed, say: Phrasing) -> OwnInstructions:
-        shown = {name: say.length(done.step.mm(name)) for name in self.lengths}
-        shown |= {"length": say.length(done.facts["length"]), self.works_on: self._where(done, say)}
+        """The maker's sentences as they stand, and the values for their places."""
+        worked = facts_of(done, OwnWork)
+        values: dict[str, Value] = {
+            **{name: Length(done.step.mm(name)) for name in self.lengths},
+            "length": Length(worked.length),
+            self.works_on: self._where(done),
+        }
         if self.uses:
-            material = say.solved.materials[word_of(done.step.written, WITH)].material
-            shown[WITH] = material.about or material.name.replace("_", " ")
-        actions = []
-        for action in self.words:
-            text, check, tolerance, remedy = (
-                filled(said, shown) for said in (action.text, action.check, action.tolerance, action.remedy)
-            )
-            actions.append(OwnAction(text, check, tolerance, remedy, say.chain(done.facts["copies"])))
-        name = self.name[0].upper() + self.name[1:]
-        return OwnInstructions(f"{name}: {shown[self.works_on]}", self.about, tuple(actions), self.cautions)
+            values[WITH] = Supply(word_of(done.step.written, WITH))
+        actions = tuple(action._replace(copies=worked.copies) for action in self.words)
+        title = f"{self.name}: {{{self.works_on}}}"
+        return OwnInstructions(title, self.about, actions, self.cautions, values)
 
-    def _where(self, done: Performed, say: Phrasing) -> str:
+    def _where(self, done: Performed) -> Value:
         if self.works_on == EDGE:
-            name = edge_of(done.step.written, EDGE)
-            pieces = done.before.edge(name).pieces
-            return say.edges(pieces, name.rpartition(".")[2] if "." in name else "top")
+            return edge_said(done.before.edge(edge_of(done.step.written, EDGE)))
         if self.works_on == SEAM:
-            return f"the seam of {say.the(done.touches)}"
-        return say.the(done.touches)
+            return Part("own-seam", {"pieces": Pieces(done.touches)})
+        return Pieces(done.touches)
 
 
 # The bench after it, the pieces worked on, the length of the work in mm, how many copies, and the piece of its joins.
 _Worked = tuple[Bench, tuple[str, ...], Fraction, int, str]
-
-
-def filled(text: str, shown: Mapping[str, str]) -> str:
-    """The sentence with every known place filled, first letter large."""
-    said = BLANK.sub(lambda found: shown.get(found[1].strip(), found[0]), text)
-    return said[:1].upper() + said[1:]

@@ -28,6 +28,8 @@ side-seam = { $seam ->
     [bright] the side seam with the bright thread
    *[plain] the side seam
  }
+# A seam in a maker's own sentence, for its place {seam}.
+own-seam = the seam of { PIECE($pieces) }
 
 ## Numbers and units
 

@@ -2,11 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import NamedTuple
 
-from furbelow.garment.technique import Action, Caution, CautionKind, Instructions, OwnInstructions, Performed, Tool
+from furbelow.garment.technique import (
+    Action,
+    Caution,
+    CautionKind,
+    Instructions,
+    OwnAction,
+    OwnInstructions,
+    Performed,
+    Tool,
+)
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
+from furbelow.techniques.own_technique import PLACE
 
 
 class SaidAction(NamedTuple):
@@ -36,7 +47,7 @@ def said_step(done: Performed, words: Words) -> SaidStep:
     """The step in the words of the guide; a technique's messages are in the file of its name."""
     told = technique_of(done.step.written).instructions(done, words.say)
     if isinstance(told, OwnInstructions):
-        return SaidStep(told.title, told.aim, tuple(SaidAction("", *each) for each in told.actions), told.cautions, ())
+        return _in_own_words(told, words)
     words.read(done.step.written.technique.replace(" ", "-"))
     return SaidStep(
         words.text(told.title, told.values),
@@ -68,3 +79,23 @@ def _chain(action: Action, words: Words) -> str:
 def _caution(caution: Caution, told: Instructions, words: Words) -> str:
     words.read("cautions")
     return words.text(caution.message, told.values)
+
+
+# --- in a maker's own words ---
+
+
+def _in_own_words(told: OwnInstructions, words: Words) -> SaidStep:
+    shown = {place: words.said(value) for place, value in told.values.items()}
+
+    def said(own: OwnAction) -> SaidAction:
+        text, check, tolerance, remedy = (_filled(each, shown) for each in own[:4])
+        return SaidAction("", text, check, tolerance, remedy, own.chain or _chain(Action("", own.copies), words))
+
+    actions = tuple(said(own) for own in told.actions)
+    return SaidStep(_filled(told.title, shown), told.aim, actions, told.cautions, ())
+
+
+def _filled(text: str, shown: Mapping[str, str]) -> str:
+    """The sentence with every known place filled, first letter large."""
+    said = PLACE.sub(lambda found: shown.get(found[1].strip(), found[0]), text)
+    return said[:1].upper() + said[1:]
