@@ -43,7 +43,7 @@ def binding_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet.across(*under, low + 22, words.said(values["turn"]), low + 8, below=True)
     sheet.callout((tips[0][0] - 44, top - 8), numbers.at("binding-strip-sew"), tips[0])
     sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.at("binding-strip-stitch-down"), tips[1])
-    low = named_below(sheet, low + 66, listed_plies(words.say, single(edge.plies)), words.say.piece(strip))
+    low = named_below(sheet, low + 66, listed_plies(words, single(edge.plies)), words.say.piece(strip))
     note_below(sheet, low, words)
     caption = captioned(words, done, "figure-binding-caption", values)
     return Figure("band", sheet.svg(), words.text("figure-binding-alt", values), caption)
@@ -69,7 +69,7 @@ def fitted_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.across(*under, low + 22, words.said(Length(seam)), low + 8, below=True)
     sheet.callout((tips[0][0] - 44, top - 8), numbers.at("fitted-waistband-sew"), tips[0])
     sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.at("fitted-waistband-inside"), tips[1])
-    plies = listed_plies(words.say, single(edge.plies))
+    plies = listed_plies(words, single(edge.plies))
     note_below(sheet, named_below(sheet, low + 66, plies, words.text("figure-fitted-band", values)), words)
     caption = captioned(words, done, "figure-fitted-caption", values)
     return Figure("band", sheet.svg(), words.text("figure-fitted-alt", values), caption)
@@ -97,7 +97,7 @@ def tape_round_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -
     top, low = cut.at(0, over)[1], cut.at(0, 0)[1]
     sheet.across(cut.at(-half, 0)[0], cut.at(0, 0)[0] + 7, top - 22, words.said(values["half"]), top - 8)
     sheet.callout((tip[0] - 44, tip[1] - 10), numbers.at("bound-edge-sew"), tip)
-    note_below(sheet, named_below(sheet, low + 28, listed_plies(words.say, plies), words.said(values["tape"])), words)
+    note_below(sheet, named_below(sheet, low + 28, listed_plies(words, plies), words.said(values["tape"])), words)
     alt, caption = words.text("figure-tape-alt", values), words.text("figure-tape-caption", values)
     return Figure("band", sheet.svg(), alt, caption)
 

@@ -52,7 +52,7 @@ class _Work:
         self.values: dict[str, Value | str] = {
             "band": Pieces((self.band,)),
             "label": words.say.piece(self.band),
-            "plies": listed_plies(words.say, self.plies),
+            "plies": listed_plies(words, self.plies),
             "depth": Length(depth),
             "seam-width": Length(seam),
             "gap": Length(done.step.mm("gap")),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.message import Length, Own, Pieces, Things, Values
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s4_cut.cut import letter
@@ -21,33 +21,35 @@ APART = 9.0  # units between the segments of one strip
 
 def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Each strip of the step with its segments, lengths to one scale; strips cut alike are drawn once."""
-    say = words.say
-    pieces = [piece for piece in done.touches if any(len(cut) > 1 for cut in say.lengths.get(piece, ()))]
+    words.read("figures-joined-strips")
+    lengths = words.say.lengths
+    pieces = [piece for piece in done.touches if any(len(cut) > 1 for cut in lengths.get(piece, ()))]
     if not pieces:
         return None
-    longest = max(sum(cut) for piece in pieces for cut in say.lengths[piece])
-    most = max(len(cut) for piece in pieces for cut in say.lengths[piece])
+    longest = max(sum(cut) for piece in pieces for cut in lengths[piece])
+    most = max(len(cut) for piece in pieces for cut in lengths[piece])
     sheet = Sheet()
     scale = (sheet.width - 2 * MARGIN - 8 - APART * (most - 1)) / float(longest)
     y, told = 0.0, []
     for piece in pieces:
-        mark = letter(list(say.solved.pieces).index(piece))
-        sheet.write((MARGIN, y), f"{mark}, {say.piece(piece)}", bold=True)
+        mark = letter(list(words.say.solved.pieces).index(piece))
+        head = words.text("figure-strips-piece", {"letter": mark, "label": words.say.piece(piece)})
+        sheet.write((MARGIN, y), head, bold=True)
         y += 8
-        for cut, copies in _alike(say.lengths[piece]).items():
-            joins = say.count(len(cut) - 1, "join") if len(cut) > 1 else "whole, no join"
-            names = listed([f"{mark}{copy}" for copy in copies])
-            sheet.write((MARGIN, y + LEADING), f"{names}: {joins}")
-            _strip(sheet, y + LEADING + 10, mark, copies[0], cut, say, scale)
-            told.append(f"{names} of the {say.piece(piece)}: {joins}, {listed([say.cut(length) for length in cut])}")
+        for cut, copies in _alike(lengths[piece]).items():
+            values: Values = {
+                "piece": Pieces((piece,)),
+                "strips": Things(tuple(Own(f"{mark}{copy}") for copy in copies)),
+                "joins": len(cut) - 1,
+                "segments": Things(tuple(Length(length, "cut") for length in cut)),
+            }
+            sheet.write((MARGIN, y + LEADING), words.text("figure-strips-alike", values))
+            _strip(sheet, y + LEADING + 10, mark, copies[0], cut, words, scale)
+            told.append(words.text("figure-strips-alt", values))
             y += LEADING + 10 + HIGH + 16
         y += 20
-    sheet.write(
-        (sheet.width / 2, y - 6), "Lengths to one scale, seams included; depths are not.", "middle", colour=SOFT
-    )
-    return Figure(
-        "strips", sheet.svg(), f"{'. '.join(told)}.", "The segments of each strip: sew the ends that face each other."
-    )
+    sheet.write((sheet.width / 2, y - 6), words.text("figure-strips-note"), "middle", colour=SOFT)
+    return Figure("strips", sheet.svg(), " ".join(told), words.text("figure-strips-caption"))
 
 
 def _alike(cuts: tuple[tuple[Fraction, ...], ...]) -> dict[tuple[Fraction, ...], list[int]]:
@@ -58,9 +60,7 @@ def _alike(cuts: tuple[tuple[Fraction, ...], ...]) -> dict[tuple[Fraction, ...],
     return found
 
 
-def _strip(
-    sheet: Sheet, y: float, mark: str, copy: int, cut: tuple[Fraction, ...], say: Phrasing, scale: float
-) -> None:
+def _strip(sheet: Sheet, y: float, mark: str, copy: int, cut: tuple[Fraction, ...], words: Words, scale: float) -> None:
     left = MARGIN + 4
     for part, length in enumerate(cut, 1):
         right = left + float(length) * scale
@@ -72,7 +72,7 @@ def _strip(
             joined = (inward[0] < 0 and part < len(cut)) or (inward[0] > 0 and part > 1)
             edge(sheet, start, end, "raw", inward, joined)
         name = f"{mark}{copy}" + (f"·{part}" if len(cut) > 1 else "")
-        length_said = say.cut(length)
+        length_said = words.said(Length(length, "cut"))
         wide, middle = right - left - 6, (left + right) / 2
         if width_of(name, True) + width_of(length_said) + 6 <= wide:
             begin = middle - (width_of(name, True) + 6 + width_of(length_said)) / 2

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from furbelow.garment.message import Length, Values
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, wave
@@ -18,20 +19,21 @@ SCALE = 2.2  # units for a mm of chain
 
 def overlock_tail(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The chain as it leaves the machine, then drawn back under the stitches."""
-    say = words.say
-    if say.room.neaten_with != "overlocker":
+    if words.say.room.neaten_with != "overlocker":
         return None
     sheet = Sheet()
     number = numbers.at("neaten-chain")
     if number is None:
         return None
-    sheet.write((8, 0), "The chain at the end of the seam", bold=True)
+    words.read("figures-overlock-tail")
+    values: Values = {"tail": Length(TAIL, "about")}
+    sheet.write((8, 0), words.text("figure-tail-chain"), bold=True)
     _edge(sheet, 26)
     long = float(TAIL) * SCALE
     sheet.line(_chain(END, 32, END + long), ACCENT, PLAIN)
-    sheet.across(END, END + long, 62, f"about {say.about(TAIL)}", 44, below=True)
+    sheet.across(END, END + long, 62, words.text("figure-tail-length", values), 44, below=True)
     y = 112.0
-    sheet.write((8, y), "Draw it back under the stitches", bold=True)
+    sheet.write((8, y), words.text("figure-tail-back"), bold=True)
     _edge(sheet, y + 26)
     sheet.line(
         [(END, y + 32), (END + 20, y + 34), (END + 26, y + 44), (END + 12, y + 47), (END, y + 39)], ACCENT, PLAIN
@@ -41,9 +43,8 @@ def overlock_tail(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet.line([(back, y + 39), (back - 46, y + 66)], INK, THICK)  # the blunt needle
     sheet.disc((back - 47, y + 67), 2.4, INK)
     sheet.callout((END + 60, y + 42), number, (END + 26, y + 42))
-    sheet.paragraph((END + 76, y + 40), "blunt needle", 86)
-    alt = f"An overlocked edge with a thread chain of about {say.about(TAIL)} at its end, drawn back under the stitches with a blunt needle."
-    return Figure("tail", sheet.svg(), alt, "The chain goes back under its own stitches; the rest is cut off.")
+    sheet.paragraph((END + 76, y + 40), words.text("figure-tail-needle"), 86)
+    return Figure("tail", sheet.svg(), words.text("figure-tail-alt", values), words.text("figure-tail-caption"))
 
 
 def _edge(sheet: Sheet, y: float) -> None:

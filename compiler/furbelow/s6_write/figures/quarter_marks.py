@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.matching import divisions
-from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.message import Length, One, Pieces, Values
 from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
@@ -22,14 +22,22 @@ HIGH = 30.0
 
 def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Both edges laid out straight, apart from each other, with the marks that meet and the pins between them."""
-    say = words.say
-    before = done.before
+    words.read("figures", "figures-quarter-marks")
+    room, before = words.say.room, done.before
     edge_here, to = before.edge(edge_of(done.step.written, "edge")), before.edge(edge_of(done.step.written, "to"))
     ring, length = before.ring(to), to.set_length
     parts = divisions(length)
+    values: Values = {
+        "to": Pieces(to.pieces),
+        "edge": Pieces(edge_here.pieces),
+        "parts": parts,
+        "part": Length(length / parts),
+        "length": Length(length),
+        "hold": One(room.hold_with, ("pins", "clips")),
+        "spacing": Length(room.pin_spacing, "about"),
+    }
     sheet = Sheet()
-    top = say.the(to.pieces)
-    sheet.write((LEFT - 16, 0), shortened(f"{top[0].upper()}{top[1:]}", 360, True), bold=True)
+    sheet.write((LEFT - 16, 0), shortened(words.text("figure-marks-above", values), 360, True), bold=True)
     face(sheet, [(LEFT, 10), (RIGHT, 10), (RIGHT, 10 + HIGH), (LEFT, 10 + HIGH)], wrong=True)
     edge(sheet, (LEFT, 10 + HIGH), (RIGHT, 10 + HIGH), str(to.state) if not to.gathered else "gathered", (0, -1))
     piece = to.pieces[0]
@@ -48,37 +56,29 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
         x = LEFT + wide * index / strips
         sheet.line([(x, 10), (x, 10 + HIGH)], INK, PLAIN)
         sheet.line([(x + 3, 10), (x + 3, 10 + HIGH)], INK, PLAIN, SEAM)
-        sheet.write((x, 10 + HIGH + 26 + LEADING), "other seam", "middle", colour=SOFT, ground=True)
+        other = words.text("figure-marks-other-seam")
+        sheet.write((x, 10 + HIGH + 26 + LEADING), other, "middle", colour=SOFT, ground=True)
     for index in range(2 * parts + 1):
         # Beside a mark, where both can be seen, and between two of them.
         beside = 0 if index % 2 else 5 if index < 2 * parts else -5
-        _pin(sheet, LEFT + wide * index / (2 * parts) + beside, low, say.room.hold_with)
-    _distances(sheet, 10 + HIGH + 26, wide, length, say)
+        _pin(sheet, LEFT + wide * index / (2 * parts) + beside, low, room.hold_with)
+    _distances(sheet, 10 + HIGH + 26, wide, length, words)
     if parts > 4:
-        worded, y = f"a mark every {say.length(length / parts)}", 10 + HIGH + 26 + LEADING * (2 if strips > 1 else 1)
-        sheet.write((LEFT + wide / 2, y), worded, "middle", colour=SOFT, ground=True)
-    under = f"{say.the(edge_here.pieces)}, underneath at the machine"
-    y = sheet.paragraph((LEFT - 16, low + HIGH + 20), f"{under[0].upper()}{under[1:]}", 376, bold=True)
+        every, y = words.text("figure-marks-every", values), 10 + HIGH + 26 + LEADING * (2 if strips > 1 else 1)
+        sheet.write((LEFT + wide / 2, y), every, "middle", colour=SOFT, ground=True)
+    y = sheet.paragraph((LEFT - 16, low + HIGH + 20), words.text("figure-marks-below", values), 376, bold=True)
     if ring:
         for x, anchor in ((LEFT - 4, "start"), (RIGHT + 4, "end")):
-            sheet.write((x, 10 + HIGH + 26 + LEADING), "side seam", anchor, colour=SOFT, ground=True)
-    ends = (
-        "The edges are rings: the first and the last mark are the same side seam."
-        if ring
-        else "The first and the last mark are the two ends."
-    )
-    spacing = say.about(say.room.pin_spacing)
-    sheet.paragraph(
-        (LEFT - 16, y), f"{ends} {say.room.hold_with.capitalize()} at the marks first, then every {spacing}.", 376
-    )
+            seam = words.text("figure-side-seam")
+            sheet.write((x, 10 + HIGH + 26 + LEADING), seam, anchor, colour=SOFT, ground=True)
+    held = words.text("figure-marks-hold-ring" if ring else "figure-marks-hold-flat", values)
+    sheet.paragraph((LEFT - 16, y), held, 376)
     number = numbers.at("attach-mark-ring", "attach-mark-flat")
     sheet.callout((RIGHT - 40, 22), number, (LEFT + wide * 3 / 4 + 2, 10 + HIGH - 6))
     sheet.callout((RIGHT - 16, low + 18), numbers.at("attach-lay", "attach-lay-tails"), (RIGHT - 16, low))
-    alt = (
-        f"{say.the(to.pieces)} above and {say.the(edge_here.pieces)} below, each {say.length(length)} long, with"
-        f" {parts} equal stretches marked every {say.length(length / parts)} and {say.room.hold_with} at the marks and between them."
+    return Figure(
+        "marks", sheet.svg(), words.text("figure-marks-alt", values), words.text("figure-marks-caption", values)
     )
-    return Figure("marks", sheet.svg(), f"{alt[0].upper()}{alt[1:]}", "Match mark to mark, right sides together.")
 
 
 def _pin(sheet: Sheet, x: float, y: float, hold: str) -> None:
@@ -92,10 +92,10 @@ def _pin(sheet: Sheet, x: float, y: float, hold: str) -> None:
     sheet.disc((x, y - 10), 2.8, INK)
 
 
-def _distances(sheet: Sheet, y: float, wide: float, length: Fraction, say: Phrasing) -> None:
+def _distances(sheet: Sheet, y: float, wide: float, length: Fraction, words: Words) -> None:
     """The distance of every quarter mark from the first one."""
     for index in range(5):
-        worded = "0" if index == 0 else say.length(length * index / 4)
+        worded = "0" if index == 0 else words.said(Length(length * index / 4))
         anchor = "start" if index == 0 else "end" if index == 4 else "middle"
         x = LEFT + wide * index / 4 + (-4 if index == 0 else 4 if index == 4 else 0)
         sheet.write((x, y), worded, anchor, ground=True)

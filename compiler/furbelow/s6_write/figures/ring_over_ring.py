@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from math import cos, pi, sin
 
+from furbelow.garment.message import Length, One, Pieces, Values
 from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face
@@ -24,51 +25,48 @@ SEAM_AT = -0.4  # where the side seams lie, of a half width
 
 def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Both rings apart, then one over the other; None where the edges are flat."""
-    say = words.say
     before = done.before
     edge, to = before.edge(edge_of(done.step.written, "edge")), before.edge(edge_of(done.step.written, "to"))
     if not before.ring(to):
         return None
-    over, inside = say.the(to.pieces), say.the(edge.pieces)
-    side = f"{to.name.rpartition('.')[2]} edge" if "." in to.name else "edge to sew"
+    words.read("figures-ring-over-ring")
+    values: Values = {
+        "over": Pieces(to.pieces),
+        "inside": Pieces(edge.pieces),
+        "side": One(to.name.rpartition(".")[2] if "." in to.name else "stack", ("top", "bottom", "stack")),
+        "length": Length(to.set_length),
+    }
+
+    def said(message: str) -> str:
+        return words.text(message, values)
+
     drawn_in = bool(edge_now(before, edge.name).gathered)
     sheet = Sheet()
-    sheet.write((8, 0), "Slip one ring over the other", bold=True)
-    _words(sheet, 44, _upper(over), f"inside out, upside down: its {side} is up")
+    sheet.write((8, 0), said("figure-rings-slip"), bold=True)
+    _words(sheet, 44, said("figure-rings-over"), said("figure-rings-over-how"))
     _ring(sheet, 34, 92, OUTER, OUTER, wrong=True)
     _mouth_front(sheet, 34, OUTER, False)
     sheet.arrow((MIDDLE, 106), (MIDDLE, 136), ACCENT, 2.4, 10)
     sheet.callout((MIDDLE + 24, 118), numbers.at("attach-slip", "attach-slip-tails"))
-    _words(sheet, 176, _upper(inside), "right side out")
+    _words(sheet, 176, said("figure-rings-inside"), said("figure-rings-inside-how"))
     _ring(sheet, 160, 226, INNER, HEM, wrong=False)
     _mouth_front(sheet, 160, INNER, drawn_in)
     sheet.callout((MIDDLE + HEM + 12, 182), numbers.at("attach-turn"), (MIDDLE + INNER + 8, 188))
     top = 300.0
-    sheet.write((8, top - 36), "Both cut edges level, right sides together", bold=True)
+    sheet.write((8, top - 36), said("figure-rings-level"), bold=True)
     _ellipse(sheet, top, OUTER, wrong=False)
     _ellipse(sheet, top, INNER, wrong=True)
     _body(sheet, top, top + 106, INNER, HEM, wrong=False)
     _body(sheet, top, top + 58, OUTER, OUTER, wrong=True)
     _mouth_front(sheet, top, INNER, drawn_in)
     _mouth_front(sheet, top, OUTER, False)
-    _label(sheet, top + 2, "both cut edges, to pin and sew", (MIDDLE - OUTER, top), True)
-    _label(sheet, top + 44, f"wrong side of {over}", (MIDDLE - OUTER, top + 40), False)
-    _label(sheet, top + 92, f"right side of {inside}", (MIDDLE - 0.85 * HEM, top + 92), False)
+    _label(sheet, top + 2, said("figure-rings-cut-edges"), (MIDDLE - OUTER, top), True)
+    _label(sheet, top + 44, said("figure-rings-wrong-side"), (MIDDLE - OUTER, top + 40), False)
+    _label(sheet, top + 92, said("figure-rings-right-side"), (MIDDLE - 0.85 * HEM, top + 92), False)
     sheet.callout((MIDDLE + OUTER + 30, top + 26), numbers.at(*PINNED), (MIDDLE + SEAM_AT * OUTER, top + 26))
     low = sheet.bottom + LEADING + 8
-    sheet.write(
-        (sheet.width / 2, low), "Not to scale. The lines down the rings are the side seams.", "middle", colour=SOFT
-    )
-    length = say.length(to.set_length)
-    alt = (
-        f"{_upper(over)}, inside out and upside down, slips over {inside}, right side out, until both edges, each {length} round,"
-        f" are level: outside the wrong side of {over} is seen, below it the right side of {inside}; the side seams meet."
-    )
-    return Figure("rings", sheet.svg(), alt, f"How {over} and {inside} lie before they are pinned.")
-
-
-def _upper(words: str) -> str:
-    return f"{words[0].upper()}{words[1:]}"
+    sheet.write((sheet.width / 2, low), said("figure-rings-note"), "middle", colour=SOFT)
+    return Figure("rings", sheet.svg(), said("figure-rings-alt"), said("figure-rings-caption"))
 
 
 def _words(sheet: Sheet, y: float, name: str, how: str) -> None:

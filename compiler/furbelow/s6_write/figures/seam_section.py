@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Sequence
+
 from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.message import Length, One, Part, Pieces, Things, Value, Values, flag, piece_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import ACCENT, LEADING, SOFT, THIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, shortened, spread
-from furbelow.s6_write.figures.section import LEVEL, NOT_TO_SCALE, PLY, Section, named_below, note_below, sides_told
+from furbelow.s6_write.figures.section import LEVEL, PLY, Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.neaten import MESSAGES, Neatened
@@ -22,15 +26,15 @@ MOST_PLIES = 4  # of one edge that are drawn; more are told in words
 
 def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A seam that this step sews: as it lies at the machine, and opened out."""
-    say = words.say
-    seam = new_seam(done)
+    say, seam = words.say, made_seam(done)
     if seam is None:
         return None
+    words.read("figures-section", "figures-seam-section")
     above, below = sides(done, seam)
     width = float(seam.width)
     scale = min(7.0, 90 / width)
     sheet = Sheet()
-    sheet.write((8, 0), "At the machine", bold=True)
+    sheet.write((8, 0), words.text("figure-seam-machine"), bold=True)
     upper, lower = above[:MOST_PLIES], below[:MOST_PLIES]
     count = len(upper) + len(lower)
     cut = Section(sheet, (RIGHT - 50 - width * scale, 38 + LEVEL * count), scale)
@@ -43,77 +47,71 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
         labels.append((cut.at(far, index)[1], say.piece(ply.piece)))
     tip = cut.stitch(0, 0, count - 1)
     edge_y = cut.at(0, count - 1)[1]
-    sheet.across(cut.at(0, 0)[0], cut.at(width, 0)[0], edge_y - 22, say.length(seam.width), edge_y - 8)
+    sheet.across(cut.at(0, 0)[0], cut.at(width, 0)[0], edge_y - 22, words.said(Length(seam.width)), edge_y - 8)
     sheet.callout((tip[0] - 26, tip[1] - 12), numbers.at(*SEWN), tip)
     low = _labels(sheet, labels, edge_y - 12)
-    sheet.paragraph((RIGHT, max(cut.zero[1], low - LEADING) + 20), "raw edges level", 100, "end", colour=SOFT)
+    level = max(cut.zero[1], low - LEADING) + 20
+    sheet.paragraph((RIGHT, level), words.text("figure-seam-level"), 100, "end", colour=SOFT)
     y = max(cut.zero[1], low) + 52
-    sheet.write((8, y), "Opened out, margin up", bold=True)
-    y = _opened(sheet, y + 34 + width * scale, seam, upper, lower, say, scale, _gathered(done, seam))
-    sheet.write((sheet.width / 2, y + 28), NOT_TO_SCALE, "middle", colour=SOFT)
-    face = "right sides together" if any(wrong_side(say, ply, True) for ply in (*upper, *lower)) else "edges level"
-    top, under = listed_plies(say, above), listed_plies(say, below)
-    alt = (
-        f"Cut through the seam: {top} on top, {under} underneath, {face}, stitched {say.length(seam.width)} from the raw edges."
-        " Opened out, the margins of both stand up on the wrong side."
-    )
-    return Figure(
-        "seam", sheet.svg(), alt, f"The seam cut through, {say.length(seam.width)} wide.{sides_told(done, say)}"
-    )
+    sheet.write((8, y), words.text("figure-seam-opened"), bold=True)
+    y = _opened(sheet, y + 34 + width * scale, seam, upper, lower, words, scale, _gathered(done, seam))
+    note_below(sheet, y + 20, words)
+    values: Values = {
+        "above": plies_said(above),
+        "below": plies_said(below),
+        "seam-width": Length(seam.width),
+        "faced": flag(any(wrong_side(say, ply, True) for ply in (*upper, *lower))),
+    }
+    caption = captioned(words, done, "figure-seam-caption", values)
+    return Figure("seam", sheet.svg(), words.text("figure-seam-alt", values), caption)
 
 
 def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A margin, or a single edge, with the neatening stitch round its cut edge."""
-    say = words.say
-    seams, edges = facts_of(done, Neatened)
-    how = {"overlocker": "overlock stitch", "zigzag": "zigzag stitch", "pinking shears": "pinked edge"}[
-        say.room.neaten_with
-    ]
+    words.read("figures-section", "figures-seam-section")
+    say, (seams, edges) = words.say, facts_of(done, Neatened)
     shown = [seam for seam in seams if not seam.name.endswith(".joins") or say.joins.get(seam.plies[0].piece)]
     if not shown and not edges:
         return None
     sheet = Sheet()
     number = numbers.at(*(message for both in MESSAGES.values() for message in both))
+    by = "shears" if say.room.neaten_with == "pinking shears" else say.room.neaten_with
+    values: dict[str, Value] = {"by": One(by, ("overlocker", "zigzag", "shears"))}
+    how = words.text("figure-margin-stitch", values)
     if shown:
         seam = shown[0]
+        values["seam-width"] = Length(seam.width)
         above, below = sides(done, seam)
         scale = min(7.0, 70 / float(seam.width))
-        sheet.write((8, 0), "Margin standing up", bold=True)
+        sheet.write((8, 0), words.text("figure-margin-standing"), bold=True)
         y = 40 + float(seam.width) * scale
-        low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], say, scale, _gathered(done, seam))
-        cut = Section(sheet, (sheet.width / 2, y), scale)
+        low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _gathered(done, seam))
         count = min(len(above), MOST_PLIES) + min(len(below), MOST_PLIES)
         top = y - float(seam.width) * scale
         half = LEVEL * count / 2 + 1
         _thread(sheet, sheet.width / 2, top, half, say.room.neaten_with)
         sheet.callout((sheet.width / 2 + half + 34, top - 2), number, (sheet.width / 2 + half, top + 3))
         sheet.write((sheet.width / 2 + half + 50, top + 3), how)
-        sheet.write((sheet.width / 2, low + 28), NOT_TO_SCALE, "middle", colour=SOFT)
-        margin = (
-            f"Cut through the seam, its margin of {say.length(seam.width)} standing up, all its plies held by one {how}"
-        )
-        return Figure(
-            "margin",
-            sheet.svg(),
-            f"{margin}.",
-            f"The margin with its {how} round all the cut edges.{sides_told(done, say)}",
-        )
+        note_below(sheet, low + 20, words)
+        caption = captioned(words, done, "figure-margin-caption", values)
+        return Figure("margin", sheet.svg(), words.text("figure-margin-alt", values), caption)
     edge = edges[0]
+    values |= {"piece": Pieces(edge.pieces[:1]), "length": Length(edge.set_length)}
     cut = Section(sheet, (120, 40), 6.0)
     cut.ply([cut.at(0, 0), cut.at(25, 0)], wrong_side(say, edge.plies[0], up=False))
     cut.overcast(25, 0, 0)
     sheet.callout((306, 22), number, (276, 36))
     sheet.write((322, 27), shortened(how, 74))
     sheet.write((112, 44), shortened(say.piece(edge.pieces[0]), 100), "end")
-    sheet.write((sheet.width / 2, 76), NOT_TO_SCALE, "middle", colour=SOFT)
-    alt = f"Cut through an edge of the {say.piece(edge.pieces[0])}, {say.length(edge.set_length)} long: {how} round its cut edge."
-    return Figure("margin", sheet.svg(), alt, f"The cut edge with its {how}.")
+    note_below(sheet, 68, words)
+    caption = words.text("figure-margin-edge-caption", values)
+    return Figure("margin", sheet.svg(), words.text("figure-margin-edge-alt", values), caption)
 
 
 def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A margin laid flat towards one piece, with the topstitching through it: as it lies at the machine."""
-    say = words.say
-    facts = facts_of(done, Turned)
+    words.read("figures-section", "figures-seam-section")
+    say, facts = words.say, facts_of(done, Turned)
     seam = facts.seams[0]
     above, below = sides(done, seam)
     if not facts.above:
@@ -122,7 +120,7 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     width = float(seam.width)
     scale = min(8.0, 100 / width)
     sheet = Sheet()
-    sheet.write((8, 0), "Right side up, margin underneath", bold=True)
+    sheet.write((8, 0), words.text("figure-turned-margin-seen"), bold=True)
     under, count = len(upper), len(upper) + len(lower)
     cut = Section(sheet, (236, 56), scale)
     for index, ply in enumerate(reversed(upper)):
@@ -141,30 +139,28 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     if neatened:
         cut.overcast(-width, bottom, -under, worked=False, way=-1)
     high, low = cut.at(0, 0)[1], cut.at(0, bottom)[1]
-    sheet.across(cut.at(-float(FROM_SEAM), 0)[0], cut.at(0, 0)[0], high - 20, say.length(FROM_SEAM), high - 4)
-    sheet.across(cut.at(-width, 0)[0], cut.at(0, 0)[0], low + 20, say.length(seam.width), low + 6, below=True)
+    sheet.across(cut.at(-float(FROM_SEAM), 0)[0], cut.at(0, 0)[0], high - 20, words.said(Length(FROM_SEAM)), high - 4)
+    sheet.across(cut.at(-width, 0)[0], cut.at(0, 0)[0], low + 20, words.said(Length(seam.width)), low + 6, below=True)
     sheet.callout((tip[0] - 34, tip[1] - 8), numbers.at("turn-seam-sew-ring", "turn-seam-sew-flat"), tip)
     sheet.line([cut.at(-0.7, bottom), (cut.at(0, 0)[0] + 26, low + 14)], SOFT, THIN)
-    sheet.write((cut.at(0, 0)[0] + 29, low + 18), "earlier seam", colour=SOFT)
+    sheet.write((cut.at(0, 0)[0] + 29, low + 18), words.text("figure-turned-margin-seam"), colour=SOFT)
     if neatened:
-        sheet.write((cut.at(-width, 0)[0] - 12, low + 4), "neatened edge", "end", colour=SOFT)
-    low = named_below(sheet, low + 54, listed_plies(say, upper), listed_plies(say, lower))
-    note_below(sheet, low)
-    way = "up, towards" if facts.above else "down, towards"
-    alt = (
-        f"Cut through the seam, right side up: the margin of {say.length(seam.width)} lies underneath, {way} the"
-        f" {listed_plies(say, above)}, topstitched {say.length(FROM_SEAM)} from the seam through all {count + under} plies of cloth."
-    )
-    return Figure(
-        "turned",
-        sheet.svg(),
-        alt,
-        f"The margin lies under the {listed_plies(say, above)} and is stitched down.{sides_told(done, say)}",
-    )
+        sheet.write((cut.at(-width, 0)[0] - 12, low + 4), words.text("figure-turned-margin-edge"), "end", colour=SOFT)
+    low = named_below(sheet, low + 54, listed_plies(words, upper), listed_plies(words, lower))
+    note_below(sheet, low, words)
+    values: Values = {
+        "way": One("up" if facts.above else "down", ("up", "down")),
+        "onto": plies_said(above),
+        "seam-width": Length(seam.width),
+        "from-seam": Length(FROM_SEAM),
+        "plies": count + under,
+    }
+    caption = captioned(words, done, "figure-turned-margin-caption", values)
+    return Figure("turned", sheet.svg(), words.text("figure-turned-margin-alt", values), caption)
 
 
 def _opened(
-    sheet: Sheet, y: float, seam: Seam, upper: list[Ply], lower: list[Ply], say: Phrasing, scale: float, gathered: bool
+    sheet: Sheet, y: float, seam: Seam, upper: list[Ply], lower: list[Ply], words: Words, scale: float, gathered: bool
 ) -> float:
     """The seam opened out at height y, its margin standing up in the middle of the sheet; how far down it reaches."""
     middle, high = sheet.width / 2, float(seam.width) * scale
@@ -172,16 +168,16 @@ def _opened(
     for index, ply in enumerate(upper):
         x = middle - PLY / 2 - 0.5 - LEVEL * index
         points = [(40.0, y - LEVEL * index), (x, y - LEVEL * index), (x, y - high)]
-        cut.ply(points, wrong_side(say, ply, up=True, along=True))
+        cut.ply(points, wrong_side(words.say, ply, up=True, along=True))
     for index, ply in enumerate(lower):
         x = middle + PLY / 2 + 0.5 + LEVEL * index
         points = [(360.0, y - LEVEL * index), (x, y - LEVEL * index), (x, y - high)]
-        cut.ply(points, wrong_side(say, ply, up=True, along=False), gathered)
+        cut.ply(points, wrong_side(words.say, ply, up=True, along=False), gathered)
     rise = LEVEL * (max(len(upper), len(lower)) - 1) + 5
     left, right = middle - PLY - 4 - LEVEL * (len(upper) - 1), middle + PLY + 4 + LEVEL * (len(lower) - 1)
     sheet.line([(left, y - rise), (right, y - rise)], ACCENT, 1.8)
-    sheet.upright(y - high, y - rise, left - 12, say.length(seam.width), left, "left")
-    return named_below(sheet, y + 20, listed_plies(say, upper), listed_plies(say, lower)) - LEADING
+    sheet.upright(y - high, y - rise, left - 12, words.said(Length(seam.width)), left, "left")
+    return named_below(sheet, y + 20, listed_plies(words, upper), listed_plies(words, lower)) - LEADING
 
 
 def _thread(sheet: Sheet, x: float, top: float, half: float, how: str) -> None:
@@ -204,7 +200,7 @@ def _labels(sheet: Sheet, labels: list[tuple[float, str]], top: float) -> float:
     return places[-1] + LEADING / 2
 
 
-def new_seam(done: Performed) -> Seam | None:
+def made_seam(done: Performed) -> Seam | None:
     """The seam that a step sews, if it sews one."""
     return next((seam for name, seam in done.after.seams.items() if name not in done.before.seams), None)
 
@@ -239,8 +235,14 @@ def side_of(say: Phrasing, piece: str) -> int:
     return 1 if say.solved.materials[cloth].material.has_right_side else 0
 
 
-def listed_plies(say: Phrasing, plies: list[Ply]) -> str:
+def listed_plies(words: Words, plies: Sequence[Ply]) -> str:
     """Plies in words: "upper tier", "2 × upper tier, lining"."""
-    names = list(dict.fromkeys(ply.piece for ply in plies))
-    counted = [(sum(ply.piece == name for ply in plies), say.piece(name)) for name in names]
-    return ", ".join(f"{count} × {name}" if count > 1 else name for count, name in counted)
+    words.read("figures-seam-section")
+    return words.said(plies_said(plies))
+
+
+def plies_said(plies: Sequence[Ply]) -> Things:
+    """Plies as messages are given them; `figure-plies` says each piece once, with its number."""
+    counted = Counter(ply.piece for ply in plies)
+    rows = (Part("figure-plies", {"piece": piece_said(name), "count": count}) for name, count in counted.items())
+    return Things(tuple(rows), "row")
