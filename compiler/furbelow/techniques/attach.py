@@ -10,14 +10,13 @@ Source: the gathered edge below, the flat one on top; short by 15 cm in 4 m may 
 
 from __future__ import annotations
 
-from furbelow.garment.bench import Bench, Edge, Seam, State
+from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
-from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
     EdgesIn,
@@ -26,26 +25,16 @@ from furbelow.garment.technique import (
     Parameter,
     Performed,
     Picture,
-    SetUp,
-    Sewn,
     allowances_at,
+    edge_at,
     edge_of,
-    fault_at,
-    refused,
 )
 from furbelow.garment.tolerance import round_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.gathers import HAND, ROWS, knots_of, tails_off, tails_said
+from furbelow.techniques.shared.gathers import HAND, ROWS, tails_off, tails_said
+from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.marks import seam_said, tagged
-from furbelow.techniques.shared.preconditions import (
-    copies_differ,
-    edge_not_ready,
-    forms_differ,
-    margin_state,
-    seam_too_narrow,
-)
-from furbelow.techniques.shared.stacks import taken as taken
 
 PLACES = ("bright", "ends", "plain")
 
@@ -61,87 +50,11 @@ class Attach:
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        edges = (*edges_in(step.args["edge"].value), *edges_in(step.args["to"].value))  # type: ignore[arg-type]
+        edges = (*edges_in(edge_at(step, "edge")), *edges_in(edge_at(step, "to")))
         return allowances_at(edges, "seam")
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
-        written = step.written
-        names = edge_of(written, "edge"), edge_of(written, "to")
-        for arg, name in zip(("edge", "to"), names, strict=True):
-            if fault := edge_not_ready(bench, written, arg, name):
-                return refused(bench, step, (), fault)
-        edge, to = bench.edge(names[0]), bench.edge(names[1])
-        touches = (*edge.pieces, *to.pieces)
-        if bench.units[edge.pieces[0]] == bench.units[to.pieces[0]]:
-            return refused(
-                bench,
-                step,
-                touches,
-                fault_at(
-                    written,
-                    "to",
-                    "FB317",
-                    f"`{edge.name}` and `{to.name}` belong to one unit already",
-                    help="check which two edges this seam is meant to join",
-                ),
-            )
-        fault = (
-            forms_differ(bench, written, "to", edge, to)
-            or copies_differ(written, "to", edge, to)
-            or seam_too_narrow(solved, Phrasing(solved, room), step, "seam", touches)
-        )
-        if fault:
-            return refused(bench, step, touches, fault)
-        say, gap = Phrasing(solved, room), edge.set_length - to.set_length
-        if abs(gap) > solved.rounding:  # cut lengths are rounded up each by itself: one step between them is eased in
-            what = "gathered to" if edge.gathered else "long"
-            return refused(
-                bench,
-                step,
-                touches,
-                fault_at(
-                    written,
-                    "edge",
-                    "FB401",
-                    f"`{edge.name}` is {say.length(edge.set_length)} {what} and `{to.name}` is {say.length(to.set_length)},"
-                    f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
-                    notes=(
-                        f"{say.length(edge.set_length)} - {say.length(to.set_length)} = "
-                        f"{'-' if gap < 0 else ''}{say.length(abs(gap))}",
-                    ),
-                    help=f"gather `{edge.name}` to `{to.name}` before this step"
-                    if gap > 0 and not edge.gathered
-                    else f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`",
-                ),
-            )
-        seam = step.mm("seam")
-        plies = (*to.plies, *edge.plies)
-        margin = Seam(
-            names[0],
-            names,
-            plies,
-            to.set_length,
-            to.copies,
-            seam,
-            "301",
-            margin_state(solved, edge, to),
-        )
-        after = bench.with_edges(
-            edge._replace(state=State.SEWN, used=edge.used + seam, held=True, set_length=to.set_length),
-            to._replace(state=State.SEWN, used=to.used + seam, held=True),
-        )
-        after = taken(taken(after, edge, seam), to, seam).with_seams(margin).joined(touches)
-        label = f"sewing the {solved.pieces[edge.pieces[0]].label} to the {solved.pieces[to.pieces[0]].label}"
-        return Performed(
-            step,
-            bench,
-            after,
-            touches,
-            sewn=(Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch, label),),
-            setup=SetUp.STRAIGHT,
-            pinned=to.set_length * to.copies,
-            thread_ends=0 if edge.held else knots_of(edge),
-        )
+        return join_edges(bench, step, solved, room)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, before, room = done.step.written, done.before, say.room

@@ -42,9 +42,9 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
-from furbelow.techniques.attach import Attach
 from furbelow.techniques.shared.cautions import HAND_NEEDLE
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ
 
 FIRST_ROW = Fraction(5)  # below the fold
@@ -91,7 +91,7 @@ class CartridgePleats:
         # Drawn up to the other edge, it is sewn as any edge of the same length.
         drawn = bench.with_edges(edge._replace(set_length=to.set_length, gathered="cartridge pleats", held=False))
         plain = SolvedStep(written, {**step.amounts, "seam": mm(step.mm("turn"))})
-        done = Attach().perform(drawn, plain, solved, room)
+        done = join_edges(drawn, plain, solved, room)
         if done.refused:
             return done._replace(step=step, before=bench)
         count = edge.cloth_length / (2 * step.mm("stitch"))

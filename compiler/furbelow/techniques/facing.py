@@ -34,9 +34,9 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.attach import Attach
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.preconditions import not_long
 
 UNDERSTITCH = Fraction(2)
@@ -64,11 +64,7 @@ class Facing:
         if fault := _wrong_side(step, name, facing):
             return refused(bench, step, (piece,), fault)
         args = {**written.args, "edge": _as(written.args["with"], "edge"), "to": _as(written.args["edge"], "to")}
-        done = (
-            Attach()
-            .perform(bench, step._replace(written=written._replace(args=args)), solved, room)
-            ._replace(step=step)
-        )
+        done = join_edges(bench, step._replace(written=written._replace(args=args)), solved, room)._replace(step=step)
         if done.refused:
             return done
         if fault := not_long(written, "edge", bench.edge(name)) or _free_edge(bench, step, solved, piece, side):

@@ -34,9 +34,10 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
-from furbelow.techniques.attach import Attach, taken
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.stacks import taken
 
 EDGE_STITCH = Fraction(2)  # from the fold
 OFF = Fraction(2)  # how far the lap may be off
@@ -93,7 +94,7 @@ class LappedSeam:
         # The lower edge is what `attach` calls the edge, the turned one what it is sewn to.
         args = {**written.args, "edge": _as(written.args["over"], "edge"), "to": _as(written.args["edge"], "to")}
         plain = SolvedStep(written._replace(args=args), {**step.amounts, "seam": mm(lap)})
-        done = Attach().perform(bench, plain, solved, room)._replace(step=step)
+        done = join_edges(bench, plain, solved, room)._replace(step=step)
         if done.refused:
             return done
         upper = bench.edge(edge_of(written, "edge"))

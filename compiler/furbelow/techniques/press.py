@@ -19,11 +19,9 @@ from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
     Action,
-    CautionKind,
     EdgesIn,
     Instructions,
     Kind,
-    OwnAction,
     Parameter,
     Performed,
     Picture,
@@ -31,32 +29,7 @@ from furbelow.garment.technique import (
     words_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.iron import dots_of, iron_hot, iron_tools
-from furbelow.techniques.shared.iron import iron_set as set_iron
-
-IRON = "The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses."
-MELTS = (
-    " Nylon and net melt under a hot iron and stick to the skin: low heat, no steam, a dry press cloth, and never iron them on"
-    " the body."
-)
-
-HEAT = {
-    1: "one dot, 110 °C, no steam, through a dry press cloth",
-    2: "two dots, 150 °C, through a press cloth",
-    3: "three dots, 200 °C, with steam",
-}
-
-
-def iron_set(say: Phrasing, piece: str) -> OwnAction:
-    """Setting the iron for the cloth of a piece."""
-    material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
-    heat = HEAT[dots_of(say, piece)]
-    return OwnAction(f"Set the iron for {material.fibre or 'an unknown fibre'}: {heat}. Try it on an offcut first.")
-
-
-def iron_caution(done: Performed, say: Phrasing) -> tuple[CautionKind, str]:
-    """What the iron can do, and what it does to cloth that melts where such cloth is worked on."""
-    return CautionKind.HEAT, IRON + (MELTS if any(dots_of(say, piece) == 1 for piece in done.touches) else "")
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 
 
 class Press:
@@ -81,7 +54,7 @@ class Press:
         for piece, folds in zip(done.touches, folded, strict=True):
             copies, values = done.before.cloths[piece].copies, {"piece": Pieces((piece,))}
             message = "press-seams-then-folds" if folds else "press-seams"
-            actions += [set_iron(say, piece), Action(message, copies, values=values)]
+            actions += [iron_set(say, piece), Action(message, copies, values=values)]
         aim = "press-aim-folds" if any(folded) else "press-aim-seams"
         return Instructions(
             "press-title",

@@ -22,8 +22,8 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
-from furbelow.techniques.attach import Attach
 from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, takes_at_ends
+from furbelow.techniques.shared.joined_edges import join_edges
 
 WHERE = {
     "of": Parameter("The piece, or every tier of the unit, whose ends the seam closes.", Kind.PIECES, ""),
@@ -68,7 +68,7 @@ def sewn_either(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, 
             ),
         )
     plain = SolvedStep(written, {**step.amounts, "seam": mm(allowance)})
-    sew = close_ends if closes_ends(written) else Attach().perform
+    sew = close_ends if closes_ends(written) else join_edges
     return sew(bench, plain, solved, room)._replace(step=step)
 
 

@@ -1,0 +1,103 @@
+"""Two edges of one length sewn together, carried out: what every seam that does so has in common."""
+
+from __future__ import annotations
+
+from furbelow.garment.bench import Bench, Seam, State
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Solved, SolvedStep
+from furbelow.garment.stitch import StitchType
+from furbelow.garment.technique import Performed, SetUp, Sewn, edge_of, fault_at, refused
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.gathers import knots_of
+from furbelow.techniques.shared.preconditions import (
+    copies_differ,
+    edge_not_ready,
+    forms_differ,
+    margin_state,
+    seam_too_narrow,
+)
+from furbelow.techniques.shared.stacks import taken
+
+
+def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
+    """A seam of the step's `seam` through the edges `edge` and `to`; or refused.
+
+    Fails: FB301, FB302, FB303, FB304, FB305, FB317, FB326, FB353, FB401.
+    """
+    written = step.written
+    names = edge_of(written, "edge"), edge_of(written, "to")
+    for arg, name in zip(("edge", "to"), names, strict=True):
+        if fault := edge_not_ready(bench, written, arg, name):
+            return refused(bench, step, (), fault)
+    edge, to = bench.edge(names[0]), bench.edge(names[1])
+    touches = (*edge.pieces, *to.pieces)
+    if bench.units[edge.pieces[0]] == bench.units[to.pieces[0]]:
+        return refused(
+            bench,
+            step,
+            touches,
+            fault_at(
+                written,
+                "to",
+                "FB317",
+                f"`{edge.name}` and `{to.name}` belong to one unit already",
+                help="check which two edges this seam is meant to join",
+            ),
+        )
+    fault = (
+        forms_differ(bench, written, "to", edge, to)
+        or copies_differ(written, "to", edge, to)
+        or seam_too_narrow(solved, Phrasing(solved, room), step, "seam", touches)
+    )
+    if fault:
+        return refused(bench, step, touches, fault)
+    say, gap = Phrasing(solved, room), edge.set_length - to.set_length
+    if abs(gap) > solved.rounding:  # cut lengths are rounded up each by itself: one step between them is eased in
+        what = "gathered to" if edge.gathered else "long"
+        return refused(
+            bench,
+            step,
+            touches,
+            fault_at(
+                written,
+                "edge",
+                "FB401",
+                f"`{edge.name}` is {say.length(edge.set_length)} {what} and `{to.name}` is {say.length(to.set_length)},"
+                f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
+                notes=(
+                    f"{say.length(edge.set_length)} - {say.length(to.set_length)} = "
+                    f"{'-' if gap < 0 else ''}{say.length(abs(gap))}",
+                ),
+                help=f"gather `{edge.name}` to `{to.name}` before this step"
+                if gap > 0 and not edge.gathered
+                else f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`",
+            ),
+        )
+    seam = step.mm("seam")
+    plies = (*to.plies, *edge.plies)
+    margin = Seam(
+        names[0],
+        names,
+        plies,
+        to.set_length,
+        to.copies,
+        seam,
+        "301",
+        margin_state(solved, edge, to),
+    )
+    after = bench.with_edges(
+        edge._replace(state=State.SEWN, used=edge.used + seam, held=True, set_length=to.set_length),
+        to._replace(state=State.SEWN, used=to.used + seam, held=True),
+    )
+    after = taken(taken(after, edge, seam), to, seam).with_seams(margin).joined(touches)
+    label = f"sewing the {solved.pieces[edge.pieces[0]].label} to the {solved.pieces[to.pieces[0]].label}"
+    return Performed(
+        step,
+        bench,
+        after,
+        touches,
+        sewn=(Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch, label),),
+        setup=SetUp.STRAIGHT,
+        pinned=to.set_length * to.copies,
+        thread_ends=0 if edge.held else knots_of(edge),
+    )
