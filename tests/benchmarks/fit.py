@@ -19,6 +19,8 @@ CASES = (
     ("larkspur", "M", "layers,fullness", ("net <= 9 m",), "least cost"),
     ("larkspur", "M", "fullness", ("net <= 3 m", "cost <= 20 EUR"), ""),
     ("foxglove", "C", "fullness,slip_length", ("batiste <= 1.1 m",), "most slip_length, most fullness"),
+    ("larkspur", "M", "fullness,skirt_length,layers", ("net <= 1 m",), ""),
+    ("larkspur", "M", "fullness,skirt_length,layers", ("net <= 9 m",), "least cost"),
     ("marigold", "16", "fullness", ("lawn <= 2.6 yd",), ""),
 )
 
@@ -34,7 +36,7 @@ def main() -> None:
         print(
             f"{name} {size}, {free}, {' and '.join(limits)}{f', {aim}' if aim else ''}:"
             f" {'' if found.best else 'none; nearest '}{said}; {found.planned} plans and {found.ruled_out} bounds"
-            f" of {found.grid} garments, {seconds:.2f} s"
+            f" of {found.grid} garments, {found.unsure} not reached, {seconds:.2f} s"
         )
 
 

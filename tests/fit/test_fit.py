@@ -242,3 +242,59 @@ def test_a_wrong_call_is_told_with_its_exit_code(
 ) -> None:
     assert run(["fit", str(SPECS / "marigold.yaml"), "--size", "16", "--free", "fullness", *options]) == 2
     assert said in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    "limit",
+    [
+        "(net + satin) <= 6 m",
+        "6 m >= (net + satin)",
+        "((net) + (satin) <= (6 m))",
+        "(net <= 6 m - satin and (hours) <= (40))",
+        "not (net + satin)",
+    ],
+)
+def test_a_limit_may_begin_or_end_with_a_bracket(limit: str) -> None:
+    staged = fit(order("larkspur", "M"), "layers", [limit])
+    if limit.startswith("not"):
+        assert staged.faults
+        return
+    plain = fit(order("larkspur", "M"), "layers", ["net + satin <= 6 m"]).value
+    assert staged.value is not None
+    assert plain is not None
+    assert plain.best is not None
+    assert staged.value.best is not None
+    assert staged.value.best.choices == plain.best.choices
+
+
+def test_a_fault_in_the_first_of_two_limits_is_shown_under_its_own_text(capsys: pytest.CaptureFixture[str]) -> None:
+    spec = str(SPECS / "larkspur.yaml")
+    wrong = ["--so-that", "nett <= 9 m", "--so-that", "cost <= 40 kg"]
+    assert run(["fit", spec, "--size", "M", "--free", "fullness", *wrong]) == 2
+    told = capsys.readouterr().err
+    first, second = told.index("nothing is named `nett`"), told.index("the limit can't be worked out")
+    assert "nett <= 9 m" in told[first + 30 : second]
+    assert "cost <= 40 kg" in told[second:]
+
+
+def test_where_the_work_allowed_ends_the_search_it_is_said_and_what_is_found_still_holds(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr("furbelow.fit.fit.BEST_WORK", 10)
+    found = fit(order("larkspur", "M"), "layers,fullness", ["hours <= 8"]).value
+    assert found is not None
+    assert found.unsure > 0
+    assert found.best is not None
+    assert found.best.exact is not None
+    assert found.best.exact["hours"].value <= 8
+    assert f"{found.unsure} not reached in the work allowed" in as_text(found)
+    assert as_data(found)["garments"]["not_reached"] == found.unsure
+
+
+def test_only_what_is_asked_for_is_kept_of_a_garment() -> None:
+    """A thousand garments with a hundred numbers each would fill the memory."""
+    found = _fit(LARKSPUR, "net <= 4.3 m")
+    assert found.nearest is None
+    assert found.best is not None
+    assert found.best.exact is not None
+    assert not [name for name in found.best.exact if "." in name]

@@ -274,7 +274,7 @@ def test_a_sum_of_unlike_quantities_is_told_at_its_place_in_the_formula() -> Non
     spec, fault = only(measures={"tilt": "2 * (10 cm + 3 g)"})
     assert fault.code == "FB202"
     assert fault.headline == ("`tilt` can't be worked out: 10 cm is a length and 3 g is a weight: they can't be added")
-    assert pointed_at(spec, fault) == ["10 cm + 3 g"]
+    assert pointed_at(spec, fault) == ["(10 cm + 3 g)"]
 
 
 def test_a_division_by_nothing_is_told_at_the_divisor() -> None:

@@ -2,7 +2,8 @@
 
 Rounding up, joins and the width of the bolt make needs jump, so that more fullness may now and then take less cloth;
 halving the range would miss that. Every garment of the grid is therefore looked at, in the order of what is wanted,
-until one holds that no other can beat. What the area of the pieces alone rules out is not planned.
+until one holds that no other can beat. What the area of the pieces alone rules out is not planned. The work is bounded;
+where it is not enough, the fit says how many garments it did not reach.
 """
 
 from __future__ import annotations
@@ -10,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from heapq import heapify, heappop, heappush
 from itertools import product
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
@@ -18,7 +20,7 @@ from furbelow.fit.targets import Aim, Limit, read_aims, read_limits, value_of
 from furbelow.garment.solved import Solved
 from furbelow.measure.quantity import Quantity, mm, money, number
 from furbelow.measure.units import CURRENCIES, VOLUME
-from furbelow.order.at_least import at_least
+from furbelow.order.at_least import at_least, cloth_at_least
 from furbelow.order.chain import in_work_order, plan, prove, ready_for, solved
 from furbelow.order.order import Order
 from furbelow.s2_solve.solve import System
@@ -27,6 +29,11 @@ from furbelow.s5_buy.amounts import COST, HOURS, amount_names, amounts
 
 Values = Mapping[str, Quantity]
 Key = tuple[Fraction, ...]
+Watch = Callable[[int, int], None]
+
+# A rehearsal counts as one, a plan as several: so long they take beside each other. In all, some seconds.
+PLAN_WORK = 5
+BEST_WORK, LIKELY_WORK, NEAREST_WORK, RELAX_WORK = 400, 100, 100, 100
 
 
 @dataclass
@@ -36,10 +43,9 @@ class Trial:
     choices: Mapping[str, Quantity]
     place: int  # the order on the grid, to part equals
     faults: tuple[Fault, ...] = ()
-    rehearsal: Rehearsal | None = None
     low: Values | None = None
     exact: Values | None = None
-    proved: bool = False
+    rehearsed: bool = False
 
 
 @dataclass(frozen=True)
@@ -66,7 +72,7 @@ class Fit:
 
     beaten_by: the garment most wanted of those that had to be passed over for `best`, with what it misses.
     grid: garments to choose from; refused: those that can't be sewn, of the ones looked at; ruled_out: by area alone;
-    planned: cut in full.
+    planned: cut in full; unsure: not reached with the work that is allowed, so that one of them may be better.
     """
 
     order: Order
@@ -80,7 +86,7 @@ class Fit:
     refused: int
     ruled_out: int
     planned: int
-    refusals: tuple[Fault, ...] = ()
+    unsure: int
 
     def missed(self, trial: Trial) -> tuple[Missed, ...]:
         """The limits that a trial breaks; by area alone where it was not planned."""
@@ -92,9 +98,12 @@ class Fit:
         )
 
 
-def fit(order: Order, free: str, so_that: Sequence[str], aim: str = "") -> Staged[Fit]:
+def fit(
+    order: Order, free: str, so_that: Sequence[str], aim: str = "", watch: Watch = lambda looked_at, all_: None
+) -> Staged[Fit]:
     """The best garment for the order with these choices free.
 
+    watch: is told, as the search goes on, how many garments it has looked at, and how many there are.
     Fails: FB201 and FB701 to FB704 for what is asked; the faults of the spec where no garment at all can be sewn.
     """
     chosen = free_choices(order.spec, free)
@@ -118,8 +127,8 @@ def fit(order: Order, free: str, so_that: Sequence[str], aim: str = "") -> Stage
     if faults or limits.value is None or aims.value is None:
         return Staged(None, tuple(faults))
     trials = [Trial(dict(zip(values, row, strict=True)), place) for place, row in enumerate(product(*values.values()))]
-    search = _Search(order, ready, aims.value, limits.value, trials)
-    return search.run()
+    nothing = {name: Quantity(Fraction(0), kind.dims) for name, kind in _kinds(usual.value).items()}
+    return _Search(order, ready, aims.value, limits.value, nothing, trials, watch).run()
 
 
 def _numbers(found: Solved) -> dict[str, Quantity]:
@@ -145,25 +154,40 @@ def _kinds(found: Solved) -> Values:
 
 @dataclass
 class _Search:
+    """Looks at garments in the order of what is wanted, each no closer than it must be.
+
+    Three looks, each dearer than the one before: the numbers and the area of the cloth; the rehearsal with what it
+    takes at least; the cutting plan. Of a garment only the values that are asked for are kept.
+    """
+
     order: Order
     ready: System
     aims: tuple[Aim, ...]
     limits: tuple[Limit, ...]
+    nothing: Values  # of every amount, none
     trials: list[Trial]
+    watch: Watch
+    looked_at: int = 0
+    rehearsed: int = 0
     planned: int = 0
+    unsure: int = 0
     ruled_out: set[int] = field(default_factory=set)
+    share: dict[str, Fraction] = field(default_factory=dict)  # what the last plan took, of the least that it might
 
     def run(self) -> Staged[Fit]:
-        best, passed = self._first(self._wanted, self.limits)
+        best, passed = self._first(self._wanted, self.limits, BEST_WORK, likely=True)
+        unsure = self.unsure
         nearest: Trial | None = None
         relax: tuple[Relaxed, ...] = ()
         if best is None:
-            nearest, _ = self._first(self._missed_by, ())
+            nearest, _ = self._first(self._missed_by, (), NEAREST_WORK)
             if nearest is None:
                 faults = next((trial.faults for trial in self.trials if trial.faults), ())
                 return Staged(None, faults)
-            relax = self._relaxed()
-        refused = [trial for trial in self.trials if trial.proved and trial.faults]
+            if not any(not limit.holds(nearest.exact or {}) for limit in self.limits):
+                best, nearest = nearest, None
+            else:
+                relax = self._relaxed()
         return Staged(
             Fit(
                 self.order,
@@ -174,53 +198,76 @@ class _Search:
                 passed,
                 relax,
                 len(self.trials),
-                len(refused),
+                sum(bool(trial.faults) for trial in self.trials),
                 sum(self.trials[place].exact is None for place in self.ruled_out),
                 self.planned,
-                refused[0].faults if refused else (),
+                unsure,
             )
         )
 
-    def _first(self, key: Callable[[Trial, Values], Key], limits: Iterable[Limit]) -> tuple[Trial | None, Trial | None]:
+    def _first(
+        self, key: Callable[[Trial, Values], Key], limits: Iterable[Limit], work: int, *, likely: bool = False
+    ) -> tuple[Trial | None, Trial | None]:
         """The trial with the smallest key that holds the limits, and the last one passed over before it.
 
-        The key of `low` values is never above that of the exact ones, so the search may stop when it is reached.
+        The key of `low` values is never above that of the exact ones: the first whose exact key comes out is the best.
+        work: a rehearsal counts as one, a plan as several. Where it is used up, `unsure` counts the garments that
+        were not reached. likely: then look for one among these that holds.
         """
         limits = tuple(limits)
-        open_: list[tuple[Key, int, Trial]] = []
-        for trial in self.trials:
-            if self._needs_proof(key) and not self._prove(trial):
-                continue
-            values = trial.low or trial.choices
-            open_.append((key(trial, values), trial.place, trial))
-        open_.sort(key=lambda each: each[:2])
-        best: tuple[Key, int, Trial] | None = None
+        # The order is known at once when only free choices are wanted.
+        at_once = key == self._wanted and all(aim.name in self.trials[0].choices for aim in self.aims)
+        open_ = [
+            (key(trial, trial.exact or trial.low or trial.choices), trial.place)
+            for trial in self.trials
+            if at_once or self._look(trial)
+        ]
+        heapify(open_)
+        self.unsure, end = 0, self._work + work
         passed: Trial | None = None
-        for low_key, place, trial in open_:
-            if best is not None and (low_key, place) >= best[:2]:
-                break
-            if not self._prove(trial) or trial.low is None:
+        while open_:
+            _, place = heappop(open_)
+            trial = self.trials[place]
+            if trial.exact is not None and all(limit.holds(trial.exact) for limit in limits):
+                return trial, passed
+            if trial.exact is None and self._work >= end:
+                rest = [trial, *(self.trials[place] for _, place in sorted(open_))]
+                self.unsure = sum(each.exact is None for each in rest)
+                known = (each for each in rest if each.exact and all(limit.holds(each.exact) for limit in limits))
+                found = next(known, None)
+                return found or (self._likely(rest, limits) if likely else None), passed
+            if trial.exact is None and self._closer(trial, limits):
+                heappush(open_, (key(trial, trial.exact or trial.low or trial.choices), place))
+            else:
                 passed = trial
-                continue
-            low = trial.low
-            if any(limit.only_grows and not limit.holds(low) for limit in limits):
-                self.ruled_out.add(trial.place)
-                passed = trial
-                continue
-            if not self._plan(trial) or trial.exact is None:
-                passed = trial
-                continue
-            if not all(limit.holds(trial.exact) for limit in limits):
-                passed = trial
-                continue
-            reached = (key(trial, trial.exact), place, trial)
-            if best is None or reached[:2] < best[:2]:
-                best = reached
-        return (best[2] if best else None), passed
+        return None, passed
 
-    def _needs_proof(self, key: Callable[[Trial, Values], Key]) -> bool:
-        """The order is known at once when only free choices are wanted."""
-        return key != self._wanted or any(aim.name not in self.trials[0].choices for aim in self.aims)
+    def _likely(self, rest: Iterable[Trial], limits: tuple[Limit, ...]) -> Trial | None:
+        """One that holds: the first of those that would if they wasted as the one planned before.
+
+        An earlier one may hold too, if it wastes less.
+        """
+        end = self._work + LIKELY_WORK
+        tight = [limit for limit in limits if limit.only_grows]
+        for trial in rest:
+            if self._work >= end:
+                return None
+            while trial.exact is None:
+                if trial.low is not None and not all(limit.holds(self._as_cut(trial.low)) for limit in tight):
+                    break
+                if not self._closer(trial, limits):
+                    break
+            if trial.exact is not None and all(limit.holds(trial.exact) for limit in limits):
+                return trial
+        return None
+
+    def _as_cut(self, low: Values) -> Values:
+        """The amounts as they would be if they were wasted as in the garment planned last."""
+        return {name: Quantity(value.value * self.share.get(name, 1), value.dims) for name, value in low.items()}
+
+    @property
+    def _work(self) -> int:
+        return self.rehearsed + PLAN_WORK * self.planned
 
     def _wanted(self, trial: Trial, values: Values) -> Key:
         bought = amount_names(self.order.spec)
@@ -248,35 +295,91 @@ class _Search:
                     return (Fraction(-(10**18)),)
                 return (limit.overrun(values).value,)
 
-            trial, _ = self._first(overrun, others)
+            trial, _ = self._first(overrun, others, RELAX_WORK // len(self.limits))
             if trial is not None and trial.exact is not None:
                 found.append(Relaxed(limit, value_of(limit.left, trial.exact), trial))
         return tuple(found)
 
-    def _prove(self, trial: Trial) -> bool:
-        if not trial.proved:
-            trial.proved = True
-            written = {name: as_chosen(name, value, self.order.spec.system) for name, value in trial.choices.items()}
-            order = self.order._replace(choices={**self.order.choices, **written})
-            staged = prove(order, self.ready)
-            if staged.value is None or has_errors(staged.faults):
-                trial.faults = tuple(fault for fault in staged.faults if fault.is_error)
-                return False
-            trial.rehearsal = in_work_order(staged.value)
-            low = at_least(trial.rehearsal)
-            if low.value is None:
-                trial.faults = low.faults
-                return False
-            trial.low = {**_numbers(trial.rehearsal.solved), **low.value}
+    def _holds(self, trial: Trial, limits: tuple[Limit, ...]) -> bool:
+        while trial.exact is None and self._closer(trial, limits):
+            pass
+        return trial.exact is not None and all(limit.holds(trial.exact) for limit in limits)
+
+    def _closer(self, trial: Trial, limits: tuple[Limit, ...]) -> bool:
+        """Looks at it one step closer. Whether it can still be sewn within the limits, for all that is known."""
+        if trial.low is not None and not self._may_hold(trial, limits):
+            return False
+        look = self._look if trial.low is None else self._plan if trial.rehearsed else self._rehearse
+        return look(trial) and (trial.exact is not None or self._may_hold(trial, limits))
+
+    def _may_hold(self, trial: Trial, limits: tuple[Limit, ...]) -> bool:
+        assert trial.low is not None
+        holds = all(limit.holds(trial.low) for limit in limits if limit.only_grows)
+        if not holds:
+            self.ruled_out.add(trial.place)
+        return holds
+
+    def _look(self, trial: Trial) -> bool:
+        """The numbers of the garment, and the least cloth that they can take."""
+        if trial.low is None and not trial.faults:
+            self.looked_at += 1
+            self.watch(self.looked_at, len(self.trials))
+            numbers = solved(self._order(trial), self.ready)
+            low = cloth_at_least(numbers.value, self.order.room) if numbers.ok and numbers.value else None
+            if low is None or low.value is None or numbers.value is None:
+                trial.faults = _first_error(low.faults if low else numbers.faults)
+            else:
+                needs, cost = low.value
+                least = {**self.nothing, **needs, COST: Quantity(cost, self.nothing[COST].dims)}
+                trial.low = self._asked_for(numbers.value, least)
+        return not trial.faults
+
+    def _rehearse(self, trial: Trial) -> bool:
+        """Whether it can be sewn, and the least of every amount. Not kept: most garments are not planned after it."""
+        if not trial.rehearsed and not trial.faults:
+            trial.rehearsed = True
+            rehearsal = self._rehearsal(trial)
+            low = at_least(rehearsal) if rehearsal else None
+            if low is not None and low.value is not None and rehearsal is not None:
+                trial.low = self._asked_for(rehearsal.solved, low.value)
+            elif low is not None:
+                trial.faults = _first_error(low.faults)
         return not trial.faults
 
     def _plan(self, trial: Trial) -> bool:
-        if trial.exact is None and not trial.faults:
-            assert trial.rehearsal is not None
-            staged = plan(trial.rehearsal)
-            self.planned += 1
-            if staged.value is None:
-                trial.faults = staged.faults
-            else:
-                trial.exact = {**_numbers(trial.rehearsal.solved), **amounts(staged.value.shopping)}
+        rehearsal = self._rehearsal(trial)
+        assert rehearsal is not None  # it was rehearsed before
+        staged = plan(rehearsal)
+        self.planned += 1
+        if staged.value is None:
+            trial.faults = _first_error(staged.faults)
+        else:
+            assert trial.low is not None
+            trial.exact = self._asked_for(rehearsal.solved, amounts(staged.value.shopping))
+            for name, low in trial.low.items():
+                if name in self.nothing and low.value:
+                    self.share[name] = trial.exact[name].value / low.value
         return trial.exact is not None
+
+    def _rehearsal(self, trial: Trial) -> Rehearsal | None:
+        self.rehearsed += 1
+        staged = prove(self._order(trial), self.ready)
+        if staged.value is None or has_errors(staged.faults):
+            trial.faults = _first_error(staged.faults)
+            return None
+        return in_work_order(staged.value)
+
+    def _order(self, trial: Trial) -> Order:
+        written = {name: as_chosen(name, value, self.order.spec.system) for name, value in trial.choices.items()}
+        return self.order._replace(choices={**self.order.choices, **written})
+
+    def _asked_for(self, found: Solved, amounts: Values) -> Values:
+        """Of all values those that the limits, the aims and the report name: a garment has hundreds."""
+        names = {name for limit in self.limits for side in (limit.left, limit.right) for name in side.names}
+        names |= {aim.name for aim in self.aims} | self.nothing.keys()
+        values = {**_numbers(found), **amounts}
+        return {name: values[name] for name in names if name in values}
+
+
+def _first_error(faults: Iterable[Fault]) -> tuple[Fault, ...]:
+    return next(((fault,) for fault in faults if fault.is_error), ())

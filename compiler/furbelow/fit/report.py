@@ -52,7 +52,10 @@ def _count(fit: Fit) -> str:
         parts.append(f"{fit.refused:,} refused by the proofs")
     if fit.ruled_out:
         parts.append(f"{fit.ruled_out:,} ruled out by the area of their pieces alone")
-    return ", ".join([*parts, f"{fit.planned:,} cut to the last strip"])
+    parts.append(f"{fit.planned:,} cut to the last strip")
+    if fit.unsure:
+        parts.append(f"{fit.unsure:,} not reached in the work allowed, so one of them may be better")
+    return ", ".join(parts)
 
 
 def _table(fit: Fit, trial: Trial) -> Iterator[str]:
@@ -145,6 +148,7 @@ def as_data(fit: Fit) -> dict[str, Any]:
             "refused": fit.refused,
             "ruled_out_by_area": fit.ruled_out,
             "planned": fit.planned,
+            "not_reached": fit.unsure,
         },
     }
 

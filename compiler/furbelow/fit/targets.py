@@ -9,7 +9,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.diagnose.nearest import nearest
 from furbelow.measure.formula import EvaluationFault, Formula, FormulaFault, evaluate, parse_formula
-from furbelow.measure.formula_parser import Amount, Call, Infix, Name, Prefix, Term
+from furbelow.measure.formula_parser import CONSTANTS, Amount, Call, Infix, Name, Prefix, Term
 from furbelow.measure.quantity import Quantity
 
 LIMIT = "--so-that"
@@ -76,19 +76,25 @@ def read_limits(
     """
     limits: list[Limit] = []
     faults: list[Fault] = []
-    for text in texts:
+    for option, text in limits_by_option(texts).items():
+        place = _place(text, option)
         formula = parse_formula(text, check=True)
         if isinstance(formula, FormulaFault):
-            here = _place(text).inside(formula.offset, max(formula.length, 1))
+            here = place.inside(formula.offset, max(formula.length, 1))
             faults.append(Fault("FB201", formula.message, Label(here), help=formula.help))
             continue
         for term in _linked(formula.root):
-            read = _limit(text, term, known, frozenset(amounts))
+            read = _limit(text, place, term, known, frozenset(amounts))
             if isinstance(read, Fault):
                 faults.append(read)
             else:
                 limits.append(read)
     return Staged(None if faults else tuple(limits), tuple(faults))
+
+
+def limits_by_option(texts: Collection[str]) -> dict[str, str]:
+    """Each text of a limit by the name of its place, for the faults in it: `--so-that`, then `--so-that (2)`."""
+    return {LIMIT if number == 1 else f"{LIMIT} ({number})": text for number, text in enumerate(texts, 1)}
 
 
 def _linked(term: Term) -> Iterator[Term]:
@@ -99,8 +105,8 @@ def _linked(term: Term) -> Iterator[Term]:
         yield term
 
 
-def _limit(text: str, term: Term, known: Mapping[str, Quantity], amounts: frozenset[str]) -> Limit | Fault:
-    here = _place(text).inside(term.start, term.end - term.start)
+def _limit(text: str, place: Span, term: Term, known: Mapping[str, Quantity], amounts: frozenset[str]) -> Limit | Fault:
+    here = place.inside(term.start, term.end - term.start)
     if not isinstance(term, Infix) or term.sign not in _MARKS:
         return Fault(
             "FB701",
@@ -108,27 +114,22 @@ def _limit(text: str, term: Term, known: Mapping[str, Quantity], amounts: frozen
             Label(here),
             help="write it as `net <= 9 m`; several limits are linked by `and`",
         )
-    sides = []
-    for side in (term.left, term.right):
-        formula = parse_formula(text[side.start : side.end])
-        if isinstance(formula, FormulaFault):
-            raise ValueError(f"{text} was read whole but not in parts")
-        for name in sorted(formula.names - known.keys()):
-            return _unknown(name, known, here)
-        sides.append(formula)
-    tried = evaluate(parse_whole(text[term.start : term.end]), known.__getitem__)
+    for name in sorted(_names(term) - known.keys() - set(CONSTANTS)):
+        return _unknown(name, known, here)
+    # The parts keep their places in the whole text, so that a fault in one is found there.
+    whole = Formula(text, term, frozenset(_names(term)), True)
+    tried = evaluate(whole, known.__getitem__)
     if isinstance(tried, EvaluationFault):
-        place = _place(text).inside(term.start + tried.offset, max(tried.length, 1))
-        return Fault("FB701", f"the limit can't be worked out: {tried.message}", Label(place), help=tried.help)
+        at = place.inside(tried.offset, max(tried.length, 1))
+        return Fault("FB701", f"the limit can't be worked out: {tried.message}", Label(at), help=tried.help)
+    left, right = (_side(text, side) for side in (term.left, term.right))
     small, large = (term.left, term.right) if term.sign in ("<=", "<") else (term.right, term.left)
     grows = _rises(small, amounts) and not _names(large) & amounts
-    return Limit(text[term.start : term.end], term.sign, sides[0], sides[1], grows)
+    return Limit(text[term.start : term.end], term.sign, left, right, grows)
 
 
-def parse_whole(text: str) -> Formula:
-    formula = parse_formula(text, check=True)
-    assert isinstance(formula, Formula), formula
-    return formula
+def _side(text: str, term: Term) -> Formula:
+    return Formula(text[term.start : term.end], term, frozenset(_names(term)), False)
 
 
 def _unknown(name: str, known: Collection[str], place: Span) -> Fault:

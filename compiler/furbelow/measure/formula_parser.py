@@ -287,9 +287,11 @@ class _Parser:
             return self._named(token)
         if token.text == "(":
             inner = self._term(0)
+            closing = self._peek
             if not self._takes(")"):
                 _fail(token.start, token.end, "this bracket is not closed")
-            return inner
+            # With its brackets: whoever slices a part out of the text gets one that can be read by itself.
+            return inner._replace(start=token.start, end=closing.end)
         if token.text in ("-", "+", "not"):
             operand = self._term(_NOT_BINDS if token.text == "not" else _MINUS_BINDS)
             if is_truth(operand) is not (token.text == "not"):

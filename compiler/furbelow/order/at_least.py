@@ -6,12 +6,15 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Staged
-from furbelow.measure.quantity import Quantity
+from furbelow.garment.solved import Solved
+from furbelow.garment.workroom import Workroom
+from furbelow.measure.quantity import Quantity, mm
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting, Sheet, cut
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from furbelow.s5_buy.amounts import COST, amounts
+from furbelow.s5_buy.offers import offered
 from furbelow.s5_buy.shopping import buy
 
 
@@ -31,6 +34,17 @@ def at_least(rehearsal: Rehearsal) -> Staged[Mapping[str, Quantity]]:
     if any(shortest[cloth] is not cheapest[cloth] for cloth in sheets):
         found[COST] = amounts(buy(rehearsal, _cutting(cheapest)))[COST]
     return Staged(found)
+
+
+def cloth_at_least(found: Solved, room: Workroom) -> Staged[tuple[Mapping[str, Quantity], Fraction]]:
+    """What `at_least` says of each cloth, and what all cloth costs at least: without rehearsing a step."""
+    by_area = cut(found, room, _by_area)
+    if by_area.value is None:
+        return Staged(None, by_area.faults)
+    offers = {cloth: [offered(sheet) for sheet in sheets] for cloth, sheets in by_area.value.sheets.items()}
+    needs = {cloth: mm(min(offer.need for offer in each)) for cloth, each in offers.items()}
+    cost = sum((min(offer.cost or Fraction(0) for offer in each) for each in offers.values()), Fraction(0))
+    return Staged((needs, cost))
 
 
 def _by_area(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:

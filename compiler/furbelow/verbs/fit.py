@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import argparse
+import sys
+from collections.abc import Callable
 
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
@@ -41,7 +43,7 @@ def _fit(options: argparse.Namespace) -> int:
     from furbelow.fit.fit import fit
     from furbelow.fit.grid import FREE
     from furbelow.fit.report import as_data, as_text
-    from furbelow.fit.targets import AIM, LIMIT
+    from furbelow.fit.targets import AIM, limits_by_option
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader()
@@ -52,12 +54,9 @@ def _fit(options: argparse.Namespace) -> int:
             by_call=True,
         )
     order = reader.orders(asked(options))[0]
-    reader.sources |= {FREE: options.free, AIM: options.aim}
-    staged = fit(order, options.free, options.so_that, options.aim)
+    reader.sources |= {FREE: options.free, AIM: options.aim, **limits_by_option(options.so_that)}
+    staged = fit(order, options.free, options.so_that, options.aim, _progress(options.spec))
     if staged.value is None:
-        for limit in options.so_that:
-            # A fault in a limit has its place in the option, which may be given several times.
-            reader.sources[LIMIT] = limit
         reader.tell(staged.faults)
         by_call = any(fault.code.startswith("FB70") or fault.code == "FB201" for fault in staged.faults)
         return WRONG_USE if by_call else SPEC_AT_FAULT
@@ -66,3 +65,16 @@ def _fit(options: argparse.Namespace) -> int:
     else:
         print(as_text(staged.value), end="")
     return DONE if staged.value.best is not None else SPEC_AT_FAULT
+
+
+def _progress(spec: str) -> Callable[[int, int], None]:
+    """Tells on a terminal how far the search is, in one line that is written over and taken away at its end."""
+    if not sys.stderr.isatty():
+        return lambda looked_at, all_: None
+
+    def tell(looked_at: int, all_: int) -> None:
+        if looked_at % 100 == 0 or looked_at == all_:
+            said = f"{spec}: looked at {looked_at:,} of {all_:,} garments" if looked_at < all_ else ""
+            print(f"\r{said:<70}", end="" if said else "\r", file=sys.stderr, flush=True)
+
+    return tell
