@@ -9,8 +9,6 @@ Source: bearing seams of 1 cm with a 1-2 mm stitch are common practice, no sourc
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from furbelow.garment.bench import Bench
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
@@ -18,7 +16,6 @@ from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
     Action,
-    CautionKind,
     EdgesIn,
     Instructions,
     Kind,
@@ -31,7 +28,7 @@ from furbelow.garment.tolerance import round_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, takes_at_ends
-from furbelow.techniques.shared.marks import tag, tagged
+from furbelow.techniques.shared.marks import tag
 
 
 class JoinEnds:
@@ -76,15 +73,6 @@ class JoinEnds:
         }
         title = "join-ends-title-panels" if panels else "join-ends-title"
         return Instructions(title, "join-ends-aim", actions, values, (PINS_OUT,))
-
-
-# For the techniques whose sentences still stand in code.
-PINS = (CautionKind.NEEDLE, "Take each pin out before it reaches the needle, and count them back into the box.")
-
-
-def side_seam(bench: Bench, pieces: Sequence[str], say: Phrasing) -> str:
-    """The seam that marks are measured from, told apart where there are others."""
-    return f"the side seam{' with the bright thread' if tagged(bench, pieces, say) else ''}"
 
 
 TECHNIQUE = JoinEnds()

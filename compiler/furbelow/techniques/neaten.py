@@ -21,7 +21,6 @@ from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
-    CautionKind,
     EdgesIn,
     Instructions,
     Kind,
@@ -36,7 +35,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared import cautions
+from furbelow.techniques.shared.cautions import FINGERS, KNIVES, SHEARS
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.zigzag import zigzag_set
 
@@ -44,13 +43,7 @@ STITCH = {"overlocker": StitchType.OVERLOCK, "zigzag": StitchType.ZIGZAG, "pinki
 SETUP = {"overlocker": SetUp.OVERLOCKER, "zigzag": SetUp.ZIGZAG, "pinking shears": SetUp.TABLE}
 TAIL = Fraction(50)
 PAST = Fraction(20)  # where a ring is closed, the row runs over its start by so much
-CAUTIONS = {"overlocker": cautions.KNIVES, "zigzag": cautions.FINGERS, "pinking shears": cautions.SHEARS}
-# For the techniques whose sentences still stand in code.
-KNIVES = (
-    CautionKind.BLADE,
-    "Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.",
-)
-BLADES = (CautionKind.BLADE, "Shears cut fingers as well as cloth: keep your other hand well away from the blades.")
+CAUTIONS = {"overlocker": KNIVES, "zigzag": FINGERS, "pinking shears": SHEARS}
 # The messages of one place: a flat margin or edge, and one round a ring.
 MESSAGES = {
     "overlocker": ("neaten-overlock-flat", "neaten-overlock-ring"),
