@@ -71,19 +71,16 @@ def apron() -> Planned:
     return planned
 
 
-def told(planned: Planned) -> tuple[Phrasing, Section, Cutting]:
+def told(planned: Planned) -> tuple[Words, Section, Cutting]:
     cutting = planned.cutting
     (section,) = cutting.sheet("lawn").plan.sections
-    return (
-        Phrasing(planned.rehearsal.run.solved, planned.rehearsal.run.room, cutting.joins, cutting.lengths),
-        section,
-        cutting,
-    )
+    say = Phrasing(planned.rehearsal.run.solved, planned.rehearsal.run.room, cutting.joins, cutting.lengths)
+    return Words("en", say), section, cutting
 
 
 def drawing() -> Figure:
-    say, _, cutting = told(apron())
-    (figure,) = cutting_figures(cutting, apron().rehearsal.run.solved, Words("en", say))
+    english, _, cutting = told(apron())
+    (figure,) = cutting_figures(cutting, apron().rehearsal.run.solved, english)
     return figure
 
 
@@ -94,8 +91,8 @@ def test_the_apron_is_laid_freely_and_its_plan_is_right() -> None:
 
 
 def test_every_panel_is_chalked_once_at_its_distances_from_the_end_and_the_edge() -> None:
-    say, section, cutting = told(apron())
-    steps = [step.text for step in cutting_steps(apron().rehearsal.run.solved, cutting, say)]
+    english, section, cutting = told(apron())
+    steps = [step.text for step in cutting_steps(cutting, english)]
     chalked = [text for text in steps if text.startswith("Chalk ") and "with a ruler" in text]
     assert len(chalked) == len(section.panels) == 5
     for panel in section.panels:
@@ -106,8 +103,8 @@ def test_every_panel_is_chalked_once_at_its_distances_from_the_end_and_the_edge(
 
 
 def test_straight_cuts_come_after_the_chalk_and_free_every_panel() -> None:
-    say, section, cutting = told(apron())
-    steps = [step.text for step in cutting_steps(apron().rehearsal.run.solved, cutting, say)]
+    english, section, cutting = told(apron())
+    steps = [step.text for step in cutting_steps(cutting, english)]
     chalk = [number for number, text in enumerate(steps) if text.startswith("Chalk ") and "with a ruler" in text]
     cuts = [number for number, text in enumerate(steps) if text.startswith("Cut straight through along the line ")]
     assert min(cuts) > max(chalk)
@@ -117,35 +114,35 @@ def test_straight_cuts_come_after_the_chalk_and_free_every_panel() -> None:
 
 
 def test_panels_that_no_straight_cut_parts_are_cut_round_with_shears() -> None:
-    say, _, _ = told(apron())
+    english, _, _ = told(apron())
     section = Section(cm(0), cm(90), (), panels=PINWHEEL)
-    laid, cut = panel_steps(section, cm(90), {"panel": "P"}, "lawn", True, say)
+    laid, cut = panel_steps(section, cm(90), {"panel": "P"}, "lawn", True, english)
     steps = [*laid, *cut]
     assert steps[-1][0] == "Cut round each panel along its chalk with shears, the outermost first."
     assert [row[0].split()[1] for row in steps[1:-1]] == ["P1", "P2", "P3", "P4"]
 
 
 def test_cloth_without_a_right_side_may_lie_either_face_up() -> None:
-    say, section, cutting = told(apron())
-    assert "wrong side up" in panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0][0]
-    assert "either face up" in panel_steps(section, cm(62), cutting.letters, "net", False, say)[0][0][0]
+    english, section, cutting = told(apron())
+    assert "wrong side up" in panel_steps(section, cm(62), cutting.letters, "lawn", True, english)[0][0][0]
+    assert "either face up" in panel_steps(section, cm(62), cutting.letters, "lawn", False, english)[0][0][0]
 
 
 def test_cloth_longer_than_the_table_is_measured_on_from_a_line() -> None:
     solved, (_, section, cutting) = apron().rehearsal.run.solved, told(apron())
     for table, says in ((cm(100), True), (cm(186), False), (None, False)):
-        say = Phrasing(solved, Workroom(table_length=table), {}, {})
-        first = panel_steps(section, cm(62), cutting.letters, "lawn", True, say)[0][0][0]
+        english = Words("en", Phrasing(solved, Workroom(table_length=table), {}, {}))
+        first = panel_steps(section, cm(62), cutting.letters, "lawn", True, english)[0][0][0]
         assert ("measure on from that line" in first) == says
 
 
 def test_the_drawing_names_every_panel_and_gives_every_distance() -> None:
-    say, section, cutting = told(apron())
+    english, section, cutting = told(apron())
     texts = {line.text for line in words(drawing())}
     for panel in section.panels:
         assert f"{cutting.letters[panel.strip]}{panel.copy}" in texts
-        assert {say.cut(panel.from_end + panel.length), say.cut(panel.from_edge + panel.width)} <= texts
-        assert {say.cut(at) for at in (panel.from_end, panel.from_edge) if at} <= texts
+        assert {english.say.cut(panel.from_end + panel.length), english.say.cut(panel.from_edge + panel.width)} <= texts
+        assert {english.say.cut(at) for at in (panel.from_end, panel.from_edge) if at} <= texts
 
 
 def test_words_on_the_drawing_do_not_lie_on_each_other_or_leave_the_sheet() -> None:
@@ -158,14 +155,14 @@ def test_words_on_the_drawing_do_not_lie_on_each_other_or_leave_the_sheet() -> N
 
 
 def test_a_crowd_of_small_panels_still_has_every_name() -> None:
-    say, _, _ = told(apron())
+    english, _, _ = told(apron())
     panels = tuple(
         Panel("tab", None, 1 + row + 4 * column, cm(12 * column), cm(9 * row), cm(12), cm(9))
         for column in range(9)
         for row in range(4)
     )
     sheet = Sheet()
-    drawn = FreePanels(Section(cm(0), cm(108), (), panels=panels), 360.0, {"tab": "Q"}, say, 0.2, True)
+    drawn = FreePanels(Section(cm(0), cm(108), (), panels=panels), 360.0, {"tab": "Q"}, english, 0.2, True)
     assert drawn.draw(sheet, 0) <= drawn.high
     for number in range(1, 37):
         assert f">Q{number}<" in sheet.svg()

@@ -8,6 +8,7 @@ from functools import cache
 from itertools import combinations
 
 import pytest
+from furbelow.garment.message import Own
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.planner import plain_plan
@@ -45,8 +46,8 @@ def drawn(which: str) -> tuple[CuttingPlan, tuple[Figure, ...]]:
     plan = plain_plan(strips, bolt, PRICES)
     demo = demos()[0]
     say = planned(demo, sizes(demo)[0]).rehearsal.run.say
-    return plan, plan_figures(plan, letters, Words("en", say), "lawn", "cut", True) + table_marks_figures(
-        plan, Words("en", say), "lawn", "tapes"
+    return plan, plan_figures(plan, letters, Words("en", say), Own("lawn"), "cut", True) + table_marks_figures(
+        plan, Words("en", say), Own("lawn"), "tapes"
     )
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 
+from furbelow.garment.message import Supply
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed, Picture
 from furbelow.s3_rehearse.run import Run
@@ -101,7 +102,7 @@ def cutting_figures(cutting: Cutting, solved: Solved, words: Words) -> tuple[Fig
     drawn: list[Figure] = []
     for name in cutting.sheets:
         plan, material = cutting.sheet(name).plan, solved.materials[name].material
-        cloth = material.about or name.replace("_", " ")
+        cloth = Supply(name)
         drawn += plan_figures(plan, cutting.letters, words, cloth, f"cut-{name}", material.has_right_side)
         drawn += table_marks_figures(plan, words, cloth, f"tapes-{name}")
     return tuple(replace(figure, key=_fit(figure.key)) for figure in drawn)

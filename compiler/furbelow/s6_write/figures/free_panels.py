@@ -8,27 +8,29 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
-from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.message import Length
 from furbelow.s4_cut.plan import Section
 from furbelow.s6_write.figures.edges import face, left_over
 from furbelow.s6_write.figures.laid_cloth import LEFT, beside, frame, has_room, name_of, named_in
 from furbelow.s6_write.figures.language import INK, LEADING, MARGIN, PLAIN
 from furbelow.s6_write.figures.pen import Point, Sheet, width_of
+from furbelow.s6_write.words.words import Words
 
 
 class FreePanels:
     """One section, drawn to scale; `high` is how far it reaches down, the words under it included."""
 
     def __init__(
-        self, section: Section, width: float, letters: Mapping[str, str], say: Phrasing, scale: float, wrong_up: bool
+        self, section: Section, width: float, letters: Mapping[str, str], words: Words, scale: float, wrong_up: bool
     ) -> None:
-        self.section, self.letters, self.say, self.scale, self.wrong_up = section, letters, say, scale, wrong_up
+        self.section, self.letters, self.words, self.scale, self.wrong_up = section, letters, words, scale, wrong_up
+        words.read("figures-cutting")
         self.deep = width * scale
         self.right = LEFT + float(section.length) * scale
         ends = {each.from_end for each in section.panels} | {each.from_end + each.length for each in section.panels}
-        self.ends = [(LEFT + float(end) * scale, say.cut(end) if end else "0") for end in sorted({Fraction(0), *ends})]
+        self.ends = [(LEFT + float(end) * scale, self._at(end)) for end in sorted({Fraction(0), *ends})]
         sides = {each.from_edge for each in section.panels} | {each.from_edge + each.width for each in section.panels}
-        self.sides = [(float(side) * scale, say.cut(side) if side else "0") for side in sorted({Fraction(0), *sides})]
+        self.sides = [(float(side) * scale, self._at(side)) for side in sorted({Fraction(0), *sides})]
         self.rows = _rows(self.ends)
         small = [
             each
@@ -55,21 +57,25 @@ class FreePanels:
             face(sheet, outline, self.wrong_up)
             sheet.line(outline, INK, PLAIN, closed=True)
             name = name_of(panel, self.letters)
-            size = f"{self.say.cut(panel.length)} × {self.say.cut(panel.width)}"
+            length, width = Length(panel.length, "cut"), Length(panel.width, "cut")
+            size = self.words.text("figure-cutting-over", {"length": length, "width": width})
             if not named_in(sheet, name, size, (left, upper, right, bottom), ground=self.wrong_up):
                 small.append((((left + right) / 2, (upper + bottom) / 2), name))
         frame(sheet, [(LEFT, top), (self.right, top), (self.right, low), (LEFT, low)], across=False)
         beside(sheet, small, self.right, 1, y - 4, low + 4)
-        beside(sheet, [((LEFT - 1, low - side), words) for side, words in self.sides], LEFT, -1, y - 8, low + 4)
+        beside(sheet, [((LEFT - 1, low - side), told) for side, told in self.sides], LEFT, -1, y - 8, low + 4)
         sheet.lines(
             [
                 [(x, low + 2), (x, low + 8 + LEADING * row)]
                 for (x, _), (row, _) in zip(self.ends, self.rows, strict=True)
             ]
         )
-        for (_, words), (row, left) in zip(self.ends, self.rows, strict=True):
-            sheet.write((left, low + 19 + LEADING * row), words, ground=True)
+        for (_, told), (row, left) in zip(self.ends, self.rows, strict=True):
+            sheet.write((left, low + 19 + LEADING * row), told, ground=True)
         return y + self.high
+
+    def _at(self, place: Fraction) -> str:
+        return self.words.said(Length(place, "cut") if place else 0)
 
 
 def _rows(labels: Sequence[tuple[float, str]]) -> list[tuple[int, float]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.message import Length, Part, Things, Value, Values
 from furbelow.s4_cut.marks import Mark, table_marks
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s6_write.figures.edges import edge, face
@@ -19,12 +19,12 @@ ACROSS = 60.0  # units for the length of tapes across the table, cut short
 TALL = 620.0  # units of one figure, where sections allow it
 
 
-def table_marks_figures(plan: CuttingPlan, words: Words, cloth: str, key: str) -> tuple[Figure, ...]:
+def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str) -> tuple[Figure, ...]:
     """The tapes for each section of lanes in turn, as many in a figure as are easily read.
 
     A section with the tapes of the one before is named with it.
     """
-    say = words.say
+    words.read("figures-cutting")
     groups: list[tuple[list[int], tuple[Mark, ...]]] = []
     for number, section in enumerate(plan.sections, 1):
         if section.panels:
@@ -39,27 +39,25 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: str, key: str) -
     scale = min(FINEST, DEEP / float(deepest))
     figures: list[Figure] = []
     sheet, y, told = Sheet(), 0.0, list[str]()
-    caption = (
-        f"Guide tapes on the table for the {cloth}, their distances to scale. Cut along the thick line of each tape, its"
-        " far side."
-    )
+    caption = words.text("figure-tapes-caption", {"cloth": cloth})
     for numbers, marks in groups:
         across = plan.sections[numbers[0] - 1].across
         if told and y + (ACROSS if across else float(lying) * scale) > TALL:
             figures.append(Figure(_key(key, figures), sheet.svg(), " ".join(told), caption))
             sheet, y, told = Sheet(), 0.0, []
-        start = "left end of the table" if across else "near edge of the table"
-        named = f"Section{'s' if len(numbers) > 1 else ''} {listed([str(number) for number in numbers])}"
+        tapes = Things(tuple(Part("figure-tapes-alt-tape", _told(mark)) for mark in marks))
+        values: Values = {"sections": Things(tuple(numbers)), "tapes": tapes}
+        named = words.text("figure-tapes-sections", values)
+        start = words.text("figure-tapes-from-end" if across else "figure-tapes-from-edge")
         sheet.write((8, y), named, bold=True)
         beside = 13 + width_of(named, True)
-        sheet.write((beside, y), shortened(f"tapes measured from the {start}", sheet.width - beside - 8))
+        sheet.write((beside, y), shortened(start, sheet.width - beside - 8))
         if across:
-            y = _tapes_across(sheet, y + 38, marks, say) + 34
+            y = _tapes_across(sheet, y + 38, marks, words) + 34
         else:
             right = LEFT + min(LONG, max(SHORT, float(plan.sections[numbers[0] - 1].length) * scale))
-            y = _tapes_along(sheet, y + 38, float(lying) * scale, right, marks, scale, say, plan.folded) + 34
-        rows = listed([f"{say.length(mark.distance)} ({_lanes(mark)})" for mark in marks])
-        told.append(f"{named}: tapes at {rows} from the {start}.")
+            y = _tapes_along(sheet, y + 38, float(lying) * scale, right, marks, scale, words, plan.folded) + 34
+        told.append(words.text("figure-tapes-alt-end" if across else "figure-tapes-alt-edge", values))
     if told:
         figures.append(Figure(_key(key, figures), sheet.svg(), " ".join(told), caption))
     return tuple(figures)
@@ -76,7 +74,7 @@ def _tapes_along(
     right: float,
     marks: tuple[Mark, ...],
     scale: float,
-    say: Phrasing,
+    words: Words,
     folded: bool,
 ) -> float:
     """The cloth as it lies before the maker, its fold or edge on the near edge of the table; how far down that reaches."""
@@ -101,21 +99,23 @@ def _tapes_along(
     places = spread([low - float(mark.distance) * scale + 1 for mark in upwards], heights, y - 8, low + 2)
     for mark, middle in zip(upwards, places, strict=True):
         sheet.line([(right + 22, low - float(mark.distance) * scale), (right + 30, middle)], SOFT, THIN)
-        sheet.write((right + 33, middle + 4.5), say.length(mark.distance), bold=True)
-        sheet.write((right + 38 + width_of(say.length(mark.distance), True), middle + 4.5), _lanes(mark))
+        distance = words.said(Length(mark.distance))
+        sheet.write((right + 33, middle + 4.5), distance, bold=True)
+        beside = right + 38 + width_of(distance, True)
+        sheet.write((beside, middle + 4.5), words.text("figure-tapes-lanes", _told(mark)))
     between = spread([low - float(mark.distance - mark.depth / 2) * scale for mark in upwards], heights, y - 8, low + 2)
     for mark, middle in zip(upwards, between, strict=True):
         at = low - float(mark.distance - mark.depth / 2) * scale
         sheet.line([(LEFT - 12, middle), (LEFT - 1, at)], SOFT, THIN)
-        half = " half" if mark.on_fold else ""
-        sheet.write((LEFT - 26, middle + 4.5), f"{say.length(mark.depth)}{half}", "end")
+        depth = words.text("figure-tapes-half", _told(mark)) if mark.on_fold else words.said(Length(mark.depth))
+        sheet.write((LEFT - 26, middle + 4.5), depth, "end")
     below = max([low, *places, *between]) + 20  # many words reach further down than the cloth
-    level = "fold" if folded else "cut edge"
-    sheet.write((8, below), f"near edge of the table, {level} level with it", colour=SOFT)
+    level = words.text("figure-tapes-level-folded" if folded else "figure-tapes-level")
+    sheet.write((8, below), level, colour=SOFT)
     return below
 
 
-def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], say: Phrasing) -> float:
+def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], words: Words) -> float:
     """The cloth along the table, its cut end level with the left end; tapes numbered, their distances listed below."""
     left, right, low = 20.0, sheet.width - 20.0, y + ACROSS
     scale = (right - left) / float(marks[-1].distance)
@@ -126,14 +126,15 @@ def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], say: Phrasing
         at = left + float(mark.distance) * scale
         _tape(sheet, [(at, y - 14), (at, low + 14)], (-3, 0))
         sheet.write((at - float(mark.depth) * scale / 2, (y + low) / 2 + 4.5), str(number), "middle", bold=True)
-    sheet.write((left, low + 30), "left end of the table, cut end level with it", colour=SOFT)
+    sheet.write((left, low + 30), words.text("figure-tapes-level-end"), colour=SOFT)
     row = low + 30
     for number, mark in enumerate(marks, 1):
         row += LEADING
-        sheet.write((left, row), f"{number}:")
-        sheet.write((left + 22, row), say.length(mark.distance), bold=True)
-        x = left + 27 + width_of(say.length(mark.distance), True)
-        sheet.write((x, row), f"{_lanes(mark)}, {say.length(mark.depth)} wide")
+        sheet.write((left, row), words.text("figure-tapes-number", {"number": number}))
+        distance = words.said(Length(mark.distance))
+        sheet.write((left + 22, row), distance, bold=True)
+        x = left + 27 + width_of(distance, True)
+        sheet.write((x, row), words.text("figure-tapes-lanes-wide", _told(mark)))
     return row
 
 
@@ -143,5 +144,5 @@ def _tape(sheet: Sheet, far_side: list[Point], near: Point) -> None:
     sheet.line([(x + near[0], y + near[1]) for x, y in far_side], INK, PLAIN, (2, 3))
 
 
-def _lanes(mark: Mark) -> str:
-    return f"lane{'s' if len(mark.lanes) > 1 else ''} {listed([str(lane) for lane in mark.lanes])}"
+def _told(mark: Mark) -> Values:
+    return {"distance": Length(mark.distance), "depth": Length(mark.depth), "lanes": Things(mark.lanes)}

@@ -32,7 +32,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
     words = Words("en", say, cutting.letters)
     words.read("guide")
     told = [said_step(done, words) for done in run.performed]
-    cutting_page, pieces = cutting_steps(solved, cutting, say), cut_lines(solved, cutting, say)
+    cutting_page, pieces = cutting_steps(cutting, words), cut_lines(solved, cutting, words)
     parts = operations(rehearsal, told, shopping, words, len(cutting_page))
     facts = tuple(summary(rehearsal, words))
     guide = Guide(

@@ -25,6 +25,7 @@ _ABOUT = (
 def class_cutting(order: ClassOrder, whose: str) -> Guide:
     """A guide with nothing in it but what cutting for all needs. Cut sizes stand under numbers, without names."""
     say = Phrasing(order.solved, order.room, order.cutting.joins)
+    words = Words("en", say)
     cloths = set(order.cutting.sheets)
     shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
     mark = next(iter(order.cutting.letters.values()))
@@ -38,8 +39,8 @@ def class_cutting(order: ClassOrder, whose: str) -> Guide:
         tools=(),
         materials=material_lines(shopping, say),
         cutting=_cut_lines(order),
-        cutting_figures=cutting_figures(order.cutting, order.solved, Words("en", say)),
-        cutting_steps=cutting_steps(order.solved, order.cutting, say),
+        cutting_figures=cutting_figures(order.cutting, order.solved, words),
+        cutting_steps=cutting_steps(order.cutting, words),
         parts=(),
         proofs=(),
         notes="",
@@ -61,10 +62,10 @@ def _cut_lines(order: ClassOrder) -> tuple[CutLine, ...]:
     lines = []
     for number, garment in order.garments.items():
         solved = garment.rehearsal.solved
-        say = Phrasing(solved, order.room)
-        for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, say), strict=True):
+        words = Words("en", Phrasing(solved, order.room))
+        for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, words), strict=True):
             joined = joins.get(marked(number, name), 0)
-            note = f"{say.count(joined, 'join')} over all copies" if joined else "whole"
+            note = f"{words.say.count(joined, 'join')} over all copies" if joined else "whole"
             # Without its reasons: they stand on measures of the body, and this page is for all to see.
             letter = order.cutting.letters[marked(number, name)]
             lines.append(replace(line, letter=letter, note=note, why=()))

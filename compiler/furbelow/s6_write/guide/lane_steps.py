@@ -1,0 +1,65 @@
+"""How to cut a section of lanes: the cloth drawn over tapes on the table, slit along them, and each lane cut up."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from furbelow.garment.message import Length, Own, Part, Supply, Things, Value, Values
+from furbelow.garment.tolerance import CUT_OFF
+from furbelow.s4_cut.marks import table_marks
+from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
+from furbelow.s6_write.words.messages import Said
+from furbelow.s6_write.words.words import Words
+
+
+def lane_steps(
+    plan: CuttingPlan, number: int, letters: Mapping[str, str], cloth: str, words: Words
+) -> tuple[list[Said], list[Said]]:
+    """Laying section `number` of the cloth over the tapes, and cutting it. cloth: its name in the spec."""
+    section = plan.sections[number - 1]
+    tapes = [Length(mark.distance, "cut") for mark in table_marks(section)]
+    values: Values = {
+        "cloth": Supply(cloth),
+        "tapes": Things(tuple(tapes)),
+        "tape-off": Length(CUT_OFF / 2, "off"),
+        "lanes": len(section.lanes),
+    }
+    again = number > 1
+    if section.across:
+        tape = "cutting-tapes-across-anew" if again else "cutting-tapes-across"
+        draw = "cutting-draw-across"
+    else:
+        tape = "cutting-tapes-along-anew" if again else "cutting-tapes-along"
+        draw = "cutting-draw-along-folded" if plan.folded else "cutting-draw-along"
+    table = words.say.room.table_length
+    beyond = table is not None and section.length > table and not section.across
+    slit = words.action("cutting-slit-beyond" if beyond else "cutting-slit", values)
+    laid = [words.action(tape, values), words.action(draw, values)]
+    return laid, [slit, *_lanes(section, letters, words)]
+
+
+def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[Said]:
+    for at, lane in enumerate(section.lanes, 1):
+        values: dict[str, Value] = {"lane": at, "depth": Length(lane.depth, "cut")}
+        if not lane.segments:
+            yield words.action("cutting-lane-over", values)
+        elif _whole(section, lane):
+            yield words.action("cutting-lane-whole", {**values, "piece": _piece(lane.segments[0], letters)})
+        else:
+            cuts = tuple(
+                Part("cutting-length-for", {"length": Length(each.length, "cut"), "piece": _piece(each, letters)})
+                for each in lane.segments
+            )
+            yield words.action("cutting-lane", {**values, "cuts": Things(cuts)})
+
+
+def _whole(section: Section, lane: Lane) -> bool:
+    return not section.across and [segment.length for segment in lane.segments] == [section.length]
+
+
+def _piece(segment: Segment, letters: Mapping[str, str]) -> Part:
+    """A1, or B2, part 1 of 3."""
+    mark = Own(f"{letters[segment.strip]}{segment.copy}")
+    if segment.parts == 1:
+        return Part("cutting-piece", {"mark": mark})
+    return Part("cutting-piece-part", {"mark": mark, "part": segment.part, "parts": segment.parts})

@@ -1,0 +1,137 @@
+### Cutting: the list of pieces, and every step from the bolt to the last piece.
+### $cloth: the maker's word for the cloth. $mark: a piece's letter and number on the drawing, such as B2.
+
+## The list
+
+cut-whole = whole
+cut-joins = { $joins ->
+    [one] { $joins } join
+   *[other] { $joins } joins
+ }
+# Of several copies together.
+cut-joins-in-all = { $joins ->
+    [one] { $joins } join in all
+   *[other] { $joins } joins in all
+ }
+cut-finished = { $length } x { $depth }
+cut-finished-folded = { $length } x { $depth }, folded
+
+## Before the first cut
+
+cutting-wash = Wash, dry and press the { $cloth } before cutting: it shrinks about { $shrinks }.
+    .check = It is dry all through and lies flat.
+    .remedy = Dry it longer, and press it again along its length.
+cutting-selvedges = Cut off the selvedges of the { $cloth } and straighten the end that you begin at.
+    .check = At least { $width } of width is left, and { $length } of length.
+    .remedy = If it is narrower than { $width }, buy it wider, or have the plan made anew for your width. If it is too short, buy what is missing before you cut anything.
+cutting-selvedges-folded = Fold the cloth lengthwise, selvedge to selvedge. { cutting-selvedges }
+    .check = { cutting-selvedges.check }
+    .remedy = { cutting-selvedges.remedy }
+
+## A section
+
+cutting-chalk = Chalk a line straight across the { $cloth }, { $length } from its cut end.
+    .check = Both ends of the line are { $length } from the cut end.
+    .tolerance = { $off }
+    .remedy = Rub the line out and chalk it again before you cut.
+cutting-section = Cut along the line: this is section { $number } of { $sections }.
+cutting-section-only = Cut along the line: this is the one section.
+cutting-tags = Write a paper tag for each piece, with its letter and number. Pin each on as its piece is cut: on the wrong side, near the edge that is up on the drawing. Where both faces look alike, choose the wrong side now.
+    .check = { $tags ->
+        [one] { $tags } tag. A tag comes off when its piece is sewn.
+       *[other] { $tags } tags. A tag comes off when its piece is sewn.
+     }
+# The faces of the cloth are alike.
+cutting-tags-alike = Write a paper tag for each piece, with its letter and number. Pin each on as its piece is cut: on one face. This cloth has no right side: the face with the tag is the wrong side from now on.
+    .check = { cutting-tags.check }
+
+## Lanes, over tapes on the table
+
+# $tapes: the distances of the tapes.
+cutting-tapes-along = { COUNT($tapes) ->
+    [one] Stick a paper tape along the table. Its far side lies { $tapes } from the near edge of the table.
+   *[other] Stick paper tapes along the table. Their far sides lie { $tapes } from the near edge of the table.
+ }
+    .check = The last tape is at its distance at both its ends.
+    .tolerance = { $tape-off }
+    .remedy = Measure again from the same edge, never from tape to tape. If the table is too small, work on the floor.
+# Tapes of an earlier section lie on the table.
+cutting-tapes-along-anew = { cutting-tapes-along } Take up the tapes that lie elsewhere.
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-tapes-across = { COUNT($tapes) ->
+    [one] Stick a paper tape across the table. Its far side lies { $tapes } from the left end of the table.
+   *[other] Stick paper tapes across the table. Their far sides lie { $tapes } from the left end of the table.
+ }
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-tapes-across-anew = { cutting-tapes-across } Take up the tapes that lie elsewhere.
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-draw-along = Draw the { $cloth } over the tapes, straight and without pull, so that a side that had a selvedge lies level with the near edge.
+cutting-draw-along-folded = Draw the { $cloth } over the tapes, straight and without pull, so that the fold lies level with the near edge.
+cutting-draw-across = Draw the { $cloth } along the table over the tapes, straight and without pull, so that its cut end lies level with the left end.
+# Said only inside the messages below.
+cutting-lane-count = { $lanes ->
+    [one] { $lanes } lane
+   *[other] { $lanes } lanes
+ }
+cutting-slit = { COUNT($tapes) ->
+    [one] Cut along the far side of the tape: { cutting-lane-count }. Where cloth hides a tape, rule a line from end to end.
+   *[other] Cut along the far side of each tape: { cutting-lane-count }. Where cloth hides a tape, rule a line from end to end.
+ }
+# The section is longer than the table.
+cutting-slit-beyond = { cutting-slit } At the end of the table draw the next stretch over and go on along the same tapes.
+cutting-lane-whole = Lane { $lane }, { $depth } deep, is { $piece }, uncut.
+cutting-lane = From lane { $lane }, { $depth } deep, cut { $cuts }.
+cutting-lane-over = Lane { $lane }, { $depth } deep, stays over.
+# Said only inside the three above.
+cutting-piece = { $mark }
+cutting-piece-part = { $mark }, part { $part } of { $parts }
+cutting-length-for = { $length } for { $piece }
+
+## Panels that lie freely
+
+cutting-lay = Lay the { $cloth } flat on the table, wrong side up, a cut end at your left and a side that had a selvedge near you: the near side.
+    .check = It lies without a crease and without pull.
+cutting-lay-alike = Lay the { $cloth } flat on the table, either face up, a cut end at your left and a side that had a selvedge near you: the near side.
+    .check = { cutting-lay.check }
+# Said only inside the two below.
+cutting-measure-on = Where the table ends, chalk a line across and write on it how far it is from the cut end: then draw the cloth on and measure on from that line.
+cutting-lay-beyond = { cutting-lay } { cutting-measure-on }
+    .check = { cutting-lay.check }
+cutting-lay-alike-beyond = { cutting-lay-alike } { cutting-measure-on }
+    .check = { cutting-lay.check }
+cutting-panel = Chalk { $mark } with a ruler: { $near-end } to { $far-end } from the cut end, { $near-side } to { $far-side } from the near side.
+    .check = It is { $length } long on both sides and { $width } wide at both ends.
+    .tolerance = { $off }
+    .remedy = Measure again from the end and the edge, never from panel to panel.
+cutting-round = Cut round each panel along its chalk with shears, the outermost first.
+    .check = { $panels ->
+        [one] { $panels } panel cut. No straight cut from side to side parts them all.
+       *[other] { $panels } panels cut. No straight cut from side to side parts them all.
+     }
+cutting-part-end = { COUNT($marks) ->
+    [one] Cut straight through along the line { $at } from the cut end: { $marks } comes away.
+   *[other] Cut straight through along the line { $at } from the cut end: { $marks } come away.
+ }
+cutting-part-side = { COUNT($marks) ->
+    [one] Cut straight through along the line { $at } from the near side: { $marks } comes away.
+   *[other] Cut straight through along the line { $at } from the near side: { $marks } come away.
+ }
+cutting-over-end = Cut straight through along the line { $at } from the cut end: what lies beside { $marks } stays over.
+cutting-over-side = Cut straight through along the line { $at } from the near side: what lies beside { $marks } stays over.
+cutting-over-end-all = Cut straight through along the line { $at } from the cut end: what lies beside the panels stays over.
+cutting-over-side-all = Cut straight through along the line { $at } from the near side: what lies beside the panels stays over.
+cutting-trim = Cut off what stays over beside { $marks }, along the chalk.
+
+## After the last cut
+
+cutting-keep = Keep for later what is large enough of the { $cloth }, each piece tagged with its size.
+    .check = It is { $sizes }. Keep the smaller ones until the garment is done, to try stitches on and for mends.
+# Said only inside the message above.
+cutting-size = { $length } x { $width }
+cutting-sizes = { $number } of { $length } x { $width }
