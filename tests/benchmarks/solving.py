@@ -9,7 +9,8 @@ from time import process_time
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s2_solve.solve import prepare
-from furbelow.techniques.shared.allowances import allowances
+from furbelow.s2_solve.takes import allowances
+from furbelow.techniques import technique_of
 
 SPECS = sorted((Path(__file__).parents[2] / "specs").glob("*.yaml"))
 BODIES = 2000
@@ -19,7 +20,7 @@ def main() -> None:
     for path in SPECS:
         spec = read_spec(path).value
         assert spec
-        takes = allowances(spec)
+        takes = allowances(spec, technique_of)
         start = process_time()
         system = prepare(spec, takes)
         prepared = process_time()

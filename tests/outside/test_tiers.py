@@ -10,8 +10,9 @@ import pytest
 from furbelow.garment.solved import Solved, SolvedPiece
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.solve import solve
+from furbelow.s2_solve.takes import allowances
 from furbelow.s2_solve.why import as_text, why
-from furbelow.techniques.shared.allowances import allowances
+from furbelow.techniques import technique_of
 
 INCH = Fraction("25.4")
 YARD = 36 * INCH
@@ -65,7 +66,7 @@ def worked(
     read = read_spec(("sum.yaml", text.encode()))
     assert read.faults == ()
     assert read.value
-    result = solve(read.value, allowances(read.value), "size one", read.value.sizes["one"], {})
+    result = solve(read.value, allowances(read.value, technique_of), "size one", read.value.sizes["one"], {})
     assert result.faults == ()
     assert result.value
     return Worked(result.value)

@@ -6,17 +6,18 @@ import pytest
 from furbelow.garment.spec import Spec
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
-from furbelow.s2_solve.solve import System, prepare
-from furbelow.techniques.shared.allowances import allowances
+from furbelow.s2_solve.solve import Prepared, prepare
+from furbelow.s2_solve.takes import allowances
+from furbelow.techniques import technique_of
 
 SPECS = sorted((Path(__file__).parents[2] / "specs").glob("*.yaml"))
 
 
-def demo(path: Path) -> tuple[Spec, System]:
+def demo(path: Path) -> tuple[Spec, Prepared]:
     read = read_spec(path)
     assert read.faults == ()
     assert read.value
-    return read.value, prepare(read.value, allowances(read.value))
+    return read.value, prepare(read.value, allowances(read.value, technique_of))
 
 
 def test_there_are_demo_specs() -> None:

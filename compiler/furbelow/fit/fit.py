@@ -23,7 +23,7 @@ from furbelow.measure.units import CURRENCIES, VOLUME
 from furbelow.order.at_least import at_least, cloth_at_least
 from furbelow.order.chain import in_work_order, plan, prove, ready_for, solved
 from furbelow.order.order import Order
-from furbelow.s2_solve.solve import System
+from furbelow.s2_solve.solve import Prepared
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.amounts import COST, HOURS, amount_names, amounts
 
@@ -161,7 +161,7 @@ class _Search:
     """
 
     order: Order
-    ready: System
+    ready: Prepared
     aims: tuple[Aim, ...]
     limits: tuple[Limit, ...]
     nothing: Values  # of every amount, none

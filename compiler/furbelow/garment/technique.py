@@ -273,6 +273,9 @@ class Technique(Protocol):
     def instructions(self, done: Performed, say: Phrasing) -> Instructions | OwnInstructions: ...
 
 
+TechniqueOf = Callable[[Step], Technique]  # how a step is worked
+
+
 # --- reading a step's parameters ---
 
 

@@ -9,10 +9,10 @@ from furbelow.garment.solved import Solved
 from furbelow.order.chain import Planned
 from furbelow.order.order import Order
 from furbelow.s2_solve.solve import prepare
+from furbelow.s2_solve.takes import allowances
 from furbelow.s3_rehearse.rehearse import rehearse
 from furbelow.s5_buy.shopping import buy
 from furbelow.techniques import technique_of
-from furbelow.techniques.shared.allowances import allowances
 
 
 def solved_as_begun(order: Order, begun: Planned) -> Staged[Solved]:
@@ -20,7 +20,9 @@ def solved_as_begun(order: Order, begun: Planned) -> Staged[Solved]:
 
     Nothing is rounded any more; what was eased before may be eased now, so the rounding that is told stays.
     """
-    staged = prepare(order.spec, allowances(order.spec), Fraction(0)).solve(order.wearer, order.body, order.choices)
+    staged = prepare(order.spec, allowances(order.spec, technique_of), Fraction(0)).solve(
+        order.wearer, order.body, order.choices
+    )
     if staged.value is None:
         return staged
     by_index = {step.written.index: step for step in staged.value.steps}

@@ -11,11 +11,11 @@ from typing import TYPE_CHECKING, NamedTuple
 from furbelow.diagnose.fault import Staged
 from furbelow.garment.solved import Solved
 from furbelow.order.order import Order
-from furbelow.s2_solve.solve import System, prepare
+from furbelow.s2_solve.solve import Prepared, prepare
+from furbelow.s2_solve.takes import allowances
 from furbelow.s3_rehearse.rehearse import in_good_order, rehearse
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.techniques import technique_of
-from furbelow.techniques.shared.allowances import allowances
 
 if TYPE_CHECKING:
     from furbelow.s4_cut.cut import Cutting, Planner
@@ -23,17 +23,17 @@ if TYPE_CHECKING:
     from furbelow.s6_write.guide.guide import Guide
 
 
-def ready_for(order: Order) -> System:
+def ready_for(order: Order) -> Prepared:
     """What solving needs of the spec and the workroom, whoever the garment is for."""
-    return prepare(order.spec, allowances(order.spec), order.room.rounding)
+    return prepare(order.spec, allowances(order.spec, technique_of), order.room.rounding)
 
 
-def solved(order: Order, ready: System | None = None) -> Staged[Solved]:
+def solved(order: Order, ready: Prepared | None = None) -> Staged[Solved]:
     """Every measurement for this body. ready: from another order of the same spec and workroom."""
     return (ready or ready_for(order)).solve(order.wearer, order.body, order.choices)
 
 
-def prove(order: Order, ready: System | None = None) -> Staged[Rehearsal]:
+def prove(order: Order, ready: Prepared | None = None) -> Staged[Rehearsal]:
     """Solve and rehearse: the garment proved for this body, and nothing written."""
     numbers = solved(order, ready)
     if not numbers.ok or numbers.value is None:
@@ -44,7 +44,7 @@ def prove(order: Order, ready: System | None = None) -> Staged[Rehearsal]:
 
 def prove_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehearsal]]]:
     """`prove` for one body after another; what they have in common is done once."""
-    ready: System | None = None
+    ready: Prepared | None = None
     for order in orders:
         if ready is None or ready.spec is not order.spec or ready.rounding != order.room.rounding:
             ready = ready_for(order)

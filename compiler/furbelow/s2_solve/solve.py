@@ -1,6 +1,6 @@
 """From a spec and a body to every measurement of the garment.
 
-What does not hang on the body is done once, in `prepare`; `System.solve` then takes one body after another.
+What does not hang on the body is done once, in `prepare`; `Prepared.solve` then takes one body after another.
 """
 
 from __future__ import annotations
@@ -53,7 +53,7 @@ def prepare(
     takes: Mapping[int, tuple[Allowance, ...]],
     rounding: Fraction | None = None,
     given: Mapping[str, Written] | None = None,
-) -> System:
+) -> Prepared:
     """The spec checked in structure, in the order to work in, with all that is the same for every body done.
 
     given: body measures and choices whose value is itself a formula in names.
@@ -72,10 +72,10 @@ def prepare(
         else:
             workings.evaluate(equation)
     faults = (*equations.faults, *structure.faults, *(fault for _, fault in workings.faults))
-    return System(spec, takes, rounding, given, equations, tuple(waiting), workings, faults)
+    return Prepared(spec, takes, rounding, given, equations, tuple(waiting), workings, faults)
 
 
-class System(NamedTuple):
+class Prepared(NamedTuple):
     """A spec ready for bodies. `waiting` hangs on the body, `done` does not; `faults` are the spec's own."""
 
     spec: Spec

@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
 from furbelow.diagnose.fault import Severity, Staged
 from furbelow.garment.bench import Bench, laid_out
 from furbelow.garment.solved import Solved, SolvedStep
-from furbelow.garment.spec import EdgeName, LayerName, Step, Word, each_of
-from furbelow.garment.technique import Kind, Performed, Technique
+from furbelow.garment.spec import EdgeName, LayerName, Word, each_of
+from furbelow.garment.technique import Kind, Performed, Technique, TechniqueOf
 from furbelow.garment.workroom import Workroom
-from furbelow.s3_rehearse.order import fewest_set_ups
+from furbelow.s3_rehearse.order_of_work import fewest_set_ups
 from furbelow.s3_rehearse.proofs import proofs
 from furbelow.s3_rehearse.run import Rehearsal, Run
-
-TechniqueOf = Callable[[Step], Technique]
 
 
 def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Staged[Rehearsal]:

@@ -10,7 +10,7 @@ from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.technique import Performed, Sewn
 from furbelow.measure.units import CURRENCIES, VOLUME
-from furbelow.s3_rehearse.order import machine_changes
+from furbelow.s3_rehearse.order_of_work import machine_changes
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.bobbins import BobbinPlan, BobbinWork, Rows, plan_bobbins

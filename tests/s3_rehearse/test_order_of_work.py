@@ -6,7 +6,7 @@ from itertools import permutations
 
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
-from furbelow.s3_rehearse.order import _search, fewest_set_ups, machine_changes, must_follow
+from furbelow.s3_rehearse.order_of_work import _search, fewest_set_ups, machine_changes, must_follow
 from furbelow.s3_rehearse.rehearse import in_good_order
 from furbelow.techniques import technique_of
 from hypothesis import given, settings
