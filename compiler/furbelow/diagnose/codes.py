@@ -141,6 +141,10 @@ CODES: dict[str, str] = {
     "FB417": "an elastic is too long for the weight that it carries",
     "FB418": "an under layer hangs below the layers over it",
     "FB419": "the hem does not hang level",
+    "FB420": "two things would lie in one place on the cloth",
+    "FB421": "a number of a step is too small or too large to be sewn or used",
+    "FB422": "cloth is held to a line that it is too short or too full for",
+    "FB427": "something reaches beyond the cloth that it lies on",
     # cut
     "FB501": "a piece is too wide for every width that the cloth is offered in",
     "FB502": "a cloth can't be cut with so few joins or sections",

@@ -14,6 +14,7 @@ from typing import Any, NamedTuple, Protocol, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Bench, Seam
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Part, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -229,6 +230,7 @@ class Performed(NamedTuple):
     handled: Fraction = Fraction(0)  # mm of edge gathered, turned or pressed by hand, all copies
     thread_ends: int = 0  # bundles of loose thread ends wound round a pin, or knotted and cut, all copies
     drawn: Drawn | None = None  # what it gathers or pleats
+    on_cloth: OnCloth = OnCloth()  # what it puts on the cloth, as the technique declares it; see garment/lying.py
     facts: Any = None  # a typed value of the technique's own: what its instructions and figures need besides
 
     @property
@@ -269,6 +271,8 @@ class Technique(Protocol):
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]: ...
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed: ...
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth: ...
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions | OwnInstructions: ...
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from furbelow.diagnose.fault import Severity, Staged
 from furbelow.garment.bench import Bench, laid_out
+from furbelow.garment.lying import Band, Ledger
 from furbelow.garment.solved import Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, LayerName, Word, each_of
 from furbelow.garment.technique import Kind, Performed, Technique, TechniqueOf
@@ -22,6 +23,7 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
     told once and its consequences are not.
     """
     bench, performed = laid_out(solved), []
+    folded: Mapping[str, tuple[Band, ...]] = {}
     lost: set[str] = set()  # edges that a refused or skipped step would have made
     for step in solved.steps:
         technique = technique_of(step.written)
@@ -35,6 +37,13 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
             # A refusal may come before the technique knows its pieces: all that the step names is spoiled.
             done = Performed(step, bench, done.after.spoil(_pieces_in(bench, step)), done.touches, done.faults)
             lost.update(_made_by(step, technique))
+        else:
+            ledger = Ledger(done.before, folded)
+            done = done._replace(on_cloth=technique.lies(done, ledger, solved, room))
+            folded = {
+                **folded,
+                **{piece: (*folded.get(piece, ()), *bands) for piece, bands in done.on_cloth.folded.items()},
+            }
         performed.append(done)
         bench = done.after
     run = Run(solved, room, tuple(performed), bench)

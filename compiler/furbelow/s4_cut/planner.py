@@ -33,7 +33,7 @@ def plain_plan(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Cutt
         key=lambda each: each[0],
     )
     bound = cloth_bound(strips, bolt, scale)
-    how = "Laid longest first, each piece in the first place with room."
+    how = "OnCloth longest first, each piece in the first place with room."
     return lay_out(layings, strips, bolt, prices, scale, bound, how)
 
 

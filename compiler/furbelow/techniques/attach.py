@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.limits import EASE_SHARE
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
@@ -34,6 +35,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import HAND, ROWS, tails_off, tails_said
 from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.laying import held_in_seam, margins
 from furbelow.techniques.shared.marks import seam_said, tagged
 
 PLACES = ("bright", "ends", "plain")
@@ -52,6 +54,12 @@ class Attach:
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         edges = (*edges_in(edge_at(step, "edge")), *edges_in(edge_at(step, "to")))
         return allowances_at(edges, "seam")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, seam = done.step.written, done.step.mm("seam")
+        names = edge_of(written, "edge"), edge_of(written, "to")
+        edge, to = (done.before.edge(name) for name in names)
+        return OnCloth(margins(ledger, seam, "seam", *names), held_in_seam(done, solved, room, "seam", seam, edge, to))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         return join_edges(bench, step, solved, room)

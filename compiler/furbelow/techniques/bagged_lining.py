@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -38,9 +39,11 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import margins, seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 GAP, TOP = "a gap", "top"
+LEAST_GAP, USUAL_GAP = Fraction(30), Fraction(60)  # to turn through; house rule, maker to confirm
 
 
 class Bagged(NamedTuple):
@@ -68,6 +71,24 @@ class BaggedLining:
         return tuple(
             Allowance(word_of(step, piece), side, ("seam",)) for piece in ("piece", "lining") for side in _sides(step)
         )
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, seam = done.step.written, done.step.mm("seam")
+        pieces = word_of(written, "piece"), word_of(written, "lining")
+        names = [f"{piece}.{side}" for piece in pieces for side in _sides(written)]
+        windows = [seam_window(solved, "seam", seam, pieces)]
+        if word_of(written, "leave open") == GAP:
+            windows.append(
+                Window(
+                    "gap",
+                    "a turning gap",
+                    done.step.mm("gap"),
+                    least=USUAL_GAP,
+                    sewable_least=LEAST_GAP,
+                    why="all the cloth goes through it",
+                )
+            )
+        return OnCloth(margins(ledger, seam, "seam", *names), tuple(windows))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say, seam = step.written, Phrasing(solved, room), step.mm("seam")

@@ -14,6 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Casing, Seam, State
+from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -42,6 +43,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.laying import held_in_seam, margins
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
@@ -81,6 +83,16 @@ class BandCasing:
             Allowance(band, "bottom", ("seam",), doubles=True),
             *allowances_at(edges_in(edge_at(step, "to")), "seam"),
         )
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, seam = done.step.written, done.step.mm("seam")
+        band, to = word_of(written, "band"), edge_of(written, "to")
+        deep = solved.pieces[band].depth
+        sewn = margins(ledger, seam, "seam", to, f"{band}.top", f"{band}.bottom")
+        inside = ledger.band(band, "top", seam, seam + 2 * deep)
+        edge = done.before.edge(to)
+        windows = held_in_seam(done, solved, room, "seam", seam, edge, done.before.edge(f"{band}.bottom"))
+        return OnCloth((*sewn, Occupant(band, Lies.CHANNEL, "the channel", down=inside, arg="band")), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

@@ -13,6 +13,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Seam, State
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -39,6 +40,7 @@ from furbelow.garment.tolerance import folded_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import bare_edge, margins, seam_window, turn_window
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ, not_long
 from furbelow.techniques.shared.stacks import taken
 
@@ -67,6 +69,24 @@ class BindingStrip:
             Allowance(strip, "bottom", ("turn under",), doubles=True),
             *allowances_at(edges_in(edge_at(step, "edge")), "seam"),
         )
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, seam, under = done.step.written, done.step.mm("seam"), done.step.mm("turn under")
+        strip, name = word_of(written, "strip"), edge_of(written, "edge")
+        folded = tuple(
+            ledger.at_edge(f"{strip}.bottom", Lies.MARGIN, "the turned edge", Fraction(0), under, "turn under")
+        )
+        windows = (
+            seam_window(solved, "seam", seam, done.touches),
+            turn_window(
+                "turn under",
+                "a turn",
+                under,
+                into=solved.pieces[strip].depth,
+                bare=bare_edge(ledger, solved, f"{strip}.bottom"),
+            ),
+        )
+        return OnCloth((*margins(ledger, seam, "seam", name, f"{strip}.top"), *folded), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

@@ -15,6 +15,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
+from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Supply, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -42,6 +43,7 @@ from furbelow.techniques.shared.cautions import BONING, PINS_OUT
 EDGE_STITCH = Fraction(2)  # on both edges of the tape
 ROOM = Fraction(2)  # the boning slides; house rule, maker to confirm
 TAPE_OVERLAP = Fraction(20)
+LEAST_STEEL_LAP, USUAL_STEEL_LAP = Fraction(10), Fraction(30)  # house rule, maker to confirm
 
 
 class Hoop(NamedTuple):
@@ -66,6 +68,20 @@ class BoningChannel:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, above = done.step.written, done.step.mm("above hem")
+        piece, tape = word_of(written, "piece"), width_of(solved, word_of(written, "tape"))
+        steel = tuple(ledger.at_edge(f"{piece}.bottom", Lies.STEEL, "the hoop", above, above + tape, "above hem"))
+        lap = Window(
+            "overlap",
+            "a lap of the boning",
+            done.step.mm("overlap"),
+            least=USUAL_STEEL_LAP,
+            sewable_least=LEAST_STEEL_LAP,
+            why="its ends stab through where they are not bound together",
+        )
+        return OnCloth(steel, (lap,))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, piece = step.written, word_of(step.written, "piece")

@@ -15,6 +15,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import width_of
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -40,6 +41,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import lap_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 EDGE_STITCH = Fraction(2)
@@ -72,6 +74,17 @@ class BoundEdge:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written = done.step.written
+        if "edge" not in written.args:
+            return OnCloth()
+        name, half = edge_of(written, "edge"), width_of(solved, word_of(written, "tape")) / 2
+        occupants = tuple(ledger.at_edge(name, Lies.HEM, "the tape", Fraction(0), half, "tape"))
+        ring = done.before.ring(done.before.edge(name))
+        return OnCloth(
+            occupants, (lap_window("overlap", "a lap of the tape", done.step.mm("overlap")),) if ring else ()
+        )
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say, tape = step.written, Phrasing(solved, room), word_of(step.written, "tape")

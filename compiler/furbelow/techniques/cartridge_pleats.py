@@ -16,6 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.limits import thickness
+from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.matching import EVEN
 from furbelow.garment.message import Length, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
@@ -45,6 +46,7 @@ from furbelow.measure.quantity import mm
 from furbelow.techniques.shared.cautions import HAND_NEEDLE
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.laying import margins, seam_window
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ
 
 FIRST_ROW = Fraction(5)  # below the fold
@@ -73,6 +75,15 @@ class CartridgePleats:
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         edges = (*edges_in(edge_at(step, "edge")), *edges_in(edge_at(step, "to")))
         return allowances_at(edges, "turn")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, turn = done.step.written, done.step.mm("turn")
+        names = edge_of(written, "edge"), edge_of(written, "to")
+        windows = (
+            seam_window(solved, "turn", turn, done.touches),
+            Window("stitch", "a running stitch", done.step.mm("stitch"), least=Fraction(3), most=Fraction(20)),
+        )
+        return OnCloth(margins(ledger, turn, "turn", *names), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written = step.written

@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -45,6 +46,9 @@ class CloseGap:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        return OnCloth()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "of")

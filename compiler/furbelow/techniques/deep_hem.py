@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, One, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -37,6 +38,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import bare_edge, hem, turn_window
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
 SLIP, MACHINE = "slip stitch", "machine"
@@ -56,6 +58,15 @@ class DeepHem:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return allowances_at(edges_in(edge_at(step, "edge")), "turn under", "depth")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        name, under, depth = edge_of(done.step.written, "edge"), done.step.mm("turn under"), done.step.mm("depth")
+        occupants, held = hem(ledger, name, under, depth, "depth")
+        windows = (
+            turn_window("turn under", "a turn", under, into=depth, bare=bare_edge(ledger, solved, name)),
+            turn_window("depth", "a hem", depth),
+        )
+        return OnCloth(occupants, windows, held)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)

@@ -16,6 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import width_of
+from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Supply, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -41,6 +42,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared import cautions as told
+from furbelow.techniques.shared.laying import filled
 from furbelow.techniques.shared.preconditions import casing_in
 from furbelow.techniques.shared.zigzag import zigzag_set
 
@@ -71,6 +73,9 @@ class Threaded(NamedTuple):
     casing: Casing
 
 
+LEAST_END, USUAL_END = Fraction(50), Fraction(100)  # to tie; house rule, maker to confirm
+
+
 class Drawstring:
     name = "drawstring"
     about = "Draw a cord or ribbon through a casing, with its ends out of the gap."
@@ -84,6 +89,14 @@ class Drawstring:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, ends = done.step.written, done.step.mm("ends")
+        casing = done.before.casings[edge_of(written, "into")]
+        windows = (
+            Window("ends", "a cord end", ends, least=USUAL_END, sewable_least=LEAST_END, why="it has to be tied"),
+        )
+        return OnCloth(filled(ledger, casing, Lies.CORD, "the cord", "into"), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

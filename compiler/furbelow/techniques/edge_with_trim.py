@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import width_of
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -39,6 +40,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.laying import bare_edge, hem, lap_window, turn_window
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
@@ -76,6 +78,16 @@ class EdgeWithTrim:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return allowances_at(edges_in(edge_at(step, "edge")), "turn up")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        name, turn = edge_of(done.step.written, "edge"), done.step.mm("turn up")
+        width = width_of(solved, word_of(done.step.written, "trim"))
+        turned, held = hem(ledger, name, Fraction(0), turn, "turn up", "the turned edge")
+        trim = tuple(ledger.at_edge(name, Lies.TRIM, "the trim", turn, turn + width, "trim"))
+        windows = [turn_window("turn up", "a turn", turn, bare=bare_edge(ledger, solved, name))]
+        if done.before.ring(done.before.edge(name)):
+            windows.append(lap_window("overlap", "a lap of the trim", done.step.mm("overlap")))
+        return OnCloth((*turned, *trim), tuple(windows), held)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "edge")

@@ -13,6 +13,7 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.lying import Held, Ledger, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -37,6 +38,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.laying import margins, on_arc, seam_window
 from furbelow.techniques.shared.preconditions import not_long
 
 UNDERSTITCH = Fraction(2)
@@ -56,6 +58,18 @@ class Facing:
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         edges = (*edges_in(edge_at(step, "edge")), *edges_in(edge_at(step, "with")))
         return allowances_at(edges, "seam")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, seam = done.step.written, done.step.mm("seam")
+        name, facing = edge_of(written, "edge"), edge_of(written, "with")
+        piece = facing.partition(".")[0]
+        windows = (seam_window(solved, "seam", seam, done.touches),)
+        held: tuple[Held, ...] = ()
+        if solved.pieces[piece].ring is None:
+            held = tuple(
+                on_arc(ledger, name, f"the facing `{piece}`", Fraction(0), seam + solved.pieces[piece].depth, "with")
+            )
+        return OnCloth(margins(ledger, seam, "seam", name, facing), windows, held)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written = step.written

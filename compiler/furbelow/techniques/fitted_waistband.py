@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, State
+from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -41,6 +42,7 @@ from furbelow.garment.tolerance import LENGTH_SHARE, folded_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT, SMALL_PARTS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import end_margins, held_in_seam, margins
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.stacks import taken
 
@@ -48,6 +50,7 @@ BUTTON, HOOK, SNAPS, TIES = "button", "hook and bar", "snaps", "ties"
 NARROWEST = Fraction(15)  # overlap that still carries a fastening; house rule, maker to confirm
 EDGE_STITCH = Fraction(2)
 BUTTONHOLE = Fraction(25)
+LEAST_BAND, USUAL_BAND = Fraction(10), Fraction(20)  # deep, to carry a button; house rule, maker to confirm
 SNAP_IN = Fraction(10)  # from the end of the band
 LEAST_OFF = Fraction(5)  # less can't be told along a waist; house rule, maker to confirm
 
@@ -81,6 +84,27 @@ class FittedWaistband:
             Allowance(band, "end", ("seam",)),
             *allowances_at(edges_in(edge_at(step, "to")), "seam"),
         )
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, seam = done.step.written, done.step.mm("seam")
+        band, to = word_of(written, "band"), edge_of(written, "to")
+        deep = solved.pieces[band].depth
+        windows = [
+            *held_in_seam(done, solved, room, "seam", seam, done.before.edge(to), done.before.edge(f"{band}.bottom"))
+        ]
+        if word_of(written, "fasten") == BUTTON:
+            windows.append(
+                Window(
+                    "band",
+                    "a band for a buttonhole",
+                    deep,
+                    least=USUAL_BAND,
+                    sewable_least=LEAST_BAND,
+                    why="the button lies on it",
+                )
+            )
+        ends = end_margins(ledger, (band,), seam, "seam")
+        return OnCloth((*margins(ledger, seam, "seam", to, f"{band}.top", f"{band}.bottom"), *ends), tuple(windows))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

@@ -13,6 +13,7 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -34,7 +35,14 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
-from furbelow.techniques.shared.either_seam import WHERE, closes_ends, either_said, sewn_either, takes_either
+from furbelow.techniques.shared.either_seam import (
+    WHERE,
+    closes_ends,
+    either_laid,
+    either_said,
+    sewn_either,
+    takes_either,
+)
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.marks import tag
 
@@ -54,6 +62,9 @@ class FlatFelledSeam:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return takes_either(step, edges_in, "seam")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        return either_laid(done, ledger, solved, "seam", done.step.mm("seam"))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         done = sewn_either(bench, step, solved, room, step.mm("seam"))

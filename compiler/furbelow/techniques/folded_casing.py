@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Casing, State
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, One, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -36,6 +37,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
 from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.laying import bare_edge, on_arc, turn_window
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, gap_too_wide
 from furbelow.techniques.shared.stacks import taken
@@ -56,6 +58,17 @@ class FoldedCasing:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return allowances_at(edges_in(edge_at(step, "edge")), "turn under", "depth")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, under, depth = done.step.written, done.step.mm("turn under"), done.step.mm("depth")
+        name = edge_of(written, "edge")
+        far = under + 2 * depth
+        channel = tuple(ledger.at_edge(name, Lies.CHANNEL, "the casing", Fraction(0), far, "depth"))
+        windows = (
+            turn_window("turn under", "a turn", under, into=depth, bare=bare_edge(ledger, solved, name)),
+            turn_window("depth", "a casing", depth),
+        )
+        return OnCloth(channel, windows, tuple(on_arc(ledger, name, "the casing", under, far, "depth")))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)

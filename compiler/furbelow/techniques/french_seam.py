@@ -15,6 +15,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.bench import Bench, Seam, State
 from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -35,7 +36,14 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.either_seam import WHERE, closes_ends, either_said, sewn_either, takes_either
+from furbelow.techniques.shared.either_seam import (
+    WHERE,
+    closes_ends,
+    either_laid,
+    either_said,
+    sewn_either,
+    takes_either,
+)
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.marks import tag
 
@@ -55,6 +63,10 @@ class FrenchSeam:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return takes_either(step, edges_in, "first seam", "second seam")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        first, second = done.step.mm("first seam"), done.step.mm("second seam")
+        return either_laid(done, ledger, solved, "first seam", first + second)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         first, trim, second = (step.mm(key) for key in ("first seam", "trim to", "second seam"))

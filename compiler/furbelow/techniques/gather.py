@@ -17,6 +17,7 @@ from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import limits
 from furbelow.garment.attachment import mark_for
 from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.lying import Held, Ledger, Lies, OnCloth
 from furbelow.garment.matching import EVEN, cloth_marks, divisions
 from furbelow.garment.message import Length, Number, Ratio, Share, Things, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
@@ -42,12 +43,11 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
-from furbelow.techniques.shared.gathers import ATTACHMENT, HAND, ROWS, TAIL, runs_of
+from furbelow.techniques.shared.gathers import ATTACHMENT, FIRST_ROW, HAND, ROWS, TAIL, runs_of
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 
 BEST = "best"
-FIRST_ROW = Fraction(4)  # from the edge; the second lies the row spacing further in
 TRY = Fraction(500)  # strip to try the attachment on
 
 
@@ -79,6 +79,23 @@ class Gather:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        facts, name = facts_of(done, Gathered), edge_of(done.step.written, "edge")
+        if facts.method == ATTACHMENT:
+            near, far = FIRST_ROW, FIRST_ROW + 1
+        else:
+            near, far = FIRST_ROW, FIRST_ROW + room.row_spacing
+        rows = tuple(ledger.at_edge(name, Lies.GATHERS, "the gathering rows", near, far, "edge"))
+        if facts.behind == EVEN:
+            return OnCloth(rows)
+        edge, half = done.before.edge(name), facts.length / 2
+        held = (
+            Held(arg, f"the {where} half of `{name}`", piece, edge.cloth_length * share, half, drawn=True)
+            for piece in edge.pieces
+            for arg, where, share in (("behind", "back", facts.behind), ("behind", "front", 1 - facts.behind))
+        )
+        return OnCloth(rows, held=tuple(held))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)

@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -65,6 +66,9 @@ class HangLoops:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        return OnCloth()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say, name = step.written, Phrasing(solved, room), edge_of(step.written, "edge")

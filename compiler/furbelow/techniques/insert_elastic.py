@@ -16,6 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Severity
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import CASING_ROOM, width_of
+from furbelow.garment.lying import Held, Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -40,6 +41,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import NO_FLAME_ON_ENDS, SAFETY_PIN_LAST
+from furbelow.techniques.shared.laying import filled, lap_window
 from furbelow.techniques.shared.preconditions import casing_in, no_length
 from furbelow.techniques.shared.zigzag import zigzag_set
 
@@ -70,6 +72,14 @@ class InsertElastic:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written = done.step.written
+        name, length, overlap = edge_of(written, "into"), done.step.mm("length"), done.step.mm("overlap")
+        casing = done.before.casings[name]
+        windows = (lap_window("overlap", "a lap of the elastic", overlap, most=length / 4),)
+        held = Held("length", f"the casing in `{name}`", casing.piece, casing.length, length, drawn=True)
+        return OnCloth(filled(ledger, casing, Lies.ELASTIC, "the elastic", "into"), windows, (held,))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

@@ -10,6 +10,7 @@ Source: bearing seams of 1 cm with a 1-2 mm stitch are common practice, no sourc
 from __future__ import annotations
 
 from furbelow.garment.bench import Bench
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -23,11 +24,13 @@ from furbelow.garment.technique import (
     Performed,
     Picture,
     word_of,
+    words_of,
 )
 from furbelow.garment.tolerance import round_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, takes_at_ends
+from furbelow.techniques.shared.laying import end_margins, seam_window
 from furbelow.techniques.shared.marks import tag
 
 
@@ -43,6 +46,11 @@ class JoinEnds:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return takes_at_ends(step, "seam")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        pieces, seam = words_of(done.step.written, "of"), done.step.mm("seam")
+        windows = (seam_window(solved, "seam", seam, pieces, min(solved.pieces[each].length for each in pieces) / 2),)
+        return OnCloth(end_margins(ledger, pieces, seam, "seam"), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         return close_ends(bench, step, solved, room)

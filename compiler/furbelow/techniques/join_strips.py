@@ -10,6 +10,7 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from furbelow.garment.bench import Bench, Ply, Seam
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Part, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -31,6 +32,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import strip_off
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.laying import seam_window
 
 
 class JoinStrips:
@@ -41,6 +43,13 @@ class JoinStrips:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()  # the planner adds the seam to every segment: the strip comes out at its cut length
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        windows = []
+        for piece in words_of(done.step.written, "of"):
+            seam = solved.length(f"{piece} piecing.seam")
+            windows.append(seam_window(solved, "", seam, (piece,), solved.pieces[piece].length))
+        return OnCloth(windows=tuple(windows))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         pieces = words_of(step.written, "of")

@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -37,6 +38,7 @@ from furbelow.measure.quantity import mm
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.laying import bare_edge, margins, seam_window, turn_window
 from furbelow.techniques.shared.stacks import taken
 
 EDGE_STITCH = Fraction(2)  # from the fold
@@ -61,6 +63,16 @@ class LappedSeam:
             *allowances_at(edges_in(edge_at(step, "edge")), "turn under"),
             *allowances_at(edges_in(edge_at(step, "over")), "lap"),
         )
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, turn, lap = done.step.written, done.step.mm("turn under"), done.step.mm("lap")
+        upper, lower = edge_of(written, "edge"), edge_of(written, "over")
+        windows = (
+            turn_window("turn under", "the turn", turn, bare=bare_edge(ledger, solved, upper)),
+            seam_window(solved, "lap", lap, done.touches),
+        )
+        turned = tuple(ledger.at_edge(upper, Lies.MARGIN, "the turned edge", Fraction(0), turn, "turn under"))
+        return OnCloth((*turned, *margins(ledger, lap, "lap", lower)), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

@@ -16,6 +16,7 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.matching import PLACES, Places, TakenUp
 from furbelow.garment.message import Length, Part, Pieces, Things, Value, Values
 from furbelow.garment.phrasing import Phrasing
@@ -58,6 +59,9 @@ class LevelWaist:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        return OnCloth()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         names = edges_of(step.written, "edge")

@@ -13,6 +13,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import NARROWEST_TURN
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, One, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -36,6 +37,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.laying import hem, turn_window
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
 FROM_FOLD = Fraction(2)
@@ -53,6 +55,12 @@ class NarrowHem:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return allowances_at(edges_in(edge_at(step, "edge")), "first turn", "second turn")
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        name = edge_of(done.step.written, "edge")
+        first, second = done.step.mm("first turn"), done.step.mm("second turn")
+        occupants, held = hem(ledger, name, first, second, "second turn")
+        return OnCloth(occupants, (turn_window("second turn", "a hem", second),), held)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "edge")

@@ -31,6 +31,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, Part, Pieces, Supply, Value, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -122,6 +123,12 @@ class OwnTechnique:
         if not isinstance(edge, EdgeName) or edge.side is None or not self.taken:
             return ()
         return (Allowance(edge.piece, edge.side, self.taken),)
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        if not self.taken:
+            return OnCloth()
+        took, name = sum((done.step.mm(key) for key in self.taken), Fraction(0)), edge_of(done.step.written, EDGE)
+        return OnCloth(tuple(ledger.at_edge(name, Lies.HEM, f"`{self.name}`", Fraction(0), took, self.taken[-1])))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         work = {EDGE: self._edge, SEAM: self._seam, PIECE: self._piece}[self.works_on]

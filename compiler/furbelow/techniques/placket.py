@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, Pieces, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -39,6 +40,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 FOOT = Fraction(2)  # margin that is left at the foot of the slit; common practice, no source
@@ -71,6 +73,12 @@ class Placket:
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         strip = word_of(step, "strip")
         return Allowance(strip, "top", ("seam",)), Allowance(strip, "bottom", ("seam",), doubles=True)
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, seam, slit = done.step.written, done.step.mm("seam"), done.step.mm("slit")
+        name, strip = edge_of(written, "edge"), word_of(written, "strip")
+        cut = tuple(ledger.at_edge(name, Lies.SLIT, "the slit", Fraction(0), slit, "slit"))
+        return OnCloth(cut, (seam_window(solved, "seam", seam, (strip,)),))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, strip = step.written, edge_of(step.written, "edge"), word_of(step.written, "strip")

@@ -17,6 +17,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.matching import EVEN
 from furbelow.garment.message import Length, One, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
@@ -44,6 +45,8 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
+
+HANG_CLOSED = Fraction(100)  # from the edge that holds the pleats; house rule, maker to confirm
 
 
 class PleatKind(StrEnum):
@@ -96,6 +99,11 @@ class Pleats:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        # Below the depth to which they hang closed, folds open and lie flat.
+        name = edge_of(done.step.written, "edge")
+        return OnCloth(tuple(ledger.at_edge(name, Lies.PLEAT, "the pleats", Fraction(0), HANG_CLOSED, "edge")))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "edge")

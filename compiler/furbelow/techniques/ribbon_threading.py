@@ -15,6 +15,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.limits import width_of
+from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -42,6 +43,7 @@ from furbelow.techniques.shared.cautions import CORDS, NO_FLAME_ON_ENDS
 from furbelow.techniques.shared.marks import seam_said
 
 OVERLAP = Fraction(20)
+LEAST_END, USUAL_END = Fraction(50), Fraction(100)  # to tie; house rule, maker to confirm
 
 
 class RibbonThreading:
@@ -59,6 +61,13 @@ class RibbonThreading:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        ends = done.step.mm("ends")
+        windows = (
+            Window("ends", "a ribbon end", ends, least=USUAL_END, sewable_least=LEAST_END, why="it has to be tied"),
+        )
+        return OnCloth(windows=windows if ends else ())
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, ribbon = step.written, edge_of(step.written, "edge"), word_of(step.written, "ribbon")

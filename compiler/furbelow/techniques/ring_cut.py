@@ -15,6 +15,7 @@ from math import sin
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Number, Pieces, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -52,6 +53,9 @@ class RingCut:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return (Allowance(word_of(step, "piece"), "bottom", (), hem="hem"),)
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        return OnCloth()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         piece = word_of(step.written, "piece")

@@ -14,6 +14,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -40,12 +41,14 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import KNIVES
+from furbelow.techniques.shared.laying import hem
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
 FOOT, HAND, OVERLOCKER = "hemming foot", "hand", "overlocker"
 WIDEST = Fraction(6)  # a wider turn is a narrow hem; house rule, maker to confirm
 HEAVIEST = Fraction(120)  # g/m2; heavier cloth does not roll; house rule, maker to confirm
+NARROWEST_ROLL, WIDEST_ROLL = Fraction(3, 2), Fraction(8)  # house rule, maker to confirm
 BEGIN = Fraction(50)  # folded by hand before the foot takes over; common practice, no source
 SLIP_EVERY = Fraction(5)  # common practice, no source
 FINGERS_APART = Caution(CautionKind.NEEDLE, "rolled-hem-caution")
@@ -64,6 +67,15 @@ class RolledHem:
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         turns = ("roll",) if word_of(step, "by") == OVERLOCKER else ("roll", "roll")
         return allowances_at(edges_in(edge_at(step, "edge")), *turns)
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        name, roll = edge_of(done.step.written, "edge"), done.step.mm("roll")
+        first = Fraction(0) if word_of(done.step.written, "by") == OVERLOCKER else roll
+        occupants, held = hem(ledger, name, first, roll, "roll", "the rolled hem")
+        narrow = Window(
+            "roll", "a roll", roll, sewable_least=NARROWEST_ROLL, most=WIDEST_ROLL, why="it is rolled, not folded"
+        )
+        return OnCloth(occupants, (narrow,), held)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, by = step.written, edge_of(step.written, "edge"), word_of(step.written, "by")

@@ -15,6 +15,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
 from furbelow.garment.bench import Bench, State
+from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Ratio, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -65,6 +66,12 @@ class Ruche:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, above = done.step.written, done.step.mm("above hem")
+        strip, on = word_of(written, "strip"), word_of(written, "on")
+        deep = done.before.depth(strip)
+        return OnCloth(tuple(ledger.at_edge(f"{on}.bottom", Lies.STRIP, "the ruche", above, above + deep, "above hem")))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         strip, on = word_of(step.written, "strip"), word_of(step.written, "on")

@@ -14,6 +14,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
 from furbelow.garment.bench import Bench, Edge, Seam, State
+from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
 from furbelow.garment.matching import EVEN
 from furbelow.garment.message import Length, One, Pieces, Ratio, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
@@ -40,6 +41,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import ROWS, TAIL
+from furbelow.techniques.shared.laying import margins, seam_window
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -49,6 +51,8 @@ from furbelow.techniques.shared.preconditions import (
     strips_not_joined,
 )
 from furbelow.techniques.shared.stacks import taken
+
+LEAST_HEADING = Fraction(8)  # house rule, maker to confirm
 
 
 class RuchedHeading:
@@ -67,6 +71,24 @@ class RuchedHeading:
             *allowances_at(edges_in(edge_at(step, "edge")), "heading"),
             *allowances_at(edges_in(edge_at(step, "to")), "lap"),
         )
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, heading, lap = done.step.written, done.step.mm("heading"), done.step.mm("lap")
+        edge, to = edge_of(written, "edge"), edge_of(written, "to")
+        rows = tuple(
+            ledger.at_edge(edge, Lies.GATHERS, "the gathering rows", heading, heading + room.row_spacing, "heading")
+        )
+        windows = (
+            Window(
+                "heading",
+                "a heading",
+                heading,
+                least=LEAST_HEADING,
+                sewable_most=solved.pieces[edge.partition(".")[0]].cut_depth / 2,
+            ),
+            seam_window(solved, "lap", lap, done.before.edge(to).pieces),
+        )
+        return OnCloth((*rows, *margins(ledger, lap, "lap", to)), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written = step.written

@@ -15,6 +15,8 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
 from furbelow.garment.bench import Bench, Casing, Edge, State
+from furbelow.garment.limits import width_of
+from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -44,6 +46,7 @@ from furbelow.techniques.shared.preconditions import not_long, strips_not_joined
 
 STITCH = Fraction(3)  # longer stitches draw in more; common practice, no source
 TAIL = Fraction(80)
+WIDEST_THREAD, FEWEST_ROWS, CLEAR_OF_EDGE = Fraction(3), Fraction(3), Fraction(3)  # house rules, maker to confirm
 TRIAL = Fraction(300)  # strip to try the thread on
 
 
@@ -69,6 +72,31 @@ class Shirring:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, step = done.step.written, done.step
+        name, elastic, rows = edge_of(written, "edge"), word_of(written, "with"), step.amounts["rows"].as_number()
+        above, spacing = step.mm("from edge"), step.mm("spacing")
+        width = width_of(solved, elastic)
+        band = tuple(
+            ledger.at_edge(name, Lies.ELASTIC, "the shirring", above, above + (rows - 1) * spacing + 1, "from edge")
+        )
+        windows = (
+            Window(
+                "with", "elastic thread", width, sewable_most=WIDEST_THREAD, why="it is wound on the bobbin by hand"
+            ),
+            Window(
+                "rows",
+                "the number of rows",
+                rows,
+                least=FEWEST_ROWS,
+                why="one row carries little and cuts in",
+                counted=True,
+            ),
+            Window("from edge", "the first row from a finished edge", above, sewable_least=CLEAR_OF_EDGE),
+            Window("spacing", "the space between rows", spacing, sewable_least=Fraction(3), most=Fraction(20)),
+        )
+        return OnCloth(band, windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)

@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Ply, State
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Values, flag
 from furbelow.garment.phrasing import Phrasing
@@ -76,6 +77,9 @@ class StackLayers:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        return OnCloth()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

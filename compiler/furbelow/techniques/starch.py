@@ -10,6 +10,7 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from furbelow.garment.bench import Bench
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Pieces
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -48,6 +49,9 @@ class Starch:
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         return ()
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        return OnCloth()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         pieces, starch = words_of(step.written, "piece"), word_of(step.written, "with")

@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -38,8 +39,10 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import CORDS, PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import lap_window, margins, seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
+FOR_A_KNOT, FOR_A_BOW = Fraction(100), Fraction(250)  # each tie beyond the body; house rule, maker to confirm
 ENDS = 2  # of a band, each with a tie
 WIDE_OFF, LENGTH_OFF = Fraction(2), Fraction(5)
 
@@ -70,6 +73,28 @@ class TieEnds:
             Allowance(tie, "start", ("seam",)),
             Allowance(tie, "end", ("lap",)),
         )
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        written, seam, lap = done.step.written, done.step.mm("seam"), done.step.mm("lap")
+        tie, band = word_of(written, "tie"), word_of(written, "to")
+        windows = [
+            seam_window(solved, "seam", seam, (tie,)),
+            lap_window("lap", "a lap of the tie", lap, most=solved.pieces[band].length / 4),
+        ]
+        if waist := solved.values.get("waist_girth"):
+            # Both ties together, and the band between them, go round the waist and make a knot or a bow.
+            open_ = max(waist.value.as_length_mm() - solved.pieces[band].length, Fraction(0)) / 2
+            windows.append(
+                Window(
+                    "tie",
+                    "a tie",
+                    solved.pieces[tie].length,
+                    least=open_ + FOR_A_BOW,
+                    sewable_least=open_ + FOR_A_KNOT,
+                    why="it reaches half the open waist and has to be tied",
+                )
+            )
+        return OnCloth(margins(ledger, seam, "seam", f"{tie}.top", f"{tie}.bottom", f"{tie}.start"), tuple(windows))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

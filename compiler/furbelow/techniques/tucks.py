@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.lying import Band, Held, Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -40,6 +41,8 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import strips_not_joined
+
+NARROWEST_TUCK = Fraction(1)  # a pin tuck; house rule, maker to confirm
 
 
 class Tucked(NamedTuple):
@@ -69,6 +72,41 @@ class Tucks:
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         count = _count(step) or 0
         return allowances_at(edges_in(edge_at(step, "edge")), *("depth",) * (2 * count))
+
+    def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
+        step = done.step
+        name, depth, space, above = (
+            edge_of(step.written, "edge"),
+            step.mm("depth"),
+            step.mm("space"),
+            step.mm("from edge"),
+        )
+        piece, _, side = name.partition(".")
+        on, held, folded = [], [], []
+        for fold in fold_lines(depth, _count(step.written) or 0, space, above):
+            # Flat, from the edge: the tuck lies on one depth of cloth below its stitching and takes two above it.
+            lies_on, cloth = (
+                ledger.band(piece, side, fold - 2 * depth, fold - depth),
+                ledger.band(piece, side, fold - depth, fold + depth),
+            )
+            on.append(
+                Occupant(
+                    piece,
+                    Lies.TUCK,
+                    "the tuck",
+                    Band(min(lies_on.near, cloth.near), max(lies_on.far, cloth.far)),
+                    arg="from edge",
+                )
+            )
+            folded.append(cloth)
+            if ledger.bench.cloths[piece].piece.ring is not None:
+                longer, shorter = (ledger.length_at(piece, down) for down in (cloth.far, cloth.near))
+                held.append(Held("depth", f"a tuck of `{piece}`", piece, longer, shorter, drawn=False))
+        windows = (
+            Window("depth", "a tuck", depth, sewable_least=NARROWEST_TUCK, why="a fold that a row of stitches holds"),
+            Window("space", "the space between tucks", space, sewable_least=Fraction(0)),
+        )
+        return OnCloth(tuple(on), windows, tuple(held), {piece: tuple(folded)})
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)

@@ -14,8 +14,8 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.gather import FIRST_ROW, Gathered
-from furbelow.techniques.shared.gathers import ATTACHMENT, HAND, TAIL
+from furbelow.techniques.gather import Gathered
+from furbelow.techniques.shared.gathers import ATTACHMENT, FIRST_ROW, HAND, TAIL
 
 LEFT, RIGHT = 92.0, 300.0  # the cloth of the close view
 SCALE = 4.2  # units for a mm in the close view

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench
+from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import One, Pieces, Value, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -16,14 +17,17 @@ from furbelow.garment.technique import (
     Performed,
     allowances_at,
     edge_at,
+    edge_of,
     fault_at,
     new_seam,
     refused,
+    words_of,
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
 from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, takes_at_ends
 from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.laying import end_margins, margins, seam_window
 
 WHERE = {
     "of": Parameter("The piece, or every tier of the unit, whose ends the seam closes.", Kind.PIECES, ""),
@@ -81,3 +85,14 @@ def either_said(done: Performed, say: Phrasing) -> dict[str, Value]:
         "two": flag(len(set(names)) == 1 and seam.copies == 1),
         "hold": One(say.room.hold_with, ("pins", "clips")),
     }
+
+
+def either_laid(done: Performed, ledger: Ledger, solved: Solved, arg: str, width: Fraction) -> OnCloth:
+    """The margin of the seam, at the ends that it closes or at the edges that it joins, and what it may be."""
+    written = done.step.written
+    if "of" in written.args:
+        pieces = words_of(written, "of")
+        windows = (seam_window(solved, arg, width, pieces, min(solved.pieces[each].length for each in pieces) / 2),)
+        return OnCloth(end_margins(ledger, pieces, width, arg), windows)
+    windows = (seam_window(solved, arg, width, done.touches),)
+    return OnCloth(margins(ledger, width, arg, edge_of(written, "edge"), edge_of(written, "to")), windows)

@@ -8,6 +8,7 @@ from furbelow.garment.bench import Edge
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, Value, flag
 
+FIRST_ROW = Fraction(4)  # from the edge; the second lies the row spacing further in
 ROWS, HAND, ATTACHMENT = "two rows by machine", "two rows by hand", "pleating attachment"
 TAIL = Fraction(100)  # thread left hanging at each end of a row
 KNOT = Fraction(20)  # of a tail left behind its knot

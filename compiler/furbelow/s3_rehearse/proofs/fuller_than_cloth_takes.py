@@ -1,0 +1,105 @@
+"""Wherever two lengths are held together, stretch by stretch, the cloth can take the difference.
+
+Guarantees: drawn cloth (gathers shared out unevenly, a casing drawn in by its elastic) has at least as much cloth as line
+    in each stretch and no more than the cloth takes; flat cloth held on a line (a turn, tuck, casing or straight facing on
+    an arc) is longer by no more than can be eased in, and never shorter.
+Cannot know: how cloth on the bias gives.
+Source: 15 cm in 4 m may be eased, over 20 cm not: common practice, no source. More, held by ease stitching: house rule,
+    maker to confirm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault, Severity
+from furbelow.garment.limits import EASE_SHARE, fullest
+from furbelow.garment.lying import Held
+from furbelow.garment.technique import Performed, fault_at
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "The cloth takes the fullness at every line"
+# With ease stitching a turn on an arc takes up so much at the most; house rule, maker to confirm.
+MOST_EASED = Fraction(1, 10)
+# Cloth that is shorter than its line by so much is stretched on to it unseen; house rule, maker to confirm.
+MOST_STRETCHED = Fraction(1, 100)
+
+
+def prove(run: Run) -> Proof:
+    faults: list[Fault] = []
+    asked = 0
+    for done in run.performed:
+        if done.refused or not run.sound(done.touches):
+            continue
+        for held in done.on_cloth.held:
+            asked += 1
+            faults += _drawn(run, done, held) if held.drawn else _flat(run, done, held)
+        faults += _twice_behind(run, done)
+    return Proof(CLAIM, f"{asked} stretches are held as their cloth takes it", tuple(faults))
+
+
+def _drawn(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
+    say, ratio = run.say, held.cloth / held.line
+    cloth = run.solved.pieces[held.piece].piece.cloth.text
+    most = fullest(run.solved, cloth)
+    sum_ = (f"{say.length(held.cloth)} / {say.length(held.line)} = {say.ratio(ratio)}",)
+    if ratio < 1 - MOST_STRETCHED:
+        yield fault_at(
+            done.step.written,
+            held.arg,
+            "FB422",
+            f"{held.what} has {say.length(held.cloth)} of cloth for {say.length(held.line)},"
+            f" {say.length(held.line - held.cloth)} too little",
+            notes=sum_,
+            help="share the cloth out more evenly, or use more of it",
+        )
+    elif ratio > most:
+        yield fault_at(
+            done.step.written,
+            held.arg,
+            "FB422",
+            f"{held.what} is drawn in {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
+            notes=sum_,
+            help=f"use less cloth there, or write a larger `gathers` in the material `{cloth}` if a swatch shows more",
+            severity=Severity.WARNING,
+        )
+
+
+def _flat(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
+    say, over = run.say, held.cloth - held.line
+    share = over / held.line
+    if -MOST_STRETCHED <= share <= EASE_SHARE:
+        return
+    error = share < -2 * EASE_SHARE or share > MOST_EASED
+    how = "longer" if over > 0 else "shorter"
+    yield fault_at(
+        done.step.written,
+        held.arg,
+        "FB422",
+        f"{held.what} has {say.length(held.cloth)} of cloth to lie on {say.length(held.line)} of `{held.piece}`,"
+        f" {say.length(abs(over))} {how} ({say.share(abs(share))})",
+        notes=("a piece cut between two arcs is longer at the hem than above it",),
+        help="take a shallower turn, or bind or face the edge with a piece cut to the same arc",
+        severity=Severity.ERROR if error else Severity.WARNING,
+    )
+
+
+def _twice_behind(run: Run, done: Performed) -> Iterator[Fault]:
+    """More cloth behind in a layer, and again in the stack that it lies in: the shares multiply."""
+    if not done.drawn or done.drawn.behind == Fraction(1, 2) or "." in done.drawn.edge:
+        return
+    layers = {name for name, stack in done.before.layered.items() if stack == done.drawn.edge}
+    for earlier in run.performed:
+        if earlier.drawn and earlier.drawn.edge in layers and earlier.drawn.behind != Fraction(1, 2):
+            one, two = earlier.drawn.behind, done.drawn.behind
+            together = one * two / (one * two + (1 - one) * (1 - two))
+            yield fault_at(
+                done.step.written,
+                "behind",
+                "FB422",
+                f"`{earlier.drawn.edge}` has {run.say.share(one)} of its cloth behind already, and with {run.say.share(two)}"
+                f" again it is {run.say.share(together)}",
+                help="gather the layers evenly, and the stack with more behind",
+                severity=Severity.WARNING,
+            )

@@ -1,0 +1,119 @@
+"""Nothing lies where something else lies that it can't meet, and all of it lies on its piece.
+
+Guarantees: of all that steps put on the cloth (margins, hems, trims, channels with and without filling, gathering rows,
+    tucks, pleats, slits, sewn-on strips, holes), no two overlap that the table of what may meet what forbids, in the order
+    of the work; and none reaches beyond the cloth that is left of its piece.
+Cannot know: where along a pieced strip its joins fall, or how exactly the work was placed.
+Source: the table, `s3_rehearse/places/what_may_meet.txt`: house rules, maker to confirm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+from typing import NamedTuple
+
+from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.lying import Band, Occupant
+from furbelow.garment.technique import Performed, fault_at
+from furbelow.s3_rehearse.places.what_may_meet import meeting
+from furbelow.s3_rehearse.run import Proof, Run
+
+CLAIM = "Nothing lies in the way of anything else"
+
+
+class _Lying(NamedTuple):
+    done: Performed
+    on: Occupant
+
+
+def prove(run: Run) -> Proof:
+    faults: list[Fault] = []
+    there: dict[str, list[_Lying]] = {}
+    count = 0
+    for done in run.performed:
+        if done.refused:
+            continue
+        told: set[tuple[int, str]] = set()
+        for comes in done.on_cloth.occupants:
+            if not run.sound([comes.piece]):
+                continue
+            count += 1
+            faults += _beyond(run, done, comes)
+            for lying in there.get(comes.piece, ()):
+                key = (lying.done.step.written.index, comes.kind)
+                if lying.done is done or key in told or not _overlap(lying.on, comes):
+                    continue
+                if fault := _cannot_meet(run, lying, _Lying(done, comes)):
+                    told.add(key)
+                    faults.append(fault)
+        for comes in done.on_cloth.occupants:
+            there.setdefault(comes.piece, []).append(_Lying(done, comes))
+    return Proof(CLAIM, f"{count} things lie on the cloth, each clear of the others", tuple(faults))
+
+
+def _overlap(one: Occupant, other: Occupant) -> bool:
+    down = one.down is None or other.down is None or one.down.meets(other.down)
+    along = one.along is None or other.along is None or one.along.meets(other.along)
+    return down and along
+
+
+def _cannot_meet(run: Run, there: _Lying, comes: _Lying) -> Fault | None:
+    told = meeting(there.on, comes.on)
+    if told.may_be:
+        return None
+    say, written = run.say, comes.done.step.written
+    shared = _shared(there.on, comes.on)
+    notes = (f"{told.reason}",) if told.reason else ()
+    return fault_at(
+        written,
+        comes.on.arg or None,
+        "FB420",
+        f"{comes.on.what} of `{comes.on.piece}` would lie on {there.on.what}"
+        + (f", {say.length(shared)} of it" if shared else ""),
+        others=(Label(there.done.step.written.span, f"{there.on.what} lies {_where(run, there.on)}"),),
+        notes=(f"{comes.on.what} would lie {_where(run, comes.on)}", *notes),
+        help=_mend(run, there, comes),
+        severity=Severity.WARNING if told.verdict == "!" else Severity.ERROR,
+    )
+
+
+def _shared(one: Occupant, other: Occupant) -> Fraction:
+    """How far the two overlap; 0 where one of them lies over the whole piece."""
+    for mine, theirs in ((one.down, other.down), (one.along, other.along)):
+        if mine and theirs:
+            return min(mine.far, theirs.far) - max(mine.near, theirs.near)
+    return Fraction(0)
+
+
+def _where(run: Run, on: Occupant) -> str:
+    say = run.say
+    if on.down:
+        return f"{say.length(on.down.near)} to {say.length(on.down.far)} below the cut top edge"
+    if on.along:
+        return f"{say.length(on.along.near)} to {say.length(on.along.far)} from the cut start edge"
+    return "over the whole piece"
+
+
+def _mend(run: Run, there: _Lying, comes: _Lying) -> str:
+    if comes.on.arg and comes.on.down and there.on.down:
+        return f"change `{comes.on.arg}` by {run.say.length(_shared(there.on, comes.on))}, or leave one of the two steps out"
+    return f"leave this step out, or move `{comes.done.step.written.technique}` before `{there.done.step.written.technique}`"
+
+
+def _beyond(run: Run, done: Performed, on: Occupant) -> Iterator[Fault]:
+    """A place that lies outside of the cloth that is left of the piece."""
+    cloth = done.before.cloths[on.piece].piece
+    whole = Band(Fraction(0), cloth.cut_depth if on.down else cloth.cut_length)
+    band = on.down or on.along
+    if band is None or (whole.near <= band.near and band.far <= whole.far):
+        return
+    over = max(whole.near - band.near, band.far - whole.far)
+    yield fault_at(
+        done.step.written,
+        on.arg or None,
+        "FB427",
+        f"{on.what} reaches {run.say.length(over)} beyond `{on.piece}`, cut {run.say.length(whole.far)}",
+        notes=(f"it would lie {_where(run, on)}",),
+        help="make it narrower or place it further inside, or make the piece larger",
+    )

@@ -1,0 +1,120 @@
+"""What several techniques declare alike of what they put on the cloth: margins, turns, and the limits of both.
+
+House rules, maker to confirm, unless a source stands beside them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from fractions import Fraction
+
+from furbelow.garment.bench import Casing, Edge, State
+from furbelow.garment.limits import NARROWEST_SEAM, NARROWEST_SEAM_FIRM, NARROWEST_TURN
+from furbelow.garment.lying import Band, Held, Ledger, Lies, Occupant, Window
+from furbelow.garment.solved import Solved
+from furbelow.garment.technique import Performed
+from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.gathers import FIRST_ROW, HAND, ROWS
+
+WIDE_MARGIN = Fraction(30)  # a wider margin is bulk that nobody asked for
+SHORTEST_LAP, USUAL_LAP = Fraction(5), Fraction(10)  # what two rows of stitches can hold, and what is usual
+
+
+def ravels(solved: Solved, pieces: Iterable[str]) -> bool:
+    return any(solved.materials[solved.pieces[piece].piece.cloth.text].material.ravels for piece in pieces)
+
+
+def margins(ledger: Ledger, width: Fraction, arg: str, *names: str) -> tuple[Occupant, ...]:
+    """A seam margin along each of these edges."""
+    return tuple(
+        on for name in names for on in ledger.at_edge(name, Lies.MARGIN, "the seam margin", Fraction(0), width, arg)
+    )
+
+
+def end_margins(ledger: Ledger, pieces: Iterable[str], width: Fraction, arg: str) -> tuple[Occupant, ...]:
+    """The margins of a seam that closes these pieces at their ends."""
+    return tuple(
+        Occupant(piece, Lies.MARGIN, "the side seam", along=ledger.band(piece, side, Fraction(0), width), arg=arg)
+        for piece in pieces
+        for side in ("start", "end")
+    )
+
+
+def seam_window(
+    solved: Solved, arg: str, width: Fraction, pieces: Iterable[str], deepest: Fraction | None = None
+) -> Window:
+    """What a seam allowance may be: wide enough not to pull out, no deeper than what shows of the piece it goes into."""
+    pieces = tuple(pieces)
+    least = NARROWEST_SEAM if ravels(solved, pieces) else NARROWEST_SEAM_FIRM
+    return Window(
+        arg,
+        "a seam allowance",
+        width,
+        sewable_least=least,
+        most=WIDE_MARGIN,
+        sewable_most=deepest if deepest is not None else min(solved.pieces[piece].depth for piece in pieces),
+        why=f"cloth that {'ravels' if least is NARROWEST_SEAM else 'does not ravel'}; no deeper than its piece shows",
+    )
+
+
+def turn_window(arg: str, what: str, width: Fraction, *, into: Fraction | None = None, bare: bool = False) -> Window:
+    """What a turn may be: wide enough to fold, no deeper than the fold that it goes into.
+
+    bare: nothing has to be turned under here, so 0 is as good: the edge is neat or does not ravel.
+    """
+    least = None if bare and not width else NARROWEST_TURN
+    return Window(
+        arg, what, width, sewable_least=least, sewable_most=into, why="a fold no deeper than what it goes into"
+    )
+
+
+def lap_window(arg: str, what: str, width: Fraction, most: Fraction | None = None) -> Window:
+    return Window(arg, what, width, least=USUAL_LAP, most=most, sewable_least=SHORTEST_LAP, why="two rows must hold it")
+
+
+def bare_edge(ledger: Ledger, solved: Solved, name: str) -> bool:
+    """Nothing of the edge has to be hidden: it is neat, or of cloth that does not ravel."""
+    edge = ledger.bench.edge(name)
+    return edge.state is not State.RAW or not ravels(solved, edge.pieces)
+
+
+def hem(
+    ledger: Ledger, name: str, first: Fraction, second: Fraction, arg: str, what: str = "the hem"
+) -> tuple[tuple[Occupant, ...], tuple[Held, ...]]:
+    """A turn of `first` and one of `second`: the cloth that goes over and the cloth it lies on, and how it lies on an arc."""
+    deep = first + 2 * second
+    occupants = tuple(ledger.at_edge(name, Lies.HEM, what, Fraction(0), deep, arg))
+    return occupants, tuple(on_arc(ledger, name, what, first, deep, arg))
+
+
+def on_arc(ledger: Ledger, name: str, what: str, cloth_at: Fraction, lies_at: Fraction, arg: str) -> Iterator[Held]:
+    """Cloth of a flared piece, at one distance from its edge, that comes to lie at another; nothing on straight cloth."""
+    for each in ledger.opened(ledger.bench.edge(name)):
+        piece, _, side = each.partition(".")
+        if ledger.bench.cloths[piece].piece.ring is None or side in ("start", "end"):
+            continue
+        cloth, line = (ledger.length_at(piece, ledger.flat(piece, side, at)) for at in (cloth_at, lies_at))
+        yield Held(arg, f"{what} of `{each}`", piece, cloth, line, drawn=False)
+
+
+def filled(ledger: Ledger, casing: Casing, kind: Lies, what: str, arg: str) -> tuple[Occupant, ...]:
+    """What is drawn into a casing lies in all of its clear width: in a band, or under the edge that was folded down."""
+    if casing.name in ledger.bench.edges:
+        return tuple(ledger.at_edge(casing.name, kind, what, Fraction(0), casing.width, arg))
+    piece, cloth = casing.piece, ledger.bench.cloths[casing.piece].piece
+    near, far = ledger.line(piece, "top"), cloth.cut_depth - ledger.line(piece, "bottom")
+    return (Occupant(piece, kind, what, down=Band(near, far), arg=arg),)
+
+
+def held_in_seam(
+    done: Performed, solved: Solved, room: Workroom, arg: str, seam: Fraction, edge: Edge, to: Edge
+) -> tuple[Window, ...]:
+    """What the allowance of a seam may be that holds an edge, gathered or not: its rows should end inside the margin."""
+    window = seam_window(solved, arg, seam, (*edge.pieces, *to.pieces))
+    if edge.held or edge.gathered not in (ROWS, HAND):
+        return (window,)
+    rows = FIRST_ROW + room.row_spacing
+    return (
+        window,
+        Window(arg, "a seam over gathering rows", seam, least=rows, why=f"the second row lies {rows} mm from the edge"),
+    )
