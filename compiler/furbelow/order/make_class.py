@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault
@@ -12,17 +12,20 @@ from furbelow.order.order import Order
 from furbelow.order.shelf import Shelf, folder_names
 from furbelow.s5_buy.class_order import Garment, class_order
 from furbelow.s6_write.pages.class_files import class_files
-from furbelow.s6_write.pages.class_page import Made, Missing, class_page
+from furbelow.s6_write.pages.class_page import Made, Missing, class_page, class_words
+
+Unread = Mapping[int, tuple[str, ...]]  # why a row of the class file could not be read, by its line
+EVERY_ROW: Unread = {}  # was read
 
 
 def make_class(
-    orders: Sequence[Order], whose: str, shelf: Shelf, unread: Sequence[Missing] = (), *, with_pdf: bool = True
+    orders: Sequence[Order], named: str, shelf: Shelf, unread: Unread = EVERY_ROW, *, with_pdf: bool = True
 ) -> Iterator[Finished]:
     """A guide for each wearer in a folder of their own; whoever can't be given one is named as missing on the page.
 
-    whose: what the class is called. unread: the rows of the class that are no order.
+    named: what the class is called, where its file says so. unread: the rows of the class that are no order.
     """
-    return Making(orders, shelf, with_pdf).finished(whose, unread)
+    return Making(orders, shelf, with_pdf).finished(named, unread)
 
 
 class Making:
@@ -35,7 +38,7 @@ class Making:
         self.made: list[Made] = []
         self.missing: list[Missing] = []
 
-    def finished(self, whose: str, unread: Sequence[Missing] = (), *, are_sizes: bool = False) -> Iterator[Finished]:
+    def finished(self, named: str, unread: Unread = EVERY_ROW, *, are_sizes: bool = False) -> Iterator[Finished]:
         """Each guide, then the page for all where there is any. are_sizes: the bodies are nobody's, so they may be told."""
         for number, (order, proved) in enumerate(prove_each(self.orders), 1):
             place = self.shelf.below(self.folders[order.wearer])
@@ -47,23 +50,27 @@ class Making:
                 self.made.append(Made(number, order.wearer, place.folder.name, tuple(one.guide.files)))
             yield one
         if self.garments:
-            yield self._for_all(whose, unread, are_sizes)
+            yield self._for_all(named, unread, are_sizes)
 
-    def _for_all(self, whose: str, unread: Sequence[Missing], are_sizes: bool) -> Finished:
+    def _for_all(self, named: str, unread: Unread, are_sizes: bool) -> Finished:
         ordered = class_order(self.garments)
+        words = class_words(ordered, "en")
+        of_number = words.text("class-of", {"number": len(self.orders)})
+        whose = words.text("class-every-size") if are_sizes else named or of_number
+        nameless = [Missing(words.text("class-line", {"line": line}), why) for line, why in unread.items()]
         sizes = [each.whose.removeprefix("size ") for each in self.made] if are_sizes else []
-        page = class_page(ordered, whose, self.made, [*self.missing, *unread], sizes, with_pdf=self.with_pdf)
-        faults = self.shelf.put(class_files(page, ordered))
+        page = class_page(ordered, whose, self.made, [*self.missing, *nameless], sizes, words, with_pdf=self.with_pdf)
+        faults = self.shelf.put(class_files(page, ordered, words))
         return Finished(whose, None if faults else self.shelf.folder / "index.html", faults)
 
 
-def unread_rows(faults: Iterable[Fault], file: str | None) -> list[Missing]:
-    """The rows of a class file that could not be read, by their lines. faults: all that reading told."""
+def unread_rows(faults: Iterable[Fault], file: str | None) -> Unread:
+    """The rows of a class file that could not be read. faults: all that reading told."""
     rows: dict[int, list[Fault]] = {}
     for fault in faults:
         if fault.is_error and fault.primary is not None and fault.primary.span.file == file:
             rows.setdefault(fault.primary.span.start_line, []).append(fault)
-    return [Missing(f"line {line} of the class file", reasons(told)) for line, told in sorted(rows.items())]
+    return {line: reasons(told) for line, told in sorted(rows.items())}
 
 
 def reasons(faults: Iterable[Fault]) -> tuple[str, ...]:

@@ -12,4 +12,4 @@ from furbelow.order.shelf import Shelf
 
 def make_range(orders: Sequence[Order], shelf: Shelf, *, with_pdf: bool = True) -> Iterator[Finished]:
     """orders: one for each size. What is bought and cut for all is one order, as for a class."""
-    return Making(orders, shelf, with_pdf).finished("every size", are_sizes=True)
+    return Making(orders, shelf, with_pdf).finished("", are_sizes=True)

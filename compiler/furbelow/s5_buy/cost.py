@@ -82,11 +82,6 @@ class PriceSuggestion(NamedTuple):
         """Margin as a share of the cost, after rounding."""
         return self.margin / self.cost if self.cost else Fraction(0)
 
-    @property
-    def explained(self) -> str:
-        """Which of the two margins was asked for, in words."""
-        return f"margin of {float(self.asked * 100):.6g} % of the {self.margin_on}"
-
 
 def suggest_price(
     cost: Fraction, margin: Fraction, margin_on: MarginOn, round_up_to: Fraction = Fraction(1, 100)

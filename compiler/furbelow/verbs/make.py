@@ -48,8 +48,8 @@ def _make(options: argparse.Namespace) -> int:
     if options.every_size:
         finished = make_range(orders, shelf, with_pdf=with_pdf)
     elif len(orders) > 1 or unread:
-        whose = reader.class_name(options.wearer) or f"a class of {len(orders)}"
-        finished = make_class(orders, whose, shelf, unread, with_pdf=with_pdf)
+        named = reader.class_name(options.wearer)
+        finished = make_class(orders, named, shelf, unread, with_pdf=with_pdf)
     else:
         finished = iter([make_one(orders[0], shelf, with_pdf=with_pdf)])
     all_made = not unread

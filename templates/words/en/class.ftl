@@ -24,6 +24,14 @@ class-pdf = PDF
     .unseen = for { $whose }
 class-missing-are = No guide could be made for these. The message that was printed names the line to mend.
 
+# Whose class page it is, where its file does not say.
+class-every-size = every size
+class-of = a class of { $number }
+# In the place of a name that could not be read.
+class-line = line { $line } of the class file
+# How long one guide takes.
+class-hours = { $hours } h
+
 ## The size chart
 
 class-chart-are = Cut sizes are rounded up to { $rounding } and hold every allowance.
@@ -38,7 +46,7 @@ class-together = Together
 class-alone = Each alone
 class-cost = Together: { $cost }, or { $head } a head when it is shared evenly.
 class-cost-alone = Each alone: { $cost }, or { $head } a head.
-class-saved = Together saves { $saved }, { $share } of it.
+class-saved = Together saves { $saved }, { $share } % of it.
 # $materials (a list)
 class-unpriced = Without a price, and not in these sums: { $materials }.
 # $reels (number): how many one machine takes at once.

@@ -36,9 +36,13 @@ shopping-bobbins = { $bobbins ->
 shopping-cost = Materials: **{ $cost }**
 # $materials (a list)
 shopping-cost-without = Materials: **{ $cost }**, without { $materials }
-shopping-work = Work: about **{ $time }**, cutting included
+shopping-work = Work: about **{ $hours } h**, cutting included
 shopping-labour = Labour: { $labour }; all together { $cost }
-shopping-price = Price to ask: **{ $price }**, { $margin }
+# $margin: of the price or the cost, in percent.
+shopping-price = { $on ->
+    [cost] Price to ask: **{ $price }**, margin of { $margin } % of the cost
+   *[price] Price to ask: **{ $price }**, margin of { $margin } % of the price
+ }
 
 ## Bought together
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from furbelow.garment.message import Length
 from furbelow.garment.phrasing import Phrasing
 from furbelow.s5_buy.class_order import ClassOrder, marked
 from furbelow.s6_write.figures import cutting_figures
@@ -14,39 +15,30 @@ from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.pages.class_page import content_key
 from furbelow.s6_write.words.words import Words
 
-# It says no name: who a number stands for is on the class page alone.
-_ABOUT = (
-    "All pieces of the class from one bolt of each cloth. Every piece bears the number of the person it is for before"
-    " its letter: {example} is copy 1 of piece {letter} for number {number}. The class page says who the numbers are."
-    " Lay the pieces of each number in a pile of their own as you cut them."
-)
 
-
-def class_cutting(order: ClassOrder, whose: str) -> Guide:
+def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
     """A guide with nothing in it but what cutting for all needs. Cut sizes stand under numbers, without names."""
-    say = Phrasing(order.solved, order.room, order.cutting.joins)
-    words = Words("en", say)
+    say = words.say
     cloths = set(order.cutting.sheets)
     shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
-    mark = next(iter(order.cutting.letters.values()))
-    number = str(next(iter(order.garments)))
     guide = Guide(
         title=order.solved.spec.title,
-        wearer=f"cutting for {whose}",
-        about=_ABOUT.format(example=f"{mark}1", letter=mark.removeprefix(number), number=number),
+        wearer=words.text("class-cutting-for", {"whose": whose}),
+        about=_about(order, words),
         facts=(),
         cautions=_cautions(order),
         tools=(),
         materials=material_lines(shopping, say),
-        cutting=_cut_lines(order),
+        cutting=_cut_lines(order, words),
         cutting_figures=cutting_figures(order.cutting, order.solved, words),
         cutting_steps=cutting_steps(order.cutting, words),
         parts=(),
         proofs=(),
         notes="",
         overview=None,
-        rounding=say.length(order.solved.rounding),
+        rounding=words.said(Length(order.solved.rounding)),
         content_key="",
+        language=words.language,
     )
     return replace(guide, content_key=content_key(guide))
 
@@ -57,15 +49,23 @@ def _cautions(order: ClassOrder) -> tuple[Caution, ...]:
     return tuple(dict.fromkeys(caution for caution in told if caution.kind in ("blade", "flame")))
 
 
-def _cut_lines(order: ClassOrder) -> tuple[CutLine, ...]:
+def _about(order: ClassOrder, words: Words) -> str:
+    """It says no name: who a number stands for is on the class page alone."""
+    mark = next(iter(order.cutting.letters.values()))
+    number = str(next(iter(order.garments)))
+    values = {"example": f"{mark}1", "letter": mark.removeprefix(number), "number": number}
+    return words.text("class-cutting-about", values)
+
+
+def _cut_lines(order: ClassOrder, words: Words) -> tuple[CutLine, ...]:
     joins = order.cutting.joins
     lines = []
     for number, garment in order.garments.items():
         solved = garment.rehearsal.solved
-        words = Words("en", Phrasing(solved, order.room))
-        for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, words), strict=True):
+        own = Words(words.language, Phrasing(solved, order.room))
+        for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, own), strict=True):
             joined = joins.get(marked(number, name), 0)
-            note = f"{words.say.count(joined, 'join')} over all copies" if joined else "whole"
+            note = words.text("class-joins", {"joins": joined}) if joined else words.text("class-whole")
             # Without its reasons: they stand on measures of the body, and this page is for all to see.
             letter = order.cutting.letters[marked(number, name)]
             lines.append(replace(line, letter=letter, note=note, why=()))

@@ -15,44 +15,46 @@ from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_ht
 from furbelow.s6_write.pages.markdown_page import escaped
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
+from furbelow.s6_write.words.words import Words
 
 
-def class_files(page: ClassPage, order: ClassOrder) -> Mapping[str, bytes]:
+def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str, bytes]:
     """The files by name. The cutting is there where the page links to it."""
     files = {
-        "index.html": class_html(page).encode("utf-8"),
-        "shopping.md": _shopping(order, page.whose).encode("utf-8"),
-        "materials.csv": _materials(order),
+        "index.html": class_html(page, words).encode("utf-8"),
+        "shopping.md": _shopping(order, page.whose, words).encode("utf-8"),
+        "materials.csv": _materials(order, words.say),
     }
     linked = {file for _, file in page.cutting}
     if linked:
-        cutting = class_cutting(order, page.whose)
-        files["class-cutting.html"] = html(cutting).encode("utf-8")
+        cutting = class_cutting(order, page.whose, words)
+        files["class-cutting.html"] = html(cutting, words).encode("utf-8")
         if "class-cutting.pdf" in linked:
             from furbelow.s6_write.pages.pdf import pdf
 
-            files["class-cutting.pdf"] = pdf(cutting)
+            files["class-cutting.pdf"] = pdf(cutting, words)
     return files
 
 
-def _shopping(order: ClassOrder, whose: str) -> str:
-    say = Phrasing(order.solved, order.room, order.cutting.joins)
-    count = say.count(len(order.garments), "garment")
-    told = [shopping_markdown(order.shopping, order.solved.spec.title, f"{whose}: {count}", say)]
-    told.append("## Bought together, and by each alone\n\n| Material | Together | Each alone |\n|---|---|---|")
-    for line in bought_lines(order, say):
+def _shopping(order: ClassOrder, whose: str, words: Words) -> str:
+    words.read("shopping")
+    of_all = words.text("shopping-class", {"whose": whose, "garments": len(order.garments)})
+    told = [shopping_markdown(order.shopping, order.solved.spec.title, of_all, words)]
+    heads = (words.text(head) for head in ("class-material", "class-together", "class-alone"))
+    told.append(f"## {words.text('shopping-together')}\n\n| {' | '.join(heads)} |\n|---|---|---|")
+    for line in bought_lines(order, words.say):
         together, alone = (
             escaped(f"{amount}, {cost}" if cost else amount)
             for amount, cost in ((line.together, line.together_cost), (line.alone, line.alone_cost))
         )
         told.append(f"| {escaped(line.name)} | {together} | {alone} |")
-    told += ["", *(f"- {escaped(sentence)}" for sentence in sums(order)), ""]
+    told += ["", *(f"- {escaped(sentence)}" for sentence in sums(order, words)), ""]
     return "\n".join(told)
 
 
-def _materials(order: ClassOrder) -> bytes:
+def _materials(order: ClassOrder, say: Phrasing) -> bytes:
     """The bill of materials with what one garment takes on average, and three columns for the order of all."""
-    heads, say = len(order.garments), Phrasing(order.solved, order.room)
+    heads = len(order.garments)
     rows = [
         row._replace(
             consumption=row.consumption / heads,

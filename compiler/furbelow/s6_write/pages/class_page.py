@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import asdict, dataclass
 from fractions import Fraction
 
+from furbelow.garment.message import Length, Money, Number
 from furbelow.garment.phrasing import Phrasing
-from furbelow.measure.quantity import show_decimal, show_fixed
+from furbelow.measure.quantity import show_fixed
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.guide import MaterialLine
 from furbelow.s6_write.guide.material_lines import material_lines
@@ -21,6 +22,7 @@ from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.messages import Messages
+from furbelow.s6_write.words.words import Words
 
 
 @dataclass(frozen=True)
@@ -79,12 +81,20 @@ class ClassPage:
     language: str = "en"
 
 
+def class_words(order: ClassOrder, language: str) -> Words:
+    """The words of the pages for all, with the messages that these say."""
+    words = Words(language, Phrasing(order.solved, order.room, order.cutting.joins))
+    words.read("class")
+    return words
+
+
 def class_page(
     order: ClassOrder,
     whose: str,
     made: Sequence[Made],
     missing: Sequence[Missing],
     sizes: Sequence[str],
+    words: Words,
     *,
     with_pdf: bool = True,
 ) -> ClassPage:
@@ -92,33 +102,33 @@ def class_page(
 
     sizes: the names of the sizes that the guides are for; none for wearers, whose measures stay out.
     """
-    spec, say = order.solved.spec, Phrasing(order.solved, order.room)
-    cutting = [("The cutting plan for all, with steps", "class-cutting.html")]
+    spec, say = order.solved.spec, words.say
+    cutting = [(words.text("class-cutting-file"), "class-cutting.html")]
     if with_pdf:
-        cutting.append(("The cutting plan to print", "class-cutting.pdf"))
+        cutting.append((words.text("class-cutting-print"), "class-cutting.pdf"))
     return ClassPage(
         title=spec.title,
         whose=whose,
         about=spec.about,
-        guides=tuple(_guide_line(order, each, say) for each in made),
+        guides=tuple(_guide_line(order, each, words) for each in made),
         missing=tuple(missing),
         charts=size_chart([garment.rehearsal for garment in order.garments.values()], sizes) if sizes else (),
-        rounding=say.length(order.solved.rounding),
+        rounding=words.said(Length(order.solved.rounding)),
         materials=material_lines(order.shopping, say),
         bought=bought_lines(order, say),
-        sums=sums(order),
+        sums=tuple(sums(order, words)),
         cutting=tuple(cutting) if order.cutting.sheets else (),
-        files=(("The list for the shop", "shopping.md"), ("The materials as a table", "materials.csv")),
+        files=(
+            (words.text("class-shopping-file"), "shopping.md"),
+            (words.text("class-materials-file"), "materials.csv"),
+        ),
+        language=words.language,
     )
 
 
-def class_html(page: ClassPage, words: Messages | None = None) -> str:
-    """The page `index.html`: self-contained, with the look, the policy and the reading aids of a guide.
-
-    words: of the page's language; as shipped where none are given.
-    """
-    key, words = content_key(page), words or Messages(page.language)
-    words.read("class")
+def class_html(page: ClassPage, words: Messages) -> str:
+    """The page `index.html`: self-contained, with the look, the policy and the reading aids of a guide."""
+    key = content_key(page)
     page = set_ready(page)
     return rendered(
         "class.html.j2",
@@ -152,33 +162,26 @@ def bought_lines(order: ClassOrder, say: Phrasing) -> tuple[BoughtLine, ...]:
     )
 
 
-def sums(order: ClassOrder) -> tuple[str, ...]:
+def sums(order: ClassOrder, words: Words) -> Iterator[str]:
     """In sentences: the cost of all and a head, what buying together saves, and what to mind when sharing."""
-    heads, currency = len(order.garments), order.shopping.currency
+    heads = len(order.garments)
 
-    def money(amount: Fraction) -> str:
-        return f"{show_fixed(amount, 2)} {currency}"
+    def money(amount: Fraction) -> Money:
+        return Money(amount, order.shopping.currency)
 
-    told = [
-        f"Together: {money(order.cost)}, or {money(order.cost_per_head)} a head when it is shared evenly.",
-        f"Each alone: {money(order.cost_alone)}, or {money(order.cost_alone / heads)} a head.",
-    ]
+    yield words.text("class-cost", {"cost": money(order.cost), "head": money(order.cost_per_head)})
+    yield words.text("class-cost-alone", {"cost": money(order.cost_alone), "head": money(order.cost_alone / heads)})
     if order.cost < order.cost_alone:
         saved = order.cost_alone - order.cost
-        told.append(f"Together saves {money(saved)}, {show_decimal(100 * saved / order.cost_alone, 0)} % of it.")
+        yield words.text("class-saved", {"saved": money(saved), "share": Number(100 * saved / order.cost_alone, 0)})
     unpriced = [line.name.replace("_", " ") for line in order.shopping.lines if line.cost is None]
     if unpriced:
-        told.append(f"Without a price, and not in these sums: {', '.join(unpriced)}.")
-    at_once = order.shopping.thread.reels_at_once
+        yield words.text("class-unpriced", {"materials": ", ".join(unpriced)})
     if any(line.unit == "reels" for line in order.shopping.lines) and heads > 1:
-        reels = "a reel" if at_once == 1 else f"up to {at_once} reels"
-        told.append(
-            f"Reels are counted for all the thread together. Machines that sew at the same time need {reels} each."
-        )
-    return tuple(told)
+        yield words.text("class-reels", {"reels": order.shopping.thread.reels_at_once})
 
 
-def _guide_line(order: ClassOrder, made: Made, say: Phrasing) -> GuideLine:
+def _guide_line(order: ClassOrder, made: Made, words: Words) -> GuideLine:
     shopping = order.garments[made.number].shopping
     cloth = sum((line.need for line in shopping.lines if line.offers), Fraction(0))
     return GuideLine(
@@ -186,6 +189,6 @@ def _guide_line(order: ClassOrder, made: Made, say: Phrasing) -> GuideLine:
         whose=made.whose,
         guide=f"{made.folder}/guide.html",
         pdf=f"{made.folder}/guide.pdf" if "guide.pdf" in made.files else "",
-        cloth=say.buy(cloth),
-        time=f"{show_fixed(shopping.time.hours, 1)} h",
+        cloth=words.said(Length(cloth, "buy")),
+        time=words.text("class-hours", {"hours": words.local(show_fixed(shopping.time.hours, 1))}),
     )

@@ -17,6 +17,7 @@ from furbelow.s6_write.pages.markdown_page import figure_files, markdown
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.words.messages import Messages
+from furbelow.s6_write.words.words import Words
 
 
 def files_of(
@@ -24,9 +25,9 @@ def files_of(
 ) -> Mapping[str, bytes]:
     """The guide as pages for screen, print and programs, and the bill of materials."""
     guide = compose(rehearsal, cutting, shopping, wearer)
-    say = Phrasing(rehearsal.solved, rehearsal.run.room, cutting.joins)
+    words = Words(guide.language, Phrasing(rehearsal.solved, rehearsal.run.room, cutting.joins))
     files = dict(guide_files(guide, with_pdf=with_pdf))
-    files["shopping.md"] = shopping_markdown(shopping, guide.title, wearer, say).encode("utf-8")
+    files["shopping.md"] = shopping_markdown(shopping, guide.title, wearer, words).encode("utf-8")
     files["materials.csv"] = materials_csv(material_rows(shopping, wearer))
     return files
 

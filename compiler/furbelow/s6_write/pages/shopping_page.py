@@ -2,60 +2,79 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
+from typing import get_args
 
-from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.message import Length, Money, Number, One, Share, Value
 from furbelow.measure.quantity import show_fixed
+from furbelow.s5_buy.cost import MarginOn
 from furbelow.s5_buy.shopping import Line, ShoppingList
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.pages.markdown_page import escaped
+from furbelow.s6_write.words.words import Words
 
 
-def shopping_markdown(shopping: ShoppingList, title: str, wearer: str, say: Phrasing) -> str:
+def shopping_markdown(shopping: ShoppingList, title: str, whose: str, words: Words) -> str:
     """One tick box a material, the widths compared, the thread by its parts, hours and price."""
-    told = [f"# Shopping for {escaped(title)}, {escaped(wearer)}", ""]
-    for line, row in zip(shopping.lines, material_lines(shopping, say), strict=True):
+    words.read("shopping")
+    told = [f"# {escaped(words.text('shopping-title', {'title': title, 'whose': whose}))}", ""]
+    for line, row in zip(shopping.lines, material_lines(shopping, words.say), strict=True):
         cost = f" ({row.cost})" if row.cost else ""
         told.append(f"- [ ] **{escaped(row.amount)}** {escaped(row.description)}{cost}")
-        told.append(f"    - needed: {escaped(row.need)}, for {escaped(row.use)}")
-        told += _offers(line, say, shopping.currency)
-        if line.unit == "reels":
-            thread = shopping.thread
-            told.append(
-                f"    - needle {say.buy(thread.needle)}, bobbin {say.buy(thread.bobbin)}, looper {say.buy(thread.looper)},"
-                f" {say.share(thread.waste)} for waste; {say.count(thread.reels_at_once, 'reel')} on the machine at once"
-            )
-            if shopping.bobbins:
-                told.append(f"    - wind {say.count(shopping.bobbins.bobbins, 'bobbin')}")
-    told += ["", *_money(shopping), ""]
+        told.append(f"    - {escaped(words.text('shopping-needed', {'amount': row.need, 'use': row.use}))}")
+        told += _offers(line, words, shopping.currency)
+        told += _thread(shopping, words) if line.unit == "reels" else []
+    told += ["", *(f"- {line}" for line in _money(shopping, words)), ""]
     return "\n".join(told)
 
 
-def _offers(line: Line, say: Phrasing, currency: str) -> list[str]:
+def _offers(line: Line, words: Words, currency: str) -> list[str]:
     if len(line.offers) < 2:
         return []
-    told = ["    - the widths compared:"]
+    told = [f"    - {words.text('shopping-widths')}"]
     for at, offer in enumerate(line.offers):
-        cost = "no price" if offer.cost is None else f"{show_fixed(offer.cost, 2)} {currency}"
-        chosen = ", chosen" if at == 0 else ""
-        told.append(
-            f"        - {say.length(offer.width)} wide: {say.buy(offer.bought)}, {cost}, {say.count(offer.joins, 'join')}{chosen}"
-        )
+        values: dict[str, Value | str] = {
+            "width": Length(offer.width),
+            "amount": Length(offer.bought, "buy"),
+            "cost": words.text("shopping-no-price") if offer.cost is None else Money(offer.cost, currency),
+            "joins": offer.joins,
+        }
+        told.append(f"        - {words.text('shopping-width' if at else 'shopping-width-chosen', values)}")
     return told
 
 
-def _money(shopping: ShoppingList) -> list[str]:
-    currency = shopping.currency
-    materials = sum((line.cost for line in shopping.lines if line.cost is not None), Fraction(0))
-    unpriced = [line.name for line in shopping.lines if line.cost is None]
-    told = [
-        f"Materials: **{show_fixed(materials, 2)} {currency}**"
-        + (f", without {', '.join(unpriced)}" if unpriced else "")
-    ]
-    told.append(f"Work: about **{show_fixed(shopping.time.hours, 1)} h**, cutting included")
-    if shopping.costs and shopping.price:
-        told.append(
-            f"Labour: {show_fixed(shopping.costs.labour, 2)} {currency}; all together {show_fixed(shopping.costs.total, 2)} {currency}"
-        )
-        told.append(f"Price to ask: **{show_fixed(shopping.price.price, 2)} {currency}**, {shopping.price.explained}")
-    return [f"- {line}" for line in told]
+def _thread(shopping: ShoppingList, words: Words) -> list[str]:
+    thread = shopping.thread
+    parts: dict[str, Value | str] = {
+        "needle": Length(thread.needle, "buy"),
+        "bobbin": Length(thread.bobbin, "buy"),
+        "looper": Length(thread.looper, "buy"),
+        "waste": Share(thread.waste),
+        "reels": thread.reels_at_once,
+    }
+    told = [f"    - {words.text('shopping-thread', parts)}"]
+    if shopping.bobbins:
+        told.append(f"    - {words.text('shopping-bobbins', {'bobbins': shopping.bobbins.bobbins})}")
+    return told
+
+
+def _money(shopping: ShoppingList, words: Words) -> Iterator[str]:
+    def money(amount: Fraction) -> Money:
+        return Money(amount, shopping.currency)
+
+    materials = money(sum((line.cost for line in shopping.lines if line.cost is not None), Fraction(0)))
+    if unpriced := [line.name for line in shopping.lines if line.cost is None]:
+        yield words.text("shopping-cost-without", {"cost": materials, "materials": ", ".join(unpriced)})
+    else:
+        yield words.text("shopping-cost", {"cost": materials})
+    yield words.text("shopping-work", {"hours": words.local(show_fixed(shopping.time.hours, 1))})
+    if shopping.costs and (price := shopping.price):
+        costs = {"labour": money(shopping.costs.labour), "cost": money(shopping.costs.total)}
+        yield words.text("shopping-labour", costs)
+        asked: dict[str, Value | str] = {
+            "price": money(price.price),
+            "margin": Number(price.asked * 100, 4),
+            "on": One(price.margin_on, get_args(MarginOn)),
+        }
+        yield words.text("shopping-price", asked)
