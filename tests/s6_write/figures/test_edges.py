@@ -8,7 +8,7 @@ from math import cos, pi, sin
 import pytest
 from furbelow.garment.bench import Edge, Ply, State
 from furbelow.s6_write.figures.edges import edge, hatching
-from furbelow.s6_write.figures.language import PATTERNS, in_words, pattern_of
+from furbelow.s6_write.figures.language import PATTERNS, look_of, pattern_of
 from furbelow.s6_write.figures.pen import Point, Sheet
 from hypothesis import given
 from hypothesis import strategies as st
@@ -27,7 +27,7 @@ def test_every_state_has_a_pattern_of_its_own() -> None:
     patterns.append(pattern_of(gathered))
     assert len(set(patterns)) == len(patterns)
     assert {*patterns, "fold"} == set(PATTERNS)
-    assert in_words(gathered) == "gathered"
+    assert look_of(gathered).word == "gathered"
 
 
 def test_no_two_patterns_draw_alike_without_colour() -> None:
@@ -37,11 +37,6 @@ def test_no_two_patterns_draw_alike_without_colour() -> None:
         edge(sheet, (10, 10), (210, 10), name, (0, 1))
         drawings[name] = sheet.svg()
     assert len(set(drawings.values())) == len(PATTERNS)
-
-
-def test_an_unknown_pattern_is_no_line() -> None:
-    with pytest.raises(ValueError, match="no line pattern for singed"):
-        edge(Sheet(), (0, 0), (10, 0), "singed", (0, 1))
 
 
 def _round(corners: int, radius: float) -> list[Point]:

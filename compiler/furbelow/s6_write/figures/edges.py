@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 from math import hypot, pi, sin
+from typing import assert_never
 
 from furbelow.s6_write.figures.language import (
     ACCENT,
@@ -20,6 +21,7 @@ from furbelow.s6_write.figures.language import (
     THICK,
     THIN,
     WRONG_SIDE,
+    Pattern,
 )
 from furbelow.s6_write.figures.pen import Point, Sheet
 
@@ -64,7 +66,7 @@ def hatching(outline: Sequence[Point], gap: float = HATCH) -> list[list[Point]]:
     return strokes
 
 
-def edge(sheet: Sheet, start: Point, end: Point, pattern: str, inward: Point, worked: bool = False) -> None:
+def edge(sheet: Sheet, start: Point, end: Point, pattern: Pattern, inward: Point, worked: bool = False) -> None:
     """An edge from start to end in the pattern of its state; `inward` is the unit way into the cloth.
 
     worked: this step changes it, so that it is drawn thicker and in the accent.
@@ -104,7 +106,7 @@ def edge(sheet: Sheet, start: Point, end: Point, pattern: str, inward: Point, wo
     elif pattern == "fold":
         sheet.line([start, end], ink, PLAIN + bold, FOLD)
     else:
-        raise ValueError(f"no line pattern for {pattern}")
+        assert_never(pattern)
 
 
 def break_line(sheet: Sheet, points: Sequence[Point]) -> None:

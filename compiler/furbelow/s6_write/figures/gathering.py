@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.matching import EVEN
-from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.message import Length, One, Share, Things, Values, flag
 from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
@@ -15,46 +15,46 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.gather import Gathered
-from furbelow.techniques.shared.gathers import ATTACHMENT, FIRST_ROW, HAND, TAIL
+from furbelow.techniques.shared.gathers import ATTACHMENT, FIRST_ROW, HAND, ROWS, TAIL
 
 LEFT, RIGHT = 92.0, 300.0  # the cloth of the close view
 SCALE = 4.2  # units for a mm in the close view
 DEEP = 78.0
+METHODS = {ROWS: "machine", HAND: "hand", ATTACHMENT: "attachment"}
+MARKED = ("gather-fold-ring", "gather-fold-flat", "gather-mark-ring", "gather-mark-flat")
 
 
 def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A close view of the rows or pleats, and flat and gathered length beside each other to one scale."""
-    say = words.say
-    facts = facts_of(done, Gathered)
-    method = facts.method
+    words.read("figures", "figures-gathering")
+    facts, worked = facts_of(done, Gathered), done.before.edge(edge_of(done.step.written, "edge"))
+    parts = len(facts.marks)
+    values: Values = {
+        "method": One(METHODS[facts.method], tuple(METHODS.values())),
+        "parts": parts,
+        "cloth": Length(worked.cloth_length),
+        "short": Length(facts.length),
+        "part": Length(facts.length / parts),
+        "marks": Things(tuple(Length(at) for at in facts.marks), "row"),
+        "first-row": Length(FIRST_ROW, "about"),
+        "second-row": Length(FIRST_ROW + words.say.room.row_spacing, "about"),
+        "tail": Length(TAIL, "about"),
+        "ring": flag(done.before.ring(worked)),
+        "behind": Share(facts.behind),
+    }
     sheet = Sheet()
-    if method == ATTACHMENT:
-        sheet.write((8, 0), "Pleated by the attachment, right side up", bold=True)
-        y = _pleated(sheet, 26, say, numbers)
+    if facts.method == ATTACHMENT:
+        sheet.write((8, 0), words.text("figure-gathering-pleated"), bold=True)
+        y = _pleated(sheet, 26, words, values, numbers)
     else:
-        sheet.write((8, 0), "Two rows of long stitches, right side up", bold=True)
-        y = _rows(sheet, 26, say, numbers)
-        part = {4: "quarter", 8: "eighth"}.get(len(facts.marks), "stretch")
-        sheet.write((8, y + 26), f"Pull the tails: one {part}, from mark to mark", bold=True)
-        y = _pulled(sheet, y + 48, numbers)
-    sheet.write((8, y + 30), "Flat and gathered, to one scale", bold=True)
-    _lengths(sheet, y + 62, done, say, numbers)
-    edge_shown = done.before.edge(edge_of(done.step.written, "edge"))
-    flat, short = say.length(edge_shown.cloth_length), say.length(facts.length)
-    how = {ATTACHMENT: "one row by the pleating attachment", HAND: "two rows of running stitch"}.get(
-        method, "two rows of long stitches"
-    )
-    rows = (
-        say.about(FIRST_ROW)
-        if method == ATTACHMENT
-        else f"{say.about(FIRST_ROW)} and {say.about(FIRST_ROW + say.room.row_spacing)}"
-    )
-    alt = (
-        f"Gathering by {how}, {rows} from the edge: {flat} of flat cloth drawn to {short}, marked at"
-        f" {', '.join(say.length(at) for at in facts.marks)} of the flat cloth and every"
-        f" {say.length(facts.length / len(facts.marks))} of the gathered edge."
-    )
-    return Figure("gathering", sheet.svg(), alt, f"{flat} of cloth is drawn to {short}.")
+        sheet.write((8, 0), words.text("figure-gathering-rows"), bold=True)
+        y = _rows(sheet, 26, words, values, numbers)
+        sheet.write((8, y + 26), words.text("figure-gathering-pull", values), bold=True)
+        y = _pulled(sheet, y + 48, words, numbers)
+    sheet.write((8, y + 30), words.text("figure-gathering-lengths"), bold=True)
+    _lengths(sheet, y + 62, done, words, values, numbers)
+    alt, caption = (words.text(name, values) for name in ("figure-gathering-alt", "figure-gathering-caption"))
+    return Figure("gathering", sheet.svg(), alt, caption)
 
 
 def _cloth(sheet: Sheet, y: float) -> None:
@@ -66,9 +66,9 @@ def _cloth(sheet: Sheet, y: float) -> None:
     sheet.line([(LEFT, y + DEEP), (RIGHT, y + DEEP)], SOFT, THIN, (3, 3))
 
 
-def _rows(sheet: Sheet, y: float, say: Phrasing, numbers: Numbers) -> float:
+def _rows(sheet: Sheet, y: float, words: Words, values: Values, numbers: Numbers) -> float:
     first = y + float(FIRST_ROW) * SCALE
-    second = first + float(say.room.row_spacing) * SCALE
+    second = first + float(words.say.room.row_spacing) * SCALE
     _cloth(sheet, y)
     edge(sheet, (LEFT, y), (RIGHT, y), "raw", (0, 1))
     for at in (first, second):
@@ -76,17 +76,17 @@ def _rows(sheet: Sheet, y: float, say: Phrasing, numbers: Numbers) -> float:
         sheet.line(_tail((RIGHT - 2, at), 52), ACCENT, PLAIN)
         sheet.line([(LEFT + 6 - x, at + y) for x, y in ((0, 0), (8, 3), (14, -1))], ACCENT, PLAIN)
     # Distances of both rows are measured from the edge.
-    sheet.upright(y, first, LEFT - 22, say.about(FIRST_ROW), LEFT - 2, "left")
+    sheet.upright(y, first, LEFT - 22, words.said(values["first-row"]), LEFT - 2, "left")
     sheet.upright(y, second, LEFT - 22 - 44, "", LEFT - 2, "left")
-    sheet.paragraph((8, second + 17), f"{say.about(FIRST_ROW + say.room.row_spacing)} from the edge", LEFT - 14)
-    sheet.callout((LEFT + 60, first - 3), numbers.of("a row of") or numbers.of("sew a row"), None)
-    sheet.callout((LEFT + 60, second + 3), numbers.of("second row"), None)
-    sheet.write((RIGHT + 18, second + 24), "tails")
-    sheet.write((RIGHT + 18, second + 39), say.about(TAIL))
+    sheet.paragraph((8, second + 17), words.text("figure-gathering-second-row", values), LEFT - 14)
+    sheet.callout((LEFT + 60, first - 3), numbers.at("gather-first-row"), None)
+    sheet.callout((LEFT + 60, second + 3), numbers.at("gather-second-row"), None)
+    sheet.write((RIGHT + 18, second + 24), words.text("figure-gathering-tails"))
+    sheet.write((RIGHT + 18, second + 39), words.said(values["tail"]))
     return y + DEEP
 
 
-def _pulled(sheet: Sheet, y: float, numbers: Numbers) -> float:
+def _pulled(sheet: Sheet, y: float, words: Words, numbers: Numbers) -> float:
     _cloth(sheet, y)
     edge(sheet, (LEFT, y), (RIGHT, y), "gathered", (0, 1))
     folds = []
@@ -102,12 +102,12 @@ def _pulled(sheet: Sheet, y: float, numbers: Numbers) -> float:
     sheet.line(
         [(LEFT, y + 15), (LEFT - 14, y + 20), (LEFT - 2, y + 27), (LEFT - 14, y + 32), (LEFT, y + 32)], ACCENT, PLAIN
     )
-    sheet.paragraph((8, y + 54), "held round a pin", 74)
-    sheet.callout((RIGHT + 66, y + 23), numbers.of("pull"))
+    sheet.paragraph((8, y + 54), words.text("figure-gathering-pin"), 74)
+    sheet.callout((RIGHT + 66, y + 23), numbers.at("gather-pull-machine", "gather-pull-hand"))
     return y + DEEP
 
 
-def _pleated(sheet: Sheet, y: float, say: Phrasing, numbers: Numbers) -> float:
+def _pleated(sheet: Sheet, y: float, words: Words, values: Values, numbers: Numbers) -> float:
     row = y + float(FIRST_ROW) * SCALE
     _cloth(sheet, y)
     edge(sheet, (LEFT, y), (RIGHT, y), "raw", (0, 1))
@@ -116,12 +116,12 @@ def _pleated(sheet: Sheet, y: float, say: Phrasing, numbers: Numbers) -> float:
     ]
     sheet.lines(pleats, INK, PLAIN)
     sheet.line([(LEFT + 6, row), (RIGHT - 2, row)], ACCENT, THICK, (5.0, 2.5))
-    sheet.upright(y, row, LEFT - 22, say.about(FIRST_ROW), LEFT - 2, "left")
-    sheet.callout((RIGHT + 40, row), numbers.of("pleat", "from the edge"), (RIGHT + 2, row))
+    sheet.upright(y, row, LEFT - 22, words.said(values["first-row"]), LEFT - 2, "left")
+    sheet.callout((RIGHT + 40, row), numbers.at("gather-pleat"), (RIGHT + 2, row))
     return y + DEEP
 
 
-def _lengths(sheet: Sheet, y: float, done: Performed, say: Phrasing, numbers: Numbers) -> None:
+def _lengths(sheet: Sheet, y: float, done: Performed, words: Words, values: Values, numbers: Numbers) -> None:
     """Flat cloth above, the gathered edge below, each mark joined to its place."""
     facts = facts_of(done, Gathered)
     flat = done.before.edge(edge_of(done.step.written, "edge")).cloth_length
@@ -157,27 +157,24 @@ def _lengths(sheet: Sheet, y: float, done: Performed, say: Phrasing, numbers: Nu
             ACCENT if quarter else SOFT,
             PLAIN if quarter else THIN,
         )
-    _figures(sheet, y - 11, ends, above, say)
-    sheet.write(
-        (middle, low + 22), f"{say.length(short)} gathered, a mark every {say.length(short / len(marks))}", "middle"
-    )
+    _figures(sheet, y - 11, ends, above, words)
+    sheet.write((middle, low + 22), words.text("figure-gathering-short", values), "middle")
     ring = done.before.ring(done.before.edge(edge_of(done.step.written, "edge")))
     if ring:
-        sheet.write((left - 5, y + 22), "side seam", colour=SOFT, ground=True)
-        sheet.write((left + long + 5, y + 22), "side seam", "end", colour=SOFT, ground=True)
-    where = "the edge is a ring: both ends are the same side seam" if ring else "0 and the last mark are the ends"
-    even = "" if facts.behind == EVEN else f"; {say.share(facts.behind)} of the cloth lies behind"
-    sheet.paragraph((middle, low + 40), f"{where}{even}", 360, "middle", colour=SOFT)
-    sheet.callout((14, low), numbers.of("mark"))
+        sheet.write((left - 5, y + 22), words.text("figure-side-seam"), colour=SOFT, ground=True)
+        sheet.write((left + long + 5, y + 22), words.text("figure-side-seam"), "end", colour=SOFT, ground=True)
+    where = "figure-gathering-ends" if facts.behind == EVEN else "figure-gathering-ends-behind"
+    sheet.paragraph((middle, low + 40), words.text(where, values), 360, "middle", colour=SOFT)
+    sheet.callout((14, low), numbers.at(*MARKED))
 
 
-def _figures(sheet: Sheet, y: float, ends: list[Fraction], places: list[float], say: Phrasing) -> None:
+def _figures(sheet: Sheet, y: float, ends: list[Fraction], places: list[float], words: Words) -> None:
     """The distance of every quarter mark along the flat cloth; others where there is room."""
     quarters = list(range(0, len(ends), (len(ends) - 1) // 4))
     for index in quarters:
         anchor = "start" if index == 0 else "end" if index == len(ends) - 1 else "middle"
         x = places[index] + (-5 if index == 0 else 5 if index == len(ends) - 1 else 0)
-        sheet.write((x, y), say.length(ends[index]) if index else "0", anchor)
+        sheet.write((x, y), words.said(Length(ends[index])) if index else "0", anchor)
 
 
 def _tail(start: tuple[float, float], length: float) -> list[tuple[float, float]]:

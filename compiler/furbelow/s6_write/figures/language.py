@@ -7,7 +7,11 @@ in greyscale and on a printer with one ink. Lines stand at 3 : 1 or more on the 
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Literal, get_args
+
 from furbelow.garment.bench import Edge, State
+from furbelow.garment.message import One
 
 WIDTH = 400.0  # units across; shown 302 px wide on the narrowest telephone, so that 13 units are 9.8 px
 MARGIN = 8.0
@@ -31,34 +35,36 @@ GATHERING = (11.0, 5.0)  # the longest stitch
 HIDDEN = (1.2, 2.8)  # a line behind the cloth
 FOLD = (9.0, 2.5, 1.5, 2.5)  # a fold, dash and dot
 
-# How an edge is drawn, by its pattern; see edges.py.
-PATTERNS = {
-    "raw": "a thin line with threads standing off",
-    "selvedge": "a double line, the inner one dotted",
-    "neatened": "a line crossed by a zigzag",
-    "hemmed": "a thick line and a stitch line inside it",
-    "trimmed": "a grey band with a stitch line along it",
-    "gathered": "a wavy line with short folds",
-    "sewn": "a line with a stitch line on it",
-    "enclosed": "a thick dotted line",
-    "fold": "dash and dot",
+# How an edge is drawn, see edges.py:
+# raw: a thin line with threads standing off; selvedge: a double line, the inner one dotted; neatened: a line crossed by a
+# zigzag; hemmed: a thick line and a stitch line inside it; trimmed: a grey band with a stitch line along it; gathered: a
+# wavy line with short folds; sewn: a line with a stitch line on it; enclosed: a thick dotted line; fold: dash and dot.
+Pattern = Literal["raw", "selvedge", "neatened", "hemmed", "trimmed", "gathered", "sewn", "enclosed", "fold"]
+PATTERNS: tuple[Pattern, ...] = get_args(Pattern)
+
+FINISHED: Mapping[State, Pattern] = {
+    State.RAW: "raw",
+    State.SELVEDGE: "selvedge",
+    State.NEATENED: "neatened",
+    State.HEMMED: "hemmed",
+    State.SEWN: "sewn",
+    State.ENCLOSED: "enclosed",
 }
+LOOKS = (*map(str, State), "trimmed", "gathered", "pleated", "sewn-gathered", "sewn-pleated")
 
 
-def pattern_of(edge: Edge) -> str:
+def pattern_of(edge: Edge) -> Pattern:
     """The pattern of an edge in this state of the work."""
-    if edge.trim:
-        return "trimmed"
-    if edge.gathered and edge.state is not State.ENCLOSED and edge.set_length < edge.cloth_length:
-        return "gathered"
-    return str(edge.state)
+    return "trimmed" if edge.trim else "gathered" if _drawn_in(edge) else FINISHED[edge.state]
 
 
-def in_words(edge: Edge) -> str:
-    """The state of an edge in one or two words: "raw, gathered"."""
-    if edge.trim:
-        return "trimmed"
-    if edge.gathered and edge.state is not State.ENCLOSED and edge.set_length < edge.cloth_length:
-        drawn = "pleated" if "pleats" in edge.gathered else "gathered"
-        return f"{edge.state}, {drawn}" if edge.state is State.SEWN else drawn
-    return str(edge.state)
+def look_of(edge: Edge) -> One:
+    """The state of an edge, said by `figure-edge-state`: "raw", "gathered", "sewn, pleated"."""
+    if edge.trim or not _drawn_in(edge):
+        return One("trimmed" if edge.trim else str(edge.state), LOOKS)
+    drawn = "pleated" if "pleats" in edge.gathered else "gathered"
+    return One(f"sewn-{drawn}" if edge.state is State.SEWN else drawn, LOOKS)
+
+
+def _drawn_in(edge: Edge) -> bool:
+    return bool(edge.gathered) and edge.state is not State.ENCLOSED and edge.set_length < edge.cloth_length

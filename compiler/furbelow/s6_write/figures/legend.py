@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
+from furbelow.garment.message import Part, Things, Values
 from furbelow.s6_write.figures.edges import break_line, edge, face, left_over, wave
 from furbelow.s6_write.figures.language import (
     ACCENT,
@@ -14,67 +15,68 @@ from furbelow.s6_write.figures.language import (
     SEAM,
     SOFT,
     THICK,
+    Pattern,
 )
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.section import Section
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.messages import Messages
 
 Draw = Callable[[Sheet, float, float], None]
 
 ROW = 30.0
 SAMPLE = 62.0
-EDGES = {
-    "raw": "raw: loose threads",
-    "selvedge": "selvedge",
-    "neatened": "neatened: zigzag",
-    "hemmed": "hemmed",
-    "trimmed": "with trim: grey band",
-    "gathered": "gathered: wavy, folds",
-    "sewn": "in a seam",
-    "enclosed": "enclosed: thick dots",
-    "fold": "fold: dash and dot",
+EDGES: Mapping[Pattern, str] = {
+    "raw": "figure-legend-raw",
+    "selvedge": "figure-legend-selvedge",
+    "neatened": "figure-legend-neatened",
+    "hemmed": "figure-legend-hemmed",
+    "trimmed": "figure-legend-trimmed",
+    "gathered": "figure-legend-gathered",
+    "sewn": "figure-legend-sewn",
+    "enclosed": "figure-legend-enclosed",
+    "fold": "figure-legend-fold",
 }
 
 
-def how_to_read() -> Figure:
+def how_to_read(words: Messages) -> Figure:
     """All that the figures of every guide are drawn with; the same for every garment."""
-    sheet = Sheet()
-    y = _table(sheet, 0, "Edges of cloth", [(_edge_of(pattern), name) for pattern, name in EDGES.items()])
-    groups = {
-        "Faces of cloth": (
-            (_right_side, "right side: plain"),
-            (_wrong_side, "wrong side: hatched"),
-            (_left_over, "stays over: crossed"),
-            (_hidden, "behind the cloth: dots"),
+    words.read("figures-legend")
+    groups: Mapping[str, Sequence[tuple[Draw, str]]] = {
+        "figure-legend-edges": [(_edge_of(pattern), name) for pattern, name in EDGES.items()],
+        "figure-legend-faces": (
+            (_right_side, "figure-legend-right-side"),
+            (_wrong_side, "figure-legend-wrong-side"),
+            (_left_over, "figure-legend-left-over"),
+            (_hidden, "figure-legend-behind"),
         ),
-        "Cut through, seen from the side": (
-            (_cut, "two cloths, one stitch"),
-            (_cut_wrong, "hatched: wrong side"),
-            (_cut_gathered, "gathered cloth"),
-            (_overcast, "neatened cut edges"),
+        "figure-legend-cut": (
+            (_cut, "figure-legend-stitch"),
+            (_cut_wrong, "figure-legend-half"),
+            (_cut_gathered, "figure-legend-gathers"),
+            (_overcast, "figure-legend-overcast"),
         ),
-        "Stitches and things": (
-            (_seam, "seam, topstitching"),
-            (_gathering, "longest stitch"),
-            (_elastic, "elastic"),
-            (_pin, "pin"),
+        "figure-legend-things": (
+            (_seam, "figure-legend-seam"),
+            (_gathering, "figure-legend-longest"),
+            (_elastic, "figure-legend-elastic"),
+            (_pin, "figure-legend-pin"),
         ),
-        "Signs": (
-            (_changed, "red, thick: this step"),
-            (_callout, "see that sentence"),
-            (_mark, "matching mark"),
-            (_length, "a length"),
-            (_left_out, "middle left out"),
+        "figure-legend-signs": (
+            (_changed, "figure-legend-changed"),
+            (_callout, "figure-legend-callout"),
+            (_mark, "figure-legend-mark"),
+            (_length, "figure-legend-length"),
+            (_left_out, "figure-legend-left-out"),
         ),
     }
+    sheet, y = Sheet(), -14.0
     for title, signs in groups.items():
-        y = _table(sheet, y + 14, title, signs)
-    names = [*EDGES.values(), *(name for group in groups.values() for _, name in group)]
-    said = "; ".join(names)
-    alt = f"The {len(names)} patterns and signs of the figures, each with its name: {said}."
-    return Figure(
-        "how-to-read", sheet.svg(), alt, "How to read the figures. Every colour has a pattern or a word beside it."
-    )
+        y = _table(sheet, y + 14, words.text(title), [(draw, words.text(name)) for draw, name in signs])
+    names = [Part(name) for signs in groups.values() for _, name in signs]
+    values: Values = {"count": len(names), "names": Things(tuple(names), "clauses")}
+    alt = words.text("figure-legend-alt", values)
+    return Figure("how-to-read", sheet.svg(), alt, words.text("figure-legend-caption"))
 
 
 def _table(sheet: Sheet, y: float, title: str, rows: Sequence[tuple[Draw, str]]) -> float:
@@ -87,7 +89,7 @@ def _table(sheet: Sheet, y: float, title: str, rows: Sequence[tuple[Draw, str]])
     return y + 20 + ROW * -(-len(rows) // 2)
 
 
-def _edge_of(pattern: str) -> Draw:
+def _edge_of(pattern: Pattern) -> Draw:
     def draw(sheet: Sheet, x: float, y: float) -> None:
         face(sheet, [(x, y), (x + SAMPLE, y), (x + SAMPLE, y + 15), (x, y + 15)], wrong=False)
         edge(sheet, (x, y), (x + SAMPLE, y), pattern, (0, 1))

@@ -9,7 +9,7 @@ from furbelow.garment.message import Values, edge_said
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
-from furbelow.s6_write.figures.language import ACCENT, INK, LEADING, SOFT, THICK, THIN
+from furbelow.s6_write.figures.language import ACCENT, FINISHED, INK, LEADING, SOFT, THICK, THIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet, shortened
 from furbelow.s6_write.guide.guide import Figure
@@ -39,7 +39,7 @@ def levelled(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
     line = _line(marks, [TOP + float(each) * scale for each in taken])
     face(sheet, [(LEFT, TOP), (RIGHT, TOP), (RIGHT, LOW), (LEFT, LOW)], wrong=False)
     sheet.lines(_hatched(line), SOFT, THIN)
-    edge(sheet, (LEFT, TOP), (RIGHT, TOP), str(piece.state), (0, 1))
+    edge(sheet, (LEFT, TOP), (RIGHT, TOP), FINISHED[piece.state], (0, 1))
     sheet.line(line, ACCENT, THICK)
     for place, x, amount in zip(ALONG, marks, taken, strict=True):
         sheet.line([(x, TOP - 6), (x, TOP + 6)], INK, THICK)

@@ -5,22 +5,23 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Edge
-from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.message import Length, One, Own, Part, Pieces, Things, Values, flag
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.hanging import chains, edge_now, layered
-from furbelow.s6_write.figures.language import LEADING, SOFT, THIN, pattern_of
+from furbelow.s6_write.figures.language import LEADING, SOFT, THIN, Pattern, pattern_of
 from furbelow.s6_write.figures.pen import Sheet, broken, shortened, spread
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
 DEEP = 210.0  # units for the longest layer
 FINEST = 0.45
+PLACES = ("all", "outside", "inside", "between")
 
 
 def overview(run: Run, words: Words) -> Figure:
     """The garment as it is after the last step, each layer by itself, heights to one scale."""
-    say = words.say
+    words.read("figures-piece-view", "figures-overview")
     bench = run.final
     found = chains(bench, bench.cloths)
     columns = 2 if len(found) > 1 else 1
@@ -34,26 +35,25 @@ def overview(run: Run, words: Words) -> Figure:
     for start in range(0, len(found), columns):
         low = y
         for column, chain in enumerate(found[start : start + columns]):
-            layer = _Layer(sheet, run, say, chain, 8 + column * room, room - 8, upright, level)
-            name = _name(run, say, chain, start + column, len(found))
-            reached, worded = layer.draw(y, name)
+            layer = _Layer(sheet, run, words, chain, 8 + column * room, room - 8, upright, level)
+            reached, worded = layer.draw(y, _named(run, chain, start + column, len(found)))
             low = max(low, reached)
             told.append(worded)
         y = low + 34
-    widths = "Heights to one scale; widths in proportion to each other." if level < upright else "To scale, laid flat."
+    widths = words.text("figure-overview-to-scale", {"level": flag(level >= upright)})
     sheet.write((sheet.width / 2, y - 8), widths, "middle", colour=SOFT)
     for casing in bench.casings.values():
         if casing.elastic:
-            rest, full = say.length(casing.elastic_length), say.length(casing.length)
-            sheet.write((sheet.width / 2, y + 10), f"Waist: {rest} at rest; {full} of cloth.", "middle")
-            told.append(f"The waist is {rest} at rest and holds {full} of cloth.")
-    longest_layer = say.length(max(run.drops.values()))
-    return Figure(
-        "overview",
-        sheet.svg(),
-        f"{run.solved.spec.title}, {longest_layer} long. {' '.join(told)}",
-        f"The finished garment, {longest_layer} long.",
-    )
+            waist: Values = {"rest": Length(casing.elastic_length), "cloth": Length(casing.length)}
+            sheet.write((sheet.width / 2, y + 10), words.text("figure-overview-waist", waist), "middle")
+            told.append(words.text("figure-overview-waist-told", waist))
+    values: Values = {
+        "title": Own(run.solved.spec.title),
+        "long": Length(max(run.drops.values())),
+        "layers": Own(" ".join(told)),
+    }
+    alt, caption = (words.text(name, values) for name in ("figure-overview-alt", "figure-overview-caption"))
+    return Figure("overview", sheet.svg(), alt, caption)
 
 
 class _Layer:
@@ -63,22 +63,23 @@ class _Layer:
         self,
         sheet: Sheet,
         run: Run,
-        say: Phrasing,
+        words: Words,
         chain: tuple[str, ...],
         left: float,
         room: float,
         upright: float,
         level: float,
     ) -> None:
-        self.sheet, self.run, self.say, self.chain = sheet, run, say, chain
+        self.sheet, self.run, self.words, self.chain = sheet, run, words, chain
         self.left, self.room, self.upright, self.level = left, room, upright, level
         self.middle = left + (62 if room < 200 else 128)
         self.labels = left + (126 if room < 200 else 268)
 
-    def draw(self, y: float, name: str) -> tuple[float, str]:
-        run, say, bench = self.run, self.say, self.run.final
+    def draw(self, y: float, name: Values) -> tuple[float, str]:
+        """The layer from this height on, under its name; how far down it reaches, and all of it in words."""
+        run, words, bench = self.run, self.words, self.run.final
         head = y
-        for row in broken(name, self.room, bold=True):
+        for row in broken(words.text("figure-overview-name", name), self.room, bold=True):
             self.sheet.write((self.left, head), row, bold=True)
             head += LEADING
         top = y + 2 * LEADING + 12
@@ -91,12 +92,20 @@ class _Layer:
         reached = self._label(places, top - 16)
         last, low = self.chain[-1], places[-1][2]
         hem = edge_now(bench, f"{last}.bottom")
-        drop = say.length(run.drops[last])
+        pieces = tuple(
+            Part("figure-overview-piece", {"piece": Pieces((piece,)), "deep": Length(bench.depth(piece))})
+            for piece in self.chain
+        )
+        values: Values = {
+            **name,
+            "pieces": Things(pieces, "row"),
+            "hem": Length(hem.set_length),
+            "drop": Length(run.drops[last]),
+        }
         y = max(low, 0) + 18
-        self.sheet.write((self.middle, y), f"hem {say.length(hem.set_length)} round", "middle")
-        self.sheet.write((self.middle, y + LEADING), f"{drop} from the top", "middle")
-        worded = f"{name}: {', '.join(f'{say.piece(piece)} {say.length(bench.depth(piece))} deep' for piece in self.chain)}, reaching {drop} from the top, hem {say.length(hem.set_length)} round."
-        return max(y + LEADING, reached), worded
+        self.sheet.write((self.middle, y), words.text("figure-overview-hem", values), "middle")
+        self.sheet.write((self.middle, y + LEADING), words.text("figure-overview-drop", values), "middle")
+        return max(y + LEADING, reached), words.text("figure-overview-layer", values)
 
     def _piece(self, piece: str, y: float, low: float) -> None:
         bench = self.run.final
@@ -111,7 +120,7 @@ class _Layer:
             (self.middle - below, low),
         ]
         face(self.sheet, corners, wrong=False)
-        pattern = "fold" if bench.cloths[piece].folded else pattern_of(top)
+        pattern: Pattern = "fold" if bench.cloths[piece].folded else pattern_of(top)
         edge(self.sheet, corners[0], corners[1], pattern, (0, 1))
         edge(self.sheet, corners[3], corners[2], pattern_of(bottom), (0, -1))
         for start, end, inward in ((corners[0], corners[3], 1.0), (corners[1], corners[2], -1.0)):
@@ -119,13 +128,7 @@ class _Layer:
 
     def _label(self, places: list[tuple[str, float, float]], top: float) -> float:
         room = self.left + self.room - self.labels
-        rows = [
-            [
-                shortened(row, room)
-                for row in (*broken(self.say.piece(piece), room), self.say.length(self.run.final.depth(piece)))
-            ]
-            for piece, _, _ in places
-        ]
+        rows = [[shortened(row, room) for row in self._named(piece, room)] for piece, _, _ in places]
         heights = [LEADING * len(row) + 4 for row in rows]
         middles = spread([(low + high) / 2 for _, low, high in places], heights, top, places[-1][2])
         for (piece, low, high), lines, middle in zip(places, rows, middles, strict=True):
@@ -137,14 +140,16 @@ class _Layer:
                 y += LEADING
         return middles[-1] + heights[-1] / 2
 
+    def _named(self, piece: str, room: float) -> list[str]:
+        name = self.words.text("piece-alone", {"piece": Pieces((piece,))})
+        return [*broken(name, room), self.words.said(Length(self.run.final.depth(piece)))]
+
 
 def _length(run: Run, each: Edge) -> Fraction:
     return each.set_length / 2 if run.final.ring(each) else each.set_length
 
 
-def _name(run: Run, say: Phrasing, chain: tuple[str, ...], index: int, count: int) -> str:
-    layers = layered(run.final, chain[-1])
-    alike = f", {layers} layers alike" if layers > 1 else ""
-    if count == 1:
-        return f"The garment{alike}"
-    return f"{'Outside' if index == 0 else 'Inside' if index == count - 1 else 'Between'}{alike}"
+def _named(run: Run, chain: tuple[str, ...], index: int, count: int) -> Values:
+    """What `figure-overview-name` needs: where the layer lies, and how many lie there alike."""
+    place = "all" if count == 1 else "outside" if index == 0 else "inside" if index == count - 1 else "between"
+    return {"place": One(place, PLACES), "layers": layered(run.final, chain[-1])}

@@ -9,7 +9,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s6_write.figures.edges import break_line, edge, face, wave
 from furbelow.s6_write.figures.hanging import edge_now, seam_between
-from furbelow.s6_write.figures.language import ACCENT, INK, PLAIN, SEAM, THIN, pattern_of
+from furbelow.s6_write.figures.language import ACCENT, FINISHED, INK, PLAIN, SEAM, THIN, Pattern, pattern_of
 from furbelow.s6_write.figures.pen import Point, Sheet
 
 LEFT, RIGHT = 92.0, 306.0  # the cloth is drawn between; labels stand outside
@@ -66,7 +66,7 @@ class Cloth:
                 edge(sheet, a, b, self._pattern(shown, each), (0, inward), worked)
         self._sides(sheet, shown, corners)
 
-    def _pattern(self, shown: Shown, each: Edge) -> str:
+    def _pattern(self, shown: Shown, each: Edge) -> Pattern:
         """The pattern of an edge; the top of a folded band is its fold."""
         return "fold" if self.folded(shown, each) else pattern_of(each)
 
@@ -86,7 +86,7 @@ class Cloth:
         for left, right in with_gap((MIDDLE - half, free), (MIDDLE + half, free), gap):
             strip = [left, right, (right[0], lower.y0), (left[0], lower.y0)]
             face(sheet, strip, wrong=True)
-            edge(sheet, left, right, str(seam.state), (0, 1 if up else -1), worked)
+            edge(sheet, left, right, FINISHED[seam.state], (0, 1 if up else -1), worked)
             sheet.line([(left[0], lower.y0), (right[0], lower.y0)], INK, PLAIN)
             if seam.topstitched:
                 y = lower.y0 + (-5 if up else 5)
@@ -98,7 +98,7 @@ class Cloth:
             (corners[0], corners[3], ends[0], 1.0),
             (corners[1], corners[2], ends[1], -1.0),
         ):
-            pattern = "fold" if shown.ring else pattern_of(each)
+            pattern: Pattern = "fold" if shown.ring else pattern_of(each)
             edge(sheet, start, end, pattern, (inward, 0), not shown.ring and self.worked(each.name))
         if shown.ring:
             share = -0.55
@@ -125,7 +125,7 @@ class Cloth:
             return
         free = [(x + MARGIN_SHOWN, y) for x, y in line]
         face(sheet, [*line, free[1], free[0]], wrong=True)
-        edge(sheet, free[0], free[1], str(seam.state), (-1, 0), worked)
+        edge(sheet, free[0], free[1], FINISHED[seam.state], (-1, 0), worked)
 
     def _mouth(self, sheet: Sheet, shown: Shown) -> None:
         """The opening of a ring, where its inside is seen."""

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 from itertools import pairwise
-from typing import NamedTuple
+from typing import Literal, NamedTuple, get_args
 
 from furbelow.garment.bench import Bench, Edge, Seam
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.message import Length, One, Part, Pieces, Things, Values, flag
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import alike, chains, edge_now, layered, seam_between
@@ -23,7 +23,7 @@ from furbelow.s6_write.figures.language import (
     PLAIN,
     SOFT,
     THIN,
-    in_words,
+    look_of,
 )
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet, broken, spread, width_of
@@ -33,6 +33,11 @@ from furbelow.s6_write.words.words import Words
 
 FULL = 0.5  # units for a mm of depth at most
 APART = 26.0  # between pieces that are not sewn together
+
+When = Literal["before", "after"]
+SIDES = ("top", "bottom")
+UP = ("margins", "either", "wrong", "right")
+MARGINS = ("none", "covered", "stitched-down", "enclosed", "neatened", "raw")
 
 
 class _Label(NamedTuple):
@@ -44,9 +49,9 @@ class _Label(NamedTuple):
 
 def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The pieces of a step before and after it, or once where nothing of them changes shape."""
-    say = words.say
-    before = _Half("Before", done.before, done, say)
-    after = _Half("After", done.after, done, say)
+    words.read("figures-piece-view")
+    before = _Half("before", done.before, done, words)
+    after = _Half("after", done.after, done, words)
     same = _looks(done.before, after.pieces) == _looks(done.after, after.pieces)
     halves = [after] if same else [before, after]
     longest = max(float(half.longest) for half in halves)
@@ -58,23 +63,16 @@ def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     level = min(upright, (RIGHT - LEFT) / longest)
     sheet, y, told = Sheet(), 0.0, []
     for half in halves:
-        title = "" if same else half.title
-        y, worded = half.draw(sheet, y, upright, level, title)
+        y, worded = half.draw(sheet, y, upright, level, headed=not same)
         told.append(worded)
     cut = level < upright
     if after.inside:
-        sheet.write((sheet.width / 2, y + 2), "Seam margins are drawn wider than they are.", "middle", colour=SOFT)
+        sheet.write((sheet.width / 2, y + 2), words.text("figure-piece-margins-wide"), "middle", colour=SOFT)
         y += LEADING
     if cut:
-        sheet.write((sheet.width / 2, y + 2), "The middle is left out at the wavy lines.", "middle", colour=SOFT)
-    changed = "" if same else " What changes is drawn thicker."
-    return Figure("piece", sheet.svg(), " ".join(told), _caption(done, say, same, cut) + changed)
-
-
-def _caption(done: Performed, say: Phrasing, same: bool, cut: bool) -> str:
-    what = say.the(done.touches)
-    scale = "depths to one scale, widths in proportion" if cut else "to scale"
-    return f"{what[0].upper()}{what[1:]}{'' if same else ' before and after'}, {scale}."
+        sheet.write((sheet.width / 2, y + 2), words.text("figure-piece-left-out"), "middle", colour=SOFT)
+    values: Values = {"pieces": Pieces(done.touches), "same": flag(same), "broken": flag(cut)}
+    return Figure("piece", sheet.svg(), " ".join(told), words.text("figure-piece-caption", values))
 
 
 def _looks(bench: Bench, pieces: tuple[str, ...]) -> object:
@@ -86,9 +84,9 @@ def _looks(bench: Bench, pieces: tuple[str, ...]) -> object:
 class _Half:
     """One half of the figure: the pieces at one moment."""
 
-    def __init__(self, title: str, bench: Bench, done: Performed, say: Phrasing) -> None:
-        self.title, self.bench, self.done, self.say = title, bench, done, say
-        self.cloth = Cloth(bench, done, say)
+    def __init__(self, when: When, bench: Bench, done: Performed, words: Words) -> None:
+        self.when, self.bench, self.done, self.words = when, bench, done, words
+        self.cloth = Cloth(bench, done, words.say)
         reached = {other for piece in done.touches for other in done.after.unit(piece)}
         now = {other for piece in done.touches for other in bench.unit(piece)}
         self.pieces = tuple(piece for piece in bench.cloths if piece in reached & now)
@@ -136,8 +134,8 @@ class _Half:
             Fraction(1),
         )
 
-    def draw(self, sheet: Sheet, y: float, upright: float, level: float, title: str) -> tuple[float, str]:
-        self._head(sheet, y, title)
+    def draw(self, sheet: Sheet, y: float, upright: float, level: float, headed: bool) -> tuple[float, str]:
+        self._head(sheet, y, headed)
         top = y + 12
         y += 34
         placed: list[list[Shown]] = []
@@ -150,7 +148,7 @@ class _Half:
             y += APART
         y -= APART
         for chain in self.hidden:
-            if self._where(chain) == "inside":
+            if self._lies_inside(chain):
                 y = max(y, self._behind(sheet, chain, placed, upright, level))
         left: list[_Label] = []
         right: list[_Label] = []
@@ -173,27 +171,29 @@ class _Half:
         low = max(self._write(sheet, left, top, y, "left"), self._write(sheet, right, top, y, "right"))
         return max(y, low) + 26, self._told(placed)
 
-    def _head(self, sheet: Sheet, y: float, title: str) -> None:
+    def _head(self, sheet: Sheet, y: float, headed: bool) -> None:
         copies = max(alike(self.bench, piece) for piece in self.pieces)
         rings = [self.bench.cloths[piece].ring for piece in self.pieces]
-        notes = [f"{copies} alike"] if copies > 1 else []
+        notes = [Part("figure-piece-alike", {"copies": copies})] if copies > 1 else []
         if all(rings):
-            notes.append("a ring, lengths all round")
+            notes.append(Part("figure-piece-ring"))
         elif not any(rings):
-            notes.append("flat")
-        notes.append(self._side())
+            notes.append(Part("figure-piece-flat"))
+        notes.append(Part("figure-piece-up", {"up": self._up()}))
         x = 8.0
-        if title:
-            sheet.write((x, y), f"{title}:", bold=True)
-            x += width_of(f"{title}:", True) + 4
-        sheet.write((x, y), ", ".join(notes), colour=SOFT)
+        if headed:
+            title = self.words.text("figure-piece-before" if self.when == "before" else "figure-piece-after")
+            sheet.write((x, y), title, bold=True)
+            x += width_of(title, True) + 4
+        sheet.write((x, y), self.words.said(Things(tuple(notes), "row")), colour=SOFT)
 
-    def _side(self) -> str:
-        solved = self.say.solved
+    def _up(self) -> One:
+        """Which face of the cloth is seen; margins are all that tells the faces of some cloth apart."""
+        solved = self.words.say.solved
         cloths = {solved.pieces[piece].piece.cloth.text for piece in self.pieces}
         if not any(solved.materials[cloth].material.has_right_side for cloth in cloths):
-            return "margins up" if self.inside else "either side up"
-        return "wrong side up" if self.inside else "right side up"
+            return One("margins" if self.inside else "either", UP)
+        return One("wrong" if self.inside else "right", UP)
 
     def _shown(self, piece: str, y: float, upright: float, level: float) -> Shown:
         top, bottom = (edge_now(self.bench, f"{piece}.{side}") for side in ("top", "bottom"))
@@ -206,14 +206,14 @@ class _Half:
     def _alike(self, shown: Shown) -> bool:
         """Whether one label can stand for the top and the bottom edge."""
         top, bottom = shown.top, shown.bottom
-        same = (top.set_length, in_words(top)) == (bottom.set_length, in_words(bottom))
+        same = (top.set_length, look_of(top)) == (bottom.set_length, look_of(bottom))
         return (
             same and not self.cloth.folded(shown, top) and self.cloth.worked(top.name) == self.cloth.worked(bottom.name)
         )
 
     def _both_edges(self, shown: Shown) -> _Label:
         middle = (shown.y0 + shown.y1) / 2
-        rows = (self.say.length(shown.top.set_length), f"{in_words(shown.top)} top and bottom")
+        rows = (self._said(shown.top.set_length), self.words.text("figure-piece-both", {"state": look_of(shown.top)}))
         return _Label(
             middle,
             rows,
@@ -223,26 +223,28 @@ class _Half:
 
     def _edge_label(self, shown: Shown, above: Shown | None) -> _Label:
         to = (MIDDLE - shown.half_above, shown.y0)
-        length = self.say.length(shown.top.set_length)
+        length = self._said(shown.top.set_length)
         if above is None:
-            words = "fold" if self.cloth.folded(shown, shown.top) else in_words(shown.top)
-            return _Label(shown.y0, (length, words), self.cloth.worked(shown.top.name), to)
+            worded = (
+                self.words.text("figure-piece-fold") if self.cloth.folded(shown, shown.top) else self._look(shown.top)
+            )
+            return _Label(shown.y0, (length, worded), self.cloth.worked(shown.top.name), to)
         seam = seam_between(self.bench, above.name, shown.name)
-        rows = (length, "seam") if seam is None else (length, _margin(seam))
+        rows = (length, self.words.text("figure-piece-seam", {"margin": _margin(seam)}))
         worked = seam is not None and seam.name in self.cloth.changed_seams()
         return _Label(shown.y0, rows, worked, to)
 
     def _last_label(self, shown: Shown) -> _Label:
         to = (MIDDLE - shown.half_below, shown.y1)
-        rows = (self.say.length(shown.bottom.set_length), in_words(shown.bottom))
+        rows = (self._said(shown.bottom.set_length), self._look(shown.bottom))
         return _Label(shown.y1, rows, self.cloth.worked(shown.bottom.name), to)
 
     def _piece_label(self, shown: Shown) -> _Label:
         layers = layered(self.bench, shown.name)
         rows = (
-            self.say.piece(shown.name),
-            f"{self.say.length(self.bench.depth(shown.name))} deep",
-            *([f"{layers} layers"] if layers > 1 else []),
+            self.words.text("piece-alone", {"piece": Pieces((shown.name,))}),
+            self._deep_said(self.bench.depth(shown.name)),
+            *([self.words.text("figure-piece-layers", {"layers": layers})] if layers > 1 else []),
         )
         middle = (shown.y0 + shown.y1) / 2
         return _Label(middle, rows, False, (MIDDLE + (shown.half_above + shown.half_below) / 2, middle))
@@ -274,9 +276,13 @@ class _Half:
                     return shown.y0
         return placed[0][0].y0
 
-    def _where(self, chain: tuple[str, ...]) -> str:
-        """A layer of a stack lies inside; a facing, strip or tie is sewn on."""
-        return "sewn on" if "." in edge_now(self.bench, f"{chain[0]}.top").name else "inside"
+    def _lies_inside(self, chain: tuple[str, ...]) -> bool:
+        """Whether it is a layer of a stack; a facing, strip or tie is sewn on."""
+        return "." not in edge_now(self.bench, f"{chain[0]}.top").name
+
+    def _behind_said(self, chain: tuple[str, ...], piece: str) -> Part:
+        where = One("inside" if self._lies_inside(chain) else "sewn-on", ("inside", "sewn-on"))
+        return Part("figure-piece-behind", {"piece": Pieces((piece,)), "where": where})
 
     def _behind_labels(self, placed: list[list[Shown]], upright: float) -> list[_Label]:
         labels = []
@@ -284,7 +290,7 @@ class _Half:
             deep = self._deep(chain)
             y = self._level(chain, placed) + float(deep) * upright
             half = float(self._length(edge_now(self.bench, f"{chain[-1]}.bottom")))
-            rows = (f"{self.say.piece(chain[-1])} {self._where(chain)}", f"{self.say.length(deep)} deep")
+            rows = (self.words.said(self._behind_said(chain, chain[-1])), self._deep_said(deep))
             labels.append(_Label(y, rows, False, (min(MIDDLE + half, MIDDLE + 20), y)))
         return labels
 
@@ -292,7 +298,7 @@ class _Half:
         """The labels on one side of the cloth, each with a line to its place; how far down they reach."""
         room = LEFT - 18 if side == "left" else sheet.width - RIGHT - 22
         labels = sorted(labels, key=lambda label: label.y)
-        rows = [[row for words in label.rows for row in broken(words, room, label.worked)] for label in labels]
+        rows = [[row for worded in label.rows for row in broken(worded, room, label.worked)] for label in labels]
         heights = [LEADING * len(row) + 5 for row in rows]
         middles = spread([label.y for label in labels], heights, low, high + 18)
         for label, lines, middle in zip(labels, rows, middles, strict=True):
@@ -302,35 +308,46 @@ class _Half:
             ink = ACCENT if label.worked else INK
             elbow = (LEFT - 8, middle) if side == "left" else (RIGHT + 10, middle)
             sheet.line([elbow, label.to], ACCENT if label.worked else SOFT, THIN)
-            for words in lines:
-                sheet.write((x, y), words, anchor, label.worked, ink)
+            for worded in lines:
+                sheet.write((x, y), worded, anchor, label.worked, ink)
                 y += LEADING
         return (middles[-1] + heights[-1] / 2) if labels else high
 
+    def _said(self, length: Fraction) -> str:
+        return self.words.said(Length(length))
+
+    def _look(self, worked: Edge) -> str:
+        return self.words.text("figure-edge-state", {"state": look_of(worked)})
+
+    def _deep_said(self, deep: Fraction) -> str:
+        return self.words.text("figure-piece-deep", {"deep": Length(deep)})
+
     def _told(self, placed: list[list[Shown]]) -> str:
         """The half in words, for those who can't see it."""
-        parts = []
-        for row in placed:
-            for shown in row:
-                layers = layered(self.bench, shown.name)
-                form = ("ring" if shown.ring else "flat") + (f", {layers} layers" if layers > 1 else "")
-                name, deep = self.say.piece(shown.name), self.say.length(self.bench.depth(shown.name))
-                edges = listed(
-                    [
-                        f"{side} edge {self.say.length(each.set_length)}, {in_words(each)}"
-                        for side, each in (("top", shown.top), ("bottom", shown.bottom))
-                    ]
-                )
-                parts.append(f"{name} ({form}), {deep} deep, {edges}")
-        parts += [f"{self.say.piece(piece)} {self._where(chain)}" for chain in self.hidden for piece in chain]
-        return f"{self.title}: {'; '.join(parts)}."
+        parts = [self._told_one(shown) for row in placed for shown in row]
+        parts += [self._behind_said(chain, piece) for chain in self.hidden for piece in chain]
+        pieces = Things(tuple(parts), "clauses")
+        return self.words.text("figure-piece-told", {"when": One(self.when, get_args(When)), "pieces": pieces})
+
+    def _told_one(self, shown: Shown) -> Part:
+        edges = tuple(
+            Part(
+                "figure-piece-edge",
+                {"side": One(side, SIDES), "length": Length(each.set_length), "state": look_of(each)},
+            )
+            for side, each in zip(SIDES, (shown.top, shown.bottom), strict=True)
+        )
+        values: Values = {
+            "piece": Pieces((shown.name,)),
+            "ring": flag(shown.ring),
+            "layers": layered(self.bench, shown.name),
+            "deep": Length(self.bench.depth(shown.name)),
+            "edges": Things(edges),
+        }
+        return Part("figure-piece-told-one", values)
 
 
-def _margin(seam: Seam) -> str:
-    if seam.trapped:
-        return "seam, margin covered"
-    if seam.topstitched:
-        return "seam stitched down"
-    if seam.state == "enclosed":
-        return "seam enclosed"
-    return f"seam, {seam.state} margin"
+def _margin(seam: Seam | None) -> One:
+    if seam is None:
+        return One("none", MARGINS)
+    return One("covered" if seam.trapped else "stitched-down" if seam.topstitched else str(seam.state), MARGINS)

@@ -10,7 +10,7 @@ from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.hanging import edge_now
-from furbelow.s6_write.figures.language import ACCENT, INK, LEADING, PLAIN, SEAM, SOFT, THICK
+from furbelow.s6_write.figures.language import ACCENT, FINISHED, INK, LEADING, PLAIN, SEAM, SOFT, THICK
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, shortened
 from furbelow.s6_write.guide.guide import Figure
@@ -39,13 +39,13 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet = Sheet()
     sheet.write((LEFT - 16, 0), shortened(words.text("figure-marks-above", values), 360, True), bold=True)
     face(sheet, [(LEFT, 10), (RIGHT, 10), (RIGHT, 10 + HIGH), (LEFT, 10 + HIGH)], wrong=True)
-    edge(sheet, (LEFT, 10 + HIGH), (RIGHT, 10 + HIGH), str(to.state) if not to.gathered else "gathered", (0, -1))
+    edge(sheet, (LEFT, 10 + HIGH), (RIGHT, 10 + HIGH), FINISHED[to.state] if not to.gathered else "gathered", (0, -1))
     piece = to.pieces[0]
     strips = before.strips_round(piece) if ring else 1
     low = 98.0 + (LEADING if strips > 1 and parts > 4 else 0)
     face(sheet, [(LEFT, low), (RIGHT, low), (RIGHT, low + HIGH), (LEFT, low + HIGH)], wrong=False)
     worked = edge_now(before, edge_here.name)
-    edge(sheet, (LEFT, low), (RIGHT, low), "gathered" if worked.gathered else str(worked.state), (0, 1))
+    edge(sheet, (LEFT, low), (RIGHT, low), "gathered" if worked.gathered else FINISHED[worked.state], (0, 1))
     wide = RIGHT - LEFT
     for index in range(parts + 1):
         x = LEFT + wide * index / parts

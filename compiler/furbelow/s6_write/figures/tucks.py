@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from furbelow.garment.message import Length, Value
+from furbelow.garment.message import Length, Pieces, Things, Values
 from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import FOLD, INK, PLAIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import side_of
-from furbelow.s6_write.figures.section import Section, named_below, note_below, sides_told
+from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.tucks import Tucked
@@ -21,19 +21,18 @@ MOST = 5
 def tucks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """Flat and tucked, right side up, the bottom edge on the right."""
     words.read("figures-tucks")
-    say = words.say
     every = facts_of(done, Tucked).lines
     lines = every[:MOST]
     depth, space, from_edge = (done.step.mm(name) for name in ("depth", "space", "from edge"))
-    values: dict[str, Value | str] = {
+    values: Values = {
         "tucks": len(every),
         "depth": Length(depth),
-        "lines": ", ".join(words.said(Length(line)) for line in lines),
+        "lines": Things(tuple(Length(line) for line in lines), "row"),
         "from-edge": Length(from_edge),
         "space": Length(space),
     }
     piece = done.before.edge(edge_of(done.step.written, "edge")).pieces[0]
-    wrong = -side_of(say, piece)
+    wrong = -side_of(words.say, piece)
     scale = min(3.0, WIDE / float(max(lines) + 3 * depth))
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-tucks-lines"), bold=True)
@@ -66,7 +65,9 @@ def tucks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
         if index == 0:
             sheet.callout((tip[0] - 6, tip[1] - 16), numbers.at("tucks-sew", "tucks-sew-last"))
     sheet.across(cut.at(-float(from_edge), 0)[0], RIGHT, low + 22, words.said(Length(from_edge)), low + 8, below=True)
-    y = named_below(sheet, low + 60, say.piece(piece), words.text("figure-tucks-edge"))
-    note_below(sheet, y)
-    alt, caption = (words.text(name, values) for name in ("figure-tucks-alt", "figure-tucks-caption"))
-    return Figure("tucks", sheet.svg(), alt, f"{caption}{sides_told(done, say)}")
+    y = named_below(
+        sheet, low + 60, words.text("piece-alone", {"piece": Pieces((piece,))}), words.text("figure-tucks-edge")
+    )
+    note_below(sheet, y, words)
+    caption = captioned(words, done, "figure-tucks-caption", values)
+    return Figure("tucks", sheet.svg(), words.text("figure-tucks-alt", values), caption)

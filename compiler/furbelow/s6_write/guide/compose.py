@@ -44,7 +44,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         tools=tuple(tools(rehearsal, told, words)),
         materials=material_lines(shopping, say),
         cutting=pieces,
-        cutting_figures=(how_to_read(), *cutting_figures(cutting, solved, words)),
+        cutting_figures=(how_to_read(words), *cutting_figures(cutting, solved, words)),
         cutting_steps=cutting_page,
         parts=(*parts, last_look(rehearsal, words, cutting_page, parts)),
         proofs=tuple(ProofLine(proof.claim, proof.shown) for proof in rehearsal.proofs if proof.shown),

@@ -1,0 +1,25 @@
+### Gathering: where the rows lie and which way they are pulled, and how the cloth is shared out between the marks.
+
+figure-gathering-pleated = Pleated by the attachment, right side up
+figure-gathering-rows = Two rows of long stitches, right side up
+figure-gathering-second-row = { $second-row } from the edge
+figure-gathering-tails = tails
+figure-gathering-pull = { $parts ->
+    [8] Pull the tails: one eighth, from mark to mark
+   *[4] Pull the tails: one quarter, from mark to mark
+ }
+figure-gathering-pin = held round a pin
+figure-gathering-lengths = Flat and gathered, to one scale
+figure-gathering-short = { $short } gathered, a mark every { $part }
+# What the ends of the drawn edge are; then, where the cloth is shared unevenly, how much lies behind.
+figure-gathering-ends = { $ring ->
+    [yes] the edge is a ring: both ends are the same side seam
+   *[no] 0 and the last mark are the ends
+ }
+figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } of the cloth lies behind
+figure-gathering-alt = { $method ->
+    [attachment] Gathering by one row by the pleating attachment, { $first-row } from the edge: { $cloth } of flat cloth drawn to { $short }, marked at { $marks } of the flat cloth and every { $part } of the gathered edge.
+    [hand] Gathering by two rows of running stitch, { $first-row } and { $second-row } from the edge: { $cloth } of flat cloth drawn to { $short }, marked at { $marks } of the flat cloth and every { $part } of the gathered edge.
+   *[machine] Gathering by two rows of long stitches, { $first-row } and { $second-row } from the edge: { $cloth } of flat cloth drawn to { $short }, marked at { $marks } of the flat cloth and every { $part } of the gathered edge.
+ }
+figure-gathering-caption = { $cloth } of cloth is drawn to { $short }.
