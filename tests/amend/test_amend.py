@@ -105,7 +105,8 @@ def test_a_narrow_ring_gives_the_garment_whose_tier_was_so_long_from_the_start()
     )
     assert sentences(found.now, found.start) == sentences(hand, found.start)
     gather = next(done for done in found.now.rehearsal.run.performed if done.step.written.technique == "gather")
-    assert gather.facts.ratio == Fraction(600, 296)
+    assert gather.drawn is not None
+    assert gather.drawn.ratio == Fraction(600, 296)
 
 
 def test_a_cut_that_came_out_short_gives_the_garment_of_that_cut() -> None:

@@ -9,7 +9,7 @@ from functools import cache
 import pytest
 from furbelow.garment.limits import width_of
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Performed, word_of
+from furbelow.garment.technique import Performed, facts_of, word_of
 from furbelow.garment.tolerance import CUT_OFF, SEAM_OFF, folded_off, round_off, strip_off
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import plan, prove
@@ -17,6 +17,8 @@ from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.guide.compose import compose
 from furbelow.s6_write.guide.guide import Guide, Operation
+from furbelow.techniques.band_casing import Banded
+from furbelow.techniques.insert_elastic import DrawnIn
 from furbelow.techniques.shared.casings import EDGE_STITCH
 
 from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
@@ -93,7 +95,7 @@ def test_a_band_cut_as_narrow_as_allowed_still_holds_its_elastic(name: str, size
     solved = _planned(name, size)[0].solved
     assert folded_off() >= CUT_OFF / 2
     (casing,), (elastic,) = _done(name, size, "band casing"), _done(name, size, "insert elastic")
-    narrowest = casing.facts.depth - CUT_OFF / 2 - EDGE_STITCH
+    narrowest = facts_of(casing, Banded).depth - CUT_OFF / 2 - EDGE_STITCH
     assert narrowest >= width_of(solved, word_of(elastic.step.written, "elastic"))
     check = next(step for step in _told(name, size, casing).steps if "deep all round" in step.check)
     assert check.tolerance == "2 mm more or less"
@@ -214,12 +216,12 @@ def test_the_elastic_is_checked_slack_before_it_is_threaded_and_by_its_line_afte
     say = _say(name, size)
     (done,) = _done(name, size, "insert elastic")
     steps = _told(name, size, done).steps
-    loop, lap = done.facts.loop, done.step.mm("overlap")
+    loop, lap = facts_of(done, DrawnIn).loop, done.step.mm("overlap")
     line = next(at for at, step in enumerate(steps) if step.text.startswith("Draw a line"))
     threaded = next(at for at, step in enumerate(steps) if "through the channel" in step.text)
     lapped = next(at for at, step in enumerate(steps) if "its cut end on the line" in step.text)
     assert line < threaded < lapped
-    assert done.facts.cut - lap == loop  # from the line to the other end
+    assert facts_of(done, DrawnIn).cut - lap == loop  # from the line to the other end
     assert say.length(loop) in steps[line].check
     assert "The cut end lies on the line" in steps[lapped].check
     assert not any("measure" in step.check.lower() for step in steps[threaded:])

@@ -13,7 +13,7 @@ from functools import cache
 import pytest
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Performed
+from furbelow.garment.technique import Performed, facts_of
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
 from furbelow.order.order import Order
@@ -25,6 +25,7 @@ from furbelow.s6_write.pages.markdown_page import markdown
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.pdf import pdf
 from furbelow.s6_write.words.said_step import SaidStep
+from furbelow.techniques.drawstring import Threaded
 
 from tests.demos.demos import NAMES, guide, order, spec
 from tests.said import said
@@ -178,7 +179,7 @@ def test_cord_ends_at_a_childs_waist_are_14_cm_open(ends: str, passes: bool) -> 
     pieces, steps = CORDED.replace("LONG", "106 cm"), f"{CASING}\n{CORD.replace('ENDS', ends)}"
     over_the_waist = {"over": "waist_girth"}
     if passes:
-        assert sound(pieces, steps, **over_the_waist).performed[-1].facts.drawn == 280
+        assert facts_of(sound(pieces, steps, **over_the_waist).performed[-1], Threaded).drawn == 280
     else:
         fault = refused("FB348", pieces, steps, **over_the_waist)
         assert "14 cm is the most" in fault.headline
@@ -190,7 +191,7 @@ def test_cord_ends_at_a_childs_waist_are_28_cm_closed(casing: str, passes: bool)
     """EN 14682:2007, waist area, up to 14 years: 280 mm at most with the garment closed to the size of the wearer."""
     pieces, steps = CORDED.replace("LONG", casing), f"{CASING}\n{CORD.replace('ENDS', '4 cm')}"
     if passes:
-        assert sound(pieces, steps).performed[-1].facts.drawn == 280
+        assert facts_of(sound(pieces, steps).performed[-1], Threaded).drawn == 280
     else:
         assert "28 cm is the most" in refused("FB348", pieces, steps).headline
 

@@ -82,8 +82,9 @@ def test_rings_first_gathers_600_to_300_cm() -> None:
 def test_flat_first_gathers_602_to_302_cm() -> None:
     rehearsal = _rehearsal(FLAT_FIRST)
     gather = next(done for done in rehearsal.run.performed if done.step.written.technique == "gather")
-    assert gather.facts.ratio == Fraction(602, 302)
-    assert round(float(gather.facts.ratio), 3) == 1.993
+    assert gather.drawn is not None
+    assert gather.drawn.ratio == Fraction(602, 302)
+    assert round(float(gather.drawn.ratio), 3) == 1.993
 
 
 def test_flat_first_has_one_side_seam_through_both_tiers() -> None:

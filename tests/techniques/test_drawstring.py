@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from furbelow.garment.technique import facts_of
+from furbelow.techniques.drawstring import Threaded
+
 from tests.techniques.small import refused, sound, work
 
 SKIRT = "skirt: {from: lawn, length: LONG, depth: 50 cm}"
@@ -23,7 +26,7 @@ def test_the_cord_takes_the_casing_and_both_ends() -> None:
     assert not casing.open
     assert worked.performed[-1].used[0].amount == 1100 + 2 * 120
     # Drawn in from 110 to 78 cm, half of the 32 cm comes out at each end.
-    assert worked.performed[-1].facts.drawn == 120 + 160
+    assert facts_of(worked.performed[-1], Threaded).drawn == 120 + 160
     assert "28 cm hang out at each end" in worked.words()
     assert "EN 14682:2007" in worked.words()
 

@@ -189,7 +189,6 @@ class OwnAction(NamedTuple):
     check: str = ""
     tolerance: str = ""
     remedy: str = ""
-    chain: str = ""
     copies: int = 1
 
 
@@ -231,7 +230,7 @@ class Performed(NamedTuple):
     thread_ends: int = 0  # bundles of loose thread ends wound round a pin, or knotted and cut, all copies
     drawn: Drawn | None = None  # what it gathers or pleats
     on_cloth: OnCloth = OnCloth()  # what it puts on the cloth, as the technique declares it; see garment/lying.py
-    facts: Any = None  # a typed value of the technique's own: what its instructions and figures need besides
+    facts: object = None  # a typed value of the technique's own: what its instructions and figures need besides
 
     @property
     def refused(self) -> bool:

@@ -24,7 +24,6 @@ from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
-    CautionKind,
     EdgesIn,
     Instructions,
     Kind,
@@ -42,27 +41,14 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared import cautions as told
+from furbelow.techniques.shared.cords import CHILD, GROWN
 from furbelow.techniques.shared.laying import filled
 from furbelow.techniques.shared.preconditions import casing_in
 from furbelow.techniques.shared.zigzag import zigzag_set
 
-CHILD, GROWN = "child", "grown-up"
 ENDS_OPEN, ENDS_CLOSED = Fraction(140), Fraction(280)
 PASS = Fraction(3)
 ENDS_OFF = Fraction(5)
-# As literal texts, for ribbon threading and ties.
-CORDS = (
-    CautionKind.CHILD,
-    "Cords catch in doors, lifts and playground slides. For children up to 14 years the ends at the waist may hang 14 cm at"
-    " most when the garment lies open and 28 cm when it is drawn in (EN 14682:2007; a newer edition is in force). No cord at"
-    " all below the crotch, and none at the neck. Local safety rules come before this guide.",
-)
-
-SEALING = (
-    CautionKind.FLAME,
-    "Do not melt the ends with a flame: nylon and polyester drip, burn the skin and set net alight. Stitches, a fold or"
-    " textile glue hold as well.",
-)
 
 
 class Threaded(NamedTuple):

@@ -38,8 +38,8 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.drawstring import CHILD, GROWN
 from furbelow.techniques.shared.cautions import CORDS, NO_FLAME_ON_ENDS
+from furbelow.techniques.shared.cords import CHILD, GROWN
 from furbelow.techniques.shared.marks import seam_said
 
 OVERLAP = Fraction(20)

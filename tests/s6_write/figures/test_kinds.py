@@ -130,13 +130,12 @@ def test_a_step_with_nothing_to_do_has_no_figure() -> None:
     assert figures_for(join, run, Words("en", run.say)) == ()
 
 
-def test_numbers_are_found_by_what_a_sentence_says() -> None:
-    actions = (SaidAction("", "Mark the edge."), SaidAction("", "Sew a row."), SaidAction("again", "Sew a second row."))
-    assert Numbers(actions, 7).of("second row") == 9
-    assert Numbers(actions, 7).of("sew", "row") == 8
-    assert Numbers(actions, 7).of("iron") is None
-    assert Numbers(actions, None).of("mark") is None
+def test_numbers_are_those_of_the_messages_that_a_figure_names() -> None:
+    actions = (SaidAction("mark", "Mark the edge."), SaidAction("row", "Sew a row."), SaidAction("again", "Sew a row."))
     assert Numbers(actions, 7).at("again") == 9
+    assert Numbers(actions, 7).at("press", "again", "row") == 8
+    assert Numbers(actions, 7).at("press") is None
+    assert Numbers(actions, None).at("mark") is None
 
 
 def test_the_gathering_says_cloth_length_set_length_and_every_quarter() -> None:

@@ -60,7 +60,7 @@ def turned_twice(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     top = 2 if first else 1
     tip = cut.stitch(-two + min(INSIDE_FOLD, max(one, 1) / 2 + 0.5), 0, top)
     sheet.across(cut.at(-two, 0)[0], cut.at(0, 0)[0], 196 + 14, second_said, 196, below=True)
-    sheet.callout((tip[0] - 30, tip[1] - 8), numbers.at(*SEWN) or numbers.of("lower fold"), tip)
+    sheet.callout((tip[0] - 30, tip[1] - 8), numbers.at(*SEWN), tip)
     low = named_below(sheet, 242, words.say.piece(piece), words.text("figure-finished-edge"))
     note_below(sheet, low, words)
     values: Values = {"piece": Pieces((piece,)), "first": Length(first), "second": Length(second)}

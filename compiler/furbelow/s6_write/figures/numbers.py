@@ -14,15 +14,6 @@ class Numbers(NamedTuple):
     actions: Sequence[SaidAction]
     first: int | None
 
-    def of(self, *words: str) -> int | None:
-        """The number of the first sentence that holds all these words; None where no sentence does."""
-        if self.first is None:
-            return None
-        for number, action in enumerate(self.actions, self.first):
-            if all(word.lower() in action.text.lower() for word in words):
-                return number
-        return None
-
     def at(self, *marks: str) -> int | None:
         """The number of the first sentence with one of these marks; None where the guide has no such sentence."""
         if self.first is None:

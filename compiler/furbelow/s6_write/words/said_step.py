@@ -89,7 +89,7 @@ def _in_own_words(told: OwnInstructions, words: Words) -> SaidStep:
 
     def said(own: OwnAction) -> SaidAction:
         text, check, tolerance, remedy = (_filled(each, shown) for each in own[:4])
-        return SaidAction("", text, check, tolerance, remedy, own.chain or _chain(Action("", own.copies), words))
+        return SaidAction("", text, check, tolerance, remedy, _chain(Action("", own.copies), words))
 
     actions = tuple(said(own) for own in told.actions)
     return SaidStep(_filled(told.title, shown), told.aim, actions, told.cautions, ())
