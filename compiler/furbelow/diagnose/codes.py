@@ -39,6 +39,7 @@ CODES: dict[str, str] = {
     "FB143": "a material is unknown, or is no cloth",
     "FB144": "an edge or stack is unknown",
     "FB145": "an edge has no such side",
+    "FB146": "a step is given a material of another kind",
     # read: rosters
     "FB150": "the heading of a roster can't be used",
     "FB151": "a row of a roster can't be used",

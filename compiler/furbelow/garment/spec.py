@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from enum import StrEnum
 from typing import NamedTuple, Protocol
 
 from furbelow.diagnose.fault import Span
@@ -129,12 +130,24 @@ class Offer(NamedTuple):
     span: Span
 
 
+class SupplyKind(StrEnum):
+    """What a material is, by the word in the spec."""
+
+    CLOTH = "cloth"
+    TRIM = "trim"
+    ELASTIC = "elastic"
+    THREAD = "thread"
+    DYE = "dye"
+    STARCH = "starch"
+    OTHER = "other"
+
+
 class Material(NamedTuple):
-    """Something to buy. `kind`: cloth, trim, elastic, thread, dye, starch or other."""
+    """Something to buy."""
 
     name: str
     span: Span
-    kind: str
+    kind: SupplyKind
     about: str
     fibre: str
     amounts: Mapping[str, Written]  # width, selvedge, weight, shrinkage, sold_by, price, stretch, reel, gathers, spare

@@ -18,7 +18,7 @@ from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Part, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Arg, EdgeName, Step, Word, each_of
+from furbelow.garment.spec import Arg, EdgeName, Step, SupplyKind, Word, each_of
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.workroom import Workroom
 
@@ -120,11 +120,13 @@ class Parameter(NamedTuple):
 
     kind: how it is written, or the words that are allowed.
     default: the text as a maker would write it; None where the key must be given, "" where it may stay away.
+    supplies: of a material, the kinds that will do; another is refused where it is read.
     """
 
     about: str
     kind: Kind | tuple[str, ...]
     default: str | None = None
+    supplies: tuple[SupplyKind, ...] = ()
 
 
 class Sewn(NamedTuple):

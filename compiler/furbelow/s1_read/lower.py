@@ -15,6 +15,7 @@ from furbelow.garment.spec import (
     Piecing,
     Rule,
     Spec,
+    SupplyKind,
     Worn,
     Written,
 )
@@ -69,7 +70,7 @@ class _Lowering:
         steps = StepLowering(
             self.techniques,
             frozenset(entry.key for entry in map_at(self.tree, "pieces").entries),
-            frozenset(entry.key for entry in map_at(self.tree, "materials").entries),
+            {entry.key: _supply_kind(entry.value) for entry in map_at(self.tree, "materials").entries},
             frozenset(name.text for name in stack_names(rows, self.techniques)),
             self.formulas,
             self.faults,
@@ -159,7 +160,7 @@ class _Lowering:
         return Material(
             name=entry.key,
             span=entry.key_span,
-            kind=text_at(at, "kind"),
+            kind=_supply_kind(at) or SupplyKind.OTHER,
             about=text_at(at, "about"),
             fibre=text_at(at, "fibre"),
             amounts=amounts,
@@ -206,7 +207,7 @@ class _Lowering:
 
     def _cloth_exists(self, name: str, span: Span) -> None:
         materials = map_at(self.tree, "materials")
-        cloths = [entry.key for entry in materials.entries if text_at(entry.value, "kind", "cloth") == "cloth"]
+        cloths = [entry.key for entry in materials.entries if _supply_kind(entry.value) is SupplyKind.CLOTH]
         entry = materials.entry(name)
         if entry is None and name:
             self.faults.append(unknown_name(name, "cloth", cloths, "FB143", span))
@@ -229,3 +230,9 @@ class _Lowering:
             if check is not None:
                 rules.append(Rule(check, text_at(row, "message"), row.span))
         return tuple(rules)
+
+
+def _supply_kind(material: Tree) -> SupplyKind | None:
+    """The kind of a material; None where it is missing or misspelt, which the schema has told."""
+    said = text_at(material, "kind")
+    return SupplyKind(said) if said in set(SupplyKind) else None

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from typing import NamedTuple, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Span
-from furbelow.garment.spec import Arg, ArgValue, EdgeName, LayerName, Step, Word
-from furbelow.garment.technique import Parameter, Technique
+from furbelow.garment.spec import Arg, ArgValue, EdgeName, LayerName, Step, SupplyKind, Word
+from furbelow.garment.technique import Kind, Parameter, Technique
 from furbelow.s1_read.names import unknown_name
 from furbelow.s1_read.values import Formulas, text_at, value_at
 from furbelow.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
@@ -25,7 +25,7 @@ def stack_names(rows: Iterable[Tree], techniques: Mapping[str, Technique]) -> li
     for row in rows:
         for entry, technique in _techniques_in(row, techniques):
             for key, parameter in technique.parameters.items():
-                if parameter.kind == "name" and isinstance(value := value_at(entry.value, key), TextTree):
+                if parameter.kind is Kind.NAME and isinstance(value := value_at(entry.value, key), TextTree):
                     given.append(value)
     return given
 
@@ -40,7 +40,7 @@ class StepLowering(NamedTuple):
 
     techniques: Mapping[str, Technique]
     pieces: frozenset[str]
-    materials: frozenset[str]
+    materials: Mapping[str, SupplyKind | None]  # None where the kind can't be read
     stacks: frozenset[str]
     formulas: Formulas
     faults: list[Fault]
@@ -81,25 +81,43 @@ class StepLowering(NamedTuple):
 
     def _value(self, value: Tree, parameter: Parameter) -> ArgValue | None:
         match parameter.kind:
-            case "length" | "number":
+            case Kind.LENGTH | Kind.NUMBER:
                 return self.formulas.read(value)
-            case "edge":
+            case Kind.EDGE:
                 return self._edge(value)
-            case "casing":
+            case Kind.CASING:
                 return self._casing(value)
-            case "edges":
+            case Kind.EDGES:
                 return _all_of(self._edge(row) for row in _rows(value))
-            case "piece":
+            case Kind.PIECE:
                 return self._known(value, "piece", self.pieces, "FB142")
-            case "pieces":
+            case Kind.PIECES:
                 return _all_of(self._known(row, "piece", self.pieces, "FB142") for row in _rows(value))
-            case "material":
-                return self._known(value, "material", self.materials, "FB143")
-            case "layers":
+            case Kind.MATERIAL:
+                return self._material(value, parameter)
+            case Kind.LAYERS:
                 return _all_of(self._layer(row) for row in _rows(value))
         return Word(value.text, value.span) if isinstance(value, TextTree) else None
 
-    def _known(self, value: Tree, wanted: str, known: frozenset[str], code: str) -> Word | None:
+    def _material(self, value: Tree, parameter: Parameter) -> Word | None:
+        named = self._known(value, "material", self.materials, "FB143")
+        kind = named and self.materials[named.text]
+        if named is None or kind is None or kind in parameter.supplies:
+            return named
+        wanted = " or ".join(parameter.supplies)
+        fit = [f"`{name}`" for name, other in self.materials.items() if other in parameter.supplies]
+        help_ = f"name {' or '.join(fit)}" if fit else f"add a material of the kind {wanted}"
+        self.faults.append(
+            Fault(
+                "FB146",
+                f"`{named.text}` is of the kind {kind}, and {wanted} is wanted here",
+                Label(named.span),
+                help=help_,
+            )
+        )
+        return None
+
+    def _known(self, value: Tree, wanted: str, known: Collection[str], code: str) -> Word | None:
         if not isinstance(value, TextTree) or not value.text:
             return None
         if value.text not in known:

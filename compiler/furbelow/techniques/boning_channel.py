@@ -19,7 +19,7 @@ from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Supply, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -61,8 +61,12 @@ class BoningChannel:
     parameters = {
         "piece": Parameter("The ring that carries the hoop, not gathered at its hem.", Kind.PIECE),
         "above hem": Parameter("From the bottom edge as it is then to the lower edge of the tape.", Kind.LENGTH),
-        "tape": Parameter("The tape for the channel, one of the materials.", Kind.MATERIAL),
-        "bone": Parameter("The boning, one of the materials.", Kind.MATERIAL),
+        "tape": Parameter(
+            "The tape for the channel, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM,)
+        ),
+        "bone": Parameter(
+            "The boning, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM, SupplyKind.OTHER)
+        ),
         "overlap": Parameter("How far the ends of the boning overlap.", Kind.LENGTH, "6 cm"),
     }
 

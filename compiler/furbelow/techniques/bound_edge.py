@@ -19,7 +19,7 @@ from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -68,7 +68,11 @@ class BoundEdge:
     parameters = {
         "edge": Parameter("The raw edge to bind.", Kind.EDGE, ""),
         "seam": Parameter("The seam whose margin is bound, instead of an edge.", Kind.EDGE, ""),
-        "tape": Parameter("The tape, one of the materials; its width is that of the flat tape.", Kind.MATERIAL),
+        "tape": Parameter(
+            "The tape, one of the materials; its width is that of the flat tape.",
+            Kind.MATERIAL,
+            supplies=(SupplyKind.TRIM,),
+        ),
         "overlap": Parameter("How far the ends of the tape overlap on a ring.", Kind.LENGTH, "2 cm"),
     }
 

@@ -20,7 +20,7 @@ from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Supply, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -67,7 +67,9 @@ class Drawstring:
     about = "Draw a cord or ribbon through a casing, with its ends out of the gap."
     pictures = (Picture.CORD,)
     parameters = {
-        "cord": Parameter("The cord, one of the materials.", Kind.MATERIAL),
+        "cord": Parameter(
+            "The cord, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM, SupplyKind.ELASTIC)
+        ),
         "into": Parameter("The casing: the band, or the edge that was folded down.", Kind.CASING),
         "ends": Parameter("How far each end hangs out when the casing lies flat.", Kind.LENGTH, "14 cm"),
         "for": Parameter("Who wears it; cords on children have limits.", (CHILD, GROWN), CHILD),

@@ -18,7 +18,7 @@ from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -71,7 +71,7 @@ class EdgeWithTrim:
     pictures = (Picture.PIECES, Picture.TRIMMED_EDGE)
     parameters = {
         "edge": Parameter("The edge to finish.", Kind.EDGE),
-        "trim": Parameter("The trim, one of the materials.", Kind.MATERIAL),
+        "trim": Parameter("The trim, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM,)),
         "turn up": Parameter("How much cloth is turned up under the trim.", Kind.LENGTH, "1 cm"),
         "overlap": Parameter("How far the trim's ends overlap on a ring.", Kind.LENGTH, "2 cm"),
     }

@@ -18,7 +18,7 @@ from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -59,7 +59,7 @@ class HangLoops:
     pictures = (Picture.HANG_LOOPS,)
     parameters = {
         "edge": Parameter("The edge they hang from, before it is sewn in.", Kind.EDGE),
-        "tape": Parameter("The tape, one of the materials.", Kind.MATERIAL),
+        "tape": Parameter("The tape, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM,)),
         "length": Parameter("Tape for each loop; the loop hangs half as long.", Kind.LENGTH, "24 cm"),
         "count": Parameter("How many loops.", Kind.NUMBER, "2"),
     }

@@ -20,7 +20,7 @@ from furbelow.garment.lying import Held, Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -64,7 +64,7 @@ class InsertElastic:
     about = "Draw elastic through a casing and join its ends to a loop."
     pictures = (Picture.ELASTIC,)
     parameters = {
-        "elastic": Parameter("The elastic, one of the materials.", Kind.MATERIAL),
+        "elastic": Parameter("The elastic, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.ELASTIC,)),
         "into": Parameter("The casing: the band, or the edge that was folded down.", Kind.CASING),
         "length": Parameter("Length of the closed elastic loop, at rest.", Kind.LENGTH),
         "overlap": Parameter("How far its ends overlap; cut so much longer.", Kind.LENGTH, "2 cm"),

@@ -35,7 +35,7 @@ from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.message import Length, Part, Pieces, Supply, Value, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import EdgeName, Step
+from furbelow.garment.spec import EdgeName, Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     CautionKind,
@@ -60,6 +60,7 @@ from furbelow.techniques.shared.preconditions import edge_not_ready, strips_not_
 
 EDGE, SEAM, PIECE = "edge", "seam", "piece"
 WITH = "with"  # the key for a supply
+BY_LENGTH = (SupplyKind.TRIM, SupplyKind.ELASTIC, SupplyKind.OTHER)  # what is used by the length of an edge or seam
 KEYS = (EDGE, SEAM, PIECE, WITH)
 NEEDS = ("ring", "flat", "hemmed", "neatened", "not gathered")
 LEAVES = ("neatened", "hemmed", "enclosed")
@@ -110,7 +111,7 @@ class OwnTechnique:
         keys = {self.works_on: Parameter(f"The {self.works_on} it is worked on.", kind)}
         keys |= {name: Parameter(f"The {name} of it.", Kind.LENGTH, default) for name, default in self.lengths.items()}
         if self.uses:
-            keys[WITH] = Parameter("The supply it uses, one of the materials.", Kind.MATERIAL)
+            keys[WITH] = Parameter("The supply it uses, one of the materials.", Kind.MATERIAL, supplies=BY_LENGTH)
         return keys
 
     @property

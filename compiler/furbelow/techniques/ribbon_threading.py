@@ -19,7 +19,7 @@ from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -52,7 +52,7 @@ class RibbonThreading:
     pictures = (Picture.PIECES,)
     parameters = {
         "edge": Parameter("The edge that carries the trim.", Kind.EDGE),
-        "ribbon": Parameter("The ribbon, one of the materials.", Kind.MATERIAL),
+        "ribbon": Parameter("The ribbon, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM,)),
         "ends": Parameter(
             "How far each end hangs out for a bow; 0 sews the ends over each other.", Kind.LENGTH, "0 cm"
         ),

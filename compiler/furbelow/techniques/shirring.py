@@ -20,7 +20,7 @@ from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -64,7 +64,7 @@ class Shirring:
     parameters = {
         "edge": Parameter("The finished edge that the rows lie under.", Kind.EDGE),
         "length": Parameter("How long the edge is to be at rest.", Kind.LENGTH),
-        "with": Parameter("The elastic thread, one of the materials.", Kind.MATERIAL),
+        "with": Parameter("The elastic thread, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.ELASTIC,)),
         "rows": Parameter("How many rows.", Kind.NUMBER, "5"),
         "spacing": Parameter("From one row to the next.", Kind.LENGTH, "8 mm"),
         "from edge": Parameter("From the edge to the first row.", Kind.LENGTH, "1 cm"),

@@ -14,7 +14,7 @@ from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Pieces
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import Step, SupplyKind
 from furbelow.garment.technique import (
     Action,
     Caution,
@@ -44,7 +44,7 @@ class Starch:
     pictures = (Picture.PIECES,)
     parameters = {
         "piece": Parameter("The piece or pieces to stiffen.", Kind.PIECES),
-        "with": Parameter("The starch, one of the materials.", Kind.MATERIAL),
+        "with": Parameter("The starch, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.STARCH,)),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
