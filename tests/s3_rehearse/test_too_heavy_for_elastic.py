@@ -6,11 +6,13 @@ from fractions import Fraction
 
 import pytest
 from furbelow.garment.limits import ELASTIC_CARRIES, HEAVY_REDUCTION
+from furbelow.garment.message import Things
 from furbelow.measure.units import UNITS
 from furbelow.order.chain import prove
 from furbelow.s3_rehearse.proofs.too_heavy_for_elastic import CLAIM
 from furbelow.s3_rehearse.run import Run
 from furbelow.s3_rehearse.weight import grams_of, weight_of
+from furbelow.s6_write.words.words import Words
 
 from tests.demos.demos import EVERY_SIZE, order
 from tests.techniques.small import Worked, work
@@ -83,7 +85,9 @@ def test_the_demos_are_light_and_the_guide_says_so(name: str, size: str) -> None
     grams = grams_of(run)
     assert grams is not None
     assert grams == weight_of(run).grams
-    shown = next(proof.shown for proof in rehearsal.proofs if proof.claim == CLAIM)
+    words = Words("en", run.say)
+    words.read("proofs")
+    shown = next(words.said(Things(proof.shown, "clauses")) for proof in rehearsal.proofs if proof.claim == CLAIM)
     assert shown.endswith("any elastic shorter than the waist will do")
 
 

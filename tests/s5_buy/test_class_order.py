@@ -16,7 +16,7 @@ from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_wearers import read_wearers
 from furbelow.s4_cut.cut import NO_PRICE
-from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.planner import plain_plan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from furbelow.s5_buy.class_order import LOT, ClassOrder, Garment, class_order
@@ -149,7 +149,7 @@ def test_own_plans_after_each_other_are_taken_where_no_shared_plan_is_cheaper() 
         assert faults(sheet.plan, sheet.strips, sheet.bolt, _prices(sheet.price)) == []
         assert sheet.plan.cost == sum(plan.cost for plan in own)
         assert sheet.plan.laid_length == sum(plan.laid_length for plan in own)
-        assert "after each other" in sheet.plan.how
+        assert sheet.plan.how is How.AFTER_EACH_OTHER
         lengths = [section.length for section in sheet.plan.sections if not section.across]
         assert lengths == sorted(lengths, reverse=True)
     shared = the_class().cutting

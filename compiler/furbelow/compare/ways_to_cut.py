@@ -6,15 +6,18 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from typing import Any
 
+from furbelow.garment.message import Own
 from furbelow.garment.phrasing import Phrasing, listed
 from furbelow.measure.quantity import show_fixed
 from furbelow.order.chain import Planned
 from furbelow.s4_cut.cut import Sheet, cut_prices
+from furbelow.s4_cut.lanes.exact import MOST_SECTIONS
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.offcuts import offcuts
 from furbelow.s4_cut.plan import CuttingPlan, Panel, Section, Segment
 from furbelow.s4_cut.through_cuts import cut_apart
 from furbelow.s4_cut.trade_off import trade_off
+from furbelow.s6_write.words.words import Words
 
 Ways = Mapping[str, tuple[CuttingPlan, ...]]
 
@@ -73,9 +76,9 @@ def _cloth_lines(planned: Planned, sheet: Sheet, ways: tuple[CuttingPlan, ...], 
             yield from _section_lines(planned, section, number, plan.folded, say)
     yield f"  cost {_costs(planned, sheet, say)}"
     if plan.proven:
-        yield f"  {plan.how}"
+        yield f"  {_how(plan, say)}"
     else:
-        yield f"  {plan.how} No plan costs less than {show_fixed(plan.bound, 2)}, {say.share(plan.gap)} below."
+        yield f"  {_how(plan, say)} No plan costs less than {show_fixed(plan.bound, 2)}, {say.share(plan.gap)} below."
     kept = [f"{say.length(each.length)} x {say.length(each.width)} of section {each.section}" for each in offcuts(plan)]
     yield f"  offcuts worth keeping: {listed(kept) or 'none'}"
     yield "  the least cloth for each number of joins and sections:"
@@ -86,6 +89,13 @@ def _cloth_lines(planned: Planned, sheet: Sheet, ways: tuple[CuttingPlan, ...], 
             f"    {say.buy(way.bolt_length)} with {joins} in {say.count(way.setups, 'section')},"
             f" cost {show_fixed(way.cost, 2)}{chosen}"
         )
+
+
+def _how(plan: CuttingPlan, say: Phrasing) -> str:
+    """How good the plan is known to be."""
+    words = Words("en", say)
+    words.read("plans")
+    return words.text(plan.how, {"sections": MOST_SECTIONS, "gap": Own(show_fixed(100 * plan.gap, 1))})
 
 
 def _section_lines(planned: Planned, section: Section, number: int, folded: bool, say: Phrasing) -> Iterator[str]:
@@ -154,7 +164,7 @@ def _cloth_data(planned: Planned, cloth: str, ways: tuple[CuttingPlan, ...]) -> 
         "cuts": plan.cuts,
         "bound": _number(plan.bound),
         "gap": _number(plan.gap),
-        "how": plan.how,
+        "how": _how(plan, Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room)),
         "plan": [_section_data(planned, section) for section in plan.sections],
         "offcuts": [
             {"section": each.section, "length": _number(each.length), "width": _number(each.width)}

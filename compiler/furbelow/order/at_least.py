@@ -11,7 +11,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import Quantity, mm
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting, Sheet, cut
-from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from furbelow.s5_buy.amounts import COST, amounts
 from furbelow.s5_buy.offers import offered
@@ -52,7 +52,7 @@ def _by_area(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Cuttin
     laid = sum((strip.length * strip.depth * strip.count for strip in strips), Fraction(0)) / bolt.usable_width
     bought = laid / (1 - bolt.shrinkage)
     cost = bought * prices.cloth_per_mm
-    return CuttingPlan((), bolt.usable_width, bolt.folded, laid, bought, 0, 0, cost, cost, False, "by area alone")
+    return CuttingPlan((), bolt.usable_width, bolt.folded, laid, bought, 0, 0, cost, cost, False, How.BY_AREA)
 
 
 def _cutting(sheets: Mapping[str, Sheet]) -> Cutting:

@@ -9,6 +9,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
+from furbelow.garment.message import Part
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed
@@ -72,10 +73,10 @@ class Run(_Run):
 
 
 class Proof(NamedTuple):
-    """What was to be shown, how it was shown, or the faults where it was not."""
+    """What was to be shown, as a message; how it was shown, in statements; or the faults where it was not."""
 
     claim: str
-    shown: str
+    shown: tuple[Part, ...] = ()
     faults: tuple[Fault, ...] = ()
 
 

@@ -6,11 +6,30 @@ All lengths are fractions of a mm.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import StrEnum
 from fractions import Fraction
 from typing import Literal, NamedTuple
 
 # Where a lane lies: on a single layer; on the fold, opening to double; in the upper or under layer of a pair.
 Layer = Literal["flat", "fold", "upper", "under"]
+
+
+class How(StrEnum):
+    """How a plan was found and how good it is known to be, by the message that says so."""
+
+    BY_AREA = "plan-by-area"
+    FIRST_FIT = "plan-first-fit"
+    PROVEN = "plan-proven"
+    PROVEN_STRAIGHT = "plan-proven-straight"  # among plans with free panels that straight cuts part
+    PROVEN_PANELS = "plan-proven-panels"
+    PROVEN_WITHIN = "plan-proven-within"
+    PROVEN_WITHIN_STRAIGHT = "plan-proven-within-straight"
+    PROVEN_WITHIN_PANELS = "plan-proven-within-panels"
+    BEST_FOUND = "plan-best-found"
+    BEST_OF_CLASS = "plan-best-of-class"
+    AFTER_EACH_OTHER = "plan-after-each-other"
+    SHORTEST_PROVEN = "plan-shortest-proven"
+    SHORTEST_FOUND = "plan-shortest-found"
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +117,6 @@ class CuttingPlan:
 
     laid_length: the sections' lengths added up, on shrunk cloth. bolt_length: what to buy, before shop rounding.
     bound: no plan of this kind costs less. gap: share of the cost by which the bound is missed; 0 when proven.
-    how: one sentence for the maker.
     """
 
     sections: tuple[Section, ...]
@@ -111,7 +129,7 @@ class CuttingPlan:
     cost: Fraction
     bound: Fraction
     proven: bool
-    how: str
+    how: How
 
     @property
     def gap(self) -> Fraction:

@@ -9,13 +9,13 @@ from fractions import Fraction
 from hashlib import sha256
 from typing import Any
 
-from furbelow.s4_cut.plan import CuttingPlan, Lane, Panel, Section, Segment
+from furbelow.s4_cut.plan import CuttingPlan, How, Lane, Panel, Section, Segment
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
 _FRACTION = re.compile(r"-?[0-9]{1,40}(/[0-9]{1,40})?")
 
 # Raise it whenever the planner may find another plan for the same problem, so that kept plans are made afresh.
-PLANNER_VERSION = 2
+PLANNER_VERSION = 3
 
 
 def plan_key(
@@ -42,6 +42,7 @@ def from_json(text: str) -> CuttingPlan:
     try:
         told = json.loads(text)
         told["sections"] = tuple(_section(each) for each in told["sections"])
+        told["how"] = How(told["how"])
         return CuttingPlan(**_fractions(told, "usable_width", "laid_length", "bolt_length", "cost", "bound"))
     except (KeyError, TypeError, AttributeError, ArithmeticError, RecursionError) as fault:
         raise ValueError(f"this is no cutting plan: {fault}") from fault

@@ -9,12 +9,12 @@ from itertools import islice
 from math import ceil, inf
 from typing import NamedTuple
 
-from furbelow.s4_cut.lanes.exact import MOST_SECTIONS, Found, Limits, Work
+from furbelow.s4_cut.lanes.exact import Found, Limits, Work
 from furbelow.s4_cut.lanes.first_fit import first_fit, first_fit_across
 from furbelow.s4_cut.lanes.grid import Scale, scale_of
 from furbelow.s4_cut.lanes.in_lanes import cloth_bound, in_lanes, ways_split
 from furbelow.s4_cut.lanes.lay import Laying, lay_out, price
-from furbelow.s4_cut.plan import CuttingPlan, Panel
+from furbelow.s4_cut.plan import CuttingPlan, How, Panel
 from furbelow.s4_cut.problem import CHALKED, Bolt, CutPrices, Strip, joins_allowed, ways_to_lay
 
 # First fit has to be there at once, so it tries only a few.
@@ -33,8 +33,7 @@ def plain_plan(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Cutt
         key=lambda each: each[0],
     )
     bound = cloth_bound(strips, bolt, scale)
-    how = "OnCloth longest first, each piece in the first place with room."
-    return lay_out(layings, strips, bolt, prices, scale, bound, how)
+    return lay_out(layings, strips, bolt, prices, scale, bound, How.FIRST_FIT)
 
 
 def plan_cutting(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:
@@ -60,21 +59,17 @@ def best_plan(
     work = Work()
     lanes = in_lanes(strips, bolt, scale, limits, work, inf if below is None else ceil(below / scale.coin))
     best = _Mixed(strips, lanes.layings, (), lanes.cost, lanes.bound)
-    parted = ""
+    proven = (How.PROVEN, How.PROVEN_WITHIN)
     if _least_with_free_panels(strips, bolt, scale) < lanes.cost:
         free = _with_free_panels(strips, bolt, scale, limits, work, lanes.cost)
         best = (best if free.layings is None else free)._replace(bound=min(lanes.bound, free.bound))
-        parted = ", in lanes or with the panels laid freely" + (
-            " and parted by straight cuts," if free.straight else ","
-        )
+        proven = (How.PROVEN_PANELS, How.PROVEN_WITHIN_PANELS)
+        if free.straight:
+            proven = (How.PROVEN_STRAIGHT, How.PROVEN_WITHIN_STRAIGHT)
     if best.layings is None:
         return None
     bound = int(min(best.bound, best.cost))
-    if bound == best.cost:
-        within = "" if limits == Limits() else "within the limits "
-        how = f"Proven: {within}no plan of up to {MOST_SECTIONS} sections along the bolt{parted} costs less at these prices."
-    else:
-        how = f"The best plan found in the work allowed; another could save {1 - bound / best.cost:.1%} at most."
+    how = proven[limits != Limits()] if bound == best.cost else How.BEST_FOUND
     return lay_out(best.layings, best.strips, bolt, prices, scale, bound, how, best.panels)
 
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from furbelow.s4_cut.lanes.exact import MOST_SECTIONS, Limits
-from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.planner import best_plan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
@@ -38,8 +38,5 @@ def _at(prices: CutPrices, plan: CuttingPlan) -> CuttingPlan:
     """The plan with its cost at the maker's prices; the bound keeps its share of the cost."""
     cost = plan.bolt_length * prices.cloth_per_mm + plan.joins * prices.per_join
     cost += plan.setups * prices.per_setup + plan.cuts * prices.per_cut
-    if plan.proven:
-        how = "Proven: with as few joins and sections no plan is shorter."
-    else:
-        how = f"The shortest plan found in the work allowed; another could save {float(plan.gap):.1%} at most."
+    how = How.SHORTEST_PROVEN if plan.proven else How.SHORTEST_FOUND
     return replace(plan, cost=cost, bound=cost * (1 - plan.gap), how=how)

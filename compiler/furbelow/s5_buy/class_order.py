@@ -18,7 +18,7 @@ from furbelow.measure.units import LENGTH, VOLUME
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import NO_PRICE, Cutting, Sheet
 from furbelow.s4_cut.lanes.pool import pooled
-from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, ways_to_lay
 from furbelow.s5_buy.hours import TimeTable
 from furbelow.s5_buy.offers import cheapest_first, in_steps, offered
@@ -263,7 +263,7 @@ def _after_each_other(plans: Sequence[CuttingPlan]) -> CuttingPlan:
         cost=cost,
         bound=bound,
         proven=cost == bound,
-        how="Plans after each other on one bolt: no shared plan that was found costs less.",
+        how=How.AFTER_EACH_OTHER,
     )
 
 

@@ -21,6 +21,7 @@ from furbelow.measure.units import CURRENCIES, UNITS, describe_dims
 from furbelow.s1_read.names import LONGEST_NAME
 from furbelow.s1_read.roster import LONGEST_CELL, MOST_WEARERS
 from furbelow.s1_read.yaml_tree import DEEPEST_TREE, LARGEST_FILE, MOST_VALUES
+from furbelow.s6_write.words.messages import Messages
 from furbelow.techniques import techniques
 
 Schema = Mapping[str, Any]
@@ -76,6 +77,8 @@ def proofs_page() -> str:
         "Before anyone cuts, the steps are carried out on a model of the cloth, and these proofs are held to what comes"
         " out. Each is one file here. Passed proofs stand in the guide; a failed one is told with its place and a mend.",
     ]
+    words = Messages("en")
+    words.read("proofs")
     for path in sorted(PROOFS.parent.glob("[a-z]*.py")):
         module = ast.parse(path.read_text(encoding="utf-8"))
         title, _, rest = (ast.get_docstring(module) or "").partition("\n")
@@ -86,7 +89,7 @@ def proofs_page() -> str:
             if isinstance(line, ast.Assign) and getattr(line.targets[0], "id", "") == "CLAIM"
         )
         told = ", ".join(f"[{code}](../../code_pages/{code}.md)" for code in codes)
-        parts += [f"## {claim}", f"`{path.name}`: {title}", _headed(rest), f"Told as: {told}"]
+        parts += [f"## {words.text(claim)}", f"`{path.name}`: {title}", _headed(rest), f"Told as: {told}"]
     return "\n\n".join(part for part in parts if part) + "\n"
 
 

@@ -7,9 +7,10 @@ Cannot know: how exactly the pieces are cut.
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment.message import Part
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "Cut sizes less seams and turns are the finished sizes"
+CLAIM = "proof-sizes"
 
 
 def prove(run: Run) -> Proof:
@@ -31,4 +32,4 @@ def prove(run: Run) -> Proof:
                         help="report this spec: the steps and their books disagree",
                     )
                 )
-    return Proof(CLAIM, f"re-measured on {len(run.solved.pieces)} kinds of piece", tuple(faults))
+    return Proof(CLAIM, (Part("proof-sizes-measured", {"pieces": len(run.solved.pieces)}),), tuple(faults))

@@ -7,9 +7,10 @@ Cannot know: whether the elastic twisted inside.
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment.message import Length, Part, Pieces, Things
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "The gap for the elastic was open in time and is closed"
+CLAIM = "proof-gap"
 
 
 def prove(run: Run) -> Proof:
@@ -30,10 +31,13 @@ def prove(run: Run) -> Proof:
                 help=f"add {mend}",
             )
         )
-    gaps = ", ".join(
-        f"{run.say.length(casing.gap)} in the {run.say.piece(casing.piece)}"
-        + (", where the cord comes out" if casing.cord else "")
+    gaps = [
+        Part(
+            "proof-gap-in-cord" if casing.cord else "proof-gap-in",
+            {"gap": Length(casing.gap), "piece": Pieces((casing.piece,))},
+        )
         for casing in run.final.casings.values()
         if casing.gap
-    )
-    return Proof(CLAIM, f"closed: {gaps}" if gaps else "no casing has a gap", tuple(faults))
+    ]
+    shown = Part("proof-gap-closed", {"gaps": Things(tuple(gaps), "row")}) if gaps else Part("proof-gap-none")
+    return Proof(CLAIM, (shown,), tuple(faults))

@@ -12,34 +12,43 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.matching import EVEN
+from furbelow.garment.message import Length, Part, Pieces, Values
 from furbelow.garment.phrasing import listed
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "The hem hangs level"
+CLAIM = "proof-hem-level"
 _WORDS = ("in front", "at the sides", "behind")
 
 
 def prove(run: Run) -> Proof:
     heights = heights_of(run) if run.solved.spec.worn.at == "waist" else None
     if heights is None:
-        return Proof(CLAIM, "")
+        return Proof(CLAIM)
     if not run.whole:
-        return Proof(CLAIM, "not asked: the pieces do not hang together")
+        return Proof(CLAIM)
     if not run.sound(run.final.cloths):
-        return Proof(CLAIM, "not asked: a step before it was refused")
+        return Proof(CLAIM)
     from furbelow.s3_rehearse.volume import volume_of  # most specs ask for one height alone
 
-    shown: list[str] = []
+    shown: list[Part] = []
     askew: list[tuple[Fraction, str, list[Fraction]]] = []
     for hem in volume_of(run).hems:
         above = [height - length for height, length in zip(heights, lengths_at(run, hem.piece), strict=True)]
-        shown.append(f"the {run.say.piece(hem.piece)} ends {_at_each(run, above)} above the floor")
+        shown.append(_shown(hem.piece, above))
         apart = max(above) - min(above)
         if apart > max(run.solved.rounding, Fraction(1)):
             askew.append((apart, hem.piece, above))
-    faults = (_not_level(run, askew, shown),) if askew else ()
-    return Proof(CLAIM, "; ".join(shown), (*faults, *_seams_differ(run), *_bands(run)))
+    faults = (_not_level(run, askew),) if askew else ()
+    return Proof(CLAIM, tuple(shown), (*faults, *_seams_differ(run), *_bands(run)))
+
+
+def _shown(piece: str, above: list[Fraction]) -> Part:
+    front, side, back = map(Length, above)
+    if front == side == back:
+        return Part("proof-hem-above-floor", {"piece": Pieces((piece,)), "height": front})
+    values: Values = {"piece": Pieces((piece,)), "front": front, "side": side, "back": back}
+    return Part("proof-hem-above-floor-places", values)
 
 
 def _at_each(run: Run, lengths: list[Fraction]) -> str:
@@ -49,7 +58,7 @@ def _at_each(run: Run, lengths: list[Fraction]) -> str:
     return listed([f"{say.length(length)} {place}" for length, place in zip(lengths, _WORDS, strict=True)])
 
 
-def _not_level(run: Run, askew: list[tuple[Fraction, str, list[Fraction]]], shown: list[str]) -> Fault:
+def _not_level(run: Run, askew: list[tuple[Fraction, str, list[Fraction]]]) -> Fault:
     apart, piece, above = max(askew, key=lambda each: each[0])
     lowest = [place for place, height in zip(_WORDS, above, strict=True) if height == min(above)]
     steps = levelled(run)
@@ -63,7 +72,7 @@ def _not_level(run: Run, askew: list[tuple[Fraction, str, list[Fraction]]], show
             steps[0].step.written.span if steps else run.solved.pieces[piece].piece.span,
             "levelled here" if steps else "its hem is not level",
         ),
-        notes=tuple(shown),
+        notes=tuple(f"the {run.say.piece(hem)} ends {_at_each(run, at)} above the floor" for _, hem, at in askew),
         help="level the top edge of each layer once, all to the same heights"
         if steps
         else f"add `- {row}` before the edge is gathered or sewn",

@@ -9,9 +9,10 @@ Steps that match edges refuse a difference themselves; this looks at all seams a
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment.message import Part
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "The edges match at every seam"
+CLAIM = "proof-edges-match"
 
 
 def prove(run: Run) -> Proof:
@@ -36,4 +37,4 @@ def prove(run: Run) -> Proof:
                 )
             )
         matched += 1
-    return Proof(CLAIM, f"{matched} seams join edges of one length", tuple(faults))
+    return Proof(CLAIM, (Part("proof-edges-matched", {"seams": matched}),), tuple(faults))

@@ -11,19 +11,20 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from furbelow.diagnose.fault import Fault, Label, Severity
-from furbelow.garment.phrasing import listed
+from furbelow.garment.message import Length, Part, Pieces, Things
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "What lies under stays hidden"
+CLAIM = "proof-hidden"
 
 
 def prove(run: Run) -> Proof:
     solved, say = run.solved, run.say
-    hidden, faults, shown = solved.spec.worn.hidden, [], []
+    hidden, faults = solved.spec.worn.hidden, []
+    shown: list[Part] = []
     if not run.whole:
-        return Proof(CLAIM, "not asked: the pieces do not hang together")
+        return Proof(CLAIM)
     if not run.sound(run.final.cloths):
-        return Proof(CLAIM, "not asked: a step before it was refused")
+        return Proof(CLAIM)
     for piece, clearance in hidden.items():
         covers = {other: drop for other, drop in run.drops.items() if other not in hidden}
         longest = max(covers, key=lambda other: covers[other])
@@ -48,14 +49,13 @@ def prove(run: Run) -> Proof:
                     help=f"make `{piece}` {say.length(asked - left)} shallower",
                 )
             )
-        shown.append(f"the {say.piece(piece)} ends {say.length(left)} above the hem")
+        shown.append(Part("proof-hidden-above", {"piece": Pieces((piece,)), "left": Length(left)}))
     for layers in _stacks(run):
         faults += _hanging_out(run, layers)
         if len({run.ends[piece] for piece in layers}) > 1:
-            shown.append(
-                f"from the outside in the layers end at {listed([say.length(run.ends[each]) for each in layers])}"
-            )
-    return Proof(CLAIM, "; ".join(shown), tuple(faults))
+            ends = Things(tuple(Length(run.ends[each]) for each in layers))
+            shown.append(Part("proof-hidden-layers", {"ends": ends}))
+    return Proof(CLAIM, tuple(shown), tuple(faults))
 
 
 def _stacks(run: Run) -> Iterator[list[str]]:

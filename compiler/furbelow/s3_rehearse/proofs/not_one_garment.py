@@ -7,15 +7,16 @@ Cannot know: whether a piece of other cloth was forgotten in the spec altogether
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment.message import Part
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "Every piece is used and the garment is one thing"
+CLAIM = "proof-one-garment"
 
 
 def prove(run: Run) -> Proof:
     final, say = run.final, run.say
     if final.spoiled:
-        return Proof(CLAIM, "not asked: a step before it was refused")
+        return Proof(CLAIM)
     faults = []
     touched = {piece for done in run.performed for piece in done.touches}
     for name, piece in run.solved.pieces.items():
@@ -56,4 +57,4 @@ def prove(run: Run) -> Proof:
                 )
             )
     count = sum(piece.count for piece in run.solved.pieces.values())
-    return Proof(CLAIM, f"all {count} pieces hang together", tuple(faults))
+    return Proof(CLAIM, (Part("proof-one-garment-pieces", {"pieces": count}),), tuple(faults))

@@ -11,14 +11,16 @@ Source: use the larger of hip and waist: in 17 of 1,986 women and 370 of 4,082 m
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Span
 from furbelow.garment.bench import Casing, Opening
+from furbelow.garment.message import Length, Part, Share
 from furbelow.measure.quantity import mm
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "It goes on over the hips, and it holds at the waist"
+CLAIM = "proof-opening"
 LOOSEST = mm(40).value  # a band looser than this slides down; house rule, maker to confirm
 
 
@@ -26,19 +28,21 @@ def prove(run: Run) -> Proof:
     solved, worn = run.solved, run.solved.spec.worn
     passes = solved.length("worn.over") + (solved.length("worn.ease") if worn.ease else 0)
     faults: list[Fault] = []
-    shown: list[str] = []
+    shown: list[Part] = []
     for casing in run.final.casings.values():
         if run.sound([casing.piece]):
             faults += _casing(run, casing, passes)
-            shown.append(_casing_shown(run, casing))
+            shown += _casing_shown(run, casing)
     for opening in run.final.openings.values():
         if run.sound([opening.piece]):
             faults += _opening(run, opening, passes)
             shown.append(
-                f"open, {run.say.length(way_in(opening))} round for {run.say.length(passes)}; closed,"
-                f" {run.say.length(opening.waist)} at the waist"
+                Part(
+                    "proof-opening-band",
+                    {"way-in": Length(way_in(opening)), "passes": Length(passes), "waist": Length(opening.waist)},
+                )
             )
-    return Proof(CLAIM, "; ".join(shown) or "the garment has no casing and no placket", tuple(faults))
+    return Proof(CLAIM, tuple(shown) or (Part("proof-opening-none"),), tuple(faults))
 
 
 def way_in(opening: Opening) -> Fraction:
@@ -107,14 +111,18 @@ def drawn_in(run: Run, casing: Casing) -> Span:
     raise LookupError(f"no step drew in `{casing.name}`")
 
 
-def _casing_shown(run: Run, casing: Casing) -> str:
-    say, girth = run.say, run.solved.length("worn.over")
-    flat = f"{say.length(casing.length)} flat for {say.length(girth)} of body"
-    if not casing.elastic:
-        return flat + ("; a cord draws it in" if casing.cord else "")
-    stretch = run.solved.materials[casing.elastic].amounts.get("stretch")
-    rated = f" of its {say.share(stretch.value)}" if stretch else ""
-    return f"{flat}; the elastic stretches {say.share(girth / casing.elastic_length - 1)}{rated}"
+def _casing_shown(run: Run, casing: Casing) -> Iterator[Part]:
+    girth = run.solved.length("worn.over")
+    yield Part("proof-opening-flat", {"flat": Length(casing.length), "girth": Length(girth)})
+    if casing.elastic:
+        stretch = Share(girth / casing.elastic_length - 1)
+        rated = run.solved.materials[casing.elastic].amounts.get("stretch")
+        if rated is None:
+            yield Part("proof-opening-stretch", {"stretch": stretch})
+        else:
+            yield Part("proof-opening-stretch-rated", {"stretch": stretch, "rated": Share(rated.value)})
+    elif casing.cord:
+        yield Part("proof-opening-cord")
 
 
 def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:

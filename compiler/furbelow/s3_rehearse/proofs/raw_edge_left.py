@@ -8,15 +8,17 @@ from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.bench import State
+from furbelow.garment.message import Part, Pieces, Things, edge_said
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "No edge is left to ravel"
+CLAIM = "proof-no-raw-edge"
 
 
 def prove(run: Run) -> Proof:
     if not run.whole:
-        return Proof(CLAIM, "not asked: the pieces do not hang together")
-    faults, finished, may_stay = [], 0, []
+        return Proof(CLAIM)
+    faults, finished = [], 0
+    may_stay: list[Pieces] = []
     for name, edge in run.final.edges.items():
         piece, _, side = name.partition(".")
         if not side or not run.sound([piece]) or name in run.final.layered:
@@ -24,7 +26,7 @@ def prove(run: Run) -> Proof:
         if edge.state is not State.RAW:
             finished += 1
         elif not run.ravels(piece):
-            may_stay.append(name)
+            may_stay.append(edge_said(edge))
         else:
             cloth = run.solved.pieces[piece].piece
             faults.append(
@@ -38,5 +40,7 @@ def prove(run: Run) -> Proof:
                     else f"add a step such as `- join ends: {{of: {piece}}}`",
                 )
             )
-    stay = f"; {', '.join(may_stay)} may stay raw, for the cloth does not ravel" if may_stay else ""
-    return Proof(CLAIM, f"{finished} edges are hemmed, neatened, sewn or enclosed{stay}", tuple(faults))
+    shown = [Part("proof-edges-finished", {"edges": finished})]
+    if may_stay:
+        shown.append(Part("proof-edges-stay-raw", {"edges": Things(tuple(may_stay))}))
+    return Proof(CLAIM, tuple(shown), tuple(faults))

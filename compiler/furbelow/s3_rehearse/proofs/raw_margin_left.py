@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.bench import State
+from furbelow.garment.message import Part
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "No seam margin is left to ravel"
+CLAIM = "proof-no-raw-margin"
 
 
 def prove(run: Run) -> Proof:
@@ -36,5 +37,5 @@ def prove(run: Run) -> Proof:
     enclosed = sum(seam.state is State.ENCLOSED for seam in seams)
     neat = sum(seam.state is State.NEATENED for seam in seams)
     free = len(seams) - neat - enclosed - len(faults)
-    shown = f"of {len(seams)} seams {neat} are neatened, {enclosed} enclosed and {free} in cloth that does not ravel"
-    return Proof(CLAIM, shown, tuple(faults))
+    shown = Part("proof-margins", {"seams": len(seams), "neatened": neat, "enclosed": enclosed, "free": free})
+    return Proof(CLAIM, (shown,), tuple(faults))

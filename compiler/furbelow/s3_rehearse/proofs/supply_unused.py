@@ -7,14 +7,15 @@ Cannot know: supplies of the kind other, which no step names.
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.message import Part
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "Everything that is bought is used"
+CLAIM = "proof-used"
 
 
 def prove(run: Run) -> Proof:
     if run.final.spoiled:
-        return Proof(CLAIM, "not asked: a step before it was refused")
+        return Proof(CLAIM)
     used = {piece.piece.cloth.text for piece in run.solved.pieces.values()}
     used |= {use.material for done in run.performed for use in done.used}
     faults = tuple(
@@ -28,5 +29,6 @@ def prove(run: Run) -> Proof:
         for name, material in run.solved.materials.items()
         if material.material.kind in ("cloth", "trim", "elastic") and name not in used
     )
-    thread = " and the thread" if any(each.material.kind == "thread" for each in run.solved.materials.values()) else ""
-    return Proof(CLAIM, f"{len(used)} materials{thread} are used", faults)
+    thread = any(each.material.kind == "thread" for each in run.solved.materials.values())
+    shown = Part("proof-used-materials-thread" if thread else "proof-used-materials", {"materials": len(used)})
+    return Proof(CLAIM, (shown,), faults)

@@ -15,38 +15,36 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Casing
 from furbelow.garment.limits import ELASTIC_CARRIES, HEAVY_REDUCTION, width_of
+from furbelow.garment.message import Length, Part, Weight
 from furbelow.measure.quantity import round_to_step, show_decimal
 from furbelow.measure.units import UNITS
 from furbelow.s3_rehearse.proofs.opening_too_small import drawn_in
 from furbelow.s3_rehearse.run import Proof, Run
 from furbelow.s3_rehearse.weight import grams_of, show_weight
 
-CLAIM = "The elastic carries the weight of the garment"
+CLAIM = "proof-elastic"
 
 
 def prove(run: Run) -> Proof:
     waist = run.solved.values.get("waist_girth")
     casings = [casing for casing in run.final.casings.values() if _carries(run, casing)]
     if waist is None or not casings:
-        return Proof(CLAIM, "not asked: no elastic is drawn in at a waist that is known")
+        return Proof(CLAIM, (Part("proof-elastic-none"),))
     grams = grams_of(run)
     if grams is None:
-        return Proof(CLAIM, "not asked: a cloth has no weight, so that of the garment is unknown")
+        return Proof(CLAIM, (Part("proof-elastic-no-weight"),))
     if not run.whole:
-        return Proof(CLAIM, "not asked: the pieces do not hang together")
+        return Proof(CLAIM)
     # Elastics that lie in casings of their own share the weight by their widths.
     wide = sum((width_of(run.solved, casing.elastic) for casing in casings), Fraction(0))
-    limit, say, system = wide * ELASTIC_CARRIES, run.say, run.say.system
+    limit = wide * ELASTIC_CARRIES
     least = min(waist.value.as_length_mm() - casing.elastic_length for casing in casings)
-    shown = (
-        f"about {show_weight(grams, system)} on elastic {say.length(wide)} wide that is {say.length(least)} shorter than"
-        f" the waist; up to {show_weight(limit, system)} any elastic shorter than the waist will do"
-    )
+    load = Part("proof-elastic-load", {"weight": Weight(grams), "wide": Length(wide), "less": Length(least)})
     if grams <= limit:
-        return Proof(CLAIM, shown)
-    shown += f", above that one that is {_usual(run)} shorter"
+        return Proof(CLAIM, (load, Part("proof-elastic-limit", {"limit": Weight(limit)})))
+    above = Part("proof-elastic-limit-heavy", {"limit": Weight(limit), "usual": Length(HEAVY_REDUCTION, "about")})
     faults = tuple(_too_long(run, casing, grams, limit, wide) for casing in casings if _long(run, casing))
-    return Proof(CLAIM, shown, faults)
+    return Proof(CLAIM, (load, above), faults)
 
 
 def _carries(run: Run, casing: Casing) -> bool:

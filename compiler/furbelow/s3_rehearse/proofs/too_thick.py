@@ -11,9 +11,10 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.limits import thickness
+from furbelow.garment.message import Length, Part
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "No seam is thicker than the machine takes"
+CLAIM = "proof-thickness"
 
 
 def prove(run: Run) -> Proof:
@@ -50,4 +51,4 @@ def prove(run: Run) -> Proof:
                 severity=Severity.WARNING,
             ),
         )
-    return Proof(CLAIM, f"the thickest is about {run.say.length(worst)}", faults)
+    return Proof(CLAIM, (Part("proof-thickest", {"thick": Length(worst)}),), faults)

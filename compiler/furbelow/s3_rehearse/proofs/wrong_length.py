@@ -8,22 +8,23 @@ Cannot know: shoes, posture, or how far the cloth stretches when it hangs.
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.message import Length, Part, Things
 from furbelow.measure.quantity import mm
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "The depths add up to the finished length"
+CLAIM = "proof-length"
 OFF_FLOOR = mm(20).value  # nearer than this a hem is trodden on; house rule, maker to confirm
 
 
 def prove(run: Run) -> Proof:
     solved, say, worn = run.solved, run.say, run.solved.spec.worn
     if not run.whole:
-        return Proof(CLAIM, "not asked: the pieces do not hang together")
+        return Proof(CLAIM)
     if not run.sound(run.final.cloths):
-        return Proof(CLAIM, "not asked: a step before it was refused")
+        return Proof(CLAIM)
     lowest = max(run.drops, key=lambda piece: run.drops[piece])
     drop, faults = run.drops[lowest], []
-    chain = " + ".join(say.length(run.final.depth(piece)) for piece in above(run, lowest))
+    depths = [Length(run.final.depth(piece)) for piece in above(run, lowest)]
     if worn.length is not None:
         asked = solved.length("worn.length")
         gap = drop - asked
@@ -35,7 +36,7 @@ def prove(run: Run) -> Proof:
                     f" {'too long' if gap > 0 else 'too short'}",
                     Label(worn.length.span, f"asks for {say.length(asked)}"),
                     (Label(solved.pieces[lowest].piece.span, "the lowest edge of the garment"),),
-                    notes=(f"{chain} = {say.length(drop)}",),
+                    notes=(f"{' + '.join(say.length(depth.mm) for depth in depths)} = {say.length(drop)}",),
                     help=f"make the depths add up, for instance `{lowest}` {say.length(abs(gap))}"
                     f" {'shallower' if gap > 0 else 'deeper'}",
                 )
@@ -53,7 +54,8 @@ def prove(run: Run) -> Proof:
                 severity=Severity.ERROR if drop >= height.value.as_length_mm() else Severity.WARNING,
             )
         )
-    return Proof(CLAIM, f"{chain} = {say.length(drop)}", tuple(faults))
+    shown = Part("proof-length-sum", {"depths": Things(tuple(depths), "sum"), "length": Length(drop)})
+    return Proof(CLAIM, (shown,), tuple(faults))
 
 
 def above(run: Run, lowest: str) -> list[str]:

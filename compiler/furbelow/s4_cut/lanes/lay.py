@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from furbelow.s4_cut.lanes.chains import Link
 from furbelow.s4_cut.lanes.grid import Kind, Scale
-from furbelow.s4_cut.plan import CuttingPlan, Lane, Layer, Panel, Section, Segment
+from furbelow.s4_cut.plan import CuttingPlan, How, Lane, Layer, Panel, Section, Segment
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
 
@@ -86,7 +86,7 @@ def lay_out(
     prices: CutPrices,
     scale: Scale,
     bound: int,
-    how: str,
+    how: How,
     panels: tuple[Panel, ...] = (),
 ) -> CuttingPlan:
     """The plan with every length back in mm, and the panels on a section of their own.

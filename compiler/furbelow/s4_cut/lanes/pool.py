@@ -14,7 +14,7 @@ from furbelow.s4_cut.lanes.grid import Kind, Scale, kinds_of, scale_of
 from furbelow.s4_cut.lanes.in_lanes import way_choices
 from furbelow.s4_cut.lanes.lay import Laying, lay_out, price
 from furbelow.s4_cut.lanes.pieced_sections import lane_sets, pieced_sections, rough_sections
-from furbelow.s4_cut.plan import CuttingPlan
+from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
 # Full sections are tried in several ways: how long they may be, in longest strips, and how dear a set-up is taken to
@@ -38,9 +38,7 @@ def pooled(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingP
     depths = depths_of(along)
     layings = min([first_fit(along, scale), *_sectioned(depths, scale)], key=lambda each: price(each, scale))
     bound = over_bound + _bound(depths, scale)
-    cost = price(layings + over, scale)
-    how = f"The best of several plans for the whole class; another could save {1 - bound / cost:.1%} at most."
-    return lay_out(layings + over, strips, bolt, prices, scale, bound, how)
+    return lay_out(layings + over, strips, bolt, prices, scale, bound, How.BEST_OF_CLASS)
 
 
 def _sectioned(depths: tuple[Depth, ...], scale: Scale) -> list[list[Laying]]:

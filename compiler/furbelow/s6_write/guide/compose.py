@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import hashlib
 import json
+from collections.abc import Iterator
 from dataclasses import replace
 
-from furbelow.garment.message import Length
+from furbelow.garment.message import Length, Things
 from furbelow.garment.phrasing import Phrasing
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
@@ -47,7 +48,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         cutting_figures=(how_to_read(words), *cutting_figures(cutting, solved, words)),
         cutting_steps=cutting_page,
         parts=(*parts, last_look(rehearsal, words, cutting_page, parts)),
-        proofs=tuple(ProofLine(proof.claim, proof.shown) for proof in rehearsal.proofs if proof.shown),
+        proofs=tuple(_proofs(rehearsal, words)),
         notes=solved.spec.notes,
         overview=overview(run, words),
         rounding=words.said(Length(solved.rounding)),
@@ -56,6 +57,13 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         reasons_in=_other_units(say),
     )
     return replace(guide, content_key=_content_key(guide))
+
+
+def _proofs(rehearsal: Rehearsal, words: Words) -> Iterator[ProofLine]:
+    words.read("proofs")
+    for proof in rehearsal.proofs:
+        if proof.shown:
+            yield ProofLine(words.text(proof.claim), words.said(Things(proof.shown, "clauses")))
 
 
 def _other_units(say: Phrasing) -> str:

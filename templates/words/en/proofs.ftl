@@ -1,0 +1,81 @@
+### What was proved before cutting, and how: a claim, and what the rehearsal showed.
+
+proof-sizes = Cut sizes less seams and turns are the finished sizes
+proof-sizes-measured = { $pieces ->
+    [one] re-measured on { $pieces } kind of piece
+   *[other] re-measured on { $pieces } kinds of piece
+ }
+
+proof-gap = The gap for the elastic was open in time and is closed
+proof-gap-closed = closed: { $gaps }
+proof-gap-none = no casing has a gap
+# Said only inside "closed".
+proof-gap-in = { $gap } in { PIECE($piece) }
+proof-gap-in-cord = { $gap } in { PIECE($piece) }, where the cord comes out
+
+proof-gathers = Every gathered edge is held by a seam
+proof-gathers-sewn = { $edges ->
+    [one] { $edges } gathered edge is sewn in
+   *[other] { $edges } gathered edges are sewn in
+ }
+
+proof-hem-level = The hem hangs level
+proof-hem-above-floor = { PIECE($piece) } ends { $height } above the floor
+proof-hem-above-floor-places = { PIECE($piece) } ends { $front } in front, { $side } at the sides and { $back } behind above the floor
+
+proof-edges-match = The edges match at every seam
+proof-edges-matched = { $seams ->
+    [one] { $seams } seam joins edges of one length
+   *[other] { $seams } seams join edges of one length
+ }
+
+proof-hidden = What lies under stays hidden
+proof-hidden-above = { PIECE($piece) } ends { $left } above the hem
+proof-hidden-layers = from the outside in the layers end at { $ends }
+
+proof-one-garment = Every piece is used and the garment is one thing
+proof-one-garment-pieces = { $pieces ->
+    [one] the one piece is sewn
+   *[other] all { $pieces } pieces hang together
+ }
+
+proof-opening = It goes on over the hips, and it holds at the waist
+proof-opening-flat = { $flat } flat for { $girth } of body
+proof-opening-cord = a cord draws it in
+proof-opening-stretch = the elastic stretches { $stretch }
+proof-opening-stretch-rated = the elastic stretches { $stretch } of its { $rated }
+proof-opening-band = open, { $way-in } round for { $passes }; closed, { $waist } at the waist
+proof-opening-none = the garment has no casing and no placket
+
+proof-no-raw-edge = No edge is left to ravel
+proof-edges-finished = { $edges ->
+    [one] { $edges } edge is hemmed, neatened, sewn or enclosed
+   *[other] { $edges } edges are hemmed, neatened, sewn or enclosed
+ }
+proof-edges-stay-raw = { $edges } may stay raw, for the cloth does not ravel
+
+proof-no-raw-margin = No seam margin is left to ravel
+proof-margins = of { $seams } seams { $neatened } are neatened, { $enclosed } enclosed and { $free } in cloth that does not ravel
+
+proof-used = Everything that is bought is used
+proof-used-materials = { $materials ->
+    [one] { $materials } material is used
+   *[other] { $materials } materials are used
+ }
+proof-used-materials-thread = { $materials ->
+    [one] { $materials } material and the thread are used
+   *[other] { $materials } materials and the thread are used
+ }
+
+proof-elastic = The elastic carries the weight of the garment
+proof-elastic-none = not asked: no elastic is drawn in at a waist that is known
+proof-elastic-no-weight = not asked: a cloth has no weight, so that of the garment is unknown
+proof-elastic-load = about { $weight } on elastic { $wide } wide that is { $less } shorter than the waist
+proof-elastic-limit = up to { $limit } any elastic shorter than the waist will do
+proof-elastic-limit-heavy = up to { $limit } any elastic shorter than the waist will do, above that one that is { $usual } shorter
+
+proof-thickness = No seam is thicker than the machine takes
+proof-thickest = the thickest is about { $thick }
+
+proof-length = The depths add up to the finished length
+proof-length-sum = { $depths } = { $length }
