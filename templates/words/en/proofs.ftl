@@ -77,5 +77,23 @@ proof-elastic-limit-heavy = up to { $limit } any elastic shorter than the waist 
 proof-thickness = No seam is thicker than the machine takes
 proof-thickest = the thickest is about { $thick }
 
+proof-clear = Nothing lies in the way of anything else
+proof-clear-things = { $things ->
+    [one] { $things } thing lies on the cloth
+   *[other] { $things } things lie on the cloth, each clear of the others
+ }
+
+proof-numbers = Every number can be sewn and used
+proof-numbers-within = { $numbers ->
+    [one] { $numbers } number lies within its limits
+   *[other] { $numbers } numbers lie within their limits
+ }
+
+proof-fullness = The cloth takes the fullness at every line
+proof-fullness-held = { $stretches ->
+    [one] { $stretches } stretch is held as its cloth takes it
+   *[other] { $stretches } stretches are held as their cloth takes it
+ }
+
 proof-length = The depths add up to the finished length
 proof-length-sum = { $depths } = { $length }

@@ -16,10 +16,11 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.limits import EASE_SHARE, fullest
 from furbelow.garment.lying import Held
+from furbelow.garment.message import Part
 from furbelow.garment.technique import Performed, fault_at
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "The cloth takes the fullness at every line"
+CLAIM = "proof-fullness"
 # With ease stitching a turn on an arc takes up so much at the most; house rule, maker to confirm.
 MOST_EASED = Fraction(1, 10)
 # Cloth that is shorter than its line by so much is stretched on to it unseen; house rule, maker to confirm.
@@ -36,7 +37,7 @@ def prove(run: Run) -> Proof:
             asked += 1
             faults += _drawn(run, done, held) if held.drawn else _flat(run, done, held)
         faults += _twice_behind(run, done)
-    return Proof(CLAIM, f"{asked} stretches are held as their cloth takes it", tuple(faults))
+    return Proof(CLAIM, (Part("proof-fullness-held", {"stretches": asked}),), tuple(faults))
 
 
 def _drawn(run: Run, done: Performed, held: Held) -> Iterator[Fault]:

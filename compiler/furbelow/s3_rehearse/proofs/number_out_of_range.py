@@ -12,10 +12,11 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.lying import Window
+from furbelow.garment.message import Part
 from furbelow.garment.technique import Performed, fault_at
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "Every number can be sewn and used"
+CLAIM = "proof-numbers"
 
 
 def prove(run: Run) -> Proof:
@@ -27,7 +28,7 @@ def prove(run: Run) -> Proof:
         for window in done.on_cloth.windows:
             asked += 1
             faults += _outside(run, done, window)
-    return Proof(CLAIM, f"{asked} numbers lie within their limits", tuple(faults))
+    return Proof(CLAIM, (Part("proof-numbers-within", {"numbers": asked}),), tuple(faults))
 
 
 def _outside(run: Run, done: Performed, window: Window) -> Iterator[Fault]:

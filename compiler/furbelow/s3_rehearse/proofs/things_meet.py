@@ -15,11 +15,12 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.lying import Band, Occupant
+from furbelow.garment.message import Part
 from furbelow.garment.technique import Performed, fault_at
 from furbelow.s3_rehearse.places.what_may_meet import meeting
 from furbelow.s3_rehearse.run import Proof, Run
 
-CLAIM = "Nothing lies in the way of anything else"
+CLAIM = "proof-clear"
 
 
 class _Lying(NamedTuple):
@@ -49,7 +50,7 @@ def prove(run: Run) -> Proof:
                     faults.append(fault)
         for comes in done.on_cloth.occupants:
             there.setdefault(comes.piece, []).append(_Lying(done, comes))
-    return Proof(CLAIM, f"{count} things lie on the cloth, each clear of the others", tuple(faults))
+    return Proof(CLAIM, (Part("proof-clear-things", {"things": count}),), tuple(faults))
 
 
 def _overlap(one: Occupant, other: Occupant) -> bool:

@@ -17,7 +17,7 @@ from typing import NamedTuple
 
 from furbelow.s4_cut.panels.rectangles_bound import OutOfWork, least_length
 from furbelow.s4_cut.panels.rectangles_proof import decide
-from furbelow.s4_cut.panels.rectangles_search import OnCloth, Taste, search
+from furbelow.s4_cut.panels.rectangles_search import Laid, Taste, search
 
 _TASTES = (Taste(0.03, 0.5, 0.5), Taste(0.01, 1, 1), Taste(0.1, 1, 1), Taste(0.3, 2, 1))
 _QUICK_BEAM, _FIRST_BEAM = 2, 6
@@ -154,21 +154,21 @@ class _Desk:
         except OutOfWork:
             pass
 
-    def _keep(self, laid: OnCloth) -> None:
+    def _keep(self, laid: Laid) -> None:
         self.laid, self.length = laid, self._length(laid)
 
-    def _length(self, laid: OnCloth) -> int:
+    def _length(self, laid: Laid) -> int:
         return max((y + self.rects[k][0 if turned else 1] for k, _, y, turned in laid), default=0)
 
 
-def rows(rects: Sequence[tuple[int, int]], width: int, turns: bool) -> OnCloth:
+def rows(rects: Sequence[tuple[int, int]], width: int, turns: bool) -> Laid:
     """A plan in rows: the tallest first, each into the first row that has room.
 
     Source: first fit by decreasing height, Coffman et al. 1980, SIAM J. Comput. 9:808-826.
     """
     lying = [(w, h, turns and (w > width or w < h <= width)) for w, h in rects]
     sized = [(h, w, turned) if turned else (w, h, turned) for w, h, turned in lying]
-    laid: OnCloth = []
+    laid: Laid = []
     open_rows: list[list[int]] = []  # start of the free width, y
     length = 0
     for k in sorted(range(len(rects)), key=lambda k: (-sized[k][1], -sized[k][0], k)):

@@ -19,13 +19,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from furbelow.s4_cut.panels.rectangles_bound import OutOfWork
-from furbelow.s4_cut.panels.rectangles_search import OnCloth, Spend
+from furbelow.s4_cut.panels.rectangles_search import Laid, Spend
 from furbelow.s4_cut.panels.rectangles_skyline import Stock, floor, raised
 
 _REMEMBERED = 200_000  # failed skylines kept: about 100 MB at most
 
 
-def decide(rects: Sequence[tuple[int, int]], width: int, ceiling: int, *, turns: bool, spend: Spend) -> OnCloth | None:
+def decide(rects: Sequence[tuple[int, int]], width: int, ceiling: int, *, turns: bool, spend: Spend) -> Laid | None:
     """A plan within `width` and `ceiling`, or None when there is none.
 
     Fails: OutOfWork when `spend`, asked once for each rectangle tried, says that no work is left.
@@ -38,7 +38,7 @@ def decide(rects: Sequence[tuple[int, int]], width: int, ceiling: int, *, turns:
     wide_sums = _sums(w, width)
     high_sums = _sums(h, ceiling)
     failed: set[tuple[tuple[int, ...], tuple[int, ...], int]] = set()
-    laid: OnCloth = []
+    laid: Laid = []
 
     def lay(xs: tuple[int, ...], ys: tuple[int, ...], left: int, waste: int) -> bool:
         if not left:

@@ -19,7 +19,7 @@ from typing import NamedTuple
 
 from furbelow.s4_cut.panels.rectangles_skyline import Stock, floor, raised
 
-OnCloth = list[tuple[int, int, int, bool]]  # rectangle, x, y, lies on its side
+Laid = list[tuple[int, int, int, bool]]  # rectangle, x, y, lies on its side
 Spend = Callable[[int], bool]  # books so much work and says whether any is left
 # xs, ys, bits left, waste, gain so far, rank of the narrowest width left, the plan before, the last move.
 Part = tuple[tuple[int, ...], tuple[int, ...], int, int, float, int, "Part | None", tuple[int, int, int] | None]
@@ -49,7 +49,7 @@ def search(
     beam: int,
     taste: Taste,
     spend: Spend,
-) -> OnCloth | None:
+) -> Laid | None:
     """A plan within `width` and `ceiling`, or None when this search finds none (there may be one all the same).
 
     beam: how many part plans are kept, about. spend: asked once for each rank of part plans.
@@ -162,7 +162,7 @@ def search(
             return None
         found.sort(key=_score)
         ranks = [plan[1:] for plan in found[:keep]]
-    laid: OnCloth = []
+    laid: Laid = []
     last: Part | None = ranks[0]
     while last is not None:
         if last[7] is not None:
