@@ -48,3 +48,20 @@ def test_a_gap_leaves_something_of_its_casing_to_stitch(demo: str) -> None:
     wide = spec.replace("gap: 5 cm", "gap: 50 m").replace("gap: 2 in", "gap: 99 yd")
     assert wide != spec
     assert {fault.code for fault in through_the_chain(wide.encode(), write=True)[1]} == {"FB352"}
+
+
+@pytest.mark.parametrize("text", ["\u200b", '"\u2060\u200d"', "\u00ad", '"\u0301"'])
+@pytest.mark.parametrize("where", ["title: Larkspur dancing underskirt", "part: Lining"])
+def test_a_text_that_nobody_can_see_is_refused_where_it_stands(where: str, text: str) -> None:
+    """The writer of the PDF asks for a title, and refused one without letters: our bug, to the maker."""
+    key = where.partition(":")[0]
+    reached, faults = through_the_chain(LARKSPUR.replace(where, f"{key}: {text}").encode())
+    assert reached == "refused when read"
+    assert [fault.headline for fault in faults] == ["nothing of this text can be seen"]
+
+
+def test_very_many_unknown_keys_are_told_by_the_first_and_a_count() -> None:
+    many = LARKSPUR + "".join(f"\nkey_{number}: 1" for number in range(9_000))
+    _, faults = through_the_chain(many.encode())
+    assert len(faults) == 21
+    assert faults[-1].headline == "8,980 more keys of a garment spec are unknown"

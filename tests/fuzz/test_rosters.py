@@ -113,8 +113,37 @@ _CELL = st.one_of(
 def test_any_table_is_read_or_told_at_places_inside_it(rows: list[list[str]], mark: str, ending: str) -> None:
     text = ending.join((HEADING.replace(";", mark), *(mark.join(row) for row in rows)))
     content = text.encode("utf-8", "surrogatepass")
-    lines = content.decode("utf-8-sig", errors="replace").splitlines() or [""]
+    lines = re.split(r"\r\n|\n|\r", content.decode("utf-8-sig", errors="replace"))
     for fault in read_wearers(("class.csv", content)).faults:
         for label in ((fault.primary,) if fault.primary else ()) + fault.others:
             assert 1 <= label.span.start_line <= len(lines)
             assert 1 <= label.span.start_column <= label.span.end_column <= len(lines[label.span.start_line - 1]) + 1
+
+
+@pytest.mark.parametrize("sign", ["\v", "\f", "\x1c", "\x85", "\u2028", "\u2029"])
+def test_only_what_editors_take_for_a_line_end_ends_a_line(sign: str) -> None:
+    names, faults = read(f"{HEADING}\nCleo{sign}Dane;70;96;101;45\n{BO}\nEve;7O;96;101;45")
+    assert names[-1] == "Bo"
+    assert [fault.primary.span.start_line for fault in faults if fault.primary] == [4]
+
+
+def test_a_heading_alone_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    roster = tmp_path / "class.csv"
+    roster.write_text(HEADING)
+    assert run(["check", str(LARKSPUR), "--wearer", str(roster)]) == 1
+    assert "a heading and no wearer below it" in capsys.readouterr().err
+
+
+def test_a_table_of_very_many_columns_is_told_in_one_fault_and_at_once() -> None:
+    names, faults = read("wearer;" + ";".join(f"m{number}" for number in range(100_000)) + "\nAda;1")
+    assert names == []
+    assert [fault.code for fault in faults] == ["FB134"]
+    names, faults = read(f"{HEADING}\n{BO}\nAda" + ";1" * 100_000)
+    assert names == ["Bo"]
+    assert [fault.headline for fault in faults] == ["the row of Ada has more than 200 cells"]
+
+
+@pytest.mark.parametrize("name", ["\u200b", "\u2060 \u200d", "\u0301"])
+def test_a_name_that_nobody_can_see_is_no_name(name: str) -> None:
+    _, faults = read(f"{HEADING}\n{name};70;96;101;45\n{BO}")
+    assert [fault.headline for fault in faults] == ["this row has no wearer"]

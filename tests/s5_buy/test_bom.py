@@ -56,7 +56,9 @@ def test_quotes_commas_and_line_breaks_are_quoted_as_in_rfc_4180() -> None:
     assert line == '"say ""net""","a,b",1 m,,,,,,"top\r\nbottom"\r\n'
 
 
-@pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", "\r", "\n"])
+@pytest.mark.parametrize(
+    "start", ["=", "+", "-", "@", "\t", "\r", "\n", " =", "\u00a0 +", "\uff1d", "\uff0b", " \uff20"]
+)
 def test_a_cell_that_begins_like_a_formula_gets_an_apostrophe(start: str) -> None:
     """Source: OWASP, CSV Injection: the characters that start a formula."""
     row = MaterialRow(f"{start}1+1", "a=b", Fraction(1), "m", colour=f"{start}HYPERLINK()")
@@ -91,10 +93,19 @@ def test_letters_of_any_language_are_kept() -> None:
 
 
 @settings(deadline=None, max_examples=50)
-@given(st.lists(st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0")), max_size=4))
+@given(
+    st.lists(
+        st.text(st.one_of(st.characters(exclude_categories=["C", "Zl", "Zp"]), st.sampled_from("\r\n\t"))), max_size=4
+    )
+)
 def test_every_name_comes_back_and_none_starts_a_formula(names: list[str]) -> None:
     rows = read_back([MaterialRow(name, "x", Fraction(1), "m") for name in names])[1:]
     assert len(rows) == len(names)
     for name, row in zip(names, rows, strict=True):
         assert row[0].removeprefix("'") == name.removeprefix("'")
         assert not row[0].startswith(("=", "+", "-", "@", "\t", "\r", "\n"))
+
+
+def test_no_cell_turns_the_direction_of_writing_or_steers_a_terminal() -> None:
+    cells = read_back([MaterialRow("n\u202eet\x1b[2J", "\u200b=1+1", Fraction(1), "m")])[1]
+    assert cells[:2] == ["net[2J", "'=1+1"]

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable, Mapping
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault, Label, in_reading_order
+from furbelow.diagnose.json_text import json_text
 
 
 def render_json(faults: Iterable[Fault], more: Mapping[str, object] | None = None) -> str:
@@ -15,7 +15,7 @@ def render_json(faults: Iterable[Fault], more: Mapping[str, object] | None = Non
     more: further keys of the object.
     """
     told = [_fault(fault) for fault in in_reading_order(faults)]
-    return json.dumps({"furbelow": 1, "faults": told, **(more or {})}, ensure_ascii=False, indent=2) + "\n"
+    return json_text({"furbelow": 1, "faults": told, **(more or {})}) + "\n"
 
 
 def _fault(fault: Fault) -> dict[str, object]:

@@ -5,12 +5,12 @@ Source: OASIS, "Static Analysis Results Interchange Format (SARIF) Version 2.1.0
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable
 from urllib.parse import quote
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault, Label, in_reading_order
+from furbelow.diagnose.json_text import json_text
 
 _SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 
@@ -29,7 +29,7 @@ def render_sarif(faults: Iterable[Fault], version: str) -> str:
         "results": [_result(fault, codes) for fault in told],
     }
     log = {"$schema": _SCHEMA, "version": "2.1.0", "runs": [run]}
-    return json.dumps(log, ensure_ascii=False, indent=2) + "\n"
+    return json_text(log) + "\n"
 
 
 def _rule(code: str) -> dict[str, object]:

@@ -17,22 +17,26 @@ import unicodedata
 from collections.abc import Iterable, Mapping, Sequence
 
 from furbelow.diagnose.fault import Fault, Label, Severity, in_reading_order
+from furbelow.diagnose.unseen import marked_unseen
 
 # A line longer than this is shown in part, around the place.
 _WIDEST = 110
+_MOST_SHOWN = 200  # nobody reads on; JSON has them all
 _BEFORE = 40
 _PLAIN, _BOLD, _FAINT = "\x1b[0m", "\x1b[1m", "\x1b[2m"
 _COLOURS = {Severity.ERROR: "\x1b[31m", Severity.WARNING: "\x1b[33m", Severity.NOTE: "\x1b[36m"}
 
 
 def render(faults: Iterable[Fault], sources: Mapping[str, str], *, colour: bool = False) -> str:
-    """All faults in reading order, a blank line between them; "" for none.
+    """The faults in reading order, a blank line between them; "" for none. Of very many, the first and a count.
 
     sources: the text of each file by the name that the places use. A place in any other file is named
     without its lines. Control characters are shown as `\ufffd`, so that no text can steer the terminal.
     """
     lines = {file: re.split(r"\r\n|\n|\r", text.removeprefix("\ufeff")) for file, text in sources.items()}
-    return "\n".join(_Page(lines, colour).fault(fault) for fault in in_reading_order(faults))
+    told = in_reading_order(faults)
+    page = "\n".join(_Page(lines, colour).fault(fault) for fault in told[:_MOST_SHOWN])
+    return page + (f"\n{len(told) - _MOST_SHOWN:,} more faults are not shown\n" if len(told) > _MOST_SHOWN else "")
 
 
 def tally(faults: Iterable[Fault]) -> str:
@@ -112,13 +116,7 @@ def _cut(text: str, start: int) -> str:
 
 def safe(text: str) -> str:
     """The text with a space for each tab and a mark for what would steer a terminal or turn the direction."""
-    return "".join(_visible(character) for character in text)
-
-
-def _visible(character: str) -> str:
-    if character == "\t":
-        return " "
-    return "\ufffd" if unicodedata.category(character) in ("Cc", "Cf", "Cs", "Zl", "Zp") else character
+    return marked_unseen(text.replace("\n", "\ufffd").replace("\t", " "), lambda sign: "\ufffd")
 
 
 def _width(text: str) -> int:

@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass, field
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, in_reading_order
+from furbelow.diagnose.unseen import shows_nothing
 from furbelow.garment.spec import Written
 from furbelow.garment.wearer import Wearer
 from furbelow.measure.quantity import QuantityFault, parse_quantity
@@ -17,6 +18,7 @@ from furbelow.s1_read.values import Formulas
 from furbelow.s1_read.yaml_tree import TextTree
 
 MOST_WEARERS = 5_000
+MOST_COLUMNS = 200
 LONGEST_CELL = 200
 WEARER = "wearer"
 
@@ -70,16 +72,25 @@ class _Roster:
     separator: str = ","
 
     def read(self) -> Staged[tuple[Wearer, ...]]:
-        lines = self.text.splitlines()
+        # Python would end a line at a form feed and at U+2028 too, which editors and spreadsheets do not.
+        lines = re.split(r"\r\n|\n|\r", self.text)
         numbered = [(number, line) for number, line in enumerate(lines, 1) if re.sub(r"[\s,;]", "", line)]
         if not numbered:
             empty = Fault("FB109", "the file is empty", Label(Span.at_start(self.file)))
             return Staged(None, (empty,))
         heading = numbered[0][1]
         self.separator = next((mark for mark in _SEPARATORS if mark in heading), ",")
+        heading_place = Span(self.file, numbered[0][0], 1, numbered[0][0], 1)
+        if (count := heading.count(self.separator)) > MOST_COLUMNS:
+            headline = f"the heading has {count + 1:,} columns, more than the {MOST_COLUMNS} allowed"
+            return Staged(None, (Fault("FB134", headline, Label(heading_place), help="keep the measures alone"),))
         columns = self._columns(self._cells(*numbered[0]))
         if columns is None:
             return Staged(None, in_reading_order(self.faults))
+        if len(numbered) == 1:
+            said = "the table has a heading and no wearer below it"
+            help_ = "write a row for each wearer"
+            return Staged(None, (*self.faults, Fault("FB151", said, Label(heading_place), help=help_)))
         wearers: dict[str, Wearer] = {}
         if len(numbered) - 1 > MOST_WEARERS:
             extra = Span(self.file, numbered[MOST_WEARERS + 1][0], 1, numbered[MOST_WEARERS + 1][0], 1)
@@ -103,11 +114,12 @@ class _Roster:
         self.faults.append(Fault("FB151", headline, Label(span), others, help=help_))
 
     def _cells(self, number: int, line: str) -> list[Cell]:
+        """The cells of a line; of one with more than any table has, so many that it is seen."""
         mark = re.escape(self.separator)
         pattern = re.compile(rf'\s*"((?:[^"]|"")*)"\s*(?={mark}|$)|([^{mark}]*)')
         cells: list[Cell] = []
         place = 0
-        while place <= len(line):
+        while place <= len(line) and len(cells) <= MOST_COLUMNS + 1:
             found = pattern.match(line, place)
             assert found  # the second way matches everywhere
             quoted = found.group(1) is not None
@@ -157,13 +169,15 @@ class _Roster:
         if torn := next((cell for cell in cells if cell.torn), None):
             self._refuse(torn.span, "a quote is not closed on its line", "write each wearer on one line")
             return None
-        if not name.text:
+        if shows_nothing(name.text):
             self._refuse(name.span, "this row has no wearer", "write a name or a number in its first cell")
             return None
         if len(measures) > len(columns):
             self._refuse(
                 measures[len(columns)].span,
-                f"the row of {name.text} has {len(cells)} cells, {len(cells) - len(columns) - 1} more than the heading",
+                f"the row of {name.text} has more than {MOST_COLUMNS} cells"
+                if len(cells) > MOST_COLUMNS
+                else f"the row of {name.text} has {len(cells)} cells, {len(cells) - len(columns) - 1} more than the heading",
                 "a decimal comma needs semicolons between the cells" if self.separator == "," else None,
             )
             return None

@@ -16,6 +16,7 @@ from furbelow.s1_read.yaml_tree import Plain, Tree, find
 
 # Beyond that a list of faults helps nobody.
 MOST_FAULTS = 100
+_MOST_ALIKE = 20  # of the unknown keys of one map; the rest are counted
 STEP = "step"  # the title that marks a row of the steps in the schema
 
 _FORMS = {"string": "a text", "number": "a text", "boolean": "a text", "array": "a list", "object": "a map of keys"}
@@ -125,9 +126,8 @@ class _Report:
         return Fault(code, headline, Label(find(self.tree, found.path)[1]), help=help_)
 
     def _unknown_keys(self, found: _Finding) -> Iterator[Fault]:
-        for key in found.held:
-            if key in found.keys:
-                continue
+        unknown = [key for key in found.held if key not in found.keys]
+        for key in unknown[:_MOST_ALIKE]:
             near = _cut_by_comma(key, found.held[key]) or _meant(nearest(key, found.keys))
             help_ = near or f"the keys are {_listed(found.keys)}"
             if found.title != STEP:
@@ -137,6 +137,9 @@ class _Report:
             if owners:
                 help_ = f"`{key}` belongs to `{owners[0]}`: put it inside its braces"
             yield self._at_key(found, "FB137", f"no technique is called `{_short(key)}`", help_, key)
+        if more := unknown[_MOST_ALIKE:]:
+            headline = f"{len(more):,} more keys of {found.owner} are unknown"
+            yield self._at_key(found, "FB130", headline, None, more[0])
 
     def _missing_keys(self, found: _Finding) -> Iterator[Fault]:
         # The validator tells the missing keys one by one but names them only in prose: told again, they fall together.

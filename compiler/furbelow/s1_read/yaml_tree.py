@@ -15,6 +15,7 @@ from typing import NamedTuple, TypeAlias
 import yaml
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, in_reading_order
+from furbelow.diagnose.unseen import shows_nothing
 from furbelow.s1_read.yaml_problems import plain_problem
 
 LARGEST_FILE = 1024 * 1024
@@ -281,6 +282,8 @@ class _TreeReader:
         if not event.value.isprintable() and (control := _CONTROL.search(event.value)):
             said = f"an escape stands for the character U+{ord(control[0]):04X}, which can't be seen"
             self._fault("FB104", said, start, end, "take the escape away")
+        elif event.value.strip() and shows_nothing(event.value):
+            self._fault("FB104", "nothing of this text can be seen", start, end, "write a word, or take it away")
         tree = TextTree(self._places.span(start, end), event.value, self._text[start : start + 1] in ("'", '"'))
         self._place(tree, start, end)
 

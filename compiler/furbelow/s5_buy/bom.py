@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
 from math import ceil, floor
 from typing import NamedTuple
+
+from furbelow.diagnose.unseen import without_unseen
 
 COLUMNS: tuple[str, ...] = (
     "name",
@@ -23,8 +26,9 @@ COLUMNS: tuple[str, ...] = (
 )
 """Source: textileindustry.net, Bill of material (BOM) in the apparel industry."""
 
-# A spreadsheet takes a cell that begins so for a formula and runs it.
-_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n")
+# A spreadsheet takes a cell that begins so for a formula and runs it; some pass over what stands before it unseen, and
+# take the wide forms for the plain ones. Source: OWASP, CSV Injection.
+_FORMULA = re.compile(r"\s*[=+\-@\uff1d\uff0b\uff0d\uff20\u2212]|[\t\r\n]")
 
 
 class MaterialRow(NamedTuple):
@@ -83,4 +87,5 @@ def _cells(row: MaterialRow) -> tuple[str, ...]:
 
 
 def _guarded(cell: str) -> str:
-    return f"'{cell}" if cell.startswith(_FORMULA_STARTS) else cell
+    cell = "\r".join(map(without_unseen, cell.split("\r")))
+    return f"'{cell}" if _FORMULA.match(cell) else cell

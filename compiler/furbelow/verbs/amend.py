@@ -32,12 +32,12 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _amend(options: argparse.Namespace) -> int:
-    import json
     from pathlib import Path
 
     from furbelow.amend.amend import amend
     from furbelow.amend.read_record import read_record
     from furbelow.amend.report import as_data, as_text
+    from furbelow.diagnose.json_text import json_text
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader()
@@ -52,7 +52,7 @@ def _amend(options: argparse.Namespace) -> int:
     if staged.value is None:
         return SPEC_AT_FAULT
     if options.format == "json":
-        print(json.dumps(as_data(staged.value), indent=2, ensure_ascii=False))
+        print(json_text(as_data(staged.value)))
     else:
         print(as_text(staged.value), end="")
     if options.out is None:

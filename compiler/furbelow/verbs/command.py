@@ -13,7 +13,8 @@ from typing import Any, Never
 
 from furbelow import __version__
 from furbelow.order.unread import Unread
-from furbelow.verbs.exits import DONE, OUR_BUG, SPEC_AT_FAULT, WRONG_USE
+from furbelow.verbs.exits import DONE, OUR_BUG, SPEC_AT_FAULT, STOPPED, WRONG_USE
+from furbelow.verbs.outlet import outlets
 
 # In the order of the help. Each is a module of its own beside this one.
 _VERBS = ("check", "make", "cutting", "why", "fit", "amend", "swatch", "compare", "explain-code", "start", "preview")
@@ -26,7 +27,7 @@ examples:
   furbelow cutting specs/larkspur.yaml --size M --most-sections 1
   furbelow why specs/larkspur.yaml flounce.cut_depth --size M
 
-exit codes: 0 done, 1 the spec is at fault, 2 wrong use, 3 our bug
+exit codes: 0 done, 1 the spec is at fault or something can't be written, 2 wrong use, 3 our bug, 130 stopped
 """
 
 
@@ -37,6 +38,13 @@ def main(arguments: list[str] | None = None) -> Never:
 
 def run(arguments: list[str]) -> int:
     """The exit code of one call."""
+    with outlets() as answer:
+        code = _run(arguments)
+        answer.flush()
+    return SPEC_AT_FAULT if code == DONE and answer.lost else code
+
+
+def _run(arguments: list[str]) -> int:
     options = _parser(arguments).parse_args(arguments)
     try:
         code: int = options.verb(options)
@@ -44,17 +52,15 @@ def run(arguments: list[str]) -> int:
         if unread.said:
             print(f"furbelow: {unread.said}", file=sys.stderr)
         return WRONG_USE if unread.by_call else SPEC_AT_FAULT
-    except BrokenPipeError:
-        return DONE
     except KeyboardInterrupt:
-        print("furbelow: stopped; nothing half written", file=sys.stderr)
-        return WRONG_USE
+        print("furbelow: stopped; each file that was written is whole", file=sys.stderr)
+        return STOPPED
     except Exception as error:  # a fault of ours must still be told in words
         if options.debug:
             raise
         print(
             f"furbelow: this is our bug, not yours: {type(error).__name__}: {error}\n"
-            "  Nothing was written. Run the same command with --debug and report what it prints.",
+            "  Each file that was written before it is whole. Run the same command with --debug and report what it prints.",
             file=sys.stderr,
         )
         return OUR_BUG

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
 if TYPE_CHECKING:
+    from furbelow.diagnose.json_text import json_text
     from furbelow.order.chain import Planned
     from furbelow.order.order import Order
     from furbelow.verbs.reading import Reader
@@ -43,7 +44,6 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _compare(options: argparse.Namespace) -> int:
-    import json
     import sys
 
     from furbelow.compare.compare import as_data, as_text, compare
@@ -62,7 +62,7 @@ def _compare(options: argparse.Namespace) -> int:
         return SPEC_AT_FAULT
     found = compare(one, other, *_names(options, first, second))
     if options.format == "json":
-        print(json.dumps(as_data(found), indent=2, ensure_ascii=False))
+        print(json_text(as_data(found)))
     else:
         print(as_text(found), end="")
     return DONE

@@ -29,9 +29,8 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _cutting(options: argparse.Namespace) -> int:
-    import json
-
     from furbelow.compare.ways_to_cut import as_data, as_text, ways_to_cut
+    from furbelow.diagnose.json_text import json_text
     from furbelow.order.chain import planned_each
     from furbelow.verbs.reading import Reader, asked
 
@@ -48,5 +47,5 @@ def _cutting(options: argparse.Namespace) -> int:
         else:
             print(as_text(planned.value, ways, order.wearer), end="")
     if options.format == "json":
-        print(json.dumps({"furbelow": 1, "cuttings": shown}, indent=2, ensure_ascii=False))
+        print(json_text({"furbelow": 1, "cuttings": shown}))
     return DONE if all_sound else SPEC_AT_FAULT

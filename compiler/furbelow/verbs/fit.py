@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Callable
+from contextlib import suppress
 
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
@@ -37,9 +38,8 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _fit(options: argparse.Namespace) -> int:
-    import json
-
     from furbelow.diagnose.fault import Fault
+    from furbelow.diagnose.json_text import json_text
     from furbelow.fit.fit import fit
     from furbelow.fit.grid import FREE
     from furbelow.fit.report import as_data, as_text
@@ -61,7 +61,7 @@ def _fit(options: argparse.Namespace) -> int:
         by_call = any(fault.code.startswith("FB70") or fault.code == "FB201" for fault in staged.faults)
         return WRONG_USE if by_call else SPEC_AT_FAULT
     if options.format == "json":
-        print(json.dumps(as_data(staged.value), indent=2, ensure_ascii=False))
+        print(json_text(as_data(staged.value)))
     else:
         print(as_text(staged.value), end="")
     return DONE if staged.value.best is not None else SPEC_AT_FAULT
@@ -69,12 +69,14 @@ def _fit(options: argparse.Namespace) -> int:
 
 def _progress(spec: str) -> Callable[[int, int], None]:
     """Tells on a terminal how far the search is, in one line that is written over and taken away at its end."""
-    if not sys.stderr.isatty():
+    screen = sys.__stderr__  # what steers the terminal back to the start of its line does not go through an outlet
+    if screen is None or screen.closed or not screen.isatty():
         return lambda looked_at, all_: None
 
     def tell(looked_at: int, all_: int) -> None:
         if looked_at % 100 == 0 or looked_at == all_:
             said = f"{spec}: looked at {looked_at:,} of {all_:,} garments" if looked_at < all_ else ""
-            print(f"\r{said:<70}", end="" if said else "\r", file=sys.stderr, flush=True)
+            with suppress(OSError):
+                print(f"\r{said:<70}", end="" if said else "\r", file=screen, flush=True)
 
     return tell

@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from furbelow.diagnose.fault import Fault
 from furbelow.diagnose.report_text import render
 from furbelow.order.read_order import Asked, OrderReader
+from furbelow.verbs.outlet import in_colour
 
 
 class Reader(OrderReader):
@@ -16,7 +17,7 @@ class Reader(OrderReader):
         faults = tuple(faults)
         super().tell(faults)
         if faults:
-            print(render(faults, self.sources, colour=sys.stderr.isatty()), file=sys.stderr, end="")
+            print(render(faults, self.sources, colour=in_colour()), file=sys.stderr, end="")
 
 
 def asked(options: argparse.Namespace) -> Asked:

@@ -38,11 +38,11 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _swatch(options: argparse.Namespace) -> int:
-    import json
     from collections import Counter
     from pathlib import Path
 
     from furbelow.diagnose.fault import Fault
+    from furbelow.diagnose.json_text import json_text
     from furbelow.diagnose.nearest import nearest
     from furbelow.measure.units import LENGTH, PLAIN
     from furbelow.swatch.into_workroom import write_into
@@ -103,7 +103,7 @@ def _swatch(options: argparse.Namespace) -> int:
             if written.value is not None and options.format == "text":
                 print(f"  written into {options.into}")
     if options.format == "json":
-        print(json.dumps({"furbelow": 1, "cloths": data}, indent=2, ensure_ascii=False))
+        print(json_text({"furbelow": 1, "cloths": data}))
     return SPEC_AT_FAULT if failed else DONE
 
 

@@ -16,8 +16,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _why(options: argparse.Namespace) -> int:
-    import json
-
+    from furbelow.diagnose.json_text import json_text
     from furbelow.order.explained import explained
     from furbelow.s2_solve.why import as_data, as_markdown, as_text, why
     from furbelow.verbs.reading import Reader, asked
@@ -32,7 +31,7 @@ def _why(options: argparse.Namespace) -> int:
         reader.tell(reason.faults)
         return WRONG_USE
     if options.format == "json":
-        print(json.dumps(as_data(reason.value), indent=2, ensure_ascii=False))
+        print(json_text(as_data(reason.value)))
     else:
         print((as_markdown if options.format == "markdown" else as_text)(reason.value))
     return DONE

@@ -12,6 +12,7 @@ from html import escape
 from math import atan2, cos, hypot, pi, sin
 from typing import NamedTuple
 
+from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.figures import advances
 from furbelow.s6_write.figures.language import (
     ACCENT,
@@ -27,7 +28,6 @@ from furbelow.s6_write.figures.language import (
     THIN,
     WIDTH,
 )
-from furbelow.s6_write.pages.prose import without_unseen
 
 Point = tuple[float, float]
 # The font by its name in the page, by its own name in the printed guide, and what may stand in for it elsewhere.

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure, Guide
 from furbelow.s6_write.pages.prose import Block, Run, blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
@@ -57,7 +58,7 @@ def all_figures(guide: Guide) -> tuple[Figure, ...]:
 
 def escaped(text: str) -> str:
     """The text on one line, with every sign that Markdown or HTML could act on written as itself."""
-    text = " ".join(text.split())
+    text = " ".join(without_unseen(text).split())
     text = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
     text = re.sub(r"([\\`*_\[\]#])", r"\\\1", text)
     # Not every reader takes a backslash before these two.

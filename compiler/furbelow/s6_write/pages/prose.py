@@ -6,13 +6,13 @@ Raw HTML in a note is shown as text. Pictures are not shown, since a guide fetch
 from __future__ import annotations
 
 import re
-import unicodedata
 from collections.abc import Callable
 from dataclasses import dataclass, is_dataclass, replace
 from html.parser import HTMLParser
 from operator import is_
 from typing import Literal, TypeVar, cast
 
+from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure
 
 _TAGS = {"p", "br", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "blockquote", "hr"}
@@ -176,20 +176,6 @@ def set_ready(page: Page) -> Page:
     return cast(Page, _each_text(page, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", without_unseen(text))))
 
 
-def without_unseen(text: str) -> str:
-    """The text without controls, marks that turn the direction of writing, and the places of Unicode that hold no letter.
-
-    XML holds neither most controls nor U+FFFE. Source: W3C, Extensible Markup Language 1.0, section 2.2.
-    """
-    if text.isprintable():
-        return text
-    return "".join(sign for sign in text if sign in "\n\t" or not _is_unseen(sign))
-
-
-def _is_unseen(sign: str) -> bool:
-    return unicodedata.category(sign) in _UNSEEN or ord(sign) & 0xFFFE == 0xFFFE or 0xFDD0 <= ord(sign) <= 0xFDEF
-
-
 def _each_text(value: object, change: Callable[[str], str]) -> object:
     if isinstance(value, str):
         return change(value)
@@ -206,9 +192,6 @@ def _each_text(value: object, change: Callable[[str], str]) -> object:
         return replace(value, **changed) if changed else value
     return value
 
-
-# Control, lone surrogate, and format characters; the soft hyphen and joiners among the last are no loss here.
-_UNSEEN = {"Cc", "Cs", "Cf"}
 
 # `12 1/2 in`, `30 cm`: the gaps after a digit and before a fraction or a unit.
 _GAP_IN_QUANTITY = re.compile(r"(?<=\d) (?=\d+/\d|(?:mm|cm|m|in|yd|ft|g|ml|l|min|h|[A-Z]{3})\b)")
