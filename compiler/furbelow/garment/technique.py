@@ -96,8 +96,16 @@ class Picture(StrEnum):
 class Tool(StrEnum):
     """Tools beyond those that a set-up brings by itself; what each is for stands in the words, under `tool-...`."""
 
-    PRESS_CLOTH = "press-cloth"
     IRON = "iron"
+    PRESS_CLOTH = "press cloth"
+    HAND_NEEDLE = "hand needle"
+    HEMMING_FOOT = "hemming foot"
+    BLUNT_STICK = "blunt stick"
+    BRUSH = "brush"
+    SPRAY = "spray"
+    BOWL = "bowl"
+    PAN = "pan"
+    SHEET = "sheet"
 
 
 class Kind(StrEnum):
@@ -174,7 +182,10 @@ class Caution(NamedTuple):
 
 
 class Instructions(NamedTuple):
-    """What the guide says of a step: names of messages, and the values that all of them are given."""
+    """What the guide says of a step: names of messages, and the values that all of them are given.
+
+    pressed: the pieces that the iron touches, where these are fewer than the step works on.
+    """
 
     title: str
     aim: str
@@ -182,6 +193,7 @@ class Instructions(NamedTuple):
     values: Values = {}
     cautions: tuple[Caution, ...] = ()
     tools: tuple[Tool, ...] = ()
+    pressed: tuple[str, ...] = ()
 
 
 class OwnAction(NamedTuple):

@@ -42,7 +42,7 @@ from furbelow.garment.tolerance import folded_off, round_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
 from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import held_in_seam, margins
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import (
@@ -185,7 +185,6 @@ class BandCasing:
         band, edge = word_of(written, "band"), before.edge(edge_of(written, "to"))
         gap, length, depth = done.step.mm("gap"), facts.length, facts.depth
         actions = (
-            iron_set(say, band),
             Action("band-casing-fold"),
             Action("band-casing-mark"),
             Action("band-casing-mark-band"),
@@ -222,7 +221,7 @@ class BandCasing:
             "channel": Length(depth - EDGE_STITCH),
         }
         cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say, band)
-        return Instructions("band-casing-title", "band-casing-aim", actions, values, cautions, tools)
+        return Instructions("band-casing-title", "band-casing-aim", actions, values, cautions, tools, (band,))
 
 
 TECHNIQUE = BandCasing()

@@ -36,7 +36,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
-from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, on_arc, turn_window
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, gap_too_wide
@@ -125,7 +125,6 @@ class FoldedCasing:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         depth, gap = done.step.mm("depth"), done.step.mm("gap")
         actions = (
-            iron_set(say, edge.pieces[0]),
             Action("folded-casing-turn-under"),
             Action("folded-casing-fold"),
             Action("folded-casing-gap"),
@@ -145,7 +144,7 @@ class FoldedCasing:
             "stitch": Stitch(done.sewn[0].stitch),
             "channel": Length(depth - EDGE_STITCH),
         }
-        cautions, tools = (iron_hot(done, say),), iron_tools(done, say, edge.pieces[0])
+        cautions, tools = (iron_hot(done, say),), iron_tools(done, say)
         return Instructions("folded-casing-title", "folded-casing-aim", actions, values, cautions, tools)
 
 

@@ -36,7 +36,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import hem, turn_window
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
@@ -133,7 +133,6 @@ class NarrowHem:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         first, second = done.step.mm("first turn"), done.step.mm("second turn")
         actions = (
-            iron_set(say, edge.pieces[0]),
             Action("narrow-hem-first-turn", edge.copies),
             Action("narrow-hem-second-turn", edge.copies),
             Action("narrow-hem-sew-ring" if done.before.ring(edge) else "narrow-hem-sew-flat", edge.copies),
@@ -148,7 +147,7 @@ class NarrowHem:
             "stitch": Stitch(done.sewn[0].stitch),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
-        tools = iron_tools(done, say, edge.pieces[0])
+        tools = iron_tools(done, say)
         return Instructions("narrow-hem-title", "narrow-hem-aim", actions, values, (iron_hot(done, say),), tools)
 
 

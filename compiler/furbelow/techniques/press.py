@@ -30,7 +30,7 @@ from furbelow.garment.technique import (
     words_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.iron import by_heat, dots_of, iron_hot, iron_set, iron_tools
 
 
 class Press:
@@ -53,20 +53,21 @@ class Press:
         return Performed(step, bench, after, pieces, setup=SetUp.IRON, handled=handled)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        folded = [_folded(done.before, piece) for piece in done.touches]
+        pieces = by_heat(say, done.touches)
         actions: list[Action] = []
-        for piece, folds in zip(done.touches, folded, strict=True):
-            copies, values = done.before.cloths[piece].copies, {"piece": Pieces((piece,))}
-            message = "press-seams-then-folds" if folds else "press-seams"
-            actions += [iron_set(say, piece), Action(message, copies, values=values)]
-        aim = "press-aim-folds" if any(folded) else "press-aim-seams"
+        for before, piece in zip([None, *pieces], pieces, strict=False):
+            if before and dots_of(say, before) != dots_of(say, piece):
+                actions.append(iron_set(say, piece))
+            message = "press-seams-then-folds" if _folded(done.before, piece) else "press-seams"
+            actions.append(Action(message, done.before.cloths[piece].copies, values={"piece": Pieces((piece,))}))
+        folds = any(_folded(done.before, piece) for piece in pieces)
         return Instructions(
             "press-title",
-            aim,
+            "press-aim-folds" if folds else "press-aim-seams",
             tuple(actions),
             {"pieces": Pieces(done.touches)},
             (iron_hot(done, say),),
-            iron_tools(done, say, *done.touches),
+            iron_tools(done, say),
         )
 
 

@@ -15,11 +15,13 @@ tool-overlocker = overlocker, threaded
 tool-attachment = pleating attachment
     .why = gathering
 tool-hand-needle = hand needle and thimble
-    .why = gathering by hand
+    .why = sewing by hand
 tool-iron = iron, ironing board
     .why = pressing seams and folds
 tool-press-cloth = press cloth
     .why = between the iron and cloth that heat harms
+tool-hemming-foot = hemming foot
+    .why = rolling the hem
 # $size: the metric size and, in brackets, the older number.
 tool-needle = machine needle { $size }
     .why = the lightest cloth of this garment
@@ -45,5 +47,20 @@ tool-seam-ripper = seam ripper
     .why = unpicking
 tool-blunt-needle = blunt hand needle, thread in a bright colour
     .why = fastening thread ends, tagging side seams
+tool-blunt-stick = blunt stick, such as a knitting needle
+    .why = pushing corners out
 tool-safety-pins = two safety pins
     .why = drawing in the elastic
+
+## For starch
+
+tool-brush = wide soft brush
+    .why = starch
+tool-spray = spray bottle or can
+    .why = starch
+tool-bowl = bowl or tub that holds the piece
+    .why = starch
+tool-pan = pan, long spoon, measuring jug
+    .why = cooking starch
+tool-sheet = old sheet
+    .why = catching what drips

@@ -1,4 +1,4 @@
-"""What is set right at the machine before a step begins: the stitch of the step before, a bobbin that runs out."""
+"""What is set right before a step begins: the stitch of the step before, a bobbin that runs out, the heat of the iron."""
 
 from __future__ import annotations
 
@@ -8,14 +8,37 @@ from furbelow.garment.message import Length, Stitch
 from furbelow.garment.technique import Performed, SetUp
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.words.messages import Said
+from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.shared.iron import IRON_SET, by_heat, iron_set
 
 
-def before_step(performed: Sequence[Performed], at: int, shopping: ShoppingList, words: Words) -> Iterator[Said]:
-    """The actions before the step at that place among the performed ones."""
+def before_step(
+    performed: Sequence[Performed], told: Sequence[SaidStep], at: int, shopping: ShoppingList, words: Words
+) -> Iterator[Said]:
+    """The actions before the step at that place among the performed ones. told: these as they are said."""
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(performed[:at]):
         yield words.action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)})
     yield from _fresh_bobbins(shopping, at, words)
+    yield from _iron(told, at, words)
+
+
+def _iron(told: Sequence[SaidStep], at: int, words: Words) -> Iterator[Said]:
+    """The iron is set once, and anew where the cloth takes another heat than it stands at."""
+    if not told[at].pressed:
+        return
+    wanted = iron_set(words.say, by_heat(words.say, told[at].pressed)[0])
+    before = [_left_at(said, words) for said in told[:at] if said.pressed and said.actions]
+    if not before or before[-1] != wanted.message:
+        yield words.action(wanted.message, wanted.values)
+
+
+def _left_at(said: SaidStep, words: Words) -> str:
+    """The message of the heat at which a step leaves the iron: that of its coolest cloth, or where it sets the iron anew
+    for each, of its hottest."""
+    pieces = by_heat(words.say, said.pressed)
+    anew = any(action.mark in IRON_SET for action in said.actions)
+    return iron_set(words.say, pieces[-1 if anew else 0]).message
 
 
 def _at_zigzag(before: Sequence[Performed]) -> bool:

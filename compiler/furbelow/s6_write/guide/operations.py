@@ -27,7 +27,7 @@ def operations(
     for at, (done, said) in enumerate(zip(run.performed, told, strict=True)):
         if not said.actions:
             continue
-        before = tuple(before_step(run.performed, at, shopping, words))
+        before = tuple(before_step(run.performed, told, at, shopping, words))
         rows = (*before, *(action.told for action in said.actions))
         steps = tuple(GuideStep(number + count, *row) for count, row in enumerate(rows, 1))
         operation = Operation(

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.message import Own, Part, Things, Values
-from furbelow.garment.technique import CautionKind, SetUp, Tool
+from furbelow.garment.technique import SetUp, Tool
 from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s6_write.guide.guide import Tool as Row
 from furbelow.s6_write.words.said_step import SaidStep
@@ -22,6 +22,19 @@ _OF_SET_UP = {
     SetUp.HAND: "tool-hand-needle",
     SetUp.IRON: "tool-iron",
 }
+# A tool that steps of another set-up ask for: hems and bands are pressed in steps of the sewing machine.
+_SET_UP_OF = {Tool.IRON: SetUp.IRON, Tool.HAND_NEEDLE: SetUp.HAND}
+# The others that steps ask for, in the order of the list.
+_DECLARED = {
+    Tool.PRESS_CLOTH: "tool-press-cloth",
+    Tool.HEMMING_FOOT: "tool-hemming-foot",
+    Tool.BLUNT_STICK: "tool-blunt-stick",
+    Tool.BRUSH: "tool-brush",
+    Tool.SPRAY: "tool-spray",
+    Tool.BOWL: "tool-bowl",
+    Tool.PAN: "tool-pan",
+    Tool.SHEET: "tool-sheet",
+}
 # Machine needles by cloth weight in g/m2, metric size and, in brackets, the older number: common practice, no source.
 _NEEDLES = ((60, "70 (10)"), (150, "80 (12)"), (250, "90 (14)"))
 _NEEDLE_FOR_HEAVY = "100 (16)"
@@ -31,12 +44,15 @@ def tools(rehearsal: Rehearsal, told: Sequence[SaidStep], words: Words) -> Itera
     """told: the performed steps as they are said."""
     words.read("tools")
     run, room = rehearsal.run, rehearsal.run.room
-    setups = {done.setup for done in run.performed} | set(_declared(told))
+    declared = {tool for said in told if said.actions for tool in said.tools}
+    setups = {done.setup for done in run.performed}
+    setups |= {setup for tool, setup in _SET_UP_OF.items() if tool in declared}
     for setup, message in _OF_SET_UP.items():
         if setup in setups:
             yield _row(words, message, {"uses": _uses_of_zigzag(run)})
-    if _names_press_cloth(told):
-        yield _row(words, "tool-press-cloth")
+    for tool, message in _DECLARED.items():
+        if tool in declared:
+            yield _row(words, message)
     yield _row(words, "tool-needle", {"size": Own(_needle(rehearsal))})
     if room.neaten_with == "pinking shears":
         yield _row(words, "tool-pinking-shears")
@@ -54,20 +70,6 @@ _ALWAYS = ("tool-measuring", "tool-ruler", "tool-tape", "tool-seam-ripper", "too
 
 def _row(words: Words, message: str, values: Values | None = None) -> Row:
     return Row(words.text(message, values), words.why(message, values))
-
-
-def _declared(told: Sequence[SaidStep]) -> Iterator[SetUp]:
-    """Hems and bands are pressed in steps of the sewing machine."""
-    for said in told:
-        if said.actions and any(kind is CautionKind.HEAT for kind, _ in said.cautions):
-            yield SetUp.IRON
-
-
-def _names_press_cloth(told: Sequence[SaidStep]) -> bool:
-    # Steps whose techniques do not yet name their tools say it in a sentence.
-    texts = [action.text for said in told for action in said.actions]
-    texts += [text for said in told if said.actions for _, text in said.cautions]
-    return any(Tool.PRESS_CLOTH in said.tools for said in told) or any("press cloth" in text for text in texts)
 
 
 def _uses_of_zigzag(run: Run) -> Things:

@@ -41,6 +41,7 @@ class SaidStep(NamedTuple):
     actions: tuple[SaidAction, ...]
     cautions: tuple[tuple[CautionKind, str], ...]
     tools: tuple[Tool, ...]
+    pressed: tuple[str, ...] = ()  # the pieces that the iron touches
 
 
 def said_step(done: Performed, words: Words) -> SaidStep:
@@ -55,6 +56,7 @@ def said_step(done: Performed, words: Words) -> SaidStep:
         tuple(_said(action, told, words) for action in told.actions),
         tuple((caution.kind, _caution(caution, told, words)) for caution in told.cautions),
         told.tools,
+        (told.pressed or done.touches) if Tool.IRON in told.tools else (),
     )
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from furbelow.garment.message import Fibre
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Action, Caution, CautionKind, Performed, Tool
@@ -16,11 +18,19 @@ def dots_of(say: Phrasing, piece: str) -> int:
     return DOTS.get(say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.fibre, UNKNOWN)
 
 
+_SET = {1: "iron-set-one-dot", 2: "iron-set-two-dots", 3: "iron-set-three-dots"}
+IRON_SET = frozenset(_SET.values())
+
+
 def iron_set(say: Phrasing, piece: str) -> Action:
     """Setting the iron for the cloth of a piece."""
     material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
-    message = {1: "iron-set-one-dot", 2: "iron-set-two-dots", 3: "iron-set-three-dots"}[dots_of(say, piece)]
-    return Action(message, values={"fibre": Fibre(material.fibre)})
+    return Action(_SET[dots_of(say, piece)], values={"fibre": Fibre(material.fibre)})
+
+
+def by_heat(say: Phrasing, pieces: Iterable[str]) -> list[str]:
+    """These pieces, those that take the least heat first: an iron heats up faster than it cools down."""
+    return sorted(pieces, key=lambda piece: dots_of(say, piece))
 
 
 def iron_hot(done: Performed, say: Phrasing) -> Caution:
@@ -29,8 +39,9 @@ def iron_hot(done: Performed, say: Phrasing) -> Caution:
 
 
 def iron_tools(done: Performed, say: Phrasing, *set_for: str) -> tuple[Tool, ...]:
-    """The iron, with a press cloth where the caution asks for one or the iron is set so for one of these pieces."""
-    cloth = _melts(done, say) or any(dots_of(say, piece) < 3 for piece in set_for)
+    """The iron, with a press cloth where the caution asks for one, or the heat for these pieces: all of the step, if none
+    is named."""
+    cloth = _melts(done, say) or any(dots_of(say, piece) < 3 for piece in set_for or done.touches)
     return (Tool.IRON, Tool.PRESS_CLOTH) if cloth else (Tool.IRON,)
 
 

@@ -1,0 +1,59 @@
+"""The iron is set before the first fold that is pressed, and anew only where the cloth takes another heat."""
+
+from __future__ import annotations
+
+from tests.small_guide import small_guide, texts_of, tools_in
+
+RING = "- french seam: {of: skirt}"
+WAIST = """
+- folded casing: {edge: skirt.top, depth: 25 mm, turn under: 6 mm, gap: 3 cm}
+- insert elastic: {elastic: elastic, into: skirt.top, length: 70 cm}
+- close gap: {of: skirt.top}
+"""
+
+
+def _heats(texts: list[str]) -> list[str]:
+    return [text.partition("iron for ")[2].partition(":")[0] for text in texts if text.startswith("Set the iron")]
+
+
+def test_three_pressed_steps_on_one_cloth_set_the_iron_once() -> None:
+    guide = small_guide(
+        "skirt: {from: lawn, length: 126 cm, depth: 50 cm}", f"{RING}\n- narrow hem: {{edge: skirt.bottom}}{WAIST}"
+    )
+    texts = texts_of(guide)
+    assert _heats(texts) == ["cotton"]
+    assert texts[0].startswith("Set the iron")
+    assert "iron, ironing board" in tools_in(guide)
+    assert "press cloth" not in tools_in(guide)
+
+
+TIERS = "skirt: {from: lawn, length: 126 cm, depth: 50 cm}\nveil: {from: net, length: 126 cm, depth: 50 cm}"
+STACKED = f"""
+{RING}
+- french seam: {{of: veil}}
+- narrow hem: {{edge: skirt.bottom}}
+- press: {{piece: [skirt, veil]}}
+- stack layers: {{layers: [skirt.top, veil.top], as: waist}}
+- folded casing: {{edge: waist, depth: 25 mm, turn under: 6 mm, gap: 3 cm}}
+- insert elastic: {{elastic: elastic, into: waist, length: 70 cm}}
+- close gap: {{of: waist}}
+"""
+
+
+def test_the_iron_is_set_anew_where_the_cloth_takes_another_heat() -> None:
+    """Lawn, then net; lawn again; both pressed, net first; and last both in one casing."""
+    guide = small_guide(TIERS, STACKED)
+    assert _heats(texts_of(guide)) == ["cotton", "nylon", "cotton", "nylon", "cotton", "nylon"]
+    assert "press cloth" in tools_in(guide)
+
+
+def test_several_cloths_are_pressed_the_coolest_first() -> None:
+    press = texts_of(small_guide(TIERS, STACKED), "Press")
+    assert [text.split(":")[0] for text in press] == [
+        "Set the iron for nylon",
+        "Press the veil from the wrong side, the seams first. Lay all margins of one seam to the same side. Lift the iron"
+        " and set it down, do not drag it.",
+        "Set the iron for cotton",
+        "Press the skirt from the wrong side, the seams first, then the folds. Lay all margins of one seam to the same"
+        " side. Lift the iron and set it down, do not drag it.",
+    ]

@@ -1,0 +1,33 @@
+"""The whole guide of a small garment, as a value."""
+
+from __future__ import annotations
+
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import guide_of, planned
+from furbelow.order.order import Order
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+from furbelow.s6_write.guide.guide import Guide
+
+from tests.techniques.small import spec_text
+
+
+def small_guide(pieces: str, steps: str, *, room: Workroom | None = None, materials: str = "") -> Guide:
+    """For size M, at a home table. Fails the test where the garment can't be made."""
+    read = read_spec(("small.yaml", spec_text(pieces, steps, materials=materials).encode()))
+    assert read.value is not None, [fault.headline for fault in read.faults]
+    body = size_body(read.value, "M")
+    assert body.value is not None
+    found = planned(Order(read.value, "size M", body.value, {}, room or Workroom()))
+    assert found.value is not None, [f"{fault.code} {fault.headline}" for fault in found.faults if fault.is_error]
+    return guide_of(found.value, "size M")
+
+
+def tools_in(guide: Guide) -> set[str]:
+    return {tool.name for tool in guide.tools}
+
+
+def texts_of(guide: Guide, title: str = "") -> list[str]:
+    """The sentences of the work, or of the one operation whose heading begins so."""
+    operations = [operation for part in guide.parts for operation in part.operations]
+    return [step.text for each in operations if each.title.startswith(title) for step in each.steps]
