@@ -9,6 +9,7 @@ import markdown as reference
 import pytest
 from furbelow.s6_write.pages.markdown_page import escaped, figure_files, markdown
 from furbelow.s6_write.pages.prose import visible
+from markdown_it import MarkdownIt
 
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
@@ -31,8 +32,17 @@ class _Reader(HTMLParser):
 
 def _read(text: str) -> _Reader:
     """As the reference implementation of Markdown in Python reads it, with tables and with raw HTML let through."""
+    return _fed(reference.markdown(text, extensions=["tables"]))
+
+
+def _read_as_commonmark(text: str) -> _Reader:
+    """As another library reads it, by the CommonMark specification, with tables and with raw HTML let through."""
+    return _fed(MarkdownIt("commonmark", {"html": True}).enable("table").render(text))
+
+
+def _fed(page: str) -> _Reader:
     reader = _Reader()
-    reader.feed(reference.markdown(text, extensions=["tables"]))
+    reader.feed(page)
     return reader
 
 
@@ -121,3 +131,38 @@ def test_a_probe_in_the_makers_markdown_brings_in_no_html_and_no_script(probe: s
     assert set(read.tags) <= allowed
     for address in read.addresses:
         assert address.startswith(("https://", "http://", "mailto:", "figures/", "#where-the-numbers-come-from"))
+
+
+_LIVE = "<img src=x onerror=hacked()>"
+
+
+@pytest.mark.parametrize("read", [_read, _read_as_commonmark])
+@pytest.mark.parametrize(
+    "prose",
+    [
+        f"- a\n\n        {_LIVE}\n",
+        f"- a\n\n  ```\n  {_LIVE}\n  ```\n",
+        f"    {_LIVE}",
+        f"1. a\n    - b\n\n            {_LIVE}\n\n- c",
+        f"> - a\n>\n>       {_LIVE}",
+        f"```\n{_LIVE}\n\n{_LIVE}\n```",
+        f"- a\n{_LIVE}",
+        f"`{_LIVE}`",
+    ],
+)
+def test_html_in_the_makers_code_is_never_live_whatever_stands_around_it(prose: str, read) -> None:  # type: ignore[no-untyped-def]
+    parts = tuple(
+        replace(part, operations=tuple(replace(operation, tip=prose) for operation in part.operations))
+        for part in GUIDE.parts
+    )
+    found = read(markdown(replace(GUIDE, about=prose, notes=prose, parts=parts)))
+    assert set(found.addresses) == set(read(markdown(GUIDE)).addresses)
+    assert "".join(found.text.split()).count("<imgsrc=xonerror=hacked()>") >= 3
+
+
+@pytest.mark.parametrize("probe", PROBES)
+def test_a_probe_in_code_in_a_list_brings_in_no_tag(probe: str) -> None:
+    code = "- a\n\n" + "".join(f"        {line}\n" for line in probe.splitlines())
+    page = markdown(replace(GUIDE, notes=code))
+    for read in (_read, _read_as_commonmark):
+        assert set(read(page).tags) <= {*read(markdown(GUIDE)).tags, "br", "ul", "li", "p"}

@@ -8,6 +8,7 @@ from html.parser import HTMLParser
 import pytest
 from furbelow.s6_write.pages.prose import Block, Run, blocks, safe_html, set_ready, visible
 
+from tests.fuzz.chain import at_most
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
 
@@ -96,3 +97,24 @@ def test_unseen_letters_are_left_out_and_drawings_stay_as_drawn() -> None:
 )
 def test_a_number_and_its_unit_stay_on_one_line(text: str, kept: str) -> None:
     assert set_ready(replace(GUIDE, wearer=text)).wearer == kept
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "[" * 20_000,
+        "![[" * 6_000,
+        "[a](b" * 4_000,
+        "[" * 5_000 + "]" * 5_000,
+        "*a **b " * 3_000,
+        "`" + "``a` " * 4_000,
+        "<a " * 6_000,
+        "".join("  " * depth + "- a\n" for depth in range(130)),
+        "- " * 10_000 + "a",
+        ">" * 19_000 + "a",
+    ],
+)
+def test_prose_of_any_shape_is_read_in_a_time_that_grows_as_it_does(text: str) -> None:
+    with at_most(5, working=True):
+        assert len(safe_html(text)) < 20 * len(text)
+        blocks(text)

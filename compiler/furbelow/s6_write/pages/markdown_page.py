@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from dataclasses import replace
 
 from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure, Guide
@@ -97,18 +98,24 @@ def _reasons(lines: Iterable[WhyLine], colon: str, inset: str = "") -> _Written:
 
 def _prose(text: str) -> _Written:
     lines: list[str] = []
+    deepest = 0  # of the lists that stand open: deeper, an indent would make code of a line
     for block in blocks(text):
-        tight = bool(lines) and block.kind in ("bullet", "number") and block.depth > 0
+        listed = block.kind in ("bullet", "number")
+        tight = bool(lines) and listed
         if lines and not (tight and lines[-1].lstrip()[:1] in "-0123456789"):
             lines.append("")
-        lines.append(_block(block))
+        depth = min(block.depth, deepest + 1 if listed else deepest) if block.kind != "quote" else 0
+        deepest = depth
+        lines.append(_block(replace(block, depth=depth)))
     return _Written("\n".join(lines))
 
 
 def _block(block: Block) -> str:
     if block.kind == "code":
+        # As plain lines: whether an indent or a fence makes code of them depends on the list around and on the reader,
+        # and where it does not, their letters would act.
         code = "".join(run.text for run in block.runs)
-        return "\n".join("    " + line for line in code.splitlines())
+        return "  \n".join("    " * block.depth + _code_line(line) for line in code.splitlines() if line.strip())
     text = "".join(_run(run) for run in block.runs)
     indent = "    " * max(block.depth - 1, 0)
     match block.kind:
@@ -120,6 +127,11 @@ def _block(block: Block) -> str:
             return f"> {text}"
         case _:
             return ("    " * block.depth) + text
+
+
+def _code_line(line: str) -> str:
+    bare = line.lstrip()
+    return "&nbsp;" * (len(line) - len(bare)) + escaped(bare)
 
 
 def _run(run: Run) -> str:

@@ -8,14 +8,19 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import dataclass, is_dataclass, replace
+from functools import cache
 from html.parser import HTMLParser
 from operator import is_
-from typing import Literal, TypeVar, cast
+from typing import TYPE_CHECKING, Literal, TypeVar, cast
 
 from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure
 
+if TYPE_CHECKING:
+    from markdown_it import MarkdownIt
+
 _TAGS = {"p", "br", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "blockquote", "hr"}
+_DEEPEST = 20  # lists in lists, quotes in quotes, stress in stress
 _ADDRESSES = ("http://", "https://", "mailto:")
 
 Page = TypeVar("Page")  # a dataclass of texts: a guide, a class page
@@ -49,19 +54,10 @@ def safe_html(text: str) -> str:
 
     Fit to stand in a page as it is: whatever looks like HTML in the text comes out escaped.
     """
-    import markdown
     import nh3
 
-    reader = markdown.Markdown(output_format="html")
-    reader.preprocessors.deregister("html_block")
-    reader.inlinePatterns.deregister("html")
-    for pattern in ("image_link", "image_reference", "short_image_ref"):
-        reader.inlinePatterns.deregister(pattern)
-    # A heading of the maker's would upset the order of the page's own; it becomes a strong paragraph.
-    reader.parser.blockprocessors.deregister("hashheader")
-    reader.parser.blockprocessors.deregister("setextheader")
     return nh3.clean(
-        reader.convert(text),
+        _reader().render(text).strip(),
         tags=_TAGS,
         attributes={"a": {"href"}},
         # A link to a place beside the guide leads nowhere once the guide is sent on; it stays as plain words.
@@ -70,6 +66,16 @@ def safe_html(text: str) -> str:
         ),
         link_rel="noopener noreferrer",
     )
+
+
+@cache
+def _reader() -> MarkdownIt:
+    """Reads CommonMark in a time that grows as the text does, whatever stands in it, and no deeper than notes go."""
+    from markdown_it import MarkdownIt
+
+    # A heading of the maker's would upset the order of the page's own; its line stays a paragraph.
+    left_out = ["image", "heading", "lheading", "html_block", "html_inline"]
+    return MarkdownIt("commonmark", {"html": False, "maxNesting": _DEEPEST}).disable(left_out)
 
 
 def blocks(text: str) -> tuple[Block, ...]:
