@@ -24,7 +24,7 @@ def test_the_cord_takes_the_casing_and_both_ends() -> None:
     casing = worked.bench.casings["skirt.top"]
     assert casing.cord == "cord"
     assert not casing.open
-    assert worked.performed[-1].used[0].amount == 1100 + 2 * 120
+    assert worked.performed[-1].used[0].amount == 1100 + 2 * (120 + 20)  # 2 cm of each end are folded under
     # Drawn in from 110 to 78 cm, half of the 32 cm comes out at each end.
     assert facts_of(worked.performed[-1], Threaded).drawn == 120 + 160
     assert "28 cm hang out at each end" in worked.words()
@@ -43,7 +43,30 @@ def test_ends_that_grow_too_long_when_drawn_in_are_refused() -> None:
 
 
 def test_a_grown_up_may_have_longer_ends() -> None:
-    assert sound(PASSES, steps("30 cm", ", for: grown-up")).performed[-1].used[0].amount == 1700
+    worked = sound(PASSES, steps("30 cm", ", for: grown-up"))
+    assert worked.performed[-1].used[0].amount == 1100 + 2 * (300 + 40)  # 4 cm of each end go into its knot
+
+
+def test_a_childs_cord_ends_in_no_knot_and_a_grown_ups_in_one() -> None:
+    def marks(more: str) -> list[str]:
+        return [action.mark for action in sound(PASSES, steps("12 cm", more)).tellings()[-1].actions]
+
+    assert "drawstring-fold" in marks("")
+    assert "drawstring-knot" not in marks("")
+    assert "drawstring-knot" in marks(", for: grown-up")
+    assert "drawstring-fold" not in marks(", for: grown-up")
+
+
+def test_the_gap_is_in_front_for_a_cord_and_beside_the_seam_for_elastic() -> None:
+    elastic = "- insert elastic: {elastic: elastic, into: skirt.top, length: 70 cm}\n- close gap: {of: skirt.top}"
+    cord, drawn_in = (
+        sound(PASSES, steps("12 cm")).words(),
+        sound(PASSES, f"{CASING.replace('2 cm', '3 cm')}\n{elastic}").words(),
+    )
+    # A quarter of 110 cm round from the side seam.
+    assert "at the middle of the front, 27.5 cm from the side seam" in cord
+    assert "2 cm to the right of the side seam" in drawn_in
+    assert "middle of the front" not in drawn_in
 
 
 def test_a_casing_too_narrow_for_the_hips_is_told() -> None:

@@ -33,7 +33,7 @@ def test_the_elastic_lies_in_the_outermost_layer_and_all_are_worked_on() -> None
     drawn: Performed = worked.performed[-2]
     assert drawn.touches == ("skirt", "under")
     assert drawn.used[0].what == "elastic in the skirt"
-    assert "Fold the top edges of the skirt and the under 5 mm to the wrong side" in worked.words()
+    assert "Fold the top edges of the skirt and the under 5 mm to the inside" in worked.words()
     assert "between the seam margin and the outside" not in worked.words()
 
 

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 import pytest
 from furbelow.garment.bench import State
+from furbelow.garment.workroom import Workroom
 from furbelow.s3_rehearse.proofs.opening_too_small import way_in
 
 from tests.techniques.small import refused, sound, work
@@ -121,15 +124,26 @@ SIDES = """- narrow hem: {edge: apron.start}
 - narrow hem: {edge: apron.bottom}
 - gather: {edge: apron.top, length: waistband.length}
 - fitted waistband: {band: waistband, to: apron.top, fasten: ties, overlap: 0 cm}"""
-TIES = "- tie ends: {tie: tie, to: waistband, seam: 6 mm, lap: 2 cm}"
+TIES = "- tie ends: {tie: tie, to: waistband, seam: 6 mm, lap: 2 cm, turn under: 1 cm}"
 
 
 def test_an_apron_closes_with_ties() -> None:
     worked = sound(APRON, f"{SIDES}\n{TIES}")
     assert worked.bench.openings["apron.top"].tied
     tie = worked.solved.pieces["tie"]
-    assert (tie.cut_length, tie.cut_depth) == (600 + 6 + 20, 2 * 40 + 12)
+    assert (tie.cut_length, tie.cut_depth) == (600 + 6 + 20 + 10, 2 * 40 + 12)
     assert "EN 14682" in worked.words()
+
+
+def test_ties_of_whole_centimetres_are_cut_and_told_so() -> None:
+    pieces = APRON.replace("length: 60 cm, depth: 4 cm", "length: 80 cm, depth: 3 cm")
+    worked = sound(pieces, f"{SIDES}\n- tie ends: {{tie: tie, to: waistband}}", room=Workroom(rounding=Fraction(5)))
+    tie = worked.solved.pieces["tie"]
+    assert (tie.length, tie.depth) == (800, 30)
+    # 5 mm of seam at one end, 2 cm of lap and 1 cm folded under at the other; 5 mm of seam at both long edges.
+    assert (tie.cut_length, tie.cut_depth) == (800 + 5 + 20 + 10, 2 * 30 + 2 * 5)
+    assert "Two ties of 80 cm" in worked.tellings()[-1].aim
+    assert "Fold 1 cm of the open end to the inside of the tie" in worked.words()
 
 
 def test_a_flat_edge_is_as_long_as_between_its_hems() -> None:

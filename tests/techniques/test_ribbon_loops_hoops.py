@@ -47,7 +47,7 @@ def test_loops_are_basted_before_the_band() -> None:
     worked = sound(SKIRT, f"{RINGS}\n- hang loops: {{edge: skirt.top, tape: ribbon, length: 24 cm, count: 2}}\n{BAND}")
     used = worked.performed[2].used[0]
     assert (used.amount, used.copies) == (240, 2)
-    assert "Each loop hangs down 12 cm." in worked.words()
+    assert "Each loop hangs down 12 cm and lies flat." in worked.words()
 
 
 def test_loops_after_the_band_are_refused() -> None:

@@ -33,6 +33,10 @@ HEAVY_REDUCTION = Fraction(150)
 _FULLEST = ((Fraction(40), Fraction(4)), (Fraction(100), Fraction(3)), (Fraction(200), Fraction(5, 2)))
 _FULLEST_HEAVY = Fraction(2)
 
+# g/m2: net, tulle and illusion are lighter than this, and burn within seconds (16 CFR 1610.35; US Consumer Product
+# Safety Commission, 1994).
+SHEER = 40
+
 # Thickness of one ply in mm by cloth weight, at a bulk of 0.25 g/cm3 (house rule, maker to confirm).
 _BULK = Fraction(1, 4)
 
@@ -50,6 +54,11 @@ def gram_per_m2(solved: Solved, cloth: str) -> Fraction:
     """The weight of a cloth in g/m2; 100 where the spec does not say (house rule, maker to confirm)."""
     weight = solved.materials[cloth].amounts.get("weight")
     return weight.value * 1_000_000 if weight else Fraction(100)
+
+
+def burns_fast(solved: Solved) -> bool:
+    """Whether some cloth of the garment is so sheer that it burns within seconds."""
+    return any(gram_per_m2(solved, piece.piece.cloth.text) <= SHEER for piece in solved.pieces.values())
 
 
 def thickness(solved: Solved, cloth: str) -> Fraction:

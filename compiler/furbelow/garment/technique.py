@@ -106,6 +106,7 @@ class Tool(StrEnum):
     BOWL = "bowl"
     PAN = "pan"
     SHEET = "sheet"
+    FIRE_LABEL = "fire label"
 
 
 class Kind(StrEnum):
@@ -177,8 +178,11 @@ class Action(NamedTuple):
 
 
 class Caution(NamedTuple):
+    """`values`: what it says besides the values of its step."""
+
     kind: CautionKind
     message: str
+    values: Values = {}
 
 
 class Instructions(NamedTuple):

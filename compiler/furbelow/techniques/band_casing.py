@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Casing, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
+from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -40,11 +41,14 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import folded_off, round_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
+from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH, holds_cord, holds_said
 from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.faces import Face, inside_face
+from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
+from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import held_in_seam, margins
-from furbelow.techniques.shared.marks import seam_said
+from furbelow.techniques.shared.marks import marked, seam_said
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -56,6 +60,12 @@ from furbelow.techniques.shared.stacks import taken
 
 COVER = Fraction(1)  # of the folded edge over the first row
 PAST = Fraction(20)  # where a row is sewn again
+
+_SLIPPED = {
+    Face.WRONG: "band-casing-slip",
+    Face.RIGHT: "band-casing-slip-lining",
+    Face.EITHER: "band-casing-slip-either",
+}
 
 
 class Banded(NamedTuple):
@@ -177,6 +187,7 @@ class BandCasing:
             setup=SetUp.STRAIGHT,
             pinned=2 * length,
             handled=length,
+            thread_ends=knots_of(edge) if tails_hang(edge) else 0,
             facts=Banded(length, depth),
         )
 
@@ -184,17 +195,25 @@ class BandCasing:
         written, facts, before = done.step.written, facts_of(done, Banded), done.before
         band, edge = word_of(written, "band"), before.edge(edge_of(written, "to"))
         gap, length, depth = done.step.mm("gap"), facts.length, facts.depth
+        cord, parts, inner = holds_cord(say.solved, band), divisions(length), edge.plies[-1]
+        if marked(edge):
+            marks: tuple[Action, ...] = (Action("band-casing-mark-band-alone"),)
+        else:
+            first = "band-casing-mark-pleats" if "pleats" in edge.gathered else "band-casing-mark"
+            marks = (Action(first), Action("band-casing-mark-band"))
         actions = (
+            *label_written(done, say),
             Action("band-casing-fold"),
-            Action("band-casing-mark"),
-            Action("band-casing-mark-band"),
+            *marks,
             Action("band-casing-turn"),
-            Action("band-casing-slip"),
+            *label_laid(done, say, "band-casing-label"),
+            Action(_SLIPPED[inside_face(edge, say)]),
             Action("band-casing-pin"),
+            *((Action(tails_off(edge), values=tails_said(edge)),) if tails_hang(edge) else ()),
             Action("band-casing-sew"),
             Action("band-casing-fold-up"),
             Action("band-casing-cover"),
-            Action("band-casing-gap"),
+            Action("band-casing-gap-front" if cord else "band-casing-gap"),
             Action("band-casing-topstitch"),
         )
         values: Values = {
@@ -204,6 +223,10 @@ class BandCasing:
             "band-seam": seam_said(before, [band], say),
             "hold": One(say.room.hold_with, ("pins", "clips")),
             "seam-width": Length(done.step.mm("seam")),
+            "inner": Pieces((inner.piece,)),
+            "holds": holds_said(say.solved, band),
+            "parts": parts,
+            "part": Length(length / parts),
             "quarter": Length(length / 4),
             "length": Length(length),
             "off": Length(round_off(before, edge, say) + round_off(before, before.edge(f"{band}.bottom"), say), "off"),
@@ -220,7 +243,8 @@ class BandCasing:
             "stitch": Stitch(done.sewn[0].stitch),
             "channel": Length(depth - EDGE_STITCH),
         }
-        cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say, band)
+        cautions = (PINS_OUT, iron_hot(done, say))
+        tools = (*iron_tools(done, say, band), *label_tools(done, say))
         return Instructions("band-casing-title", "band-casing-aim", actions, values, cautions, tools, (band,))
 
 

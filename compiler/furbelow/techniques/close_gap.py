@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Values
+from furbelow.garment.message import Length, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -108,7 +108,12 @@ class CloseGap:
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         casing = done.before.casings[edge_of(done.step.written, "of")]
-        values: Values = {"gap": Length(casing.gap), "past": Length(PAST, "about")}
+        values: Values = {
+            "band": flag(casing.name == casing.piece),
+            "gap": Length(casing.gap),
+            "past": Length(PAST, "about"),
+            "stitch": Stitch(done.sewn[0].stitch),
+        }
         return Instructions("close-gap-title", "close-gap-aim", (Action("close-gap-sew"),), values)
 
 

@@ -1,8 +1,8 @@
 """Draw a cord through a casing; its ends come out of the gap and are tied.
 
-What it does: neatens the gap, pulls the cord through and fastens it at the middle of the back.
+What it does: bars the gap in front, pulls the cord through, fastens it behind and finishes its ends.
 Edges before and after: an open, empty casing before; the casing holds a cord, its ends out of the gap, after.
-Allowance: none. The cord takes the length round the casing and both ends.
+Allowance: none. The cord takes the length round the casing, both ends, and what finishes them.
 Example: `- drawstring: {cord: cord, into: waistband, ends: 14 cm, for: child}`
 Source: children up to 14 years: waist cord ends of 14 cm at most with the garment open, 28 cm closed: EN 14682:2007, of
     which a newer edition (2014) is in force: check it, and local rules.
@@ -40,23 +40,31 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared import cautions as told
+from furbelow.techniques.shared.cautions import CORDS, CORD_DRAWN, CORD_OPEN, HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN
 from furbelow.techniques.shared.cords import CHILD, GROWN
 from furbelow.techniques.shared.laying import filled
 from furbelow.techniques.shared.preconditions import casing_in
 from furbelow.techniques.shared.zigzag import zigzag_set
 
-ENDS_OPEN, ENDS_CLOSED = Fraction(140), Fraction(280)
 PASS = Fraction(3)
 ENDS_OFF = Fraction(5)
+FOLD = Fraction(20)  # of each end of a child's cord: folded under twice and sewn
+KNOT = Fraction(40)  # of each end of a grown-up's cord: what a knot takes; house rule, maker to confirm
+BEYOND = Fraction(10)  # of cord behind its knot
 
 
 class Threaded(NamedTuple):
-    """A cord in its casing: its cut length, how far each end hangs out once the waist is drawn in, the casing, in mm."""
+    """A cord in its casing: its cut length, how far each end hangs out once the waist is drawn in, the casing, in mm.
+
+    finish: what the knot or the fold at each end takes. A grown-up's ends are knotted; on a child a knot catches, and
+    free ends of cords bear none (EN 14682, from memory: check the newest edition).
+    """
 
     cut: Fraction
     drawn: Fraction | None  # None where no waist is known
     casing: Casing
+    finish: Fraction
+    knotted: bool
 
 
 LEAST_END, USUAL_END = Fraction(50), Fraction(100)  # to tie; house rule, maker to confirm
@@ -109,6 +117,9 @@ class Drawstring:
             step, say, ends, drawn
         ):
             return refused(bench, step, pieces, fault)
+        knotted = word_of(written, "for") == GROWN
+        finish = KNOT if knotted else FOLD
+        cut = casing.length + 2 * (ends + finish)
         after = bench.with_casing(casing._replace(cord=cord, open=False))
         return Performed(
             step,
@@ -118,10 +129,10 @@ class Drawstring:
             sewn=(
                 Sewn(StitchType.ZIGZAG, 4 * casing.width, 1, Fraction(1), "bars at the gap and the middle of the back"),
             ),
-            used=(Used(cord, casing.length + 2 * ends, 1, f"cord in the {solved.pieces[casing.piece].label}"),),
+            used=(Used(cord, cut, 1, f"cord in the {solved.pieces[casing.piece].label}"),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,
-            facts=Threaded(casing.length + 2 * ends, drawn, casing),
+            facts=Threaded(cut, drawn, casing, finish, knotted),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -131,10 +142,11 @@ class Drawstring:
             zigzag_set(done.sewn[0].stitch),
             Action("drawstring-bars"),
             Action("drawstring-cut"),
-            Action("drawstring-seal"),
+            Action("drawstring-wrap"),
             Action("drawstring-thread"),
             Action("drawstring-even"),
             Action("drawstring-bar-behind"),
+            Action("drawstring-knot" if facts.knotted else "drawstring-fold"),
         )
         values: Values = {
             "cord": Supply(word_of(done.step.written, "cord")),
@@ -143,11 +155,16 @@ class Drawstring:
             "gap": Length(casing.gap),
             "cut": Length(facts.cut),
             "ends": Length(done.step.mm("ends")),
+            "finish": Length(facts.finish),
+            "half-finish": Length(facts.finish / 2),
+            "out": Length(done.step.mm("ends") + facts.finish),
+            "beyond": Length(BEYOND, "about"),
             "ends-off": Length(ENDS_OFF, "about"),
             "waist-known": flag(facts.drawn is not None),
             "drawn": Length(facts.drawn or Fraction(0)),
         }
-        cautions = (told.CORDS, told.NO_FLAME_ON_ENDS, told.SAFETY_PIN)
+        by_hand = () if facts.knotted else (HAND_NEEDLE,)
+        cautions = (CORDS, SAFETY_PIN, *by_hand, NO_FLAME_ON_ENDS)
         return Instructions("drawstring-title", "drawstring-aim", actions, values, cautions)
 
 
@@ -201,7 +218,7 @@ def _not_to_thread(step: SolvedStep, say: Phrasing, casing: Casing, cord: str, w
 def _too_long(step: SolvedStep, say: Phrasing, ends: Fraction, drawn: Fraction | None) -> Fault | None:
     if word_of(step.written, "for") == GROWN:
         return None
-    for hang, most, how in ((ends, ENDS_OPEN, "flat"), (drawn, ENDS_CLOSED, "drawn in")):
+    for hang, most, how in ((ends, CORD_OPEN, "flat"), (drawn, CORD_DRAWN, "drawn in")):
         if hang is not None and hang > most:
             return fault_at(
                 step.written,

@@ -15,6 +15,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth, Window
+from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -40,9 +41,13 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import LENGTH_SHARE, folded_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT, SMALL_PARTS
-from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER, SMALL_PARTS
+from furbelow.techniques.shared.faces import Face, outside_face
+from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
+from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.laying import end_margins, held_in_seam, margins
+from furbelow.techniques.shared.marks import marked
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.stacks import taken
 
@@ -51,8 +56,22 @@ NARROWEST = Fraction(15)  # overlap that still carries a fastening; house rule, 
 EDGE_STITCH = Fraction(2)
 BUTTONHOLE = Fraction(25)
 LEAST_BAND, USUAL_BAND = Fraction(10), Fraction(20)  # deep, to carry a button; house rule, maker to confirm
-SNAP_IN = Fraction(10)  # from the end of the band
+SNAP_IN, HOOK_IN = Fraction(10), Fraction(3)  # from the end of the band
+PAST = Fraction(20)  # where a row is sewn again
 LEAST_OFF = Fraction(5)  # less can't be told along a waist; house rule, maker to confirm
+
+_FASTENED = {
+    BUTTON: ("fitted-waistband-buttonhole", "fitted-waistband-cut", "fitted-waistband-button"),
+    HOOK: ("fitted-waistband-hook",),
+    SNAPS: ("fitted-waistband-snaps",),
+    TIES: ("fitted-waistband-ties",),
+}
+_CAUTIONS = {
+    BUTTON: (HAND_NEEDLE, RIPPER, SMALL_PARTS),
+    HOOK: (HAND_NEEDLE, SMALL_PARTS),
+    SNAPS: (HAND_NEEDLE, SMALL_PARTS),
+    TIES: (),
+}
 
 
 class FittedBand(NamedTuple):
@@ -171,37 +190,50 @@ class FittedWaistband:
             setup=SetUp.STRAIGHT,
             pinned=2 * whole,
             handled=whole,
+            thread_ends=knots_of(edge) if tails_hang(edge) else 0,
             facts=FittedBand(whole, waist, depth),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts, step = done.step.written, facts_of(done, FittedBand), done.step
         band, fasten = word_of(written, "band"), word_of(written, "fasten")
+        edge, overlap, parts = done.before.edge(edge_of(written, "to")), step.mm("overlap"), divisions(facts.length)
+        folds = "flat" if not edge.gathered else "pleats" if "pleats" in edge.gathered else "gathers"
+        if marked(edge):
+            marks: tuple[Action, ...] = (Action("fitted-waistband-mark-band-alone"),)
+        else:
+            first = "fitted-waistband-mark-pleats" if folds == "pleats" else "fitted-waistband-mark"
+            marks = (Action(first), Action("fitted-waistband-mark-band"))
         actions = (
+            *label_written(done, say),
+            iron_set(say, band),
             Action("fitted-waistband-fold"),
-            Action("fitted-waistband-mark"),
+            *marks,
             Action("fitted-waistband-lay"),
+            *((Action(tails_off(edge), values=tails_said(edge)),) if tails_hang(edge) else ()),
             Action("fitted-waistband-sew"),
+            Action("fitted-waistband-press"),
             Action("fitted-waistband-ends"),
             Action("fitted-waistband-turn"),
+            *label_laid(done, say, "fitted-waistband-label"),
             Action("fitted-waistband-inside"),
-            Action(
-                {
-                    BUTTON: "fitted-waistband-button",
-                    HOOK: "fitted-waistband-hook",
-                    SNAPS: "fitted-waistband-snaps",
-                    TIES: "fitted-waistband-ties",
-                }[fasten]
-            ),
+            *(Action(name) for name in _FASTENED[fasten]),
         )
         values: Values = {
             "band": Pieces((band,)),
-            "to": edge_said(done.before.edge(edge_of(written, "to"))),
+            "to": edge_said(edge),
+            "face": One("right" if outside_face(edge, say) is Face.RIGHT else "other", ("right", "other")),
+            "folds": One(folds, ("gathers", "pleats", "flat")),
+            "parts": parts,
+            "part": Length(facts.length / parts),
             "hold": One(say.room.hold_with, ("pins", "clips")),
             "seam-width": Length(step.mm("seam")),
-            "overlap": Length(step.mm("overlap")),
+            "overlap": Length(overlap),
+            "half": Length(overlap / 2),
+            "past": Length(PAST, "about"),
+            "hook-in": Length(HOOK_IN, "about"),
+            "bar-in": Length(overlap - HOOK_IN),
             "length": Length(facts.length),
-            "quarter": Length(facts.length / 4),
             "edge-off": Length(max(facts.length * LENGTH_SHARE, LEAST_OFF), "about"),
             "stitch": Stitch(done.sewn[0].stitch),
             "depth": Length(facts.depth),
@@ -211,9 +243,10 @@ class FittedWaistband:
             "waist": Length(facts.waist),
             "waist-off": Length(max(facts.waist * LENGTH_SHARE, LEAST_OFF)),
         }
-        cautions = (PINS_OUT, iron_hot(done, say), *(() if fasten == TIES else (SMALL_PARTS,)))
-        title, aim = "fitted-waistband-title", "fitted-waistband-aim"
-        return Instructions(title, aim, actions, values, cautions, iron_tools(done, say))
+        cautions = (PINS_OUT, *_CAUTIONS[fasten], iron_hot(done, say))
+        tools = (*iron_tools(done, say, band), *label_tools(done, say))
+        aim = "fitted-waistband-aim-ties" if fasten == TIES else "fitted-waistband-aim"
+        return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools)
 
 
 def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: str) -> Fault | None:

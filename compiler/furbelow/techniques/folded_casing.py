@@ -35,7 +35,9 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH
+from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH, holds_cord, holds_said
+from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, on_arc, turn_window
 from furbelow.techniques.shared.marks import seam_said
@@ -118,16 +120,20 @@ class FoldedCasing:
             edge.pieces,
             sewn=(sewn,),
             setup=SetUp.STRAIGHT,
+            pinned=edge.set_length,
             handled=2 * edge.set_length,
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         depth, gap = done.step.mm("depth"), done.step.mm("gap")
+        cord = holds_cord(say.solved, edge.name)
         actions = (
+            *label_written(done, say),
             Action("folded-casing-turn-under"),
             Action("folded-casing-fold"),
-            Action("folded-casing-gap"),
+            Action("folded-casing-gap-front" if cord else "folded-casing-gap"),
+            *label_laid(done, say, "folded-casing-label"),
             Action("folded-casing-sew"),
         )
         values: Values = {
@@ -138,13 +144,16 @@ class FoldedCasing:
             "depth": Length(depth),
             "more": Length(DEEPER, "about"),
             "gap": Length(gap),
+            "holds": holds_said(say.solved, edge.name),
+            "quarter": Length(edge.set_length / 4),
             "beside": Length(BESIDE_SEAM, "about"),
             "edge-stitch": Length(EDGE_STITCH, "about"),
             "stitched": Length(edge.set_length - gap),
             "stitch": Stitch(done.sewn[0].stitch),
             "channel": Length(depth - EDGE_STITCH),
         }
-        cautions, tools = (iron_hot(done, say),), iron_tools(done, say)
+        cautions = (PINS_OUT, iron_hot(done, say))
+        tools = (*iron_tools(done, say), *label_tools(done, say))
         return Instructions("folded-casing-title", "folded-casing-aim", actions, values, cautions, tools)
 
 

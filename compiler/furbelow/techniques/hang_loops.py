@@ -15,7 +15,7 @@ from typing import NamedTuple
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Supply, Values, edge_said
+from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -38,7 +38,8 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import LOOPS
+from furbelow.techniques.shared.cautions import LOOPS, PINS_OUT
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_long
 
 LEAST = Fraction(60)  # a shorter loop finds no hook; house rule, maker to confirm
@@ -131,20 +132,25 @@ class HangLoops:
         actions = (
             Action("hang-loops-cut"),
             Action("hang-loops-fold"),
-            Action("hang-loops-lay", edge.copies),
-            Action("hang-loops-sew", facts.loops * edge.copies),
+            Action("hang-loops-lay-ring" if done.before.ring(edge) else "hang-loops-lay-flat", edge.copies),
+            Action("hang-loops-sew", edge.copies),
         )
+        apart = edge.set_length / facts.loops
         values: Values = {
             "edge": edge_said(edge),
             "tape": Supply(word_of(written, "tape")),
+            "seam": seam_said(done.before, edge.pieces, say),
             "loops": facts.loops,
+            "all-loops": facts.loops * edge.copies,
             "length": Length(facts.length),
             "hangs": Length(facts.length / 2),
             "hangs-off": Length(HANGS_OFF, "about"),
-            "apart": Length(edge.set_length / facts.loops),
+            "apart": Length(apart),
+            "half-apart": Length(apart / 2),
+            "stitch": Stitch(done.sewn[0].stitch),
             "row": Length(ROW, "about"),
         }
-        return Instructions("hang-loops-title", "hang-loops-aim", actions, values, (LOOPS,))
+        return Instructions("hang-loops-title", "hang-loops-aim", actions, values, (PINS_OUT, LOOPS))
 
 
 TECHNIQUE = HangLoops()

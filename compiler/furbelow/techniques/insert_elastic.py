@@ -40,7 +40,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import NO_FLAME_ON_ENDS, SAFETY_PIN_LAST
+from furbelow.techniques.shared.cautions import HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN_LAST, TIGHT_ELASTIC
 from furbelow.techniques.shared.laying import filled, lap_window
 from furbelow.techniques.shared.preconditions import casing_in, no_length
 from furbelow.techniques.shared.zigzag import zigzag_set
@@ -211,7 +211,9 @@ class InsertElastic:
         banded = casing.name == casing.piece
         actions = (
             Action("insert-elastic-try"),
+            Action("insert-elastic-write"),
             Action("insert-elastic-cut"),
+            Action("insert-elastic-ends"),
             Action("insert-elastic-line"),
             Action("insert-elastic-cross"),
             Action("insert-elastic-tail"),
@@ -236,7 +238,7 @@ class InsertElastic:
             "over": Length(over),
             "half-over": Length(over / 2),
         }
-        cautions = (SAFETY_PIN_LAST, NO_FLAME_ON_ENDS)
+        cautions = (SAFETY_PIN_LAST, HAND_NEEDLE, NO_FLAME_ON_ENDS, TIGHT_ELASTIC)
         return Instructions("insert-elastic-title", "insert-elastic-aim", actions, values, cautions)
 
 

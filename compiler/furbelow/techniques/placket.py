@@ -16,7 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, Pieces, Values, edge_said
+from furbelow.garment.message import Length, Number, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -39,11 +39,15 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
-from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.laying import seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 FOOT = Fraction(2)  # margin that is left at the foot of the slit; common practice, no source
+STAY = Fraction(5)  # from the slit to the row that holds it, at the top edge; common practice, no source
+SHORT = Fraction(3, 2)  # stitch of that row in mm
+CLEAR = Fraction(20)  # from the slit to the next seam
+EDGE_STITCH, STAY_OFF = Fraction(2), Fraction(1)
 
 PAST = Fraction(20)  # of a row at the foot that is sewn again
 WIDE_OFF, ACROSS_OFF = Fraction(2), Fraction(5)
@@ -112,6 +116,7 @@ class Placket:
             after,
             touches,
             sewn=(
+                Sewn(StitchType.LOCK, 2 * slit, 1, SHORT, "the row that holds the slit"),
                 Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch, f"sewing the {label} to the slit"),
                 Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch, f"stitching down the {label}"),
                 Sewn(StitchType.LOCK, overlap * 3 / 2, 1, room.seam_stitch, f"holding the foot of the {label}"),
@@ -123,13 +128,16 @@ class Placket:
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        written, facts = done.step.written, facts_of(done, Opened)
+        written, facts, seam = done.step.written, facts_of(done, Opened), done.step.mm("seam")
+        strip = word_of(written, "strip")
         actions = (
+            iron_set(say, strip),
             Action("placket-mark"),
             Action("placket-stay"),
             Action("placket-cut"),
             Action("placket-spread"),
             Action("placket-sew"),
+            Action("placket-press"),
             Action("placket-fold"),
             Action("placket-stitch"),
             Action("placket-turn-in"),
@@ -137,10 +145,17 @@ class Placket:
         )
         values: Values = {
             "edge": edge_said(done.before.edge(edge_of(written, "edge"))),
-            "strip": Pieces((word_of(written, "strip"),)),
+            "strip": Pieces((strip,)),
             "slit": Length(facts.slit),
             "both-sides": Length(2 * facts.slit),
-            "seam-width": Length(done.step.mm("seam")),
+            "seam-width": Length(seam),
+            "short": Number(SHORT, 1),
+            "stay": Length(stay_of(seam), "about"),
+            "stay-off": Length(STAY_OFF, "about"),
+            "in-at-foot": Length(seam - FOOT, "about"),
+            "clear": Length(CLEAR, "about"),
+            "edge-stitch": Length(EDGE_STITCH, "about"),
+            "stitch": Stitch(done.sewn[1].stitch),
             "foot": Length(FOOT, "about"),
             "past": Length(PAST, "about"),
             "overlap": Length(facts.overlap),
@@ -150,7 +165,12 @@ class Placket:
             "across-off": Length(ACROSS_OFF, "about"),
         }
         cautions = (SHEARS, PINS_OUT, iron_hot(done, say))
-        return Instructions("placket-title", "placket-aim", actions, values, cautions, iron_tools(done, say))
+        return Instructions("placket-title", "placket-aim", actions, values, cautions, iron_tools(done, say, strip))
+
+
+def stay_of(seam: Fraction) -> Fraction:
+    """How far beside the slit the row that holds it begins: inside the seam, so that it does not show."""
+    return min(STAY, seam - 1)
 
 
 def _not_to_open(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge) -> Fault | None:

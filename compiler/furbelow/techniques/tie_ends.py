@@ -2,9 +2,9 @@
 
 What it does: sews each tie to a tube closed at one end, turns it and stitches its open end on the band.
 Edges before and after: ties flat and raw, the band sewn on, before; the ties are enclosed and hang from the band after.
-Allowance: the seam at both long edges and the closed end, the lap at the other end; ties are folded, so what shows of
+Allowance: the seam at both long edges and the closed end, the lap and what is folded under at the other end; ties are folded, so what shows of
     their depth is cut twice.
-Example: `- tie ends: {tie: tie, to: waistband, seam: 6 mm, lap: 2 cm}`
+Example: `- tie ends: {tie: tie, to: waistband, seam: 5 mm, lap: 2 cm, turn under: 1 cm}`
 Source: common practice, no source.
 """
 
@@ -16,7 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Ply, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth, Window
-from furbelow.garment.message import Length, Pieces, Values
+from furbelow.garment.message import Length, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -38,7 +38,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import CORDS, PINS_OUT
-from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.laying import lap_window, margins, seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
@@ -61,8 +61,9 @@ class TieEnds:
     parameters = {
         "tie": Parameter("The piece for the ties, cut twice.", Kind.PIECE),
         "to": Parameter("The band they are sewn to, already on the garment.", Kind.PIECE),
-        "seam": Parameter("Seam allowance along and at the closed end of each tie.", Kind.LENGTH, "6 mm"),
+        "seam": Parameter("Seam allowance along and at the closed end of each tie.", Kind.LENGTH, "5 mm"),
         "lap": Parameter("How far each tie lies on the band.", Kind.LENGTH, "2 cm"),
+        "turn under": Parameter("How much of its open end is folded inside.", Kind.LENGTH, "1 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -71,7 +72,7 @@ class TieEnds:
             Allowance(tie, "top", ("seam",)),
             Allowance(tie, "bottom", ("seam",), doubles=True),
             Allowance(tie, "start", ("seam",)),
-            Allowance(tie, "end", ("lap",)),
+            Allowance(tie, "end", ("lap", "turn under")),
         )
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
@@ -104,13 +105,13 @@ class TieEnds:
                 return refused(bench, step, (tie,), fault)
         if fault := _cannot_tie(bench, step, say, solved, tie, band):
             return refused(bench, step, (tie, band), fault)
-        seam, lap, cloth = step.mm("seam"), step.mm("lap"), bench.cloths[tie]
+        seam, lap, under, cloth = step.mm("seam"), step.mm("lap"), step.mm("turn under"), bench.cloths[tie]
         depth, length = solved.pieces[tie].depth, solved.pieces[tie].length
         after = bench.with_cloths(cloth._replace(folded=True, copies=1))
-        for side, took in (("top", seam), ("bottom", seam), ("start", seam), ("end", lap)):
+        for side, took in (("top", seam), ("bottom", seam), ("start", seam), ("end", lap + under)):
             edge = after.edge(f"{tie}.{side}")
             after = after.with_edges(edge._replace(state=State.ENCLOSED, used=edge.used + took, copies=1))
-        around = length + lap + depth
+        around = length + lap + under + depth
         after = after.with_seams(
             Seam(f"{tie}.top", (), (Ply(tie, 2),), around, 2, seam, "301", State.ENCLOSED),
             Seam(f"{tie}.end", (), (Ply(tie, 2), Ply(band, 2)), depth, 2, lap, "301", State.ENCLOSED, turned=band),
@@ -136,15 +137,20 @@ class TieEnds:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, facts = done.step, facts_of(done, Ties)
         actions = (
+            iron_set(say, word_of(step.written, "tie")),
             Action("tie-ends-fold", ENDS),
             Action("tie-ends-sew", ENDS),
             Action("tie-ends-turn", ENDS),
+            Action("tie-ends-turn-under", ENDS),
             Action("tie-ends-lay", ENDS),
             Action("tie-ends-stitch", ENDS),
         )
         values: Values = {
             "band": Pieces((word_of(step.written, "to"),)),
             "seam-width": Length(step.mm("seam")),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "around": Length(done.sewn[0].length),
+            "under": Length(step.mm("turn under")),
             "lap": Length(step.mm("lap")),
             "length": Length(facts.length),
             "length-off": Length(LENGTH_OFF, "about"),
@@ -152,7 +158,14 @@ class TieEnds:
             "wide-off": Length(WIDE_OFF, "about"),
         }
         cautions = (CORDS, PINS_OUT, iron_hot(done, say))
-        return Instructions("tie-ends-title", "tie-ends-aim", actions, values, cautions, iron_tools(done, say))
+        return Instructions(
+            "tie-ends-title",
+            "tie-ends-aim",
+            actions,
+            values,
+            cautions,
+            iron_tools(done, say, word_of(step.written, "tie")),
+        )
 
 
 def _cannot_tie(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, tie: str, band: str) -> Fault | None:

@@ -1,31 +1,54 @@
-### Sew a folded band over the top edge: it encloses the seam and holds elastic.
+### Sew a folded band over the top edge: it encloses the seam and holds elastic or a cord.
 ### $band is the band; $to the edge that it goes on; $seam the side seam of the skirt, $band-seam that of the band.
 
 band-casing-title = Sew on { PIECE($band) }
-band-casing-aim = The top edge is enclosed and a channel for the elastic is open at the gap.
+band-casing-aim = { $holds ->
+    [cord] The top edge is enclosed and a channel for the cord is open at the gap.
+   *[elastic] The top edge is enclosed and a channel for the elastic is open at the gap.
+ }
 
 # Said only inside the messages below.
 band-casing-top = { COUNT($to) ->
     [one] { EDGE($to) }
    *[other] the top edge of the skirt
  }
-band-casing-skirt = { COUNT($to) ->
-    [one] { PIECE($to) }
-   *[other] the skirt
- }
 band-casing-seam = { $band-seam ->
     [bright] the side seam with the bright thread
    *[plain] the side seam
  }
 
-## Lay
+## Marks
 
 band-casing-fold = Fold one long edge of { PIECE($band) } { $seam-width } to the wrong side and press the fold.
-band-casing-mark = Mark { band-casing-top } in quarters on both faces, every { $quarter }, the first at { side-seam }.
+band-casing-mark = { $parts ->
+    [8] Mark { band-casing-top } in eighths on both faces, every { $part }, the first at { side-seam }.
+   *[4] Mark { band-casing-top } in quarters on both faces, every { $part }, the first at { side-seam }.
+ }
+# The marks of pleats are there still.
+band-casing-mark-pleats = { $parts ->
+    [8] Mark { band-casing-top } in eighths on both faces, in another colour than the pleats, every { $part }, the first at { side-seam }.
+   *[4] Mark { band-casing-top } in quarters on both faces, in another colour than the pleats, every { $part }, the first at { side-seam }.
+ }
 band-casing-mark-band = Mark the unfolded edge of { PIECE($band) } the same way, the first mark at { band-casing-seam }.
+# The top edge bears marks from an earlier step.
+band-casing-mark-band-alone = { $parts ->
+    [8] Mark the unfolded edge of { PIECE($band) } in eighths, every { $part }, the first at { band-casing-seam }. The top edge has its marks already.
+   *[4] Mark the unfolded edge of { PIECE($band) } in quarters, every { $part }, the first at { band-casing-seam }. The top edge has its marks already.
+ }
+
+## Lay
+
 band-casing-turn = Turn the skirt inside out, its top edge up.
-band-casing-slip = Slip { PIECE($band) } over it, right side of the band against the wrong side of { band-casing-skirt }.
+band-casing-label = Lay the label on the inside beside { side-seam }, the words up, one end level with the top edge. { pin-start } it there.
+# Which face of the skirt lies inside: the wrong side of its only or innermost layer, ...
+band-casing-slip = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the wrong side of { PIECE($inner) }.
     .check = The unfolded edge is level with the top edge, and the pressed fold hangs down.
+# ... the right side of a lining that is worn towards the legs, ...
+band-casing-slip-lining = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the right side of { PIECE($inner) }, which lies inside.
+    .check = { band-casing-slip.check }
+# ... or cloth with two like faces.
+band-casing-slip-either = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the inside of { PIECE($inner) }.
+    .check = { band-casing-slip.check }
 band-casing-pin = { pin-start } { band-casing-seam } of the band to the first mark, then the other marks, then every { $spacing }.
     .check = The band lies without a tuck; both measure { $length }.
     .tolerance = { $off } more or less
@@ -36,12 +59,13 @@ band-casing-pin = { pin-start } { band-casing-seam } of the band to the first ma
 band-casing-sew = Sew { $seam-width } from the edge, { $stitch }, { $length } all round; let the end overlap the start by three stitches.
     .check = Every layer is caught.
     .remedy = Sew again where a layer slipped out, { $past } past it on both sides.
-band-casing-fold-up = Turn the skirt right side out. Fold the band up, away from the skirt, the whole margin inside it.
-band-casing-cover = Bring the folded edge over to the right side until it covers the stitch line by { $cover }, and { pin } it.
+band-casing-fold-up = Turn the skirt right side out. Fold the band up, away from the skirt, the whole margin inside it, and press the seam.
+band-casing-cover = Bring the folded edge over to the outside until it covers the stitch line by { $cover }, and { pin } it.
     .check = The band is { $depth } deep all round.
     .tolerance = { $fold-off } more or less
     .remedy = Shift the fold until it covers the stitch line everywhere. If the band is still less deep, it was cut too narrow: cut a new one { $cut-depth } deep.
 band-casing-gap = Mark a gap of { $gap } that begins { $beside } to the right of { band-casing-seam } of the band, as you look at the right side. Make a line at each end of it.
+band-casing-gap-front = Mark a gap of { $gap } at the middle of the front, { $quarter } from { band-casing-seam } of the band, half of it to each side. Make a line at each end of it.
 band-casing-topstitch = With the right side up, topstitch { $edge-stitch } from the lower fold from one line of the gap round to the other, { $stitch }, { $stitched }. Sew a few stitches back at both ends.
     .check = The gap is open and the channel is { $channel } wide inside.
     .tolerance = { $fold-off } more or less

@@ -4,6 +4,7 @@ caution-pins = Take each pin out before it reaches the needle, and count them ba
 caution-hand-needle = Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.
 caution-fingers = Keep your fingers beside the foot, never before the needle.
 caution-knives = Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.
+caution-ripper = A seam ripper slips: put a pin across each end of the slit, and cut towards a pin, never towards your hand.
 caution-shears = Shears cut fingers as well as cloth: keep your other hand well away from the blades.
 caution-iron = The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.
 # The cloth melts: nylon, acetate, or a fibre that is not known.
@@ -13,8 +14,9 @@ caution-iron-melts = { caution-iron } Nylon and net melt under a hot iron and st
 
 caution-safety-pin = Close the safety pin before you let go of it.
 caution-safety-pin-last = Close the safety pin before you let go of it, and take the last pin out of the casing.
-caution-no-flame-on-ends = Do not melt the ends with a flame: nylon and polyester drip, burn the skin and set net alight. Stitches, a fold or textile glue hold as well.
-caution-cords = Cords catch in doors, lifts and playground slides. For children up to 14 years the ends at the waist may hang 14 cm at most when the garment lies open and 28 cm when it is drawn in (EN 14682:2007; a newer edition is in force). No cord at all below the crotch, and none at the neck. Local safety rules come before this guide.
+caution-no-flame-on-ends = Do not melt the ends with a flame: nylon and polyester drip, burn the skin and set net alight. Stitches, a fold or textile glue hold as well. Textile glue gives off fumes: open a window, keep it from flames, and let it dry.
+caution-cords = Cords catch in doors, lifts and playground slides. For children up to 14 years the ends at the waist may hang { $open } at most when the garment lies open and { $drawn-in } when it is drawn in (EN 14682:2007; a newer edition is in force). No cord at all below the crotch, and none at the neck. Local safety rules come before this guide.
+caution-tight-elastic = Elastic that is too tight stops the blood. Two fingers must slip under it, and it must leave no deep mark. A child may not tell you: look after a few minutes, and take it off at once where the skin turns white or tingles.
 caution-loops = Loops hang inside the garment only, flat against it: on a child a free loop catches.
 caution-small-parts = A small child can choke on a loose fastener. Sew each one on so that a hard pull does not move it, or use ties or elastic.
 caution-steam = Steam scalds: keep your other hand clear, and stand the iron up between rows. Nylon and net shrink and melt: on them try it on the trial strip first, from further off.

@@ -3,6 +3,10 @@
 close-gap-title = Close the gap
 close-gap-aim = The casing is closed all round.
 
-close-gap-sew = Pull the casing flat at the gap alone. Sew the { $gap } shut, in line with the first row and { $past } over it at both ends.
+# The row of a band shows on the right side, that of a folded casing on the wrong side.
+close-gap-sew = { $band ->
+    [yes] With the right side up, pull the casing flat at the gap alone. Sew the { $gap } shut, { $stitch }, in line with the first row and { $past } over it at both ends.
+   *[no] With the inside up, pull the casing flat at the gap alone. Sew the { $gap } shut, { $stitch }, in line with the first row and { $past } over it at both ends.
+ }
     .check = The row is unbroken and the elastic is not caught: it slides under your finger.
     .remedy = If the elastic is caught, unpick the row and sew it again nearer to the fold.

@@ -91,6 +91,11 @@ pin-start = { $hold ->
 # In mm in every room, as machines are marked.
 zigzag-set = Set the machine to zigzag, { $zigzag-wide } mm wide and { $zigzag-long } mm long.
 
+## The label that warns of fire
+
+# The words are those of the law, in the language of the country where the garment is worn.
+fire-label-write = Write KEEP AWAY FROM FIRE on { $label-tape } of cotton tape, in red capitals { $letters } high or higher, with a pen that does not wash out.
+
 ## Thread tails, once pins hold the edge
 
 tails-off-machine = { $in-runs ->

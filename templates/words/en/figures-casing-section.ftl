@@ -7,12 +7,21 @@ figure-casing-folded-over = 3. Folded over to the outside, topstitched
 figure-casing-inside = inside
 figure-casing-outside = outside
 # Two lines beside the channel.
-figure-casing-elastic = elastic
+figure-casing-held = { $holds ->
+    [cord] cord
+   *[elastic] elastic
+ }
 figure-casing-later = later
 figure-casing-deep = { $depth } deep
-figure-casing-gap = Leave the gap of { $gap } open beside the side seam: the elastic goes in there later.
+figure-casing-gap = { $holds ->
+    [cord] Leave the gap of { $gap } open at the middle of the front: the cord comes out there later.
+   *[elastic] Leave the gap of { $gap } open beside the side seam: the elastic goes in there later.
+ }
 figure-casing-skirt = skirt: { $plies }
 figure-casing-top = { $label }, top of the garment
 figure-casing-rows = The two rows of stitches are drawn further apart.
-figure-casing-alt = Cut through { PIECE($band) } three times, inside up. First it lies on the inside of the skirt, right side down, raw edges level, sewn { $seam-width } from the edge. Second it is folded up, away from the skirt, the margin under it. Third it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the elastic comes later, between the margin and the outside.
+figure-casing-alt = { $holds ->
+    [cord] Cut through { PIECE($band) } three times, inside up. First it lies on the inside of the skirt, right side down, raw edges level, sewn { $seam-width } from the edge. Second it is folded up, away from the skirt, the margin under it. Third it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the cord comes later, between the margin and the outside.
+   *[elastic] Cut through { PIECE($band) } three times, inside up. First it lies on the inside of the skirt, right side down, raw edges level, sewn { $seam-width } from the edge. Second it is folded up, away from the skirt, the margin under it. Third it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the elastic comes later, between the margin and the outside.
+ }
 figure-casing-caption = The band cut through: sewn on, folded up, folded over.

@@ -3,46 +3,76 @@
 
 fitted-waistband-title = Sew on { PIECE($band) }
 fitted-waistband-aim = The waist closes to { $waist } and opens for the hips.
+# Ties close it: the next step sews them on.
+fitted-waistband-aim-ties = { PIECE($band, at: "start") } is { $length } long and ready for its ties.
+
+## Marks
+
+fitted-waistband-fold = Fold one long edge of { PIECE($band) } { $seam-width } to the wrong side and press the fold.
+fitted-waistband-mark = { $parts ->
+    [8] Mark { EDGE($to) } in eighths from end to end, every { $part }.
+   *[4] Mark { EDGE($to) } in quarters from end to end, every { $part }.
+ }
+# The marks of pleats are there still.
+fitted-waistband-mark-pleats = { $parts ->
+    [8] Mark { EDGE($to) } in eighths from end to end, every { $part }, in another colour than the pleats.
+   *[4] Mark { EDGE($to) } in quarters from end to end, every { $part }, in another colour than the pleats.
+ }
+fitted-waistband-mark-band = Mark the unfolded edge of { PIECE($band) } { $seam-width } from both ends, and every { $part } between.
+# The top edge bears marks from an earlier step.
+fitted-waistband-mark-band-alone = Mark the unfolded edge of { PIECE($band) } { $seam-width } from both ends, and every { $part } between. The top edge has its marks already.
 
 ## Sew on
 
-fitted-waistband-fold = Fold one long edge of { PIECE($band) } { $seam-width } to the wrong side and press the fold.
-fitted-waistband-mark = Mark both in quarters: every { $quarter }, on { PIECE($band) } from { $seam-width } inside its ends.
-fitted-waistband-lay = Lay the unfolded edge of { PIECE($band) } on { EDGE($to) }, right sides together, marks on marks, { PIECE($band) } standing out { $seam-width } at both ends; { pin } it.
+fitted-waistband-lay = { $face ->
+    [right] Lay the unfolded edge of { PIECE($band) } on { EDGE($to) }, right sides together, marks on marks. It stands out { $seam-width } at both ends. { pin-start } it.
+   *[other] Lay the unfolded edge of { PIECE($band) }, right side down, on the outside of { EDGE($to) }, marks on marks. It stands out { $seam-width } at both ends. { pin-start } it.
+ }
     .check = The edge measures { $length } between the ends.
     .tolerance = { $edge-off } more or less
-    .remedy = Too long: draw the gathers in or lay pleats deeper. Too short: let them out.
-fitted-waistband-sew = Sew { $seam-width } from the edge, { $length }, { $stitch }.
+    .remedy = { $folds ->
+        [gathers] Too long: pull the gathers closer. Too short: let them out.
+        [pleats] Too long: lay some pleats a little deeper. Too short: a little less deep.
+       *[flat] Share the difference out between the marks.
+     }
+fitted-waistband-sew = Sew { $seam-width } from the edge, { $length }, { $stitch }, a few stitches back at both ends.
     .check = Every layer is caught.
+    .remedy = Sew again where a layer slipped out, { $past } past it on both sides.
+fitted-waistband-press = Fold { PIECE($band) } up and press the seam, the whole margin towards the band.
 
 ## Close the ends and fold over
 
-fitted-waistband-ends = Fold { PIECE($band) } in half, right sides together, and sew each end { $seam-width } from its edge.
+fitted-waistband-ends = Fold { PIECE($band) } in half along its length, right sides together, the pressed fold level with the stitch line. Sew each end { $seam-width } from its edge, just clear of the cloth below.
+    .check = Both ends lie level with the edges of the opening.
+    .remedy = Unpick the end and sew it again where it belongs.
 fitted-waistband-turn = Trim the corners, turn { PIECE($band) } right side out and press it.
     .check = It is { $depth } deep.
     .tolerance = { $fold-off } more or less
     .remedy = Press the fold again where it wanders.
-fitted-waistband-inside = Lay its folded edge on the stitch line inside, { pin } it and sew { $edge-stitch } from the fold, { $length }.
+fitted-waistband-label = Push one end of the label { $seam-width } under the folded edge at the middle of the band, the words up, and { pin } it.
+fitted-waistband-inside = Lay the folded edge on the stitch line inside and { pin } it. With the inside up, sew { $edge-stitch } from the fold, { $length }, { $stitch }.
     .check = The fold is caught all along.
     .remedy = Catch what was missed by hand.
 
 ## The fastening
 
-fitted-waistband-button = Sew a buttonhole in the end that lies on top, the button's width and thickness long, and sew the button to the end beneath.
+# $half: half of the overlap.
+fitted-waistband-buttonhole = Mark a buttonhole in the end that lies on top: along the middle of the band, from { $half } inside the end, as long as the button is wide and thick together. Sew it as your machine does buttonholes, try one on an offcut first. Then set the machine back to a straight stitch.
+fitted-waistband-cut = Cut the buttonhole open with a seam ripper, a pin across each of its ends.
+fitted-waistband-button = Lay the ends over each other by { $overlap }. Make a dot through the buttonhole, { $half } from the end beneath, and sew the button there.
     .check = { fitted-waistband-closed.check }
     .tolerance = { fitted-waistband-closed.tolerance }
-    .remedy = { fitted-waistband-closed.remedy }
-fitted-waistband-hook = Sew the hook inside the end that lies on top, and the bar to the end beneath.
+    .remedy = Sew the button on again where it belongs.
+fitted-waistband-hook = Sew the hook inside the end that lies on top, { $hook-in } from its edge. Sew the bar on the outside of the end beneath, { $bar-in } from its edge.
     .check = { fitted-waistband-closed.check }
     .tolerance = { fitted-waistband-closed.tolerance }
-    .remedy = { fitted-waistband-closed.remedy }
-fitted-waistband-snaps = Sew the snaps to both ends, { $snap-in } from their edges.
+    .remedy = Sew the bar on again where it belongs.
+fitted-waistband-snaps = Lay the ends over each other by { $overlap }. Sew the flat halves of two snaps inside the end that lies on top, { $snap-in } from its edge, and the other halves where they meet the end beneath.
     .check = { fitted-waistband-closed.check }
     .tolerance = { fitted-waistband-closed.tolerance }
-    .remedy = { fitted-waistband-closed.remedy }
+    .remedy = Sew the halves beneath on again where they belong.
 fitted-waistband-ties = Leave both ends as they are: the ties are sewn to them.
 # Said only as parts of those above.
 fitted-waistband-closed =
     .check = Closed with an overlap of { $overlap } the band measures { $waist }.
     .tolerance = { $waist-off } more or less
-    .remedy = Move the button, bar or snap.

@@ -1,15 +1,23 @@
-### Fold an edge down to a casing for elastic and stitch it, leaving a gap.
+### Fold an edge down to a casing for elastic or a cord and stitch it, leaving a gap.
 ### $edge is the edge that is folded; $seam its side seam.
 
 folded-casing-title = Fold and stitch the casing
-folded-casing-aim = A channel for the elastic is open at the gap.
+folded-casing-aim = { $holds ->
+    [cord] A channel for the cord is open at the gap.
+   *[elastic] A channel for the elastic is open at the gap.
+ }
 
-folded-casing-turn-under = Fold { EDGE($edge) } { $under } to the wrong side all round and press the fold.
+folded-casing-turn-under = Fold { EDGE($edge) } { $under } to the inside all round and press the fold.
 folded-casing-fold = Fold it down again by { $depth }, press, and { pin } it.
     .check = The casing is { $depth } deep all round.
     .tolerance = never less, up to { $more } more
-    .remedy = Unfold and press again where it wanders: elastic twists in an uneven casing.
-folded-casing-gap = Mark a gap of { $gap } that begins { $beside } to the right of { side-seam }, as you look at the wrong side. Make a line at each end of it.
-folded-casing-sew = With the wrong side up, sew { $edge-stitch } above the lower fold from one line of the gap round to the other, { $stitched }, { $stitch }. Sew a few stitches back at both ends.
+    .remedy = { $holds ->
+        [cord] Unfold and press again where it wanders.
+       *[elastic] Unfold and press again where it wanders: elastic twists in an uneven casing.
+     }
+folded-casing-gap = Mark a gap of { $gap } that begins { $beside } to the right of { side-seam }, as you look at the inside. Make a line at each end of it.
+folded-casing-gap-front = Mark a gap of { $gap } at the middle of the front, { $quarter } from { side-seam }, half of it to each side. Make a line at each end of it.
+folded-casing-label = Push one end of the label under the lower fold beside { side-seam }, away from the gap, the words up, and { pin } it.
+folded-casing-sew = With the inside up, sew { $edge-stitch } above the lower fold from one line of the gap round to the other, { $stitched }, { $stitch }. Sew a few stitches back at both ends.
     .check = The gap is open and the channel is { $channel } wide inside.
     .remedy = Unpick what closes the gap.

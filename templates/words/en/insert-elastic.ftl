@@ -6,11 +6,14 @@ insert-elastic-aim = A loop of { $loop } draws { $casing } of casing in to the w
 
 ## Try on and cut
 
-insert-elastic-try = Before you cut, hold { $loop } of the elastic round the waist.
-    .check = It sits firmly and does not cut in.
-    .remedy = Find the length that does, and use it in place of { $loop } from here on.
+insert-elastic-try = Before you cut, pin the elastic to a loop of { $loop } with a safety pin. Put it round the waist, sit down in it and breathe in.
+    .check = It stays up and does not cut in. Two fingers slip under it.
+    .remedy = Pin it longer or shorter until it does, and use that length in place of { $loop } from here on.
+insert-elastic-write = Write down the length of the loop that you use, with the date.
 insert-elastic-cut = Cut the elastic { $cut } long: that is { $loop } and { $lap } for the lap.
     .check = It is { $cut } when it lies slack beside the tape.
+    .remedy = Too long: cut off the rest. Too short: cut a new piece, do not stretch this one.
+insert-elastic-ends = Whip-stitch both cut ends by hand so that they do not ravel, or dab them with textile glue and let it dry.
 insert-elastic-line = Draw a line straight across it, { $lap } from one end.
     .check = From the line to the other end it is { $loop }, slack.
     .tolerance = { $lap-off } more or less

@@ -6,28 +6,32 @@ placket-aim = The slit of { $slit } lets the waist pass the hips; it overlaps by
 
 ## The slit
 
-placket-mark = Mark a straight line { $slit } down from { EDGE($edge) }, at the middle of the back or at the left side.
-placket-stay = Sew along the line { $foot } to both sides of it with short stitches, down to a point at its foot.
+placket-mark = Mark a straight line { $slit } down from { EDGE($edge) }, at the middle of the back or at the left side, { $clear } or more from any seam.
+placket-stay = With a stitch of { $short } mm, sew a row that holds the slit. Begin at the top edge { $stay } beside the line, and come nearer and nearer to it, down to a point at its foot. Take one stitch across the point and sew up the other side the same way.
+    .check = At the top each row is { $stay } from the line, at the foot they meet in a point.
+    .tolerance = { $stay-off } more or less
+    .remedy = Sew that side again beside the first row. A row too near the line is cut through.
 placket-cut = Cut along the line to one thread before the point.
     .check = The cut ends before the stitches.
     .remedy = If a stitch was cut, sew a new point just below it.
 
 ## The strip
 
-placket-spread = Spread the slit to a straight line. Lay { PIECE($strip) } on it, right sides together, and pin it: { $seam-width } of { PIECE($strip) }, and of the slit { $seam-width } at both ends, { $foot } at the foot.
-placket-sew = Sew { $seam-width } from the edge of { PIECE($strip) }, { $both-sides }.
-    .check = At the foot no pleat is caught.
+placket-spread = Spread the slit to a straight line. Lay { PIECE($strip) } under it, right sides together. At both ends their edges are level; at the foot the slit lies { $in-at-foot } inside the edge of { PIECE($strip) }. Pin it.
+placket-sew = With the slit on top, sew { $seam-width } from the edge of { PIECE($strip) }, just beside the row that holds the slit, { $both-sides }, { $stitch }.
+    .check = At the foot { $foot } of the slit is caught and no fold lies in the seam.
     .remedy = Unpick { $past } at the foot, smooth it and sew it again.
-placket-fold = Fold { $seam-width } of the free edge under, fold { PIECE($strip) } over the seam to the wrong side and pin it on the stitch line.
-placket-stitch = Sew close to that fold, { $both-sides }.
+placket-press = Press the margin towards { PIECE($strip) }.
+placket-fold = Press { $seam-width } of its free edge to the wrong side. Fold { PIECE($strip) } over the seam to the inside, the fold on the stitch line, and pin it.
+placket-stitch = With the inside up, sew { $edge-stitch } from that fold, { $both-sides }.
     .check = { PIECE($strip, at: "start") } is { $overlap } wide all along.
     .tolerance = { $wide-off } more or less
     .remedy = Shift the fold on the stitch line and sew it again.
 
 ## The overlap
 
-placket-turn-in = Turn { PIECE($strip) } to the inside along the side that lies on top; let it stand out by { $overlap } on the side beneath.
-placket-foot = Sew the foot of { PIECE($strip) } slantwise, { $slant }, through its own layers only.
+placket-turn-in = Turn { PIECE($strip) } to the inside along the side that lies on top; at a left side that is the front. On the side beneath it stands out by { $overlap }. Pin it at the top.
+placket-foot = Fold the slit right sides together, so that the two halves of { PIECE($strip) } lie on each other. Sew across their foot slantwise, { $slant }, through { PIECE($strip) } alone.
     .check = Closed, the sides overlap by { $overlap }; open, the top edge measures { $across }.
     .tolerance = { $across-off } more or less
     .remedy = Take the difference into the gathers or pleats, or into the nearest seam.

@@ -3,16 +3,22 @@
 tie-ends-title = Sew ties to { PIECE($band) }
 tie-ends-aim = Two ties of { $length } close the waist.
 
+## Each tie
+
 tie-ends-fold = Fold each tie in half along its length, right sides together, and pin it.
-tie-ends-sew = Sew { $seam-width } from the edges, along the tie and across one end; leave the other end open.
+tie-ends-sew = Sew { $seam-width } from the edges, { $stitch }, along the tie and across one end, { $around }. Leave the other end open.
 tie-ends-turn = Trim the corners, turn the tie right side out with a blunt stick and press it.
     .check = It is { $depth } wide.
     .tolerance = { $wide-off } more or less
     .remedy = Roll the seam out with your fingers and press again.
-tie-ends-lay = Lay the open end { $lap } on the end of { PIECE($band) }, its cut edge folded under into the lap, and pin it.
+tie-ends-turn-under = Fold { $under } of the open end to the inside of the tie and press it.
+
+## On the band
+
+tie-ends-lay = Lay { $lap } of that end on the inside of an end of { PIECE($band) } and pin it.
     .check = The tie stands out { $length } beyond the band.
     .tolerance = { $length-off } more or less
     .remedy = Shift it before you sew.
-tie-ends-stitch = Sew round the lap in a square and across it from corner to corner.
+tie-ends-stitch = Sew round the lap in a rectangle of { $lap } by { $depth }, and across it from corner to corner.
     .check = Pull hard: nothing gives.
-    .remedy = Sew over the square once more.
+    .remedy = Sew over the rectangle once more.

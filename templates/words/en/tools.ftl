@@ -22,6 +22,8 @@ tool-press-cloth = press cloth
     .why = between the iron and cloth that heat harms
 tool-hemming-foot = hemming foot
     .why = rolling the hem
+tool-fire-label = cotton tape, red pen that does not wash out
+    .why = the label that warns of fire
 # $size: the metric size and, in brackets, the older number.
 tool-needle = machine needle { $size }
     .why = the lightest cloth of this garment

@@ -15,7 +15,7 @@ from furbelow.s6_write.figures.section import LEVEL, Section, named_below, note_
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.band_casing import Banded
-from furbelow.techniques.shared.casings import EDGE_STITCH
+from furbelow.techniques.shared.casings import EDGE_STITCH, holds_said
 
 FAR = 30.0
 ROWS_APART = 11.0  # units between two rows of stitches, which lie nearer than can be drawn
@@ -55,6 +55,7 @@ class _Work:
             "plies": listed_plies(words, self.plies),
             "depth": Length(depth),
             "seam-width": Length(seam),
+            "holds": holds_said(words.say.solved, self.band),
             "gap": Length(done.step.mm("gap")),
         }
         self.scale = min(8.0, 220 / (2 * self.depth))
@@ -129,7 +130,7 @@ class _Work:
         bar = [(left, middle - 4), (right, middle - 4), (right, middle + 4), (left, middle + 4)]
         self.sheet.line(bar, INK, PLAIN, HIDDEN, closed=True)
         self.sheet.line([(right - 2, middle), (350, middle)], SOFT, THIN)
-        self.sheet.write((352, middle - 2), self.words.text("figure-casing-elastic"))
+        self.sheet.write((352, middle - 2), self.words.text("figure-casing-held", self.values))
         self.sheet.write((352, middle + 12), self.words.text("figure-casing-later"))
         self._sides(cut, level + 1, out)
         high, low = cut.at(0, level + 1)[1], cut.at(0, out)[1]

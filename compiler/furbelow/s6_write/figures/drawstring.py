@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from furbelow.garment.message import Length, Values
+from furbelow.garment.message import Length, Values, flag
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.elastic import CasingView
@@ -19,23 +19,33 @@ def drawstring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     words.read("figures", "figures-drawstring")
     facts = facts_of(done, Threaded)
     casing, cut = facts.casing, facts.cut
-    values: Values = {"gap": Length(casing.gap), "casing": Length(casing.length), "cut": Length(cut)}
+    values: Values = {
+        "gap": Length(casing.gap),
+        "casing": Length(casing.length),
+        "cut": Length(cut),
+        "knotted": flag(facts.knotted),
+    }
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-cord-through"), bold=True)
-    view = CasingView(sheet, casing, 32, words)
+    view = CasingView(sheet, casing, 32, words, in_front=True)
     view.casing()
     middle, foot = (view.top + view.low) / 2, view.low + 40
     for gap, way, far in ((view.left, -1, 30.0), (view.right, 1, 370.0)):
         sheet.line([(far, middle), (gap + 22 * way, middle), (gap - 6 * way, view.low)], INK, THICK, HIDDEN)
         end = (gap - 16 * way, foot)
         sheet.line([(gap - 6 * way, view.low), end], INK, 3.0)
-        sheet.disc(end, 4.5, INK)
+        if facts.knotted:
+            sheet.disc(end, 4.5, INK)
+        else:  # folded under: twice as thick
+            sheet.line([((gap - 6 * way + 3 * end[0]) / 4, (view.low + 3 * foot) / 4), end], INK, 6.0)
         # The bar of zigzag that keeps the gap from tearing further.
         points = [(gap + (3 if i % 2 else -3), view.low - 14 + 3 * i) for i in range(7)]
         sheet.line(points, ACCENT, THICK)
     sheet.callout((view.right + 34, view.low + 20), numbers.at("drawstring-bars"), (view.right + 3, view.low))
     sheet.callout((view.right + 60, middle - 14), numbers.at("drawstring-thread"), (view.right + 60, middle))
-    sheet.callout((view.left - 30, foot - 12), numbers.at("drawstring-seal"), (view.left + 12, foot - 2))
+    sheet.callout(
+        (view.left - 30, foot - 12), numbers.at("drawstring-knot", "drawstring-fold"), (view.left + 12, foot - 2)
+    )
     sheet.across(view.left, view.right, foot + 28, words.text("figure-gap", values), view.low + 4, below=True)
     y = foot + 74
     sheet.write((8, y), words.text("figure-cord-lengths"), bold=True)

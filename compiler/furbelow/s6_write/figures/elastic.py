@@ -115,8 +115,8 @@ def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
 class CasingView:
     """A stretch of the casing at its gap, seen from the side of its stitching, to scale."""
 
-    def __init__(self, sheet: Sheet, casing: Casing, top: float, words: Words) -> None:
-        self.sheet, self.top, self.words = sheet, top, words
+    def __init__(self, sheet: Sheet, casing: Casing, top: float, words: Words, in_front: bool = False) -> None:
+        self.sheet, self.top, self.words, self.in_front = sheet, top, words, in_front
         deep = float(casing.width) + 2
         self.scale = min(2.4, 150 / float(casing.gap), 90 / deep)
         self.low = top + deep * self.scale
@@ -137,6 +137,10 @@ class CasingView:
         self.sheet.line([(self.right, row), (RIGHT, row)], INK, THICK, SEAM)
         for x in (self.left, self.right):
             self.sheet.lines([[(x, row - 6), (x, self.low + 6)]], INK, THICK)
+        if self.in_front:
+            middle = (self.left + self.right) / 2
+            self.sheet.write((middle, self.top - 6), self.words.text("figure-cord-front"), "middle", colour=SOFT)
+            return
         seam = self.left - float(BESIDE_SEAM) * self.scale
         self.sheet.line([(seam, self.top), (seam, foot)], INK, PLAIN)
         self.sheet.write((seam, self.top - 6), self.words.text("figure-side-seam"), "middle", colour=SOFT)

@@ -1,4 +1,4 @@
-"""A placket: the slit with its stitches, and the slit spread straight under the strip that binds it."""
+"""A placket: the slit with its stitches, and the slit spread straight on the strip that binds it."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.placket import FOOT, Opened
+from furbelow.techniques.placket import FOOT, Opened, stay_of
 
 LEFT, RIGHT, MIDDLE = 90.0, 310.0, 200.0
 DEEP = 120.0  # units for the slit
@@ -20,7 +20,7 @@ ENDS, AT_FOOT = 26.0, 9.0  # units for the two seams of the strip, which would b
 
 
 def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """The slit marked, stitched round and cut; then its edge spread straight, the strip on it."""
+    """The slit marked, stitched round and cut; then its edge spread straight on the strip."""
     words.read("figures", "figures-placket")
     strip, slit, seam = word_of(done.step.written, "strip"), facts_of(done, Opened).slit, done.step.mm("seam")
     values: dict[str, Value | str] = {
@@ -29,6 +29,7 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
         "slit": Length(slit),
         "seam-width": Length(seam),
         "foot": Length(FOOT, "about"),
+        "stay": Length(stay_of(seam), "about"),
     }
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-placket-slit"), bold=True)
@@ -56,13 +57,12 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
         (MIDDLE, low - ENDS + AT_FOOT),
         (LEFT - 50, low),
     ]
-    face(sheet, cloth, wrong=False)
     top = low - ENDS - 14
-    box = [(LEFT - 50, top), (RIGHT + 24, top), (RIGHT + 24, low), (LEFT - 50, low)]
-    face(sheet, box, wrong=True)
-    for start, end, inward in ((box[0], box[1], (0, 1)), (box[3], box[2], (0, -1))):
-        edge(sheet, start, end, "raw", inward)
-    sheet.line([cloth[4], cloth[3], cloth[2]], INK, THICK, HIDDEN)
+    face(sheet, [(LEFT - 50, top), (RIGHT + 24, top), (RIGHT + 24, low), (LEFT - 50, low)], wrong=False)
+    face(sheet, cloth, wrong=True)
+    sheet.line([(LEFT - 50, top), (RIGHT + 24, top)], INK, PLAIN, HIDDEN)
+    edge(sheet, (LEFT - 50, low), (RIGHT + 24, low), "raw", (0, -1))
+    sheet.line([cloth[4], cloth[3], cloth[2]], INK, THICK)
     row = low - ENDS
     sheet.line([(LEFT - 50, row), (RIGHT + 24, row)], ACCENT, THICK, SEAM)
     sheet.upright(row, low, RIGHT + 34, words.said(Length(seam)), RIGHT + 26)

@@ -8,13 +8,12 @@ the newest edition); small parts: CEN/TR 16792:2014.
 
 from __future__ import annotations
 
-from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.limits import burns_fast
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.dye import CAUTIONS as DYEING
 from furbelow.s6_write.guide.guide import Caution
 
 NEAR_FLOOR = 300  # mm: a hem as low as this is trodden on from the step below; house rule, maker to confirm
-SHEER = 40  # g/m2: net, tulle and illusion are lighter than this
 
 LOCAL = "Local rules and the word of a licensed person, a fire officer for a stage or hall, come before this guide."
 FULL = "A full skirt stands off the body and can reach a flame before you notice"
@@ -24,8 +23,7 @@ def general_cautions(rehearsal: Rehearsal) -> tuple[Caution, ...]:
     """The cautions of this garment, most serious first."""
     run, solved = rehearsal.run, rehearsal.solved
     cautions = []
-    cloths = {piece.piece.cloth.text for piece in solved.pieces.values()}
-    if any(gram_per_m2(solved, cloth) <= SHEER for cloth in cloths):
+    if burns_fast(solved):
         cautions.append(
             Caution(
                 "flame",

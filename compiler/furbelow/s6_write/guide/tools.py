@@ -34,6 +34,7 @@ _DECLARED = {
     Tool.BOWL: "tool-bowl",
     Tool.PAN: "tool-pan",
     Tool.SHEET: "tool-sheet",
+    Tool.FIRE_LABEL: "tool-fire-label",
 }
 # Machine needles by cloth weight in g/m2, metric size and, in brackets, the older number: common practice, no source.
 _NEEDLES = ((60, "70 (10)"), (150, "80 (12)"), (250, "90 (14)"))

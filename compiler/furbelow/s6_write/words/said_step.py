@@ -80,7 +80,7 @@ def _chain(action: Action, words: Words) -> str:
 
 def _caution(caution: Caution, told: Instructions, words: Words) -> str:
     words.read("cautions")
-    return words.text(caution.message, told.values)
+    return words.text(caution.message, {**told.values, **caution.values})
 
 
 # --- in a maker's own words ---

@@ -2,18 +2,26 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
+from furbelow.garment.message import Length
 from furbelow.garment.technique import Caution, CautionKind
 
 PINS_OUT = Caution(CautionKind.NEEDLE, "caution-pins")
 HAND_NEEDLE = Caution(CautionKind.NEEDLE, "caution-hand-needle")
 FINGERS = Caution(CautionKind.NEEDLE, "caution-fingers")
 KNIVES = Caution(CautionKind.BLADE, "caution-knives")
+RIPPER = Caution(CautionKind.BLADE, "caution-ripper")
 SHEARS = Caution(CautionKind.BLADE, "caution-shears")
 # At the waist.
 SAFETY_PIN = Caution(CautionKind.NEEDLE, "caution-safety-pin")
 SAFETY_PIN_LAST = Caution(CautionKind.NEEDLE, "caution-safety-pin-last")
 NO_FLAME_ON_ENDS = Caution(CautionKind.FLAME, "caution-no-flame-on-ends")
-CORDS = Caution(CautionKind.CHILD, "caution-cords")
+# On children up to 14 years each end of a waist cord may hang so far, in mm, with the garment open and drawn in: EN
+# 14682:2007, of which a newer edition (2014) is in force.
+CORD_OPEN, CORD_DRAWN = Fraction(140), Fraction(280)
+CORDS = Caution(CautionKind.CHILD, "caution-cords", {"open": Length(CORD_OPEN), "drawn-in": Length(CORD_DRAWN)})
+TIGHT_ELASTIC = Caution(CautionKind.CHILD, "caution-tight-elastic")
 LOOPS = Caution(CautionKind.CHILD, "caution-loops")
 SMALL_PARTS = Caution(CautionKind.CHILD, "caution-small-parts")
 STEAM = Caution(CautionKind.STEAM, "caution-steam")

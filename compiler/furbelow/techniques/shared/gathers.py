@@ -26,6 +26,12 @@ def knots_of(edge: Edge) -> int:
     return 2 * rows * runs_of(edge.cloth_length, edge.set_length) * edge.copies
 
 
+def tails_hang(edge: Edge) -> bool:
+    """Whether thread tails of gathering rows hang from this edge: no seam holds them, and no stacking knotted them."""
+    stacked = "." not in edge.name and sum(ply.copies for ply in edge.plies) > 1
+    return edge.gathered in (ROWS, HAND) and not edge.held and not stacked
+
+
 def tails_off(edge: Edge) -> str:
     """The message of what is done with the thread tails of gathers once pins hold the edge; see `tails_said`."""
     return "tails-off-machine" if edge.gathered == ROWS else "tails-off-hand"

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from furbelow.garment.bench import Bench
+from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.message import Length, One
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Action, Performed, new_seam
+from furbelow.techniques.shared.gathers import ATTACHMENT, HAND, ROWS
 
 TAG = Fraction(100)  # below every seam and casing that may come at the top, and above the middle
 
@@ -22,6 +23,12 @@ def tagged(bench: Bench, pieces: Sequence[str], say: Phrasing) -> bool:
 def seam_said(bench: Bench, pieces: Sequence[str], say: Phrasing) -> One:
     """How messages name the side seam of these pieces: `{ side-seam }` asks for it as `$seam`."""
     return One("bright" if tagged(bench, pieces, say) else "plain", ("bright", "plain"))
+
+
+def marked(edge: Edge) -> bool:
+    """Whether an edge bears even marks already, at every part of its set length: from gathers, or from its stack."""
+    stacked = "." not in edge.name and sum(ply.copies for ply in edge.plies) > 1
+    return stacked or edge.gathered in (ROWS, HAND, ATTACHMENT)
 
 
 def tag(done: Performed, pieces: Sequence[str], say: Phrasing) -> tuple[Action, ...]:
