@@ -129,3 +129,14 @@ def test_a_single_loop_is_told_as_one() -> None:
     words = _skirt("lawn", "- hang loops: {edge: skirt.top, tape: ribbon, count: 1}").words()
     assert "Cut 24 cm of satin ribbon." in words
     assert "The loop hangs down 12 cm" in words
+
+
+# --- what is not there is not told ---
+
+
+def test_a_casing_of_cloth_that_does_not_ravel_may_be_folded_once() -> None:
+    pieces = SKIRT.replace("CLOTH", "net").replace("LONG", "110 cm").splitlines()[0]
+    folded = FOLDED.replace("depth: 25 mm", "depth: 25 mm, turn under: 0 cm")
+    worked = sound(pieces, "\n".join(RINGS.splitlines()[::2]) + f"\n{folded}")
+    assert "folded-casing-fold-once" in _marks(worked, "folded casing")
+    assert " 0 cm" not in worked.words()

@@ -32,6 +32,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     Used,
     edge_of,
     facts_of,
@@ -40,7 +41,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import CORDS, CORD_DRAWN, CORD_OPEN, HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN
+from furbelow.techniques.shared.cautions import CORD_DRAWN, CORD_OPEN, CORDS, HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN
 from furbelow.techniques.shared.cords import CHILD, GROWN
 from furbelow.techniques.shared.laying import filled
 from furbelow.techniques.shared.preconditions import casing_in
@@ -87,10 +88,12 @@ class Drawstring:
         return ()
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        written, ends = done.step.written, done.step.mm("ends")
-        casing = done.before.casings[edge_of(written, "into")]
+        casing = done.before.casings[edge_of(done.step.written, "into")]
+        # It is tied once the waist is drawn in, and then the ends are longer.
+        drawn = facts_of(done, Threaded).drawn
+        tied = done.step.mm("ends") if drawn is None else drawn
         windows = (
-            Window("ends", "a cord end", ends, least=USUAL_END, sewable_least=LEAST_END, why="it has to be tied"),
+            Window("ends", "a cord end", tied, least=USUAL_END, sewable_least=LEAST_END, why="it has to be tied"),
         )
         return OnCloth(filled(ledger, casing, Lies.CORD, "the cord", "into"), windows)
 
@@ -163,9 +166,9 @@ class Drawstring:
             "waist-known": flag(facts.drawn is not None),
             "drawn": Length(facts.drawn or Fraction(0)),
         }
-        by_hand = () if facts.knotted else (HAND_NEEDLE,)
+        by_hand, tools = ((), ()) if facts.knotted else ((HAND_NEEDLE,), (Tool.HAND_NEEDLE,))
         cautions = (CORDS, SAFETY_PIN, *by_hand, NO_FLAME_ON_ENDS)
-        return Instructions("drawstring-title", "drawstring-aim", actions, values, cautions)
+        return Instructions("drawstring-title", "drawstring-aim", actions, values, cautions, tools)
 
 
 def _drawn_ends(solved: Solved, casing: Casing, ends: Fraction) -> Fraction | None:

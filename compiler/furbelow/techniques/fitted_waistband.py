@@ -31,6 +31,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     allowances_at,
     edge_at,
     edge_of,
@@ -45,7 +46,7 @@ from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER, S
 from furbelow.techniques.shared.faces import Face, outside_face
 from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
-from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import end_margins, held_in_seam, margins
 from furbelow.techniques.shared.marks import marked
 from furbelow.techniques.shared.preconditions import edge_not_ready
@@ -206,7 +207,6 @@ class FittedWaistband:
             marks = (Action(first), Action("fitted-waistband-mark-band"))
         actions = (
             *label_written(done, say),
-            iron_set(say, band),
             Action("fitted-waistband-fold"),
             *marks,
             Action("fitted-waistband-lay"),
@@ -244,9 +244,10 @@ class FittedWaistband:
             "waist-off": Length(max(facts.waist * LENGTH_SHARE, LEAST_OFF)),
         }
         cautions = (PINS_OUT, *_CAUTIONS[fasten], iron_hot(done, say))
-        tools = (*iron_tools(done, say, band), *label_tools(done, say))
+        by_hand = () if fasten == TIES else (Tool.HAND_NEEDLE,)
+        tools = (*iron_tools(done, say, band), *label_tools(done, say), *by_hand)
         aim = "fitted-waistband-aim-ties" if fasten == TIES else "fitted-waistband-aim"
-        return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools)
+        return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools, (band,))
 
 
 def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: str) -> Fault | None:

@@ -128,10 +128,13 @@ class FoldedCasing:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         depth, gap = done.step.mm("depth"), done.step.mm("gap")
         cord = holds_cord(say.solved, edge.name)
+        if done.step.mm("turn under"):
+            turns: tuple[Action, ...] = (Action("folded-casing-turn-under"), Action("folded-casing-fold"))
+        else:
+            turns = (Action("folded-casing-fold-once"),)
         actions = (
             *label_written(done, say),
-            Action("folded-casing-turn-under"),
-            Action("folded-casing-fold"),
+            *turns,
             Action("folded-casing-gap-front" if cord else "folded-casing-gap"),
             *label_laid(done, say, "folded-casing-label"),
             Action("folded-casing-sew"),

@@ -32,6 +32,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     Used,
     edge_of,
     facts_of,
@@ -239,7 +240,9 @@ class InsertElastic:
             "half-over": Length(over / 2),
         }
         cautions = (SAFETY_PIN_LAST, HAND_NEEDLE, NO_FLAME_ON_ENDS, TIGHT_ELASTIC)
-        return Instructions("insert-elastic-title", "insert-elastic-aim", actions, values, cautions)
+        return Instructions(
+            "insert-elastic-title", "insert-elastic-aim", actions, values, cautions, (Tool.HAND_NEEDLE,)
+        )
 
 
 TECHNIQUE = InsertElastic()

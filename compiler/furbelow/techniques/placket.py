@@ -39,7 +39,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
-from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
@@ -131,7 +131,6 @@ class Placket:
         written, facts, seam = done.step.written, facts_of(done, Opened), done.step.mm("seam")
         strip = word_of(written, "strip")
         actions = (
-            iron_set(say, strip),
             Action("placket-mark"),
             Action("placket-stay"),
             Action("placket-cut"),
@@ -164,8 +163,8 @@ class Placket:
             "across": Length(facts.across),
             "across-off": Length(ACROSS_OFF, "about"),
         }
-        cautions = (SHEARS, PINS_OUT, iron_hot(done, say))
-        return Instructions("placket-title", "placket-aim", actions, values, cautions, iron_tools(done, say, strip))
+        cautions, tools = (SHEARS, PINS_OUT, iron_hot(done, say)), iron_tools(done, say, strip)
+        return Instructions("placket-title", "placket-aim", actions, values, cautions, tools, (strip,))
 
 
 def stay_of(seam: Fraction) -> Fraction:

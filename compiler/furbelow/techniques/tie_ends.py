@@ -31,6 +31,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     facts_of,
     fault_at,
     refused,
@@ -38,8 +39,8 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import CORDS, PINS_OUT
-from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
-from furbelow.techniques.shared.laying import lap_window, margins, seam_window
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import bare_edge, lap_window, margins, seam_window, turn_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 FOR_A_KNOT, FOR_A_BOW = Fraction(100), Fraction(250)  # each tie beyond the body; house rule, maker to confirm
@@ -81,6 +82,9 @@ class TieEnds:
         windows = [
             seam_window(solved, "seam", seam, (tie,)),
             lap_window("lap", "a lap of the tie", lap, most=solved.pieces[band].length / 4),
+            turn_window(
+                "turn under", "a turn", done.step.mm("turn under"), bare=bare_edge(ledger, solved, f"{tie}.end")
+            ),
         ]
         if waist := solved.values.get("waist_girth"):
             # Both ties together, and the band between them, go round the waist and make a knot or a bow.
@@ -137,11 +141,10 @@ class TieEnds:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, facts = done.step, facts_of(done, Ties)
         actions = (
-            iron_set(say, word_of(step.written, "tie")),
             Action("tie-ends-fold", ENDS),
             Action("tie-ends-sew", ENDS),
             Action("tie-ends-turn", ENDS),
-            Action("tie-ends-turn-under", ENDS),
+            *((Action("tie-ends-turn-under", ENDS),) if step.mm("turn under") else ()),
             Action("tie-ends-lay", ENDS),
             Action("tie-ends-stitch", ENDS),
         )
@@ -157,15 +160,9 @@ class TieEnds:
             "depth": Length(facts.depth),
             "wide-off": Length(WIDE_OFF, "about"),
         }
-        cautions = (CORDS, PINS_OUT, iron_hot(done, say))
-        return Instructions(
-            "tie-ends-title",
-            "tie-ends-aim",
-            actions,
-            values,
-            cautions,
-            iron_tools(done, say, word_of(step.written, "tie")),
-        )
+        cautions, tie = (CORDS, PINS_OUT, iron_hot(done, say)), word_of(step.written, "tie")
+        tools = (*iron_tools(done, say, tie), Tool.BLUNT_STICK)
+        return Instructions("tie-ends-title", "tie-ends-aim", actions, values, cautions, tools, (tie,))
 
 
 def _cannot_tie(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, tie: str, band: str) -> Fault | None:

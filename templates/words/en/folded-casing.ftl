@@ -9,6 +9,16 @@ folded-casing-aim = { $holds ->
 
 folded-casing-turn-under = Fold { EDGE($edge) } { $under } to the inside all round and press the fold.
 folded-casing-fold = Fold it down again by { $depth }, press, and { pin } it.
+    .check = { folded-casing-folded.check }
+    .tolerance = { folded-casing-folded.tolerance }
+    .remedy = { folded-casing-folded.remedy }
+# The edge needs no first turn: it is neat, or its cloth does not ravel.
+folded-casing-fold-once = Fold { EDGE($edge) } by { $depth } to the inside all round, press, and { pin } it.
+    .check = { folded-casing-folded.check }
+    .tolerance = { folded-casing-folded.tolerance }
+    .remedy = { folded-casing-folded.remedy }
+# Said only as parts of the two above.
+folded-casing-folded =
     .check = The casing is { $depth } deep all round.
     .tolerance = never less, up to { $more } more
     .remedy = { $holds ->
