@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from furbelow.garment.message import Part, Pieces
 from furbelow.garment.technique import Performed
 
 from tests.techniques.small import Worked, refused, sound
@@ -32,7 +33,7 @@ def test_the_elastic_lies_in_the_outermost_layer_and_all_are_worked_on() -> None
     worked = _worked()
     drawn: Performed = worked.performed[-2]
     assert drawn.touches == ("skirt", "under")
-    assert drawn.used[0].what == "elastic in the skirt"
+    assert drawn.used[0].what == Part("use-elastic", {"piece": Pieces(("skirt",))})
     assert "Fold the top edges of the skirt and the under 5 mm to the inside" in worked.words()
     assert "between the seam margin and the outside" not in worked.words()
 

@@ -17,7 +17,7 @@ from furbelow.measure.quantity import Quantity
 FIBRES = ("cotton", "linen", "wool", "silk", "polyester", "viscose", "nylon", "acetate")  # those that have words
 
 # How a length is rounded, by the names of Phrasing. It belongs to the value, so that no translator can choose another.
-Rounded = Literal["length", "about", "off", "cut", "buy", "thread_left"]
+Rounded = Literal["length", "about", "off", "cut", "buy", "thread", "thread_left"]
 
 
 class Length(NamedTuple):

@@ -67,6 +67,10 @@ class Phrasing:
         """Thread on a bobbin, as far as it can be judged by eye: whole metres or yards."""
         return show_cloth_length(length, self.system, _YARD if self.system == "inch" else Fraction(1000), "near")
 
+    def thread(self, length: Fraction) -> str:
+        """Thread that is needed, in whole metres or yards."""
+        return show_cloth_length(length, self.system, _YARD if self.system == "inch" else Fraction(1000))
+
     def stitch(self, length: Fraction) -> str:
         """A stitch length: in mm as machines are marked, in inch rooms with the count to the inch."""
         shown = f"{show_decimal(length, 1)} mm stitch"

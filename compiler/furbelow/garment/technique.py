@@ -158,7 +158,7 @@ class Used(NamedTuple):
     material: str
     amount: Fraction
     copies: int
-    what: str
+    what: Part  # where it goes: "cord in the yoke"
 
 
 class Action(NamedTuple):

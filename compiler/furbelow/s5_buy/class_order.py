@@ -11,6 +11,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.garment.message import Part
 from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import Quantity
@@ -23,7 +24,7 @@ from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, ways_to_lay
 from furbelow.s5_buy.hours import TimeTable
 from furbelow.s5_buy.offers import cheapest_first, in_steps, offered
 from furbelow.s5_buy.out_of_range import OutOfRange
-from furbelow.s5_buy.shopping import Line, ShoppingList
+from furbelow.s5_buy.shopping import Line, ShoppingList, each_once
 from furbelow.s5_buy.thread import ThreadNeed, reels_to_buy
 
 # More garments than this are planned in lots, lot after lot on the same bolt: the work grows with the class, not faster.
@@ -303,8 +304,8 @@ def _beside(line: Line, lines: Mapping[int, Line], joins_alone: int = 0) -> Boug
     )
 
 
-def _placement(lines: Iterable[Line]) -> str:
-    return ", ".join(dict.fromkeys(place for line in lines for place in line.placement.split(", ")))
+def _placement(lines: Iterable[Line]) -> tuple[Part, ...]:
+    return each_once(place for line in lines for place in line.placement)
 
 
 def _list(garments: Iterable[Garment], lines: tuple[Line, ...]) -> ShoppingList:

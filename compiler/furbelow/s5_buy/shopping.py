@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from fractions import Fraction
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.message import Part, piece_said
 from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.technique import Performed, Sewn
 from furbelow.measure.units import CURRENCIES, VOLUME
@@ -25,15 +26,18 @@ STARCH_ML_PER_GRAM = Fraction(1)
 THREAD_WASTE = Fraction(3, 20)  # waste of 15 to 20 %: Technical Bulletin on thread consumption, American & Efird, 2008
 
 
+Unit = Literal["length", "volume", "reels"]
+
+
 class Line(NamedTuple):
     """One material on the list. `need` and `bought` in mm, ml or pieces as `unit` says; cost None without a price."""
 
     material: SolvedMaterial
     need: Fraction
     bought: Fraction
-    unit: str  # length, volume, reels
+    unit: Unit
     cost: Fraction | None
-    placement: str
+    placement: tuple[Part, ...]  # where it goes
     offers: tuple[Offered, ...] = ()  # of a cloth, the chosen width first
 
     @property
@@ -163,19 +167,19 @@ def _line(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, thre
         if name not in cutting.sheets:
             return None
         offers = tuple(offered(sheet) for sheet in cutting.sheets[name])
-        placement = ", ".join(piece.label for piece in solved.pieces.values() if piece.piece.cloth.text == name)
+        placement = tuple(piece_said(piece.name) for piece in solved.pieces.values() if piece.piece.cloth.text == name)
         return Line(material, offers[0].need, offers[0].bought, "length", offers[0].cost, placement, offers)
     if kind == "thread":
         reel = material.amounts.get("reel")
-        need = thread.total
+        need, placement = thread.total, (Part("use-seams"),)
         if reel is None:
-            return Line(material, need, need, "length", None, "all seams")
+            return Line(material, need, need, "length", None, placement)
         order = reels_to_buy(need, reel.as_length_mm(), thread.reels_at_once)
         reels = Fraction(0) if isinstance(order, OutOfRange) else Fraction(order.reels)
-        return Line(material, need, reels, "reels", price.value * reels if price else None, "all seams")
+        return Line(material, need, reels, "reels", price.value * reels if price else None, placement)
     if not used:
         return None
-    placement = ", ".join(dict.fromkeys(use.what for use, _ in used))
+    placement = each_once(use.what for use, _ in used)
     spare = material.amounts.get("spare")
     if kind in ("starch", "dye"):
         grams = sum((use.amount * use.copies * _weight(solved, done) for use, done in used), Fraction(0))
@@ -187,13 +191,26 @@ def _line(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, thre
     return _priced(material, need, in_steps(need, sold), "length", price.value if price else None, placement)
 
 
+def each_once(placements: Iterable[Part]) -> tuple[Part, ...]:
+    told: list[Part] = []
+    for placement in placements:
+        if placement not in told:
+            told.append(placement)
+    return tuple(told)
+
+
 def _weight(solved: Solved, done: Performed) -> Fraction:
     """g per mm2 of the cloth that a step wets."""
     return gram_per_m2(solved, solved.pieces[done.touches[0]].piece.cloth.text) / 1_000_000
 
 
 def _priced(
-    material: SolvedMaterial, need: Fraction, bought: Fraction, unit: str, price: Fraction | None, placement: str
+    material: SolvedMaterial,
+    need: Fraction,
+    bought: Fraction,
+    unit: Unit,
+    price: Fraction | None,
+    placement: tuple[Part, ...],
 ) -> Line:
     return Line(material, need, bought, unit, None if price is None else price * bought, placement)
 

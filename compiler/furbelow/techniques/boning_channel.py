@@ -16,7 +16,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
-from furbelow.garment.message import Length, Pieces, Supply, Values
+from furbelow.garment.message import Length, Part, Pieces, Supply, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -105,8 +105,8 @@ class BoningChannel:
                 Sewn(StitchType.LOCK, around, copies, room.seam_stitch, f"channel on the {label}, upper row"),
             ),
             used=(
-                Used(tape, around + TAPE_OVERLAP, copies, f"channel on the {label}"),
-                Used(bone, around + overlap, copies, f"hoop in the {label}"),
+                Used(tape, around + TAPE_OVERLAP, copies, Part("use-channel", {"piece": Pieces((piece,))})),
+                Used(bone, around + overlap, copies, Part("use-hoop", {"piece": Pieces((piece,))})),
             ),
             setup=SetUp.STRAIGHT,
             pinned=around * copies,

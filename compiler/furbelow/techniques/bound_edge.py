@@ -16,7 +16,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, One, Pieces, Stitch, Supply, Values, edge_said
+from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -172,7 +172,9 @@ class BoundEdge:
             after,
             pieces,
             sewn=(Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"binding {name}"),),
-            used=(Used(tape, length + overlap, copies, f"binding of {name}"),),
+            used=(
+                Used(tape, length + overlap, copies, Part("use-binding", {"piece": Pieces((name.partition(".")[0],))})),
+            ),
             setup=SetUp.STRAIGHT,
             pinned=length * copies,
             facts=Bound(name if "edge" in written.args else "", length, copies, overlap, half),

@@ -17,7 +17,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
-from furbelow.garment.message import Length, Pieces, Supply, Values, flag
+from furbelow.garment.message import Length, Part, Pieces, Supply, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -132,7 +132,7 @@ class Drawstring:
             sewn=(
                 Sewn(StitchType.ZIGZAG, 4 * casing.width, 1, Fraction(1), "bars at the gap and the middle of the back"),
             ),
-            used=(Used(cord, cut, 1, f"cord in the {solved.pieces[casing.piece].label}"),),
+            used=(Used(cord, cut, 1, Part("use-cord", {"piece": Pieces((casing.piece,))})),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,
             facts=Threaded(cut, drawn, casing, finish, knotted),

@@ -15,7 +15,7 @@ from typing import NamedTuple
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
+from furbelow.garment.message import Length, Part, Pieces, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -126,7 +126,11 @@ class EdgeWithTrim:
             sewn=tuple(
                 Sewn(StitchType.LOCK, edge.set_length, edge.copies, room.seam_stitch, what) for _ in range(rows)
             ),
-            used=(Used(trim, edge.set_length + overlap, edge.copies, what),),
+            used=(
+                Used(
+                    trim, edge.set_length + overlap, edge.copies, Part("use-trim", {"piece": Pieces((edge.pieces[0],))})
+                ),
+            ),
             setup=SetUp.STRAIGHT,
             handled=edge.set_length * edge.copies,
             facts=Trimmed(rows, overlap, width),

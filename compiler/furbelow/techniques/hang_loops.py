@@ -15,7 +15,7 @@ from typing import NamedTuple
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
+from furbelow.garment.message import Length, Part, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -121,7 +121,7 @@ class HangLoops:
                     "basting on loops",
                 ),
             ),
-            used=(Used(tape, length, int(count) * edge.copies, "hang loops"),),
+            used=(Used(tape, length, int(count) * edge.copies, Part("use-hang-loops")),),
             setup=SetUp.STRAIGHT,
             facts=Loops(int(count), length),
         )

@@ -17,7 +17,7 @@ from furbelow.diagnose.fault import Severity
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import CASING_ROOM, width_of
 from furbelow.garment.lying import Held, Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, Pieces, Values
+from furbelow.garment.message import Length, Part, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -191,7 +191,7 @@ class InsertElastic:
             )
         )
         after = bench.with_casing(casing._replace(elastic=elastic, elastic_length=length))
-        what = f"elastic in the {solved.pieces[casing.piece].label}"
+        what = Part("use-elastic", {"piece": Pieces((casing.piece,))})
         overlap = step.mm("overlap")
         return Performed(
             step,

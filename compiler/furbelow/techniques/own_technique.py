@@ -32,7 +32,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, Part, Pieces, Supply, Value, edge_said
+from furbelow.garment.message import Length, Own, Part, Pieces, Supply, Value, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, Step, SupplyKind
@@ -142,7 +142,11 @@ class OwnTechnique:
             for _ in range(self.stitch.rows if self.stitch else 0)
             if self.stitch
         )
-        supply = (Used(word_of(step.written, WITH), length * self.uses, copies, self.name),) if self.uses else ()
+        supply = (
+            (Used(word_of(step.written, WITH), length * self.uses, copies, Part("use-own", {"name": Own(self.name)})),)
+            if self.uses
+            else ()
+        )
         by_hand = self.setup in (SetUp.HAND, SetUp.IRON)
         return Performed(
             step,

@@ -16,7 +16,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, OnCloth, Window
-from furbelow.garment.message import Length, Supply, Values, edge_said
+from furbelow.garment.message import Length, Part, Pieces, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -98,7 +98,10 @@ class RibbonThreading:
             sewn=() if ends else (Sewn(StitchType.CHAIN, 2 * width, edge.copies, Fraction(3), "fastening the ribbon"),),
             used=(
                 Used(
-                    ribbon, edge.set_length + extra, edge.copies, f"ribbon in the {solved.pieces[edge.pieces[0]].label}"
+                    ribbon,
+                    edge.set_length + extra,
+                    edge.copies,
+                    Part("use-ribbon", {"piece": Pieces((edge.pieces[0],))}),
                 ),
             ),
             setup=SetUp.HAND,

@@ -17,7 +17,7 @@ from furbelow.garment import limits
 from furbelow.garment.bench import Bench, Casing, Edge, State
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
-from furbelow.garment.message import Length, Stitch, Supply, Values, edge_said
+from furbelow.garment.message import Length, Part, Pieces, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -133,7 +133,14 @@ class Shirring:
                 Sewn(StitchType.LOCK, edge.cloth_length, edge.copies, STITCH, f"shirring the {label}")
                 for _ in range(rows)
             ),
-            used=(Used(elastic, rows * (length + 2 * TAIL), edge.copies, f"shirring of the {label}"),),
+            used=(
+                Used(
+                    elastic,
+                    rows * (length + 2 * TAIL),
+                    edge.copies,
+                    Part("use-shirring", {"piece": Pieces((edge.pieces[0],))}),
+                ),
+            ),
             setup=SetUp.STRAIGHT,
             handled=edge.cloth_length * edge.copies,
             facts=Shirred(rows, length),

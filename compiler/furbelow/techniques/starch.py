@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Pieces
+from furbelow.garment.message import Part, Pieces
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -61,7 +61,7 @@ class Starch:
                 starch,
                 solved.pieces[piece].cut_length * solved.pieces[piece].cut_depth,
                 solved.pieces[piece].count,
-                f"stiffening the {solved.pieces[piece].label}",
+                Part("use-starch", {"piece": Pieces((piece,))}),
             )
             for piece in pieces
         )

@@ -43,7 +43,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         facts=(*facts, *times(rehearsal, shopping, parts, words)),
         cautions=general_cautions(rehearsal),
         tools=tuple(tools(rehearsal, told, words)),
-        materials=material_lines(shopping, say),
+        materials=material_lines(shopping, words),
         cutting=pieces,
         cutting_figures=(how_to_read(words), *cutting_figures(cutting, solved, words)),
         cutting_steps=cutting_page,

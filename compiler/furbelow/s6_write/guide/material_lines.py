@@ -2,35 +2,39 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
+from math import ceil
 
-from furbelow.garment.phrasing import Phrasing
-from furbelow.measure.quantity import show_cloth_length, show_decimal, show_fixed
+from furbelow.garment.message import Amount, Fibre, Length, Money, Own, Part, Share, Supply, Things, Value
 from furbelow.s5_buy.bom import MaterialRow
 from furbelow.s5_buy.shopping import Line, ShoppingList
 from furbelow.s6_write.guide.guide import MaterialLine
+from furbelow.s6_write.words.words import Words
 
 _METRE = Fraction(1000)
-_YARD = Fraction(9144, 10)
+_SPECIFIED = {"width": "bom-width", "weight": "bom-weight", "stretch": "bom-stretch", "reel": "bom-reel"}
 
 
-def material_lines(shopping: ShoppingList, say: Phrasing) -> tuple[MaterialLine, ...]:
+def material_lines(shopping: ShoppingList, words: Words) -> tuple[MaterialLine, ...]:
     """What to buy, one row a material."""
+    words.read("buying")
     return tuple(
         MaterialLine(
             name=line.name.replace("_", " "),
-            description=_description(line, say),
-            amount=_amount(line, line.bought, say),
-            need=_amount(line, line.need, say, need=True),
-            use=_use(line, shopping, say),
-            cost="" if line.cost is None else f"{show_fixed(line.cost, 2)} {shopping.currency}",
+            description=words.said(Things(tuple(_description(line)), "row")),
+            amount=words.said(_bought(line)),
+            need=words.said(_needed(line)),
+            use=words.said(Things((Things(line.placement, "row"), *_thread(line, shopping)), "clauses")),
+            cost="" if line.cost is None else words.said(Money(line.cost, shopping.currency)),
         )
         for line in shopping.lines
     )
 
 
-def material_rows(shopping: ShoppingList, size: str) -> tuple[MaterialRow, ...]:
+def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[MaterialRow, ...]:
     """The bill of materials: consumption in m, ml or reels; cost of what is bought."""
+    words.read("buying")
     rows = []
     for line in shopping.lines:
         material = line.material.material
@@ -44,56 +48,60 @@ def material_rows(shopping: ShoppingList, size: str) -> tuple[MaterialRow, ...]:
                 supplier=material.supplier,
                 cost=line.cost,
                 currency=shopping.currency if line.cost is not None else "",
-                specification=_specification(line),
+                specification=words.said(Things(tuple(_specification(line)), "row")),
                 colour=material.colour,
                 size=size,
-                placement=line.placement,
+                placement=words.said(Things(line.placement, "row")),
             )
         )
     return tuple(rows)
 
 
-def _amount(line: Line, amount: Fraction, say: Phrasing, need: bool = False) -> str:
+def _bought(line: Line) -> Value:
     if line.unit == "volume":
-        return f"{show_decimal(amount, 0, 'up')} ml"
-    if line.unit == "reels" and need:
-        step = _METRE if say.system == "metric" else _YARD
-        return show_cloth_length(amount, say.system, step)
+        return _volume(line.bought)
     if line.unit == "reels":
-        reel = say.buy(line.material.amounts["reel"].as_length_mm())
-        return f"{say.count(int(amount), 'reel')} of {reel}"
-    return say.buy(amount)
+        reel = Length(line.material.amounts["reel"].as_length_mm(), "buy")
+        return Part("buy-reels", {"reels": int(line.bought), "length": reel})
+    return Length(line.bought, "buy")
 
 
-def _use(line: Line, shopping: ShoppingList, say: Phrasing) -> str:
-    """Where it goes; of thread, why so many reels, and how many bobbins to wind first."""
+def _needed(line: Line) -> Value:
+    if line.unit == "volume":
+        return _volume(line.need)
+    return Length(line.need, "thread" if line.unit == "reels" else "buy")
+
+
+def _volume(amount: Fraction) -> Part:
+    return Part("buy-volume", {"amount": ceil(amount)})
+
+
+def _thread(line: Line, shopping: ShoppingList) -> Iterator[Part]:
+    """Of thread, why so many reels, and how many bobbins to wind first."""
     if line.unit != "reels":
-        return line.placement
-    told = [line.placement]
+        return
     if shopping.thread.reels_at_once > 1:
-        told.append(f"the overlocker takes {shopping.thread.reels_at_once} reels at once")
+        yield Part("use-reels-at-once", {"reels": shopping.thread.reels_at_once})
     if shopping.bobbins:
-        told.append(f"wind {say.count(shopping.bobbins.bobbins, 'bobbin')} first")
-    return "; ".join(told)
+        yield Part("use-bobbins", {"bobbins": shopping.bobbins.bobbins})
 
 
-def _description(line: Line, say: Phrasing) -> str:
+def _description(line: Line) -> Iterator[Value]:
     amounts, material = line.material.amounts, line.material.material
-    parts = [material.about or line.name]
+    yield Supply(line.name)
     if "width" in amounts:
-        parts.append(f"{say.length(amounts['width'].as_length_mm())} wide")
+        yield Part("buy-wide", {"width": Length(amounts["width"].as_length_mm())})
     if "stretch" in amounts:
-        parts.append(f"stretches by {say.share(amounts['stretch'].value)} or more")
+        yield Part("buy-stretches", {"stretch": Share(amounts["stretch"].value)})
     if material.colour:
-        parts.append(material.colour)
-    return ", ".join(parts)
+        yield Own(material.colour)
 
 
-def _specification(line: Line) -> str:
+def _specification(line: Line) -> Iterator[Value]:
     amounts, material = line.material.amounts, line.material.material
-    shown = [
-        f"{key.replace('_', ' ')} {amounts[key].show()}"
-        for key in ("width", "weight", "stretch", "reel")
-        if key in amounts
-    ]
-    return ", ".join([material.about or line.name, *([material.fibre] if material.fibre else []), *shown])
+    yield Supply(line.name)
+    if material.fibre:
+        yield Fibre(material.fibre)
+    for key, message in _SPECIFIED.items():
+        if key in amounts:
+            yield Part(message, {"amount": Amount(amounts[key], "metric")})

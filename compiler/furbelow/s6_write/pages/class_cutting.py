@@ -18,7 +18,6 @@ from furbelow.s6_write.words.words import Words
 
 def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
     """A guide with nothing in it but what cutting for all needs. Cut sizes stand under numbers, without names."""
-    say = words.say
     cloths = set(order.cutting.sheets)
     shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
     guide = Guide(
@@ -28,7 +27,7 @@ def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
         facts=(),
         cautions=_cautions(order),
         tools=(),
-        materials=material_lines(shopping, say),
+        materials=material_lines(shopping, words),
         cutting=_cut_lines(order, words),
         cutting_figures=cutting_figures(order.cutting, order.solved, words),
         cutting_steps=cutting_steps(order.cutting, words),

@@ -6,7 +6,6 @@ import csv
 import io
 from collections.abc import Mapping
 
-from furbelow.garment.phrasing import Phrasing
 from furbelow.s5_buy.bom import materials_csv
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.material_lines import material_rows
@@ -23,7 +22,7 @@ def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str
     files = {
         "index.html": class_html(page, words).encode("utf-8"),
         "shopping.md": _shopping(order, page.whose, words).encode("utf-8"),
-        "materials.csv": _materials(order, words.say),
+        "materials.csv": _materials(order, words),
     }
     linked = {file for _, file in page.cutting}
     if linked:
@@ -42,7 +41,7 @@ def _shopping(order: ClassOrder, whose: str, words: Words) -> str:
     told = [shopping_markdown(order.shopping, order.solved.spec.title, of_all, words)]
     heads = (words.text(head) for head in ("class-material", "class-together", "class-alone"))
     told.append(f"## {words.text('shopping-together')}\n\n| {' | '.join(heads)} |\n|---|---|---|")
-    for line in bought_lines(order, words.say):
+    for line in bought_lines(order, words):
         together, alone = (
             escaped(f"{amount}, {cost}" if cost else amount)
             for amount, cost in ((line.together, line.together_cost), (line.alone, line.alone_cost))
@@ -52,21 +51,21 @@ def _shopping(order: ClassOrder, whose: str, words: Words) -> str:
     return "\n".join(told)
 
 
-def _materials(order: ClassOrder, say: Phrasing) -> bytes:
+def _materials(order: ClassOrder, words: Words) -> bytes:
     """The bill of materials with what one garment takes on average, and three columns for the order of all."""
     heads = len(order.garments)
     rows = [
         row._replace(
             consumption=row.consumption / heads,
             cost=None if row.cost is None else row.cost / heads,
-            size=f"mean of {say.count(heads, 'garment')}",
+            size=f"mean of {words.say.count(heads, 'garment')}",
         )
-        for row in material_rows(order.shopping, "")
+        for row in material_rows(order.shopping, "", words)
     ]
     table = list(csv.reader(io.StringIO(materials_csv(rows).decode("utf-8"), newline="")))
     ordered = [
         [str(each.garments), line.together, line.together_cost]
-        for line, each in zip(bought_lines(order, say), order.bought, strict=True)
+        for line, each in zip(bought_lines(order, words), order.bought, strict=True)
     ]
     text = io.StringIO(newline="")
     writer = csv.writer(text, lineterminator="\r\n")

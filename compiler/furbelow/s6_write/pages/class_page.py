@@ -102,7 +102,7 @@ def class_page(
 
     sizes: the names of the sizes that the guides are for; none for wearers, whose measures stay out.
     """
-    spec, say = order.solved.spec, words.say
+    spec = order.solved.spec
     cutting = [(words.text("class-cutting-file"), "class-cutting.html")]
     if with_pdf:
         cutting.append((words.text("class-cutting-print"), "class-cutting.pdf"))
@@ -114,8 +114,8 @@ def class_page(
         missing=tuple(missing),
         charts=size_chart([garment.rehearsal for garment in order.garments.values()], sizes) if sizes else (),
         rounding=words.said(Length(order.solved.rounding)),
-        materials=material_lines(order.shopping, say),
-        bought=bought_lines(order, say),
+        materials=material_lines(order.shopping, words),
+        bought=bought_lines(order, words),
         sums=tuple(sums(order, words)),
         cutting=tuple(cutting) if order.cutting.sheets else (),
         files=(
@@ -147,14 +147,14 @@ def content_key(page: object) -> str:
     return hashlib.sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
 
 
-def bought_lines(order: ClassOrder, say: Phrasing) -> tuple[BoughtLine, ...]:
+def bought_lines(order: ClassOrder, words: Words) -> tuple[BoughtLine, ...]:
     """Each material as it is bought for all, and as each alone would buy it."""
     apart = tuple(
         each.line._replace(need=each.need_alone, bought=each.bought_alone, cost=each.cost_alone)
         for each in order.bought
     )
     together, alone = (
-        material_lines(order.shopping._replace(lines=lines), say) for lines in (order.shopping.lines, apart)
+        material_lines(order.shopping._replace(lines=lines), words) for lines in (order.shopping.lines, apart)
     )
     return tuple(
         BoughtLine(ours.name, ours.amount, ours.cost, theirs.amount, theirs.cost)

@@ -28,7 +28,7 @@ def files_of(
     words = Words(guide.language, Phrasing(rehearsal.solved, rehearsal.run.room, cutting.joins))
     files = dict(guide_files(guide, with_pdf=with_pdf))
     files["shopping.md"] = shopping_markdown(shopping, guide.title, wearer, words).encode("utf-8")
-    files["materials.csv"] = materials_csv(material_rows(shopping, wearer))
+    files["materials.csv"] = materials_csv(material_rows(shopping, wearer, words))
     return files
 
 

@@ -19,7 +19,7 @@ def shopping_markdown(shopping: ShoppingList, title: str, whose: str, words: Wor
     """One tick box a material, the widths compared, the thread by its parts, hours and price."""
     words.read("shopping")
     told = [f"# {escaped(words.text('shopping-title', {'title': title, 'whose': whose}))}", ""]
-    for line, row in zip(shopping.lines, material_lines(shopping, words.say), strict=True):
+    for line, row in zip(shopping.lines, material_lines(shopping, words), strict=True):
         cost = f" ({row.cost})" if row.cost else ""
         told.append(f"- [ ] **{escaped(row.amount)}** {escaped(row.description)}{cost}")
         told.append(f"    - {escaped(words.text('shopping-needed', {'amount': row.need, 'use': row.use}))}")

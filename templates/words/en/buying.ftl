@@ -1,0 +1,45 @@
+### What to buy: amounts, descriptions, and where each material goes.
+
+## Amounts
+
+buy-volume = { $amount } ml
+# $length: of thread on one reel.
+buy-reels = { $reels ->
+    [one] { $reels } reel of { $length }
+   *[other] { $reels } reels of { $length }
+ }
+
+## Descriptions: what is said of a material behind its name
+
+buy-wide = { $width } wide
+buy-stretches = stretches by { $stretch } or more
+
+## Where it goes
+
+# Thread.
+use-seams = all seams
+# Said behind the use of thread.
+use-reels-at-once = the overlocker takes { $reels } reels at once
+use-bobbins = { $bobbins ->
+    [one] wind { $bobbins } bobbin first
+   *[other] wind { $bobbins } bobbins first
+ }
+use-trim = trim on { PIECE($piece) }
+use-binding = binding of { PIECE($piece) }
+use-ribbon = ribbon in { PIECE($piece) }
+use-hang-loops = hang loops
+use-channel = channel on { PIECE($piece) }
+use-hoop = hoop in { PIECE($piece) }
+use-shirring = shirring of { PIECE($piece) }
+use-elastic = elastic in { PIECE($piece) }
+use-cord = cord in { PIECE($piece) }
+use-starch = stiffening { PIECE($piece) }
+# A way of working that the maker describes herself, by its name.
+use-own = { $name }
+
+## The table of materials for programs
+
+bom-width = width { $amount }
+bom-weight = weight { $amount }
+bom-stretch = stretch { $amount }
+bom-reel = reel { $amount }
