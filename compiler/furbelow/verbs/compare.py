@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
 if TYPE_CHECKING:
-    from furbelow.diagnose.json_text import json_text
     from furbelow.order.chain import Planned
     from furbelow.order.order import Order
     from furbelow.verbs.reading import Reader
@@ -62,6 +61,8 @@ def _compare(options: argparse.Namespace) -> int:
         return SPEC_AT_FAULT
     found = compare(one, other, *_names(options, first, second))
     if options.format == "json":
+        from furbelow.diagnose.json_text import json_text
+
         print(json_text(as_data(found)))
     else:
         print(as_text(found), end="")
