@@ -32,6 +32,12 @@ def template(name: str) -> Path:
     return _path("templates", name)
 
 
+def languages() -> tuple[str, ...]:
+    """The languages that guides can be written in: each is a folder of messages."""
+    folder = os.path.join(_folder("templates"), "words")
+    return tuple(sorted(name for name in os.listdir(folder) if os.path.isdir(os.path.join(folder, name))))
+
+
 def _path(folder: str, name: str) -> Path:
     from pathlib import Path
 

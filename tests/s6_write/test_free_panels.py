@@ -184,7 +184,7 @@ def test_a_class_marks_every_panel_with_its_number() -> None:
     order = class_order({1: garment, 2: garment})
     sheet = order.cutting.sheet("lawn")
     assert faults(sheet.plan, sheet.strips, sheet.bolt, cut_prices(sheet.price, Workroom())) == []
-    guide = class_cutting(order, "two makers", class_words(order, "en"))
+    guide = class_cutting(order, "two makers", class_words(order))
     cut = " ".join(step.text for step in guide.cutting_steps)
     for number, name in product("12", ("A1", "B1", "C1", "D1", "D2")):
         assert f"{number}{name}" in cut

@@ -10,6 +10,7 @@ from itertools import count
 from furbelow.amend.amend import BEFORE_CUTTING, Amended
 from furbelow.amend.report import correction_steps
 from furbelow.order.chain import Planned, guide_of
+from furbelow.order.whose import whose
 from furbelow.s6_write.guide.guide import Guide, Operation, Part
 from furbelow.s6_write.pages.files import files_of, guide_files
 
@@ -18,7 +19,7 @@ def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, by
     """The files of the fresh guide; all of them, cutting and shopping too, where nothing is cut yet."""
     if amended.start == BEFORE_CUTTING:
         now = amended.now
-        return files_of(now.rehearsal, now.cutting, now.shopping, amended.order.wearer, with_pdf=with_pdf)
+        return files_of(now.rehearsal, now.cutting, now.shopping, whose(amended.order), with_pdf=with_pdf)
     return guide_files(fresh_guide(amended), with_pdf=with_pdf)
 
 
@@ -82,7 +83,7 @@ def _numbered(parts: Sequence[Part]) -> tuple[Part, ...]:
 
 
 def _guide(amended: Amended, planned: Planned) -> Guide:
-    return guide_of(planned, amended.order.wearer)
+    return guide_of(planned, whose(amended.order))
 
 
 def _operations(guide: Guide) -> Mapping[str, Operation]:

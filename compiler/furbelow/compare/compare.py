@@ -125,7 +125,7 @@ def _steps(one: Planned, other: Planned) -> Iterator[StepChange]:
 def _told(planned: Planned) -> list[tuple[str, str, tuple[str, ...]]]:
     """(what tells the step apart, its title, its sentences) for each step that has any."""
     say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
-    words, told = Words("en", say, planned.cutting.letters), []
+    words, told = Words(say.language, say, planned.cutting.letters), []
     for done in planned.rehearsal.run.performed:
         telling = said_step(done, words)
         lines = [line for action in telling.actions for line in (action.text, action.check, action.remedy) if line]
@@ -214,7 +214,7 @@ def _sections(planned: Planned) -> tuple[int, int]:
 
 def _actions(planned: Planned) -> int:
     say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
-    words = Words("en", say, planned.cutting.letters)
+    words = Words(say.language, say, planned.cutting.letters)
     return sum(len(said_step(done, words).actions) for done in planned.rehearsal.run.performed)
 
 

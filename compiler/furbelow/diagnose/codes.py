@@ -43,6 +43,9 @@ CODES: dict[str, str] = {
     # read: rosters
     "FB150": "the heading of a roster can't be used",
     "FB151": "a row of a roster can't be used",
+    # read: languages
+    "FB160": "a language is unknown",
+    "FB161": "texts of the spec are not told in the language of the guide",
     # solve: formulas
     "FB201": "a formula can't be read",
     "FB202": "a formula can't be worked out",

@@ -35,6 +35,11 @@ class Phrasing:
         return max((len(copy) for copy in self.lengths.get(piece, ())), default=1)
 
     @property
+    def language(self) -> str:
+        """Of the guide: the one that the maker's texts are told in."""
+        return self.solved.spec.language
+
+    @property
     def system(self) -> System:
         return system_of(self.room.units or self.solved.spec.units)
 

@@ -99,6 +99,7 @@ class Step(NamedTuple):
 class BodyMeasure(NamedTuple):
     name: str
     span: Span
+    about: str
     low: Written | None
     high: Written | None
 
@@ -217,6 +218,9 @@ class Spec(NamedTuple):
     pieces: Mapping[str, Piece]
     steps: tuple[Step, ...]
     rules: tuple[Rule, ...]
+    language: str  # that its texts are in: of the guide that is made from it
+    written_in: Word | None  # the language that the spec says it is written in
+    untold: tuple[Word, ...]  # the texts that it does not tell in that language, by what they are called
 
     @property
     def system(self) -> System:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from furbelow.diagnose.fault import Span
-from furbelow.garment.spec import Written
+from furbelow.garment.spec import Word, Written
 
 
 @dataclass(frozen=True)
@@ -17,3 +17,4 @@ class Wearer:
     body: Mapping[str, Written]
     choices: Mapping[str, Written]
     span: Span
+    language: Word | None = None  # of the guide; None leaves it to the workroom and the spec

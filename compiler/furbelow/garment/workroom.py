@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.garment.spec import Word
+
 
 class Workroom(NamedTuple):
     """Lengths in mm, money in the currency of the spec; None where the workroom does not say.
@@ -14,6 +16,7 @@ class Workroom(NamedTuple):
     """
 
     title: str = "a home table"
+    language: Word | None = None  # of the guides made here; None leaves it to the spec
     units: str | None = None  # metric or inches; None keeps the spec's
     rounding: Fraction | None = None
     neaten_with: str = "zigzag"  # overlocker, zigzag or pinking shears

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault
-from furbelow.order.chain import prove_each
-from furbelow.order.make_one import Finished, make_one
+from furbelow.order.chain import Planned, plan_proved, prove, prove_each
+from furbelow.order.make_one import Finished, MadeGuide, make_one
 from furbelow.order.order import Order
 from furbelow.order.shelf import Shelf, folder_names
+from furbelow.order.whose import whose
+from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
 from furbelow.s5_buy.class_order import Garment, class_order
 from furbelow.s6_write.pages.class_files import class_files
 from furbelow.s6_write.pages.class_page import Made, Missing, class_page, class_words
@@ -37,6 +40,10 @@ class Making:
         self.garments: dict[int, Garment] = {}
         self.made: list[Made] = []
         self.missing: list[Missing] = []
+        # What is for all is told in the language that most of the guides are in.
+        languages = Counter(order.spec.language for order in orders)
+        self.language = max(languages, key=languages.__getitem__, default="")
+        self.spec = next((order.spec for order in orders if order.spec.language == self.language), None)
 
     def finished(self, named: str, unread: Unread = EVERY_ROW, *, are_sizes: bool = False) -> Iterator[Finished]:
         """Each guide, then the page for all where there is any. are_sizes: the bodies are nobody's, so they may be told."""
@@ -44,24 +51,32 @@ class Making:
             place = self.shelf.below(self.folders[order.wearer])
             one = make_one(order, place, proved, with_pdf=self.with_pdf)
             if one.guide is None:
-                self.missing.append(Missing(order.wearer, reasons(one.faults)))
+                self.missing.append(Missing(whose(order), reasons(one.faults)))
             else:
-                self.garments[number] = Garment(*one.guide.planned)
-                self.made.append(Made(number, order.wearer, place.folder.name, tuple(one.guide.files)))
+                self.garments[number] = Garment(*self._told_to_all(order, one.guide))
+                self.made.append(Made(number, whose(order), place.folder.name, tuple(one.guide.files)))
             yield one
         if self.garments:
             yield self._for_all(named, unread, are_sizes)
 
+    def _told_to_all(self, order: Order, guide: MadeGuide) -> Planned:
+        """The same garment, the maker's texts in the language of all."""
+        if self.spec is None or order.spec.language == self.language:
+            return guide.planned
+        plans = KeptPlans(guide.files[PLANS_FILE])
+        again = plan_proved(prove(order._replace(spec=self.spec)), plans.planner(order.room))
+        return again.value or guide.planned
+
     def _for_all(self, named: str, unread: Unread, are_sizes: bool) -> Finished:
         ordered = class_order(self.garments)
-        words = class_words(ordered, "en")
+        words = class_words(ordered)
         of_number = words.text("class-of", {"number": len(self.orders)})
-        whose = words.text("class-every-size") if are_sizes else named or of_number
+        of_all = words.text("class-every-size") if are_sizes else named or of_number
         nameless = [Missing(words.text("class-line", {"line": line}), why) for line, why in unread.items()]
-        sizes = [each.whose.removeprefix("size ") for each in self.made] if are_sizes else []
-        page = class_page(ordered, whose, self.made, [*self.missing, *nameless], sizes, words, with_pdf=self.with_pdf)
+        sizes = [self.orders[each.number - 1].size for each in self.made] if are_sizes else []
+        page = class_page(ordered, of_all, self.made, [*self.missing, *nameless], sizes, words, with_pdf=self.with_pdf)
         faults = self.shelf.put(class_files(page, ordered, words))
-        return Finished(whose, None if faults else self.shelf.folder / "index.html", faults)
+        return Finished(of_all, None if faults else self.shelf.folder / "index.html", faults)
 
 
 def unread_rows(faults: Iterable[Fault], file: str | None) -> Unread:

@@ -10,6 +10,7 @@ from furbelow.diagnose.fault import Fault, Staged
 from furbelow.order.chain import Planned, guide_of, plan_proved, prove
 from furbelow.order.order import Order
 from furbelow.order.shelf import Shelf
+from furbelow.order.whose import whose
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
 from furbelow.s6_write.pages.files import files_of
@@ -58,7 +59,7 @@ def make_guide(
     found = planned.value
     if found is None:
         return Staged(None, planned.faults)
-    files = files_of(found.rehearsal, found.cutting, found.shopping, order.wearer, with_pdf=with_pdf)
+    files = files_of(found.rehearsal, found.cutting, found.shopping, whose(order), with_pdf=with_pdf)
     return Staged(MadeGuide(found, {**files, PLANS_FILE: plans.as_file()}), planned.faults)
 
 
@@ -68,4 +69,4 @@ def make_page(order: Order, kept: bytes = b"") -> Staged[Page]:
     planned = plan_proved(prove(order), plans.planner(order.room))
     if planned.value is None:
         return Staged(None, planned.faults)
-    return Staged(Page(html(guide_of(planned.value, order.wearer)), plans.as_file()), planned.faults)
+    return Staged(Page(html(guide_of(planned.value, whose(order))), plans.as_file()), planned.faults)

@@ -10,10 +10,11 @@ from furbelow.garment.workroom import Workroom
 
 
 class Order(NamedTuple):
-    """A spec for one body, with choices, in a workroom. `wearer`: "size M", "Bo"."""
+    """A spec for one body, with choices, in a workroom. `wearer`: "size M", "Bo"; `size`: "M", where the body is nobody's."""
 
     spec: Spec
     wearer: str
     body: Mapping[str, Written]
     choices: Mapping[str, Written]
     room: Workroom
+    size: str = ""

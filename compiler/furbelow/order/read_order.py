@@ -6,10 +6,11 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple, Never
 
 from furbelow.diagnose.fault import Fault, Label, Span
-from furbelow.garment.spec import Spec, Written
+from furbelow.garment.spec import Spec, Word, Written
 from furbelow.garment.wearer import Wearer
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.formula import FormulaFault, parse_formula
+from furbelow.order.language import in_language
 from furbelow.order.order import Order
 from furbelow.order.unread import Unread
 from furbelow.s1_read.read_spec import read_spec
@@ -25,6 +26,7 @@ class Asked(NamedTuple):
     wearer: str | None = None
     workroom: str | None = None
     choices: Sequence[str] = ()
+    language: str | None = None
 
 
 class Body(NamedTuple):
@@ -33,6 +35,8 @@ class Body(NamedTuple):
     wearer: str
     measures: Mapping[str, Written]
     own: Mapping[str, Written]
+    language: Word | None = None
+    size: str = ""
 
 
 class OrderReader:
@@ -65,7 +69,29 @@ class OrderReader:
     def orders_of(self, spec: Spec, asked: Asked, *, every: bool = False) -> list[Order]:
         room, choices = self._workroom(asked.workroom), self._choices(asked.choices)
         bodies = self._bodies(spec, asked, every=every)
-        return [Order(spec, each.wearer, each.measures, {**each.own, **choices}, room) for each in bodies]
+        by_call = self._language(asked.language)
+        specs: dict[str | None, Spec] = {}  # by the language that is meant
+        orders = []
+        for each in bodies:
+            meant = by_call or each.language or room.language
+            if (said := meant and meant.text) not in specs:
+                specs[said] = self._in_language(spec, meant)
+            orders.append(Order(specs[said], each.wearer, each.measures, {**each.own, **choices}, room, each.size))
+        return orders
+
+    def _language(self, given: str | None) -> Word | None:
+        """The language of `--language`, whose place is the option itself."""
+        if given is None:
+            return None
+        self.sources["--language"] = given
+        return Word(given, Span("--language", 1, 1, 1, len(given) + 1))
+
+    def _in_language(self, spec: Spec, meant: Word | None) -> Spec:
+        staged = in_language(spec, meant)
+        if staged.value is None:
+            self.stop(staged.faults, by_call=meant is not None and meant.span.file == "--language")
+        self.tell(staged.faults)
+        return staged.value
 
     def spec_and_faults(self, path: str) -> tuple[Spec | None, tuple[Fault, ...]]:
         self.keep(path)
@@ -105,14 +131,17 @@ class OrderReader:
     def _bodies(self, spec: Spec, asked: Asked, *, every: bool) -> list[Body]:
         """The size, wearer or class named; every size where none is, if that is wanted."""
         if asked.wearer is not None:
-            return [Body(wearer.name, wearer.body, wearer.choices) for wearer in self._wearers(asked.wearer)]
+            return [
+                Body(wearer.name, wearer.body, wearer.choices, wearer.language)
+                for wearer in self._wearers(asked.wearer)
+            ]
         if asked.size is not None:
             staged = size_body(spec, asked.size)
             if staged.value is None:
                 self.stop(staged.faults, by_call=True)
-            return [Body(f"size {asked.size}", staged.value, {})]
+            return [Body(f"size {asked.size}", staged.value, {}, size=asked.size)]
         if every:
-            return [Body(f"size {name}", body, {}) for name, body in spec.sizes.items()]
+            return [Body(f"size {name}", body, {}, size=name) for name, body in spec.sizes.items()]
         sizes = ", ".join(spec.sizes) or "none"
         raise Unread(by_call=True, said=f"say for whom: --size NAME (sizes: {sizes}) or --wearer FILE")
 

@@ -22,6 +22,7 @@ from furbelow.garment.spec import (
 from furbelow.garment.technique import Technique
 from furbelow.s1_read.lower_steps import StepLowering, stack_names
 from furbelow.s1_read.names import Names, unknown_name
+from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.values import Formulas, answer_at, map_at, maps_in, rows_at, text_at, value_at, word_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
 
@@ -36,27 +37,32 @@ SECTIONS = {
 }
 
 
-def lower(tree: Tree, source: str, file: str, techniques: Mapping[str, Technique]) -> Staged[Spec]:
+def lower(tree: Tree, source: str, file: str, techniques: Mapping[str, Technique], sayings: Sayings) -> Staged[Spec]:
     """The spec in a tree, and every fault in its names and formulas.
 
     What the schema has told is passed over in silence: such a tree gives no value, and no fault of its own.
-    Fails: FB140 to FB145, FB201.
+    sayings: reads the maker's texts, in the language that is asked for.
+    Fails: FB140 to FB145, FB160, FB201.
     """
-    return _Lowering(tree, source, file, techniques).lowered()
+    return _Lowering(tree, source, file, techniques, sayings).lowered()
 
 
 class _Lowering:
-    def __init__(self, tree: Tree, source: str, file: str, techniques: Mapping[str, Technique]) -> None:
+    def __init__(
+        self, tree: Tree, source: str, file: str, techniques: Mapping[str, Technique], sayings: Sayings
+    ) -> None:
         self.tree = tree
         self.source = source
         self.file = file
         self.techniques = techniques
+        self.say = sayings
         self.names = Names()
         self.formulas = Formulas()
         self.faults: list[Fault] = []
 
     def lowered(self) -> Staged[Spec]:
         self._give_names()
+        title, about = self.say.at(self.tree, "title"), self.say.at(self.tree, "about").strip()
         rows = rows_at(self.tree, "steps")
         units = text_at(self.tree, "units", "metric")
         rounding = self.formulas.at(self.tree, "rounding") or self._default_rounding(units)
@@ -74,18 +80,20 @@ class _Lowering:
             frozenset(name.text for name in stack_names(rows, self.techniques)),
             self.formulas,
             self.faults,
+            self.say,
             frozenset(entry.key for entry in map_at(self.tree, "techniques").entries),
         ).steps(rows)
         rules = self._rules()
-        faults = (*self.names.faults, *self.formulas.faults, *self.faults)
+        notes = self.say.at(self.tree, "notes").strip()
+        faults = (*self.names.faults, *self.formulas.faults, *self.say.faults, *self.faults)
         if worn is None or rounding is None or has_errors(faults):
             return Staged(None, faults)
         spec = Spec(
             file=self.file,
             source=self.source,
-            title=text_at(self.tree, "title"),
-            about=text_at(self.tree, "about").strip(),
-            notes=text_at(self.tree, "notes").strip(),
+            title=title,
+            about=about,
+            notes=notes,
             units=units,
             rounding=rounding,
             body=body,
@@ -97,6 +105,9 @@ class _Lowering:
             pieces=pieces,
             steps=steps,
             rules=rules,
+            language=self.say.language,
+            written_in=word_at(self.tree, "language"),
+            untold=tuple(self.say.untold),
         )
         return Staged(spec, faults)
 
@@ -113,7 +124,13 @@ class _Lowering:
         return self.formulas.read(default)
 
     def _body(self, entry: Entry, at: MapTree) -> BodyMeasure:
-        return BodyMeasure(entry.key, entry.key_span, self.formulas.at(at, "from"), self.formulas.at(at, "to"))
+        about = self._about(entry, at)
+        return BodyMeasure(entry.key, entry.key_span, about, self.formulas.at(at, "from"), self.formulas.at(at, "to"))
+
+    def _about(self, entry: Entry, at: Tree) -> str:
+        about = self.say.at(at, "about", f" of `{entry.key}`")
+        self.say.name(entry, about)
+        return about
 
     def _size(self, at: MapTree) -> dict[str, Written]:
         read = {entry.key: self.formulas.read(entry.value) for entry in at.entries}
@@ -125,7 +142,7 @@ class _Lowering:
             default = self.formulas.at(at, "default")
             low, high, step = (self.formulas.at(at, key) for key in ("from", "to", "step"))
             if default is not None:
-                about = text_at(at, "about")
+                about = self._about(entry, at)
                 choices[entry.key] = Choice(entry.key, entry.key_span, about, default, low, high, step)
         return choices
 
@@ -135,7 +152,7 @@ class _Lowering:
             of = entry.value
             value = self.formulas.read(value_at(of, "value") if isinstance(of, MapTree) else of)
             if value is not None:
-                measures[entry.key] = Measure(entry.key, entry.key_span, text_at(of, "about"), value)
+                measures[entry.key] = Measure(entry.key, entry.key_span, self._about(entry, of), value)
         return measures
 
     def _worn(self) -> Worn | None:
@@ -161,14 +178,14 @@ class _Lowering:
             name=entry.key,
             span=entry.key_span,
             kind=_supply_kind(at) or SupplyKind.OTHER,
-            about=text_at(at, "about"),
+            about=self._about(entry, at),
             fibre=text_at(at, "fibre"),
             amounts=amounts,
             offers=self._offers(at),
             ravels=answer_at(at, "ravels", otherwise=False),
             has_right_side=answer_at(at, "right side", otherwise=True),
             one_way=answer_at(at, "one way", otherwise=False),
-            colour=text_at(at, "colour"),
+            colour=self.say.at(at, "colour", f" of `{entry.key}`"),
             supplier=text_at(at, "supplier"),
             code=text_at(at, "code"),
         )
@@ -193,7 +210,7 @@ class _Lowering:
             pieces[entry.key] = Piece(
                 name=entry.key,
                 span=entry.key_span,
-                about=text_at(at, "about"),
+                about=self._about(entry, at),
                 cloth=cloth,
                 count=count,
                 length=length,
@@ -225,10 +242,10 @@ class _Lowering:
 
     def _rules(self) -> tuple[Rule, ...]:
         rules = []
-        for row in rows_at(self.tree, "rules"):
+        for number, row in enumerate(rows_at(self.tree, "rules"), 1):
             check = self.formulas.at(row, "check", check=True)
             if check is not None:
-                rules.append(Rule(check, text_at(row, "message"), row.span))
+                rules.append(Rule(check, self.say.at(row, "message", f" of rule {number}"), row.span))
         return tuple(rules)
 
 

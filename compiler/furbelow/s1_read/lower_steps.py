@@ -9,6 +9,7 @@ from furbelow.diagnose.fault import Fault, Label, Span
 from furbelow.garment.spec import Arg, ArgValue, EdgeName, LayerName, Step, SupplyKind, Word
 from furbelow.garment.technique import Kind, Parameter, Technique
 from furbelow.s1_read.names import unknown_name
+from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.values import Formulas, text_at, value_at
 from furbelow.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
 
@@ -44,6 +45,7 @@ class StepLowering(NamedTuple):
     stacks: frozenset[str]
     formulas: Formulas
     faults: list[Fault]
+    say: Sayings
     own: frozenset[str] = frozenset()  # the words that the spec describes itself
 
     def steps(self, rows: Iterable[Tree]) -> tuple[Step, ...]:
@@ -51,7 +53,7 @@ class StepLowering(NamedTuple):
         lowered: list[Step] = []
         part = ""
         for row in rows:
-            part = text_at(row, "part", part)
+            part = self.say.at(row, "part") or part
             for entry, technique in _techniques_in(row, self.techniques):
                 args = self._args(entry, technique)
                 lowered.append(
@@ -60,7 +62,7 @@ class StepLowering(NamedTuple):
                         technique.name,
                         args,
                         part,
-                        text_at(row, "tip"),
+                        self.say.at(row, "tip", f" of step {len(lowered) + 1}"),
                         entry.key_span,
                         technique if entry.key in self.own else None,
                     )

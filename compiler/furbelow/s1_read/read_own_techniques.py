@@ -12,6 +12,7 @@ from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import CautionKind, OwnAction, SetUp, Technique
 from furbelow.measure.quantity import Quantity, parse_quantity
 from furbelow.measure.units import LENGTH, PLAIN
+from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.schema_walk import Schema
 from furbelow.s1_read.technique_schema import technique_schema
 from furbelow.s1_read.values import map_at, maps_in, rows_at, text_at, value_at
@@ -25,6 +26,7 @@ CAUTIONS = tuple(str(each) for each in CautionKind)
 MOST_ROWS = 9
 
 _LINE = {"$ref": "#/$defs/line"}
+_SAID = {"$ref": "#/$defs/said_line"}
 
 
 def _words(*words: str) -> dict[str, Any]:
@@ -100,7 +102,7 @@ SCHEMA: dict[str, Any] = {
                 "additionalProperties": False,
                 "properties": {
                     kind: {
-                        **_LINE,
+                        **_SAID,
                         "description": f"A caution of the kind {kind}.",
                         "examples": ["Keep your fingers clear."],
                     }
@@ -118,7 +120,7 @@ SCHEMA: dict[str, Any] = {
                         "additionalProperties": False,
                         "required": ["say"],
                         "properties": {
-                            key: {**_LINE, "description": about, "examples": [example]}
+                            key: {**_SAID, "description": about, "examples": [example]}
                             for key, about, example in (
                                 ("say", "The one action.", "Turn {edge} by {turn}."),
                                 ("check", "How to see that it is right.", "The turn is even."),
@@ -143,7 +145,7 @@ SCHEMA: dict[str, Any] = {
 
 
 def own_techniques(
-    tree: Tree, built_in: Mapping[str, Technique]
+    tree: Tree, built_in: Mapping[str, Technique], say: Sayings
 ) -> tuple[Mapping[str, OwnTechnique], tuple[Fault, ...]]:
     """The spec's own techniques by name, and what is wrong in them beyond their schema.
 
@@ -173,11 +175,11 @@ def own_techniques(
                 )
             )
             continue
-        found[entry.key] = _one(entry, at, faults)
+        found[entry.key] = _one(entry, at, faults, say)
     return found, tuple(faults)
 
 
-def _one(entry: Entry, at: MapTree, faults: list[Fault]) -> OwnTechnique:
+def _one(entry: Entry, at: MapTree, faults: list[Fault], say: Sayings) -> OwnTechnique:
     lengths = {each.key: each.value.text for each in map_at(at, "lengths").entries if isinstance(each.value, TextTree)}
     for each in map_at(at, "lengths").entries:
         if each.key in (*KEYS, "length"):
@@ -206,16 +208,16 @@ def _one(entry: Entry, at: MapTree, faults: list[Fault]) -> OwnTechnique:
         uses=(_plain(uses, "a number such as 1.1", faults) or Fraction(1)) if uses else Fraction(0),
         setup=next((each for each in SETUPS if each == text_at(at, "set up")), SetUp.HAND),
         cautions=tuple(
-            (CautionKind(each.key), text_at(map_at(at, "cautions"), each.key))
+            (CautionKind(each.key), say.at(map_at(at, "cautions"), each.key, f" of `{entry.key}`"))
             for each in map_at(at, "cautions").entries
             if each.key in set(CautionKind)
         ),
-        words=tuple(_action(row) for row in rows_at(at, "do")),
+        words=tuple(_action(row, say, f" of `{entry.key}`") for row in rows_at(at, "do")),
     )
     faults += _beyond_an_edge(at, own)
     for sentence in rows_at(at, "do"):
         said = tuple(each.value for each in sentence.entries) if isinstance(sentence, MapTree) else (sentence,)
-        faults += [fault for text in said for fault in _places(text, own)]
+        faults += [fault for texts in said for text in say.each(texts) for fault in _places(text, own)]
     return own
 
 
@@ -245,15 +247,15 @@ def _beyond_an_edge(at: MapTree, own: OwnTechnique) -> list[Fault]:
     return faults
 
 
-def _action(row: Tree) -> OwnAction:
+def _action(row: Tree, say: Sayings, owner: str) -> OwnAction:
     if isinstance(row, TextTree):
-        return OwnAction(row.text)
-    return OwnAction(text_at(row, "say"), text_at(row, "check"), text_at(row, "tolerance"), text_at(row, "remedy"))
+        # A bare sentence is one under `say`.
+        row = MapTree(row.span, (Entry("say", row.span, row),))
+    sentence, check, tolerance, remedy = (say.at(row, key, owner) for key in ("say", "check", "tolerance", "remedy"))
+    return OwnAction(sentence, check, tolerance, remedy)
 
 
-def _places(text: Tree, own: OwnTechnique) -> list[Fault]:
-    if not isinstance(text, TextTree):
-        return []
+def _places(text: TextTree, own: OwnTechnique) -> list[Fault]:
     places = [found for found in PLACE.finditer(text.text) if found[1].strip() not in own.places]
     return [
         _unknown(found[1].strip(), own.places, "something that is known here", text.place(found.start(), len(found[0])))

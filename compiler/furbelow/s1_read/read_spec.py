@@ -10,9 +10,10 @@ from furbelow.diagnose.fault import Fault, Span, Staged, has_errors, in_reading_
 from furbelow.garment.spec import Spec
 from furbelow.garment.technique import Technique
 from furbelow.s1_read.lower import lower
+from furbelow.s1_read.sayings import ENGLISH, Sayings
 from furbelow.s1_read.schema_walk import Schema
 from furbelow.s1_read.source import Source, read_checked
-from furbelow.s1_read.values import value_at
+from furbelow.s1_read.values import text_at, value_at
 from furbelow.s1_read.yaml_tree import Tree
 from furbelow.techniques import techniques
 
@@ -22,23 +23,27 @@ if TYPE_CHECKING:
 SCHEMA = "garment.schema.json"
 
 
-def read_spec(source: Source, *, in_full: bool = False) -> Staged[Spec]:
+def read_spec(source: Source, *, language: str | None = None, in_full: bool = False) -> Staged[Spec]:
     """The spec in a file, or every fault that keeps it from being one.
 
     source: its path, or a name for messages and its bytes.
+    language: in which the maker's texts are wanted, where the spec has them in several; without it, that of the spec.
     in_full: ask the full schema validator even where the quick walk finds nothing.
-    Fails: FB101 to FB112 for the file, FB130 to FB137 for its keys, FB140 to FB145 for its names, FB201 for
-        its formulas.
+    Fails: FB101 to FB112 for the file, FB130 to FB137 for its keys, FB140 to FB145 for its names, FB160 for
+        its languages, FB201 for its formulas.
     """
     own: dict[str, OwnTechnique] = {}
     own_faults: list[Fault] = []
+    sayings = Sayings(ENGLISH, language)
 
     def with_own(tree: Tree, schema: Schema) -> Schema:
+        nonlocal sayings
+        sayings = Sayings(text_at(tree, "language", ENGLISH), language)
         if value_at(tree, "techniques") is None:
             return schema
         from furbelow.s1_read.read_own_techniques import own_techniques, with_techniques
 
-        found, told = own_techniques(tree, techniques())
+        found, told = own_techniques(tree, techniques(), sayings)
         own.update(found)
         own_faults.extend(told)
         return with_techniques(schema, own)
@@ -49,7 +54,7 @@ def read_spec(source: Source, *, in_full: bool = False) -> Staged[Spec]:
     text = content.decode("utf-8-sig")
     # Not merged into one dict: that would load every technique there is.
     words: Mapping[str, Technique] = ChainMap(own, techniques())  # type: ignore[arg-type]
-    lowered = lower(checked.value, text, name, words)
+    lowered = lower(checked.value, text, name, words, sayings)
     further = (*own_faults, *lowered.faults)
     faults = in_reading_order((*checked.faults, *without_echoes(further, checked.faults)))
     return Staged(None if has_errors(faults) else lowered.value, faults)

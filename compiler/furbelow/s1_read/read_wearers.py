@@ -8,7 +8,7 @@ from furbelow.garment.wearer import Wearer
 from furbelow.s1_read.read_spec import lies_in, without_echoes
 from furbelow.s1_read.roster import read_roster
 from furbelow.s1_read.source import Source, read_bytes, read_checked
-from furbelow.s1_read.values import Formulas, map_at, rows_at, text_at, value_at
+from furbelow.s1_read.values import Formulas, map_at, rows_at, text_at, value_at, word_at
 from furbelow.s1_read.yaml_tree import MapTree, Tree
 
 SCHEMA = "wearer.schema.json"
@@ -54,7 +54,9 @@ def _wearers(tree: Tree, told: tuple[Fault, ...]) -> tuple[tuple[Wearer, ...], t
         formulas = Formulas()
         place = value_at(row, "wearer")
         span = place.span if place else row.span
-        wearer = Wearer(name, _read(row, "body", formulas), _read(row, "choices", formulas), span)
+        wearer = Wearer(
+            name, _read(row, "body", formulas), _read(row, "choices", formulas), span, word_at(row, "language")
+        )
         faults.extend(without_echoes(tuple(formulas.faults), told))
         if first := wearers.get(name):
             headline = f"the wearer {name} stands twice in the class"

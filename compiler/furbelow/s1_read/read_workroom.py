@@ -11,7 +11,7 @@ from furbelow.measure.quantity import Quantity, QuantityFault, parse_quantity
 from furbelow.measure.units import CURRENCIES, LENGTH, PLAIN, TIME, Dims, combine, describe_dims
 from furbelow.s1_read.read_spec import without_echoes
 from furbelow.s1_read.source import Source, read_checked
-from furbelow.s1_read.values import answer_at, map_at, text_at, value_at
+from furbelow.s1_read.values import answer_at, map_at, text_at, value_at, word_at
 from furbelow.s1_read.yaml_tree import TextTree, Tree
 
 SCHEMA = "workroom.schema.json"
@@ -57,6 +57,7 @@ class _Reading:
     def fields(self) -> dict[str, Any]:
         """What the file says, by the fields of Workroom."""
         fields: dict[str, Any] = {key: text_at(self.tree, key) for key in _WORDS if value_at(self.tree, key)}
+        fields["language"] = word_at(self.tree, "language")
         fields |= {key: self._length(key) for key in _LENGTHS}
         fields["sewing speed"] = self._amount("sewing speed", _SPEED, "a speed such as 2 m/min")
         fields["sitting"] = self._amount("sitting", TIME, "a time such as 2 h")

@@ -1,4 +1,4 @@
-"""A class as a table: one wearer a row, the first column `wearer`, the others body measures.
+"""A class as a table: one wearer a row, the first column `wearer`, the others body measures; `language` is that of the guide.
 
 A measure has its unit in the cell (`84 cm`) or in the heading (`waist_girth (cm)`). Cells are parted by semicolons,
 tabs or commas; except with commas, `84,5` means 84.5. Source for the cells: RFC 4180 (2005), on one line each.
@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, in_reading_order
 from furbelow.diagnose.unseen import shows_nothing
-from furbelow.garment.spec import Written
+from furbelow.garment.spec import Word, Written
 from furbelow.garment.wearer import Wearer
 from furbelow.measure.quantity import QuantityFault, parse_quantity
 from furbelow.s1_read.values import Formulas
@@ -20,7 +20,7 @@ from furbelow.s1_read.yaml_tree import TextTree
 MOST_WEARERS = 5_000
 MOST_COLUMNS = 200
 LONGEST_CELL = 200
-WEARER = "wearer"
+WEARER, LANGUAGE = "wearer", "language"
 
 _SEPARATORS = (";", "\t", ",")
 _MEASURE = re.compile(r"(?P<name>[a-z][a-z0-9_]*)\s*(?:\((?P<unit>[^()]*)\))?")
@@ -186,11 +186,16 @@ class _Roster:
             return None
         formulas = Formulas()
         body: dict[str, Written] = {}
+        language = None
         for cell, column in zip(measures, columns, strict=False):
-            if cell.text and (written := formulas.read(TextTree(cell.span, self._in_unit(cell, column), quoted=False))):
+            if column.name == LANGUAGE:
+                language = Word(cell.text, cell.span) if cell.text else None
+            elif cell.text and (
+                written := formulas.read(TextTree(cell.span, self._in_unit(cell, column), quoted=False))
+            ):
                 body[column.name] = Written(written.text, written.formula, cell.span)
         self.faults.extend(formulas.faults)
-        return None if formulas.faults else Wearer(name.text, body, {}, name.span)
+        return None if formulas.faults else Wearer(name.text, body, {}, name.span, language)
 
     def _in_unit(self, cell: Cell, column: Column) -> str:
         text = cell.text if self.separator == "," else re.sub(r"(?<=\d),(?=\d)", ".", cell.text)

@@ -97,6 +97,11 @@ def _parser(arguments: list[str]) -> argparse.ArgumentParser:
     )
     body.add_argument("--workroom", metavar="FILE", help="a file with the machines, habits and prices of the room")
     body.add_argument(
+        "--language",
+        metavar="CODE",
+        help="the language of the guide, such as en; the wearer, room or spec may say it too",
+    )
+    body.add_argument(
         "--set", metavar="CHOICE=VALUE", action="append", default=[], dest="choices", help="make a choice"
     )
 

@@ -34,6 +34,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         "--size", metavar="NAME", action="append", default=[], dest="sizes", help="once, or once for each"
     )
     parser.add_argument("--workroom", metavar="FILE", help="a file with the machines, habits and prices of the room")
+    parser.add_argument("--language", metavar="CODE", help="the language in which steps are told")
     parser.add_argument("--set", metavar="CHOICE=VALUE", action="append", default=[], help="a choice in both")
     parser.add_argument(
         "--set-second", metavar="CHOICE=VALUE", action="append", default=[], help="a choice in the second"
@@ -72,7 +73,7 @@ def _compare(options: argparse.Namespace) -> int:
 def _order(reader: Reader, options: argparse.Namespace, path: str, size: str, choices: list[str]) -> Order:
     from furbelow.order.read_order import Asked
 
-    return reader.orders(Asked(path, size, workroom=options.workroom, choices=choices))[0]
+    return reader.orders(Asked(path, size, workroom=options.workroom, choices=choices, language=options.language))[0]
 
 
 def _planned(reader: Reader, order: Order) -> Planned | None:

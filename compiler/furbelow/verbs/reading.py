@@ -22,4 +22,4 @@ class Reader(OrderReader):
 
 def asked(options: argparse.Namespace) -> Asked:
     """The files, the size and the choices of a call whose verb takes them all."""
-    return Asked(options.spec, options.size, options.wearer, options.workroom, options.choices)
+    return Asked(options.spec, options.size, options.wearer, options.workroom, options.choices, options.language)

@@ -4,6 +4,8 @@
 ## Head and aids of the page
 
 page-skip-to-steps = Skip to the steps
+# Whose guide it is, where it is a size and not a person.
+page-size = size { $size }
 page-aids = Reading aids
 page-large-print = Large print
 page-dark = Dark

@@ -30,7 +30,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
     """The guide for one wearer. Steps are numbered through, cutting first."""
     run, solved = rehearsal.run, rehearsal.solved
     say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
-    words = Words("en", say, cutting.letters)
+    words = Words(say.language, say, cutting.letters)
     words.read("guide")
     told = [said_step(done, words) for done in run.performed]
     cutting_page, pieces = cutting_steps(cutting, words), cut_lines(solved, cutting, words)
@@ -53,6 +53,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         overview=overview(run, words),
         rounding=words.said(Length(solved.rounding)),
         content_key="",
+        language=words.language,
         reasons=reasons(run, facts, pieces, parts),
         reasons_in=_other_units(say),
     )

@@ -65,7 +65,8 @@ def _groups(rehearsals: Sequence[Rehearsal]) -> tuple[ChartGroup, ...]:
 
 
 def _words(rehearsal: Rehearsal) -> Words:
-    words = Words("en", Phrasing(rehearsal.solved, rehearsal.run.room))
+    say = Phrasing(rehearsal.solved, rehearsal.run.room)
+    words = Words(say.language, say)
     words.read("facts")
     return words
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 
 from furbelow.garment.message import Length
-from furbelow.garment.phrasing import Phrasing
 from furbelow.s5_buy.class_order import ClassOrder, marked
 from furbelow.s6_write.figures import cutting_figures
 from furbelow.s6_write.guide.cautions import general_cautions
@@ -61,8 +60,7 @@ def _cut_lines(order: ClassOrder, words: Words) -> tuple[CutLine, ...]:
     lines = []
     for number, garment in order.garments.items():
         solved = garment.rehearsal.solved
-        own = Words(words.language, Phrasing(solved, order.room))
-        for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, own), strict=True):
+        for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, words), strict=True):
             joined = joins.get(marked(number, name), 0)
             note = words.text("class-joins", {"joins": joined}) if joined else words.text("class-whole")
             # Without its reasons: they stand on measures of the body, and this page is for all to see.

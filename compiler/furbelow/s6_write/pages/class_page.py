@@ -81,9 +81,10 @@ class ClassPage:
     language: str = "en"
 
 
-def class_words(order: ClassOrder, language: str) -> Words:
+def class_words(order: ClassOrder) -> Words:
     """The words of the pages for all, with the messages that these say."""
-    words = Words(language, Phrasing(order.solved, order.room, order.cutting.joins))
+    say = Phrasing(order.solved, order.room, order.cutting.joins)
+    words = Words(say.language, say)
     words.read("class")
     return words
 
