@@ -47,6 +47,7 @@ def _compare(options: argparse.Namespace) -> int:
     import sys
 
     from furbelow.compare.compare import as_data, as_text, compare
+    from furbelow.diagnose.json_text import json_text
     from furbelow.verbs.reading import Reader
 
     if len(options.sizes) not in (1, 2):
