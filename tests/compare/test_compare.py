@@ -112,7 +112,7 @@ def test_another_workroom_changes_the_work_and_no_number() -> None:
 
 def test_sentences_that_differ_in_a_measure_are_told_once_with_both() -> None:
     told = as_text(_between(_planned("larkspur", "M"), _planned("larkspur", "L")))
-    assert "    Measure round the edge of the lining: 156 cm -> 176 cm." in told
+    assert "    Measure round the lower edge of the lining: 156 cm -> 176 cm." in told
     assert not re.search(r"^    [-+] ", told, re.MULTILINE)  # every sentence of these two finds its other half
 
 

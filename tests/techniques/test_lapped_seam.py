@@ -25,7 +25,8 @@ def test_each_edge_gives_what_its_side_takes() -> None:
 
 def test_net_is_lapped_without_a_turn() -> None:
     worked = sound(NET, f"{RINGS}\n- lapped seam: {{edge: upper.bottom, over: lower.top, turn under: 0 mm}}")
-    assert "Lay the edge of the upper on that line" in worked.words()
+    assert "slip the upper over the lower, the cut edge on that line" in worked.words()
+    assert "2 mm from the edge on top" in worked.words()
 
 
 def test_a_stack_laid_over_takes_the_turn_of_every_layer() -> None:

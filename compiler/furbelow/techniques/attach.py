@@ -10,11 +10,9 @@ Source: the gathered edge below, the flat one on top; short by 15 cm in 4 m may 
 
 from __future__ import annotations
 
-from furbelow.garment.bench import Bench, Edge
-from furbelow.garment.limits import EASE_SHARE
+from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
+from furbelow.garment.message import Length, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -30,15 +28,12 @@ from furbelow.garment.technique import (
     edge_at,
     edge_of,
 )
-from furbelow.garment.tolerance import round_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.gathers import HAND, ROWS, tails_off, tails_said
+from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.laid_edges import edges_said, folds_of, marks_on
 from furbelow.techniques.shared.laying import held_in_seam, margins
-from furbelow.techniques.shared.marks import seam_said, tagged
-
-PLACES = ("bright", "ends", "plain")
 
 
 class Attach:
@@ -67,15 +62,13 @@ class Attach:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, before, room = done.step.written, done.before, say.room
         edge, to = before.edge(edge_of(written, "edge")), before.edge(edge_of(written, "to"))
-        ring, length, folds = before.ring(to), to.set_length, folds_of(edge)
-        tails, parts = edge.gathered in (ROWS, HAND), divisions(length)
-        threads = tagged(before, to.pieces, say) or tagged(before, edge.pieces, say)
+        length, folds, tails = to.set_length, folds_of(edge), tails_hang(edge)
 
         def each(name: str) -> Action:
             return Action(name, to.copies)
 
-        actions = [each("attach-mark-ring" if ring else "attach-mark-flat")]
-        if ring:
+        actions = [*marks_on(before, say, to, edge)]
+        if before.ring(to):
             actions += [each("attach-turn"), each("attach-slip-tails" if tails else "attach-slip")]
         else:
             actions.append(each("attach-lay-tails" if tails else "attach-lay"))
@@ -95,30 +88,12 @@ class Attach:
             each("attach-sew-flat" if folds == "flat" else "attach-sew-gathers"),
         ]
         values: Values = {
-            "edge": edge_said(edge),
-            "to": edge_said(to),
-            "seam": seam_said(before, to.pieces, say),
-            "places": One("bright" if threads else "plain", PLACES) if ring else One("ends", PLACES),
-            "ring": flag(ring),
-            "hold": One(room.hold_with, ("pins", "clips")),
-            "copies": to.copies,
-            "pins": say.pins(length),
-            "parts": parts,
-            "part": Length(length / parts),
+            **edges_said(before, edge, to, say),
             "length": Length(length),
             "seam-width": Length(done.step.mm("seam")),
-            "ease": Length(length * EASE_SHARE),
-            "off": Length(round_off(before, edge, say) + round_off(before, to, say), "off"),
-            "spacing": Length(room.pin_spacing, "about"),
-            **tails_said(edge),
             "stitch": Stitch(done.sewn[0].stitch),
         }
-        return Instructions("attach-title", "attach-aim", tuple(actions), values, (PINS_OUT,))
-
-
-def folds_of(edge: Edge) -> str:
-    """What an edge's cloth lies in: "gathers", "pleats" or "flat"."""
-    return "flat" if not edge.gathered else "pleats" if "pleats" in edge.gathered else "gathers"
+        return Instructions("attach-title", "attach-aim", tuple(actions), values, (held_out(room),))
 
 
 TECHNIQUE = Attach()

@@ -34,19 +34,29 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
+from furbelow.techniques.shared.cautions import SHEARS, held_out
 from furbelow.techniques.shared.either_seam import (
     WHERE,
+    Laying,
     closes_ends,
     either_laid,
     either_said,
+    laid,
+    runs_round,
     sewn_either,
     takes_either,
 )
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.marks import tag
 
+EDGE_STITCH = Fraction(2)  # from the fold
 OFF = Fraction(1)  # how far the fold may be off its width
+WAYS = Laying(
+    faces="right",
+    flat="flat-felled-seam-lay-edges",
+    ring=("flat-felled-seam-turn", "flat-felled-seam-slip"),
+    pin="flat-felled-seam-pin",
+)
 
 
 class FlatFelledSeam:
@@ -90,34 +100,44 @@ class FlatFelledSeam:
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        seam, step, ends = new_seam(done), done.step, closes_ends(done.step.written)
+        seam, step, ends, ring = new_seam(done), done.step, closes_ends(done.step.written), runs_round(done)
+        # The margin of the piece that the fold lies on is the one to be trimmed, so it is pressed underneath.
+        flat_on = done.touches if ends else done.before.edge(edge_of(step.written, "to")).pieces
 
         def each(name: str) -> Action:
             return Action(name, seam.copies)
 
         actions = (
-            each("flat-felled-seam-lay-ends" if ends else "flat-felled-seam-lay-edges"),
-            each("flat-felled-seam-sew"),
+            *laid(done, say, WAYS),
+            each("flat-felled-seam-sew-ring" if ring else "flat-felled-seam-sew-flat"),
+            each("flat-felled-seam-open-ends" if ends else "flat-felled-seam-open-edges"),
             each("flat-felled-seam-trim"),
             each("flat-felled-seam-fold"),
             each("flat-felled-seam-lay-flat"),
-            each("flat-felled-seam-fell"),
+            each("flat-felled-seam-fell-ring" if ring else "flat-felled-seam-fell-flat"),
             *(tag(done, done.touches, say) if ends else ()),
         )
         values: Values = {
-            **either_said(done, say),
-            "flat-on": Pieces((seam.turned,)),
+            **either_said(done, say, WAYS),
+            "flat-on": Pieces(flat_on),
             "seam-width": Length(step.mm("seam")),
             "trim": Length(step.mm("trim to")),
             "fell": Length(step.mm("fell")),
             "under": Length(step.mm("seam") - step.mm("fell")),
-            "length": Length(seam.length),
+            "from-fold": Length(from_fold(step)),
+            "apart": Length(step.mm("fell") - from_fold(step)),
             "stitch": Stitch(done.sewn[0].stitch),
-            "off": Length(OFF, "about"),
+            "fold-off": Length(OFF, "off"),
         }
         title = "flat-felled-seam-title-ends" if ends else "flat-felled-seam-title-edges"
-        cautions = (PINS_OUT, iron_hot(done, say), SHEARS)
-        return Instructions(title, "flat-felled-seam-aim", actions, values, cautions, iron_tools(done, say))
+        cautions = (held_out(say.room), iron_hot(done, say), SHEARS)
+        tools = iron_tools(done, say)
+        return Instructions(title, "flat-felled-seam-aim", actions, values, cautions, tools)
+
+
+def from_fold(step: SolvedStep) -> Fraction:
+    """How far from the fold its row is sewn: over the middle of what is folded under, where that is narrow."""
+    return min(EDGE_STITCH, (step.mm("seam") - step.mm("fell")) / 2)
 
 
 def _gathered(bench: Bench, step: SolvedStep, say: Phrasing) -> Fault | None:

@@ -35,12 +35,15 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.cautions import SHEARS, held_out
 from furbelow.techniques.shared.either_seam import (
     WHERE,
+    Laying,
     closes_ends,
     either_laid,
     either_said,
+    laid,
+    runs_round,
     sewn_either,
     takes_either,
 )
@@ -48,6 +51,12 @@ from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.marks import tag
 
 THICK = Fraction(150)  # g/m2 above which the four plies make a ridge; house rule, maker to confirm
+WAYS = Laying(
+    faces="wrong",
+    flat="french-seam-lay-edges",
+    ring=("french-seam-turn", "french-seam-slip"),
+    pin="french-seam-pin",
+)
 
 
 class FrenchSeam:
@@ -89,30 +98,31 @@ class FrenchSeam:
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        seam, ends = new_seam(done), closes_ends(done.step.written)
+        seam, ends, ring = new_seam(done), closes_ends(done.step.written), runs_round(done)
 
         def each(name: str) -> Action:
             return Action(name, seam.copies)
 
         actions = (
-            each("french-seam-lay-ends" if ends else "french-seam-lay-edges"),
-            each("french-seam-first"),
+            *laid(done, say, WAYS),
+            each("french-seam-first-ring" if ring else "french-seam-first-flat"),
             each("french-seam-trim"),
             each("french-seam-press"),
-            each("french-seam-second"),
+            each("french-seam-second-ring" if ring else "french-seam-second-flat"),
+            each("french-seam-press-ends" if ends else "french-seam-press-edges"),
             *(tag(done, done.touches, say) if ends else ()),
         )
         values: Values = {
-            **either_said(done, say),
+            **either_said(done, say, WAYS),
             "first": Length(done.step.mm("first seam")),
             "trim": Length(done.step.mm("trim to")),
             "second": Length(done.step.mm("second seam")),
-            "length": Length(seam.length),
             "stitch": Stitch(done.sewn[0].stitch),
         }
         title = "french-seam-title-ends" if ends else "french-seam-title-edges"
-        cautions = (PINS_OUT, iron_hot(done, say))
-        return Instructions(title, "french-seam-aim", actions, values, cautions, iron_tools(done, say))
+        cautions = (held_out(say.room), SHEARS, iron_hot(done, say))
+        tools = iron_tools(done, say)
+        return Instructions(title, "french-seam-aim", actions, values, cautions, tools)
 
 
 def _does_not_close(step: SolvedStep, say: Phrasing, first: Fraction, trim: Fraction, second: Fraction) -> Fault | None:

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, One, Pieces, Stitch, Values, flag
+from furbelow.garment.message import Length, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -23,13 +23,12 @@ from furbelow.garment.technique import (
     Parameter,
     Performed,
     Picture,
-    word_of,
     words_of,
 )
 from furbelow.garment.tolerance import round_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, takes_at_ends
+from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, ends_laid, ends_said, panels, takes_at_ends
 from furbelow.techniques.shared.laying import end_margins, seam_window
 from furbelow.techniques.shared.marks import tag
 
@@ -57,30 +56,29 @@ class JoinEnds:
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         pieces, copies = done.touches, done.before.cloths[done.touches[0]].copies
-        panels = word_of(done.step.written, "into") == ONE and copies > 1
-        lowest = done.after.edge(f"{pieces[-1]}.bottom")
+        lowest, side_by_side = done.after.edge(f"{pieces[-1]}.bottom"), panels(done)
         pieced = any(say.joins.get(piece, 0) for piece in pieces)
+        if side_by_side:
+            sew = "join-ends-sew-panels-pieced" if pieced else "join-ends-sew-panels"
+        else:
+            sew = "join-ends-sew-pieced" if pieced else "join-ends-sew"
         actions = (
-            Action("join-ends-lay-panels" if panels else "join-ends-fold", copies),
-            Action("join-ends-sew-pieced" if pieced else "join-ends-sew", copies),
+            ends_laid(done),
+            Action(sew, copies),
             Action("join-ends-measure", done.after.cloths[pieces[0]].copies),
             *tag(done, pieces, say),
         )
         values: Values = {
-            "pieces": Pieces(pieces),
-            "panel": Pieces(pieces[:1]),
+            **ends_said(done, "right", say),
             "lowest": Pieces(pieces[-1:]),
-            "panels": flag(panels),
-            "copies": copies,
-            "hold": One(say.room.hold_with, ("pins", "clips")),
-            "length": Length(done.sewn[0].length),
+            "panels": flag(side_by_side),
             "seam-width": Length(done.step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),
             "round": Length(lowest.set_length),
             "off": Length(round_off(done.after, lowest, say), "off"),
         }
-        title = "join-ends-title-panels" if panels else "join-ends-title"
-        return Instructions(title, "join-ends-aim", actions, values, (PINS_OUT,))
+        title = "join-ends-title-panels" if side_by_side else "join-ends-title"
+        return Instructions(title, "join-ends-aim", actions, values, (held_out(say.room),))
 
 
 TECHNIQUE = JoinEnds()

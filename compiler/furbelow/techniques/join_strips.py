@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Bench, Ply, Seam
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Part, Pieces, Stitch, Values
+from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -32,6 +32,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import strip_off
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.laying import seam_window
 
 
@@ -83,14 +84,19 @@ class JoinStrips:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         pieced = tuple(piece for piece in done.touches if say.joins.get(piece, 0))
         actions = tuple(action for piece in pieced for action in self._one_piece(done, piece, say))
-        values: Values = {"pieces": Pieces(pieced), "stitch": Stitch(done.sewn[0].stitch)}
-        return Instructions("join-strips-title", "join-strips-aim", actions, values)
+        values: Values = {
+            "pieces": Pieces(pieced),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+        }
+        return Instructions("join-strips-title", "join-strips-aim", actions, values, (held_out(say.room),))
 
     def _one_piece(self, done: Performed, piece: str, say: Phrasing) -> tuple[Action, ...]:
         cloth, joins = done.after.cloths[piece], say.joins[piece]
         whole = cloth.piece.cut_length
         values: Values = {
             "piece": Pieces((piece,)),
+            "copies": cloth.copies,
             "seam-width": Length(say.solved.length(f"{piece} piecing.seam")),
             "whole": Length(whole),
             "off": Length(strip_off(piece, whole, say), "off"),

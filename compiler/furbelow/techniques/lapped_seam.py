@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
+from furbelow.garment.message import Length, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, Step
@@ -35,10 +35,13 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
-from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.laid_edges import edges_said, marks_on
 from furbelow.techniques.shared.laying import bare_edge, margins, seam_window, turn_window
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.stacks import taken
 
 EDGE_STITCH = Fraction(2)  # from the fold
@@ -137,32 +140,35 @@ class LappedSeam:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, before = done.step.written, done.before
         over, under = before.edge(edge_of(written, "edge")), before.edge(edge_of(written, "over"))
-        turn = done.step.mm("turn under")
+        turn, ring = done.step.mm("turn under"), before.ring(over)
 
         def each(name: str) -> Action:
             return Action(name, over.copies)
 
         actions = (
             *((each("lapped-seam-fold"),) if turn else ()),
-            each("lapped-seam-mark"),
-            each("lapped-seam-lay"),
-            each("lapped-seam-sew"),
+            each("lapped-seam-mark-ring" if ring else "lapped-seam-mark-flat"),
+            *marks_on(before, say, under),
+            each("lapped-seam-line"),
+            each("lapped-seam-lay-ring" if ring else "lapped-seam-lay-flat"),
+            each("lapped-seam-pin"),
+            *((each(tails_off(under)),) if tails_hang(under) else ()),
+            each("lapped-seam-sew-ring" if ring else "lapped-seam-sew-flat"),
         )
         values: Values = {
-            "over": edge_said(over),
-            "under": edge_said(under),
+            **edges_said(before, under, over, say),
+            "seam": seam_said(before, over.pieces, say),
             "turned": flag(turn),
-            "hold": One(say.room.hold_with, ("pins", "clips")),
             "turn": Length(turn),
             "lap": Length(done.step.mm("lap")),
-            "off": Length(OFF, "about"),
+            "lap-off": Length(OFF, "off"),
             "from-fold": Length(EDGE_STITCH, "about"),
             "length": Length(over.set_length),
             "stitch": Stitch(done.sewn[0].stitch),
         }
-        cautions = (PINS_OUT, iron_hot(done, say)) if turn else (PINS_OUT,)
-        tools = iron_tools(done, say) if turn else ()
-        return Instructions("lapped-seam-title", "lapped-seam-aim", actions, values, cautions, tools)
+        cautions = (held_out(say.room), *((iron_hot(done, say),) if turn else ()))
+        tools = iron_tools(done, say, *over.pieces) if turn else ()
+        return Instructions("lapped-seam-title", "lapped-seam-aim", actions, values, cautions, tools, over.pieces)
 
 
 def _as(arg: Arg, name: str) -> Arg:

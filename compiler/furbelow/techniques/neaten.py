@@ -45,6 +45,7 @@ SETUP = {"overlocker": SetUp.OVERLOCKER, "zigzag": SetUp.ZIGZAG, "pinking shears
 TAIL = Fraction(50)
 PAST = Fraction(20)  # where a ring is closed, the row runs over its start by so much
 CAUTIONS = {"overlocker": KNIVES, "zigzag": FINGERS, "pinking shears": SHEARS}
+AIMS = {"overlocker": "neaten-aim", "zigzag": "neaten-aim", "pinking shears": "neaten-aim-pinked"}
 # The messages of one place: a flat margin or edge, and one round a ring.
 MESSAGES = {
     "overlocker": ("neaten-overlock-flat", "neaten-overlock-ring"),
@@ -141,15 +142,26 @@ class Neaten:
             actions.append(Action("neaten-chain"))
         if places and by == "zigzag":
             actions.insert(0, zigzag_set(say.room.seam_stitch)._replace(message="neaten-try-zigzag"))
-        joins = not facts.edges and all(seam.name.endswith(".joins") for seam in facts.seams)
-        title = places[0].title if len(places) == 1 else "neaten-title-all-joins" if joins else "neaten-title-several"
+        title = places[0].title if len(places) == 1 else _title(facts)
+        ravels = _ravels(facts, say)
+        aim = AIMS[by] if ravels else "neaten-aim-firm"
         values: Values = {
             **(places[0].values if len(places) == 1 else {"places": len(places)}),
+            "ravels": flag(ravels),
             "tail": Length(TAIL, "about"),
             "past": Length(PAST, "about"),
         }
-        aim = "neaten-aim" if _ravels(facts, say) else "neaten-aim-firm"
         return Instructions(title, aim, tuple(actions), values, (CAUTIONS[by],))
+
+
+def _title(facts: Neatened) -> str:
+    """The heading of a step that works on several places."""
+    if not facts.seams:
+        return "neaten-title-edges"
+    if facts.edges:
+        return "neaten-title-several"
+    joins = all(seam.name.endswith(".joins") for seam in facts.seams)
+    return "neaten-title-all-joins" if joins else "neaten-title-margins"
 
 
 class _Place(NamedTuple):

@@ -130,6 +130,7 @@ class StackLayers:
         )
         raw = any(edge.state is State.RAW for edge in edges)
         cloth_length = max(edge.cloth_length for edge in edges) if len(edges) == 1 else first.set_length
+        plied = sum(ply.copies for ply in plies)
         stack = Edge(
             name,
             plies,
@@ -138,7 +139,7 @@ class StackLayers:
             first.set_length,
             State.RAW if raw else State.NEATENED,
             gathered=next((edge.gathered for edge in edges if edge.gathered), ""),
-            held=all(edge.held for edge in edges),
+            held=plied > 1 or first.held,  # the row through all layers holds their gathers; rows sewn later do not
             slit=first.slit,
         )
         after = bench.with_edges(stack).joined(touches)
@@ -161,7 +162,6 @@ class StackLayers:
             if fault := self._not_trapped(solved, bench, step, trapped, plies):
                 return refused(bench, step, touches, fault)
             after = after.with_seams(seam._replace(trapped=True))
-        plied = sum(ply.copies for ply in plies)
         sewn = (
             (Sewn(StitchType.LOCK, first.set_length, 1, room.gathering_stitch, "holding the layers together"),)
             if plied > 1

@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Things, Values
+from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Things, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -36,6 +36,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 
 FROM_SEAM = Fraction(3)
 
@@ -108,6 +109,7 @@ class TurnSeam:
             touches,
             sewn=sewn,
             setup=SetUp.STRAIGHT,
+            handled=sum((seam.length * seam.copies for seam in seams), Fraction(0)),
             facts=Turned(tuple(seams), above),
         )
 
@@ -118,9 +120,10 @@ class TurnSeam:
             values: Values = {
                 "onto": Pieces(towards(done.before, seam, facts.above)),
                 "length": Length(seam.length),
+                "gathered": flag(any(done.before.edge(edge).gathered for edge in seam.edges)),
             }
             actions += [
-                Action("turn-seam-turn", seam.copies, values=values),
+                Action("turn-seam-press", seam.copies, values=values),
                 Action("turn-seam-sew-ring" if ring else "turn-seam-sew-flat", seam.copies, values=values),
             ]
         between = [
@@ -133,7 +136,9 @@ class TurnSeam:
             "from-seam": Length(FROM_SEAM, "about"),
             "stitch": Stitch(done.sewn[0].stitch),
         }
-        return Instructions("turn-seam-title", "turn-seam-aim", tuple(actions), shared)
+        tools = iron_tools(done, say)
+        cautions = (iron_hot(done, say),)
+        return Instructions("turn-seam-title", "turn-seam-aim", tuple(actions), shared, cautions, tools)
 
 
 def _ravels(solved: Solved, piece: str) -> bool:

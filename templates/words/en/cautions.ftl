@@ -1,6 +1,7 @@
 ### Cautions: each stands before the first step that it concerns.
 
 caution-pins = Take each pin out before it reaches the needle, and count them back into the box.
+caution-clips = Take each clip off before it reaches the needle, and count them back into the box.
 caution-hand-needle = Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.
 caution-fingers = Keep your fingers beside the foot, never before the needle.
 caution-knives = Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.

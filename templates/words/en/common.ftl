@@ -86,6 +86,68 @@ pin-start = { $hold ->
    *[pins] Pin
  }
 
+## Two edges that are sewn together
+
+# $marked: one of the two edges.
+mark-parts-ring = { $parts ->
+    [8] Mark { EDGE($marked) } in eighths on both faces, every { $part }, the first at { side-seam }.
+   *[4] Mark { EDGE($marked) } in quarters on both faces, every { $part }, the first at { side-seam }.
+ }
+mark-parts-flat = { $parts ->
+    [8] Mark { EDGE($marked) } in eighths on both faces, every { $part }.
+   *[4] Mark { EDGE($marked) } in quarters on both faces, every { $part }.
+ }
+# Said only inside other messages: where both edges are matched first.
+match-places = { $places ->
+    [bright] the side seams, those with a bright thread, and the marks
+    [ends] both ends and the marks
+   *[plain] the side seams and the marks
+ }
+# "12 pins", as many as one edge takes.
+pins-needed = { $hold ->
+    [clips] { $pins ->
+        [one] { $pins } clip
+       *[other] { $pins } clips
+    }
+   *[pins] { $pins ->
+        [one] { $pins } pin
+       *[other] { $pins } pins
+    }
+ }
+match-and-pin = { $copies ->
+    [one] Match { match-places }, and { pin } there first, from the side of { PIECE($to) }. Then { pin } every { $spacing } between: about { pins-needed } in all.
+   *[other] Match { match-places }, and { pin } there first, from the side of { PIECE($to) }. Then { pin } every { $spacing } between: about { pins-needed } for each.
+ }
+
+## Ends that a seam closes to a ring
+
+# $pieces: the tiers that the seam passes through; $tiers: whether there are several.
+close-fold = { $tiers ->
+    [yes] Fold { PIECE($pieces) } { faces-together } so that their ends meet, top to top, and { pin } them along { $length }. { tiers-meet }
+   *[no] Fold { PIECE($pieces) } { faces-together } so that its two ends meet, top to top, and { pin } them along { $length }.
+ }
+    .check = It is not twisted: it lies flat as a band.
+    .remedy = If it is twisted, take one end out and turn it over.
+# $copies panels become one ring.
+close-panels = { $copies ->
+    [2] { $tiers ->
+        [yes] Lay both panels of { PIECE($pieces) } { faces-together }, top to top, and { pin } them along both sides, { $length } each. { tiers-meet }
+       *[no] Lay both pieces of { PIECE($pieces) } { faces-together }, top to top, and { pin } them along both sides, { $length } each.
+    }
+   *[other] { $tiers ->
+        [yes] Lay each panel of { PIECE($pieces) } on the next, { faces-together } and top to top, and the last on the first. { pin-start } the { $copies } pairs of sides, { $length } each. { tiers-meet }
+       *[no] Lay each piece of { PIECE($pieces) } on the next, { faces-together } and top to top, and the last on the first. { pin-start } the { $copies } pairs of sides, { $length } each.
+    }
+ }
+    .check = All top edges lie at the same end, and the ring is not twisted.
+    .remedy = Take out the one that lies the wrong way, and turn it.
+# Said only inside other messages.
+faces-together = { $faces ->
+    [wrong] wrong sides together
+   *[right] right sides together
+ }
+tiers-meet = Bring the seams between the tiers exactly together, margins upwards, and { pin } there first.
+
 ## The machine
 
 # In mm in every room, as machines are marked.

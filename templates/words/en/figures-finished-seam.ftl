@@ -21,5 +21,8 @@ figure-felled-caption = The wide margin closes over the narrow one.{ figure-hatc
 
 figure-lapped-upper = { $upper-label }, on top
 figure-lapped-lower = { $lower-label }, underneath
-figure-lapped-alt = Cut through a lapped seam, right side up: { PIECE($upper) } over { PIECE($lower) } by { $lap }, sewn { $from-fold } from the fold.
+figure-lapped-alt = { $turned ->
+    [yes] Cut through a lapped seam, right side up: { PIECE($upper) } over { PIECE($lower) } by { $lap }, sewn { $from-fold } from the fold.
+   *[no] Cut through a lapped seam, right side up: { PIECE($upper) }, not turned under, over { PIECE($lower) } by { $lap }, sewn { $from-fold } from its edge.
+ }
 figure-lapped-caption = The upper edge lies on the lower one.{ figure-hatched }

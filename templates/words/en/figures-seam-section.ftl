@@ -27,19 +27,35 @@ figure-margin-stitch = { $by ->
     [zigzag] zigzag stitch
    *[shears] pinked edge
  }
-figure-margin-alt = Cut through the seam, its margin of { $seam-width } standing up, all its plies held by one { figure-margin-stitch }.
-figure-margin-caption = The margin with its { figure-margin-stitch } round all the cut edges.{ figure-hatched }
-figure-margin-edge-alt = Cut through an edge of { PIECE($piece) }, { $length } long: { figure-margin-stitch } round its cut edge.
-figure-margin-edge-caption = The cut edge with its { figure-margin-stitch }.
+figure-margin-alt = { $by ->
+    [overlocker] Cut through the seam, its margin of { $seam-width } standing up, all its plies held by one overlock stitch.
+    [zigzag] Cut through the seam, its margin of { $seam-width } standing up, all its plies held by one zigzag stitch.
+   *[shears] Cut through the seam, its margin of { $seam-width } standing up, all its plies pinked together.
+ }
+figure-margin-caption = { $by ->
+    [overlocker] The margin with its overlock stitch round all the cut edges.{ figure-hatched }
+    [zigzag] The margin with its zigzag stitch round all the cut edges.{ figure-hatched }
+   *[shears] The margin with all its cut edges pinked.{ figure-hatched }
+ }
+figure-margin-edge-alt = { $by ->
+    [overlocker] Cut through an edge of { PIECE($piece) }, { $length } long: overlock stitch round its cut edge.
+    [zigzag] Cut through an edge of { PIECE($piece) }, { $length } long: zigzag stitch round its cut edge.
+   *[shears] Cut through an edge of { PIECE($piece) }, { $length } long, pinked.
+ }
+figure-margin-edge-caption = { $by ->
+    [overlocker] The cut edge with its overlock stitch.
+    [zigzag] The cut edge with its zigzag stitch.
+   *[shears] The pinked edge.
+ }
 
 ## Turned and topstitched
 
 figure-turned-margin-seen = Right side up, margin underneath
 figure-turned-margin-seam = earlier seam
 figure-turned-margin-edge = neatened edge
-# $onto: the plies that the margin lies under. $plies: how many are sewn through.
+# $onto: the pieces that the margin lies under. $plies: how many are sewn through.
 figure-turned-margin-alt = { $way ->
-    [up] Cut through the seam, right side up: the margin of { $seam-width } lies underneath, up, towards the { $onto }, topstitched { $from-seam } from the seam through all { $plies } plies of cloth.
-   *[down] Cut through the seam, right side up: the margin of { $seam-width } lies underneath, down, towards the { $onto }, topstitched { $from-seam } from the seam through all { $plies } plies of cloth.
+    [up] Cut through the seam, right side up: the margin of { $seam-width } lies underneath, up, towards { PIECE($onto) }, topstitched { $from-seam } from the seam through all { $plies } plies of cloth.
+   *[down] Cut through the seam, right side up: the margin of { $seam-width } lies underneath, down, towards { PIECE($onto) }, topstitched { $from-seam } from the seam through all { $plies } plies of cloth.
  }
-figure-turned-margin-caption = The margin lies under the { $onto } and is stitched down.{ figure-hatched }
+figure-turned-margin-caption = The margin lies under { PIECE($onto) } and is stitched down.{ figure-hatched }

@@ -4,12 +4,23 @@
 join-strips-title = Join the strips of { PIECE($pieces) }
 join-strips-aim = Each strip is one length.
 
-join-strips-lay = Lay out the segments of { PIECE($piece) }, the long edges level. Pin the short ends that belong to one strip, right sides together.
-join-strips-sew = Sew each join { $seam-width } from the ends, with a { $stitch } and a few stitches back at both ends. Fold both margins to the same side with your fingernail; either side will do.
+# The tags bear the letters and numbers of the cutting plan.
+join-strips-lay = Lay out the segments of { PIECE($piece) } in the order of their tags, the long edges level. { pin-start } the short ends that face each other, right sides together.
+    .check = { $copies ->
+        [one] All segments of the strip lie the same way up.
+       *[other] Each strip has the segments with its own number, and they lie the same way up.
+     }
+join-strips-sew = Sew each join { $seam-width } from the ends, { $stitch }, a few stitches back at both ends. Fold both margins to the same side with your fingernail; either side will do.
     .check = All margins stand on the wrong side.
     .remedy = Unpick a join whose margin stands on the right side, turn one segment over and sew it again.
-join-strips-measure = Measure each finished strip: { $whole }.
-    .check = Each strip of { PIECE($piece) } is { $whole } long.
+join-strips-measure = { $copies ->
+    [one] Measure the finished strip: { $whole }.
+   *[other] Measure each finished strip: { $whole }.
+ }
+    .check = { $copies ->
+        [one] The strip of { PIECE($piece) } is { $whole } long.
+       *[other] Each strip of { PIECE($piece) } is { $whole } long.
+     }
     .tolerance = { $off } more or less
     .remedy = If it is longer, trim one end square. If it is shorter, unpick the join that is too wide and sew it again. If no join is too wide, lengthen the strip with a piece of what was left over, and trim it.
 

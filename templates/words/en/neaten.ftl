@@ -8,9 +8,14 @@ neaten-title-ends = Neaten { neaten-ends }
 neaten-title-between = Neaten { neaten-between }
 neaten-title-edge = Neaten { EDGE($edge) }
 neaten-title-all-joins = Neaten the margins of all joins
+neaten-title-margins = Neaten { $places } margins
+neaten-title-edges = Neaten { $places } edges
 neaten-title-several = Neaten { $places } edges and margins
 neaten-aim = The cut edges cannot ravel.
-neaten-aim-firm = The cut edges lie together and cannot scratch.
+# Pinking shears: points hold the threads back, but not for ever.
+neaten-aim-pinked = The cut edges ravel less.
+# Cloth that does not ravel.
+neaten-aim-firm = The cut edges are held and cannot scratch.
 
 # Said only inside other messages of this file.
 neaten-joins = the margins of the joins in { PIECE($pieces) }
@@ -32,13 +37,16 @@ neaten-place-edge = { EDGE($edge) }, { $length }
 
 ## With an overlocker
 
-neaten-overlock-ring = Begin at a side seam. Overlock { $place }. Sew { $past } over the start, then run off the edge.
+neaten-overlock-ring = Begin at a side seam. Overlock { $place }. Sew { $past } over the start, then run off the edge with a thread chain of { $tail }.
     .check = { neaten-overlock-flat.check }
     .remedy = { neaten-overlock-flat.remedy }
-neaten-overlock-flat = Overlock { $place }. Run off the edge at both ends.
-    .check = Every layer is caught, and the knife took fray but no cloth.
+neaten-overlock-flat = Overlock { $place }. Run off the edge at both ends with a thread chain of { $tail }.
+    .check = { $ravels ->
+        [yes] Every layer is caught, and the knife took fray but no cloth.
+       *[no] Every layer is caught, and the knife took only what stood out.
+     }
     .remedy = Go over the stretch that was missed once more.
-neaten-chain = Leave a thread chain of { $tail } at every start and end. Thread each on a blunt needle, draw it under the stitches and cut off the rest.
+neaten-chain = Thread every chain on a blunt needle, draw it under the stitches and cut off the rest.
     .check = No loose chain hangs out.
 
 ## With a zigzag stitch

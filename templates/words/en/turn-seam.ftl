@@ -2,15 +2,27 @@
 ### $onto: the piece that the margin is laid flat against.
 
 # $seams: where the seams run, each said as `turn-seam-between`.
-turn-seam-title = Topstitch the seam { $seams }
+turn-seam-title = { COUNT($seams) ->
+    [one] Topstitch the seam { $seams }
+   *[other] Topstitch the seams { $seams }
+ }
 turn-seam-between = between { PIECE($pieces) }
 turn-seam-aim = The margin is held and cannot scratch.
 
-turn-seam-turn = { $way ->
-    [up] Turn the margin up, flat against the wrong side of { PIECE($onto) }.
-   *[down] Turn the margin down, flat against the wrong side of { PIECE($onto) }.
+# $gathered: one of the two edges is gathered.
+turn-seam-press = { $way ->
+    [up] { $gathered ->
+        [yes] Turn the margin up, flat against the wrong side of { PIECE($onto) }, and press it so. Press the margin alone: the iron flattens gathers.
+       *[no] Turn the margin up, flat against the wrong side of { PIECE($onto) }, and press it so.
+    }
+   *[down] { $gathered ->
+        [yes] Turn the margin down, flat against the wrong side of { PIECE($onto) }, and press it so. Press the margin alone: the iron flattens gathers.
+       *[no] Turn the margin down, flat against the wrong side of { PIECE($onto) }, and press it so.
+    }
  }
-turn-seam-sew-ring = With the right side up, sew { $from-seam } from the seam on { PIECE($onto) }, { $stitch }, { $length }. Let the end overlap the start by three stitches. { turn-seam-feel }
+    .check = No fold is pressed in along the seam on the right side.
+    .remedy = Pull the two pieces apart at the seam and press again.
+turn-seam-sew-ring = With the right side up, sew { $from-seam } from the seam on { PIECE($onto) }, { $stitch }, { $length } all round, from a side seam on. Let the end overlap the start by three stitches. { turn-seam-feel }
     .check = { turn-seam-feel.check }
     .remedy = { turn-seam-feel.remedy }
 turn-seam-sew-flat = With the right side up, sew { $from-seam } from the seam on { PIECE($onto) }, { $stitch }, { $length }, a few stitches back at both ends. { turn-seam-feel }

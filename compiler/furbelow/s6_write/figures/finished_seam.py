@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from furbelow.garment.bench import Ply
-from furbelow.garment.message import Length, Own, Pieces, Values
+from furbelow.garment.message import Length, Own, Pieces, Values, flag
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import PLAIN, SOFT
@@ -13,6 +13,7 @@ from furbelow.s6_write.figures.seam_section import made_seam, sides, wrong_side
 from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.flat_felled_seam import from_fold
 from furbelow.techniques.lapped_seam import EDGE_STITCH
 
 FAR = 30.0  # where the cloth is broken off, units from the left
@@ -46,7 +47,7 @@ def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.across(
         cut.at(-float(trim), 0)[0], cut.at(0.4, 0)[0], 116, words.text("figure-french-trimmed", values), 102, below=True
     )
-    sheet.callout((tip[0] - 30, tip[1] - 14), numbers.at("french-seam-second"), tip)
+    sheet.callout((tip[0] - 30, tip[1] - 14), numbers.at("french-seam-second-ring", "french-seam-second-flat"), tip)
     sheet.write((322, 84), words.text("figure-french-first"), colour=SOFT)
     low = named_below(sheet, 152, words.text("figure-french-plies", values))
     note_below(sheet, low, words)
@@ -55,7 +56,7 @@ def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
 
 
 def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """A felled seam, wrong side up: the wide margin folded around the trimmed one."""
+    """A felled seam, wrong side up: the wide margin of the lower edge folded around the trimmed one of the upper."""
     words.read("figures-section", "figures-finished-seam")
     say = words.say
     seam, trim, fell = (done.step.mm(name) for name in ("seam", "trim to", "fell"))
@@ -65,18 +66,19 @@ def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) 
     sheet.write((8, 0), words.text("figure-felled-seen"), bold=True)
     cut = Section(sheet, (140, 92), scale)
     under, wide = float(seam - fell), float(fell)
-    ticked = abs(wrong_side(say, upper, True))
     trimmed = [(370.0, 92.0), *cut.turn(0.3, 0, 1, to_right=False), cut.at(float(trim), 1)]
-    cut.ply(trimmed, -ticked)
+    cut.ply(trimmed, -abs(wrong_side(say, upper, True)))
     over = [(FAR, 92.0), cut.at(-1.2, 0), cut.at(-0.4, 3), *cut.turn(wide, 3, 2), cut.at(wide - under, 2)]
-    cut.ply(over, ticked)
+    cut.ply(over, abs(wrong_side(say, lower, True)))
     cut.sheet.line([cut.at(-1.6, 0.9), cut.at(0.9, 0.9)], SOFT, PLAIN)
-    tip = cut.stitch(wide - 1.5, 0, 3)
+    tip = cut.stitch(wide - float(from_fold(done.step)), 0, 3)
     top = cut.at(0, 3)[1]
     sheet.across(cut.at(0, 0)[0], cut.at(wide, 0)[0], top - 24, words.said(Length(fell)), top - 8)
     sheet.across(cut.at(0, 0)[0], cut.at(float(trim), 0)[0], 112, words.said(Length(trim)), 98, below=True)
-    sheet.callout((tip[0] + 40, tip[1] - 10), numbers.at("flat-felled-seam-fell"), tip)
-    low = named_below(sheet, 148, say.piece(upper.piece), say.piece(lower.piece))
+    sheet.callout(
+        (tip[0] + 40, tip[1] - 10), numbers.at("flat-felled-seam-fell-ring", "flat-felled-seam-fell-flat"), tip
+    )
+    low = named_below(sheet, 148, say.piece(lower.piece), say.piece(upper.piece))
     note_below(sheet, low, words)
     values: Values = {"seam-width": Length(seam), "trim": Length(trim), "fell": Length(fell)}
     alt, caption = words.text("figure-felled-alt", values), captioned(words, done, "figure-felled-caption", values)
@@ -92,6 +94,7 @@ def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     values: Values = {
         "upper": Pieces((upper.piece,)),
         "lower": Pieces((lower.piece,)),
+        "turned": flag(turn),
         "lap": Length(lap),
         "from-fold": Length(EDGE_STITCH, "about"),
     }
@@ -108,7 +111,7 @@ def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     top = cut.at(0, level)[1]
     sheet.across(cut.at(-float(EDGE_STITCH), 0)[0], cut.at(0, 0)[0], top - 22, words.said(values["from-fold"]), top - 8)
     sheet.across(cut.at(-float(lap), 0)[0], cut.at(0, 0)[0], 104, words.said(values["lap"]), 90, below=True)
-    sheet.callout((tip[0] - 40, tip[1] - 12), numbers.at("lapped-seam-sew"), tip)
+    sheet.callout((tip[0] - 40, tip[1] - 12), numbers.at("lapped-seam-sew-ring", "lapped-seam-sew-flat"), tip)
     on_top = words.text("figure-lapped-upper", {"upper-label": say.piece(upper.piece)})
     underneath = words.text("figure-lapped-lower", {"lower-label": say.piece(lower.piece)})
     note_below(sheet, named_below(sheet, 140, on_top, underneath), words)

@@ -73,7 +73,7 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
             sheet.write((x, 10 + HIGH + 26 + LEADING), seam, anchor, colour=SOFT, ground=True)
     held = words.text("figure-marks-hold-ring" if ring else "figure-marks-hold-flat", values)
     sheet.paragraph((LEFT - 16, y), held, 376)
-    number = numbers.at("attach-mark-ring", "attach-mark-flat")
+    number = numbers.at("mark-parts-ring", "mark-parts-flat")
     sheet.callout((RIGHT - 40, 22), number, (LEFT + wide * 3 / 4 + 2, 10 + HIGH - 6))
     sheet.callout((RIGHT - 16, low + 18), numbers.at("attach-lay", "attach-lay-tails"), (RIGHT - 16, low))
     return Figure(

@@ -20,7 +20,15 @@ from furbelow.techniques.neaten import MESSAGES, Neatened
 from furbelow.techniques.turn_seam import FROM_SEAM, Turned
 
 LEFT, RIGHT = 150.0, 384.0
-SEWN = ("attach-sew-gathers", "attach-sew-flat", "join-ends-sew", "join-ends-sew-pieced", "join-strips-sew")
+SEWN = (  # the messages that say how a plain seam is sewn
+    "attach-sew-gathers",
+    "attach-sew-flat",
+    "join-ends-sew",
+    "join-ends-sew-pieced",
+    "join-ends-sew-panels",
+    "join-ends-sew-panels-pieced",
+    "join-strips-sew",
+)
 MOST_PLIES = 4  # of one edge that are drawn; more are told in words
 
 
@@ -99,7 +107,8 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
     values |= {"piece": Pieces(edge.pieces[:1]), "length": Length(edge.set_length)}
     cut = Section(sheet, (120, 40), 6.0)
     cut.ply([cut.at(0, 0), cut.at(25, 0)], wrong_side(say, edge.plies[0], up=False))
-    cut.overcast(25, 0, 0)
+    if by != "shears":  # points lie in the cloth and not round it
+        cut.overcast(25, 0, 0)
     sheet.callout((306, 22), number, (276, 36))
     sheet.write((322, 27), shortened(how, 74))
     sheet.write((112, 44), shortened(say.piece(edge.pieces[0]), 100), "end")
@@ -150,7 +159,7 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     note_below(sheet, low, words)
     values: Values = {
         "way": One("up" if facts.above else "down", ("up", "down")),
-        "onto": plies_said(above),
+        "onto": Pieces(tuple(ply.piece for ply in above)),
         "seam-width": Length(seam.width),
         "from-seam": Length(FROM_SEAM),
         "plies": count + under,

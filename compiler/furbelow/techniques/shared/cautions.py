@@ -6,8 +6,10 @@ from fractions import Fraction
 
 from furbelow.garment.message import Length
 from furbelow.garment.technique import Caution, CautionKind
+from furbelow.garment.workroom import Workroom
 
 PINS_OUT = Caution(CautionKind.NEEDLE, "caution-pins")
+CLIPS_OFF = Caution(CautionKind.NEEDLE, "caution-clips")
 HAND_NEEDLE = Caution(CautionKind.NEEDLE, "caution-hand-needle")
 FINGERS = Caution(CautionKind.NEEDLE, "caution-fingers")
 KNIVES = Caution(CautionKind.BLADE, "caution-knives")
@@ -28,3 +30,8 @@ STEAM = Caution(CautionKind.STEAM, "caution-steam")
 ARC = Caution(CautionKind.BLADE, "caution-arc")
 SHORT_BITES = Caution(CautionKind.BLADE, "caution-short-bites")
 BONING = Caution(CautionKind.BLADE, "caution-boning")
+
+
+def held_out(room: Workroom) -> Caution:
+    """What holds an edge in this workroom is out of the way before the needle comes."""
+    return CLIPS_OFF if room.hold_with == "clips" else PINS_OUT

@@ -3,18 +3,21 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import Literal
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.message import Length, One, Pieces, Value, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
-from furbelow.garment.technique import Performed, SetUp, Sewn, fault_at, refused, word_of, words_of
+from furbelow.garment.technique import Action, Performed, SetUp, Sewn, fault_at, new_seam, refused, word_of, words_of
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.preconditions import seam_too_narrow, strips_not_joined
 
 EACH, ONE = "a ring each", "one ring"
+Faces = Literal["right", "wrong"]  # the sides that lie together
 
 
 def takes_at_ends(step: Step, *args: str) -> tuple[Allowance, ...]:
@@ -72,6 +75,29 @@ def close_ends(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
         setup=SetUp.STRAIGHT,
         pinned=length * copies,
     )
+
+
+def ends_laid(done: Performed) -> Action:
+    """Laying and pinning the ends that the step closes, of panels side by side or of each copy by itself."""
+    copies = done.before.cloths[done.touches[0]].copies
+    return Action("close-panels" if panels(done) else "close-fold", copies)
+
+
+def panels(done: Performed) -> bool:
+    """Whether several panels become one ring."""
+    return word_of(done.step.written, "into") == ONE and done.before.cloths[done.touches[0]].copies > 1
+
+
+def ends_said(done: Performed, faces: Faces, say: Phrasing) -> dict[str, Value]:
+    """The values that messages of ends are given: the pieces, how they face each other, and what holds them."""
+    return {
+        "pieces": Pieces(done.touches),
+        "tiers": flag(len(done.touches) > 1),
+        "copies": done.before.cloths[done.touches[0]].copies,
+        "faces": One(faces, ("right", "wrong")),
+        "hold": One(say.room.hold_with, ("pins", "clips")),
+        "length": Length(new_seam(done).length),
+    }
 
 
 def _not_ready(bench: Bench, step: SolvedStep, pieces: tuple[str, ...]) -> Fault | None:

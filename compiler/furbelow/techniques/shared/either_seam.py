@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import One, Pieces, Value, flag
+from furbelow.garment.message import Length, One, Pieces, Value
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.technique import (
+    Action,
     EdgesIn,
     Kind,
     Parameter,
@@ -25,8 +27,10 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
-from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, takes_at_ends
+from furbelow.techniques.shared.closed_ends import EACH, ONE, Faces, close_ends, ends_laid, ends_said, takes_at_ends
+from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.joined_edges import join_edges
+from furbelow.techniques.shared.laid_edges import FOLDS, edges_said, folds_of, marks_on
 from furbelow.techniques.shared.laying import end_margins, margins, seam_window
 
 WHERE = {
@@ -76,15 +80,44 @@ def sewn_either(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom, 
     return sew(bench, plain, solved, room)._replace(step=step)
 
 
-def either_said(done: Performed, say: Phrasing) -> dict[str, Value]:
-    """The values that messages of both kinds of seam are given: which pieces, how many ends to lay, how they are held."""
-    seam = new_seam(done)
-    names = tuple(ply.piece for ply in seam.plies)
-    return {
-        "pieces": Pieces(names),
-        "two": flag(len(set(names)) == 1 and seam.copies == 1),
-        "hold": One(say.room.hold_with, ("pins", "clips")),
-    }
+def runs_round(done: Performed) -> bool:
+    """Whether the seam joins two rings, so that it ends on its own start."""
+    written = done.step.written
+    return not closes_ends(written) and done.before.ring(done.before.edge(edge_of(written, "to")))
+
+
+class Laying(NamedTuple):
+    """How a technique lays its seam: the faces that lie together, and its messages for edges, flat or of rings."""
+
+    faces: Faces
+    flat: str
+    ring: tuple[str, ...]
+    pin: str
+
+
+def laid(done: Performed, say: Phrasing, ways: Laying) -> tuple[Action, ...]:
+    """Ends laid together; or edges marked, laid and pinned, whose thread tails come off their pins once both are held."""
+    written, before = done.step.written, done.before
+    if closes_ends(written):
+        return (ends_laid(done),)
+    edge, to = (before.edge(edge_of(written, key)) for key in ("edge", "to"))
+    lay = ways.ring if before.ring(to) else (ways.flat,)
+    return (
+        *marks_on(before, say, to, edge),
+        *(Action(message, to.copies) for message in (*lay, ways.pin)),
+        *((Action(tails_off(edge), to.copies),) if tails_hang(edge) else ()),
+    )
+
+
+def either_said(done: Performed, say: Phrasing, ways: Laying) -> dict[str, Value]:
+    """The values that messages of both kinds of seam are given: its pieces, or its two edges, and what holds them."""
+    seam, before, written = new_seam(done), done.before, done.step.written
+    if closes_ends(written):
+        return {**ends_said(done, ways.faces, say), "seams": seam.copies, "folds": One("flat", FOLDS)}
+    edge, to = (before.edge(edge_of(written, key)) for key in ("edge", "to"))
+    pieces = Pieces(tuple(ply.piece for ply in seam.plies))
+    values = edges_said(before, edge, to, say)
+    return {**values, "pieces": pieces, "length": Length(seam.length), "folds": One(folds_of(edge), FOLDS)}
 
 
 def either_laid(done: Performed, ledger: Ledger, solved: Solved, arg: str, width: Fraction) -> OnCloth:

@@ -27,9 +27,8 @@ def knots_of(edge: Edge) -> int:
 
 
 def tails_hang(edge: Edge) -> bool:
-    """Whether thread tails of gathering rows hang from this edge: no seam holds them, and no stacking knotted them."""
-    stacked = "." not in edge.name and sum(ply.copies for ply in edge.plies) > 1
-    return edge.gathered in (ROWS, HAND) and not edge.held and not stacked
+    """Whether thread tails of gathering rows hang from this edge: no row of stitches holds the gathers yet."""
+    return edge.gathered in (ROWS, HAND) and not edge.held
 
 
 def tails_off(edge: Edge) -> str:

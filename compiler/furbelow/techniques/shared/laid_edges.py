@@ -1,0 +1,55 @@
+"""Two edges of one length laid together: where they are marked and matched, and how they are held, for every seam of two."""
+
+from __future__ import annotations
+
+from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.limits import EASE_SHARE
+from furbelow.garment.matching import divisions
+from furbelow.garment.message import Length, One, Value, edge_said, flag
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Action
+from furbelow.garment.tolerance import round_off
+from furbelow.techniques.shared.gathers import tails_said
+from furbelow.techniques.shared.marks import marked, seam_said, tagged
+
+PLACES = ("bright", "ends", "plain")
+FOLDS = ("gathers", "pleats", "flat")
+
+
+def marks_on(bench: Bench, say: Phrasing, *edges: Edge) -> tuple[Action, ...]:
+    """Marking those of the edges that bear no marks yet: marks are made once and carried on."""
+    return tuple(
+        Action(
+            "mark-parts-ring" if bench.ring(edge) else "mark-parts-flat",
+            edge.copies,
+            values={"marked": edge_said(edge), "seam": seam_said(bench, edge.pieces, say)},
+        )
+        for edge in edges
+        if not marked(edge)
+    )
+
+
+def edges_said(bench: Bench, edge: Edge, to: Edge, say: Phrasing) -> dict[str, Value]:
+    """The values that messages of two edges are given: both of them, their marks, and what holds them."""
+    ring, parts = bench.ring(to), divisions(to.set_length)
+    threads = tagged(bench, to.pieces, say) or tagged(bench, edge.pieces, say)
+    return {
+        "edge": edge_said(edge),
+        "to": edge_said(to),
+        "ring": flag(ring),
+        "places": One("bright" if threads else "plain", PLACES) if ring else One("ends", PLACES),
+        "parts": parts,
+        "part": Length(to.set_length / parts),
+        "hold": One(say.room.hold_with, ("pins", "clips")),
+        "spacing": Length(say.room.pin_spacing, "about"),
+        "pins": say.pins(to.set_length),
+        "copies": to.copies,
+        "ease": Length(to.set_length * EASE_SHARE),
+        "off": Length(round_off(bench, edge, say) + round_off(bench, to, say), "off"),
+        **tails_said(edge),
+    }
+
+
+def folds_of(edge: Edge) -> str:
+    """What an edge's cloth lies in: "gathers", "pleats" or "flat"."""
+    return "flat" if not edge.gathered else "pleats" if "pleats" in edge.gathered else "gathers"
