@@ -52,7 +52,7 @@ def worked(
             "  waist_girth: {}",
             "measures:",
             indent(measures.strip(), "  "),
-            "worn: {from: waist, over: waist_girth}",
+            "worn: {from: waist, over: waist_girth, held by: the test}",
             "materials:",
             f"  cloth: {{kind: cloth, fibre: cotton, width: {width}, weight: 100 g/m2, ravels: yes}}",
             "  elastic: {kind: elastic, width: 1 in, stretch: 100%}",

@@ -30,6 +30,7 @@ def _square_yard(weight: str) -> Fraction:
                 materials=f"  twill: {{kind: cloth, fibre: cotton, width: 150 cm, weight: {weight}, ravels: yes}}\n",
                 units="inches",
                 over="25 in",
+                hips="25 in",
             )
         )
     )

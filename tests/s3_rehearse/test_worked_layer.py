@@ -23,7 +23,7 @@ units: metric
 rounding: 5 mm
 body: {waist_girth: {from: 50 cm, to: 140 cm}}
 sizes: {one: {waist_girth: 80 cm}}
-worn: {from: waist, over: waist_girth}
+worn: {from: waist, over: waist_girth, held by: the test}
 materials:
   net: {kind: cloth, fibre: nylon, width: 140 cm, weight: 25 g/m2, ravels: no}
   edging: {kind: trim, width: 15 mm}

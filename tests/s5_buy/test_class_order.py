@@ -181,7 +181,7 @@ body:
 choices:
   wide: {default: 25 mm, from: 20 mm, to: 40 mm}
   broad: {default: 140 cm, from: 90 cm, to: 160 cm}
-worn: {from: waist, over: waist_girth, ease: 5 cm, length: 50 cm}
+worn: {from: waist, over: waist_girth, ease: 5 cm, length: 50 cm, held by: the test}
 materials:
   lawn: {kind: cloth, fibre: cotton, width: broad, weight: 80 g/m2, ravels: no, spare: 10 cm, sold by: 10 cm, price: 5 EUR/m}
   elastic: {kind: elastic, width: wide, stretch: 100%, sold by: 10 cm, price: 1 EUR/m}

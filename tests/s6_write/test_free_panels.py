@@ -43,7 +43,7 @@ body:
   hip_girth: {from: 40 cm, to: 150 cm}
 sizes:
   M: {waist_girth: 78 cm, hip_girth: 104 cm}
-worn: {from: waist, over: hip_girth, ease: 5 cm}
+worn: {from: waist, over: hip_girth, ease: 5 cm, held by: the test}
 materials:
   lawn: {kind: cloth, about: striped lawn, fibre: cotton, width: 62 cm, weight: 80 g/m2, ravels: yes, price: 19 EUR/m}
 pieces:

@@ -50,6 +50,7 @@ def spec_text(
     worn: str = "",
     own: str = "",
     materials: str = "",
+    hips: str = "104 cm",
 ) -> str:
     """A spec in YAML. pieces and steps: its rows as a maker writes them, one a line; own: further sections; materials: further ones."""
     return f"""\
@@ -61,8 +62,8 @@ body:
   waist_girth: {{from: 40 cm, to: 140 cm}}
   hip_girth: {{from: 40 cm, to: 150 cm}}
 sizes:
-  M: {{waist_girth: 78 cm, hip_girth: 104 cm}}
-worn: {{from: waist, over: {over}, ease: 5 cm{worn}}}
+  M: {{waist_girth: 78 cm, hip_girth: {hips}}}
+worn: {{from: waist, over: {over}, ease: 5 cm, held by: the test{worn}}}
 materials:
 {MATERIALS}{materials}pieces:
 {indented(pieces)}
@@ -115,9 +116,10 @@ def work(
     worn: str = "",
     own: str = "",
     materials: str = "",
+    hips: str = "104 cm",
 ) -> Worked:
     """The garment worked for size M at a home table. Fails the test where the spec can't be read or solved."""
-    text = spec_text(pieces, steps, over=over, units=units, worn=worn, own=own, materials=materials)
+    text = spec_text(pieces, steps, over=over, units=units, worn=worn, own=own, materials=materials, hips=hips)
     room = room or Workroom()
     read = read_spec(("small.yaml", text.encode()))
     assert read.value is not None, [fault.headline for fault in read.faults]

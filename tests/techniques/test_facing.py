@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from furbelow.garment.bench import State
 
-from tests.techniques.small import refused, sound
+from tests.techniques import small
+from tests.techniques.small import refused
+
+sound = partial(small.sound, hips="90 cm")  # narrow pieces, for a narrow body
 
 PIECES = """cape: {from: lawn, length: 100 cm, depth: 40 cm}
 facing: {from: lawn, length: 100 cm, depth: 6 cm}"""

@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import partial
 
 from furbelow.garment.bench import State
 
-from tests.techniques.small import refused, sound
+from tests.techniques import small
+from tests.techniques.small import refused
+
+sound = partial(small.sound, hips="70 cm")  # narrow pieces, for a narrow body
 
 PANEL = "panel: {from: lawn, count: 2, length: 60 cm, depth: 50 cm}"
 HEMS = "- narrow hem: {edge: panel.top}\n- narrow hem: {edge: panel.bottom}"

@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from furbelow.garment.bench import State
 
-from tests.techniques.small import refused, sound
+from tests.techniques import small
+
+refused = partial(small.refused, hips="70 cm")
+sound = partial(small.sound, hips="70 cm")  # narrow pieces, for a narrow body
 
 TIERS = """upper: {from: CLOTH, length: 80 cm, depth: 20 cm}
 lower: {from: CLOTH, length: 80 cm, depth: 30 cm}"""

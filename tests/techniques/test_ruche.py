@@ -38,7 +38,7 @@ def test_raw_edges_that_stand_free_are_refused() -> None:
 
 def test_a_strip_too_long_or_too_short_is_refused() -> None:
     step = f"{READY}\n{STEP.replace('LINES', 'one')}"
-    assert "3.17 to 1, and `lawn` takes 3 to 1" in refused("FB315", PIECES.replace("240", "380"), step).headline
+    assert "4.58 to 1, and `lawn` takes 3 to 1" in refused("FB315", PIECES.replace("240", "550"), step).headline
     assert "20 cm too little" in refused("FB314", PIECES.replace("240", "100"), step).headline
 
 

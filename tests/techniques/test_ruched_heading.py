@@ -41,8 +41,8 @@ def test_a_lap_that_the_lower_row_misses_is_refused() -> None:
 
 
 def test_too_full_a_flounce_is_refused() -> None:
-    fault = refused("FB315", PIECES.replace("150", "320"), f"{READY}\n{NEAT}\n{STEP}")
-    assert "3.2 to 1, and `lawn` takes 3 to 1" in fault.headline
+    fault = refused("FB315", PIECES.replace("150", "460"), f"{READY}\n{NEAT}\n{STEP}")
+    assert "4.6 to 1, and `lawn` takes 3 to 1" in fault.headline
 
 
 def test_a_short_flounce_is_refused() -> None:

@@ -44,8 +44,9 @@ def test_a_raw_edge_is_refused() -> None:
 
 
 def test_cloth_takes_only_so_much() -> None:
-    fault = refused("FB315", SKIRT, f"{READY}\n{STEP.replace('waist_girth - 4 cm', '40 cm')}")
-    assert "3.75 to 1, and `lawn` takes 3 to 1" in fault.headline
+    worked = work(SKIRT, f"{READY}\n{STEP.replace('waist_girth - 4 cm', '30 cm')}")
+    fault = next(fault for fault in worked.faults if fault.code == "FB315")
+    assert "5 to 1, and `lawn` takes 3 to 1" in fault.headline
 
 
 def test_rows_deeper_than_the_piece_are_refused() -> None:

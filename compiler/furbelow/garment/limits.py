@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from furbelow.diagnose.fault import Severity
 from furbelow.garment.solved import Solved
 from furbelow.measure.quantity import mm
 
@@ -39,6 +40,17 @@ SHEER = 40
 
 # Thickness of one ply in mm by cloth weight, at a bulk of 0.25 g/cm3 (house rule, maker to confirm).
 _BULK = Fraction(1, 4)
+
+
+# Beyond its limit by so much cloth can't be drawn up at all (house rule, maker to confirm).
+HARDLY = Fraction(3, 2)
+
+
+def too_full(ratio: Fraction, most: Fraction) -> Severity | None:
+    """How grave it is to gather cloth so far: nothing, worth a warning, or not to be done."""
+    if ratio <= most:
+        return None
+    return Severity.ERROR if ratio > most * HARDLY else Severity.WARNING
 
 
 def fullest(solved: Solved, cloth: str) -> Fraction:

@@ -11,6 +11,8 @@ from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.spec import Material, Piece, Spec, Step
 from furbelow.measure.quantity import Quantity
 
+MOST_SLACK = Fraction("12.7")
+
 
 class Derivation(NamedTuple):
     """Why a number is what it is.
@@ -98,6 +100,14 @@ class Solved(NamedTuple):
     pieces: Mapping[str, SolvedPiece]
     materials: Mapping[str, SolvedMaterial]
     steps: tuple[SolvedStep, ...]
+
+    @property
+    def slack(self) -> Fraction:
+        """How far two lengths may differ in mm because each was rounded by itself: what is so little is eased in.
+
+        However coarse the rounding, no more than half an inch is: house rule, maker to confirm.
+        """
+        return min(self.rounding, MOST_SLACK)
 
     def length(self, name: str) -> Fraction:
         """The solved value of a name, in mm."""

@@ -193,11 +193,12 @@ class Rule(NamedTuple):
 class Worn(NamedTuple):
     """Where the top edge sits, what it must pass, how long the garment is on the body, what may not show."""
 
-    at: str  # the body line the top edge sits on: waist
+    at: str  # the body line the top edge sits on: waist or hip
     over: Written
     ease: Written | None
     length: Written | None
     hidden: Mapping[str, Written]  # piece -> clearance
+    held_by: str  # what holds it up where nothing of its own does; empty for most
     span: Span
 
 

@@ -167,7 +167,7 @@ class _Lowering:
                 hidden[entry.key] = clearance
         if over is None:
             return None
-        return Worn(text_at(at, "from"), over, ease, length, hidden, at.span)
+        return Worn(text_at(at, "from"), over, ease, length, hidden, text_at(at, "held by"), at.span)
 
     def _material(self, entry: Entry, at: MapTree) -> Material:
         amounts = {}

@@ -7,14 +7,15 @@ from fractions import Fraction
 from functools import cached_property
 from typing import NamedTuple
 
-from furbelow.diagnose.fault import Fault
-from furbelow.garment.bench import Bench
+from furbelow.diagnose.fault import Fault, Span
+from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.message import Part
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
 from furbelow.s3_rehearse.levels import Levels, levels_of
+from furbelow.s3_rehearse.rings import Ring, rings_of
 
 
 class _Run(NamedTuple):
@@ -47,6 +48,11 @@ class Run(_Run):
     @cached_property
     def levels(self) -> Levels:
         return levels_of(self.final)
+
+    @cached_property
+    def rings(self) -> tuple[Ring, ...]:
+        """Every closed line round the garment, the highest first."""
+        return rings_of(self.final, self.solved, self.levels)
 
     @property
     def hangs(self) -> Mapping[str, Fraction]:
@@ -87,3 +93,13 @@ class Rehearsal(NamedTuple):
     @property
     def solved(self) -> Solved:
         return self.run.solved
+
+
+def drawn_in(run: Run, casing: Casing) -> Span:
+    """Where the spec says how long the elastic is: in the step that put it there."""
+    for done in run.performed:
+        made = done.after.casings.get(casing.name)
+        if made and made.elastic:
+            length = done.step.written.args.get("length")
+            return length.span if length else done.step.written.span
+    raise LookupError(f"no step drew in `{casing.name}`")

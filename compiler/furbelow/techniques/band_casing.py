@@ -135,7 +135,7 @@ class BandCasing:
                 ),
             )
         gap = edge.set_length - lower.set_length
-        if abs(gap) > solved.rounding:
+        if abs(gap) > solved.slack:
             return refused(
                 bench,
                 step,

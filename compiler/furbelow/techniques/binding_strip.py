@@ -104,7 +104,7 @@ class BindingStrip:
         if fault:
             return refused(bench, step, touches, fault)
         seam, shows, gap = step.mm("seam"), solved.pieces[strip].depth, upper.set_length - edge.set_length
-        if abs(gap) > solved.rounding:
+        if abs(gap) > solved.slack:
             return refused(
                 bench,
                 step,

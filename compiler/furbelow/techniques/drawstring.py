@@ -68,7 +68,7 @@ class Threaded(NamedTuple):
     knotted: bool
 
 
-LEAST_END, USUAL_END = Fraction(50), Fraction(100)  # to tie; house rule, maker to confirm
+LEAST_END, USUAL_END = Fraction(20), Fraction(100)  # when flat, so as not to slip in, and to tie; house rule
 
 
 class Drawstring:

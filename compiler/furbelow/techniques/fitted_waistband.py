@@ -298,7 +298,7 @@ def _does_not_match(
     written, overlap = step.written, step.mm("overlap")
     opened = bench.openings.get(edge.name)
     # The strip's cut depth is rounded up, so its overlap may come out a little deeper.
-    if opened and abs(opened.overlap - overlap) > solved.rounding:
+    if opened and abs(opened.overlap - overlap) > solved.slack:
         return fault_at(
             written,
             "overlap",
@@ -317,7 +317,7 @@ def _does_not_match(
         )
     long, gap = flat_length(bench, edge), Fraction(0)
     gap = long - (bench.edge(f"{band}.bottom").set_length - 2 * step.mm("seam"))
-    if abs(gap) > solved.rounding:
+    if abs(gap) > solved.slack:
         return fault_at(
             written,
             "to",

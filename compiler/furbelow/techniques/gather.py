@@ -44,6 +44,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
 from furbelow.techniques.shared.gathers import ATTACHMENT, FIRST_ROW, HAND, ROWS, TAIL, runs_of
+from furbelow.techniques.shared.laying import drawn_in
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 
@@ -87,9 +88,9 @@ class Gather:
         else:
             near, far = FIRST_ROW, FIRST_ROW + room.row_spacing
         rows = tuple(ledger.at_edge(name, Lies.GATHERS, "the gathering rows", near, far, "edge"))
-        if facts.behind == EVEN:
-            return OnCloth(rows)
         edge, half = done.before.edge(name), facts.length / 2
+        if facts.behind == EVEN:
+            return OnCloth(rows, held=drawn_in(edge, "edge", facts.length))
         held = (
             Held(arg, f"the {where} half of `{name}`", piece, edge.cloth_length * share, half, drawn=True)
             for piece in edge.pieces
@@ -179,23 +180,9 @@ class Gather:
                     help="make the piece longer, or swap the two edges",
                 )
             ]
-        faults = []
-        for piece in edge.pieces:
-            cloth = solved.pieces[piece].piece.cloth.text
-            most = limits.fullest(solved, cloth)
-            if ratio > most:
-                faults.append(
-                    fault_at(
-                        written,
-                        "edge",
-                        "FB315",
-                        f"`{edge.name}` would be gathered {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
-                        notes=(f"{say.length(edge.cloth_length)} / {say.length(length)} = {say.ratio(ratio)}",),
-                        help=f"use less fullness, or write a larger `gathers` in the material `{cloth}` if a swatch shows more",
-                    )
-                )
-        if not faults and method == ATTACHMENT and ratio > limits.ATTACHMENT_MOST:
-            faults.append(
+        # The attachment is set by a test strip, which may come out so much off.
+        if method == ATTACHMENT and ratio > limits.ATTACHMENT_MOST * (1 + limits.EASE_SHARE):
+            return [
                 fault_at(
                     written,
                     "method",
@@ -204,8 +191,8 @@ class Gather:
                     f" and `{edge.name}` wants {say.ratio(ratio)} to 1",
                     help="write `method: two rows by machine`",
                 )
-            )
-        return faults
+            ]
+        return []
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts, before, room = done.step.written, facts_of(done, Gathered), done.before, say.room

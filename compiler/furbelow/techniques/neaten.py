@@ -98,7 +98,7 @@ class Neaten:
         after, kind = bench, STITCH[room.neaten_with]
         for name in seams:
             seam = bench.seam_at(name)
-            if seam is None or seam.state is not State.RAW:
+            if seam is None or seam.state is not State.RAW or seam.topstitched:
                 faults.append(_no_raw_margin(step, name, seam is not None))
                 continue
             touches += [ply.piece for ply in seam.plies]

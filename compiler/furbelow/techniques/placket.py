@@ -229,7 +229,7 @@ def _strip_does_not_fit(bench: Bench, step: SolvedStep, say: Phrasing, solved: S
             f"`{strip}` is closed to a ring, and a placket strip is flat",
             help="leave its ends open",
         )
-    if abs(long - wanted) > solved.rounding:
+    if abs(long - wanted) > solved.slack:
         return fault_at(
             step.written,
             "strip",

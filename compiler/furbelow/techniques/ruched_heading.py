@@ -41,7 +41,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import ROWS, TAIL
-from furbelow.techniques.shared.laying import margins, seam_window
+from furbelow.techniques.shared.laying import drawn_in, margins, seam_window
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -88,7 +88,8 @@ class RuchedHeading:
             ),
             seam_window(solved, "lap", lap, done.before.edge(to).pieces),
         )
-        return OnCloth((*rows, *margins(ledger, lap, "lap", to)), windows)
+        held = drawn_in(done.before.edge(edge), "edge", done.before.edge(to).set_length)
+        return OnCloth((*rows, *margins(ledger, lap, "lap", to)), windows, held)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written = step.written
@@ -224,16 +225,6 @@ def _not_to_gather(
             f" {say.length(to.set_length - edge.cloth_length)} too little to gather",
             help="make the flounce longer",
         )
-    for piece in edge.pieces:
-        cloth = solved.pieces[piece].piece.cloth.text
-        if ratio > (most := limits.fullest(solved, cloth)):
-            return fault_at(
-                written,
-                "edge",
-                "FB315",
-                f"`{edge.name}` would be gathered {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
-                help="use less fullness",
-            )
     heading, depth = step.mm("heading"), bench.depth(edge.pieces[0])
     if heading + room.row_spacing >= depth:
         return fault_at(

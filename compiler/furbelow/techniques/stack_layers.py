@@ -108,7 +108,7 @@ class StackLayers:
             if fault := forms_differ(bench, written, "layers", first, edge):
                 return refused(bench, step, touches, fault)
             gap = edge.set_length - first.set_length
-            if abs(gap) > solved.rounding:
+            if abs(gap) > solved.slack:
                 return refused(
                     bench,
                     step,

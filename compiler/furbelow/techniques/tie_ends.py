@@ -197,7 +197,7 @@ def _cannot_tie(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, t
             help=f"write `count: 2` in `{tie}`",
         )
     depth, wide = solved.pieces[tie].depth, solved.pieces[band].depth
-    if depth > wide + solved.rounding:  # both cut depths are rounded up by themselves
+    if depth > wide + solved.slack:  # both cut depths are rounded up by themselves
         return fault_at(
             written,
             "tie",

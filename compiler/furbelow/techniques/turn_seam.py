@@ -78,6 +78,16 @@ class TurnSeam:
                         help="move this step after the one that sews the seam",
                     )
                 )
+            elif (seam.state is State.ENCLOSED and seam.turned) or seam.topstitched:
+                faults.append(
+                    fault_at(
+                        written,
+                        "seam",
+                        "FB318",
+                        f"the margin of `{name}` is {'stitched down' if seam.topstitched else 'inside a band'} already",
+                        help="leave it out",
+                    )
+                )
             elif seam.state is State.RAW and any(_ravels(solved, ply.piece) for ply in seam.plies):
                 faults.append(
                     fault_at(

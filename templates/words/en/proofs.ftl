@@ -97,3 +97,30 @@ proof-fullness-held = { $stretches ->
 
 proof-length = The depths add up to the finished length
 proof-length-sum = { $depths } = { $length }
+
+proof-rings = Every ring goes over the body and leaves room at its place
+proof-rings-passed = { $rings ->
+    [one] { $rings } ring below the top, { $narrowest } when it is opened
+   *[other] { $rings } rings below the top, the narrowest { $narrowest } when it is opened
+ }
+proof-rings-none = no ring lies below the top
+proof-rings-no-hips = not asked: the spec does not measure the hips
+
+proof-held = Something holds it at its top
+proof-held-ring = { EDGE($edge, at: "start") }, { $rest } at rest
+proof-held-cord = a cord at { EDGE($edge) }
+proof-held-band = a band that closes
+proof-held-none = nothing that is known
+
+proof-way-round = Cloth shows its right face and hangs the right way up
+proof-way-round-shown = every layer and pattern was looked at
+
+proof-no-bag = What is sewn together above and below is equally long between
+proof-no-bag-shown = no layer bags
+
+proof-measures = The measures of the body are not swapped
+proof-measures-shown = waist, hips and heights were compared
+
+proof-ends = Loose ends clear the floor and suit the wearer
+proof-ends-shown = cords, ribbons and bows were followed to their ends
+proof-held-by-maker = something else, as the spec says

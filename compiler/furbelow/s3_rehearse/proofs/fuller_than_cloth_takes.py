@@ -14,7 +14,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Severity
-from furbelow.garment.limits import EASE_SHARE, fullest
+from furbelow.garment.limits import EASE_SHARE, fullest, too_full
 from furbelow.garment.lying import Held
 from furbelow.garment.message import Part
 from furbelow.garment.technique import Performed, fault_at
@@ -55,15 +55,15 @@ def _drawn(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
             notes=sum_,
             help="share the cloth out more evenly, or use more of it",
         )
-    elif ratio > most:
+    elif severity := too_full(ratio, most):
         yield fault_at(
             done.step.written,
             held.arg,
-            "FB422",
+            "FB315",
             f"{held.what} is drawn in {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
             notes=sum_,
-            help=f"use less cloth there, or write a larger `gathers` in the material `{cloth}` if a swatch shows more",
-            severity=Severity.WARNING,
+            help=f"use less fullness, or write a larger `gathers` in the material `{cloth}` if a swatch shows more",
+            severity=severity,
         )
 
 

@@ -26,7 +26,7 @@ def prove(run: Run) -> Proof:
         # What is drawn in after it is sewn draws in what is sewn to it.
         if any(sewer.after.edge(each.name).gathered != each.gathered for each in (one, other)):
             continue
-        if gap > run.solved.rounding:
+        if gap > run.solved.slack:
             faults.append(
                 Fault(
                     "FB401",

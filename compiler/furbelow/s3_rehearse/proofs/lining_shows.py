@@ -31,7 +31,7 @@ def prove(run: Run) -> Proof:
         left = covers[longest] - run.drops[piece]
         asked = solved.length(f"worn.hidden.{piece}")
         # Both depths are rounded up by themselves, so one step of the declared rounding may be lost between them.
-        if left < asked - solved.rounding:
+        if left < asked - solved.slack:
             faults.append(
                 Fault(
                     "FB411",
@@ -70,7 +70,7 @@ def _hanging_out(run: Run, layers: list[str]) -> Iterator[Fault]:
     for at, inner in enumerate(layers[1:], 1):
         outer = max(layers[:at], key=lambda piece: run.ends[piece])
         over = run.ends[inner] - run.ends[outer]
-        if over > run.solved.rounding and inner not in run.solved.spec.worn.hidden:
+        if over > run.solved.slack and inner not in run.solved.spec.worn.hidden:
             piece = pieces[inner].piece
             yield Fault(
                 "FB418",

@@ -14,11 +14,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from furbelow.diagnose.fault import Fault, Label, Severity, Span
+from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Casing, Opening
 from furbelow.garment.message import Length, Part, Share
 from furbelow.measure.quantity import mm
-from furbelow.s3_rehearse.run import Proof, Run
+from furbelow.s3_rehearse.body_at import BodyAt, body_at
+from furbelow.s3_rehearse.run import Proof, Run, drawn_in
 
 CLAIM = "proof-opening"
 LOOSEST = mm(40).value  # a band looser than this slides down; house rule, maker to confirm
@@ -26,13 +27,19 @@ LOOSEST = mm(40).value  # a band looser than this slides down; house rule, maker
 
 def prove(run: Run) -> Proof:
     solved, worn = run.solved, run.solved.spec.worn
-    passes = solved.length("worn.over") + (solved.length("worn.ease") if worn.ease else 0)
+    body = body_at(solved)
+    passes = body.widest + (solved.length("worn.ease") if worn.ease else 0)
     faults: list[Fault] = []
     shown: list[Part] = []
     for casing in run.final.casings.values():
-        if run.sound([casing.piece]):
-            faults += _casing(run, casing, passes)
-            shown += _casing_shown(run, casing)
+        # A casing below the hips is a cuff: what it must pass is asked of every ring.
+        if (
+            run.sound([casing.piece])
+            and run.hangs[casing.piece] + body.top <= body.hip_depth
+            and not _at_hem(run, casing)
+        ):
+            faults += _casing(run, casing, passes, body)
+            shown += _casing_shown(run, casing, body)
     for opening in run.final.openings.values():
         if run.sound([opening.piece]):
             faults += _opening(run, opening, passes)
@@ -50,9 +57,13 @@ def way_in(opening: Opening) -> Fraction:
     return opening.waist + 2 * opening.length
 
 
-def _casing(run: Run, casing: Casing, passes: Fraction) -> list[Fault]:
+def _at_hem(run: Run, casing: Casing) -> bool:
+    return casing.name.endswith(".bottom")
+
+
+def _casing(run: Run, casing: Casing, passes: Fraction, body: BodyAt) -> list[Fault]:
     solved, say, worn = run.solved, run.say, run.solved.spec.worn
-    girth, faults = solved.length("worn.over"), []
+    girth, faults = body.widest, []
     piece = solved.pieces[casing.piece].piece
     if casing.length < passes:
         faults.append(
@@ -87,13 +98,13 @@ def _casing(run: Run, casing: Casing, passes: Fraction) -> list[Fault]:
                 help=f"cut it {say.length(girth / (1 + rated))} or longer, or choose an elastic that stretches further",
             )
         )
-    waist = solved.values.get("waist_girth")
-    if waist and casing.elastic_length >= waist.value.as_length_mm():
+    waist = body.girth(Fraction(0)) or body.waist
+    if waist and casing.elastic_length >= waist:
         faults.append(
             Fault(
                 "FB410",
                 f"the elastic of {say.length(casing.elastic_length)} is not shorter than the waist of"
-                f" {say.length(waist.value.as_length_mm())}; the skirt slides down",
+                f" {say.length(waist)}; the skirt slides down",
                 Label(place, "length of the closed elastic at rest"),
                 help="make it shorter than the waist",
             )
@@ -101,18 +112,8 @@ def _casing(run: Run, casing: Casing, passes: Fraction) -> list[Fault]:
     return faults
 
 
-def drawn_in(run: Run, casing: Casing) -> Span:
-    """Where the spec says how long the elastic is: in the step that put it there."""
-    for done in run.performed:
-        made = done.after.casings.get(casing.name)
-        if made and made.elastic:
-            length = done.step.written.args.get("length")
-            return length.span if length else done.step.written.span
-    raise LookupError(f"no step drew in `{casing.name}`")
-
-
-def _casing_shown(run: Run, casing: Casing) -> Iterator[Part]:
-    girth = run.solved.length("worn.over")
+def _casing_shown(run: Run, casing: Casing, body: BodyAt) -> Iterator[Part]:
+    girth = body.widest
     yield Part("proof-opening-flat", {"flat": Length(casing.length), "girth": Length(girth)})
     if casing.elastic:
         stretch = Share(girth / casing.elastic_length - 1)
@@ -171,10 +172,10 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
                 )
             )
         return faults
-    known = solved.values.get("waist_girth")
-    if known is None:
+    body = body_at(solved)
+    waist = body.girth(Fraction(0)) or body.waist
+    if waist is None:
         return faults
-    waist = known.value.as_length_mm()
     if opening.waist < waist:
         faults.append(
             Fault(

@@ -18,8 +18,7 @@ from furbelow.garment.limits import ELASTIC_CARRIES, HEAVY_REDUCTION, width_of
 from furbelow.garment.message import Length, Part, Weight
 from furbelow.measure.quantity import round_to_step, show_decimal
 from furbelow.measure.units import UNITS
-from furbelow.s3_rehearse.proofs.opening_too_small import drawn_in
-from furbelow.s3_rehearse.run import Proof, Run
+from furbelow.s3_rehearse.run import Proof, Run, drawn_in
 from furbelow.s3_rehearse.weight import grams_of, show_weight
 
 CLAIM = "proof-elastic"

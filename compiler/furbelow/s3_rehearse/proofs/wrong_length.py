@@ -10,6 +10,7 @@ from __future__ import annotations
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.message import Length, Part, Things
 from furbelow.measure.quantity import mm
+from furbelow.s3_rehearse.body_at import body_at
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-length"
@@ -28,7 +29,7 @@ def prove(run: Run) -> Proof:
     if worn.length is not None:
         asked = solved.length("worn.length")
         gap = drop - asked
-        if abs(gap) > solved.rounding:
+        if abs(gap) > solved.slack:
             faults.append(
                 Fault(
                     "FB413",
@@ -41,17 +42,18 @@ def prove(run: Run) -> Proof:
                     f" {'shallower' if gap > 0 else 'deeper'}",
                 )
             )
-    height = solved.values.get("waist_height") if worn.at == "waist" else None
-    if height is not None and drop > height.value.as_length_mm() - OFF_FLOOR:
-        over = drop - (height.value.as_length_mm() - OFF_FLOOR)
+    known = solved.values.get("waist_height")
+    height = known.value.as_length_mm() - body_at(solved).top if known else None
+    if height is not None and drop > height - OFF_FLOOR:
+        over = drop - (height - OFF_FLOOR)
         faults.append(
             Fault(
                 "FB414",
                 f"the hem at {say.length(drop)} is {say.length(over)} too low to clear the floor by {say.length(OFF_FLOOR)}",
                 Label(solved.pieces[lowest].piece.span, "the lowest edge of the garment"),
-                notes=(f"the waist is {say.length(height.value.as_length_mm())} from the floor",),
+                notes=(f"its top is {say.length(height)} from the floor",),
                 help="make the garment shorter: a trailing hem trips on stairs",
-                severity=Severity.ERROR if drop >= height.value.as_length_mm() else Severity.WARNING,
+                severity=Severity.ERROR if drop >= height else Severity.WARNING,
             )
         )
     shown = Part("proof-length-sum", {"depths": Things(tuple(depths), "sum"), "length": Length(drop)})

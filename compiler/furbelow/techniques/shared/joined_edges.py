@@ -52,7 +52,7 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
     if fault:
         return refused(bench, step, touches, fault)
     say, gap = Phrasing(solved, room), edge.set_length - to.set_length
-    if abs(gap) > solved.rounding:  # cut lengths are rounded up each by itself: one step between them is eased in
+    if abs(gap) > solved.slack:  # cut lengths are rounded up each by itself: one step between them is eased in
         what = "gathered to" if edge.gathered else "long"
         return refused(
             bench,

@@ -118,3 +118,11 @@ def held_in_seam(
         window,
         Window(arg, "a seam over gathering rows", seam, least=rows, why=f"the second row lies {rows} mm from the edge"),
     )
+
+
+def drawn_in(edge: Edge, arg: str, length: Fraction) -> tuple[Held, ...]:
+    """An edge whose cloth is drawn in to a length, in each of its plies."""
+    return tuple(
+        Held(arg, f"`{edge.name}`", piece, edge.cloth_length, length, drawn=True)
+        for piece in dict.fromkeys(edge.pieces)
+    )

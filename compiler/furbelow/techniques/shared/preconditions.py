@@ -177,9 +177,9 @@ def length_wanted(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction | Faul
     name = edge_of(written, "to")
     if fault := edge_not_ready(bench, written, "to", name):
         return fault
+    # Only its length is asked for: each copy is drawn to it, however many they are.
     target = bench.edge(name)
-    fault = forms_differ(bench, written, "to", edge, target) or copies_differ(written, "to", edge, target)
-    return fault or target.set_length
+    return forms_differ(bench, written, "to", edge, target) or target.set_length
 
 
 def seam_too_narrow(solved: Solved, say: Phrasing, step: SolvedStep, arg: str, pieces: Iterable[str]) -> Fault | None:
