@@ -3,20 +3,25 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterator
 from dataclasses import replace
+from fractions import Fraction
 from typing import Any
 
 import pytest
 from furbelow.garment.workroom import Workroom
 from furbelow.s4_cut import plan_cache
+from furbelow.s4_cut.kept_plan import agrees
 from furbelow.s4_cut.plan import CuttingPlan
-from furbelow.s4_cut.plan_cache import KeptPlans, agrees
+from furbelow.s4_cut.plan_cache import KeptPlans
+from furbelow.s4_cut.plan_text import from_json, to_json
 from furbelow.s4_cut.planner import plain_plan, plan_cutting
 from furbelow.s4_cut.problem import Bolt, Strip
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.s4_cut.cases import PRICES, Case, cm, small_cases
+from tests.s4_cut.verify_plan import faults
 
 STRIPS = (
     Strip("flounce", cm(300), cm(40), 2, piecing=True, join_allowance=cm(1), shortest_segment=cm(30)),
@@ -172,3 +177,60 @@ def test_a_plan_for_a_wider_bolt_or_other_strips_does_not_agree() -> None:
     assert not agrees(PLAN, (*STRIPS, Strip("band", cm(50), cm(5))), BOLT, PRICES)
     assert not agrees(PLAN, (STRIPS[0], replace(STRIPS[1], count=4)), BOLT, PRICES)
     assert not agrees(PLAN, (replace(STRIPS[0], depth=cm(41)), STRIPS[1]), BOLT, PRICES)
+
+
+@settings(deadline=None, max_examples=60)
+@given(small_cases())
+def test_whatever_agrees_is_a_plan_that_can_be_cut(case: Case) -> None:
+    """Against the checker of the tests, which shares no code with this one, on plans with one value changed."""
+    plan = plain_plan(*case)
+    for changed in _one_value_changed(json.loads(to_json(plan))):
+        try:
+            told = from_json(json.dumps(changed))
+        except ValueError:
+            continue
+        if agrees(told, *case):
+            assert faults(told, *case) == []
+
+
+def _one_value_changed(told: Any, top: Any = None) -> Iterator[Any]:
+    """The whole with each value in turn taken from its neighbour, turned round, moved, or of another kind."""
+    top = told if top is None else top
+    places = list(told.items() if isinstance(told, dict) else enumerate(told))
+    for key, value in places:
+        others: list[Any] = [None, "x", -1]
+        match value:
+            case bool():
+                others.append(not value)
+            case int():
+                others.append(value + 1)
+            case str() if value.lstrip("-")[:1].isdigit():
+                others += ["0", f"-{value}", str(2 * Fraction(value)), str(Fraction(value) + 5)]
+            case str():
+                others += ["under", "fold", "flat", ""]
+            case list():
+                others += [[], value[1:], value + value[:1]]
+                yield from _one_value_changed(value, top)
+            case dict():
+                yield from _one_value_changed(value, top)
+        for other in others:
+            told[key] = other
+            yield top
+        told[key] = value
+
+
+def test_a_forged_plan_that_wastes_cloth_is_made_afresh() -> None:
+    """Whole, of the right pieces, with its digest and its bound redone: only it lays out the cloth ten times as long."""
+    told = json.loads(FILE)
+    (entry,) = told["plans"].values()
+    last = entry["plan"]["sections"][-1]
+    more = Fraction(last["length"]) * 9
+    last["length"] = str(Fraction(last["length"]) + more)
+    for name in ("laid_length", "bolt_length"):
+        entry["plan"][name] = str(Fraction(entry["plan"][name]) + more)
+    for name in ("cost", "bound"):
+        entry["plan"][name] = str(Fraction(entry["plan"][name]) + more * PRICES.cloth_per_mm)
+    entry["digest"] = plan_cache._digest(entry["plan"])
+    forged = from_json(json.dumps(entry["plan"]))
+    assert agrees(forged, STRIPS, BOLT, PRICES)
+    assert KeptPlans(json.dumps(told).encode()).planner(ROOM)(STRIPS, BOLT, PRICES) == PLAN

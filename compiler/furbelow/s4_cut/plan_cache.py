@@ -1,21 +1,19 @@
 """Proven cutting plans kept in a file, so that the same cloth need not be planned twice.
 
-A plan out of the file is used only if it is whole, as a digest tells, and still cuts the very pieces that are asked
-for. Anything else in the file is passed over, and the plan is made afresh.
+A plan out of the file is used only if it is whole, as a digest tells, still cuts the very pieces that are asked for (see
+kept_plan.py), and costs no more than a plain one. Anything else in the file is passed over, and the plan is made afresh.
 """
 
 from __future__ import annotations
 
 import json
-from collections import defaultdict
-from fractions import Fraction
 from hashlib import sha256
-from itertools import combinations
 from typing import Any
 
 from furbelow.garment.workroom import Workroom
 from furbelow.s4_cut.cut import Planner, planned_afresh
-from furbelow.s4_cut.plan import CuttingPlan, Panel, Section, Segment
+from furbelow.s4_cut.kept_plan import agrees
+from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.plan_text import from_json, plan_key, to_json
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
@@ -39,7 +37,7 @@ class KeptPlans:
         def planner(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
             key = plan_key(strips, bolt, prices, within)
             plan = _whole(self._earlier.get(key))
-            if plan is None or not agrees(plan, strips, bolt, prices) or not _keeps_to(plan, within):
+            if plan is None or not _keeps_to(plan, within) or not _is_good(plan, strips, bolt, prices, within):
                 plan = afresh(strips, bolt, prices)
             if plan is not None and plan.proven:
                 self._used[key] = plan
@@ -56,71 +54,19 @@ class KeptPlans:
         return (json.dumps({"furbelow_plans": _FORMAT, "plans": plans}, ensure_ascii=False) + "\n").encode()
 
 
-def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> bool:
-    """Whether the plan cuts these strips and no others, in lanes that hold them, and its totals are right."""
-    found: dict[tuple[str, str | None, int], list[tuple[Segment | Panel, Fraction]]] = defaultdict(list)
-    laid, cuts = Fraction(0), 0
-    for section in plan.sections:
-        depths = sum((lane.depth for lane in section.lanes), Fraction(0))
-        along, over = (bolt.usable_width, section.length) if section.across else (section.length, bolt.usable_width)
-        if section.start != laid or depths > over:
-            return False
-        laid += section.length
-        if section.panels:
-            if section.lanes or not _apart_and_inside(section, bolt):
-                return False
-            from furbelow.s4_cut.through_cuts import panel_cuts
+def _is_good(
+    plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices, within: tuple[int | None, int | None]
+) -> bool:
+    """Whether it cuts just what is asked for, and costs no more than the plainest plan does.
 
-            cuts += panel_cuts(section, bolt.usable_width)
-            for panel in section.panels:
-                found[panel.strip, panel.wearer, panel.copy].append((panel, panel.width))
-            continue
-        cuts += 1
-        for lane in section.lanes:
-            end = Fraction(0)
-            for segment in lane.segments:
-                if segment.start < end or segment.length <= 0:
-                    return False
-                end = segment.start + segment.length
-                found[segment.strip, segment.wearer, segment.copy].append((segment, lane.depth))
-            if end > along:
-                return False
-            cuts += 1 + len(lane.segments) if lane.segments else 0  # the other half of a folded pair may be empty
-    joins = sum(len(pieces) - 1 for pieces in found.values())
-    wanted = {(strip.name, strip.wearer, copy): strip for strip in strips for copy in range(1, strip.count + 1)}
-    if found.keys() != wanted.keys() or not all(_is_cut(wanted[key], found[key], bolt) for key in wanted):
+    That it is the best of all can't be known without planning anew; whoever forges a plan gains no cloth by it.
+    """
+    if not (plan.proven and agrees(plan, strips, bolt, prices)):
         return False
-    bought = laid / (1 - bolt.shrinkage)
-    cost = bought * prices.cloth_per_mm + joins * prices.per_join + cuts * prices.per_cut
-    cost += len(plan.sections) * prices.per_setup
-    told = (plan.usable_width, plan.folded, plan.laid_length, plan.bolt_length, plan.joins, plan.cuts, plan.cost)
-    return told == (bolt.usable_width, bolt.folded, laid, bought, joins, cuts, cost)
+    from furbelow.s4_cut.planner import plain_plan
 
-
-def _is_cut(strip: Strip, pieces: list[tuple[Segment | Panel, Fraction]], bolt: Bolt) -> bool:
-    """Whether one copy is all there: its parts, its length when they are joined, its depth over each."""
-    parts, joins = len(pieces), len(pieces) - 1
-    if sorted((each.part, each.parts) for each, _ in pieces) != [(part, parts) for part in range(1, parts + 1)]:
-        return False
-    if joins > (strip.most_joins if strip.piecing else 0):
-        return False
-    turned = any(each.turned for each, _ in pieces)
-    length, depth = (strip.depth, strip.length) if turned else (strip.length, strip.depth)
-    comes_to = sum((each.length for each, _ in pieces), Fraction(0)) - joins * 2 * strip.join_allowance
-    # Each join may round its allowance up to the grid, and the whole length is rounded up once.
-    return all(over == depth for _, over in pieces) and 0 <= comes_to - length < bolt.grid * parts
-
-
-def _apart_and_inside(section: Section, bolt: Bolt) -> bool:
-    """Whether no panel leaves its section or lies on another."""
-    boxes = [(p.from_end, p.from_edge, p.from_end + p.length, p.from_edge + p.width) for p in section.panels]
-    inside = all(
-        0 <= near < far <= section.length and 0 <= low < high <= bolt.usable_width for near, low, far, high in boxes
-    )
-    return inside and all(
-        one[2] <= other[0] or other[2] <= one[0] or one[3] <= other[1] or other[3] <= one[1]
-        for one, other in combinations(boxes, 2)
-    )
+    plainest = plain_plan(strips, bolt, prices)
+    return plan.cost <= plainest.cost or not _keeps_to(plainest, within)
 
 
 def _keeps_to(plan: CuttingPlan, within: tuple[int | None, int | None]) -> bool:

@@ -7,9 +7,9 @@ import re
 from dataclasses import asdict
 from fractions import Fraction
 from hashlib import sha256
-from typing import Any
+from typing import Any, get_args
 
-from furbelow.s4_cut.plan import CuttingPlan, How, Lane, Panel, Section, Segment
+from furbelow.s4_cut.plan import CuttingPlan, How, Lane, Layer, Panel, Section, Segment
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
 _FRACTION = re.compile(r"-?[0-9]{1,40}(/[0-9]{1,40})?")
@@ -41,24 +41,46 @@ def from_json(text: str) -> CuttingPlan:
     """The plan that `to_json` wrote. Raises ValueError for any other text."""
     try:
         told = json.loads(text)
-        told["sections"] = tuple(_section(each) for each in told["sections"])
+        told["sections"] = tuple(_section(each) for each in _list(told["sections"]))
         told["how"] = How(told["how"])
+        _typed(told, int, "joins", "cuts")
+        _typed(told, bool, "folded", "proven")
         return CuttingPlan(**_fractions(told, "usable_width", "laid_length", "bolt_length", "cost", "bound"))
     except (KeyError, TypeError, AttributeError, ArithmeticError, RecursionError) as fault:
         raise ValueError(f"this is no cutting plan: {fault}") from fault
 
 
 def _section(told: dict[str, Any]) -> Section:
-    told["lanes"] = tuple(_lane(each) for each in told["lanes"])
+    told["lanes"] = tuple(_lane(each) for each in _list(told["lanes"]))
     # A named tuple is a list in JSON.
-    named = (dict(zip(Panel._fields, each, strict=True)) for each in told["panels"])
-    told["panels"] = tuple(Panel(**_fractions(each, "from_end", "from_edge", "length", "width")) for each in named)
-    return Section(**_fractions(told, "start", "length"))
+    named = (dict(zip(Panel._fields, _list(each), strict=True)) for each in _list(told["panels"]))
+    panels = (_typed(_piece(each), int, "copy") for each in named)
+    told["panels"] = tuple(Panel(**_fractions(each, "from_end", "from_edge", "length", "width")) for each in panels)
+    return Section(**_fractions(_typed(told, bool, "across"), "start", "length"))
 
 
 def _lane(told: dict[str, Any]) -> Lane:
-    told["segments"] = tuple(Segment(**_fractions(each, "length", "start")) for each in told["segments"])
+    segments = (_typed(_piece(each), int, "copy", "part", "parts") for each in _list(told["segments"]))
+    told["segments"] = tuple(Segment(**_fractions(each, "length", "start")) for each in segments)
+    if told["layer"] not in get_args(Layer):
+        raise ValueError(f"{told['layer']!r:.20} is no layer")
     return Lane(**_fractions(told, "offset", "depth"))
+
+
+def _piece(told: dict[str, Any]) -> dict[str, Any]:
+    return _typed(_typed(_typed(told, str, "strip"), bool, "turned"), str | None, "wearer")
+
+
+def _list(told: Any) -> list[Any]:
+    return _typed({"": told}, list, "")[""]  # type: ignore[no-any-return]
+
+
+def _typed(told: dict[str, Any], kind: Any, *names: str) -> dict[str, Any]:
+    """The same values, those of these names being of the kind, to the letter: in Python `True` is a number too."""
+    for name in names:
+        if not isinstance(told[name], kind) or (kind is int and isinstance(told[name], bool)):
+            raise ValueError(f"{name!r} is {told[name]!r:.20}")
+    return told
 
 
 def _fractions(told: dict[str, Any], *names: str) -> dict[str, Any]:
