@@ -244,6 +244,16 @@ def test_no_other_page_is_there(preview: tuple[Watch, int], path: str) -> None:
     assert ask(preview[1], path)[0] == 404
 
 
+@pytest.mark.parametrize("path", ["http://[::1", "http://["])
+def test_an_address_that_is_none_is_told(
+    preview: tuple[Watch, int], path: str, capfd: pytest.CaptureFixture[str]
+) -> None:
+    with socket.create_connection(("127.0.0.1", preview[1]), timeout=30) as asking:
+        asking.sendall(f"GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{preview[1]}\r\nConnection: close\r\n\r\n".encode())
+        assert asking.recv(100).startswith(b"HTTP/1.1 400 ")
+    assert capfd.readouterr().err == ""
+
+
 @pytest.mark.parametrize("after", ["", "x", "-1", "9" * 5000, "%00", "\u0663".encode().hex(), "1e9"])
 def test_an_odd_question_gets_the_state(preview: tuple[Watch, int], after: str) -> None:
     status, _, content = ask(preview[1], f"/state?after={after}&guide={after}")

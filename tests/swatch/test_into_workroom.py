@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import errno
 import json
+import stat
 from fractions import Fraction
 from pathlib import Path
 
@@ -116,3 +118,37 @@ def test_the_guide_sets_the_attachment_by_the_swatches_of_the_room(takes: dict[s
     assert done.drawn.ratio == 2
     telling = said(done, Phrasing(rehearsal.solved, room))
     assert any(setting in action.text for action in telling.actions)
+
+
+def _room(folder: Path) -> Path:
+    room = folder / "room.yaml"
+    room.write_text("workroom: 1\ntitle: My room\n", encoding="utf-8")
+    room.chmod(0o640)
+    return room
+
+
+def test_a_linked_workroom_stays_a_link_and_its_file_keeps_its_rights(tmp_path: Path) -> None:
+    room, link = _room(tmp_path), tmp_path / "link.yaml"
+    link.symlink_to(room)
+    swatches = str(SPECS / "swatches" / "pleating.yaml")
+    assert run(["swatch", swatches, "--cloth", "net", "--into", str(link)]) == 0
+    assert link.is_symlink()
+    assert "attachment takes" in room.read_text(encoding="utf-8")
+    assert stat.S_IMODE(room.stat().st_mode) == 0o640
+
+
+def test_a_write_that_fails_leaves_the_workroom_and_nothing_beside_it(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    room = _room(tmp_path)
+    before = room.read_bytes()
+
+    def full(_: int) -> None:
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr("os.fsync", full)
+    swatches = str(SPECS / "swatches" / "pleating.yaml")
+    assert run(["swatch", swatches, "--cloth", "net", "--into", str(room)]) == 1
+    assert "no space left on device; it is as it was" in capsys.readouterr().err
+    assert room.read_bytes() == before
+    assert list(tmp_path.iterdir()) == [room]

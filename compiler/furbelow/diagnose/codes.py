@@ -169,6 +169,7 @@ CODES: dict[str, str] = {
     "FB653": "a file of the guide was edited by hand",
     "FB654": "the folder can't be written to",
     "FB655": "writing stopped half way",
+    "FB656": "guides of an earlier class still stand in the folder",
     # fit
     "FB701": "a limit of a fit can't be used",
     "FB702": "what a fit is to look for can't be read",

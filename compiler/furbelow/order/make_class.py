@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from furbelow.diagnose.codes import CODES
-from furbelow.diagnose.fault import Fault
+from furbelow.diagnose.fault import Fault, Severity
 from furbelow.order.chain import Planned, plan_proved, prove, prove_each
 from furbelow.order.make_one import Finished, MadeGuide, make_one
 from furbelow.order.order import Order
@@ -19,6 +19,8 @@ from furbelow.s6_write.pages.class_page import Made, Missing, class_page, class_
 
 Unread = Mapping[int, tuple[str, ...]]  # why a row of the class file could not be read, by its line
 EVERY_ROW: Unread = {}  # was read
+
+_NAMED = 5  # of the folders of leavers
 
 
 def make_class(
@@ -51,7 +53,9 @@ class Making:
             place = self.shelf.below(self.folders[order.wearer])
             one = make_one(order, place, proved, with_pdf=self.with_pdf)
             if one.guide is None:
-                self.missing.append(Missing(whose(order), reasons(one.faults)))
+                # Of a person the page says no reason but one of the files: it would tell all about a body.
+                told = [fault for fault in one.faults if are_sizes or fault.code.startswith("FB65")]
+                self.missing.append(Missing(whose(order), reasons(told)))
             else:
                 self.garments[number] = Garment(*self._told_to_all(order, one.guide))
                 self.made.append(Made(number, whose(order), place.folder.name, tuple(one.guide.files)))
@@ -76,7 +80,17 @@ class Making:
         sizes = [self.orders[each.number - 1].size for each in self.made] if are_sizes else []
         page = class_page(ordered, of_all, self.made, [*self.missing, *nameless], sizes, words, with_pdf=self.with_pdf)
         faults = self.shelf.put(class_files(page, ordered, words))
-        return Finished(of_all, None if faults else self.shelf.folder / "index.html", faults)
+        told = () if faults else self._leavers()
+        return Finished(of_all, None if faults else self.shelf.folder / "index.html", (*faults, *told))
+
+    def _leavers(self) -> tuple[Fault, ...]:
+        left = self.shelf.others(self.folders.values())
+        if not left:
+            return ()
+        named = ", ".join(left[:_NAMED]) + (f" and {len(left) - _NAMED} more" if len(left) > _NAMED else "")
+        headline = f"{self.shelf.folder} still holds guides for nobody in this run: {named}"
+        help_ = "take the folders away if nobody needs them; they tell measures of who has left"
+        return (Fault("FB656", headline, help=help_, severity=Severity.WARNING),)
 
 
 def unread_rows(faults: Iterable[Fault], file: str | None) -> Unread:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import hashlib
+import os
 import re
 import unicodedata
 from collections.abc import Iterable, Mapping
@@ -11,20 +13,23 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.s1_read.source import read_bytes
 from furbelow.s4_cut.plan_cache import PLANS_FILE
-from furbelow.s6_write.folder import write_folder
+from furbelow.s6_write.folder import LIST_NAME, write_folder
 
 # Names that stand for devices on some systems. Source: Microsoft, "Naming Files, Paths, and Namespaces".
 _DEVICE = re.compile(r"con|prn|aux|nul|(com|lpt)[0-9]")
 
+_DIGITS = 6  # of a hash: two names alike in plain letters differ in these but once in sixteen million
+
 
 class Shelf(NamedTuple):
-    """replace: whether files that were edited by hand may be written over."""
+    """replace: whether files that were edited by hand may be written over. own: whether the folder is one that we named."""
 
     folder: Path
     replace: bool = False
+    own: bool = False
 
     def below(self, name: str) -> Shelf:
-        return self._replace(folder=self.folder / name)
+        return self._replace(folder=self.folder / name, own=True)
 
     def kept_plans(self) -> bytes:
         """The cutting plans of an earlier run; nothing where there is no such file, or none that can be read."""
@@ -33,26 +38,33 @@ class Shelf(NamedTuple):
 
     def put(self, files: Mapping[str, bytes]) -> tuple[Fault, ...]:
         """The files put there whole, or what kept them out."""
-        return write_folder(self.folder, files, replace=self.replace, working=(PLANS_FILE,)).faults
+        return write_folder(self.folder, files, replace=self.replace, working=(PLANS_FILE,), own=self.own).faults
 
-
-def folder_name(wearer: str) -> str:
-    """A plain folder name for a wearer: letters, digits and dashes, and never that of a device."""
-    bare = "".join(sign for sign in unicodedata.normalize("NFKD", wearer.lower()) if not unicodedata.combining(sign))
-    plain = "".join(sign if sign.isascii() and sign.isalnum() else "-" for sign in bare).strip("-")[:60]
-    return f"wearer-{plain}" if _DEVICE.fullmatch(plain) else plain or "wearer"
+    def others(self, kept: Iterable[str]) -> tuple[str, ...]:
+        """The folders of guides that lie here beside those of these names: of who is no longer in the class."""
+        kept = set(kept)
+        with os.scandir(self.folder) as entries:
+            found = [each.name for each in entries if each.is_dir(follow_symlinks=False) and each.name not in kept]
+        return tuple(name for name in sorted(found) if (self.folder / name / LIST_NAME).is_file())
 
 
 def folder_names(wearers: Iterable[str]) -> dict[str, str]:
-    """A folder name for each wearer, no two alike: where two would be, the later one gets a number."""
+    """A folder name for each wearer, no two alike: letters, digits and dashes, and never that of a device.
+
+    A name that loses something on the way gets a few digits of its own, so that whoever comes to the class or leaves it
+    does not change where an old link leads.
+    """
     names: dict[str, str] = {}
     given: set[str] = set()
     for wearer in wearers:
-        plain = name = folder_name(wearer)
-        number = 1
-        while name in given:
-            number += 1
-            name = f"{plain}-{number}"
+        whole = re.sub(r"[ _]+", "-", wearer.strip().lower())
+        bare = "".join(sign for sign in unicodedata.normalize("NFKD", whole) if not unicodedata.combining(sign))
+        plain = re.sub(r"-+", "-", re.sub(r"[^a-z0-9]", "-", bare)).strip("-")[:60]
+        name = plain if plain == whole and plain not in given and not _DEVICE.fullmatch(plain) else ""
+        digits = _DIGITS
+        while not name or name in given:
+            name = f"{plain or 'wearer'}-{hashlib.sha256(wearer.encode('utf-8', 'surrogatepass')).hexdigest()[:digits]}"
+            digits += 1
         given.add(name)
         names[wearer] = name
     return names

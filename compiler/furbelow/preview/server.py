@@ -54,7 +54,11 @@ def preview_server(watch: Watch, title: str, port: int = 0) -> ThreadingHTTPServ
             if self.headers.get("Host") not in hosts:
                 self._answer(HTTPStatus.FORBIDDEN, b"this preview answers on this machine only\n")
                 return
-            asked = urlsplit(self.path)
+            try:
+                asked = urlsplit(self.path)
+            except ValueError:  # such as `http://[::1`
+                self._answer(HTTPStatus.BAD_REQUEST, b"this is no address\n")
+                return
             if asked.path == "/":
                 self._answer(HTTPStatus.OK, page, "text/html", {"Content-Security-Policy": policy})
             elif asked.path == "/guide":

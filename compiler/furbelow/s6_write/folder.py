@@ -34,12 +34,13 @@ _DEVICE = re.compile(r"(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\..*)?")
 
 
 def write_folder(
-    folder: Path, files: Mapping[str, bytes], *, replace: bool = False, working: Collection[str] = ()
+    folder: Path, files: Mapping[str, bytes], *, replace: bool = False, working: Collection[str] = (), own: bool = False
 ) -> Staged[tuple[str, ...]]:
     """The names that were written anew; those whose bytes stood there already are left untouched.
 
     files: contents by name. A name is plain letters, or one folder and a plain name, as in `figures/hem.svg`.
     replace: whether a file that a person edited, or put there, may be written over.
+    own: the folder has a name of our making in a folder of the maker's choice, so nobody meant a link to stand there.
     working: names of files of ours that hold nothing to read or edit; damaged ones are written over.
     Files of an earlier set that the new one lacks are removed, unless edited.
     Fails, with the folder as it was: FB650 name, FB651 link or other thing that is no file, FB652 file not ours,
@@ -48,6 +49,8 @@ def write_folder(
     faults = _name_faults(files)
     if faults:
         return Staged(None, faults)
+    if own and _is_there(folder) and not _is_plain_folder(folder):
+        return Staged(None, (_no_file(folder, "the folder of a guide"),))
     missing = [place for place in (folder, *folder.parents) if not _is_there(place)]
     written = _written(folder, files, replace, working)
     if written.value is None:
@@ -223,6 +226,19 @@ def _write_safely(path: Path, content: bytes) -> None:
         os.fsync(opened.fileno())
 
 
+def write_over(path: Path, content: bytes) -> None:
+    """One file with its rights kept, whole or as it was. Fails: OSError; then nothing is left beside it."""
+    passing = _passing_path(path.parent, 0)
+    try:
+        _write_safely(passing, content)
+        os.chmod(passing, stat.S_IMODE(path.stat().st_mode))
+        os.replace(passing, path)
+    finally:
+        with suppress(OSError):
+            passing.unlink()
+    _settle(path.parent)
+
+
 def _settle(folder: Path) -> None:
     """Brings the renames in a folder safely to the disk, where the system can."""
     with suppress(OSError):
@@ -282,10 +298,10 @@ def _name_faults(files: Mapping[str, bytes]) -> tuple[Fault, ...]:
     return bad + twice
 
 
-def _no_file(path: Path) -> Fault:
+def _no_file(path: Path, wanted: str = "a file of the guide") -> Fault:
     return Fault(
         "FB651",
-        f"{path} is a link, a folder or a device where a file of the guide would go",
+        f"{path} is a link, a folder or a device where {wanted} would go",
         help="take it away, or choose another folder with --out",
     )
 

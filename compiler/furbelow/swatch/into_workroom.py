@@ -6,7 +6,9 @@ from pathlib import Path
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
 from furbelow.s1_read.read_workroom import read_workroom
+from furbelow.s1_read.source import read_bytes
 from furbelow.s1_read.yaml_tree import MapTree, read_tree
+from furbelow.s6_write.folder import write_over
 
 KEY = "attachment takes"
 
@@ -44,19 +46,19 @@ def with_line(content: bytes, file: str, line: str) -> Staged[bytes]:
 
 
 def write_into(path: Path, line: str) -> Staged[Path]:
-    """The workroom file rewritten, whole or not at all. Fails: FB112 when it can't be read or written."""
-    import os
-    import tempfile
+    """The workroom file rewritten, whole or not at all.
 
+    A link is followed to the file that it stands for. Fails: FB102 and FB112 when it can't be read or written.
+    """
+    name, content = read_bytes(path)
+    if content.value is None:
+        return Staged(None, content.faults)
+    changed = with_line(content.value, name, line)
+    if changed.value is None:
+        return Staged(None, changed.faults)
     try:
-        changed = with_line(path.read_bytes(), str(path), line)
-        if changed.value is None:
-            return Staged(None, changed.faults)
-        with tempfile.NamedTemporaryFile(dir=path.parent, prefix=f".{path.name}.", delete=False) as passing:
-            passing.write(changed.value)
-        os.chmod(passing.name, path.stat().st_mode & 0o777)
-        os.replace(passing.name, path)
+        write_over(path.resolve(), changed.value)
     except OSError as error:
         reason = (error.strerror or type(error).__name__).lower()
-        return Staged(None, (Fault("FB112", f"{path} can't be opened or written: {reason}"),))
+        return Staged(None, (Fault("FB112", f"{path} can't be written: {reason}; it is as it was"),))
     return Staged(path)

@@ -31,6 +31,9 @@ def _make(options: argparse.Namespace) -> int:
     if options.every_size and (options.size is not None or options.wearer is not None):
         print("furbelow: --every-size goes with neither --size nor --wearer", file=sys.stderr)
         return WRONG_USE
+    if not options.out.strip():
+        print("furbelow: --out names no folder; for this one write --out .", file=sys.stderr)
+        return WRONG_USE
     from furbelow.diagnose.report_text import safe
     from furbelow.order.make_class import make_class, unread_rows
     from furbelow.order.make_one import make_one
