@@ -178,7 +178,7 @@ def test_a_trim_stops_before_its_start_and_is_folded_over_it() -> None:
     order_of = [
         told.index(words)
         for words in (
-            "straight, that edge is up, and the shaped edge is down",
+            "shaped, that edge lies outward, and the straight edge inward",
             "Stop 10 cm before you come round",
             "2 cm past its start",
             "Fold 1 cm of the cut end under",

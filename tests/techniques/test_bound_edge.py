@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import State
 
-from tests.techniques.small import refused, sound
+from tests.techniques.small import refused, sound, work
 
 PANEL = "panel: {from: lawn, length: 120 cm, depth: 50 cm}"
 RING = "- join ends: {of: panel, seam: 1 cm}"
@@ -65,3 +65,14 @@ def test_loose_gathers_are_not_bound() -> None:
 def test_joins_have_no_number_before_the_plan() -> None:
     pieced = "panel: {from: lawn, length: 300 cm, depth: 50 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 3}}"
     refused("FB337", pieced, "- join strips: {of: panel}\n- bound edge: {seam: panel.joins, tape: tape}")
+
+
+def test_a_tape_beside_finished_ends_is_folded_under_at_both() -> None:
+    apron = "apron: {from: lawn, length: 60 cm, depth: 50 cm}"
+    bind = "- bound edge: {edge: apron.bottom, tape: tape}"
+    hemmed = f"- narrow hem: {{edge: apron.start}}\n- narrow hem: {{edge: apron.end}}\n{bind}"
+    open_ends, finished = (work(apron, steps) for steps in (bind, hemmed))
+    assert open_ends.performed[-1].used[0].amount == 600
+    assert finished.performed[-1].used[0].amount == finished.performed[-1].sewn[0].length + 2 * 10
+    assert "Fold 1 cm of the tape under at both ends" in finished.words()
+    assert "under at both ends" not in open_ends.words()

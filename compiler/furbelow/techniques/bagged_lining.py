@@ -31,18 +31,20 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import margins, seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 GAP, TOP = "a gap", "top"
+CORNER = Fraction(2)  # left outside the stitches; common practice, no source
 LEAST_GAP, USUAL_GAP = Fraction(30), Fraction(60)  # to turn through; house rule, maker to confirm
 
 
@@ -145,15 +147,12 @@ class BaggedLining:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, facts = done.step, facts_of(done, Bagged)
         outer, lining = word_of(step.written, "piece"), word_of(step.written, "lining")
-        messages = [
-            "bagged-lining-lay",
-            "bagged-lining-sew-gap" if facts.gap else "bagged-lining-sew-top",
-            "bagged-lining-trim",
-            "bagged-lining-turn",
-            "bagged-lining-roll",
-        ]
+        messages = ["bagged-lining-lay"]
         if facts.gap:
-            messages.append("bagged-lining-close")
+            messages += ["bagged-lining-mark", "bagged-lining-sew-gap", "bagged-lining-trim", "bagged-lining-turn-gap"]
+            messages += ["bagged-lining-roll", "bagged-lining-close"]
+        else:
+            messages += ["bagged-lining-sew-top", "bagged-lining-trim", "bagged-lining-turn-top", "bagged-lining-roll"]
         values: Values = {
             "outer": Pieces((outer,)),
             "lining": Pieces((lining,)),
@@ -163,17 +162,19 @@ class BaggedLining:
             "wide": Length(facts.wide),
             "deep": Length(facts.deep),
             "off": Length(Fraction(3), "about"),
+            "corner": Length(CORNER, "about"),
             "stitch": Stitch(done.sewn[0].stitch),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
         copies = done.before.cloths[outer].copies
+        by_hand = (HAND_NEEDLE,) if facts.gap else ()
         return Instructions(
             "bagged-lining-title",
-            "bagged-lining-aim",
+            "bagged-lining-aim-gap" if facts.gap else "bagged-lining-aim-top",
             tuple(Action(name, copies) for name in messages),
             values,
-            (PINS_OUT, iron_hot(done, say)),
-            iron_tools(done, say),
+            (PINS_OUT, iron_hot(done, say), *by_hand),
+            (*iron_tools(done, say), Tool.BLUNT_STICK, *((Tool.HAND_NEEDLE,) if facts.gap else ())),
         )
 
 

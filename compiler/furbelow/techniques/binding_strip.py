@@ -175,12 +175,13 @@ class BindingStrip:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, step = done.step.written, done.step
         strip, edge = word_of(written, "strip"), done.before.edge(edge_of(written, "edge"))
+        ring = done.before.ring(edge)
         messages = (
             "binding-strip-press",
             "binding-strip-lay",
-            "binding-strip-sew",
+            "binding-strip-sew-ring" if ring else "binding-strip-sew-flat",
             "binding-strip-fold",
-            "binding-strip-stitch-down",
+            "binding-strip-stitch-down-ring" if ring else "binding-strip-stitch-down-flat",
         )
         values: Values = {
             "strip": Pieces((strip,)),

@@ -42,6 +42,8 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import lap_window
+from furbelow.techniques.shared.loose_ends import flat_length, folded_under
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 EDGE_STITCH = Fraction(2)
@@ -51,7 +53,7 @@ LEAST = Fraction(4)  # half a tape: less is not caught on both sides; house rule
 class Bound(NamedTuple):
     """What a tape was folded around: an edge, or with no name a seam margin, and over which length of each copy.
 
-    overlap: of the tape's ends, 0 on a flat edge. half: what the tape covers on each side.
+    overlap: of the tape's ends, 0 on a flat edge; under: folded under at each end of it. half: what the tape covers on each side.
     """
 
     edge: str
@@ -59,6 +61,7 @@ class Bound(NamedTuple):
     copies: int
     overlap: Fraction
     half: Fraction
+    under: Fraction
 
 
 class BoundEdge:
@@ -140,7 +143,8 @@ class BoundEdge:
                     ),
                 )
             after = bench.with_edges(edge._replace(state=State.HEMMED))
-            length, copies, pieces, ring = edge.set_length, edge.copies, edge.pieces, bench.ring(edge)
+            length, copies, pieces, ring = flat_length(bench, edge), edge.copies, edge.pieces, bench.ring(edge)
+            under = folded_under(bench, edge)
         else:
             name = edge_of(written, "seam")
             if fault := _no_margin(bench, step, name):
@@ -163,7 +167,7 @@ class BoundEdge:
                     ),
                 )
             after = bench.with_seams(seam._replace(state=State.ENCLOSED))
-            length, copies = seam.length, seam.copies
+            length, copies, under = seam.length, seam.copies, Fraction(0)
             ring = not seam.name.endswith(".ends") and all(bench.cloths[piece].ring for piece in pieces)
         overlap = step.mm("overlap") if ring else Fraction(0)
         return Performed(
@@ -173,43 +177,51 @@ class BoundEdge:
             pieces,
             sewn=(Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"binding {name}"),),
             used=(
-                Used(tape, length + overlap, copies, Part("use-binding", {"piece": Pieces((name.partition(".")[0],))})),
+                Used(
+                    tape,
+                    length + overlap + 2 * under,
+                    copies,
+                    Part("use-binding", {"piece": Pieces((name.partition(".")[0],))}),
+                ),
             ),
             setup=SetUp.STRAIGHT,
             pinned=length * copies,
-            facts=Bound(name if "edge" in written.args else "", length, copies, overlap, half),
+            facts=Bound(name if "edge" in written.args else "", length, copies, overlap, half, under),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts = done.step.written, facts_of(done, Bound)
 
-        def each(name: str) -> Action:
-            return Action(name, facts.copies)
-
         if facts.edge:
-            title, pin = "bound-edge-title-edge", "bound-edge-pin-edge"
-            where = edge_said(done.before.edge(facts.edge))
+            edge = done.before.edge(facts.edge)
+            title, where, seam = "bound-edge-title-edge", edge_said(edge), seam_said(done.before, edge.pieces, say)
+            pin = "bound-edge-pin-edge-ring" if facts.overlap else "bound-edge-pin-edge-flat"
         else:
-            title, pin = "bound-edge-title-margin", "bound-edge-pin-margin"
-            where = Pieces(done.touches)
-        actions = [each("bound-edge-cut"), each("bound-edge-fold"), each(pin)]
+            title, where, seam = "bound-edge-title-margin", Pieces(done.touches), seam_said(done.before, (), say)
+            pin = "bound-edge-pin-margin"
+        messages = ["bound-edge-cut", "bound-edge-fold", pin]
         if facts.overlap:
-            actions.append(each("bound-edge-lap"))
-        actions.append(each("bound-edge-sew"))
+            messages.append("bound-edge-lap")
+        if facts.under:
+            messages.append("bound-edge-ends")
+        messages.append("bound-edge-sew-ring" if facts.overlap else "bound-edge-sew-flat")
         values: Values = {
             "edge": where,
+            "seam": seam,
             "tape": Supply(word_of(written, "tape")),
-            "cut": Length(facts.length + facts.overlap),
+            "cut": Length(facts.length + facts.overlap + 2 * facts.under),
             "half": Length(facts.half),
-            "off": Length(Fraction(1), "about"),
-            "overlap": Length(facts.overlap),
+            "off": Length(Fraction(1), "off"),
+            "half-lap": Length(facts.overlap / 2),
+            "under": Length(facts.under, "about"),
             "edge-stitch": Length(EDGE_STITCH, "about"),
             "length": Length(facts.length),
             "stitch": Stitch(done.sewn[0].stitch),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
         cautions = (PINS_OUT, iron_hot(done, say))
-        return Instructions(title, "bound-edge-aim", tuple(actions), values, cautions, iron_tools(done, say))
+        actions = tuple(Action(message, facts.copies) for message in messages)
+        return Instructions(title, "bound-edge-aim", actions, values, cautions, iron_tools(done, say))
 
 
 def _no_margin(bench: Bench, step: SolvedStep, name: str) -> Fault | None:

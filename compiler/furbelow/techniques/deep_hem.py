@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, One, Stitch, Values, edge_said
+from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -36,12 +36,15 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import HAND_NEEDLE
+from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, hem, turn_window
+from furbelow.techniques.shared.loose_ends import flat_length
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
 SLIP, MACHINE = "slip stitch", "machine"
+FROM_FOLD = Fraction(2)
 SLIP_EVERY = Fraction(8)  # common practice, no source
 
 
@@ -118,6 +121,7 @@ class DeepHem:
                     help=f"turn it under, or put `- neaten: {{edge: {name}}}` before this step",
                 ),
             )
+        length = flat_length(bench, edge)
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + under + depth))
         by_hand = word_of(written, "by") == SLIP
         # Slip stitches draw on one thread, as 101 does.
@@ -128,32 +132,46 @@ class DeepHem:
             bench,
             after,
             edge.pieces,
-            sewn=(Sewn(kind, edge.set_length, edge.copies, stitch, what),),
+            sewn=(Sewn(kind, length, edge.copies, stitch, what),),
             setup=SetUp.HAND if by_hand else SetUp.STRAIGHT,
-            pinned=edge.set_length * edge.copies,
-            handled=2 * edge.set_length * edge.copies,
+            pinned=length * edge.copies,
+            handled=2 * length * edge.copies,
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         edge, step = done.before.edge(edge_of(done.step.written, "edge")), done.step
         depth, under, by_hand = step.mm("depth"), step.mm("turn under"), word_of(step.written, "by") == SLIP
-        actions = [Action("deep-hem-turn-under", edge.copies)] if under else []
-        actions += [
-            Action("deep-hem-fold-up", edge.copies),
-            Action("deep-hem-fasten-hand" if by_hand else "deep-hem-fasten-machine", edge.copies),
+        ring = done.before.ring(edge)
+        if by_hand:
+            fasten = "deep-hem-fasten-hand"
+        else:
+            fasten = "deep-hem-fasten-machine-ring" if ring else "deep-hem-fasten-machine-flat"
+        messages = [
+            *(["deep-hem-turn-under"] if under else []),
+            "deep-hem-fold-up-ring" if ring else "deep-hem-fold-up-flat",
+            fasten,
         ]
         values: Values = {
             "edge": edge_said(edge),
+            "neat": flag(not under),
+            "seam": seam_said(done.before, edge.pieces, say),
             "depth": Length(depth),
             "under": Length(under),
             "off": Length(max(depth / 20, Fraction(2)), "about"),
             "every": Length(SLIP_EVERY, "about"),
-            "length": Length(edge.set_length),
+            "from-fold": Length(FROM_FOLD, "about"),
+            "length": Length(done.sewn[0].length),
             "stitch": Stitch(done.sewn[0].stitch),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
-        cautions = (iron_hot(done, say), HAND_NEEDLE) if by_hand else (iron_hot(done, say),)
-        return Instructions("deep-hem-title", "deep-hem-aim", tuple(actions), values, cautions, iron_tools(done, say))
+        return Instructions(
+            "deep-hem-title",
+            "deep-hem-aim",
+            tuple(Action(message, edge.copies) for message in messages),
+            values,
+            (PINS_OUT, iron_hot(done, say), *((HAND_NEEDLE,) if by_hand else ())),
+            iron_tools(done, say),
+        )
 
 
 TECHNIQUE = DeepHem()

@@ -41,6 +41,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.laying import bare_edge, hem, lap_window, turn_window
+from furbelow.techniques.shared.loose_ends import flat_length, folded_under
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
@@ -58,11 +59,15 @@ def first_row(turn: Fraction) -> Fraction:
 
 
 class Trimmed(NamedTuple):
-    """How a trim was sewn on: in how many rows, how far its ends overlap (0 on a flat edge), how wide it is."""
+    """How a trim was sewn on: in how many rows, how far its ends overlap (0 on a flat edge), how wide it is.
+
+    under: folded under at each end of a flat edge.
+    """
 
     rows: int
     overlap: Fraction
     width: Fraction
+    under: Fraction
 
 
 class EdgeWithTrim:
@@ -114,7 +119,8 @@ class EdgeWithTrim:
                     help="turn up less, or choose a wider trim",
                 ),
             )
-        overlap = step.mm("overlap") if bench.ring(edge) else Fraction(0)
+        overlap, under = step.mm("overlap") if bench.ring(edge) else Fraction(0), folded_under(bench, edge)
+        length = flat_length(bench, edge)
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + turn, trim=trim))
         what = f"trim on the {solved.pieces[edge.pieces[0]].label}"
         rows = 2 if width > WIDE else 1
@@ -123,49 +129,64 @@ class EdgeWithTrim:
             bench,
             after,
             edge.pieces,
-            sewn=tuple(
-                Sewn(StitchType.LOCK, edge.set_length, edge.copies, room.seam_stitch, what) for _ in range(rows)
-            ),
+            sewn=tuple(Sewn(StitchType.LOCK, length, edge.copies, room.seam_stitch, what) for _ in range(rows)),
             used=(
                 Used(
-                    trim, edge.set_length + overlap, edge.copies, Part("use-trim", {"piece": Pieces((edge.pieces[0],))})
+                    trim,
+                    length + overlap + 2 * under,
+                    edge.copies,
+                    Part("use-trim", {"piece": Pieces((edge.pieces[0],))}),
                 ),
             ),
             setup=SetUp.STRAIGHT,
-            handled=edge.set_length * edge.copies,
-            facts=Trimmed(rows, overlap, width),
+            handled=length * edge.copies,
+            facts=Trimmed(rows, overlap, width, under),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        facts, turn = facts_of(done, Trimmed), done.step.mm("turn up")
+        facts, turn, trim = facts_of(done, Trimmed), done.step.mm("turn up"), word_of(done.step.written, "trim")
         edge = done.before.edge(edge_of(done.step.written, "edge"))
-        ring = facts.overlap > 0
-        names = [
-            "edge-with-trim-begin-ring" if ring else "edge-with-trim-begin-flat",
-            "edge-with-trim-fold",
-            "edge-with-trim-sew-ring" if ring else "edge-with-trim-sew-flat",
-        ]
-        if ring:
-            names += ["edge-with-trim-cut", "edge-with-trim-lap", "edge-with-trim-close"]
-        if facts.rows == 2:
-            names.append("edge-with-trim-second-row-ring" if ring else "edge-with-trim-second-row-flat")
-        if ring:
-            names.append("edge-with-trim-sew-lap")
+        new = all(other.trim != trim for other in done.before.edges.values())
+        actions = [Action("edge-with-trim-wash")] if new else []
+        if edge.state is State.RAW and any(_ravels(say.solved, piece) for piece in edge.pieces):
+            actions.append(Action("edge-with-trim-hide"))
+        row = _row(facts)
+        actions += [*map(Action, row[:-1]), Action(row[-1], edge.copies, row=True)]
         values: Values = {
             "edge": edge_said(edge),
-            "trim": Supply(word_of(done.step.written, "trim")),
+            "trim": Supply(trim),
             "seam": seam_said(done.before, edge.pieces, say),
             "turn": Length(turn),
             "row": Length(first_row(turn), "about"),
             "stretch": Length(STRETCH, "about"),
             "overlap": Length(facts.overlap),
             "half": Length(facts.overlap / 2),
+            "under": Length(facts.under, "about"),
             "below": Length(SECOND_ROW, "about"),
-            "length": Length(edge.set_length),
+            "length": Length(done.sewn[0].length),
             "stitch": Stitch(done.sewn[0].stitch),
         }
-        actions = (*map(Action, names[:-1]), Action(names[-1], edge.copies, row=True))
-        return Instructions("edge-with-trim-title", "edge-with-trim-aim", actions, values)
+        return Instructions("edge-with-trim-title", "edge-with-trim-aim", tuple(actions), values)
+
+
+def _row(facts: Trimmed) -> list[str]:
+    """The messages of what is done at one copy: laying the trim, the row at its outer edge, its ends, a second row."""
+    wide = facts.rows == 2
+    if facts.overlap:
+        row = ["edge-with-trim-begin-ring", "edge-with-trim-fold", "edge-with-trim-sew-ring"]
+        row += ["edge-with-trim-cut", "edge-with-trim-lap", "edge-with-trim-close"]
+        row += ["edge-with-trim-second-row-ring"] * wide
+        return [*row, "edge-with-trim-sew-lap"]
+    if facts.under:
+        row = ["edge-with-trim-begin-folded", "edge-with-trim-fold", "edge-with-trim-sew-folded"]
+        row += ["edge-with-trim-end-folded"]
+        return [*row, *["edge-with-trim-second-row-flat", "edge-with-trim-sew-ends"] * wide]
+    row = ["edge-with-trim-begin-flat", "edge-with-trim-fold", "edge-with-trim-sew-flat"]
+    return [*row, *["edge-with-trim-second-row-flat"] * wide]
+
+
+def _ravels(solved: Solved, piece: str) -> bool:
+    return solved.materials[solved.pieces[piece].piece.cloth.text].material.ravels
 
 
 TECHNIQUE = EdgeWithTrim()

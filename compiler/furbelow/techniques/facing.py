@@ -28,6 +28,7 @@ from furbelow.garment.technique import (
     Performed,
     Picture,
     Sewn,
+    Tool,
     allowances_at,
     edge_at,
     edge_of,
@@ -35,7 +36,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.laying import margins, on_arc, seam_window
@@ -93,7 +94,11 @@ class Facing:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written = done.step.written
         edge = done.before.edge(edge_of(written, "edge"))
-        messages = ("facing-lay", "facing-sew", "facing-understitch", "facing-turn", "facing-catch")
+        if done.before.ring(edge):
+            sew = "facing-lay-ring", "facing-sew-ring", "facing-understitch-ring"
+        else:
+            sew = "facing-lay-flat", "facing-sew-flat", "facing-understitch-flat"
+        catch = "facing-catch-ring" if done.before.ring(edge) else "facing-catch-flat"
         values: Values = {
             "edge": edge_said(edge),
             "facing": Pieces((edge_at(written, "with").piece,)),
@@ -106,10 +111,10 @@ class Facing:
         return Instructions(
             "facing-title",
             "facing-aim",
-            tuple(Action(name, edge.copies) for name in messages),
+            tuple(Action(name, edge.copies) for name in (*sew, "facing-turn", catch)),
             values,
-            (PINS_OUT, iron_hot(done, say)),
-            iron_tools(done, say),
+            (PINS_OUT, iron_hot(done, say), HAND_NEEDLE),
+            (*iron_tools(done, say), Tool.HAND_NEEDLE),
         )
 
 

@@ -48,6 +48,7 @@ from furbelow.techniques.shared.fire_label import label_laid, label_tools, label
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import end_margins, held_in_seam, margins
+from furbelow.techniques.shared.loose_ends import flat_length
 from furbelow.techniques.shared.marks import marked
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.stacks import taken
@@ -329,14 +330,6 @@ def _does_not_match(
             else f"make `{band}` shorter or the skirt fuller",
         )
     return None
-
-
-def flat_length(bench: Bench, edge: Edge) -> Fraction:
-    """How long an edge of flat cloth is between its hemmed ends, in mm; a drawn edge has the length it was drawn to."""
-    if edge.gathered or edge.slit or "." not in edge.name:
-        return edge.set_length
-    ends = (bench.edge(f"{edge.pieces[0]}.{side}") for side in ("start", "end"))
-    return edge.set_length - sum((end.used for end in ends if end.state is State.HEMMED), Fraction(0))
 
 
 TECHNIQUE = FittedWaistband()

@@ -36,8 +36,11 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import hem, turn_window
+from furbelow.techniques.shared.loose_ends import flat_length
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
 FROM_FOLD = Fraction(2)
@@ -111,10 +114,11 @@ class NarrowHem:
                     help="make the hem narrower or the piece deeper",
                 ),
             )
+        length = flat_length(bench, edge)
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + first + second))
         sewn = Sewn(
             StitchType.LOCK,
-            edge.set_length,
+            length,
             edge.copies,
             room.seam_stitch,
             f"hem of the {solved.pieces[edge.pieces[0]].label}",
@@ -126,7 +130,8 @@ class NarrowHem:
             edge.pieces,
             sewn=(sewn,),
             setup=SetUp.STRAIGHT,
-            handled=2 * edge.set_length * edge.copies,
+            pinned=length * edge.copies,
+            handled=2 * length * edge.copies,
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -139,16 +144,17 @@ class NarrowHem:
         )
         values: Values = {
             "edge": edge_said(edge),
+            "seam": seam_said(done.before, edge.pieces, say),
             "first-turn": Length(first),
             "second-turn": Length(second),
             "off": Length(second / 5, "about"),
             "from-fold": Length(FROM_FOLD, "about"),
-            "length": Length(edge.set_length),
+            "length": Length(done.sewn[0].length),
             "stitch": Stitch(done.sewn[0].stitch),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
-        tools = iron_tools(done, say)
-        return Instructions("narrow-hem-title", "narrow-hem-aim", actions, values, (iron_hot(done, say),), tools)
+        cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say)
+        return Instructions("narrow-hem-title", "narrow-hem-aim", actions, values, cautions, tools)
 
 
 TECHNIQUE = NarrowHem()

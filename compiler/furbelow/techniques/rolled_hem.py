@@ -9,10 +9,11 @@ Source: common practice, no source. ISO 4915 names the overlock stitch 504.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment.bench import Bench, State
+from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Stitch, Values, edge_said
@@ -22,8 +23,6 @@ from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
-    Caution,
-    CautionKind,
     EdgesIn,
     Instructions,
     Kind,
@@ -32,6 +31,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     allowances_at,
     edge_at,
     edge_of,
@@ -40,8 +40,9 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import KNIVES
+from furbelow.techniques.shared.cautions import FINGERS, HAND_NEEDLE, KNIVES
 from furbelow.techniques.shared.laying import hem
+from furbelow.techniques.shared.loose_ends import flat_length
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
@@ -51,7 +52,8 @@ HEAVIEST = Fraction(120)  # g/m2; heavier cloth does not roll; house rule, maker
 NARROWEST_ROLL, WIDEST_ROLL = Fraction(3, 2), Fraction(8)  # house rule, maker to confirm
 BEGIN = Fraction(50)  # folded by hand before the foot takes over; common practice, no source
 SLIP_EVERY = Fraction(5)  # common practice, no source
-FINGERS_APART = Caution(CautionKind.NEEDLE, "rolled-hem-caution")
+PAST = Fraction(20)  # run over the start of a ring, as neatening does
+TAIL = Fraction(60)  # of the overlocker's chain, as in neatening
 
 
 class RolledHem:
@@ -86,6 +88,7 @@ class RolledHem:
         if faults:
             return refused(bench, step, edge.pieces, *faults)
         turned = roll if by == OVERLOCKER else 2 * roll
+        length = flat_length(bench, edge)
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + turned))
         # Slip stitches by hand draw on one thread, as 101 does.
         kind, stitch = {
@@ -99,31 +102,14 @@ class RolledHem:
             bench,
             after,
             edge.pieces,
-            sewn=(Sewn(kind, edge.set_length, edge.copies, stitch, what),),
+            sewn=(Sewn(kind, length, edge.copies, stitch, what),),
             setup={FOOT: SetUp.STRAIGHT, HAND: SetUp.HAND, OVERLOCKER: SetUp.OVERLOCKER}[by],
-            handled=edge.set_length * edge.copies if by == HAND else Fraction(0),
+            handled=length * edge.copies if by == HAND else Fraction(0),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        edge, by, roll = (
-            done.before.edge(edge_of(done.step.written, "edge")),
-            word_of(done.step.written, "by"),
-            done.step.mm("roll"),
-        )
-        ring = done.before.ring(edge)
-
-        def each(name: str) -> Action:
-            return Action(name, edge.copies)
-
-        how = {
-            FOOT: (
-                Action("rolled-hem-fit-foot"),
-                each("rolled-hem-begin-ring" if ring else "rolled-hem-begin-flat"),
-                each("rolled-hem-sew-foot"),
-            ),
-            HAND: (each("rolled-hem-crease"), each("rolled-hem-roll"), each("rolled-hem-sew-hand")),
-            OVERLOCKER: (Action("rolled-hem-set-overlocker"), each("rolled-hem-sew-overlocker")),
-        }[by]
+        written, roll = done.step.written, done.step.mm("roll")
+        edge, by = done.before.edge(edge_of(written, "edge")), word_of(written, "by")
         values: Values = {
             "edge": edge_said(edge),
             "seam": seam_said(done.before, edge.pieces, say),
@@ -131,13 +117,41 @@ class RolledHem:
             "twice": Length(2 * roll),
             "first": Length(BEGIN, "about"),
             "every": Length(SLIP_EVERY, "about"),
-            "off": Length(Fraction(1), "about"),
-            "length": Length(edge.set_length),
+            "past": Length(PAST, "about"),
+            "tail": Length(TAIL, "about"),
+            "off": Length(Fraction(1), "off"),
+            "length": Length(done.sewn[0].length),
             "stitch": Stitch(done.sewn[0].stitch),
         }
-        caution = KNIVES if by == OVERLOCKER else FINGERS_APART
-        actions = (*how, each("rolled-hem-look"))
-        return Instructions("rolled-hem-title", "rolled-hem-aim", actions, values, (caution,))
+        caution = {FOOT: FINGERS, HAND: HAND_NEEDLE, OVERLOCKER: KNIVES}[by]
+        tools = (Tool.HEMMING_FOOT,) if by == FOOT else ()
+        actions = tuple(_how(done, edge, by, say))
+        return Instructions("rolled-hem-title", "rolled-hem-aim", actions, values, (caution,), tools)
+
+
+def _how(done: Performed, edge: Edge, by: str, say: Phrasing) -> Iterator[Action]:
+    """The actions of one way to roll; what is set at the machine is set once, and the rest done on every copy."""
+    ring = done.before.ring(edge)
+
+    def each(name: str) -> Action:
+        return Action(name, edge.copies)
+
+    if by == FOOT:
+        yield Action("rolled-hem-fit-foot")
+        if ring or any(say.joins.get(piece, 0) for piece in edge.pieces):
+            yield each("rolled-hem-thin-seams")
+        yield each("rolled-hem-begin-ring" if ring else "rolled-hem-begin-flat")
+        yield each("rolled-hem-sew-foot-ring" if ring else "rolled-hem-sew-foot-flat")
+        yield each("rolled-hem-look")
+        yield Action("rolled-hem-foot-off")
+    elif by == HAND:
+        yield from map(each, ("rolled-hem-crease", "rolled-hem-roll", "rolled-hem-sew-hand", "rolled-hem-look"))
+    else:
+        yield Action("rolled-hem-set-overlocker")
+        yield each("rolled-hem-sew-overlocker-ring" if ring else "rolled-hem-sew-overlocker-flat")
+        yield each("rolled-hem-chain")
+        yield each("rolled-hem-look-overlocker")
+        yield Action("rolled-hem-set-back")
 
 
 def _not_rollable(step: SolvedStep, solved: Solved, room: Workroom, pieces: tuple[str, ...]) -> list[Fault]:

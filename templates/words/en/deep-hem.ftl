@@ -1,17 +1,44 @@
 ### Turn up a deep hem and fasten it by hand or by machine.
-### $edge: the edge that is hemmed.
+### $edge: the edge that is hemmed. $neat: it was neatened, and is not turned under.
 
 deep-hem-title = Turn up a deep hem at { EDGE($edge) }
-deep-hem-aim = A hem of { $depth } weights the edge.
+deep-hem-aim = A hem of { $depth } gives the edge weight.
+
+## Fold
 
 deep-hem-turn-under = Fold { EDGE($edge) } { $under } to the wrong side and press the fold.
-deep-hem-fold-up = Fold it up by { $depth }, press the lower fold, and { pin } it, seams first.
+deep-hem-fold-up-ring = { $neat ->
+    [yes] Fold { EDGE($edge) } { $depth } to the wrong side and press the fold. { pin-start } the hem, first at the seams.
+   *[no] Fold it again by { $depth } and press the new fold. { pin-start } the hem, first at the seams.
+ }
     .check = The hem is { $depth } deep all along.
     .tolerance = { $off } more or less
     .remedy = Unfold and press again where it wanders.
-deep-hem-fasten-hand = Slip stitch the upper fold down, a stitch every { $every }, { $length }: one thread of the skirt, then along inside the fold; do not pull tight.
+deep-hem-fold-up-flat = { $neat ->
+    [yes] Fold { EDGE($edge) } { $depth } to the wrong side and press the fold. { pin-start } the hem, first at both ends.
+   *[no] Fold it again by { $depth } and press the new fold. { pin-start } the hem, first at both ends.
+ }
+    .check = { deep-hem-fold-up-ring.check }
+    .tolerance = { deep-hem-fold-up-ring.tolerance }
+    .remedy = { deep-hem-fold-up-ring.remedy }
+
+## Fasten
+
+deep-hem-fasten-hand = { $neat ->
+    [yes] Wrong side up, slip stitch the neatened edge down, a stitch every { $every }, { $length }. Take one thread of { PIECE($edge) }, then go on inside the edge. Do not pull tight. Fasten the thread in the hem at both ends.
+   *[no] Wrong side up, slip stitch the inner fold down, a stitch every { $every }, { $length }. Take one thread of { PIECE($edge) }, then go on inside the fold. Do not pull tight. Fasten the thread in the hem at both ends.
+ }
     .check = No stitch puckers and none shows on the right side.
     .remedy = Snip the stitch that puckers and sew it looser.
-deep-hem-fasten-machine = Sew close to the upper fold, { $length }, { $stitch }.
-    .check = The fold is caught everywhere.
+deep-hem-fasten-machine-ring = { $neat ->
+    [yes] Begin at { side-seam }, wrong side up. Sew { $from-fold } from the neatened edge, { $length } all round, { $stitch }. Let the end overlap the start by three stitches.
+   *[no] Begin at { side-seam }, wrong side up. Sew on the hem, { $from-fold } from its inner fold, { $length } all round, { $stitch }. Let the end overlap the start by three stitches.
+ }
+    .check = The hem is caught everywhere.
     .remedy = Sew the missed stretch again.
+deep-hem-fasten-machine-flat = { $neat ->
+    [yes] Wrong side up, sew { $from-fold } from the neatened edge, { $length }, { $stitch }, a few stitches back at both ends.
+   *[no] Wrong side up, sew on the hem, { $from-fold } from its inner fold, { $length }, { $stitch }, a few stitches back at both ends.
+ }
+    .check = { deep-hem-fasten-machine-ring.check }
+    .remedy = { deep-hem-fasten-machine-ring.remedy }

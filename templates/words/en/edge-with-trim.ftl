@@ -7,25 +7,39 @@ edge-with-trim-aim = { COUNT($edge) ->
    *[other] { EDGE($edge, at: "start") } are finished and cannot fray.
  }
 
+## Before it is sewn
+
+edge-with-trim-wash = Wash and dry the { $trim } as the garment will be washed: many trims shrink.
+# The edge is raw, and its cloth ravels.
+edge-with-trim-hide = Lay the { $trim } over the raw edge of an offcut.
+    .check = The raw edge does not show through.
+    .remedy = If it shows, as under open lace, neaten { EDGE($edge) } before you go on: raw threads come out through the holes.
+
 ## Lay and fold
 
-edge-with-trim-begin-ring = Begin at { side-seam }: lay the raw end of the { $trim } there, right side up, over { EDGE($edge) }.
-    .check = If one of its two edges is straight, that edge is up, and the shaped edge is down.
-edge-with-trim-begin-flat = Begin at the left end: lay the raw end of the { $trim } there, right side up, over { EDGE($edge) }.
+edge-with-trim-begin-ring = Lay the work right side up. Begin at { side-seam }: lay the raw end of the { $trim } over { EDGE($edge) }, right side up too.
+    .check = If one edge of the { $trim } is shaped, that edge lies outward, and the straight edge inward.
+edge-with-trim-begin-flat = Lay the work right side up. Begin at one end: lay the { $trim } over { EDGE($edge) }, right side up too, its raw end level with the end of the cloth.
     .check = { edge-with-trim-begin-ring.check }
-edge-with-trim-fold = Fold { EDGE($edge) } up { $turn } to the right side under the { $trim }, a stretch of { $stretch } at a time as you sew.
-    .check = The lower edge of the { $trim } is level with the fold.
+# The ends of the cloth are finished already: the trim's ends are folded under.
+edge-with-trim-begin-folded = Lay the work right side up. Fold { $under } of the end of the { $trim } under. Begin at one end: lay the { $trim } over { EDGE($edge) }, right side up too, its fold level with the end of the cloth.
+    .check = { edge-with-trim-begin-ring.check }
+edge-with-trim-fold = Fold { EDGE($edge) } { $turn } to the right side under the { $trim }, a stretch of { $stretch } at a time as you sew.
+    .check = The outer edge of the { $trim } is level with the fold.
 
-## Sew the lower edge of the trim
+## Sew the outer edge of the trim
 
 edge-with-trim-sew-ring = Sew { $row } from the fold, { $stitch }, a few stitches back at the start. Stop { $stretch } before you come round to the start, the needle down.
     .check = The raw edge is hidden under the trim everywhere.
     .remedy = Where it peeps out, unpick that stretch, fold a little deeper and sew it again.
-edge-with-trim-sew-flat = Sew { $row } from the fold, { $stitch }, { $length } in all, a few stitches back at both ends.
+edge-with-trim-sew-flat = Sew { $row } from the fold, { $stitch }, { $length } in all, a few stitches back at both ends. Cut the { $trim } level with the end of the cloth.
+    .check = { edge-with-trim-sew-ring.check }
+    .remedy = { edge-with-trim-sew-ring.remedy }
+edge-with-trim-sew-folded = Sew { $row } from the fold, { $stitch }, a few stitches back at the start. Stop { $stretch } before the end, the needle down.
     .check = { edge-with-trim-sew-ring.check }
     .remedy = { edge-with-trim-sew-ring.remedy }
 
-## Join the ends of the trim round a ring
+## Finish the ends of the trim
 
 edge-with-trim-cut = Cut the { $trim } { $overlap } past its start.
 edge-with-trim-lap = Fold { $half } of the cut end under, and lay the fold { $half } over the start.
@@ -33,9 +47,13 @@ edge-with-trim-lap = Fold { $half } of the cut end under, and lay the fold { $ha
     .remedy = If it does not reach, unpick a hand's width and lay the trim again with less pull.
 edge-with-trim-close = Sew on to the fold, and a few stitches back: { $length } in all.
     .check = The join of the trim lies at { side-seam }.
+edge-with-trim-end-folded = Cut the { $trim } { $under } past the end of the cloth and fold that much under. Sew on to the fold, and a few stitches back: { $length } in all.
+    .check = The fold is level with the end of the cloth, and no raw end shows.
+    .remedy = If it does not reach, unpick a hand's width and lay the trim again with less pull.
 
-## Sew the upper edge of a wide trim
+## Sew the inner edge of a wide trim
 
-edge-with-trim-second-row-ring = Sew a second row { $below } below the upper edge of the { $trim }, { $stitch }, { $length }. Let the end overlap the start by three stitches.
-edge-with-trim-second-row-flat = Sew a second row { $below } below the upper edge of the { $trim }, { $stitch }, { $length }. Sew a few stitches back at both ends.
+edge-with-trim-second-row-ring = Sew a second row { $below } from the inner edge of the { $trim }, { $stitch }, { $length }. Let the end overlap the start by three stitches.
+edge-with-trim-second-row-flat = Sew a second row { $below } from the inner edge of the { $trim }, { $stitch }, { $length }, a few stitches back at both ends.
 edge-with-trim-sew-lap = Sew the folded end down across the { $trim }, { $below } from its fold, a few stitches back at both ends.
+edge-with-trim-sew-ends = Sew both folded ends down across the { $trim }, { $below } from their folds, a few stitches back at both ends.

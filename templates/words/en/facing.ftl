@@ -4,12 +4,24 @@
 facing-title = Face { EDGE($edge) }
 facing-aim = The edge is clean and its margin lies inside.
 
-facing-lay = Lay { PIECE($facing) } on { EDGE($edge) }, right sides together, seams on seams, and { pin } it.
-facing-sew = Sew { $seam-width } from the edge, { $length }, { $stitch }.
-facing-understitch = Turn the margin towards { PIECE($facing) }, and sew it down on { PIECE($facing) } { $understitch } from the seam, { $length }.
-    .check = The margin is caught all along and the row does not reach the outer cloth.
+## Sew on
+
+facing-lay-ring = Lay { PIECE($facing) } on { EDGE($edge) }, right sides together, seams on seams, and { pin } it.
+facing-lay-flat = Lay { PIECE($facing) } on { EDGE($edge) }, right sides together, ends on ends, and { pin } it.
+facing-sew-ring = Sew { $seam-width } from the edge, { $length } all round, { $stitch }. Let the end overlap the start by three stitches.
+facing-sew-flat = Sew { $seam-width } from the edge, { $length }, { $stitch }, a few stitches back at both ends.
+# The row holds the margin to the strip, so that the strip does not roll out.
+facing-understitch-ring = Turn both margins towards { PIECE($facing) }. The right side of { PIECE($facing) } up, sew { $understitch } from the seam through it and both margins, { $length } all round.
+    .check = Both margins are caught all along and the row does not reach the outer cloth.
     .remedy = Unpick where the outer cloth was caught and sew that stretch again.
-facing-turn = Turn { PIECE($facing) } to the inside and press the edge, the seam a hair inside.
+facing-understitch-flat = Turn both margins towards { PIECE($facing) }. The right side of { PIECE($facing) } up, sew { $understitch } from the seam through it and both margins, { $length }, a few stitches back at both ends.
+    .check = { facing-understitch-ring.check }
+    .remedy = { facing-understitch-ring.remedy }
+
+## Turn inside
+
+facing-turn = Turn { PIECE($facing) } to the inside and press the edge from the inside, the seam a hair inside.
     .check = The facing does not show from outside.
     .remedy = Roll the seam inwards with your fingers and press again.
-facing-catch = Catch the free edge of { PIECE($facing) } to the seam margins with a few slip stitches.
+facing-catch-ring = By hand, catch the free edge of { PIECE($facing) } with a few slip stitches to each seam margin that it crosses.
+facing-catch-flat = By hand, catch the free edge of { PIECE($facing) } with a few slip stitches at both ends and to each seam margin that it crosses.

@@ -15,5 +15,5 @@ figure-turned-caption = The edge cut through, before and after it is turned.{ fi
 figure-trimmed-width = { $trim }, { $width }
 figure-trimmed-fold = fold, level with the trim
 figure-trimmed-alt-one-row = Cut through the edge, right side up: { PIECE($piece) } turned up { $turn } to the right side, the { $trim } { $width } wide over it, level with the fold, sewn { $row } from the fold.
-figure-trimmed-alt-two-rows = Cut through the edge, right side up: { PIECE($piece) } turned up { $turn } to the right side, the { $trim } { $width } wide over it, level with the fold, sewn { $row } from the fold and again { $below } below the upper edge of the trim.
+figure-trimmed-alt-two-rows = Cut through the edge, right side up: { PIECE($piece) } turned up { $turn } to the right side, the { $trim } { $width } wide over it, level with the fold, sewn { $row } from the fold and again { $below } from the inner edge of the trim.
 figure-trimmed-caption = The edge cut through: the trim hides the turned edge.{ figure-hatched }

@@ -79,7 +79,7 @@ def test_every_callout_is_the_number_of_a_sentence_of_its_step(demo: str, room: 
         ),
         ("larkspur", "edge with trim", "trim", ("^Sew 5 mm from the fold", "second row")),
         ("larkspur", "turn seam", "turned", ("from the seam on",)),
-        ("larkspur", "narrow hem", "hem", ("^Sew",)),
+        ("larkspur", "narrow hem", "hem", ("Sew on the hem",)),
         (
             "larkspur",
             "band casing",

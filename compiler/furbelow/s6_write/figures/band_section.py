@@ -41,8 +41,12 @@ def binding_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet.across(left, right, top - 24, words.text("figure-binding-shows", values), top - 10)
     under = cut.at(-COVER, 0)[0], cut.at(float(turn), 0)[0]
     sheet.across(*under, low + 22, words.said(values["turn"]), low + 8, below=True)
-    sheet.callout((tips[0][0] - 44, top - 8), numbers.at("binding-strip-sew"), tips[0])
-    sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.at("binding-strip-stitch-down"), tips[1])
+    sheet.callout((tips[0][0] - 44, top - 8), numbers.at("binding-strip-sew-ring", "binding-strip-sew-flat"), tips[0])
+    sheet.callout(
+        (cut.at(-COVER, 0)[0] - 30, low + 18),
+        numbers.at("binding-strip-stitch-down-ring", "binding-strip-stitch-down-flat"),
+        tips[1],
+    )
     low = named_below(sheet, low + 66, listed_plies(words, single(edge.plies)), words.say.piece(strip))
     note_below(sheet, low, words)
     caption = captioned(words, done, "figure-binding-caption", values)
@@ -96,7 +100,7 @@ def tape_round_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -
     tip = cut.stitch(-half + 2, 0, over)
     top, low = cut.at(0, over)[1], cut.at(0, 0)[1]
     sheet.across(cut.at(-half, 0)[0], cut.at(0, 0)[0] + 7, top - 22, words.said(values["half"]), top - 8)
-    sheet.callout((tip[0] - 44, tip[1] - 10), numbers.at("bound-edge-sew"), tip)
+    sheet.callout((tip[0] - 44, tip[1] - 10), numbers.at("bound-edge-sew-ring", "bound-edge-sew-flat"), tip)
     note_below(sheet, named_below(sheet, low + 28, listed_plies(words, plies), words.said(values["tape"])), words)
     alt, caption = words.text("figure-tape-alt", values), words.text("figure-tape-caption", values)
     return Figure("band", sheet.svg(), alt, caption)

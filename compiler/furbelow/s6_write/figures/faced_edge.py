@@ -33,7 +33,7 @@ def faced_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     tip = cut.stitch(-float(UNDERSTITCH), 1, 3)
     top, told = cut.at(0, 3)[1], words.said(values["understitch"])
     sheet.across(cut.at(-float(UNDERSTITCH), 0)[0], cut.at(0, 0)[0], top - 24, told, top - 10)
-    sheet.callout((tip[0] - 34, tip[1] - 14), numbers.at("facing-understitch"), tip)
+    sheet.callout((tip[0] - 34, tip[1] - 14), numbers.at("facing-understitch-ring", "facing-understitch-flat"), tip)
     _foot(sheet, cut, outer, facing, done, words)
     caption = captioned(words, done, "figure-faced-caption", values)
     return Figure("facing", sheet.svg(), words.text("figure-faced-alt", values), caption)

@@ -20,10 +20,11 @@ SEWN = (  # the messages that say how a turned edge is fastened
     "narrow-hem-sew-ring",
     "narrow-hem-sew-flat",
     "deep-hem-fasten-hand",
-    "deep-hem-fasten-machine",
-    "rolled-hem-sew-foot",
+    "deep-hem-fasten-machine-ring",
+    "deep-hem-fasten-machine-flat",
+    "rolled-hem-sew-foot-ring",
+    "rolled-hem-sew-foot-flat",
     "rolled-hem-sew-hand",
-    "rolled-hem-sew-overlocker",
     "folded-casing-sew",
 )
 INSIDE_FOLD = 2.0  # mm from the inner fold to the stitches
@@ -31,6 +32,8 @@ INSIDE_FOLD = 2.0  # mm from the inner fold to the stitches
 
 def turned_twice(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """An edge turned under, turned again and stitched: flat with its two folds marked, then folded."""
+    if done.setup is SetUp.OVERLOCKER:
+        return None  # it rolls the edge inside its own stitches
     words.read("figures-section", "figures-hem-section")
     amounts = done.step.amounts
     first = next(done.step.mm(name) for name in FIRST_TURNS if name in amounts)
@@ -94,7 +97,7 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     top = cut.at(0, 2)[1]
     sheet.across(cut.at(-float(row), 0)[0], cut.at(0, 0)[0], top - 20, words.said(values["row"]), top - 8)
     sheet.across(cut.at(-float(turn), 0)[0], cut.at(0, 0)[0], 104, words.said(values["turn"]), 90, below=True)
-    number = numbers.at("edge-with-trim-sew-ring", "edge-with-trim-sew-flat")
+    number = numbers.at("edge-with-trim-sew-ring", "edge-with-trim-sew-flat", "edge-with-trim-sew-folded")
     sheet.callout((first[0] - 30, first[1] - 16), number, first)
     if facts.rows == 2:
         second = cut.stitch(-float(width - SECOND_ROW), 0, 2)
