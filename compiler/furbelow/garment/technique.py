@@ -148,7 +148,6 @@ class Sewn(NamedTuple):
     length: Fraction
     copies: int
     stitch: Fraction
-    what: str  # "closing seam of the flounce"
     joins_of: str = ""
 
 

@@ -102,9 +102,7 @@ def _copies(sewn: Sewn, joins: Mapping[str, int]) -> int:
 
 def _runs(done: Performed, joins: Mapping[str, int]) -> list[SeamRun]:
     return [
-        SeamRun(sewn.kind, sewn.length, _copies(sewn, joins), sewn.stitch, label=sewn.what)
-        for sewn in done.sewn
-        if _copies(sewn, joins)
+        SeamRun(sewn.kind, sewn.length, _copies(sewn, joins), sewn.stitch) for sewn in done.sewn if _copies(sewn, joins)
     ]
 
 

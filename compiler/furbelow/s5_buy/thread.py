@@ -40,7 +40,6 @@ class SeamRun(NamedTuple):
     thickness: Fraction | None = None
     width: Fraction | None = None
     measured: MeasuredFactors | None = None
-    label: str = ""
 
 
 class RunThread(NamedTuple):

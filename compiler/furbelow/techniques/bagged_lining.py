@@ -128,10 +128,9 @@ class BaggedLining:
         )
         own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} <= {outer, lining}]
         after = after.with_seams(closed, *(each._replace(trapped=True) for each in own)).joined((outer, lining))
-        label = solved.pieces[outer].label
-        sewn = [Sewn(StitchType.LOCK, around - gap, copies, room.seam_stitch, f"bagging out the {label}")]
+        sewn = [Sewn(StitchType.LOCK, around - gap, copies, room.seam_stitch)]
         if gap:
-            sewn.append(Sewn(StitchType.CHAIN, gap, copies, Fraction(4), f"closing the {label} by hand"))
+            sewn.append(Sewn(StitchType.CHAIN, gap, copies, Fraction(4)))
         return Performed(
             step,
             bench,

@@ -181,8 +181,8 @@ class BandCasing:
             after,
             touches,
             sewn=(
-                Sewn(StitchType.LOCK, length, 1, room.seam_stitch, "sewing the waistband on"),
-                Sewn(StitchType.LOCK, length - opening, 1, room.seam_stitch, "topstitching the waistband"),
+                Sewn(StitchType.LOCK, length, 1, room.seam_stitch),  # the band on
+                Sewn(StitchType.LOCK, length - opening, 1, room.seam_stitch),  # topstitching
             ),
             setup=SetUp.STRAIGHT,
             pinned=2 * length,

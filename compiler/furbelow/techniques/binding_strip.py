@@ -158,13 +158,12 @@ class BindingStrip:
             after,
             touches,
             sewn=(
-                Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"sewing on the {solved.pieces[strip].label}"),
+                Sewn(StitchType.LOCK, length, copies, room.seam_stitch),
                 Sewn(
                     StitchType.LOCK,
                     length,
                     copies,
                     room.seam_stitch,
-                    f"stitching down the {solved.pieces[strip].label}",
                 ),
             ),
             setup=SetUp.STRAIGHT,

@@ -94,15 +94,14 @@ class BoningChannel:
             return refused(bench, step, (piece,), fault)
         edge, copies = bench.edge(f"{piece}.bottom"), bench.cloths[piece].copies
         around, overlap = edge.cloth_length, step.mm("overlap")
-        label = solved.pieces[piece].label
         return Performed(
             step,
             bench,
             bench,
             (piece,),
             sewn=(
-                Sewn(StitchType.LOCK, around, copies, room.seam_stitch, f"channel on the {label}, lower row"),
-                Sewn(StitchType.LOCK, around, copies, room.seam_stitch, f"channel on the {label}, upper row"),
+                Sewn(StitchType.LOCK, around, copies, room.seam_stitch),  # lower row
+                Sewn(StitchType.LOCK, around, copies, room.seam_stitch),  # upper row
             ),
             used=(
                 Used(tape, around + TAPE_OVERLAP, copies, Part("use-channel", {"piece": Pieces((piece,))})),

@@ -175,7 +175,7 @@ class BoundEdge:
             bench,
             after,
             pieces,
-            sewn=(Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"binding {name}"),),
+            sewn=(Sewn(StitchType.LOCK, length, copies, room.seam_stitch),),
             used=(
                 Used(
                     tape,

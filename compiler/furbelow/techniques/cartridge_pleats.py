@@ -107,10 +107,9 @@ class CartridgePleats:
             return done._replace(step=step, before=bench)
         count = edge.cloth_length / (2 * step.mm("stitch"))
         rows = int(step.amounts["rows"].as_number())
-        label = solved.pieces[edge.pieces[0]].label
         # Hand stitches draw on one thread, as 101 does.
-        running = Sewn(StitchType.CHAIN, edge.cloth_length, edge.copies, step.mm("stitch"), f"pleating the {label}")
-        whipping = Sewn(StitchType.CHAIN, to.set_length, edge.copies, Fraction(2), f"whipping on the {label}")
+        running = Sewn(StitchType.CHAIN, edge.cloth_length, edge.copies, step.mm("stitch"))
+        whipping = Sewn(StitchType.CHAIN, to.set_length, edge.copies, Fraction(2))
         return done._replace(
             step=step,
             before=bench,

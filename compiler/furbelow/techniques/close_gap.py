@@ -101,7 +101,7 @@ class CloseGap:
                     help="put the `insert elastic` step before this one",
                 ),
             )
-        sewn = Sewn(StitchType.LOCK, casing.gap + 2 * PAST, 1, room.seam_stitch, "closing the gap")
+        sewn = Sewn(StitchType.LOCK, casing.gap + 2 * PAST, 1, room.seam_stitch)
         return Performed(
             step, bench, bench.with_casing(casing._replace(open=False)), pieces, sewn=(sewn,), setup=SetUp.STRAIGHT
         )

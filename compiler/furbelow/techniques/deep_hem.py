@@ -126,13 +126,12 @@ class DeepHem:
         by_hand = word_of(written, "by") == SLIP
         # Slip stitches draw on one thread, as 101 does.
         kind, stitch = (StitchType.CHAIN, SLIP_EVERY) if by_hand else (StitchType.LOCK, room.seam_stitch)
-        what = f"hem of the {solved.pieces[edge.pieces[0]].label}"
         return Performed(
             step,
             bench,
             after,
             edge.pieces,
-            sewn=(Sewn(kind, length, edge.copies, stitch, what),),
+            sewn=(Sewn(kind, length, edge.copies, stitch),),
             setup=SetUp.HAND if by_hand else SetUp.STRAIGHT,
             pinned=length * edge.copies,
             handled=2 * length * edge.copies,

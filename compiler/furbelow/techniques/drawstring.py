@@ -129,9 +129,7 @@ class Drawstring:
             bench,
             after,
             pieces,
-            sewn=(
-                Sewn(StitchType.ZIGZAG, 4 * casing.width, 1, Fraction(1), "bars at the gap and the middle of the back"),
-            ),
+            sewn=(Sewn(StitchType.ZIGZAG, 4 * casing.width, 1, Fraction(1)),),
             used=(Used(cord, cut, 1, Part("use-cord", {"piece": Pieces((casing.piece,))})),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,

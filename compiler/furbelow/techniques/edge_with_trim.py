@@ -122,14 +122,13 @@ class EdgeWithTrim:
         overlap, under = step.mm("overlap") if bench.ring(edge) else Fraction(0), folded_under(bench, edge)
         length = flat_length(bench, edge)
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + turn, trim=trim))
-        what = f"trim on the {solved.pieces[edge.pieces[0]].label}"
         rows = 2 if width > WIDE else 1
         return Performed(
             step,
             bench,
             after,
             edge.pieces,
-            sewn=tuple(Sewn(StitchType.LOCK, length, edge.copies, room.seam_stitch, what) for _ in range(rows)),
+            sewn=tuple(Sewn(StitchType.LOCK, length, edge.copies, room.seam_stitch) for _ in range(rows)),
             used=(
                 Used(
                     trim,

@@ -85,8 +85,7 @@ class Facing:
         if fault := not_long(written, "edge", bench.edge(name)) or _free_edge(bench, step, solved, piece, side):
             return refused(bench, step, done.touches, fault)
         seam = done.after.seams[facing]._replace(state=State.ENCLOSED, turned=piece, topstitched=True, trapped=True)
-        label = solved.pieces[piece].label
-        under = Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"understitching the {label}")
+        under = Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch)
         return done._replace(
             after=done.after.with_seams(seam), sewn=(*done.sewn, under), handled=seam.length * seam.copies
         )

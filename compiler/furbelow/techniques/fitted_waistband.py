@@ -174,7 +174,7 @@ class FittedWaistband:
             opening = Opening(to, edge.pieces[0], long, overlap, waist + 2 * long)
         after = after.with_opening(opening._replace(band=band, waist=waist, closed_by=word_of(written, "fasten")))
         buttonholes = (
-            (Sewn(StitchType.ZIGZAG, 2 * BUTTONHOLE, 1, Fraction(1, 2), "the buttonhole"),)
+            (Sewn(StitchType.ZIGZAG, 2 * BUTTONHOLE, 1, Fraction(1, 2)),)
             if word_of(written, "fasten") == BUTTON
             else ()
         )
@@ -184,9 +184,9 @@ class FittedWaistband:
             after,
             touches,
             sewn=(
-                Sewn(StitchType.LOCK, whole, 1, room.seam_stitch, "sewing the waistband on"),
-                Sewn(StitchType.LOCK, depth + seam, 2, room.seam_stitch, "closing the ends of the waistband"),
-                Sewn(StitchType.LOCK, whole, 1, room.seam_stitch, "stitching the waistband down"),
+                Sewn(StitchType.LOCK, whole, 1, room.seam_stitch),  # the band on
+                Sewn(StitchType.LOCK, depth + seam, 2, room.seam_stitch),  # its ends
+                Sewn(StitchType.LOCK, whole, 1, room.seam_stitch),  # and down
                 *buttonholes,
             ),
             setup=SetUp.STRAIGHT,

@@ -87,14 +87,10 @@ class FlatFelledSeam:
         seam = plain._replace(
             state=State.ENCLOSED, width=step.mm("fell"), turned=plain.plies[0].piece, topstitched=True
         )
-        rows = ("seam", "felling")
-        sewn = (
-            Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"{row}, {done.sewn[0].what}")
-            for row in rows
-        )
+        row = Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch)
         return done._replace(
             after=done.after.with_seams(seam),
-            sewn=tuple(sewn),
+            sewn=(row, row),
             pinned=2 * done.pinned,
             handled=2 * seam.length * seam.copies,
         )

@@ -112,7 +112,7 @@ class FoldedCasing:
         after = taken(after, edge, under + depth).with_casing(
             Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap)
         )
-        sewn = Sewn(StitchType.LOCK, edge.set_length - gap, edge.copies, room.seam_stitch, "stitching the casing")
+        sewn = Sewn(StitchType.LOCK, edge.set_length - gap, edge.copies, room.seam_stitch)
         return Performed(
             step,
             bench,

@@ -85,14 +85,11 @@ class FrenchSeam:
         if fault := _does_not_close(step, Phrasing(solved, room), first, trim, second):
             return refused(bench, step, done.touches, fault)
         seam = new_seam(done)._replace(state=State.ENCLOSED, width=second)
-        label = done.sewn[0].what
+        row = Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch)
         return done._replace(
             after=done.after.with_seams(seam),
             faults=_bulky(step, solved, seam),
-            sewn=tuple(
-                Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"{row} row, {label}")
-                for row in ("first", "second")
-            ),
+            sewn=(row, row),
             pinned=2 * done.pinned,
             handled=seam.length * seam.copies,
         )

@@ -126,15 +126,11 @@ class Gather:
         if any(fault.severity is Severity.ERROR for fault in faults):
             return refused(bench, step, edge.pieces, *faults)
         after = bench.with_edges(edge._replace(set_length=length, gathered=method, held=False))
-        label = " and ".join(solved.pieces[piece].label for piece in edge.pieces)
         rows = 1 if method == ATTACHMENT else 2
         kind = (
             StitchType.CHAIN if method == HAND else StitchType.LOCK
         )  # a hand running stitch has one thread, as 101 does
-        sewn = tuple(
-            Sewn(kind, edge.cloth_length, edge.copies, room.gathering_stitch, f"gathering the {label}")
-            for _ in range(rows)
-        )
+        sewn = tuple(Sewn(kind, edge.cloth_length, edge.copies, room.gathering_stitch) for _ in range(rows))
         return Performed(
             step,
             bench,

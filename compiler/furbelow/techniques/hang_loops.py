@@ -118,7 +118,6 @@ class HangLoops:
                     2 * max(width_of(solved, tape), Fraction(5)),
                     int(count) * edge.copies,
                     room.seam_stitch,
-                    "basting on loops",
                 ),
             ),
             used=(Used(tape, length, int(count) * edge.copies, Part("use-hang-loops")),),

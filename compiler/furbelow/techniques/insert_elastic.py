@@ -199,7 +199,7 @@ class InsertElastic:
             after,
             pieces,
             loose,
-            sewn=(Sewn(StitchType.ZIGZAG, 4 * width, 1, Fraction(2), "joining the elastic"),),
+            sewn=(Sewn(StitchType.ZIGZAG, 4 * width, 1, Fraction(2)),),
             used=(Used(elastic, length + overlap, 1, what),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,

@@ -76,9 +76,7 @@ class JoinStrips:
                 "301",
             )
             after = after.with_cloths(cloth._replace(in_parts=False)).with_seams(seam)
-            sewn.append(
-                Sewn(StitchType.LOCK, depth, 1, room.seam_stitch, f"joins in the {cloth.piece.label}", joins_of=piece)
-            )
+            sewn.append(Sewn(StitchType.LOCK, depth, 1, room.seam_stitch, joins_of=piece))
         return Performed(step, bench, after, pieces, sewn=tuple(sewn), setup=SetUp.STRAIGHT)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:

@@ -133,7 +133,7 @@ class LappedSeam:
         after = after.with_seams(seam._replace(turned=upper.pieces[0], topstitched=True))
         return done._replace(
             after=after,
-            sewn=(Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"lapping {seam.name}"),),
+            sewn=(Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch),),
             handled=seam.length * seam.copies if turn else Fraction(0),
         )
 

@@ -121,7 +121,6 @@ class NarrowHem:
             length,
             edge.copies,
             room.seam_stitch,
-            f"hem of the {solved.pieces[edge.pieces[0]].label}",
         )
         return Performed(
             step,

@@ -105,9 +105,7 @@ class Neaten:
             after = after.with_seams(seam._replace(state=State.NEATENED))
             if kind:
                 joins = name.partition(".")[0] if name.endswith(".joins") else ""
-                sewn.append(
-                    Sewn(kind, seam.length, 1 if joins else seam.copies, room.seam_stitch, f"neatening {name}", joins)
-                )
+                sewn.append(Sewn(kind, seam.length, 1 if joins else seam.copies, room.seam_stitch, joins_of=joins))
         for name in edges:
             if fault := edge_not_ready(bench, written, "edge", name):
                 faults.append(fault)
@@ -116,7 +114,7 @@ class Neaten:
             touches += edge.pieces
             after = after.with_edges(edge._replace(state=State.NEATENED))
             if kind:
-                sewn.append(Sewn(kind, edge.set_length, edge.copies, room.seam_stitch, f"neatening {name}"))
+                sewn.append(Sewn(kind, edge.set_length, edge.copies, room.seam_stitch))
         pieces = tuple(dict.fromkeys(touches))
         if faults:
             return refused(bench, step, pieces, *faults)

@@ -138,7 +138,7 @@ class OwnTechnique:
             return refused(bench, step, (), worked)
         after, pieces, length, copies, joins_of = worked
         sewn = tuple(
-            Sewn(self.stitch.kind, length, copies, self.stitch.length, self.name, joins_of)
+            Sewn(self.stitch.kind, length, copies, self.stitch.length, joins_of=joins_of)
             for _ in range(self.stitch.rows if self.stitch else 0)
             if self.stitch
         )

@@ -109,17 +109,16 @@ class Placket:
             Seam(f"{strip}.top", (), (*edge.plies, Ply(strip)), 2 * slit, 1, seam, "301", State.ENCLOSED, turned=strip)
         )
         after = after.with_opening(Opening(name, edge.pieces[0], slit, overlap, edge.cloth_length)).joined(touches)
-        label = solved.pieces[strip].label
         return Performed(
             step,
             bench,
             after,
             touches,
             sewn=(
-                Sewn(StitchType.LOCK, 2 * slit, 1, SHORT, "the row that holds the slit"),
-                Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch, f"sewing the {label} to the slit"),
-                Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch, f"stitching down the {label}"),
-                Sewn(StitchType.LOCK, overlap * 3 / 2, 1, room.seam_stitch, f"holding the foot of the {label}"),
+                Sewn(StitchType.LOCK, 2 * slit, 1, SHORT),  # holds the slit
+                Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch),  # the strip on
+                Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch),  # and down
+                Sewn(StitchType.LOCK, overlap * 3 / 2, 1, room.seam_stitch),  # across its foot
             ),
             setup=SetUp.STRAIGHT,
             pinned=4 * slit,

@@ -132,16 +132,13 @@ class Pleats:
         if any(fault.severity is Severity.ERROR for fault in faults):
             return refused(bench, step, edge.pieces, *faults)
         after = bench.with_edges(edge._replace(set_length=length, gathered=f"{kind} pleats", held=False))
-        label = " and ".join(solved.pieces[piece].label for piece in edge.pieces)
         return Performed(
             step,
             bench,
             after,
             edge.pieces,
             tuple(faults),
-            sewn=(
-                Sewn(StitchType.LOCK, length, edge.copies, room.gathering_stitch, f"basting the pleats of the {label}"),
-            ),
+            sewn=(Sewn(StitchType.LOCK, length, edge.copies, room.gathering_stitch),),
             setup=SetUp.STRAIGHT,
             pinned=length * edge.copies,
             handled=edge.cloth_length * edge.copies,

@@ -95,7 +95,7 @@ class RibbonThreading:
             bench,
             bench,
             edge.pieces,
-            sewn=() if ends else (Sewn(StitchType.CHAIN, 2 * width, edge.copies, Fraction(3), "fastening the ribbon"),),
+            sewn=() if ends else (Sewn(StitchType.CHAIN, 2 * width, edge.copies, Fraction(3)),),
             used=(
                 Used(
                     ribbon,

@@ -72,7 +72,6 @@ class RingCut:
             numbers.cut_length,
             cloth.copies,
             room.seam_stitch,
-            f"holding the arc of the {numbers.label}",
         )
         handled = (numbers.cut_length + long + 2 * numbers.cut_depth) * cloth.copies
         return Performed(step, bench, after, (piece,), sewn=(stay,), setup=SetUp.STRAIGHT, handled=handled)

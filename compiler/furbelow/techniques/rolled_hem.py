@@ -96,13 +96,12 @@ class RolledHem:
             HAND: (StitchType.CHAIN, SLIP_EVERY),
             OVERLOCKER: (StitchType.OVERLOCK, Fraction(3, 2)),
         }[by]
-        what = f"rolled hem of the {solved.pieces[edge.pieces[0]].label}"
         return Performed(
             step,
             bench,
             after,
             edge.pieces,
-            sewn=(Sewn(kind, length, edge.copies, stitch, what),),
+            sewn=(Sewn(kind, length, edge.copies, stitch),),
             setup={FOOT: SetUp.STRAIGHT, HAND: SetUp.HAND, OVERLOCKER: SetUp.OVERLOCKER}[by],
             handled=length * edge.copies if by == HAND else Fraction(0),
         )

@@ -85,9 +85,8 @@ class Ruche:
         after = bench.with_edges(*(edge._replace(set_length=base.cloth_length, gathered="ruche") for edge in edges))
         lines = 2 if word_of(step.written, "lines") == TWO else 1
         cloth, length, copies = edges[0].cloth_length, base.cloth_length, base.copies
-        label = solved.pieces[strip].label
-        row = Sewn(StitchType.LOCK, cloth, copies, room.gathering_stitch, f"gathering the {label}")
-        on_it = Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"sewing on the {label}")
+        row = Sewn(StitchType.LOCK, cloth, copies, room.gathering_stitch)
+        on_it = Sewn(StitchType.LOCK, length, copies, room.seam_stitch)
         return Performed(
             step,
             bench,

@@ -139,9 +139,8 @@ class RuchedHeading:
             topstitched=True,
         )
         after = taken(after, to, lap).with_seams(seam).joined(touches)
-        label = solved.pieces[edge.pieces[0]].label
-        row = Sewn(StitchType.LOCK, edge.cloth_length, edge.copies, room.gathering_stitch, f"gathering the {label}")
-        stitched = Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch, f"sewing on the {label}")
+        row = Sewn(StitchType.LOCK, edge.cloth_length, edge.copies, room.gathering_stitch)
+        stitched = Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch)
         return Performed(
             step,
             bench,

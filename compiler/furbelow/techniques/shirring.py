@@ -123,16 +123,12 @@ class Shirring:
         after = bench.with_edges(edge._replace(set_length=length, gathered="shirring", held=True)).with_casing(
             Casing(name, edge.pieces[0], wide, edge.cloth_length, Fraction(0), False, elastic, length)
         )
-        label = solved.pieces[edge.pieces[0]].label
         return Performed(
             step,
             bench,
             after,
             edge.pieces,
-            sewn=tuple(
-                Sewn(StitchType.LOCK, edge.cloth_length, edge.copies, STITCH, f"shirring the {label}")
-                for _ in range(rows)
-            ),
+            sewn=tuple(Sewn(StitchType.LOCK, edge.cloth_length, edge.copies, STITCH) for _ in range(rows)),
             used=(
                 Used(
                     elastic,

@@ -162,11 +162,7 @@ class StackLayers:
             if fault := self._not_trapped(solved, bench, step, trapped, plies):
                 return refused(bench, step, touches, fault)
             after = after.with_seams(seam._replace(trapped=True))
-        sewn = (
-            (Sewn(StitchType.LOCK, first.set_length, 1, room.gathering_stitch, "holding the layers together"),)
-            if plied > 1
-            else ()
-        )
+        sewn = (Sewn(StitchType.LOCK, first.set_length, 1, room.gathering_stitch),) if plied > 1 else ()
         return Performed(
             step,
             bench,

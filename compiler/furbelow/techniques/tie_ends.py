@@ -122,15 +122,14 @@ class TieEnds:
         ).joined((tie, band))
         opening = next(each for each in bench.openings.values() if each.band == band)
         after = after.with_opening(opening._replace(tied=True))
-        label = solved.pieces[tie].label
         return Performed(
             step,
             bench,
             after,
             (tie, band),
             sewn=(
-                Sewn(StitchType.LOCK, around, 2, room.seam_stitch, f"sewing the {label}"),
-                Sewn(StitchType.LOCK, 2 * (lap + depth), 2, room.seam_stitch, f"stitching the {label} on"),
+                Sewn(StitchType.LOCK, around, 2, room.seam_stitch),  # the ties themselves
+                Sewn(StitchType.LOCK, 2 * (lap + depth), 2, room.seam_stitch),  # on the band
             ),
             setup=SetUp.STRAIGHT,
             pinned=2 * around,

@@ -145,16 +145,12 @@ class Tucks:
         if fault:
             return refused(bench, step, edge.pieces, fault)
         after = bench.with_edges(edge._replace(used=edge.used + 2 * step.mm("depth") * count))
-        label = solved.pieces[edge.pieces[0]].label
         return Performed(
             step,
             bench,
             after,
             edge.pieces,
-            sewn=tuple(
-                Sewn(StitchType.LOCK, edge.set_length, edge.copies, room.seam_stitch, f"tuck {number} of the {label}")
-                for number in range(1, count + 1)
-            ),
+            sewn=tuple(Sewn(StitchType.LOCK, edge.set_length, edge.copies, room.seam_stitch) for _ in range(count)),
             setup=SetUp.STRAIGHT,
             handled=2 * count * edge.set_length * edge.copies,
             facts=Tucked(fold_lines(step.mm("depth"), count, step.mm("space"), step.mm("from edge"))),

@@ -108,10 +108,7 @@ class TurnSeam:
         after = bench.with_seams(
             *(seam._replace(turned=towards(bench, seam, above)[0], topstitched=True) for seam in seams)
         )
-        sewn = tuple(
-            Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch, f"topstitching {seam.name}")
-            for seam in seams
-        )
+        sewn = tuple(Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch) for seam in seams)
         return Performed(
             step,
             bench,

@@ -65,7 +65,7 @@ def close_ends(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
         "301",
         State.NEATENED if _neat(bench, pieces) else State.RAW,
     )
-    sewn = Sewn(StitchType.LOCK, length, copies, room.seam_stitch, f"side seam of {_named(solved, pieces)}")
+    sewn = Sewn(StitchType.LOCK, length, copies, room.seam_stitch)
     return Performed(
         step,
         bench,
@@ -151,7 +151,3 @@ def _neat(bench: Bench, pieces: tuple[str, ...]) -> bool:
 def _open_depth(bench: Bench, piece: str) -> Fraction:
     """How far a side seam runs along this piece: its cut depth less what turns and seams have taken."""
     return bench.cloths[piece].piece.cut_depth - bench.edge(f"{piece}.top").used - bench.edge(f"{piece}.bottom").used
-
-
-def _named(solved: Solved, pieces: tuple[str, ...]) -> str:
-    return " and ".join(f"the {solved.pieces[piece].label}" for piece in pieces)

@@ -90,13 +90,12 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
         to._replace(state=State.SEWN, used=to.used + seam, held=True),
     )
     after = taken(taken(after, edge, seam), to, seam).with_seams(margin).joined(touches)
-    label = f"sewing the {solved.pieces[edge.pieces[0]].label} to the {solved.pieces[to.pieces[0]].label}"
     return Performed(
         step,
         bench,
         after,
         touches,
-        sewn=(Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch, label),),
+        sewn=(Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch),),
         setup=SetUp.STRAIGHT,
         pinned=to.set_length * to.copies,
         thread_ends=0 if edge.held else knots_of(edge),
