@@ -8,10 +8,11 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Staged
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.solved import Solved, SolvedMaterial, SolvedPiece
+from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.workroom import Workroom
 from furbelow.s4_cut.plan import CuttingPlan
-from furbelow.s4_cut.problem import Bolt, CutPrices, Grain, Strip, misfits
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
+from furbelow.s4_cut.uncuttable import bolt_of, offers_of, strips_of, too_wide_for
 
 # A cloth without a price is planned as if it cost one unit a metre: least cloth, few joins.
 NO_PRICE = Fraction(1, 1000)
@@ -105,19 +106,16 @@ def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Stage
     sheets: dict[str, tuple[Sheet, ...]] = {}
     faults: list[Fault] = []
     for name, material in solved.materials.items():
-        pieces = [piece for piece in solved.pieces.values() if piece.piece.cloth.text == name]
-        if not pieces:
+        strips = strips_of(solved, material)
+        if not strips:
             continue
-        planned, refused = [], []
-        for width, price in _offers(solved, material):
-            strips = tuple(_strip(solved, piece) for piece in pieces)
-            bolt = _bolt(solved, material, width, room)
-            wrong = misfits(strips, bolt)
-            if wrong:
-                refused += [
-                    _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room) for misfit in wrong
-                ]
+        planned: list[Sheet] = []
+        refused: list[Fault] = []
+        for width, price in offers_of(solved, material):
+            if wrong := too_wide_for(solved, room, material, width, strips):
+                refused += wrong
                 continue
+            bolt = bolt_of(solved, material, width, room)
             prices = cut_prices(price, room)
             plan = planner(strips, bolt, prices)
             if plan is None:
@@ -135,64 +133,6 @@ def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Stage
 def letter(number: int) -> str:
     """A, B ... Z, AA: how a piece is marked on the cutting drawing."""
     return letter(number // 26 - 1) + chr(65 + number % 26) if number >= 26 else chr(65 + number)
-
-
-def _offers(solved: Solved, material: SolvedMaterial) -> list[tuple[Fraction, Fraction | None]]:
-    """(width, price per mm) of each offer; the material's own width and price where it lists no offers."""
-    name, amounts = material.material.name, material.amounts
-    offers = []
-    for number in range(1, len(material.material.offers) + 1):
-        price = solved.values.get(f"{name} offer {number}.price")
-        offers.append((solved.length(f"{name} offer {number}.width"), price.value.value if price else None))
-    if not offers:
-        price_amount = amounts.get("price")
-        offers.append((amounts["width"].as_length_mm(), price_amount.value if price_amount else None))
-    return offers
-
-
-def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
-    name, piecing = piece.name, piece.piece.piecing
-    grain: Grain = piece.piece.grain  # type: ignore[assignment]
-    if piecing is None:
-        return Strip(name, *piece.blank, piece.count, grain=grain)
-    return Strip(
-        name,
-        *piece.blank,
-        piece.count,
-        True,
-        solved.length(f"{name} piecing.seam"),
-        solved.length(f"{name} piecing.shortest"),
-        int(solved.values[f"{name} piecing.most_joins"].value.value),
-        grain,
-    )
-
-
-def _bolt(solved: Solved, material: SolvedMaterial, width: Fraction, room: Workroom) -> Bolt:
-    amounts = material.amounts
-    selvedge = amounts["selvedge"].as_length_mm() if "selvedge" in amounts else Fraction(0)
-    shrinkage = amounts["shrinkage"].value if "shrinkage" in amounts else Fraction(0)
-    usable = (width - 2 * selvedge) * (1 - shrinkage)
-    return Bolt(usable, solved.rounding or Fraction(1), room.fold_cloth, material.material.one_way, shrinkage)
-
-
-def _too_wide(
-    solved: Solved,
-    room: Workroom,
-    material: SolvedMaterial,
-    width: Fraction,
-    piece: str,
-    size: Fraction,
-    usable: Fraction,
-) -> Fault:
-    say, name = Phrasing(solved, room), material.material.name
-    return Fault(
-        "FB501",
-        f"the {say.piece(piece)} needs {say.length(size)} across and `{name}` has {say.length(usable)} to use,"
-        f" {say.length(size - usable)} too little",
-        Label(solved.pieces[piece].piece.span, f"cut {' x '.join(map(say.length, solved.pieces[piece].blank))}"),
-        (Label(material.material.span, f"{say.length(width)} wide, selvedges and shrinkage still on it"),),
-        help=f"allow `piecing` for `{piece}`, turn its `grain`, or take a wider cloth",
-    )
 
 
 def _beyond_limits(

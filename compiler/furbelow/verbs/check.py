@@ -11,6 +11,7 @@ from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 if TYPE_CHECKING:
     from furbelow.diagnose.fault import Fault
+    from furbelow.order.order import Order
 
 _NAMED = 5  # wearers named for each reason in the text; JSON has them all
 
@@ -26,26 +27,31 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 def _check(options: argparse.Namespace) -> int:
     from furbelow.diagnose.fault import has_errors
-    from furbelow.order.chain import prove_each
+    from furbelow.order.checked import at_the_ends, checked_each
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader()
     spec, faults = reader.spec_and_faults(options.spec)
     found: list[Fault] = list(faults)
     proved = 0
+    sound: list[Order] = []
     refused: dict[str, list[str]] = {}  # fault code -> wearers
     bodies = 0
     if spec is not None:
         orders = reader.orders_of(spec, asked(options), every=True)
         bodies = len(orders)
         where: set[tuple[object, ...]] = set()
-        for order, staged in prove_each(orders):
+        for order, staged in checked_each(orders):
             proved += staged.ok
+            if staged.ok:
+                sound.append(order)
             for code in dict.fromkeys(fault.code for fault in staged.faults if fault.is_error):
                 refused.setdefault(code, []).append(order.wearer)
             # One fault of the spec shows in every size; it is told once, with the numbers of the first.
             found += [fault for fault in staged.faults if _place(spec.file, fault) not in where]
             where.update(_place(spec.file, fault) for fault in staged.faults)
+        if not has_errors(found):
+            found += at_the_ends(sound)
     if options.format == "json":
         from furbelow.diagnose.report_json import render_json
 

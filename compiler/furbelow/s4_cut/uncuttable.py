@@ -1,0 +1,99 @@
+"""Whether the pieces of a garment can be cut at all, before any plan is made."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import Solved, SolvedMaterial, SolvedPiece
+from furbelow.garment.workroom import Workroom
+from furbelow.s4_cut.problem import Bolt, Grain, Strip, misfits
+
+
+def uncuttable(solved: Solved, room: Workroom) -> tuple[Fault, ...]:
+    """FB501 for each piece that no offered width of its cloth holds."""
+    faults: list[Fault] = []
+    for material in solved.materials.values():
+        strips = strips_of(solved, material)
+        if not strips:
+            continue
+        refused = [too_wide_for(solved, room, material, width, strips) for width, _ in offers_of(solved, material)]
+        if all(refused):
+            faults += [fault for told in refused for fault in told]
+    return tuple(faults)
+
+
+def strips_of(solved: Solved, material: SolvedMaterial) -> tuple[Strip, ...]:
+    """The pieces that are cut from this cloth."""
+    name = material.material.name
+    return tuple(_strip(solved, piece) for piece in solved.pieces.values() if piece.piece.cloth.text == name)
+
+
+def too_wide_for(
+    solved: Solved, room: Workroom, material: SolvedMaterial, width: Fraction, strips: tuple[Strip, ...]
+) -> tuple[Fault, ...]:
+    """FB501 for each of the strips that can't be laid in this width."""
+    bolt = bolt_of(solved, material, width, room)
+    return tuple(
+        _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room)
+        for misfit in misfits(strips, bolt)
+    )
+
+
+def offers_of(solved: Solved, material: SolvedMaterial) -> list[tuple[Fraction, Fraction | None]]:
+    """(width, price per mm) of each offer; the material's own width and price where it lists no offers."""
+    name, amounts = material.material.name, material.amounts
+    offers = []
+    for number in range(1, len(material.material.offers) + 1):
+        price = solved.values.get(f"{name} offer {number}.price")
+        offers.append((solved.length(f"{name} offer {number}.width"), price.value.value if price else None))
+    if not offers:
+        price_amount = amounts.get("price")
+        offers.append((amounts["width"].as_length_mm(), price_amount.value if price_amount else None))
+    return offers
+
+
+def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
+    name, piecing = piece.name, piece.piece.piecing
+    grain: Grain = piece.piece.grain  # type: ignore[assignment]
+    if piecing is None:
+        return Strip(name, *piece.blank, piece.count, grain=grain)
+    return Strip(
+        name,
+        *piece.blank,
+        piece.count,
+        True,
+        solved.length(f"{name} piecing.seam"),
+        solved.length(f"{name} piecing.shortest"),
+        int(solved.values[f"{name} piecing.most_joins"].value.value),
+        grain,
+    )
+
+
+def bolt_of(solved: Solved, material: SolvedMaterial, width: Fraction, room: Workroom) -> Bolt:
+    amounts = material.amounts
+    selvedge = amounts["selvedge"].as_length_mm() if "selvedge" in amounts else Fraction(0)
+    shrinkage = amounts["shrinkage"].value if "shrinkage" in amounts else Fraction(0)
+    usable = (width - 2 * selvedge) * (1 - shrinkage)
+    return Bolt(usable, solved.rounding or Fraction(1), room.fold_cloth, material.material.one_way, shrinkage)
+
+
+def _too_wide(
+    solved: Solved,
+    room: Workroom,
+    material: SolvedMaterial,
+    width: Fraction,
+    piece: str,
+    size: Fraction,
+    usable: Fraction,
+) -> Fault:
+    say, name = Phrasing(solved, room), material.material.name
+    return Fault(
+        "FB501",
+        f"the {say.piece(piece)} needs {say.length(size)} across and `{name}` has {say.length(usable)} to use,"
+        f" {say.length(size - usable)} too little",
+        Label(solved.pieces[piece].piece.span, f"cut {' x '.join(map(say.length, solved.pieces[piece].blank))}"),
+        (Label(material.material.span, f"{say.length(width)} wide, selvedges and shrinkage still on it"),),
+        help=f"allow `piecing` for `{piece}`, turn its `grain`, or take a wider cloth",
+    )
