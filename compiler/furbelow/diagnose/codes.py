@@ -41,6 +41,7 @@ CODES: dict[str, str] = {
     "FB145": "an edge has no such side",
     "FB146": "a step is given a material of another kind",
     # read: rosters
+    "FB147": "a warning is accepted that has no such code",
     "FB150": "the heading of a roster can't be used",
     "FB151": "a row of a roster can't be used",
     # read: languages

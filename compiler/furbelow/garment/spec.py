@@ -219,6 +219,7 @@ class Spec(NamedTuple):
     pieces: Mapping[str, Piece]
     steps: tuple[Step, ...]
     rules: tuple[Rule, ...]
+    accepted: Mapping[str, str]  # code of a warning -> why it is meant so
     language: str  # that its texts are in: of the guide that is made from it
     written_in: Word | None  # the language that the spec says it is written in
     untold: tuple[Word, ...]  # the texts that it does not tell in that language, by what they are called

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
 from furbelow.garment.spec import (
     BodyMeasure,
@@ -83,7 +84,7 @@ class _Lowering:
             self.say,
             frozenset(entry.key for entry in map_at(self.tree, "techniques").entries),
         ).steps(rows)
-        rules = self._rules()
+        rules, accepted = self._rules(), self._accepted()
         notes = self.say.at(self.tree, "notes").strip()
         faults = (*self.names.faults, *self.formulas.faults, *self.say.faults, *self.faults)
         if worn is None or rounding is None or has_errors(faults):
@@ -105,6 +106,7 @@ class _Lowering:
             pieces=pieces,
             steps=steps,
             rules=rules,
+            accepted=accepted,
             language=self.say.language,
             written_in=word_at(self.tree, "language"),
             untold=tuple(self.say.untold),
@@ -247,6 +249,17 @@ class _Lowering:
             if check is not None:
                 rules.append(Rule(check, self.say.at(row, "message", f" of rule {number}"), row.span))
         return tuple(rules)
+
+    def _accepted(self) -> dict[str, str]:
+        accepted = {}
+        for row in rows_at(self.tree, "accept"):
+            code = value_at(row, "code")
+            if not isinstance(code, TextTree):
+                continue
+            if code.text not in CODES:
+                self.faults.append(unknown_name(code.text, "fault code", sorted(CODES), "FB147", code.span))
+            accepted[code.text] = self.say.at(row, "because", f" of {code.text}")
+        return accepted
 
 
 def _supply_kind(material: Tree) -> SupplyKind | None:

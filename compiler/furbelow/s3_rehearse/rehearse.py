@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from furbelow.diagnose.fault import Severity, Staged
+from furbelow.diagnose.fault import Staged
 from furbelow.garment.bench import Bench, laid_out
 from furbelow.garment.lying import Band, Ledger
 from furbelow.garment.solved import Solved, SolvedStep
@@ -50,8 +50,11 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
     shown = tuple(proof(run) for proof in proofs())
     faults = tuple(fault for done in performed for fault in done.faults)
     faults += tuple(fault for proof in shown for fault in proof.faults)
-    sound = not any(fault.severity is Severity.ERROR for fault in faults)
-    return Staged(Rehearsal(run, shown) if sound else None, faults)
+    sound = not any(fault.is_error for fault in faults)
+    meant = [fault for fault in faults if not fault.is_error and fault.code in solved.spec.accepted]
+    accepted = tuple(dict.fromkeys(solved.spec.accepted[fault.code] for fault in meant))
+    told = tuple(fault for fault in faults if fault not in meant) if meant else faults
+    return Staged(Rehearsal(run, shown, accepted) if sound else None, told)
 
 
 def in_good_order(rehearsal: Rehearsal, technique_of: TechniqueOf) -> Rehearsal:

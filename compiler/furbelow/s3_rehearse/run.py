@@ -87,8 +87,11 @@ class Proof(NamedTuple):
 
 
 class Rehearsal(NamedTuple):
+    """accepted: why each warning is meant so that the spec accepts and that would have been told."""
+
     run: Run
     proofs: tuple[Proof, ...]
+    accepted: tuple[str, ...] = ()
 
     @property
     def solved(self) -> Solved:

@@ -124,3 +124,6 @@ proof-measures-shown = waist, hips and heights were compared
 proof-ends = Loose ends clear the floor and suit the wearer
 proof-ends-shown = cords, ribbons and bows were followed to their ends
 proof-held-by-maker = something else, as the spec says
+
+# The reason stands beside it, in the words of whoever wrote the spec.
+proof-accepted = Meant so

@@ -65,6 +65,8 @@ def _proofs(rehearsal: Rehearsal, words: Words) -> Iterator[ProofLine]:
     for proof in rehearsal.proofs:
         if proof.shown:
             yield ProofLine(words.text(proof.claim), words.said(Things(proof.shown, "clauses")))
+    for because in rehearsal.accepted:
+        yield ProofLine(words.text("proof-accepted"), because)
 
 
 def _other_units(say: Phrasing) -> str:
