@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from furbelow.garment.technique import Tool
+from furbelow.garment.workroom import Workroom
 
 from tests.techniques.small import Worked, sound
 
@@ -140,3 +141,10 @@ def test_a_casing_of_cloth_that_does_not_ravel_may_be_folded_once() -> None:
     worked = sound(pieces, "\n".join(RINGS.splitlines()[::2]) + f"\n{folded}")
     assert "folded-casing-fold-once" in _marks(worked, "folded casing")
     assert " 0 cm" not in worked.words()
+
+
+def test_a_little_is_never_told_as_nothing() -> None:
+    pieces = SKIRT.replace("CLOTH", "lawn").replace("LONG", "110 cm")
+    words = sound(pieces, f"{RINGS}\n{BAND}\n{CLOSED}", room=Workroom(units="inches")).words()
+    assert "covers the stitch line by 1/8 in" in words  # 1 mm, and a tape shows no less
+    assert " 0 in" not in words

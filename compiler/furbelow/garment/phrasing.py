@@ -50,12 +50,15 @@ class Phrasing:
         return show_length(length, "inch", _INCH / (16 if length < _INCH else 8))
 
     def about(self, length: Fraction) -> str:
-        """A length that is a habit, not a measurement: 5 mm, 10 cm; in inches the nearest that a tape shows well."""
+        """A length that is a habit, not a measurement: 5 mm, 10 cm; in inches the nearest that a tape shows well.
+
+        A little is never said as nothing: 1 mm is 1/8 in.
+        """
         if self.system == "metric":
-            return show_length(length, "metric", Fraction(1) if length < 100 else Fraction(5))
-        return show_length(
-            length, "inch", _INCH / 8 if length < _INCH else _INCH / 2 if length > 2 * _INCH else _INCH / 4
-        )
+            step = Fraction(1) if length < 100 else Fraction(5)
+        else:
+            step = _INCH / 8 if length < _INCH else _INCH / 2 if length > 2 * _INCH else _INCH / 4
+        return show_length(length, self.system, step, "up" if length < step else "near")
 
     def off(self, length: Fraction) -> str:
         """How far a length may be off, never said less than it is: to the mm, or to 1/8 in."""

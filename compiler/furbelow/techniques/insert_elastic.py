@@ -232,7 +232,7 @@ class InsertElastic:
             "loop": Length(facts.loop),
             "cut": Length(facts.cut),
             "lap": Length(overlap),
-            "lap-off": Length(overlap / 10, "about"),
+            "lap-off": Length(overlap / 10, "off"),
             "cross": Length(overlap + 15, "about"),
             "tail": Length(TAIL, "about"),
             "out": Length(OUT, "about"),

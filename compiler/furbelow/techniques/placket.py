@@ -148,7 +148,7 @@ class Placket:
             "both-sides": Length(2 * facts.slit),
             "seam-width": Length(seam),
             "short": Number(SHORT, 1),
-            "stay": Length(stay_of(seam), "about"),
+            "stay": Length(stay_of(seam)),
             "stay-off": Length(STAY_OFF, "about"),
             "in-at-foot": Length(seam - FOOT, "about"),
             "clear": Length(CLEAR, "about"),

@@ -16,7 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Ply, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth, Window
-from furbelow.garment.message import Length, Pieces, Stitch, Values
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -149,6 +149,7 @@ class TieEnds:
         )
         values: Values = {
             "band": Pieces((word_of(step.written, "to"),)),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
             "seam-width": Length(step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),
             "around": Length(done.sewn[0].length),

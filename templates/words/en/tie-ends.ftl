@@ -5,7 +5,7 @@ tie-ends-aim = Two ties of { $length } close the waist.
 
 ## Each tie
 
-tie-ends-fold = Fold each tie in half along its length, right sides together, and pin it.
+tie-ends-fold = Fold each tie in half along its length, right sides together, and { pin } it.
 tie-ends-sew = Sew { $seam-width } from the edges, { $stitch }, along the tie and across one end, { $around }. Leave the other end open.
 tie-ends-turn = Trim the corners, turn the tie right side out with a blunt stick and press it.
     .check = It is { $depth } wide.

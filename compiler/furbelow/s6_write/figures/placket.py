@@ -29,7 +29,7 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
         "slit": Length(slit),
         "seam-width": Length(seam),
         "foot": Length(FOOT, "about"),
-        "stay": Length(stay_of(seam), "about"),
+        "stay": Length(stay_of(seam)),
     }
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-placket-slit"), bold=True)
