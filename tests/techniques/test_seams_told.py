@@ -178,6 +178,16 @@ def test_a_heading_counts_the_edges_and_margins_that_are_neatened(places: str, t
 
 @pytest.mark.parametrize(("hold", "word"), [("pins", "pin out"), ("clips", "clip off")])
 def test_the_caution_names_what_holds_the_edges(hold: str, word: str) -> None:
-    for seam in (FRENCH, FELLED, LAPPED, ATTACHED, "- join ends: {of: upper}"):
+    for seam in (FRENCH, FELLED, ATTACHED, "- join ends: {of: upper}"):
         cautions = [text for _, text in _last(_tiers(seam, room=Workroom(hold_with=hold))).cautions]
         assert any(f"Take each {word}" in text for text in cautions)
+
+
+@pytest.mark.parametrize(("seam", "mark"), [(FELLED, "flat-felled-seam-lay-flat"), (LAPPED, "lapped-seam-pin")])
+def test_what_clips_do_not_reach_is_pinned_at_every_table(seam: str, mark: str) -> None:
+    told = _last(_tiers(seam, room=Workroom(hold_with="clips")))
+    text = next(each.text for each in told.actions if each.mark == mark)
+    assert "pin" in text
+    assert "clip" not in text
+    assert Tool.PINS in told.tools
+    assert any("Take each pin out" in caution for _, caution in told.cautions)

@@ -99,6 +99,7 @@ class Tool(StrEnum):
     IRON = "iron"
     PRESS_CLOTH = "press cloth"
     HAND_NEEDLE = "hand needle"
+    PINS = "pins"  # where clips, which grip edges, do not reach
     HEMMING_FOOT = "hemming foot"
     BLUNT_STICK = "blunt stick"
     BRUSH = "brush"

@@ -28,13 +28,14 @@ from furbelow.garment.technique import (
     Performed,
     Picture,
     Sewn,
+    Tool,
     edge_of,
     fault_at,
     new_seam,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import SHEARS, held_out
+from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS, held_out
 from furbelow.techniques.shared.either_seam import (
     WHERE,
     Laying,
@@ -125,9 +126,10 @@ class FlatFelledSeam:
             "stitch": Stitch(done.sewn[0].stitch),
             "fold-off": Length(OFF, "off"),
         }
+        held = (held_out(say.room), PINS_OUT) if say.room.hold_with == "clips" else (PINS_OUT,)
         title = "flat-felled-seam-title-ends" if ends else "flat-felled-seam-title-edges"
-        cautions = (held_out(say.room), iron_hot(done, say), SHEARS)
-        tools = iron_tools(done, say)
+        cautions = (*held, iron_hot(done, say), SHEARS)
+        tools = (Tool.PINS, *iron_tools(done, say))
         return Instructions(title, "flat-felled-seam-aim", actions, values, cautions, tools)
 
 

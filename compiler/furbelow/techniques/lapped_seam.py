@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, Stitch, Values, flag
+from furbelow.garment.message import Length, One, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, Step
@@ -27,6 +27,7 @@ from furbelow.garment.technique import (
     Performed,
     Picture,
     Sewn,
+    Tool,
     allowances_at,
     edge_at,
     edge_of,
@@ -35,7 +36,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
-from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
@@ -157,6 +158,7 @@ class LappedSeam:
         )
         values: Values = {
             **edges_said(before, under, over, say),
+            "hold": One("pins", ("pins", "clips")),
             "seam": seam_said(before, over.pieces, say),
             "turned": flag(turn),
             "turn": Length(turn),
@@ -166,8 +168,8 @@ class LappedSeam:
             "length": Length(over.set_length),
             "stitch": Stitch(done.sewn[0].stitch),
         }
-        cautions = (held_out(say.room), *((iron_hot(done, say),) if turn else ()))
-        tools = iron_tools(done, say, *over.pieces) if turn else ()
+        cautions = (PINS_OUT, *((iron_hot(done, say),) if turn else ()))
+        tools = (Tool.PINS, *(iron_tools(done, say, *over.pieces) if turn else ()))
         return Instructions("lapped-seam-title", "lapped-seam-aim", actions, values, cautions, tools, over.pieces)
 
 

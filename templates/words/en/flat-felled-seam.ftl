@@ -32,7 +32,8 @@ flat-felled-seam-trim = Trim only the margin that lies underneath, to { $trim }.
     .check = The margin on top is still { $seam-width } wide.
 flat-felled-seam-fold = Fold { $under } of the wide margin under, round the trimmed one, and press the fold.
 # $flat-on: the pieces that the fold is stitched to.
-flat-felled-seam-lay-flat = Lay the fold flat on { PIECE($flat-on) } and { pin } it.
+# It lies where clips do not reach.
+flat-felled-seam-lay-flat = Lay the fold flat on { PIECE($flat-on) } and pin it.
     .check = The fold is { $fell } wide all along and no raw edge shows.
     .tolerance = { $fold-off } more or less
     .remedy = Where a raw edge shows, trim the margin underneath there and fold again.

@@ -30,6 +30,7 @@ lapped-seam-lay-flat = { $turned ->
     [yes] Lay the fold of { PIECE($to) } on that line, both right side up.
    *[no] Lay { EDGE($to) } on that line, both right side up.
  }
+# It lies where clips do not reach, so $hold is always pins.
 lapped-seam-pin = { match-and-pin }
     .check = { COUNT($edge) ->
         [one] { PIECE($edge, at: "start") } reaches { $lap } under it everywhere.

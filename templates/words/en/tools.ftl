@@ -39,6 +39,9 @@ tool-clips = clips, about { $number }
 # Where clips hold the edges, thread tails are wound round pins all the same.
 tool-tail-pins = pins, about { $number }
     .why = holding thread tails; count them out
+# Clips grip edges; a fold in the middle of the cloth is pinned.
+tool-flat-pins = pins, about { $number }
+    .why = holding folds that clips do not reach; count them out
 tool-measuring = tape measure, fabric marker that washes out, scissors for cloth
     .why = measuring, marking, cutting
 tool-ruler = long ruler, something with a square corner

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.message import Own, Part, Things, Values
-from furbelow.garment.technique import SetUp, Tool
+from furbelow.garment.technique import Performed, SetUp, Tool
 from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s6_write.guide.guide import Tool as Row
 from furbelow.s6_write.words.said_step import SaidStep
@@ -57,9 +57,12 @@ def tools(rehearsal: Rehearsal, told: Sequence[SaidStep], words: Words) -> Itera
     yield _row(words, "tool-needle", {"size": Own(_needle(rehearsal))})
     if room.neaten_with == "pinking shears":
         yield _row(words, "tool-pinking-shears")
-    yield _row(words, "tool-clips" if room.hold_with == "clips" else "tool-pins", {"number": _pins(run)})
+    yield _row(words, "tool-clips" if room.hold_with == "clips" else "tool-pins", {"number": _pins(run, run.performed)})
     if room.hold_with == "clips" and (most := _tail_pins(run)):
         yield _row(words, "tool-tail-pins", {"number": most})
+    if room.hold_with == "clips" and Tool.PINS in declared:
+        flat = [done for done, said in zip(run.performed, told, strict=True) if Tool.PINS in said.tools]
+        yield _row(words, "tool-flat-pins", {"number": _pins(run, flat)})
     for message in _ALWAYS:
         yield _row(words, message)
     if run.final.casings:
@@ -90,8 +93,9 @@ def _needle(rehearsal: Rehearsal) -> str:
     return next((size for limit, size in _NEEDLES if lightest <= limit), _NEEDLE_FOR_HEAVY)
 
 
-def _pins(run: Run) -> int:
-    pinned = max((done.pinned for done in run.performed), default=Fraction(0))
+def _pins(run: Run, steps: Sequence[Performed]) -> int:
+    """What the step of these takes that takes most."""
+    pinned = max((done.pinned for done in steps), default=Fraction(0))
     # A tenth more: thread tails are wound round pins too.
     return int(pinned / run.room.pin_spacing * Fraction(11, 10) / 10 + 1) * 10
 
