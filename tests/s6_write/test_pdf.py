@@ -19,6 +19,7 @@ import pytest
 import typst
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.pages import typeset
 from furbelow.s6_write.pages.pdf import pdf
 from furbelow.s6_write.pages.prose import visible
 
@@ -260,3 +261,45 @@ def test_a_guide_with_nothing_but_a_title_still_makes_a_file() -> None:
     )
     assert visible(bare) == bare
     assert len(_opened(bare).pages) == 1
+
+
+def test_a_document_set_in_a_process_beside_has_the_same_bytes(monkeypatch: pytest.MonkeyPatch) -> None:
+    here = pdf(GUIDE)
+    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
+    assert pdf(GUIDE) == here
+
+
+def test_that_process_is_replaced_so_that_what_it_keeps_does_not_grow(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(typeset, "_EACH", 2)
+    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
+    seen = []
+    for _ in range(5):
+        pdf(GUIDE)
+        seen.append(typeset._beside._process.pid)  # type: ignore[union-attr]
+    assert seen[0] == seen[1] != seen[2] == seen[3] != seen[4]
+
+
+def test_what_it_refuses_is_told_here_and_it_goes_on(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
+    with pytest.raises(typeset.Refused, match="title"):
+        pdf(replace(GUIDE, title=""))
+    assert pdf(GUIDE).startswith(b"%PDF")
+
+
+def test_a_process_that_was_ended_is_told_and_replaced(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
+    typeset._beside.end()
+    pdf(GUIDE)
+    typeset._beside._process.kill()  # type: ignore[union-attr]
+    with pytest.raises(typeset.Refused):
+        pdf(GUIDE)
+    assert pdf(GUIDE).startswith(b"%PDF")
+
+
+def test_no_module_of_the_folder_it_is_started_in_is_run(monkeypatch: pytest.MonkeyPatch, tmp_path: Any) -> None:
+    for name in ("typst", "json", "signal"):
+        (tmp_path / f"{name}.py").write_text("raise SystemExit('a module of this folder was run')")
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
+    typeset._beside.end()
+    assert pdf(GUIDE).startswith(b"%PDF")

@@ -12,6 +12,7 @@ from itertools import chain
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Guide
 from furbelow.s6_write.pages.prose import blocks, set_ready
+from furbelow.s6_write.pages.typeset import typeset
 from furbelow.s6_write.pages.why_lines import WhyLines
 from furbelow.s6_write.words.messages import Messages
 
@@ -24,22 +25,9 @@ def pdf(guide: Guide, words: Messages | None = None) -> bytes:
     It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that the shipped fonts lack is
     shown as an empty box, since a PDF/UA file may not hold a letter without a shape. words: as for the page.
     """
-    import typst
-
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")
-    dated = epoch.isascii() and epoch.isdigit()
-    given = json.dumps({**_given(guide, words or Messages(guide.language)), "dated": dated}, sort_keys=True)
-    return typst.compile(
-        template("guide.typ").read_bytes(),
-        format="pdf",
-        # Only the shipped fonts: what a machine has of its own would change the page.
-        font_paths=typst.Fonts(
-            include_system_fonts=False, include_embedded_fonts=False, font_paths=[str(template("fonts"))]
-        ),
-        sys_inputs={"guide": given},
-        pdf_standards=["ua-1"],
-        timestamp=int(epoch) if dated else 0,
-    )
+    date = int(epoch) if epoch.isascii() and epoch.isdigit() else None
+    return typeset(json.dumps({**_given(guide, words or Messages(guide.language)), "date": date}, sort_keys=True))
 
 
 # The fixed words that the template asks for by these names.
