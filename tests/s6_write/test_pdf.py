@@ -272,6 +272,7 @@ def test_a_document_set_in_a_process_beside_has_the_same_bytes(monkeypatch: pyte
 def test_that_process_is_replaced_so_that_what_it_keeps_does_not_grow(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(typeset, "_EACH", 2)
     monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
+    typeset._beside.end()
     seen = []
     for _ in range(5):
         pdf(GUIDE)
