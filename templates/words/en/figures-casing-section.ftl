@@ -1,5 +1,4 @@
 ### A band that becomes a casing, cut through in its three states; the inside of the garment is up.
-### $label is the maker's own word for the band, without an article.
 
 figure-casing-laid-on = 1. Laid on the inside, sewn
 figure-casing-folded-up = 2. Folded up, away from the skirt
@@ -18,10 +17,10 @@ figure-casing-gap = { $holds ->
    *[elastic] Leave the gap of { $gap } open beside the side seam: the elastic goes in there later.
  }
 figure-casing-skirt = skirt: { $plies }
-figure-casing-top = { $label }, top of the garment
+figure-casing-top = { PIECE($band, form: "bare") }, top of the garment
 figure-casing-rows = The two rows of stitches are drawn further apart.
 figure-casing-alt = { $holds ->
     [cord] Cut through { PIECE($band) } three times, inside up. First it lies on the inside of the skirt, right side down, raw edges level, sewn { $seam-width } from the edge. Second it is folded up, away from the skirt, the margin under it. Third it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the cord comes later, between the margin and the outside.
    *[elastic] Cut through { PIECE($band) } three times, inside up. First it lies on the inside of the skirt, right side down, raw edges level, sewn { $seam-width } from the edge. Second it is folded up, away from the skirt, the margin under it. Third it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the elastic comes later, between the margin and the outside.
  }
-figure-casing-caption = The band cut through: sewn on, folded up, folded over.
+figure-casing-caption = The band cut through: sewn on, folded up, folded over.{ figure-hatched }

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from furbelow.garment.bench import Ply
-from furbelow.garment.message import Length, Pieces, Value
+from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.technique import Performed, edge_of, facts_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.band_section import COVER, gathered_ply
 from furbelow.s6_write.figures.language import HIDDEN, INK, LEADING, PLAIN, SOFT, THIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
-from furbelow.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
-from furbelow.s6_write.figures.section import LEVEL, Section, named_below, note_below, sides_told
+from furbelow.s6_write.figures.seam_section import MOST_PLIES, plies_said, single, wrong_side
+from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.band_casing import Banded
@@ -23,7 +23,7 @@ ROWS_APART = 11.0  # units between two rows of stitches, which lie nearer than c
 
 def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The band laid on and sewn, folded up, and folded over and topstitched; the inside of the garment is up."""
-    words.read("figures", "figures-casing-section")
+    words.read("figures", "figures-seam-section", "figures-casing-section")
     work = _Work(done, words, numbers)
     sheet = work.sheet
     y = work.laid_on(0)
@@ -32,9 +32,9 @@ def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers)
     y = sheet.paragraph((8, y + 16), words.text("figure-casing-gap", work.values), 384)
     skirt, top = words.text("figure-casing-skirt", work.values), words.text("figure-casing-top", work.values)
     y = named_below(sheet, y + 6, skirt, top)
-    note_below(sheet, y)
+    note_below(sheet, y, words)
     sheet.write((sheet.width / 2, y + 8 + LEADING), words.text("figure-casing-rows"), "middle", colour=SOFT)
-    caption = f"{words.text('figure-casing-caption')}{sides_told(done, words.say)}"
+    caption = captioned(words, done, "figure-casing-caption", work.values)
     return Figure("band", sheet.svg(), words.text("figure-casing-alt", work.values), caption)
 
 
@@ -49,10 +49,9 @@ class _Work:
         self.count = len(self.plies)
         depth, seam = facts_of(done, Banded).depth, done.step.mm("seam")
         self.depth, self.seam = float(depth), float(seam)
-        self.values: dict[str, Value | str] = {
+        self.values: Values = {
             "band": Pieces((self.band,)),
-            "label": words.say.piece(self.band),
-            "plies": listed_plies(words, self.plies),
+            "plies": plies_said(self.plies),
             "depth": Length(depth),
             "seam-width": Length(seam),
             "holds": holds_said(words.say.solved, self.band),

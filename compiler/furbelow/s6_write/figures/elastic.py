@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Casing
-from furbelow.garment.message import Length, Pieces, Values
+from furbelow.garment.message import Length, Pieces, Values, piece_said
 from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, wave
@@ -76,7 +76,7 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet.line([head, tip], INK, THICK)
     sheet.disc(head, 3.5, INK)
     sheet.callout((head[0] - 46, head[1] - 6), numbers.at("insert-elastic-tail"), (head[0] - 4, head[1]))
-    sheet.write((LEFT + 6, view.top + 16), words.say.piece(casing.piece), ground=True)
+    sheet.write((LEFT + 6, view.top + 16), words.said(piece_said(casing.piece)), ground=True)
     sheet.across(gap[0], gap[1], foot + 20, words.text("figure-gap", values), view.low + 4, below=True)
     y = foot + 62
     sheet.write((8, y), words.text("figure-elastic-mark"), bold=True)

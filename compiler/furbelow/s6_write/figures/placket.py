@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from furbelow.garment.message import Length, Pieces, Value
+from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.technique import Performed, facts_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
@@ -23,9 +23,8 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
     """The slit marked, stitched round and cut; then its edge spread straight on the strip."""
     words.read("figures", "figures-placket")
     strip, slit, seam = word_of(done.step.written, "strip"), facts_of(done, Opened).slit, done.step.mm("seam")
-    values: dict[str, Value | str] = {
+    values: Values = {
         "strip": Pieces((strip,)),
-        "label": words.say.piece(strip),
         "slit": Length(slit),
         "seam-width": Length(seam),
         "foot": Length(FOOT, "about"),

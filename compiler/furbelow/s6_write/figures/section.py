@@ -32,7 +32,6 @@ from furbelow.s6_write.words.words import Words
 
 LEVEL = 12.5  # units from one ply to the next
 PLY = 8.5  # units that a ply is thick
-NOT_TO_SCALE = "Widths to scale; cloth is drawn thicker than it is."
 
 
 class Section:
@@ -145,12 +144,10 @@ def named_below(sheet: Sheet, y: float, left: str, right: str = "") -> float:
     )
 
 
-def note_below(sheet: Sheet, y: float, words: Words | None = None) -> None:
+def note_below(sheet: Sheet, y: float, words: Words) -> None:
     """What is to scale, at the foot of a cut."""
-    if words:
-        words.read("figures-section")
-    note = words.text("figure-widths-to-scale") if words else NOT_TO_SCALE
-    sheet.write((sheet.width / 2, y + 8), note, "middle", colour=SOFT)
+    words.read("figures-section")
+    sheet.write((sheet.width / 2, y + 8), words.text("figure-widths-to-scale"), "middle", colour=SOFT)
 
 
 def captioned(words: Words, done: Performed, message: str, values: Mapping[str, Value | str]) -> str:
@@ -163,8 +160,3 @@ def _sided(done: Performed, say: Phrasing) -> bool:
     solved = say.solved
     cloths = {solved.pieces[piece].piece.cloth.text for piece in done.touches}
     return any(solved.materials[cloth].material.has_right_side for cloth in cloths)
-
-
-def sides_told(done: Performed, say: Phrasing) -> str:
-    """What the hatching means, for a caption; empty where no cloth in the cut has a right side."""
-    return " The hatched half of a cloth is its wrong side." if _sided(done, say) else ""
