@@ -9,8 +9,8 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Casing, Edge
+from furbelow.garment.levels import Levels, opened
 from furbelow.garment.solved import Solved
-from furbelow.s3_rehearse.levels import Levels, opened
 
 
 class Ring(NamedTuple):

@@ -9,12 +9,12 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Span
 from furbelow.garment.bench import Bench, Casing
+from furbelow.garment.levels import Levels, levels_of
 from furbelow.garment.message import Part
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
-from furbelow.s3_rehearse.levels import Levels, levels_of
 from furbelow.s3_rehearse.rings import Ring, rings_of
 
 

@@ -15,7 +15,8 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
-from furbelow.garment.lying import Ledger, Lies, OnCloth
+from furbelow.garment.levels import levels_of
+from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
 from furbelow.garment.message import Length, Number, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -81,8 +82,14 @@ class Placket:
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         written, seam, slit = done.step.written, done.step.mm("seam"), done.step.mm("slit")
         name, strip = edge_of(written, "edge"), word_of(written, "strip")
-        cut = tuple(ledger.at_edge(name, Lies.SLIT, "the slit", Fraction(0), slit, "slit"))
-        return OnCloth(cut, (seam_window(solved, "seam", seam, (strip,)),))
+        cut: list[Occupant] = []
+        for top in ledger.opened(done.before.edge(name)):
+            deep = min(slit, done.before.depth(top.partition(".")[0]))
+            cut += ledger.at_edge(top, Lies.SLIT, "the slit", Fraction(0), deep, "slit")
+            # Through the seam it runs on into the piece that hangs from this one.
+            for below in _hung(done.before, top.partition(".")[0]) if slit > deep else ():
+                cut += ledger.at_edge(f"{below}.top", Lies.SLIT, "the slit", Fraction(0), slit - deep, "slit")
+        return OnCloth(tuple(cut), (seam_window(solved, "seam", seam, (strip,)),))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, strip = step.written, edge_of(step.written, "edge"), word_of(step.written, "strip")
@@ -108,7 +115,9 @@ class Placket:
         after = after.with_seams(
             Seam(f"{strip}.top", (), (*edge.plies, Ply(strip)), 2 * slit, 1, seam, "301", State.ENCLOSED, turned=strip)
         )
-        after = after.with_opening(Opening(name, edge.pieces[0], slit, overlap, edge.cloth_length)).joined(touches)
+        after = after.with_opening(Opening(name, edge.pieces[0], slit, overlap, _round_foot(bench, edge, slit))).joined(
+            touches
+        )
         return Performed(
             step,
             bench,
@@ -206,16 +215,43 @@ def _not_to_open(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge) -> F
             f"`{edge.name}` is gathered {say.ratio(edge.ratio)} to 1, and a slit is cut in flat cloth, 1 to 1",
             help="move the placket before the gathers",
         )
-    piece = min(edge.pieces, key=bench.depth)
-    if slit >= bench.depth(piece):
+    piece = min(edge.pieces, key=lambda each: _reach(bench, each))
+    if slit >= _reach(bench, piece):
         return fault_at(
             written,
             "slit",
             "FB312",
-            f"a slit of {say.length(slit)} is longer than `{piece}` of {say.length(bench.depth(piece))}",
+            f"a slit of {say.length(slit)} is longer than `{piece}` and what hangs from it, {say.length(_reach(bench, piece))}",
             help="make the slit shorter: it must end inside the cloth",
         )
     return None
+
+
+def _hung(bench: Bench, piece: str) -> tuple[str, ...]:
+    """The pieces that hang from this one by a seam right below it."""
+    levels = levels_of(bench)
+    return tuple(other for other, over in levels.over.items() if over[:1] == (piece,))
+
+
+def _reach(bench: Bench, piece: str) -> Fraction:
+    """How deep a slit may be cut from the top of a piece: its own depth, and that of what hangs from it."""
+    return bench.depth(piece) + max((bench.depth(below) for below in _hung(bench, piece)), default=Fraction(0))
+
+
+def _round_foot(bench: Bench, edge: Edge, slit: Fraction) -> Fraction:
+    """How much cloth lies round the foot of the slit: of the layer that has least, flare and gathers counted."""
+    found = []
+    for piece in edge.pieces:
+        cloth, deep = bench.cloths[piece], bench.depth(piece)
+        top = bench.edge(f"{piece}.top").cloth_length
+        if slit >= deep and (hung := _hung(bench, piece)):
+            found += [bench.edge(f"{below}.top").cloth_length for below in hung]
+        elif cloth.piece.ring is not None:
+            flare = (cloth.piece.ring.hem - cloth.piece.ring.top) / cloth.piece.ring.depth
+            found.append(top + flare * slit * bench.strips_round(piece))
+        else:
+            found.append(top)
+    return min(found)
 
 
 def _strip_does_not_fit(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, strip: str) -> Fault | None:

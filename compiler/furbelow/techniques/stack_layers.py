@@ -9,6 +9,7 @@ Source: underskirt "1 in shorter than outer" and matched by halves and quarters:
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -19,7 +20,7 @@ from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import LayerName, Step, each_of
+from furbelow.garment.spec import EdgeName, LayerName, Step, each_of
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -76,7 +77,8 @@ class StackLayers:
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        return ()
+        band = _folded_in_half([layer.edge for layer in layers_of(step)])
+        return (Allowance(band, "bottom", (), doubles=True),) if band else ()
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         return OnCloth()
@@ -123,8 +125,10 @@ class StackLayers:
                     ),
                 )
         name = word_of(written, "as")
+        # Pieces of one number, stacked copy with copy, are so many stacks; a single edge is piled up with its copies.
+        pairs = first.copies if len(edges) > 1 and all(edge.copies == first.copies for edge in edges) else 1
         plies = tuple(
-            Ply(ply.piece, ply.copies * edge.copies, layer.right_side)
+            Ply(ply.piece, ply.copies * edge.copies // pairs, layer.right_side)
             for layer, edge in zip(layers, edges, strict=True)
             for ply in edge.plies
         )
@@ -134,7 +138,7 @@ class StackLayers:
         stack = Edge(
             name,
             plies,
-            1,
+            pairs,
             cloth_length,
             first.set_length,
             State.RAW if raw else State.NEATENED,
@@ -143,6 +147,8 @@ class StackLayers:
             slit=first.slit,
         )
         after = bench.with_edges(stack).joined(touches)
+        if band := _folded_in_half([layer.edge for layer in layers]):
+            after = after.with_cloths(bench.cloths[band]._replace(folded=True))
         after = after._replace(layered={**after.layered, **{edge.name: name for edge in edges}})
         for trapped in edges_of(written, "traps"):
             seam = bench.seam_at(trapped)
@@ -162,7 +168,7 @@ class StackLayers:
             if fault := self._not_trapped(solved, bench, step, trapped, plies):
                 return refused(bench, step, touches, fault)
             after = after.with_seams(seam._replace(trapped=True))
-        sewn = (Sewn(StitchType.LOCK, first.set_length, 1, room.gathering_stitch),) if plied > 1 else ()
+        sewn = (Sewn(StitchType.LOCK, first.set_length, pairs, room.gathering_stitch),) if plied > 1 else ()
         return Performed(
             step,
             bench,
@@ -170,7 +176,7 @@ class StackLayers:
             touches,
             sewn=sewn,
             setup=SetUp.STRAIGHT if sewn else SetUp.TABLE,
-            pinned=first.set_length if plied > 1 else Fraction(0),
+            pinned=first.set_length * pairs if plied > 1 else Fraction(0),
             thread_ends=sum(knots_of(edge) for edge in edges if not edge.held) if plied > 1 else 0,
             facts=Stacked(layers, plies),
         )
@@ -212,6 +218,20 @@ class StackLayers:
         if count == 1:
             pieces: Values = {"pieces": Pieces(edge.pieces)}
             return Instructions("stack-layers-title-single", "stack-layers-aim-single", (), pieces)
+        if band := _folded_in_half([layer.edge for layer in stacked.layers]):
+            fold = (Action("stack-layers-fold", edge.copies), Action("stack-layers-sew", edge.copies))
+            return Instructions(
+                "stack-layers-title-fold",
+                "stack-layers-aim",
+                fold,
+                {
+                    "band": Pieces((band,)),
+                    "count": count,
+                    "length": Length(edge.set_length),
+                    "from-edge": Length(BASTE, "about"),
+                    "deep": Length(say.solved.pieces[band].depth),
+                },
+            )
         loose = next((layer for layer in stacked.edges(done) if layer.gathered and not layer.held), None)
         actions = [_laid(done, say, layer, number) for number, layer in enumerate(stacked.layers)]
         actions += [Action("stack-layers-mark"), Action("stack-layers-pin")]
@@ -228,7 +248,16 @@ class StackLayers:
             "threads": flag(tagged(done.before, edge.pieces, say)),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
-        return Instructions("stack-layers-title", "stack-layers-aim", tuple(actions), values, (PINS_OUT,))
+        each = tuple(action._replace(copies=edge.copies) for action in actions)
+        return Instructions("stack-layers-title", "stack-layers-aim", each, values, (PINS_OUT,))
+
+
+def _folded_in_half(edges: Sequence[EdgeName]) -> str | None:
+    """The piece whose own top and bottom edges are laid on each other: a band folded in half along its length."""
+    named = {(edge.piece, edge.side) for edge in edges}
+    if len(edges) == 2 and len({piece for piece, _ in named}) == 1 and {side for _, side in named} == {"top", "bottom"}:
+        return edges[0].piece
+    return None
 
 
 def _laid(done: Performed, say: Phrasing, layer: LayerName, number: int) -> Action:

@@ -6,6 +6,12 @@ stack-layers-aim = { $count } layers are one edge of { $length }.
 stack-layers-title-single = Set { PIECE($pieces) } ready
 stack-layers-aim-single = The layer is ready.
 
+## A band folded in half, its own two edges laid on each other
+
+stack-layers-title-fold = Fold { PIECE($band) } in half
+stack-layers-fold = Fold { PIECE($band) } in half along its length, wrong sides together, both cut edges level, and press the fold.
+    .check = From the fold it is { $deep } and the width of the coming seam deep.
+
 ## Lay each layer, from the outermost to the one nearest the body
 
 # Said only inside the messages below: which of its faces looks where.

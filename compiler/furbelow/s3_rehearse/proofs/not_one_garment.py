@@ -7,6 +7,7 @@ Cannot know: whether a piece of other cloth was forgotten in the spec altogether
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment.bench import State
 from furbelow.garment.message import Part
 from furbelow.s3_rehearse.run import Proof, Run
 
@@ -54,6 +55,17 @@ def prove(run: Run) -> Proof:
                     f"the {cloth.copies} copies of the {say.piece(name)} are never sewn to each other",
                     Label(cloth.piece.piece.span, f"cut {cloth.copies} times"),
                     help=f"stack them, such as `- stack layers: {{layers: [{name}.top], as: layers_top}}`, or join them to one ring",
+                )
+            )
+    for edge in final.edges.values():
+        if "." not in edge.name and edge.copies > 1 and edge.name not in final.layered and edge.state is not State.SEWN:
+            stacker = next(done for done in run.performed if edge.name in done.after.edges)
+            faults.append(
+                Fault(
+                    "FB405",
+                    f"the {edge.copies} stacks of `{edge.name}` are never sewn to each other",
+                    Label(stacker.step.written.span, "stacked copy with copy"),
+                    help=f"stack them, such as `- stack layers: {{layers: [{edge.name}], as: all_layers}}`",
                 )
             )
     count = sum(piece.count for piece in run.solved.pieces.values())

@@ -59,7 +59,7 @@ def chains(bench: Bench, pieces: Iterable[str]) -> tuple[tuple[str, ...], ...]:
         uppers = [piece for piece, _, side in names if side == "bottom" and piece in below]
         lowers = [piece for piece, _, side in names if side == "top" and piece in below]
         for upper in uppers:
-            below[upper] += [piece for piece in lowers if piece not in below[upper]]
+            below[upper] += [piece for piece in lowers if piece != upper and piece not in below[upper]]
     hung = {piece for others in below.values() for piece in others}
     found: list[tuple[str, ...]] = []
 
