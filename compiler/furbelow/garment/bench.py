@@ -171,6 +171,23 @@ class Bench(NamedTuple):
     def with_edges(self, *edges: Edge) -> Bench:
         return self._replace(edges={**self.edges, **{edge.name: edge for edge in edges}})
 
+    def turned(self, edge: Edge, took: Fraction, state: State) -> Bench:
+        """The bench with an edge turned: a turn shortens the edges that run from it."""
+        after = self.with_edges(edge._replace(state=state, used=edge.used + took))
+        piece, _, side = edge.name.partition(".")
+        if not side:
+            return after
+        beside = ("top", "bottom") if side in ("start", "end") else ("start", "end")
+        runs = (after.edge(f"{piece}.{each}") for each in beside)
+        return after.with_edges(
+            *(
+                run._replace(
+                    cloth_length=run.cloth_length - took, set_length=run.set_length - (0 if run.gathered else took)
+                )
+                for run in runs
+            )
+        )
+
     def with_seams(self, *seams: Seam) -> Bench:
         return self._replace(seams={**self.seams, **{seam.name: seam for seam in seams}})
 

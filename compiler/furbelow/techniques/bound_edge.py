@@ -42,7 +42,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import lap_window
-from furbelow.techniques.shared.loose_ends import flat_length, folded_under
+from furbelow.techniques.shared.loose_ends import folded_under
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
@@ -143,7 +143,7 @@ class BoundEdge:
                     ),
                 )
             after = bench.with_edges(edge._replace(state=State.HEMMED))
-            length, copies, pieces, ring = flat_length(bench, edge), edge.copies, edge.pieces, bench.ring(edge)
+            length, copies, pieces, ring = edge.set_length, edge.copies, edge.pieces, bench.ring(edge)
             under = folded_under(bench, edge)
         else:
             name = edge_of(written, "seam")

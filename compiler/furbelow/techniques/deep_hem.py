@@ -39,7 +39,6 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, hem, turn_window
-from furbelow.techniques.shared.loose_ends import flat_length
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
@@ -121,8 +120,8 @@ class DeepHem:
                     help=f"turn it under, or put `- neaten: {{edge: {name}}}` before this step",
                 ),
             )
-        length = flat_length(bench, edge)
-        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + under + depth))
+        length = edge.set_length
+        after = bench.turned(edge, under + depth, State.HEMMED)
         by_hand = word_of(written, "by") == SLIP
         # Slip stitches draw on one thread, as 101 does.
         kind, stitch = (StitchType.CHAIN, SLIP_EVERY) if by_hand else (StitchType.LOCK, room.seam_stitch)

@@ -41,7 +41,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.laying import bare_edge, hem, lap_window, turn_window
-from furbelow.techniques.shared.loose_ends import flat_length, folded_under
+from furbelow.techniques.shared.loose_ends import folded_under
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
@@ -120,8 +120,8 @@ class EdgeWithTrim:
                 ),
             )
         overlap, under = step.mm("overlap") if bench.ring(edge) else Fraction(0), folded_under(bench, edge)
-        length = flat_length(bench, edge)
-        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + turn, trim=trim))
+        length = edge.set_length
+        after = bench.turned(edge._replace(trim=trim), turn, State.HEMMED)
         rows = 2 if width > WIDE else 1
         return Performed(
             step,

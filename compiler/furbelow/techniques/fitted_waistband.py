@@ -48,7 +48,6 @@ from furbelow.techniques.shared.fire_label import label_laid, label_tools, label
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import end_margins, held_in_seam, margins
-from furbelow.techniques.shared.loose_ends import flat_length
 from furbelow.techniques.shared.marks import marked
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.stacks import taken
@@ -316,7 +315,7 @@ def _does_not_match(
             f"an overlap of {say.length(overlap)} is too narrow for {fasten}, {say.length(NARROWEST - overlap)} short",
             help=f"make the overlap {say.length(NARROWEST)} or more",
         )
-    long, gap = flat_length(bench, edge), Fraction(0)
+    long, gap = edge.set_length, Fraction(0)
     gap = long - (bench.edge(f"{band}.bottom").set_length - 2 * step.mm("seam"))
     if abs(gap) > solved.slack:
         return fault_at(

@@ -39,7 +39,6 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import hem, turn_window
-from furbelow.techniques.shared.loose_ends import flat_length
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
@@ -114,8 +113,8 @@ class NarrowHem:
                     help="make the hem narrower or the piece deeper",
                 ),
             )
-        length = flat_length(bench, edge)
-        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + first + second))
+        length = edge.set_length
+        after = bench.turned(edge, first + second, State.HEMMED)
         sewn = Sewn(
             StitchType.LOCK,
             length,

@@ -189,7 +189,7 @@ class OwnTechnique:
                 help="take less, or make the piece deeper",
             )
         state = State(self.leaves) if self.leaves else edge.state
-        after = bench.with_edges(edge._replace(state=state, used=edge.used + took))
+        after = bench.turned(edge, took, state)
         return after, edge.pieces, edge.set_length, edge.copies, ""
 
     def _unmet(self, bench: Bench, step: SolvedStep, edge: Edge) -> Fault | None:

@@ -42,7 +42,6 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import FINGERS, HAND_NEEDLE, KNIVES
 from furbelow.techniques.shared.laying import hem
-from furbelow.techniques.shared.loose_ends import flat_length
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
 
@@ -88,8 +87,8 @@ class RolledHem:
         if faults:
             return refused(bench, step, edge.pieces, *faults)
         turned = roll if by == OVERLOCKER else 2 * roll
-        length = flat_length(bench, edge)
-        after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + turned))
+        length = edge.set_length
+        after = bench.turned(edge, turned, State.HEMMED)
         # Slip stitches by hand draw on one thread, as 101 does.
         kind, stitch = {
             FOOT: (StitchType.LOCK, room.seam_stitch),

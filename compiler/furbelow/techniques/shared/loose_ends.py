@@ -1,4 +1,4 @@
-"""The ends of a flat edge: how long it is between them once they are hemmed, and what a trim or tape does there."""
+"""The ends of a flat edge, and what a trim or tape does there."""
 
 from __future__ import annotations
 
@@ -9,14 +9,6 @@ from furbelow.garment.bench import Bench, Edge, State
 
 UNDER = Fraction(10)  # of a trim, folded under at each end; common practice, no source
 _ACROSS = {"top": ("start", "end"), "bottom": ("start", "end"), "start": ("top", "bottom"), "end": ("top", "bottom")}
-
-
-def flat_length(bench: Bench, edge: Edge) -> Fraction:
-    """How long an edge of flat cloth is between its hemmed ends, in mm; a drawn edge has the length it was drawn to."""
-    if edge.gathered or edge.slit or "." not in edge.name:
-        return edge.set_length
-    turned = (end.used for end in _ends(bench, edge) if end.state is State.HEMMED)
-    return edge.set_length - sum(turned, Fraction(0))
 
 
 def folded_under(bench: Bench, edge: Edge) -> Fraction:
