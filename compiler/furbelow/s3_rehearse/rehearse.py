@@ -44,6 +44,7 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
                 **folded,
                 **{piece: (*folded.get(piece, ()), *bands) for piece, bands in done.on_cloth.folded.items()},
             }
+            done = done._replace(after=_with_supplies(done))
         performed.append(done)
         bench = done.after
     run = Run(solved, room, tuple(performed), bench)
@@ -55,6 +56,15 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
     accepted = tuple(dict.fromkeys(solved.spec.accepted[fault.code] for fault in meant))
     told = tuple(fault for fault in faults if fault not in meant) if meant else faults
     return Staged(Rehearsal(run, shown, accepted) if sound else None, told)
+
+
+def _with_supplies(done: Performed) -> Bench:
+    """The bench after a step, which knows what else than cloth now hangs on each piece."""
+    if not done.used:
+        return done.after
+    supplies = frozenset(used.material for used in done.used)
+    worked = {piece: done.after.sewn_on.get(piece, frozenset()) | supplies for piece in done.touches}
+    return done.after._replace(sewn_on={**done.after.sewn_on, **worked})
 
 
 def in_good_order(rehearsal: Rehearsal, technique_of: TechniqueOf) -> Rehearsal:

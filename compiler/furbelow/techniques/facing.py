@@ -86,8 +86,11 @@ class Facing:
             return refused(bench, step, done.touches, fault)
         seam = done.after.seams[facing]._replace(state=State.ENCLOSED, turned=piece, topstitched=True, trapped=True)
         under = Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch)
+        # The facing's own seams lie between it and the cloth.
+        own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} == {piece}]
+        hidden = (each._replace(state=State.ENCLOSED) for each in own)
         return done._replace(
-            after=done.after.with_seams(seam), sewn=(*done.sewn, under), handled=seam.length * seam.copies
+            after=done.after.with_seams(seam, *hidden), sewn=(*done.sewn, under), handled=seam.length * seam.copies
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:

@@ -53,11 +53,11 @@ class Press:
         return Performed(step, bench, after, pieces, setup=SetUp.IRON, handled=handled)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        pieces = by_heat(say, done.touches)
+        pieces = by_heat(say, done.before, done.touches)
         actions: list[Action] = []
         for before, piece in zip([None, *pieces], pieces, strict=False):
-            if before and dots_of(say, before) != dots_of(say, piece):
-                actions.append(iron_set(say, piece))
+            if before and dots_of(say, done.before, before) != dots_of(say, done.before, piece):
+                actions.append(iron_set(say, done.before, piece))
             message = "press-seams-then-folds" if _folded(done.before, piece) else "press-seams"
             actions.append(Action(message, done.before.cloths[piece].copies, values={"piece": Pieces((piece,))}))
         folds = any(_folded(done.before, piece) for piece in pieces)

@@ -127,3 +127,6 @@ proof-held-by-maker = something else, as the spec says
 
 # The reason stands beside it, in the words of whoever wrote the spec.
 proof-accepted = Meant so
+
+proof-heat = Nothing is pressed hotter than it takes
+proof-heat-shown = each time the iron is set for the coolest that it can touch

@@ -15,7 +15,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
-from furbelow.garment.bench import Casing, Opening
+from furbelow.garment.bench import Casing, Opening, State
 from furbelow.garment.message import Length, Part, Share
 from furbelow.measure.quantity import mm
 from furbelow.s3_rehearse.body_at import BodyAt, body_at
@@ -136,6 +136,8 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
                 f"the opening in `{opening.name}` of {say.length(opening.length)} is never closed by a band",
                 Label(made.span, "opened here"),
                 help=f"add `- fitted waistband: {{band: waistband, to: {opening.name}}}`",
+                # A faced waist is finished, and may be closed by hand with what the maker likes.
+                severity=Severity.WARNING if run.final.edge(opening.name).state is State.SEWN else Severity.ERROR,
             )
         ]
     faults = []

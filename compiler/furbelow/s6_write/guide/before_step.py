@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from furbelow.garment.bench import Bench
 from furbelow.garment.message import Length, Stitch
 from furbelow.garment.technique import Performed, SetUp
 from furbelow.s5_buy.shopping import ShoppingList
@@ -20,25 +21,27 @@ def before_step(
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(performed[:at]):
         yield words.action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)})
     yield from _fresh_bobbins(shopping, at, words)
-    yield from _iron(told, at, words)
+    yield from _iron(performed, told, at, words)
 
 
-def _iron(told: Sequence[SaidStep], at: int, words: Words) -> Iterator[Said]:
+def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words) -> Iterator[Said]:
     """The iron is set once, and anew where the cloth takes another heat than it stands at."""
     if not told[at].pressed:
         return
-    wanted = iron_set(words.say, by_heat(words.say, told[at].pressed)[0])
-    before = [_left_at(said, words) for said in told[:at] if said.pressed and said.actions]
+    bench = performed[at].before
+    wanted = iron_set(words.say, bench, by_heat(words.say, bench, told[at].pressed)[0])
+    earlier = zip(performed[:at], told[:at], strict=True)
+    before = [_left_at(done.before, said, words) for done, said in earlier if said.pressed and said.actions]
     if not before or before[-1] != wanted.message:
         yield words.action(wanted.message, wanted.values)
 
 
-def _left_at(said: SaidStep, words: Words) -> str:
+def _left_at(bench: Bench, said: SaidStep, words: Words) -> str:
     """The message of the heat at which a step leaves the iron: that of its coolest cloth, or where it sets the iron anew
     for each, of its hottest."""
-    pieces = by_heat(words.say, said.pressed)
+    pieces = by_heat(words.say, bench, said.pressed)
     anew = any(action.mark in IRON_SET for action in said.actions)
-    return iron_set(words.say, pieces[-1 if anew else 0]).message
+    return iron_set(words.say, bench, pieces[-1 if anew else 0]).message
 
 
 def _at_zigzag(before: Sequence[Performed]) -> bool:

@@ -4,33 +4,34 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from furbelow.garment.bench import Bench
+from furbelow.garment.heat import coolest, dots_for
 from furbelow.garment.message import Fibre
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Action, Caution, CautionKind, Performed, Tool
 
-# ISO 3758: three dots 200 C, two dots 150 C, one dot 110 C without steam.
-DOTS = {"cotton": 3, "linen": 3, "wool": 2, "silk": 2, "polyester": 2, "viscose": 2, "nylon": 1, "acetate": 1}
-UNKNOWN = 1  # the least heat for a fibre that no label names
+
+def dots_of(say: Phrasing, bench: Bench, piece: str) -> int:
+    """The dots of heat, 1 to 3, that all takes which the iron can touch: the piece, what it is sewn to, trims and elastic."""
+    return dots_for(_fibre(say, bench, piece))
 
 
-def dots_of(say: Phrasing, piece: str) -> int:
-    """The dots of heat that the cloth of a piece takes, 1 to 3."""
-    return DOTS.get(say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material.fibre, UNKNOWN)
+def _fibre(say: Phrasing, bench: Bench, piece: str) -> str:
+    return say.solved.materials[coolest(say.solved, bench, piece)].material.fibre
 
 
 _SET = {1: "iron-set-one-dot", 2: "iron-set-two-dots", 3: "iron-set-three-dots"}
 IRON_SET = frozenset(_SET.values())
 
 
-def iron_set(say: Phrasing, piece: str) -> Action:
-    """Setting the iron for the cloth of a piece."""
-    material = say.solved.materials[say.solved.pieces[piece].piece.cloth.text].material
-    return Action(_SET[dots_of(say, piece)], values={"fibre": Fibre(material.fibre)})
+def iron_set(say: Phrasing, bench: Bench, piece: str) -> Action:
+    """Setting the iron for a piece and all that is sewn to it."""
+    return Action(_SET[dots_of(say, bench, piece)], values={"fibre": Fibre(_fibre(say, bench, piece))})
 
 
-def by_heat(say: Phrasing, pieces: Iterable[str]) -> list[str]:
+def by_heat(say: Phrasing, bench: Bench, pieces: Iterable[str]) -> list[str]:
     """These pieces, those that take the least heat first: an iron heats up faster than it cools down."""
-    return sorted(pieces, key=lambda piece: dots_of(say, piece))
+    return sorted(pieces, key=lambda piece: dots_of(say, bench, piece))
 
 
 def iron_hot(done: Performed, say: Phrasing) -> Caution:
@@ -41,9 +42,9 @@ def iron_hot(done: Performed, say: Phrasing) -> Caution:
 def iron_tools(done: Performed, say: Phrasing, *set_for: str) -> tuple[Tool, ...]:
     """The iron, with a press cloth where the caution asks for one, or the heat for these pieces: all of the step, if none
     is named."""
-    cloth = _melts(done, say) or any(dots_of(say, piece) < 3 for piece in set_for or done.touches)
+    cloth = _melts(done, say) or any(dots_of(say, done.before, piece) < 3 for piece in set_for or done.touches)
     return (Tool.IRON, Tool.PRESS_CLOTH) if cloth else (Tool.IRON,)
 
 
 def _melts(done: Performed, say: Phrasing) -> bool:
-    return any(dots_of(say, piece) == 1 for piece in done.touches)
+    return any(dots_of(say, done.before, piece) == 1 for piece in done.touches)
