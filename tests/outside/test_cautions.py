@@ -20,11 +20,12 @@ from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s3_rehearse.run import Rehearsal
-from furbelow.s6_write.guide.cautions import LOCAL, general_cautions
+from furbelow.s6_write.guide.cautions import general_cautions
 from furbelow.s6_write.pages.markdown_page import markdown
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.pdf import pdf
 from furbelow.s6_write.words.said_step import SaidStep
+from furbelow.s6_write.words.words import Words
 from furbelow.techniques.drawstring import Threaded
 
 from tests.demos.demos import NAMES, guide, order, spec
@@ -33,6 +34,7 @@ from tests.small_guide import small_guide, texts_of
 from tests.techniques.small import refused, sound, spec_text
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
 
+LOCAL = "Local rules and the word of a licensed person, a fire officer for a stage or hall, come before this guide."
 FIRST = "Local rules and licensed practice come first."
 STARCH = "  starch: {kind: starch, about: liquid starch}\n"
 DYE = "  dye: {kind: dye, about: acid dye}\n"
@@ -60,7 +62,7 @@ def _rehearsal(pieces: str, steps: str, *, materials: str = "", more: Sequence[t
 
 
 def _general(rehearsal: Rehearsal) -> Mapping[str, str]:
-    told = general_cautions(rehearsal)
+    told = general_cautions(rehearsal, Words("en", rehearsal.run.say))
     assert len({caution.kind for caution in told}) == len(told)
     return {caution.kind: caution.text for caution in told}
 

@@ -85,7 +85,7 @@ _REASONS = (
         "waist height ÷ 2.6 = 104 cm ÷ 2.6",
         "waist_height / 2.6",
         "104 cm / 2.6",
-        "cut size rounded up to 5 mm: 42.6 cm -> 43 cm; finished 41.1 cm -> 41.5 cm",
+        "cut size rounded up to 5 mm: 42.6 cm becomes 43 cm; finished 41.1 cm becomes 41.5 cm",
         "line 26 of larkspur.yaml",
         "",
         ("waist_height",),

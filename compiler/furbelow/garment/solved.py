@@ -9,16 +9,45 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Span
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.spec import Material, Piece, Spec, Step
+from furbelow.measure.measure_text import System, show_length
 from furbelow.measure.quantity import Quantity
 
 MOST_SLACK = Fraction("12.7")
+
+
+class Rounded(NamedTuple):
+    """A size as it was and as it is now, in mm: the cut size, and the finished one where that was written."""
+
+    step: Fraction
+    cut_before: Fraction
+    cut: Fraction
+    finished_before: Fraction | None = None
+    finished: Fraction | None = None
+
+    def told(self, system: System) -> str:
+        """The rounding as a sentence: "rounded up to 5 mm: 23.43 cm -> 23.5 cm"."""
+        step = show_length(self.step, system)
+        change = f"{show_length(self.cut_before, system)} -> {show_length(self.cut, system)}"
+        if self.finished_before is None or self.finished is None:
+            return f"rounded up to {step}: {change}"
+        finished = f"{show_length(self.finished_before, system)} -> {show_length(self.finished, system)}"
+        if change == finished:
+            return f"rounded up to {step}: {change}"
+        return f"cut size rounded up to {step}: {change}; finished {finished}"
+
+
+class Because(NamedTuple):
+    """Why a number that stands on no formula is what it is: by the message of the guide, and as the terminal says it."""
+
+    message: str
+    text: str
 
 
 class Derivation(NamedTuple):
     """Why a number is what it is.
 
     `formula` as written, `with_values` the same with the numbers put in, `inputs` the names it stands on,
-    `rounding` a sentence such as "rounded up to 5 mm: 23.43 cm -> 23.5 cm" or empty.
+    `rounded` how it was rounded, None where it was not. `because` the message in place of a formula, where it has none.
     """
 
     name: str
@@ -26,9 +55,10 @@ class Derivation(NamedTuple):
     formula: str
     with_values: str
     inputs: tuple[str, ...]
-    rounding: str
+    rounded: Rounded | None
     span: Span | None
     origin: str  # "body", "choice", "measure", "material", "piece", "allowance", "step", "rule"
+    because: str = ""
 
 
 class Allowance(NamedTuple):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from furbelow.garment.solved import Derivation
-from furbelow.s2_solve.equations import ROUNDING, Equation
+from furbelow.s2_solve.equations import ROUNDING, Equation, Fixed
 from furbelow.s2_solve.evaluate import Evaluation, text_of
 
 
@@ -43,7 +43,8 @@ class Derivations(Mapping[str, Derivation]):
             formula=text_of(equation),
             with_values=self._workings.put_in(equation.says),
             inputs=tuple(need for need in equation.needs if need not in unmoved),
-            rounding=rounded.told(self._workings.system) if rounded else "",
+            rounded=rounded,
             span=equation.span,
             origin=equation.origin,
+            because=equation.says.because.message if isinstance(equation.says, Fixed) else "",
         )

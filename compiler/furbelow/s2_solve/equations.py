@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Span
-from furbelow.garment.solved import Allowance
+from furbelow.garment.solved import Allowance, Because
 from furbelow.garment.spec import Choice, Material, Piece, Spec, Step, Written
 from furbelow.measure.quantity import Quantity, mm, number
 from furbelow.s2_solve import kinds
@@ -41,10 +41,10 @@ class Sum(NamedTuple):
 
 
 class Fixed(NamedTuple):
-    """A value that no line of the spec gives, and why: "set by the workroom"."""
+    """A value that no line of the spec gives, and why."""
 
     quantity: Quantity
-    because: str
+    because: Because
 
 
 class Cut(NamedTuple):
@@ -93,6 +93,8 @@ class Agreement(NamedTuple):
 
 
 ROUNDING = "rounding"
+BY_WORKROOM = Because("reason-workroom", "set by the workroom")
+ONE = Because("reason-one", "one, as no count is written")
 SIZES = ("length", "depth")
 ATTRIBUTES = ("length", "depth", "cut_length", "cut_depth", "count")
 _SIDES = {"length": ("start", "end"), "depth": ("top", "bottom")}
@@ -170,7 +172,7 @@ def choice_equation(choice: Choice, written: Written) -> Equation:
 def _rounding(spec: Spec, rounding: Fraction | None) -> Equation:
     if rounding is None:
         return Equation(ROUNDING, "measure", spec.rounding.span, spec.rounding, kinds.NO_NEGATIVE_LENGTH)
-    fixed = Fixed(mm(rounding), "set by the workroom")
+    fixed = Fixed(mm(rounding), BY_WORKROOM)
     return Equation(ROUNDING, "measure", None, fixed, kinds.NO_NEGATIVE_LENGTH)
 
 
@@ -234,7 +236,7 @@ def _taken(spec: Spec, takes: Mapping[int, tuple[Allowance, ...]]) -> tuple[dict
 
 
 def _count_and_piecing(piece: Piece) -> Iterator[Equation]:
-    says: Written | Fixed = piece.count or Fixed(number(1), "one, as no count is written")
+    says: Written | Fixed = piece.count or Fixed(number(1), ONE)
     span = piece.count.span if piece.count else piece.span
     yield Equation(f"{piece.name}.count", "piece", span, says, kinds.A_COUNT)
     if piecing := piece.piecing:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment.solved import Rounded
 from furbelow.garment.spec import Written
 from furbelow.measure.formula import EvaluationFault, evaluate, substitute_text
 from furbelow.measure.formula_parser import COMPARISONS, Amount, Infix, Prefix, Term
 from furbelow.measure.quantity import Quantity, System, mm, number
 from furbelow.measure.units import LENGTH, PLAIN
 from furbelow.s2_solve.equations import ROUNDING, Cut, Equation, Fixed, Sum
-from furbelow.s2_solve.rounding import Rounded, cut_up_to
+from furbelow.s2_solve.rounding import cut_up_to
 
 
 class Evaluation:
@@ -138,7 +139,7 @@ def text_of(equation: Equation) -> str:
         return says.formula.text
     if isinstance(says, Sum):
         return says.text({})
-    return says.because if says else ""
+    return says.because.text if says else ""
 
 
 def _comparisons(term: Term) -> Iterator[Infix]:

@@ -62,7 +62,7 @@ def _reason(solved: Solved, name: str, told: set[str], depth: int) -> Reason:
         value=value,
         formula=derivation.formula,
         with_values=derivation.with_values,
-        rounding=derivation.rounding,
+        rounding=derivation.rounded.told(solved.spec.system) if derivation.rounded else "",
         place=f"{span.file}, line {span.start_line}" if span else "",
         origin=derivation.origin,
         inputs=tuple(_reason(solved, need, told, depth + 1) for need in needs),

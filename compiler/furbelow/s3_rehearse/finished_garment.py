@@ -35,7 +35,7 @@ def _length(run: Run, name: str, piece: str) -> Derivation | None:
         formula=" + ".join(depths),
         with_values=" + ".join(run.solved.values[depth].value.show(run.solved.spec.system) for depth in depths),
         inputs=depths,
-        rounding="",
+        rounded=None,
         span=None,
         origin="garment",
     )

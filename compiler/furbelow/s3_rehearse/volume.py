@@ -12,9 +12,12 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.garment.bench import Edge, State
-from furbelow.garment.solved import Derivation
+from furbelow.garment.solved import Because, Derivation
 from furbelow.measure.quantity import mm, number
 from furbelow.s3_rehearse.run import Run
+
+AS_WORKED = Because("reason-as-worked", "as it is cut and worked")
+BEFORE_DRAWN = Because("reason-before-drawn", "round the top, before it is drawn in")
 
 
 class Hem(NamedTuple):
@@ -117,32 +120,36 @@ def _reasons(run: Run, volume: Volume, top: str) -> Iterator[Derivation]:
         piece = run.solved.pieces[hem.piece]
         parts = piece.count // hem.copies
         plain = piece.length * parts == hem.round
-        formula = (f"{parts} * " if parts > 1 else "") + f"{hem.piece}.length" if plain else "as it is cut and worked"
+        formula = (f"{parts} * " if parts > 1 else "") + f"{hem.piece}.length" if plain else AS_WORKED.text
+        because = "" if plain else AS_WORKED.message
         with_values = (f"{parts} * " if parts > 1 else "") + show(piece.length) if plain else show(hem.round)
         needs = (f"{hem.piece}.length",) if plain else ()
-        yield Derivation(hem.name, mm(hem.round), formula, with_values, needs, "", piece.piece.span, "volume")
+        yield Derivation(
+            hem.name, mm(hem.round), formula, with_values, needs, None, piece.piece.span, "volume", because
+        )
     yield Derivation(
         "hems_together",
         mm(volume.together),
         " + ".join(f"{hem.copies} * {hem.name}" for hem in volume.hems),
         " + ".join(f"{hem.copies} * {show(hem.round)}" for hem in volume.hems),
         tuple(hem.name for hem in volume.hems),
-        "",
+        None,
         None,
         "volume",
     )
     counts = " + ".join(str(hem.copies) for hem in volume.hems)
-    yield Derivation("hem_layers", number(volume.layers), counts, counts, (), "", None, "volume")
+    yield Derivation("hem_layers", number(volume.layers), counts, counts, (), None, None, "volume")
     name = f"{top}.top_round"
     yield Derivation(
         name,
         mm(volume.waist),
-        "round the top, before it is drawn in",
+        BEFORE_DRAWN.text,
         show(volume.waist),
         (),
-        "",
+        None,
         run.solved.pieces[top].piece.span,
         "volume",
+        BEFORE_DRAWN.message,
     )
     yield Derivation(
         "fullness_to_hem",
@@ -150,11 +157,11 @@ def _reasons(run: Run, volume: Volume, top: str) -> Iterator[Derivation]:
         f"{volume.longest.name} / {name}",
         f"{show(volume.longest.round)} / {show(volume.waist)}",
         (volume.longest.name, name),
-        "",
+        None,
         None,
         "volume",
     )
     for cloth, strips in volume.strips.items():
         total = sum((count * length for count, length in strips), Fraction(0))
         said = " + ".join(f"{count} * {show(length)}" for count, length in strips)
-        yield Derivation(f"{cloth}.gathered_strips", mm(total), said, said, (), "", None, "volume")
+        yield Derivation(f"{cloth}.gathered_strips", mm(total), said, said, (), None, None, "volume")

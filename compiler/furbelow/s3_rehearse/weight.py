@@ -115,7 +115,7 @@ def _ring_area(run: Run, piece: SolvedPiece, ring: RingSector) -> Derivation:
         "angle / 2 * (outer^2 - inner^2) + 2 * ends * (outer - inner)",
         f"{angle} / 2 * (({outer})^2 - ({inner})^2) + 2 * {mm(ring.ends).show(run.solved.spec.system)} * ({outer} - {inner})",
         (),
-        "",
+        None,
         piece.piece.span,
         "piece",
     )
@@ -133,7 +133,7 @@ def _used(run: Run, material: SolvedMaterial) -> Derivation | None:
         for use in used
     )
     said = " + ".join(terms)
-    return Derivation(f"{material.material.name}.used", mm(total), said, said, (), "", material.material.span, "step")
+    return Derivation(f"{material.material.name}.used", mm(total), said, said, (), None, material.material.span, "step")
 
 
 def _sewn_in(run: Run, material: SolvedMaterial, used: Derivation) -> Iterator[Derivation]:
@@ -155,4 +155,4 @@ def _reason(
     """A product or sum of named values, in words and with its numbers put in."""
     system = run.solved.spec.system
     with_values = " ".join(known[word].value.show(system) if word in known else word for word in formula.split(" "))
-    return Derivation(name, value, formula, with_values, tuple(names), "", None, "weight")
+    return Derivation(name, value, formula, with_values, tuple(names), None, None, "weight")

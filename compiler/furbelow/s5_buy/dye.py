@@ -28,13 +28,6 @@ Source: P. Burch, About the Different Types of Dyes (pburch.net), for wool, silk
 textilehelp.blogspot.com, About dyes, 2009, for nylon and polyester. Acetate and polypropylene: from memory.
 """
 
-CAUTIONS: tuple[str, ...] = (
-    "Follow the dye maker's sheet and the local rules for handling dye and pouring away the bath.",
-    "Dye powder: do not breathe it in. Mask and gloves on; wet the powder before it can fly.",
-    "Use no pan, spoon or measure that is used for food.",
-    "A dye bath scalds. Lift wet cloth with tongs, keep children away, air the room.",
-)
-
 _WHY_NOT: dict[DyeClass, str] = {
     "acid": "acid dye is for wool, silk and nylon",
     "disperse": "disperse dye is for polyester, acetate and nylon",

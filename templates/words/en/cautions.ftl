@@ -27,3 +27,15 @@ caution-steam = Steam scalds: keep your other hand clear, and stand the iron up 
 caution-arc = Cut along an arc in short bites, shears flat on the table, your other hand well behind the blades.
 caution-short-bites = Cut in short bites, shears flat on the table, your other hand well away from the blades.
 caution-boning = Wear eye protection when you cut boning: the ends fly. Cap or round every end before it goes in; a bare end works through cloth and skin. A hoop tips up when you sit, trips on stairs and swings into flames: try it out first.
+
+## Before the work: cautions of the garment as a whole
+
+caution-garment-flame-sheer = Net and other sheer cloth catches fire in a moment and burns within seconds, more so after washing. A full skirt stands off the body and can reach a flame before you notice. Keep the garment away from candles, open fires, heaters, gas flames and cigarettes, while you sew it and when it is worn. Sew in a label: KEEP AWAY FROM FIRE. { caution-garment-local }
+caution-garment-flame = A full skirt stands off the body and can reach a flame before you notice: keep clear of candles, fires and heaters. { caution-garment-local }
+# Said only inside the two above.
+caution-garment-local = Local rules and the word of a licensed person, a fire officer for a stage or hall, come before this guide.
+caution-garment-blades = Shears and rotary cutters: cut away from your body, close or cover the blade each time you put it down, and keep your shoes on.
+caution-garment-needles = Count pins and needles out and back in. Look the finished garment over for forgotten pins before anyone puts it on. Take your foot off the pedal before you thread or change a needle.
+caution-garment-hem = A long hem trips people on stairs and stages, and a train drags into fires. Walk up and down a stair in it before the first wearing.
+caution-garment-dye = Follow the dye maker's sheet and the local rules for handling dye and pouring away the bath. Dye powder: do not breathe it in. Mask and gloves on; wet the powder before it can fly. Use no pan, spoon or measure that is used for food. A dye bath scalds. Lift wet cloth with tongs, keep children away, air the room.
+caution-garment-child = For a child under 14: leave no cord, ribbon end or loop hanging at the waist or below the hem, and sew small parts on fast. Children's clothes and nightwear have rules of their own; ask before you sell or lend one.

@@ -41,7 +41,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         wearer=wearer,
         about=solved.spec.about,
         facts=(*facts, *times(rehearsal, shopping, parts, words)),
-        cautions=general_cautions(rehearsal),
+        cautions=general_cautions(rehearsal, words),
         tools=tuple(tools(rehearsal, told, words)),
         materials=material_lines(shopping, words),
         cutting=pieces,
@@ -54,7 +54,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         rounding=words.said(Length(solved.rounding)),
         content_key="",
         language=words.language,
-        reasons=reasons(run, facts, pieces, parts),
+        reasons=reasons(run, facts, pieces, parts, words),
         reasons_in=_other_units(say),
     )
     return replace(guide, content_key=_content_key(guide))

@@ -13,6 +13,7 @@ from furbelow.s6_write.guide.garment_facts import elastic_reason, fact, garment_
 from furbelow.s6_write.guide.guide import Fact, Part
 from furbelow.s6_write.guide.reasons import elastic_name, name_of
 from furbelow.s6_write.guide.times import LAST_LOOK, duration, fives
+from furbelow.s6_write.guide.told_reason import rounding_said
 from furbelow.s6_write.words.words import Words
 
 _FASTENERS = ("hook-and-bar", "button", "snaps", "ties")
@@ -54,8 +55,8 @@ def _solved(derivation: Derivation, label: str, words: Words) -> Fact:
         reason = f"{reason} = {derivation.with_values.replace('_', ' ')}"
     elif reason == derivation.value.show(system):
         reason = ""
-    if derivation.rounding:
-        reason = f"{reason}; {derivation.rounding}"
+    if rounding := rounding_said(derivation.rounded, words.say.solved, words):
+        reason = f"{reason}; {rounding}"
     value = words.said(Amount(derivation.value, system))
     return Fact(derivation.name, label, value, "" if derivation.origin == "body" else reason)
 

@@ -24,7 +24,7 @@ def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
         wearer=words.text("class-cutting-for", {"whose": whose}),
         about=_about(order, words),
         facts=(),
-        cautions=_cautions(order),
+        cautions=_cautions(order, words),
         tools=(),
         materials=material_lines(shopping, words),
         cutting=_cut_lines(order, words),
@@ -41,9 +41,9 @@ def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
     return replace(guide, content_key=content_key(guide))
 
 
-def _cautions(order: ClassOrder) -> tuple[Caution, ...]:
+def _cautions(order: ClassOrder, words: Words) -> tuple[Caution, ...]:
     """Those of cutting, and of the cloth on the table."""
-    told = [caution for each in order.garments.values() for caution in general_cautions(each.rehearsal)]
+    told = [caution for each in order.garments.values() for caution in general_cautions(each.rehearsal, words)]
     return tuple(dict.fromkeys(caution for caution in told if caution.kind in ("blade", "flame")))
 
 

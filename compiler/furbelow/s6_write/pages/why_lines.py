@@ -81,7 +81,7 @@ class WhyLines:
             label=reason.label,
             value=reason.value,
             told="" if link and depth > 1 else told,
-            rounding="" if link else reason.rounding.replace(" -> ", " becomes "),
+            rounding="" if link else reason.rounding,
             link=link,
             operation=reason.operation if reason.operation in self._keys else "",
             below=tuple(self._line(each, depth + 1) for each in inputs),

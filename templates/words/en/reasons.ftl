@@ -1,0 +1,71 @@
+### Where the numbers come from, for a reader who has not seen the maker's file.
+
+## What a number is called
+
+reason-of-piece = { $measure } of { PIECE($piece) }
+reason-of-material = { $measure } of the { $material }
+# A number that an operation asks for, by the operation's title.
+reason-for = { $label } for “{ $title }”
+# The measures of a piece or a material; said alone, too.
+reason-length = finished length
+reason-depth = finished depth
+reason-start-takes = allowance at the start
+reason-end-takes = allowance at the end
+reason-top-takes = allowance at the top
+reason-bottom-takes = allowance at the bottom
+reason-count = number
+reason-hem-round = round the hem
+reason-top-to-hem = length from the top
+reason-top-round = round the top
+reason-used = length used
+reason-used-weight = weight used
+
+## What it comes from
+
+reason-same = the same as the { $same }
+reason-same-of = the { $same } of “{ $title }”
+reason-body = a body measure
+reason-choice = a choice, { $place }
+reason-choice-made = a choice made for this guide
+# A line of the maker's file.
+reason-place = line { $line } of { $file }
+reason-written = { $asked ->
+    [yes] { $shown ->
+        [yes] { $placed ->
+            [yes] written for “{ $title }” as { $formula } on { $place }
+           *[no] written for “{ $title }” as { $formula }
+        }
+       *[no] { $placed ->
+            [yes] written for “{ $title }” on { $place }
+           *[no] written for “{ $title }”
+        }
+    }
+   *[no] { $shown ->
+        [yes] { $placed ->
+            [yes] written as { $formula } on { $place }
+           *[no] written as { $formula }
+        }
+       *[no] { $placed ->
+            [yes] written on { $place }
+           *[no] written
+        }
+    }
+ }
+reason-workroom = set by the workroom
+reason-one = one, as no count is written
+reason-as-worked = as it is cut and worked
+reason-before-drawn = round the top, before it is drawn in
+
+## Rounding
+
+reason-rounded = rounded up to { $step }: { $before } becomes { $after }
+# The finished size comes out otherwise than the cut size.
+reason-rounded-cut = cut size rounded up to { $step }: { $before } becomes { $after }; finished { $finished-before } becomes { $finished-after }
+
+## Functions in a formula; a bracket with their numbers follows.
+
+reason-max = the largest of
+reason-min = the smallest of
+reason-round-up = rounded up
+reason-round-down = rounded down
+reason-round-near = rounded
