@@ -72,20 +72,20 @@ def test_halving_the_range_would_have_missed_it() -> None:
     ("limits", "keeps"),
     [
         (("cost <= 26 EUR",), lambda each: each.takes["cost"] <= 26),
-        (("hours <= 4",), lambda each: each.takes["hours"] <= 4),
+        (("hours <= 5",), lambda each: each.takes["hours"] <= 5),
         (
-            ("hours < 4", "cost <= 24.35 EUR"),
-            lambda each: each.takes["hours"] < 4 and each.takes["cost"] <= Fraction("24.35"),
+            ("hours < 5", "cost <= 24.35 EUR"),
+            lambda each: each.takes["hours"] < 5 and each.takes["cost"] <= Fraction("24.35"),
         ),
         (
             ("lawn <= 2.4 yd and thread <= 90 m",),
             lambda each: each.takes["lawn"] <= Fraction("914.4") * Fraction("2.4") and each.takes["thread"] <= 90_000,
         ),
         (
-            ("3 * hours + 1 <= 12 and 25 EUR >= cost",),
-            lambda each: 3 * each.takes["hours"] + 1 <= 12 and each.takes["cost"] <= 25,
+            ("3 * hours + 1 <= 15 and 25 EUR >= cost",),
+            lambda each: 3 * each.takes["hours"] + 1 <= 15 and each.takes["cost"] <= 25,
         ),
-        (("hours >= 4",), lambda each: each.takes["hours"] >= 4),
+        (("hours >= 5",), lambda each: each.takes["hours"] >= 5),
     ],
 )
 def test_limits_of_every_kind_are_kept(limits, keeps) -> None:  # type: ignore[no-untyped-def]
@@ -147,8 +147,8 @@ def test_where_nothing_keeps_the_limits_the_nearest_miss_is_told() -> None:
 
 
 def test_what_would_do_is_the_least_that_one_limit_must_give_way_alone() -> None:
-    found = _fit(MARIGOLD, "lawn <= 1.8 m", "hours <= 4")
-    rows = [each for each in every_garment(*MARIGOLD) if each.takes["hours"] <= 4]
+    found = _fit(MARIGOLD, "lawn <= 1.8 m", "hours <= 5")
+    rows = [each for each in every_garment(*MARIGOLD) if each.takes["hours"] <= 5]
     assert found.best is None
     (relaxed,) = found.relax  # no garment takes so little lawn, so no number of hours helps
     assert relaxed.limit.text == "lawn <= 1.8 m"

@@ -15,7 +15,7 @@ from furbelow.s5_buy.dye import (
     match_dye,
     stock_volume,
 )
-from furbelow.s5_buy.starch import CUP_ML, TABLESPOON_ML, StarchRecipe, starch_for_liquid
+from furbelow.techniques.shared.kitchen_starch import CUP_ML, KITCHEN_STARCH, TABLESPOON_ML, StarchRecipe
 
 PERCENT = Fraction(1, 100)
 
@@ -82,7 +82,7 @@ def test_cellulose_takes_reactive_and_direct_dye_and_no_acid_dye(fibre: str) -> 
 @pytest.mark.parametrize("times", [1, 3])
 def test_four_cups_of_starch_are_a_spoon_of_cornflour_a_quarter_cup_cold_and_the_rest_hot(times: int) -> None:
     """breadmoretravels.blogspot.com, August 2012: 1 tbsp, 1/4 cup, 3 3/4 cups."""
-    assert starch_for_liquid(times * 4 * CUP_ML) == StarchRecipe(
+    assert KITCHEN_STARCH.for_liquid(times * 4 * CUP_ML) == StarchRecipe(
         times * TABLESPOON_ML, times * CUP_ML / 4, times * CUP_ML * Fraction("3.75")
     )
 

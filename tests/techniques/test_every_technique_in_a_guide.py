@@ -121,7 +121,7 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - folded casing: {edge: slip.top, depth: 25 mm}
         - insert elastic: {elastic: elastic, into: slip.top, length: waist_girth - 8 cm}
         - close gap: {of: slip.top}
-        - starch: {piece: slip, with: starch}""",
+        - starch: {piece: slip, with: starch, by: spray}""",
     ),
 }
 

@@ -50,6 +50,12 @@ class Weight(NamedTuple):
     grams: Fraction
 
 
+class Volume(NamedTuple):
+    """A volume that is worked out in ml, as a kitchen measures it: in ml and l in every room."""
+
+    ml: Fraction
+
+
 class Amount(NamedTuple):
     """A number as the spec has it, in the units that the spec is written in."""
 
@@ -119,6 +125,7 @@ Value = (
     | Share
     | Ratio
     | Weight
+    | Volume
     | Amount
     | Money
     | Pieces

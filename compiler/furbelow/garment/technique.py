@@ -153,7 +153,7 @@ class Sewn(NamedTuple):
 
 
 class Used(NamedTuple):
-    """A supply used up: `amount` in mm for trims and elastic, in mm2 of cloth for starch and dye; `copies` of it."""
+    """A supply used up: `amount` in mm for trims and elastic, in ml for starch and dye; `copies` of it."""
 
     material: str
     amount: Fraction

@@ -58,6 +58,14 @@ def show_cloth_length(length_mm: Fraction, system: System, step: Fraction | None
     return f"{show_decimal(length_mm / 1000, 2, mode)} m"
 
 
+def show_volume(ml: Fraction) -> str:
+    """A volume as a kitchen measures it, never too little: "1.5 ml", "45 ml", "110 ml", "1.1 l"."""
+    if ml > 1000:
+        return f"{show_decimal(ml / 1000, 1, 'up')} l"
+    step = Fraction(1, 2) if ml < 20 else Fraction(5) if ml < 100 else Fraction(10)
+    return f"{show_decimal(-(-ml // step) * step, 1)} ml"
+
+
 def show_decimal(value: Fraction, places: int, mode: Rounding = "near") -> str:
     """The value with at most so many decimals, no zeros at the end: `23.5`, `302`."""
     shown = show_fixed(value, places, mode)

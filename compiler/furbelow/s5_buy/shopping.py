@@ -6,9 +6,8 @@ from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from typing import Literal, NamedTuple
 
-from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.message import Part, piece_said
-from furbelow.garment.solved import Solved, SolvedMaterial
+from furbelow.garment.solved import SolvedMaterial
 from furbelow.garment.technique import Performed, Sewn
 from furbelow.measure.units import CURRENCIES, VOLUME
 from furbelow.s3_rehearse.order_of_work import machine_changes
@@ -21,8 +20,6 @@ from furbelow.s5_buy.offers import Offered, in_steps, offered, with_spare
 from furbelow.s5_buy.out_of_range import OutOfRange
 from furbelow.s5_buy.thread import SeamRun, ThreadNeed, reels_to_buy, thread_for_seams
 
-# Starch to wet cloth through: 1 ml for each gram (house rule, maker to confirm).
-STARCH_ML_PER_GRAM = Fraction(1)
 THREAD_WASTE = Fraction(3, 20)  # waste of 15 to 20 %: Technical Bulletin on thread consumption, American & Efird, 2008
 
 
@@ -160,7 +157,7 @@ def _line(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, thre
     solved, name, kind = rehearsal.solved, material.material.name, material.material.kind
     sold = material.amounts.get("sold_by")
     price = material.amounts.get("price")
-    used = [(use, done) for done in rehearsal.run.performed for use in done.used if use.material == name]
+    used = [use for done in rehearsal.run.performed for use in done.used if use.material == name]
     if kind == "cloth":
         if name not in cutting.sheets:
             return None
@@ -177,15 +174,14 @@ def _line(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, thre
         return Line(material, need, reels, "reels", price.value * reels if price else None, placement)
     if not used:
         return None
-    placement = each_once(use.what for use, _ in used)
+    placement = each_once(use.what for use in used)
     spare = material.amounts.get("spare")
     if kind in ("starch", "dye"):
-        grams = sum((use.amount * use.copies * _weight(solved, done) for use, done in used), Fraction(0))
-        need = with_spare(grams * STARCH_ML_PER_GRAM, spare)
+        need = with_spare(sum((use.amount * use.copies for use in used), Fraction(0)), spare)
         bought = in_steps(need, sold, VOLUME)
         cost = price.value * (bought / sold.value if sold else 1) if price else None
         return Line(material, need, bought, "volume", cost, placement)
-    need = with_spare(sum((use.amount * use.copies for use, _ in used), Fraction(0)), spare)
+    need = with_spare(sum((use.amount * use.copies for use in used), Fraction(0)), spare)
     return _priced(material, need, in_steps(need, sold), "length", price.value if price else None, placement)
 
 
@@ -195,11 +191,6 @@ def each_once(placements: Iterable[Part]) -> tuple[Part, ...]:
         if placement not in told:
             told.append(placement)
     return tuple(told)
-
-
-def _weight(solved: Solved, done: Performed) -> Fraction:
-    """g per mm2 of the cloth that a step wets."""
-    return gram_per_m2(solved, solved.pieces[done.touches[0]].piece.cloth.text) / 1_000_000
 
 
 def _priced(

@@ -3,15 +3,20 @@
 What it does: wets the cloth with starch and lets it dry spread out.
 Edges before and after: unchanged.
 Allowance: none.
-Example: `- starch: {piece: flounce, with: starch}`
-Source: common practice, no source.
+Example: `- starch: {piece: flounce, with: starch}` or `- starch: {piece: flounce, with: cornflour, by: dip, made: from cornflour}`
+Source: common practice, no source; the recipe of cornflour stands in shared/kitchen_starch.py with its source.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from fractions import Fraction
+from typing import NamedTuple
+
 from furbelow.garment.bench import Bench
+from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Part, Pieces
+from furbelow.garment.message import Length, Part, Pieces, Supply, Values, Volume
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -26,16 +31,32 @@ from furbelow.garment.technique import (
     Performed,
     Picture,
     SetUp,
+    Tool,
     Used,
+    facts_of,
     word_of,
     words_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.kitchen_starch import KITCHEN_STARCH
 
-CAUTIONS = (
-    Caution(CautionKind.AEROSOL, "starch-caution-spray"),
-    Caution(CautionKind.FLAME, "starch-caution-flame"),
-)
+BRUSH, SPRAY, DIP = "brush", "spray", "dip"
+READY, CORNFLOUR = "ready", "from cornflour"
+# Ml for each gram of dry cloth: to wet it through, or to swim in. House rule, maker to confirm.
+ML_PER_GRAM = {BRUSH: Fraction(1), SPRAY: Fraction(1), DIP: Fraction(10)}
+LEAST_COOKED = Fraction(250)  # ml: less boils away; common practice, no source
+FAR = Fraction(300)  # from the spray to the cloth; common practice, no source
+
+FLAME = Caution(CautionKind.FLAME, "starch-caution-flame")
+MIST = Caution(CautionKind.AEROSOL, "starch-caution-spray")
+SCALDS = Caution(CautionKind.STEAM, "starch-caution-hot")
+_TOOLS = {BRUSH: Tool.BRUSH, SPRAY: Tool.SPRAY, DIP: Tool.BOWL}
+
+
+class Starched(NamedTuple):
+    """How much starch, ready to use, was taken, in ml."""
+
+    liquid: Fraction
 
 
 class Starch:
@@ -45,6 +66,10 @@ class Starch:
     parameters = {
         "piece": Parameter("The piece or pieces to stiffen.", Kind.PIECES),
         "with": Parameter("The starch, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.STARCH,)),
+        "by": Parameter(
+            "How it is put on; a dip takes ten times as much as a brush or a spray.", (BRUSH, SPRAY, DIP), BRUSH
+        ),
+        "made": Parameter("Whether the starch is bought ready or cooked from cornflour.", (READY, CORNFLOUR), READY),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -54,22 +79,65 @@ class Starch:
         return OnCloth()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
-        pieces, starch = words_of(step.written, "piece"), word_of(step.written, "with")
+        written = step.written
+        pieces, cooked = words_of(written, "piece"), word_of(written, "made") == CORNFLOUR
         after = bench.with_cloths(*(bench.cloths[piece]._replace(starched=True) for piece in pieces))
+        wet = {piece: _grams(solved, piece) * ML_PER_GRAM[word_of(written, "by")] for piece in pieces}
+        all_wet = sum((wet[piece] * solved.pieces[piece].count for piece in pieces), Fraction(0))
+        liquid = max(all_wet, LEAST_COOKED) if cooked else all_wet
+        # What is bought is the flour alone.
+        share = liquid / all_wet * (KITCHEN_STARCH.cornflour / KITCHEN_STARCH.liquid if cooked else 1)
         used = tuple(
             Used(
-                starch,
-                solved.pieces[piece].cut_length * solved.pieces[piece].cut_depth,
+                word_of(written, "with"),
+                wet[piece] * share,
                 solved.pieces[piece].count,
                 Part("use-starch", {"piece": Pieces((piece,))}),
             )
             for piece in pieces
         )
-        return Performed(step, bench, after, pieces, used=used, setup=SetUp.TABLE)
+        return Performed(step, bench, after, pieces, used=used, setup=SetUp.TABLE, facts=Starched(liquid))
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        actions = (Action("starch-hang"), Action("starch-wet"), Action("starch-dry"))
-        return Instructions("starch-title", "starch-aim", actions, {"pieces": Pieces(done.touches)}, CAUTIONS)
+        written, liquid = done.step.written, facts_of(done, Starched).liquid
+        by, cooked = word_of(written, "by"), word_of(written, "made") == CORNFLOUR
+        recipe = KITCHEN_STARCH.for_liquid(liquid)
+        values: Values = {
+            "pieces": Pieces(done.touches),
+            "starch": Supply(word_of(written, "with")),
+            "liquid": Volume(liquid),
+            "cornflour": Volume(recipe.cornflour),
+            "cold": Volume(recipe.cold_water),
+            "hot": Volume(recipe.hot_water),
+            "far": Length(FAR, "about"),
+        }
+        return Instructions(
+            "starch-title",
+            "starch-aim",
+            tuple(map(Action, _messages(by, cooked))),
+            values,
+            (*((SCALDS,) if cooked else ()), *((MIST,) if by == SPRAY else ()), FLAME),
+            (_TOOLS[by], Tool.SHEET, *((Tool.PAN,) if cooked else ())),
+        )
+
+
+def _messages(by: str, cooked: bool) -> Iterator[str]:
+    if cooked:
+        yield from ("starch-paste", "starch-cook", "starch-cool")
+    else:
+        yield "starch-ready-spray" if by == SPRAY else "starch-ready"
+    yield "starch-try"
+    if by == DIP:
+        yield from ("starch-dip", "starch-hang-wet")
+    else:
+        yield from ("starch-hang", "starch-spray" if by == SPRAY else "starch-brush")
+    yield "starch-dry"
+
+
+def _grams(solved: Solved, piece: str) -> Fraction:
+    """What one copy of a piece weighs."""
+    cut = solved.pieces[piece]
+    return cut.cut_length * cut.cut_depth * gram_per_m2(solved, cut.piece.cloth.text) / 1_000_000
 
 
 TECHNIQUE = Starch()

@@ -38,6 +38,8 @@ unit = { $unit ->
     [cm] { $number } cm
     [m] { $number } m
     [yd] { $number } yd
+    [ml] { $number } ml
+    [l] { $number } l
    *[in] { $number } in
  }
 stitch-inches = { $number } mm stitch ({ $per-inch } to the inch)

@@ -1,12 +1,42 @@
-### Stiffen a piece with starch.
+### Stiffen a piece with starch, bought ready or cooked from cornflour, by brush, by spray or by dipping.
+### $starch: what the starch, or the cornflour, is called.
 
 starch-title = Stiffen { PIECE($pieces) }
-starch-aim = The skirt stands out.
+starch-aim = { COUNT($pieces) ->
+    [one] { PIECE($pieces, at: "start") } stands out.
+   *[other] { PIECE($pieces, at: "start") } stand out.
+ }
+starch-caution-hot = Hot starch scalds and clings: pour the cold mix into the hot water, stir with a long spoon, and keep children away.
 starch-caution-spray = Spray starch is flammable: spray it in the open air or a well-aired room, away from flames, pilot lights, cigarettes and hot irons, and do not breathe the mist.
 starch-caution-flame = A net skirt burns fast, starched or not. Dry it in the air: no hot dryer, and no stove, pilot light, heater, candle or open fire near it. Keep it from them when it is worn too.
 
-starch-hang = Hang the skirt upside down by its hem, or lay it on a line in the open air, with a sheet below it.
-starch-wet = Dip, brush or spray { PIECE($pieces) } with starch, one layer at a time, as its label says. Hold the other tiers out of the way.
-    .check = It is damp through, with no drops running.
+## Make the starch
+
+starch-ready = Make { $liquid } of { $starch } ready to use, as its label says.
+starch-ready-spray = Make { $liquid } of { $starch } ready to use, as its label says, and fill it into a spray bottle. From a can it is ready as it is.
+starch-paste = Stir { $cornflour } of { $starch } into { $cold } of cold water. A level tablespoon holds 15 ml.
+    .check = No lump is left.
+starch-cook = Bring { $hot } of water to the boil and take it from the heat. Pour the mix in slowly and stir until it turns clear.
+    .check = It is clear and has no lumps.
+    .remedy = Still white: heat it again and stir. Lumps: pour it through a cloth.
+starch-cool = Let it cool until it is as warm as your hand.
+starch-try = Try it on an offcut and let that dry.
+    .check = It is as stiff as you want it and shows no white marks.
+    .remedy = Too stiff or white: add water. Too soft: put a second coat on when the first is dry.
+
+## Put it on
+
+starch-hang = Hang the garment upside down by its hem, or lay it over a line in the open air, with an old sheet below it.
+starch-brush = Brush { PIECE($pieces) } with the starch, one layer at a time. Hold all else out of the way.
+    .check = The cloth is damp through, with no drops running.
     .remedy = Dab wet spots with a dry cloth: they dry white.
+starch-spray = Spray { PIECE($pieces) } with the starch from { $far } away, one layer at a time. Hold all else out of the way.
+    .check = { starch-brush.check }
+    .remedy = { starch-brush.remedy }
+starch-dip = Dip { PIECE($pieces) } into a bowl of the starch, one layer at a time, until the cloth is wet through. Press it out with your hands and do not wring it. Hold all else out of the bowl.
+    .check = { starch-brush.check }
+    .remedy = { starch-brush.remedy }
+starch-hang-wet = Hang the garment upside down by its hem, or lay it over a line in the open air, with an old sheet below it to catch the drops.
 starch-dry = Shake the layers apart and let it dry in the air, away from heat.
+    .check = No two layers stick together.
+    .remedy = Damp them and pull them apart.

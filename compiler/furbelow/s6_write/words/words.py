@@ -21,10 +21,11 @@ from furbelow.garment.message import (
     Stitch,
     Supply,
     Value,
+    Volume,
     Weight,
 )
 from furbelow.garment.phrasing import Phrasing
-from furbelow.measure.measure_text import show_decimal
+from furbelow.measure.measure_text import show_decimal, show_volume
 from furbelow.s3_rehearse.weight import show_weight
 from furbelow.s6_write.words.messages import Messages, named, value_of, whole
 
@@ -54,6 +55,8 @@ class Words(Messages):
                 return self._measure(quantity.show(system))
             case Weight(grams):
                 return self.local(show_weight(grams, self.say.system))
+            case Volume(ml):
+                return self._measure(show_volume(ml))
             case Stitch(mm):
                 number = self.local(show_decimal(mm, 1))
                 if self.say.system == "metric":
@@ -107,7 +110,7 @@ class Words(Messages):
         return _begun(self.text("edge", told), at)
 
 
-UNITS_SAID = ("mm", "cm", "m", "in", "yd")  # the units that messages have words for
+UNITS_SAID = ("mm", "cm", "m", "in", "yd", "ml", "l")  # the units that messages have words for
 
 
 def _begun(text: str, at: str) -> str:
