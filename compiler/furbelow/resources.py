@@ -38,6 +38,12 @@ def languages() -> tuple[str, ...]:
     return tuple(sorted(name for name in os.listdir(folder) if os.path.isdir(os.path.join(folder, name))))
 
 
+def words_files(language: str) -> tuple[str, ...]:
+    """The files of messages of a language, without their ending."""
+    folder = os.path.join(_folder("templates"), "words", language)
+    return tuple(sorted(name.removesuffix(".ftl") for name in os.listdir(folder) if name.endswith(".ftl")))
+
+
 def _path(folder: str, name: str) -> Path:
     from pathlib import Path
 

@@ -13,6 +13,7 @@ from furbelow.order.chain import Planned, guide_of
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.guide import Guide, Operation, Part
 from furbelow.s6_write.pages.files import files_of, guide_files
+from furbelow.s6_write.words.messages import Messages
 
 
 def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, bytes]:
@@ -20,7 +21,8 @@ def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, by
     if amended.start == BEFORE_CUTTING:
         now = amended.now
         return files_of(now.rehearsal, now.cutting, now.shopping, whose(amended.order), with_pdf=with_pdf)
-    return guide_files(fresh_guide(amended), with_pdf=with_pdf)
+    words = Messages(amended.order.spec.language, amended.order.room.words)
+    return guide_files(fresh_guide(amended), words, with_pdf=with_pdf)
 
 
 def fresh_guide(amended: Amended) -> Guide:

@@ -93,7 +93,7 @@ def _cloth_lines(planned: Planned, sheet: Sheet, ways: tuple[CuttingPlan, ...], 
 
 def _how(plan: CuttingPlan, say: Phrasing) -> str:
     """How good the plan is known to be."""
-    words = Words("en", say)
+    words = Words(say.language, say)
     words.read("plans")
     return words.text(plan.how, {"sections": MOST_SECTIONS, "gap": Own(show_fixed(100 * plan.gap, 1))})
 

@@ -47,6 +47,11 @@ CODES: dict[str, str] = {
     # read: languages
     "FB160": "a language is unknown",
     "FB161": "texts of the spec are not told in the language of the guide",
+    # read: what a workroom names beside itself
+    "FB162": "a file of words can't be read",
+    "FB163": "a message of one's own says what is not known",
+    "FB164": "a message of one's own leaves out what must be told",
+    "FB165": "what a workroom names does not lie in its folder",
     # solve: formulas
     "FB201": "a formula can't be read",
     "FB202": "a formula can't be worked out",

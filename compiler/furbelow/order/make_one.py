@@ -15,6 +15,7 @@ from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
 from furbelow.s6_write.pages.files import files_of
 from furbelow.s6_write.pages.page import html
+from furbelow.s6_write.words.messages import Messages
 
 
 class MadeGuide(NamedTuple):
@@ -69,4 +70,10 @@ def make_page(order: Order, kept: bytes = b"") -> Staged[Page]:
     planned = plan_proved(prove(order), plans.planner(order.room))
     if planned.value is None:
         return Staged(None, planned.faults)
-    return Staged(Page(html(guide_of(planned.value, whose(order))), plans.as_file()), planned.faults)
+    return Staged(
+        Page(
+            html(guide_of(planned.value, whose(order)), Messages(order.spec.language, order.room.words)),
+            plans.as_file(),
+        ),
+        planned.faults,
+    )

@@ -49,6 +49,13 @@ class OrderReader:
     def tell(self, faults: Iterable[Fault]) -> None:
         self.told += faults
 
+    def tell_of_files(self, faults: Iterable[Fault]) -> None:
+        """Of faults in files that the call does not name."""
+        faults = tuple(faults)
+        for path in {fault.primary.span.file for fault in faults if fault.primary}:
+            self.keep(path)
+        self.tell(faults)
+
     def stop(self, faults: Iterable[Fault], *, by_call: bool = False) -> Never:
         self.tell(faults)
         raise Unread(by_call=by_call)
@@ -108,6 +115,12 @@ class OrderReader:
         if staged.value is None:
             self.stop(staged.faults)
         self.tell(staged.faults)
+        if staged.value.words is not None:
+            from furbelow.s6_write.words.check_own import check_own
+
+            if wrong := check_own(staged.value.words):
+                self.tell_of_files(wrong)
+                raise Unread(by_call=False)
         return staged.value
 
     def _choices(self, given: Sequence[str]) -> Mapping[str, Written]:

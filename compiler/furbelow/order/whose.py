@@ -10,6 +10,6 @@ def whose(order: Order) -> str:
     """A wearer by name or number, and a size that is nobody's: "size M"."""
     if not order.size:
         return order.wearer
-    words = Messages(order.spec.language)
+    words = Messages(order.spec.language, order.room.words)
     words.read("pages")
     return words.text("page-size", {"size": order.size})

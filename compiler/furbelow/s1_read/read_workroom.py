@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from fractions import Fraction
 from typing import Any
 
@@ -9,6 +10,7 @@ from furbelow.diagnose.fault import Fault, Label, Staged, has_errors, in_reading
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import Quantity, QuantityFault, parse_quantity
 from furbelow.measure.units import CURRENCIES, LENGTH, PLAIN, TIME, Dims, combine, describe_dims
+from furbelow.s1_read.inside import is_inside
 from furbelow.s1_read.read_spec import without_echoes
 from furbelow.s1_read.source import Source, read_checked
 from furbelow.s1_read.values import answer_at, map_at, text_at, value_at, word_at
@@ -37,20 +39,20 @@ def read_workroom(source: Source) -> Staged[Workroom]:
     """The workroom in a file, or every fault in it; what it does not say is as on a home table.
 
     source: its path, or a name for messages and its bytes.
-    Fails: FB101 to FB112, FB120 to FB122, FB130 to FB135.
+    Fails: FB101 to FB112, FB120 to FB122, FB130 to FB135, FB165 for what it names beside itself.
     """
-    _, _, checked = read_checked(source, SCHEMA)
+    file, _, checked = read_checked(source, SCHEMA)
     if checked.value is None:
         return Staged(None, checked.faults)
-    reading = _Reading(checked.value)
+    reading = _Reading(checked.value, file)
     fields = reading.fields()
     faults = in_reading_order((*checked.faults, *without_echoes(tuple(reading.faults), checked.faults)))
     return Staged(None if has_errors(faults) else Workroom(**fields), faults)
 
 
 class _Reading:
-    def __init__(self, tree: Tree) -> None:
-        self.tree = tree
+    def __init__(self, tree: Tree, file: str) -> None:
+        self.tree, self.file = tree, file
         self.faults: list[Fault] = []
         self.currency = ""  # of the first price; all others must agree
 
@@ -58,6 +60,7 @@ class _Reading:
         """What the file says, by the fields of Workroom."""
         fields: dict[str, Any] = {key: text_at(self.tree, key) for key in _WORDS if value_at(self.tree, key)}
         fields["language"] = word_at(self.tree, "language")
+        fields["words"] = self._folder("words")
         fields |= {key: self._length(key) for key in _LENGTHS}
         fields["sewing speed"] = self._amount("sewing speed", _SPEED, "a speed such as 2 m/min")
         fields["sitting"] = self._amount("sitting", TIME, "a time such as 2 h")
@@ -73,6 +76,22 @@ class _Reading:
         if "attachment_takes" in given:
             given["lever_takes"] = given.pop("attachment_takes")
         return given | ({"currency": self.currency} if self.currency else {})
+
+    def _folder(self, key: str) -> str | None:
+        """The path of a folder that the file names beside itself."""
+        value = value_at(self.tree, key)
+        if not isinstance(value, TextTree):
+            return None
+        here = os.path.dirname(os.path.abspath(self.file))
+        path = os.path.join(here, value.text)
+        if not is_inside(path, here):
+            said = f"`{key}` is {value.text[:80]}, which lies outside of the folder of this file"
+            self._refuse("FB165", value, said, "put it into the folder of this file, or one within it")
+        elif not os.path.isdir(path):
+            self._refuse("FB165", value, f"`{key}` is {value.text[:80]}, and there is no such folder")
+        else:
+            return path
+        return None
 
     def _quantity(self, value: TextTree) -> Quantity | None:
         read = parse_quantity(value.text)

@@ -17,7 +17,10 @@ from furbelow.verbs.exits import DONE, OUR_BUG, SPEC_AT_FAULT, STOPPED, WRONG_US
 from furbelow.verbs.outlet import outlets
 
 # In the order of the help. Each is a module of its own beside this one.
-_VERBS = ("check", "make", "cutting", "why", "fit", "amend", "swatch", "compare", "explain-code", "start", "preview")
+_VERBS = (
+    *("check", "make", "cutting", "why", "fit", "amend", "swatch", "compare"),
+    *("words", "explain-code", "start", "preview"),
+)
 
 _EPILOG = """\
 examples:

@@ -67,7 +67,7 @@ page-told-by-name = ask for it by name
 ## Cautions
 
 # The words that head a caution.
-page-caution = { $kind ->
+page-kind = { $kind ->
     [needle] Needles and pins
     [blade] Blades
     [heat] Hot iron
@@ -79,7 +79,7 @@ page-caution = { $kind ->
     [child] Children
    *[other] Take care
  }
-page-caution-head = { page-caution }.
+page-kind-head = { page-kind }.
 
 ## Materials
 

@@ -26,15 +26,14 @@ def files_of(
     """The guide as pages for screen, print and programs, and the bill of materials."""
     guide = compose(rehearsal, cutting, shopping, wearer)
     words = Words(guide.language, Phrasing(rehearsal.solved, rehearsal.run.room, cutting.joins))
-    files = dict(guide_files(guide, with_pdf=with_pdf))
+    files = dict(guide_files(guide, words, with_pdf=with_pdf))
     files["shopping.md"] = shopping_markdown(shopping, guide.title, wearer, words).encode("utf-8")
     files["materials.csv"] = materials_csv(material_rows(shopping, wearer, words))
     return files
 
 
-def guide_files(guide: Guide, *, with_pdf: bool = True) -> Mapping[str, bytes]:
+def guide_files(guide: Guide, words: Messages, *, with_pdf: bool = True) -> Mapping[str, bytes]:
     """The pages of a guide alone."""
-    words = Messages(guide.language)
     texts = {
         "guide.html": html(guide, words),
         "guide.md": markdown(guide, words),

@@ -92,7 +92,7 @@ def _values(shown: Guide, words: Messages) -> object:
             operation["tip"] = [asdict(block) for block in blocks(operation["tip"])]
     told = [operation["cautions"] for part in values["parts"] for operation in part["operations"]]
     for caution in chain(values["cautions"], *told):
-        caution["head"] = words.text("page-caution-head", {"kind": caution["kind"]})
+        caution["head"] = words.text("page-kind-head", {"kind": caution["kind"]})
     for line in values["materials"]:
         line["use"] = words.text("page-for-use", {"use": line["use"]}) if line["use"] else ""
         line["need"] = words.text("page-need-amount", {"amount": line["need"]}) if line["need"] else ""

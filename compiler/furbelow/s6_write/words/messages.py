@@ -4,20 +4,17 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping, Sequence
-from functools import cache
-from pathlib import Path
 from typing import Any, NamedTuple
 
 from babel import Locale
 from babel.lists import format_list
 from fluent.runtime import FluentBundle
 from fluent.runtime.types import FluentInt, FluentNone, FluentType
-from fluent.syntax import ast
 
 from furbelow.garment.message import Joined, Money, Number, One, Own, Part, Things, Value, Values
 from furbelow.measure.measure_text import show_decimal, show_fixed
-from furbelow.resources import template
-from furbelow.s6_write.words.read_words import WordsFault, laid_over, read_words
+from furbelow.s6_write.words.own_words import read_own
+from furbelow.s6_write.words.read_words import WordsFault, laid_over, shipped
 
 # CLDR's plain English list has a comma before "and", the British one has none.
 _LIST_LOCALES = {"en": "en_GB"}
@@ -64,8 +61,10 @@ class Messages:
     language: a folder of `templates/words/`. own: a folder of a teacher's own messages, laid over the shipped ones.
     """
 
-    def __init__(self, language: str, own: Path | None = None) -> None:
-        self.language, self.own = language, own
+    def __init__(self, language: str, own: str | None = None) -> None:
+        self.language = language
+        mine = read_own(own, language).value if own else None
+        self._own = {name: each.message for name, each in (mine or {}).items()}
         self.locale = Locale.parse(language.replace("-", "_"))
         self._point = self.locale.number_symbols["latn"]["decimal"]
         self.bundle = FluentBundle([language], functions=self.functions(), use_isolating=False)
@@ -82,11 +81,7 @@ class Messages:
             if file in self._read:
                 continue
             self._read.add(file)
-            resource = _shipped(self.language, file)
-            mine = self.own / f"{file}.ftl" if self.own else None
-            if mine and mine.is_file():
-                resource = laid_over(resource, read_words(str(mine), mine.read_text(encoding="utf-8")))
-            self.bundle.add_resource(resource)
+            self.bundle.add_resource(laid_over(shipped(self.language, file), self._own))
 
     def action(self, name: str, values: Values) -> Said:
         """A message with whatever attributes it has."""
@@ -174,13 +169,6 @@ class Messages:
             case int():
                 return whole(value)
         raise TypeError(f"counts pieces, things and whole numbers, not {named(given)}")
-
-
-@cache
-def _shipped(language: str, file: str) -> ast.Resource:
-    """Read once: thirty guides of a class say the same messages."""
-    name = f"words/{language}/{file}.ftl"
-    return read_words(name, template(name).read_text(encoding="utf-8"))
 
 
 def whole(number: int) -> FluentInt:

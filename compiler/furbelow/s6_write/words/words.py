@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from fractions import Fraction
-from pathlib import Path
 from typing import Any
 
 from fluent.runtime.types import FluentInt
@@ -38,11 +37,9 @@ class Words(Messages):
     `say` rounds the numbers; letters: the letter of each piece on the cutting plan, where there is one.
     """
 
-    def __init__(
-        self, language: str, say: Phrasing, letters: Mapping[str, str] | None = None, own: Path | None = None
-    ) -> None:
+    def __init__(self, language: str, say: Phrasing, letters: Mapping[str, str] | None = None) -> None:
         self.say, self.letters = say, letters or {}
-        super().__init__(language, own)
+        super().__init__(language, say.room.words)
 
     def functions(self) -> dict[str, Callable[..., Any]]:
         return {**super().functions(), "PIECE": self._pieces, "EDGE": self._edge}
