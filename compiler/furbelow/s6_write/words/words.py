@@ -22,6 +22,7 @@ from furbelow.garment.message import (
     Value,
     Volume,
     Weight,
+    flag,
 )
 from furbelow.garment.phrasing import Phrasing
 from furbelow.measure.measure_text import show_decimal, show_volume
@@ -91,8 +92,15 @@ class Words(Messages):
         return _begun(self.listed([self._piece(name, form, case) for name in dict.fromkeys(pieces.names)]), at)
 
     def _piece(self, name: str, form: str, case: str) -> str:
-        values = {"label": self.say.piece(name), "letter": self.letters.get(name, "")}
-        return self.text("piece", {**values, "form": form, "case": case})
+        letter = self.letters.get(name, "")
+        told: dict[str, Value | str] = {
+            "label": self.say.piece(name),
+            "letter": letter,
+            "lettered": flag(letter),
+            "form": form,
+            "case": case,
+        }
+        return self.text("piece", told)
 
     def _edge(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         edge = value_of(given)
@@ -101,7 +109,7 @@ class Words(Messages):
         told: dict[str, Value | str] = {
             "side": edge.side,
             "count": len(dict.fromkeys(edge.names)),
-            "pieces": self._pieces(edge, form=form),
+            "pieces": self._pieces(edge, form=form, case="of"),
             "case": case,
         }
         return _begun(self.text("edge", told), at)
