@@ -10,7 +10,7 @@ from furbelow.garment.spec import Spec
 from furbelow.measure.quantity import parse_quantity
 from furbelow.order.chain import prove
 from furbelow.s4_cut.cut import cut
-from furbelow.s5_buy.shopping import buy
+from furbelow.s5_buy.buy import buy
 
 from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
 
@@ -57,7 +57,8 @@ def test_the_printed_costs_add_up(name: str, size: str) -> None:
     assert rehearsal is not None
     cutting = cut(rehearsal.solved, asked.room).value
     assert cutting is not None
-    shopping = buy(rehearsal, cutting)
+    shopping = buy(rehearsal, cutting).value
+    assert shopping is not None
     assert shopping.costs is not None
     assert shopping.costs.materials == sum(line.cost or 0 for line in shopping.lines)
     assert all(line.bought >= line.need or line.unit == "reels" for line in shopping.lines)

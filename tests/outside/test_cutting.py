@@ -6,11 +6,13 @@ from fractions import Fraction
 from math import ceil
 
 import pytest
+from furbelow.measure.quantity import mm
+from furbelow.measure.units import LENGTH
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.planner import plan_cutting
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
-from furbelow.s5_buy.shop_units import BY_QUARTER_YARD, rounded_up
+from furbelow.s5_buy.shop_units import in_steps
 
 from tests.s4_cut.cases import cm
 from tests.s4_cut.verify_plan import faults
@@ -37,7 +39,7 @@ def test_2_4_and_8_widths_13_inches_deep_and_5_inches_of_casing_take_187_inches(
     tiers = [widths(f"tier {number}", 2**number, 13 * INCH, width) for number in (1, 2, 3)]
     plan = planned(Bolt(width, INCH / 4), *tiers, widths("casing", 1, 5 * INCH, width))
     assert plan.bolt_length == 187 * INCH
-    assert rounded_up(plan.bolt_length, BY_QUARTER_YARD) == Fraction(21, 4) * YARD
+    assert in_steps(plan.bolt_length, mm(YARD / 4), LENGTH) == Fraction(21, 4) * YARD
     assert plan.joins == 0
 
 
@@ -62,7 +64,7 @@ def test_skirt_lengths_of_49_inches_one_below_the_other(lengths: int, yards: str
     """
     plan = planned(Bolt(45 * INCH, INCH / 4), widths("skirt", lengths, 49 * INCH, 45 * INCH))
     assert round(plan.bolt_length / YARD, 2) == Fraction(yards)
-    assert rounded_up(plan.bolt_length, BY_QUARTER_YARD) == bought * YARD
+    assert in_steps(plan.bolt_length, mm(YARD / 4), LENGTH) == bought * YARD
 
 
 def test_352_and_a_half_inches_in_8_drops_of_120_on_cloth_of_48_take_960_inches() -> None:

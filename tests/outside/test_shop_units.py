@@ -4,20 +4,23 @@ from fractions import Fraction
 
 import pint
 import pytest
-from furbelow.s5_buy.shop_units import (
-    BY_EIGHTH_YARD,
-    BY_QUARTER_YARD,
-    gsm_from_ounces,
-    rounded_up,
-    widths_needed,
-)
+from furbelow.measure.quantity import Quantity, parse_quantity
+from furbelow.measure.units import LENGTH
+from furbelow.s5_buy.shop_units import in_steps
 
 INCH = Fraction("25.4")
 YARD = 36 * INCH
 
 
+def read(text: str) -> Quantity:
+    """The quantity as a maker writes it in a spec."""
+    quantity = parse_quantity(text)
+    assert isinstance(quantity, Quantity)
+    return quantity
+
+
 def yards(inches: int) -> Fraction:
-    return rounded_up(inches * INCH, BY_QUARTER_YARD) / YARD
+    return in_steps(inches * INCH, read("1/4 yd"), LENGTH) / YARD
 
 
 def test_14_cuts_of_13_inches_and_5_more_are_5_and_a_quarter_yards() -> None:
@@ -36,24 +39,18 @@ def test_147_inches_are_4_08_yards_and_sold_as_4_and_a_quarter() -> None:
     assert yards(49 * 3) == Fraction("4.25")
 
 
-def test_352_5_inches_of_48_inch_cloth_are_8_widths_and_960_inches_long() -> None:
-    """mylltd.com, Commonly used formulas: 141 x 2.5 = 352.5, / 48 = 7.34, 8 widths of 120 in."""
-    widths = widths_needed(141 * Fraction("2.5") * INCH, 48 * INCH)
-    assert widths == 8
-    assert widths * 120 == 960
-
-
 @pytest.mark.parametrize(("gsm", "ounces"), [("33.906", 1), ("339.06", 10)])
 def test_ounces_a_square_yard_times_33_906_are_grams_a_square_metre(gsm: str, ounces: int) -> None:
     """smfabricblog.com, 2023: three decimals kept there."""
-    assert abs(gsm_from_ounces(Fraction(ounces)) - Fraction(gsm)) <= ounces * Fraction("0.0005")
+    difference = read(f"{ounces} oz/yd2").value - read(f"{gsm} g/m2").value
+    assert abs(difference) <= ounces * read("0.0005 g/m2").value
 
 
 def test_shop_units_agree_with_the_reference_units() -> None:
     """pint 0.25."""
     units: pint.UnitRegistry[Fraction] = pint.UnitRegistry(non_int_type=Fraction)
     yard = (Fraction(1) * units.yard).to("mm").magnitude
-    assert BY_QUARTER_YARD.step == yard / 4
-    assert BY_EIGHTH_YARD.step == yard / 8
-    weight = (Fraction(1) * units.ounce / units.yard**2).to("g/m**2").magnitude
-    assert gsm_from_ounces(Fraction(1)) == weight
+    assert read("1/4 yd").value == yard / 4
+    assert read("1/8 yd").value == yard / 8
+    weight = (Fraction(1) * units.ounce / units.yard**2).to("g/mm**2").magnitude
+    assert read("1 oz/yd2").value == weight

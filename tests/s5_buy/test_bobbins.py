@@ -1,8 +1,6 @@
 from fractions import Fraction
 
-import pytest
 from furbelow.s5_buy.bobbins import BobbinPlan, BobbinWork, FreshBobbin, Rows, RunsOutInside, plan_bobbins
-from furbelow.s5_buy.out_of_range import OutOfRange
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -12,10 +10,8 @@ HEM, CLOSE, ATTACH = (Rows(at, 0, 5) for at in range(3))
 BASTE, LONG_HEM, BAND = (Rows(at, 0, 1) for at in range(3))
 
 
-def plan(*work: BobbinWork, capacity: Fraction, keep_back: Fraction = Fraction(0)) -> BobbinPlan:
-    planned = plan_bobbins(work, capacity, keep_back)
-    assert isinstance(planned, BobbinPlan)
-    return planned
+def plan(*work: BobbinWork, capacity: Fraction) -> BobbinPlan:
+    return plan_bobbins(work, capacity)
 
 
 def test_a_fresh_bobbin_goes_in_before_the_piece_the_old_one_no_longer_reaches() -> None:
@@ -32,11 +28,6 @@ def test_a_bobbin_that_just_reaches_is_not_changed() -> None:
     assert plan(BobbinWork(HEM, 10 * METRE, 3), capacity=30 * METRE).fresh == ()
 
 
-def test_thread_kept_back_is_not_counted_on_but_still_lies_there() -> None:
-    planned = plan(BobbinWork(HEM, 10 * METRE, 3), capacity=30 * METRE, keep_back=METRE)
-    assert planned.fresh == (FreshBobbin(HEM, 3, 10 * METRE),)
-
-
 def test_a_seam_longer_than_a_bobbin_starts_fresh_and_says_how_often_it_changes_inside() -> None:
     planned = plan(
         BobbinWork(BASTE, 5 * METRE),
@@ -51,16 +42,6 @@ def test_a_seam_longer_than_a_bobbin_starts_fresh_and_says_how_often_it_changes_
 
 def test_steps_without_bobbin_thread_wind_no_bobbin() -> None:
     assert plan(BobbinWork(HEM, Fraction(0), 9), capacity=METRE) == BobbinPlan(0, (), ())
-
-
-@pytest.mark.parametrize(("capacity", "keep_back"), [(0, 0), (-1, 0), (10, 10), (10, -1)])
-def test_a_bobbin_with_nothing_usable_on_it_is_told(capacity: int, keep_back: int) -> None:
-    assert isinstance(plan_bobbins([], Fraction(capacity), Fraction(keep_back)), OutOfRange)
-
-
-def test_work_below_nothing_is_our_mistake() -> None:
-    with pytest.raises(ValueError):
-        plan_bobbins([BobbinWork(HEM, -METRE)], METRE)
 
 
 @settings(deadline=None, max_examples=50)

@@ -19,7 +19,7 @@ def test_both_edges_turn_and_all_is_sewn_by_hand() -> None:
     assert worked.solved.pieces["yoke"].cut_depth == 130
     assert worked.bench.edge("skirt.top").state is State.SEWN
     assert worked.bench.edge("skirt.top").ratio == 4
-    assert [(row.kind, row.length) for row in worked.performed[0].sewn] == [("101", 2400)] * 3 + [("101", 600)]
+    assert [(row.kind, row.length) for row in worked.performed[0].sewn] == [("209", 2400)] * 3 + [("200", 600)]
     assert worked.performed[0].setup == "hand"
     # 240 cm in stitches of 8 mm, two to a pleat.
     assert facts_of(worked.performed[0], DrawnUp).pleats == 150

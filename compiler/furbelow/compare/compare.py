@@ -187,7 +187,7 @@ def _totals(one: Planned, other: Planned) -> Iterator[Change]:
     ):
         if was != is_:
             yield Change(name, str(was), str(is_), f"{is_ - was:+}")
-    price, newer = one.shopping.price, other.shopping.price
+    price, newer = one.shopping.costs, other.shopping.costs
     if price and newer and price.price != newer.price:
         currency = other.shopping.currency
         was_price, is_price = money(price.price, currency), money(newer.price, currency)

@@ -73,6 +73,7 @@ CODES: dict[str, str] = {
     "FB216": "a rule of the maker does not hold",
     "FB217": "a size gives a measure that the spec does not ask for",
     "FB218": "no number has the name that is asked about",
+    "FB219": "prices stand in two currencies",
     # techniques
     "FB330": "a technique is given neither or both of two ways to say where it works",
     "FB331": "a trimmed margin does not fit inside what closes over it",
@@ -170,6 +171,9 @@ CODES: dict[str, str] = {
     # cut
     "FB501": "a piece is too wide for every width that the cloth is offered in",
     "FB502": "a cloth can't be cut with so few joins or sections",
+    # buy
+    "FB601": "the garment is sewn, and no thread is on the list",
+    "FB602": "work and materials are priced in two currencies",
     # write
     "FB650": "a file of the guide has no plain name",
     "FB651": "a link, folder or device stands where a file would go",

@@ -19,7 +19,7 @@ from furbelow.fit.grid import as_chosen, free_choices, garments, values_of
 from furbelow.fit.targets import Aim, Limit, read_aims, read_limits, value_of
 from furbelow.garment.solved import Solved
 from furbelow.measure.quantity import Quantity, mm, money, number
-from furbelow.measure.units import CURRENCIES, VOLUME
+from furbelow.measure.units import VOLUME
 from furbelow.order.at_least import at_least, cloth_at_least
 from furbelow.order.chain import in_work_order, plan, prove, ready_for, solved
 from furbelow.order.order import Order
@@ -137,19 +137,14 @@ def _numbers(found: Solved) -> dict[str, Quantity]:
 
 def _kinds(found: Solved) -> Values:
     """A value of the right kind for every amount, to try the limits on before anything is planned."""
-    currencies = [
-        base
-        for material in found.materials.values()
-        if "price" in material.amounts
-        for base, _ in material.amounts["price"].dims
-        if base in CURRENCIES
-    ]
+    priced = (each.value.currency for each in found.values.values() if each.origin == "material")
+    currency = next(filter(None, priced), "EUR")
     wet = ("starch", "dye")
     kinds = {
         name: Quantity(Fraction(1), VOLUME) if material.material.kind in wet else mm(1)
         for name, material in found.materials.items()
     }
-    return {**kinds, COST: money(1, currencies[0] if currencies else "EUR"), HOURS: number(1)}
+    return {**kinds, COST: money(1, currency), HOURS: number(1)}
 
 
 @dataclass

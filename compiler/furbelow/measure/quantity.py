@@ -104,6 +104,11 @@ class Quantity:
             raise DimensionClash(self.dims, other.dims)
         return other.value
 
+    @property
+    def currency(self) -> str:
+        """The code of the money that it measures, if only per length or time; empty for anything else."""
+        return next((base for base, exponent in self.dims if base in CURRENCIES and exponent == 1), "")
+
     def _in(self, dims: Dims) -> Fraction:
         if self.dims != dims:
             raise DimensionClash(self.dims, dims)

@@ -11,7 +11,7 @@ from furbelow.order.order import Order
 from furbelow.s2_solve.solve import prepare
 from furbelow.s2_solve.takes import allowances
 from furbelow.s3_rehearse.rehearse import rehearse
-from furbelow.s5_buy.shopping import buy
+from furbelow.s5_buy.buy import buy
 from furbelow.techniques import technique_of
 
 
@@ -36,4 +36,6 @@ def planned_as_begun(solved: Solved, begun: Planned) -> Staged[Planned]:
     rehearsed = rehearse(solved, begun.rehearsal.run.room, technique_of)
     if rehearsed.value is None:
         return Staged(None, rehearsed.faults)
-    return Staged(Planned(rehearsed.value, begun.cutting, buy(rehearsed.value, begun.cutting)), rehearsed.faults)
+    bought = buy(rehearsed.value, begun.cutting)
+    faults = (*rehearsed.faults, *bought.faults)
+    return Staged(None if bought.value is None else Planned(rehearsed.value, begun.cutting, bought.value), faults)

@@ -14,8 +14,8 @@ from furbelow.s4_cut.cut import Cutting, Sheet, cut
 from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from furbelow.s5_buy.amounts import COST, amounts
+from furbelow.s5_buy.buy import buy
 from furbelow.s5_buy.offers import offered
-from furbelow.s5_buy.shopping import buy
 
 
 def at_least(rehearsal: Rehearsal) -> Staged[Mapping[str, Quantity]]:
@@ -30,10 +30,10 @@ def at_least(rehearsal: Rehearsal) -> Staged[Mapping[str, Quantity]]:
     sheets = by_area.value.sheets
     shortest = {cloth: min(offered, key=lambda sheet: sheet.plan.bolt_length) for cloth, offered in sheets.items()}
     cheapest = {cloth: min(offered, key=lambda sheet: sheet.plan.cost) for cloth, offered in sheets.items()}
-    found = dict(amounts(buy(rehearsal, _cutting(shortest))))
-    if any(shortest[cloth] is not cheapest[cloth] for cloth in sheets):
-        found[COST] = amounts(buy(rehearsal, _cutting(cheapest)))[COST]
-    return Staged(found)
+    bought, for_less = (buy(rehearsal, _cutting(chosen)) for chosen in (shortest, cheapest))
+    if bought.value is None or for_less.value is None:
+        return Staged(None, (*bought.faults, *for_less.faults))
+    return Staged({**amounts(bought.value), COST: amounts(for_less.value)[COST]})
 
 
 def cloth_at_least(found: Solved, room: Workroom) -> Staged[tuple[Mapping[str, Quantity], Fraction]]:

@@ -71,15 +71,17 @@ def plan(rehearsal: Rehearsal, planner: Planner | None = None) -> Staged[Planned
     """
     # The later stages are heavy to load and not needed to check a spec.
     from furbelow.s4_cut.cut import cut
+    from furbelow.s5_buy.buy import buy
     from furbelow.s5_buy.offers import cheapest_first
-    from furbelow.s5_buy.shopping import buy
 
     rehearsal = in_work_order(rehearsal)
     cutting = cut(rehearsal.solved, rehearsal.run.room, planner)
     if cutting.value is None:
         return Staged(None, cutting.faults)
     chosen = cheapest_first(cutting.value)
-    return Staged(Planned(rehearsal, chosen, buy(rehearsal, chosen)), cutting.faults)
+    bought = buy(rehearsal, chosen)
+    faults = (*cutting.faults, *bought.faults)
+    return Staged(None if bought.value is None else Planned(rehearsal, chosen, bought.value), faults)
 
 
 def planned(order: Order) -> Staged[Planned]:

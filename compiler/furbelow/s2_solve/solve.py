@@ -17,6 +17,7 @@ from furbelow.measure.quantity import Quantity
 from furbelow.s2_solve import kinds
 from furbelow.s2_solve.agreement import disagreements
 from furbelow.s2_solve.body import missing_measures, out_of_range, unknown_choices
+from furbelow.s2_solve.currencies import other_currencies
 from furbelow.s2_solve.derivations import Derivations
 from furbelow.s2_solve.equations import (
     Equation,
@@ -106,6 +107,7 @@ class Prepared(NamedTuple):
         ]
         astray = list(out_of_range(self.spec, wearer, given, workings))
         workings.faults += disagreements(self.equations, workings)
+        workings.faults += other_currencies(self.equations, workings)
         if workings.faults:
             hidden = self._standing_on({name for name, _ in astray})
             faults += [fault for name, fault in workings.faults if name not in hidden]

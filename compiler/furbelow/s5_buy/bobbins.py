@@ -6,8 +6,6 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import NamedTuple
 
-from furbelow.s5_buy.out_of_range import OutOfRange, outside
-
 
 class Rows(NamedTuple):
     """Like rows of stitches in one step.
@@ -52,42 +50,31 @@ class BobbinPlan(NamedTuple):
     inside: tuple[RunsOutInside, ...]
 
 
-def plan_bobbins(
-    work: Iterable[BobbinWork], capacity: Fraction, keep_back: Fraction = Fraction(0)
-) -> BobbinPlan | OutOfRange:
+def plan_bobbins(work: Iterable[BobbinWork], capacity: Fraction) -> BobbinPlan:
     """Before which rows and piece to start with a fresh bobbin, so that none runs out in a seam.
 
     work: in the order in which it is sewn, all with one and the same thread.
-    capacity: mm of thread on a full bobbin. No default: bobbin, thread and winding decide; measure one.
-    keep_back: mm at the end of a bobbin not to count on.
+    capacity: mm of thread on a full bobbin, above 0. No default: bobbin, thread and winding decide; measure one.
     The old bobbin is changed as late as it can be: right before the piece it no longer reaches through.
-    Fails: a bobbin without capacity; keep_back that leaves nothing of it.
     """
-    if wrong := outside("bobbin capacity", capacity, "mm", above=0):
-        return wrong
-    if wrong := outside("thread kept back on the bobbin", keep_back, "mm", at_least=0, below=capacity):
-        return wrong
-    full = capacity - keep_back
     left = Fraction(0)
     bobbins = 0
     fresh: list[FreshBobbin] = []
     inside: list[RunsOutInside] = []
     for each in work:
-        if each.per_piece < 0 or each.pieces < 0:
-            raise ValueError("bobbin thread and pieces can't be below 0")
         if each.per_piece == 0:
             continue
         done = 0
         while done < each.pieces:
             if left < each.per_piece:
                 if bobbins:
-                    fresh.append(FreshBobbin(each.rows, done + 1, left + keep_back))
-                bobbins, left = bobbins + 1, full
+                    fresh.append(FreshBobbin(each.rows, done + 1, left))
+                bobbins, left = bobbins + 1, capacity
             if left < each.per_piece:
-                changes = -(-each.per_piece // full) - 1
+                changes = -(-each.per_piece // capacity) - 1
                 inside.append(RunsOutInside(each.rows, done + 1, changes))
                 bobbins += changes
-                left = full * (changes + 1) - each.per_piece
+                left = capacity * (changes + 1) - each.per_piece
                 done += 1
             else:
                 reach = min(each.pieces - done, left // each.per_piece)

@@ -22,9 +22,9 @@ from furbelow.s4_cut.lanes.pool import pooled
 from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, ways_to_lay
 from furbelow.s5_buy.hours import TimeTable
-from furbelow.s5_buy.offers import cheapest_first, in_steps, offered
-from furbelow.s5_buy.out_of_range import OutOfRange
-from furbelow.s5_buy.shopping import Line, ShoppingList, each_once
+from furbelow.s5_buy.offers import cheapest_first, offered
+from furbelow.s5_buy.shop_units import in_steps
+from furbelow.s5_buy.shopping import Line, ShoppingList, Unit, each_once
 from furbelow.s5_buy.thread import ThreadNeed, reels_to_buy
 
 # More garments than this are planned in lots, lot after lot on the same bolt: the work grows with the class, not faster.
@@ -271,7 +271,7 @@ def _after_each_other(plans: Sequence[CuttingPlan]) -> CuttingPlan:
 def _cloth_line(material: SolvedMaterial, sheets: tuple[Sheet, ...], lines: Iterable[Line]) -> Line:
     offers = tuple(offered(sheet) for sheet in sheets)
     best = offers[0]
-    return Line(material, best.need, best.bought, "length", best.cost, _placement(lines), offers)
+    return Line(material, best.need, best.bought, Unit.LENGTH, best.cost, _placement(lines), offers)
 
 
 def _together(material: SolvedMaterial, lines: Mapping[int, Line], garments: Mapping[int, Garment]) -> Bought:
@@ -279,12 +279,11 @@ def _together(material: SolvedMaterial, lines: Mapping[int, Line], garments: Map
     one = next(iter(lines.values()))
     need = _total(line.need for line in lines.values())
     sold = material.amounts.get("sold_by")
-    if one.unit == "reels":
+    if one.unit is Unit.REELS:
         at_once = max(garments[number].shopping.thread.reels_at_once for number in lines)
-        order = reels_to_buy(need, material.amounts["reel"].as_length_mm(), at_once)
-        bought = Fraction(0) if isinstance(order, OutOfRange) else Fraction(order.reels)
+        bought = Fraction(reels_to_buy(need, material.amounts["reel"].as_length_mm(), at_once).reels)
     else:
-        bought = in_steps(need, sold, VOLUME) if one.unit == "volume" else in_steps(need, sold)
+        bought = in_steps(need, sold, VOLUME if one.unit is Unit.VOLUME else LENGTH)
     # A price is for so much of what is bought, so any line that buys some tells what one more would cost.
     priced = next((line for line in lines.values() if line.cost is not None and line.bought), None)
     cost = one.cost if priced is None or priced.cost is None else priced.cost / priced.bought * bought
@@ -315,12 +314,11 @@ def _list(garments: Iterable[Garment], lines: tuple[Line, ...]) -> ShoppingList:
     needle, bobbin, looper = (
         _total(getattr(thread, part) for thread in threads) for part in ("needle", "bobbin", "looper")
     )
-    refused = tuple(dict.fromkeys(fault for thread in threads for fault in thread.refused))
     at_once = max(thread.reels_at_once for thread in threads)
-    thread = ThreadNeed(needle, bobbin, looper, threads[0].waste, (), refused, at_once)
+    thread = ThreadNeed(needle, bobbin, looper, threads[0].waste, at_once)
     time = TimeTable(*(_total(getattr(each.time, part) for each in lists) for part in TimeTable._fields))
     cutting_minutes = _total(each.cutting_minutes for each in lists)
-    return ShoppingList(lines, thread, None, (), cutting_minutes, time, lists[0].currency, None, None)
+    return ShoppingList(lines, thread, None, (), cutting_minutes, time, lists[0].currency, None)
 
 
 def _total(amounts: Iterable[Fraction | None]) -> Fraction:

@@ -6,11 +6,9 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import NamedTuple
 
-from furbelow.measure.quantity import Quantity
-from furbelow.measure.units import LENGTH, PLAIN
+from furbelow.measure.units import LENGTH
 from furbelow.s4_cut.cut import NO_PRICE, Cutting, Sheet
-from furbelow.s5_buy.shop_units import SoldBy, rounded_up
-from furbelow.s5_buy.shop_units import with_safety as with_share
+from furbelow.s5_buy.shop_units import in_steps, with_spare
 
 
 class Offered(NamedTuple):
@@ -27,7 +25,7 @@ def offered(sheet: Sheet) -> Offered:
     """What this width takes from the shop."""
     amounts = sheet.material.amounts
     need = with_spare(sheet.plan.bolt_length, amounts.get("spare"))
-    bought = in_steps(need, amounts.get("sold_by"))
+    bought = in_steps(need, amounts.get("sold_by"), LENGTH)
     return Offered(sheet.width, need, bought, None if sheet.price is None else sheet.price * bought, sheet.plan.joins)
 
 
@@ -35,21 +33,6 @@ def cheapest_first(cutting: Cutting) -> Cutting:
     """The same sheets with the one that costs least first: cloth as sold, and joins and set-ups as the plan prices them."""
     sheets = {cloth: tuple(sorted(each, key=_cost_as_sold)) for cloth, each in cutting.sheets.items()}
     return replace(cutting, sheets=sheets)
-
-
-def with_spare(need: Fraction, spare: Quantity | None) -> Fraction:
-    """The need and what the spec wants beyond it: a length, or a share of it."""
-    if spare is None:
-        return need
-    if spare.dims == PLAIN:
-        more = with_share(need, spare.value)
-        return more if isinstance(more, Fraction) else need  # the solver has refused a share below 0
-    return need + spare.value
-
-
-def in_steps(need: Fraction, sold: Quantity | None, dims: object = LENGTH) -> Fraction:
-    """The need rounded up to what the shop sells, where it sells by this measure."""
-    return rounded_up(need, SoldBy(sold.value)) if sold and sold.dims == dims else need
 
 
 def _cost_as_sold(sheet: Sheet) -> Fraction:

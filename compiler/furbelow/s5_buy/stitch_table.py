@@ -7,9 +7,11 @@ kind may serve as a check.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
-from math import isqrt
 from typing import Literal, NamedTuple
+
+from furbelow.garment.stitch import StitchType
 
 Grounds = Literal["read", "from memory", "stand-in"]
 
@@ -31,8 +33,6 @@ class Stitch(NamedTuple):
     reels_at_once: reels the machine draws from at the same time; a bobbin, wound beforehand, does not count.
     """
 
-    code: str
-    name: str
     ratio: Figure
     needle_share: Figure
     under: Literal["bobbin", "looper", "none"]
@@ -54,81 +54,56 @@ def _recalled(value: str) -> Figure:
 
 _LIKE_101 = Figure(Fraction(4), "stand-in", "ratio of 101, which it is formed like; maker to confirm")
 _ALL = Figure(Fraction(1), "read", "definition: the stitch has one thread")
+# A thread for hand sewing is cut 50 cm long or less (home sewing pages say 18 to 24 in), and about 10 cm of it end as
+# knot and tail: so a fifth more than lies in the seam.
+_RUNNING = Figure(Fraction(5, 4), "stand-in", "along the seam once, and knots and tails; maker to confirm")
+_OTHER_BY_HAND = Figure(Fraction(15, 4), "stand-in", "back and forth as a backstitch goes, and knots and tails")
 
-STITCHES: dict[str, Stitch] = {
-    stitch.code: stitch
-    for stitch in (
-        Stitch("101", "single chain", _guide("4"), _ALL, "none", 1),
-        Stitch("103", "blind chain", _LIKE_101, _ALL, "none", 1),
-        Stitch("301", "lockstitch", _guide("2.5"), _guide("0.50"), "bobbin", 1),
-        # A recalled table says 7. The read figure is kept: geometry catches a wide or close zigzag.
-        Stitch("304", "zigzag lockstitch", _page("5.5"), _page("0.50"), "bobbin", 1),
-        Stitch("401", "two-thread chain", _guide("5.5"), _guide("0.25"), "looper", 2),
-        Stitch("406", "two-needle cover", _guide("18"), _guide("0.30"), "looper", 3),
-        Stitch("503", "two-thread overedge", _recalled("12"), _recalled("0.55"), "looper", 2),
-        Stitch("504", "three-thread overedge", _guide("14"), _recalled("0.20"), "looper", 3),
-        Stitch("512", "four-thread overedge", _recalled("18"), _recalled("0.25"), "looper", 4),
-        Stitch("514", "four-thread overedge, linked", _recalled("18"), _recalled("0.25"), "looper", 4),
-        Stitch("516", "five-thread safety", _guide("20"), _recalled("0.20"), "looper", 5),
-    )
+# For every stitch type, so that no seam is left out of the sums.
+STITCHES: Mapping[StitchType, Stitch] = {
+    StitchType.CHAIN: Stitch(_guide("4"), _ALL, "none", 1),
+    StitchType.BLIND: Stitch(_LIKE_101, _ALL, "none", 1),
+    StitchType.HAND: Stitch(_OTHER_BY_HAND, _ALL, "none", 1),
+    StitchType.RUNNING: Stitch(_RUNNING, _ALL, "none", 1),
+    StitchType.LOCK: Stitch(_guide("2.5"), _guide("0.50"), "bobbin", 1),
+    # A recalled table says 7. The read figure is kept: it is the only one with a source.
+    StitchType.ZIGZAG: Stitch(_page("5.5"), _page("0.50"), "bobbin", 1),
+    StitchType.TWO_THREAD_CHAIN: Stitch(_guide("5.5"), _guide("0.25"), "looper", 2),
+    StitchType.COVER: Stitch(_guide("18"), _guide("0.30"), "looper", 3),
+    StitchType.TWO_THREAD_OVEREDGE: Stitch(_recalled("12"), _recalled("0.55"), "looper", 2),
+    StitchType.OVERLOCK: Stitch(_guide("14"), _recalled("0.20"), "looper", 3),
+    StitchType.FOUR_THREAD_MOCK_SAFETY: Stitch(_recalled("18"), _recalled("0.25"), "looper", 4),
+    StitchType.FOUR_THREAD_OVERLOCK: Stitch(_recalled("18"), _recalled("0.25"), "looper", 4),
+    StitchType.SAFETY: Stitch(_guide("20"), _recalled("0.20"), "looper", 5),
 }
 
 
 class Formula(NamedTuple):
-    """Thread per seam length = along + S x (by_thickness x T + by_width x W).
+    """Thread per seam length = along + by_thickness x T / S, with T the thickness of the seam and S the stitch length.
 
-    S: stitches per length, T: thickness of the seam, W: width of the stitch, all in one unit of length.
+    Stitches that swing to the side also need their width, which no step knows; for them the table stands.
     """
 
     along: int
     by_thickness: int
-    by_width: int
     source: str
 
 
 _CONSUMPTION_PAGE = "textilecalculations.com, sewing thread consumption"
-_FORMULA_TABLE = "textiletechinsight.com, thread consumption equations"
 
-FORMULAS: dict[str, Formula] = {
-    "101": Formula(3, 2, 0, _CONSUMPTION_PAGE),
-    "301": Formula(2, 2, 0, _CONSUMPTION_PAGE),
-    "401": Formula(4, 2, 0, "Technical Bulletin, American & Efird, 2008"),
-    "406": Formula(7, 2, 2, _FORMULA_TABLE),
-    "504": Formula(5, 4, 4, _FORMULA_TABLE),
-    "514": Formula(5, 6, 4, _FORMULA_TABLE),
-    "516": Formula(9, 6, 4, _FORMULA_TABLE),
+FORMULAS: Mapping[StitchType, Formula] = {
+    StitchType.CHAIN: Formula(3, 2, _CONSUMPTION_PAGE),
+    StitchType.RUNNING: Formula(1, 1, "derived: along the seam once, through it once a stitch"),
+    StitchType.LOCK: Formula(2, 2, _CONSUMPTION_PAGE),
+    StitchType.TWO_THREAD_CHAIN: Formula(4, 2, "Technical Bulletin, American & Efird, 2008"),
 }
 
-FORMULA_504_ELSEWHERE = Formula(3, 4, 4, _CONSUMPTION_PAGE)
-"""The other published constant for 504; the larger is used: better a reel too many than one too few."""
 
+def geometric_ratio(stitch: StitchType, stitch_length: Fraction, thickness: Fraction) -> Fraction:
+    """Thread per seam length from the shape of the stitch, both measures in mm; 0 without a formula.
 
-def geometric_ratio(
-    code: str, stitch_length: Fraction, thickness: Fraction, width: Fraction | None = None
-) -> Fraction | None:
-    """Thread per seam length from the shape of the stitch; None without a formula or its width.
-
-    stitch_length, thickness, width: mm. Width: overedge, needle gauge or zigzag swing.
     Theory is a floor: measured seams of 401 take more than the formula says.
-    Source: beside each formula; 304 is derived (both threads follow the zigzag) and rounded up to 1/1000.
+    Source: beside each formula.
     """
-    if stitch_length <= 0:
-        raise ValueError("stitch length must be above 0 mm")
-    per_mm = 1 / stitch_length
-    if code == "304":
-        if width is None:
-            return None
-        return 2 * _root_up(1 + (width * per_mm) ** 2) + 2 * thickness * per_mm
-    formula = FORMULAS.get(code)
-    if formula is None or (formula.by_width and width is None):
-        return None
-    crossing = formula.by_thickness * thickness + formula.by_width * (width or 0)
-    return formula.along + per_mm * crossing
-
-
-def _root_up(value: Fraction) -> Fraction:
-    """Square root to 1/1000, never below the true one."""
-    million = 1_000_000
-    whole = -(-value.numerator * million // value.denominator)
-    root = isqrt(whole)
-    return Fraction(root if root * root == whole else root + 1, 1000)
+    formula = FORMULAS.get(stitch)
+    return Fraction(0) if formula is None else formula.along + formula.by_thickness * thickness / stitch_length

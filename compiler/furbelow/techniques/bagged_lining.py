@@ -130,7 +130,7 @@ class BaggedLining:
         after = after.with_seams(closed, *(each._replace(trapped=True) for each in own)).joined((outer, lining))
         sewn = [Sewn(StitchType.LOCK, around - gap, copies, room.seam_stitch)]
         if gap:
-            sewn.append(Sewn(StitchType.CHAIN, gap, copies, Fraction(4)))
+            sewn.append(Sewn(StitchType.HAND, gap, copies, Fraction(4)))
         return Performed(
             step,
             bench,

@@ -107,9 +107,8 @@ class CartridgePleats:
             return done._replace(step=step, before=bench)
         count = edge.cloth_length / (2 * step.mm("stitch"))
         rows = int(step.amounts["rows"].as_number())
-        # Hand stitches draw on one thread, as 101 does.
-        running = Sewn(StitchType.CHAIN, edge.cloth_length, edge.copies, step.mm("stitch"))
-        whipping = Sewn(StitchType.CHAIN, to.set_length, edge.copies, Fraction(2))
+        running = Sewn(StitchType.RUNNING, edge.cloth_length, edge.copies, step.mm("stitch"))
+        whipping = Sewn(StitchType.HAND, to.set_length, edge.copies, Fraction(2))
         return done._replace(
             step=step,
             before=bench,

@@ -123,8 +123,7 @@ class DeepHem:
         length = edge.set_length
         after = bench.turned(edge, under + depth, State.HEMMED)
         by_hand = word_of(written, "by") == SLIP
-        # Slip stitches draw on one thread, as 101 does.
-        kind, stitch = (StitchType.CHAIN, SLIP_EVERY) if by_hand else (StitchType.LOCK, room.seam_stitch)
+        kind, stitch = (StitchType.HAND, SLIP_EVERY) if by_hand else (StitchType.LOCK, room.seam_stitch)
         return Performed(
             step,
             bench,

@@ -127,9 +127,7 @@ class Gather:
             return refused(bench, step, edge.pieces, *faults)
         after = bench.with_edges(edge._replace(set_length=length, gathered=method, held=False))
         rows = 1 if method == ATTACHMENT else 2
-        kind = (
-            StitchType.CHAIN if method == HAND else StitchType.LOCK
-        )  # a hand running stitch has one thread, as 101 does
+        kind = StitchType.RUNNING if method == HAND else StitchType.LOCK
         sewn = tuple(Sewn(kind, edge.cloth_length, edge.copies, room.gathering_stitch) for _ in range(rows))
         return Performed(
             step,

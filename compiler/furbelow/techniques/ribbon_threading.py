@@ -95,7 +95,7 @@ class RibbonThreading:
             bench,
             bench,
             edge.pieces,
-            sewn=() if ends else (Sewn(StitchType.CHAIN, 2 * width, edge.copies, Fraction(3)),),
+            sewn=() if ends else (Sewn(StitchType.HAND, 2 * width, edge.copies, Fraction(3)),),
             used=(
                 Used(
                     ribbon,

@@ -89,10 +89,9 @@ class RolledHem:
         turned = roll if by == OVERLOCKER else 2 * roll
         length = edge.set_length
         after = bench.turned(edge, turned, State.HEMMED)
-        # Slip stitches by hand draw on one thread, as 101 does.
         kind, stitch = {
             FOOT: (StitchType.LOCK, room.seam_stitch),
-            HAND: (StitchType.CHAIN, SLIP_EVERY),
+            HAND: (StitchType.HAND, SLIP_EVERY),
             OVERLOCKER: (StitchType.OVERLOCK, Fraction(3, 2)),
         }[by]
         return Performed(

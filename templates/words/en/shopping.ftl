@@ -38,11 +38,8 @@ shopping-cost = Materials: **{ $cost }**
 shopping-cost-without = Materials: **{ $cost }**, without { $materials }
 shopping-work = Work: about **{ $hours } h**, cutting included
 shopping-labour = Labour: { $labour }; all together { $cost }
-# $margin: of the price or the cost, in percent.
-shopping-price = { $on ->
-    [cost] Price to ask: **{ $price }**, margin of { $margin } % of the cost
-   *[price] Price to ask: **{ $price }**, margin of { $margin } % of the price
- }
+# $margin: in percent.
+shopping-price = Price to ask: **{ $price }**, margin of { $margin } % of the cost
 
 ## Bought together
 

@@ -4,11 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import get_args
 
-from furbelow.garment.message import Length, Money, Number, One, Share, Value
+from furbelow.garment.message import Length, Money, Number, Share, Value
 from furbelow.measure.quantity import show_fixed
-from furbelow.s5_buy.cost import MarginOn
 from furbelow.s5_buy.shopping import Line, ShoppingList
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.pages.markdown_page import escaped
@@ -69,12 +67,6 @@ def _money(shopping: ShoppingList, words: Words) -> Iterator[str]:
     else:
         yield words.text("shopping-cost", {"cost": materials})
     yield words.text("shopping-work", {"hours": words.local(show_fixed(shopping.time.hours, 1))})
-    if shopping.costs and (price := shopping.price):
-        costs = {"labour": money(shopping.costs.labour), "cost": money(shopping.costs.total)}
-        yield words.text("shopping-labour", costs)
-        asked: dict[str, Value | str] = {
-            "price": money(price.price),
-            "margin": Number(price.asked * 100, 4),
-            "on": One(price.margin_on, get_args(MarginOn)),
-        }
-        yield words.text("shopping-price", asked)
+    if costs := shopping.costs:
+        yield words.text("shopping-labour", {"labour": money(costs.labour), "cost": money(costs.total)})
+        yield words.text("shopping-price", {"price": money(costs.price), "margin": Number(costs.margin * 100, 4)})

@@ -1,0 +1,56 @@
+"""What buying tells besides its list: thread that nobody wrote down, work and cloth in two currencies."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Staged
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Planned, planned
+from furbelow.order.order import Order
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
+
+from tests.techniques.small import spec_text
+
+SKIRT = "skirt: {from: lawn, length: 120 cm, depth: 50 cm}"
+STEPS = """- join ends: {of: skirt, seam: 1 cm}
+- neaten: {seam: skirt.ends}
+- narrow hem: {edge: skirt.bottom}
+- folded casing: {edge: skirt.top, depth: 25 mm, turn under: 6 mm, gap: 3 cm}
+- insert elastic: {elastic: elastic, into: skirt.top, length: 60 cm}
+- close gap: {of: skirt.top}"""
+THREAD = "  thread: {kind: thread, reel: 100 m, price: 2 EUR}\n"
+PAID = Workroom(hourly_rate=Fraction(14), currency="GBP")
+
+
+def _planned(materials: str, room: Workroom | None = None) -> Staged[Planned]:
+    spec = read_spec(("small.yaml", spec_text(SKIRT, STEPS, materials=materials).encode())).value
+    assert spec is not None
+    body = size_body(spec, "M").value
+    assert body is not None
+    return planned(Order(spec, "size M", body, {}, room or Workroom()))
+
+
+def _codes(found: Staged[Planned]) -> set[str]:
+    return {fault.code for fault in found.faults if fault.code.startswith("FB6")}
+
+
+def test_seams_without_a_thread_on_the_list_are_told() -> None:
+    assert _codes(_planned("")) == {"FB601"}
+    assert _codes(_planned(THREAD)) == set()
+
+
+def test_labour_in_another_currency_gives_no_price_to_ask() -> None:
+    found = _planned(THREAD, PAID)
+    assert _codes(found) == {"FB602"}
+    assert found.value is not None
+    assert found.value.shopping.costs is None
+
+
+def test_labour_in_the_currency_of_the_materials_gives_one() -> None:
+    found = _planned(THREAD, PAID._replace(currency="EUR"))
+    assert _codes(found) == set()
+    assert found.value is not None
+    assert found.value.shopping.costs is not None
+    assert found.value.shopping.costs.price > found.value.shopping.costs.materials
