@@ -37,14 +37,3 @@ def test_only_under_open_lace_can_a_raw_edge_show_and_ravel() -> None:
     assert said(TRIM)
     assert not said(f"- neaten: {{edge: apron.bottom}}\n{TRIM}")
     assert not said(TRIM, APRON.replace("lawn", "net"))
-
-
-def test_a_trim_is_washed_before_its_first_use_alone() -> None:
-    first, second = (
-        [action.text for action in told.actions]
-        for told in work(APRON, f"{TRIM}\n- edge with trim: {{edge: apron.top, trim: beading}}").tellings()
-    )
-    assert [any(text.startswith("Wash and dry the beading lace") for text in texts) for texts in (first, second)] == [
-        True,
-        False,
-    ]

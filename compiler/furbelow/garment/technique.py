@@ -159,6 +159,7 @@ class Used(NamedTuple):
     amount: Fraction
     copies: int
     what: Part  # where it goes: "cord in the yoke"
+    shrinks: bool = True  # in the wash, as all trims but bones do
 
 
 class Action(NamedTuple):

@@ -105,7 +105,7 @@ class BoningChannel:
             ),
             used=(
                 Used(tape, around + TAPE_OVERLAP, copies, Part("use-channel", {"piece": Pieces((piece,))})),
-                Used(bone, around + overlap, copies, Part("use-hoop", {"piece": Pieces((piece,))})),
+                Used(bone, around + overlap, copies, Part("use-hoop", {"piece": Pieces((piece,))}), shrinks=False),
             ),
             setup=SetUp.STRAIGHT,
             pinned=around * copies,

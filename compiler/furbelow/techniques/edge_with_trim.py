@@ -145,8 +145,7 @@ class EdgeWithTrim:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, turn, trim = facts_of(done, Trimmed), done.step.mm("turn up"), word_of(done.step.written, "trim")
         edge = done.before.edge(edge_of(done.step.written, "edge"))
-        new = all(other.trim != trim for other in done.before.edges.values())
-        actions = [Action("edge-with-trim-wash")] if new else []
+        actions: list[Action] = []
         if edge.state is State.RAW and any(_ravels(say.solved, piece) for piece in edge.pieces):
             actions.append(Action("edge-with-trim-hide"))
         row = _row(facts)

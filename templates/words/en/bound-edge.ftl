@@ -7,7 +7,7 @@ bound-edge-aim = The raw edge is closed in tape and cannot ravel or scratch.
 
 ## Fold the tape
 
-bound-edge-cut = Wash and dry the { $tape } as the garment will be washed: cotton tape shrinks. Then cut { $cut } of it.
+bound-edge-cut = Cut { $cut } of the { $tape }.
 bound-edge-fold = Fold the tape in half along its length, one half a hair wider than the other, and press the fold.
 
 ## Lay it round the edge

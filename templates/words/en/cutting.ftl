@@ -18,15 +18,30 @@ cut-finished-folded = { $length } x { $depth }, folded
 
 ## Before the first cut
 
+# $trims: laces, ribbons, tapes and cords that the steps sew on.
+cutting-wash-trims = Wash and dry the { $trims } as the garment will be washed, before you measure any of it: trims shrink too.
+    .check = { COUNT($trims) ->
+        [one] It is dry all through and lies flat.
+       *[other] They are dry all through and lie flat.
+     }
+    .remedy = Press what has curled, and let it cool.
 cutting-wash = Wash, dry and press the { $cloth } before cutting: it shrinks about { $shrinks }.
     .check = It is dry all through and lies flat.
     .remedy = Dry it longer, and press it again along its length.
-cutting-selvedges = Cut off the selvedges of the { $cloth } and straighten the end that you begin at.
+cutting-selvedges = Cut off the selvedges of the { $cloth }. Straighten the end that you begin at: cut along one thread, in net along a row of holes.
+    .check = At least { $length } of length is left.
+    .remedy = If it is too short, buy what is missing before you cut anything.
+# The plan takes nearly all of the width.
+cutting-selvedges-wide = { cutting-selvedges }
     .check = At least { $width } of width is left, and { $length } of length.
     .remedy = If it is narrower than { $width }, buy it wider, or have the plan made anew for your width. If it is too short, buy what is missing before you cut anything.
-cutting-selvedges-folded = Fold the cloth lengthwise, selvedge to selvedge. { cutting-selvedges }
-    .check = { cutting-selvedges.check }
-    .remedy = { cutting-selvedges.remedy }
+cutting-fold = Fold the { $cloth } lengthwise, right sides together, so that its two long edges meet.
+    .check = Both layers lie flat, and the fold is straight.
+    .remedy = Open it, straighten the end again and fold it anew.
+# The faces of the cloth are alike.
+cutting-fold-alike = Fold the { $cloth } lengthwise, so that its two long edges meet.
+    .check = { cutting-fold.check }
+    .remedy = { cutting-fold.remedy }
 
 ## A section
 
@@ -71,9 +86,23 @@ cutting-tapes-across-anew = { cutting-tapes-across } Take up the tapes that lie 
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
     .remedy = { cutting-tapes-along.remedy }
-cutting-draw-along = Draw the { $cloth } over the tapes, straight and without pull, so that a side that had a selvedge lies level with the near edge.
-cutting-draw-along-folded = Draw the { $cloth } over the tapes, straight and without pull, so that the fold lies level with the near edge.
-cutting-draw-across = Draw the { $cloth } along the table over the tapes, straight and without pull, so that its cut end lies level with the left end.
+cutting-draw-along = Draw the { $cloth } over the tapes, straight and without pull, so that a side that had a selvedge lies level with the near edge. Lay weights on it.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-along-folded = Draw the { $cloth } over the tapes, straight and without pull, so that the fold lies level with the near edge. Lay weights on it.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-across = Draw the { $cloth } along the table over the tapes, straight and without pull, so that its cut end lies level with the left end. Lay weights on it.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# The other sections of this cloth are cut folded.
+cutting-draw-across-open = Open the fold out: this section is cut in one layer. { cutting-draw-across }
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Said only as parts of the four above.
+cutting-draw =
+    .check = It lies flat, and does not slip when you push it.
+    .remedy = Lift the weights, draw it straight again and put on more of them.
 # Said only inside the messages below.
 cutting-lane-count = { $lanes ->
     [one] { $lanes } lane
@@ -85,9 +114,27 @@ cutting-slit = { COUNT($tapes) ->
  }
 # The section is longer than the table.
 cutting-slit-beyond = { cutting-slit } At the end of the table draw the next stretch over and go on along the same tapes.
-cutting-lane-whole = Lane { $lane }, { $depth } deep, is { $piece }, uncut.
-cutting-lane = From lane { $lane }, { $depth } deep, cut { $cuts }.
-cutting-lane-over = Lane { $lane }, { $depth } deep, stays over.
+# Lanes that lie one on the other, beside the fold.
+cutting-slit-fold = Cut along the fold too: lanes { $lanes } hang together there.
+# $layer: of folded cloth, where the lane lies; fold: it holds the fold, and its depth is that when opened out.
+cutting-lane-whole = { $layer ->
+    [flat] Lane { $lane }, { $depth } deep, is { $piece }, uncut.
+    [fold] Open out lane { $lane }, which holds the fold. It is { $depth } deep: this is { $piece }, uncut.
+    [upper] Lane { $lane }, the upper layer, { $depth } deep, is { $piece }, uncut.
+   *[under] Lane { $lane }, the under layer, { $depth } deep, is { $piece }, uncut.
+ }
+cutting-lane = { $layer ->
+    [flat] From lane { $lane }, { $depth } deep, cut { $cuts }.
+    [fold] Open out lane { $lane }, which holds the fold. It is { $depth } deep: from it cut { $cuts }.
+    [upper] From lane { $lane }, the upper layer, { $depth } deep, cut { $cuts }.
+   *[under] From lane { $lane }, the under layer, { $depth } deep, cut { $cuts }.
+ }
+cutting-lane-over = { $layer ->
+    [flat] Lane { $lane }, { $depth } deep, stays over.
+    [fold] Lane { $lane }, which holds the fold, stays over.
+    [upper] Lane { $lane }, the upper layer, { $depth } deep, stays over.
+   *[under] Lane { $lane }, the under layer, { $depth } deep, stays over.
+ }
 # Said only inside the three above.
 cutting-piece = { $mark }
 cutting-piece-part = { $mark }, part { $part } of { $parts }
@@ -95,9 +142,9 @@ cutting-length-for = { $length } for { $piece }
 
 ## Panels that lie freely
 
-cutting-lay = Lay the { $cloth } flat on the table, wrong side up, a cut end at your left and a side that had a selvedge near you: the near side.
+cutting-lay = Lay the { $cloth } flat on the table, wrong side up, a cut end at your left and a side that had a selvedge near you: the near side. Lay weights on it.
     .check = It lies without a crease and without pull.
-cutting-lay-alike = Lay the { $cloth } flat on the table, either face up, a cut end at your left and a side that had a selvedge near you: the near side.
+cutting-lay-alike = Lay the { $cloth } flat on the table, either face up, a cut end at your left and a side that had a selvedge near you: the near side. Lay weights on it.
     .check = { cutting-lay.check }
 # Said only inside the two below.
 cutting-measure-on = Where the table ends, chalk a line across and write on it how far it is from the cut end: then draw the cloth on and measure on from that line.

@@ -9,7 +9,6 @@ edge-with-trim-aim = { COUNT($edge) ->
 
 ## Before it is sewn
 
-edge-with-trim-wash = Wash and dry the { $trim } as the garment will be washed: many trims shrink.
 # The edge is raw, and its cloth ravels.
 edge-with-trim-hide = Lay the { $trim } over the raw edge of an offcut.
     .check = The raw edge does not show through.

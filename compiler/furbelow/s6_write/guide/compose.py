@@ -9,7 +9,8 @@ from dataclasses import replace
 
 from furbelow.garment.message import Length, Things
 from furbelow.garment.phrasing import Phrasing
-from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.garment.spec import SupplyKind
+from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import cutting_figures, how_to_read, overview
@@ -33,7 +34,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
     words = Words(say.language, say, cutting.letters)
     words.read("guide")
     told = [said_step(done, words) for done in run.performed]
-    cutting_page, pieces = cutting_steps(cutting, words), cut_lines(solved, cutting, words)
+    cutting_page, pieces = cutting_steps(cutting, words, _trims(run)), cut_lines(solved, cutting, words)
     parts = operations(rehearsal, told, shopping, words, len(cutting_page))
     facts = tuple(summary(rehearsal, words))
     guide = Guide(
@@ -58,6 +59,13 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         reasons_in=_other_units(say),
     )
     return replace(guide, content_key=_content_key(guide))
+
+
+def _trims(run: Run) -> tuple[str, ...]:
+    """The trims that steps sew on and that shrink in the wash."""
+    used = [use.material for done in run.performed for use in done.used if use.shrinks]
+    trims = [name for name in used if run.solved.materials[name].material.kind is SupplyKind.TRIM]
+    return tuple(dict.fromkeys(trims))
 
 
 def _proofs(rehearsal: Rehearsal, words: Words) -> Iterator[ProofLine]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Part, Share, Supply, Things, Values
@@ -16,6 +16,9 @@ from furbelow.s6_write.guide.guide import CutLine, GuideStep
 from furbelow.s6_write.guide.lane_steps import lane_steps
 from furbelow.s6_write.words.messages import Said
 from furbelow.s6_write.words.words import Words
+
+# A plan that takes more of the width than this share names the width to look for: cloth is seldom narrower by so much.
+NEARLY_ALL = Fraction(3, 4)
 
 
 def cut_lines(solved: Solved, cutting: Cutting, words: Words) -> tuple[CutLine, ...]:
@@ -47,10 +50,14 @@ def _numbers(piece: str, *, between_arcs: bool) -> tuple[str, ...]:
     return tuple(f"{piece}.{size}" for size in ("length", "depth", *cut, "count"))
 
 
-def cutting_steps(cutting: Cutting, words: Words) -> tuple[GuideStep, ...]:
-    """How to cut each cloth: one action a step, tapes measured from one edge so that errors do not add up."""
+def cutting_steps(cutting: Cutting, words: Words, trims: Sequence[str] = ()) -> tuple[GuideStep, ...]:
+    """How to cut each cloth: one action a step, tapes measured from one edge so that errors do not add up.
+
+    trims: those that shrink in the wash, by their names; they are washed while nothing waits for them.
+    """
     words.read("cutting")
-    told = [row for name in cutting.sheets for row in _cloth_steps(cutting, cutting.sheet(name), words)]
+    told = [words.action("cutting-wash-trims", {"trims": Things(tuple(map(Supply, trims)))})] if trims else []
+    told += [row for name in cutting.sheets for row in _cloth_steps(cutting, cutting.sheet(name), words)]
     return tuple(GuideStep(number, *row) for number, row in enumerate(told, 1))
 
 
@@ -65,7 +72,11 @@ def _cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[Said]
     }
     if sheet.bolt.shrinkage:
         yield words.action("cutting-wash", values)
-    yield words.action("cutting-selvedges-folded" if plan.folded else "cutting-selvedges", values)
+    wide = needs > NEARLY_ALL * plan.usable_width
+    yield words.action("cutting-selvedges-wide" if wide else "cutting-selvedges", values)
+    if plan.folded:
+        faces = sheet.material.material.has_right_side
+        yield words.action("cutting-fold" if faces else "cutting-fold-alike", values)
     for number in range(1, len(plan.sections) + 1):
         yield from _section_steps(cutting, sheet, number, words)
     if kept := _offcuts(plan, words):

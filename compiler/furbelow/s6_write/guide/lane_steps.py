@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from furbelow.garment.message import Length, Own, Part, Supply, Things, Value, Values
+from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
 from furbelow.s6_write.words.messages import Said
 from furbelow.s6_write.words.words import Words
+
+_LAYERS = ("flat", "fold", "upper", "under")
 
 
 def lane_steps(
@@ -27,7 +29,7 @@ def lane_steps(
     again = number > 1
     if section.across:
         tape = "cutting-tapes-across-anew" if again else "cutting-tapes-across"
-        draw = "cutting-draw-across"
+        draw = "cutting-draw-across-open" if plan.folded else "cutting-draw-across"
     else:
         tape = "cutting-tapes-along-anew" if again else "cutting-tapes-along"
         draw = "cutting-draw-along-folded" if plan.folded else "cutting-draw-along"
@@ -35,12 +37,14 @@ def lane_steps(
     beyond = table is not None and section.length > table and not section.across
     slit = words.action("cutting-slit-beyond" if beyond else "cutting-slit", values)
     laid = [words.action(tape, values), words.action(draw, values)]
-    return laid, [slit, *_lanes(section, letters, words)]
+    at_fold = [at for at, lane in enumerate(section.lanes, 1) if lane.layer in ("upper", "under") and not lane.offset]
+    fold = [words.action("cutting-slit-fold", {"lanes": Things(tuple(at_fold))})] if at_fold else []
+    return laid, [slit, *fold, *_lanes(section, letters, words)]
 
 
 def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[Said]:
     for at, lane in enumerate(section.lanes, 1):
-        values: dict[str, Value] = {"lane": at, "depth": Length(lane.depth, "cut")}
+        values: dict[str, Value] = {"lane": at, "depth": Length(lane.depth, "cut"), "layer": One(lane.layer, _LAYERS)}
         if not lane.segments:
             yield words.action("cutting-lane-over", values)
         elif _whole(section, lane):

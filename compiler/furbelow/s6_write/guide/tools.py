@@ -69,7 +69,7 @@ def tools(rehearsal: Rehearsal, told: Sequence[SaidStep], words: Words) -> Itera
         yield _row(words, "tool-safety-pins")
 
 
-_ALWAYS = ("tool-measuring", "tool-ruler", "tool-tape", "tool-seam-ripper", "tool-blunt-needle")
+_ALWAYS = ("tool-measuring", "tool-ruler", "tool-tape", "tool-weights", "tool-seam-ripper", "tool-blunt-needle")
 
 
 def _row(words: Words, message: str, values: Values | None = None) -> Row:
