@@ -118,9 +118,9 @@ class Ledger(NamedTuple):
     def line(self, piece: str, side: str) -> Fraction:
         """How far inside the cut edge the edge lies now."""
         used = self.bench.edge(f"{piece}.{side}").used
-        if side == "bottom":
-            used -= sum((band.far - band.near for band in self.folded.get(piece, ())), Fraction(0))
-        return max(used, Fraction(0))
+        if side != "bottom" or piece not in self.folded:
+            return used
+        return used - sum((band.far - band.near for band in self.folded[piece]), Fraction(0))
 
     def flat(self, piece: str, side: str, distance: Fraction) -> Fraction:
         """`distance` into the piece, measured on it as it is sewn from one of its edges, as `down` or `along` when flat."""

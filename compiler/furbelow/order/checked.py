@@ -23,28 +23,22 @@ def checked_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehear
 def at_the_ends(sound: Sequence[Order]) -> Iterator[Fault]:
     """What fails where one choice is taken to an end of its range: warnings, for the default is sound.
 
-    sound: bodies that are sound with the default choices; the first and the last of them are asked. What a rule of the
+    sound: bodies that are sound with the default choices. What a rule of the
     maker's own refuses at an end is not told: that is what the rule is for.
     """
-    told: set[tuple[str, str, str]] = set()
-    for order in sound[:1] if len(sound) == 1 else (*sound[:1], *sound[-1:]):
-        asked = [
-            (choice, end, order._replace(choices={**order.choices, choice.name: end}))
-            for choice in order.spec.choices.values()
-            if choice.name not in order.choices
-            for end in (choice.low, choice.high)
-            if end is not None and end.text != choice.default.text
-        ]
-        for (choice, end, _), (_, proved) in zip(asked, checked_each(each for _, _, each in asked), strict=True):
-            cause = next((fault for fault in proved.faults if fault.is_error), None)
-            if (
-                "FB431" in order.spec.accepted
-                or cause is None
-                or cause.code.startswith("FB2")
-                or (key := (choice.name, end.text, cause.code)) in told
-            ):
-                continue
-            told.add(key)
+    if not sound:
+        return
+    # The least is asked of the last body, mostly the largest, and the most of the first: so each end meets the body that
+    # it suits least, and every body need not be asked.
+    asked = [
+        (choice, end, order._replace(choices={**order.choices, choice.name: end}))
+        for choice in sound[0].spec.choices.values()
+        for order, end in ((sound[-1], choice.low), (sound[0], choice.high))
+        if choice.name not in order.choices and end is not None and end.text != choice.default.text
+    ]
+    for (choice, end, order), (_, proved) in zip(asked, checked_each(each for _, _, each in asked), strict=True):
+        cause = next((fault for fault in proved.faults if fault.is_error), None)
+        if cause and not cause.code.startswith("FB2") and "FB431" not in order.spec.accepted:
             yield _at_end(order, choice, end, cause)
 
 
