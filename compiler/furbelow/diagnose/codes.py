@@ -42,6 +42,7 @@ CODES: dict[str, str] = {
     "FB146": "a step is given a material of another kind",
     # read: rosters
     "FB147": "a warning is accepted that has no such code",
+    "FB148": "what is named as boning does not say that it is boning",
     "FB150": "the heading of a roster can't be used",
     "FB151": "a row of a roster can't be used",
     # read: languages

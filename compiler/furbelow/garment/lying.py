@@ -122,8 +122,11 @@ class Ledger(NamedTuple):
             return used
         return used - sum((band.far - band.near for band in self.folded[piece]), Fraction(0))
 
-    def flat(self, piece: str, side: str, distance: Fraction) -> Fraction:
-        """`distance` into the piece, measured on it as it is sewn from one of its edges, as `down` or `along` when flat."""
+    def flat(self, piece: str, side: str, distance: Fraction, past: bool = False) -> Fraction:
+        """`distance` into the piece, measured on it as it is sewn from one of its edges, as `down` or `along` when flat.
+
+        past: on the line where cloth is folded away, take the far side of the fold.
+        """
         cloth = self.bench.cloths[piece].piece
         if side in ("start", "end"):
             at = self.line(piece, side) + distance
@@ -132,15 +135,17 @@ class Ledger(NamedTuple):
         bands = self.folded.get(piece, ())
         if side == "top":
             for band in sorted(bands):
-                at += band.far - band.near if at > band.near else 0
+                at += band.far - band.near if at > band.near or (past and at == band.near) else 0
             return at
         for band in sorted(bands, reverse=True):
-            at += band.far - band.near if at > whole - band.far else 0
+            near = whole - band.far
+            at += band.far - band.near if at > near or (past and at == near) else 0
         return whole - at
 
     def band(self, piece: str, side: str, near: Fraction, far: Fraction) -> Band:
-        """The band between two distances from an edge, measured on the piece as it is sewn."""
-        one, other = self.flat(piece, side, near), self.flat(piece, side, far)
+        """The band between two distances from an edge, measured on the piece as it is sewn: what begins where a fold is
+        stitched lies beyond the fold."""
+        one, other = self.flat(piece, side, near, past=near < far), self.flat(piece, side, far)
         return Band(min(one, other), max(one, other))
 
     def opened(self, edge: Edge) -> Iterator[str]:

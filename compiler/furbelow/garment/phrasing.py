@@ -126,10 +126,16 @@ class Phrasing:
         return "" if copies == 1 else f"then the same steps for the other{'' if copies == 2 else f' {copies - 1}'}"
 
     def share(self, share: Fraction) -> str:
-        return f"{float(share * 100):.3g} %"
+        return f"{share_digits(share)} %"
 
     def ratio(self, ratio: Fraction) -> str:
         return f"{float(ratio):.3g}"
+
+
+def share_digits(share: Fraction) -> str:
+    """A share in per cent as it is said: three figures, and never as a power of ten."""
+    per_cent = float(share * 100)
+    return f"{per_cent:.0f}" if abs(per_cent) >= 1000 else f"{per_cent:.3g}"
 
 
 def listed(words: Sequence[str]) -> str:

@@ -136,6 +136,8 @@ class SupplyKind(StrEnum):
 
     CLOTH = "cloth"
     TRIM = "trim"
+    CORD = "cord"
+    BONE = "bone"
     ELASTIC = "elastic"
     THREAD = "thread"
     DYE = "dye"

@@ -11,6 +11,8 @@ from furbelow.order.order import Order
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.uncuttable import uncuttable
 
+TOO_FULL = "FB315"  # a warning that is no default's: it tells that an end of a range goes further than the cloth
+
 
 def checked_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehearsal]]]:
     """`prove` for one body after another, and whether some offered width holds every piece."""
@@ -37,7 +39,7 @@ def at_the_ends(sound: Sequence[Order]) -> Iterator[Fault]:
         if choice.name not in order.choices and end is not None and end.text != choice.default.text
     ]
     for (choice, end, order), (_, proved) in zip(asked, checked_each(each for _, _, each in asked), strict=True):
-        cause = next((fault for fault in proved.faults if fault.is_error), None)
+        cause = next((fault for fault in proved.faults if fault.is_error or fault.code == TOO_FULL), None)
         if cause and not cause.code.startswith("FB2") and "FB431" not in order.spec.accepted:
             yield _at_end(order, choice, end, cause)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping
 from typing import NamedTuple, TypeVar
 
-from furbelow.diagnose.fault import Fault, Label, Span
+from furbelow.diagnose.fault import Fault, Label, Severity, Span
 from furbelow.garment.spec import Arg, ArgValue, EdgeName, LayerName, Step, SupplyKind, Word
 from furbelow.garment.technique import Kind, Parameter, Technique
 from furbelow.s1_read.names import unknown_name
@@ -105,6 +105,17 @@ class StepLowering(NamedTuple):
         named = self._known(value, "material", self.materials, "FB143")
         kind = named and self.materials[named.text]
         if named is None or kind is None or kind in parameter.supplies:
+            if named and kind is SupplyKind.TRIM and SupplyKind.BONE in parameter.supplies:
+                # Specs of old know no boning: it was written as a trim, and so may be a ribbon by mistake.
+                self.faults.append(
+                    Fault(
+                        "FB148",
+                        f"`{named.text}` is of the kind trim, and boning is wanted here",
+                        Label(named.span),
+                        help=f"write `kind: bone` in `{named.text}` if it is boning, or name what is",
+                        severity=Severity.WARNING,
+                    )
+                )
             return named
         wanted = " or ".join(parameter.supplies)
         fit = [f"`{name}`" for name, other in self.materials.items() if other in parameter.supplies]

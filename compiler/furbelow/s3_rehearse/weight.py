@@ -12,13 +12,14 @@ from typing import NamedTuple
 
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.solved import Derivation, SolvedMaterial, SolvedPiece
+from furbelow.garment.spec import SupplyKind
 from furbelow.measure.measure_text import System, show_decimal
 from furbelow.measure.quantity import Quantity, mm, number
 from furbelow.measure.units import MASS, UNITS
 from furbelow.s3_rehearse.run import Run
 
 _AREA = (("length", 2),)
-_SEWN_IN = ("trim", "elastic")
+_SEWN_IN = (SupplyKind.TRIM, SupplyKind.CORD, SupplyKind.BONE, SupplyKind.ELASTIC)
 
 
 class Weight(NamedTuple):

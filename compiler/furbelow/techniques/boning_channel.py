@@ -65,7 +65,9 @@ class BoningChannel:
             "The tape for the channel, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM,)
         ),
         "bone": Parameter(
-            "The boning, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM, SupplyKind.OTHER)
+            "The boning, one of the materials.",
+            Kind.MATERIAL,
+            supplies=(SupplyKind.BONE, SupplyKind.TRIM, SupplyKind.OTHER),
         ),
         "overlap": Parameter("How far the ends of the boning overlap.", Kind.LENGTH, "6 cm"),
     }

@@ -77,7 +77,9 @@ class Drawstring:
     pictures = (Picture.CORD,)
     parameters = {
         "cord": Parameter(
-            "The cord, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.TRIM, SupplyKind.ELASTIC)
+            "The cord, one of the materials.",
+            Kind.MATERIAL,
+            supplies=(SupplyKind.CORD, SupplyKind.TRIM, SupplyKind.ELASTIC),
         ),
         "into": Parameter("The casing: the band, or the edge that was folded down.", Kind.CASING),
         "ends": Parameter("How far each end hangs out when the casing lies flat.", Kind.LENGTH, "14 cm"),
@@ -92,10 +94,11 @@ class Drawstring:
         # It is tied once the waist is drawn in, and then the ends are longer.
         drawn = facts_of(done, Threaded).drawn
         tied = done.step.mm("ends") if drawn is None else drawn
-        windows = (
-            Window("ends", "a cord end", tied, least=USUAL_END, sewable_least=LEAST_END, why="it has to be tied"),
+        knot = Window("ends", "a cord end", tied, least=USUAL_END, sewable_least=LEAST_END, why="it has to be tied")
+        flat = Window(
+            "ends", "a cord end with the casing open", done.step.mm("ends"), sewable_least=LEAST_END, why="it slips in"
         )
-        return OnCloth(filled(ledger, casing, Lies.CORD, "the cord", "into"), windows)
+        return OnCloth(filled(ledger, casing, Lies.CORD, "the cord", "into"), (knot, flat))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

@@ -60,7 +60,13 @@ from furbelow.techniques.shared.preconditions import edge_not_ready, strips_not_
 
 EDGE, SEAM, PIECE = "edge", "seam", "piece"
 WITH = "with"  # the key for a supply
-BY_LENGTH = (SupplyKind.TRIM, SupplyKind.ELASTIC, SupplyKind.OTHER)  # what is used by the length of an edge or seam
+BY_LENGTH = (
+    SupplyKind.TRIM,
+    SupplyKind.CORD,
+    SupplyKind.BONE,
+    SupplyKind.ELASTIC,
+    SupplyKind.OTHER,
+)  # what is used by the length of an edge or seam
 KEYS = (EDGE, SEAM, PIECE, WITH)
 NEEDS = ("ring", "flat", "hemmed", "neatened", "not gathered")
 LEAVES = ("neatened", "hemmed", "enclosed")

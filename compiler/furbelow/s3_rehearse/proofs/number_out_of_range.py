@@ -38,11 +38,13 @@ def _outside(run: Run, done: Performed, window: Window) -> Iterator[Fault]:
         (window.least, False),
     ):
         if bound is not None and value < bound:
-            yield _fault(run, done, window, bound, window.least or bound, error, short=True)
+            yield _fault(run, done, window, bound, max(bound, window.least or bound), error, short=True)
             return
     for bound, error in ((window.sewable_most, True), (window.most, False)):
         if bound is not None and value > bound:
-            yield _fault(run, done, window, bound, bound if window.most is None else window.most, error, short=False)
+            yield _fault(
+                run, done, window, bound, bound if window.most is None else min(bound, window.most), error, short=False
+            )
             return
 
 

@@ -8,9 +8,11 @@ from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.message import Part
+from furbelow.garment.spec import SupplyKind
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-used"
+BOUGHT_BY_LENGTH = (SupplyKind.CLOTH, SupplyKind.TRIM, SupplyKind.CORD, SupplyKind.BONE, SupplyKind.ELASTIC)
 
 
 def prove(run: Run) -> Proof:
@@ -27,7 +29,7 @@ def prove(run: Run) -> Proof:
             severity=Severity.WARNING,
         )
         for name, material in run.solved.materials.items()
-        if material.material.kind in ("cloth", "trim", "elastic") and name not in used
+        if material.material.kind in BOUGHT_BY_LENGTH and name not in used
     )
     thread = any(each.material.kind == "thread" for each in run.solved.materials.values())
     shown = Part("proof-used-materials-thread" if thread else "proof-used-materials", {"materials": len(used)})

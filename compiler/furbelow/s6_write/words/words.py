@@ -24,7 +24,7 @@ from furbelow.garment.message import (
     Weight,
     flag,
 )
-from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.phrasing import Phrasing, share_digits
 from furbelow.measure.measure_text import show_decimal, show_volume
 from furbelow.s3_rehearse.weight import show_weight
 from furbelow.s6_write.words.messages import Messages, named, value_of, whole
@@ -61,7 +61,7 @@ class Words(Messages):
                     return self.text("stitch", {"number": number})
                 return self.text("stitch-inches", {"number": number, "per-inch": round(_INCH / mm)})
             case Share(share):
-                return self.text("share", {"number": self.local(f"{float(share * 100):.3g}")})
+                return self.text("share", {"number": self.local(share_digits(share))})
             case Ratio(ratio):
                 return self.local(f"{float(ratio):.3g}")
             case Pieces():
