@@ -60,7 +60,7 @@ def test_two_gathering_rows_lie_5_mm_apart_in_the_longest_stitch_without_backsti
     told = _tell(_rehearsal("larkspur", "M"), "gather")
     texts = " ".join(action.text for action in told.actions)
     assert "longest stitch" in texts
-    assert "9 mm from the cut edge, 5 mm from the first" in texts
+    assert "8 mm from the cut edge, 5 mm from the first" in texts  # clear of the seam at 1 cm
     assert "Do not sew back" in texts
     assert "leave 10 cm of thread hanging at both ends" in texts
 
@@ -101,7 +101,9 @@ def test_pins_stand_every_2_cm_on_gathered_net() -> None:
     assert any("every 2 cm" in action.text and "150 pins" in action.text for action in told.actions)
 
 
-def test_the_gathered_edge_lies_below_and_the_flat_one_on_top() -> None:
+def test_gathers_on_threads_lie_on_top_and_those_of_an_attachment_underneath() -> None:
     # common practice, no source
     told = _tell(_rehearsal("larkspur", "M"), "attach")
+    assert any("so that the gathers lie on top" in action.text for action in told.actions)
+    told = _tell(_rehearsal("larkspur", "M", Workroom(gather_with="pleating attachment")), "attach")
     assert any("the upper tier lies on top and the gathers underneath" in action.text for action in told.actions)

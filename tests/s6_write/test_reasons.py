@@ -119,7 +119,7 @@ def test_a_gathered_edge_says_why_it_is_drawn_in_so_far() -> None:
     asked = {operation.title: operation.why for part in guide.parts for operation in part.operations if operation.why}
     assert asked == {
         "Gather the top edge of the flounce": ("upper.length",),
-        "Gather the 2 layers of the upper tier as one": ("lining.length",),
+        "Gather the net top": ("lining.length",),
         "Draw in the elastic": ("step 19.length",),
     }
 

@@ -76,8 +76,8 @@ def test_thread_tails_of_gathers_are_knotted_before_the_band_is_sewn() -> None:
     marks = _marks(drawn, "band casing")
     assert marks.index("band-casing-pin") < marks.index("tails-off-machine") < marks.index("band-casing-sew")
     (band,) = [done for done in drawn.performed if done.step.written.technique == "band casing"]
-    # Four runs from quarter to quarter, two rows, knotted at both ends of each.
-    assert band.thread_ends == 4 * 2 * 2
+    # Two runs over two quarters each, two rows, knotted at both ends of each.
+    assert band.thread_ends == 2 * 2 * 2
     assert not any(mark.startswith("tails-off") for mark in _marks(_skirt("lawn"), "band casing"))
 
 

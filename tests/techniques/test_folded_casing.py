@@ -34,7 +34,7 @@ def test_the_elastic_lies_in_the_outermost_layer_and_all_are_worked_on() -> None
     drawn: Performed = worked.performed[-2]
     assert drawn.touches == ("skirt", "under")
     assert drawn.used[0].what == Part("use-elastic", {"piece": Pieces(("skirt",))})
-    assert "Fold the top edges of the skirt and the under 5 mm to the inside" in worked.words()
+    assert "Fold the waist 5 mm to the inside" in worked.words()  # the stack by the name its maker gave it
     assert "between the seam margin and the outside" not in worked.words()
 
 

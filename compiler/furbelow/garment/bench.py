@@ -54,6 +54,7 @@ class Edge(NamedTuple):
     held: bool = True  # gathers are held by a seam
     trim: str = ""
     slit: bool = False
+    marks: int = 0  # in how many equal parts it is marked, on both faces; 0 where it is not
 
     @property
     def pieces(self) -> tuple[str, ...]:
@@ -142,6 +143,13 @@ class Bench(NamedTuple):
 
     def edge(self, name: str) -> Edge:
         return self.edges[name]
+
+    def opened(self, name: str) -> tuple[str, ...]:
+        """The piece edges in an edge: itself, or those of the layers in a stack, outermost first."""
+        if "." in name:
+            return (name,)
+        layers = (below for below, stack in self.layered.items() if stack == name)
+        return tuple(edge for layer in layers for edge in self.opened(layer))
 
     def ring(self, edge: Edge) -> bool:
         return not edge.slit and all(self.cloths[piece].ring for piece in edge.pieces)

@@ -6,7 +6,7 @@ to bottom. What is sewn on by its bottom edge and hangs from nothing else hangs 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from enum import StrEnum
 from fractions import Fraction
 from typing import NamedTuple
@@ -133,7 +133,7 @@ def _joints(bench: Bench) -> Iterator[Joint]:
 
 
 def _across(bench: Bench, seam: Seam) -> Iterator[Joint]:
-    ours, theirs = (tuple(opened(bench, bench.edge(name))) for name in seam.edges)
+    ours, theirs = (bench.opened(name) for name in seam.edges)
     for one in ours:
         for other in theirs:
             (piece, side), (beside, along) = one.split("."), other.split(".")
@@ -160,18 +160,8 @@ def _joint(bench: Bench, seam: Seam, piece: str, side: str, beside: str, along: 
 
 def _stacked(bench: Bench, stack: Edge) -> Iterator[Joint]:
     """Layers hang level from the edge that they are stacked at."""
-    names = [name for name in opened(bench, stack) if name.endswith(".top")]
+    names = [name for name in bench.opened(stack.name) if name.endswith(".top")]
     for other in names[1:]:
         first, piece = names[0].partition(".")[0], other.partition(".")[0]
         if first != piece:
             yield Joint(first, piece, Way.LEVEL, Fraction(0), stack.name)
-
-
-def opened(bench: Bench, edge: Edge) -> Iterable[str]:
-    """The piece edges of an edge, stacks opened."""
-    if "." in edge.name:
-        yield edge.name
-        return
-    for below, stack in bench.layered.items():
-        if stack == edge.name:
-            yield from opened(bench, bench.edge(below))

@@ -12,7 +12,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import NamedTuple
 
-from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.bench import Bench
 
 
 class Lies(StrEnum):
@@ -148,20 +148,11 @@ class Ledger(NamedTuple):
         one, other = self.flat(piece, side, near, past=near < far), self.flat(piece, side, far)
         return Band(min(one, other), max(one, other))
 
-    def opened(self, edge: Edge) -> Iterator[str]:
-        """The piece edges of an edge, stacks opened."""
-        if "." in edge.name:
-            yield edge.name
-            return
-        for below, stack in self.bench.layered.items():
-            if stack == edge.name:
-                yield from self.opened(self.bench.edge(below))
-
     def at_edge(
         self, name: str, kind: Lies, what: str, near: Fraction, far: Fraction, arg: str = ""
     ) -> Iterator[Occupant]:
         """What lies along an edge, in every ply that the edge has, between two distances from it."""
-        for each in self.opened(self.bench.edge(name)):
+        for each in self.bench.opened(name):
             piece, _, side = each.partition(".")
             band = self.band(piece, side, near, far)
             if side in ("top", "bottom"):

@@ -69,10 +69,11 @@ class Money(NamedTuple):
 
 
 class Pieces(NamedTuple):
-    """Pieces by their names in the spec; with `side`, that edge of them."""
+    """Pieces by their names in the spec; with `side`, that edge of them; with `stack`, the layers that bear this name."""
 
     names: tuple[str, ...]
     side: str = ""
+    stack: str = ""
 
 
 class Supply(NamedTuple):
@@ -151,5 +152,7 @@ def piece_said(name: str) -> Part:
 
 
 def edge_said(edge: Edge) -> Pieces:
-    """An edge as messages are given it; a stack is always of top edges."""
-    return Pieces(edge.pieces, edge.name.rpartition(".")[2] if "." in edge.name else "top")
+    """An edge as messages are given it; a stack, which is always of top edges, by the name its maker gave it."""
+    if "." not in edge.name:
+        return Pieces(edge.pieces, "top", edge.name)
+    return Pieces(edge.pieces, edge.name.rpartition(".")[2])

@@ -64,9 +64,8 @@ class Phrasing:
         """How far a length may be off, never said less than it is: to the mm, or to 1/8 in."""
         return show_length(length, self.system, Fraction(1) if self.system == "metric" else _INCH / 8, "up")
 
-    def pins(self, length: Fraction) -> int:
-        """How many pins or clips an edge takes at the spacing that the guide names."""
-        spacing = self.room.pin_spacing
+    def pins(self, length: Fraction, spacing: Fraction) -> int:
+        """How many pins or clips an edge takes at this spacing, as the guide names it."""
         if self.system == "inch":  # as `about` says it
             spacing = max(round(spacing / (_INCH / 8)), 1) * _INCH / 8
         return max(1, round(length / spacing))

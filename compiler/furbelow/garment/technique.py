@@ -244,7 +244,8 @@ class Performed(NamedTuple):
     sewn: tuple[Sewn, ...] = ()
     used: tuple[Used, ...] = ()
     setup: SetUp = SetUp.NOTHING
-    pinned: Fraction = Fraction(0)  # mm of edge pinned or clipped, all copies
+    pinned: Fraction = Fraction(0)  # mm of edge pinned or clipped at the workroom's spacing, all copies
+    pinned_at_once: Fraction | None = None  # where not all of it is held at one time
     handled: Fraction = Fraction(0)  # mm of edge gathered, turned or pressed by hand, all copies
     thread_ends: int = 0  # bundles of loose thread ends wound round a pin, or knotted and cut, all copies
     drawn: Drawn | None = None  # what it gathers or pleats

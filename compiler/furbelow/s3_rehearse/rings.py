@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Casing, Edge
-from furbelow.garment.levels import Levels, opened
+from furbelow.garment.levels import Levels
 from furbelow.garment.solved import Solved
 
 
@@ -62,12 +62,10 @@ def _sewn_on(bench: Bench) -> set[str]:
 
 def _together(bench: Bench) -> list[set[str]]:
     """Piece edges that are one line: the layers of a stack, and both sides of a seam."""
-    groups = [
-        set(opened(bench, edge)) for name, edge in bench.edges.items() if "." not in name and name not in bench.layered
-    ]
+    groups = [set(bench.opened(name)) for name in bench.edges if "." not in name and name not in bench.layered]
     for seam in bench.seams.values():
         if len(seam.edges) == 2 and not seam.edges[0].endswith((".start", ".end")):
-            groups.append({each for name in seam.edges for each in opened(bench, bench.edge(name))})
+            groups.append({each for name in seam.edges for each in bench.opened(name)})
     return groups
 
 
@@ -101,7 +99,7 @@ def _ring(bench: Bench, solved: Solved, levels: Levels, line: set[str]) -> Ring:
 def _draws(casing: Casing, names: list[str], pieces: tuple[str, ...], bench: Bench) -> bool:
     """Whether this casing lies in the line: in its band, or under one of its edges."""
     if casing.name in bench.edges:
-        return any(each in names for each in opened(bench, bench.edge(casing.name)))
+        return any(each in names for each in bench.opened(casing.name))
     return casing.piece in pieces
 
 

@@ -15,7 +15,6 @@ from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Casing, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
-from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -48,7 +47,8 @@ from furbelow.techniques.shared.fire_label import label_laid, label_tools, label
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import held_in_seam, margins
-from furbelow.techniques.shared.marks import marked, seam_said
+from furbelow.techniques.shared.marks import marked, parts_of, seam_said
+from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -69,10 +69,11 @@ _SLIPPED = {
 
 
 class Banded(NamedTuple):
-    """A band sewn on and folded: its length round, its depth as folded, in mm."""
+    """A band sewn on and folded: its length round, its depth as folded, from pin to pin, in mm."""
 
     length: Fraction
     depth: Fraction
+    apart: Fraction
 
 
 class BandCasing:
@@ -175,6 +176,8 @@ class BandCasing:
         own = [seam for seam in bench.seams.values() if {ply.piece for ply in seam.plies} == {band}]
         after = after.with_seams(*(seam._replace(state=State.ENCLOSED) for seam in own))
         length = lower.set_length
+        apart = pins_apart(solved, room, edge, lower)
+        once = length * room.pin_spacing / apart
         return Performed(
             step,
             bench,
@@ -185,17 +188,19 @@ class BandCasing:
                 Sewn(StitchType.LOCK, length - opening, 1, room.seam_stitch),  # topstitching
             ),
             setup=SetUp.STRAIGHT,
-            pinned=2 * length,
+            # Pinned once to be sewn on, and once more to be folded over.
+            pinned=2 * once,
+            pinned_at_once=once,
             handled=length,
             thread_ends=knots_of(edge) if tails_hang(edge) else 0,
-            facts=Banded(length, depth),
+            facts=Banded(length, depth, apart),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts, before = done.step.written, facts_of(done, Banded), done.before
         band, edge = word_of(written, "band"), before.edge(edge_of(written, "to"))
         gap, length, depth = done.step.mm("gap"), facts.length, facts.depth
-        cord, parts, inner = holds_cord(say.solved, band), divisions(length), edge.plies[-1]
+        cord, parts, inner = holds_cord(say.solved, band), parts_of(edge), edge.plies[-1]
         if marked(edge):
             marks: tuple[Action, ...] = (Action("band-casing-mark-band-alone"),)
         else:
@@ -230,7 +235,7 @@ class BandCasing:
             "quarter": Length(length / 4),
             "length": Length(length),
             "off": Length(round_off(before, edge, say) + round_off(before, before.edge(f"{band}.bottom"), say), "off"),
-            "spacing": Length(say.room.pin_spacing * 2, "about"),
+            "spacing": Length(facts.apart, "about"),
             "past": Length(PAST, "about"),
             "cover": Length(COVER, "about"),
             "depth": Length(depth),

@@ -2,7 +2,7 @@
 
 What it does: draws the cloth of an edge together, by two rows of long stitches or by a pleating attachment.
 Edges before and after: the edge keeps its cloth length and state; its set length becomes the length it is meant for.
-Allowance: none. The rows lie inside the seam that follows.
+Allowance: none. The rows lie inside the seam that follows, clear of its line.
 Example: `- gather: {edge: flounce.top, to: upper.bottom}`
 Source: two rows 5 mm apart in the longest stitch, without backstitch, with long tails: common practice, no source.
     An attachment set to every stitch and depth mark 6 takes cloth to about half: common practice, no source.
@@ -43,9 +43,18 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
-from furbelow.techniques.shared.gathers import ATTACHMENT, FIRST_ROW, HAND, ROWS, TAIL, runs_of
+from furbelow.techniques.shared.gathers import (
+    ATTACHMENT,
+    HAND,
+    ROWS,
+    TAIL,
+    attached_at,
+    margin_to_come,
+    rows_in,
+    runs_of,
+)
 from furbelow.techniques.shared.laying import drawn_in
-from furbelow.techniques.shared.marks import seam_said
+from furbelow.techniques.shared.marks import marked_in, seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 
 BEST = "best"
@@ -53,13 +62,17 @@ TRY = Fraction(500)  # strip to try the attachment on
 
 
 class Gathered(NamedTuple):
-    """An edge gathered: cloth per set length, how, to which length in mm, the share behind, marks on the flat cloth."""
+    """An edge gathered: cloth per set length, how, to which length in mm, the share behind, marks on the flat cloth.
+
+    rows: how far they lie from the edge, in mm; one with an attachment.
+    """
 
     ratio: Fraction
     method: str
     length: Fraction
     behind: Fraction
     marks: tuple[Fraction, ...]
+    rows: tuple[Fraction, ...]
 
 
 class Gather:
@@ -83,10 +96,7 @@ class Gather:
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         facts, name = facts_of(done, Gathered), edge_of(done.step.written, "edge")
-        if facts.method == ATTACHMENT:
-            near, far = FIRST_ROW, FIRST_ROW + 1
-        else:
-            near, far = FIRST_ROW, FIRST_ROW + room.row_spacing
+        near, far = facts.rows[0], max(facts.rows[-1], facts.rows[0] + 1)
         rows = tuple(ledger.at_edge(name, Lies.GATHERS, "the gathering rows", near, far, "edge"))
         edge, half = done.before.edge(name), facts.length / 2
         if facts.behind == EVEN:
@@ -125,10 +135,12 @@ class Gather:
         faults = self._limits(step, solved, room, edge, length, method)
         if any(fault.severity is Severity.ERROR for fault in faults):
             return refused(bench, step, edge.pieces, *faults)
-        after = bench.with_edges(edge._replace(set_length=length, gathered=method, held=False))
-        rows = 1 if method == ATTACHMENT else 2
+        parts = max(divisions(length), edge.marks)
+        after = bench.with_edges(edge._replace(set_length=length, gathered=method, held=False, marks=parts))
+        margin = margin_to_come(bench, solved, edge)
+        at = (attached_at(margin),) if method == ATTACHMENT else rows_in(margin, say)
         kind = StitchType.RUNNING if method == HAND else StitchType.LOCK
-        sewn = tuple(Sewn(kind, edge.cloth_length, edge.copies, room.gathering_stitch) for _ in range(rows))
+        sewn = tuple(Sewn(kind, edge.cloth_length, edge.copies, room.gathering_stitch) for _ in at)
         return Performed(
             step,
             bench,
@@ -139,11 +151,9 @@ class Gather:
             setup={ROWS: SetUp.STRAIGHT, HAND: SetUp.HAND, ATTACHMENT: SetUp.ATTACHMENT}[method],
             handled=edge.cloth_length * edge.copies,
             # The tails of both rows are wound together, at both ends of each run.
-            thread_ends=0 if method == ATTACHMENT else 2 * runs_of(edge.cloth_length, length) * edge.copies,
+            thread_ends=0 if method == ATTACHMENT else 2 * runs_of(edge.cloth_length, parts) * edge.copies,
             drawn=Drawn(name, length, ratio, behind),
-            facts=Gathered(
-                ratio, method, length, behind, tuple(cloth_marks(edge.cloth_length, divisions(length), behind))
-            ),
+            facts=Gathered(ratio, method, length, behind, cloth_marks(edge.cloth_length, parts, behind), at),
         )
 
     def _method(self, asked: str, room: Workroom, edge: Edge, ratio: Fraction) -> str:
@@ -194,15 +204,18 @@ class Gather:
         to = before.edge(edge_of(written, "to")) if "to" in written.args else None
         method, ratio, length, marks = facts.method, facts.ratio, facts.length, facts.marks
         ring, even, parts = before.ring(edge), facts.behind == EVEN, len(marks)
+        runs = runs_of(edge.cloth_length, parts)
         layers, mark = sum(ply.copies for ply in edge.plies), mark_for(room.lever_takes, ratio)
 
         def each(name: str) -> Action:
             return Action(name, edge.copies)
 
         actions = [Action("gather-hold-layers")] if layers > 1 else []
-        if even:
+        if even and not marked_in(edge, parts):
             actions.append(each("gather-fold-ring" if ring else "gather-fold-flat"))
-        else:
+        if not even:
+            if edge.marks:
+                actions.append(each("gather-old-marks"))
             actions.append(each("gather-mark-ring" if ring else "gather-mark-flat"))
         if method == ATTACHMENT:
             halves = abs(ratio - 2) < Fraction(1, 10)
@@ -231,7 +244,10 @@ class Gather:
             "seam": seam_said(before, edge.pieces, say),
             "layers": layers,
             "parts": parts,
-            "in-runs": flag(runs_of(edge.cloth_length, length) > 1),
+            "in-runs": flag(runs > 1),
+            "runs": runs,
+            "per-run": parts // runs,
+            "marked": flag(even and marked_in(edge, parts)),
             "cloth": Length(edge.cloth_length),
             "cloth-part": Length(edge.cloth_length / parts),
             "short": Length(length),
@@ -240,9 +256,10 @@ class Gather:
             "ratio": Ratio(ratio),
             "behind": Share(facts.behind),
             "marks": Things(tuple(Length(at) for at in marks[1:])),
-            "first-row": Length(FIRST_ROW, "about"),
-            "second-row": Length(FIRST_ROW + room.row_spacing, "about"),
-            "apart": Length(room.row_spacing, "about"),
+            "first-row": Length(facts.rows[0], "about"),
+            "second-row": Length(facts.rows[-1], "about"),
+            "apart": Length(facts.rows[-1] - facts.rows[0], "about"),
+            "hand-stitch": Length(room.gathering_stitch, "about"),
             "tail": Length(TAIL, "about"),
             "stitch": Number(room.gathering_stitch, 1),
             "mark": Number(mark or Fraction(6), 1),
@@ -250,9 +267,8 @@ class Gather:
             "strip-short": Length(TRY / ratio),
             "strip-off": Length(TRY / ratio * limits.EASE_SHARE),
         }
-        title = "gather-title-layers" if layers > 1 and len(edge.pieces) == 1 else "gather-title"
         cautions = {HAND: (HAND_NEEDLE,), ROWS: (PINS_OUT,)}.get(method, ())
-        return Instructions(title, "gather-aim", tuple(actions), values, cautions)
+        return Instructions("gather-title", "gather-aim", tuple(actions), values, cautions)
 
 
 TECHNIQUE = Gather()

@@ -77,7 +77,7 @@ class LevelWaist:
         if fault:
             return refused(bench, step, touches, fault)
         cut = any(taken)
-        after = bench.with_edges(*(edge._replace(state=State.RAW) for edge in edges if cut))
+        after = bench.with_edges(*(edge._replace(state=State.RAW, marks=4) for edge in edges if cut))
         handled = sum((edge.cloth_length * edge.copies for edge in edges if cut), Fraction(0))
         return Performed(step, bench, after, touches, setup=SetUp.TABLE, handled=handled, facts=TakenUp(names, taken))
 

@@ -83,7 +83,7 @@ class Placket:
         written, seam, slit = done.step.written, done.step.mm("seam"), done.step.mm("slit")
         name, strip = edge_of(written, "edge"), word_of(written, "strip")
         cut: list[Occupant] = []
-        for top in ledger.opened(done.before.edge(name)):
+        for top in done.before.opened(name):
             deep = min(slit, done.before.depth(top.partition(".")[0]))
             cut += ledger.at_edge(top, Lies.SLIT, "the slit", Fraction(0), deep, "slit")
             # Through the seam it runs on into the piece that hangs from this one.

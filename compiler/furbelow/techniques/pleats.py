@@ -131,7 +131,7 @@ class Pleats:
         faults = _cannot_lie(step, say, edge, length, kind, depth)
         if any(fault.severity is Severity.ERROR for fault in faults):
             return refused(bench, step, edge.pieces, *faults)
-        after = bench.with_edges(edge._replace(set_length=length, gathered=f"{kind} pleats", held=False))
+        after = bench.with_edges(edge._replace(set_length=length, gathered=f"{kind} pleats", held=False, marks=0))
         return Performed(
             step,
             bench,

@@ -17,7 +17,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Ply, State
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, One, Pieces, Values, flag
+from furbelow.garment.message import Length, One, Pieces, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, LayerName, Step, each_of
@@ -40,8 +40,9 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.gathers import knots_of, tails_off, tails_said
-from furbelow.techniques.shared.marks import tagged
+from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
+from furbelow.techniques.shared.marks import marked_in, marked_said, seam_said
+from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import edge_not_ready, forms_differ
 
 BASTE = Fraction(2)  # from the edge: gathering rows lie further in
@@ -54,10 +55,11 @@ def layers_of(step: Step) -> tuple[LayerName, ...]:
 
 
 class Stacked(NamedTuple):
-    """A stack as written and the plies it has, both outermost first."""
+    """A stack as written and the plies it has, both outermost first; from pin to pin in mm."""
 
     layers: tuple[LayerName, ...]
     plies: tuple[Ply, ...]
+    apart: Fraction
 
     def edges(self, done: Performed) -> tuple[Edge, ...]:
         """The edges of the layers as they were before they were stacked."""
@@ -145,6 +147,8 @@ class StackLayers:
             gathered=next((edge.gathered for edge in edges if edge.gathered), ""),
             held=plied > 1 or first.held,  # the row through all layers holds their gathers; rows sewn later do not
             slit=first.slit,
+            # A layer by itself stays as it is; several are marked to meet.
+            marks=parts_in(edges) if plied > 1 else first.marks,
         )
         after = bench.with_edges(stack).joined(touches)
         if band := _folded_in_half([layer.edge for layer in layers]):
@@ -169,6 +173,7 @@ class StackLayers:
                 return refused(bench, step, touches, fault)
             after = after.with_seams(seam._replace(trapped=True))
         sewn = (Sewn(StitchType.LOCK, first.set_length, pairs, room.gathering_stitch),) if plied > 1 else ()
+        apart = pins_apart(solved, room, *edges)
         return Performed(
             step,
             bench,
@@ -176,9 +181,9 @@ class StackLayers:
             touches,
             sewn=sewn,
             setup=SetUp.STRAIGHT if sewn else SetUp.TABLE,
-            pinned=first.set_length * pairs if plied > 1 else Fraction(0),
-            thread_ends=sum(knots_of(edge) for edge in edges if not edge.held) if plied > 1 else 0,
-            facts=Stacked(layers, plies),
+            pinned=first.set_length * pairs * room.pin_spacing / apart if plied > 1 else Fraction(0),
+            thread_ends=sum(knots_of(edge) for edge in edges if tails_hang(edge)) if plied > 1 else 0,
+            facts=Stacked(layers, plies, apart),
         )
 
     def _not_trapped(
@@ -214,7 +219,7 @@ class StackLayers:
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         stacked, edge = facts_of(done, Stacked), done.after.edge(word_of(done.step.written, "as"))
-        count, parts = sum(ply.copies for ply in stacked.plies), divisions(edge.set_length)
+        count, parts = sum(ply.copies for ply in stacked.plies), edge.marks
         if count == 1:
             pieces: Values = {"pieces": Pieces(edge.pieces)}
             return Instructions("stack-layers-title-single", "stack-layers-aim-single", (), pieces)
@@ -225,6 +230,7 @@ class StackLayers:
                 "stack-layers-aim",
                 fold,
                 {
+                    "stack": edge_said(edge),
                     "band": Pieces((band,)),
                     "count": count,
                     "length": Length(edge.set_length),
@@ -232,20 +238,29 @@ class StackLayers:
                     "deep": Length(say.solved.pieces[band].depth),
                 },
             )
-        loose = next((layer for layer in stacked.edges(done) if layer.gathered and not layer.held), None)
-        actions = [_laid(done, say, layer, number) for number, layer in enumerate(stacked.layers)]
-        actions += [Action("stack-layers-mark"), Action("stack-layers-pin")]
+        layers, ring = stacked.edges(done), done.before.ring(edge)
+        loose = next((layer for layer in layers if tails_hang(layer)), None)
+        unmarked = [layer for layer in layers if not marked_in(layer, parts)]
+        bare = [piece for layer in unmarked for piece in layer.pieces]
+        actions = [Action("stack-layers-mark")] if unmarked else []
+        actions += [_laid(done, say, layer, number, edge.copies) for number, layer in enumerate(stacked.layers)]
+        times = len(layers) - 1 + (layers[0].copies > edge.copies)  # layers were pinned on
+        actions.append(Action("stack-layers-pin" if times == 1 else "stack-layers-pin-through"))
         if loose:
             # Gathers that lie in the stack are held by its pins from here on: their own come out before the sewing.
             actions.append(Action(tails_off(loose), values=tails_said(loose)))
         actions.append(Action("stack-layers-sew"))
         values: Values = {
+            "stack": edge_said(edge),
             "count": count,
             "parts": parts,
             "part": Length(edge.set_length / parts),
             "length": Length(edge.set_length),
             "from-edge": Length(BASTE, "about"),
-            "threads": flag(tagged(done.before, edge.pieces, say)),
+            "marked": marked_said(unmarked),
+            "ring": flag(ring),
+            "seam": seam_said(done.before, bare, say) if ring else One("ends", ("bright", "ends", "plain")),
+            "spacing": Length(stacked.apart, "about"),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
         each = tuple(action._replace(copies=edge.copies) for action in actions)
@@ -260,24 +275,27 @@ def _folded_in_half(edges: Sequence[EdgeName]) -> str | None:
     return None
 
 
-def _laid(done: Performed, say: Phrasing, layer: LayerName, number: int) -> Action:
-    """How this layer is laid: which it is, and which of its faces looks where."""
+def parts_in(edges: Sequence[Edge]) -> int:
+    """In how many parts a stack is marked: as the finest of its layers, or by its length where none is marked."""
+    return max(divisions(edges[0].set_length), *(edge.marks for edge in edges))
+
+
+def _laid(done: Performed, say: Phrasing, layer: LayerName, number: int, stacks: int) -> Action:
+    """How this layer of each of so many stacks is laid: which it is, and which of its faces looks where."""
     edge = done.before.edge(str(layer.edge))
     cloth = say.solved.pieces[edge.pieces[0]].piece.cloth.text
     sided = say.solved.materials[cloth].material.has_right_side
     face = "either" if not sided else layer.right_side
-    if layer.edge.side is None:
-        message = "stack-layers-put-in-stack" if number else "stack-layers-hold-stack"
-    elif edge.copies > 1:
-        message = "stack-layers-put-in-rings" if number else "stack-layers-nest"
+    alike = edge.copies // stacks
+    if alike > 1:
+        message = "stack-layers-put-in-alike" if number else "stack-layers-nest"
     else:
         message = "stack-layers-put-in" if number else "stack-layers-hold"
     return Action(
         message,
         values={
-            "layer": Pieces(edge.pieces[:1]),
-            "copies": edge.copies,
-            "plies": sum(ply.copies for ply in edge.plies),
+            "layer": edge_said(edge),
+            "copies": alike,
             "face": One(face, ("either", "out", "in")),
         },
     )

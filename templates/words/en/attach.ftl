@@ -46,13 +46,17 @@ attach-pin-flat = { match-and-pin }
 
 ## Sew
 
+# Gathers on rows of thread: each is seen before the needle reaches it.
+attach-turn-work-gathers-up = Turn the work so that the gathers lie on top. There you see each one in time and can smooth it with the tip of a pin.
+attach-turn-work-gathers-up-ring = { attach-turn-work-gathers-up } Sew from the inside of the ring.
+# Gathers of an attachment are held by its own row.
 attach-turn-work-gathers = { COUNT($to) ->
-    [one] Turn the work so that { PIECE($to) } lies on top and the gathers underneath.
-   *[other] Turn the work so that { PIECE($to) } lie on top and the gathers underneath.
+    [one] Turn the work so that { PIECE($to) } lies on top and the gathers underneath. The row of the attachment holds them, and the machine feeds the fuller cloth from below.
+   *[other] Turn the work so that { PIECE($to) } lie on top and the gathers underneath. The row of the attachment holds them, and the machine feeds the fuller cloth from below.
  }
 attach-turn-work-pleats = { COUNT($to) ->
-    [one] Turn the work so that { PIECE($to) } lies on top and the pleats underneath.
-   *[other] Turn the work so that { PIECE($to) } lie on top and the pleats underneath.
+    [one] Turn the work so that { PIECE($to) } lies on top and the pleats underneath. There the foot cannot push them over.
+   *[other] Turn the work so that { PIECE($to) } lie on top and the pleats underneath. There the foot cannot push them over.
  }
 attach-turn-work-flat = { COUNT($to) ->
     [one] Turn the work so that { PIECE($to) } lies on top.
@@ -64,8 +68,11 @@ attach-seam = { $ring ->
    *[no] Sew { $seam-width } from the edge, { $stitch }, { $length }, a few stitches back at both ends.
  }
 attach-sew-gathers = { attach-seam }
-    .check = No pleat is caught and no gathering row shows on the right side.
+    .check = No fold is caught in the seam, and no gathering row shows on the right side.
     .remedy = Unpick that hand's width, smooth it and sew it again. A row that shows below the seam is pulled out.
+attach-sew-pleats = { attach-seam }
+    .check = Every pleat lies as it was basted, and the basting does not show on the right side.
+    .remedy = Unpick that hand's width, lay the pleat again and sew.
 attach-sew-flat = { attach-seam }
     .check = The edges stayed level.
     .remedy = Unpick that hand's width, smooth it and sew it again.

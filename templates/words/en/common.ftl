@@ -24,6 +24,15 @@ edge = { $count ->
        *[end] the end edges of { $pieces }
     }
  }
+# Layers that are worked as one edge, by the name that the maker gave them, such as "skirt top".
+stack = { $form ->
+    [bare] { $name }
+   *[full] the { $name }
+ }
+stack-layers-of = { $form ->
+    [bare] layers of the { $name }
+   *[full] the layers of the { $name }
+ }
 side-seam = { $seam ->
     [bright] the side seam with the bright thread
    *[plain] the side seam
@@ -116,9 +125,10 @@ pins-needed = { $hold ->
        *[other] { $pins } pins
     }
  }
+# $on-top: the edge that lies on top at the machine; the pins are drawn out there.
 match-and-pin = { $copies ->
-    [one] Match { match-places }, and { pin } there first, from the side of { PIECE($to) }. Then { pin } every { $spacing } between: about { pins-needed } in all.
-   *[other] Match { match-places }, and { pin } there first, from the side of { PIECE($to) }. Then { pin } every { $spacing } between: about { pins-needed } for each.
+    [one] Match { match-places }, and { pin } there first, from the side of { PIECE($on-top) }. Then { pin } every { $spacing } between: about { pins-needed } in all.
+   *[other] Match { match-places }, and { pin } there first, from the side of { PIECE($on-top) }. Then { pin } every { $spacing } between: about { pins-needed } for each.
  }
 
 ## Ends that a seam closes to a ring

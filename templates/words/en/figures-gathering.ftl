@@ -5,8 +5,8 @@ figure-gathering-rows = Two rows of long stitches, right side up
 figure-gathering-second-row = { $second-row } from the edge
 figure-gathering-tails = tails
 figure-gathering-pull = { $parts ->
-    [8] Pull the tails: one eighth, from mark to mark
-   *[4] Pull the tails: one quarter, from mark to mark
+    [8] Pull the tails until each eighth is short enough
+   *[4] Pull the tails until each quarter is short enough
  }
 figure-gathering-pin = held round a pin
 figure-gathering-lengths = Flat and gathered, to one scale

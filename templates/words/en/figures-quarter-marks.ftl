@@ -2,7 +2,10 @@
 ### $to: the pieces of the upper edge, $edge: those of the edge below.
 
 figure-marks-above = { PIECE($to, at: "start") }
-figure-marks-below = { PIECE($edge, at: "start") }, underneath at the machine
+figure-marks-below = { $under ->
+    [yes] { PIECE($edge, at: "start") }, underneath at the machine
+   *[no] { PIECE($edge, at: "start") }, on top at the machine
+ }
 figure-marks-other-seam = other seam
 figure-marks-every = a mark every { $part }
 

@@ -1,27 +1,37 @@
 ### Gather an edge to a shorter length.
 
 gather-title = Gather { EDGE($edge) }
-gather-title-layers = Gather the { $layers } layers of { PIECE($edge) } as one
 gather-aim = { $cloth } of cloth lies in { $short }: { $ratio } to 1.
 
 ## Marks
 
-gather-hold-layers = Hold all { $layers } layers together, edges level, and work through all of them.
+# $marked: the layers bear their marks already.
+gather-hold-layers = { $layers ->
+    [2] { $marked ->
+        [yes] Hold both layers together, edges level, and work through both. The marks of the layers are those of the gathers.
+       *[no] Hold both layers together, edges level, and work through both.
+    }
+   *[other] { $marked ->
+        [yes] Hold all { $layers } layers together, edges level, and work through all of them. The marks of the layers are those of the gathers.
+       *[no] Hold all { $layers } layers together, edges level, and work through all of them.
+    }
+ }
 
 # The edge is a ring: folding begins at its side seam.
 gather-fold-ring = { $parts ->
-    [8] Fold { EDGE($edge) } in half and in half again, and once more, from { side-seam }, and mark the folds: every { $cloth-part } of flat cloth.
-   *[4] Fold { EDGE($edge) } in half and in half again, from { side-seam }, and mark the folds: every { $cloth-part } of flat cloth.
+    [8] Fold { EDGE($edge) } in half three times, from { side-seam }. Mark the folds on both faces: every { $cloth-part } of flat cloth.
+   *[4] Fold { EDGE($edge) } in half twice, from { side-seam }. Mark the folds on both faces: every { $cloth-part } of flat cloth.
  }
 gather-fold-flat = { $parts ->
-    [8] Fold { EDGE($edge) } in half and in half again, and once more, end to end, and mark the folds: every { $cloth-part } of flat cloth.
-   *[4] Fold { EDGE($edge) } in half and in half again, end to end, and mark the folds: every { $cloth-part } of flat cloth.
+    [8] Fold { EDGE($edge) } in half three times, end to end. Mark the folds on both faces: every { $cloth-part } of flat cloth.
+   *[4] Fold { EDGE($edge) } in half twice, end to end. Mark the folds on both faces: every { $cloth-part } of flat cloth.
  }
-# More cloth goes to the back than to the front.
-gather-mark-ring = Mark { EDGE($edge) } at { $marks } from { side-seam }, measured on the flat cloth.
+# More cloth goes to the back than to the front, so that even marks of a step before mean nothing.
+gather-old-marks = Rub out the marks that { EDGE($edge) } has.
+gather-mark-ring = Mark { EDGE($edge) } on both faces at { $marks } from { side-seam }, measured on the flat cloth.
     .check = { $behind } of the cloth lies in the back half, the seam at the middle of the back.
     .remedy = If the front is the fuller one, the marks were laid from the wrong place: measure from the seam again.
-gather-mark-flat = Mark { EDGE($edge) } at { $marks } from the left end, measured on the flat cloth.
+gather-mark-flat = Mark { EDGE($edge) } on both faces at { $marks } from the left end, measured on the flat cloth.
     .check = { $behind } of the cloth lies in the back half, the ends at the middle of the back.
     .remedy = If the front is the fuller one, the marks were laid from the wrong place: measure from the ends again.
 
@@ -38,10 +48,17 @@ gather-pleat = Pleat { EDGE($edge) }, { $first-row } from the cut edge, right si
 
 ## With two rows
 
-gather-thread-needle = Thread a hand needle with a double thread for running stitches of about { $apart }.
+gather-thread-needle = Thread a hand needle with a double thread for running stitches of about { $hand-stitch }.
 gather-set-machine = Set the longest stitch of your machine, { $stitch } mm or near it, and loosen the top tension a little. Write down how both stood before.
+# $per-run: over how many of the marked parts a run goes.
 gather-first-row = { $in-runs ->
-    [yes] Sew a row { $first-row } from the cut edge, in { $parts } runs, one from each mark to the next. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
+    [yes] { $per-run ->
+        [one] Sew a row { $first-row } from the cut edge, in { $runs } runs, one from each mark to the next. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
+       *[other] { $parts ->
+            [8] Sew a row { $first-row } from the cut edge, in { $runs } runs over { $per-run } eighths each, from mark to mark. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
+           *[4] Sew a row { $first-row } from the cut edge, in { $runs } runs over { $per-run } quarters each, from mark to mark. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
+        }
+    }
    *[no] Sew a row { $first-row } from the cut edge, in one run. Do not sew back, and leave { $tail } of thread hanging at both ends.
  }
 gather-second-row = Sew a second row the same way, { $second-row } from the cut edge, { $apart } from the first.

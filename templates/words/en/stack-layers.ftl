@@ -1,7 +1,7 @@
-### Lay edges inside one another and hold them as one edge.
+### Lay edges inside one another and hold them as one edge, layer by layer.
 
-stack-layers-title = Lay the { $count } layers together
-stack-layers-aim = { $count } layers are one edge of { $length }.
+stack-layers-title = Lay { $count } layers together: { EDGE($stack) }
+stack-layers-aim = { $count } layers are one edge of { $length }. From here on they are called { EDGE($stack) }.
 # A single layer: nothing is left to do.
 stack-layers-title-single = Set { PIECE($pieces) } ready
 stack-layers-aim-single = The layer is ready.
@@ -12,40 +12,67 @@ stack-layers-title-fold = Fold { PIECE($band) } in half
 stack-layers-fold = Fold { PIECE($band) } in half along its length, wrong sides together, both cut edges level, and press the fold.
     .check = From the fold it is { $deep } and the width of the coming seam deep.
 
+## Mark
+
+# $marked: the edges that bear no marks yet. $seam: how the place of the first mark is told.
+stack-layers-mark = { $parts ->
+    [8] { $seam ->
+        [bright] Mark { $marked } in eighths on both faces, every { $part }, the first at the side seam, with the bright thread where there is one.
+        [plain] Mark { $marked } in eighths on both faces, every { $part }, the first at the side seam.
+       *[ends] Mark { $marked } in eighths on both faces, every { $part } from one end.
+    }
+   *[4] { $seam ->
+        [bright] Mark { $marked } in quarters on both faces, every { $part }, the first at the side seam, with the bright thread where there is one.
+        [plain] Mark { $marked } in quarters on both faces, every { $part }, the first at the side seam.
+       *[ends] Mark { $marked } in quarters on both faces, every { $part } from one end.
+    }
+ }
+
 ## Lay each layer, from the outermost to the one nearest the body
 
-# Said only inside the messages below: which of its faces looks where.
+# Said only inside the messages below: which of its faces looks where, and how a layer meets the one before.
 stack-layers-way = { $face ->
     [either] seam margins towards the legs
     [out] right side out
    *[in] right side towards the legs, wrong side to the layer before
  }
-stack-layers-hold = Hold { PIECE($layer) } as worn, { stack-layers-way }.
-stack-layers-hold-stack = Hold the { $plies } layers that are sewn together as worn, { stack-layers-way }.
-stack-layers-nest = Put the { $copies } rings of { PIECE($layer) } inside one another, { stack-layers-way }.
-stack-layers-put-in = Put { PIECE($layer) } inside, { stack-layers-way }.
-stack-layers-put-in-stack = Put the { $plies } layers that are sewn together inside, { stack-layers-way }.
-stack-layers-put-in-rings = Put the { $copies } rings of { PIECE($layer) } inside, { stack-layers-way }.
-
-## Mark and pin
-
-stack-layers-mark = { $parts ->
-    [8] { $threads ->
-        [yes] Mark the top edge of every layer in eighths, every { $part }, the first at its side seam, with the bright thread where it has one.
-       *[no] Mark the top edge of every layer in eighths, every { $part }, the first at its side seam.
-    }
-   *[4] { $threads ->
-        [yes] Mark the top edge of every layer in quarters, every { $part }, the first at its side seam, with the bright thread where it has one.
-       *[no] Mark the top edge of every layer in quarters, every { $part }, the first at its side seam.
-    }
+stack-layers-meet = { $ring ->
+    [yes] Match the side seams and the marks, top edges level, and { pin } there.
+   *[no] Match the ends and the marks, top edges level, and { pin } there.
  }
-stack-layers-pin = Bring the top edges level, match the side seams and the marks, and { pin } there.
+stack-layers-hold = Hold { PIECE($layer) } as worn, { stack-layers-way }.
+# Several alike, the first that are laid.
+stack-layers-nest = { $ring ->
+    [yes] Put the { $copies } rings of { PIECE($layer) } inside one another, { stack-layers-way }. { stack-layers-meet }
+   *[no] Lay the { $copies } pieces of { PIECE($layer) } on one another, { stack-layers-way }. { stack-layers-meet }
+ }
     .check = No layer sags between the marks.
     .remedy = { $parts ->
         [8] Take out the pins of that eighth and share the looseness out again.
        *[4] Take out the pins of that quarter and share the looseness out again.
      }
+stack-layers-put-in = { $ring ->
+    [yes] Put { PIECE($layer) } inside, { stack-layers-way }. { stack-layers-meet }
+   *[no] Lay { PIECE($layer) } behind, { stack-layers-way }. { stack-layers-meet }
+ }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
+stack-layers-put-in-alike = { $ring ->
+    [yes] Put the { $copies } rings of { PIECE($layer) } inside, { stack-layers-way }. { stack-layers-meet }
+   *[no] Lay the { $copies } pieces of { PIECE($layer) } behind, { stack-layers-way }. { stack-layers-meet }
+ }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
 
-## Sew
+## Hold all of them
 
-stack-layers-sew = Sew all { $count } layers together { $from-edge } from the edge, { $length }, with the longest stitch. This row stays in.
+stack-layers-pin = { pin-start } every { $spacing } between the marks.
+# More than two layers: those pins went through the layers that lay there then.
+stack-layers-pin-through = { $hold ->
+    [clips] When all layers are in, clip them all together: at the marks first, then every { $spacing }.
+   *[pins] When all layers are in, put the pins through all of them: at the marks first, then every { $spacing }.
+ }
+stack-layers-sew = { $count ->
+    [2] Sew both layers together { $from-edge } from the edge, { $length }, with the longest stitch. This row stays in.
+   *[other] Sew all { $count } layers together { $from-edge } from the edge, { $length }, with the longest stitch. This row stays in.
+ }

@@ -7,14 +7,14 @@ from collections.abc import Iterator
 
 import pytest
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Action, Performed
+from furbelow.garment.technique import Action, Performed, facts_of
 from furbelow.s6_write.figures import figures_for, overview
 from furbelow.s6_write.figures.language import ACCENT, ELASTIC, RIGHT_SIDE
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.said_step import SaidAction
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.gather import FIRST_ROW
+from furbelow.techniques.gather import Gathered
 
 from tests.said import said
 
@@ -192,15 +192,15 @@ def test_the_overview_gives_the_finished_measures(demo: str) -> None:
 
 def test_the_margin_of_a_seam_is_drawn_as_wide_as_its_scale_says() -> None:
     # The first gathering row and the second, each from the edge: their drawn distances are as their real ones.
-    _, say, figure, _ = of("larkspur", "gather", "gathering")
+    done, _, figure, _ = of("larkspur", "gather", "gathering")
     heights = []
     for path in root(figure).iter(f"{SVG}path"):
         if path.attrib.get("stroke-dasharray") == "110 50":
             heights.append(int(re.findall(r"-?\d+", path.attrib["d"])[1]))
     edge_y = 260  # the raw edge of the close view
     assert len(heights) == 2
-    ratio = float((FIRST_ROW + say.room.row_spacing) / FIRST_ROW)
-    assert (heights[1] - edge_y) == pytest.approx(ratio * (heights[0] - edge_y), abs=1)
+    first, second = (float(at) for at in facts_of(done, Gathered).rows)
+    assert (heights[1] - edge_y) == pytest.approx(second / first * (heights[0] - edge_y), abs=2)
 
 
 def test_like_pieces_are_counted_until_they_are_one_garment() -> None:

@@ -15,7 +15,7 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.gather import Gathered
-from furbelow.techniques.shared.gathers import ATTACHMENT, FIRST_ROW, HAND, ROWS, TAIL
+from furbelow.techniques.shared.gathers import ATTACHMENT, HAND, ROWS, TAIL
 
 LEFT, RIGHT = 92.0, 300.0  # the cloth of the close view
 SCALE = 4.2  # units for a mm in the close view
@@ -35,9 +35,9 @@ def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
         "cloth": Length(worked.cloth_length),
         "short": Length(facts.length),
         "part": Length(facts.length / parts),
-        "marks": Things(tuple(Length(at) for at in facts.marks), "row"),
-        "first-row": Length(FIRST_ROW, "about"),
-        "second-row": Length(FIRST_ROW + words.say.room.row_spacing, "about"),
+        "marks": Things(tuple(Length(at) for at in facts.marks[1:])),
+        "first-row": Length(facts.rows[0], "about"),
+        "second-row": Length(facts.rows[-1], "about"),
         "tail": Length(TAIL, "about"),
         "ring": flag(done.before.ring(worked)),
         "behind": Share(facts.behind),
@@ -45,10 +45,10 @@ def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     sheet = Sheet()
     if facts.method == ATTACHMENT:
         sheet.write((8, 0), words.text("figure-gathering-pleated"), bold=True)
-        y = _pleated(sheet, 26, words, values, numbers)
+        y = _pleated(sheet, 26, facts, words, values, numbers)
     else:
         sheet.write((8, 0), words.text("figure-gathering-rows"), bold=True)
-        y = _rows(sheet, 26, words, values, numbers)
+        y = _rows(sheet, 26, facts, words, values, numbers)
         sheet.write((8, y + 26), words.text("figure-gathering-pull", values), bold=True)
         y = _pulled(sheet, y + 48, words, numbers)
     sheet.write((8, y + 30), words.text("figure-gathering-lengths"), bold=True)
@@ -66,9 +66,8 @@ def _cloth(sheet: Sheet, y: float) -> None:
     sheet.line([(LEFT, y + DEEP), (RIGHT, y + DEEP)], SOFT, THIN, (3, 3))
 
 
-def _rows(sheet: Sheet, y: float, words: Words, values: Values, numbers: Numbers) -> float:
-    first = y + float(FIRST_ROW) * SCALE
-    second = first + float(words.say.room.row_spacing) * SCALE
+def _rows(sheet: Sheet, y: float, facts: Gathered, words: Words, values: Values, numbers: Numbers) -> float:
+    first, second = (y + float(at) * SCALE for at in facts.rows)
     _cloth(sheet, y)
     edge(sheet, (LEFT, y), (RIGHT, y), "raw", (0, 1))
     for at in (first, second):
@@ -107,8 +106,8 @@ def _pulled(sheet: Sheet, y: float, words: Words, numbers: Numbers) -> float:
     return y + DEEP
 
 
-def _pleated(sheet: Sheet, y: float, words: Words, values: Values, numbers: Numbers) -> float:
-    row = y + float(FIRST_ROW) * SCALE
+def _pleated(sheet: Sheet, y: float, facts: Gathered, words: Words, values: Values, numbers: Numbers) -> float:
+    row = y + float(facts.rows[0]) * SCALE
     _cloth(sheet, y)
     edge(sheet, (LEFT, y), (RIGHT, y), "raw", (0, 1))
     pleats = [

@@ -28,18 +28,10 @@ def layered(bench: Bench, piece: str) -> int:
     return bench.cloths[piece].copies // alike(bench, piece)
 
 
-def opened(bench: Bench, name: str) -> list[str]:
-    """The piece edges in an edge: itself, or those of the layers in a stack, outermost first."""
-    if "." in name:
-        return [name]
-    layers = [below for below, stack in bench.layered.items() if stack == name]
-    return [edge for layer in layers for edge in opened(bench, layer)]
-
-
 def seam_between(bench: Bench, upper: str, lower: str) -> Seam | None:
     """The seam from the bottom of one piece to the top of another (or of a band over a top edge)."""
     for seam in bench.seams.values():
-        names = {edge for name in seam.edges for edge in opened(bench, name)}
+        names = {edge for name in seam.edges for edge in bench.opened(name)}
         if f"{upper}.bottom" in names and f"{lower}.top" in names:
             return seam
     return None
@@ -55,7 +47,7 @@ def chains(bench: Bench, pieces: Iterable[str]) -> tuple[tuple[str, ...], ...]:
     for seam in bench.seams.values():
         if len(seam.edges) != 2:
             continue
-        names = [edge.partition(".") for name in seam.edges for edge in opened(bench, name)]
+        names = [edge.partition(".") for name in seam.edges for edge in bench.opened(name)]
         uppers = [piece for piece, _, side in names if side == "bottom" and piece in below]
         lowers = [piece for piece, _, side in names if side == "top" and piece in below]
         for upper in uppers:

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, One, Pieces, Values
-from furbelow.garment.technique import Performed, edge_of
+from furbelow.garment.message import Length, One, Values, edge_said, flag
+from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.hanging import edge_now
@@ -15,6 +14,7 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, shortened
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.attach import Attached
 
 LEFT, RIGHT = 24.0, 376.0
 HIGH = 30.0
@@ -26,15 +26,17 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     room, before = words.say.room, done.before
     edge_here, to = before.edge(edge_of(done.step.written, "edge")), before.edge(edge_of(done.step.written, "to"))
     ring, length = before.ring(to), to.set_length
-    parts = divisions(length)
+    facts = facts_of(done, Attached)
+    parts = facts.parts
     values: Values = {
-        "to": Pieces(to.pieces),
-        "edge": Pieces(edge_here.pieces),
+        "to": edge_said(to),
+        "edge": edge_said(edge_here),
         "parts": parts,
         "part": Length(length / parts),
         "length": Length(length),
         "hold": One(room.hold_with, ("pins", "clips")),
-        "spacing": Length(room.pin_spacing, "about"),
+        "spacing": Length(facts.apart, "about"),
+        "under": flag(not facts.gathers_up),
     }
     sheet = Sheet()
     sheet.write((LEFT - 16, 0), shortened(words.text("figure-marks-above", values), 360, True), bold=True)

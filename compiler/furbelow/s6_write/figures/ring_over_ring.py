@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import cos, pi, sin
 
-from furbelow.garment.message import Length, One, Pieces, Values
+from furbelow.garment.message import Length, One, Values, edge_said
 from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face
@@ -31,8 +31,8 @@ def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) ->
         return None
     words.read("figures-ring-over-ring")
     values: Values = {
-        "over": Pieces(to.pieces),
-        "inside": Pieces(edge.pieces),
+        "over": edge_said(to),
+        "inside": edge_said(edge),
         "side": One(to.name.rpartition(".")[2] if "." in to.name else "stack", ("top", "bottom", "stack")),
         "length": Length(to.set_length),
     }

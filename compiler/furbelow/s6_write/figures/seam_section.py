@@ -16,12 +16,14 @@ from furbelow.s6_write.figures.pen import Sheet, shortened, spread
 from furbelow.s6_write.figures.section import LEVEL, PLY, Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.attach import Attached
 from furbelow.techniques.neaten import MESSAGES, Neatened
 from furbelow.techniques.turn_seam import FROM_SEAM, Turned
 
 LEFT, RIGHT = 150.0, 384.0
 SEWN = (  # the messages that say how a plain seam is sewn
     "attach-sew-gathers",
+    "attach-sew-pleats",
     "attach-sew-flat",
     "join-ends-sew",
     "join-ends-sew-pieced",
@@ -50,7 +52,7 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     labels = []
     for index, ply in enumerate([*reversed(lower), *reversed(upper)]):
         on_top = index >= len(lower)
-        gathered = not on_top and _gathered(done, seam)
+        gathered = on_top == gathers_up(done) and _gathered(done, seam)
         cut.ply([cut.at(far, index), cut.at(width, index)], wrong_side(say, ply, up=on_top), gathered)
         labels.append((cut.at(far, index)[1], say.piece(ply.piece)))
     tip = cut.stitch(0, 0, count - 1)
@@ -215,13 +217,18 @@ def made_seam(done: Performed) -> Seam | None:
 
 
 def sides(done: Performed, seam: Seam) -> tuple[list[Ply], list[Ply]]:
-    """The plies of the flat side of a seam, on top at the machine, and those of the other; single plies, outermost first."""
+    """The plies on top at the machine and those underneath; single plies, outermost first."""
     bench: Bench = done.before if all(name in done.before.edges for name in seam.edges) else done.after
     if len(seam.edges) == 2 and not seam.name.endswith((".ends", ".joins")):
         to, edge = bench.edge(seam.edges[1]), bench.edge(seam.edges[0])
-        return single(to.plies), single(edge.plies)
+        return (single(edge.plies), single(to.plies)) if gathers_up(done) else (single(to.plies), single(edge.plies))
     piece = seam.plies[0]
     return [Ply(piece.piece)], [Ply(piece.piece)]
+
+
+def gathers_up(done: Performed) -> bool:
+    """Whether this step sews gathers on, and they lie on top at the machine."""
+    return isinstance(done.facts, Attached) and done.facts.gathers_up
 
 
 def single(plies: tuple[Ply, ...]) -> list[Ply]:

@@ -95,7 +95,8 @@ def _needle(rehearsal: Rehearsal) -> str:
 
 def _pins(run: Run, steps: Sequence[Performed]) -> int:
     """What the step of these takes that takes most."""
-    pinned = max((done.pinned for done in steps), default=Fraction(0))
+    held = (done.pinned if done.pinned_at_once is None else done.pinned_at_once for done in steps)
+    pinned = max(held, default=Fraction(0))
     # A tenth more: thread tails are wound round pins too.
     return int(pinned / run.room.pin_spacing * Fraction(11, 10) / 10 + 1) * 10
 

@@ -83,12 +83,16 @@ class Words(Messages):
 
     def _count(self, given: object) -> FluentInt:
         value = value_of(given)
-        return whole(len(dict.fromkeys(value.names))) if isinstance(value, Pieces) else super()._count(given)
+        if not isinstance(value, Pieces):
+            return super()._count(given)
+        return whole(2 if value.stack else len(dict.fromkeys(value.names)))  # the layers of a stack are several
 
     def _pieces(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         pieces = value_of(given)
         if not isinstance(pieces, Pieces):
             raise TypeError(f"takes pieces, not {named(given)}")
+        if pieces.stack:
+            return _begun(self.text("stack-layers-of", {**_named_stack(pieces), "form": form, "case": case}), at)
         return _begun(self.listed([self._piece(name, form, case) for name in dict.fromkeys(pieces.names)]), at)
 
     def _piece(self, name: str, form: str, case: str) -> str:
@@ -106,6 +110,8 @@ class Words(Messages):
         edge = value_of(given)
         if not isinstance(edge, Pieces) or not edge.side:
             raise TypeError(f"takes an edge, not {named(given)}")
+        if edge.stack:
+            return _begun(self.text("stack", {**_named_stack(edge), "form": form, "case": case}), at)
         told: dict[str, Value | str] = {
             "side": edge.side,
             "count": len(dict.fromkeys(edge.names)),
@@ -116,6 +122,11 @@ class Words(Messages):
 
 
 UNITS_SAID = ("mm", "cm", "m", "in", "yd", "ml", "l")  # the units that messages have words for
+
+
+def _named_stack(pieces: Pieces) -> dict[str, str]:
+    """A stack has its name in the spec alone, so the name reads as words do: `skirt_top` is the skirt top."""
+    return {"name": pieces.stack.replace("_", " ")}
 
 
 def _begun(text: str, at: str) -> str:

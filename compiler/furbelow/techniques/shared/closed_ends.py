@@ -50,6 +50,7 @@ def close_ends(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
                     copies=left,
                     cloth_length=(edge.cloth_length - 2 * seam) * merged,
                     set_length=(edge.set_length - 2 * seam) * merged,
+                    marks=0,  # those of the flat edge are not even on the ring
                 )
             )
         for side in ("start", "end"):

@@ -8,7 +8,7 @@ from furbelow.garment.solved import Solved, SolvedStep
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import Performed, SetUp, Sewn, edge_of, fault_at, refused
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.gathers import knots_of
+from furbelow.techniques.shared.gathers import knots_of, tails_hang
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -98,5 +98,5 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
         sewn=(Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch),),
         setup=SetUp.STRAIGHT,
         pinned=to.set_length * to.copies,
-        thread_ends=0 if edge.held else knots_of(edge),
+        thread_ends=knots_of(edge) if tails_hang(edge) else 0,
     )

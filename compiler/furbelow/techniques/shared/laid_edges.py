@@ -4,20 +4,21 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.limits import EASE_SHARE
-from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Value, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Action
 from furbelow.garment.tolerance import round_off
 from furbelow.techniques.shared.gathers import tails_said
-from furbelow.techniques.shared.marks import marked, seam_said, tagged
+from furbelow.techniques.shared.marks import marked_in, parts_of, seam_said, tagged
+from furbelow.techniques.shared.pins import pins_apart
 
 PLACES = ("bright", "ends", "plain")
 FOLDS = ("gathers", "pleats", "flat")
 
 
 def marks_on(bench: Bench, say: Phrasing, *edges: Edge) -> tuple[Action, ...]:
-    """Marking those of the edges that bear no marks yet: marks are made once and carried on."""
+    """Marking those of the edges that bear no such marks yet: marks are made once and carried on."""
+    parts = parts_of(*edges)
     return tuple(
         Action(
             "mark-parts-ring" if bench.ring(edge) else "mark-parts-flat",
@@ -25,13 +26,14 @@ def marks_on(bench: Bench, say: Phrasing, *edges: Edge) -> tuple[Action, ...]:
             values={"marked": edge_said(edge), "seam": seam_said(bench, edge.pieces, say)},
         )
         for edge in edges
-        if not marked(edge)
+        if not marked_in(edge, parts)
     )
 
 
 def edges_said(bench: Bench, edge: Edge, to: Edge, say: Phrasing) -> dict[str, Value]:
     """The values that messages of two edges are given: both of them, their marks, and what holds them."""
-    ring, parts = bench.ring(to), divisions(to.set_length)
+    ring, parts = bench.ring(to), parts_of(edge, to)
+    apart = pins_apart(say.solved, say.room, edge, to)
     threads = tagged(bench, to.pieces, say) or tagged(bench, edge.pieces, say)
     return {
         "edge": edge_said(edge),
@@ -41,8 +43,9 @@ def edges_said(bench: Bench, edge: Edge, to: Edge, say: Phrasing) -> dict[str, V
         "parts": parts,
         "part": Length(to.set_length / parts),
         "hold": One(say.room.hold_with, ("pins", "clips")),
-        "spacing": Length(say.room.pin_spacing, "about"),
-        "pins": say.pins(to.set_length),
+        "on-top": edge_said(to),
+        "spacing": Length(apart, "about"),
+        "pins": say.pins(to.set_length, apart),
         "copies": to.copies,
         "ease": Length(to.set_length * EASE_SHARE),
         "off": Length(round_off(bench, edge, say) + round_off(bench, to, say), "off"),

@@ -14,7 +14,7 @@ from furbelow.garment.lying import Band, Held, Ledger, Lies, Occupant, Window
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.gathers import FIRST_ROW, HAND, ROWS
+from furbelow.techniques.shared.gathers import HAND, NARROWEST_MARGIN, ROWS
 
 WIDE_MARGIN = Fraction(30)  # a wider margin is bulk that nobody asked for
 SHORTEST_LAP, USUAL_LAP = Fraction(5), Fraction(10)  # what two rows of stitches can hold, and what is usual
@@ -89,7 +89,7 @@ def hem(
 
 def on_arc(ledger: Ledger, name: str, what: str, cloth_at: Fraction, lies_at: Fraction, arg: str) -> Iterator[Held]:
     """Cloth of a flared piece, at one distance from its edge, that comes to lie at another; nothing on straight cloth."""
-    for each in ledger.opened(ledger.bench.edge(name)):
+    for each in ledger.bench.opened(name):
         piece, _, side = each.partition(".")
         if ledger.bench.cloths[piece].piece.ring is None or side in ("start", "end"):
             continue
@@ -113,11 +113,8 @@ def held_in_seam(
     window = seam_window(solved, arg, seam, (*edge.pieces, *to.pieces))
     if edge.held or edge.gathered not in (ROWS, HAND):
         return (window,)
-    rows = FIRST_ROW + room.row_spacing
-    return (
-        window,
-        Window(arg, "a seam over gathering rows", seam, least=rows, why=f"the second row lies {rows} mm from the edge"),
-    )
+    why = f"two rows of gathers lie clear of the seam in {NARROWEST_MARGIN} mm"
+    return (window, Window(arg, "a seam over gathering rows", seam, least=NARROWEST_MARGIN, why=why))
 
 
 def drawn_in(edge: Edge, arg: str, length: Fraction) -> tuple[Held, ...]:
