@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import State
 
-from tests.techniques.small import refused, sound
+from tests.techniques.small import refused, sound, work
 
 PIECES = """panel: {from: lawn, length: 60 cm, depth: 40 cm}
 lining: {from: lawn, length: 60 cm, depth: 40 cm}"""
@@ -56,3 +56,21 @@ def test_pieces_sewn_to_others_before_are_refused() -> None:
 
 def test_two_panels_and_one_lining_are_refused() -> None:
     refused("FB305", PIECES.replace("panel: {from: lawn,", "panel: {from: lawn, count: 2,"), STEP)
+
+
+def test_flat_layers_are_matched_at_their_ends_and_not_at_seams_that_they_lack() -> None:
+    stacked = "- stack layers: {layers: [panel.top, {edge: lining.top, right side: in}], as: apron_top}"
+    bagged = f"{STEP.replace('seam: 1 cm', 'seam: 1 cm, leave open: top')}\n{stacked}"
+    told = work(PIECES, bagged).tellings()[-1]
+    texts = [action.text for action in told.actions]
+    assert any("Match the ends and the marks" in text for text in texts)
+    assert not any("side seam" in text for text in texts)
+    assert any(text.startswith("Sew both layers") for text in texts)
+
+
+def test_the_work_is_turned_through_what_is_left_open() -> None:
+    gap = work(PIECES, STEP).tellings()[-1]
+    top = work(PIECES, STEP.replace("seam: 1 cm", "seam: 1 cm, leave open: top")).tellings()[-1]
+    through = [[action.text for action in told.actions if "right side out" in action.text] for told in (gap, top)]
+    assert "through the gap" in through[0][0]
+    assert "through the top" in through[1][0]

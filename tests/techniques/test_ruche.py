@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.techniques.small import refused, sound
+from tests.techniques.small import refused, sound, work
 
 PIECES = """skirt: {from: net, length: 120 cm, depth: 40 cm}
 strip: {from: lawn, length: 240 cm, depth: 6 cm}"""
@@ -58,3 +58,15 @@ def test_a_gathered_piece_is_refused() -> None:
 
 def test_a_ring_on_flat_cloth_is_refused() -> None:
     refused("FB304", PIECES, READY.partition("\n")[2] + f"\n{STEP.replace('LINES', 'one')}")
+
+
+def test_ends_beside_finished_cloth_are_folded_under_before_the_strip_is_marked() -> None:
+    flat = "apron: {from: lawn, length: 60 cm, depth: 40 cm}\nstrip: {from: net, length: 122 cm, depth: 6 cm}"
+    step = "- ruche: {strip: strip, on: apron, above hem: 8 cm}"
+    hemmed = "- narrow hem: {edge: apron.start}\n- narrow hem: {edge: apron.end}"
+    texts = [action.text for action in work(flat, f"{hemmed}\n{step}").tellings()[-1].actions]
+    assert texts[0].startswith("Fold 1 cm of the strip to the wrong side at both ends")
+    assert "Mark the strip in quarters, every 30 cm" in texts[1]
+    open_ends = [action.text for action in work(flat, step).tellings()[-1].actions]
+    assert not any(text.startswith("Fold") for text in open_ends)
+    assert "Lay the ends of the strip level with the ends of the apron." in open_ends

@@ -42,6 +42,7 @@ from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, margins, seam_window, turn_window
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ, not_long
+from furbelow.techniques.shared.ring_drop import dropped_first
 from furbelow.techniques.shared.stacks import taken
 
 EDGE_STITCH = Fraction(2)
@@ -197,7 +198,7 @@ class BindingStrip:
         return Instructions(
             "binding-strip-title",
             "binding-strip-aim",
-            tuple(Action(name, edge.copies) for name in messages),
+            (*dropped_first(done, edge), *(Action(name, edge.copies) for name in messages)),
             values,
             (PINS_OUT, iron_hot(done, say)),
             iron_tools(done, say),

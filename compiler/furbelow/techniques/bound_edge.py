@@ -45,6 +45,7 @@ from furbelow.techniques.shared.laying import lap_window
 from furbelow.techniques.shared.loose_ends import folded_under
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready
+from furbelow.techniques.shared.ring_drop import dropped_first
 
 EDGE_STITCH = Fraction(2)
 LEAST = Fraction(4)  # half a tape: less is not caught on both sides; house rule, maker to confirm
@@ -191,7 +192,6 @@ class BoundEdge:
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts = done.step.written, facts_of(done, Bound)
-
         if facts.edge:
             edge = done.before.edge(facts.edge)
             title, where, seam = "bound-edge-title-edge", edge_said(edge), seam_said(done.before, edge.pieces, say)
@@ -220,7 +220,8 @@ class BoundEdge:
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
         cautions = (PINS_OUT, iron_hot(done, say))
-        actions = tuple(Action(message, facts.copies) for message in messages)
+        drop = dropped_first(done, done.before.edge(facts.edge)) if facts.edge else ()
+        actions = (*drop, *(Action(message, facts.copies) for message in messages))
         return Instructions(title, "bound-edge-aim", actions, values, cautions, iron_tools(done, say))
 
 

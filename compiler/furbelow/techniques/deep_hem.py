@@ -41,6 +41,7 @@ from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, hem, turn_window
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
+from furbelow.techniques.shared.ring_drop import dropped_first
 
 SLIP, MACHINE = "slip stitch", "machine"
 FROM_FOLD = Fraction(2)
@@ -164,7 +165,7 @@ class DeepHem:
         return Instructions(
             "deep-hem-title",
             "deep-hem-aim",
-            tuple(Action(message, edge.copies) for message in messages),
+            (*dropped_first(done, edge), *(Action(message, edge.copies) for message in messages)),
             values,
             (PINS_OUT, iron_hot(done, say), *((HAND_NEEDLE,) if by_hand else ())),
             iron_tools(done, say),

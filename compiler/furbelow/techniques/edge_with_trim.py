@@ -44,6 +44,7 @@ from furbelow.techniques.shared.laying import bare_edge, hem, lap_window, turn_w
 from furbelow.techniques.shared.loose_ends import folded_under
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready
+from furbelow.techniques.shared.ring_drop import dropped_first
 
 FIRST_ROW = Fraction(5)  # from the fold; common practice, no source
 CAUGHT = Fraction(2)  # of the turn lies at least so far past the first row, or the needle misses it
@@ -145,7 +146,7 @@ class EdgeWithTrim:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, turn, trim = facts_of(done, Trimmed), done.step.mm("turn up"), word_of(done.step.written, "trim")
         edge = done.before.edge(edge_of(done.step.written, "edge"))
-        actions: list[Action] = []
+        actions = [*dropped_first(done, edge)]
         if edge.state is State.RAW and any(_ravels(say.solved, piece) for piece in edge.pieces):
             actions.append(Action("edge-with-trim-hide"))
         row = _row(facts)

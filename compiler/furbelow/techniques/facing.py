@@ -41,6 +41,7 @@ from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.laying import margins, on_arc, seam_window
 from furbelow.techniques.shared.preconditions import not_long
+from furbelow.techniques.shared.ring_drop import dropped_first
 
 UNDERSTITCH = Fraction(2)
 SIDES = ("top", "bottom")
@@ -113,7 +114,7 @@ class Facing:
         return Instructions(
             "facing-title",
             "facing-aim",
-            tuple(Action(name, edge.copies) for name in (*sew, "facing-turn", catch)),
+            (*dropped_first(done, edge), *(Action(name, edge.copies) for name in (*sew, "facing-turn", catch))),
             values,
             (PINS_OUT, iron_hot(done, say), HAND_NEEDLE),
             (*iron_tools(done, say), Tool.HAND_NEEDLE),

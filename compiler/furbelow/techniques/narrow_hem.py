@@ -41,6 +41,7 @@ from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import hem, turn_window
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
+from furbelow.techniques.shared.ring_drop import dropped_first
 
 FROM_FOLD = Fraction(2)
 
@@ -136,6 +137,7 @@ class NarrowHem:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         first, second = done.step.mm("first turn"), done.step.mm("second turn")
         actions = (
+            *dropped_first(done, edge),
             Action("narrow-hem-first-turn", edge.copies),
             Action("narrow-hem-second-turn", edge.copies),
             Action("narrow-hem-sew-ring" if done.before.ring(edge) else "narrow-hem-sew-flat", edge.copies),

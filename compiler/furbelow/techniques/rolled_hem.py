@@ -44,6 +44,7 @@ from furbelow.techniques.shared.cautions import FINGERS, HAND_NEEDLE, KNIVES
 from furbelow.techniques.shared.laying import hem
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_one_edge
+from furbelow.techniques.shared.ring_drop import dropped_first
 
 FOOT, HAND, OVERLOCKER = "hemming foot", "hand", "overlocker"
 WIDEST = Fraction(6)  # a wider turn is a narrow hem; house rule, maker to confirm
@@ -122,7 +123,7 @@ class RolledHem:
         }
         caution = {FOOT: FINGERS, HAND: HAND_NEEDLE, OVERLOCKER: KNIVES}[by]
         tools = (Tool.HEMMING_FOOT,) if by == FOOT else ()
-        actions = tuple(_how(done, edge, by, say))
+        actions = (*dropped_first(done, edge), *_how(done, edge, by, say))
         return Instructions("rolled-hem-title", "rolled-hem-aim", actions, values, (caution,), tools)
 
 

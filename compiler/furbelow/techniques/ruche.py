@@ -38,11 +38,13 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.gathers import TAIL
+from furbelow.techniques.shared.gathers import KNOT, TAIL
 from furbelow.techniques.shared.laying import drawn_in
+from furbelow.techniques.shared.loose_ends import folded_under
 from furbelow.techniques.shared.preconditions import copies_differ, forms_differ, strips_not_joined
 
 ONE, TWO = "one", "two"
+BESIDE = Fraction(5)  # from the fold of an end to the row that holds it; common practice, no source
 
 
 class SewnOn(NamedTuple):
@@ -105,23 +107,32 @@ class Ruche:
         depth, above, inset = done.before.depth(strip), step.mm("above hem"), step.mm("inset")
         two = word_of(step.written, "lines") == TWO
         lows = (above + inset, above + depth - inset) if two else (above + depth / 2,)
+        base = done.before.edge(f"{on}.bottom")
+        under = folded_under(done.before, base)
+        cloth = sewn_on.cloth - 2 * under
+        messages = ["ruche-row", "ruche-pull", *([] if done.before.ring(base) else ["ruche-level"])]
+        messages += ["ruche-lay", "ruche-knot", "ruche-sew"]
         actions = (
+            *((Action("ruche-ends", sewn_on.copies),) if under else ()),
             Action("ruche-mark", sewn_on.copies),
             *(Action("ruche-mark-line", sewn_on.copies, values={"above": Length(low)}) for low in lows),
-            *(Action(message, sewn_on.copies) for message in ("ruche-row", "ruche-pull", "ruche-lay", "ruche-sew")),
+            *(Action(message, sewn_on.copies) for message in messages),
         )
         values: Values = {
             "strip": Pieces((strip,)),
             "on": Pieces((on,)),
             "lines": One(TWO if two else ONE, (ONE, TWO)),
             "inset": Length(inset),
-            "cloth": Length(sewn_on.cloth),
-            "cloth-part": Length(sewn_on.cloth / 4),
+            "cloth": Length(cloth),
+            "cloth-part": Length(cloth / 4),
             "length": Length(sewn_on.length),
             "part": Length(sewn_on.length / 4),
-            "ratio": Ratio(sewn_on.cloth / sewn_on.length),
+            "ratio": Ratio(cloth / sewn_on.length),
             "ease": Length(sewn_on.length * limits.EASE_SHARE),
             "tail": Length(TAIL, "about"),
+            "knot": Length(KNOT, "about"),
+            "under": Length(under, "about"),
+            "beside": Length(BESIDE, "about"),
             "hold": One(say.room.hold_with, ("pins", "clips")),
             "spacing": Length(say.room.pin_spacing, "about"),
             "stitch": Stitch(say.room.seam_stitch),

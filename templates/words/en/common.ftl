@@ -181,6 +181,15 @@ tails-off-hand = { $in-runs ->
    *[no] Take out the pins that hold the thread tails. At both ends of the rows knot the tails together, and cut the tails to { $knot }.
  }
 
+## Cloth cut in a ring
+
+# $fall: from the upper edge of the ring, as it hangs, to its raw lower edge.
+ring-drop-worn = Hang the garment up by its waist overnight: cloth cut in a ring drops. Measure { $fall } down from the upper seam of { PIECE($ring-piece) } all round, and cut off what hangs lower.
+    .check = { EDGE($ring-edge, at: "start") } hangs level.
+# It is not sewn to anything yet.
+ring-drop-alone = Hang { PIECE($ring-piece) } up by its upper edge overnight: cloth cut in a ring drops. Measure { $fall } down from that edge all round, and cut off what hangs lower.
+    .check = { ring-drop-worn.check }
+
 ## The iron
 
 # $own (text): the maker's word for a fibre that has none here.

@@ -43,4 +43,4 @@ ring-cut-stay-above = { ring-cut-stay-row }
     .check = The line of the later seam, { $above } from the cut edge, measures { $top } between the end seams.
     .tolerance = { ring-cut-stay.tolerance }
     .remedy = { ring-cut-stay.remedy }
-ring-cut-hang = Hang it up overnight before you hem it, and cut level what has dropped.
+ring-cut-hang = Do not hem it yet. Sewn to what it hangs from, it hangs overnight first, and what has dropped is cut off level.

@@ -6,6 +6,8 @@ ruche-aim = { $cloth } of strip lies in { $length }: { $ratio } to 1.
 
 ## Mark
 
+# A flat strip whose ends no seam will take: those of the piece are finished already.
+ruche-ends = Fold { $under } of { PIECE($strip) } to the wrong side at both ends and sew the folds down, { $beside } from them.
 ruche-mark = Mark { PIECE($strip) } in quarters, every { $cloth-part }, and { PIECE($on) } every { $part }.
 ruche-mark-line = Mark a line on { PIECE($on) }, { $above } above its bottom edge.
 
@@ -28,10 +30,12 @@ ruche-pull = { $lines ->
 
 ## Sew on
 
+ruche-level = Lay the ends of { PIECE($strip) } level with the ends of { PIECE($on) }.
 ruche-lay = { $lines ->
     [two] Lay { PIECE($strip) } on { PIECE($on) }, right side up, each row on its line, and { pin } it at the quarters, then every { $spacing }.
    *[one] Lay { PIECE($strip) } on { PIECE($on) }, right side up, the row on its line, and { pin } it at the quarters, then every { $spacing }.
  }
+ruche-knot = At both ends knot every upper thread to its lower one, and cut the tails to { $knot }.
 ruche-sew = { $lines ->
     [two] Sew on each row, { $length }, { $stitch }.
    *[one] Sew on the row, { $length }, { $stitch }.
