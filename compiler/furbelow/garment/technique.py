@@ -108,6 +108,22 @@ class Tool(StrEnum):
     PAN = "pan"
     SHEET = "sheet"
     FIRE_LABEL = "fire label"
+    SAFETY_PIN = "safety pin"
+    SAFETY_PINS = "two safety pins"
+    BODKIN = "bodkin"
+    TEXTILE_GLUE = "textile glue"
+    EYE_PROTECTION = "eye protection"
+    BONE_CUTTERS = "bone cutters"
+    BONE_CAPS = "bone caps"
+    LARGE_PAPER = "large paper"
+    BUTTON = "button"
+    HOOK_AND_BAR = "hook and bar"
+    SNAPS = "snaps"
+    # What the zigzag stitch is for.
+    NEATENING = "neatening by zigzag"
+    JOINING_ELASTIC = "joining elastic by zigzag"
+    BARS = "bars of zigzag"
+    BUTTONHOLE = "buttonhole"
 
 
 class Kind(StrEnum):
@@ -159,7 +175,6 @@ class Used(NamedTuple):
     amount: Fraction
     copies: int
     what: Part  # where it goes: "cord in the yoke"
-    shrinks: bool = True  # in the wash, as all trims but bones do
 
 
 class Action(NamedTuple):

@@ -31,6 +31,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     Used,
     facts_of,
     fault_at,
@@ -52,6 +53,9 @@ class Hoop(NamedTuple):
     around: Fraction
     copies: int
     gap: Fraction
+
+
+TOOLS = (Tool.EYE_PROTECTION, Tool.BONE_CUTTERS, Tool.BONE_CAPS, Tool.BODKIN, Tool.HAND_NEEDLE)
 
 
 class BoningChannel:
@@ -107,7 +111,7 @@ class BoningChannel:
             ),
             used=(
                 Used(tape, around + TAPE_OVERLAP, copies, Part("use-channel", {"piece": Pieces((piece,))})),
-                Used(bone, around + overlap, copies, Part("use-hoop", {"piece": Pieces((piece,))}), shrinks=False),
+                Used(bone, around + overlap, copies, Part("use-hoop", {"piece": Pieces((piece,))})),
             ),
             setup=SetUp.STRAIGHT,
             pinned=around * copies,
@@ -142,7 +146,7 @@ class BoningChannel:
             "hoop-off": Length(max(hoop.around / 200, Fraction(5)), "about"),
         }
         actions = tuple(Action(message, hoop.copies) for message in messages)
-        return Instructions("boning-channel-title", "boning-channel-aim", actions, values, (BONING, PINS_OUT))
+        return Instructions("boning-channel-title", "boning-channel-aim", actions, values, (BONING, PINS_OUT), TOOLS)
 
 
 def _no_hoop(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piece: str) -> Fault | None:

@@ -70,6 +70,8 @@ class Threaded(NamedTuple):
 
 LEAST_END, USUAL_END = Fraction(20), Fraction(100)  # when flat, so as not to slip in, and to tie; house rule
 
+TOOLS = (Tool.BARS, Tool.SAFETY_PIN, Tool.TEXTILE_GLUE)
+
 
 class Drawstring:
     name = "drawstring"
@@ -167,9 +169,9 @@ class Drawstring:
             "waist-known": flag(facts.drawn is not None),
             "drawn": Length(facts.drawn or Fraction(0)),
         }
-        by_hand, tools = ((), ()) if facts.knotted else ((HAND_NEEDLE,), (Tool.HAND_NEEDLE,))
+        by_hand, needle = ((), ()) if facts.knotted else ((HAND_NEEDLE,), (Tool.HAND_NEEDLE,))
         cautions = (CORDS, SAFETY_PIN, *by_hand, NO_FLAME_ON_ENDS)
-        return Instructions("drawstring-title", "drawstring-aim", actions, values, cautions, tools)
+        return Instructions("drawstring-title", "drawstring-aim", actions, values, cautions, (*TOOLS, *needle))
 
 
 def _drawn_ends(solved: Solved, casing: Casing, ends: Fraction) -> Fraction | None:

@@ -67,6 +67,12 @@ _FASTENED = {
     SNAPS: ("fitted-waistband-snaps",),
     TIES: ("fitted-waistband-ties",),
 }
+_TOOLS = {
+    BUTTON: (Tool.BUTTON, Tool.BUTTONHOLE, Tool.HAND_NEEDLE),
+    HOOK: (Tool.HOOK_AND_BAR, Tool.HAND_NEEDLE),
+    SNAPS: (Tool.SNAPS, Tool.HAND_NEEDLE),
+    TIES: (),
+}
 _CAUTIONS = {
     BUTTON: (HAND_NEEDLE, RIPPER, SMALL_PARTS),
     HOOK: (HAND_NEEDLE, SMALL_PARTS),
@@ -244,8 +250,7 @@ class FittedWaistband:
             "waist-off": Length(max(facts.waist * LENGTH_SHARE, LEAST_OFF)),
         }
         cautions = (PINS_OUT, *_CAUTIONS[fasten], iron_hot(done, say))
-        by_hand = () if fasten == TIES else (Tool.HAND_NEEDLE,)
-        tools = (*iron_tools(done, say, band), *label_tools(done, say), *by_hand)
+        tools = (*iron_tools(done, say, band), *label_tools(done, say), *_TOOLS[fasten])
         aim = "fitted-waistband-aim-ties" if fasten == TIES else "fitted-waistband-aim"
         return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools, (band,))
 

@@ -60,6 +60,9 @@ class DrawnIn(NamedTuple):
     casing: Casing
 
 
+TOOLS = (Tool.JOINING_ELASTIC, Tool.SAFETY_PINS, Tool.HAND_NEEDLE)
+
+
 class InsertElastic:
     name = "insert elastic"
     about = "Draw elastic through a casing and join its ends to a loop."
@@ -240,9 +243,7 @@ class InsertElastic:
             "half-over": Length(over / 2),
         }
         cautions = (SAFETY_PIN_LAST, HAND_NEEDLE, NO_FLAME_ON_ENDS, TIGHT_ELASTIC)
-        return Instructions(
-            "insert-elastic-title", "insert-elastic-aim", actions, values, cautions, (Tool.HAND_NEEDLE,)
-        )
+        return Instructions("insert-elastic-title", "insert-elastic-aim", actions, values, cautions, TOOLS)
 
 
 TECHNIQUE = InsertElastic()

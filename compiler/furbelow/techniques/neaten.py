@@ -30,6 +30,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     edges_of,
     facts_of,
     fault_at,
@@ -149,7 +150,9 @@ class Neaten:
             "tail": Length(TAIL, "about"),
             "past": Length(PAST, "about"),
         }
-        return Instructions(title, aim, tuple(actions), values, (CAUTIONS[by],))
+        return Instructions(
+            title, aim, tuple(actions), values, (CAUTIONS[by],), (Tool.NEATENING,) if by == "zigzag" else ()
+        )
 
 
 def _title(facts: Neatened) -> str:

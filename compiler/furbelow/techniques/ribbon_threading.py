@@ -31,6 +31,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     Used,
     edge_of,
     fault_at,
@@ -44,6 +45,8 @@ from furbelow.techniques.shared.marks import seam_said
 
 OVERLAP = Fraction(20)
 LEAST_END, USUAL_END = Fraction(50), Fraction(100)  # to tie; house rule, maker to confirm
+
+TOOLS = (Tool.BODKIN, Tool.TEXTILE_GLUE)
 
 
 class RibbonThreading:
@@ -127,7 +130,7 @@ class RibbonThreading:
         }
         actions = tuple(Action(message, edge.copies) for message in messages)
         cautions = (CORDS, NO_FLAME_ON_ENDS)
-        return Instructions("ribbon-threading-title", "ribbon-threading-aim", actions, values, cautions)
+        return Instructions("ribbon-threading-title", "ribbon-threading-aim", actions, values, cautions, TOOLS)
 
 
 def _not_to_thread(step: SolvedStep, say: Phrasing, solved: Solved, edge: Edge, ribbon: str) -> Fault | None:

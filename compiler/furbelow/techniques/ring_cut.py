@@ -31,6 +31,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     fault_at,
     refused,
     word_of,
@@ -115,7 +116,9 @@ class RingCut:
             "top-off": Length(max(ring.top / 200, Fraction(3)), "about"),
         }
         actions = tuple(Action(message, done.before.cloths[piece].copies) for message in messages)
-        return Instructions("ring-cut-title", "ring-cut-aim", actions, values, (ARC,))
+        return Instructions(
+            "ring-cut-title", "ring-cut-aim", actions, values, (ARC,), (Tool.LARGE_PAPER,) if beyond > 0 else ()
+        )
 
 
 def _not_to_cut(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piece: str) -> Fault | None:

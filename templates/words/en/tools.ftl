@@ -10,6 +10,8 @@ tool-zigzag = zigzag stitch
 tool-zigzag-neatening = neatening
 tool-zigzag-elastic = joining elastic
 tool-zigzag-bars = short bars
+tool-zigzag-buttonhole = the buttonhole
+tool-zigzag-own = where a step says so
 tool-overlocker = overlocker, threaded
     .why = neatening
 tool-attachment = pleating attachment
@@ -25,8 +27,8 @@ tool-hemming-foot = hemming foot
 tool-fire-label = cotton tape, red pen that does not wash out
     .why = the label that warns of fire
 # $size: the metric size and, in brackets, the older number.
-tool-needle = machine needle { $size }
-    .why = the lightest cloth of this garment
+tool-needle = machine needle { $size }, new
+    .why = getting through the heaviest cloth and the thickest seam
 
 ## Hand tools
 
@@ -42,8 +44,12 @@ tool-tail-pins = pins, about { $number }
 # Clips grip edges; a fold in the middle of the cloth is pinned.
 tool-flat-pins = pins, about { $number }
     .why = holding folds that clips do not reach; count them out
-tool-measuring = tape measure, fabric marker that washes out, scissors for cloth
-    .why = measuring, marking, cutting
+tool-tape-measure = tape measure
+    .why = measuring
+tool-markers = tailor's chalk, fabric marker that washes out
+    .why = marking; try both on an offcut and wash them out
+tool-shears = shears for cloth, small scissors
+    .why = cutting cloth, cutting threads
 tool-ruler = long ruler, something with a square corner
     .why = straight lines and square ends
 tool-tape = paper tape and paper tags
@@ -57,7 +63,33 @@ tool-blunt-needle = blunt hand needle, thread in a bright colour
 tool-blunt-stick = blunt stick, such as a knitting needle
     .why = pushing corners out
 tool-safety-pins = two safety pins
-    .why = drawing in the elastic
+    .why = drawing in the elastic, holding its lap
+tool-safety-pin = safety pin or bodkin
+    .why = drawing in the cord
+tool-bodkin = bodkin
+    .why = threading through a channel or lace
+tool-glue = textile glue
+    .why = cut ends that must not fray
+tool-large-paper = large sheet of paper
+    .why = the centre of an arc beside the cloth
+
+## Fasteners
+
+tool-button = button
+    .why = closing the band
+tool-hook = hook and bar
+    .why = closing the band
+tool-snaps = two snap fasteners
+    .why = closing the band
+
+## For boning
+
+tool-eye-protection = eye protection
+    .why = cutting boning
+tool-bone-cutters = strong cutters that suit the boning
+    .why = cutting boning
+tool-bone-caps = caps or strong tape for the ends of the boning
+    .why = ends that can't work through
 
 ## For starch
 

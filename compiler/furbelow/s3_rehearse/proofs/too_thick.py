@@ -17,7 +17,8 @@ from furbelow.s3_rehearse.run import Proof, Run
 CLAIM = "proof-thickness"
 
 
-def prove(run: Run) -> Proof:
+def thickest(run: Run) -> tuple[Fraction, str]:
+    """The thickness of the thickest seam in mm, and its name; nothing where there is no seam."""
     worst, name = Fraction(0), ""
     edges = [edge for edge in run.final.edges.values() if "." in edge.name]
     for seam in run.final.seams.values():
@@ -38,6 +39,11 @@ def prove(run: Run) -> Proof:
         )
         if thick > worst:
             worst, name = thick, seam.name
+    return worst, name
+
+
+def prove(run: Run) -> Proof:
+    worst, name = thickest(run)
     faults: tuple[Fault, ...] = ()
     if worst > run.room.machine_takes:
         sewer = next(done for done in run.performed if name in done.after.seams)
@@ -51,4 +57,4 @@ def prove(run: Run) -> Proof:
                 severity=Severity.WARNING,
             ),
         )
-    return Proof(CLAIM, (Part("proof-thickest", {"thick": Length(worst)}),), faults)
+    return Proof(CLAIM, (Part("proof-thickest", {"thick": Length(worst, "off")}),), faults)

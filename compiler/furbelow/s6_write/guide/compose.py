@@ -61,10 +61,13 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
     return replace(guide, content_key=_content_key(guide))
 
 
+_SHRINK = (SupplyKind.TRIM, SupplyKind.CORD)
+
+
 def _trims(run: Run) -> tuple[str, ...]:
-    """The trims that steps sew on and that shrink in the wash."""
-    used = [use.material for done in run.performed for use in done.used if use.shrinks]
-    trims = [name for name in used if run.solved.materials[name].material.kind is SupplyKind.TRIM]
+    """What shrinks in the wash of all that steps use but the cloth."""
+    used = [use.material for done in run.performed for use in done.used]
+    trims = [name for name in used if run.solved.materials[name].material.kind in _SHRINK]
     return tuple(dict.fromkeys(trims))
 
 

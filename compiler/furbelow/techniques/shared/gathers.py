@@ -70,6 +70,11 @@ def knots_of(edge: Edge) -> int:
     return 2 * rows * runs_of(edge.cloth_length, _parts(edge)) * edge.copies
 
 
+def tail_pins(edge: Edge) -> int:
+    """How many pins hold the thread tails of an edge: one at each end of each run, as long as no seam holds it."""
+    return 2 * runs_of(edge.cloth_length, _parts(edge)) * edge.copies if tails_hang(edge) else 0
+
+
 def tails_hang(edge: Edge) -> bool:
     """Whether thread tails of gathering rows hang from this edge: no row of stitches holds the gathers yet."""
     return edge.gathered in (ROWS, HAND) and not edge.held
