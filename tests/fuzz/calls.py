@@ -135,7 +135,9 @@ def _garments() -> tuple[Garment, ...]:
             )
             measured = [("cut", name, piece.cut_depth) for name, piece in solved.pieces.items()]
             measured += [("ring", name, piece.length) for name, piece in solved.pieces.items()]
-            measured += [("edge", name, edge.set_length) for name, edge in proved.run.performed[-1].after.edges.items()]
+            # What an edge measures once it is gathered; later steps take it into a seam.
+            gathered = (edge for done in proved.run.performed for edge in done.after.edges.values() if edge.gathered)
+            measured += [("edge", name, length) for name, length in {e.name: e.set_length for e in gathered}.items()]
             numbers = tuple(name for name, value in solved.values.items() if value.origin != "rule" and " " not in name)
             found.append(Garment(path.stem, size, choices, tuple(tree["materials"]), numbers, tuple(measured)))
     return tuple(found)
