@@ -1,6 +1,6 @@
-"""The files that furbelow reads about itself: schemas and templates.
+"""The files that furbelow reads about itself: schemas, templates and demos.
 
-In a checkout they lie beside the package; in an installed wheel inside it, as `_schemas` and `_templates`.
+In a checkout they lie beside the package; in an installed wheel inside it, as `_schemas`, `_templates` and `_specs`.
 """
 
 from __future__ import annotations
@@ -42,6 +42,11 @@ def words_files(language: str) -> tuple[str, ...]:
     """The files of messages of a language, without their ending."""
     folder = os.path.join(_folder("templates"), "words", language)
     return tuple(sorted(name.removesuffix(".ftl") for name in os.listdir(folder) if name.endswith(".ftl")))
+
+
+def demo(name: str) -> Path:
+    """The demo file of that name: a spec, or a file in a folder beside it; `""` for the folder of the specs."""
+    return _path("specs", name)
 
 
 def _path(folder: str, name: str) -> Path:

@@ -26,7 +26,8 @@ def told(tmp_path_factory: pytest.TempPathFactory) -> dict[str, object]:
     with contextlib.redirect_stdout(out):
         code = run(["check", str(folder / "skirt.yaml"), "--class", str(folder / "class.csv"), "--format", "json"])
     assert code == 1
-    loaded: dict[str, object] = json.loads(out.getvalue())
+    (loaded,) = json.loads(out.getvalue())["specs"]
+    assert isinstance(loaded, dict)
     return loaded
 
 

@@ -131,7 +131,7 @@ def test_the_command_compares_two_sizes_and_two_files(tmp_path: Path, capsys: py
     assert "lawn.price  8.20 EUR/m -> 9.84 EUR/m" in out
     assert "steps" not in out
     assert run(["compare", first]) == 2
-    assert "give one size for both" in capsys.readouterr().err
+    assert "say for whom: --size NAME (sizes: 8, 12, 16, 20, 24)" in capsys.readouterr().err
 
 
 def test_the_data_hold_what_the_text_tells() -> None:

@@ -57,7 +57,7 @@ def editor(tmp_path: Path) -> Iterator[Editor]:
         if os.environ.get("CI"):
             pytest.fail("pygls is not here")
         pytest.skip("pygls is not here: install furbelow[editor]")
-    opened = Editor([sys.executable, "-m", "furbelow.editor"], tmp_path)
+    opened = Editor([sys.executable, "-c", "from furbelow.editor.command import main; main()"], tmp_path)
     yield opened
     opened.end()
 

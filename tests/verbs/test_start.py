@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import resource
+import signal
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
@@ -12,6 +16,19 @@ from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.verbs.command import run
 from furbelow.verbs.start import starting_spec
+
+
+@contextmanager
+def limited_files(size: int) -> Iterator[None]:
+    """No file may grow beyond so many bytes: what a full disk answers, without one."""
+    before = resource.getrlimit(resource.RLIMIT_FSIZE)
+    ignored = signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (size, before[1]))
+    try:
+        yield
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, before)
+        signal.signal(signal.SIGXFSZ, ignored)
 
 
 @pytest.fixture(autouse=True)
@@ -47,11 +64,44 @@ def test_the_new_spec_is_sound_at_both_ends_of_its_choices(choice: str) -> None:
             assert prove(Order(spec, size, body, {choice: bound}, Workroom())).ok
 
 
-def test_the_schema_line_names_a_file_that_is_there() -> None:
-    first = starting_spec("tansy", "tansy.yaml").splitlines()[0]
-    head, _, uri = first.partition("$schema=")
-    assert head == "# yaml-language-server: "
-    assert Path(uri.removeprefix("file://")).is_file()
+@pytest.mark.parametrize("more", [[], ["--from", "larkspur"], ["--from", "foxglove"]])
+def test_every_schema_line_names_a_file_beside_it(more: list[str], tmp_path: Path) -> None:
+    assert run(["start", "tansy", *more]) == 0
+    lines = [path.read_text(encoding="utf-8").splitlines()[0] for path in tmp_path.glob("*.yaml")]
+    for line in lines:
+        head, _, name = line.partition("$schema=")
+        assert head == "# yaml-language-server: "
+        assert not Path(name).is_absolute()
+        assert Path(name).is_file()
+    assert len(lines) >= 2
+
+
+@pytest.mark.parametrize("more", [[], ["--from", "larkspur"], ["--from", "marigold"], ["--from", "foxglove"]])
+def test_what_lies_beside_the_new_spec_goes_with_it(more: list[str], tmp_path: Path) -> None:
+    assert run(["start", "tansy", *more]) == 0
+    (roster,) = tmp_path.glob("class.*")
+    asked = ["check", "tansy.yaml", "--workroom", "workroom.yaml"]
+    assert run(asked) == 0
+    if more != ["--from", "foxglove"]:  # its measures are other ones
+        assert run([*asked, "--class", roster.name]) in (0, 1)
+
+
+@pytest.mark.parametrize("name", ["FILE", "TITLE", "file title"])
+def test_no_name_is_taken_for_a_place_of_the_template(name: str) -> None:
+    spec = read_spec(("a.yaml", starting_spec(name, "a.yaml").encode())).value
+    assert spec is not None
+    assert spec.title == name[:1].upper() + name[1:]
+
+
+def test_a_disk_without_room_leaves_no_empty_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    with limited_files(10):
+        assert run(["start", "tansy"]) == 2
+    assert not (tmp_path / "tansy.yaml").exists()
+
+
+def test_a_strange_demo_is_told_with_the_nearest(capsys: pytest.CaptureFixture[str]) -> None:
+    assert run(["start", "tansy", "--from", "larkspurr"]) == 2
+    assert "did you mean larkspur?" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("title", ["no", "12", "null", "jabot"])

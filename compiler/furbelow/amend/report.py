@@ -122,7 +122,6 @@ def as_data(amended: Amended) -> dict[str, Any]:
     """The same as plain values for JSON; lengths as a maker reads them."""
     say = say_of(amended)
     return {
-        "furbelow": 1,
         "title": amended.order.spec.title,
         "wearer": amended.order.wearer,
         "measured": [_finding_data(say, finding) for finding in amended.findings],

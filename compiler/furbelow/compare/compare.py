@@ -281,4 +281,4 @@ def _line(change: Change, width: int) -> str:
 
 def as_data(found: Comparison) -> Mapping[str, Any]:
     """The comparison as plain values for JSON."""
-    return {"furbelow": 1, **asdict(found)}
+    return asdict(found)

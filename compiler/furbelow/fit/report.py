@@ -131,7 +131,6 @@ def as_data(fit: Fit) -> dict[str, Any]:
         }
 
     return {
-        "furbelow": 1,
         "title": fit.order.spec.title,
         "wearer": fit.order.wearer,
         "aims": [aim.text for aim in fit.aims],

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple, Never
 
 from furbelow.diagnose.fault import Fault, Label, Span
+from furbelow.diagnose.nearest import nearest
 from furbelow.garment.spec import Spec, Word, Written
 from furbelow.garment.wearer import Wearer
 from furbelow.garment.workroom import Workroom
@@ -14,7 +16,8 @@ from furbelow.order.language import in_language
 from furbelow.order.order import Order
 from furbelow.order.unread import Unread
 from furbelow.s1_read.read_spec import read_spec
-from furbelow.s1_read.source import read_bytes
+from furbelow.s1_read.source import Source, read_bytes
+from furbelow.s1_read.yaml_tree import LARGEST_FILE
 from furbelow.s2_solve.body import size_body
 
 
@@ -26,6 +29,7 @@ class Asked(NamedTuple):
     wearer: str | None = None
     workroom: str | None = None
     choices: Sequence[str] = ()
+    only: Sequence[str] = ()  # wearers of a class, by name
     language: str | None = None
 
 
@@ -37,6 +41,10 @@ class Body(NamedTuple):
     own: Mapping[str, Written]
     language: Word | None = None
     size: str = ""
+
+
+STANDARD_INPUT = "-"
+_NAMED = 12  # of a class, in a message
 
 
 class OrderReader:
@@ -73,6 +81,14 @@ class OrderReader:
         self.tell(faults)
         return self.orders_of(spec, asked, every=every)
 
+    def one_order(self, asked: Asked) -> Order:
+        """What is to be made for the one body that the call names."""
+        orders = self.orders(asked)
+        if len(orders) > 1:
+            names = _some(order.wearer for order in orders)
+            raise Unread(by_call=True, said=f"the class has {len(orders)} wearers; say which: --only NAME ({names})")
+        return orders[0]
+
     def orders_of(self, spec: Spec, asked: Asked, *, every: bool = False) -> list[Order]:
         room, choices = self._workroom(asked.workroom), self._choices(asked.choices)
         bodies = self._bodies(spec, asked, every=every)
@@ -101,8 +117,14 @@ class OrderReader:
         return staged.value
 
     def spec_and_faults(self, path: str) -> tuple[Spec | None, tuple[Fault, ...]]:
-        self.keep(path)
-        staged = read_spec(path)
+        source: Source = path
+        if path == STANDARD_INPUT:
+            # No more than a spec may hold, and the sign beyond it that tells the reader so.
+            source = (path, sys.stdin.buffer.read(LARGEST_FILE + 1))
+            self.sources[path] = source[1].decode("utf-8-sig", errors="replace")
+        else:
+            self.keep(path)
+        staged = read_spec(source)
         return staged.value, staged.faults
 
     def _workroom(self, path: str | None) -> Workroom:
@@ -143,10 +165,12 @@ class OrderReader:
 
     def _bodies(self, spec: Spec, asked: Asked, *, every: bool) -> list[Body]:
         """The size, wearer or class named; every size where none is, if that is wanted."""
+        if asked.only and asked.wearer is None:
+            raise Unread(by_call=True, said="--only names a wearer of a class: give the class with --wearer FILE")
         if asked.wearer is not None:
             return [
                 Body(wearer.name, wearer.body, wearer.choices, wearer.language)
-                for wearer in self._wearers(asked.wearer)
+                for wearer in self._wearers(asked.wearer, asked)
             ]
         if asked.size is not None:
             staged = size_body(spec, asked.size)
@@ -163,7 +187,7 @@ class OrderReader:
 
         return class_name(path)
 
-    def _wearers(self, path: str) -> tuple[Wearer, ...]:
+    def _wearers(self, path: str, asked: Asked) -> tuple[Wearer, ...]:
         from furbelow.s1_read.read_wearers import read_wearers
 
         self.keep(path)
@@ -171,4 +195,17 @@ class OrderReader:
         if staged.value is None:
             self.stop(staged.faults)
         self.tell(staged.faults)
-        return staged.value
+        wearers = staged.value
+        if not asked.only:
+            return wearers
+        known = {wearer.name for wearer in wearers}
+        if strangers := [name for name in asked.only if name not in known]:
+            near = nearest(strangers[0], known)
+            mend = f"did you mean {near[0]}?" if near else f"the wearers are {_some(known)}"
+            raise Unread(by_call=True, said=f"{path} has no wearer {strangers[0]}: {mend}")
+        return tuple(wearer for wearer in wearers if wearer.name in asked.only)
+
+
+def _some(names: Iterable[str]) -> str:
+    told = list(names)
+    return ", ".join(told[:_NAMED]) + (", ..." if len(told) > _NAMED else "")

@@ -7,9 +7,9 @@ import argparse
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 _EPILOG = """\
-examples:
-  furbelow amend specs/larkspur.yaml --size M --measured specs/records/larkspur-m.yaml
-  furbelow amend specs/larkspur.yaml --size M --measured specs/records/larkspur-m.yaml --out guide-from-here
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow amend larkspur.yaml --size M --measured record.yaml
+  furbelow amend larkspur.yaml --size M --measured record.yaml --out guide-from-here
 
 Give the same --size or --wearer, --set and --workroom as the guide was made with.
 """
@@ -37,11 +37,10 @@ def _amend(options: argparse.Namespace) -> int:
     from furbelow.amend.amend import amend
     from furbelow.amend.read_record import read_record
     from furbelow.amend.report import as_data, as_text
-    from furbelow.diagnose.json_text import json_text
     from furbelow.verbs.reading import Reader, asked
 
-    reader = Reader()
-    order = reader.orders(asked(options))[0]
+    reader = Reader(options)
+    order = reader.one_order(asked(options))
     reader.keep(options.measured)
     record = read_record(Path(options.measured))
     if record.value is None:
@@ -52,7 +51,7 @@ def _amend(options: argparse.Namespace) -> int:
     if staged.value is None:
         return SPEC_AT_FAULT
     if options.format == "json":
-        print(json_text(as_data(staged.value)))
+        reader.print_json(as_data(staged.value))
     else:
         print(as_text(staged.value), end="")
     if options.out is None:

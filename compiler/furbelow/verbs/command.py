@@ -8,6 +8,7 @@ from __future__ import annotations
 import argparse
 import os
 import sys
+from contextlib import suppress
 from importlib import import_module
 from typing import Any, Never
 
@@ -23,12 +24,12 @@ _VERBS = (
 )
 
 _EPILOG = """\
-examples:
-  furbelow check specs/larkspur.yaml
-  furbelow make specs/larkspur.yaml --size M --out guide
-  furbelow make specs/larkspur.yaml --wearer specs/wearers/bo.yaml --set layers=3 --out guide
-  furbelow cutting specs/larkspur.yaml --size M --most-sections 1
-  furbelow why specs/larkspur.yaml flounce.cut_depth --size M
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow check larkspur.yaml
+  furbelow make larkspur.yaml --size M --out guide
+  furbelow make larkspur.yaml --wearer class.yaml --set layers=3 --out class
+  furbelow cutting larkspur.yaml --size M --most-sections 1
+  furbelow why larkspur.yaml flounce.cut_depth --size M
 
 exit codes: 0 done, 1 the spec is at fault or something can't be written, 2 wrong use, 3 our bug, 130 stopped
 """
@@ -42,32 +43,47 @@ def main(arguments: list[str] | None = None) -> Never:
 def run(arguments: list[str]) -> int:
     """The exit code of one call."""
     with outlets() as answer:
-        code = _run(arguments)
+        parser = _parser(arguments)
+        if "_ARGCOMPLETE" in os.environ:  # a shell asks how the line may go on
+            _complete(parser)
+        options = parser.parse_args(arguments)
+        code, said = _run(options)
+        if said:
+            print(f"furbelow: {said}", file=sys.stderr)
+        if getattr(options, "format", "") == "json" and not answer.used:
+            from furbelow.diagnose.report_json import render_json
+
+            # Who asked for JSON gets it, however early the verb ended.
+            print(render_json(getattr(options, "told", ()), {"verb": options.called, "said": said}), end="")
         answer.flush()
     return SPEC_AT_FAULT if code == DONE and answer.lost else code
 
 
-def _run(arguments: list[str]) -> int:
-    options = _parser(arguments).parse_args(arguments)
+def _run(options: argparse.Namespace) -> tuple[int, str]:
+    """The exit code, and what is to be said of it beyond the faults that are told already."""
     try:
         code: int = options.verb(options)
     except Unread as unread:
-        if unread.said:
-            print(f"furbelow: {unread.said}", file=sys.stderr)
-        return WRONG_USE if unread.by_call else SPEC_AT_FAULT
+        return WRONG_USE if unread.by_call else SPEC_AT_FAULT, unread.said
     except KeyboardInterrupt:
-        print("furbelow: stopped; each file that was written is whole", file=sys.stderr)
-        return STOPPED
+        return STOPPED, "stopped; each file that was written is whole"
     except Exception as error:  # a fault of ours must still be told in words
-        if options.debug:
+        if getattr(options, "debug", False):
             raise
-        print(
-            f"furbelow: this is our bug, not yours: {type(error).__name__}: {error}\n"
-            "  Each file that was written before it is whole. Run the same command with --debug and report what it prints.",
-            file=sys.stderr,
+        told = f"this is our bug, not yours: {type(error).__name__}: {error}"
+        return (
+            OUR_BUG,
+            f"{told}\n  Each file that was written before it is whole. Run the same command with --debug and report what it prints.",
         )
-        return OUR_BUG
-    return code
+    return code, ""
+
+
+def _complete(parser: argparse.ArgumentParser) -> None:
+    """Answers the shell and ends, where `furbelow[completion]` is installed."""
+    with suppress(ImportError):
+        from argcomplete import autocomplete
+
+        autocomplete(parser)
 
 
 class _Help(argparse.RawDescriptionHelpFormatter):
@@ -91,12 +107,18 @@ class _Parser(argparse.ArgumentParser):
 def _parser(arguments: list[str]) -> argparse.ArgumentParser:
     """The parser of the verb that is called; of all verbs where none is, for the help and for slips."""
     common = _Parser(add_help=False)
-    common.add_argument("--debug", action="store_true", help="show a traceback for a bug of ours")
+    # Without a default, or that of the verb would undo what stands before the verb.
+    common.add_argument(
+        "--debug", action="store_true", default=argparse.SUPPRESS, help="show a traceback for a bug of ours"
+    )
     body = _Parser(add_help=False)
     who = body.add_mutually_exclusive_group()
     who.add_argument("--size", metavar="NAME", help="a size named in the spec")
     who.add_argument(
         "--wearer", "--class", dest="wearer", metavar="FILE", help="a file with the measures of one wearer or a class"
+    )
+    body.add_argument(
+        "--only", metavar="NAME", action="append", default=[], help="this wearer of a class; may be given several times"
     )
     body.add_argument("--workroom", metavar="FILE", help="a file with the machines, habits and prices of the room")
     body.add_argument(
@@ -115,7 +137,7 @@ def _parser(arguments: list[str]) -> argparse.ArgumentParser:
         parents=[common],
     )
     parser.add_argument("--version", action="version", version=f"furbelow {__version__}")
-    verbs = parser.add_subparsers(title="verbs", required=True, metavar="VERB")
+    verbs = parser.add_subparsers(title="verbs", dest="called", required=True, metavar="VERB")
     called = [word for word in arguments if word in _VERBS][:1]
     for verb in called or _VERBS:
         import_module(f"furbelow.verbs.{verb.replace('-', '_')}").add(verbs, common, body)

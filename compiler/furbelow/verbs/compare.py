@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 if TYPE_CHECKING:
     from furbelow.order.chain import Planned
@@ -13,10 +13,10 @@ if TYPE_CHECKING:
     from furbelow.verbs.reading import Reader
 
 _EPILOG = """\
-examples:
-  furbelow compare specs/larkspur.yaml --size M --size L
-  furbelow compare old/larkspur.yaml specs/larkspur.yaml --size M
-  furbelow compare specs/larkspur.yaml specs/larkspur.yaml --size M --size M --set-second fullness=2.5
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow compare larkspur.yaml --size M --size L
+  furbelow compare larkspur.yaml --wearer class.yaml --only Ada --only Bo
+  furbelow compare larkspur.yaml --size M --set-second fullness=2.5
 """
 
 
@@ -30,8 +30,13 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     )
     parser.add_argument("spec", metavar="SPEC")
     parser.add_argument("second", metavar="SECOND", nargs="?", help="another spec; without it, the same one again")
+    who = parser.add_mutually_exclusive_group()
+    who.add_argument("--size", metavar="NAME", action="append", default=[], dest="sizes", help="once, or once for each")
+    who.add_argument(
+        "--wearer", "--class", dest="wearer", metavar="FILE", help="a file with one wearer, or a class to take two of"
+    )
     parser.add_argument(
-        "--size", metavar="NAME", action="append", default=[], dest="sizes", help="once, or once for each"
+        "--only", metavar="NAME", action="append", default=[], help="a wearer of the class; once, or once for each"
     )
     parser.add_argument("--workroom", metavar="FILE", help="a file with the machines, habits and prices of the room")
     parser.add_argument("--language", metavar="CODE", help="the language in which steps are told")
@@ -44,37 +49,34 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _compare(options: argparse.Namespace) -> int:
-    import sys
-
     from furbelow.compare.compare import as_data, as_text, compare
-    from furbelow.diagnose.json_text import json_text
     from furbelow.verbs.reading import Reader
 
-    if len(options.sizes) not in (1, 2):
-        print("furbelow: give one size for both, or one for each: --size M --size L", file=sys.stderr)
-        return WRONG_USE
-    reader = Reader()
-    first = _order(reader, options, options.spec, options.sizes[0], options.set)
-    second = _order(
-        reader, options, options.second or options.spec, options.sizes[-1], options.set + options.set_second
-    )
+    reader = Reader(options)
+    first = _order(reader, options, options.spec, 0, options.set)
+    second = _order(reader, options, options.second or options.spec, -1, options.set + options.set_second)
     one, other = _planned(reader, first), _planned(reader, second)
     if one is None or other is None:
         return SPEC_AT_FAULT
     found = compare(one, other, *_names(options, first, second))
     if options.format == "json":
-        from furbelow.diagnose.json_text import json_text
-
-        print(json_text(as_data(found)))
+        reader.print_json(as_data(found))
     else:
         print(as_text(found), end="")
     return DONE
 
 
-def _order(reader: Reader, options: argparse.Namespace, path: str, size: str, choices: list[str]) -> Order:
+def _order(reader: Reader, options: argparse.Namespace, path: str, which: int, choices: list[str]) -> Order:
+    """The order of the first (0) or the last (-1) of those that the call names."""
     from furbelow.order.read_order import Asked
+    from furbelow.order.unread import Unread
 
-    return reader.orders(Asked(path, size, workroom=options.workroom, choices=choices, language=options.language))[0]
+    if len(options.sizes) > 2 or len(options.only) > 2:
+        raise Unread(by_call=True, said="give one body for both, or one for each: --size M --size L")
+    size = options.sizes[which] if options.sizes else None
+    only = options.only[which:][:1]
+    asked = Asked(path, size, options.wearer, options.workroom, choices, only=only, language=options.language)
+    return reader.one_order(asked)
 
 
 def _planned(reader: Reader, order: Order) -> Planned | None:

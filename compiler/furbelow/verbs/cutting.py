@@ -8,10 +8,10 @@ from furbelow.verbs.cutting_limits import add_limits, within_limits
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 _EPILOG = """\
-examples:
-  furbelow cutting specs/larkspur.yaml --size M
-  furbelow cutting specs/larkspur.yaml --size M --most-joins 0
-  furbelow cutting specs/larkspur.yaml --size M --most-sections 1 --format json
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow cutting larkspur.yaml --size M
+  furbelow cutting larkspur.yaml --size M --most-joins 0
+  furbelow cutting larkspur.yaml --size M --most-sections 1 --format json
 """
 
 
@@ -30,11 +30,10 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 def _cutting(options: argparse.Namespace) -> int:
     from furbelow.compare.ways_to_cut import as_data, as_text, ways_to_cut
-    from furbelow.diagnose.json_text import json_text
     from furbelow.order.chain import planned_each
     from furbelow.verbs.reading import Reader, asked
 
-    reader = Reader()
+    reader = Reader(options)
     shown, all_sound = [], True
     for order, planned in planned_each(within_limits(options, reader.orders(asked(options)))):
         reader.tell(planned.faults)
@@ -47,5 +46,5 @@ def _cutting(options: argparse.Namespace) -> int:
         else:
             print(as_text(planned.value, ways, order.wearer), end="")
     if options.format == "json":
-        print(json_text({"furbelow": 1, "cuttings": shown}))
+        reader.print_json({"cuttings": shown})
     return DONE if all_sound else SPEC_AT_FAULT

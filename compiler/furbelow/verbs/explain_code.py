@@ -7,9 +7,14 @@ import sys
 
 from furbelow.verbs.exits import DONE, WRONG_USE
 
+_EPILOG = """\
+examples:
+  furbelow explain-code FB304
+"""
+
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
-    parser = verbs.add_parser("explain-code", parents=parents[:1], help="say what a fault code means")
+    parser = verbs.add_parser("explain-code", parents=parents[:1], help="say what a fault code means", epilog=_EPILOG)
     parser.add_argument("code", metavar="CODE", nargs="?", help="such as FB304; without it, the list of all codes")
     parser.set_defaults(verb=_explain)
 

@@ -10,10 +10,10 @@ from contextlib import suppress
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
 _EPILOG = """\
-examples:
-  furbelow fit specs/larkspur.yaml --size M --free fullness --so-that "net <= 9 m"
-  furbelow fit specs/larkspur.yaml --size M --free fullness,layers --so-that "cost <= 40 EUR and hours <= 6"
-  furbelow fit specs/larkspur.yaml --size M --free skirt_length --so-that "net <= 4.5 m" --for "most skirt_length"
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow fit larkspur.yaml --size M --free fullness --so-that "net <= 9 m"
+  furbelow fit larkspur.yaml --size M --free fullness,layers --so-that "cost <= 40 EUR and hours <= 6"
+  furbelow fit larkspur.yaml --size M --free skirt_length --so-that "net <= 4.5 m" --for "most skirt_length"
 
 A limit may name a material (what is needed of it), `cost` (of all that is bought), `hours`, a choice, or a number of
 the garment such as flounce.length. Without --for, the most of each free choice is wanted, in the order given.
@@ -39,21 +39,20 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 def _fit(options: argparse.Namespace) -> int:
     from furbelow.diagnose.fault import Fault
-    from furbelow.diagnose.json_text import json_text
     from furbelow.fit.fit import fit
     from furbelow.fit.grid import FREE
     from furbelow.fit.report import as_data, as_text
     from furbelow.fit.targets import AIM, limits_by_option
     from furbelow.verbs.reading import Reader, asked
 
-    reader = Reader()
+    reader = Reader(options)
     free = {name.strip() for name in options.free.split(",")}
     if held := sorted(free & {given.partition("=")[0].strip() for given in options.choices}):
         reader.stop(
             [Fault("FB703", f"`{held[0]}` is both made with --set and set free", help="leave one of the two out")],
             by_call=True,
         )
-    order = reader.orders(asked(options))[0]
+    order = reader.one_order(asked(options))
     reader.sources |= {FREE: options.free, AIM: options.aim, **limits_by_option(options.so_that)}
     staged = fit(order, options.free, options.so_that, options.aim, _progress(options.spec))
     if staged.value is None:
@@ -61,7 +60,7 @@ def _fit(options: argparse.Namespace) -> int:
         by_call = any(fault.code.startswith("FB70") or fault.code == "FB201" for fault in staged.faults)
         return WRONG_USE if by_call else SPEC_AT_FAULT
     if options.format == "json":
-        print(json_text(as_data(staged.value)))
+        reader.print_json(as_data(staged.value))
     else:
         print(as_text(staged.value), end="")
     return DONE if staged.value.best is not None else SPEC_AT_FAULT

@@ -9,12 +9,19 @@ from pathlib import Path
 from furbelow.verbs.cutting_limits import add_limits, within_limits
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
+_EPILOG = """\
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow make larkspur.yaml --size M --out guide
+  furbelow make larkspur.yaml --class class.yaml --out class --no-pdf
+"""
+
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
     parser = verbs.add_parser(
         "make",
         parents=parents,
         help="write the guide for a size or a wearer, or all guides of a class with one order",
+        epilog=_EPILOG,
     )
     parser.add_argument("spec", metavar="SPEC")
     parser.add_argument(
@@ -41,7 +48,7 @@ def _make(options: argparse.Namespace) -> int:
     from furbelow.order.shelf import Shelf
     from furbelow.verbs.reading import Reader, asked
 
-    reader = Reader()
+    reader = Reader(options)
     orders = within_limits(options, reader.orders(asked(options), every=options.every_size))
     if not orders:
         print(f"furbelow: {options.spec} names no sizes; say for whom: --wearer FILE", file=sys.stderr)

@@ -27,11 +27,13 @@ class Outlet(io.TextIOBase):
     def __init__(self, stream: TextIO | None, *, coloured: bool = False) -> None:
         self._stream = stream
         self._coloured = coloured
+        self.used = False  # whether anything was written at all
         self.lost: str | None = None  # why something was not written, unless its reader went away
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="backslashreplace")
 
     def write(self, text: str) -> int:
+        self.used = True
         if self._stream is None:
             self.lost = self.lost or "it is closed"
             return len(text)

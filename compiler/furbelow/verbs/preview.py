@@ -7,9 +7,16 @@ import sys
 
 from furbelow.verbs.exits import DONE, WRONG_USE
 
+_EPILOG = """\
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow preview larkspur.yaml --size M
+"""
+
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
-    parser = verbs.add_parser("preview", parents=parents, help="show the guide in a browser while you write the spec")
+    parser = verbs.add_parser(
+        "preview", parents=parents, help="show the guide in a browser while you write the spec", epilog=_EPILOG
+    )
     parser.add_argument("spec", metavar="SPEC")
     parser.add_argument(
         "--port", type=int, default=0, help="the port on this machine; any free one where none is given"

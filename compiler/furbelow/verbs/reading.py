@@ -4,15 +4,27 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from furbelow.diagnose.fault import Fault
+from furbelow.diagnose.report_json import render_json
 from furbelow.diagnose.report_text import render
 from furbelow.order.read_order import Asked, OrderReader
 from furbelow.verbs.outlet import in_colour
 
 
 class Reader(OrderReader):
+    """Of one call. What it has told is left with the options, for an answer in JSON that ends early."""
+
+    def __init__(self, options: argparse.Namespace) -> None:
+        super().__init__()
+        self._called = options.called
+        options.told = self.told
+
+    def print_json(self, told: Mapping[str, object]) -> None:
+        """The answer of the verb, with the faults that were told on the way."""
+        print(render_json(self.told, {"verb": self._called, **told}), end="")
+
     def tell(self, faults: Iterable[Fault]) -> None:
         faults = tuple(faults)
         super().tell(faults)
@@ -22,4 +34,12 @@ class Reader(OrderReader):
 
 def asked(options: argparse.Namespace) -> Asked:
     """The files, the size and the choices of a call whose verb takes them all."""
-    return Asked(options.spec, options.size, options.wearer, options.workroom, options.choices, options.language)
+    return Asked(
+        options.spec,
+        options.size,
+        options.wearer,
+        options.workroom,
+        options.choices,
+        only=options.only,
+        language=options.language,
+    )

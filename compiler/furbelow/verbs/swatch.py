@@ -13,10 +13,10 @@ if TYPE_CHECKING:
     from furbelow.order.read_order import OrderReader
 
 _EPILOG = """\
-examples:
-  furbelow swatch specs/swatches/pleating.yaml
-  furbelow swatch specs/swatches/pleating.yaml --cloth net --ratio 2
-  furbelow swatch specs/swatches/pleating.yaml --cloth net --into my-workroom.yaml
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow swatch swatches.yaml
+  furbelow swatch swatches.yaml --cloth net --ratio 2
+  furbelow swatch swatches.yaml --cloth net --into workroom.yaml
 """
 
 
@@ -42,7 +42,6 @@ def _swatch(options: argparse.Namespace) -> int:
     from pathlib import Path
 
     from furbelow.diagnose.fault import Fault
-    from furbelow.diagnose.json_text import json_text
     from furbelow.diagnose.nearest import nearest
     from furbelow.measure.units import LENGTH, PLAIN
     from furbelow.swatch.into_workroom import write_into
@@ -51,7 +50,7 @@ def _swatch(options: argparse.Namespace) -> int:
     from furbelow.swatch.take_up import setting_for, take_up
     from furbelow.verbs.reading import Reader
 
-    reader = Reader()
+    reader = Reader(options)
     reader.keep(options.file)
     staged = read_swatches(Path(options.file))
     if staged.value is None:
@@ -103,7 +102,7 @@ def _swatch(options: argparse.Namespace) -> int:
             if written.value is not None and options.format == "text":
                 print(f"  written into {options.into}")
     if options.format == "json":
-        print(json_text({"furbelow": 1, "cloths": data}))
+        reader.print_json({"cloths": data})
     return SPEC_AT_FAULT if failed else DONE
 
 

@@ -6,9 +6,15 @@ import argparse
 
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
 
+_EPILOG = """\
+examples, after `furbelow start larkspur --from larkspur`:
+  furbelow why larkspur.yaml flounce.cut_depth --size M
+  furbelow why larkspur.yaml weight --size M
+"""
+
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
-    parser = verbs.add_parser("why", parents=parents, help="say where a number comes from")
+    parser = verbs.add_parser("why", parents=parents, help="say where a number comes from", epilog=_EPILOG)
     parser.add_argument("spec", metavar="SPEC")
     parser.add_argument("name", metavar="NAME", help="such as flounce.cut_depth, or weight")
     parser.add_argument("--format", choices=("text", "markdown", "json"), default="text")
@@ -16,13 +22,12 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _why(options: argparse.Namespace) -> int:
-    from furbelow.diagnose.json_text import json_text
     from furbelow.order.explained import explained
     from furbelow.s2_solve.why import as_data, as_markdown, as_text, why
     from furbelow.verbs.reading import Reader, asked
 
-    reader = Reader()
-    numbers = explained(reader.orders(asked(options))[0], options.name)
+    reader = Reader(options)
+    numbers = explained(reader.one_order(asked(options)), options.name)
     if numbers.value is None:
         reader.tell(numbers.faults)
         return SPEC_AT_FAULT
@@ -31,7 +36,7 @@ def _why(options: argparse.Namespace) -> int:
         reader.tell(reason.faults)
         return WRONG_USE
     if options.format == "json":
-        print(json_text(as_data(reason.value)))
+        reader.print_json(as_data(reason.value))
     else:
         print((as_markdown if options.format == "markdown" else as_text)(reason.value))
     return DONE

@@ -1,4 +1,4 @@
-"""`python -m furbelow.editor`: the language server, over standard input and output.
+"""The language server: what an editor asks by the protocol, and its answers.
 
 Source of the protocol: Language Server Protocol Specification 3.17. Positions are those of the protocol, in UTF-16 units.
 """
@@ -62,7 +62,3 @@ def _range(span: Span, text: str) -> types.Range:
         return types.Position(line - 1, len(row[: column - 1].encode("utf-16-le", "surrogatepass")) // 2)
 
     return types.Range(place(span.start_line, span.start_column), place(span.end_line, span.end_column))
-
-
-if __name__ == "__main__":
-    server().start_io()

@@ -1,0 +1,152 @@
+"""What every verb has in common: its examples work after an install, its JSON has one head, options mean the same."""
+
+from __future__ import annotations
+
+import io
+import json
+import os
+import re
+import shlex
+import subprocess
+import sys
+from importlib import import_module
+from pathlib import Path
+
+import pytest
+from furbelow.verbs.command import _VERBS, run
+
+SPECS = Path(__file__).parents[2] / "specs"
+LARKSPUR, CLASS = str(SPECS / "larkspur.yaml"), str(SPECS / "wearers" / "class.yaml")
+
+
+def _examples() -> list[str]:
+    modules = [import_module(f"furbelow.verbs.{verb.replace('-', '_')}") for verb in _VERBS]
+    found = [line for module in modules for line in re.findall(r"^  (furbelow .*)$", module._EPILOG, re.M)]
+    return [line for line in found if not line.startswith("furbelow preview")]  # that one has no end
+
+
+def test_every_verb_has_an_example() -> None:
+    assert {line.split()[1] for line in _examples()} == set(_VERBS) - {"preview"}
+
+
+@pytest.mark.parametrize("line", _examples())
+def test_an_example_of_the_help_works_as_it_stands(line: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(tmp_path)
+    if not line.startswith("furbelow start"):
+        assert run(["start", "larkspur", "--from", "larkspur"]) == 0
+    arguments = shlex.split(line)[1:]
+    if "*.yaml" in arguments:
+        arguments[arguments.index("*.yaml")] = "larkspur.yaml"
+    assert run(arguments) == 0
+
+
+@pytest.mark.parametrize("place", [0, 1])
+def test_debug_may_stand_before_or_after_the_verb(place: int, monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken(*_: object) -> None:
+        raise ZeroDivisionError
+
+    monkeypatch.setattr("furbelow.order.chain.prove_each", broken)
+    arguments = ["check", LARKSPUR]
+    assert run(arguments) == 3
+    arguments.insert(place, "--debug")
+    with pytest.raises(ZeroDivisionError):
+        run(arguments)
+
+
+@pytest.mark.parametrize(
+    "verb",
+    [["make", "--out", "out"], ["cutting"], ["why", "weight"], ["fit", "--free", "layers"], ["amend"], ["compare"]],
+)
+def test_without_a_body_a_verb_lists_the_sizes(
+    verb: list[str], capsys: pytest.CaptureFixture[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    measured = ["--measured", str(SPECS / "records" / "larkspur-m.yaml")] if verb[0] == "amend" else []
+    assert run([verb[0], LARKSPUR, *verb[1:], *measured]) == 2
+    assert "--size NAME (sizes: XS, S, M, L, XL)" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("verb", [["why", "weight"], ["fit", "--free", "layers"], ["compare"]])
+def test_a_verb_for_one_body_asks_which_of_a_class(verb: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    call = [verb[0], LARKSPUR, *verb[1:], "--class", CLASS]
+    assert run(call) == 2
+    assert "--only NAME (Ada, Bo, Cleo" in capsys.readouterr().err
+    assert run([*call, "--only", "Bo"]) == 0
+    assert run([*call, "--only", "Boo"]) == 2
+    assert "did you mean Bo?" in capsys.readouterr().err
+
+
+def test_only_takes_some_of_a_class(capsys: pytest.CaptureFixture[str]) -> None:
+    assert run(["check", LARKSPUR, "--class", CLASS, "--only", "Bo", "--only", "Ada"]) == 0
+    assert "proved for 2 bodies" in capsys.readouterr().out
+    assert run(["check", LARKSPUR, "--only", "Bo"]) == 2
+
+
+def test_check_takes_many_and_standard_input(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    given = io.TextIOWrapper(io.BytesIO((SPECS / "foxglove.yaml").read_bytes()))
+    monkeypatch.setattr("sys.stdin", given)
+    broken = tmp_path / "broken.yaml"
+    broken.write_text("furbelow: 1\n")
+    assert run(["check", LARKSPUR, "-", str(broken)]) == 1
+    told = capsys.readouterr()
+    assert [line.partition(":")[0] for line in told.out.splitlines()] == [LARKSPUR, "-"]
+    assert str(broken) in told.err
+
+
+def test_a_warning_fails_a_strict_check(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    spec = tmp_path / "larkspur.yaml"
+    text = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
+    warned = text.replace(
+        "  thread:",
+        "  spare_net: {kind: cloth, fibre: polyester, width: 140 cm, weight: 20 g/m2, ravels: no}\n  thread:",
+        1,
+    )
+    spec.write_text(warned, encoding="utf-8")
+    assert run(["check", str(spec)]) == 0
+    assert "warning" in capsys.readouterr().err
+    assert run(["check", str(spec), "--strict"]) == 1
+    assert run(["check", LARKSPUR, "--strict"]) == 0
+
+
+JSON = [
+    ["check", LARKSPUR],
+    ["check", "nowhere.yaml"],
+    ["cutting", LARKSPUR, "--size", "M"],
+    ["cutting", LARKSPUR],
+    ["why", LARKSPUR, "flounce.depth", "--size", "M"],
+    ["why", LARKSPUR, "nothing", "--size", "M"],
+    ["fit", LARKSPUR, "--size", "M", "--free", "layers", "--so-that", "net <= 9 m"],
+    ["fit", LARKSPUR, "--size", "M", "--free", "layer"],
+    ["amend", LARKSPUR, "--size", "M", "--measured", str(SPECS / "records" / "larkspur-m.yaml")],
+    ["amend", LARKSPUR, "--size", "M", "--measured", "nowhere.yaml"],
+    ["compare", LARKSPUR, "--size", "M", "--size", "L"],
+    ["compare", LARKSPUR, "--size", "M", "--size", "Q"],
+    ["swatch", str(SPECS / "swatches" / "pleating.yaml")],
+    ["swatch", "nowhere.yaml"],
+]
+
+
+@pytest.mark.parametrize("call", JSON)
+def test_the_json_of_every_verb_has_one_head_and_its_faults(
+    call: list[str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    code = run([*call, "--format", "json"])
+    told = json.loads(capsys.readouterr().out)
+    assert told["furbelow"] == 1
+    assert told["verb"] == call[0]
+    errors = [fault for fault in told["faults"] if fault["severity"] == "error"]
+    assert bool(errors or told.get("said")) is (code != 0)
+
+
+def test_a_shell_is_told_how_the_line_may_go_on(tmp_path: Path) -> None:
+    line, answer = "furbelow check --st", tmp_path / "answer"
+    asked = {
+        "_ARGCOMPLETE": "1",
+        "COMP_LINE": line,
+        "COMP_POINT": str(len(line)),
+        "_ARGCOMPLETE_STDOUT_FILENAME": str(answer),
+    }
+    subprocess.run([sys.executable, "-m", "furbelow"], env={**os.environ, **asked}, check=True)
+    assert answer.read_text().split() == ["--strict"]
