@@ -19,14 +19,18 @@ SPECS = Path(__file__).parents[2] / "specs"
 LARKSPUR, CLASS = str(SPECS / "larkspur.yaml"), str(SPECS / "wearers" / "class.yaml")
 
 
+_TRIED_ELSEWHERE = {"preview", "words"}
+
+
 def _examples() -> list[str]:
     modules = [import_module(f"furbelow.verbs.{verb.replace('-', '_')}") for verb in _VERBS]
     found = [line for module in modules for line in re.findall(r"^  (furbelow .*)$", module._EPILOG, re.M)]
-    return [line for line in found if not line.startswith("furbelow preview")]  # that one has no end
+    # `preview` has no end, and `words` checks a folder of ones own, which its own tests do.
+    return [line for line in found if line.split()[1] not in _TRIED_ELSEWHERE]
 
 
 def test_every_verb_has_an_example() -> None:
-    assert {line.split()[1] for line in _examples()} == set(_VERBS) - {"preview"}
+    assert {line.split()[1] for line in _examples()} == set(_VERBS) - _TRIED_ELSEWHERE
 
 
 @pytest.mark.parametrize("line", _examples())

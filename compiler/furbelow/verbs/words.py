@@ -40,7 +40,7 @@ def _words(options: argparse.Namespace) -> int:
     if options.missing is not None:
         return _missing(options.missing)
     if options.check is not None:
-        return _check(options.check)
+        return _check(options, options.check)
     from furbelow.resources import languages, words_files
 
     print(f"languages: {', '.join(languages())}\nfiles: {', '.join(words_files('en'))}")
@@ -77,7 +77,7 @@ def _missing(language: str) -> int:
     return SPEC_AT_FAULT if lacks else DONE
 
 
-def _check(folder: str) -> int:
+def _check(options: argparse.Namespace, folder: str) -> int:
     import os
 
     from furbelow.s6_write.words.check_own import check_own
@@ -86,7 +86,7 @@ def _check(folder: str) -> int:
     if not os.path.isdir(folder):
         print(f"furbelow: {folder} is no folder", file=sys.stderr)
         return WRONG_USE
-    reader = Reader()
+    reader = Reader(options)
     faults = check_own(folder)
     reader.tell_of_files(faults)
     if not faults:
