@@ -1,0 +1,45 @@
+### Was zu kaufen ist: Mengen, Beschreibungen und wofür jedes Material ist.
+
+## Mengen
+
+buy-volume = { $amount }{ "\u00A0" }ml
+# $length: Faden auf einer Rolle.
+buy-reels = { $reels ->
+    [one] { $reels } Rolle zu { $length }
+   *[other] { $reels } Rollen zu { $length }
+ }
+
+## Beschreibungen: was hinter dem Namen eines Materials steht
+
+buy-wide = { $width } breit
+buy-stretches = dehnbar um mindestens { $stretch }
+
+## Wofür es ist
+
+# Faden.
+use-seams = alle Nähte
+# Hinter der Angabe, wofür der Faden ist.
+use-reels-at-once = die Overlock braucht { $reels } Rollen gleichzeitig
+use-bobbins = { $bobbins ->
+    [one] zuerst { $bobbins } Spule aufspulen
+   *[other] zuerst { $bobbins } Spulen aufspulen
+ }
+use-trim = Borte an { PIECE($piece) }
+use-binding = Einfassung von { PIECE($piece) }
+use-ribbon = Band in { PIECE($piece) }
+use-hang-loops = Aufhänger
+use-channel = Tunnel auf { PIECE($piece) }
+use-hoop = Reifen in { PIECE($piece) }
+use-shirring = Smoken von { PIECE($piece) }
+use-elastic = Gummiband in { PIECE($piece) }
+use-cord = Kordel in { PIECE($piece) }
+use-starch = Stärken von { PIECE($piece) }
+# Eine Arbeitsweise, die die Schneiderin selbst beschreibt, mit ihrem Namen.
+use-own = { $name }
+
+## Die Materialtabelle für Programme
+
+bom-width = Breite { $amount }
+bom-weight = Gewicht { $amount }
+bom-stretch = Dehnung { $amount }
+bom-reel = Rolle { $amount }

@@ -1,0 +1,77 @@
+### Die Seite eines Kurses oder einer Größenreihe, und die Seiten, die für alle zuschneiden.
+
+## Inhalt
+
+class-skip-to-guides = Zu den Anleitungen springen
+class-contents = Auf dieser Seite
+class-guides = Die Anleitungen
+class-missing = Nicht gemacht
+class-chart = Die Größentabelle
+class-order = Ein Einkauf für alle
+class-cutting = Zuschneiden für alle
+
+## Die Anleitungen
+
+class-guides-are = Die Nummer steht vor dem Buchstaben auf jedem Teil, das für alle zugeschnitten wird.
+class-number = Nr.
+class-for = Für
+class-cloth = Stoff
+class-time = Zeit
+# Was nicht zu sehen ist, wird dahinter vorgelesen. $whose: ein Name, eine Nummer oder eine Größe.
+class-guide = Anleitung
+    .unseen = für { $whose }
+class-pdf = PDF
+    .unseen = für { $whose }
+class-missing-are = Hierfür ließ sich keine Anleitung machen. Die ausgegebene Meldung nennt die Zeile, die zu ändern ist.
+
+# Wessen Kursseite es ist, wo die Datei es nicht sagt.
+class-every-size = alle Größen
+class-of = ein Kurs von { $number }
+# Anstelle eines Namens, der sich nicht lesen ließ.
+class-line = Zeile { $line } der Kursdatei
+# Wie lange eine Anleitung dauert.
+class-hours = { $hours }{ "\u00A0" }h
+
+## Die Größentabelle
+
+class-chart-are = Zuschnittmaße sind auf { $rounding } aufgerundet und enthalten alle Zugaben.
+class-chart-sizes = Größentabelle, { $sizes }
+class-size = Größe
+
+## Der Einkauf
+
+class-apart = Dasselbe, von jeder Person allein gekauft.
+class-material = Material
+class-together = Zusammen
+class-alone = Jede allein
+class-cost = Zusammen: { $cost }, oder { $head } pro Person, wenn gleichmäßig geteilt wird.
+class-cost-alone = Jede allein: { $cost }, oder { $head } pro Person.
+class-saved = Zusammen spart { $saved }, { $share } % davon.
+# $materials (Liste)
+class-unpriced = Ohne Preis und nicht in diesen Summen: { $materials }.
+# $reels (Zahl): wie viele eine Maschine gleichzeitig braucht.
+class-reels = { $reels ->
+    [one] Die Rollen sind für den ganzen Faden zusammen gezählt. Maschinen, die gleichzeitig nähen, brauchen je eine Rolle.
+   *[other] Die Rollen sind für den ganzen Faden zusammen gezählt. Maschinen, die gleichzeitig nähen, brauchen je bis zu { $reels } Rollen.
+ }
+class-shopping-file = Die Liste für den Laden
+class-materials-file = Die Materialien als Tabelle
+
+## Zuschneiden für alle
+
+class-cutting-are = Alle Teile liegen auf einem Ballen je Stoff, mit Nummer und Buchstaben gekennzeichnet.
+class-cutting-file = Der Zuschnittplan für alle, mit Schritten
+class-cutting-print = Der Zuschnittplan zum Drucken
+# Überschrift der Seiten, die für alle zuschneiden, wo eine Anleitung sagt, für wen sie ist.
+class-cutting-for = Zuschnitt für { $whose }
+class-cutting-about = Alle Teile des Kurses von einem Ballen je Stoff. Jedes Teil trägt vor seinem Buchstaben die Nummer der Person, für die es ist: { $example } ist das erste Stück von Teil { $letter } für Nummer { $number }. Wer die Nummern sind, steht auf der Kursseite. Beim Zuschneiden die Teile jeder Nummer auf einen eigenen Stapel legen.
+# $joins (Zahl)
+class-joins = { $joins ->
+    [one] { $joins } Verbindungsnaht, über alle Stücke
+   *[other] { $joins } Verbindungsnähte, über alle Stücke
+ }
+class-whole = ganz
+
+## Fuß
+
+class-end = Örtliche Vorschriften und zugelassene Fachleute gehen vor. Kursseite { $key }.

@@ -1,0 +1,12 @@
+### Die Öffnung eines Tunnels schließen.
+
+close-gap-title = Die Öffnung schließen
+close-gap-aim = Der Tunnel ist rundum geschlossen.
+
+# Die Naht eines Bunds ist auf der rechten Stoffseite zu sehen, die eines umgelegten Tunnels auf der linken.
+close-gap-sew = { $band ->
+    [yes] Rechte Stoffseite oben: den Tunnel nur an der Öffnung flach ziehen. Die { $gap } zusteppen, { $stitch }, in einer Linie mit der ersten Naht und an beiden Enden { $past } darüber hinaus.
+   *[no] Innenseite oben: den Tunnel nur an der Öffnung flach ziehen. Die { $gap } zusteppen, { $stitch }, in einer Linie mit der ersten Naht und an beiden Enden { $past } darüber hinaus.
+ }
+    .check = Die Naht ist ohne Lücke, das Gummiband ist nicht mitgefasst: Es gleitet unter dem Finger.
+    .remedy = Ist das Gummiband mitgefasst, die Naht auftrennen und näher am Bruch neu steppen.

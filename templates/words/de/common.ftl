@@ -1,0 +1,227 @@
+### Was alle Techniken gleich sagen. EDGE, PIECE und Längen holen sich hier ihre Wörter.
+### Der Name, den die Schneiderin einem Teil gibt, wird nie gebeugt: Er steht in Klammern hinter dem Trägerwort „Teil“.
+
+## Teile und Kanten
+
+# $label (Text): der Name, den das Teil in der Vorlage hat, etwa „Volant“. $letter: sein Buchstabe im Zuschnittplan.
+# $form: bare, wo kein Satz darum steht, wie in einer Tabelle; short, wo der Name im selben Schritt schon dasteht.
+# $lettered: no, wo es keinen Zuschnittplan gibt.
+piece = { $form ->
+    [bare] { $label }
+    [short] { $lettered ->
+        [no] Teil „{ $label }“
+       *[yes] Teil { $letter }
+    }
+   *[full] { $lettered ->
+        [no] Teil „{ $label }“
+       *[yes] Teil { $letter } ({ $label })
+    }
+ }
+piece-alone = { PIECE($piece, form: "bare") }
+# $case: dative; der Akkusativ klingt wie der Nominativ. „von Teil B“ verträgt jeden Namen und jede Aufzählung.
+edge = { $count ->
+    [one] { $case ->
+        [dative] { $side ->
+            [top] der oberen Kante von { $pieces }
+            [bottom] der unteren Kante von { $pieces }
+            [start] der Anfangskante von { $pieces }
+           *[end] der Endkante von { $pieces }
+        }
+       *[nominative] { $side ->
+            [top] die obere Kante von { $pieces }
+            [bottom] die untere Kante von { $pieces }
+            [start] die Anfangskante von { $pieces }
+           *[end] die Endkante von { $pieces }
+        }
+    }
+   *[other] { $case ->
+        [dative] { $side ->
+            [top] den oberen Kanten von { $pieces }
+            [bottom] den unteren Kanten von { $pieces }
+            [start] den Anfangskanten von { $pieces }
+           *[end] den Endkanten von { $pieces }
+        }
+       *[nominative] { $side ->
+            [top] die oberen Kanten von { $pieces }
+            [bottom] die unteren Kanten von { $pieces }
+            [start] die Anfangskanten von { $pieces }
+           *[end] die Endkanten von { $pieces }
+        }
+    }
+ }
+# Im Dativ: „an …“, „neben …“, „von … aus“.
+side-seam = { $seam ->
+    [bright] der Seitennaht mit dem bunten Faden
+   *[plain] der Seitennaht
+ }
+# Eine Naht in einem eigenen Satz der Schneiderin, an der Stelle {seam}.
+own-seam = die Naht von { PIECE($pieces) }
+
+## Zahlen und Einheiten
+
+unit = { $unit ->
+    [mm] { $number }{ "\u00A0" }mm
+    [cm] { $number }{ "\u00A0" }cm
+    [m] { $number }{ "\u00A0" }m
+    [yd] { $number }{ "\u00A0" }Yard
+    [ml] { $number }{ "\u00A0" }ml
+    [l] { $number }{ "\u00A0" }l
+   *[in] { $number }{ "\u00A0" }Zoll
+ }
+stitch-inches = Stichlänge { $number }{ "\u00A0" }mm ({ $per-inch } Stiche je Zoll)
+stitch = Stichlänge { $number }{ "\u00A0" }mm
+share = { $number }{ "\u00A0" }%
+money = { $amount }{ "\u00A0" }{ $currency }
+# Mehreres hintereinander, wie in einer Tabelle, und mehrere Aussagen.
+row = { $before }, { $after }
+clauses = { $before }; { $after }
+
+# Wie lange etwas dauert.
+duration = { $hours ->
+    [0] { $minutes }{ "\u00A0" }min
+   *[other] { $minutes ->
+        [0] { $hours }{ "\u00A0" }h
+       *[other] { $hours }{ "\u00A0" }h { $minutes }{ "\u00A0" }min
+    }
+ }
+
+## Arbeit an gleichen Teilen
+
+# Hinter einem Schritt, in Klammern: an wie vielen Teilen er vor dem nächsten Schritt getan wird.
+chain = { $copies ->
+    [2] beide, vor dem nächsten Schritt
+   *[other] alle { $copies } in einer Kette, vor dem nächsten Schritt
+ }
+# Hinter dem letzten Schritt einer Naht.
+again = { $others ->
+    [one] dann dieselben Schritte für die andere
+   *[other] dann dieselben Schritte für die anderen { $others }
+ }
+# Hinter einem Schritt, der an jeder Verbindungsnaht zwischen den Stücken eines Streifens getan wird.
+chain-joins = { $joins ->
+    [one] { $joins } Verbindungsnaht
+   *[other] { $joins } Verbindungsnähte
+ }
+
+## Womit die Kanten gehalten werden
+
+pin = { $hold ->
+    [clips] klammern
+   *[pins] stecken
+ }
+# Im Deutschen steht das Verb am Ende, deshalb nie groß am Satzanfang.
+pin-start = { $hold ->
+    [clips] klammern
+   *[pins] stecken
+ }
+
+## Zwei Kanten, die zusammengenäht werden
+
+# $marked: eine der beiden Kanten.
+mark-parts-ring = { $parts ->
+    [8] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
+   *[4] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
+ }
+mark-parts-flat = { $parts ->
+    [8] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren.
+   *[4] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren.
+ }
+# Nur in anderen Sätzen gesagt, am Satzanfang: wo beide Kanten zuerst aufeinandertreffen.
+match-places = { $places ->
+    [bright] Die Seitennähte mit dem bunten Faden und die Markierungen
+    [ends] Beide Enden und die Markierungen
+   *[plain] Die Seitennähte und die Markierungen
+ }
+# „12 Stecknadeln“, so viele, wie eine Kante braucht.
+pins-needed = { $hold ->
+    [clips] { $pins ->
+        [one] { $pins } Klammer
+       *[other] { $pins } Klammern
+    }
+   *[pins] { $pins ->
+        [one] { $pins } Stecknadel
+       *[other] { $pins } Stecknadeln
+    }
+ }
+match-and-pin = { $copies ->
+    [one] { match-places } aufeinanderlegen und zuerst dort { pin }, von der Seite von { PIECE($to) } aus. Dazwischen alle { $spacing } { pin }: insgesamt etwa { pins-needed }.
+   *[other] { match-places } aufeinanderlegen und zuerst dort { pin }, von der Seite von { PIECE($to) } aus. Dazwischen alle { $spacing } { pin }: für jedes Teil etwa { pins-needed }.
+ }
+
+## Enden, die eine Naht zum Ring schließt
+
+# $pieces: die Stufen, durch die die Naht läuft; $tiers: ob es mehrere sind.
+close-fold = { $tiers ->
+    [yes] { PIECE($pieces) } { faces-together } falten, die Enden bündig aufeinander, obere Kante auf obere Kante, und auf { $length } { pin }. { tiers-meet }
+   *[no] { PIECE($pieces) } { faces-together } falten, beide Enden bündig aufeinander, obere Kante auf obere Kante, und auf { $length } { pin }.
+ }
+    .check = Nichts ist verdreht: Der Ring liegt flach wie ein Band.
+    .remedy = Ist er verdreht, ein Ende lösen und umdrehen.
+# $copies Bahnen werden ein Ring.
+close-panels = { $copies ->
+    [2] { $tiers ->
+        [yes] Beide Bahnen von { PIECE($pieces) } { faces-together } legen, obere Kante auf obere Kante, und beide Seiten { pin }, je { $length }. { tiers-meet }
+       *[no] Beide Bahnen von { PIECE($pieces) } { faces-together } legen, obere Kante auf obere Kante, und beide Seiten { pin }, je { $length }.
+    }
+   *[other] { $tiers ->
+        [yes] Jede Bahn von { PIECE($pieces) } { faces-together } auf die nächste legen, obere Kante auf obere Kante, und die letzte auf die erste. Die { $copies } Seitenpaare { pin }, je { $length }. { tiers-meet }
+       *[no] Jede Bahn von { PIECE($pieces) } { faces-together } auf die nächste legen, obere Kante auf obere Kante, und die letzte auf die erste. Die { $copies } Seitenpaare { pin }, je { $length }.
+    }
+ }
+    .check = Alle oberen Kanten liegen am selben Ende, der Ring ist nicht verdreht.
+    .remedy = Die Bahn, die falsch herum liegt, lösen und umdrehen.
+# Nur in anderen Sätzen gesagt.
+faces-together = { $faces ->
+    [wrong] links auf links
+   *[right] rechts auf rechts
+ }
+tiers-meet = Die Nähte zwischen den Stufen genau aufeinanderlegen, Nahtzugaben nach oben, und zuerst dort { pin }.
+
+## Die Maschine
+
+# Überall in mm, wie die Maschinen beschriftet sind.
+zigzag-set = Die Maschine auf Zickzackstich stellen, { $zigzag-wide }{ "\u00A0" }mm breit und { $zigzag-long }{ "\u00A0" }mm lang.
+
+## Das Etikett, das vor Feuer warnt
+
+# Die Worte sind die des Gesetzes, in der Sprache des Landes, in dem das Kleidungsstück getragen wird.
+fire-label-write = Auf { $label-tape } Baumwollband in roten Großbuchstaben, mindestens { $letters } hoch, mit einem waschfesten Stift VON FEUER FERNHALTEN schreiben.
+
+## Fadenenden, sobald die Kante gesteckt ist
+
+tails-off-machine = { $in-runs ->
+    [yes] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden jeder Teilstrecke jeden Oberfaden mit seinem Unterfaden verknoten und die Enden auf { $knot } kürzen.
+   *[no] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden jeder Kräuselnaht jeden Oberfaden mit seinem Unterfaden verknoten und die Enden auf { $knot } kürzen.
+ }
+tails-off-hand = { $in-runs ->
+    [yes] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden jeder Teilstrecke die Fäden miteinander verknoten und die Enden auf { $knot } kürzen.
+   *[no] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden der Kräuselnähte die Fäden miteinander verknoten und die Enden auf { $knot } kürzen.
+ }
+
+## Das Bügeleisen
+
+# $own (Text): das Wort der Schneiderin für eine Faser, die hier keines hat. Im Akkusativ: „für …“.
+fibre = { $fibre ->
+    [cotton] Baumwolle
+    [linen] Leinen
+    [wool] Wolle
+    [silk] Seide
+    [polyester] Polyester
+    [viscose] Viskose
+    [nylon] Nylon
+    [acetate] Acetat
+    [own] { $own }
+   *[unknown] eine unbekannte Faser
+ }
+# Die Punkte der Pflegekennzeichen: ISO 3758.
+iron-set-three-dots = Das Bügeleisen für { $fibre } einstellen: drei Punkte, 200{ "\u00A0" }°C, mit Dampf. Zuerst auf einem Stoffrest ausprobieren.
+iron-set-two-dots = Das Bügeleisen für { $fibre } einstellen: zwei Punkte, 150{ "\u00A0" }°C, durch ein Bügeltuch. Zuerst auf einem Stoffrest ausprobieren.
+iron-set-one-dot = Das Bügeleisen für { $fibre } einstellen: ein Punkt, 110{ "\u00A0" }°C, ohne Dampf, durch ein trockenes Bügeltuch. Zuerst auf einem Stoffrest ausprobieren.
+
+## Der bunte Faden, an dem eine von mehreren senkrechten Nähten zu erkennen ist
+
+tag-this-seam = { $down } unter dem oberen Ende einen bunten Faden in diese Naht einknoten. Von dieser Seitennaht aus wird alles gemessen.
+    .check = Der Faden sitzt näher an der oberen Kante als an der unteren.
+# Der Ring hat mehrere Nähte, die in diesem Schritt genäht wurden.
+tag-one-seam = { $down } unter dem oberen Ende einen bunten Faden in eine dieser Nähte einknoten. Von dieser Seitennaht aus wird alles gemessen.
+    .check = { tag-this-seam.check }

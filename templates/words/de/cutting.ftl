@@ -1,0 +1,137 @@
+### Zuschneiden: die Liste der Teile und jeder Schritt vom Ballen bis zum letzten Teil.
+### $cloth: wie der Stoff in der Vorlage heißt. $mark: Buchstabe und Nummer eines Teils in der Zeichnung, etwa B2.
+
+## Die Liste
+
+cut-whole = ganz
+cut-joins = { $joins ->
+    [one] { $joins } Verbindungsnaht
+   *[other] { $joins } Verbindungsnähte
+ }
+# Mehrere Stücke zusammen.
+cut-joins-in-all = { $joins ->
+    [one] insgesamt { $joins } Verbindungsnaht
+   *[other] insgesamt { $joins } Verbindungsnähte
+ }
+cut-finished = { $length } × { $depth }
+cut-finished-folded = { $length } × { $depth }, gefaltet
+
+## Vor dem ersten Schnitt
+
+cutting-wash = Den Stoff ({ $cloth }) vor dem Zuschneiden waschen, trocknen und bügeln: Er läuft etwa { $shrinks } ein.
+    .check = Er ist ganz trocken und liegt flach.
+    .remedy = Länger trocknen und der Länge nach noch einmal bügeln.
+cutting-selvedges = Die Webkanten des Stoffs ({ $cloth }) abschneiden und das Ende begradigen, an dem begonnen wird.
+    .check = Es bleiben mindestens { $width } Breite und { $length } Länge.
+    .remedy = Ist er schmaler als { $width }, breiter kaufen oder den Plan für die eigene Breite neu machen lassen. Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
+cutting-selvedges-folded = Den Stoff der Länge nach falten, Webkante auf Webkante. { cutting-selvedges }
+    .check = { cutting-selvedges.check }
+    .remedy = { cutting-selvedges.remedy }
+
+## Ein Abschnitt
+
+cutting-chalk = Mit Kreide eine Linie gerade quer über den Stoff ({ $cloth }) ziehen, { $length } vom Schnittende.
+    .check = Beide Enden der Linie sind { $length } vom Schnittende entfernt.
+    .tolerance = { $off }
+    .remedy = Vor dem Schneiden die Linie ausreiben und neu ziehen.
+cutting-section = Entlang der Linie schneiden: Das ist Abschnitt { $number } von { $sections }.
+cutting-section-only = Entlang der Linie schneiden: Das ist der einzige Abschnitt.
+cutting-tags = Für jedes Teil einen Zettel mit Buchstaben und Nummer schreiben. Jeden anstecken, sobald das Teil zugeschnitten ist: auf die linke Stoffseite, nahe der Kante, die in der Zeichnung oben ist. Wo beide Stoffseiten gleich aussehen, die linke jetzt festlegen.
+    .check = { $tags ->
+        [one] { $tags } Zettel. Er wird abgenommen, wenn das Teil genäht wird.
+       *[other] { $tags } Zettel. Jeder wird abgenommen, wenn sein Teil genäht wird.
+     }
+# Die Stoffseiten sind gleich.
+cutting-tags-alike = Für jedes Teil einen Zettel mit Buchstaben und Nummer schreiben. Jeden anstecken, sobald das Teil zugeschnitten ist. Dieser Stoff hat keine rechte Stoffseite: Die Seite mit dem Zettel ist von jetzt an die linke.
+    .check = { cutting-tags.check }
+
+## Streifenbahnen, über Klebestreifen auf dem Tisch
+
+# $tapes: die Abstände der Klebestreifen.
+cutting-tapes-along = { COUNT($tapes) ->
+    [one] Einen Klebestreifen der Länge nach auf den Tisch kleben. Seine abgewandte Kante liegt { $tapes } von der vorderen Tischkante.
+   *[other] Klebestreifen der Länge nach auf den Tisch kleben. Ihre abgewandten Kanten liegen { $tapes } von der vorderen Tischkante.
+ }
+    .check = Der letzte Klebestreifen hat an beiden Enden seinen Abstand.
+    .tolerance = { $tape-off }
+    .remedy = Neu messen, immer von derselben Kante, nie von Streifen zu Streifen. Ist der Tisch zu klein, auf dem Boden arbeiten.
+# Auf dem Tisch kleben noch Streifen für einen früheren Abschnitt.
+cutting-tapes-along-anew = { cutting-tapes-along } Klebestreifen an anderen Stellen entfernen.
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-tapes-across = { COUNT($tapes) ->
+    [one] Einen Klebestreifen quer auf den Tisch kleben. Seine abgewandte Kante liegt { $tapes } vom linken Tischende.
+   *[other] Klebestreifen quer auf den Tisch kleben. Ihre abgewandten Kanten liegen { $tapes } vom linken Tischende.
+ }
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-tapes-across-anew = { cutting-tapes-across } Klebestreifen an anderen Stellen entfernen.
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-draw-along = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass eine Seite, die eine Webkante hatte, bündig an der vorderen Tischkante liegt.
+cutting-draw-along-folded = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass der Bruch bündig an der vorderen Tischkante liegt.
+cutting-draw-across = Den Stoff ({ $cloth }) den Tisch entlang gerade und ohne Zug über die Klebestreifen ziehen, so dass sein Schnittende bündig am linken Tischende liegt.
+# Nur in den Sätzen darunter gesagt.
+cutting-lane-count = { $lanes ->
+    [one] { $lanes } Streifenbahn
+   *[other] { $lanes } Streifenbahnen
+ }
+cutting-slit = { COUNT($tapes) ->
+    [one] Entlang der abgewandten Kante des Klebestreifens schneiden: { cutting-lane-count }. Wo der Stoff ihn verdeckt, eine Linie von Ende zu Ende ziehen.
+   *[other] Entlang der abgewandten Kante jedes Klebestreifens schneiden: { cutting-lane-count }. Wo der Stoff einen verdeckt, eine Linie von Ende zu Ende ziehen.
+ }
+# Der Abschnitt ist länger als der Tisch.
+cutting-slit-beyond = { cutting-slit } Am Ende des Tischs die nächste Strecke nachziehen und entlang derselben Klebestreifen weiterschneiden.
+cutting-lane-whole = Streifenbahn { $lane }, { $depth } hoch, ist { $piece }, ungeschnitten.
+cutting-lane = Von Streifenbahn { $lane }, { $depth } hoch, { $cuts } abschneiden.
+cutting-lane-over = Streifenbahn { $lane }, { $depth } hoch, bleibt übrig.
+# Nur in den drei darüber gesagt.
+cutting-piece = { $mark }
+cutting-piece-part = { $mark }, Stück { $part } von { $parts }
+cutting-length-for = { $length } für { $piece }
+
+## Bahnen, die frei liegen
+
+cutting-lay = Den Stoff ({ $cloth }) flach auf den Tisch legen, linke Stoffseite oben, ein Schnittende links und eine Seite, die eine Webkante hatte, vorn: die vordere Seite.
+    .check = Er liegt ohne Falte und ohne Zug.
+cutting-lay-alike = Den Stoff ({ $cloth }) flach auf den Tisch legen, gleich welche Stoffseite oben, ein Schnittende links und eine Seite, die eine Webkante hatte, vorn: die vordere Seite.
+    .check = { cutting-lay.check }
+# Nur in den beiden darunter gesagt.
+cutting-measure-on = Wo der Tisch endet, mit Kreide eine Querlinie ziehen und daran schreiben, wie weit sie vom Schnittende entfernt ist: dann den Stoff nachziehen und von dieser Linie aus weitermessen.
+cutting-lay-beyond = { cutting-lay } { cutting-measure-on }
+    .check = { cutting-lay.check }
+cutting-lay-alike-beyond = { cutting-lay-alike } { cutting-measure-on }
+    .check = { cutting-lay.check }
+cutting-panel = { $mark } mit Kreide und Lineal anzeichnen: { $near-end } bis { $far-end } vom Schnittende, { $near-side } bis { $far-side } von der vorderen Seite.
+    .check = Es ist an beiden Seiten { $length } lang und an beiden Enden { $width } breit.
+    .tolerance = { $off }
+    .remedy = Neu messen, immer vom Ende und von der Seite aus, nie von Bahn zu Bahn.
+cutting-round = Jede Bahn mit der Stoffschere entlang der Kreide ausschneiden, die äußerste zuerst.
+    .check = { $panels ->
+        [one] { $panels } Bahn ausgeschnitten. Kein gerader Schnitt von Seite zu Seite trennt alle.
+       *[other] { $panels } Bahnen ausgeschnitten. Kein gerader Schnitt von Seite zu Seite trennt alle.
+     }
+cutting-part-end = { COUNT($marks) ->
+    [one] Entlang der Linie { $at } vom Schnittende gerade durchschneiden: { $marks } ist abgetrennt.
+   *[other] Entlang der Linie { $at } vom Schnittende gerade durchschneiden: { $marks } sind abgetrennt.
+ }
+cutting-part-side = { COUNT($marks) ->
+    [one] Entlang der Linie { $at } von der vorderen Seite gerade durchschneiden: { $marks } ist abgetrennt.
+   *[other] Entlang der Linie { $at } von der vorderen Seite gerade durchschneiden: { $marks } sind abgetrennt.
+ }
+cutting-over-end = Entlang der Linie { $at } vom Schnittende gerade durchschneiden: Was neben { $marks } liegt, bleibt übrig.
+cutting-over-side = Entlang der Linie { $at } von der vorderen Seite gerade durchschneiden: Was neben { $marks } liegt, bleibt übrig.
+cutting-over-end-all = Entlang der Linie { $at } vom Schnittende gerade durchschneiden: Was neben den Bahnen liegt, bleibt übrig.
+cutting-over-side-all = Entlang der Linie { $at } von der vorderen Seite gerade durchschneiden: Was neben den Bahnen liegt, bleibt übrig.
+cutting-trim = Entlang der Kreide abschneiden, was neben { $marks } übrig bleibt.
+
+## Nach dem letzten Schnitt
+
+cutting-keep = Was vom Stoff ({ $cloth }) groß genug ist, für später aufheben, jedes Stück mit seiner Größe auf einem Zettel.
+    .check = Es sind { $sizes }. Die kleineren aufheben, bis das Kleidungsstück fertig ist, zum Ausprobieren von Stichen und zum Ausbessern.
+# Nur im Satz darüber gesagt.
+cutting-size = { $length } × { $width }
+cutting-sizes = { $number } von { $length } × { $width }

@@ -1,0 +1,26 @@
+### Ein Bund, der zum Tunnel wird, im Schnitt in seinen drei Zuständen; die Innenseite des Kleidungsstücks ist oben.
+
+figure-casing-laid-on = 1. Innen aufgelegt, genäht
+figure-casing-folded-up = 2. Nach oben geklappt, vom Rock weg
+figure-casing-folded-over = 3. Nach außen umgelegt, abgesteppt
+figure-casing-inside = innen
+figure-casing-outside = außen
+# Zwei Zeilen neben dem Tunnel.
+figure-casing-held = { $holds ->
+    [cord] Kordel
+   *[elastic] Gummiband
+ }
+figure-casing-later = später
+figure-casing-deep = { $depth } hoch
+figure-casing-gap = { $holds ->
+    [cord] Die Öffnung von { $gap } in der vorderen Mitte offen lassen: Dort kommt später die Kordel heraus.
+   *[elastic] Die Öffnung von { $gap } neben der Seitennaht offen lassen: Dort kommt später das Gummiband hinein.
+ }
+figure-casing-skirt = Rock: { $plies }
+figure-casing-top = { PIECE($band, form: "bare") }, obere Kante
+figure-casing-rows = Die beiden Nähte sind weiter auseinander gezeichnet.
+figure-casing-alt = { $holds ->
+    [cord] { PIECE($band) } dreimal im Schnitt, Innenseite oben. Erst liegt der Bund innen auf dem Rock, rechte Stoffseite nach unten, offene Kanten bündig, { $seam-width } neben der Kante genäht. Dann ist er nach oben geklappt, vom Rock weg, die Nahtzugabe darunter. Zuletzt ist er über die obere Kante nach außen umgelegt, { $depth } hoch, sein Einschlag von { $seam-width } überdeckt die erste Naht, und abgesteppt; die Kordel kommt später, zwischen Nahtzugabe und Außenseite.
+   *[elastic] { PIECE($band) } dreimal im Schnitt, Innenseite oben. Erst liegt der Bund innen auf dem Rock, rechte Stoffseite nach unten, offene Kanten bündig, { $seam-width } neben der Kante genäht. Dann ist er nach oben geklappt, vom Rock weg, die Nahtzugabe darunter. Zuletzt ist er über die obere Kante nach außen umgelegt, { $depth } hoch, sein Einschlag von { $seam-width } überdeckt die erste Naht, und abgesteppt; das Gummiband kommt später, zwischen Nahtzugabe und Außenseite.
+ }
+figure-casing-caption = Der Bund im Schnitt: angenäht, nach oben geklappt, umgelegt.{ figure-hatched }

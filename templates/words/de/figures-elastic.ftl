@@ -1,0 +1,19 @@
+### Gummiband: auf dem Weg durch den Tunnel, die Enden gekennzeichnet und überlappt, die Länge; und die geschlossene Öffnung.
+### $band ist der Bund oder das Teil, dessen Kante umgelegt wurde.
+
+figure-elastic-through = Durch den Tunnel
+figure-elastic-bodkin = Durchziehnadel
+figure-elastic-mark = Die Enden kennzeichnen
+figure-elastic-lap = Die Enden überlappen und nähen
+figure-elastic-cut-end = Schnittende an der Linie
+figure-elastic-lengths = Längen, ungedehnt, in einem Maßstab
+figure-elastic-casing = Tunnel { $casing }
+figure-elastic-loop = Gummiband-Ring { $loop }
+figure-elastic-alt = Gummiband, { $width } breit, geht durch eine Öffnung von { $gap }, sein Ende hängt heraus und ist an { PIECE($band) } festgesteckt; im anderen Ende steckt eine Durchziehnadel; { $lap } vor einem Ende ist eine Linie gezogen, am anderen ein Kreuz; das Ende mit dem Kreuz liegt an der Linie und ist mit Zickzack genäht; der geschlossene Ring misst { $loop } in einem Tunnel von { $casing }.
+figure-elastic-caption = Das Ende festhalten, damit es nicht hineinrutscht, und die Enden so überlappen, dass eines an der Linie des anderen liegt.
+
+## Die geschlossene Öffnung
+
+figure-gap-seen = Von der Seite gesehen, auf der genäht wird, maßstäblich.
+figure-gap-alt = Die Öffnung von { $gap } ist mit einer Naht geschlossen, die an beiden Enden { $past } über die erste läuft.
+figure-gap-caption = Die schließende Naht beginnt und endet auf der ersten.

@@ -1,0 +1,25 @@
+### Kräuseln: wo die Kräuselnähte liegen und wohin gezogen wird, und wie der Stoff zwischen den Markierungen verteilt ist.
+
+figure-gathering-pleated = Mit dem Faltenlegefuß, rechte Stoffseite oben
+figure-gathering-rows = Zwei Kräuselnähte, rechte Stoffseite oben
+figure-gathering-second-row = { $second-row } neben der Kante
+figure-gathering-tails = Fadenenden
+figure-gathering-pull = { $parts ->
+    [8] Anziehen: ein Achtel, von Markierung zu Markierung
+   *[4] Anziehen: ein Viertel, von Markierung zu Markierung
+ }
+figure-gathering-pin = um eine Stecknadel gehalten
+figure-gathering-lengths = Flach und gekräuselt, in einem Maßstab
+figure-gathering-short = { $short } gekräuselt, alle { $part } eine Markierung
+# Was die Enden der gezeichneten Kante sind; dann, wo der Stoff ungleich verteilt ist, wie viel hinten liegt.
+figure-gathering-ends = { $ring ->
+    [yes] die Kante ist ein Ring: beide Enden sind dieselbe Seitennaht
+   *[no] 0 und die letzte Markierung sind die Enden
+ }
+figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } des Stoffs liegen hinten
+figure-gathering-alt = { $method ->
+    [attachment] Kräuseln mit einer Naht des Faltenlegefußes, { $first-row } neben der Kante: { $cloth } flacher Stoff auf { $short } zusammengezogen, markiert bei { $marks } am flachen Stoff und alle { $part } an der gekräuselten Kante.
+    [hand] Kräuseln mit zwei Reihen Vorstichen, { $first-row } und { $second-row } neben der Kante: { $cloth } flacher Stoff auf { $short } zusammengezogen, markiert bei { $marks } am flachen Stoff und alle { $part } an der gekräuselten Kante.
+   *[machine] Kräuseln mit zwei Kräuselnähten, { $first-row } und { $second-row } neben der Kante: { $cloth } flacher Stoff auf { $short } zusammengezogen, markiert bei { $marks } am flachen Stoff und alle { $part } an der gekräuselten Kante.
+ }
+figure-gathering-caption = { $cloth } Stoff werden auf { $short } zusammengezogen.

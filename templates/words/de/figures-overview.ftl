@@ -1,0 +1,28 @@
+### Das ganze Kleidungsstück, Lage neben Lage, mit seinen Fertigmaßen.
+
+# Welche Lage es ist: das ganze Kleidungsstück, wo es nur eine hat.
+figure-overview-place = { $place ->
+    [all] Das Kleidungsstück
+    [outside] Außen
+    [inside] Innen
+   *[between] Dazwischen
+ }
+figure-overview-name = { $layers ->
+    [one] { figure-overview-place }
+   *[other] { figure-overview-place }, { $layers } gleiche Lagen
+ }
+figure-overview-hem = Saumweite { $hem }
+figure-overview-drop = { $drop } von oben
+figure-overview-waist = Taille: ungedehnt { $rest }; { $cloth } Stoff.
+figure-overview-to-scale = { $level ->
+    [yes] Maßstäblich, flach gelegt.
+   *[no] Höhen in einem Maßstab; Breiten im Verhältnis zueinander.
+ }
+
+## In Worten
+
+figure-overview-piece = { PIECE($piece, form: "bare") }, { $deep } hoch
+figure-overview-layer = { figure-overview-name }: { $pieces }, reicht { $drop } von oben, Saumweite { $hem }.
+figure-overview-waist-told = Die Taille misst ungedehnt { $rest } und fasst { $cloth } Stoff.
+figure-overview-alt = { $title }, { $long } lang. { $layers }
+figure-overview-caption = Das fertige Kleidungsstück, { $long } lang.

@@ -1,0 +1,78 @@
+### Einen glatten Bund mit Verschluss an eine offene obere Kante nähen.
+### $band ist der Bund; $to die Kante, an die er kommt.
+
+fitted-waistband-title = { PIECE($band) } annähen
+fitted-waistband-aim = Die Taille schließt auf { $waist } und öffnet sich für die Hüfte.
+# Bindebänder schließen ihn: Der nächste Schritt näht sie an.
+fitted-waistband-aim-ties = { PIECE($band, at: "start") } ist { $length } lang und bereit für die Bindebänder.
+
+## Markierungen
+
+fitted-waistband-fold = Eine lange Kante von { PIECE($band) } { $seam-width } auf die linke Stoffseite umbügeln.
+fitted-waistband-mark = { $parts ->
+    [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren.
+   *[4] { EDGE($to, at: "start") } von Ende zu Ende in Viertel teilen und alle { $part } markieren.
+ }
+# Die Markierungen der Falten sind noch da.
+fitted-waistband-mark-pleats = { $parts ->
+    [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren, in einer anderen Farbe als die Falten.
+   *[4] { EDGE($to, at: "start") } von Ende zu Ende in Viertel teilen und alle { $part } markieren, in einer anderen Farbe als die Falten.
+ }
+fitted-waistband-mark-band = Die nicht umgebügelte Kante von { PIECE($band) } { $seam-width } neben beiden Enden markieren, dazwischen alle { $part }.
+# Die obere Kante hat Markierungen aus einem früheren Schritt.
+fitted-waistband-mark-band-alone = Die nicht umgebügelte Kante von { PIECE($band) } { $seam-width } neben beiden Enden markieren, dazwischen alle { $part }. Die obere Kante hat ihre Markierungen schon.
+
+## Annähen
+
+fitted-waistband-lay = { $face ->
+    [right] Die nicht umgebügelte Kante von { PIECE($band) } rechts auf rechts auf { EDGE($to) } legen, Markierung auf Markierung. Der Bund steht an beiden Enden { $seam-width } über. So { pin-start }.
+   *[other] Die nicht umgebügelte Kante von { PIECE($band) } mit der rechten Stoffseite nach unten auf die Außenseite legen, auf { EDGE($to) }, Markierung auf Markierung. Der Bund steht an beiden Enden { $seam-width } über. So { pin-start }.
+ }
+    .check = Die Kante misst zwischen den Enden { $length }.
+    .tolerance = { $edge-off } mehr oder weniger
+    .remedy = { $folds ->
+        [gathers] Zu lang: die Kräuselung enger zusammenziehen. Zu kurz: lockern.
+        [pleats] Zu lang: einige Falten etwas tiefer legen. Zu kurz: etwas weniger tief.
+       *[flat] Den Unterschied zwischen den Markierungen verteilen.
+     }
+fitted-waistband-sew = { $seam-width } neben der Kante steppen, { $length }, { $stitch }; an beiden Enden verriegeln.
+    .check = Alle Lagen sind gefasst.
+    .remedy = Wo eine Lage herausgerutscht ist, neu steppen, auf beiden Seiten { $past } darüber hinaus.
+fitted-waistband-press = { PIECE($band) } nach oben klappen und die Naht bügeln, die ganze Nahtzugabe zum Bund hin.
+
+## Die Enden schließen und umlegen
+
+fitted-waistband-ends = { PIECE($band) } der Länge nach rechts auf rechts zur Hälfte falten, den gebügelten Bruch bündig mit der Nahtlinie. Jedes Ende { $seam-width } neben seiner Kante steppen, knapp neben dem Stoff darunter.
+    .check = Beide Enden sind bündig mit den Kanten des Schlitzes.
+    .remedy = Das Ende auftrennen und an der richtigen Stelle neu steppen.
+fitted-waistband-turn = Die Ecken zurückschneiden, { PIECE($band) } wenden und bügeln.
+    .check = Der Bund ist { $depth } hoch.
+    .tolerance = { $fold-off } mehr oder weniger
+    .remedy = Wo der Bruch abweicht, neu bügeln.
+fitted-waistband-label = Ein Ende des Etiketts in der Mitte des Bunds { $seam-width } unter die umgebügelte Kante schieben, die Schrift nach oben, und { pin }.
+fitted-waistband-inside = Die umgebügelte Kante innen auf die Nahtlinie legen und { pin }. Innenseite oben: { $edge-stitch } neben dem Bruch steppen, { $length }, { $stitch }.
+    .check = Der Bruch ist überall gefasst.
+    .remedy = Was nicht gefasst wurde, von Hand annähen.
+
+## Der Verschluss
+
+# $half: die Hälfte des Übertritts.
+fitted-waistband-buttonhole = Am Übertritt ein Knopfloch anzeichnen: entlang der Bundmitte, ab { $half } vom Ende, so lang wie der Knopf breit und dick zusammen. So nähen, wie die Maschine Knopflöcher näht, zuerst zur Probe auf einem Stoffrest. Danach die Maschine auf Geradstich zurückstellen.
+fitted-waistband-cut = Das Knopfloch mit dem Nahttrenner aufschneiden, an beiden Enden eine Stecknadel quer.
+fitted-waistband-button = Die Enden { $overlap } übereinanderlegen. Durch das Knopfloch einen Punkt markieren, { $half } vom Ende des Untertritts, und dort den Knopf annähen.
+    .check = { fitted-waistband-closed.check }
+    .tolerance = { fitted-waistband-closed.tolerance }
+    .remedy = Den Knopf an der richtigen Stelle neu annähen.
+fitted-waistband-hook = Den Haken innen am Übertritt annähen, { $hook-in } von der Kante. Den Steg außen am Untertritt annähen, { $bar-in } von der Kante.
+    .check = { fitted-waistband-closed.check }
+    .tolerance = { fitted-waistband-closed.tolerance }
+    .remedy = Den Steg an der richtigen Stelle neu annähen.
+fitted-waistband-snaps = Die Enden { $overlap } übereinanderlegen. Die flachen Hälften von zwei Druckknöpfen innen am Übertritt annähen, { $snap-in } von der Kante, die anderen Hälften dort, wo sie auf den Untertritt treffen.
+    .check = { fitted-waistband-closed.check }
+    .tolerance = { fitted-waistband-closed.tolerance }
+    .remedy = Die unteren Hälften an der richtigen Stelle neu annähen.
+fitted-waistband-ties = Beide Enden lassen, wie sie sind: Die Bindebänder werden daran genäht.
+# Nur als Teil der Sätze darüber gesagt.
+fitted-waistband-closed =
+    .check = Mit { $overlap } Übertritt geschlossen misst der Bund { $waist }.
+    .tolerance = { $waist-off } mehr oder weniger

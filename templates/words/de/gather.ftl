@@ -1,0 +1,84 @@
+### Eine Kante auf ein kürzeres Maß kräuseln.
+
+gather-title = { EDGE($edge, at: "start") } kräuseln
+gather-title-layers = Die { $layers } Lagen von { PIECE($edge) } zusammen kräuseln
+gather-aim = { $cloth } Stoff liegen auf { $short }: { $ratio } zu 1.
+
+## Markierungen
+
+gather-hold-layers = Alle { $layers } Lagen bündig zusammenhalten und durch alle hindurch arbeiten.
+
+# Die Kante ist ein Ring: Das Falten beginnt an ihrer Seitennaht.
+gather-fold-ring = { $parts ->
+    [8] { EDGE($edge, at: "start") } von { side-seam } aus zur Hälfte falten, dann noch zweimal zur Hälfte, und die Brüche markieren: alle { $cloth-part } am flachen Stoff.
+   *[4] { EDGE($edge, at: "start") } von { side-seam } aus zur Hälfte falten, dann noch einmal zur Hälfte, und die Brüche markieren: alle { $cloth-part } am flachen Stoff.
+ }
+gather-fold-flat = { $parts ->
+    [8] { EDGE($edge, at: "start") } Ende auf Ende zur Hälfte falten, dann noch zweimal zur Hälfte, und die Brüche markieren: alle { $cloth-part } am flachen Stoff.
+   *[4] { EDGE($edge, at: "start") } Ende auf Ende zur Hälfte falten, dann noch einmal zur Hälfte, und die Brüche markieren: alle { $cloth-part } am flachen Stoff.
+ }
+# Hinten kommt mehr Stoff hin als vorn.
+gather-mark-ring = { EDGE($edge, at: "start") } bei { $marks } markieren, von { side-seam } aus am flachen Stoff gemessen.
+    .check = { $behind } des Stoffs liegen in der hinteren Hälfte, die Naht in der hinteren Mitte.
+    .remedy = Ist vorn mehr Stoff als hinten, wurde von der falschen Stelle aus markiert: von der Naht aus neu messen.
+gather-mark-flat = { EDGE($edge, at: "start") } bei { $marks } markieren, vom linken Ende aus am flachen Stoff gemessen.
+    .check = { $behind } des Stoffs liegen in der hinteren Hälfte, die Enden in der hinteren Mitte.
+    .remedy = Ist vorn mehr Stoff als hinten, wurde von der falschen Stelle aus markiert: von den Enden aus neu messen.
+
+## Mit dem Faltenlegefuß
+
+gather-set-by-swatch = Den Faltenlegefuß einsetzen: eine Falte bei jedem Stich, Tiefe auf Marke { $mark }, Stichlänge wie bei den Probestreifen. Diese zeigen, dass der Stoff so auf 1/{ $ratio } kommt.
+gather-set-half = Den Faltenlegefuß einsetzen: eine Falte bei jedem Stich, Tiefe auf Marke 6. So kommt der Stoff etwa auf die Hälfte.
+gather-set-begin = Den Faltenlegefuß einsetzen: eine Falte bei jedem Stich, zuerst Tiefe auf Marke 6. So kommt der Stoff etwa auf die Hälfte; hier soll er auf 1/{ $ratio } kommen.
+gather-try = Auf einem { $strip } langen Reststreifen ausprobieren.
+    .check = Der Streifen ist danach { $strip-short } lang.
+    .tolerance = { $strip-off }
+    .remedy = Ist er länger, die Tiefe etwas größer einstellen, ist er kürzer, etwas kleiner. Noch einmal ausprobieren.
+gather-pleat = { EDGE($edge, at: "start") } { $first-row } neben der Schnittkante in Falten legen, rechte Stoffseite oben, { $cloth } in einem Zug.
+
+## Mit zwei Kräuselnähten
+
+gather-thread-needle = Doppelten Faden in eine Handnadel fädeln, für Vorstiche von etwa { $apart }.
+gather-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $stitch }{ "\u00A0" }mm, und die Oberfadenspannung etwas lockern. Beide bisherigen Einstellungen aufschreiben.
+gather-first-row = { $in-runs ->
+    [yes] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in { $parts } Teilstrecken, je von einer Markierung zur nächsten. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
+   *[no] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in einem Zug. Nicht verriegeln; an beiden Enden { $tail } Faden hängen lassen.
+ }
+gather-second-row = Ebenso eine zweite Kräuselnaht steppen, { $second-row } neben der Schnittkante, { $apart } neben der ersten.
+    .check = Die beiden Kräuselnähte laufen nebeneinander und kreuzen sich nicht.
+gather-wind-tails = { $in-runs ->
+    [yes] An einem Ende jeder Teilstrecke eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
+   *[no] An einem Ende der Kräuselnähte eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
+ }
+gather-pull-machine = { $parts ->
+    [8] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+   *[4] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+ }
+gather-pull-hand = { $parts ->
+    [8] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+   *[4] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+ }
+
+## Messen und verteilen
+
+gather-measure-ring = Die gekräuselte Kante rundum messen: { $short }.
+    .check = { gather-measure.check }
+    .tolerance = { gather-measure.tolerance }
+    .remedy = { gather-measure.remedy }
+gather-measure-flat = Die gekräuselte Kante messen: { $short }.
+    .check = { gather-measure.check }
+    .tolerance = { gather-measure.tolerance }
+    .remedy = { gather-measure.remedy }
+# Nur als Teil der beiden darüber gesagt.
+gather-measure =
+    .check = { $has-target ->
+        [yes] Sie ist { $short } lang, so lang wie { EDGE($target) }.
+       *[no] Sie ist { $short } lang.
+     }
+    .tolerance = insgesamt bis { $ease } zu kurz: Die glatte Kante wird beim Stecken eingehalten
+    .remedy = Mehr als { $ease } zu kurz: die Kräuselung lockern. Zu lang: enger zusammenziehen.
+gather-spread = { $parts ->
+    [8] Die Kräuselung mit den Fingern gleichmäßig verteilen, Achtel für Achtel.
+   *[4] Die Kräuselung mit den Fingern gleichmäßig verteilen, Viertel für Viertel.
+ }
+gather-set-back = Stichlänge und Fadenspannung wieder auf normales Nähen zurückstellen.

@@ -1,0 +1,48 @@
+### Was die Anleitung rund um die Arbeit sagt: an der Maschine vor einem Schritt, wo sich aufhören lässt, und der letzte Blick.
+
+# Überschrift der Schritte, denen die Schneiderin keine eigene gibt.
+part = Die Arbeit
+
+## Vor einem Schritt
+
+machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
+# $left: Faden auf der alten Spule, von der Länge auf einer vollen.
+bobbin-fresh = Mit einer frischen Spule beginnen.
+    .check = Auf der alten sind etwa { $left } von { $full } übrig: zu wenig für die nächste Naht.
+bobbin-fresh-within = Wenn { $sewn } der { $rows } Nähte dieses Schritts genäht sind, eine frische Spule einsetzen.
+    .check = { bobbin-fresh.check }
+bobbin-spare = { $spare ->
+    [one] { $spare } Ersatzspule aufspulen: Jede dieser langen Nähte braucht mehr Faden, als eine Spule fasst.
+   *[other] { $spare } Ersatzspulen aufspulen: Jede dieser langen Nähte braucht mehr Faden, als eine Spule fasst.
+ }
+
+## Nach einem Schritt
+
+stop = Eine gute Stelle, um aufzuhören und die Arbeit wegzulegen.
+stop-sitting = Ende von Sitzung { $sitting }. Hier die Arbeit weglegen, Stecknadeln gezählt.
+
+## Der letzte Blick
+
+last-look = Der letzte Blick
+last-look-title = Das Kleidungsstück durchsehen
+last-look-aim = Es lässt sich gefahrlos anziehen.
+last-look-pins = Stecknadeln und Nadeln zählen.
+    .check = Es sind so viele in der Dose wie am Anfang.
+    .remedy = An jeder Naht und an der Taille entlangfühlen, bis die letzte gefunden ist. Vorher zieht niemand das Kleidungsstück an.
+last-look-threads = Alle losen Fäden abschneiden und die bunten herausziehen.
+last-look-length = Aufhängen und von der oberen Kante bis zum Saum messen: { $length }.
+    .check = Vorn, hinten und an den Seiten ist es gleich viel.
+    .tolerance = { $off } mehr oder weniger
+    .remedy = Hängt eine Seite tiefer, dort nach einer Naht suchen, die schmaler genäht ist, und sie neu nähen.
+# Die Taille wurde ausgeglichen: Das Kleidungsstück ist an manchen Stellen länger als an anderen.
+last-look-lengths = Aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, an den Seiten { $side }, hinten { $back }.
+    .check = Alle drei stimmen.
+    .tolerance = { $off } mehr oder weniger
+    .remedy = Wo es länger ist, dort die Taille auftrennen und die obere Kante höher nehmen.
+last-look-height = Die Person, die es trägt, gerade und ohne Schuhe hinstellen lassen. Vom Boden bis zum Saum messen: { $above }.
+    .check = Vorn, hinten und an den Seiten ist es gleich viel.
+    .tolerance = { $off } mehr oder weniger
+    .remedy = Wo der Saum tiefer hängt, dort die obere Kante höher nehmen; nie den Saum abschneiden.
+last-look-edges = Auf links wenden und an jeder Kante entlangsehen.
+    .check = Keine Kante franst aus, keine Lage ist an falscher Stelle mitgefasst.
+    .remedy = Versäubern oder neu nähen, was auffällt.

@@ -1,0 +1,47 @@
+### Gummiband durch einen Tunnel ziehen und die Enden zum Ring verbinden.
+### $band ist der Bund oder das Teil, dessen Kante umgelegt wurde.
+
+insert-elastic-title = Das Gummiband einziehen
+insert-elastic-aim = Ein Ring von { $loop } zieht { $casing } Tunnel auf die Taille zusammen.
+
+## Anprobieren und schneiden
+
+insert-elastic-try = Vor dem Schneiden das Gummiband mit einer Sicherheitsnadel zu einem Ring von { $loop } stecken. Um die Taille legen, sich damit hinsetzen und einatmen.
+    .check = Es hält und schneidet nicht ein. Zwei Finger passen darunter.
+    .remedy = Länger oder kürzer stecken, bis es stimmt, und von hier an dieses Maß statt { $loop } nehmen.
+insert-elastic-write = Das benutzte Maß des Rings mit dem Datum aufschreiben.
+insert-elastic-cut = Das Gummiband auf { $cut } schneiden: { $loop } und { $lap } für die Überlappung.
+    .check = Es misst { $cut }, wenn es locker neben dem Maßband liegt.
+    .remedy = Zu lang: den Rest abschneiden. Zu kurz: ein neues Stück schneiden, dieses nicht dehnen.
+insert-elastic-ends = Beide Schnittenden von Hand überwendlich nähen, damit sie nicht ausfransen, oder mit Textilkleber betupfen und trocknen lassen.
+insert-elastic-line = { $lap } vor einem Ende quer darüber eine gerade Linie ziehen.
+    .check = Von der Linie bis zum anderen Ende sind es ungedehnt { $loop }.
+    .tolerance = { $lap-off } mehr oder weniger
+    .remedy = Die Linie an der richtigen Stelle neu ziehen und die erste durchstreichen.
+insert-elastic-cross = Auf derselben Seite { $cross } vor dem anderen Ende ein Kreuz zeichnen: Es bleibt sichtbar, wenn die Enden überlappen.
+
+## Durch den Tunnel
+
+insert-elastic-tail = Das Ende mit der Linie { $tail } aus der Öffnung hängen lassen. Dort an { PIECE($band) } feststecken, damit es nicht hineinrutscht.
+insert-elastic-thread = In das Ende mit dem Kreuz eine Sicherheitsnadel oder Durchziehnadel stecken und rundum durch den Tunnel bis zur Öffnung schieben. Dabei den Stoff über das Gummiband zurückschieben.
+    .check = Das Gummiband liegt rundum flach, Linie und Kreuz sind auf derselben Seite.
+    .remedy = Ist es verdreht, die letzte Handlänge zurückziehen, drehen und weiterschieben.
+# Der Tunnel ist ein angenähter Bund mit der Nahtzugabe darin.
+insert-elastic-thread-band = In das Ende mit dem Kreuz eine Sicherheitsnadel oder Durchziehnadel stecken und rundum durch den Tunnel bis zur Öffnung schieben, zwischen Nahtzugabe und Außenseite. Dabei den Stoff über das Gummiband zurückschieben.
+    .check = { insert-elastic-thread.check }
+    .remedy = { insert-elastic-thread.remedy }
+insert-elastic-pull-out = Die erste Nadel herausnehmen und beide Enden { $out } aus der Öffnung ziehen.
+
+## Die Überlappung
+
+insert-elastic-lap = Das Ende mit dem Kreuz auf das Ende mit der Linie legen, beide Zeichen oben, das Schnittende an der Linie. Die Überlappung mit einer geschlossenen Sicherheitsnadel halten.
+    .check = Das Schnittende liegt an der Linie: So ist die Überlappung { $lap } und der Ring ungedehnt { $loop } lang.
+    .tolerance = { $lap-off } mehr oder weniger
+    .remedy = Die Nadel öffnen, das Ende an die Linie schieben und die Nadel wieder schließen.
+insert-elastic-sew = Die Sicherheitsnadel herausnehmen und die Überlappung festhalten. Zwei Zickzacknähte über die Überlappung steppen, dann je eine entlang ihrer beiden Enden; jedes Mal verriegeln.
+    .check = Kräftig ziehen: Nichts gibt nach.
+    .remedy = Die Überlappung noch einmal übernähen.
+insert-elastic-slip-back = Die Überlappung in den Tunnel zurückgleiten lassen.
+insert-elastic-stretch = Die Taille flach legen, Bruch auf Bruch. Von Hand dehnen, bis sie { $half-over } breit ist, also { $over } rundum, und zurückspringen lassen, dreimal. Nie weiter dehnen.
+    .check = Die Weite ist rundum gleich verteilt.
+    .remedy = Mit den Fingern auf dem Gummiband verschieben.

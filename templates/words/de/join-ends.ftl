@@ -1,0 +1,29 @@
+### Die beiden Enden eines Streifens zum Ring schließen, oder mehrere Bahnen zu einem Ring.
+### $pieces: die Stufen, durch die die Naht läuft. -panels: $copies davon werden ein Ring.
+
+join-ends-title = { PIECE($pieces) } zum Ring schließen
+join-ends-title-panels = { PIECE($pieces) } zum Ring zusammennähen
+join-ends-aim = { COUNT($pieces) ->
+    [one] { PIECE($pieces, at: "start") } ist geschlossen.
+   *[other] { PIECE($pieces, at: "start") } sind geschlossen.
+ }
+
+## Nähen
+
+join-ends-sew = { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen; welche Seite, ist gleich.
+# Der Streifen wurde vorher aus Stücken zusammengenäht.
+join-ends-sew-pieced = { join-ends-sew }
+    .check = Die Nahtzugabe steht auf der linken Stoffseite, wie die der Verbindungsnähte.
+join-ends-sew-panels = { $length } steppen, { $seam-width } neben der Kante, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, bei jeder Naht in derselben Richtung.
+join-ends-sew-panels-pieced = { join-ends-sew-panels }
+    .check = Alle Nahtzugaben stehen auf der linken Stoffseite, wie die der Verbindungsnähte.
+
+## Messen
+
+join-ends-measure = Die untere Kante von { PIECE($lowest) } rundum messen: { $round }.
+    .check = Der Ring misst rundum { $round }.
+    .tolerance = { $off } mehr oder weniger
+    .remedy = { $panels ->
+        [yes] Ist er zu lang, eine Naht etwas breiter neu steppen; ist er zu kurz, eine auftrennen und schmaler steppen.
+       *[no] Ist er zu lang, die Naht etwas breiter neu steppen; ist er zu kurz, auftrennen und schmaler steppen.
+     }

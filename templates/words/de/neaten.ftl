@@ -1,0 +1,68 @@
+### Offene Kanten oder Nahtzugaben versäubern, damit sie nicht ausfransen.
+### Ein Schritt arbeitet an einer Stelle oder an mehreren: $pieces oder $edge sagen welche, $length wie lang jede ist.
+
+## Was versäubert wird
+
+neaten-title-joins = { neaten-joins } versäubern
+neaten-title-ends = { neaten-ends } versäubern
+neaten-title-between = { neaten-between } versäubern
+neaten-title-edge = { EDGE($edge, at: "start") } versäubern
+neaten-title-all-joins = Die Nahtzugaben aller Verbindungsnähte versäubern
+neaten-title-margins = { $places } Nahtzugaben versäubern
+neaten-title-edges = { $places } Kanten versäubern
+neaten-title-several = { $places } Kanten und Nahtzugaben versäubern
+neaten-aim = Die Schnittkanten können nicht ausfransen.
+# Zackenschere: Die Spitzen halten die Fäden zurück, aber nicht für immer.
+neaten-aim-pinked = Die Schnittkanten fransen weniger aus.
+# Stoff, der nicht ausfranst.
+neaten-aim-firm = Die Schnittkanten sind gefasst und können nicht kratzen.
+
+# Nur in anderen Sätzen dieser Datei gesagt, am Satzanfang.
+neaten-joins = Die Nahtzugaben der Verbindungsnähte in { PIECE($pieces) }
+# $several: Der Ring wurde aus mehreren Bahnen geschlossen, es gibt also mehr als eine Naht.
+neaten-ends = { $several ->
+    [yes] Die Nahtzugaben der Seitennähte von { PIECE($pieces) }
+   *[no] Die Nahtzugabe der Seitennaht von { PIECE($pieces) }
+ }
+neaten-between = Die Nahtzugabe zwischen { PIECE($pieces) }
+
+# Als $place in den Arbeiten darunter, am Satzanfang.
+neaten-place-joins = { neaten-joins }, alle Lagen zusammen, je { $length },
+neaten-place-ends = { $several ->
+    [yes] { neaten-ends }, alle Lagen zusammen, je { $length },
+   *[no] { neaten-ends }, alle Lagen zusammen, { $length },
+ }
+neaten-place-between = { neaten-between }, alle Lagen zusammen, { $length },
+neaten-place-edge = { EDGE($edge, at: "start") }, { $length },
+
+## Mit der Overlock
+
+neaten-overlock-ring = { $place } mit der Overlock versäubern. An einer Seitennaht beginnen, { $past } über den Anfang nähen und dann mit einer Fadenkette von { $tail } vom Stoff nähen.
+    .check = { neaten-overlock-flat.check }
+    .remedy = { neaten-overlock-flat.remedy }
+neaten-overlock-flat = { $place } mit der Overlock versäubern. An beiden Enden mit einer Fadenkette von { $tail } vom Stoff nähen.
+    .check = { $ravels ->
+        [yes] Alle Lagen sind gefasst, das Messer hat Fransen abgeschnitten, aber keinen Stoff.
+       *[no] Alle Lagen sind gefasst, das Messer hat nur abgeschnitten, was überstand.
+     }
+    .remedy = Die ausgelassene Strecke noch einmal übernähen.
+neaten-chain = Jede Fadenkette in eine stumpfe Nadel fädeln, unter die Stiche ziehen und den Rest abschneiden.
+    .check = Keine Fadenkette hängt lose heraus.
+
+## Mit Zickzackstich
+
+neaten-try-zigzag = { zigzag-set } An der Kante eines Stoffrests ausprobieren.
+    .check = Die Nadel sticht abwechselnd in den Stoff und neben die Kante, die Kante liegt flach.
+    .remedy = Rollt sich die Kante ein, den Stich schmaler einstellen.
+neaten-zigzag-ring = { $place } mit Zickzackstich versäubern. An einer Seitennaht beginnen, { $past } über den Anfang nähen und verriegeln. Die Fäden kurz abschneiden.
+    .check = { neaten-zigzag-flat.check }
+    .remedy = { neaten-zigzag-flat.remedy }
+neaten-zigzag-flat = { $place } mit Zickzackstich versäubern. An beiden Enden verriegeln. Die Fäden kurz abschneiden.
+    .check = Alle Lagen sind gefasst.
+    .remedy = Die ausgelassene Strecke noch einmal übernähen.
+
+## Mit der Zackenschere
+
+neaten-pink = { $place } mit der Zackenschere beschneiden. Nicht mehr als die Zacken wegnehmen.
+    .check = Die Zacken sind gleichmäßig.
+    .remedy = Die ausgelassene Strecke noch einmal beschneiden.

@@ -1,0 +1,71 @@
+### Woher die Zahlen kommen, für Lesende, die die Datei der Schneiderin nicht gesehen haben.
+
+## Wie eine Zahl heißt
+
+reason-of-piece = { $measure } von { PIECE($piece) }
+reason-of-material = { $measure } von Material ({ $material })
+# Eine Zahl, nach der ein Schritt fragt, mit dem Titel des Schritts.
+reason-for = { $label } für „{ $title }“
+# Die Maße eines Teils oder Materials; auch allein gesagt.
+reason-length = fertige Länge
+reason-depth = fertige Höhe
+reason-start-takes = Zugabe am Anfang
+reason-end-takes = Zugabe am Ende
+reason-top-takes = Zugabe oben
+reason-bottom-takes = Zugabe unten
+reason-count = Anzahl
+reason-hem-round = Saumweite
+reason-top-to-hem = Länge ab der oberen Kante
+reason-top-round = obere Weite
+reason-used = verbrauchte Länge
+reason-used-weight = verbrauchtes Gewicht
+
+## Woher sie kommt
+
+reason-same = wie { $same }
+reason-same-of = wie { $same } von „{ $title }“
+reason-body = ein Körpermaß
+reason-choice = eine Auswahl, { $place }
+reason-choice-made = eine Auswahl für diese Anleitung
+# Eine Zeile der Datei der Schneiderin.
+reason-place = Zeile { $line } von { $file }
+reason-written = { $asked ->
+    [yes] { $shown ->
+        [yes] { $placed ->
+            [yes] für „{ $title }“ als { $formula } angegeben, { $place }
+           *[no] für „{ $title }“ als { $formula } angegeben
+        }
+       *[no] { $placed ->
+            [yes] für „{ $title }“ angegeben, { $place }
+           *[no] für „{ $title }“ angegeben
+        }
+    }
+   *[no] { $shown ->
+        [yes] { $placed ->
+            [yes] als { $formula } angegeben, { $place }
+           *[no] als { $formula } angegeben
+        }
+       *[no] { $placed ->
+            [yes] angegeben, { $place }
+           *[no] angegeben
+        }
+    }
+ }
+reason-workroom = von der Werkstatt festgelegt
+reason-one = eins, da keine Anzahl angegeben ist
+reason-as-worked = wie zugeschnitten und verarbeitet
+reason-before-drawn = obere Weite, vor dem Zusammenziehen
+
+## Runden
+
+reason-rounded = auf { $step } aufgerundet: Aus { $before } wird { $after }
+# Das Fertigmaß ergibt sich anders als das Zuschnittmaß.
+reason-rounded-cut = Zuschnittmaß auf { $step } aufgerundet: Aus { $before } wird { $after }; fertig wird aus { $finished-before } dann { $finished-after }
+
+## Funktionen in einer Formel; dahinter steht eine Klammer mit ihren Zahlen.
+
+reason-max = das Größte von
+reason-min = das Kleinste von
+reason-round-up = aufgerundet
+reason-round-down = abgerundet
+reason-round-near = gerundet

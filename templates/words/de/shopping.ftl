@@ -1,0 +1,49 @@
+### Die Liste für den Laden. Werte sind fertige Texte, wo keine Anmerkung anderes sagt.
+
+shopping-title = Einkauf für { $title }, { $whose }
+# $garments (Zahl)
+shopping-class = { $garments ->
+    [one] { $whose }: { $garments } Kleidungsstück
+   *[other] { $whose }: { $garments } Kleidungsstücke
+ }
+
+## Ein Material
+
+# $amount: wie viel davon gebraucht wird. $use: wofür.
+shopping-needed = gebraucht: { $amount }, für { $use }
+shopping-widths = die Breiten im Vergleich:
+# $joins (Zahl)
+shopping-width = { $joins ->
+    [one] { $width } breit: { $amount }, { $cost }, { $joins } Verbindungsnaht
+   *[other] { $width } breit: { $amount }, { $cost }, { $joins } Verbindungsnähte
+ }
+shopping-width-chosen = { shopping-width }, gewählt
+shopping-no-price = kein Preis
+# $reels (Zahl)
+shopping-thread = { $reels ->
+    [one] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rolle gleichzeitig auf der Maschine
+   *[other] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rollen gleichzeitig auf der Maschine
+ }
+# $bobbins (Zahl)
+shopping-bobbins = { $bobbins ->
+    [one] { $bobbins } Spule aufspulen
+   *[other] { $bobbins } Spulen aufspulen
+ }
+
+## Was es kostet
+
+# Zwei Sternchen auf beiden Seiten machen einen Text fett.
+shopping-cost = Material: **{ $cost }**
+# $materials (Liste)
+shopping-cost-without = Material: **{ $cost }**, ohne { $materials }
+shopping-work = Arbeit: etwa **{ $hours } h**, Zuschneiden inbegriffen
+shopping-labour = Arbeitslohn: { $labour }; alles zusammen { $cost }
+# $margin: vom Preis oder von den Kosten, in Prozent.
+shopping-price = { $on ->
+    [cost] Verkaufspreis: **{ $price }**, Aufschlag { $margin } % der Kosten
+   *[price] Verkaufspreis: **{ $price }**, Spanne { $margin } % des Preises
+ }
+
+## Zusammen gekauft
+
+shopping-together = Zusammen gekauft, und jede Person für sich

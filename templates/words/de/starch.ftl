@@ -1,0 +1,42 @@
+### Ein Teil mit Stärke steifen, fertig gekauft oder aus Maisstärke gekocht, mit Pinsel, Sprüher oder durch Tauchen.
+### $starch: wie die Stärke oder die Maisstärke heißt.
+
+starch-title = { PIECE($pieces) } stärken
+starch-aim = { COUNT($pieces) ->
+    [one] { PIECE($pieces, at: "start") } steht ab.
+   *[other] { PIECE($pieces, at: "start") } stehen ab.
+ }
+starch-caution-hot = Heiße Stärke verbrüht und haftet an der Haut: die kalte Mischung in das heiße Wasser gießen, mit einem langen Löffel rühren und Kinder fernhalten.
+starch-caution-spray = Sprühstärke ist entzündbar: im Freien oder in einem gut gelüfteten Raum sprühen, fern von Flammen, Zündflammen, Zigaretten und heißen Bügeleisen, und den Sprühnebel nicht einatmen.
+starch-caution-flame = Ein Tüllrock brennt schnell, gestärkt oder nicht. An der Luft trocknen: kein heißer Trockner, und kein Herd, keine Zündflamme, kein Heizgerät, keine Kerze und kein offenes Feuer in der Nähe. Auch beim Tragen davon fernhalten.
+
+## Die Stärke ansetzen
+
+starch-ready = { $liquid } Stärke ({ $starch }) gebrauchsfertig ansetzen, wie auf dem Etikett angegeben.
+starch-ready-spray = { $liquid } Stärke ({ $starch }) gebrauchsfertig ansetzen, wie auf dem Etikett angegeben, und in eine Sprühflasche füllen. Aus der Dose ist sie gebrauchsfertig.
+starch-paste = { $cornflour } Stärke ({ $starch }) in { $cold } kaltes Wasser rühren. Ein gestrichener Esslöffel fasst 15{ "\u00A0" }ml.
+    .check = Es bleibt kein Klumpen.
+starch-cook = { $hot } Wasser zum Kochen bringen und von der Hitze nehmen. Die Mischung langsam hineingießen und rühren, bis sie klar wird.
+    .check = Sie ist klar und ohne Klumpen.
+    .remedy = Noch weiß: noch einmal erhitzen und rühren. Klumpen: durch ein Tuch gießen.
+starch-cool = Abkühlen lassen, bis sie handwarm ist.
+starch-try = Auf einem Stoffrest ausprobieren und trocknen lassen.
+    .check = Er ist so steif wie gewünscht und hat keine weißen Flecken.
+    .remedy = Zu steif oder weiß: Wasser zugeben. Zu weich: noch einmal auftragen, wenn die erste Schicht trocken ist.
+
+## Auftragen
+
+starch-hang = Das Kleidungsstück kopfüber am Saum aufhängen oder im Freien über eine Leine legen, darunter ein altes Laken.
+starch-brush = { PIECE($pieces) } mit der Stärke bestreichen, eine Lage nach der anderen. Alles Übrige aus dem Weg halten.
+    .check = Der Stoff ist durchfeuchtet, es laufen keine Tropfen.
+    .remedy = Nasse Stellen mit einem trockenen Tuch abtupfen: Sie trocknen weiß.
+starch-spray = { PIECE($pieces) } aus { $far } Abstand mit der Stärke besprühen, eine Lage nach der anderen. Alles Übrige aus dem Weg halten.
+    .check = { starch-brush.check }
+    .remedy = { starch-brush.remedy }
+starch-dip = { PIECE($pieces) } in eine Schüssel mit der Stärke tauchen, eine Lage nach der anderen, bis der Stoff durchnässt ist. Mit den Händen ausdrücken, nicht wringen. Alles Übrige aus der Schüssel halten.
+    .check = { starch-brush.check }
+    .remedy = { starch-brush.remedy }
+starch-hang-wet = Das Kleidungsstück kopfüber am Saum aufhängen oder im Freien über eine Leine legen, darunter ein altes Laken, das die Tropfen auffängt.
+starch-dry = Die Lagen auseinanderschütteln und an der Luft trocknen lassen, fern von Hitze.
+    .check = Keine zwei Lagen kleben zusammen.
+    .remedy = Anfeuchten und auseinanderziehen.
