@@ -46,13 +46,17 @@ attach-pin-flat = { match-and-pin }
 
 ## Nähen
 
+# Kräuselung an Kräuselnähten: Jede Falte ist zu sehen, bevor die Nadel sie erreicht.
+attach-turn-work-gathers-up = Die Arbeit so wenden, dass die Kräuselung oben liegt. So ist jede Falte rechtzeitig zu sehen und lässt sich mit der Spitze einer Stecknadel glatt streichen.
+attach-turn-work-gathers-up-ring = { attach-turn-work-gathers-up } Von der Innenseite des Rings aus nähen.
+# Die Kräuselung eines Faltenlegefußes hält ihre eigene Naht.
 attach-turn-work-gathers = { COUNT($to) ->
-    [one] Die Arbeit so wenden, dass { PIECE($to) } oben liegt und die Kräuselung unten.
-   *[other] Die Arbeit so wenden, dass { PIECE($to) } oben liegen und die Kräuselung unten.
+    [one] Die Arbeit so wenden, dass { PIECE($to) } oben liegt und die Kräuselung unten. Die Naht des Faltenlegefußes hält sie, und die Maschine transportiert den weiteren Stoff von unten.
+   *[other] Die Arbeit so wenden, dass { PIECE($to) } oben liegen und die Kräuselung unten. Die Naht des Faltenlegefußes hält sie, und die Maschine transportiert den weiteren Stoff von unten.
  }
 attach-turn-work-pleats = { COUNT($to) ->
-    [one] Die Arbeit so wenden, dass { PIECE($to) } oben liegt und die Falten unten.
-   *[other] Die Arbeit so wenden, dass { PIECE($to) } oben liegen und die Falten unten.
+    [one] Die Arbeit so wenden, dass { PIECE($to) } oben liegt und die Falten unten. Dort kann der Nähfuß sie nicht umschieben.
+   *[other] Die Arbeit so wenden, dass { PIECE($to) } oben liegen und die Falten unten. Dort kann der Nähfuß sie nicht umschieben.
  }
 attach-turn-work-flat = { COUNT($to) ->
     [one] Die Arbeit so wenden, dass { PIECE($to) } oben liegt.
@@ -64,8 +68,11 @@ attach-seam = { $ring ->
    *[no] { $seam-width } neben der Kante steppen, { $stitch }, { $length }; an beiden Enden verriegeln.
  }
 attach-sew-gathers = { attach-seam }
-    .check = Keine Falte ist mitgefasst, auf der rechten Stoffseite ist keine Kräuselnaht zu sehen.
+    .check = In der Naht ist keine Falte mitgefasst, auf der rechten Stoffseite ist keine Kräuselnaht zu sehen.
     .remedy = Diese Handbreit auftrennen, glatt streichen und neu steppen. Eine Kräuselnaht, die unter der Naht hervorsieht, herausziehen.
+attach-sew-pleats = { attach-seam }
+    .check = Jede Falte liegt, wie sie geheftet war; die Heftnaht ist auf der rechten Stoffseite nicht zu sehen.
+    .remedy = Diese Handbreit auftrennen, die Falte neu legen und steppen.
 attach-sew-flat = { attach-seam }
     .check = Die Kanten sind bündig geblieben.
     .remedy = Diese Handbreit auftrennen, glatt streichen und neu steppen.

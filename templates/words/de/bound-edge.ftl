@@ -7,7 +7,7 @@ bound-edge-aim = Die offene Kante liegt im Band und kann weder ausfransen noch k
 
 ## Das Band falten
 
-bound-edge-cut = Das Band ({ $tape }) waschen und trocknen, wie später das Kleidungsstück: Baumwollband läuft ein. Dann { $cut } abschneiden.
+bound-edge-cut = Vom Band ({ $tape }) { $cut } abschneiden.
 bound-edge-fold = Das Band der Länge nach zur Hälfte falten, eine Hälfte eine Spur breiter als die andere, und den Bruch bügeln.
 
 ## Um die Kante legen

@@ -49,6 +49,15 @@ edge = { $count ->
         }
     }
  }
+# Lagen, die als eine Kante verarbeitet werden, mit dem Namen aus der Vorlage. „Lagen“ klingt in jedem Fall gleich.
+stack = { $form ->
+    [bare] Lagen „{ $name }“
+   *[full] { $case ->
+        [dative] den oberen Kanten der Lagen „{ $name }“
+       *[nominative] die oberen Kanten der Lagen „{ $name }“
+    }
+ }
+stack-layers-of = Lagen „{ $name }“
 # Im Dativ: „an …“, „neben …“, „von … aus“.
 side-seam = { $seam ->
     [bright] der Seitennaht mit dem bunten Faden
@@ -143,9 +152,10 @@ pins-needed = { $hold ->
        *[other] { $pins } Stecknadeln
     }
  }
+# $on-top: die Kante, die an der Maschine oben liegt; dort werden die Stecknadeln herausgezogen.
 match-and-pin = { $copies ->
-    [one] { match-places } aufeinanderlegen und zuerst dort { pin }, von der Seite von { PIECE($to) } aus. Dazwischen alle { $spacing } { pin }: insgesamt etwa { pins-needed }.
-   *[other] { match-places } aufeinanderlegen und zuerst dort { pin }, von der Seite von { PIECE($to) } aus. Dazwischen alle { $spacing } { pin }: für jedes Teil etwa { pins-needed }.
+    [one] { match-places } aufeinanderlegen und zuerst dort { pin }, von der Seite von { PIECE($on-top) } aus. Dazwischen alle { $spacing } { pin }: insgesamt etwa { pins-needed }.
+   *[other] { match-places } aufeinanderlegen und zuerst dort { pin }, von der Seite von { PIECE($on-top) } aus. Dazwischen alle { $spacing } { pin }: für jedes Teil etwa { pins-needed }.
  }
 
 ## Enden, die eine Naht zum Ring schließt

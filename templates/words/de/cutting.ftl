@@ -18,15 +18,30 @@ cut-finished-folded = { $length } × { $depth }, gefaltet
 
 ## Vor dem ersten Schnitt
 
+# $trims: Borten, Bänder und Kordeln, die aufgenäht werden.
+cutting-wash-trims = Vor dem Abmessen waschen und trocknen, wie später das Kleidungsstück: { $trims }. Auch Borten und Bänder laufen ein.
+    .check = { COUNT($trims) ->
+        [one] Alles ist ganz trocken und liegt flach.
+       *[other] Alles ist ganz trocken und liegt flach.
+     }
+    .remedy = Bügeln, was sich eingerollt hat, und abkühlen lassen.
 cutting-wash = Den Stoff ({ $cloth }) vor dem Zuschneiden waschen, trocknen und bügeln: Er läuft etwa { $shrinks } ein.
     .check = Er ist ganz trocken und liegt flach.
     .remedy = Länger trocknen und der Länge nach noch einmal bügeln.
-cutting-selvedges = Die Webkanten des Stoffs ({ $cloth }) abschneiden und das Ende begradigen, an dem begonnen wird.
+cutting-selvedges = Die Webkanten des Stoffs ({ $cloth }) abschneiden. Das Ende begradigen, an dem begonnen wird: entlang eines Fadens schneiden, bei Tüll entlang einer Lochreihe.
+    .check = Es bleiben mindestens { $length } Länge.
+    .remedy = Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
+# Der Plan braucht fast die ganze Breite.
+cutting-selvedges-wide = { cutting-selvedges }
     .check = Es bleiben mindestens { $width } Breite und { $length } Länge.
     .remedy = Ist er schmaler als { $width }, breiter kaufen oder den Plan für die eigene Breite neu machen lassen. Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
-cutting-selvedges-folded = Den Stoff der Länge nach falten, Webkante auf Webkante. { cutting-selvedges }
-    .check = { cutting-selvedges.check }
-    .remedy = { cutting-selvedges.remedy }
+cutting-fold = Den Stoff ({ $cloth }) der Länge nach rechts auf rechts falten, so dass die beiden langen Kanten aufeinanderliegen.
+    .check = Beide Lagen liegen flach, der Bruch ist gerade.
+    .remedy = Aufklappen, das Ende neu begradigen und noch einmal falten.
+# Die Stoffseiten sind gleich.
+cutting-fold-alike = Den Stoff ({ $cloth }) der Länge nach falten, so dass die beiden langen Kanten aufeinanderliegen.
+    .check = { cutting-fold.check }
+    .remedy = { cutting-fold.remedy }
 
 ## Ein Abschnitt
 
@@ -71,9 +86,23 @@ cutting-tapes-across-anew = { cutting-tapes-across } Klebestreifen an anderen St
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
     .remedy = { cutting-tapes-along.remedy }
-cutting-draw-along = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass eine Seite, die eine Webkante hatte, bündig an der vorderen Tischkante liegt.
-cutting-draw-along-folded = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass der Bruch bündig an der vorderen Tischkante liegt.
-cutting-draw-across = Den Stoff ({ $cloth }) den Tisch entlang gerade und ohne Zug über die Klebestreifen ziehen, so dass sein Schnittende bündig am linken Tischende liegt.
+cutting-draw-along = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass eine Seite, die eine Webkante hatte, bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-along-folded = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass der Bruch bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-across = Den Stoff ({ $cloth }) den Tisch entlang gerade und ohne Zug über die Klebestreifen ziehen, so dass sein Schnittende bündig am linken Tischende liegt. Mit Gewichten beschweren.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Die anderen Abschnitte dieses Stoffs werden gefaltet geschnitten.
+cutting-draw-across-open = Den Bruch aufklappen: Dieser Abschnitt wird in einer Lage geschnitten. { cutting-draw-across }
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Nur als Teil der vier darüber gesagt.
+cutting-draw =
+    .check = Er liegt flach und rutscht nicht, wenn man ihn anstößt.
+    .remedy = Die Gewichte abnehmen, neu gerade ziehen und mehr Gewichte auflegen.
 # Nur in den Sätzen darunter gesagt.
 cutting-lane-count = { $lanes ->
     [one] { $lanes } Streifenbahn
@@ -85,9 +114,27 @@ cutting-slit = { COUNT($tapes) ->
  }
 # Der Abschnitt ist länger als der Tisch.
 cutting-slit-beyond = { cutting-slit } Am Ende des Tischs die nächste Strecke nachziehen und entlang derselben Klebestreifen weiterschneiden.
-cutting-lane-whole = Streifenbahn { $lane }, { $depth } hoch, ist { $piece }, ungeschnitten.
-cutting-lane = Von Streifenbahn { $lane }, { $depth } hoch, { $cuts } abschneiden.
-cutting-lane-over = Streifenbahn { $lane }, { $depth } hoch, bleibt übrig.
+# Streifenbahnen, die am Bruch übereinanderliegen.
+cutting-slit-fold = Auch entlang des Bruchs schneiden: Dort hängen die Streifenbahnen { $lanes } zusammen.
+# $layer: bei gefaltetem Stoff, wo die Streifenbahn liegt; fold: Sie enthält den Bruch, ihre Höhe ist die aufgeklappte.
+cutting-lane-whole = { $layer ->
+    [flat] Streifenbahn { $lane }, { $depth } hoch, ist { $piece }, ungeschnitten.
+    [fold] Streifenbahn { $lane }, die den Bruch enthält, aufklappen. Sie ist { $depth } hoch: Das ist { $piece }, ungeschnitten.
+    [upper] Streifenbahn { $lane }, die obere Lage, { $depth } hoch, ist { $piece }, ungeschnitten.
+   *[under] Streifenbahn { $lane }, die untere Lage, { $depth } hoch, ist { $piece }, ungeschnitten.
+ }
+cutting-lane = { $layer ->
+    [flat] Von Streifenbahn { $lane }, { $depth } hoch, { $cuts } abschneiden.
+    [fold] Streifenbahn { $lane }, die den Bruch enthält, aufklappen. Sie ist { $depth } hoch: davon { $cuts } abschneiden.
+    [upper] Von Streifenbahn { $lane }, der oberen Lage, { $depth } hoch, { $cuts } abschneiden.
+   *[under] Von Streifenbahn { $lane }, der unteren Lage, { $depth } hoch, { $cuts } abschneiden.
+ }
+cutting-lane-over = { $layer ->
+    [flat] Streifenbahn { $lane }, { $depth } hoch, bleibt übrig.
+    [fold] Streifenbahn { $lane }, die den Bruch enthält, bleibt übrig.
+    [upper] Streifenbahn { $lane }, die obere Lage, { $depth } hoch, bleibt übrig.
+   *[under] Streifenbahn { $lane }, die untere Lage, { $depth } hoch, bleibt übrig.
+ }
 # Nur in den drei darüber gesagt.
 cutting-piece = { $mark }
 cutting-piece-part = { $mark }, Stück { $part } von { $parts }
@@ -95,9 +142,9 @@ cutting-length-for = { $length } für { $piece }
 
 ## Bahnen, die frei liegen
 
-cutting-lay = Den Stoff ({ $cloth }) flach auf den Tisch legen, linke Stoffseite oben, ein Schnittende links und eine Seite, die eine Webkante hatte, vorn: die vordere Seite.
+cutting-lay = Den Stoff ({ $cloth }) flach auf den Tisch legen, linke Stoffseite oben, ein Schnittende links und eine Seite, die eine Webkante hatte, vorn: die vordere Seite. Mit Gewichten beschweren.
     .check = Er liegt ohne Falte und ohne Zug.
-cutting-lay-alike = Den Stoff ({ $cloth }) flach auf den Tisch legen, gleich welche Stoffseite oben, ein Schnittende links und eine Seite, die eine Webkante hatte, vorn: die vordere Seite.
+cutting-lay-alike = Den Stoff ({ $cloth }) flach auf den Tisch legen, gleich welche Stoffseite oben, ein Schnittende links und eine Seite, die eine Webkante hatte, vorn: die vordere Seite. Mit Gewichten beschweren.
     .check = { cutting-lay.check }
 # Nur in den beiden darunter gesagt.
 cutting-measure-on = Wo der Tisch endet, mit Kreide eine Querlinie ziehen und daran schreiben, wie weit sie vom Schnittende entfernt ist: dann den Stoff nachziehen und von dieser Linie aus weitermessen.

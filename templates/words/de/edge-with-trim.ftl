@@ -9,7 +9,6 @@ edge-with-trim-aim = { COUNT($edge) ->
 
 ## Vor dem Nähen
 
-edge-with-trim-wash = Die Borte ({ $trim }) waschen und trocknen, wie später das Kleidungsstück: Viele Borten laufen ein.
 # Die Kante ist offen, und ihr Stoff franst aus.
 edge-with-trim-hide = Die Borte ({ $trim }) über die offene Kante eines Stoffrests legen.
     .check = Die offene Kante scheint nicht durch.

@@ -5,8 +5,8 @@ figure-gathering-rows = Zwei Kräuselnähte, rechte Stoffseite oben
 figure-gathering-second-row = { $second-row } neben der Kante
 figure-gathering-tails = Fadenenden
 figure-gathering-pull = { $parts ->
-    [8] Anziehen: ein Achtel, von Markierung zu Markierung
-   *[4] Anziehen: ein Viertel, von Markierung zu Markierung
+    [8] Anziehen, bis jedes Achtel kurz genug ist
+   *[4] Anziehen, bis jedes Viertel kurz genug ist
  }
 figure-gathering-pin = um eine Stecknadel gehalten
 figure-gathering-lengths = Flach und gekräuselt, in einem Maßstab

@@ -2,7 +2,10 @@
 ### $to: die Teile der oberen Kante, $edge: die der unteren.
 
 figure-marks-above = { PIECE($to, at: "start") }
-figure-marks-below = { PIECE($edge, at: "start") }, an der Maschine unten
+figure-marks-below = { $under ->
+    [yes] { PIECE($edge, at: "start") }, an der Maschine unten
+   *[no] { PIECE($edge, at: "start") }, an der Maschine oben
+ }
 figure-marks-other-seam = andere Naht
 figure-marks-every = alle { $part } eine Markierung
 

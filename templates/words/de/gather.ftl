@@ -1,27 +1,37 @@
 ### Eine Kante auf ein kürzeres Maß kräuseln.
 
 gather-title = { EDGE($edge, at: "start") } kräuseln
-gather-title-layers = Die { $layers } Lagen von { PIECE($edge) } zusammen kräuseln
 gather-aim = { $cloth } Stoff liegen auf { $short }: { $ratio } zu 1.
 
 ## Markierungen
 
-gather-hold-layers = Alle { $layers } Lagen bündig zusammenhalten und durch alle hindurch arbeiten.
+# $marked: Die Lagen haben schon ihre Markierungen.
+gather-hold-layers = { $layers ->
+    [2] { $marked ->
+        [yes] Beide Lagen bündig zusammenhalten und durch beide hindurch arbeiten. Die Markierungen der Lagen sind auch die der Kräuselung.
+       *[no] Beide Lagen bündig zusammenhalten und durch beide hindurch arbeiten.
+    }
+   *[other] { $marked ->
+        [yes] Alle { $layers } Lagen bündig zusammenhalten und durch alle hindurch arbeiten. Die Markierungen der Lagen sind auch die der Kräuselung.
+       *[no] Alle { $layers } Lagen bündig zusammenhalten und durch alle hindurch arbeiten.
+    }
+ }
 
 # Die Kante ist ein Ring: Das Falten beginnt an ihrer Seitennaht.
 gather-fold-ring = { $parts ->
-    [8] { EDGE($edge, at: "start") } von { side-seam } aus zur Hälfte falten, dann noch zweimal zur Hälfte, und die Brüche markieren: alle { $cloth-part } am flachen Stoff.
-   *[4] { EDGE($edge, at: "start") } von { side-seam } aus zur Hälfte falten, dann noch einmal zur Hälfte, und die Brüche markieren: alle { $cloth-part } am flachen Stoff.
+    [8] { EDGE($edge, at: "start") } von { side-seam } aus dreimal zur Hälfte falten. Die Brüche auf beiden Stoffseiten markieren: alle { $cloth-part } am flachen Stoff.
+   *[4] { EDGE($edge, at: "start") } von { side-seam } aus zweimal zur Hälfte falten. Die Brüche auf beiden Stoffseiten markieren: alle { $cloth-part } am flachen Stoff.
  }
 gather-fold-flat = { $parts ->
-    [8] { EDGE($edge, at: "start") } Ende auf Ende zur Hälfte falten, dann noch zweimal zur Hälfte, und die Brüche markieren: alle { $cloth-part } am flachen Stoff.
-   *[4] { EDGE($edge, at: "start") } Ende auf Ende zur Hälfte falten, dann noch einmal zur Hälfte, und die Brüche markieren: alle { $cloth-part } am flachen Stoff.
+    [8] { EDGE($edge, at: "start") } Ende auf Ende dreimal zur Hälfte falten. Die Brüche auf beiden Stoffseiten markieren: alle { $cloth-part } am flachen Stoff.
+   *[4] { EDGE($edge, at: "start") } Ende auf Ende zweimal zur Hälfte falten. Die Brüche auf beiden Stoffseiten markieren: alle { $cloth-part } am flachen Stoff.
  }
-# Hinten kommt mehr Stoff hin als vorn.
-gather-mark-ring = { EDGE($edge, at: "start") } bei { $marks } markieren, von { side-seam } aus am flachen Stoff gemessen.
+# Hinten kommt mehr Stoff hin als vorn; gleichmäßige Markierungen aus einem früheren Schritt gelten nicht.
+gather-old-marks = Die Markierungen auf { EDGE($edge, case: "dative") } ausreiben.
+gather-mark-ring = { EDGE($edge, at: "start") } auf beiden Stoffseiten bei { $marks } markieren, von { side-seam } aus am flachen Stoff gemessen.
     .check = { $behind } des Stoffs liegen in der hinteren Hälfte, die Naht in der hinteren Mitte.
     .remedy = Ist vorn mehr Stoff als hinten, wurde von der falschen Stelle aus markiert: von der Naht aus neu messen.
-gather-mark-flat = { EDGE($edge, at: "start") } bei { $marks } markieren, vom linken Ende aus am flachen Stoff gemessen.
+gather-mark-flat = { EDGE($edge, at: "start") } auf beiden Stoffseiten bei { $marks } markieren, vom linken Ende aus am flachen Stoff gemessen.
     .check = { $behind } des Stoffs liegen in der hinteren Hälfte, die Enden in der hinteren Mitte.
     .remedy = Ist vorn mehr Stoff als hinten, wurde von der falschen Stelle aus markiert: von den Enden aus neu messen.
 
@@ -38,10 +48,17 @@ gather-pleat = { EDGE($edge, at: "start") } { $first-row } neben der Schnittkant
 
 ## Mit zwei Kräuselnähten
 
-gather-thread-needle = Doppelten Faden in eine Handnadel fädeln, für Vorstiche von etwa { $apart }.
+gather-thread-needle = Doppelten Faden in eine Handnadel fädeln, für Vorstiche von etwa { $hand-stitch }.
 gather-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $stitch }{ "\u00A0" }mm, und die Oberfadenspannung etwas lockern. Beide bisherigen Einstellungen aufschreiben.
+# $per-run: über wie viele der markierten Teile eine Teilstrecke geht.
 gather-first-row = { $in-runs ->
-    [yes] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in { $parts } Teilstrecken, je von einer Markierung zur nächsten. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
+    [yes] { $per-run ->
+        [one] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in { $runs } Teilstrecken, je von einer Markierung zur nächsten. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
+       *[other] { $parts ->
+            [8] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in { $runs } Teilstrecken über je { $per-run } Achtel, von Markierung zu Markierung. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
+           *[4] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in { $runs } Teilstrecken über je { $per-run } Viertel, von Markierung zu Markierung. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
+        }
+    }
    *[no] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in einem Zug. Nicht verriegeln; an beiden Enden { $tail } Faden hängen lassen.
  }
 gather-second-row = Ebenso eine zweite Kräuselnaht steppen, { $second-row } neben der Schnittkante, { $apart } neben der ersten.

@@ -38,11 +38,8 @@ shopping-cost = Material: **{ $cost }**
 shopping-cost-without = Material: **{ $cost }**, ohne { $materials }
 shopping-work = Arbeit: etwa **{ $hours } h**, Zuschneiden inbegriffen
 shopping-labour = Arbeitslohn: { $labour }; alles zusammen { $cost }
-# $margin: vom Preis oder von den Kosten, in Prozent.
-shopping-price = { $on ->
-    [cost] Verkaufspreis: **{ $price }**, Aufschlag { $margin } % der Kosten
-   *[price] Verkaufspreis: **{ $price }**, Spanne { $margin } % des Preises
- }
+# $margin: in Prozent.
+shopping-price = Verkaufspreis: **{ $price }**, Aufschlag { $margin } % der Kosten
 
 ## Zusammen gekauft
 

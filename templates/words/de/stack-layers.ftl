@@ -1,7 +1,7 @@
-### Kanten ineinanderlegen und als eine Kante halten.
+### Kanten ineinanderlegen und als eine Kante halten, Lage für Lage.
 
-stack-layers-title = Die { $count } Lagen zusammenlegen
-stack-layers-aim = { $count } Lagen sind eine Kante von { $length }.
+stack-layers-title = { $count } Lagen zusammenlegen: { EDGE($stack, form: "bare") }
+stack-layers-aim = { $count } Lagen sind eine Kante von { $length }. Von hier an heißen sie { EDGE($stack, form: "bare") }.
 # Eine einzige Lage: Nichts bleibt zu tun.
 stack-layers-title-single = { PIECE($pieces) } bereitlegen
 stack-layers-aim-single = Die Lage ist bereit.
@@ -12,40 +12,67 @@ stack-layers-title-fold = { PIECE($band) } zur Hälfte falten
 stack-layers-fold = { PIECE($band) } der Länge nach links auf links zur Hälfte falten, beide Schnittkanten bündig, und den Bruch bügeln.
     .check = Vom Bruch aus ist es { $deep } plus die Breite der späteren Naht hoch.
 
+## Markieren
+
+# $marked: die Kanten, die noch keine Markierungen haben. $seam: wie die Stelle der ersten Markierung heißt.
+stack-layers-mark = { $parts ->
+    [8] { $seam ->
+        [bright] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht, an der mit dem bunten Faden, wo es eine gibt: { $marked }.
+        [plain] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.
+       *[ends] In Achtel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.
+    }
+   *[4] { $seam ->
+        [bright] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht, an der mit dem bunten Faden, wo es eine gibt: { $marked }.
+        [plain] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.
+       *[ends] In Viertel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.
+    }
+ }
+
 ## Jede Lage legen, von der äußersten bis zu der am Körper
 
-# Nur in den Sätzen darunter gesagt: welche Stoffseite wohin zeigt.
+# Nur in den Sätzen darunter gesagt: welche Stoffseite wohin zeigt, und wie eine Lage auf die vorige trifft.
 stack-layers-way = { $face ->
     [either] Nahtzugaben zu den Beinen
     [out] rechte Stoffseite nach außen
    *[in] rechte Stoffseite zu den Beinen, linke Stoffseite zur vorigen Lage
  }
-stack-layers-hold = { PIECE($layer) } halten, wie es getragen wird, { stack-layers-way }.
-stack-layers-hold-stack = Die { $plies } zusammengenähten Lagen halten, wie sie getragen werden, { stack-layers-way }.
-stack-layers-nest = Die { $copies } Ringe von { PIECE($layer) } ineinanderstecken, { stack-layers-way }.
-stack-layers-put-in = { PIECE($layer) } hineinstecken, { stack-layers-way }.
-stack-layers-put-in-stack = Die { $plies } zusammengenähten Lagen hineinstecken, { stack-layers-way }.
-stack-layers-put-in-rings = Die { $copies } Ringe von { PIECE($layer) } hineinstecken, { stack-layers-way }.
-
-## Markieren und stecken
-
-stack-layers-mark = { $parts ->
-    [8] { $threads ->
-        [yes] Die obere Kante jeder Lage in Achtel teilen und alle { $part } markieren, die erste Markierung an der Seitennaht, an der mit dem bunten Faden, wo die Lage eine hat.
-       *[no] Die obere Kante jeder Lage in Achtel teilen und alle { $part } markieren, die erste Markierung an der Seitennaht.
-    }
-   *[4] { $threads ->
-        [yes] Die obere Kante jeder Lage in Viertel teilen und alle { $part } markieren, die erste Markierung an der Seitennaht, an der mit dem bunten Faden, wo die Lage eine hat.
-       *[no] Die obere Kante jeder Lage in Viertel teilen und alle { $part } markieren, die erste Markierung an der Seitennaht.
-    }
+stack-layers-meet = { $ring ->
+    [yes] Seitennähte und Markierungen aufeinanderlegen, obere Kanten bündig, und dort { pin }.
+   *[no] Enden und Markierungen aufeinanderlegen, obere Kanten bündig, und dort { pin }.
  }
-stack-layers-pin = Die oberen Kanten bündig legen, Seitennähte und Markierungen aufeinander, und dort { pin }.
+stack-layers-hold = { PIECE($layer) } halten, wie es getragen wird, { stack-layers-way }.
+# Mehrere gleiche, die als erste gelegt werden.
+stack-layers-nest = { $ring ->
+    [yes] Die { $copies } Ringe von { PIECE($layer) } ineinanderstecken, { stack-layers-way }. { stack-layers-meet }
+   *[no] Die { $copies } Stücke von { PIECE($layer) } aufeinanderlegen, { stack-layers-way }. { stack-layers-meet }
+ }
     .check = Zwischen den Markierungen hängt keine Lage durch.
     .remedy = { $parts ->
         [8] In diesem Achtel die Nadeln herausnehmen und die Mehrweite neu verteilen.
        *[4] In diesem Viertel die Nadeln herausnehmen und die Mehrweite neu verteilen.
      }
+stack-layers-put-in = { $ring ->
+    [yes] { PIECE($layer) } hineinstecken, { stack-layers-way }. { stack-layers-meet }
+   *[no] { PIECE($layer) } dahinterlegen, { stack-layers-way }. { stack-layers-meet }
+ }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
+stack-layers-put-in-alike = { $ring ->
+    [yes] Die { $copies } Ringe von { PIECE($layer) } hineinstecken, { stack-layers-way }. { stack-layers-meet }
+   *[no] Die { $copies } Stücke von { PIECE($layer) } dahinterlegen, { stack-layers-way }. { stack-layers-meet }
+ }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
 
-## Nähen
+## Alle halten
 
-stack-layers-sew = Alle { $count } Lagen { $from-edge } neben der Kante zusammensteppen, { $length }, mit der größten Stichlänge. Diese Naht bleibt.
+stack-layers-pin = Zwischen den Markierungen alle { $spacing } { pin-start }.
+# Mehr als zwei Lagen: Jene Stecknadeln gingen nur durch die Lagen, die schon lagen.
+stack-layers-pin-through = { $hold ->
+    [clips] Wenn alle Lagen darin sind, alle zusammen klammern: zuerst an den Markierungen, dann alle { $spacing }.
+   *[pins] Wenn alle Lagen darin sind, die Stecknadeln durch alle stecken: zuerst an den Markierungen, dann alle { $spacing }.
+ }
+stack-layers-sew = { $count ->
+    [2] Beide Lagen { $from-edge } neben der Kante zusammensteppen, { $length }, mit der größten Stichlänge. Diese Naht bleibt.
+   *[other] Alle { $count } Lagen { $from-edge } neben der Kante zusammensteppen, { $length }, mit der größten Stichlänge. Diese Naht bleibt.
+ }

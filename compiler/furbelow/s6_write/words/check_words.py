@@ -11,7 +11,7 @@ from furbelow.s6_write.words.patterns import Says, Table, Unsayable
 from furbelow.s6_write.words.read_words import all_shipped
 
 # PIECE and EDGE ask these for their words; what they choose by is the grammar of the language.
-ASKED = ("piece", "edge")
+ASKED = ("piece", "edge", "stack", "stack-layers-of")
 
 
 def lacking(language: str, than: str = "en") -> Iterator[str]:
