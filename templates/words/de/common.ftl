@@ -103,7 +103,7 @@ chain = { $copies ->
  }
 # Hinter dem letzten Schritt einer Naht.
 again = { $others ->
-    [one] dann dieselben Schritte für die andere
+    [one] dann dieselben Schritte für das andere
    *[other] dann dieselben Schritte für die anderen { $others }
  }
 # Hinter einem Schritt, der an jeder Verbindungsnaht zwischen den Stücken eines Streifens getan wird.
@@ -207,6 +207,15 @@ tails-off-hand = { $in-runs ->
     [yes] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden jeder Teilstrecke die Fäden miteinander verknoten und die Enden auf { $knot } kürzen.
    *[no] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden der Kräuselnähte die Fäden miteinander verknoten und die Enden auf { $knot } kürzen.
  }
+
+## Als Ring zugeschnittener Stoff
+
+# $fall: von der oberen Kante des Rings, wie er hängt, bis zu seiner offenen unteren Kante.
+ring-drop-worn = Das Kleidungsstück über Nacht an der Taille aufhängen: Als Ring zugeschnittener Stoff senkt sich ab. Von der oberen Naht von { PIECE($ring-piece) } aus rundum { $fall } nach unten messen und abschneiden, was tiefer hängt.
+    .check = { EDGE($ring-edge, at: "start") } hängt waagerecht.
+# Er ist noch nirgends angenäht.
+ring-drop-alone = { PIECE($ring-piece) } über Nacht an der oberen Kante aufhängen: Als Ring zugeschnittener Stoff senkt sich ab. Von dieser Kante aus rundum { $fall } nach unten messen und abschneiden, was tiefer hängt.
+    .check = { ring-drop-worn.check }
 
 ## Das Bügeleisen
 

@@ -69,7 +69,7 @@ cutting-tapes-along = { COUNT($tapes) ->
  }
     .check = Der letzte Klebestreifen hat an beiden Enden seinen Abstand.
     .tolerance = { $tape-off }
-    .remedy = Neu messen, immer von derselben Kante, nie von Streifen zu Streifen. Ist der Tisch zu klein, auf dem Boden arbeiten.
+    .remedy = Neu messen, immer von derselben Kante, nie von Klebestreifen zu Klebestreifen. Ist der Tisch zu klein, auf dem Boden arbeiten.
 # Auf dem Tisch kleben noch Streifen für einen früheren Abschnitt.
 cutting-tapes-along-anew = { cutting-tapes-along } Klebestreifen an anderen Stellen entfernen.
     .check = { cutting-tapes-along.check }

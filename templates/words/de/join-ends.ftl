@@ -10,7 +10,7 @@ join-ends-aim = { COUNT($pieces) ->
 
 ## Nähen
 
-join-ends-sew = { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen; welche Seite, ist gleich.
+join-ends-sew = { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, gleich zu welcher.
 # Der Streifen wurde vorher aus Stücken zusammengenäht.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Die Nahtzugabe steht auf der linken Stoffseite, wie die der Verbindungsnähte.

@@ -10,7 +10,7 @@ join-strips-lay = Die Stücke von { PIECE($piece) } in der Reihenfolge ihrer Zet
         [one] Alle Stücke des Streifens liegen gleich herum.
        *[other] Jeder Streifen hat die Stücke mit seiner eigenen Nummer, und sie liegen gleich herum.
      }
-join-strips-sew = Jede Verbindungsnaht { $seam-width } neben den Enden steppen, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen; welche Seite, ist gleich.
+join-strips-sew = Jede Verbindungsnaht { $seam-width } neben den Enden steppen, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, gleich zu welcher.
     .check = Alle Nahtzugaben stehen auf der linken Stoffseite.
     .remedy = Eine Verbindungsnaht, deren Zugabe auf der rechten Stoffseite steht, auftrennen, ein Stück umdrehen und neu steppen.
 join-strips-measure = { $copies ->

@@ -43,4 +43,4 @@ ring-cut-stay-above = { ring-cut-stay-row }
     .check = Die Linie der späteren Naht, { $above } von der Schnittkante, misst zwischen den Endnähten { $top }.
     .tolerance = { ring-cut-stay.tolerance }
     .remedy = { ring-cut-stay.remedy }
-ring-cut-hang = Vor dem Säumen über Nacht aushängen lassen und gerade schneiden, was abgesunken ist.
+ring-cut-hang = Noch nicht säumen. An das Teil genäht, an dem es hängt, hängt es zuerst über Nacht aus, und was sich abgesenkt hat, wird waagerecht abgeschnitten.

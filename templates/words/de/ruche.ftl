@@ -6,6 +6,8 @@ ruche-aim = { $cloth } Streifen liegen auf { $length }: { $ratio } zu 1.
 
 ## Markieren
 
+# Ein flacher Streifen, dessen Enden keine Naht fasst: Die des Teils sind schon fertig.
+ruche-ends = An beiden Enden von { PIECE($strip) } { $under } auf die linke Stoffseite einschlagen und die Brüche feststeppen, { $beside } daneben.
 ruche-mark = { PIECE($strip) } in Viertel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }.
 ruche-mark-line = Auf { PIECE($on) } eine Linie anzeichnen, { $above } über der unteren Kante.
 
@@ -28,10 +30,12 @@ ruche-pull = { $lines ->
 
 ## Aufnähen
 
+ruche-level = Die Enden von { PIECE($strip) } bündig mit den Enden von { PIECE($on) } legen.
 ruche-lay = { $lines ->
     [two] { PIECE($strip) } mit der rechten Stoffseite nach oben auf { PIECE($on) } legen, jede Kräuselnaht auf ihre Linie, und an den Vierteln { pin }, dann alle { $spacing }.
    *[one] { PIECE($strip) } mit der rechten Stoffseite nach oben auf { PIECE($on) } legen, die Kräuselnaht auf ihre Linie, und an den Vierteln { pin }, dann alle { $spacing }.
  }
+ruche-knot = An beiden Enden jeden Oberfaden mit seinem Unterfaden verknoten und die Enden auf { $knot } kürzen.
 ruche-sew = { $lines ->
     [two] Auf jeder Kräuselnaht steppen, { $length }, { $stitch }.
    *[one] Auf der Kräuselnaht steppen, { $length }, { $stitch }.

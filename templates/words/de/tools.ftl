@@ -10,6 +10,8 @@ tool-zigzag = Zickzackstich
 tool-zigzag-neatening = Versäubern
 tool-zigzag-elastic = Gummiband verbinden
 tool-zigzag-bars = kurze Riegel
+tool-zigzag-buttonhole = das Knopfloch
+tool-zigzag-own = wo ein Schritt es sagt
 tool-overlocker = Overlock, eingefädelt
     .why = Versäubern
 tool-attachment = Faltenlegefuß
@@ -25,8 +27,8 @@ tool-hemming-foot = Rollsaumfuß
 tool-fire-label = Baumwollband, roter waschfester Stift
     .why = das Etikett, das vor Feuer warnt
 # $size: die metrische Stärke und in Klammern die ältere Nummer.
-tool-needle = Maschinennadel { $size }
-    .why = der leichteste Stoff dieses Kleidungsstücks
+tool-needle = Maschinennadel { $size }, neu
+    .why = für den schwersten Stoff und die dickste Naht
 
 ## Handwerkzeug
 
@@ -42,8 +44,12 @@ tool-tail-pins = Stecknadeln, etwa { $number }
 # Klammern fassen Kanten; ein Bruch mitten im Stoff wird gesteckt.
 tool-flat-pins = Stecknadeln, etwa { $number }
     .why = Brüche halten, an die Klammern nicht hinkommen; abzählen
-tool-measuring = Maßband, auswaschbarer Markierstift, Stoffschere
-    .why = messen, markieren, schneiden
+tool-tape-measure = Maßband
+    .why = Messen
+tool-markers = Schneiderkreide, auswaschbarer Markierstift
+    .why = Markieren; beide auf einem Stoffrest ausprobieren und auswaschen
+tool-shears = Stoffschere, kleine Schere
+    .why = Stoff schneiden, Fäden abschneiden
 tool-ruler = langes Lineal, etwas mit rechtem Winkel
     .why = gerade Linien und rechtwinklige Enden
 tool-tape = Klebestreifen aus Papier, Zettel
@@ -57,7 +63,33 @@ tool-blunt-needle = stumpfe Handnadel, bunter Faden
 tool-blunt-stick = stumpfes Stäbchen, etwa eine Stricknadel
     .why = Ecken ausformen
 tool-safety-pins = zwei Sicherheitsnadeln
-    .why = das Gummiband einziehen
+    .why = das Gummiband einziehen, seine Überlappung halten
+tool-safety-pin = Sicherheitsnadel oder Durchziehnadel
+    .why = die Kordel einziehen
+tool-bodkin = Durchziehnadel
+    .why = durch Tunnel oder Spitze ziehen
+tool-glue = Textilkleber
+    .why = Schnittenden, die nicht ausfransen dürfen
+tool-large-paper = großer Bogen Papier
+    .why = der Mittelpunkt eines Bogens neben dem Stoff
+
+## Verschlüsse
+
+tool-button = Knopf
+    .why = den Bund schließen
+tool-hook = Haken und Steg
+    .why = den Bund schließen
+tool-snaps = zwei Druckknöpfe
+    .why = den Bund schließen
+
+## Für Reifen
+
+tool-eye-protection = Schutzbrille
+    .why = Reifenband schneiden
+tool-bone-cutters = starke Zange, die für das Reifenband geeignet ist
+    .why = Reifenband schneiden
+tool-bone-caps = Kappen oder starkes Klebeband für die Enden des Reifenbands
+    .why = Enden, die sich nicht durcharbeiten
 
 ## Zum Stärken
 

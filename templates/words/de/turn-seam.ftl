@@ -34,4 +34,4 @@ turn-seam-feel = { $way ->
    *[down] Mit den Fingern fühlen, dass die Nahtzugabe nach unten liegt.
  }
     .check = Die Nahtzugabe ist überall gefasst, unter der Naht liegt keine Falte.
-    .remedy = Die Strecke, wo sie weggerutscht ist, auftrennen, die Nahtzugabe zurücklegen und neu steppen.
+    .remedy = Auftrennen, wo sie weggerutscht ist, die Nahtzugabe zurücklegen und neu steppen.
