@@ -131,7 +131,7 @@ def test_the_cost_a_head_times_the_heads_is_the_cost_of_the_order() -> None:
         line.cost or 0 for garment in order.garments.values() for line in garment.shopping.lines
     )
     assert order.cost < order.cost_alone
-    assert order.shopping.time.minutes == sum(g.shopping.time.minutes for g in order.garments.values())
+    assert order.shopping.planned_minutes == sum(g.shopping.planned_minutes for g in order.garments.values())
 
 
 def test_letters_are_those_of_each_guide_with_the_number_before_them() -> None:

@@ -38,7 +38,6 @@ def test_each_kind_of_work_takes_its_own_minutes() -> None:
         pressing=Fraction(2),
     )
     assert table.minutes == Fraction("39.1")
-    assert table.hours == Fraction("39.1") / 60
 
 
 def test_a_hand_takes_longer_than_a_machine_for_the_same_row() -> None:

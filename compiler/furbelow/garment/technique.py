@@ -161,7 +161,7 @@ class Sewn(NamedTuple):
     joins_of: the stitching is done once for every join that the cutting plan gives this piece, and copies is 1.
     """
 
-    kind: StitchType
+    kind: StitchType | None  # None where pinking shears go along it
     length: Fraction
     copies: int
     stitch: Fraction
@@ -261,7 +261,7 @@ class Performed(NamedTuple):
     setup: SetUp = SetUp.NOTHING
     pinned: Fraction = Fraction(0)  # mm of edge pinned or clipped at the workroom's spacing, all copies
     pinned_at_once: Fraction | None = None  # where not all of it is held at one time
-    handled: Fraction = Fraction(0)  # mm of edge gathered, turned or pressed by hand, all copies
+    handled: Fraction = Fraction(0)  # mm of edge gathered, turned, pressed or cut by hand, all copies
     thread_ends: int = 0  # bundles of loose thread ends wound round a pin, or knotted and cut, all copies
     drawn: Drawn | None = None  # what it gathers or pleats
     on_cloth: OnCloth = OnCloth()  # what it puts on the cloth, as the technique declares it; see garment/lying.py

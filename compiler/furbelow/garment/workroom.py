@@ -34,6 +34,7 @@ class Workroom(NamedTuple):
     fold_cloth: bool = False
     machine_takes: Fraction = Fraction(5)  # thickness under the presser foot; house rule, maker to confirm
     sewing_speed: Fraction = Fraction(1500, 60)  # mm of seam a second: 1.5 m a minute, starts and stops included
+    beginner: Fraction = Fraction(1)  # so many times as long as a practised hand do the people here take
     bobbin: Fraction | None = None  # mm of thread on a full bobbin
     lever_takes: Mapping[str, Fraction] = {}  # calibrated take-up of the attachment
     hourly_rate: Fraction | None = None

@@ -63,6 +63,7 @@ class _Reading:
         fields["words"] = self._folder("words")
         fields |= {key: self._length(key) for key in _LENGTHS}
         fields["sewing speed"] = self._amount("sewing speed", _SPEED, "a speed such as 2 m/min")
+        fields["beginner"] = self._amount("beginner", PLAIN, "a number such as 1.5", least=Fraction(1))
         fields["sitting"] = self._amount("sitting", TIME, "a time such as 2 h")
         fields["margin"] = self._amount("margin", PLAIN, "a share such as 15%", least=Fraction(0))
         fields |= {key: self._price(key) for key in _PRICES}

@@ -25,7 +25,7 @@ def amounts(shopping: ShoppingList) -> Mapping[str, Quantity]:
     """
     found = {line.name: _need(line) for line in shopping.lines}
     found[COST] = money(sum((line.cost for line in shopping.lines if line.cost), Fraction(0)), shopping.currency)
-    found[HOURS] = number(shopping.time.hours)
+    found[HOURS] = number(shopping.hours)
     return found
 
 

@@ -12,7 +12,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.cost import Costs
-from furbelow.s5_buy.hours import Pace, TimeTable, time_for
+from furbelow.s5_buy.hours import LAST_LOOK, Pace, in_fives, time_for
 from furbelow.s5_buy.lines import line_of
 from furbelow.s5_buy.sewing import bobbins_for, runs_of
 from furbelow.s5_buy.shopping import Line, ShoppingList
@@ -34,29 +34,31 @@ def buy(rehearsal: Rehearsal, cutting: Cutting) -> Staged[ShoppingList]:
     thread = thread_for_seams(seams, THREAD_WASTE)
     found = (line_of(rehearsal, cutting, material, thread) for material in solved.materials.values())
     lines = tuple(line for line in found if line is not None)
-    pace = Pace(sewing_other=room.sewing_speed * 60, pin_spacing=room.pin_spacing)
+    pace = Pace(sewing_other=room.sewing_speed * 60, pin_spacing=room.pin_spacing, times=room.beginner)
     works, cut = works_of(run.performed, joins), cutting_work(cutting)
-    time = time_for((*works, cut), pace)
+    minutes = tuple(time_for((work,), pace).minutes for work in works)
+    cutting_minutes = time_for((cut,), pace).minutes
+    planned = sum(map(in_fives, (*minutes, cutting_minutes))) + LAST_LOOK
     price = next((each for each in solved.values.values() if each.origin == "material" and each.value.currency), None)
     currency = price.value.currency if price else room.currency
     shopping = ShoppingList(
         lines,
         thread,
         bobbins_for(run.performed, solved, joins, room.bobbin),
-        tuple(time_for((work,), pace).minutes for work in works),
-        time_for((cut,), pace).minutes,
-        time,
+        minutes,
+        cutting_minutes,
+        planned,
         currency,
-        _costs(lines, time, room) if currency == room.currency else None,
+        _costs(lines, Fraction(planned, 60), room) if currency == room.currency else None,
     )
     return Staged(shopping, (*_no_thread(rehearsal, thread), *_other_currency(price, room)))
 
 
-def _costs(lines: Sequence[Line], time: TimeTable, room: Workroom) -> Costs | None:
+def _costs(lines: Sequence[Line], hours: Fraction, room: Workroom) -> Costs | None:
     if room.hourly_rate is None:
         return None
     materials = sum((line.cost for line in lines if line.cost is not None), Fraction(0))
-    return Costs(materials, time.hours * room.hourly_rate, room.margin)
+    return Costs(materials, hours * room.hourly_rate, room.margin)
 
 
 def _no_thread(rehearsal: Rehearsal, thread: ThreadNeed) -> Iterator[Fault]:

@@ -21,7 +21,6 @@ from furbelow.s4_cut.cut import NO_PRICE, Cutting, Sheet
 from furbelow.s4_cut.lanes.pool import pooled
 from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, ways_to_lay
-from furbelow.s5_buy.hours import TimeTable
 from furbelow.s5_buy.offers import cheapest_first, offered
 from furbelow.s5_buy.shop_units import in_steps
 from furbelow.s5_buy.shopping import Line, ShoppingList, Unit, each_once
@@ -316,9 +315,9 @@ def _list(garments: Iterable[Garment], lines: tuple[Line, ...]) -> ShoppingList:
     )
     at_once = max(thread.reels_at_once for thread in threads)
     thread = ThreadNeed(needle, bobbin, looper, threads[0].waste, at_once)
-    time = TimeTable(*(_total(getattr(each.time, part) for each in lists) for part in TimeTable._fields))
+    planned = sum(each.planned_minutes for each in lists)
     cutting_minutes = _total(each.cutting_minutes for each in lists)
-    return ShoppingList(lines, thread, None, (), cutting_minutes, time, lists[0].currency, None)
+    return ShoppingList(lines, thread, None, (), cutting_minutes, planned, lists[0].currency, None)
 
 
 def _total(amounts: Iterable[Fraction | None]) -> Fraction:

@@ -11,7 +11,7 @@ from furbelow.garment.stitch import StitchType
 
 
 class Pace(NamedTuple):
-    """How fast one maker works.
+    """How fast a practised hand works; `times` as long takes who is new to it.
 
     Every default is a house rule, maker to confirm. Speeds and spacing are above 0, as the workroom is read.
 
@@ -45,6 +45,7 @@ class Pace(NamedTuple):
     laying: Fraction = Fraction(10)
     tag: Fraction = Fraction(1, 2)
     pressing: Fraction = Fraction(1)
+    times: Fraction = Fraction(1)
 
     def speed(self, stitch: StitchType) -> Fraction:
         """Mm of seam a minute with that stitch type."""
@@ -87,11 +88,6 @@ class TimeTable(NamedTuple):
         """All kinds together."""
         return self.sewing + self.handling + self.set_ups + self.pinning + self.gathering + self.cutting + self.pressing
 
-    @property
-    def hours(self) -> Fraction:
-        """All kinds together, in hours."""
-        return self.minutes / 60
-
 
 def pins_for(length: Fraction, spacing: Fraction) -> int:
     """Pins or clips along an edge, one at each end: every gap is at most `spacing` mm, which is above 0."""
@@ -107,7 +103,7 @@ def time_for(work: Iterable[Work], pace: Pace) -> TimeTable:
     def metres(lengths: Iterable[Fraction]) -> Fraction:
         return sum(lengths, Fraction(0)) / 1000
 
-    return TimeTable(
+    practised = TimeTable(
         sewing=sum((length / pace.speed(stitch) for stitch, length in seams), Fraction(0)),
         handling=len(seams) * pace.seam_start + sum(row.thread_ends for row in rows) * pace.thread_end,
         set_ups=sum(row.set_ups for row in rows) * pace.set_up,
@@ -117,3 +113,12 @@ def time_for(work: Iterable[Work], pace: Pace) -> TimeTable:
         + sum(row.sections * pace.laying + row.tags * pace.tag for row in rows),
         pressing=metres(row.pressed for row in rows) * pace.pressing,
     )
+    return TimeTable(*(minutes * pace.times for minutes in practised))
+
+
+LAST_LOOK = 10  # minutes for the check of the finished garment; house rule, maker to confirm
+
+
+def in_fives(minutes: Fraction) -> int:
+    """Time as a person plans it: to 5 minutes, and 5 for what takes less; nothing for what is not done at all."""
+    return max(1, round(minutes / 5)) * 5 if minutes else 0

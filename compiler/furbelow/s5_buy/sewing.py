@@ -24,7 +24,7 @@ def runs_of(done: Performed, solved: Solved, joins: Joins) -> list[SeamRun]:
     return [
         SeamRun(sewn.kind, sewn.length, copies_of(sewn, joins), sewn.stitch, thick)
         for sewn in done.sewn
-        if copies_of(sewn, joins)
+        if sewn.kind and copies_of(sewn, joins)
     ]
 
 

@@ -11,7 +11,6 @@ from furbelow.garment.message import Part
 from furbelow.garment.solved import SolvedMaterial
 from furbelow.s5_buy.bobbins import BobbinPlan
 from furbelow.s5_buy.cost import Costs
-from furbelow.s5_buy.hours import TimeTable
 from furbelow.s5_buy.offers import Offered
 from furbelow.s5_buy.thread import ThreadNeed
 
@@ -41,16 +40,23 @@ class Line(NamedTuple):
 
 
 class ShoppingList(NamedTuple):
-    """Times in minutes: `minutes` of each performed step, in their order, and of the cutting."""
+    """Times in minutes: `minutes` of each performed step, in their order, and of the cutting.
+
+    planned_minutes: all of it with the last look, each time as the guide prints it, so that they add up there.
+    """
 
     lines: tuple[Line, ...]
     thread: ThreadNeed
     bobbins: BobbinPlan | None  # None where the workroom does not say what a bobbin holds
     minutes: tuple[Fraction, ...]
     cutting_minutes: Fraction
-    time: TimeTable
+    planned_minutes: int
     currency: str
     costs: Costs | None  # None where the workroom does not say what an hour costs, or says it in another currency
+
+    @property
+    def hours(self) -> Fraction:
+        return Fraction(self.planned_minutes, 60)
 
 
 def each_once(placements: Iterable[Part]) -> tuple[Part, ...]:

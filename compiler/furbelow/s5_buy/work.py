@@ -16,19 +16,36 @@ from furbelow.s5_buy.sewing import Joins, copies_of
 def works_of(performed: Sequence[Performed], joins: Joins) -> list[Work]:
     """The work of each step; a set-up counts where the machine was set up differently before."""
     works = []
-    for done, changes in zip(performed, machine_changes(performed), strict=True):
+    changes = iter(machine_changes([done for done in performed if not _idle(done, joins)]))
+    for done in performed:
+        if _idle(done, joins):
+            works.append(Work())
+            continue
         by_hand = done.setup is SetUp.HAND  # whatever its stitch is called, it goes at the pace of a hand
         seams = tuple(
             (StitchType.HAND if by_hand else sewn.kind, sewn.length)
             for sewn in done.sewn
+            if sewn.kind
             for _ in range(copies_of(sewn, joins))
         )
-        pressed = done.handled if done.setup is SetUp.IRON else Fraction(0)
-        handled = done.handled - pressed
+        pinked = sum((sewn.length * copies_of(sewn, joins) for sewn in done.sewn if not sewn.kind), Fraction(0))
         works.append(
-            Work(seams, int(changes), done.pinned, handled, pressed=pressed, thread_ends=done.thread_ends),
+            Work(
+                seams,
+                int(next(changes)),
+                done.pinned,
+                gathered=Fraction(0) if done.setup in (SetUp.IRON, SetUp.TABLE) else done.handled,
+                cut=pinked + (done.handled if done.setup is SetUp.TABLE else Fraction(0)),
+                pressed=done.handled if done.setup is SetUp.IRON else Fraction(0),
+                thread_ends=done.thread_ends,
+            )
         )
     return works
+
+
+def _idle(done: Performed, joins: Joins) -> bool:
+    """Whether a step has nothing to do: joins of strips that the plan cuts whole."""
+    return bool(done.sewn) and not any(copies_of(sewn, joins) for sewn in done.sewn)
 
 
 def cutting_work(cutting: Cutting) -> Work:

@@ -104,9 +104,8 @@ class Neaten:
                 continue
             touches += [ply.piece for ply in seam.plies]
             after = after.with_seams(seam._replace(state=State.NEATENED))
-            if kind:
-                joins = name.partition(".")[0] if name.endswith(".joins") else ""
-                sewn.append(Sewn(kind, seam.length, 1 if joins else seam.copies, room.seam_stitch, joins_of=joins))
+            joins = name.partition(".")[0] if name.endswith(".joins") else ""
+            sewn.append(Sewn(kind, seam.length, 1 if joins else seam.copies, room.seam_stitch, joins_of=joins))
         for name in edges:
             if fault := edge_not_ready(bench, written, "edge", name):
                 faults.append(fault)
@@ -114,8 +113,7 @@ class Neaten:
             edge = bench.edge(name)
             touches += edge.pieces
             after = after.with_edges(edge._replace(state=State.NEATENED))
-            if kind:
-                sewn.append(Sewn(kind, edge.set_length, edge.copies, room.seam_stitch))
+            sewn.append(Sewn(kind, edge.set_length, edge.copies, room.seam_stitch))
         pieces = tuple(dict.fromkeys(touches))
         if faults:
             return refused(bench, step, pieces, *faults)

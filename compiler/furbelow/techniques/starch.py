@@ -96,7 +96,9 @@ class Starch:
             )
             for piece in pieces
         )
-        return Performed(step, bench, after, pieces, used=used, setup=SetUp.TABLE, facts=Starched(liquid))
+        along = sum((solved.pieces[piece].cut_length * solved.pieces[piece].count for piece in pieces), Fraction(0))
+        facts = Starched(liquid)
+        return Performed(step, bench, after, pieces, used=used, setup=SetUp.TABLE, handled=along, facts=facts)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, liquid = done.step.written, facts_of(done, Starched).liquid

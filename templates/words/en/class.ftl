@@ -29,8 +29,6 @@ class-every-size = every size
 class-of = a class of { $number }
 # In the place of a name that could not be read.
 class-line = line { $line } of the class file
-# How long one guide takes.
-class-hours = { $hours } h
 
 ## The size chart
 

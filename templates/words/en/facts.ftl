@@ -62,7 +62,10 @@ fact-opening = opening below the waist
 ## Time
 
 fact-time = time for all of it, about
-    .why = the times of the steps, without washing and drying
+    .why = at a practised hand's pace; without washing and drying
+# $times: so many times as long as a practised hand.
+fact-time-beginner = time for all of it, about
+    .why = at a beginner's pace, { $times } times a practised hand's; without washing and drying
 fact-time-cutting = of which cutting
 
 ## Sizes side by side

@@ -36,7 +36,7 @@ shopping-bobbins = { $bobbins ->
 shopping-cost = Materials: **{ $cost }**
 # $materials (a list)
 shopping-cost-without = Materials: **{ $cost }**, without { $materials }
-shopping-work = Work: about **{ $hours } h**, cutting included
+shopping-work = Work: about **{ $time }**, cutting included
 shopping-labour = Labour: { $labour }; all together { $cost }
 # $margin: in percent.
 shopping-price = Price to ask: **{ $price }**, margin of { $margin } % of the cost

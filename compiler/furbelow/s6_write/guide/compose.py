@@ -41,7 +41,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         title=solved.spec.title,
         wearer=wearer,
         about=solved.spec.about,
-        facts=(*facts, *times(rehearsal, shopping, parts, words)),
+        facts=(*facts, *times(shopping, words)),
         cautions=general_cautions(rehearsal, words),
         tools=tuple(tools(rehearsal, told, words)),
         materials=material_lines(shopping, words),

@@ -7,8 +7,9 @@ from collections.abc import Sequence
 from furbelow.garment.message import Length, Values
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s5_buy.hours import LAST_LOOK
 from furbelow.s6_write.guide.guide import GuideStep, Operation, Part
-from furbelow.s6_write.guide.times import LAST_LOOK, duration
+from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.words.words import Words
 
 

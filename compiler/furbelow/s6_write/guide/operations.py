@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s5_buy.hours import in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import figures_for
 from furbelow.s6_write.guide.before_step import before_step
 from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
 from furbelow.s6_write.guide.reasons import numbers_of
 from furbelow.s6_write.guide.stops import stops
-from furbelow.s6_write.guide.times import duration, fives
+from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.s6_write.words.words import Words
 
@@ -27,6 +28,7 @@ def operations(
     for at, (done, said) in enumerate(zip(run.performed, told, strict=True)):
         if not said.actions:
             continue
+        minutes = in_fives(shopping.minutes[at])
         before = tuple(before_step(run.performed, told, at, shopping, words))
         rows = (*before, *(action.told for action in said.actions))
         steps = tuple(GuideStep(number + count, *row) for count, row in enumerate(rows, 1))
@@ -34,7 +36,7 @@ def operations(
             key=f"step-{done.step.written.index + 1}",
             title=said.title,
             aim=said.aim,
-            minutes=words.said(duration(fives(shopping.minutes[at]))),
+            minutes=words.said(duration(minutes)) if minutes else "",
             cautions=tuple(Caution(kind, text) for kind, text in said.cautions),
             figures=figures_for(done, run, words, number + len(before) + 1),
             steps=steps,

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from furbelow.garment.bench import Casing, Opening
-from furbelow.garment.message import Amount, Length, One
+from furbelow.garment.message import Amount, Length, Number, One
 from furbelow.garment.solved import Derivation
 from furbelow.s3_rehearse.run import Rehearsal, Run
+from furbelow.s5_buy.hours import in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.guide.garment_facts import elastic_reason, fact, garment_facts
-from furbelow.s6_write.guide.guide import Fact, Part
+from furbelow.s6_write.guide.guide import Fact
 from furbelow.s6_write.guide.reasons import elastic_name, name_of
-from furbelow.s6_write.guide.times import LAST_LOOK, duration, fives
+from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.told_reason import rounding_said
 from furbelow.s6_write.words.words import Words
 
@@ -37,14 +38,14 @@ def summary(rehearsal: Rehearsal, words: Words) -> Iterator[Fact]:
         yield from _opening(opening, words)
 
 
-def times(rehearsal: Rehearsal, shopping: ShoppingList, parts: Sequence[Part], words: Words) -> Iterator[Fact]:
+def times(shopping: ShoppingList, words: Words) -> Iterator[Fact]:
     """How long the work takes, for planning the day: the times of the steps as they are printed, added up."""
-    printed = {operation.key for part in parts for operation in part.operations}
-    minutes = zip(rehearsal.run.performed, shopping.minutes, strict=True)
-    steps = sum(fives(taken) for done, taken in minutes if f"step-{done.step.written.index + 1}" in printed)
-    cutting = fives(shopping.cutting_minutes)
-    yield fact(words, "", "fact-time", duration(steps + cutting + LAST_LOOK))
-    yield Fact("", words.text("fact-time-cutting"), words.said(duration(cutting)), "")
+    whole, beginner = duration(shopping.planned_minutes), words.say.room.beginner
+    if beginner == 1:
+        yield fact(words, "", "fact-time", whole)
+    else:
+        yield fact(words, "", "fact-time-beginner", whole, {"times": Number(beginner)})
+    yield Fact("", words.text("fact-time-cutting"), words.said(duration(in_fives(shopping.cutting_minutes))), "")
 
 
 def _solved(derivation: Derivation, label: str, words: Words) -> Fact:

@@ -14,11 +14,11 @@ from fractions import Fraction
 
 from furbelow.garment.message import Length, Money, Number
 from furbelow.garment.phrasing import Phrasing
-from furbelow.measure.quantity import show_fixed
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.guide import MaterialLine
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
+from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.messages import Messages
@@ -191,5 +191,5 @@ def _guide_line(order: ClassOrder, made: Made, words: Words) -> GuideLine:
         guide=f"{made.folder}/guide.html",
         pdf=f"{made.folder}/guide.pdf" if "guide.pdf" in made.files else "",
         cloth=words.said(Length(cloth, "buy")),
-        time=words.text("class-hours", {"hours": words.local(show_fixed(shopping.time.hours, 1))}),
+        time=words.said(duration(shopping.planned_minutes)),
     )

@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Money, Number, Share, Value
-from furbelow.measure.quantity import show_fixed
 from furbelow.s5_buy.shopping import Line, ShoppingList
 from furbelow.s6_write.guide.material_lines import material_lines
+from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.pages.markdown_page import escaped
 from furbelow.s6_write.words.words import Words
 
@@ -66,7 +66,7 @@ def _money(shopping: ShoppingList, words: Words) -> Iterator[str]:
         yield words.text("shopping-cost-without", {"cost": materials, "materials": ", ".join(unpriced)})
     else:
         yield words.text("shopping-cost", {"cost": materials})
-    yield words.text("shopping-work", {"hours": words.local(show_fixed(shopping.time.hours, 1))})
+    yield words.text("shopping-work", {"time": duration(shopping.planned_minutes)})
     if costs := shopping.costs:
         yield words.text("shopping-labour", {"labour": money(costs.labour), "cost": money(costs.total)})
         yield words.text("shopping-price", {"price": money(costs.price), "margin": Number(costs.margin * 100, 4)})
