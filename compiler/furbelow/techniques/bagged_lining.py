@@ -108,11 +108,11 @@ class BaggedLining:
                 after = after.with_edges(edge._replace(state=State.ENCLOSED, used=edge.used + seam))
         copies, cut = bench.cloths[outer].copies, solved.pieces[outer]
         shows = cut.cut_length - 2 * seam
-        for piece in (outer, lining):
-            top = after.edge(f"{piece}.top")
-            if "top" not in _sides(written):
-                after = after.with_edges(top._replace(set_length=shows, cloth_length=shows))
         deep = cut.cut_depth - seam * len([side for side in _sides(written) if side in ("top", "bottom")])
+        for piece in (outer, lining):
+            for side, length in (("top", shows), ("bottom", shows), ("start", deep), ("end", deep)):
+                edge = after.edge(f"{piece}.{side}")
+                after = after.with_edges(edge._replace(set_length=length, cloth_length=length))
         rows = len([side for side in _sides(written) if side in ("top", "bottom")])
         around = rows * shows + 2 * deep
         gap = Fraction(0) if word_of(written, "leave open") == TOP else step.mm("gap")
