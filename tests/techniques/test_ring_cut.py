@@ -92,8 +92,8 @@ def test_a_ring_drops_for_a_night_before_its_lower_edge_is_finished() -> None:
     """Measured from the seam that it hangs from; a straight piece, or the ring's other edge, does not wait."""
     hem = "- rolled hem: {edge: flounce.bottom}"
     told = sound(FLOUNCE, f"{CUT}\n{SEW}\n{hem}").tellings()
-    assert "Measure 25.6 cm down from the upper seam of the flounce" in told[-1].actions[0].text
+    assert "Measure 25.6 cm down from the upper seam of the flounce" in told[-1].waits[0].text
     loose = sound(FLOUNCE, f"{CUT}\n{SEW.replace('- attach', f'{hem}' + chr(10) + '- attach')}").tellings()
-    assert "Hang the flounce up by its upper edge overnight" in loose[-2].actions[0].text
+    assert "Hang the flounce up by its upper edge overnight" in loose[-2].waits[0].text
     straight = sound(FLOUNCE, f"{CUT}\n{SEW}\n- rolled hem: {{edge: skirt.top}}").tellings()
-    assert not any("overnight: " in action.text for action in straight[-1].actions)
+    assert not straight[-1].waits

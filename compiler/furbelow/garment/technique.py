@@ -205,6 +205,7 @@ class Instructions(NamedTuple):
     """What the guide says of a step: names of messages, and the values that all of them are given.
 
     pressed: the pieces that the iron touches, where these are fewer than the step works on.
+    waits: actions that come before anything is set up for the step, for they take a night.
     """
 
     title: str
@@ -214,6 +215,7 @@ class Instructions(NamedTuple):
     cautions: tuple[Caution, ...] = ()
     tools: tuple[Tool, ...] = ()
     pressed: tuple[str, ...] = ()
+    waits: tuple[Action, ...] = ()
 
 
 class OwnAction(NamedTuple):

@@ -198,10 +198,11 @@ class BindingStrip:
         return Instructions(
             "binding-strip-title",
             "binding-strip-aim",
-            (*dropped_first(done, edge), *(Action(name, edge.copies) for name in messages)),
+            tuple(Action(name, edge.copies) for name in messages),
             values,
             (PINS_OUT, iron_hot(done, say)),
             iron_tools(done, say),
+            waits=dropped_first(done, edge),
         )
 
 

@@ -220,9 +220,9 @@ class BoundEdge:
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
         cautions = (PINS_OUT, iron_hot(done, say))
-        drop = dropped_first(done, done.before.edge(facts.edge)) if facts.edge else ()
-        actions = (*drop, *(Action(message, facts.copies) for message in messages))
-        return Instructions(title, "bound-edge-aim", actions, values, cautions, iron_tools(done, say))
+        waits = dropped_first(done, done.before.edge(facts.edge)) if facts.edge else ()
+        actions = tuple(Action(message, facts.copies) for message in messages)
+        return Instructions(title, "bound-edge-aim", actions, values, cautions, iron_tools(done, say), waits=waits)
 
 
 def _no_margin(bench: Bench, step: SolvedStep, name: str) -> Fault | None:

@@ -165,10 +165,11 @@ class DeepHem:
         return Instructions(
             "deep-hem-title",
             "deep-hem-aim",
-            (*dropped_first(done, edge), *(Action(message, edge.copies) for message in messages)),
+            tuple(Action(message, edge.copies) for message in messages),
             values,
             (PINS_OUT, iron_hot(done, say), *((HAND_NEEDLE,) if by_hand else ())),
             iron_tools(done, say),
+            waits=dropped_first(done, edge),
         )
 
 

@@ -146,7 +146,7 @@ class EdgeWithTrim:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, turn, trim = facts_of(done, Trimmed), done.step.mm("turn up"), word_of(done.step.written, "trim")
         edge = done.before.edge(edge_of(done.step.written, "edge"))
-        actions = [*dropped_first(done, edge)]
+        actions: list[Action] = []
         if edge.state is State.RAW and any(_ravels(say.solved, piece) for piece in edge.pieces):
             actions.append(Action("edge-with-trim-hide"))
         row = _row(facts)
@@ -165,7 +165,9 @@ class EdgeWithTrim:
             "length": Length(done.sewn[0].length),
             "stitch": Stitch(done.sewn[0].stitch),
         }
-        return Instructions("edge-with-trim-title", "edge-with-trim-aim", tuple(actions), values)
+        return Instructions(
+            "edge-with-trim-title", "edge-with-trim-aim", tuple(actions), values, waits=dropped_first(done, edge)
+        )
 
 
 def _row(facts: Trimmed) -> list[str]:

@@ -114,10 +114,11 @@ class Facing:
         return Instructions(
             "facing-title",
             "facing-aim",
-            (*dropped_first(done, edge), *(Action(name, edge.copies) for name in (*sew, "facing-turn", catch))),
+            tuple(Action(name, edge.copies) for name in (*sew, "facing-turn", catch)),
             values,
             (PINS_OUT, iron_hot(done, say), HAND_NEEDLE),
             (*iron_tools(done, say), Tool.HAND_NEEDLE),
+            waits=dropped_first(done, edge),
         )
 
 

@@ -137,7 +137,6 @@ class NarrowHem:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         first, second = done.step.mm("first turn"), done.step.mm("second turn")
         actions = (
-            *dropped_first(done, edge),
             Action("narrow-hem-first-turn", edge.copies),
             Action("narrow-hem-second-turn", edge.copies),
             Action("narrow-hem-sew-ring" if done.before.ring(edge) else "narrow-hem-sew-flat", edge.copies),
@@ -154,7 +153,9 @@ class NarrowHem:
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
         cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say)
-        return Instructions("narrow-hem-title", "narrow-hem-aim", actions, values, cautions, tools)
+        return Instructions(
+            "narrow-hem-title", "narrow-hem-aim", actions, values, cautions, tools, waits=dropped_first(done, edge)
+        )
 
 
 TECHNIQUE = NarrowHem()

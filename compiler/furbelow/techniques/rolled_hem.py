@@ -123,8 +123,10 @@ class RolledHem:
         }
         caution = {FOOT: FINGERS, HAND: HAND_NEEDLE, OVERLOCKER: KNIVES}[by]
         tools = (Tool.HEMMING_FOOT,) if by == FOOT else ()
-        actions = (*dropped_first(done, edge), *_how(done, edge, by, say))
-        return Instructions("rolled-hem-title", "rolled-hem-aim", actions, values, (caution,), tools)
+        actions = tuple(_how(done, edge, by, say))
+        return Instructions(
+            "rolled-hem-title", "rolled-hem-aim", actions, values, (caution,), tools, waits=dropped_first(done, edge)
+        )
 
 
 def _how(done: Performed, edge: Edge, by: str, say: Phrasing) -> Iterator[Action]:

@@ -1,4 +1,4 @@
-"""What is set right before a step begins: the stitch of the step before, a bobbin that runs out, the heat of the iron."""
+"""What comes before a step begins: a night that it waits for, and what is set right: the stitch of the step before, a bobbin that runs out, the heat of the iron."""
 
 from __future__ import annotations
 
@@ -16,8 +16,9 @@ from furbelow.techniques.shared.iron import IRON_SET, by_heat, iron_set
 
 def before_step(
     performed: Sequence[Performed], told: Sequence[SaidStep], at: int, shopping: ShoppingList, words: Words
-) -> Iterator[Said]:
+) -> Iterator[tuple[str, ...]]:
     """The actions before the step at that place among the performed ones. told: these as they are said."""
+    yield from (action.told for action in told[at].waits)
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(performed[:at]):
         yield words.action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)})
     yield from _fresh_bobbins(shopping, at, words)

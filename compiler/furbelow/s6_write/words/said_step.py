@@ -42,6 +42,7 @@ class SaidStep(NamedTuple):
     cautions: tuple[tuple[CautionKind, str], ...]
     tools: tuple[Tool, ...]
     pressed: tuple[str, ...] = ()  # the pieces that the iron touches
+    waits: tuple[SaidAction, ...] = ()  # before anything is set up for the step
 
 
 def said_step(done: Performed, words: Words) -> SaidStep:
@@ -57,6 +58,7 @@ def said_step(done: Performed, words: Words) -> SaidStep:
         tuple((caution.kind, _caution(caution, told, words)) for caution in told.cautions),
         told.tools,
         (told.pressed or done.touches) if Tool.IRON in told.tools else (),
+        tuple(_said(action, told, words) for action in told.waits),
     )
 
 
