@@ -15,7 +15,7 @@ from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 _FRACTION = re.compile(r"-?[0-9]{1,40}(/[0-9]{1,40})?")
 
 # Raise it whenever the planner may find another plan for the same problem, so that kept plans are made afresh.
-PLANNER_VERSION = 3
+PLANNER_VERSION = 4
 
 
 def plan_key(

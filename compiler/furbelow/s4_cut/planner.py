@@ -15,7 +15,7 @@ from furbelow.s4_cut.lanes.grid import Scale, scale_of
 from furbelow.s4_cut.lanes.in_lanes import cloth_bound, in_lanes, ways_split
 from furbelow.s4_cut.lanes.lay import Laying, lay_out, price
 from furbelow.s4_cut.plan import CuttingPlan, How, Panel
-from furbelow.s4_cut.problem import CHALKED, Bolt, CutPrices, Strip, joins_allowed, ways_to_lay
+from furbelow.s4_cut.problem import CHALKED, Bolt, CutPrices, Grain, Strip, joins_allowed, ways_to_lay
 
 # First fit has to be there at once, so it tries only a few.
 PLAIN_CHOICES = 12
@@ -57,7 +57,7 @@ def best_plan(
     """The cheapest plan found within the limits on joins and sections; None if none costs less than `below`."""
     scale = scale_of(strips, bolt, prices)
     work = Work()
-    lanes = in_lanes(strips, bolt, scale, limits, work, inf if below is None else ceil(below / scale.coin))
+    lanes = _free_or_settled(strips, bolt, scale, limits, work, inf if below is None else ceil(below / scale.coin))
     best = _Mixed(strips, lanes.layings, (), lanes.cost, lanes.bound)
     proven = (How.PROVEN, How.PROVEN_WITHIN)
     if _least_with_free_panels(strips, bolt, scale) < lanes.cost:
@@ -71,6 +71,26 @@ def best_plan(
     bound = int(min(best.bound, best.cost))
     how = proven[limits != Limits()] if bound == best.cost else How.BEST_FOUND
     return lay_out(best.layings, best.strips, bolt, prices, scale, bound, how, best.panels)
+
+
+def _free_or_settled(
+    strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, limits: Limits, work: Work, below: float
+) -> Found:
+    """The best lanes found, and never dearer than if all pieces of free grain were told to lie along, or across.
+
+    With many of them the ways to lay each are more than can be tried, and the work may end before the best is reached.
+    """
+    found = in_lanes(strips, bolt, scale, limits, work, below)
+    grains: tuple[Grain, ...] = ("along", "across") if any(each.grain == "free" for each in strips) else ()
+    for grain in grains:
+        if found.bound >= found.cost:
+            break
+        settled = tuple(replace(each, grain=grain) if each.grain == "free" else each for each in strips)
+        if all(ways_to_lay(each, bolt) for each in settled):
+            other = in_lanes(settled, bolt, scale, limits, Work(), found.cost)
+            if other.layings is not None:
+                found = Found(other.layings, other.cost, min(found.bound, other.cost))
+    return found
 
 
 class _Mixed(NamedTuple):
