@@ -128,7 +128,7 @@ def test_the_command_compares_two_sizes_and_two_files(tmp_path: Path, capsys: py
     )
     assert run(["compare", first, str(second), "--size", "16"]) == 0
     out = capsys.readouterr().out
-    assert "lawn.price  8.20 EUR/m -> 9.84 EUR/m" in out
+    assert "lawn.price  7.50 EUR/yd -> 9.00 EUR/yd" in out
     assert "steps" not in out
     assert run(["compare", first]) == 2
     assert "say for whom: --size NAME (sizes: 8, 12, 16, 20, 24)" in capsys.readouterr().err

@@ -1,12 +1,15 @@
 import csv
 import io
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from furbelow.s5_buy.bom import COLUMNS, MaterialRow, materials_csv
+from furbelow.verbs.command import run
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+SPECS = Path(__file__).parents[2] / "specs"
 NET = MaterialRow(
     "net",
     "N1",
@@ -109,3 +112,39 @@ def test_every_name_comes_back_and_none_starts_a_formula(names: list[str]) -> No
 def test_no_cell_turns_the_direction_of_writing_or_steers_a_terminal() -> None:
     cells = read_back([MaterialRow("n\u202eet\x1b[2J", "\u200b=1+1", Fraction(1), "m")])[1]
     assert cells[:2] == ["net[2J", "'=1+1"]
+
+
+@pytest.mark.parametrize(
+    ("spec", "size", "rows"),
+    [
+        (
+            "marigold",
+            "16",
+            {
+                "lawn": ("yd", "width 45 in, weight 80 g/m2"),
+                "elastic": ("yd", "stretch 80 %"),
+                "thread": ("yd", "reel 500 yd"),
+            },
+        ),
+        (
+            "larkspur",
+            "M",
+            {"net": ("m", "width 140 cm, weight 25 g/m2"), "elastic": ("m", "stretch 100 %"), "starch": ("ml", "")},
+        ),
+    ],
+)
+def test_the_table_speaks_in_the_units_of_the_spec(
+    spec: str, size: str, rows: dict[str, tuple[str, str]], tmp_path: Path
+) -> None:
+    """Widths and reels as they stand in the spec; consumption in what the shop measures by."""
+    assert run(["make", str(SPECS / f"{spec}.yaml"), "--size", size, "--no-pdf", "--out", str(tmp_path)]) == 0
+    table = list(csv.DictReader(io.StringIO((tmp_path / "materials.csv").read_text(encoding="utf-8"))))
+    found = {row["name"]: row for row in table}
+    for name, (unit, said) in rows.items():
+        assert found[name]["consumption per piece"].split()[1] == unit
+        assert said in found[name]["specification"]
+
+
+def test_a_price_by_the_yard_stays_one(capsys: pytest.CaptureFixture[str]) -> None:
+    assert run(["why", str(SPECS / "marigold.yaml"), "lawn.price", "--size", "16"]) == 0
+    assert "7.50 EUR/yd" in capsys.readouterr().out

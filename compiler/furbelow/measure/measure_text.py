@@ -108,17 +108,26 @@ def show_measure(value: Fraction, dims: Dims, system: System = "metric") -> str:
         return f"{show_decimal(value * per, 3)} per {unit}"
     if dims == combine(PLAIN, TIME, -1):
         return f"{show_decimal(value * 60, 2)} per min"
-    return _show_compound(value, dims)
+    return _show_compound(value, dims, system)
 
 
 # The unit that each base takes inside a compound, and its size in base units.
-_COMPOUND = {"length": ("m", 1000), "mass": ("g", 1), "time": ("h", 3600), "volume": ("ml", 1)}
+_COMPOUND: dict[str, tuple[str, Fraction | int]] = {
+    "length": ("m", 1000),
+    "mass": ("g", 1),
+    "time": ("h", 3600),
+    "volume": ("ml", 1),
+}
 
 
-def _show_compound(value: Fraction, dims: Dims) -> str:
+def _show_compound(value: Fraction, dims: Dims, system: System) -> str:
     above, below = "", ""
+    # Cloth is priced by the yard where it is sold by it; weights and speeds are said in metres everywhere.
+    by_the_yard = system == "inch" and any(base in CURRENCIES for base, _ in dims)
     for base, exponent in dims:
         symbol, scale = _COMPOUND.get(base, (base, 1))
+        if base == "length" and by_the_yard:
+            symbol, scale = "yd", _YARD
         value /= Fraction(scale) ** exponent
         power = "" if abs(exponent) == 1 else str(abs(exponent))
         if exponent > 0:

@@ -7,12 +7,13 @@ from fractions import Fraction
 from math import ceil
 
 from furbelow.garment.message import Amount, Fibre, Length, Money, Own, Part, Share, Supply, Things, Value
+from furbelow.measure.quantity import Quantity
 from furbelow.s5_buy.bom import MaterialRow
 from furbelow.s5_buy.shopping import Line, ShoppingList
 from furbelow.s6_write.guide.guide import MaterialLine
 from furbelow.s6_write.words.words import Words
 
-_METRE = Fraction(1000)
+_METRE, _YARD = Fraction(1000), Fraction(9144, 10)
 _SPECIFIED = {"width": "bom-width", "weight": "bom-weight", "stretch": "bom-stretch", "reel": "bom-reel"}
 
 
@@ -33,18 +34,19 @@ def material_lines(shopping: ShoppingList, words: Words) -> tuple[MaterialLine, 
 
 
 def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[MaterialRow, ...]:
-    """The bill of materials: consumption in m, ml or reels; cost of what is bought."""
+    """The bill of materials: consumption in m or yd, or ml; cost of what is bought."""
     words.read("buying")
+    unit, step = ("m", _METRE) if words.say.system == "metric" else ("yd", _YARD)
     rows = []
     for line in shopping.lines:
         material = line.material.material
-        consumption = line.need / _METRE if line.unit in ("length", "reels") else line.need
+        consumption = line.need / step if line.unit in ("length", "reels") else line.need
         rows.append(
             MaterialRow(
                 name=line.name,
                 code=material.code,
                 consumption=consumption,
-                unit="ml" if line.unit == "volume" else "m",
+                unit="ml" if line.unit == "volume" else unit,
                 supplier=material.supplier,
                 cost=line.cost,
                 currency=shopping.currency if line.cost is not None else "",
@@ -104,4 +106,13 @@ def _specification(line: Line) -> Iterator[Value]:
         yield Fibre(material.fibre)
     for key, message in _SPECIFIED.items():
         if key in amounts:
-            yield Part(message, {"amount": Amount(amounts[key], "metric")})
+            yield Part(message, {"amount": _shown(key, amounts[key])})
+
+
+def _shown(key: str, amount: Quantity) -> Value:
+    """As it stands on a label: a width in cm or inches, a reel in m or yards, a stretch in per cent, a weight in g/m2."""
+    if key == "width":
+        return Length(amount.as_length_mm())
+    if key == "reel":
+        return Length(amount.as_length_mm(), "buy")
+    return Share(amount.value) if key == "stretch" else Amount(amount, "metric")
