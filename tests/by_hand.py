@@ -110,7 +110,7 @@ def garment(
         units=units,
         rounding=rounding_line,
         body={
-            name: BodyMeasure(name, page.place("body", name), page.maybe("from", low), page.maybe("to", high))
+            name: BodyMeasure(name, page.place("body", name), "", page.maybe("from", low), page.maybe("to", high))
             for name, (low, high) in (body or {}).items()
         },
         sizes={
@@ -139,6 +139,7 @@ def garment(
             page.maybe("ease", worn.get("ease")),
             page.maybe("length", worn.get("length")),
             {name: page.written(name, text) for name, text in worn.get("hidden", {}).items()},
+            "",
             page.place("worn", "from waist"),
         ),
         materials={name: _material(page, name, keys) for name, keys in (materials or {}).items()},
@@ -161,6 +162,10 @@ def garment(
             Rule(page.written("check", check, check=True), message, page.place("message", message))
             for check, message in (rules or {}).items()
         ),
+        accepted={},
+        language="en",
+        written_in=None,
+        untold=(),
     )
     takes = {index: tuple(work.takes) for index, work in enumerate(steps)}
     spec = spec._replace(source="\n".join(page.lines) + "\n")

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from furbelow.garment.solved import Solved
 from furbelow.garment.workroom import Workroom
-from furbelow.measure.measure_text import system_of
+from furbelow.measure.measure_text import show_apart, system_of
 from furbelow.measure.quantity import System, show_cloth_length, show_decimal, show_length
 
 _INCH = Fraction("25.4")
@@ -48,6 +48,10 @@ class Phrasing:
         if self.system == "metric":
             return show_length(length, "metric", Fraction(1))
         return show_length(length, "inch", _INCH / (16 if length < _INCH else 8))
+
+    def apart(self, one: Fraction, other: Fraction) -> tuple[str, str, str]:
+        """Two lengths in mm that should be one, and what is between them: never nothing, and the sum can be followed."""
+        return show_apart(one, other, self.system)
 
     def about(self, length: Fraction) -> str:
         """A length that is a habit, not a measurement: 5 mm, 10 cm; in inches the nearest that a tape shows well.
@@ -128,7 +132,13 @@ class Phrasing:
         return f"{share_digits(share)} %"
 
     def ratio(self, ratio: Fraction) -> str:
-        return f"{float(ratio):.3g}"
+        """How full: three figures, and more where fewer would say flat of what isn't."""
+        shown = next(
+            shown
+            for digits in range(3, 17)
+            if (shown := f"{float(ratio):.{digits}g}") != "1" or ratio == 1 or digits == 16
+        )
+        return shown
 
 
 def share_digits(share: Fraction) -> str:

@@ -49,6 +49,27 @@ def show_length(length_mm: Fraction, system: System, step: Fraction | None = Non
     return f"{show_decimal(length_mm / 10, 2, mode)} cm"
 
 
+def show_apart(one: Fraction, other: Fraction, system: System, step: Fraction | None = None) -> tuple[str, str, str]:
+    """Two lengths in mm that differ, and the distance between them, by the first step at which the sum can be followed:
+    the two read unlike, and the distance that is shown is theirs. step: the coarsest one, in mm; 1 mm or 1/8 in."""
+    unit = _INCH if system == "inch" else Fraction(1)
+    coarsest = step or (_INCH / 8 if system == "inch" else unit)
+    halves = (coarsest / 2**n for n in range(4)) if system == "inch" else (coarsest,)
+    for each in (*halves, *(unit / 10**n for n in range(1, 13))):
+        long, short, gap = (round_to_step(length, each) for length in (one, other, abs(one - other)))
+        if long != short and abs(long - short) == gap:
+            break
+    return _digits(long, system), _digits(short, system), _digits(gap, system)
+
+
+def _digits(length_mm: Fraction, system: System) -> str:
+    """A length that is rounded already, with all its digits."""
+    if system == "inch":
+        inches = length_mm / _INCH
+        return f"{show_mixed(inches, 64) if 64 % inches.denominator == 0 else show_decimal(inches, 12)} in"
+    return f"{show_decimal(length_mm, 12)} mm" if abs(length_mm) < 10 else f"{show_decimal(length_mm / 10, 13)} cm"
+
+
 def show_cloth_length(length_mm: Fraction, system: System, step: Fraction | None = None, mode: Rounding = "up") -> str:
     """A length to buy: `3.1 m`, `3 1/4 yd`. Without a step, to the cm or to the eighth of a yard, upwards."""
     if step is not None:

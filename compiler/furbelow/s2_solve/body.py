@@ -9,8 +9,9 @@ from furbelow.diagnose.fault import Fault, Label, Staged
 from furbelow.diagnose.nearest import nearest
 from furbelow.garment.spec import Choice, Spec, Written
 from furbelow.measure.formula import evaluate
+from furbelow.measure.measure_text import System, show_apart
 from furbelow.measure.quantity import Quantity, round_to_step
-from furbelow.measure.units import describe_dims
+from furbelow.measure.units import LENGTH, describe_dims
 from furbelow.s2_solve.evaluate import Evaluation
 
 
@@ -114,17 +115,22 @@ def _beyond(
         if not bound or limit is None:
             continue
         if limit.value > value.value if word == "from" else value.value > limit.value:
-            short = abs(limit - value)
             below, least = ("below", "least") if word == "from" else ("above", "most")
-            headline = (
-                f"{said} is {value.show(system)}, {short.show(system)} {below} the {least} of {limit.show(system)}"
-            )
+            given, bounded, short = _apart(value, limit, system)
+            headline = f"{said} is {given}, {short} {below} the {least} of {bounded}"
             others = (Label(bound.span, f"the range goes {word} {limit.show(system)}"),)
             notes = (f"{written.text} = {workings.put_in(written)}",) if written.formula.names else ()
             verb = "measure again: the garment is meant for" if code == "FB211" else "choose"
             help_ = f"{verb} {_range(name, workings)}"
             return Fault(code, headline, Label(written.span), others, notes, help_)
     return None
+
+
+def _apart(value: Quantity, limit: Quantity, system: System) -> tuple[str, str, str]:
+    """Two values and the difference, which never reads as nothing."""
+    if value.dims == LENGTH:
+        return show_apart(value.value, limit.value, system, Fraction(1, 10) if system == "metric" else None)
+    return value.show(system), limit.show(system), abs(limit - value).show(system)
 
 
 def _range(name: str, workings: Evaluation) -> str:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
-from furbelow.diagnose.fault import Staged
-from furbelow.garment.bench import Bench, laid_out
+from furbelow.diagnose.fault import Label, Staged
+from furbelow.garment.bench import WORKABLE, Bench, laid_out
 from furbelow.garment.lying import Band, Ledger
 from furbelow.garment.solved import Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, LayerName, Word, each_of
@@ -15,6 +15,8 @@ from furbelow.s3_rehearse.order_of_work import fewest_set_ups
 from furbelow.s3_rehearse.proofs import proofs
 from furbelow.s3_rehearse.run import Rehearsal, Run
 
+FINISHED = "FB302"
+
 
 def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Staged[Rehearsal]:
     """The rehearsal with its proofs, and every fault of both. technique_of: how each step is worked.
@@ -22,7 +24,8 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
     A refused step spoils the pieces it touches; later steps on them are passed over in silence, so that each cause is
     told once and its consequences are not.
     """
-    bench, performed = laid_out(solved), []
+    bench = laid_out(solved)
+    performed: list[Performed] = []
     folded: Mapping[str, tuple[Band, ...]] = {}
     lost: set[str] = set()  # edges that a refused or skipped step would have made
     for step in solved.steps:
@@ -37,6 +40,7 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
             # A refusal may come before the technique knows its pieces: all that the step names is spoiled.
             done = Performed(step, bench, done.after.spoil(_pieces_in(bench, step)), done.touches, done.faults)
             lost.update(_made_by(step, technique))
+            done = _with_finisher(done, performed)
         else:
             ledger = Ledger(done.before, folded)
             done = done._replace(on_cloth=technique.lies(done, ledger, solved, room))
@@ -56,6 +60,25 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
     accepted = tuple(dict.fromkeys(solved.spec.accepted[fault.code] for fault in meant))
     told = tuple(fault for fault in faults if fault not in meant) if meant else faults
     return Staged(Rehearsal(run, shown, accepted) if sound else None, told)
+
+
+def _with_finisher(done: Performed, performed: Sequence[Performed]) -> Performed:
+    """A step refused because an edge was finished before it, with the step that finished the edge shown beside it."""
+    if not any(fault.code == FINISHED for fault in done.faults):
+        return done
+    names = [name for name in _names_in(done.step) if name in done.before.edges]
+    for earlier in reversed(performed):
+        for name in names:
+            was, is_ = earlier.before.edges.get(name), earlier.after.edges.get(name)
+            if was and is_ and was.state in WORKABLE and is_.state not in WORKABLE:
+                here = Label(earlier.step.written.span, f"`{name}` is finished here")
+                return done._replace(
+                    faults=tuple(
+                        fault._replace(others=(*fault.others, here)) if fault.code == FINISHED else fault
+                        for fault in done.faults
+                    )
+                )
+    return done
 
 
 def _with_supplies(done: Performed) -> Bench:

@@ -212,11 +212,12 @@ def _no_pair(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, oute
         ("deep", bench.depth(outer), bench.depth(lining)),
     ):
         if abs(a - b) > solved.slack:
+            long, wanted, off = say.apart(a, b)
             return fault_at(
                 written,
                 "lining",
                 "FB401",
-                f"`{outer}` is {say.length(a)} {what} and `{lining}` {say.length(b)}, {say.length(abs(a - b))} apart",
+                f"`{outer}` is {long} {what} and `{lining}` {wanted}, {off} apart",
                 help="make the lining the same size",
             )
     gap = step.mm("gap")

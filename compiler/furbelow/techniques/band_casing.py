@@ -52,6 +52,7 @@ from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
+    ends_turned,
     forms_differ,
     gap_too_wide,
     seam_too_narrow,
@@ -137,6 +138,7 @@ class BandCasing:
             )
         gap = edge.set_length - lower.set_length
         if abs(gap) > solved.slack:
+            long, wanted, off = say.apart(edge.set_length, lower.set_length)
             return refused(
                 bench,
                 step,
@@ -145,8 +147,8 @@ class BandCasing:
                     written,
                     "to",
                     "FB401",
-                    f"`{to}` is {say.length(edge.set_length)} and the band is {say.length(lower.set_length)},"
-                    f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
+                    f"`{to}` is {long} and the band is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
+                    notes=ends_turned(bench, edge, lower, say),
                     help=f"gather `{to}` to the band first"
                     if gap > 0
                     else f"make `{band}` shorter or the skirt fuller",

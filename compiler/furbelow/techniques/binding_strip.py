@@ -41,7 +41,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, margins, seam_window, turn_window
-from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ, not_long
+from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, ends_turned, forms_differ, not_long
 from furbelow.techniques.shared.ring_drop import dropped_first
 from furbelow.techniques.shared.stacks import taken
 
@@ -106,6 +106,7 @@ class BindingStrip:
             return refused(bench, step, touches, fault)
         seam, shows, gap = step.mm("seam"), solved.pieces[strip].depth, upper.set_length - edge.set_length
         if abs(gap) > solved.slack:
+            long, wanted, off = say.apart(upper.set_length, edge.set_length)
             return refused(
                 bench,
                 step,
@@ -114,8 +115,8 @@ class BindingStrip:
                     written,
                     "strip",
                     "FB401",
-                    f"`{strip}` is {say.length(upper.set_length)} and `{name}` is {say.length(edge.set_length)},"
-                    f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
+                    f"`{strip}` is {long} and `{name}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
+                    notes=ends_turned(bench, upper, edge, say),
                     help="make the strip as long as the edge that it binds",
                 ),
             )

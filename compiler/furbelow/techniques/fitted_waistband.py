@@ -323,12 +323,13 @@ def _does_not_match(
     long, gap = edge.set_length, Fraction(0)
     gap = long - (bench.edge(f"{band}.bottom").set_length - 2 * step.mm("seam"))
     if abs(gap) > solved.slack:
+        is_, wanted, off = say.apart(long, long - gap)
         return fault_at(
             written,
             "to",
             "FB401",
-            f"`{edge.name}` is {say.length(long)} and the band is {say.length(long - gap)} between its end seams,"
-            f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
+            f"`{edge.name}` is {is_} and the band is {wanted} between its end seams,"
+            f" {off} {'too long' if gap > 0 else 'too short'}",
             help=f"gather or pleat `{edge.name}` to `{band}.length`"
             if gap > 0
             else f"make `{band}` shorter or the skirt fuller",

@@ -265,14 +265,14 @@ def _strip_does_not_fit(bench: Bench, step: SolvedStep, say: Phrasing, solved: S
             help="leave its ends open",
         )
     if abs(long - wanted) > solved.slack:
+        is_, both, off = say.apart(long, wanted)
         return fault_at(
             step.written,
             "strip",
             "FB401",
-            f"`{strip}` is {say.length(long)} and both sides of the slit are {say.length(wanted)},"
-            f" {say.length(abs(long - wanted))} {'too long' if long > wanted else 'too short'}",
-            notes=(f"2 x {say.length(step.mm('slit'))} = {say.length(wanted)}",),
-            help=f"make the length of `{strip}` {say.length(wanted)}",
+            f"`{strip}` is {is_} and both sides of the slit are {both}, {off} {'too long' if long > wanted else 'too short'}",
+            notes=(f"2 x {say.length(step.mm('slit'))} = {both}",),
+            help=f"make the length of `{strip}` {both}",
         )
     if bench.cloths[strip].copies > 1:
         return fault_at(

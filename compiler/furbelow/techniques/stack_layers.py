@@ -43,7 +43,7 @@ from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.marks import marked_in, marked_said, seam_said
 from furbelow.techniques.shared.pins import pins_apart
-from furbelow.techniques.shared.preconditions import edge_not_ready, forms_differ
+from furbelow.techniques.shared.preconditions import edge_not_ready, ends_turned, forms_differ
 
 BASTE = Fraction(2)  # from the edge: gathering rows lie further in
 
@@ -113,6 +113,7 @@ class StackLayers:
                 return refused(bench, step, touches, fault)
             gap = edge.set_length - first.set_length
             if abs(gap) > solved.slack:
+                long, wanted, off = say.apart(edge.set_length, first.set_length)
                 return refused(
                     bench,
                     step,
@@ -121,8 +122,9 @@ class StackLayers:
                         written,
                         "layers",
                         "FB401",
-                        f"`{edge.name}` is {say.length(edge.set_length)} and `{first.name}` is {say.length(first.set_length)},"
-                        f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'} to lie on each other",
+                        f"`{edge.name}` is {long} and `{first.name}` is {wanted}, {off}"
+                        f" {'too long' if gap > 0 else 'too short'} to lie on each other",
+                        notes=ends_turned(bench, edge, first, say),
                         help=f"gather `{edge.name if gap > 0 else first.name}` before it is stacked",
                     ),
                 )

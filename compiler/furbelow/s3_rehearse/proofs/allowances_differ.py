@@ -23,11 +23,11 @@ def prove(run: Run) -> Proof:
         length = piece.cut_length - ends
         for what, measured, booked in (("deep", depth, piece.depth), ("long", length, piece.length)):
             if measured != booked:
+                is_, was, gap = run.say.apart(measured, booked)
                 faults.append(
                     Fault(
                         "FB415",
-                        f"the {run.say.piece(name)} ends {run.say.length(measured)} {what} and"
-                        f" {run.say.length(booked)} was worked out, {run.say.length(abs(measured - booked))} apart",
+                        f"the {run.say.piece(name)} ends {is_} {what} and {was} was worked out, {gap} apart",
                         Label(piece.piece.span),
                         help="report this spec: the steps and their books disagree",
                     )

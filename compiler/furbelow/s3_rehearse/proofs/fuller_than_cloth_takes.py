@@ -46,12 +46,12 @@ def _drawn(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
     most = fullest(run.solved, cloth)
     sum_ = (f"{say.length(held.cloth)} / {say.length(held.line)} = {say.ratio(ratio)}",)
     if ratio < 1 - MOST_STRETCHED:
+        there, line, short = say.apart(held.cloth, held.line)
         yield fault_at(
             done.step.written,
             held.arg,
             "FB422",
-            f"{held.what} has {say.length(held.cloth)} of cloth for {say.length(held.line)},"
-            f" {say.length(held.line - held.cloth)} too little",
+            f"{held.what} has {there} of cloth for {line}, {short} too little",
             notes=sum_,
             help="share the cloth out more evenly, or use more of it",
         )
@@ -74,12 +74,12 @@ def _flat(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
         return
     error = share < -2 * EASE_SHARE or share > MOST_EASED
     how = "longer" if over > 0 else "shorter"
+    cloth, line, gap = say.apart(held.cloth, held.line)
     yield fault_at(
         done.step.written,
         held.arg,
         "FB422",
-        f"{held.what} has {say.length(held.cloth)} of cloth to lie on {say.length(held.line)} of `{held.piece}`,"
-        f" {say.length(abs(over))} {how} ({say.share(abs(share))})",
+        f"{held.what} has {cloth} of cloth to lie on {line} of `{held.piece}`, {gap} {how} ({say.share(abs(share))})",
         notes=("a piece cut between two arcs is longer at the hem than above it",),
         help="take a shallower turn, or bind or face the edge with a piece cut to the same arc",
         severity=Severity.ERROR if error else Severity.WARNING,

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.message import Part
+from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-edges-match"
@@ -27,14 +28,25 @@ def prove(run: Run) -> Proof:
         if any(sewer.after.edge(each.name).gathered != each.gathered for each in (one, other)):
             continue
         if gap > run.solved.slack:
+            is_, beside, off = run.say.apart(one.set_length, other.set_length)
+            later = _changed_by(run, sewer, seam.edges)
             faults.append(
                 Fault(
                     "FB401",
-                    f"`{one.name}` is {run.say.length(one.set_length)} and `{other.name}` is"
-                    f" {run.say.length(other.set_length)} at the end, {run.say.length(gap)} apart",
+                    f"`{one.name}` is {is_} and `{other.name}` is {beside} at the end, {off} apart",
                     Label(sewer.step.written.span, "sewn together here"),
-                    help="close both in the same seam",
+                    (Label(later.step.written.span, "one of them alone is shortened here"),) if later else (),
+                    help="shorten both by the same, before they are sewn together or in one seam after it",
                 )
             )
         matched += 1
     return Proof(CLAIM, (Part("proof-edges-matched", {"seams": matched}),), tuple(faults))
+
+
+def _changed_by(run: Run, sewer: Performed, names: tuple[str, ...]) -> Performed | None:
+    """The first step after the seam that changes how long one of its edges is."""
+    later = run.performed[run.performed.index(sewer) + 1 :]
+    for done in later:
+        if any(done.before.edge(name).set_length != done.after.edge(name).set_length for name in names):
+            return done
+    return None

@@ -46,12 +46,12 @@ def prove(run: Run) -> Proof:
     worst, name = thickest(run)
     faults: tuple[Fault, ...] = ()
     if worst > run.room.machine_takes:
+        thick_as, takes, _ = run.say.apart(worst, run.room.machine_takes)
         sewer = next(done for done in run.performed if name in done.after.seams)
         faults = (
             Fault(
                 "FB416",
-                f"the seam `{name}` is about {run.say.length(worst)} thick and the machine takes"
-                f" {run.say.length(run.room.machine_takes)}",
+                f"the seam `{name}` is about {thick_as} thick and the machine takes {takes}",
                 Label(sewer.step.written.span, "the thickest seam"),
                 help="turn the wheel by hand over the thick place, or use fewer layers",
                 severity=Severity.WARNING,

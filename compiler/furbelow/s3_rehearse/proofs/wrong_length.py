@@ -30,15 +30,15 @@ def prove(run: Run) -> Proof:
         asked = solved.length("worn.length")
         gap = drop - asked
         if abs(gap) > solved.slack:
+            long, wanted, off = say.apart(drop, asked)
             faults.append(
                 Fault(
                     "FB413",
-                    f"the garment is {say.length(drop)} long and {say.length(asked)} is asked, {say.length(abs(gap))}"
-                    f" {'too long' if gap > 0 else 'too short'}",
-                    Label(worn.length.span, f"asks for {say.length(asked)}"),
+                    f"the garment is {long} long and {wanted} is asked, {off} {'too long' if gap > 0 else 'too short'}",
+                    Label(worn.length.span, f"asks for {wanted}"),
                     (Label(solved.pieces[lowest].piece.span, "the lowest edge of the garment"),),
                     notes=(f"{' + '.join(say.length(depth.mm) for depth in depths)} = {say.length(drop)}",),
-                    help=f"make the depths add up, for instance `{lowest}` {say.length(abs(gap))}"
+                    help=f"make the depths add up, for instance `{lowest}` {off}"
                     f" {'shallower' if gap > 0 else 'deeper'}",
                 )
             )

@@ -12,6 +12,7 @@ from furbelow.techniques.shared.gathers import knots_of, tails_hang
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
+    ends_turned,
     forms_differ,
     margin_state,
     seam_too_narrow,
@@ -54,6 +55,7 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
     say, gap = Phrasing(solved, room), edge.set_length - to.set_length
     if abs(gap) > solved.slack:  # cut lengths are rounded up each by itself: one step between them is eased in
         what = "gathered to" if edge.gathered else "long"
+        long, wanted, off = say.apart(edge.set_length, to.set_length)
         return refused(
             bench,
             step,
@@ -62,12 +64,8 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
                 written,
                 "edge",
                 "FB401",
-                f"`{edge.name}` is {say.length(edge.set_length)} {what} and `{to.name}` is {say.length(to.set_length)},"
-                f" {say.length(abs(gap))} {'too long' if gap > 0 else 'too short'}",
-                notes=(
-                    f"{say.length(edge.set_length)} - {say.length(to.set_length)} = "
-                    f"{'-' if gap < 0 else ''}{say.length(abs(gap))}",
-                ),
+                f"`{edge.name}` is {long} {what} and `{to.name}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
+                notes=(f"{long} - {wanted} = {'-' if gap < 0 else ''}{off}", *ends_turned(bench, edge, to, say)),
                 help=f"gather `{edge.name}` to `{to.name}` before this step"
                 if gap > 0 and not edge.gathered
                 else f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`",

@@ -89,6 +89,17 @@ def forms_differ(bench: Bench, step: Step, arg: str, one: Edge, other: Edge) -> 
     )
 
 
+def ends_turned(bench: Bench, one: Edge, other: Edge, say: Phrasing) -> tuple[str, ...]:
+    """Notes on what hems at the ends take of two edges that don't match, where the maker may have forgotten it."""
+    notes = []
+    for piece in dict.fromkeys((*one.pieces, *other.pieces)):
+        ends = [bench.edge(f"{piece}.{side}") for side in ("start", "end")]
+        took = sum((end.used for end in ends if end.state is State.HEMMED), Fraction(0))
+        if took:
+            notes.append(f"the hems at the ends of `{piece}` take {say.length(took)} of its length")
+    return tuple(notes)
+
+
 def copies_differ(step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
     """The fault of matching, say, three flounces with two upper tiers."""
     if one.copies == other.copies:
