@@ -6,11 +6,10 @@ import re
 from fractions import Fraction
 
 import pytest
-from hypothesis import assume, given
-from hypothesis import strategies as st
-
 from furbelow.measure.measure_text import System, show_apart
 from furbelow.measure.quantity import Quantity, parse_quantity
+from hypothesis import assume, given
+from hypothesis import strategies as st
 
 LENGTHS = st.fractions(min_value=Fraction(1, 10), max_value=Fraction(20_000), max_denominator=5_000)
 
