@@ -121,6 +121,7 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - folded casing: {edge: slip.top, depth: 25 mm}
         - insert elastic: {elastic: elastic, into: slip.top, length: waist_girth - 8 cm}
         - close gap: {of: slip.top}
+        - dye: {piece: slip, with: red}
         - starch: {piece: slip, with: starch, by: spray}""",
     ),
 }
@@ -129,8 +130,8 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
 @pytest.mark.parametrize("name", GARMENTS)
 def test_a_garment_goes_the_whole_way(name: str) -> None:
     pieces, steps = GARMENTS[name]
-    starch = "  starch: {kind: starch, about: liquid starch}\n"
-    text = spec_text(pieces, steps, own=OWN, materials=starch).replace("rounding: 0 mm", "rounding: 5 mm")
+    supplies = "  starch: {kind: starch, about: liquid starch}\n  red: {kind: dye, class: reactive}\n"
+    text = spec_text(pieces, steps, own=OWN, materials=supplies).replace("rounding: 0 mm", "rounding: 5 mm")
     read = read_spec(("garment.yaml", text.encode()))
     assert read.value is not None, [fault.headline for fault in read.faults]
     body = size_body(read.value, "M")

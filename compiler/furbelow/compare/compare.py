@@ -20,12 +20,15 @@ from furbelow.measure.quantity import Quantity, money, round_to_step, show_decim
 from furbelow.measure.units import PLAIN
 from furbelow.order.chain import Planned
 from furbelow.s5_buy.amounts import COST, HOURS, amounts
-from furbelow.s5_buy.shopping import Line
+from furbelow.s5_buy.shopping import Line, Unit
 from furbelow.s6_write.words.said_step import said_step
 from furbelow.s6_write.words.words import Words
 
 # Numbers of the spec that no maker meets: bounds of choices, and sums on the way to a cut size.
 _NOT_TOLD = (" from", " to", " step", " as written", "_takes")
+
+
+_COUNTED = {Unit.VOLUME: "ml", Unit.MASS: "g", Unit.REELS: "reels"}
 
 
 @dataclass(frozen=True)
@@ -159,9 +162,9 @@ def _materials(one: Planned, other: Planned, system: System) -> Iterator[Change]
 
 
 def _bought(line: Line, system: System) -> str:
-    if line.unit == "length":
+    if line.unit is Unit.LENGTH:
         return show_cloth_length(line.bought, system)
-    return f"{show_decimal(line.bought, 0, 'up')} {'ml' if line.unit == 'volume' else 'reels'}"
+    return f"{show_decimal(line.bought, 0, 'up')} {_COUNTED[line.unit]}"
 
 
 def _more(was: Line | None, is_: Line | None, system: System) -> str:
@@ -169,7 +172,7 @@ def _more(was: Line | None, is_: Line | None, system: System) -> str:
         return ""
     more = is_.bought - was.bought
     sign = "+" if more > 0 else "-"
-    if is_.unit == "length":
+    if is_.unit is Unit.LENGTH:
         return sign + show_cloth_length(abs(more), system)
     return f"{sign}{show_decimal(abs(more), 0)}"
 

@@ -101,6 +101,8 @@ CODES: dict[str, str] = {
     "FB352": "a gap is wider than its edge",
     "FB353": "a piece is worked on before its ring is cut out",
     "FB354": "a ring can't be cut from its piece",
+    "FB355": "a dye does not take on its cloth",
+    "FB356": "nothing is known of how a cloth takes dye",
     "FB360": "a technique or length of the maker's own bears a name that is taken",
     "FB361": "a technique of the maker's own names something that is not known there",
     "FB362": "an amount in a technique of the maker's own is no plain one",

@@ -18,8 +18,9 @@ from furbelow.diagnose.fault import Fault, Staged, has_errors
 from furbelow.fit.grid import as_chosen, free_choices, garments, values_of
 from furbelow.fit.targets import Aim, Limit, read_aims, read_limits, value_of
 from furbelow.garment.solved import Solved
-from furbelow.measure.quantity import Quantity, mm, money, number
-from furbelow.measure.units import VOLUME
+from furbelow.garment.spec import SupplyKind
+from furbelow.measure.quantity import Quantity, money, number
+from furbelow.measure.units import LENGTH, MASS, VOLUME
 from furbelow.order.at_least import at_least, cloth_at_least
 from furbelow.order.chain import in_work_order, plan, prove, ready_for, solved
 from furbelow.order.order import Order
@@ -139,9 +140,9 @@ def _kinds(found: Solved) -> Values:
     """A value of the right kind for every amount, to try the limits on before anything is planned."""
     priced = (each.value.currency for each in found.values.values() if each.origin == "material")
     currency = next(filter(None, priced), "EUR")
-    wet = ("starch", "dye")
+    dims = {SupplyKind.STARCH: VOLUME, SupplyKind.DYE: MASS}
     kinds = {
-        name: Quantity(Fraction(1), VOLUME) if material.material.kind in wet else mm(1)
+        name: Quantity(Fraction(1), dims.get(material.material.kind, LENGTH))
         for name, material in found.materials.items()
     }
     return {**kinds, COST: money(1, currency), HOURS: number(1)}

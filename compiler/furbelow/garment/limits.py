@@ -68,6 +68,12 @@ def gram_per_m2(solved: Solved, cloth: str) -> Fraction:
     return weight.value * 1_000_000 if weight else Fraction(100)
 
 
+def dry_weight(solved: Solved, piece: str) -> Fraction:
+    """What one copy of a piece weighs as it is cut, in g."""
+    cut = solved.pieces[piece]
+    return cut.cut_length * cut.cut_depth * gram_per_m2(solved, cut.piece.cloth.text) / 1_000_000
+
+
 def burns_fast(solved: Solved) -> bool:
     """Whether some cloth of the garment is so sheer that it burns within seconds."""
     return any(gram_per_m2(solved, piece.piece.cloth.text) <= SHEER for piece in solved.pieces.values())

@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import NamedTuple, Protocol
 
 from furbelow.diagnose.fault import Span
+from furbelow.garment.dyeing import DyeClass
 from furbelow.measure.formula import Formula
 from furbelow.measure.measure_text import System, system_of
 
@@ -161,6 +162,7 @@ class Material(NamedTuple):
     colour: str
     supplier: str
     code: str
+    dye_class: DyeClass | None = None  # of a dye
 
 
 class Piecing(NamedTuple):

@@ -107,6 +107,9 @@ class Tool(StrEnum):
     BOWL = "bowl"
     PAN = "pan"
     SHEET = "sheet"
+    SCALE = "scale"
+    DYE_PAN = "dye pan"
+    GLOVES = "gloves"
     FIRE_LABEL = "fire label"
     SAFETY_PIN = "safety pin"
     SAFETY_PINS = "two safety pins"
@@ -169,7 +172,7 @@ class Sewn(NamedTuple):
 
 
 class Used(NamedTuple):
-    """A supply used up: `amount` in mm for trims and elastic, in ml for starch and dye; `copies` of it."""
+    """A supply used up: `amount` in mm for trims and elastic, in ml for starch, in g for dye; `copies` of it."""
 
     material: str
     amount: Fraction

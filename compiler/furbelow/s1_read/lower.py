@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
+from furbelow.garment.dyeing import DyeClass
 from furbelow.garment.spec import (
     BodyMeasure,
     Choice,
@@ -190,6 +191,7 @@ class _Lowering:
             colour=self.say.at(at, "colour", f" of `{entry.key}`"),
             supplier=text_at(at, "supplier"),
             code=text_at(at, "code"),
+            dye_class=_dye_class(at),
         )
 
     def _offers(self, at: MapTree) -> tuple[Offer, ...]:
@@ -266,3 +268,8 @@ def _supply_kind(material: Tree) -> SupplyKind | None:
     """The kind of a material; None where it is missing or misspelt, which the schema has told."""
     said = text_at(material, "kind")
     return SupplyKind(said) if said in set(SupplyKind) else None
+
+
+def _dye_class(material: Tree) -> DyeClass | None:
+    said = text_at(material, "class")
+    return DyeClass(said) if said in set(DyeClass) else None

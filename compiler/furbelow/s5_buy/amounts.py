@@ -6,8 +6,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from furbelow.garment.spec import Spec
-from furbelow.measure.quantity import Quantity, mm, money, number
-from furbelow.measure.units import VOLUME
+from furbelow.measure.quantity import Quantity, money, number
 from furbelow.s5_buy.shopping import Line, ShoppingList
 
 COST, HOURS = "cost", "hours"
@@ -21,7 +20,7 @@ def amount_names(spec: Spec) -> tuple[str, ...]:
 def amounts(shopping: ShoppingList) -> Mapping[str, Quantity]:
     """Materials as they are needed, before the shop rounds them; the cost of what is bought, without labour; hours.
 
-    A material in metres is a length, starch and dye a volume, thread a length. Nothing for what is not used.
+    A material in metres is a length, starch a volume, dye a weight, thread a length. Nothing for what is not used.
     """
     found = {line.name: _need(line) for line in shopping.lines}
     found[COST] = money(sum((line.cost for line in shopping.lines if line.cost), Fraction(0)), shopping.currency)
@@ -30,4 +29,4 @@ def amounts(shopping: ShoppingList) -> Mapping[str, Quantity]:
 
 
 def _need(line: Line) -> Quantity:
-    return Quantity(line.need, VOLUME) if line.unit == "volume" else mm(line.need)
+    return Quantity(line.need, line.unit.dims)

@@ -15,7 +15,7 @@ from furbelow.garment.message import Part
 from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import Quantity
-from furbelow.measure.units import LENGTH, VOLUME
+from furbelow.measure.units import LENGTH
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import NO_PRICE, Cutting, Sheet
 from furbelow.s4_cut.lanes.pool import pooled
@@ -282,11 +282,11 @@ def _together(material: SolvedMaterial, lines: Mapping[int, Line], garments: Map
         at_once = max(garments[number].shopping.thread.reels_at_once for number in lines)
         bought = Fraction(reels_to_buy(need, material.amounts["reel"].as_length_mm(), at_once).reels)
     else:
-        bought = in_steps(need, sold, VOLUME if one.unit is Unit.VOLUME else LENGTH)
+        bought = in_steps(need, sold, one.unit.dims)
     # A price is for so much of what is bought, so any line that buys some tells what one more would cost.
     priced = next((line for line in lines.values() if line.cost is not None and line.bought), None)
     cost = one.cost if priced is None or priced.cost is None else priced.cost / priced.bought * bought
-    return _beside(Line(material, need, bought, one.unit, cost, _placement(lines.values())), lines)
+    return _beside(Line(material, need, bought, one.unit, cost, _placement(lines.values()), fibres=one.fibres), lines)
 
 
 def _beside(line: Line, lines: Mapping[int, Line], joins_alone: int = 0) -> Bought:

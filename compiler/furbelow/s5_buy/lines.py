@@ -8,7 +8,7 @@ from furbelow.garment.message import Part, piece_said
 from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.technique import Used
-from furbelow.measure.units import LENGTH, VOLUME
+from furbelow.measure.units import LENGTH
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.offers import offered
@@ -26,9 +26,12 @@ def line_of(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, th
     used = [use for done in rehearsal.run.performed for use in done.used if use.material == material.material.name]
     if not used:
         return None
-    placement = each_once(use.what for use in used)
-    by_volume = material.material.kind in (SupplyKind.STARCH, SupplyKind.DYE)
-    return (_by_volume if by_volume else _by_length)(material, used, placement)
+    match material.material.kind:
+        case SupplyKind.STARCH:
+            return _in_packets(material, used, Unit.VOLUME)
+        case SupplyKind.DYE:
+            return _in_packets(material, used, Unit.MASS)._replace(fibres=_dyed(rehearsal, material))
+    return _by_length(material, used)
 
 
 def _cloth(solved: Solved, cutting: Cutting, material: SolvedMaterial) -> Line | None:
@@ -48,20 +51,32 @@ def _thread(material: SolvedMaterial, thread: ThreadNeed) -> Line:
     return Line(material, thread.total, reels, Unit.REELS, price.value * reels if price else None, placement)
 
 
-def _by_volume(material: SolvedMaterial, used: list[Used], placement: tuple[Part, ...]) -> Line:
-    """What is sold in bottles: the price is that of a bottle."""
+def _in_packets(material: SolvedMaterial, used: list[Used], unit: Unit) -> Line:
+    """What is sold in bottles or packets: the price is that of one."""
     sold, price = material.amounts.get("sold_by"), material.amounts.get("price")
     need = _with_spare(material, used)
-    bought = in_steps(need, sold, VOLUME)
+    bought = in_steps(need, sold, unit.dims)
     cost = price.value * (bought / sold.value if sold else 1) if price else None
-    return Line(material, need, bought, Unit.VOLUME, cost, placement)
+    return Line(material, need, bought, unit, cost, _uses(used))
 
 
-def _by_length(material: SolvedMaterial, used: list[Used], placement: tuple[Part, ...]) -> Line:
+def _dyed(rehearsal: Rehearsal, dye: SolvedMaterial) -> tuple[str, ...]:
+    """The fibres of what this dye is for."""
+    solved = rehearsal.solved
+    steps = (done for done in rehearsal.run.performed for use in done.used if use.material == dye.material.name)
+    cloths = (solved.pieces[piece].piece.cloth.text for done in steps for piece in done.touches)
+    return tuple(dict.fromkeys(solved.materials[cloth].material.fibre for cloth in cloths))
+
+
+def _by_length(material: SolvedMaterial, used: list[Used]) -> Line:
     price = material.amounts.get("price")
     need = _with_spare(material, used)
     bought = in_steps(need, material.amounts.get("sold_by"), LENGTH)
-    return Line(material, need, bought, Unit.LENGTH, price.value * bought if price else None, placement)
+    return Line(material, need, bought, Unit.LENGTH, price.value * bought if price else None, _uses(used))
+
+
+def _uses(used: list[Used]) -> tuple[Part, ...]:
+    return each_once(use.what for use in used)
 
 
 def _with_spare(material: SolvedMaterial, used: list[Used]) -> Fraction:

@@ -9,6 +9,7 @@ from typing import NamedTuple
 
 from furbelow.garment.message import Part
 from furbelow.garment.solved import SolvedMaterial
+from furbelow.measure.units import LENGTH, MASS, VOLUME, Dims
 from furbelow.s5_buy.bobbins import BobbinPlan
 from furbelow.s5_buy.cost import Costs
 from furbelow.s5_buy.offers import Offered
@@ -16,11 +17,17 @@ from furbelow.s5_buy.thread import ThreadNeed
 
 
 class Unit(StrEnum):
-    """What a material is counted in: mm, ml, or reels, of which the need is still in mm."""
+    """What a material is counted in: mm, ml, g, or reels, of which the need is still in mm."""
 
     LENGTH = "length"
     VOLUME = "volume"
+    MASS = "mass"
     REELS = "reels"
+
+    @property
+    def dims(self) -> Dims:
+        """What the need of it measures."""
+        return {Unit.VOLUME: VOLUME, Unit.MASS: MASS}.get(self, LENGTH)
 
 
 class Line(NamedTuple):
@@ -33,6 +40,7 @@ class Line(NamedTuple):
     cost: Fraction | None
     placement: tuple[Part, ...]  # where it goes
     offers: tuple[Offered, ...] = ()  # of a cloth, the chosen width first
+    fibres: tuple[str, ...] = ()  # of what a dye is for
 
     @property
     def name(self) -> str:

@@ -14,7 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
-from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.limits import dry_weight
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Part, Pieces, Supply, Values, Volume
 from furbelow.garment.phrasing import Phrasing
@@ -82,7 +82,7 @@ class Starch:
         written = step.written
         pieces, cooked = words_of(written, "piece"), word_of(written, "made") == CORNFLOUR
         after = bench.with_cloths(*(bench.cloths[piece]._replace(starched=True) for piece in pieces))
-        wet = {piece: _grams(solved, piece) * ML_PER_GRAM[word_of(written, "by")] for piece in pieces}
+        wet = {piece: dry_weight(solved, piece) * ML_PER_GRAM[word_of(written, "by")] for piece in pieces}
         all_wet = sum((wet[piece] * solved.pieces[piece].count for piece in pieces), Fraction(0))
         liquid = max(all_wet, LEAST_COOKED) if cooked else all_wet
         # What is bought is the flour alone.
@@ -134,12 +134,6 @@ def _messages(by: str, cooked: bool) -> Iterator[str]:
     else:
         yield from ("starch-hang", "starch-spray" if by == SPRAY else "starch-brush")
     yield "starch-dry"
-
-
-def _grams(solved: Solved, piece: str) -> Fraction:
-    """What one copy of a piece weighs."""
-    cut = solved.pieces[piece]
-    return cut.cut_length * cut.cut_depth * gram_per_m2(solved, cut.piece.cloth.text) / 1_000_000
 
 
 TECHNIQUE = Starch()

@@ -3,6 +3,8 @@
 ## Amounts
 
 buy-volume = { $amount } ml
+# A powder, to be weighed.
+buy-mass = { $amount } g
 # $length: of thread on one reel.
 buy-reels = { $reels ->
     [one] { $reels } reel of { $length }
@@ -13,6 +15,14 @@ buy-reels = { $reels ->
 
 buy-wide = { $width } wide
 buy-stretches = stretches by { $stretch } or more
+# $class: what the fibres take; any where no class of dye is for all of them. $fibres (a list)
+buy-dye = { $class ->
+    [acid] acid dye, for { $fibres }
+    [disperse] disperse dye, for { $fibres }
+    [reactive] reactive dye, for { $fibres }
+    [direct] direct dye, for { $fibres }
+   *[any] dye for { $fibres }
+ }
 
 ## Where it goes
 
@@ -33,6 +43,7 @@ use-hoop = hoop in { PIECE($piece) }
 use-shirring = shirring of { PIECE($piece) }
 use-elastic = elastic in { PIECE($piece) }
 use-cord = cord in { PIECE($piece) }
+use-dye = dyeing { PIECE($piece) }
 use-starch = stiffening { PIECE($piece) }
 # A way of working that the maker describes herself, by its name.
 use-own = { $name }

@@ -1,4 +1,4 @@
-"""Every cloth, trim and elastic that is bought is used.
+"""Everything that is bought is used: cloth, trims, cords and bones, elastic, dye and starch.
 
 Guarantees: each such material is in a piece or a step.
 Cannot know: supplies of the kind other, which no step names.
@@ -12,7 +12,8 @@ from furbelow.garment.spec import SupplyKind
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-used"
-BOUGHT_BY_LENGTH = (SupplyKind.CLOTH, SupplyKind.TRIM, SupplyKind.CORD, SupplyKind.BONE, SupplyKind.ELASTIC)
+
+_NAMED_BY_NO_STEP = (SupplyKind.THREAD, SupplyKind.OTHER)
 
 
 def prove(run: Run) -> Proof:
@@ -29,7 +30,7 @@ def prove(run: Run) -> Proof:
             severity=Severity.WARNING,
         )
         for name, material in run.solved.materials.items()
-        if material.material.kind in BOUGHT_BY_LENGTH and name not in used
+        if material.material.kind not in _NAMED_BY_NO_STEP and name not in used
     )
     thread = any(each.material.kind == "thread" for each in run.solved.materials.values())
     shown = Part("proof-used-materials-thread" if thread else "proof-used-materials", {"materials": len(used)})

@@ -6,14 +6,16 @@ from collections.abc import Iterator
 from fractions import Fraction
 from math import ceil
 
-from furbelow.garment.message import Amount, Fibre, Length, Money, Own, Part, Share, Supply, Things, Value
+from furbelow.garment.dyeing import DyeClass, usual_class
+from furbelow.garment.message import Amount, Fibre, Length, Money, Number, One, Own, Part, Share, Supply, Things, Value
 from furbelow.measure.quantity import Quantity
 from furbelow.s5_buy.bom import MaterialRow
-from furbelow.s5_buy.shopping import Line, ShoppingList
+from furbelow.s5_buy.shopping import Line, ShoppingList, Unit
 from furbelow.s6_write.guide.guide import MaterialLine
 from furbelow.s6_write.words.words import Words
 
 _METRE, _YARD = Fraction(1000), Fraction(9144, 10)
+_WEIGHED = (Unit.VOLUME, Unit.MASS)
 _SPECIFIED = {"width": "bom-width", "weight": "bom-weight", "stretch": "bom-stretch", "reel": "bom-reel"}
 
 
@@ -40,13 +42,13 @@ def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[Mate
     rows = []
     for line in shopping.lines:
         material = line.material.material
-        consumption = line.need / step if line.unit in ("length", "reels") else line.need
+        consumption = line.need / step if line.unit in (Unit.LENGTH, Unit.REELS) else line.need
         rows.append(
             MaterialRow(
                 name=line.name,
                 code=material.code,
                 consumption=consumption,
-                unit="ml" if line.unit == "volume" else unit,
+                unit={Unit.VOLUME: "ml", Unit.MASS: "g"}.get(line.unit, unit),
                 supplier=material.supplier,
                 cost=line.cost,
                 currency=shopping.currency if line.cost is not None else "",
@@ -60,27 +62,30 @@ def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[Mate
 
 
 def _bought(line: Line) -> Value:
-    if line.unit == "volume":
-        return _volume(line.bought)
-    if line.unit == "reels":
+    if line.unit in _WEIGHED:
+        return _measured(line.unit, line.bought)
+    if line.unit is Unit.REELS:
         reel = Length(line.material.amounts["reel"].as_length_mm(), "buy")
         return Part("buy-reels", {"reels": int(line.bought), "length": reel})
     return Length(line.bought, "buy")
 
 
 def _needed(line: Line) -> Value:
-    if line.unit == "volume":
-        return _volume(line.need)
-    return Length(line.need, "thread" if line.unit == "reels" else "buy")
+    if line.unit in _WEIGHED:
+        return _measured(line.unit, line.need)
+    return Length(line.need, "thread" if line.unit is Unit.REELS else "buy")
 
 
-def _volume(amount: Fraction) -> Part:
-    return Part("buy-volume", {"amount": ceil(amount)})
+def _measured(unit: Unit, amount: Fraction) -> Part:
+    """In ml, or in tenths of a gram; never less than is needed."""
+    if unit is Unit.VOLUME:
+        return Part("buy-volume", {"amount": ceil(amount)})
+    return Part("buy-mass", {"amount": Number(Fraction(ceil(amount * 10), 10), 1)})
 
 
 def _thread(line: Line, shopping: ShoppingList) -> Iterator[Part]:
     """Of thread, why so many reels, and how many bobbins to wind first."""
-    if line.unit != "reels":
+    if line.unit is not Unit.REELS:
         return
     if shopping.thread.reels_at_once > 1:
         yield Part("use-reels-at-once", {"reels": shopping.thread.reels_at_once})
@@ -95,6 +100,10 @@ def _description(line: Line) -> Iterator[Value]:
         yield Part("buy-wide", {"width": Length(amounts["width"].as_length_mm())})
     if "stretch" in amounts:
         yield Part("buy-stretches", {"stretch": Share(amounts["stretch"].value)})
+    if line.fibres:
+        named = material.dye_class or usual_class(line.fibres) or "any"
+        fibres = Things(tuple(map(Fibre, line.fibres)))
+        yield Part("buy-dye", {"class": One(named, (*DyeClass, "any")), "fibres": fibres})
     if material.colour:
         yield Own(material.colour)
 

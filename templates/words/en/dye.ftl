@@ -1,0 +1,30 @@
+### Dye pieces in one bath. The sheet that comes with the dye goes before every sentence here.
+### $dye: what the dye is called.
+
+dye-title = Dye { PIECE($pieces) }
+dye-aim = { PIECE($pieces, at: "start") } in one even shade.
+dye-caution-powder = Follow the dye maker's sheet and the local rules for handling dye and pouring away the bath. Dye powder: do not breathe it in. Mask and gloves on; wet the powder before it can fly. Use no pan, spoon or measure that is used for food.
+dye-caution-bath = A dye bath scalds. Lift wet cloth with tongs, keep children away, air the room.
+
+## Before the bath
+
+# $grams: of dye powder. $cloth: how much the dry cloth weighs.
+dye-weigh = Weigh out { $grams } g of { $dye }: { PIECE($pieces) } together weigh { $cloth } dry.
+    .check = The scale shows { $grams } g.
+dye-wet = Wash { PIECE($pieces) } and leave the cloth wet.
+    .check = It is wet through and sinks.
+    .remedy = Dry spots stay pale: soak it longer.
+dye-try = Dye a wet offcut of each cloth first, in a cup of the bath, and let it dry.
+    .check = The dry offcut has the shade you want. Wet cloth looks darker.
+    .remedy = Too dark: add water. Too pale: weigh out more.
+
+## In the bath
+
+dye-bath = Wet the powder to a paste and make up the bath as its sheet says, with so much water that the cloth moves freely.
+dye-turn = Put the cloth in, bring the bath slowly to the heat on the sheet, and turn the cloth all the while.
+    .check = No fold lies still and no air is caught in the cloth.
+    .remedy = Push it under and pull the folds apart.
+dye-rinse = Let it cool in the bath as the sheet says, then rinse it.
+    .check = The water runs clear.
+    .remedy = Rinse again.
+dye-dry = Dry it in the air, out of the sun, and wash it by itself the first times.
