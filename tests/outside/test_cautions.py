@@ -32,11 +32,10 @@ from tests.demos.demos import NAMES, guide, order, spec
 from tests.said import said
 from tests.small_guide import small_guide, texts_of
 from tests.techniques.small import refused, sound, spec_text
-from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 LOCAL = "Local rules and the word of a licensed person, a fire officer for a stage or hall, come before this guide."
 FIRST = "Local rules and licensed practice come first."
-STARCH = "  starch: {kind: starch, about: liquid starch}\n"
 DYE = "  dye: {kind: dye, about: acid dye}\n"
 
 NET_SKIRT = "skirt: {from: net, length: 120 cm, depth: 50 cm}"
@@ -72,7 +71,7 @@ def _all_told() -> tuple[tuple[Performed, SaidStep], ...]:
     """Every technique at least once, as it is told in some garment."""
     found = []
     for pieces, steps in GARMENTS.values():
-        worked = sound(pieces, steps, own=OWN, materials=STARCH)
+        worked = sound(pieces, steps, own=OWN, materials=SUPPLIES)
         found += list(zip(worked.performed, worked.tellings(), strict=True))
     return tuple(found)
 
@@ -417,7 +416,7 @@ def test_the_printed_guide_puts_local_rules_first_too(name: str) -> None:
 def test_no_garment_is_without_the_word_of_local_rules(garment: str) -> None:
     """As above, for garments of every technique."""
     pieces, steps = GARMENTS[garment]
-    told = _general(_rehearsal(pieces, steps, materials=STARCH, more=[("\npieces:", f"\n{OWN}pieces:")]))
+    told = _general(_rehearsal(pieces, steps, materials=SUPPLIES, more=[("\npieces:", f"\n{OWN}pieces:")]))
     assert told["flame"].endswith(LOCAL)
     assert {"flame", "blade", "needle", "child"} <= set(told)
 

@@ -10,7 +10,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.s6_write.guide.guide import Guide
 
 from tests.small_guide import small_guide, texts_of, tools_in
-from tests.techniques.test_every_technique_in_a_guide import GARMENTS
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, SUPPLIES
 
 RING = "- french seam: {of: skirt}\n- narrow hem: {edge: skirt.bottom}"
 ELASTIC = """- folded casing: {edge: skirt.top, depth: 25 mm}
@@ -55,9 +55,7 @@ def test_the_needle_gets_through_the_heaviest_cloth_and_not_the_lightest_alone()
     ],
 )
 def test_what_the_steps_ask_for_stands_in_the_list(garment: str, tools: set[str]) -> None:
-    assert tools <= tools_in(
-        small_guide(*GARMENTS[garment], materials="  starch: {kind: starch, about: liquid starch}\n")
-    )
+    assert tools <= tools_in(small_guide(*GARMENTS[garment], materials=SUPPLIES))
 
 
 def test_a_tool_that_no_step_asks_for_does_not() -> None:

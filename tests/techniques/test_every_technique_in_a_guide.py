@@ -29,6 +29,8 @@ techniques:
     do: ["Turn {edge} twice by {turn} and draw it into shells, {length}."]
 """
 
+SUPPLIES = "  starch: {kind: starch, about: liquid starch}\n  red: {kind: dye, about: red dye}\n"
+
 GARMENTS: Mapping[str, tuple[str, str]] = {
     "a skirt with a placket": (
         """skirt: {from: lawn, length: 240 cm, depth: 50 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 2}}
@@ -130,8 +132,7 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
 @pytest.mark.parametrize("name", GARMENTS)
 def test_a_garment_goes_the_whole_way(name: str) -> None:
     pieces, steps = GARMENTS[name]
-    supplies = "  starch: {kind: starch, about: liquid starch}\n  red: {kind: dye, class: reactive}\n"
-    text = spec_text(pieces, steps, own=OWN, materials=supplies).replace("rounding: 0 mm", "rounding: 5 mm")
+    text = spec_text(pieces, steps, own=OWN, materials=SUPPLIES).replace("rounding: 0 mm", "rounding: 5 mm")
     read = read_spec(("garment.yaml", text.encode()))
     assert read.value is not None, [fault.headline for fault in read.faults]
     body = size_body(read.value, "M")

@@ -146,7 +146,7 @@ def _tables(rule: Schema, whole: Schema, title: str, told: set[str] | None = Non
     if not entries:
         # One of two forms, as a wearer or a class.
         for form in (rule.get("then", {}), rule.get("else", {})):
-            for name in (name for name in _kinds(form) if name not in told):
+            for name in (name for name in _kinds(form, whole) if name not in told):
                 told.add(name)
                 yield from _tables(whole["$defs"][name], whole, name, told)
         return
@@ -156,11 +156,11 @@ def _tables(rule: Schema, whole: Schema, title: str, told: set[str] | None = Non
         about = value.get("description") or kind.get("description", "")
         examples = value.get("examples") or kind.get("examples") or []
         rows.append((f"**{key}**" if must else key, about, _shown(examples[0]) if examples else ""))
-        for name in _kinds(value):
+        for name in _kinds(value, whole):
             if name not in told and name != "step":
                 told.add(name)
                 below.append(name)
-        below += [held for held in _inside(value, told) if held not in below]
+        below += [held for held in _inside(value, whole, told) if held not in below]
         if "$ref" not in value and "properties" in value and key != "body":
             inline.append((key, value))
     yield f"### {title[:1].upper()}{title[1:]}"
@@ -171,23 +171,24 @@ def _tables(rule: Schema, whole: Schema, title: str, told: set[str] | None = Non
         yield from _tables(whole["$defs"][name], whole, name.replace("_", " "), told)
 
 
-def _inside(value: Schema, told: set[str]) -> list[str]:
+def _inside(value: Schema, whole: Schema, told: set[str]) -> list[str]:
     """The kinds of the values or rows that a map or list holds."""
     found = []
     inner: list[Any] = [value.get("additionalProperties"), value.get("items"), *value.get("properties", {}).values()]
     for each in inner:
-        for name in _kinds(each) if isinstance(each, dict) else ():
+        for name in _kinds(each, whole) if isinstance(each, dict) else ():
             if name not in told and name != "step":
                 told.add(name)
                 found.append(name)
     return found
 
 
-def _kinds(value: Schema) -> list[str]:
-    """The definitions that a value refers to; those of a material by its kind as well."""
-    name = str(value.get("$ref", "")).removeprefix("#/$defs/")
-    kinds = [name] if name else []
-    return kinds + (["cloth", "trim", "elastic", "thread", "supply"] if name == "material" else [])
+def _kinds(value: Schema, whole: Schema) -> list[str]:
+    """The definitions that a value refers to, and those that these stand for by the kind that is written."""
+    if "$ref" not in value:
+        return []
+    forms = (form.get("then", {}) for form in _resolved(value, whole).get("allOf", ()))
+    return [each["$ref"].removeprefix("#/$defs/") for each in (value, *forms) if "$ref" in each]
 
 
 def _resolved(value: Schema, whole: Schema) -> Schema:

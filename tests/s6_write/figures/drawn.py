@@ -22,7 +22,7 @@ from furbelow.s6_write.words.words import Words as GuideWords
 
 from tests.said import said
 from tests.techniques.small import spec_text
-from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 SPECS = Path(__file__).parents[3] / "specs"
 HOME = Workroom()
@@ -89,8 +89,7 @@ def figures_of_every_technique() -> tuple[tuple[str, Figure], ...]:
     """The steps' figures of the garments that use every technique between them."""
     drawn = []
     for garment, (pieces, steps) in GARMENTS.items():
-        starch = "  starch: {kind: starch, about: liquid starch}\n"
-        text = spec_text(pieces, steps, own=OWN, materials=starch).replace("rounding: 0 mm", "rounding: 5 mm")
+        text = spec_text(pieces, steps, own=OWN, materials=SUPPLIES).replace("rounding: 0 mm", "rounding: 5 mm")
         spec = read_spec(("garment.yaml", text.encode())).value
         assert spec is not None
         body = size_body(spec, "M").value
