@@ -13,10 +13,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from furbelow.garment.workroom import Workroom
 from furbelow.preview.build import Builder
 from furbelow.preview.watch import LOOK_EVERY, Watch
-from furbelow.s4_cut.cut import Planner, planned_afresh
+from furbelow.s4_cut.cut import planned_afresh
 
 from tests.preview.running import SPECS, call, running
 
@@ -106,9 +105,9 @@ def test_a_build_with_plans_kept_from_the_one_before_is_the_build_afresh(
     builder.build()
     planned: list[object] = []
 
-    def counted(room: Workroom) -> Planner:
-        afresh = planned_afresh(room)
-        return lambda *cloth: planned.append(cloth) or afresh(*cloth)
+    def counted(*cloth: Any) -> object:
+        planned.append(cloth)
+        return planned_afresh(*cloth)
 
     monkeypatch.setattr("furbelow.s4_cut.plan_cache.planned_afresh", counted)
     spec.write_text(

@@ -9,7 +9,6 @@ from fractions import Fraction
 from typing import Any
 
 import pytest
-from furbelow.garment.workroom import Workroom
 from furbelow.s4_cut import plan_cache
 from furbelow.s4_cut.kept_plan import agrees
 from furbelow.s4_cut.plan import CuttingPlan
@@ -28,12 +27,11 @@ STRIPS = (
     Strip("yoke", cm(150), cm(20), 3),
 )
 BOLT = Bolt(cm(140))
-ROOM = Workroom()
 
 
 def _file() -> bytes:
     plans = KeptPlans()
-    assert plans.planner(ROOM)(STRIPS, BOLT, PRICES) == PLAN
+    assert plans.planner(STRIPS, BOLT, PRICES) == PLAN
     return plans.as_file()
 
 
@@ -46,17 +44,14 @@ def afresh(monkeypatch: pytest.MonkeyPatch) -> list[Any]:
     """The problems that are really planned; the planner stays idle and finds nothing."""
     asked: list[Any] = []
 
-    def idle(room: Workroom) -> Any:
-        return lambda *problem: asked.append(problem)
-
-    monkeypatch.setattr(plan_cache, "planned_afresh", idle)
+    monkeypatch.setattr(plan_cache, "planned_afresh", lambda *problem: asked.append(problem))
     return asked
 
 
 def test_a_proven_plan_comes_out_of_the_file_and_nothing_is_planned(afresh: list[Any]) -> None:
     assert PLAN.proven
     plans = KeptPlans(FILE)
-    assert plans.planner(ROOM)(STRIPS, BOLT, PRICES) == PLAN
+    assert plans.planner(STRIPS, BOLT, PRICES) == PLAN
     assert afresh == []
     assert plans.as_file() == FILE
 
@@ -64,25 +59,25 @@ def test_a_proven_plan_comes_out_of_the_file_and_nothing_is_planned(afresh: list
 @pytest.mark.parametrize(
     "problem",
     [
-        ((replace(STRIPS[0], length=cm(310)), STRIPS[1]), BOLT, PRICES, ROOM),
-        (STRIPS, replace(BOLT, usable_width=cm(150)), PRICES, ROOM),
-        (STRIPS, BOLT, replace(PRICES, per_join=cm(1)), ROOM),
-        (STRIPS, BOLT, PRICES, ROOM._replace(most_joins=0)),
-        (STRIPS, BOLT, PRICES, ROOM._replace(most_sections=1)),
+        ((replace(STRIPS[0], length=cm(310)), STRIPS[1]), BOLT, PRICES),
+        (STRIPS, replace(BOLT, usable_width=cm(150)), PRICES),
+        (STRIPS, BOLT, replace(PRICES, per_join=cm(1))),
+        (STRIPS, replace(BOLT, most_joins=0), PRICES),
+        (STRIPS, replace(BOLT, most_sections=1), PRICES),
     ],
 )
 def test_another_problem_is_planned_afresh(problem: Any, afresh: list[Any]) -> None:
-    strips, bolt, prices, room = problem
+    strips, bolt, prices = problem
     plans = KeptPlans(FILE)
-    assert plans.planner(room)(strips, bolt, prices) is None
+    assert plans.planner(strips, bolt, prices) is None
     assert len(afresh) == 1
     assert json.loads(plans.as_file())["plans"] == {}  # what this run did not use is dropped
 
 
 def test_a_plan_that_is_not_proven_is_not_kept(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(plan_cache, "planned_afresh", lambda room: plain_plan)
+    monkeypatch.setattr(plan_cache, "planned_afresh", plain_plan)
     plans = KeptPlans()
-    plan = plans.planner(ROOM)(STRIPS, BOLT, PRICES)
+    plan = plans.planner(STRIPS, BOLT, PRICES)
     assert plan is not None
     assert not plan.proven
     assert json.loads(plans.as_file())["plans"] == {}
@@ -146,7 +141,7 @@ def _signed(change: dict[str, Any]) -> bytes:
     ],
 )
 def test_a_plan_that_does_not_add_up_is_made_afresh(change: dict[str, Any], afresh: list[Any]) -> None:
-    assert KeptPlans(_signed(change)).planner(ROOM)(STRIPS, BOLT, PRICES) is None
+    assert KeptPlans(_signed(change)).planner(STRIPS, BOLT, PRICES) is None
     assert len(afresh) == 1
 
 
@@ -233,4 +228,4 @@ def test_a_forged_plan_that_wastes_cloth_is_made_afresh() -> None:
     entry["digest"] = plan_cache._digest(entry["plan"])
     forged = from_json(json.dumps(entry["plan"]))
     assert agrees(forged, STRIPS, BOLT, PRICES)
-    assert KeptPlans(json.dumps(told).encode()).planner(ROOM)(STRIPS, BOLT, PRICES) == PLAN
+    assert KeptPlans(json.dumps(told).encode()).planner(STRIPS, BOLT, PRICES) == PLAN

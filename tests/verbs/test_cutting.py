@@ -161,3 +161,16 @@ def test_the_guide_names_the_offcuts_worth_keeping(tmp_path: Path) -> None:
         "Keep for later what is large enough of the polyester lining satin, each piece tagged with its size", 1
     )
     assert "158 cm x 90.5 cm" in told.split("\n\n", 1)[0]
+
+
+def test_one_cloth_may_have_a_limit_of_its_own(capsys: pytest.CaptureFixture[str]) -> None:
+    free = _cloths(capsys)
+    assert free["net"]["joins"] > 1
+    limited = _cloths(capsys, "--most-joins", "net=1")
+    assert limited["net"]["joins"] <= 1
+    assert limited["satin"] == free["satin"]
+    both = _cloths(capsys, "--most-joins", "0", "--most-joins", "net=9", "--most-sections", "satin=1")
+    assert {**both["net"], "how": ""} == {**free["net"], "how": ""}
+    assert both["satin"]["joins"] == 0
+    assert run(["cutting", LARKSPUR, "--size", "M", "--most-joins", "nett=1"]) == 2
+    assert "no cloth is called nett; the cloths are net, satin" in capsys.readouterr().err

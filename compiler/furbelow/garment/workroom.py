@@ -45,3 +45,5 @@ class Workroom(NamedTuple):
     cut_price: Fraction = Fraction(1, 20)
     most_joins: int | None = None  # in the strips of one cloth of one garment; None leaves it to the prices
     most_sections: int | None = None  # that one cloth of one garment is laid out in
+    joins_of: Mapping[str, int] = {}  # the same for cloths by name, where one of them has a limit of its own
+    sections_of: Mapping[str, int] = {}

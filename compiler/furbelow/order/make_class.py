@@ -68,7 +68,7 @@ class Making:
         if self.spec is None or order.spec.language == self.language:
             return guide.planned
         plans = KeptPlans(guide.files[PLANS_FILE])
-        again = plan_proved(prove(order._replace(spec=self.spec)), plans.planner(order.room))
+        again = plan_proved(prove(order._replace(spec=self.spec)), plans.planner)
         return again.value or guide.planned
 
     def _for_all(self, named: str, unread: Unread, are_sizes: bool) -> Finished:

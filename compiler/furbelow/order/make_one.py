@@ -56,7 +56,7 @@ def make_guide(
     kept: the cutting plans of an earlier run, as its `plans.json` holds them; they save time and change nothing.
     """
     plans = KeptPlans(kept)
-    planned = plan_proved(proved or prove(order), plans.planner(order.room))
+    planned = plan_proved(proved or prove(order), plans.planner)
     found = planned.value
     if found is None:
         return Staged(None, planned.faults)
@@ -67,7 +67,7 @@ def make_guide(
 def make_page(order: Order, kept: bytes = b"") -> Staged[Page]:
     """The guide for the screen alone."""
     plans = KeptPlans(kept)
-    planned = plan_proved(prove(order), plans.planner(order.room))
+    planned = plan_proved(prove(order), plans.planner)
     if planned.value is None:
         return Staged(None, planned.faults)
     return Staged(

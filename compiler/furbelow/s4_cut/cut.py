@@ -74,21 +74,17 @@ class Cutting:
         return joins
 
 
-# The plan for a problem; None where no plan keeps to the limits of the workroom.
+# The plan for a problem; None where no plan keeps to the limits of the bolt.
 Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan | None]
 
 
-def planned_afresh(room: Workroom) -> Planner:
-    """The planner that finds the cheapest plan with no more joins and sections than the workroom allows."""
+def planned_afresh(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
+    """The cheapest plan with no more joins and sections than the bolt allows."""
+    # The search is heavy to load, and not needed where a plan was kept.
+    from furbelow.s4_cut.lanes.exact import Limits
+    from furbelow.s4_cut.planner import best_plan
 
-    def planner(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
-        # The search is heavy to load, and not needed where a plan was kept.
-        from furbelow.s4_cut.lanes.exact import Limits
-        from furbelow.s4_cut.planner import best_plan
-
-        return best_plan(strips, bolt, prices, Limits(room.most_joins, room.most_sections))
-
-    return planner
+    return best_plan(strips, bolt, prices, Limits(bolt.most_joins, bolt.most_sections))
 
 
 def cut_prices(price: Fraction | None, room: Workroom) -> CutPrices:
@@ -102,7 +98,7 @@ def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Stage
     planner: `planned_afresh` unless another is given.
     Fails: FB501 for a piece that no offered width holds, FB502 where no plan keeps to the workroom's limits.
     """
-    planner = planner or planned_afresh(room)
+    planner = planner or planned_afresh
     sheets: dict[str, tuple[Sheet, ...]] = {}
     faults: list[Fault] = []
     for name, material in solved.materials.items():
@@ -148,8 +144,8 @@ def _beyond_limits(
 
     say, name = Phrasing(solved, room), material.material.name
     limits = (
-        (room.most_joins, "join", "most joins"),
-        (room.most_sections, "section", "most sections"),
+        (bolt.most_joins, "join", "most joins"),
+        (bolt.most_sections, "section", "most sections"),
     )
 
     def beyond(plan: CuttingPlan) -> list[tuple[int, int, str, str]]:

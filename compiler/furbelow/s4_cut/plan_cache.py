@@ -10,8 +10,7 @@ import json
 from hashlib import sha256
 from typing import Any
 
-from furbelow.garment.workroom import Workroom
-from furbelow.s4_cut.cut import Planner, planned_afresh
+from furbelow.s4_cut.cut import planned_afresh
 from furbelow.s4_cut.kept_plan import agrees
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.plan_text import from_json, plan_key, to_json
@@ -29,21 +28,15 @@ class KeptPlans:
         self._earlier = _entries(file)
         self._used: dict[str, CuttingPlan] = {}
 
-    def planner(self, room: Workroom) -> Planner:
-        """Allowance a plan from those kept, and finds it within the limits of the workroom where none is."""
-        within = (room.most_joins, room.most_sections)
-        afresh = planned_afresh(room)
-
-        def planner(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
-            key = plan_key(strips, bolt, prices, within)
-            plan = _whole(self._earlier.get(key))
-            if plan is None or not _keeps_to(plan, within) or not _is_good(plan, strips, bolt, prices, within):
-                plan = afresh(strips, bolt, prices)
-            if plan is not None and plan.proven:
-                self._used[key] = plan
-            return plan
-
-        return planner
+    def planner(self, strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
+        """A plan from those kept, and where none is, the one that is found."""
+        key = plan_key(strips, bolt, prices)
+        plan = _whole(self._earlier.get(key))
+        if plan is None or not _is_good(plan, strips, bolt, prices):
+            plan = planned_afresh(strips, bolt, prices)
+        if plan is not None and plan.proven:
+            self._used[key] = plan
+        return plan
 
     def as_file(self) -> bytes:
         """The proven plans that were used, as a file. The rest is left out, or it would grow for ever."""
@@ -54,23 +47,22 @@ class KeptPlans:
         return (json.dumps({"furbelow_plans": _FORMAT, "plans": plans}, ensure_ascii=False) + "\n").encode()
 
 
-def _is_good(
-    plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices, within: tuple[int | None, int | None]
-) -> bool:
-    """Whether it cuts just what is asked for, and costs no more than the plainest plan does.
+def _is_good(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> bool:
+    """Whether it cuts just what is asked for within the limits, and costs no more than the plainest plan does.
 
     That it is the best of all can't be known without planning anew; whoever forges a plan gains no cloth by it.
     """
-    if not (plan.proven and agrees(plan, strips, bolt, prices)):
+    if not (plan.proven and _keeps_to(plan, bolt) and agrees(plan, strips, bolt, prices)):
         return False
     from furbelow.s4_cut.planner import plain_plan
 
     plainest = plain_plan(strips, bolt, prices)
-    return plan.cost <= plainest.cost or not _keeps_to(plainest, within)
+    return plan.cost <= plainest.cost or not _keeps_to(plainest, bolt)
 
 
-def _keeps_to(plan: CuttingPlan, within: tuple[int | None, int | None]) -> bool:
-    return all(most is None or has <= most for has, most in zip((plan.joins, plan.setups), within, strict=True))
+def _keeps_to(plan: CuttingPlan, bolt: Bolt) -> bool:
+    limits = ((plan.joins, bolt.most_joins), (plan.setups, bolt.most_sections))
+    return all(most is None or has <= most for has, most in limits)
 
 
 def _entries(file: bytes) -> dict[str, Any]:

@@ -18,17 +18,9 @@ _FRACTION = re.compile(r"-?[0-9]{1,40}(/[0-9]{1,40})?")
 PLANNER_VERSION = 4
 
 
-def plan_key(
-    strips: tuple[Strip, ...],
-    bolt: Bolt,
-    prices: CutPrices,
-    within: tuple[int | None, int | None] = (None, None),
-) -> str:
-    """64 hexadecimal digits that stand for the problem and this version of the planner.
-
-    within: the most joins and the most sections allowed.
-    """
-    problem = [PLANNER_VERSION, [asdict(strip) for strip in strips], asdict(bolt), asdict(prices), within]
+def plan_key(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> str:
+    """64 hexadecimal digits that stand for the problem and this version of the planner."""
+    problem = [PLANNER_VERSION, [asdict(strip) for strip in strips], asdict(bolt), asdict(prices)]
     return sha256(json.dumps(problem, default=str, sort_keys=True).encode()).hexdigest()
 
 

@@ -49,6 +49,7 @@ class Bolt:
     grid: cut lengths are whole multiples of it.
     shrinkage: share of the bought length that washing takes (1/20 means 5 %).
     longest_section: the longest length that can be laid out and slit at once.
+    most_joins, most_sections: in the strips of one garment, and that it is laid out in; None where the prices decide.
     """
 
     usable_width: Fraction
@@ -57,6 +58,8 @@ class Bolt:
     one_way: bool = False
     shrinkage: Fraction = Fraction(0)
     longest_section: Fraction | None = None
+    most_joins: int | None = None
+    most_sections: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -76,7 +76,16 @@ def bolt_of(solved: Solved, material: SolvedMaterial, width: Fraction, room: Wor
     selvedge = amounts["selvedge"].as_length_mm() if "selvedge" in amounts else Fraction(0)
     shrinkage = amounts["shrinkage"].value if "shrinkage" in amounts else Fraction(0)
     usable = (width - 2 * selvedge) * (1 - shrinkage)
-    return Bolt(usable, solved.rounding or Fraction(1), room.fold_cloth, material.material.one_way, shrinkage)
+    name = material.material.name
+    return Bolt(
+        usable,
+        solved.rounding or Fraction(1),
+        room.fold_cloth,
+        material.material.one_way,
+        shrinkage,
+        most_joins=room.joins_of.get(name, room.most_joins),
+        most_sections=room.sections_of.get(name, room.most_sections),
+    )
 
 
 def _too_wide(
