@@ -24,6 +24,7 @@ from furbelow.garment.spec import (
     Rule,
     Spec,
     Step,
+    SupplyKind,
     Word,
     Worn,
     Written,
@@ -177,7 +178,7 @@ def _material(page: Page, name: str, keys: Mapping[str, Any]) -> Material:
     return Material(
         name=name,
         span=page.place("material", name),
-        kind=keys.get("kind", "cloth"),
+        kind=SupplyKind(keys.get("kind", "cloth")),
         about="",
         fibre="cotton",
         amounts={key: page.written(key, text) for key, text in amounts.items()},

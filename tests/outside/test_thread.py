@@ -2,10 +2,11 @@
 
 from fractions import Fraction
 
+import pint
 import pytest
 from furbelow.garment.stitch import StitchType
 from furbelow.s5_buy.stitch_table import STITCHES, geometric_ratio
-from furbelow.s5_buy.thread import SeamRun, ThreadNeed, reels_to_buy, thread_for_seams
+from furbelow.s5_buy.thread import SeamRun, ThreadNeed, cone_length, reels_to_buy, thread_for_seams
 
 INCH = Fraction("25.4")
 CM = Fraction(10)
@@ -79,3 +80,16 @@ def test_reels_of_the_lengths_on_sale_cover_a_petticoats_thread(reel_metres: int
     """tohproblemkyahai.com, Thread packages: spools 100-500 m, cops 1,000-2,500 m, cones 5,000 m and more."""
     order = reels_to_buy(Fraction(621_000), Fraction(reel_metres * 1000))
     assert order.reels == {100: 7, 500: 2, 1000: 1, 2500: 1, 5000: 1}[reel_metres]
+
+
+def test_95_grams_of_ne_25_are_4021_6_metres() -> None:
+    """textilelearningplatform.blogspot.com, October 2016: metres = Ne x g x 1.6933 there."""
+    metres = cone_length(Fraction(25), Fraction(95)) / 1000
+    assert abs(metres / Fraction("4021.6") - 1) < Fraction(1, 10_000)
+
+
+def test_the_cotton_count_agrees_with_the_reference_units() -> None:
+    """pint 0.25: 840 yards to the pound."""
+    units: pint.UnitRegistry[Fraction] = pint.UnitRegistry(non_int_type=Fraction)
+    length = (25 * 840 * units.yard / units.pound * (95 * units.gram)).to("mm").magnitude
+    assert cone_length(Fraction(25), Fraction(95)) == length

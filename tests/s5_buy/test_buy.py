@@ -54,3 +54,19 @@ def test_labour_in_the_currency_of_the_materials_gives_one() -> None:
     assert found.value is not None
     assert found.value.shopping.costs is not None
     assert found.value.shopping.costs.price > found.value.shopping.costs.materials
+
+
+def test_a_cone_sold_by_weight_is_counted_by_its_length() -> None:
+    cone = "  thread: {kind: thread, reel: 2 g, count: 25, price: 1 EUR}\n"
+    found = _planned(cone).value
+    assert found is not None
+    (line,) = (line for line in found.shopping.lines if line.name == "thread")
+    # 25 x 840 yd to the pound: 2 g hold 84.668 m.
+    assert round(line.reel) == 84_668
+    assert line.bought == -(-line.need // line.reel)
+    assert line.cost == line.bought
+
+
+def test_a_reel_by_weight_needs_its_count() -> None:
+    found = _planned("  thread: {kind: thread, reel: 95 g}\n")
+    assert [fault.code for fault in found.faults] == ["FB207"]

@@ -28,7 +28,19 @@ from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.values import Formulas, answer_at, map_at, maps_in, rows_at, text_at, value_at, word_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
 
-AMOUNTS = ("width", "selvedge", "weight", "shrinkage", "sold by", "price", "stretch", "reel", "gathers", "spare")
+AMOUNTS = (
+    "width",
+    "selvedge",
+    "weight",
+    "shrinkage",
+    "sold by",
+    "price",
+    "stretch",
+    "reel",
+    "count",
+    "gathers",
+    "spare",
+)
 ROUNDING = {"metric": "5 mm", "inches": "1/8 in"}  # house rule, maker to confirm
 SECTIONS = {
     "body": "a body measure",

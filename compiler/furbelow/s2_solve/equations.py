@@ -198,7 +198,7 @@ def _worn(spec: Spec) -> Iterator[Equation]:
 def _material(material: Material) -> Iterator[Equation]:
     for key, written in material.amounts.items():
         key = key.replace(" ", "_")
-        kind = kinds.kind_of_amount(key, material.kind)
+        kind = kinds.kind_of_amount(key, material)
         yield Equation(f"{material.name}.{key}", "material", written.span, written, kind)
     for count, offer in enumerate(material.offers, 1):
         name = f"{material.name} offer {count}"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import NamedTuple
 
+from furbelow.garment.spec import Material, SupplyKind
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import CURRENCIES, LENGTH, MASS, PLAIN, VOLUME, Dims, combine, describe_dims
 
@@ -78,15 +79,18 @@ _AMOUNTS: Mapping[str, Kind] = {
     "price": Kind("a price", _PER, priced=True, least=0, like="3.20 EUR"),
     "stretch": Kind("a share", (PLAIN,), least=0, like="80%"),
     "reel": SOME_LENGTH,
+    "count": Kind("a number", (PLAIN,), above=0, like="25"),
     "gathers": Kind("a number", (PLAIN,), least=1, like="4"),
     "spare": Kind("a length, a weight, a volume or a number", (LENGTH, MASS, VOLUME, PLAIN), least=0, like="20 cm"),
 }
 
 
-def kind_of_amount(key: str, material_kind: str) -> Kind:
+def kind_of_amount(key: str, material: Material) -> Kind:
     """What the amount of a material under this key must be; anything under a key not known here."""
-    if material_kind == "cloth" and key == "price":
+    if key == "reel" and "count" in material.amounts:
+        return Kind("a length or a weight", (LENGTH, MASS), above=0, like="95 g")
+    if material.kind is SupplyKind.CLOTH and key == "price":
         return CLOTH_PRICE
-    if material_kind == "cloth" and key == "weight":
+    if material.kind is SupplyKind.CLOTH and key == "weight":
         return Kind("a weight per area", (_PER_AREA,), above=0, like="80 g/m2")
     return _AMOUNTS.get(key, ANYTHING)

@@ -280,13 +280,16 @@ def _together(material: SolvedMaterial, lines: Mapping[int, Line], garments: Map
     sold = material.amounts.get("sold_by")
     if one.unit is Unit.REELS:
         at_once = max(garments[number].shopping.thread.reels_at_once for number in lines)
-        bought = Fraction(reels_to_buy(need, material.amounts["reel"].as_length_mm(), at_once).reels)
+        bought = Fraction(reels_to_buy(need, one.reel, at_once).reels)
     else:
         bought = in_steps(need, sold, one.unit.dims)
     # A price is for so much of what is bought, so any line that buys some tells what one more would cost.
     priced = next((line for line in lines.values() if line.cost is not None and line.bought), None)
     cost = one.cost if priced is None or priced.cost is None else priced.cost / priced.bought * bought
-    return _beside(Line(material, need, bought, one.unit, cost, _placement(lines.values()), fibres=one.fibres), lines)
+    return _beside(
+        Line(material, need, bought, one.unit, cost, _placement(lines.values()), fibres=one.fibres, reel=one.reel),
+        lines,
+    )
 
 
 def _beside(line: Line, lines: Mapping[int, Line], joins_alone: int = 0) -> Bought:

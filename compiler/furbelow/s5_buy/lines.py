@@ -14,7 +14,7 @@ from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.offers import offered
 from furbelow.s5_buy.shop_units import in_steps, with_spare
 from furbelow.s5_buy.shopping import Line, Unit, each_once
-from furbelow.s5_buy.thread import ThreadNeed, reels_to_buy
+from furbelow.s5_buy.thread import ThreadNeed, reel_length, reels_to_buy
 
 
 def line_of(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, thread: ThreadNeed) -> Line | None:
@@ -44,11 +44,12 @@ def _cloth(solved: Solved, cutting: Cutting, material: SolvedMaterial) -> Line |
 
 
 def _thread(material: SolvedMaterial, thread: ThreadNeed) -> Line:
-    reel, price, placement = material.amounts.get("reel"), material.amounts.get("price"), (Part("use-seams"),)
+    reel, price, placement = reel_length(material), material.amounts.get("price"), (Part("use-seams"),)
     if reel is None:
         return Line(material, thread.total, thread.total, Unit.LENGTH, None, placement)
-    reels = Fraction(reels_to_buy(thread.total, reel.as_length_mm(), thread.reels_at_once).reels)
-    return Line(material, thread.total, reels, Unit.REELS, price.value * reels if price else None, placement)
+    reels = Fraction(reels_to_buy(thread.total, reel, thread.reels_at_once).reels)
+    cost = price.value * reels if price else None
+    return Line(material, thread.total, reels, Unit.REELS, cost, placement, reel=reel)
 
 
 def _in_packets(material: SolvedMaterial, used: list[Used], unit: Unit) -> Line:

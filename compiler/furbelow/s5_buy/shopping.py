@@ -41,6 +41,7 @@ class Line(NamedTuple):
     placement: tuple[Part, ...]  # where it goes
     offers: tuple[Offered, ...] = ()  # of a cloth, the chosen width first
     fibres: tuple[str, ...] = ()  # of what a dye is for
+    reel: Fraction = Fraction(0)  # mm of thread on each, of what is bought in reels
 
     @property
     def name(self) -> str:

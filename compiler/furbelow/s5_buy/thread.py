@@ -7,8 +7,13 @@ from fractions import Fraction
 from math import ceil
 from typing import NamedTuple
 
+from furbelow.garment.solved import SolvedMaterial
 from furbelow.garment.stitch import StitchType
+from furbelow.measure.units import LENGTH, UNITS
 from furbelow.s5_buy.stitch_table import STITCHES, geometric_ratio
+
+MM_PER_GRAM_OF_NE_1 = 840 * UNITS["yd"].factor / UNITS["lb"].factor
+"""English cotton count: Ne 1 is 840 yards to the pound. Definition."""
 
 
 class SeamRun(NamedTuple):
@@ -69,6 +74,22 @@ def thread_for_seams(runs: Iterable[SeamRun], waste: Fraction) -> ThreadNeed:
         at_once = max(at_once, stitch.reels_at_once)
     more = 1 + waste
     return ThreadNeed(more * needle, more * bobbin, more * looper, waste, at_once)
+
+
+def reel_length(thread: SolvedMaterial) -> Fraction | None:
+    """Thread on a reel in mm: as it is written, or by its weight and count; None where nobody says."""
+    reel, count = thread.amounts.get("reel"), thread.amounts.get("count")
+    if reel is None:
+        return None
+    return reel.as_length_mm() if count is None or reel.dims == LENGTH else cone_length(count.value, reel.as_mass_g())
+
+
+def cone_length(count_ne: Fraction, grams: Fraction) -> Fraction:
+    """Thread on a cone, mm, from its resultant English cotton count and the weight of thread on it.
+
+    Source: definition of the count (metres = Ne x g x 1.6934).
+    """
+    return count_ne * grams * MM_PER_GRAM_OF_NE_1
 
 
 def reels_to_buy(need: Fraction, reel_length: Fraction, reels_at_once: int = 1) -> ReelOrder:

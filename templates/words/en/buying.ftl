@@ -54,3 +54,5 @@ bom-width = width { $amount }
 bom-weight = weight { $amount }
 bom-stretch = stretch { $amount }
 bom-reel = reel { $amount }
+# The English cotton count of a thread.
+bom-count = Ne { $amount }

@@ -9,6 +9,7 @@ from math import ceil
 from furbelow.garment.dyeing import DyeClass, usual_class
 from furbelow.garment.message import Amount, Fibre, Length, Money, Number, One, Own, Part, Share, Supply, Things, Value
 from furbelow.measure.quantity import Quantity
+from furbelow.measure.units import LENGTH
 from furbelow.s5_buy.bom import MaterialRow
 from furbelow.s5_buy.shopping import Line, ShoppingList, Unit
 from furbelow.s6_write.guide.guide import MaterialLine
@@ -16,7 +17,13 @@ from furbelow.s6_write.words.words import Words
 
 _METRE, _YARD = Fraction(1000), Fraction(9144, 10)
 _WEIGHED = (Unit.VOLUME, Unit.MASS)
-_SPECIFIED = {"width": "bom-width", "weight": "bom-weight", "stretch": "bom-stretch", "reel": "bom-reel"}
+_SPECIFIED = {
+    "width": "bom-width",
+    "weight": "bom-weight",
+    "stretch": "bom-stretch",
+    "reel": "bom-reel",
+    "count": "bom-count",
+}
 
 
 def material_lines(shopping: ShoppingList, words: Words) -> tuple[MaterialLine, ...]:
@@ -65,8 +72,7 @@ def _bought(line: Line) -> Value:
     if line.unit in _WEIGHED:
         return _measured(line.unit, line.bought)
     if line.unit is Unit.REELS:
-        reel = Length(line.material.amounts["reel"].as_length_mm(), "buy")
-        return Part("buy-reels", {"reels": int(line.bought), "length": reel})
+        return Part("buy-reels", {"reels": int(line.bought), "length": Length(line.reel, "buy")})
     return Length(line.bought, "buy")
 
 
@@ -119,9 +125,9 @@ def _specification(line: Line) -> Iterator[Value]:
 
 
 def _shown(key: str, amount: Quantity) -> Value:
-    """As it stands on a label: a width in cm or inches, a reel in m or yards, a stretch in per cent, a weight in g/m2."""
+    """As it stands on a label: a width in cm or inches, a reel in m or yards or g, a stretch in per cent, a weight in g/m2."""
     if key == "width":
         return Length(amount.as_length_mm())
-    if key == "reel":
+    if key == "reel" and amount.dims == LENGTH:
         return Length(amount.as_length_mm(), "buy")
     return Share(amount.value) if key == "stretch" else Amount(amount, "metric")
