@@ -7,6 +7,8 @@ from fractions import Fraction
 import pytest
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.garment.workroom import Workroom
+from furbelow.s5_buy.hours import Pace, time_for
+from furbelow.s5_buy.work import works_of
 from furbelow.techniques.gather import Gathered
 
 from tests.techniques.small import Worked, sound
@@ -138,3 +140,56 @@ def test_tails_are_knotted_once() -> None:
         text for technique, at in (("stack layers", 1), ("band casing", 0)) for text in _said(worked, technique, at)
     ]
     assert sum("knot every upper thread" in text for text in told) == 1
+
+
+# --- rows that are sewn on, and rows by hand ---
+
+STRIP = """skirt: {from: lawn, length: 300 cm, depth: 60 cm}
+strip: {from: net, length: 600 cm, depth: 6 cm}"""
+STRIP_STEPS = """- join ends: {of: skirt, seam: 1 cm}
+- join ends: {of: strip, seam: 1 cm}
+- neaten: {seam: skirt.ends}
+- narrow hem: {edge: skirt.bottom}
+- narrow hem: {edge: skirt.top}
+- ruche: {strip: strip, on: skirt, above hem: 10 cm}"""
+
+
+def test_a_ruche_is_gathered_in_runs_and_its_tails_are_knotted_out_of_sight() -> None:
+    worked = sound(STRIP, STRIP_STEPS)
+    texts = " ".join(_said(worked, "ruche"))
+    # 600 cm of strip, marked in the eighths of 300 cm: in 4 runs of 150 cm.
+    assert "in 4 runs over 2 eighths each" in texts
+    assert "wind the thread tails round it in a figure of eight" in texts
+    assert "draw the upper threads to the wrong side, knot each to its lower one" in texts
+    (done,) = _steps(worked, "ruche")
+    # At both ends of each run the tails are wound round a pin, and later knotted.
+    assert done.thread_ends == 4 * 2 * 2
+
+
+CARTRIDGE = """yoke: {from: net, length: 110 cm, depth: 12 cm}
+skirt: {from: net, length: 330 cm, depth: 50 cm}"""
+CARTRIDGE_STEPS = """- join ends: {of: yoke, seam: 1 cm}
+- join ends: {of: skirt, seam: 1 cm}
+- cartridge pleats: {edge: skirt.top, to: yoke.bottom, turn: 1 cm, stitch: 8 mm}"""
+
+
+def test_cartridge_pleats_are_marked_drawn_in_runs_and_whipped_one_by_one() -> None:
+    worked = sound(CARTRIDGE, CARTRIDGE_STEPS)
+    texts = " ".join(_said(worked, "cartridge pleats"))
+    assert "Mark both folds in quarters" in texts
+    assert "in 4 runs, one from each mark to the next" in texts
+    assert "about 412 in all" in texts  # 3300 mm / 16 mm are 206 pleats, each held by two stitches
+    (done,) = _steps(worked, "cartridge pleats")
+    assert sum(sewn.singly for sewn in done.sewn) == 412
+    (minutes,) = (time_for((work,), Pace()).minutes for work in works_of((done,), {}))
+    # A stitch that is set by itself takes 7.5 seconds: 412 of them more than 50 minutes.
+    assert minutes > 50
+
+
+def test_box_pleats_on_a_flat_edge_have_their_marks_in_the_middle() -> None:
+    pieces = "yoke: {from: net, cut length: 100 cm, depth: 10 cm}\nskirt: {from: net, cut length: 250 cm, depth: 50 cm}"
+    steps = "- pleats: {edge: skirt.top, to: yoke.bottom, kind: KIND, count: 10}\n- attach: {edge: skirt.top, to: yoke.bottom}"
+    box = _said(sound(pieces, steps.replace("KIND", "box")), "pleats")
+    assert "every 25 cm, 10 times, the first 12.5 cm from one end" in box[0]
+    knife = _said(sound(pieces, steps.replace("KIND", "knife")), "pleats")
+    assert "every 25 cm, 10 times, from one end" in knife[0]

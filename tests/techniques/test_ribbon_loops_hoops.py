@@ -73,7 +73,8 @@ HOOP = "- boning channel: {piece: flounce, above hem: 10 cm, tape: tape, bone: b
 def test_tape_and_boning_go_all_round() -> None:
     worked = sound(FLOUNCE, f"- join ends: {{of: flounce, seam: 1 cm}}\n{HOOP}")
     assert [(use.material, use.amount) for use in worked.performed[-1].used] == [("tape", 2020), ("bone", 2060)]
-    assert [row.length for row in worked.performed[-1].sewn] == [2000, 2000]
+    # The upper row leaves a gap of twice the width of the boning and 2 cm.
+    assert [row.length for row in worked.performed[-1].sewn] == [2000, 2000 - (2 * 7 + 20)]
     assert "eye protection" in worked.words()
 
 

@@ -40,7 +40,7 @@ def test_the_guide_names_every_fold_line() -> None:
         FLOUNCE, f"{RING}\n- tucks: {{edge: flounce.bottom, depth: 1 cm, space: 5 mm, from edge: 3 cm}}"
     ).words()
     assert "Mark a fold line 5 cm above the bottom edge of the flounce" in words
-    assert "Mark fold line 2, 8.5 cm above the edge." in words
+    assert "Mark fold line 2, 8.5 cm above the edge, measured on the flat cloth." in words
     assert "their stitch lines 1.5 cm apart" in words
 
 

@@ -162,6 +162,7 @@ class Sewn(NamedTuple):
     """Stitching done: `length` in mm for each of `copies`, stitch length in mm.
 
     joins_of: the stitching is done once for every join that the cutting plan gives this piece, and copies is 1.
+    singly: how many stitches are set one by one, for each copy: they take the time, whatever the length.
     """
 
     kind: StitchType | None  # None where pinking shears go along it
@@ -169,6 +170,7 @@ class Sewn(NamedTuple):
     copies: int
     stitch: Fraction
     joins_of: str = ""
+    singly: int = 0
 
 
 class Used(NamedTuple):

@@ -17,6 +17,7 @@ class Pace(NamedTuple):
 
     sewing: mm of seam a minute at the pace the machine is really run, by stitch type; class 200 is sewn by hand.
     sewing_other: the same for every other stitch type.
+    single_stitch: minutes for one hand stitch that is set by itself, as each of two that hold a pleat.
     set_up: minutes for one change of machine, foot, stitch or thread.
     seam_start: minutes to take up, line up and fasten off one seam.
     pin_spacing: mm between pins; pin: minutes to place one and take it out again.
@@ -35,6 +36,7 @@ class Pace(NamedTuple):
         StitchType.RUNNING: Fraction(250),
     }
     sewing_other: Fraction = Fraction(1000)
+    single_stitch: Fraction = Fraction(1, 8)
     set_up: Fraction = Fraction(5)
     seam_start: Fraction = Fraction(1)
     pin_spacing: Fraction = Fraction(25)
@@ -56,6 +58,7 @@ class Work(NamedTuple):
     """What one step, or the whole garment, takes. Lengths in mm.
 
     seams: stitch type and length of each seam, a row sewn twice is listed twice.
+    single_stitches: hand stitches that are set one by one.
     pinned, gathered, cut, pressed: lengths.
     thread_ends: bundles of loose ends that are wound round a pin or knotted and cut.
     sections, tags: of the cutting: how often cloth is laid, how many pieces are tagged.
@@ -63,6 +66,7 @@ class Work(NamedTuple):
 
     seams: tuple[tuple[StitchType, Fraction], ...] = ()
     set_ups: int = 0
+    single_stitches: int = 0
     pinned: Fraction = Fraction(0)
     gathered: Fraction = Fraction(0)
     cut: Fraction = Fraction(0)
@@ -104,7 +108,8 @@ def time_for(work: Iterable[Work], pace: Pace) -> TimeTable:
         return sum(lengths, Fraction(0)) / 1000
 
     practised = TimeTable(
-        sewing=sum((length / pace.speed(stitch) for stitch, length in seams), Fraction(0)),
+        sewing=sum((length / pace.speed(stitch) for stitch, length in seams), Fraction(0))
+        + sum(row.single_stitches for row in rows) * pace.single_stitch,
         handling=len(seams) * pace.seam_start + sum(row.thread_ends for row in rows) * pace.thread_end,
         set_ups=sum(row.set_ups for row in rows) * pace.set_up,
         pinning=pins * pace.pin,

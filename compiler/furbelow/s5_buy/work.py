@@ -25,7 +25,7 @@ def works_of(performed: Sequence[Performed], joins: Joins) -> list[Work]:
         seams = tuple(
             (StitchType.HAND if by_hand else sewn.kind, sewn.length)
             for sewn in done.sewn
-            if sewn.kind
+            if sewn.kind and not sewn.singly
             for _ in range(copies_of(sewn, joins))
         )
         pinked = sum((sewn.length * copies_of(sewn, joins) for sewn in done.sewn if not sewn.kind), Fraction(0))
@@ -33,6 +33,7 @@ def works_of(performed: Sequence[Performed], joins: Joins) -> list[Work]:
             Work(
                 seams,
                 int(next(changes)),
+                sum(sewn.singly * copies_of(sewn, joins) for sewn in done.sewn),
                 done.pinned,
                 gathered=Fraction(0) if done.setup in (SetUp.IRON, SetUp.TABLE) else done.handled,
                 cut=pinked + (done.handled if done.setup is SetUp.TABLE else Fraction(0)),

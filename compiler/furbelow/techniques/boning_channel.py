@@ -16,7 +16,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
-from furbelow.garment.message import Length, Part, Pieces, Supply, Values
+from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Supply, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -39,7 +39,8 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import BONING, PINS_OUT
+from furbelow.techniques.shared.cautions import BONING, held_out
+from furbelow.techniques.shared.pins import pins_apart
 
 EDGE_STITCH = Fraction(2)  # on both edges of the tape
 ROOM = Fraction(2)  # the boning slides; house rule, maker to confirm
@@ -48,11 +49,12 @@ LEAST_STEEL_LAP, USUAL_STEEL_LAP = Fraction(10), Fraction(30)  # house rule, mak
 
 
 class Hoop(NamedTuple):
-    """A hoop of this length all round, so many of it, and the gap it is put in by; lengths in mm."""
+    """A hoop of this length all round, so many of it, the gap it is put in by, from pin to pin; lengths in mm."""
 
     around: Fraction
     copies: int
     gap: Fraction
+    apart: Fraction
 
 
 TOOLS = (Tool.EYE_PROTECTION, Tool.BONE_CUTTERS, Tool.BONE_CAPS, Tool.BODKIN, Tool.HAND_NEEDLE)
@@ -100,6 +102,7 @@ class BoningChannel:
             return refused(bench, step, (piece,), fault)
         edge, copies = bench.edge(f"{piece}.bottom"), bench.cloths[piece].copies
         around, overlap = edge.cloth_length, step.mm("overlap")
+        gap, apart = 2 * width_of(solved, bone) + 20, pins_apart(solved, room, edge)
         return Performed(
             step,
             bench,
@@ -107,16 +110,16 @@ class BoningChannel:
             (piece,),
             sewn=(
                 Sewn(StitchType.LOCK, around, copies, room.seam_stitch),  # lower row
-                Sewn(StitchType.LOCK, around, copies, room.seam_stitch),  # upper row
+                Sewn(StitchType.LOCK, around - gap, copies, room.seam_stitch),  # upper row
             ),
             used=(
                 Used(tape, around + TAPE_OVERLAP, copies, Part("use-channel", {"piece": Pieces((piece,))})),
                 Used(bone, around + overlap, copies, Part("use-hoop", {"piece": Pieces((piece,))})),
             ),
             setup=SetUp.STRAIGHT,
-            pinned=around * copies,
+            pinned=around * copies * room.pin_spacing / apart,
             handled=around * copies,
-            facts=Hoop(around, copies, 2 * width_of(solved, bone) + 20),
+            facts=Hoop(around, copies, gap, apart),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -141,12 +144,18 @@ class BoningChannel:
             "tape-length": Length(hoop.around + TAPE_OVERLAP),
             "from-edge": Length(EDGE_STITCH, "about"),
             "gap": Length(hoop.gap, "about"),
+            "stitched": Length(hoop.around - hoop.gap),
+            "stitch": Stitch(done.sewn[0].stitch),
+            "fold": Length(TAPE_OVERLAP / 2, "about"),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "spacing": Length(hoop.apart, "about"),
             "bone-length": Length(hoop.around + step.mm("overlap")),
             "overlap": Length(step.mm("overlap")),
             "hoop-off": Length(max(hoop.around / 200, Fraction(5)), "about"),
         }
         actions = tuple(Action(message, hoop.copies) for message in messages)
-        return Instructions("boning-channel-title", "boning-channel-aim", actions, values, (BONING, PINS_OUT), TOOLS)
+        cautions = (BONING, held_out(say.room))
+        return Instructions("boning-channel-title", "boning-channel-aim", actions, values, cautions, TOOLS)
 
 
 def _no_hoop(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piece: str) -> Fault | None:

@@ -17,8 +17,8 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.limits import thickness
 from furbelow.garment.lying import Ledger, OnCloth, Window
-from furbelow.garment.matching import EVEN
-from furbelow.garment.message import Length, Values, edge_said
+from furbelow.garment.matching import EVEN, divisions
+from furbelow.garment.message import Length, One, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -43,14 +43,16 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
-from furbelow.techniques.shared.cautions import HAND_NEEDLE
-from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.cautions import HAND_NEEDLE, held_out
+from furbelow.techniques.shared.gathers import runs_of, runs_said
+from furbelow.techniques.shared.iron import by_heat, iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.laying import margins, seam_window
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ
 
 FIRST_ROW = Fraction(5)  # below the fold
 ROWS_APART = Fraction(8)
+WHIPS = 2  # stitches that hold a pleat
 
 
 class DrawnUp(NamedTuple):
@@ -108,12 +110,15 @@ class CartridgePleats:
         count = edge.cloth_length / (2 * step.mm("stitch"))
         rows = int(step.amounts["rows"].as_number())
         running = Sewn(StitchType.RUNNING, edge.cloth_length, edge.copies, step.mm("stitch"))
-        whipping = Sewn(StitchType.HAND, to.set_length, edge.copies, Fraction(2))
+        whipping = Sewn(StitchType.HAND, to.set_length, edge.copies, Fraction(2), singly=WHIPS * int(count))
+        parts = divisions(to.set_length)
         return done._replace(
             step=step,
             before=bench,
             sewn=(running,) * rows + (whipping,),
             setup=SetUp.HAND,
+            pinned=parts * room.pin_spacing * edge.copies,  # at the marks alone
+            thread_ends=2 * runs_of(edge.cloth_length, parts) * edge.copies,  # wound round a pin, then knotted
             handled=(edge.cloth_length + to.set_length) * edge.copies,
             drawn=Drawn(edge.name, to.set_length, edge.cloth_length / to.set_length, EVEN),
             facts=DrawnUp(int(count), to.set_length),
@@ -122,12 +127,17 @@ class CartridgePleats:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, drawn = done.step, facts_of(done, DrawnUp)
         edge, to = done.before.edge(edge_of(step.written, "edge")), done.before.edge(edge_of(step.written, "to"))
+        coolest = by_heat(say, done.before, (*edge.pieces, *to.pieces))[0]
+        ring, parts = done.before.ring(edge), divisions(drawn.length)
         messages = (
             "cartridge-pleats-turn",
             "cartridge-pleats-turn-carrier",
+            "cartridge-pleats-mark-ring" if ring else "cartridge-pleats-mark-flat",
             "cartridge-pleats-dots",
             "cartridge-pleats-rows",
             "cartridge-pleats-draw",
+            "cartridge-pleats-knot",
+            "cartridge-pleats-pin",
             "cartridge-pleats-whip",
         )
         values: Values = {
@@ -140,6 +150,11 @@ class CartridgePleats:
             "apart": Length(ROWS_APART, "about"),
             "pleats": drawn.pleats,
             "dots": 2 * drawn.pleats,
+            "stitches": WHIPS * drawn.pleats,
+            "cloth-part": Length(edge.cloth_length / parts),
+            "part": Length(drawn.length / parts),
+            **runs_said(edge.cloth_length, parts, say),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
             "cloth": Length(edge.cloth_length),
             "length": Length(drawn.length),
             "off": Length(max(drawn.length / 200, Fraction(3)), "about"),
@@ -147,10 +162,10 @@ class CartridgePleats:
         return Instructions(
             "cartridge-pleats-title",
             "cartridge-pleats-aim",
-            tuple(Action(message, edge.copies) for message in messages),
+            (iron_set(say, done.before, coolest), *(Action(message, edge.copies) for message in messages)),
             values,
-            (iron_hot(done, say), HAND_NEEDLE),
-            iron_tools(done, say),
+            (iron_hot(done, say), HAND_NEEDLE, held_out(say.room)),
+            iron_tools(done, say, *edge.pieces, *to.pieces),
         )
 
 

@@ -47,11 +47,11 @@ from furbelow.techniques.shared.gathers import (
     ATTACHMENT,
     HAND,
     ROWS,
-    TAIL,
     attached_at,
     margin_to_come,
     rows_in,
     runs_of,
+    runs_said,
 )
 from furbelow.techniques.shared.laying import drawn_in
 from furbelow.techniques.shared.marks import marked_in, seam_said
@@ -204,7 +204,6 @@ class Gather:
         to = before.edge(edge_of(written, "to")) if "to" in written.args else None
         method, ratio, length, marks = facts.method, facts.ratio, facts.length, facts.marks
         ring, even, parts = before.ring(edge), facts.behind == EVEN, len(marks)
-        runs = runs_of(edge.cloth_length, parts)
         layers, mark = sum(ply.copies for ply in edge.plies), mark_for(room.lever_takes, ratio)
 
         def each(name: str) -> Action:
@@ -243,10 +242,7 @@ class Gather:
             "target": edge_said(to or edge),
             "seam": seam_said(before, edge.pieces, say),
             "layers": layers,
-            "parts": parts,
-            "in-runs": flag(runs > 1),
-            "runs": runs,
-            "per-run": parts // runs,
+            **runs_said(edge.cloth_length, parts, say),
             "marked": flag(even and marked_in(edge, parts)),
             "cloth": Length(edge.cloth_length),
             "cloth-part": Length(edge.cloth_length / parts),
@@ -260,8 +256,6 @@ class Gather:
             "second-row": Length(facts.rows[-1], "about"),
             "apart": Length(facts.rows[-1] - facts.rows[0], "about"),
             "hand-stitch": Length(room.gathering_stitch, "about"),
-            "tail": Length(TAIL, "about"),
-            "stitch": Number(room.gathering_stitch, 1),
             "mark": Number(mark or Fraction(6), 1),
             "strip": Length(TRY),
             "strip-short": Length(TRY / ratio),

@@ -42,8 +42,8 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 
 HANG_CLOSED = Fraction(100)  # from the edge that holds the pleats; house rule, maker to confirm
@@ -67,6 +67,7 @@ FOLD = {
     PleatKind.BOX: "pleats-fold-box",
     PleatKind.INVERTED: "pleats-fold-inverted",
 }
+FASTENED = {PleatKind.KNIFE: 1, PleatKind.BOX: 2, PleatKind.INVERTED: 2}
 FULL = Fraction(3)  # cloth for each length where pleats meet behind
 SHALLOWEST = Fraction(4)  # mm: less is gathered, not pleated; house rule, maker to confirm
 BASTE = Fraction(5)  # from the edge
@@ -140,7 +141,8 @@ class Pleats:
             tuple(faults),
             sewn=(Sewn(StitchType.LOCK, length, edge.copies, room.gathering_stitch),),
             setup=SetUp.STRAIGHT,
-            pinned=length * edge.copies,
+            # One pin or clip for each pleat, or for each of its two folds.
+            pinned=FASTENED[kind] * int(count) * room.pin_spacing * edge.copies,
             handled=edge.cloth_length * edge.copies,
             drawn=Drawn(edge.name, length, edge.cloth_length / length, EVEN),
             facts=Laid(kind, int(count), depth, length),
@@ -150,12 +152,15 @@ class Pleats:
         laid, edge = facts_of(done, Laid), done.before.edge(edge_of(done.step.written, "edge"))
         ring = done.before.ring(edge)
         messages = (
-            "pleats-mark-ring" if ring else "pleats-mark-flat",
+            "pleats-mark-ring"
+            if ring
+            else "pleats-mark-flat"
+            if laid.kind is PleatKind.KNIFE
+            else "pleats-mark-flat-middles",
             LINES[laid.kind],
             FOLD[laid.kind],
             "pleats-measure-ring" if ring else "pleats-measure-flat",
             "pleats-sew-down",
-            "pleats-press",
         )
         values: Values = {
             "edge": edge_said(edge),
@@ -167,6 +172,7 @@ class Pleats:
             "depth": Length(laid.depth),
             "twice": Length(2 * laid.depth),
             "every": Length(edge.cloth_length / laid.pleats),
+            "half": Length(edge.cloth_length / laid.pleats / 2),
             "shown": Length(laid.length / laid.pleats),
             "half-shown": Length(laid.length / laid.pleats / 2),
             "from-edge": Length(BASTE, "about"),
@@ -174,8 +180,9 @@ class Pleats:
             "off": Length(max(laid.length / 200, Fraction(3)), "about"),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
-        actions = tuple(Action(message, edge.copies) for message in messages)
-        cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say)
+        laying = (Action(message, edge.copies) for message in messages)
+        actions = (*laying, iron_set(say, done.before, edge.pieces[0]), Action("pleats-press", edge.copies))
+        cautions, tools = (held_out(say.room), iron_hot(done, say)), iron_tools(done, say)
         return Instructions("pleats-title", "pleats-aim", actions, values, cautions, tools)
 
 

@@ -16,7 +16,7 @@ from math import sin
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Number, Pieces, Values, flag
+from furbelow.garment.message import Length, Number, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -112,6 +112,7 @@ class RingCut:
             "across": Length(Fraction(round(2 * float(ring.outer) * sin(half), 3))),
             "across-off": Length(Fraction(5), "about"),
             "stay": Length(STAY, "about"),
+            "stitch": Stitch(done.sewn[0].stitch),
             "above": Length(ring.above),
             "top-off": Length(max(ring.top / 200, Fraction(3)), "about"),
         }

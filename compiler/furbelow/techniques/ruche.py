@@ -9,6 +9,7 @@ Source: a ruche of chiffon takes 3 x, of taffeta 2 x its line: Butterick, The Ne
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -16,6 +17,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth
+from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Ratio, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -37,10 +39,11 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.gathers import KNOT, TAIL
+from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.gathers import runs_of, runs_said
 from furbelow.techniques.shared.laying import drawn_in
 from furbelow.techniques.shared.loose_ends import folded_under
+from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import copies_differ, forms_differ, strips_not_joined
 
 ONE, TWO = "one", "two"
@@ -48,11 +51,12 @@ BESIDE = Fraction(5)  # from the fold of an end to the row that holds it; common
 
 
 class SewnOn(NamedTuple):
-    """A strip of so much cloth sewn on to a length, both in mm, so many times."""
+    """A strip of so much cloth sewn on to a length, so many times; from pin to pin; lengths in mm."""
 
     cloth: Fraction
     length: Fraction
     copies: int
+    apart: Fraction
 
 
 class Ruche:
@@ -87,6 +91,7 @@ class Ruche:
         after = bench.with_edges(*(edge._replace(set_length=base.cloth_length, gathered="ruche") for edge in edges))
         lines = 2 if word_of(step.written, "lines") == TWO else 1
         cloth, length, copies = edges[0].cloth_length, base.cloth_length, base.copies
+        apart = pins_apart(solved, room, bench.edge(f"{on}.bottom"), after.edge(f"{strip}.top"))
         row = Sewn(StitchType.LOCK, cloth, copies, room.gathering_stitch)
         on_it = Sewn(StitchType.LOCK, length, copies, room.seam_stitch)
         return Performed(
@@ -96,9 +101,10 @@ class Ruche:
             (strip, on),
             sewn=(row,) * lines + (on_it,) * lines,
             setup=SetUp.STRAIGHT,
-            pinned=lines * length * copies,
+            pinned=lines * length * copies * room.pin_spacing / apart,
             handled=lines * cloth * copies,
-            facts=SewnOn(cloth, length, copies),
+            thread_ends=(2 + 2 * lines) * runs_of(cloth, divisions(length)) * copies,  # wound, and each row knotted
+            facts=SewnOn(cloth, length, copies, apart),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -108,15 +114,20 @@ class Ruche:
         two = word_of(step.written, "lines") == TWO
         lows = (above + inset, above + depth - inset) if two else (above + depth / 2,)
         base = done.before.edge(f"{on}.bottom")
-        under = folded_under(done.before, base)
+        under, ring, parts = folded_under(done.before, base), done.before.ring(base), divisions(sewn_on.length)
         cloth = sewn_on.cloth - 2 * under
-        messages = ["ruche-row", "ruche-pull", *([] if done.before.ring(base) else ["ruche-level"])]
-        messages += ["ruche-lay", "ruche-knot", "ruche-sew"]
+
+        def each(*messages: str) -> Iterator[Action]:
+            return (Action(message, sewn_on.copies) for message in messages)
+
+        level = () if ring else ("ruche-level",)
         actions = (
-            *((Action("ruche-ends", sewn_on.copies),) if under else ()),
-            Action("ruche-mark", sewn_on.copies),
+            *each(*(("ruche-ends",) if under else ()), "ruche-mark-ring" if ring else "ruche-mark-flat"),
             *(Action("ruche-mark-line", sewn_on.copies, values={"above": Length(low)}) for low in lows),
-            *(Action(message, sewn_on.copies) for message in messages),
+            Action("rows-set-machine"),
+            *each("ruche-row", "rows-wind-tails", "ruche-pull", "rows-tails-under"),
+            Action("rows-set-back"),
+            *each(*level, "ruche-lay", "ruche-sew-ring" if ring else "ruche-sew-flat"),
         )
         values: Values = {
             "strip": Pieces((strip,)),
@@ -124,20 +135,19 @@ class Ruche:
             "lines": One(TWO if two else ONE, (ONE, TWO)),
             "inset": Length(inset),
             "cloth": Length(cloth),
-            "cloth-part": Length(cloth / 4),
+            "cloth-part": Length(cloth / parts),
             "length": Length(sewn_on.length),
-            "part": Length(sewn_on.length / 4),
+            "part": Length(sewn_on.length / parts),
+            **runs_said(cloth, parts, say),
             "ratio": Ratio(cloth / sewn_on.length),
             "ease": Length(sewn_on.length * limits.EASE_SHARE),
-            "tail": Length(TAIL, "about"),
-            "knot": Length(KNOT, "about"),
             "under": Length(under, "about"),
             "beside": Length(BESIDE, "about"),
             "hold": One(say.room.hold_with, ("pins", "clips")),
-            "spacing": Length(say.room.pin_spacing, "about"),
+            "spacing": Length(sewn_on.apart, "about"),
             "stitch": Stitch(say.room.seam_stitch),
         }
-        return Instructions("ruche-title", "ruche-aim", actions, values, (PINS_OUT,))
+        return Instructions("ruche-title", "ruche-aim", actions, values, (held_out(say.room),))
 
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, say: Phrasing, strip: str, on: str) -> Fault | None:

@@ -9,7 +9,9 @@ Source: ruffle 1 1/3 to 1 1/2 of the line: Baldt, Clothing for Women, 1916; the 
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits
@@ -35,13 +37,17 @@ from furbelow.garment.technique import (
     allowances_at,
     edge_at,
     edge_of,
+    facts_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.gathers import ROWS, TAIL
+from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.gathers import ROWS, runs_of, runs_said
+from furbelow.techniques.shared.laid_edges import marks_on
 from furbelow.techniques.shared.laying import drawn_in, margins, seam_window
+from furbelow.techniques.shared.marks import marked_in, parts_of, seam_said
+from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -53,6 +59,13 @@ from furbelow.techniques.shared.preconditions import (
 from furbelow.techniques.shared.stacks import taken
 
 LEAST_HEADING = Fraction(8)  # house rule, maker to confirm
+
+
+class Headed(NamedTuple):
+    """In how many parts both edges are marked, and from pin to pin in mm."""
+
+    parts: int
+    apart: Fraction
 
 
 class RuchedHeading:
@@ -139,6 +152,8 @@ class RuchedHeading:
             topstitched=True,
         )
         after = taken(after, to, lap).with_seams(seam).joined(touches)
+        parts = parts_of(to, edge)
+        apart = pins_apart(solved, room, after.edge(edge.name), to)
         row = Sewn(StitchType.LOCK, edge.cloth_length, edge.copies, room.gathering_stitch)
         stitched = Sewn(StitchType.LOCK, to.set_length, to.copies, room.seam_stitch)
         return Performed(
@@ -148,23 +163,34 @@ class RuchedHeading:
             touches,
             sewn=(row, row, stitched, stitched),
             setup=SetUp.STRAIGHT,
-            pinned=to.set_length * to.copies,
+            pinned=to.set_length * to.copies * room.pin_spacing / apart,
             handled=edge.cloth_length * edge.copies,
+            # Wound together at both ends of each run, and each row knotted there.
+            thread_ends=6 * runs_of(edge.cloth_length, parts) * edge.copies,
             drawn=Drawn(edge.name, to.set_length, edge.cloth_length / to.set_length, EVEN),
+            facts=Headed(parts, apart),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step = done.step
         edge, to = done.before.edge(edge_of(step.written, "edge")), done.before.edge(edge_of(step.written, "to"))
         length, ease = to.set_length, to.set_length * limits.EASE_SHARE
-        messages = (
-            "ruched-heading-mark",
-            "ruched-heading-first-row",
-            "ruched-heading-second-row",
-            "ruched-heading-pull",
-            "ruched-heading-mark-line",
-            "ruched-heading-lay",
-            "ruched-heading-sew",
+        facts, ring = facts_of(done, Headed), done.before.ring(edge)
+        parts = facts.parts
+
+        def each(*messages: str) -> Iterator[Action]:
+            return (Action(message, edge.copies) for message in messages)
+
+        marking = ("ruched-heading-mark-ring" if ring else "ruched-heading-mark-flat",)
+        rows = ("ruched-heading-first-row", "ruched-heading-second-row", "rows-wind-tails", "ruched-heading-pull")
+        actions = (
+            *each(*(() if marked_in(edge, parts) else marking)),
+            *marks_on(done.before, say, to, parts=parts),
+            *each("ruched-heading-mark-line"),
+            Action("rows-set-machine"),
+            *each(*rows, "rows-tails-under"),
+            Action("rows-set-back"),
+            *each("ruched-heading-lay", "ruched-heading-sew-ring" if ring else "ruched-heading-sew-flat"),
         )
         values: Values = {
             "flounce": Pieces(edge.pieces[:1]),
@@ -174,19 +200,19 @@ class RuchedHeading:
             "lap": Length(step.mm("lap")),
             "apart": Length(say.room.row_spacing, "about"),
             "cloth": Length(edge.cloth_length),
-            "cloth-part": Length(edge.cloth_length / 4),
+            "seam": seam_said(done.before, edge.pieces, say),
+            "cloth-part": Length(edge.cloth_length / parts),
             "length": Length(length),
-            "part": Length(length / 4),
+            "part": Length(length / parts),
+            **runs_said(edge.cloth_length, parts, say),
             "ratio": Ratio(edge.cloth_length / length),
             "ease": Length(ease),
-            "tail": Length(TAIL, "about"),
             "hold": One(say.room.hold_with, ("pins", "clips")),
-            "spacing": Length(say.room.pin_spacing, "about"),
+            "spacing": Length(facts.apart, "about"),
             "frill-off": Length(Fraction(2), "about"),
             "stitch": Stitch(say.room.seam_stitch),
         }
-        actions = tuple(Action(message, edge.copies) for message in messages)
-        return Instructions("ruched-heading-title", "ruched-heading-aim", actions, values, (PINS_OUT,))
+        return Instructions("ruched-heading-title", "ruched-heading-aim", actions, values, (held_out(say.room),))
 
 
 def _not_finished(step: SolvedStep, solved: Solved, edge: Edge, to: Edge) -> Fault | None:

@@ -31,6 +31,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     Used,
     edge_of,
     facts_of,
@@ -42,6 +43,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import STEAM
 from furbelow.techniques.shared.gathers import KNOT
 from furbelow.techniques.shared.laying import drawn_in
+from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import not_long, strips_not_joined
 
 STITCH = Fraction(3)  # longer stitches draw in more; common practice, no source
@@ -221,10 +223,12 @@ class Shirring:
             "trial-off": Length(trial / 20, "about"),
             "from-edge": Length(step.mm("from edge")),
             "spacing": Length(step.mm("spacing")),
+            "seam": seam_said(done.before, edge.pieces, say),
+            "tail": Length(TAIL, "about"),
             "knot": Length(KNOT, "about"),
             "off": Length(shirred.length / 40, "about"),
         }
-        return Instructions("shirring-title", "shirring-aim", actions, values, (STEAM,))
+        return Instructions("shirring-title", "shirring-aim", actions, values, (STEAM,), (Tool.IRON,))
 
 
 TECHNIQUE = Shirring()

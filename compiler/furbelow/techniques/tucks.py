@@ -16,7 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.lying import Band, Held, Ledger, Lies, Occupant, OnCloth, Window
-from furbelow.garment.message import Length, Pieces, Stitch, Values
+from furbelow.garment.message import Length, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, Written
@@ -39,7 +39,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.preconditions import strips_not_joined
 
 NARROWEST_TUCK = Fraction(1)  # a pin tuck; house rule, maker to confirm
@@ -168,10 +168,11 @@ class Tucks:
         actions += [
             each("tucks-sew-last" if number == tucks and tucks > 1 else "tucks-sew", number) for number in _up_to(tucks)
         ]
-        actions.append(Action("tucks-press", edge.copies))
         piece = edge.pieces[0]
+        actions += [iron_set(say, done.before, piece), Action("tucks-press", edge.copies)]
         values: Values = {
             "tucks": tucks,
+            "ring": flag(done.before.ring(edge)),
             "piece": Pieces((piece,)),
             "edge": Pieces((piece,), "bottom"),
             "depth": Length(depth),

@@ -170,6 +170,31 @@ zigzag-set = Set the machine to zigzag, { $zigzag-wide } mm wide and { $zigzag-l
 # The words are those of the law, in the language of the country where the garment is worn.
 fire-label-write = Write KEEP AWAY FROM FIRE on { $label-tape } of cotton tape, in red capitals { $letters } high or higher, with a pen that does not wash out.
 
+## Rows of long stitches that are pulled
+
+rows-set-machine = Set the longest stitch of your machine, { $long-stitch } mm or near it, and loosen the top tension a little. Write down how both stood before.
+# Said only inside other messages. $per-run: over how many of the marked parts a run goes.
+rows-runs = { $in-runs ->
+    [yes] { $per-run ->
+        [one] Sew it in { $runs } runs, one from each mark to the next. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
+       *[other] { $parts ->
+            [8] Sew it in { $runs } runs over { $per-run } eighths each, from mark to mark. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
+           *[4] Sew it in { $runs } runs over { $per-run } quarters each, from mark to mark. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
+        }
+    }
+   *[no] Sew it in one run. Do not sew back, and leave { $tail } of thread hanging at both ends.
+ }
+rows-wind-tails = { $in-runs ->
+    [yes] At one end of each run, put a pin across and wind the thread tails round it in a figure of eight.
+   *[no] At one end of the row, put a pin across and wind the thread tails round it in a figure of eight.
+ }
+rows-set-back = Set the stitch and the tension back for seams.
+# The rows are seen: their tails go to the wrong side.
+rows-tails-under = { $in-runs ->
+    [yes] Take out the pins that hold the thread tails. At both ends of each run draw the upper threads to the wrong side, knot each to its lower one, and cut the tails to { $knot }.
+   *[no] Take out the pins that hold the thread tails. At both ends draw the upper threads to the wrong side, knot each to its lower one, and cut the tails to { $knot }.
+ }
+
 ## Thread tails, once pins hold the edge
 
 tails-off-machine = { $in-runs ->

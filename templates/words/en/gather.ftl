@@ -49,18 +49,8 @@ gather-pleat = Pleat { EDGE($edge) }, { $first-row } from the cut edge, right si
 ## With two rows
 
 gather-thread-needle = Thread a hand needle with a double thread for running stitches of about { $hand-stitch }.
-gather-set-machine = Set the longest stitch of your machine, { $stitch } mm or near it, and loosen the top tension a little. Write down how both stood before.
-# $per-run: over how many of the marked parts a run goes.
-gather-first-row = { $in-runs ->
-    [yes] { $per-run ->
-        [one] Sew a row { $first-row } from the cut edge, in { $runs } runs, one from each mark to the next. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
-       *[other] { $parts ->
-            [8] Sew a row { $first-row } from the cut edge, in { $runs } runs over { $per-run } eighths each, from mark to mark. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
-           *[4] Sew a row { $first-row } from the cut edge, in { $runs } runs over { $per-run } quarters each, from mark to mark. Do not sew back, and leave { $tail } of thread hanging at both ends of each run.
-        }
-    }
-   *[no] Sew a row { $first-row } from the cut edge, in one run. Do not sew back, and leave { $tail } of thread hanging at both ends.
- }
+gather-set-machine = { rows-set-machine }
+gather-first-row = Sew a row { $first-row } from the cut edge. { rows-runs }
 gather-second-row = Sew a second row the same way, { $second-row } from the cut edge, { $apart } from the first.
     .check = The two rows run side by side and do not cross.
 gather-wind-tails = { $in-runs ->

@@ -6,18 +6,42 @@ pleats-title = { $kind ->
    *[inverted] Lay { EDGE($edge) } in inverted pleats
  }
 pleats-aim = { $count ->
-    [one] { $cloth } - { $length } = { $taken } lies in { $count } pleat, { $depth } deep each.
+    [one] { $cloth } - { $length } = { $taken } lies in { $count } pleat, { $depth } deep.
    *[other] { $cloth } - { $length } = { $taken } lies in { $count } pleats, { $depth } deep each.
  }
 
 ## Marks
 
-pleats-mark-ring = Mark { EDGE($edge) } every { $every }, { $count } times, the first at the seam.
-    .check = { $count } marks, the last { $every } from the first.
+pleats-mark-ring = { $count ->
+    [one] Mark { EDGE($edge) } once, at the seam.
+   *[other] Mark { EDGE($edge) } every { $every }, { $count } times, the first at the seam.
+ }
+    .check = { $count ->
+        [one] { $count } mark.
+       *[other] { $count } marks, the last { $every } from the first.
+     }
     .tolerance = { $mark-off } in all
     .remedy = Share what is left over among all the marks.
-pleats-mark-flat = Mark { EDGE($edge) } every { $every }, { $count } times, from one end.
-    .check = { $count } marks, the last { $every } from the end.
+# Knife pleats begin at their marks.
+pleats-mark-flat = { $count ->
+    [one] Mark { EDGE($edge) } once, at one end.
+   *[other] Mark { EDGE($edge) } every { $every }, { $count } times, from one end.
+ }
+    .check = { $count ->
+        [one] { $count } mark.
+       *[other] { $count } marks, the last { $every } from the other end.
+     }
+    .tolerance = { pleats-mark-ring.tolerance }
+    .remedy = { pleats-mark-ring.remedy }
+# Box and inverted pleats have their marks in the middle.
+pleats-mark-flat-middles = { $count ->
+    [one] Mark { EDGE($edge) } once, in the middle.
+   *[other] Mark { EDGE($edge) } every { $every }, { $count } times, the first { $half } from one end.
+ }
+    .check = { $count ->
+        [one] { $count } mark, { $half } from both ends.
+       *[other] { $count } marks, the last { $half } from the other end.
+     }
     .tolerance = { pleats-mark-ring.tolerance }
     .remedy = { pleats-mark-ring.remedy }
 pleats-lines-knife = At each mark, mark a second line { $twice } further on.
@@ -26,9 +50,9 @@ pleats-lines-inverted = At each mark, mark a line { $twice } to both sides.
 
 ## Fold
 
-pleats-fold-knife = Fold at the second line and bring the fold back to the first mark, all folds facing one way; { pin } each pleat.
-pleats-fold-box = Fold both lines to the back, { $depth } deep, so that each box meets the next one; { pin } each fold.
-pleats-fold-inverted = Bring both lines to the mark between them, so that the two folds meet in front; { pin } each fold.
+pleats-fold-knife = Fold at the second line and bring the fold back to the first mark, all folds facing one way. { pin-start } each pleat.
+pleats-fold-box = Fold both lines to the back, { $depth } deep, so that each box meets the next one. { pin-start } each fold.
+pleats-fold-inverted = Bring both lines to the mark between them, so that the two folds meet in front. { pin-start } each fold.
 
 ## Measure and hold
 
@@ -40,5 +64,5 @@ pleats-measure-flat = Measure the pleated edge: { $length }.
     .check = { pleats-measure-ring.check }
     .tolerance = { pleats-measure-ring.tolerance }
     .remedy = { pleats-measure-ring.remedy }
-pleats-sew-down = Sew the pleats down { $from-edge } from the edge with the longest stitch, { $length }; this row stays inside the seam.
-pleats-press = Press the pleats from the top, as far as they shall stay sharp; lift the iron, do not drag it.
+pleats-sew-down = Sew the pleats down { $from-edge } from the edge with the longest stitch, { $length }. This row stays inside the seam.
+pleats-press = Press the pleats from the top, as far down as they are to stay sharp. Lift the iron and set it down, do not drag it.

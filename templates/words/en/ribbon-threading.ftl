@@ -6,10 +6,10 @@ ribbon-threading-aim = The ribbon lies in the trim.
 ribbon-threading-cut = Cut { $ribbon-length } of { $ribbon }.
 ribbon-threading-seal = Stop both its ends from fraying: dab them with textile glue and let it dry, or fold them under and sew them.
 # The ends are sewn over each other.
-ribbon-threading-thread = Thread it on a blunt needle or bodkin and draw it over and under through the holes along { EDGE($edge) }, starting at { side-seam }.
+ribbon-threading-thread = Thread it on a blunt needle or bodkin. Start at { side-seam } and draw it over and under through the holes along { EDGE($edge) }.
     .check = The ribbon is not twisted and no hole is missed.
     .remedy = Draw it back to the place and go on from there.
-ribbon-threading-thread-bow = Thread it on a blunt needle or bodkin and draw it over and under through the holes along { EDGE($edge) }, starting at the middle of the front.
+ribbon-threading-thread-bow = Thread it on a blunt needle or bodkin. Start at the middle of the front and draw it over and under through the holes along { EDGE($edge) }.
     .check = { ribbon-threading-thread.check }
     .remedy = { ribbon-threading-thread.remedy }
 ribbon-threading-sew = Lay the ends { $overlap } over each other behind the trim and sew them together by hand.

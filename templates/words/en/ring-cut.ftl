@@ -6,9 +6,9 @@ ring-cut-aim = Radius { $radius }, { $degrees } degrees: { $top } at the top, { 
 ## Draw
 
 ring-cut-lay = Lay the rectangle for { PIECE($piece) } flat, { $wide } wide and { $high } high.
-ring-cut-centre = Draw the upright middle line of the rectangle and mark the centre on it, { $outer } above the lower edge.
+ring-cut-centre = Draw the upright middle line of the rectangle. Mark the centre on it, { $outer } above the lower edge.
 # The centre lies beyond the cloth.
-ring-cut-centre-beyond = Draw the upright middle line of the rectangle and mark the centre on it, { $outer } above the lower edge: { $beyond } beyond the upper edge, on paper taped to the table.
+ring-cut-centre-beyond = Draw the upright middle line of the rectangle, and on beyond it, on paper taped to the table. Mark the centre on it, { $outer } above the lower edge and { $beyond } beyond the upper edge.
 ring-cut-outer = Hold a tape at the centre and draw the outer arc at { $outer }.
     .check = The arc just meets the lower edge.
     .tolerance = { $arc-off } more or less
@@ -16,8 +16,8 @@ ring-cut-outer = Hold a tape at the centre and draw the outer arc at { $outer }.
 ring-cut-inner = Draw the inner arc at { $inner }.
 # Said only inside the messages below.
 ring-cut-end-lines = { $has-seam ->
-    [yes] Measure { $along } along the outer arc from the middle line to both sides, and draw a straight line from each mark to the centre, then a second line { $ends } outside it for the seam.
-   *[no] Measure { $along } along the outer arc from the middle line to both sides, and draw a straight line from each mark to the centre.
+    [yes] Measure { $along } along the outer arc from the middle line to both sides. Draw a straight line from each mark to the centre, then a second line { $ends } outside it for the seam.
+   *[no] Measure { $along } along the outer arc from the middle line to both sides. Draw a straight line from each mark to the centre.
  }
 ring-cut-ends = { ring-cut-end-lines }
     .check = The marks are { $across } apart in a straight line.
@@ -33,11 +33,11 @@ ring-cut-ends-wide = { ring-cut-end-lines }
 
 ring-cut-cut = Cut on both arcs and on the outermost straight lines.
 # Said only inside the messages below.
-ring-cut-stay-row = Sew one row { $stay } from the inner arc at once, without stretching it; this row stays inside the seam.
+ring-cut-stay-row = Sew one row { $stay } from the inner arc at once, { $stitch }, without stretching it. This row stays inside the seam.
 ring-cut-stay = { ring-cut-stay-row }
     .check = The inner arc measures { $top } between the end seams.
     .tolerance = { $top-off } more or less
-    .remedy = If it is longer, draw the row in a little; if shorter, clip the margin up to the row.
+    .remedy = If it is longer, draw the row in a little. If it is shorter, clip the margin up to the row.
 # A later seam or turn takes something at the inner arc.
 ring-cut-stay-above = { ring-cut-stay-row }
     .check = The line of the later seam, { $above } from the cut edge, measures { $top } between the end seams.

@@ -45,7 +45,7 @@ def _made(room: Path) -> str:
 def test_a_message_of_her_own_is_said_and_its_check_stays(room: Room) -> None:
     own = "gather-second-row = Now row two: { $second-row } from the edge, { $apart } below row one."
     guide = _made(room(own))
-    assert "Now row two: 9 mm from the edge, 5 mm below row one." in guide
+    assert "Now row two: 8 mm from the edge, 5 mm below row one." in guide
     assert "Sew a second row the same way" not in guide
     assert "The two rows run side by side and do not cross." in guide
 

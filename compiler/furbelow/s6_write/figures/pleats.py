@@ -46,7 +46,10 @@ def pleats(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
         if LEFT <= x <= LEFT + WIDE:
             sheet.line([(x, 38), (x, 74)], INK, PLAIN, FOLD)
     sheet.across(LEFT, LEFT + float(every) * scale, 92, words.said(Length(every)), 76, below=True)
-    sheet.callout((LEFT + float(every) * scale * 1.5, 54), numbers.at("pleats-mark-ring", "pleats-mark-flat"))
+    sheet.callout(
+        (LEFT + float(every) * scale * 1.5, 54),
+        numbers.at("pleats-mark-ring", "pleats-mark-flat", "pleats-mark-flat-middles"),
+    )
     sheet.write((8, 146), words.text("figure-pleats-folded"), bold=True)
     close = min(8.0, 230 / float(shows * SHOWN))
     path, high = _folded(laid.kind, float(laid.depth) * close, float(shows) * close)

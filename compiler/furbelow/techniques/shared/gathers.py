@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, Values, flag
+from furbelow.garment.message import Length, Number, Value, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 
@@ -62,6 +62,20 @@ def runs_of(cloth_length: Fraction, parts: int) -> int:
     """
     fitting = (runs for runs in range(1, parts) if parts % runs == 0 and cloth_length <= runs * LONGEST_RUN)
     return next(fitting, parts)
+
+
+def runs_said(cloth_length: Fraction, parts: int, say: Phrasing) -> dict[str, Value]:
+    """The values that `rows-runs` and the other messages of rows are given."""
+    runs = runs_of(cloth_length, parts)
+    return {
+        "in-runs": flag(runs > 1),
+        "runs": runs,
+        "per-run": parts // runs,
+        "parts": parts,
+        "tail": Length(TAIL, "about"),
+        "knot": Length(KNOT, "about"),
+        "long-stitch": Number(say.room.gathering_stitch, 1),
+    }
 
 
 def knots_of(edge: Edge) -> int:

@@ -16,9 +16,12 @@ PLACES = ("bright", "ends", "plain")
 FOLDS = ("gathers", "pleats", "flat")
 
 
-def marks_on(bench: Bench, say: Phrasing, *edges: Edge) -> tuple[Action, ...]:
-    """Marking those of the edges that bear no such marks yet: marks are made once and carried on."""
-    parts = parts_of(*edges)
+def marks_on(bench: Bench, say: Phrasing, *edges: Edge, parts: int = 0) -> tuple[Action, ...]:
+    """Marking those of the edges that bear no such marks yet: marks are made once and carried on.
+
+    parts: in how many, where it is not said by the edges.
+    """
+    parts = parts or parts_of(*edges)
     return tuple(
         Action(
             "mark-parts-ring" if bench.ring(edge) else "mark-parts-flat",
