@@ -52,7 +52,7 @@ def language_page() -> str:
         " A key in bold must be given. [specs/README.md](../specs/README.md) is a first spec in 15 minutes.",
         "An editor with a YAML language server completes and explains keys when this is the first line of the file"
         " (`furbelow start NAME` writes it):",
-        "```yaml\n# yaml-language-server: $schema=garment.schema.json\n```",
+        "```yaml\n# yaml-language-server: $schema=schemas/garment.schema.json\n```",
         "## A garment spec",
         *_tables(garment, garment, "The file"),
         "## Techniques",
