@@ -22,7 +22,8 @@ rules:
   - {check: skirt.depth > 1 cm, message: {en: too short, de: zu kurz}}
 techniques:
   wax hem:
-    about: Wax the hem.
+    about: {en: Wax the hem., de: Den Saum wachsen.}
+    called: {en: Waxed hem, de: Gewachster Saum}
     works on: edge
     cautions: {heat: {en: Hot wax., de: Heißes Wachs.}}
     do:
@@ -45,14 +46,14 @@ def _texts(spec: Spec) -> list[str]:
     return [
         *(spec.title, spec.about, spec.notes, spec.pieces["skirt"].about),
         *(spec.choices["flare"].about, spec.measures["girth"].about, spec.rules[0].message, hem.part, hem.tip),
-        *(own.words[0].text, own.words[0].check, own.cautions[0][1]),  # type: ignore[attr-defined]
+        *(own.called, own.about, own.words[0].text, own.words[0].check, own.cautions[0][1]),  # type: ignore[attr-defined]
     ]
 
 
 def test_a_text_told_by_language_is_read_in_that_of_the_guide() -> None:
     assert _texts(_read("de")) == [
         *("Proberock", "Ein Rock.", "Kalt waschen.", "Rock", "Weite", "Umfang", "zu kurz", "Der Rock"),
-        *("Zuerst bügeln.", "{edge} wachsen.", "Es glänzt.", "Heißes Wachs."),
+        *("Zuerst bügeln.", "Gewachster Saum", "Den Saum wachsen.", "{edge} wachsen.", "Es glänzt.", "Heißes Wachs."),
     ]
     assert _texts(_read(None))[0] == "Test skirt"
 

@@ -206,6 +206,9 @@ class Worn(NamedTuple):
     span: Span
 
 
+ENGLISH = "en"  # the language of a spec that does not say
+
+
 class Spec(NamedTuple):
     file: str
     source: str
@@ -227,6 +230,16 @@ class Spec(NamedTuple):
     language: str  # that its texts are in: of the guide that is made from it
     written_in: Word | None  # the language that the spec says it is written in
     untold: tuple[Word, ...]  # the texts that it does not tell in that language, by what they are called
+
+    @property
+    def is_translated(self) -> bool:
+        """Whether its texts are in another language than it is written in."""
+        return self.language != (self.written_in.text if self.written_in else ENGLISH)
+
+    def about_of(self, name: str) -> str:
+        """What the maker says that a measure, a choice or a material is; empty where she does not."""
+        kept = (self.body, self.choices, self.measures, self.materials)
+        return next((section[name].about for section in kept if name in section), "")
 
     @property
     def system(self) -> System:

@@ -48,9 +48,14 @@ SCHEMA: dict[str, Any] = {
         "required": ["about", "works on", "do"],
         "properties": {
             "about": {
-                **_LINE,
+                **_SAID,
                 "description": "What it does, in one sentence.",
                 "examples": ["Draw a hem into shells."],
+            },
+            "called": {
+                **_SAID,
+                "description": "What the guide calls it, where its name is not the word for it.",
+                "examples": ["Shell edge"],
             },
             "works on": {**_words("edge", "seam", "piece"), "description": "What it is worked on."},
             "needs": _many(_words(*NEEDS), description="What must hold of the edge before.", examples=[["ring"]]),
@@ -196,9 +201,12 @@ def _one(entry: Entry, at: MapTree, faults: list[Fault], say: Sayings) -> OwnTec
         if row.text not in lengths:
             faults.append(_unknown(row.text, lengths, "a length of this technique", row.span))
     uses = value_at(at, "uses")
+    called = say.at(at, "called", f" of `{entry.key}`")
+    say.name(entry, called)
     own = OwnTechnique(
         name=entry.key,
-        about=text_at(at, "about"),
+        called=called or entry.key,
+        about=say.at(at, "about", f" of `{entry.key}`"),
         works_on=text_at(at, "works on", "edge") if text_at(at, "works on") in KEYS[:3] else "edge",
         needs=tuple(row.text for row in rows_at(at, "needs") if isinstance(row, TextTree)),
         lengths=lengths,

@@ -7,10 +7,10 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from furbelow.diagnose.fault import Fault, Span, Staged, has_errors, in_reading_order
-from furbelow.garment.spec import Spec
+from furbelow.garment.spec import ENGLISH, Spec
 from furbelow.garment.technique import Technique
 from furbelow.s1_read.lower import lower
-from furbelow.s1_read.sayings import ENGLISH, Sayings
+from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.schema_walk import Schema
 from furbelow.s1_read.source import Source, read_checked
 from furbelow.s1_read.values import text_at, value_at

@@ -9,7 +9,6 @@ from furbelow.garment.spec import Word
 from furbelow.s1_read.values import text_at, value_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
 
-ENGLISH = "en"  # of a spec that does not say
 # A language and, where one is meant, its country. Source: BCP 47 (RFC 5646), section 2.1, without its rarer parts.
 _LANGUAGE = re.compile(r"[a-z]{2,3}(-[A-Z]{2})?")
 

@@ -93,11 +93,12 @@ class OwnWork(NamedTuple):
 class OwnTechnique:
     """What a spec says of its own technique; see the module for the keys.
 
-    lengths: its own length parameters with their defaults as written. takes: those that are taken at the edge.
+    called: in the guide. lengths: its own length parameters with their defaults as written. takes: those that are taken at the edge.
     uses: supply for each length of the edge or seam, 0 for none. words: its sentences, with places such as {edge}.
     """
 
     name: str
+    called: str
     about: str
     works_on: str
     needs: tuple[str, ...]
@@ -149,7 +150,11 @@ class OwnTechnique:
             if self.stitch
         )
         supply = (
-            (Used(word_of(step.written, WITH), length * self.uses, copies, Part("use-own", {"name": Own(self.name)})),)
+            (
+                Used(
+                    word_of(step.written, WITH), length * self.uses, copies, Part("use-own", {"name": Own(self.called)})
+                ),
+            )
             if self.uses
             else ()
         )
@@ -258,7 +263,7 @@ class OwnTechnique:
         if self.uses:
             values[WITH] = Supply(word_of(done.step.written, WITH))
         actions = tuple(action._replace(copies=worked.copies) for action in self.words)
-        title = f"{self.name}: {{{self.works_on}}}"
+        title = f"{self.called}: {{{self.works_on}}}"
         return OwnInstructions(title, self.about, actions, self.cautions, values)
 
     def _where(self, done: Performed) -> Value:

@@ -31,7 +31,7 @@ def garment_facts(run: Run, words: Words) -> Iterator[Fact]:
     for cloth, strips in volume.strips.items():
         total = sum((count * length for count, length in strips), Fraction(0))
         rows = [Part("fact-strip", {"count": count, "length": Length(length, "cut")}) for count, length in strips]
-        said: Values = {"cloth": Own(cloth.replace("_", " ")), "strips": Things(tuple(rows), "sum")}
+        said: Values = {"cloth": Own(words.name(cloth)), "strips": Things(tuple(rows), "sum")}
         yield fact(words, f"{cloth}.gathered_strips", "fact-strips", Length(total, "buy"), said)
     yield _weight(run, words)
 
@@ -86,7 +86,7 @@ def _weight(run: Run, words: Words) -> Fact:
     weight = weight_of(run)
     label = words.text("fact-weight")
     if weight.grams is None:
-        cloths = [Part("fact-no-weight", {"cloth": Own(cloth.replace("_", " "))}) for cloth in weight.unknown]
+        cloths = [Part("fact-no-weight", {"cloth": Own(words.name(cloth))}) for cloth in weight.unknown]
         told = words.why("fact-weight-unknown", {"cloths": Things(tuple(cloths))})
         return Fact("", label, words.text("fact-weight-unknown"), told)
     left_out: list[Value] = [*map(Supply, weight.left_out), Part("thread")]

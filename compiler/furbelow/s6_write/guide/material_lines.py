@@ -31,8 +31,8 @@ def material_lines(shopping: ShoppingList, words: Words) -> tuple[MaterialLine, 
     words.read("buying")
     return tuple(
         MaterialLine(
-            name=line.name.replace("_", " "),
-            description=words.said(Things(tuple(_description(line)), "row")),
+            name=words.name(line.name),
+            description=words.said(Things(tuple(_description(line, words)), "row")),
             amount=words.said(_bought(line)),
             need=words.said(_needed(line)),
             use=words.said(Things((Things(line.placement, "row"), *_thread(line, shopping)), "clauses")),
@@ -99,9 +99,11 @@ def _thread(line: Line, shopping: ShoppingList) -> Iterator[Part]:
         yield Part("use-bobbins", {"bobbins": shopping.bobbins.bobbins})
 
 
-def _description(line: Line) -> Iterator[Value]:
+def _description(line: Line, words: Words) -> Iterator[Value]:
     amounts, material = line.material.amounts, line.material.material
-    yield Supply(line.name)
+    # In another language than that of the spec its name is what it is, and said already.
+    if not (words.say.solved.spec.is_translated and material.about):
+        yield Supply(line.name)
     if "width" in amounts:
         yield Part("buy-wide", {"width": Length(amounts["width"].as_length_mm())})
     if "stretch" in amounts:

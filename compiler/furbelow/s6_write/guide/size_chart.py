@@ -51,12 +51,10 @@ def _groups(rehearsals: Sequence[Rehearsal]) -> tuple[ChartGroup, ...]:
     garments = [(rehearsal, _words(rehearsal)) for rehearsal in rehearsals]
     rehearsal, words = garments[0]
     spec = rehearsal.solved.spec
-    choices = {name: choice.about for name, choice in spec.choices.items()}
-    choices |= {name: measure.about for name, measure in spec.measures.items()}
     groups = [
-        ChartGroup(words.text("chart-body"), tuple(_measured(garments, name, "") for name in spec.body)),
+        ChartGroup(words.text("chart-body"), tuple(_measured(garments, name) for name in spec.body)),
         ChartGroup(
-            words.text("chart-choices"), tuple(_measured(garments, name, about) for name, about in choices.items())
+            words.text("chart-choices"), tuple(_measured(garments, name) for name in (*spec.choices, *spec.measures))
         ),
     ]
     groups += [_piece(garments, name) for name in rehearsal.solved.pieces]
@@ -71,11 +69,12 @@ def _words(rehearsal: Rehearsal) -> Words:
     return words
 
 
-def _measured(garments: Sequence[Garment], name: str, about: str) -> ChartRow:
+def _measured(garments: Sequence[Garment], name: str) -> ChartRow:
     values = (
         words.said(Amount(rehearsal.solved.values[name].value, words.say.system)) for rehearsal, words in garments
     )
-    return ChartRow(about or name.replace("_", " "), tuple(values))
+    first, own = garments[0]
+    return ChartRow(first.solved.spec.about_of(name) or own.name(name), tuple(values))
 
 
 def _piece(garments: Sequence[Garment], name: str) -> ChartGroup:

@@ -14,7 +14,7 @@ from furbelow.s6_write.guide.garment_facts import elastic_reason, fact, garment_
 from furbelow.s6_write.guide.guide import Fact
 from furbelow.s6_write.guide.reasons import elastic_name, name_of
 from furbelow.s6_write.guide.times import duration
-from furbelow.s6_write.guide.told_reason import rounding_said
+from furbelow.s6_write.guide.told_reason import Teller, rounding_said
 from furbelow.s6_write.words.words import Words
 
 _FASTENERS = ("hook-and-bar", "button", "snaps", "ties")
@@ -26,11 +26,10 @@ def summary(rehearsal: Rehearsal, words: Words) -> Iterator[Fact]:
     spec = solved.spec
     # A body is nobody's business: only the measures that some number of this guide stands on are shown.
     needed = {name for number in solved.values.values() for name in number.inputs}
-    labels = {name: "" for name in spec.body if name in needed}
-    labels |= {name: choice.about for name, choice in spec.choices.items()}
-    labels |= {name: measure.about for name, measure in spec.measures.items()}
-    for name, label in labels.items():
-        yield _solved(solved.values[name], label or name.replace("_", " "), words)
+    names = [*(name for name in spec.body if name in needed), *spec.choices, *spec.measures]
+    teller = Teller(solved, {}, words)
+    for name in names:
+        yield _solved(solved.values[name], spec.about_of(name) or words.name(name), words, teller)
     yield from garment_facts(run, words)
     for casing in run.final.casings.values():
         yield from _casing(run, casing, words)
@@ -48,14 +47,19 @@ def times(shopping: ShoppingList, words: Words) -> Iterator[Fact]:
     yield Fact("", words.text("fact-time-cutting"), words.said(duration(in_fives(shopping.cutting_minutes))), "")
 
 
-def _solved(derivation: Derivation, label: str, words: Words) -> Fact:
-    # The maker's names read as words: `waist_height` is the waist height.
+def _solved(derivation: Derivation, label: str, words: Words, teller: Teller) -> Fact:
     system = words.say.system
-    reason = derivation.formula.replace("_", " ")
-    if derivation.with_values and derivation.with_values != derivation.formula:
-        reason = f"{reason} = {derivation.with_values.replace('_', ' ')}"
-    elif reason == derivation.value.show(system):
+    if derivation.formula == derivation.value.show(system):
         reason = ""
+    elif words.say.solved.spec.is_translated:
+        reason = teller.in_words(derivation)
+        if derivation.with_values and derivation.with_values != derivation.formula:
+            reason = f"{reason} = {teller.signs(derivation.with_values)}"
+    else:
+        # The maker's names read as words: `waist_height` is the waist height.
+        reason = derivation.formula.replace("_", " ")
+        if derivation.with_values and derivation.with_values != derivation.formula:
+            reason = f"{reason} = {derivation.with_values.replace('_', ' ')}"
     if rounding := rounding_said(derivation.rounded, words.say.solved, words):
         reason = f"{reason}; {rounding}"
     value = words.said(Amount(derivation.value, system))

@@ -89,16 +89,16 @@ class Teller:
             return words.text("reason-same-of" if title else "reason-same", same)
         if derivation.inputs:
             result = "" if derivation.rounded else f" = {value}"
-            return f"{self._in_words(derivation)} = {self._signs(derivation.with_values)}{result}"
+            return f"{self.in_words(derivation)} = {self.signs(derivation.with_values)}{result}"
         if derivation.because:
             return words.text(derivation.because)
         if derivation.name not in self._solved.values:
-            return f"{self._signs(derivation.with_values)} = {value}"
+            return f"{self.signs(derivation.with_values)} = {value}"
         if derivation.origin == "body":
             return words.text("reason-body")
         if derivation.origin == "choice":
             return words.text("reason-choice", {"place": place}) if place else words.text("reason-choice-made")
-        formula = self._signs(derivation.formula)
+        formula = self.signs(derivation.formula)
         shown = derivation.formula != derivation.value.show(self._solved.spec.system)
         said: dict[str, Value | str] = {"asked": flag(title), "shown": flag(shown), "placed": flag(place)}
         return words.text("reason-written", {**said, "title": title, "formula": formula, "place": place})
@@ -106,25 +106,29 @@ class Teller:
     def _label(self, name: str, beside: str = "") -> str:
         """A name in plain words: "cut depth of the flounce"; without the piece in a sum about that same piece."""
         owner, _, own = name.rpartition(".")
-        measure: Value = Part(_MEASURES[own]) if own in _MEASURES else Own(own.replace("_", " "))
+        words = self._words
+        spec = self._solved.spec
+        is_named = not owner and any(own in section for section in (spec.body, spec.choices, spec.measures))
+        called = words.name(own) if is_named else words.number(own)
+        measure: Value = Part(_MEASURES[own]) if own in _MEASURES else Own(called)
         if owner in self._solved.pieces and owner != beside:
-            return self._words.text("reason-of-piece", {"measure": measure, "piece": Pieces((owner,))})
+            return words.text("reason-of-piece", {"measure": measure, "piece": Pieces((owner,))})
         if owner in self._solved.materials:
-            return self._words.text("reason-of-material", {"measure": measure, "material": owner.replace("_", " ")})
-        return self._words.said(measure if owner in self._solved.pieces else Own(own.replace("_", " ")))
+            return words.text("reason-of-material", {"measure": measure, "material": words.name(owner)})
+        return words.said(measure if owner in self._solved.pieces else Own(called))
 
-    def _in_words(self, derivation: Derivation) -> str:
+    def in_words(self, derivation: Derivation) -> str:
         """The formula with each name in plain words and each sign as it is written on paper."""
         piece, inputs = derivation.name.partition(".")[0], derivation.inputs
 
         def said(name: re.Match[str]) -> str:
             return self._label(name.group(), piece) if name.group() in inputs else name.group()
 
-        return self._signs(_NAME.sub(said, " ".join(derivation.formula.split())))
+        return self.signs(_NAME.sub(said, " ".join(derivation.formula.split())))
 
-    def _signs(self, formula: str) -> str:
+    def signs(self, formula: str) -> str:
         """The signs of a formula as they are written on paper, and its functions in words."""
-        formula = formula.replace("*", "×").replace(" - ", " − ").replace(" / ", " ÷ ")
+        formula = self._words.reckoned(formula.replace("*", "×").replace(" - ", " − ").replace(" / ", " ÷ "))
         return _FUNCTION.sub(lambda found: f"{self._words.text(_FUNCTIONS[found.group(1)])} (", formula)
 
 

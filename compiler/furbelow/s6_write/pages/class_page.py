@@ -175,7 +175,7 @@ def sums(order: ClassOrder, words: Words) -> Iterator[str]:
     if order.cost < order.cost_alone:
         saved = order.cost_alone - order.cost
         yield words.text("class-saved", {"saved": money(saved), "share": Number(100 * saved / order.cost_alone, 0)})
-    unpriced = [line.name.replace("_", " ") for line in order.shopping.lines if line.cost is None]
+    unpriced = [words.name(line.name) for line in order.shopping.lines if line.cost is None]
     if unpriced:
         yield words.text("class-unpriced", {"materials": ", ".join(unpriced)})
     if any(line.unit == "reels" for line in order.shopping.lines) and heads > 1:

@@ -62,7 +62,7 @@ def _money(shopping: ShoppingList, words: Words) -> Iterator[str]:
         return Money(amount, shopping.currency)
 
     materials = money(sum((line.cost for line in shopping.lines if line.cost is not None), Fraction(0)))
-    if unpriced := [line.name for line in shopping.lines if line.cost is None]:
+    if unpriced := [words.name(line.name) for line in shopping.lines if line.cost is None]:
         yield words.text("shopping-cost-without", {"cost": materials, "materials": ", ".join(unpriced)})
     else:
         yield words.text("shopping-cost", {"cost": materials})

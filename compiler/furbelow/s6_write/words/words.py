@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from fractions import Fraction
 from typing import Any
@@ -30,6 +31,7 @@ from furbelow.s3_rehearse.weight import show_weight
 from furbelow.s6_write.words.messages import Messages, named, value_of, whole
 
 _INCH = Fraction("25.4")
+_QUANTITY = re.compile(r"\b(\d+(?:\.\d+)?(?:(?: \d+)?/\d+)?)(?: (mm|cm|m|in|yd)\b)?")
 
 
 class Words(Messages):
@@ -68,11 +70,35 @@ class Words(Messages):
                 return self._edge(value) if value.side else self._pieces(value)
             case Supply(name):
                 material = self.say.solved.materials[name].material
-                return material.about or name.replace("_", " ")
+                return material.about or self.name(name)
             case Fibre(word):
                 known = word if word in FIBRES else "own" if word else "unknown"
                 return self.text("fibre", {"fibre": One(known, (*FIBRES, "own", "unknown")), "own": word})
         return super().said(value)
+
+    def name(self, name: str) -> str:
+        """What a measure, a choice or a material is called where its name in the spec would stand.
+
+        In another language than that of the spec the name means nothing, and what the maker says that it is stands there.
+        """
+        spec = self.say.solved.spec
+        if spec.is_translated and (about := spec.about_of(name)):
+            return about
+        own = name.replace("_", " ")
+        if not spec.is_translated or name not in spec.body:
+            return own
+        self.read("names")
+        return self.text("name-body", {"name": name.replace("_", "-"), "own": own})
+
+    def number(self, name: str) -> str:
+        """What a number of a step, a piece, a material or the garment is called, by its own name without its owner's."""
+        self.read("names")
+        own = name.replace("_", " ")
+        return self.text("name-number", {"name": own.replace(" ", "-"), "own": own})
+
+    def reckoned(self, formula: str) -> str:
+        """A sum as the solver shows it, in the signs and unit names of the language."""
+        return _QUANTITY.sub(lambda found: self._measure(found[0]) if found[2] else self.local(found[0]), formula)
 
     def _measure(self, shown: str) -> str:
         """A number with its unit, as measure shows it, in the signs and unit names of the language."""

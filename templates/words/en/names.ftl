@@ -1,0 +1,74 @@
+### What a guide calls the measures of a body and the numbers of a spec, by the names that specs have for them.
+### $own (text): the name as it stands in the spec, where it is none of these.
+
+name-body = { $name ->
+    [waist-girth] waist girth
+    [hip-girth] hip girth
+    [chest-girth] chest girth
+    [neck-girth] neck girth
+    [waist-height] waist height
+    [hip-height] hip height
+    [hip-depth] hip depth
+    [knee-height] knee height
+    [height] height
+   *[own] { $own }
+ }
+# The lengths and numbers of a step, a piece, a material, and of the garment as a whole.
+name-number = { $name ->
+    [above-hem] above hem
+    [back] back
+    [behind] behind
+    [count] count
+    [cut-area] cut area
+    [cut-depth] cut depth
+    [cut-length] cut length
+    [depth] depth
+    [ease] ease
+    [ends] ends
+    [fell] fell
+    [first-seam] first seam
+    [first-turn] first turn
+    [from-edge] from edge
+    [front] front
+    [fullness-to-hem] fullness to hem
+    [gap] gap
+    [gathered-strips] gathered strips
+    [gathers] gathers
+    [heading] heading
+    [hem] hem
+    [hem-layers] hem layers
+    [hems-together] hems together
+    [inset] inset
+    [lap] lap
+    [length] length
+    [most-joins] most joins
+    [over] over
+    [overlap] overlap
+    [price] price
+    [reel] reel
+    [roll] roll
+    [rounding] rounding
+    [rows] rows
+    [seam] seam
+    [second-seam] second seam
+    [second-turn] second turn
+    [selvedge] selvedge
+    [shortest] shortest
+    [shrinkage] shrinkage
+    [side] side
+    [slit] slit
+    [sold-by] sold by
+    [space] space
+    [spacing] spacing
+    [spare] spare
+    [stitch] stitch
+    [stretch] stretch
+    [top-to-hem] top to hem
+    [trim-to] trim to
+    [turn] turn
+    [turn-under] turn under
+    [turn-up] turn up
+    [weight] weight
+    [width] width
+   *[own] { $own }
+ }
