@@ -11,6 +11,7 @@ from furbelow.s6_write.figures.language import (
     GATHERING,
     HIDDEN,
     INK,
+    LEADING,
     PLAIN,
     SEAM,
     SOFT,
@@ -26,6 +27,7 @@ Draw = Callable[[Sheet, float, float], None]
 
 ROW = 30.0
 SAMPLE = 62.0
+COLUMN = 198.0
 EDGES: Mapping[Pattern, str] = {
     "raw": "figure-legend-raw",
     "selvedge": "figure-legend-selvedge",
@@ -82,11 +84,15 @@ def how_to_read(words: Messages) -> Figure:
 def _table(sheet: Sheet, y: float, title: str, rows: Sequence[tuple[Draw, str]]) -> float:
     """A heading with its samples in two columns; where the next heading goes."""
     sheet.write((8, y), title, bold=True)
-    for index, (draw, name) in enumerate(rows):
-        x, low = 8 + 198 * (index % 2), y + 20 + ROW * (index // 2)
-        draw(sheet, x, low)
-        sheet.write((x + SAMPLE + 6, low + 11), name)
-    return y + 20 + ROW * -(-len(rows) // 2)
+    low = y + 20
+    for pair in (rows[at : at + 2] for at in range(0, len(rows), 2)):
+        ends = []
+        for x, (draw, name) in zip((8, 8 + COLUMN), pair, strict=False):
+            draw(sheet, x, low)
+            ends.append(sheet.paragraph((x + SAMPLE + 6, low + 11), name, COLUMN - SAMPLE - 14))
+        # As many lines as the longer name takes; one line each keeps to the row.
+        low += ROW + max(ends) - (low + 11) - LEADING
+    return low
 
 
 def _edge_of(pattern: Pattern) -> Draw:

@@ -115,6 +115,8 @@ class Sheet:
         words = without_unseen(words)
         length = width_of(words, bold)
         left = at[0] - {"start": 0.0, "middle": length / 2, "end": length}[anchor]
+        # Words of a language may be longer than was foreseen: none leaves the sheet.
+        left = max(0.0, min(left, self.width - length))
         box = Box(left, at[1] - ASCENT, left + length, at[1] + DESCENT)
         if not words:
             return box
