@@ -24,14 +24,27 @@ edge = { $count ->
        *[end] the end edges of { $pieces }
     }
  }
-# Layers that are worked as one edge, by the name that the maker gave them, such as "skirt top".
-stack = { $form ->
-    [bare] { $name }
-   *[full] the { $name }
+# Layers that are worked as one edge, by the name that the maker gave them, such as "skirt top"; in a guide in another
+# language than the maker's ($named is no) by their pieces.
+stack = { $named ->
+    [yes] { $form ->
+        [bare] { $name }
+       *[full] the { $name }
+    }
+   *[no] { $form ->
+        [bare] stacked edge of { $pieces }
+       *[full] the stacked edge of { $pieces }
+    }
  }
-stack-layers-of = { $form ->
-    [bare] layers of the { $name }
-   *[full] the layers of the { $name }
+stack-layers-of = { $named ->
+    [yes] { $form ->
+        [bare] layers of the { $name }
+       *[full] the layers of the { $name }
+    }
+   *[no] { $form ->
+        [bare] layers of { $pieces }
+       *[full] the layers of { $pieces }
+    }
  }
 side-seam = { $seam ->
     [bright] the side seam with the bright thread

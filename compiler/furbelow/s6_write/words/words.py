@@ -118,8 +118,18 @@ class Words(Messages):
         if not isinstance(pieces, Pieces):
             raise TypeError(f"takes pieces, not {named(given)}")
         if pieces.stack:
-            return _begun(self.text("stack-layers-of", {**_named_stack(pieces), "form": form, "case": case}), at)
+            return _begun(self.text("stack-layers-of", self._stack(pieces, form, case)), at)
         return _begun(self.listed([self._piece(name, form, case) for name in dict.fromkeys(pieces.names)]), at)
+
+    def _stack(self, stack: Pieces, form: str, case: str) -> dict[str, Value | str]:
+        """A stack has its name in the spec alone, so the name reads as words do: `skirt_top` is the skirt top."""
+        return {
+            "named": flag(not self.say.solved.spec.is_translated),
+            "name": stack.stack.replace("_", " "),
+            "pieces": self._pieces(Pieces(stack.names), form=form, case="of"),
+            "form": form,
+            "case": case,
+        }
 
     def _piece(self, name: str, form: str, case: str) -> str:
         letter = self.letters.get(name, "")
@@ -137,7 +147,7 @@ class Words(Messages):
         if not isinstance(edge, Pieces) or not edge.side:
             raise TypeError(f"takes an edge, not {named(given)}")
         if edge.stack:
-            return _begun(self.text("stack", {**_named_stack(edge), "form": form, "case": case}), at)
+            return _begun(self.text("stack", self._stack(edge, form, case)), at)
         told: dict[str, Value | str] = {
             "side": edge.side,
             "count": len(dict.fromkeys(edge.names)),
@@ -148,11 +158,6 @@ class Words(Messages):
 
 
 UNITS_SAID = ("mm", "cm", "m", "in", "yd", "ml", "l")  # the units that messages have words for
-
-
-def _named_stack(pieces: Pieces) -> dict[str, str]:
-    """A stack has its name in the spec alone, so the name reads as words do: `skirt_top` is the skirt top."""
-    return {"name": pieces.stack.replace("_", " ")}
 
 
 def _begun(text: str, at: str) -> str:
