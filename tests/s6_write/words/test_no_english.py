@@ -15,7 +15,7 @@ from furbelow.verbs.command import run
 from tests.demos.demos import NAMES, SPECS
 from tests.s6_write.words.made_up import CODE, english_left, told_in_both
 from tests.techniques.small import spec_text
-from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 ROOMS = {
     "home": "",
@@ -81,7 +81,7 @@ def _sizes(spec: str) -> list[str]:
 @pytest.mark.parametrize("garment", GARMENTS)
 def test_no_english_is_left_in_any_technique(garment: str, room: str, tmp_path: Path) -> None:
     pieces, steps = GARMENTS[garment]
-    spec = spec_text(pieces, steps, own=OWN, materials="  starch: {kind: starch, about: liquid starch}\n")
+    spec = spec_text(pieces, steps, own=OWN, materials=SUPPLIES)
     assert _left(_made(tmp_path, spec, ROOMS[room], "--size", "M", "--no-pdf")) == {}
 
 

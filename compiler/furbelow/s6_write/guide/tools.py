@@ -45,6 +45,9 @@ _DECLARED = {
     Tool.SPRAY: "tool-spray",
     Tool.BOWL: "tool-bowl",
     Tool.PAN: "tool-pan",
+    Tool.SCALE: "tool-scale",
+    Tool.DYE_PAN: "tool-dye-pan",
+    Tool.GLOVES: "tool-gloves",
     Tool.SHEET: "tool-sheet",
     Tool.FIRE_LABEL: "tool-fire-label",
 }
