@@ -11,7 +11,7 @@ from itertools import pairwise
 from typing import Literal, NamedTuple, get_args
 
 from furbelow.garment.bench import Bench, Edge, Seam
-from furbelow.garment.message import Length, One, Part, Pieces, Things, Values, flag
+from furbelow.garment.message import Length, One, Part, Pieces, Things, Values, edge_said, flag
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import alike, chains, edge_now, layered, seam_between
@@ -71,8 +71,20 @@ def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         y += LEADING
     if cut:
         sheet.write((sheet.width / 2, y + 2), words.text("figure-piece-left-out"), "middle", colour=SOFT)
-    values: Values = {"pieces": Pieces(done.touches), "same": flag(same), "broken": flag(cut)}
+    values: Values = {"pieces": worked_on(done), "same": flag(same), "broken": flag(cut)}
     return Figure("piece", sheet.svg(), " ".join(told), words.text("figure-piece-caption", values))
+
+
+def worked_on(done: Performed) -> Things:
+    """The pieces of a step as messages name them: layers that lie in one stack by its name, however many they are."""
+    left, told = list(dict.fromkeys(done.touches)), []
+    stacks = (edge for name, edge in done.after.edges.items() if "." not in name)
+    for stack in sorted(stacks, key=lambda edge: -len(set(edge.pieces))):
+        inside = set(stack.pieces)
+        if len(inside) > 1 and inside <= set(left):
+            told.append(edge_said(stack)._replace(side=""))
+            left = [piece for piece in left if piece not in inside]
+    return Things((*told, *(Pieces((piece,)) for piece in left)))
 
 
 def _looks(bench: Bench, pieces: tuple[str, ...]) -> object:

@@ -20,6 +20,7 @@ from furbelow.garment.message import (
     Share,
     Stitch,
     Supply,
+    Things,
     Value,
     Volume,
     Weight,
@@ -115,6 +116,8 @@ class Words(Messages):
 
     def _pieces(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         pieces = value_of(given)
+        if isinstance(pieces, Things):
+            return _begun(self.listed([self._pieces(each, form=form, case=case) for each in pieces.items]), at)
         if not isinstance(pieces, Pieces):
             raise TypeError(f"takes pieces, not {named(given)}")
         if pieces.stack:
