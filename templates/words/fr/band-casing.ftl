@@ -1,0 +1,72 @@
+### Monter une bande pliée sur le bord supérieur : elle enferme la couture et loge un élastique ou un cordon.
+### $band est la ceinture ; $to le bord où elle va ; $seam la couture de côté de la jupe, $band-seam celle de la ceinture.
+
+band-casing-title = Monter { PIECE($band) }
+band-casing-aim = { $holds ->
+    [cord] Le bord supérieur est enfermé et la coulisse du cordon est accessible par l’ouverture.
+   *[elastic] Le bord supérieur est enfermé et la coulisse de l’élastique est accessible par l’ouverture.
+ }
+
+# Dits seulement dans les messages ci-dessous. Le premier suit « de ».
+band-casing-top = { COUNT($to) ->
+    [one] { EDGE($to, case: "of") }
+   *[other] du bord supérieur de la jupe
+ }
+band-casing-seam = { $band-seam ->
+    [bright] la couture de côté au fil vif
+   *[plain] la couture de côté
+ }
+
+## Repères
+
+band-casing-fold = Replier un long bord { PIECE($band, case: "of") } de { $seam-width } sur l’envers et marquer la pliure au fer.
+band-casing-mark = { $parts ->
+    [8] Marquer les huitièmes { band-casing-top } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
+   *[4] Marquer les quarts { band-casing-top } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
+ }
+# Les repères des plis y sont encore.
+band-casing-mark-pleats = { $parts ->
+    [8] Marquer les huitièmes { band-casing-top } sur les deux faces, d’une autre couleur que les plis, tous les { $part }, le premier repère à { side-seam }.
+   *[4] Marquer les quarts { band-casing-top } sur les deux faces, d’une autre couleur que les plis, tous les { $part }, le premier repère à { side-seam }.
+ }
+band-casing-mark-band = Marquer de même le bord non replié { PIECE($band, case: "of") }, le premier repère à { band-casing-seam }.
+# Le bord supérieur porte des repères d’une étape précédente.
+band-casing-mark-band-alone = { $parts ->
+    [8] Marquer les huitièmes du bord non replié { PIECE($band, case: "of") }, tous les { $part }, le premier repère à { band-casing-seam }. Le bord supérieur a déjà ses repères.
+   *[4] Marquer les quarts du bord non replié { PIECE($band, case: "of") }, tous les { $part }, le premier repère à { band-casing-seam }. Le bord supérieur a déjà ses repères.
+ }
+
+## Poser
+
+band-casing-turn = Mettre la jupe à l’envers, le bord supérieur en haut.
+band-casing-label = Poser l’étiquette à l’intérieur à côté de { side-seam }, le texte à l’endroit, un bout au ras du bord supérieur. L’y { pin }.
+# Quelle face de la jupe est à l’intérieur : l’envers de sa seule épaisseur ou de la plus intérieure, ...
+band-casing-slip = Y enfiler { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’envers { PIECE($inner, case: "of") }.
+    .check = Le bord non replié est au ras du bord supérieur, et la pliure repassée pend vers le bas.
+# ... l’endroit d’une doublure qui se porte côté jambes, ...
+band-casing-slip-lining = Y enfiler { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’endroit { PIECE($inner, case: "of") }, qui est à l’intérieur.
+    .check = { band-casing-slip.check }
+# ... ou un tissu aux deux faces pareilles.
+band-casing-slip-either = Y enfiler { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’intérieur { PIECE($inner, case: "of") }.
+    .check = { band-casing-slip.check }
+band-casing-pin = { pin-start } { band-casing-seam } de la ceinture au premier repère, puis les autres repères, puis tous les { $spacing }.
+    .check = La ceinture est posée sans pli ; les deux bords mesurent { $length }.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Répartir la différence entre les repères. Si elle est plus grande, repiquer la couture de côté de la ceinture à la bonne mesure.
+
+## Piquer et rabattre
+
+band-casing-sew = Piquer à { $seam-width } du bord, { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
+    .check = Toutes les épaisseurs sont prises.
+    .remedy = Repiquer là où une épaisseur a glissé, en dépassant de { $past } de chaque côté.
+band-casing-fold-up = Remettre la jupe à l’endroit. Relever la ceinture à l’opposé de la jupe, toute la marge à l’intérieur, et repasser la couture.
+band-casing-cover = Rabattre le bord replié sur l’extérieur jusqu’à ce qu’il couvre la ligne de piqûre de { $cover }, et l’y { pin }.
+    .check = La ceinture a { $depth } de hauteur tout autour.
+    .tolerance = { $fold-off } de plus ou de moins
+    .remedy = Déplacer le repli jusqu’à ce qu’il couvre partout la ligne de piqûre. Si la ceinture reste trop basse, elle a été coupée trop étroite : en couper une neuve de { $cut-depth } de hauteur.
+band-casing-gap = Marquer une ouverture de { $gap } qui commence à { $beside } à droite de { band-casing-seam } de la ceinture, vue sur l’endroit. Tracer un trait à chaque bout.
+band-casing-gap-front = Marquer une ouverture de { $gap } au milieu du devant, à { $quarter } de { band-casing-seam } de la ceinture, une moitié de chaque côté. Tracer un trait à chaque bout.
+band-casing-topstitch = Endroit dessus, surpiquer à { $edge-stitch } du repli inférieur, d’un trait de l’ouverture à l’autre en faisant le tour, { $stitch }, { $stitched }. Faire un point d’arrêt aux deux bouts.
+    .check = L’ouverture est libre et la coulisse a { $channel } de largeur à l’intérieur.
+    .tolerance = { $fold-off } de plus ou de moins
+    .remedy = Découdre ce qui ferme l’ouverture.

@@ -1,0 +1,45 @@
+### Ce qu’il faut acheter : quantités, descriptions, et où va chaque matériau.
+
+## Quantités
+
+buy-volume = { $amount } ml
+# $length : du fil d’une bobine.
+buy-reels = { $reels ->
+    [one] { $reels } bobine de { $length }
+   *[other] { $reels } bobines de { $length }
+ }
+
+## Descriptions : ce qui se dit d’un matériau derrière son nom
+
+buy-wide = { $width } de large
+buy-stretches = s’étire de { $stretch } ou plus
+
+## Où il va
+
+# Le fil.
+use-seams = toutes les coutures
+# Dit derrière l’usage du fil.
+use-reels-at-once = la surjeteuse prend { $reels } bobines à la fois
+use-bobbins = { $bobbins ->
+    [one] remplir d’abord { $bobbins } canette
+   *[other] remplir d’abord { $bobbins } canettes
+ }
+use-trim = galon { PIECE($piece, case: "of") }
+use-binding = bordure { PIECE($piece, case: "of") }
+use-ribbon = ruban dans { PIECE($piece) }
+use-hang-loops = brides de suspension
+use-channel = coulisse sur { PIECE($piece) }
+use-hoop = cerceau dans { PIECE($piece) }
+use-shirring = fronces élastiques { PIECE($piece, case: "of") }
+use-elastic = élastique dans { PIECE($piece) }
+use-cord = cordon dans { PIECE($piece) }
+use-starch = amidonner { PIECE($piece) }
+# Une façon de travailler que l’auteur décrit lui-même, par son nom.
+use-own = { $name }
+
+## Le tableau des matériaux pour les programmes
+
+bom-width = largeur { $amount }
+bom-weight = poids { $amount }
+bom-stretch = extension { $amount }
+bom-reel = bobine { $amount }

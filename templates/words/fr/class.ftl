@@ -1,0 +1,77 @@
+### La page d’une classe ou d’une gamme de tailles, et les pages de la coupe pour toutes.
+
+## Sommaire
+
+class-skip-to-guides = Aller aux guides
+class-contents = Sur cette page
+class-guides = Les guides
+class-missing = Pas faits
+class-chart = Le tableau des tailles
+class-order = Une commande pour tous
+class-cutting = Coupe pour tous
+
+## Les guides
+
+class-guides-are = Le numéro se tient devant la lettre sur chaque pièce coupée pour tous.
+class-number = N°
+class-for = Pour
+class-cloth = Tissu
+class-time = Temps
+# Ce qui est invisible est lu à haute voix derrière. $whose : un nom, un numéro ou une taille.
+class-guide = Guide
+    .unseen = pour { $whose }
+class-pdf = PDF
+    .unseen = pour { $whose }
+class-missing-are = Aucun guide n’a pu être fait pour ceux-ci. Le message affiché nomme la ligne à corriger.
+
+# À qui est la page, là où son fichier ne le dit pas.
+class-every-size = toutes les tailles
+class-of = une classe de { $number }
+# À la place d’un nom qui n’a pas pu être lu.
+class-line = ligne { $line } du fichier de la classe
+# Combien de temps prend un guide.
+class-hours = { $hours } h
+
+## Le tableau des tailles
+
+class-chart-are = Les cotes de coupe sont arrondies à { $rounding } au-dessus et comprennent toutes les marges.
+class-chart-sizes = Tableau des tailles, { $sizes }
+class-size = Taille
+
+## La commande
+
+class-apart = Le même acheté par chacun seul.
+class-material = Matériau
+class-together = Ensemble
+class-alone = Chacun seul
+class-cost = Ensemble : { $cost }, soit { $head } par tête en partageant également.
+class-cost-alone = Chacun seul : { $cost }, soit { $head } par tête.
+class-saved = Ensemble, on épargne { $saved }, soit { $share } %.
+# $materials (une liste)
+class-unpriced = Sans prix, et hors de ces sommes : { $materials }.
+# $reels (nombre) : combien une machine en prend à la fois.
+class-reels = { $reels ->
+    [one] Les bobines sont comptées pour tout le fil ensemble. Des machines qui cousent en même temps demandent une bobine chacune.
+   *[other] Les bobines sont comptées pour tout le fil ensemble. Des machines qui cousent en même temps demandent jusqu’à { $reels } bobines chacune.
+ }
+class-shopping-file = La liste pour le magasin
+class-materials-file = Les matériaux en tableau
+
+## Coupe pour tous
+
+class-cutting-are = Toutes les pièces sont sur un seul rouleau de chaque tissu, marquées du numéro et de la lettre.
+class-cutting-file = Le plan de coupe pour tous, avec ses étapes
+class-cutting-print = Le plan de coupe à imprimer
+# En tête des pages de coupe pour tous, là où un guide dit pour qui il est.
+class-cutting-for = coupe pour { $whose }
+class-cutting-about = Toutes les pièces de la classe dans un seul rouleau de chaque tissu. Chaque pièce porte devant sa lettre le numéro de la personne à qui elle est destinée : { $example } est l’exemplaire 1 de la pièce { $letter } pour le numéro { $number }. La page de la classe dit à qui sont les numéros. À mesure de la coupe, faire une pile pour les pièces de chaque numéro.
+# $joins (nombre)
+class-joins = { $joins ->
+    [one] { $joins } raccord sur tous les exemplaires
+   *[other] { $joins } raccords sur tous les exemplaires
+ }
+class-whole = entière
+
+## Pied
+
+class-end = Les règles locales et l’exercice autorisé du métier passent d’abord. Page de la classe { $key }.

@@ -1,0 +1,256 @@
+### Ce que toutes les techniques disent de même. EDGE, PIECE et les longueurs demandent leurs mots à ces messages.
+### Les étapes sont à l’infinitif, les contrôles sont des constats. Le nom d’une pièce, tel que son auteur l’écrit, ne
+### s’accorde jamais : il se tient derrière le mot porteur « la pièce ».
+
+## Pièces et bords
+
+# $label (texte) : le nom que l’auteur donne à la pièce, tel que « volant ». $letter : sa lettre au plan de coupe.
+# $form : bare où aucune phrase ne l’entoure, short à la deuxième mention dans une phrase.
+# $case : of pour « de la pièce B », to pour « à la pièce B ».
+piece = { $form ->
+    [bare] { $label }
+    [short] { piece-short }
+   *[full] { $lettered ->
+        [yes] { piece-short } ({ $label })
+       *[no] { piece-short }
+    }
+ }
+# Dits seulement dans le message ci-dessus. Sans plan de coupe, la pièce n’a pas de lettre.
+piece-short = { $case ->
+    [of] de la { piece-name }
+    [to] à la { piece-name }
+   *[nominative] la { piece-name }
+ }
+piece-name = { $lettered ->
+    [yes] pièce { $letter }
+   *[no] pièce « { $label } »
+ }
+piece-alone = { PIECE($piece, form: "bare") }
+# $pieces (texte) : « de la pièce B », ou plusieurs. $count : combien. $case comme à `piece`.
+edge = { $count ->
+    [one] { $case ->
+        [of] du { edge-side } { $pieces }
+        [to] au { edge-side } { $pieces }
+       *[nominative] le { edge-side } { $pieces }
+    }
+   *[other] { $case ->
+        [of] des { edge-side } { $pieces }
+        [to] aux { edge-side } { $pieces }
+       *[nominative] les { edge-side } { $pieces }
+    }
+ }
+# Dit seulement dans le message ci-dessus.
+edge-side = { $count ->
+    [one] { $side ->
+        [top] bord supérieur
+        [bottom] bord inférieur
+        [start] bord de début
+       *[end] bord de fin
+    }
+   *[other] { $side ->
+        [top] bords supérieurs
+        [bottom] bords inférieurs
+        [start] bords de début
+       *[end] bords de fin
+    }
+ }
+# Des épaisseurs travaillées comme un seul bord, par le nom que l’auteur leur a donné, tel que « skirt top ».
+stack = { $form ->
+    [bare] { $name }
+   *[full] { $case ->
+        [of] du bord réuni « { $name } »
+        [to] au bord réuni « { $name } »
+       *[nominative] le bord réuni « { $name } »
+    }
+ }
+stack-layers-of = { $form ->
+    [bare] épaisseurs du bord réuni « { $name } »
+   *[full] { $case ->
+        [of] des épaisseurs du bord réuni « { $name } »
+        [to] aux épaisseurs du bord réuni « { $name } »
+       *[nominative] les épaisseurs du bord réuni « { $name } »
+    }
+ }
+side-seam = { $seam ->
+    [bright] la couture de côté au fil vif
+   *[plain] la couture de côté
+ }
+# Une couture dans une phrase de l’auteur, à la place de {seam}.
+own-seam = la couture { PIECE($pieces, case: "of") }
+
+## Nombres et unités
+
+unit = { $unit ->
+    [mm] { $number } mm
+    [cm] { $number } cm
+    [m] { $number } m
+    [yd] { $number } yd
+    [ml] { $number } ml
+    [l] { $number } l
+   *[in] { $number } po
+ }
+stitch-inches = point de { $number } mm ({ $per-inch } au pouce)
+stitch = point de { $number } mm
+share = { $number } %
+money = { $amount }{ "\u00A0" }{ $currency }
+# Plusieurs choses l’une derrière l’autre, comme dans un tableau, et plusieurs constats.
+row = { $before }, { $after }
+clauses = { $before } ; { $after }
+
+# Combien de temps quelque chose prend.
+duration = { $hours ->
+    [0] { $minutes } min
+   *[other] { $minutes ->
+        [0] { $hours } h
+       *[other] { $hours } h { $minutes } min
+    }
+ }
+
+## Travail sur des pièces semblables
+
+# Derrière une étape, entre parenthèses : sur combien de pièces elle se fait avant l’étape suivante.
+chain = { $copies ->
+    [2] les deux, avant l’étape suivante
+   *[other] les { $copies } à la chaîne, avant l’étape suivante
+ }
+# Derrière la dernière étape d’un rang de points.
+again = { $others ->
+    [one] puis les mêmes étapes pour l’autre
+   *[other] puis les mêmes étapes pour les { $others } autres
+ }
+# Derrière une étape qui se fait à chaque raccord entre les tronçons d’une bande.
+chain-joins = { $joins ->
+    [one] { $joins } raccord
+   *[other] { $joins } raccords
+ }
+
+## Ce qui tient les bords
+
+pin = { $hold ->
+    [clips] pincer
+   *[pins] épingler
+ }
+pin-start = { $hold ->
+    [clips] Pincer
+   *[pins] Épingler
+ }
+
+## Deux bords cousus l’un à l’autre
+
+# $marked : l’un des deux bords.
+mark-parts-ring = { $parts ->
+    [8] Marquer les huitièmes { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
+   *[4] Marquer les quarts { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
+ }
+mark-parts-flat = { $parts ->
+    [8] Marquer les huitièmes { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }.
+   *[4] Marquer les quarts { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }.
+ }
+# Dit seulement dans d’autres messages : où les deux bords se rejoignent d’abord.
+match-places = { $places ->
+    [bright] les coutures de côté, celles au fil vif, et les repères
+    [ends] les deux bouts et les repères
+   *[plain] les coutures de côté et les repères
+ }
+# « 12 épingles », autant qu’un bord en demande.
+pins-needed = { $hold ->
+    [clips] { $pins ->
+        [one] { $pins } pince à tissu
+       *[other] { $pins } pinces à tissu
+    }
+   *[pins] { $pins ->
+        [one] { $pins } épingle
+       *[other] { $pins } épingles
+    }
+ }
+# $on-top : le bord qui est dessus à la machine ; c’est là que les épingles se retirent.
+match-and-pin = { $copies ->
+    [one] Faire coïncider { match-places } et { pin } d’abord à ces endroits, du côté { PIECE($on-top, case: "of") }. Puis { pin } tous les { $spacing } entre eux : { pins-needed } environ en tout.
+   *[other] Faire coïncider { match-places } et { pin } d’abord à ces endroits, du côté { PIECE($on-top, case: "of") }. Puis { pin } tous les { $spacing } entre eux : { pins-needed } environ pour chaque bord.
+ }
+
+## Bouts qu’une couture ferme en rond
+
+# $pieces : les étages que la couture traverse ; $tiers : s’il y en a plusieurs.
+close-fold = { $tiers ->
+    [yes] Plier { PIECE($pieces) } { faces-together }, haut contre haut, de sorte que les bouts se rejoignent, et les { pin } sur { $length }. { tiers-meet }
+   *[no] Plier { PIECE($pieces) } { faces-together }, haut contre haut, de sorte que les deux bouts se rejoignent, et les { pin } sur { $length }.
+ }
+    .check = Rien n’est vrillé : la bande repose à plat.
+    .remedy = Si elle est vrillée, détacher un bout et le retourner.
+# $copies lés forment un seul rond.
+close-panels = { $copies ->
+    [2] { $tiers ->
+        [yes] Poser les deux lés { PIECE($pieces, case: "of") } { faces-together }, haut contre haut, et { pin } les deux côtés, sur { $length } chacun. { tiers-meet }
+       *[no] Poser les deux exemplaires { PIECE($pieces, case: "of") } { faces-together }, haut contre haut, et { pin } les deux côtés, sur { $length } chacun.
+    }
+   *[other] { $tiers ->
+        [yes] Poser chaque lé { PIECE($pieces, case: "of") } sur le suivant, { faces-together } et haut contre haut, et le dernier sur le premier. { pin-start } les { $copies } paires de côtés, sur { $length } chacune. { tiers-meet }
+       *[no] Poser chaque exemplaire { PIECE($pieces, case: "of") } sur le suivant, { faces-together } et haut contre haut, et le dernier sur le premier. { pin-start } les { $copies } paires de côtés, sur { $length } chacune.
+    }
+ }
+    .check = Tous les bords supérieurs sont du même côté et rien n’est vrillé.
+    .remedy = Détacher celui qui est à contresens et le retourner.
+# Dits seulement dans d’autres messages.
+faces-together = { $faces ->
+    [wrong] envers contre envers
+   *[right] endroit contre endroit
+ }
+tiers-meet = Faire coïncider exactement les coutures entre les étages, marges vers le haut, et commencer par { pin } là.
+
+## La machine
+
+# En mm dans tous les ateliers, comme les machines sont graduées.
+zigzag-set = Régler la machine au point zigzag, { $zigzag-wide } mm de large et { $zigzag-long } mm de long.
+
+## L’étiquette qui met en garde contre le feu
+
+# Les mots sont ceux de la loi, dans la langue du pays où le vêtement se porte.
+fire-label-write = Écrire TENIR ÉLOIGNÉ DU FEU sur { $label-tape } de ruban de coton, en capitales rouges d’au moins { $letters } de haut, avec un feutre qui ne part pas au lavage.
+
+## Bouts de fil, une fois que les épingles tiennent le bord
+
+tails-off-machine = { $in-runs ->
+    [yes] Ôter les épingles qui tiennent les bouts de fil. Aux deux bouts de chaque section, nouer chaque fil supérieur à son fil de canette, et couper les bouts à { $knot }.
+   *[no] Ôter les épingles qui tiennent les bouts de fil. Aux deux bouts de chaque rang, nouer chaque fil supérieur à son fil de canette, et couper les bouts à { $knot }.
+ }
+tails-off-hand = { $in-runs ->
+    [yes] Ôter les épingles qui tiennent les bouts de fil. Aux deux bouts de chaque section, nouer les fils ensemble, et couper les bouts à { $knot }.
+   *[no] Ôter les épingles qui tiennent les bouts de fil. Aux deux bouts des rangs, nouer les fils ensemble, et couper les bouts à { $knot }.
+ }
+
+## Tissu coupé en forme
+
+# $fall : du bord supérieur du rond, comme il pend, à son bord inférieur brut.
+ring-drop-worn = Suspendre le vêtement par la taille toute une nuit : un tissu coupé en forme s’allonge. Mesurer { $fall } sous la couture supérieure { PIECE($ring-piece, case: "of") }, tout autour, et couper ce qui pend plus bas.
+    .check = { EDGE($ring-edge, at: "start") } tombe d’aplomb.
+# Il n’est encore cousu à rien.
+ring-drop-alone = Suspendre { PIECE($ring-piece) } par son bord supérieur toute une nuit : un tissu coupé en forme s’allonge. Mesurer { $fall } sous ce bord, tout autour, et couper ce qui pend plus bas.
+    .check = { ring-drop-worn.check }
+## Le fer
+
+# $own (texte) : le mot de l’auteur pour une fibre qui n’en a pas ici.
+fibre = { $fibre ->
+    [cotton] coton
+    [linen] lin
+    [wool] laine
+    [silk] soie
+    [polyester] polyester
+    [viscose] viscose
+    [nylon] nylon
+    [acetate] acétate
+    [own] { $own }
+   *[unknown] fibre inconnue
+ }
+# Points des étiquettes d’entretien : ISO 3758.
+iron-set-three-dots = Régler le fer pour { $fibre } : trois points, 200 °C, avec vapeur. L’essayer d’abord sur une chute.
+iron-set-two-dots = Régler le fer pour { $fibre } : deux points, 150 °C, sous une pattemouille. L’essayer d’abord sur une chute.
+iron-set-one-dot = Régler le fer pour { $fibre } : un point, 110 °C, sans vapeur, sous une pattemouille sèche. L’essayer d’abord sur une chute.
+
+## Le fil vif, qui distingue une couture verticale des autres
+
+tag-this-seam = Nouer un fil vif dans cette couture, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
+    .check = Le fil est plus près du bord supérieur que du bord inférieur.
+# Le rond a plusieurs coutures, piquées à cette étape.
+tag-one-seam = Nouer un fil vif dans l’une de ces coutures, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
+    .check = { tag-this-seam.check }

@@ -1,0 +1,184 @@
+### La coupe : la liste des pièces, et chaque étape du rouleau à la dernière pièce.
+### $cloth : le nom que l’auteur donne au tissu. $mark : la lettre et le numéro d’une pièce sur le dessin, tels que B2.
+
+## La liste
+
+cut-whole = entière
+cut-joins = { $joins ->
+    [one] { $joins } raccord
+   *[other] { $joins } raccords
+ }
+# De plusieurs exemplaires ensemble.
+cut-joins-in-all = { $joins ->
+    [one] { $joins } raccord en tout
+   *[other] { $joins } raccords en tout
+ }
+cut-finished = { $length } × { $depth }
+cut-finished-folded = { $length } × { $depth }, pliée
+
+## Avant le premier coup de ciseaux
+
+# $trims : dentelles, rubans et cordons que les étapes cousent.
+cutting-wash-trims = Laver et sécher les fournitures suivantes comme le vêtement sera lavé, avant d’en mesurer quoi que ce soit, car elles rétrécissent aussi : { $trims }.
+    .check = { COUNT($trims) ->
+        [one] Tout est sec à cœur et à plat.
+       *[other] Tout est sec à cœur et à plat.
+     }
+    .remedy = Repasser ce qui rebique, et laisser refroidir.
+cutting-wash = Laver, sécher et repasser le tissu ({ $cloth }) avant de couper : il rétrécit de { $shrinks } environ.
+    .check = Il est sec à cœur et à plat.
+    .remedy = Le sécher plus longtemps, et le repasser à nouveau dans la longueur.
+cutting-selvedges = Couper les lisières du tissu ({ $cloth }). Redresser le bout par où l’on commence : couper le long d’un fil, dans le tulle le long d’une rangée de trous.
+    .check = Il reste au moins { $length } de longueur.
+    .remedy = S’il est trop court, acheter ce qui manque avant de rien couper.
+# Le plan prend presque toute la largeur.
+cutting-selvedges-wide = { cutting-selvedges }
+    .check = Il reste au moins { $width } de largeur, et { $length } de longueur.
+    .remedy = S’il est plus étroit que { $width }, l’acheter plus large, ou faire refaire le plan pour sa largeur. S’il est trop court, acheter ce qui manque avant de rien couper.
+cutting-fold = Plier le tissu ({ $cloth }) dans la longueur, endroit contre endroit, de sorte que ses deux longs bords se rejoignent.
+    .check = Les deux épaisseurs sont à plat, et la pliure est droite.
+    .remedy = L’ouvrir, redresser le bout à nouveau et le replier.
+# Les deux faces du tissu sont pareilles.
+cutting-fold-alike = Plier le tissu ({ $cloth }) dans la longueur, de sorte que ses deux longs bords se rejoignent.
+    .check = { cutting-fold.check }
+    .remedy = { cutting-fold.remedy }
+
+## Un coupon
+
+cutting-chalk = Tracer à la craie une ligne droite en travers du tissu ({ $cloth }), à { $length } de son bout coupé.
+    .check = Les deux bouts de la ligne sont à { $length } du bout coupé.
+    .tolerance = { $off }
+    .remedy = Effacer la ligne et la retracer avant de couper.
+cutting-section = Couper le long de la ligne : c’est le coupon { $number } sur { $sections }.
+cutting-section-only = Couper le long de la ligne : c’est l’unique coupon.
+cutting-tags = Écrire une étiquette de papier pour chaque pièce, avec sa lettre et son numéro. Épingler chacune dès que sa pièce est coupée : sur l’envers, près du bord qui est en haut sur le dessin. Là où les deux faces se ressemblent, choisir l’envers maintenant.
+    .check = { $tags ->
+        [one] { $tags } étiquette. Une étiquette s’ôte quand sa pièce est cousue.
+       *[other] { $tags } étiquettes. Une étiquette s’ôte quand sa pièce est cousue.
+     }
+# Les deux faces du tissu sont pareilles.
+cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, avec sa lettre et son numéro. Épingler chacune dès que sa pièce est coupée : sur une face. Ce tissu n’a pas d’endroit : la face à l’étiquette est désormais l’envers.
+    .check = { cutting-tags.check }
+
+## Bandes de coupe, par-dessus des rubans adhésifs sur la table
+
+# $tapes : les distances des rubans.
+cutting-tapes-along = { COUNT($tapes) ->
+    [one] Coller un ruban adhésif en papier le long de la table. Son côté éloigné est à { $tapes } du bord proche de la table.
+   *[other] Coller des rubans adhésifs en papier le long de la table. Leurs côtés éloignés sont à { $tapes } du bord proche de la table.
+ }
+    .check = Le dernier ruban est à sa distance à ses deux bouts.
+    .tolerance = { $tape-off }
+    .remedy = Mesurer à nouveau depuis le même bord, jamais de ruban à ruban. Si la table est trop petite, travailler par terre.
+# Des rubans d’un coupon précédent sont sur la table.
+cutting-tapes-along-anew = { cutting-tapes-along } Décoller les rubans qui sont ailleurs.
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-tapes-across = { COUNT($tapes) ->
+    [one] Coller un ruban adhésif en papier en travers de la table. Son côté éloigné est à { $tapes } du bout gauche de la table.
+   *[other] Coller des rubans adhésifs en papier en travers de la table. Leurs côtés éloignés sont à { $tapes } du bout gauche de la table.
+ }
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-tapes-across-anew = { cutting-tapes-across } Décoller les rubans qui sont ailleurs.
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-draw-along = Tirer le tissu ({ $cloth }) par-dessus les rubans, droit et sans tension, un côté qui avait une lisière au ras du bord proche. Y poser des poids.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-along-folded = Tirer le tissu ({ $cloth }) par-dessus les rubans, droit et sans tension, la pliure au ras du bord proche. Y poser des poids.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-across = Tirer le tissu ({ $cloth }) le long de la table par-dessus les rubans, droit et sans tension, son bout coupé au ras du bout gauche. Y poser des poids.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Les autres coupons de ce tissu se coupent pliés.
+cutting-draw-across-open = Ouvrir la pliure : ce coupon se coupe en une seule épaisseur. { cutting-draw-across }
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Dits seulement comme parties des quatre ci-dessus.
+cutting-draw =
+    .check = Il est à plat, et ne glisse pas quand on le pousse.
+    .remedy = Lever les poids, le tirer droit à nouveau et en poser davantage.
+# Dit seulement dans les messages ci-dessous.
+cutting-lane-count = { $lanes ->
+    [one] { $lanes } bande de coupe
+   *[other] { $lanes } bandes de coupe
+ }
+cutting-slit = { COUNT($tapes) ->
+    [one] Couper le long du côté éloigné du ruban : { cutting-lane-count }. Là où le tissu cache un ruban, tracer une ligne à la règle d’un bout à l’autre.
+   *[other] Couper le long du côté éloigné de chaque ruban : { cutting-lane-count }. Là où le tissu cache un ruban, tracer une ligne à la règle d’un bout à l’autre.
+ }
+# Le coupon est plus long que la table.
+cutting-slit-beyond = { cutting-slit } Au bout de la table, faire avancer le tissu et continuer le long des mêmes rubans.
+# Bandes de coupe l’une sur l’autre, à côté de la pliure.
+cutting-slit-fold = Couper aussi le long de la pliure : les bandes de coupe { $lanes } s’y tiennent.
+# $layer : d’un tissu plié, où est la bande ; fold : elle contient la pliure, et sa hauteur est celle d’une fois ouverte.
+cutting-lane-whole = { $layer ->
+    [flat] La bande de coupe { $lane }, { $depth } de hauteur, est { $piece }, sans la couper.
+    [fold] Ouvrir la bande de coupe { $lane }, qui contient la pliure. Elle a { $depth } de hauteur : c’est { $piece }, sans la couper.
+    [upper] La bande de coupe { $lane }, épaisseur du dessus, { $depth } de hauteur, est { $piece }, sans la couper.
+   *[under] La bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, est { $piece }, sans la couper.
+ }
+cutting-lane = { $layer ->
+    [flat] Dans la bande de coupe { $lane }, { $depth } de hauteur, couper { $cuts }.
+    [fold] Ouvrir la bande de coupe { $lane }, qui contient la pliure. Elle a { $depth } de hauteur : y couper { $cuts }.
+    [upper] Dans la bande de coupe { $lane }, épaisseur du dessus, { $depth } de hauteur, couper { $cuts }.
+   *[under] Dans la bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, couper { $cuts }.
+ }
+cutting-lane-over = { $layer ->
+    [flat] La bande de coupe { $lane }, { $depth } de hauteur, reste.
+    [fold] La bande de coupe { $lane }, qui contient la pliure, reste.
+    [upper] La bande de coupe { $lane }, épaisseur du dessus, { $depth } de hauteur, reste.
+   *[under] La bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, reste.
+ }
+# Dits seulement dans les trois ci-dessus.
+cutting-piece = { $mark }
+cutting-piece-part = { $mark }, partie { $part } sur { $parts }
+cutting-length-for = { $length } pour { $piece }
+
+## Pièces placées librement
+
+cutting-lay = Poser le tissu ({ $cloth }) à plat sur la table, envers dessus, un bout coupé à gauche et un côté qui avait une lisière devant soi : le côté proche. Y poser des poids.
+    .check = Il est sans pli et sans tension.
+cutting-lay-alike = Poser le tissu ({ $cloth }) à plat sur la table, n’importe quelle face dessus, un bout coupé à gauche et un côté qui avait une lisière devant soi : le côté proche. Y poser des poids.
+    .check = { cutting-lay.check }
+# Dit seulement dans les deux ci-dessous.
+cutting-measure-on = Là où la table finit, tracer à la craie une ligne en travers et y écrire sa distance au bout coupé : puis faire avancer le tissu et continuer à mesurer depuis cette ligne.
+cutting-lay-beyond = { cutting-lay } { cutting-measure-on }
+    .check = { cutting-lay.check }
+cutting-lay-alike-beyond = { cutting-lay-alike } { cutting-measure-on }
+    .check = { cutting-lay.check }
+cutting-panel = Tracer { $mark } à la craie et à la règle : de { $near-end } à { $far-end } du bout coupé, de { $near-side } à { $far-side } du côté proche.
+    .check = La pièce mesure { $length } de long des deux côtés et { $width } de large aux deux bouts.
+    .tolerance = { $off }
+    .remedy = Mesurer à nouveau depuis le bout et le côté, jamais de pièce à pièce.
+cutting-round = Couper chaque pièce aux ciseaux le long de sa craie, la plus à l’extérieur d’abord.
+    .check = { $panels ->
+        [one] { $panels } pièce coupée. Aucune coupe droite d’un côté à l’autre ne les sépare toutes.
+       *[other] { $panels } pièces coupées. Aucune coupe droite d’un côté à l’autre ne les sépare toutes.
+     }
+cutting-part-end = { COUNT($marks) ->
+    [one] Couper tout droit le long de la ligne à { $at } du bout coupé : { $marks } se détache.
+   *[other] Couper tout droit le long de la ligne à { $at } du bout coupé : { $marks } se détachent.
+ }
+cutting-part-side = { COUNT($marks) ->
+    [one] Couper tout droit le long de la ligne à { $at } du côté proche : { $marks } se détache.
+   *[other] Couper tout droit le long de la ligne à { $at } du côté proche : { $marks } se détachent.
+ }
+cutting-over-end = Couper tout droit le long de la ligne à { $at } du bout coupé : ce qui est à côté de { $marks } reste.
+cutting-over-side = Couper tout droit le long de la ligne à { $at } du côté proche : ce qui est à côté de { $marks } reste.
+cutting-over-end-all = Couper tout droit le long de la ligne à { $at } du bout coupé : ce qui est à côté des pièces reste.
+cutting-over-side-all = Couper tout droit le long de la ligne à { $at } du côté proche : ce qui est à côté des pièces reste.
+cutting-trim = Couper ce qui reste à côté de { $marks }, le long de la craie.
+
+## Après le dernier coup de ciseaux
+
+cutting-keep = Garder pour plus tard les chutes assez grandes du tissu ({ $cloth }), chacune étiquetée avec ses dimensions.
+    .check = Ce sont : { $sizes }. Garder les plus petites jusqu’à la fin du vêtement, pour essayer les points et pour raccommoder.
+# Dits seulement dans le message ci-dessus.
+cutting-size = { $length } × { $width }
+cutting-sizes = { $number } de { $length } × { $width }

@@ -1,0 +1,19 @@
+### L’élastique : en chemin dans la coulisse, ses bouts marqués et superposés, sa longueur ; et l’ouverture fermée.
+### $band est la ceinture, ou la pièce dont le bord a été replié.
+
+figure-elastic-through = Dans la coulisse
+figure-elastic-bodkin = passe-lacet
+figure-elastic-mark = Marquer les bouts
+figure-elastic-lap = Superposer les bouts et piquer
+figure-elastic-cut-end = bord coupé sur le trait
+figure-elastic-lengths = Longueurs au repos, à la même échelle
+figure-elastic-casing = coulisse { $casing }
+figure-elastic-loop = boucle d’élastique { $loop }
+figure-elastic-alt = Un élastique de { $width } de large passe par une ouverture de { $gap }, son bout pendant au-dehors, épinglé { PIECE($band, case: "to") } ; un passe-lacet est fixé à l’autre bout ; un trait est tracé à { $lap } d’un bout et une croix à l’autre ; le bout à la croix est sur le trait, piqué au zigzag ; la boucle fermée fait { $loop } dans une coulisse de { $casing }.
+figure-elastic-caption = Tenir le bout pour qu’il ne glisse pas à l’intérieur, et superposer les bouts, l’un sur le trait de l’autre.
+
+## L’ouverture fermée
+
+figure-gap-seen = Vu du côté où se fait la piqûre, à l’échelle.
+figure-gap-alt = L’ouverture de { $gap } fermée par une piqûre qui dépasse la première de { $past } aux deux bouts.
+figure-gap-caption = La piqûre de fermeture commence et finit sur la première.

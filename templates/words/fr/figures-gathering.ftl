@@ -1,0 +1,25 @@
+### Les fronces : où sont les rangs et de quel côté ils se tirent, et comment le tissu se répartit entre les repères.
+
+figure-gathering-pleated = Plissé au plisseur, endroit dessus
+figure-gathering-rows = Deux rangs de points longs, endroit dessus
+figure-gathering-second-row = à { $second-row } du bord
+figure-gathering-tails = bouts de fil
+figure-gathering-pull = { $parts ->
+    [8] Tirer les fils jusqu’à ce que chaque huitième soit assez court
+   *[4] Tirer les fils jusqu’à ce que chaque quart soit assez court
+ }
+figure-gathering-pin = tenus par une épingle
+figure-gathering-lengths = À plat et froncé, à la même échelle
+figure-gathering-short = { $short } froncé, un repère tous les { $part }
+# Ce que sont les bouts du bord dessiné ; puis, là où le tissu est inégalement réparti, combien il y en a derrière.
+figure-gathering-ends = { $ring ->
+    [yes] le bord est un rond : les deux bouts sont la même couture de côté
+   *[no] 0 et le dernier repère sont les bouts
+ }
+figure-gathering-ends-behind = { figure-gathering-ends } ; { $behind } du tissu sont derrière
+figure-gathering-alt = { $method ->
+    [attachment] Fronces par un rang du plisseur, à { $first-row } du bord : { $cloth } de tissu à plat réduits à { $short }, marqués à { $marks } du tissu à plat et tous les { $part } du bord froncé.
+    [hand] Fronces par deux rangs de points devant, à { $first-row } et { $second-row } du bord : { $cloth } de tissu à plat réduits à { $short }, marqués à { $marks } du tissu à plat et tous les { $part } du bord froncé.
+   *[machine] Fronces par deux rangs de points longs, à { $first-row } et { $second-row } du bord : { $cloth } de tissu à plat réduits à { $short }, marqués à { $marks } du tissu à plat et tous les { $part } du bord froncé.
+ }
+figure-gathering-caption = { $cloth } de tissu se réduisent à { $short }.

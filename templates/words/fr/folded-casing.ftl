@@ -1,0 +1,33 @@
+### Replier un bord en coulisse pour un élastique ou un cordon et le piquer, en laissant une ouverture.
+### $edge est le bord replié ; $seam sa couture de côté.
+
+folded-casing-title = Replier et piquer la coulisse
+folded-casing-aim = { $holds ->
+    [cord] La coulisse du cordon est accessible par l’ouverture.
+   *[elastic] La coulisse de l’élastique est accessible par l’ouverture.
+ }
+
+folded-casing-turn-under = Replier tout le tour { EDGE($edge, case: "of") } de { $under } vers l’intérieur et marquer la pliure au fer.
+folded-casing-fold = Le replier encore de { $depth }, repasser, et { pin }.
+    .check = { folded-casing-folded.check }
+    .tolerance = { folded-casing-folded.tolerance }
+    .remedy = { folded-casing-folded.remedy }
+# Le bord n’a pas besoin d’un premier rentré : il est net, ou son tissu ne s’effiloche pas.
+folded-casing-fold-once = Replier tout le tour { EDGE($edge, case: "of") } de { $depth } vers l’intérieur, repasser, et { pin }.
+    .check = { folded-casing-folded.check }
+    .tolerance = { folded-casing-folded.tolerance }
+    .remedy = { folded-casing-folded.remedy }
+# Dit seulement comme partie des deux ci-dessus.
+folded-casing-folded =
+    .check = La coulisse a { $depth } de hauteur tout autour.
+    .tolerance = jamais moins, jusqu’à { $more } de plus
+    .remedy = { $holds ->
+        [cord] Déplier et repasser à nouveau là où elle dévie.
+       *[elastic] Déplier et repasser à nouveau là où elle dévie : l’élastique vrille dans une coulisse inégale.
+     }
+folded-casing-gap = Marquer une ouverture de { $gap } qui commence à { $beside } à droite de { side-seam }, vue de l’intérieur. Tracer un trait à chaque bout.
+folded-casing-gap-front = Marquer une ouverture de { $gap } au milieu du devant, à { $quarter } de { side-seam }, une moitié de chaque côté. Tracer un trait à chaque bout.
+folded-casing-label = Glisser un bout de l’étiquette sous le repli inférieur à côté de { side-seam }, loin de l’ouverture, le texte à l’endroit, et l’y { pin }.
+folded-casing-sew = Intérieur dessus, piquer à { $edge-stitch } au-dessus du repli inférieur, d’un trait de l’ouverture à l’autre en faisant le tour, { $stitched }, { $stitch }. Faire un point d’arrêt aux deux bouts.
+    .check = L’ouverture est libre et la coulisse a { $channel } de largeur à l’intérieur.
+    .remedy = Découdre ce qui ferme l’ouverture.

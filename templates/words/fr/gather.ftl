@@ -1,0 +1,101 @@
+### Froncer un bord à une longueur plus courte.
+
+gather-title = Froncer { EDGE($edge) }
+gather-aim = { $cloth } de tissu tiennent sur { $short } : { $ratio } pour 1.
+
+## Repères
+
+# $marked : les épaisseurs portent déjà leurs repères.
+gather-hold-layers = { $layers ->
+    [2] { $marked ->
+        [yes] Tenir les deux épaisseurs ensemble, bord à bord, et les travailler toutes deux à la fois. Les repères des épaisseurs sont ceux des fronces.
+       *[no] Tenir les deux épaisseurs ensemble, bord à bord, et les travailler toutes deux à la fois.
+    }
+   *[other] { $marked ->
+        [yes] Tenir les { $layers } épaisseurs ensemble, bord à bord, et les travailler toutes à la fois. Les repères des épaisseurs sont ceux des fronces.
+       *[no] Tenir les { $layers } épaisseurs ensemble, bord à bord, et les travailler toutes à la fois.
+    }
+ }
+
+# Le bord est un rond : le pliage commence à sa couture de côté.
+gather-fold-ring = { $parts ->
+    [8] Plier trois fois en deux { EDGE($edge) }, à partir de { side-seam }. Marquer les pliures sur les deux faces : tous les { $cloth-part } de tissu à plat.
+   *[4] Plier deux fois en deux { EDGE($edge) }, à partir de { side-seam }. Marquer les pliures sur les deux faces : tous les { $cloth-part } de tissu à plat.
+ }
+gather-fold-flat = { $parts ->
+    [8] Plier trois fois en deux { EDGE($edge) }, bout contre bout. Marquer les pliures sur les deux faces : tous les { $cloth-part } de tissu à plat.
+   *[4] Plier deux fois en deux { EDGE($edge) }, bout contre bout. Marquer les pliures sur les deux faces : tous les { $cloth-part } de tissu à plat.
+ }
+# Il va plus de tissu derrière que devant : les repères réguliers d’une étape précédente ne valent plus.
+gather-old-marks = Effacer les repères { EDGE($edge, case: "of") }.
+gather-mark-ring = Marquer { EDGE($edge) } sur les deux faces à { $marks } de { side-seam }, mesurés sur le tissu à plat.
+    .check = { $behind } du tissu sont dans la moitié arrière, la couture au milieu du dos.
+    .remedy = Si le devant a plus d’ampleur, les repères partent du mauvais endroit : mesurer à nouveau depuis la couture.
+gather-mark-flat = Marquer { EDGE($edge) } sur les deux faces à { $marks } du bout gauche, mesurés sur le tissu à plat.
+    .check = { $behind } du tissu sont dans la moitié arrière, les bouts au milieu du dos.
+    .remedy = Si le devant a plus d’ampleur, les repères partent du mauvais endroit : mesurer à nouveau depuis les bouts.
+
+## Au plisseur
+
+gather-set-by-swatch = Monter le plisseur, réglé pour plisser à chaque point, profondeur au repère { $mark }, avec la longueur de point des échantillons : d’après eux, le tissu se réduit ainsi à 1/{ $ratio }.
+gather-set-half = Monter le plisseur. Le régler pour plisser à chaque point, profondeur au repère 6 : le tissu se réduit ainsi à la moitié environ.
+gather-set-begin = Monter le plisseur, réglé pour plisser à chaque point, et commencer par la profondeur 6, qui réduit le tissu à la moitié environ ; ici, il doit se réduire à 1/{ $ratio }.
+gather-try = L’essayer sur une bande de chute de { $strip } de long.
+    .check = Elle ressort longue de { $strip-short }.
+    .tolerance = { $strip-off }
+    .remedy = Plus longue : augmenter un peu la profondeur ; plus courte : la réduire un peu. Essayer à nouveau.
+gather-pleat = Plisser { EDGE($edge) } à { $first-row } du bord coupé, endroit dessus, { $cloth } d’un seul trait.
+
+## Avec deux rangs
+
+gather-thread-needle = Enfiler une aiguille à main d’un fil double, pour des points devant de { $hand-stitch } environ.
+gather-set-machine = Régler le point le plus long de la machine, { $stitch } mm environ, et desserrer un peu la tension du fil supérieur. Noter les deux réglages d’avant.
+# $per-run : sur combien des parties marquées va une section.
+gather-first-row = { $in-runs ->
+    [yes] { $per-run ->
+        [one] Piquer un rang de fronces à { $first-row } du bord coupé, en { $runs } sections, de repère en repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
+       *[other] { $parts ->
+            [8] Piquer un rang de fronces à { $first-row } du bord coupé, en { $runs } sections de { $per-run } huitièmes chacune, de repère à repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
+           *[4] Piquer un rang de fronces à { $first-row } du bord coupé, en { $runs } sections de { $per-run } quarts chacune, de repère à repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
+        }
+    }
+   *[no] Piquer un rang de fronces à { $first-row } du bord coupé, d’un seul trait. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts.
+ }
+gather-second-row = Piquer de même un second rang, à { $second-row } du bord coupé, à { $apart } du premier.
+    .check = Les deux rangs courent côte à côte sans se croiser.
+gather-wind-tails = { $in-runs ->
+    [yes] À un bout de chaque section, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
+   *[no] À un bout des rangs, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
+ }
+gather-pull-machine = { $parts ->
+    [8] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
+   *[4] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque quart mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
+ }
+gather-pull-hand = { $parts ->
+    [8] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
+   *[4] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque quart mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
+ }
+
+## Mesurer et répartir
+
+gather-measure-ring = Mesurer tout le tour du bord froncé : { $short }.
+    .check = { gather-measure.check }
+    .tolerance = { gather-measure.tolerance }
+    .remedy = { gather-measure.remedy }
+gather-measure-flat = Mesurer le bord froncé : { $short }.
+    .check = { gather-measure.check }
+    .tolerance = { gather-measure.tolerance }
+    .remedy = { gather-measure.remedy }
+# Dit seulement comme partie des deux ci-dessus.
+gather-measure =
+    .check = { $has-target ->
+        [yes] Il mesure { $short }, la longueur { EDGE($target, case: "of") }.
+       *[no] Il mesure { $short }.
+     }
+    .tolerance = jusqu’à { $ease } trop court en tout : l’embu du bord plat se résorbe à l’épinglage
+    .remedy = Plus de { $ease } trop court : relâcher les fronces. Trop long : resserrer les fronces.
+gather-spread = { $parts ->
+    [8] Répartir les fronces également avec les doigts, huitième par huitième.
+   *[4] Répartir les fronces également avec les doigts, quart par quart.
+ }
+gather-set-back = Remettre le point et la tension comme pour les coutures.

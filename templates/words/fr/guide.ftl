@@ -1,0 +1,48 @@
+### Ce que le guide dit autour du travail : à la machine avant une étape, où s’arrêter, et le regard de la fin.
+
+# Le titre des étapes auxquelles l’auteur n’en donne pas.
+part = Le travail
+
+## Avant une étape
+
+machine-straight = Repasser du zigzag au point droit, { $stitch }.
+# $left : le fil qui reste sur l’ancienne canette, de la longueur d’une pleine.
+bobbin-fresh = Commencer avec une canette pleine.
+    .check = Il reste environ { $left } des { $full } sur l’ancienne : trop peu pour le rang suivant.
+bobbin-fresh-within = Quand { $sewn } des { $rows } rangs de cette étape sont piqués, mettre une canette pleine.
+    .check = { bobbin-fresh.check }
+bobbin-spare = { $spare ->
+    [one] Remplir { $spare } canette d’avance : chacun de ces longs rangs prend plus de fil qu’une seule n’en contient.
+   *[other] Remplir { $spare } canettes d’avance : chacun de ces longs rangs prend plus de fil qu’une seule n’en contient.
+ }
+
+## Après une étape
+
+stop = Un bon endroit pour s’arrêter et ranger l’ouvrage.
+stop-sitting = Fin de la séance { $sitting }. Ranger l’ouvrage ici, épingles comptées.
+
+## Le dernier regard
+
+last-look = Dernier regard
+last-look-title = Examiner le vêtement
+last-look-aim = Il peut s’enfiler sans danger.
+last-look-pins = Compter les épingles et les aiguilles.
+    .check = Il y en a autant dans la boîte qu’au début.
+    .remedy = Tâter chaque couture et la taille jusqu’à retrouver la dernière. Personne n’enfile le vêtement avant.
+last-look-threads = Couper tous les fils qui dépassent et ôter les fils vifs.
+last-look-length = Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $length }.
+    .check = La mesure est la même devant, derrière et sur les côtés.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Si un côté tombe plus bas, y chercher une couture piquée trop étroite, et la repiquer.
+# La taille a été mise de niveau : le vêtement est plus long à certains endroits.
+last-look-lengths = Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } sur les côtés, { $back } derrière.
+    .check = Les trois mesures sont justes.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Là où il est plus long, découdre la taille et y reprendre le bord supérieur.
+last-look-height = Demander à la personne qui le porte de se tenir droite, sans chaussures. Mesurer du sol à l’ourlet : { $above }.
+    .check = La mesure est la même devant, derrière et sur les côtés.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Là où l’ourlet tombe plus bas, y reprendre le bord supérieur, sans jamais recouper l’ourlet.
+last-look-edges = Mettre le vêtement à l’envers et regarder le long de chaque bord.
+    .check = Aucun bord ne s’effiloche, aucune épaisseur n’est prise où elle ne doit pas l’être.
+    .remedy = Surfiler ou repiquer ce qui en a besoin.

@@ -1,0 +1,117 @@
+### Les mots fixes d’un guide : sa page, son PDF, son Markdown et son JSON.
+### Les valeurs sont des textes finis, sauf si une note dit autre chose.
+
+## Tête et aides de la page
+
+page-skip-to-steps = Aller aux étapes
+# À qui est le guide, là où c’est une taille et non une personne.
+page-size = taille { $size }
+page-aids = Aides à la lecture
+page-large-print = Gros caractères
+page-dark = Sombre
+page-progress = Avancement
+page-steps-done = Étapes faites
+# $done, $steps (nombres)
+page-done = { $done } sur { $steps } faites
+page-next = Prochaine à faire
+page-go-to-step = Aller à l’étape
+# Se tient dans le champ vide pour le numéro d’une étape.
+page-step-number = étape
+page-go = Aller
+# Pied d’une feuille de papier. $sheet, $sheets : son numéro, et combien il y en a.
+page-sheet = { $sheet } sur { $sheets }
+
+## Titres des parties
+
+page-contents = Dans ce guide
+page-garment = Le vêtement
+page-measurements = Mesures
+page-cautions = Attention
+page-tools = Outils
+page-materials = Matériaux
+page-cutting = Coupe
+page-proved = Ce qui a été prouvé avant la coupe
+# Le même dans le sommaire.
+page-proved-short = Ce qui a été prouvé
+page-notes = Notes de l’auteur
+page-reasons = D’où viennent les nombres
+
+## Mesures
+
+page-rounded = Les cotes de coupe sont arrondies à { $rounding } au-dessus.
+# $units : celles du fichier de l’auteur, là où le guide en parle d’autres.
+page-reasons-units = { $units ->
+    [inches] Les raisons sont calculées en pouces.
+   *[cm] Les raisons sont calculées en cm.
+ }
+page-numbers-units = { $units ->
+    [inches] Les nombres sont calculés en pouces.
+   *[cm] Les nombres sont calculés en cm.
+ }
+# $reasons : le titre de cette partie, comme lien.
+page-reasons-told = « { $reasons } » : c’est dit vers la fin.
+page-measurement = Mesure
+page-length = Longueur
+page-comes-from = D’où elle vient
+
+## Pourquoi un nombre est ce qu’il est
+
+# $numbers : un nombre ou une liste. Ce qui est invisible est lu à haute voix derrière.
+page-why = Pourquoi { $numbers }
+    .unseen = pour la pièce « { $piece } »
+# $told : d’où vient le nombre, comme une somme.
+page-then-rounded = { $told }, puis arrondi au-dessus
+page-told-above = voir plus haut
+page-told-by-name = à demander par son nom
+
+## Mises en garde
+
+# Les mots en tête d’une mise en garde.
+page-kind = { $kind ->
+    [needle] Aiguilles et épingles
+    [blade] Lames
+    [heat] Fer chaud
+    [flame] Flamme
+    [steam] Vapeur
+    [aerosol] Bombe
+    [dye] Teinture
+    [trip] Ourlets longs
+    [child] Enfants
+   *[other] Attention
+ }
+page-kind-head = { page-kind }.
+
+## Matériaux
+
+page-materials-are = Ce qu’il faut acheter, et combien sert vraiment.
+page-material = Matériau
+page-buy = Acheter
+page-cost = Coût
+page-need = Besoin
+page-need-amount = besoin : { $amount }
+page-for = Pour
+page-for-use = Pour : { $use }
+
+## Coupe
+
+page-cut-sizes-are = Les cotes de coupe comprennent toutes les marges : ne rien ajouter. Les cotes finies sont ce qui se voit.
+page-letter = Lettre
+page-piece = Pièce
+page-cloth = Tissu
+page-cut = Couper
+page-depth = Hauteur
+page-finished = Finie
+page-note = Note
+page-cut-size = { $length } de long, { $depth } de haut
+
+## Étapes
+
+page-check = Contrôle
+page-tolerance = Tolérance
+page-remedy = Sinon
+# Entre une tête et ce qui suit sur la même ligne.
+page-colon = { "\u00A0" }:
+
+## Pied
+
+page-end = Les règles locales et l’exercice autorisé du métier passent d’abord. Guide { $key }.

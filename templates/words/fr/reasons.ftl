@@ -1,0 +1,71 @@
+### D’où viennent les nombres, pour qui n’a pas vu le fichier de l’auteur.
+
+## Comment un nombre s’appelle
+
+reason-of-piece = { $measure } { PIECE($piece, case: "of") }
+reason-of-material = { $measure } du matériau ({ $material })
+# Un nombre qu’une opération demande, par le titre de l’opération.
+reason-for = { $label } pour « { $title } »
+# Les mesures d’une pièce ou d’un matériau ; dites seules, aussi.
+reason-length = longueur finie
+reason-depth = hauteur finie
+reason-start-takes = marge au début
+reason-end-takes = marge à la fin
+reason-top-takes = marge en haut
+reason-bottom-takes = marge en bas
+reason-count = nombre
+reason-hem-round = tour de l’ourlet
+reason-top-to-hem = longueur depuis le haut
+reason-top-round = tour du haut
+reason-used = longueur employée
+reason-used-weight = poids employé
+
+## D’où il vient
+
+reason-same = comme { $same }
+reason-same-of = comme { $same }, pour « { $title } »
+reason-body = une mesure du corps
+reason-choice = un choix, { $place }
+reason-choice-made = un choix fait pour ce guide
+# Une ligne du fichier de l’auteur.
+reason-place = ligne { $line } de { $file }
+reason-written = { $asked ->
+    [yes] { $shown ->
+        [yes] { $placed ->
+            [yes] écrit pour « { $title } » comme { $formula }, { $place }
+           *[no] écrit pour « { $title } » comme { $formula }
+        }
+       *[no] { $placed ->
+            [yes] écrit pour « { $title } », { $place }
+           *[no] écrit pour « { $title } »
+        }
+    }
+   *[no] { $shown ->
+        [yes] { $placed ->
+            [yes] écrit comme { $formula }, { $place }
+           *[no] écrit comme { $formula }
+        }
+       *[no] { $placed ->
+            [yes] écrit, { $place }
+           *[no] écrit
+        }
+    }
+ }
+reason-workroom = fixé par l’atelier
+reason-one = un, faute de nombre écrit
+reason-as-worked = tel que coupé et travaillé
+reason-before-drawn = tour du haut, avant de le resserrer
+
+## Arrondi
+
+reason-rounded = arrondi au multiple supérieur de { $step } : { $before } devient { $after }
+# La cote finie diffère autrement de la cote de coupe.
+reason-rounded-cut = cote de coupe arrondie au multiple supérieur de { $step } : { $before } devient { $after } ; cote finie : { $finished-before } devient { $finished-after }
+
+## Fonctions dans une formule ; une parenthèse avec leurs nombres suit.
+
+reason-max = le plus grand de
+reason-min = le plus petit de
+reason-round-up = arrondi au-dessus
+reason-round-down = arrondi au-dessous
+reason-round-near = arrondi

@@ -1,0 +1,78 @@
+### Poser des bords les uns dans les autres et les tenir comme un seul bord, épaisseur par épaisseur.
+
+stack-layers-title = Réunir { $count } épaisseurs : { EDGE($stack) }
+stack-layers-aim = { $count } épaisseurs font un seul bord de { $length }. Il s’appelle désormais { EDGE($stack) }.
+# Une seule épaisseur : il n’y a rien de plus à faire.
+stack-layers-title-single = Préparer { PIECE($pieces) }
+stack-layers-aim-single = L’épaisseur est prête.
+
+## Une bande pliée en deux, ses deux bords posés l’un sur l’autre
+
+stack-layers-title-fold = Plier { PIECE($band) } en deux
+stack-layers-fold = Plier { PIECE($band) } en deux dans la longueur, envers contre envers, les deux bords coupés bord à bord, et marquer la pliure au fer.
+    .check = Depuis la pliure, la bande a { $deep } de hauteur, plus la largeur de la couture à venir.
+
+## Marquer
+
+# $marked : les bords qui ne portent pas encore de repères. $seam : comment se dit la place du premier repère.
+stack-layers-mark = { $parts ->
+    [8] { $seam ->
+        [bright] Diviser en huitièmes et marquer sur les deux faces { $marked }, tous les { $part }, le premier repère à la couture de côté, celle au fil vif là où il y en a une.
+        [plain] Diviser en huitièmes et marquer sur les deux faces { $marked }, tous les { $part }, le premier repère à la couture de côté.
+       *[ends] Diviser en huitièmes et marquer sur les deux faces { $marked }, tous les { $part } à partir d’un bout.
+    }
+   *[4] { $seam ->
+        [bright] Diviser en quarts et marquer sur les deux faces { $marked }, tous les { $part }, le premier repère à la couture de côté, celle au fil vif là où il y en a une.
+        [plain] Diviser en quarts et marquer sur les deux faces { $marked }, tous les { $part }, le premier repère à la couture de côté.
+       *[ends] Diviser en quarts et marquer sur les deux faces { $marked }, tous les { $part } à partir d’un bout.
+    }
+ }
+
+## Poser chaque épaisseur, de la plus extérieure à la plus proche du corps
+
+# Dits seulement dans les messages ci-dessous : quelle face est de quel côté, et comment une épaisseur rejoint la précédente.
+stack-layers-way = { $face ->
+    [either] marges de couture vers les jambes
+    [out] endroit vers l’extérieur
+   *[in] endroit vers les jambes, envers vers l’épaisseur précédente
+ }
+stack-layers-meet = { $ring ->
+    [yes] Faire coïncider les coutures de côté et les repères, bords supérieurs bord à bord, et { pin } là.
+   *[no] Faire coïncider les bouts et les repères, bords supérieurs bord à bord, et { pin } là.
+ }
+stack-layers-hold = Tenir { PIECE($layer) } comme sur le corps, { stack-layers-way }.
+# Plusieurs pareilles, les premières posées.
+stack-layers-nest = { $ring ->
+    [yes] Mettre les { $copies } ronds { PIECE($layer, case: "of") } les uns dans les autres, { stack-layers-way }. { stack-layers-meet }
+   *[no] Poser les { $copies } exemplaires { PIECE($layer, case: "of") } les uns sur les autres, { stack-layers-way }. { stack-layers-meet }
+ }
+    .check = Aucune épaisseur ne poche entre les repères.
+    .remedy = { $parts ->
+        [8] Ôter les épingles de ce huitième et répartir à nouveau le mou.
+       *[4] Ôter les épingles de ce quart et répartir à nouveau le mou.
+     }
+stack-layers-put-in = { $ring ->
+    [yes] Mettre { PIECE($layer) } à l’intérieur, { stack-layers-way }. { stack-layers-meet }
+   *[no] Poser { PIECE($layer) } derrière, { stack-layers-way }. { stack-layers-meet }
+ }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
+stack-layers-put-in-alike = { $ring ->
+    [yes] Mettre les { $copies } ronds { PIECE($layer, case: "of") } à l’intérieur, { stack-layers-way }. { stack-layers-meet }
+   *[no] Poser les { $copies } exemplaires { PIECE($layer, case: "of") } derrière, { stack-layers-way }. { stack-layers-meet }
+ }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
+
+## Les tenir toutes
+
+stack-layers-pin = { pin-start } tous les { $spacing } entre les repères.
+# Plus de deux épaisseurs : ces épingles traversaient celles qui étaient là à ce moment.
+stack-layers-pin-through = { $hold ->
+    [clips] Quand toutes les épaisseurs y sont, les pincer toutes ensemble : d’abord aux repères, puis tous les { $spacing }.
+   *[pins] Quand toutes les épaisseurs y sont, faire passer les épingles à travers toutes : d’abord aux repères, puis tous les { $spacing }.
+ }
+stack-layers-sew = { $count ->
+    [2] Piquer les deux épaisseurs ensemble à { $from-edge } du bord, { $length }, au point le plus long. Cette piqûre reste.
+   *[other] Piquer les { $count } épaisseurs ensemble à { $from-edge } du bord, { $length }, au point le plus long. Cette piqûre reste.
+ }
