@@ -98,6 +98,7 @@ def test_a_guide_without_reasons_speaks_of_none() -> None:
         ("two\nlines", "two lines"),
         ("<b>", "&lt;b&gt;"),
         ("5 * 3", "5 \\* 3"),
+        ("Contrôle\u00a0: 5\u202f%", "Contrôle\u00a0: 5\u202f%"),
     ],
 )
 def test_a_text_stands_for_its_own_letters(text: str, written: str) -> None:

@@ -29,8 +29,6 @@ class-every-size = toutes les tailles
 class-of = une classe de { $number }
 # À la place d’un nom qui n’a pas pu être lu.
 class-line = ligne { $line } du fichier de la classe
-# Combien de temps prend un guide.
-class-hours = { $hours } h
 
 ## Le tableau des tailles
 

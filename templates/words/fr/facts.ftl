@@ -62,7 +62,10 @@ fact-opening = ouverture sous la taille
 ## Temps
 
 fact-time = temps pour le tout, environ
-    .why = les temps des étapes, sans lavage ni séchage
+    .why = au rythme d’une main exercée ; sans lavage ni séchage
+# $times : autant de fois le temps d’une main exercée.
+fact-time-beginner = temps pour le tout, environ
+    .why = au rythme d’une personne qui débute, { $times } fois celui d’une main exercée ; sans lavage ni séchage
 fact-time-cutting = dont la coupe
 
 ## Les tailles côte à côte

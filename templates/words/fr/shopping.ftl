@@ -36,7 +36,7 @@ shopping-bobbins = { $bobbins ->
 shopping-cost = Matériaux : **{ $cost }**
 # $materials (une liste)
 shopping-cost-without = Matériaux : **{ $cost }**, sans { $materials }
-shopping-work = Travail : **{ $hours } h** environ, coupe comprise
+shopping-work = Travail : **{ $time }** environ, coupe comprise
 shopping-labour = Main-d’œuvre : { $labour } ; le tout { $cost }
 # $margin : en pour cent.
 shopping-price = Prix à demander : **{ $price }**, marge de { $margin } % du coût

@@ -15,6 +15,9 @@ from furbelow.s6_write.pages.prose import Block, Run, blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
 from furbelow.s6_write.words.messages import Messages
 
+# A space that holds two words together stays: French has one before a colon, every language one before a unit.
+_BETWEEN_WORDS = re.compile(r"[^\S\u00a0\u202f]+")
+
 
 class _Written(str):
     """Text that is Markdown already."""
@@ -59,7 +62,7 @@ def all_figures(guide: Guide) -> tuple[Figure, ...]:
 
 def escaped(text: str) -> str:
     """The text on one line, with every sign that Markdown or HTML could act on written as itself."""
-    text = " ".join(without_unseen(text).split())
+    text = _BETWEEN_WORDS.sub(" ", without_unseen(text)).strip(" ")
     text = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
     text = re.sub(r"([\\`*_\[\]#])", r"\\\1", text)
     # Not every reader takes a backslash before these two.
