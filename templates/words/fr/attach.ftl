@@ -11,7 +11,7 @@ attach-aim = { COUNT($edge) ->
 
 attach-turn = Mettre { PIECE($edge) } à l’endroit et { PIECE($to) } à l’envers.
 attach-slip = Enfiler { PIECE($to) }, tête en bas, sur { PIECE($edge) }, jusqu’à ce que { EDGE($to, form: "short") } soit au ras { EDGE($edge, form: "short", case: "of") }.
-    .check = Les endroits se font face et les deux bords coupés sont bord à bord.
+    .check = Les endroits se font face et les deux bords coupés coïncident.
 attach-slip-tails = Enfiler { PIECE($to) }, tête en bas, sur { PIECE($edge) }, jusqu’à ce que { EDGE($to, form: "short") } soit au ras { EDGE($edge, form: "short", case: "of") }. Laisser pendre les bouts de fil par-dessus le bord.
     .check = { attach-slip.check }
 attach-lay = Poser { EDGE($edge) } contre { EDGE($to) }, endroit contre endroit et bord à bord.
@@ -21,20 +21,20 @@ attach-lay-tails = Poser { EDGE($edge) } contre { EDGE($to) }, endroit contre en
 
 attach-pin-gathers = { match-and-pin }
     .check = { $hold ->
-        [clips] Les bords sont bord à bord et les fronces ne s’entassent pas aux repères. Là où le bord plat est plus long, son embu est réparti entre les pinces sans faire de pli.
-       *[pins] Les bords sont bord à bord et les fronces ne s’entassent pas aux repères. Là où le bord plat est plus long, son embu est réparti entre les épingles sans faire de pli.
+        [clips] Les bords coïncident et les fronces ne s’entassent pas aux repères. Là où le bord plat est plus long, son embu est réparti entre les pinces sans faire de pli.
+       *[pins] Les bords coïncident et les fronces ne s’entassent pas aux repères. Là où le bord plat est plus long, son embu est réparti entre les épingles sans faire de pli.
      }
     .tolerance = les fronces jusqu’à { $ease } trop courtes en tout
     .remedy = Plus de { $ease } trop court : relâcher les fronces.
 attach-pin-pleats = { match-and-pin }
     .check = { $hold ->
-        [clips] Les bords sont bord à bord et les plis ne s’entassent pas aux repères. Là où le bord plat est plus long, son embu est réparti entre les pinces sans faire de pli.
-       *[pins] Les bords sont bord à bord et les plis ne s’entassent pas aux repères. Là où le bord plat est plus long, son embu est réparti entre les épingles sans faire de pli.
+        [clips] Les bords coïncident et les plis ne s’entassent pas aux repères. Là où le bord plat est plus long, son embu est réparti entre les pinces sans faire de pli.
+       *[pins] Les bords coïncident et les plis ne s’entassent pas aux repères. Là où le bord plat est plus long, son embu est réparti entre les épingles sans faire de pli.
      }
     .tolerance = le bord plissé jusqu’à { $ease } trop court en tout
     .remedy = Plus de { $ease } trop court : relâcher les plis.
 attach-pin-flat = { match-and-pin }
-    .check = Les bords sont bord à bord.
+    .check = Les bords coïncident.
     .tolerance = un bord plus long de { $off }
     .remedy = Répartir la différence entre les repères.
 
@@ -59,5 +59,5 @@ attach-sew-pleats = { attach-seam }
     .check = Chaque pli est comme il a été bâti, et le bâti ne se voit pas sur l’endroit.
     .remedy = Découdre sur une largeur de main, remettre le pli en place et repiquer.
 attach-sew-flat = { attach-seam }
-    .check = Les bords sont restés bord à bord.
+    .check = Les bords coïncident toujours.
     .remedy = Découdre sur une largeur de main, lisser et repiquer.

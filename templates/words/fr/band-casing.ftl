@@ -41,13 +41,13 @@ band-casing-mark-band-alone = { $parts ->
 band-casing-turn = Mettre la jupe à l’envers, le bord supérieur en haut.
 band-casing-label = Poser l’étiquette à l’intérieur à côté de { side-seam }, le texte à l’endroit, un bout au ras du bord supérieur. L’y { pin }.
 # Quelle face de la jupe est à l’intérieur : l’envers de sa seule épaisseur ou de la plus intérieure, ...
-band-casing-slip = Y enfiler { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’envers { PIECE($inner, case: "of") }.
+band-casing-slip = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’envers { PIECE($inner, case: "of") }.
     .check = Le bord non replié est au ras du bord supérieur, et la pliure repassée pend vers le bas.
 # ... l’endroit d’une doublure qui se porte côté jambes, ...
-band-casing-slip-lining = Y enfiler { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’endroit { PIECE($inner, case: "of") }, qui est à l’intérieur.
+band-casing-slip-lining = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’endroit { PIECE($inner, case: "of") }, qui est à l’intérieur.
     .check = { band-casing-slip.check }
 # ... ou un tissu aux deux faces pareilles.
-band-casing-slip-either = Y enfiler { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’intérieur { PIECE($inner, case: "of") }.
+band-casing-slip-either = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’intérieur { PIECE($inner, case: "of") }.
     .check = { band-casing-slip.check }
 band-casing-pin = { pin-start } { band-casing-seam } de la ceinture au premier repère, puis les autres repères, puis tous les { $spacing }.
     .check = La ceinture est posée sans pli ; les deux bords mesurent { $length }.

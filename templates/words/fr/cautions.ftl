@@ -2,7 +2,7 @@
 
 caution-pins = Retirer chaque épingle avant qu’elle n’arrive sous l’aiguille, et les recompter dans la boîte.
 caution-clips = Retirer chaque pince à tissu avant qu’elle n’arrive sous l’aiguille, et les recompter dans la boîte.
-caution-hand-needle = En cousant à la main : porter un dé à coudre, et piquer l’aiguille au repos dans un pique-aiguilles, jamais dans ses vêtements.
+caution-hand-needle = Pour coudre à la main : porter un dé à coudre, et piquer l’aiguille au repos dans un pique-aiguilles, jamais dans ses vêtements.
 caution-fingers = Garder les doigts à côté du pied-de-biche, jamais devant l’aiguille.
 caution-knives = Les couteaux de la surjeteuse coupent les doigts comme le tissu : garder les mains à côté du pied-de-biche, jamais devant.
 caution-ripper = Un découseur dérape : mettre une épingle en travers à chaque bout de la fente et couper vers une épingle, jamais vers sa main.

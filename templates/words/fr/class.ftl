@@ -32,7 +32,7 @@ class-line = ligne { $line } du fichier de la classe
 
 ## Le tableau des tailles
 
-class-chart-are = Les cotes de coupe sont arrondies à { $rounding } au-dessus et comprennent toutes les marges.
+class-chart-are = Les cotes de coupe sont arrondies au multiple supérieur de { $rounding } et comprennent toutes les marges.
 class-chart-sizes = Tableau des tailles, { $sizes }
 class-size = Taille
 

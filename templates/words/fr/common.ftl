@@ -243,9 +243,9 @@ fibre = { $fibre ->
    *[unknown] fibre inconnue
  }
 # Points des étiquettes d’entretien : ISO 3758.
-iron-set-three-dots = Régler le fer pour { $fibre } : trois points, 200 °C, avec vapeur. L’essayer d’abord sur une chute.
-iron-set-two-dots = Régler le fer pour { $fibre } : deux points, 150 °C, sous une pattemouille. L’essayer d’abord sur une chute.
-iron-set-one-dot = Régler le fer pour { $fibre } : un point, 110 °C, sans vapeur, sous une pattemouille sèche. L’essayer d’abord sur une chute.
+iron-set-three-dots = Régler le fer pour cette fibre ({ $fibre }) : trois points, 200 °C, avec vapeur. L’essayer d’abord sur une chute.
+iron-set-two-dots = Régler le fer pour cette fibre ({ $fibre }) : deux points, 150 °C, sous une pattemouille. L’essayer d’abord sur une chute.
+iron-set-one-dot = Régler le fer pour cette fibre ({ $fibre }) : un point, 110 °C, sans vapeur, sous une pattemouille sèche. L’essayer d’abord sur une chute.
 
 ## Le fil vif, qui distingue une couture verticale des autres
 

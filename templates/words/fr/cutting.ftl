@@ -118,10 +118,10 @@ cutting-slit-beyond = { cutting-slit } Au bout de la table, faire avancer le tis
 cutting-slit-fold = Couper aussi le long de la pliure : les bandes de coupe { $lanes } s’y tiennent.
 # $layer : d’un tissu plié, où est la bande ; fold : elle contient la pliure, et sa hauteur est celle d’une fois ouverte.
 cutting-lane-whole = { $layer ->
-    [flat] La bande de coupe { $lane }, { $depth } de hauteur, est { $piece }, sans la couper.
-    [fold] Ouvrir la bande de coupe { $lane }, qui contient la pliure. Elle a { $depth } de hauteur : c’est { $piece }, sans la couper.
-    [upper] La bande de coupe { $lane }, épaisseur du dessus, { $depth } de hauteur, est { $piece }, sans la couper.
-   *[under] La bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, est { $piece }, sans la couper.
+    [flat] La bande de coupe { $lane }, { $depth } de hauteur, est { $piece } : ne pas la couper.
+    [fold] Ouvrir la bande de coupe { $lane }, qui contient la pliure. Elle a { $depth } de hauteur : c’est { $piece } : ne pas la couper.
+    [upper] La bande de coupe { $lane }, épaisseur du dessus, { $depth } de hauteur, est { $piece } : ne pas la couper.
+   *[under] La bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, est { $piece } : ne pas la couper.
  }
 cutting-lane = { $layer ->
     [flat] Dans la bande de coupe { $lane }, { $depth } de hauteur, couper { $cuts }.
@@ -178,7 +178,7 @@ cutting-trim = Couper ce qui reste à côté de { $marks }, le long de la craie.
 ## Après le dernier coup de ciseaux
 
 cutting-keep = Garder pour plus tard les chutes assez grandes du tissu ({ $cloth }), chacune étiquetée avec ses dimensions.
-    .check = Ce sont : { $sizes }. Garder les plus petites jusqu’à la fin du vêtement, pour essayer les points et pour raccommoder.
+    .check = À garder : { $sizes }. Garder les plus petites jusqu’à la fin du vêtement, pour essayer les points et pour raccommoder.
 # Dits seulement dans le message ci-dessus.
 cutting-size = { $length } × { $width }
 cutting-sizes = { $number } de { $length } × { $width }

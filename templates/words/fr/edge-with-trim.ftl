@@ -43,12 +43,12 @@ edge-with-trim-sew-folded = Piquer à { $row } de la pliure, { $stitch }, point 
 edge-with-trim-cut = Couper le galon ({ $trim }) à { $overlap } au-delà de son début.
 edge-with-trim-lap = Replier { $half } du bout coupé, et poser le repli de { $half } sur le début.
     .check = Le repli est droit en travers, et aucun bout brut ne se voit.
-    .remedy = S’il n’arrive pas, découdre une largeur de main et reposer le galon en le tirant moins.
+    .remedy = S’il est trop court, découdre une largeur de main et reposer le galon en le tirant moins.
 edge-with-trim-close = Piquer jusqu’au repli, avec un point d’arrêt : { $length } en tout.
     .check = Le raccord du galon est à { side-seam }.
 edge-with-trim-end-folded = Couper le galon ({ $trim }) à { $under } au-delà du bout du tissu et replier d’autant. Piquer jusqu’au repli, avec un point d’arrêt : { $length } en tout.
     .check = Le repli est au ras du bout du tissu, et aucun bout brut ne se voit.
-    .remedy = S’il n’arrive pas, découdre une largeur de main et reposer le galon en le tirant moins.
+    .remedy = S’il est trop court, découdre une largeur de main et reposer le galon en le tirant moins.
 
 ## Piquer le bord intérieur d’un galon large
 

@@ -10,12 +10,12 @@ french-seam-aim = Les bords bruts sont enfermés : { $first }, puis { $second }
 french-seam-lay-edges = Poser { EDGE($edge) } contre { EDGE($to) }, envers contre envers et bord à bord.
 french-seam-turn = Mettre { PIECE($edge) } à l’envers et { PIECE($to) } à l’endroit.
 french-seam-slip = Enfiler { PIECE($to) }, tête en bas, sur { PIECE($edge) }, jusqu’à ce que { EDGE($to, form: "short") } soit au ras { EDGE($edge, form: "short", case: "of") }.
-    .check = Les envers se font face et les deux bords coupés sont bord à bord.
+    .check = Les envers se font face et les deux bords coupés coïncident.
 french-seam-pin = { match-and-pin }
     .check = { $folds ->
-        [gathers] Les bords sont bord à bord et les fronces ne s’entassent pas aux repères.
-        [pleats] Les bords sont bord à bord et les plis ne s’entassent pas aux repères.
-       *[flat] Les bords sont bord à bord.
+        [gathers] Les bords coïncident et les fronces ne s’entassent pas aux repères.
+        [pleats] Les bords coïncident et les plis ne s’entassent pas aux repères.
+       *[flat] Les bords coïncident.
      }
     .tolerance = { $folds ->
         [gathers] les fronces jusqu’à { $ease } trop courtes en tout

@@ -5,7 +5,7 @@ part = Le travail
 
 ## Avant une étape
 
-machine-straight = Repasser du zigzag au point droit, { $stitch }.
+machine-straight = Revenir du zigzag au point droit, { $stitch }.
 # $left : le fil qui reste sur l’ancienne canette, de la longueur d’une pleine.
 bobbin-fresh = Commencer avec une canette pleine.
     .check = Il reste environ { $left } des { $full } sur l’ancienne : trop peu pour le rang suivant.

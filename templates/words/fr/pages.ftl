@@ -38,7 +38,7 @@ page-reasons = D’où viennent les nombres
 
 ## Mesures
 
-page-rounded = Les cotes de coupe sont arrondies à { $rounding } au-dessus.
+page-rounded = Les cotes de coupe sont arrondies au multiple supérieur de { $rounding }.
 # $units : celles du fichier de l’auteur, là où le guide en parle d’autres.
 page-reasons-units = { $units ->
     [inches] Les raisons sont calculées en pouces.
@@ -49,7 +49,7 @@ page-numbers-units = { $units ->
    *[cm] Les nombres sont calculés en cm.
  }
 # $reasons : le titre de cette partie, comme lien.
-page-reasons-told = « { $reasons } » : c’est dit vers la fin.
+page-reasons-told = La partie « { $reasons } » est vers la fin.
 page-measurement = Mesure
 page-length = Longueur
 page-comes-from = D’où elle vient

@@ -27,7 +27,7 @@ starch-try = L’essayer sur une chute et la laisser sécher.
 ## L’appliquer
 
 starch-hang = Suspendre le vêtement tête en bas par son ourlet, ou le poser sur un fil en plein air, un vieux drap dessous.
-starch-brush = Brosser { PIECE($pieces) } avec l’amidon, une épaisseur à la fois. Tenir tout le reste à l’écart.
+starch-brush = Enduire { PIECE($pieces) } d’amidon à la brosse, une épaisseur à la fois. Tenir tout le reste à l’écart.
     .check = Le tissu est humide à cœur, sans goutte qui coule.
     .remedy = Tamponner les endroits trop mouillés avec un linge sec : ils sèchent en blanc.
 starch-spray = Vaporiser { PIECE($pieces) } d’amidon à { $far } de distance, une épaisseur à la fois. Tenir tout le reste à l’écart.
