@@ -3,6 +3,8 @@
 ## Quantités
 
 buy-volume = { $amount } ml
+# Une poudre, à peser.
+buy-mass = { $amount } g
 # $length : du fil d’une bobine.
 buy-reels = { $reels ->
     [one] { $reels } bobine de { $length }
@@ -13,6 +15,14 @@ buy-reels = { $reels ->
 
 buy-wide = { $width } de large
 buy-stretches = s’étire de { $stretch } ou plus
+# $class : ce que prennent les fibres ; any là où aucune sorte de teinture ne convient à toutes. $fibres (une liste)
+buy-dye = { $class ->
+    [acid] teinture acide, pour { $fibres }
+    [disperse] teinture dispersée, pour { $fibres }
+    [reactive] teinture réactive, pour { $fibres }
+    [direct] teinture directe, pour { $fibres }
+   *[any] teinture pour { $fibres }
+ }
 
 ## Où il va
 
@@ -33,6 +43,7 @@ use-hoop = cerceau dans { PIECE($piece) }
 use-shirring = fronces élastiques { PIECE($piece, case: "of") }
 use-elastic = élastique dans { PIECE($piece) }
 use-cord = cordon dans { PIECE($piece) }
+use-dye = teindre { PIECE($piece) }
 use-starch = amidonner { PIECE($piece) }
 # Une façon de travailler que l’auteur décrit lui-même, par son nom.
 use-own = { $name }

@@ -72,4 +72,4 @@ class-whole = entière
 
 ## Pied
 
-class-end = Les règles locales et l’exercice autorisé du métier passent d’abord. Page de la classe { $key }.
+class-end = Les règles locales et l’avis des professionnels agréés passent d’abord. Page de la classe { $key }.

@@ -114,4 +114,4 @@ page-colon = { "\u00A0" }:
 
 ## Pied
 
-page-end = Les règles locales et l’exercice autorisé du métier passent d’abord. Guide { $key }.
+page-end = Les règles locales et l’avis des professionnels agréés passent d’abord. Guide { $key }.
