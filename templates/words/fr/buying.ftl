@@ -54,3 +54,5 @@ bom-width = largeur { $amount }
 bom-weight = poids { $amount }
 bom-stretch = extension { $amount }
 bom-reel = bobine { $amount }
+# Le titre anglais d’un fil de coton.
+bom-count = Ne { $amount }
