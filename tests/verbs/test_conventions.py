@@ -14,6 +14,7 @@ from pathlib import Path
 
 import pytest
 from furbelow.verbs.command import _VERBS, run
+from jsonschema import Draft202012Validator
 
 SPECS = Path(__file__).parents[2] / "specs"
 LARKSPUR, CLASS = str(SPECS / "larkspur.yaml"), str(SPECS / "wearers" / "class.yaml")
@@ -133,11 +134,13 @@ JSON = [
 
 
 @pytest.mark.parametrize("call", JSON)
-def test_the_json_of_every_verb_has_one_head_and_its_faults(
-    call: list[str], capsys: pytest.CaptureFixture[str]
-) -> None:
+def test_the_json_of_every_verb_is_as_its_schema_says(call: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    schema = json.loads((SPECS.parent / "schemas" / "answer.schema.json").read_text(encoding="utf-8"))
+    Draft202012Validator.check_schema(schema)
+    validator = Draft202012Validator(schema)
     code = run([*call, "--format", "json"])
     told = json.loads(capsys.readouterr().out)
+    validator.validate(told)
     assert told["furbelow"] == 1
     assert told["verb"] == call[0]
     errors = [fault for fault in told["faults"] if fault["severity"] == "error"]
