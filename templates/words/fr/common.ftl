@@ -54,21 +54,42 @@ edge-side = { $count ->
        *[end] bords de fin
     }
  }
-# Des épaisseurs travaillées comme un seul bord, par le nom que l’auteur leur a donné, tel que « skirt top ».
-stack = { $form ->
-    [bare] { $name }
-   *[full] { $case ->
-        [of] du bord réuni « { $name } »
-        [to] au bord réuni « { $name } »
-       *[nominative] le bord réuni « { $name } »
+# Des épaisseurs travaillées comme un seul bord, par le nom que l’auteur leur a donné ; dans un guide en une autre langue
+# que la sienne ($named est no), par leurs pièces.
+stack = { $named ->
+    [yes] { $form ->
+        [bare] { $name }
+       *[full] { $case ->
+            [of] du bord réuni « { $name } »
+            [to] au bord réuni « { $name } »
+           *[nominative] le bord réuni « { $name } »
+        }
+    }
+   *[no] { $form ->
+        [bare] bord réuni : { $pieces }
+       *[full] { $case ->
+            [of] du bord réuni ({ $pieces })
+            [to] au bord réuni ({ $pieces })
+           *[nominative] le bord réuni ({ $pieces })
+        }
     }
  }
-stack-layers-of = { $form ->
-    [bare] épaisseurs du bord réuni « { $name } »
-   *[full] { $case ->
-        [of] des épaisseurs du bord réuni « { $name } »
-        [to] aux épaisseurs du bord réuni « { $name } »
-       *[nominative] les épaisseurs du bord réuni « { $name } »
+stack-layers-of = { $named ->
+    [yes] { $form ->
+        [bare] épaisseurs du bord réuni « { $name } »
+       *[full] { $case ->
+            [of] des épaisseurs du bord réuni « { $name } »
+            [to] aux épaisseurs du bord réuni « { $name } »
+           *[nominative] les épaisseurs du bord réuni « { $name } »
+        }
+    }
+   *[no] { $form ->
+        [bare] épaisseurs du bord réuni : { $pieces }
+       *[full] { $case ->
+            [of] des épaisseurs du bord réuni ({ $pieces })
+            [to] aux épaisseurs du bord réuni ({ $pieces })
+           *[nominative] les épaisseurs du bord réuni ({ $pieces })
+        }
     }
  }
 side-seam = { $seam ->
@@ -208,6 +229,30 @@ zigzag-set = Régler la machine au point zigzag, { $zigzag-wide } mm de large e
 # Les mots sont ceux de la loi, dans la langue du pays où le vêtement se porte.
 fire-label-write = Écrire TENIR ÉLOIGNÉ DU FEU sur { $label-tape } de ruban de coton, en capitales rouges d’au moins { $letters } de haut, avec un feutre qui ne part pas au lavage.
 
+## Rangs de points longs que l’on tire
+
+rows-set-machine = Régler le point le plus long de la machine, { $long-stitch } mm environ, et desserrer un peu la tension du fil supérieur. Noter les deux réglages d’avant.
+# Dit seulement dans d’autres messages. $per-run : sur combien des parties marquées va une section.
+rows-runs = { $in-runs ->
+    [yes] { $per-run ->
+        [one] Le piquer en { $runs } sections, de repère en repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
+       *[other] { $parts ->
+            [8] Le piquer en { $runs } sections de { $per-run } huitièmes chacune, de repère à repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
+           *[4] Le piquer en { $runs } sections de { $per-run } quarts chacune, de repère à repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
+        }
+    }
+   *[no] Le piquer d’un seul trait. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts.
+ }
+rows-wind-tails = { $in-runs ->
+    [yes] À un bout de chaque section, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
+   *[no] À un bout du rang, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
+ }
+rows-set-back = Remettre le point et la tension comme pour les coutures.
+# Les rangs se voient : leurs bouts de fil passent sur l’envers.
+rows-tails-under = { $in-runs ->
+    [yes] Ôter les épingles qui tiennent les bouts de fil. Aux deux bouts de chaque section, tirer les fils supérieurs sur l’envers, nouer chacun à son fil de canette, et couper les bouts à { $knot }.
+   *[no] Ôter les épingles qui tiennent les bouts de fil. Aux deux bouts, tirer les fils supérieurs sur l’envers, nouer chacun à son fil de canette, et couper les bouts à { $knot }.
+ }
 ## Bouts de fil, une fois que les épingles tiennent le bord
 
 tails-off-machine = { $in-runs ->

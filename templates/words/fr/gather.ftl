@@ -49,18 +49,8 @@ gather-pleat = Plisser { EDGE($edge) } à { $first-row } du bord coupé, endroit
 ## Avec deux rangs
 
 gather-thread-needle = Enfiler une aiguille à main d’un fil double, pour des points devant de { $hand-stitch } environ.
-gather-set-machine = Régler le point le plus long de la machine, { $stitch } mm environ, et desserrer un peu la tension du fil supérieur. Noter les deux réglages d’avant.
-# $per-run : sur combien des parties marquées va une section.
-gather-first-row = { $in-runs ->
-    [yes] { $per-run ->
-        [one] Piquer un rang de fronces à { $first-row } du bord coupé, en { $runs } sections, de repère en repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
-       *[other] { $parts ->
-            [8] Piquer un rang de fronces à { $first-row } du bord coupé, en { $runs } sections de { $per-run } huitièmes chacune, de repère à repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
-           *[4] Piquer un rang de fronces à { $first-row } du bord coupé, en { $runs } sections de { $per-run } quarts chacune, de repère à repère. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts de chaque section.
-        }
-    }
-   *[no] Piquer un rang de fronces à { $first-row } du bord coupé, d’un seul trait. Sans point d’arrêt ; laisser pendre { $tail } de fil aux deux bouts.
- }
+gather-set-machine = { rows-set-machine }
+gather-first-row = Faire un rang de fronces à { $first-row } du bord coupé. { rows-runs }
 gather-second-row = Piquer de même un second rang, à { $second-row } du bord coupé, à { $apart } du premier.
     .check = Les deux rangs courent côte à côte sans se croiser.
 gather-wind-tails = { $in-runs ->

@@ -12,12 +12,36 @@ pleats-aim = { $count ->
 
 ## Repères
 
-pleats-mark-ring = Marquer { EDGE($edge) } tous les { $every }, { $count } fois, le premier repère à la couture.
-    .check = { $count } repères, le dernier à { $every } du premier.
+pleats-mark-ring = { $count ->
+    [one] Marquer { EDGE($edge) } une fois, à la couture.
+   *[other] Marquer { EDGE($edge) } tous les { $every }, { $count } fois, le premier repère à la couture.
+ }
+    .check = { $count ->
+        [one] { $count } repère.
+       *[other] { $count } repères, le dernier à { $every } du premier.
+     }
     .tolerance = { $mark-off } en tout
     .remedy = Répartir ce qui reste entre tous les repères.
-pleats-mark-flat = Marquer { EDGE($edge) } tous les { $every }, { $count } fois, à partir d’un bout.
-    .check = { $count } repères, le dernier à { $every } du bout.
+# Les plis couchés commencent à leurs repères.
+pleats-mark-flat = { $count ->
+    [one] Marquer { EDGE($edge) } une fois, à un bout.
+   *[other] Marquer { EDGE($edge) } tous les { $every }, { $count } fois, à partir d’un bout.
+ }
+    .check = { $count ->
+        [one] { $count } repère.
+       *[other] { $count } repères, le dernier à { $every } de l’autre bout.
+     }
+    .tolerance = { pleats-mark-ring.tolerance }
+    .remedy = { pleats-mark-ring.remedy }
+# Les plis ronds et creux ont leurs repères au milieu.
+pleats-mark-flat-middles = { $count ->
+    [one] Marquer { EDGE($edge) } une fois, au milieu.
+   *[other] Marquer { EDGE($edge) } tous les { $every }, { $count } fois, le premier repère à { $half } d’un bout.
+ }
+    .check = { $count ->
+        [one] { $count } repère, à { $half } des deux bouts.
+       *[other] { $count } repères, le dernier à { $half } de l’autre bout.
+     }
     .tolerance = { pleats-mark-ring.tolerance }
     .remedy = { pleats-mark-ring.remedy }
 pleats-lines-knife = À chaque repère, tracer une seconde ligne { $twice } plus loin.
@@ -26,9 +50,9 @@ pleats-lines-inverted = À chaque repère, tracer une ligne à { $twice } de cha
 
 ## Plier
 
-pleats-fold-knife = Plier à la seconde ligne et ramener la pliure au premier repère, toutes les pliures du même côté ; { pin } chaque pli.
-pleats-fold-box = Plier les deux lignes vers l’arrière, sur { $depth } de profondeur, de sorte que chaque pli rond touche le suivant ; { pin } chaque pliure.
-pleats-fold-inverted = Ramener les deux lignes au repère qui est entre elles, de sorte que les deux pliures se rejoignent devant ; { pin } chaque pliure.
+pleats-fold-knife = Plier à la seconde ligne et ramener la pliure au premier repère, toutes les pliures du même côté. { pin-start } chaque pli.
+pleats-fold-box = Plier les deux lignes vers l’arrière, sur { $depth } de profondeur, de sorte que chaque pli rond touche le suivant. { pin-start } chaque pliure.
+pleats-fold-inverted = Ramener les deux lignes au repère qui est entre elles, de sorte que les deux pliures se rejoignent devant. { pin-start } chaque pliure.
 
 ## Mesurer et fixer
 
@@ -40,5 +64,5 @@ pleats-measure-flat = Mesurer le bord plissé : { $length }.
     .check = { pleats-measure-ring.check }
     .tolerance = { pleats-measure-ring.tolerance }
     .remedy = { pleats-measure-ring.remedy }
-pleats-sew-down = Piquer les plis à { $from-edge } du bord au point le plus long, { $length } ; cette piqûre reste dans la couture.
-pleats-press = Repasser les plis depuis le haut, jusqu’où ils doivent rester vifs ; lever le fer, ne pas le faire glisser.
+pleats-sew-down = Piquer les plis à { $from-edge } du bord au point le plus long, { $length }. Cette piqûre reste dans la couture.
+pleats-press = Repasser les plis depuis le haut, aussi bas qu’ils doivent rester vifs. Lever le fer et le poser, sans le faire glisser.

@@ -6,9 +6,9 @@ ring-cut-aim = Rayon { $radius }, { $degrees } degrés : { $top } en haut, { $h
 ## Tracer
 
 ring-cut-lay = Poser à plat le rectangle { PIECE($piece, case: "of") }, { $wide } de large et { $high } de haut.
-ring-cut-centre = Tracer la ligne médiane verticale du rectangle et y marquer le centre, à { $outer } au-dessus du bord inférieur.
+ring-cut-centre = Tracer la ligne médiane verticale du rectangle. Y marquer le centre, à { $outer } au-dessus du bord inférieur.
 # Le centre est au-delà du tissu.
-ring-cut-centre-beyond = Tracer la ligne médiane verticale du rectangle et y marquer le centre, à { $outer } au-dessus du bord inférieur : { $beyond } au-delà du bord supérieur, sur du papier collé à la table.
+ring-cut-centre-beyond = Tracer la ligne médiane verticale du rectangle, et la prolonger au-delà sur du papier collé à la table. Y marquer le centre, à { $outer } au-dessus du bord inférieur et à { $beyond } au-delà du bord supérieur.
 ring-cut-outer = Tenir un mètre ruban au centre et tracer l’arc extérieur à { $outer }.
     .check = L’arc touche tout juste le bord inférieur.
     .tolerance = { $arc-off } de plus ou de moins
@@ -33,7 +33,7 @@ ring-cut-ends-wide = { ring-cut-end-lines }
 
 ring-cut-cut = Couper sur les deux arcs et sur les lignes droites les plus à l’extérieur.
 # Dit seulement dans les messages ci-dessous.
-ring-cut-stay-row = Piquer aussitôt un rang à { $stay } de l’arc intérieur, sans l’étirer ; ce rang reste dans la couture.
+ring-cut-stay-row = Piquer aussitôt un rang à { $stay } de l’arc intérieur, { $stitch }, sans l’étirer. Ce rang reste dans la couture.
 ring-cut-stay = { ring-cut-stay-row }
     .check = L’arc intérieur mesure { $top } entre les coutures des bouts.
     .tolerance = { $top-off } de plus ou de moins

@@ -5,7 +5,7 @@ shirring-aim = { $rows } rangs de fil élastique ({ $thread }) resserrent { $clo
 
 ## Essayer
 
-shirring-wind = Enrouler le fil élastique ({ $thread }) sur la canette à la main, sans l’étirer.
+shirring-wind = Enrouler le fil élastique ({ $thread }) sur la canette à la main, sans l’étirer. Le fil supérieur reste tel quel.
 shirring-try = Régler la machine, { $stitch }, et faire un essai : { $rows } rangs sur une bande de { $trial }.
     .check = Après vapeur, elle se resserre à { $trial-short }.
     .tolerance = { $trial-off } de plus ou de moins
@@ -14,10 +14,10 @@ shirring-try = Régler la machine, { $stitch }, et faire un essai : { $rows } r
 ## Piquer les rangs
 
 shirring-mark = Tracer { $rows } lignes sur l’endroit : la première à { $from-edge } { EDGE($edge, case: "of") }, les autres à { $spacing } l’une de l’autre.
-shirring-sew = Piquer chaque ligne tout autour, { $cloth }, endroit dessus ; à partir du second rang, tenir le tissu étiré à plat.
+shirring-sew = Piquer chaque ligne tout autour, { $cloth }, endroit dessus, à partir de { side-seam }. À partir du second rang, tenir le tissu étiré à plat. Sans point d’arrêt ; laisser { $tail } des deux fils au début et à la fin.
     .check = Les rangs courent côte à côte et aucun point n’a sauté.
     .remedy = Un passage sauté : le repiquer par-dessus le vide.
-shirring-tails = Tirer les bouts de fil de chaque rang sur l’envers, les nouer et en laisser { $knot }.
+shirring-tails = Tirer les bouts de fil de chaque rang sur l’envers, nouer la fin au début, et les couper à { $knot }.
 shirring-steam = Tenir le fer juste au-dessus des rangs et leur donner de la vapeur ; ne pas les toucher avec le fer.
     .check = Le bord mesure { $length } au repos et s’étire à { $cloth }.
     .tolerance = { $off } de plus ou de moins

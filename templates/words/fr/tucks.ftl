@@ -15,11 +15,14 @@ tucks-mark-first = Tracer une ligne de pliure à { $line } au-dessus { EDGE($edg
     .check = La ligne garde sa distance au bord.
     .tolerance = { $line-off } de plus ou de moins
     .remedy = La retracer là où elle dévie : tous les plis suivants la suivent.
-tucks-mark-next = Tracer la ligne de pliure { $number }, à { $line } au-dessus du bord.
+tucks-mark-next = Tracer la ligne de pliure { $number }, à { $line } au-dessus du bord, mesurée sur le tissu à plat.
 
 ## Piquer
 
-tucks-sew = Plier la ligne { $number } envers contre envers et piquer à { $depth } de la pliure, { $length }, { $stitch }.
+tucks-sew = { $ring ->
+    [yes] Plier la ligne { $number } envers contre envers et piquer à { $depth } de la pliure, { $length } tout autour, { $stitch }. Finir en repiquant trois points sur le début.
+   *[no] Plier la ligne { $number } envers contre envers et piquer à { $depth } de la pliure, { $length }, { $stitch }, point d’arrêt aux deux bouts.
+ }
     .check = Le pli a { $depth } de profondeur sur toute la longueur.
     .tolerance = { $line-off } de plus ou de moins
     .remedy = Découdre le passage qui a dévié et le repiquer à partir de la pliure.
@@ -28,5 +31,8 @@ tucks-sew-last = { tucks-sew }
     .check = Les plis ont { $depth } de profondeur et leurs piqûres sont à { $apart } l’une de l’autre.
     .tolerance = { tucks-sew.tolerance }
     .remedy = { tucks-sew.remedy }
-tucks-press = Repasser tous les plis vers le bas, du côté de l’ourlet.
+tucks-press = { $tucks ->
+    [one] Repasser le pli vers le bas, du côté de l’ourlet. Lever le fer et le poser, sans le faire glisser.
+   *[other] Repasser tous les plis vers le bas, du côté de l’ourlet. Lever le fer et le poser, sans le faire glisser.
+ }
     .check = { PIECE($piece, at: "start") } a maintenant { $left } de hauteur, sans compter ce que prendront encore ses autres bords.
