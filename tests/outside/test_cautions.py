@@ -15,7 +15,7 @@ from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import prove
+from furbelow.order.chain import guide_of, planned, prove
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
@@ -423,3 +423,56 @@ def test_no_garment_is_without_the_word_of_local_rules(garment: str) -> None:
 
 def _plain(page: str) -> str:
     return " ".join(page.replace("\u00a0", " ").split())
+
+
+# --- which cloth burns fast ---
+
+CLOTH = "  voile: {kind: cloth, fibre: FIBRE, width: 140 cm, weight: WEIGHT oz/yd2, ravels: yes}\n"
+VOILE = LAWN_SKIRT.replace("lawn", "voile")
+
+
+@pytest.mark.parametrize(
+    ("fibre", "ounces", "burns"),
+    [
+        ("cotton", "2.5", "Light cotton"),
+        ("viscose", "2.5", "Light cotton"),
+        ("cotton", "2.6", ""),
+        ("polyester", "2.5", ""),
+        ("polyester", "1", "Net and other sheer cloth"),
+    ],
+)
+def test_light_cotton_and_rayon_are_said_to_burn_as_net_does(fibre: str, ounces: str, burns: str) -> None:
+    """16 CFR 1610.1(d), from memory: plain cloth of 2.6 oz/yd2 and more is left untested, and so is polyester of any weight.
+
+    Rayon skirts of sheer chiffon that burned in less than 3 seconds: US Consumer Product Safety Commission, 1994.
+    """
+    materials = CLOTH.replace("FIBRE", fibre).replace("WEIGHT", ounces)
+    told = _general(_rehearsal(VOILE, f"{CASING}\n{ELASTIC}", materials=materials))["flame"]
+    assert told.startswith(burns or "A full skirt stands off the body")
+    assert ("KEEP AWAY FROM FIRE" in told) == bool(burns)
+    # common practice, no source
+    assert ("A finish against fire washes out" in told) == bool(burns)
+
+
+# --- each caution once ---
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_each_caution_stands_once_before_the_first_operation_that_it_concerns(name: str) -> None:
+    """IEC/IEEE 82079-1 sets warnings before the step that they are for: from memory. Once: common practice, no source."""
+    found = planned(order(name, next(iter(spec(name).sizes)))).value
+    assert found is not None
+    once, every = (guide_of(found, "size M", every_caution=each) for each in (False, True))
+    first: dict[str, str] = {}
+    for part in every.parts:
+        for operation in part.operations:
+            for caution in operation.cautions:
+                first.setdefault(caution.text, operation.key)
+    told = [
+        (caution.text, operation.key)
+        for part in once.parts
+        for operation in part.operations
+        for caution in operation.cautions
+    ]
+    assert dict(told) == first
+    assert len(told) == len(first)

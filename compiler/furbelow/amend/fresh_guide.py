@@ -11,6 +11,7 @@ from furbelow.amend.amend import BEFORE_CUTTING, Amended
 from furbelow.amend.report import correction_steps
 from furbelow.order.chain import Planned, guide_of
 from furbelow.order.whose import whose
+from furbelow.s6_write.guide.cautions import each_once
 from furbelow.s6_write.guide.guide import Guide, Operation, Part
 from furbelow.s6_write.pages.files import files_of, guide_files
 from furbelow.s6_write.words.messages import Messages
@@ -64,7 +65,7 @@ def fresh_guide(amended: Amended) -> Guide:
         cutting=(),
         cutting_figures=(),
         cutting_steps=(),
-        parts=_numbered((Part("As measured", (first,)), *parts)),
+        parts=_numbered(each_once((Part("As measured", (first,)), *parts))),
         content_key="",
     )
     return replace(guide, content_key=hashlib.sha256(repr(guide).encode()).hexdigest()[:16])
@@ -85,7 +86,7 @@ def _numbered(parts: Sequence[Part]) -> tuple[Part, ...]:
 
 
 def _guide(amended: Amended, planned: Planned) -> Guide:
-    return guide_of(planned, whose(amended.order))
+    return guide_of(planned, whose(amended.order), every_caution=True)
 
 
 def _operations(guide: Guide) -> Mapping[str, Operation]:

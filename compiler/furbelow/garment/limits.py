@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from enum import StrEnum
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Severity
 from furbelow.garment.solved import Solved
 from furbelow.measure.quantity import mm
+from furbelow.measure.units import UNITS
 
 # Short by up to this share of the length: ease in or trim. Common practice, no source: 15 cm in 4 m.
 EASE_SHARE = Fraction(15, 400)
@@ -37,6 +39,10 @@ _FULLEST_HEAVY = Fraction(2)
 # g/m2: net, tulle and illusion are lighter than this, and burn within seconds (16 CFR 1610.35; US Consumer Product
 # Safety Commission, 1994).
 SHEER = 40
+# g/m2: 16 CFR 1610 leaves plain cloth of 2.6 oz/yd2 or more untested, and of any weight where it is all of these fibres;
+# so light cloth of others is what its burning test is for. Section 1610.1(d), from memory.
+LIGHT = Fraction("2.6") * UNITS["oz"].factor / (UNITS["yd"].factor / 1000) ** 2
+UNTESTED = ("acrylic", "modacrylic", "nylon", "olefin", "polyester", "wool")
 
 # Thickness of one ply in mm by cloth weight, at a bulk of 0.25 g/cm3 (house rule, maker to confirm).
 _BULK = Fraction(1, 4)
@@ -74,9 +80,29 @@ def dry_weight(solved: Solved, piece: str) -> Fraction:
     return cut.cut_length * cut.cut_depth * gram_per_m2(solved, cut.piece.cloth.text) / 1_000_000
 
 
+class Burns(StrEnum):
+    """How the cloth of a garment takes fire, the worst of it."""
+
+    SHEER = "sheer"  # in a moment, whatever it is made of
+    LIGHT = "light"  # as fast: light cotton, linen, viscose and the like, and light cloth of no known fibre
+    OTHER = "other"
+
+
+def burns(solved: Solved) -> Burns:
+    cloths = {piece.piece.cloth.text for piece in solved.pieces.values()}
+    if any(gram_per_m2(solved, cloth) <= SHEER for cloth in cloths):
+        return Burns.SHEER
+    light = any(gram_per_m2(solved, cloth) < LIGHT and not _left_untested(solved, cloth) for cloth in cloths)
+    return Burns.LIGHT if light else Burns.OTHER
+
+
 def burns_fast(solved: Solved) -> bool:
-    """Whether some cloth of the garment is so sheer that it burns within seconds."""
-    return any(gram_per_m2(solved, piece.piece.cloth.text) <= SHEER for piece in solved.pieces.values())
+    """Whether some cloth of the garment burns within seconds."""
+    return burns(solved) is not Burns.OTHER
+
+
+def _left_untested(solved: Solved, cloth: str) -> bool:
+    return solved.materials[cloth].material.fibre in UNTESTED
 
 
 def thickness(solved: Solved, cloth: str) -> Fraction:

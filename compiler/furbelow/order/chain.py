@@ -103,8 +103,8 @@ def plan_proved(proved: Staged[Rehearsal], planner: Planner | None = None) -> St
     return Staged(found.value, (*proved.faults, *found.faults))
 
 
-def guide_of(found: Planned, wearer: str) -> Guide:
-    """The guide as a value, before it is a page."""
+def guide_of(found: Planned, wearer: str, *, every_caution: bool = False) -> Guide:
+    """The guide as a value, before it is a page. every_caution: see `compose`."""
     from furbelow.s6_write.guide.compose import compose
 
-    return compose(found.rehearsal, found.cutting, found.shopping, wearer)
+    return compose(found.rehearsal, found.cutting, found.shopping, wearer, every_caution=every_caution)

@@ -30,9 +30,11 @@ caution-boning = Beim Schneiden von Reifenband eine Schutzbrille tragen: Die End
 
 ## Vor der Arbeit: Vorsicht, die das ganze Kleidungsstück betrifft
 
-caution-garment-flame-sheer = Tüll und andere durchsichtige Stoffe fangen in einem Augenblick Feuer und verbrennen in Sekunden, nach dem Waschen noch schneller. Ein weiter Rock steht vom Körper ab und kann eine Flamme erreichen, bevor man es merkt. Das Kleidungsstück von Kerzen, offenem Feuer, Heizgeräten, Gasflammen und Zigaretten fernhalten, beim Nähen und beim Tragen. Ein Etikett einnähen: VON FEUER FERNHALTEN. { caution-garment-local }
+caution-garment-flame-sheer = Tüll und andere durchsichtige Stoffe fangen in einem Augenblick Feuer und verbrennen in Sekunden, nach dem Waschen noch schneller. Ein weiter Rock steht vom Körper ab und kann eine Flamme erreichen, bevor man es merkt. Das Kleidungsstück von Kerzen, offenem Feuer, Heizgeräten, Gasflammen und Zigaretten fernhalten, beim Nähen und beim Tragen. Ein Etikett einnähen: VON FEUER FERNHALTEN. { caution-garment-finish } { caution-garment-local }
+caution-garment-flame-light = Leichte Stoffe aus Baumwolle, Leinen und Viskose fangen so schnell Feuer wie Tüll und verbrennen so schnell. Ein weiter Rock steht vom Körper ab und kann eine Flamme erreichen, bevor man es merkt. Das Kleidungsstück von Kerzen, offenem Feuer, Heizgeräten, Gasflammen und Zigaretten fernhalten, beim Nähen und beim Tragen. Ein Etikett einnähen: VON FEUER FERNHALTEN. { caution-garment-finish } { caution-garment-local }
 caution-garment-flame = Ein weiter Rock steht vom Körper ab und kann eine Flamme erreichen, bevor man es merkt: von Kerzen, Feuer und Heizgeräten fernbleiben. { caution-garment-local }
 # Nur in den beiden darüber gesagt.
+caution-garment-finish = Eine Ausrüstung gegen Feuer wäscht sich aus: fragen, wie viele Wäschen sie hält, und sie rechtzeitig erneuern lassen.
 caution-garment-local = Örtliche Vorschriften und das Wort einer zugelassenen Fachperson, bei Bühne oder Saal der Brandschutzbeauftragten, gehen dieser Anleitung vor.
 caution-garment-blades = Stoffschere und Rollschneider: vom Körper weg schneiden, die Klinge bei jedem Ablegen schließen oder abdecken, Schuhe anbehalten.
 caution-garment-needles = Stecknadeln und Nadeln abzählen und zurückzählen. Das fertige Kleidungsstück nach vergessenen Stecknadeln absuchen, bevor jemand es anzieht. Vor dem Einfädeln oder Wechseln einer Nadel den Fuß vom Pedal nehmen.

@@ -29,8 +29,6 @@ class-every-size = alle Größen
 class-of = ein Kurs von { $number }
 # Anstelle eines Namens, der sich nicht lesen ließ.
 class-line = Zeile { $line } der Kursdatei
-# Wie lange eine Anleitung dauert.
-class-hours = { $hours }{ "\u00A0" }h
 
 ## Die Größentabelle
 

@@ -36,7 +36,7 @@ shopping-bobbins = { $bobbins ->
 shopping-cost = Material: **{ $cost }**
 # $materials (Liste)
 shopping-cost-without = Material: **{ $cost }**, ohne { $materials }
-shopping-work = Arbeit: etwa **{ $hours } h**, Zuschneiden inbegriffen
+shopping-work = Arbeit: etwa **{ $time }**, Zuschneiden inbegriffen
 shopping-labour = Arbeitslohn: { $labour }; alles zusammen { $cost }
 # $margin: in Prozent.
 shopping-price = Verkaufspreis: **{ $price }**, Aufschlag { $margin } % der Kosten

@@ -30,9 +30,11 @@ caution-boning = Wear eye protection when you cut boning: the ends fly. Cap or r
 
 ## Before the work: cautions of the garment as a whole
 
-caution-garment-flame-sheer = Net and other sheer cloth catches fire in a moment and burns within seconds, more so after washing. A full skirt stands off the body and can reach a flame before you notice. Keep the garment away from candles, open fires, heaters, gas flames and cigarettes, while you sew it and when it is worn. Sew in a label: KEEP AWAY FROM FIRE. { caution-garment-local }
+caution-garment-flame-sheer = Net and other sheer cloth catches fire in a moment and burns within seconds, more so after washing. A full skirt stands off the body and can reach a flame before you notice. Keep the garment away from candles, open fires, heaters, gas flames and cigarettes, while you sew it and when it is worn. Sew in a label: KEEP AWAY FROM FIRE. { caution-garment-finish } { caution-garment-local }
+caution-garment-flame-light = Light cotton, linen and rayon catch fire as fast as net and burn as fast. A full skirt stands off the body and can reach a flame before you notice. Keep the garment away from candles, open fires, heaters, gas flames and cigarettes, while you sew it and when it is worn. Sew in a label: KEEP AWAY FROM FIRE. { caution-garment-finish } { caution-garment-local }
 caution-garment-flame = A full skirt stands off the body and can reach a flame before you notice: keep clear of candles, fires and heaters. { caution-garment-local }
-# Said only inside the two above.
+# Said only inside the three above.
+caution-garment-finish = A finish against fire washes out: ask how many washes it lasts, and have it done again in time.
 caution-garment-local = Local rules and the word of a licensed person, a fire officer for a stage or hall, come before this guide.
 caution-garment-blades = Shears and rotary cutters: cut away from your body, close or cover the blade each time you put it down, and keep your shoes on.
 caution-garment-needles = Count pins and needles out and back in. Look the finished garment over for forgotten pins before anyone puts it on. Take your foot off the pedal before you thread or change a needle.

@@ -1,6 +1,7 @@
 """The cautions that stand before the work: what can hurt someone while it is made and when it is worn.
 
-Sources: fabrics that burn fast when washed, such as bridal illusion: 16 CFR 1610.35; net and sheer layers burned in
+Sources: fabrics that burn fast when washed, such as bridal illusion: 16 CFR 1610.35; which light cloth is tested at all:
+section 1610.1(d), from memory; that finishes against fire wash out: common practice, no source; net and sheer layers burned in
 seconds: US Consumer Product Safety Commission, 1994; loose fit and trains: Devon and Somerset Fire and Rescue Service,
 2018; the words of the label: UK SI 1985/2043, schedule 2; waist cord ends on children's clothes: EN 14682:2007 (check
 the newest edition); small parts: CEN/TR 16792:2014.
@@ -8,15 +9,23 @@ the newest edition); small parts: CEN/TR 16792:2014.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
-from furbelow.garment.limits import burns_fast
+from furbelow.garment.limits import Burns, burns
 from furbelow.garment.technique import CautionKind
 from furbelow.s3_rehearse.run import Rehearsal
-from furbelow.s6_write.guide.guide import Caution
+from furbelow.s6_write.guide.guide import Caution, Operation, Part
 from furbelow.s6_write.words.words import Words
 
 NEAR_FLOOR = 300  # mm: a hem as low as this is trodden on from the step below; house rule, maker to confirm
+
+
+_FLAME = {
+    Burns.SHEER: "caution-garment-flame-sheer",
+    Burns.LIGHT: "caution-garment-flame-light",
+    Burns.OTHER: "caution-garment-flame",
+}
 
 
 def general_cautions(rehearsal: Rehearsal, words: Words) -> tuple[Caution, ...]:
@@ -25,10 +34,21 @@ def general_cautions(rehearsal: Rehearsal, words: Words) -> tuple[Caution, ...]:
     return tuple(Caution(kind, words.text(message)) for kind, message in _cautions(rehearsal))
 
 
+def each_once(parts: Sequence[Part]) -> tuple[Part, ...]:
+    """The parts with each caution before the first operation alone that it concerns: told again and again, it is passed over."""
+    told: set[Caution] = set()
+
+    def first(operation: Operation) -> Operation:
+        new = tuple(caution for caution in operation.cautions if caution not in told)
+        told.update(new)
+        return replace(operation, cautions=new)
+
+    return tuple(replace(part, operations=tuple(map(first, part.operations))) for part in parts)
+
+
 def _cautions(rehearsal: Rehearsal) -> Iterator[tuple[CautionKind, str]]:
     run, solved = rehearsal.run, rehearsal.solved
-    sheer = burns_fast(solved)
-    yield CautionKind.FLAME, "caution-garment-flame-sheer" if sheer else "caution-garment-flame"
+    yield CautionKind.FLAME, _FLAME[burns(solved)]
     yield CautionKind.BLADE, "caution-garment-blades"
     yield CautionKind.NEEDLE, "caution-garment-needles"
     height = solved.values.get("waist_height")

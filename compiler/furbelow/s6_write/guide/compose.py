@@ -14,7 +14,7 @@ from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import cutting_figures, how_to_read, overview
-from furbelow.s6_write.guide.cautions import general_cautions
+from furbelow.s6_write.guide.cautions import each_once, general_cautions
 from furbelow.s6_write.guide.cutting_pages import cut_lines, cutting_steps
 from furbelow.s6_write.guide.guide import Guide, ProofLine
 from furbelow.s6_write.guide.last_look import last_look
@@ -27,8 +27,13 @@ from furbelow.s6_write.words.said_step import said_step
 from furbelow.s6_write.words.words import Words
 
 
-def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str) -> Guide:
-    """The guide for one wearer. Steps are numbered through, cutting first."""
+def compose(
+    rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str, *, every_caution: bool = False
+) -> Guide:
+    """The guide for one wearer. Steps are numbered through, cutting first.
+
+    every_caution: before each operation that it concerns, for who goes on with some of them; without, before the first.
+    """
     run, solved = rehearsal.run, rehearsal.solved
     say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
     words = Words(say.language, say, cutting.letters)
@@ -48,7 +53,7 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
         cutting=pieces,
         cutting_figures=(how_to_read(words), *cutting_figures(cutting, solved, words)),
         cutting_steps=cutting_page,
-        parts=(*parts, last_look(rehearsal, words, cutting_page, parts)),
+        parts=(*(parts if every_caution else each_once(parts)), last_look(rehearsal, words, cutting_page, parts)),
         proofs=tuple(_proofs(rehearsal, words)),
         notes=solved.spec.notes,
         overview=overview(run, words),
@@ -62,11 +67,12 @@ def compose(rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wear
 
 
 _SHRINK = (SupplyKind.TRIM, SupplyKind.CORD)
+_BONE = "use-hoop"  # which may be written as a trim
 
 
 def _trims(run: Run) -> tuple[str, ...]:
     """What shrinks in the wash of all that steps use but the cloth."""
-    used = [use.material for done in run.performed for use in done.used]
+    used = [use.material for done in run.performed for use in done.used if use.what.message != _BONE]
     trims = [name for name in used if run.solved.materials[name].material.kind in _SHRINK]
     return tuple(dict.fromkeys(trims))
 
