@@ -1,12 +1,17 @@
 """Where a number comes from, as a tree."""
 
 import json
+from pathlib import Path
 
+import pytest
 from furbelow.garment.solved import Allowance, Solved
 from furbelow.s2_solve.solve import solve
 from furbelow.s2_solve.why import as_data, as_markdown, as_text, why
+from furbelow.verbs.command import run
 
 from tests.by_hand import Work, garment, given
+
+SPECS = Path(__file__).parents[2] / "specs"
 
 
 def skirt() -> Solved:
@@ -129,3 +134,36 @@ def test_every_value_of_a_garment_can_be_explained() -> None:
         reason = why(solved, name).value
         assert reason
         assert reason.value
+
+
+@pytest.mark.parametrize(
+    ("spec", "size", "name", "told"),
+    [
+        # 4.54 m on the bolt, sold by 10 cm: 4.6 m.
+        (
+            "larkspur",
+            "M",
+            "net",
+            ["net = 460 cm", "round_up(454 cm, 10 cm)", "net.bolt_length = 454 cm", "4 joins in 2 sections"],
+        ),
+        ("larkspur", "M", "edging", ["edging = 1300 cm", "round_up(1204 cm, 100 cm)"]),
+        ("larkspur", "M", "thread", ["thread = 1\n", "thread.needle + thread.bobbin", "15% of waste"]),
+        ("marigold", "16", "lawn", ["lawn.sold_by = 9 in"]),
+    ],
+)
+def test_what_is_bought_is_explained(
+    spec: str, size: str, name: str, told: list[str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert run(["why", str(SPECS / f"{spec}.yaml"), name, "--size", size]) == 0
+    printed = capsys.readouterr().out
+    for part in told:
+        assert part in printed
+
+
+def test_the_reasons_of_buying_end_in_the_amounts_on_the_list(capsys: pytest.CaptureFixture[str]) -> None:
+    spec = str(SPECS / "foxglove.yaml")
+    assert run(["compare", spec, "--size", "C", "--set-second", "fullness=2", "--format", "json"]) == 0
+    bought = {each["name"]: each["before"] for each in json.loads(capsys.readouterr().out)["materials"]}
+    assert run(["why", spec, "lace", "--size", "C"]) == 0
+    assert bought["lace to buy"] == "2 m"
+    assert capsys.readouterr().out.startswith("lace = 200 cm")

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from furbelow.diagnose.fault import Staged
 from furbelow.garment.solved import Solved
-from furbelow.order.chain import prove, solved
+from furbelow.order.chain import plan, prove, solved
 from furbelow.order.order import Order
 
 
 def explained(order: Order, name: str) -> Staged[Solved]:
     """Every measurement, with its derivation. Only where none has this name is the garment rehearsed for more:
-    its weight and its hems are known of the finished garment alone."""
+    its weight and its hems are known of the finished garment alone, and what is bought of its plan."""
     numbers = solved(order)
     if numbers.value is None or name in numbers.value.values:
         return numbers
@@ -19,4 +19,14 @@ def explained(order: Order, name: str) -> Staged[Solved]:
     proved = prove(order).value
     if proved is None:
         return numbers
-    return Staged(numbers.value._replace(values={**reasons_of(proved.run), **numbers.value.values}), numbers.faults)
+    found = {**reasons_of(proved.run), **numbers.value.values}
+    material = name.partition(".")[0]
+    if name not in found and material in order.spec.materials:
+        # Of a material, what is bought: that is known once it is cut.
+        from furbelow.s5_buy.reasons import reasons_of_buying
+
+        planned = plan(proved)
+        if planned.value is None:
+            return Staged(None, planned.faults)
+        found |= reasons_of_buying(numbers.value, planned.value.cutting, planned.value.shopping)
+    return Staged(numbers.value._replace(values=found), numbers.faults)
