@@ -66,11 +66,11 @@ stack = { $named ->
         }
     }
    *[no] { $form ->
-        [bare] bord réuni : { $pieces }
+        [bare] bord réuni { $pieces }
        *[full] { $case ->
-            [of] du bord réuni ({ $pieces })
-            [to] au bord réuni ({ $pieces })
-           *[nominative] le bord réuni ({ $pieces })
+            [of] du bord réuni { $pieces }
+            [to] au bord réuni { $pieces }
+           *[nominative] le bord réuni { $pieces }
         }
     }
  }
@@ -84,11 +84,11 @@ stack-layers-of = { $named ->
         }
     }
    *[no] { $form ->
-        [bare] épaisseurs du bord réuni : { $pieces }
+        [bare] épaisseurs du bord réuni { $pieces }
        *[full] { $case ->
-            [of] des épaisseurs du bord réuni ({ $pieces })
-            [to] aux épaisseurs du bord réuni ({ $pieces })
-           *[nominative] les épaisseurs du bord réuni ({ $pieces })
+            [of] des épaisseurs du bord réuni { $pieces }
+            [to] aux épaisseurs du bord réuni { $pieces }
+           *[nominative] les épaisseurs du bord réuni { $pieces }
         }
     }
  }

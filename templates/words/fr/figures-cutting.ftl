@@ -4,7 +4,7 @@
 ## Un coupon sur le tissu
 
 figure-cutting-section = Coupon { $section }
-figure-cutting-bolt = couper { $length } du rouleau de tissu ({ $cloth })
+figure-cutting-bolt = couper { $length } ({ $cloth })
 figure-cutting-lane = { $lane } : { $depth }
 # Sous un coupon : une bande dont les noms n’ont de place ni dessus ni à côté.
 figure-cutting-lane-names = Bande de coupe { $lane }, { $depth } de haut, depuis la gauche : { $pieces }.

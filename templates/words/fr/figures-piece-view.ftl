@@ -5,12 +5,12 @@
 figure-piece-before = Avant :
 figure-piece-after = Après :
 figure-piece-alike = { $copies } pareilles
-figure-piece-ring = un rond, longueurs de tour
+figure-piece-ring = rond, longueurs de tour
 figure-piece-flat = à plat
 # Quelle face du tissu se voit.
 figure-piece-up = { $up ->
     [margins] marges dessus
-    [either] une face ou l’autre dessus
+    [either] toute face dessus
     [wrong] envers dessus
    *[right] endroit dessus
  }
