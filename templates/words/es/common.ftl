@@ -1,0 +1,257 @@
+### Lo que todas las técnicas dicen igual. EDGE, PIECE y las longitudes piden aquí sus palabras.
+### Los pasos van en imperativo (tú), las comprobaciones son constataciones. El nombre que su autora da a una pieza nunca
+### se declina ni concuerda: va detrás de la palabra «la pieza».
+
+## Piezas y bordes
+
+# $label (texto): el nombre que la autora da a la pieza, como «volante». $letter: su letra en el plano de corte.
+# $form: bare donde no la rodea ninguna frase, short la segunda vez en una frase.
+# $case: of para «de la pieza B», to para «a la pieza B».
+piece = { $form ->
+    [bare] { $label }
+    [short] { piece-short }
+   *[full] { $lettered ->
+        [yes] { piece-short } ({ $label })
+       *[no] { piece-short }
+    }
+ }
+# Se dicen solo dentro del mensaje de arriba. Sin plano de corte, la pieza no tiene letra.
+piece-short = { $case ->
+    [of] de la { piece-name }
+    [to] a la { piece-name }
+   *[nominative] la { piece-name }
+ }
+piece-name = { $lettered ->
+    [yes] pieza { $letter }
+   *[no] pieza «{ $label }»
+ }
+piece-alone = { PIECE($piece, form: "bare") }
+# $pieces (texto): «de la pieza B», o varias. $count: cuántas. $case como en `piece`.
+edge = { $count ->
+    [one] { $case ->
+        [of] del { edge-side } { $pieces }
+        [to] al { edge-side } { $pieces }
+       *[nominative] el { edge-side } { $pieces }
+    }
+   *[other] { $case ->
+        [of] de los { edge-side } { $pieces }
+        [to] a los { edge-side } { $pieces }
+       *[nominative] los { edge-side } { $pieces }
+    }
+ }
+# Se dice solo dentro del mensaje de arriba.
+edge-side = { $count ->
+    [one] { $side ->
+        [top] borde superior
+        [bottom] borde inferior
+        [start] borde inicial
+       *[end] borde final
+    }
+   *[other] { $side ->
+        [top] bordes superiores
+        [bottom] bordes inferiores
+        [start] bordes iniciales
+       *[end] bordes finales
+    }
+ }
+# Capas que se trabajan como un solo borde, por el nombre que les dio la autora, como «skirt top».
+stack = { $form ->
+    [bare] { $name }
+   *[full] { $case ->
+        [of] del borde unido «{ $name }»
+        [to] al borde unido «{ $name }»
+       *[nominative] el borde unido «{ $name }»
+    }
+ }
+stack-layers-of = { $form ->
+    [bare] capas del borde unido «{ $name }»
+   *[full] { $case ->
+        [of] de las capas del borde unido «{ $name }»
+        [to] a las capas del borde unido «{ $name }»
+       *[nominative] las capas del borde unido «{ $name }»
+    }
+ }
+side-seam = { $seam ->
+    [bright] la costura lateral del hilo de color vivo
+   *[plain] la costura lateral
+ }
+# Una costura en una frase de la autora, en el lugar de {seam}.
+own-seam = la costura { PIECE($pieces, case: "of") }
+
+## Números y unidades
+
+unit = { $unit ->
+    [mm] { $number } mm
+    [cm] { $number } cm
+    [m] { $number } m
+    [yd] { $number } yd
+    [ml] { $number } ml
+    [l] { $number } l
+   *[in] { $number } in
+ }
+stitch-inches = puntada de { $number } mm ({ $per-inch } por pulgada)
+stitch = puntada de { $number } mm
+share = { $number } %
+money = { $amount }{ "\u00A0" }{ $currency }
+# Varias cosas una tras otra, como en una tabla, y varias constataciones.
+row = { $before }, { $after }
+clauses = { $before }; { $after }
+
+# Cuánto tiempo lleva algo.
+duration = { $hours ->
+    [0] { $minutes } min
+   *[other] { $minutes ->
+        [0] { $hours } h
+       *[other] { $hours } h { $minutes } min
+    }
+ }
+
+## Trabajo en piezas iguales
+
+# Detrás de un paso, entre paréntesis: en cuántas piezas se hace antes del paso siguiente.
+chain = { $copies ->
+    [2] las dos, antes del paso siguiente
+   *[other] las { $copies } en cadena, antes del paso siguiente
+ }
+# Detrás del último paso de una pasada.
+again = { $others ->
+    [one] después, los mismos pasos en la otra
+   *[other] después, los mismos pasos en las otras { $others }
+ }
+# Detrás de un paso que se hace en cada unión entre los trozos de una tira.
+chain-joins = { $joins ->
+    [one] { $joins } unión
+   *[other] { $joins } uniones
+ }
+
+## Lo que sujeta los bordes
+
+pin = { $hold ->
+    [clips] sujeta con pinzas
+   *[pins] prende con alfileres
+ }
+pin-start = { $hold ->
+    [clips] Sujeta con pinzas
+   *[pins] Prende con alfileres
+ }
+
+## Dos bordes que se cosen uno a otro
+
+# $marked: uno de los dos bordes.
+mark-parts-ring = { $parts ->
+    [8] Marca los octavos { EDGE($marked, case: "of") } por las dos caras, cada { $part }, la primera marca en { side-seam }.
+   *[4] Marca los cuartos { EDGE($marked, case: "of") } por las dos caras, cada { $part }, la primera marca en { side-seam }.
+ }
+mark-parts-flat = { $parts ->
+    [8] Marca los octavos { EDGE($marked, case: "of") } por las dos caras, cada { $part }.
+   *[4] Marca los cuartos { EDGE($marked, case: "of") } por las dos caras, cada { $part }.
+ }
+# Se dice solo dentro de otros mensajes: dónde se juntan primero los dos bordes.
+match-places = { $places ->
+    [bright] las costuras laterales, las del hilo de color vivo, y las marcas
+    [ends] los dos extremos y las marcas
+   *[plain] las costuras laterales y las marcas
+ }
+# «12 alfileres», los que pide un borde.
+pins-needed = { $hold ->
+    [clips] { $pins ->
+        [one] { $pins } pinza
+       *[other] { $pins } pinzas
+    }
+   *[pins] { $pins ->
+        [one] { $pins } alfiler
+       *[other] { $pins } alfileres
+    }
+ }
+# $on-top: el borde que va encima en la máquina; por ahí se sacan los alfileres.
+match-and-pin = { $copies ->
+    [one] Haz coincidir { match-places } y { pin } primero en esos puntos, por el lado { PIECE($on-top, case: "of") }. Después { pin } cada { $spacing } entre ellos: alrededor de { pins-needed } en total.
+   *[other] Haz coincidir { match-places } y { pin } primero en esos puntos, por el lado { PIECE($on-top, case: "of") }. Después { pin } cada { $spacing } entre ellos: alrededor de { pins-needed } en cada borde.
+ }
+
+## Extremos que una costura cierra en aro
+
+# $pieces: los pisos que atraviesa la costura; $tiers: si son varios.
+close-fold = { $tiers ->
+    [yes] Dobla { PIECE($pieces) } { faces-together } de modo que los extremos se junten, lo de arriba con lo de arriba, y { pin } los extremos a lo largo de { $length }. { tiers-meet }
+   *[no] Dobla { PIECE($pieces) } { faces-together } de modo que los dos extremos se junten, lo de arriba con lo de arriba, y { pin } los extremos a lo largo de { $length }.
+ }
+    .check = No hay nada retorcido: queda plano como una banda.
+    .remedy = Si está retorcido, suelta un extremo y dale la vuelta.
+# $copies paños forman un solo aro.
+close-panels = { $copies ->
+    [2] { $tiers ->
+        [yes] Coloca los dos paños { PIECE($pieces, case: "of") } { faces-together }, lo de arriba con lo de arriba, y { pin } los dos lados, { $length } cada uno. { tiers-meet }
+       *[no] Coloca los dos ejemplares { PIECE($pieces, case: "of") } { faces-together }, lo de arriba con lo de arriba, y { pin } los dos lados, { $length } cada uno.
+    }
+   *[other] { $tiers ->
+        [yes] Coloca cada paño { PIECE($pieces, case: "of") } sobre el siguiente, { faces-together } y lo de arriba con lo de arriba, y el último sobre el primero. { pin-start } los { $copies } pares de lados, { $length } cada uno. { tiers-meet }
+       *[no] Coloca cada ejemplar { PIECE($pieces, case: "of") } sobre el siguiente, { faces-together } y lo de arriba con lo de arriba, y el último sobre el primero. { pin-start } los { $copies } pares de lados, { $length } cada uno.
+    }
+ }
+    .check = Todos los bordes superiores quedan del mismo lado y el aro no está retorcido.
+    .remedy = Suelta el que está al revés y dale la vuelta.
+# Se dicen solo dentro de otros mensajes.
+faces-together = { $faces ->
+    [wrong] revés con revés
+   *[right] derecho con derecho
+ }
+tiers-meet = Haz coincidir exactamente las costuras entre los pisos, con los márgenes hacia arriba, y { pin } primero ahí.
+
+## La máquina
+
+# En mm en todos los talleres, como vienen graduadas las máquinas.
+zigzag-set = Pon la máquina en zigzag, { $zigzag-wide } mm de ancho y { $zigzag-long } mm de largo.
+
+## La etiqueta que advierte del fuego
+
+# Las palabras son las de la ley, en la lengua del país donde se lleva la prenda.
+fire-label-write = Escribe MANTENER ALEJADO DEL FUEGO en { $label-tape } de cinta de algodón, en mayúsculas rojas de { $letters } de alto como mínimo, con un rotulador que no se vaya al lavar.
+
+## Cabos de hilo, cuando los alfileres ya sujetan el borde
+
+tails-off-machine = { $in-runs ->
+    [yes] Quita los alfileres que sujetan los cabos de hilo. En los dos extremos de cada tramo, anuda cada hilo superior con su hilo de la canilla y corta los cabos a { $knot }.
+   *[no] Quita los alfileres que sujetan los cabos de hilo. En los dos extremos de cada pasada, anuda cada hilo superior con su hilo de la canilla y corta los cabos a { $knot }.
+ }
+tails-off-hand = { $in-runs ->
+    [yes] Quita los alfileres que sujetan los cabos de hilo. En los dos extremos de cada tramo, anuda los cabos entre sí y córtalos a { $knot }.
+   *[no] Quita los alfileres que sujetan los cabos de hilo. En los dos extremos de las pasadas, anuda los cabos entre sí y córtalos a { $knot }.
+ }
+
+## Tela cortada en redondo
+
+# $fall: desde el borde superior del aro, tal como cuelga, hasta su borde inferior sin rematar.
+ring-drop-worn = Cuelga la prenda por la cintura toda una noche: la tela cortada en redondo se descuelga. Mide { $fall } hacia abajo desde la costura superior { PIECE($ring-piece, case: "of") }, todo alrededor, y corta lo que cuelgue más abajo.
+    .check = { EDGE($ring-edge, at: "start") } cae a nivel.
+# Todavía no está cosida a nada.
+ring-drop-alone = Cuelga { PIECE($ring-piece) } por su borde superior toda una noche: la tela cortada en redondo se descuelga. Mide { $fall } hacia abajo desde ese borde, todo alrededor, y corta lo que cuelgue más abajo.
+    .check = { ring-drop-worn.check }
+
+## La plancha
+
+# $own (texto): el nombre que la autora da a una fibra que aquí no tiene ninguno.
+fibre = { $fibre ->
+    [cotton] algodón
+    [linen] lino
+    [wool] lana
+    [silk] seda
+    [polyester] poliéster
+    [viscose] viscosa
+    [nylon] nailon
+    [acetate] acetato
+    [own] { $own }
+   *[unknown] una fibra desconocida
+ }
+# Puntos de las etiquetas de cuidado: ISO 3758.
+iron-set-three-dots = Pon la plancha para { $fibre }: tres puntos, 200 °C, con vapor. Pruébala antes en un retal.
+iron-set-two-dots = Pon la plancha para { $fibre }: dos puntos, 150 °C, con un paño de planchar. Pruébala antes en un retal.
+iron-set-one-dot = Pon la plancha para { $fibre }: un punto, 110 °C, sin vapor, con un paño de planchar seco. Pruébala antes en un retal.
+
+## El hilo de color vivo, que distingue una costura vertical de las demás
+
+tag-this-seam = Anuda un hilo de color vivo en esta costura, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
+    .check = El hilo queda más cerca del borde superior que del inferior.
+# El aro tiene varias costuras, cosidas en este paso.
+tag-one-seam = Anuda un hilo de color vivo en una de estas costuras, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
+    .check = { tag-this-seam.check }
