@@ -1,0 +1,45 @@
+### Lo que hay que comprar: cantidades, descripciones y dónde va cada material.
+
+## Cantidades
+
+buy-volume = { $amount } ml
+# $length: del hilo de un carrete.
+buy-reels = { $reels ->
+    [one] { $reels } carrete de { $length }
+   *[other] { $reels } carretes de { $length }
+ }
+
+## Descripciones: lo que se dice de un material detrás de su nombre
+
+buy-wide = { $width } de ancho
+buy-stretches = se estira un { $stretch } o más
+
+## Dónde va
+
+# El hilo.
+use-seams = todas las costuras
+# Se dice detrás del uso del hilo.
+use-reels-at-once = la remalladora lleva { $reels } carretes a la vez
+use-bobbins = { $bobbins ->
+    [one] llena antes { $bobbins } canilla
+   *[other] llena antes { $bobbins } canillas
+ }
+use-trim = puntilla { PIECE($piece, case: "of") }
+use-binding = ribete { PIECE($piece, case: "of") }
+use-ribbon = cinta pasada por { PIECE($piece) }
+use-hang-loops = trabillas para colgar
+use-channel = jareta en { PIECE($piece) }
+use-hoop = aro en { PIECE($piece) }
+use-shirring = fruncido elástico { PIECE($piece, case: "of") }
+use-elastic = goma en { PIECE($piece) }
+use-cord = cordón en { PIECE($piece) }
+use-starch = almidonado { PIECE($piece, case: "of") }
+# Una forma de trabajar que la autora describe por su cuenta, por su nombre.
+use-own = { $name }
+
+## La tabla de materiales para programas
+
+bom-width = ancho { $amount }
+bom-weight = peso { $amount }
+bom-stretch = elasticidad { $amount }
+bom-reel = carrete { $amount }

@@ -1,0 +1,75 @@
+### La página de una clase o de una gama de tallas, y las páginas que cortan para todas.
+
+## Contenido
+
+class-skip-to-guides = Ir a las guías
+class-contents = En esta página
+class-guides = Las guías
+class-missing = Sin hacer
+class-chart = La tabla de tallas
+class-order = Un pedido para todos
+class-cutting = Corte para todos
+
+## Las guías
+
+class-guides-are = El número va delante de la letra en cada pieza que se corta para todos.
+class-number = N.º
+class-for = Para
+class-cloth = Tela
+class-time = Tiempo
+# Lo que no se ve se lee en voz alta detrás. $whose: un nombre, un número o una talla.
+class-guide = Guía
+    .unseen = para { $whose }
+class-pdf = PDF
+    .unseen = para { $whose }
+class-missing-are = De estas no se ha podido hacer ninguna guía. El mensaje que se mostró nombra la línea que hay que corregir.
+
+# De quién es la página, donde su archivo no lo dice.
+class-every-size = todas las tallas
+class-of = una clase de { $number }
+# En el lugar de un nombre que no se ha podido leer.
+class-line = línea { $line } del archivo de la clase
+
+## La tabla de tallas
+
+class-chart-are = Las medidas de corte están redondeadas hacia arriba a { $rounding } e incluyen todos los márgenes.
+class-chart-sizes = Tabla de tallas, { $sizes }
+class-size = Talla
+
+## El pedido
+
+class-apart = Lo mismo comprado por cada cual.
+class-material = Material
+class-together = Juntos
+class-alone = Por separado
+class-cost = Juntos: { $cost }, es decir, { $head } por persona si se reparte a partes iguales.
+class-cost-alone = Por separado: { $cost }, es decir, { $head } por persona.
+class-saved = Juntos se ahorran { $saved }, el { $share } %.
+# $materials (una lista)
+class-unpriced = Sin precio y fuera de estas sumas: { $materials }.
+# $reels (número): cuántos lleva una máquina a la vez.
+class-reels = { $reels ->
+    [one] Los carretes están contados para todo el hilo junto. Las máquinas que cosan al mismo tiempo necesitan un carrete cada una.
+   *[other] Los carretes están contados para todo el hilo junto. Las máquinas que cosan al mismo tiempo necesitan hasta { $reels } carretes cada una.
+ }
+class-shopping-file = La lista para la tienda
+class-materials-file = Los materiales en una tabla
+
+## Corte para todos
+
+class-cutting-are = Todas las piezas van en un solo rollo de cada tela, marcadas con el número y la letra.
+class-cutting-file = El plano de corte para todos, con sus pasos
+class-cutting-print = El plano de corte para imprimir
+# Encabeza las páginas que cortan para todos, donde una guía dice para quién es.
+class-cutting-for = corte para { $whose }
+class-cutting-about = Todas las piezas de la clase, de un solo rollo de cada tela. Cada pieza lleva delante de su letra el número de la persona a la que va destinada: { $example } es el ejemplar 1 de la pieza { $letter } para el número { $number }. La página de la clase dice de quién es cada número. Al cortarlas, pon en un montón aparte las piezas de cada número.
+# $joins (número)
+class-joins = { $joins ->
+    [one] { $joins } unión entre todos los ejemplares
+   *[other] { $joins } uniones entre todos los ejemplares
+ }
+class-whole = entera
+
+## Pie
+
+class-end = Las normas locales y el ejercicio profesional habilitado van por delante. Página de la clase { $key }.
