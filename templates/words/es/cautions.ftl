@@ -16,17 +16,17 @@ caution-iron-melts = { caution-iron } El nailon y el tul se funden bajo una plan
 caution-safety-pin = Cierra el imperdible antes de soltarlo.
 caution-safety-pin-last = Cierra el imperdible antes de soltarlo, y saca de la jareta hasta el último alfiler.
 caution-no-flame-on-ends = No fundas los extremos con una llama: el nailon y el poliéster gotean, queman la piel y prenden fuego al tul. Unas puntadas, un doblez o cola textil sujetan igual de bien. La cola textil desprende vapores: abre una ventana, mantenla lejos de las llamas y déjala secar.
-caution-cords = Los cordones se enganchan en puertas, ascensores y toboganes. En niños de hasta 14 años, los extremos de la cintura pueden colgar como máximo { $open } con la prenda extendida y abierta, y { $drawn-in } cuando está fruncida (EN 14682:2007; hay una edición más reciente en vigor). Ningún cordón por debajo de la entrepierna y ninguno en el cuello. Las normas de seguridad locales están por encima de esta guía.
+caution-cords = Los cordones se enganchan en puertas, ascensores y toboganes. En niños de hasta 14 años, los extremos de la cintura pueden colgar como máximo { $open } con la prenda extendida y abierta, y { $drawn-in } cuando está ceñida (EN 14682:2007; hay una edición más reciente en vigor). Ningún cordón por debajo de la entrepierna y ninguno en el cuello. Las normas de seguridad locales están por encima de esta guía.
 caution-tight-elastic = Una goma demasiado apretada corta la circulación. Deben caber dos dedos por debajo y no debe dejar ninguna marca profunda. Puede que un niño no te lo diga: mira al cabo de unos minutos y quítasela enseguida si la piel se pone blanca o nota hormigueo.
 caution-loops = Las trabillas cuelgan solo por dentro de la prenda, pegadas a ella: en un niño, una trabilla suelta se engancha.
-caution-small-parts = Un niño pequeño puede ahogarse con un cierre suelto. Cose cada uno de modo que un tirón fuerte no lo mueva, o usa cintas de atar o goma.
+caution-small-parts = Un niño pequeño puede asfixiarse con un cierre suelto. Cose cada uno de modo que un tirón fuerte no lo mueva, o usa cintas de atar o goma.
 caution-steam = El vapor escalda: mantén la otra mano apartada y deja la plancha de pie entre una pasada y otra. El nailon y el tul encogen y se funden: con ellos, prueba antes en la tira de ensayo, desde más lejos.
 
 ## Arcos y aros
 
 caution-arc = Corta el arco a tijeretadas cortas, con las tijeras apoyadas en la mesa y la otra mano bien por detrás de las hojas.
 caution-short-bites = Corta a tijeretadas cortas, con las tijeras apoyadas en la mesa y la otra mano bien lejos de las hojas.
-caution-boning = Ponte gafas de protección para cortar varilla: los trozos salen volando. Pon una contera o redondea cada extremo antes de meterla; un extremo desnudo atraviesa la tela y la piel. Un aro se levanta al sentarse, hace tropezar en las escaleras y se balancea hacia las llamas: pruébalo antes.
+caution-boning = Ponte gafas de protección para cortar varilla: los trozos salen volando. Pon una contera en cada extremo, o redondéalo, antes de meter la varilla; un extremo desnudo atraviesa la tela y la piel. Un aro se levanta al sentarse, hace tropezar en las escaleras y se balancea hacia las llamas: pruébalo antes.
 
 ## Antes del trabajo: precauciones de la prenda entera
 

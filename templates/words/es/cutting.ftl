@@ -1,0 +1,184 @@
+### El corte: la lista de piezas y cada paso del rollo a la última pieza.
+### $cloth: el nombre que la autora da a la tela. $mark: la letra y el número de una pieza en el dibujo, como B2.
+
+## La lista
+
+cut-whole = entera
+cut-joins = { $joins ->
+    [one] { $joins } unión
+   *[other] { $joins } uniones
+ }
+# De varios ejemplares juntos.
+cut-joins-in-all = { $joins ->
+    [one] { $joins } unión en total
+   *[other] { $joins } uniones en total
+ }
+cut-finished = { $length } × { $depth }
+cut-finished-folded = { $length } × { $depth }, doblada
+
+## Antes del primer corte
+
+# $trims: encajes, cintas y cordones que se cosen en los pasos.
+cutting-wash-trims = Lava y seca lo siguiente tal como se lavará la prenda, antes de medir nada, porque también encoge: { $trims }.
+    .check = { COUNT($trims) ->
+        [one] Está seco del todo y queda liso.
+       *[other] Está todo bien seco y queda liso.
+     }
+    .remedy = Plancha lo que se haya enroscado y deja que se enfríe.
+cutting-wash = Lava, seca y plancha la tela ({ $cloth }) antes de cortar: encoge cerca de un { $shrinks }.
+    .check = Está seca del todo y queda lisa.
+    .remedy = Sécala más tiempo y vuelve a plancharla a lo largo.
+cutting-selvedges = Corta los orillos de la tela ({ $cloth }). Endereza el extremo por el que empiezas: corta siguiendo un hilo; en el tul, siguiendo una hilera de agujeros.
+    .check = Quedan al menos { $length } de largo.
+    .remedy = Si es demasiado corta, compra lo que falte antes de cortar nada.
+# El plano ocupa casi todo el ancho.
+cutting-selvedges-wide = { cutting-selvedges }
+    .check = Quedan al menos { $width } de ancho y { $length } de largo.
+    .remedy = Si tiene menos de { $width } de ancho, cómprala más ancha o haz que se rehaga el plano para tu ancho. Si es demasiado corta, compra lo que falte antes de cortar nada.
+cutting-fold = Dobla la tela ({ $cloth }) a lo largo, derecho con derecho, de modo que se junten sus dos bordes largos.
+    .check = Las dos capas están lisas y el doblez está recto.
+    .remedy = Ábrela, vuelve a enderezar el extremo y dóblala de nuevo.
+# Las dos caras de la tela son iguales.
+cutting-fold-alike = Dobla la tela ({ $cloth }) a lo largo, de modo que se junten sus dos bordes largos.
+    .check = { cutting-fold.check }
+    .remedy = { cutting-fold.remedy }
+
+## Un corte de tela
+
+cutting-chalk = Traza con jaboncillo una línea recta de lado a lado de la tela ({ $cloth }), a { $length } de su extremo cortado.
+    .check = Los dos extremos de la línea están a { $length } del extremo cortado.
+    .tolerance = { $off }
+    .remedy = Borra la línea y vuelve a trazarla antes de cortar.
+cutting-section = Corta por la línea: este es el corte de tela { $number } de { $sections }.
+cutting-section-only = Corta por la línea: este es el único corte de tela.
+cutting-tags = Escribe una etiqueta de papel para cada pieza, con su letra y su número. Prende cada una en cuanto se corte su pieza: por el revés, cerca del borde que está arriba en el dibujo. Si las dos caras se parecen, elige ahora el revés.
+    .check = { $tags ->
+        [one] { $tags } etiqueta. La etiqueta se quita cuando se cose su pieza.
+       *[other] { $tags } etiquetas. Cada etiqueta se quita cuando se cose su pieza.
+     }
+# Las dos caras de la tela son iguales.
+cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con su letra y su número. Prende cada una en cuanto se corte su pieza: en una de las caras. Esta tela no tiene derecho: la cara de la etiqueta es el revés de ahora en adelante.
+    .check = { cutting-tags.check }
+
+## Franjas, sobre cintas adhesivas en la mesa
+
+# $tapes: las distancias de las cintas.
+cutting-tapes-along = { COUNT($tapes) ->
+    [one] Pega una cinta adhesiva de papel a lo largo de la mesa. Su lado más alejado queda a { $tapes } del borde cercano de la mesa.
+   *[other] Pega cintas adhesivas de papel a lo largo de la mesa. Sus lados más alejados quedan a { $tapes } del borde cercano de la mesa.
+ }
+    .check = La última cinta está a su distancia en sus dos extremos.
+    .tolerance = { $tape-off }
+    .remedy = Vuelve a medir desde el mismo borde, nunca de cinta a cinta. Si la mesa es demasiado pequeña, trabaja en el suelo.
+# En la mesa hay cintas de un corte de tela anterior.
+cutting-tapes-along-anew = { cutting-tapes-along } Despega las cintas que estén en otro sitio.
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-tapes-across = { COUNT($tapes) ->
+    [one] Pega una cinta adhesiva de papel a lo ancho de la mesa. Su lado más alejado queda a { $tapes } del extremo izquierdo de la mesa.
+   *[other] Pega cintas adhesivas de papel a lo ancho de la mesa. Sus lados más alejados quedan a { $tapes } del extremo izquierdo de la mesa.
+ }
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-tapes-across-anew = { cutting-tapes-across } Despega las cintas que estén en otro sitio.
+    .check = { cutting-tapes-along.check }
+    .tolerance = { cutting-tapes-along.tolerance }
+    .remedy = { cutting-tapes-along.remedy }
+cutting-draw-along = Extiende la tela ({ $cloth }) sobre las cintas, recta y sin tirar, con un lado que tenía orillo a ras del borde cercano. Ponle pesos encima.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-along-folded = Extiende la tela ({ $cloth }) sobre las cintas, recta y sin tirar, con el doblez a ras del borde cercano. Ponle pesos encima.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-across = Extiende la tela ({ $cloth }) a lo largo de la mesa sobre las cintas, recta y sin tirar, con su extremo cortado a ras del extremo izquierdo. Ponle pesos encima.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Los demás cortes de esta tela se cortan doblados.
+cutting-draw-across-open = Abre el doblez: este corte de tela se corta en una sola capa. { cutting-draw-across }
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Se dicen solo como partes de los cuatro de arriba.
+cutting-draw =
+    .check = Está lisa y no resbala al empujarla.
+    .remedy = Levanta los pesos, vuelve a extenderla recta y pon más.
+# Se dice solo dentro de los mensajes de abajo.
+cutting-lane-count = { $lanes ->
+    [one] { $lanes } franja
+   *[other] { $lanes } franjas
+ }
+cutting-slit = { COUNT($tapes) ->
+    [one] Corta siguiendo el lado más alejado de la cinta: { cutting-lane-count }. Donde la tela tape una cinta, traza con regla una línea de un extremo al otro.
+   *[other] Corta siguiendo el lado más alejado de cada cinta: { cutting-lane-count }. Donde la tela tape una cinta, traza con regla una línea de un extremo al otro.
+ }
+# El corte de tela es más largo que la mesa.
+cutting-slit-beyond = { cutting-slit } Al llegar al final de la mesa, corre la tela y sigue por las mismas cintas.
+# Franjas que van una sobre otra, junto al doblez.
+cutting-slit-fold = Corta también por el doblez: ahí están unidas las franjas { $lanes }.
+# $layer: en tela doblada, dónde está la franja; fold: contiene el doblez, y su alto es el que tiene una vez abierta.
+cutting-lane-whole = { $layer ->
+    [flat] La franja { $lane }, de { $depth } de alto, es { $piece }, sin cortar.
+    [fold] Abre la franja { $lane }, que contiene el doblez. Tiene { $depth } de alto: es { $piece }, sin cortar.
+    [upper] La franja { $lane }, capa de encima, de { $depth } de alto, es { $piece }, sin cortar.
+   *[under] La franja { $lane }, capa de debajo, de { $depth } de alto, es { $piece }, sin cortar.
+ }
+cutting-lane = { $layer ->
+    [flat] De la franja { $lane }, de { $depth } de alto, corta { $cuts }.
+    [fold] Abre la franja { $lane }, que contiene el doblez. Tiene { $depth } de alto: corta de ella { $cuts }.
+    [upper] De la franja { $lane }, capa de encima, de { $depth } de alto, corta { $cuts }.
+   *[under] De la franja { $lane }, capa de debajo, de { $depth } de alto, corta { $cuts }.
+ }
+cutting-lane-over = { $layer ->
+    [flat] La franja { $lane }, de { $depth } de alto, sobra.
+    [fold] La franja { $lane }, que contiene el doblez, sobra.
+    [upper] La franja { $lane }, capa de encima, de { $depth } de alto, sobra.
+   *[under] La franja { $lane }, capa de debajo, de { $depth } de alto, sobra.
+ }
+# Se dicen solo dentro de los tres de arriba.
+cutting-piece = { $mark }
+cutting-piece-part = { $mark }, parte { $part } de { $parts }
+cutting-length-for = { $length } para { $piece }
+
+## Paños colocados libremente
+
+cutting-lay = Extiende la tela ({ $cloth }) lisa sobre la mesa, con el revés encima, un extremo cortado a tu izquierda y un lado que tenía orillo hacia ti: el lado cercano. Ponle pesos encima.
+    .check = Está sin arrugas y sin tirantez.
+cutting-lay-alike = Extiende la tela ({ $cloth }) lisa sobre la mesa, con cualquiera de sus caras encima, un extremo cortado a tu izquierda y un lado que tenía orillo hacia ti: el lado cercano. Ponle pesos encima.
+    .check = { cutting-lay.check }
+# Se dice solo dentro de los dos de abajo.
+cutting-measure-on = Donde acabe la mesa, traza con jaboncillo una línea de lado a lado y escribe en ella a qué distancia está del extremo cortado; después corre la tela y sigue midiendo desde esa línea.
+cutting-lay-beyond = { cutting-lay } { cutting-measure-on }
+    .check = { cutting-lay.check }
+cutting-lay-alike-beyond = { cutting-lay-alike } { cutting-measure-on }
+    .check = { cutting-lay.check }
+cutting-panel = Traza { $mark } con jaboncillo y regla: de { $near-end } a { $far-end } del extremo cortado, de { $near-side } a { $far-side } del lado cercano.
+    .check = Mide { $length } de largo por los dos lados y { $width } de ancho en los dos extremos.
+    .tolerance = { $off }
+    .remedy = Vuelve a medir desde el extremo y desde el borde, nunca de paño a paño.
+cutting-round = Corta con tijeras cada paño siguiendo su línea de jaboncillo, primero el más exterior.
+    .check = { $panels ->
+        [one] { $panels } paño cortado. Ningún corte recto de lado a lado los separa todos.
+       *[other] { $panels } paños cortados. Ningún corte recto de lado a lado los separa todos.
+     }
+cutting-part-end = { COUNT($marks) ->
+    [one] Corta en línea recta de lado a lado por la línea a { $at } del extremo cortado: así se separa { $marks }.
+   *[other] Corta en línea recta de lado a lado por la línea a { $at } del extremo cortado: así se separan { $marks }.
+ }
+cutting-part-side = { COUNT($marks) ->
+    [one] Corta en línea recta de punta a punta por la línea a { $at } del lado cercano: así se separa { $marks }.
+   *[other] Corta en línea recta de punta a punta por la línea a { $at } del lado cercano: así se separan { $marks }.
+ }
+cutting-over-end = Corta en línea recta de lado a lado por la línea a { $at } del extremo cortado: lo que queda junto a { $marks } sobra.
+cutting-over-side = Corta en línea recta de punta a punta por la línea a { $at } del lado cercano: lo que queda junto a { $marks } sobra.
+cutting-over-end-all = Corta en línea recta de lado a lado por la línea a { $at } del extremo cortado: lo que queda junto a los paños sobra.
+cutting-over-side-all = Corta en línea recta de punta a punta por la línea a { $at } del lado cercano: lo que queda junto a los paños sobra.
+cutting-trim = Corta lo que sobra junto a { $marks }, siguiendo la línea de jaboncillo.
+
+## Después del último corte
+
+cutting-keep = Guarda para más adelante los retales grandes de la tela ({ $cloth }), cada uno con una etiqueta que diga sus medidas.
+    .check = Son { $sizes }. Guarda los más pequeños hasta terminar la prenda, para probar puntadas y para remiendos.
+# Se dicen solo dentro del mensaje de arriba.
+cutting-size = { $length } × { $width }
+cutting-sizes = { $number } de { $length } × { $width }
