@@ -1,0 +1,20 @@
+### Bordes en sección que van dentro de una tira: tira de ribete, cinturilla lisa, cinta doblada.
+
+## Una tira de ribete
+
+figure-binding-shows = { $shows } a la vista
+figure-binding-alt = Sección del borde ribeteado, con el derecho encima: { PIECE($strip) }, cosida a { $seam-width } del borde, doblada a su alrededor de modo que se ven { $shows }, con su remetido de { $turn } cogido por detrás.
+figure-binding-caption = El borde ribeteado, en sección.{ figure-hatched }
+
+## Una cinturilla lisa
+
+figure-fitted-depth = { $depth } de alto
+# El nombre de la cinturilla, sin artículo.
+figure-fitted-band = { $band-label }, doblez arriba
+figure-fitted-alt = Sección { PIECE($band, case: "of") }, con el derecho encima: cosida a { $seam-width } del borde, doblada por encima, { $depth } de alto, con su borde remetido cosido por dentro.
+figure-fitted-caption = La cinturilla en sección: todos los bordes sin rematar quedan dentro.{ figure-hatched }
+
+## Una cinta doblada
+
+figure-tape-alt = Sección del borde dentro de la cinta ({ $tape }) doblada, que cubre { $half } por los dos lados, con un pespunte a través de todo.
+figure-tape-caption = El borde sin rematar está dentro del doblez de la cinta ({ $tape }).

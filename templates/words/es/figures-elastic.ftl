@@ -1,0 +1,19 @@
+### La goma: de camino por la jareta, sus extremos marcados y solapados, su longitud; y la abertura cerrada.
+### $band es la cinturilla, o la pieza cuyo borde se dobló.
+
+figure-elastic-through = Por la jareta
+figure-elastic-bodkin = pasacintas
+figure-elastic-mark = Marca los extremos
+figure-elastic-lap = Solapa los extremos y cose
+figure-elastic-cut-end = extremo cortado en la raya
+figure-elastic-lengths = Longitudes sin estirar, a la misma escala
+figure-elastic-casing = jareta { $casing }
+figure-elastic-loop = aro de goma { $loop }
+figure-elastic-alt = Una goma de { $width } de ancho pasa por una abertura de { $gap }, con un extremo colgando fuera y prendido { PIECE($band, case: "to") }; en el otro extremo hay sujeto un pasacintas; una raya está trazada a { $lap } de un extremo y una cruz en el otro; el extremo de la cruz está en la raya, cosido en zigzag; el aro cerrado mide { $loop } en una jareta de { $casing }.
+figure-elastic-caption = Sujeta el extremo para que no se meta dentro, y solapa los extremos de modo que uno quede en la raya del otro.
+
+## La abertura cerrada
+
+figure-gap-seen = Vista por el lado por el que se cose el pespunte, a escala.
+figure-gap-alt = La abertura de { $gap } cerrada por un pespunte que monta { $past } sobre el primero en los dos extremos.
+figure-gap-caption = El pespunte de cierre empieza y acaba sobre el primero.

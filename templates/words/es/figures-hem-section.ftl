@@ -1,0 +1,19 @@
+### Bordes rematados en sección: doblados dos veces y cosidos, o doblados hacia el derecho bajo una puntilla.
+
+## Doblados dos veces
+
+figure-turned-before = Antes: liso, con el revés encima
+figure-turned-after = Después: doblado y cosido
+figure-turned-alt-machine = Sección del borde { PIECE($piece, case: "of") }: doblado { $first } y después { $second } hacia el revés, y pespunteado a lo largo del doblez interior.
+figure-turned-alt-hand = Sección del borde { PIECE($piece, case: "of") }: doblado { $first } y después { $second } hacia el revés, y cosido a mano.
+# Sin primer doblez: el borde se sobrehiló.
+figure-turned-alt-once = Sección del borde { PIECE($piece, case: "of") }: doblado { $second } hacia el revés y cosido.
+figure-turned-caption = El borde en sección, antes y después de doblarlo.{ figure-hatched }
+
+## Bajo una puntilla
+
+figure-trimmed-width = { $trim }, { $width }
+figure-trimmed-fold = doblez, a ras de la puntilla
+figure-trimmed-alt-one-row = Sección del borde, con el derecho encima: { PIECE($piece) }, doblada { $turn } hacia el derecho, con la puntilla ({ $trim }) de { $width } de ancho encima, a ras del doblez, cosida a { $row } del doblez.
+figure-trimmed-alt-two-rows = Sección del borde, con el derecho encima: { PIECE($piece) }, doblada { $turn } hacia el derecho, con la puntilla ({ $trim }) de { $width } de ancho encima, a ras del doblez, cosida a { $row } del doblez y otra vez a { $below } del borde interior de la puntilla.
+figure-trimmed-caption = El borde en sección: la puntilla tapa el borde doblado.{ figure-hatched }
