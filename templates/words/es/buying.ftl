@@ -3,6 +3,8 @@
 ## Cantidades
 
 buy-volume = { $amount } ml
+# Un polvo, que se pesa.
+buy-mass = { $amount } g
 # $length: del hilo de un carrete.
 buy-reels = { $reels ->
     [one] { $reels } carrete de { $length }
@@ -13,6 +15,14 @@ buy-reels = { $reels ->
 
 buy-wide = { $width } de ancho
 buy-stretches = se estira un { $stretch } o más
+# $class: el que toman las fibras; any donde ninguna clase de tinte vale para todas. $fibres (una lista)
+buy-dye = { $class ->
+    [acid] tinte ácido, para { $fibres }
+    [disperse] tinte disperso, para { $fibres }
+    [reactive] tinte reactivo, para { $fibres }
+    [direct] tinte directo, para { $fibres }
+   *[any] tinte para { $fibres }
+ }
 
 ## Dónde va
 
@@ -33,6 +43,7 @@ use-hoop = aro en { PIECE($piece) }
 use-shirring = fruncido elástico { PIECE($piece, case: "of") }
 use-elastic = goma en { PIECE($piece) }
 use-cord = cordón en { PIECE($piece) }
+use-dye = teñido { PIECE($piece, case: "of") }
 use-starch = almidonado { PIECE($piece, case: "of") }
 # Una forma de trabajar que la autora describe por su cuenta, por su nombre.
 use-own = { $name }
@@ -43,3 +54,5 @@ bom-width = ancho { $amount }
 bom-weight = peso { $amount }
 bom-stretch = elasticidad { $amount }
 bom-reel = carrete { $amount }
+# El número inglés (algodón) de un hilo.
+bom-count = Ne { $amount }

@@ -208,6 +208,31 @@ zigzag-set = Pon la máquina en zigzag, { $zigzag-wide } mm de ancho y { $zigza
 # Las palabras son las de la ley, en la lengua del país donde se lleva la prenda.
 fire-label-write = Escribe MANTENER ALEJADO DEL FUEGO en { $label-tape } de cinta de algodón, en mayúsculas rojas de { $letters } de alto como mínimo, con un rotulador que no se vaya al lavar.
 
+## Pasadas de puntada larga de las que se tira
+
+rows-set-machine = Pon la puntada más larga de tu máquina, { $long-stitch } mm o cerca, y afloja un poco la tensión del hilo superior. Apunta cómo estaban las dos antes.
+# Se dice solo dentro de otros mensajes. $per-run: cuántas de las partes marcadas abarca un tramo.
+rows-runs = { $in-runs ->
+    [yes] { $per-run ->
+        [one] Cósela en { $runs } tramos, uno de cada marca a la siguiente. No remates y deja colgando { $tail } de hilo en los dos extremos de cada tramo.
+       *[other] { $parts ->
+            [8] Cósela en { $runs } tramos de { $per-run } octavos cada uno, de marca a marca. No remates y deja colgando { $tail } de hilo en los dos extremos de cada tramo.
+           *[4] Cósela en { $runs } tramos de { $per-run } cuartos cada uno, de marca a marca. No remates y deja colgando { $tail } de hilo en los dos extremos de cada tramo.
+        }
+    }
+   *[no] Cósela de un tirón. No remates y deja colgando { $tail } de hilo en los dos extremos.
+ }
+rows-wind-tails = { $in-runs ->
+    [yes] En un extremo de cada tramo, clava un alfiler atravesado y enrolla en él los cabos de hilo en forma de ocho.
+   *[no] En un extremo de la pasada, clava un alfiler atravesado y enrolla en él los cabos de hilo en forma de ocho.
+ }
+rows-set-back = Vuelve a poner la puntada y la tensión para coser costuras.
+# Las pasadas se ven: sus cabos van al revés.
+rows-tails-under = { $in-runs ->
+    [yes] Quita los alfileres que sujetan los cabos de hilo. En los dos extremos de cada tramo, lleva al revés los hilos superiores, anuda cada uno con su hilo de la canilla y corta los cabos a { $knot }.
+   *[no] Quita los alfileres que sujetan los cabos de hilo. En los dos extremos, lleva al revés los hilos superiores, anuda cada uno con su hilo de la canilla y corta los cabos a { $knot }.
+ }
+
 ## Cabos de hilo, cuando los alfileres ya sujetan el borde
 
 tails-off-machine = { $in-runs ->
