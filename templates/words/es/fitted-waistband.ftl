@@ -1,0 +1,78 @@
+### Coser una cinturilla lisa con cierre a un borde superior abierto.
+### $band es la cinturilla; $to el borde donde va.
+
+fitted-waistband-title = Monta { PIECE($band) }
+fitted-waistband-aim = La cintura se cierra a { $waist } y se abre para pasar la cadera.
+# La cierran cintas de atar: se cosen en el paso siguiente.
+fitted-waistband-aim-ties = { PIECE($band, at: "start") } mide { $length } y está lista para sus cintas de atar.
+
+## Marcas
+
+fitted-waistband-fold = Dobla un borde largo { PIECE($band, case: "of") } { $seam-width } hacia el revés y marca el doblez con la plancha.
+fitted-waistband-mark = { $parts ->
+    [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.
+   *[4] Marca los cuartos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.
+ }
+# Las marcas de los pliegues siguen ahí.
+fitted-waistband-mark-pleats = { $parts ->
+    [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }, de otro color que los pliegues.
+   *[4] Marca los cuartos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }, de otro color que los pliegues.
+ }
+fitted-waistband-mark-band = Marca el borde sin doblar { PIECE($band, case: "of") } a { $seam-width } de los dos extremos y, entre ellos, cada { $part }.
+# El borde superior lleva marcas de un paso anterior.
+fitted-waistband-mark-band-alone = Marca el borde sin doblar { PIECE($band, case: "of") } a { $seam-width } de los dos extremos y, entre ellos, cada { $part }. El borde superior ya tiene sus marcas.
+
+## Coser
+
+fitted-waistband-lay = { $face ->
+    [right] Coloca el borde sin doblar { PIECE($band, case: "of") } sobre { EDGE($to) }, derecho con derecho, marca con marca. Sobresale { $seam-width } en los dos extremos. { pin-start } a lo largo.
+   *[other] Coloca el borde sin doblar { PIECE($band, case: "of") }, con el derecho debajo, por fuera { EDGE($to, case: "of") }, marca con marca. Sobresale { $seam-width } en los dos extremos. { pin-start } a lo largo.
+ }
+    .check = El borde mide { $length } entre los extremos.
+    .tolerance = { $edge-off } de más o de menos
+    .remedy = { $folds ->
+        [gathers] Si es demasiado largo, frunce más. Si es demasiado corto, afloja los frunces.
+        [pleats] Si es demasiado largo, haz algunos pliegues un poco más profundos. Si es demasiado corto, un poco menos.
+       *[flat] Reparte la diferencia entre las marcas.
+     }
+fitted-waistband-sew = Cose a { $seam-width } del borde, { $length }, { $stitch }, rematando en los dos extremos.
+    .check = Todas las capas han quedado cogidas.
+    .remedy = Vuelve a coser donde se haya escapado una capa, { $past } más allá por cada lado.
+fitted-waistband-press = Sube { PIECE($band) } y plancha la costura, con todo el margen hacia la cinturilla.
+
+## Cerrar los extremos y doblar por encima
+
+fitted-waistband-ends = Dobla { PIECE($band) } por la mitad a lo largo, derecho con derecho, con el doblez planchado a ras de la línea de costura. Cose cada extremo a { $seam-width } de su borde, justo sin coger la tela de debajo.
+    .check = Los dos extremos están a ras de los bordes de la abertura.
+    .remedy = Descose el extremo y vuelve a coserlo en su sitio.
+fitted-waistband-turn = Recorta las esquinas, vuelve { PIECE($band) } del derecho y plánchala.
+    .check = Tiene { $depth } de alto.
+    .tolerance = { $fold-off } de más o de menos
+    .remedy = Vuelve a planchar el doblez donde se desvíe.
+fitted-waistband-label = Mete un extremo de la etiqueta { $seam-width } bajo el borde doblado, en el centro de la cinturilla, con el texto hacia arriba, y { pin } la etiqueta ahí.
+fitted-waistband-inside = Coloca el borde doblado por dentro sobre la línea de costura y { pin } a lo largo. Con el interior encima, cose a { $edge-stitch } del doblez, { $length }, { $stitch }.
+    .check = El doblez ha quedado cogido a todo lo largo.
+    .remedy = Coge a mano lo que se haya escapado.
+
+## El cierre
+
+# $half: la mitad del cruce.
+fitted-waistband-buttonhole = Marca un ojal en el extremo que va encima: por el centro de la cinturilla, empezando a { $half } del extremo hacia dentro, tan largo como el ancho del botón más su grueso. Cóselo como hace los ojales tu máquina; prueba antes uno en un retal. Después vuelve a poner la máquina en puntada recta.
+fitted-waistband-cut = Abre el ojal con un descosedor, con un alfiler atravesado en cada uno de sus extremos.
+fitted-waistband-button = Cruza los extremos { $overlap }. Marca un punto a través del ojal, a { $half } del extremo de debajo, y cose ahí el botón.
+    .check = { fitted-waistband-closed.check }
+    .tolerance = { fitted-waistband-closed.tolerance }
+    .remedy = Vuelve a coser el botón en su sitio.
+fitted-waistband-hook = Cose el gancho por dentro del extremo que va encima, a { $hook-in } de su borde. Cose la barra por fuera del extremo de debajo, a { $bar-in } de su borde.
+    .check = { fitted-waistband-closed.check }
+    .tolerance = { fitted-waistband-closed.tolerance }
+    .remedy = Vuelve a coser la barra en su sitio.
+fitted-waistband-snaps = Cruza los extremos { $overlap }. Cose las mitades planas de dos automáticos por dentro del extremo que va encima, a { $snap-in } de su borde, y las otras mitades donde coincidan en el extremo de debajo.
+    .check = { fitted-waistband-closed.check }
+    .tolerance = { fitted-waistband-closed.tolerance }
+    .remedy = Vuelve a coser en su sitio las mitades de debajo.
+fitted-waistband-ties = Deja los dos extremos como están: en ellos se cosen las cintas de atar.
+# Se dicen solo como partes de los de arriba.
+fitted-waistband-closed =
+    .check = Cerrada con un cruce de { $overlap }, la cinturilla mide { $waist }.
+    .tolerance = { $waist-off } de más o de menos

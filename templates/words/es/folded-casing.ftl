@@ -1,0 +1,33 @@
+### Doblar un borde en una jareta para goma o cordón y coserla, dejando una abertura.
+### $edge es el borde que se dobla; $seam su costura lateral.
+
+folded-casing-title = Dobla y cose la jareta
+folded-casing-aim = { $holds ->
+    [cord] La jareta para el cordón está libre por la abertura.
+   *[elastic] La jareta para la goma está libre por la abertura.
+ }
+
+folded-casing-turn-under = Dobla { EDGE($edge) } { $under } hacia dentro todo alrededor y marca el doblez con la plancha.
+folded-casing-fold = Dóblalo otros { $depth } hacia abajo, plancha y { pin } todo alrededor.
+    .check = { folded-casing-folded.check }
+    .tolerance = { folded-casing-folded.tolerance }
+    .remedy = { folded-casing-folded.remedy }
+# El borde no necesita un primer doblez: está rematado, o su tela no se deshilacha.
+folded-casing-fold-once = Dobla { EDGE($edge) } { $depth } hacia dentro todo alrededor, plancha y { pin } el doblez.
+    .check = { folded-casing-folded.check }
+    .tolerance = { folded-casing-folded.tolerance }
+    .remedy = { folded-casing-folded.remedy }
+# Se dicen solo como partes de los dos de arriba.
+folded-casing-folded =
+    .check = La jareta tiene { $depth } de alto todo alrededor.
+    .tolerance = nunca menos, hasta { $more } más
+    .remedy = { $holds ->
+        [cord] Desdóblala y vuelve a plancharla donde se desvíe.
+       *[elastic] Desdóblala y vuelve a plancharla donde se desvíe: la goma se retuerce en una jareta desigual.
+     }
+folded-casing-gap = Marca una abertura de { $gap } que empiece { $beside } a la derecha de { side-seam }, vista por el interior. Traza una raya en cada extremo.
+folded-casing-gap-front = Marca una abertura de { $gap } en el centro del delantero, a { $quarter } de { side-seam }, la mitad a cada lado. Traza una raya en cada extremo.
+folded-casing-label = Mete un extremo de la etiqueta bajo el doblez inferior junto a { side-seam }, lejos de la abertura, con el texto hacia arriba, y { pin } la etiqueta ahí.
+folded-casing-sew = Con el interior encima, cose { $edge-stitch } por encima del doblez inferior, de una raya de la abertura a la otra dando toda la vuelta, { $stitched }, { $stitch }. Remata en los dos extremos.
+    .check = La abertura está libre y la jareta tiene { $channel } de ancho por dentro.
+    .remedy = Descose lo que cierre la abertura.

@@ -1,0 +1,48 @@
+### Lo que la guía dice en torno al trabajo: en la máquina antes de un paso, dónde parar, y el repaso final.
+
+# El encabezamiento de pasos a los que la autora no da ninguno.
+part = El trabajo
+
+## Antes de un paso
+
+machine-straight = Vuelve a poner la máquina de zigzag a puntada recta: { $stitch }.
+# $left: hilo que queda en la canilla usada, de la longitud de una llena.
+bobbin-fresh = Empieza con una canilla llena.
+    .check = En la usada quedan unos { $left } de { $full }: demasiado poco para la próxima pasada.
+bobbin-fresh-within = Cuando hayas cosido { $sewn } de las { $rows } pasadas de este paso, pon una canilla llena.
+    .check = { bobbin-fresh.check }
+bobbin-spare = { $spare ->
+    [one] Llena { $spare } canilla de repuesto: cada una de estas pasadas largas gasta más hilo del que cabe en una.
+   *[other] Llena { $spare } canillas de repuesto: cada una de estas pasadas largas gasta más hilo del que cabe en una.
+ }
+
+## Detrás de un paso
+
+stop = Buen momento para parar y guardar la labor.
+stop-sitting = Fin de la sesión { $sitting }. Guarda aquí la labor, con los alfileres contados.
+
+## El repaso final
+
+last-look = Repaso final
+last-look-title = Repasa la prenda
+last-look-aim = Se puede poner sin peligro.
+last-look-pins = Cuenta los alfileres y las agujas.
+    .check = En la caja hay tantos como al empezar.
+    .remedy = Palpa todas las costuras y la cintura hasta encontrar el último. Nadie se pone la prenda antes.
+last-look-threads = Corta todos los hilos sueltos y quita los de color vivo.
+last-look-length = Cuélgala y mide del borde superior al bajo: { $length }.
+    .check = Mide lo mismo por delante, por detrás y a los lados.
+    .tolerance = { $off } de más o de menos
+    .remedy = Si un lado cae más bajo, busca ahí una costura cosida con menos margen y vuelve a coserla.
+# La cintura se niveló: la prenda es más larga por unos sitios que por otros.
+last-look-lengths = Cuélgala y mide del borde superior al bajo: { $front } por delante, { $side } a los lados, { $back } por detrás.
+    .check = Las tres medidas son correctas.
+    .tolerance = { $off } de más o de menos
+    .remedy = Donde sea más larga, descose ahí la cintura y rebaja el borde superior.
+last-look-height = Pide a quien la llevará que se ponga de pie, sin zapatos. Mide del suelo al bajo: { $above }.
+    .check = Mide lo mismo por delante, por detrás y a los lados.
+    .tolerance = { $off } de más o de menos
+    .remedy = Donde el bajo caiga más, rebaja ahí el borde superior y no recortes nunca el bajo.
+last-look-edges = Ponla del revés y repasa todos los bordes.
+    .check = Ningún borde se deshilacha y ninguna capa está cogida donde no debe.
+    .remedy = Sobrehíla o vuelve a coser lo que encuentres.

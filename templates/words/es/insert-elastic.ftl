@@ -1,0 +1,47 @@
+### Pasar una goma por una jareta y unir sus extremos en un aro.
+### $band es la cinturilla, o la pieza cuyo borde se dobló.
+
+insert-elastic-title = Pasa la goma
+insert-elastic-aim = Un aro de goma de { $loop } recoge { $casing } de jareta a la cintura.
+
+## Probar y cortar
+
+insert-elastic-try = Antes de cortar, cierra la goma con un imperdible en un aro de { $loop }. Póntela en la cintura, siéntate con ella y coge aire.
+    .check = Se sujeta y no se clava. Caben dos dedos por debajo.
+    .remedy = Ciérrala más larga o más corta hasta que vaya bien, y usa esa medida en lugar de { $loop } de aquí en adelante.
+insert-elastic-write = Apunta la longitud del aro que usas, con la fecha.
+insert-elastic-cut = Corta la goma a { $cut }: son { $loop } más { $lap } para el solape.
+    .check = Mide { $cut } cuando está floja junto a la cinta métrica.
+    .remedy = Si es demasiado larga, corta lo que sobra. Si es demasiado corta, corta otra: no estires esta.
+insert-elastic-ends = Cose por encima a mano los dos extremos cortados para que no se deshilachen, o ponles un poco de cola textil y déjala secar.
+insert-elastic-line = Traza una raya recta de lado a lado, a { $lap } de un extremo.
+    .check = De la raya al otro extremo hay { $loop }, sin estirar.
+    .tolerance = { $lap-off } de más o de menos
+    .remedy = Traza la raya en su sitio y tacha la primera.
+insert-elastic-cross = Traza una cruz en la misma cara, a { $cross } del otro extremo: sigue a la vista cuando los extremos están solapados.
+
+## Por la jareta
+
+insert-elastic-tail = Deja colgando fuera de la abertura { $tail } del extremo de la raya. Préndelo ahí { PIECE($band, case: "to") } con un alfiler para que no se meta dentro.
+insert-elastic-thread = Sujeta un imperdible o un pasacintas en el extremo de la cruz y llévalo por la jareta dando toda la vuelta hasta la abertura. Ve empujando la tela hacia atrás sobre la goma.
+    .check = La goma está plana todo alrededor, y la raya y la cruz están en la misma cara.
+    .remedy = Si está retorcida, retrocede el último palmo, desenróscala y sigue.
+# La jareta es una cinturilla cosida, con el margen de su costura dentro.
+insert-elastic-thread-band = Sujeta un imperdible o un pasacintas en el extremo de la cruz y llévalo por la jareta dando toda la vuelta hasta la abertura, entre el margen de costura y el exterior. Ve empujando la tela hacia atrás sobre la goma.
+    .check = { insert-elastic-thread.check }
+    .remedy = { insert-elastic-thread.remedy }
+insert-elastic-pull-out = Quita el primer alfiler y saca { $out } de los dos extremos por la abertura.
+
+## El solape
+
+insert-elastic-lap = Coloca el extremo de la cruz sobre el de la raya, las dos señales hacia arriba, con su borde cortado en la raya. Sujeta el solape con un imperdible cerrado.
+    .check = El borde cortado está en la raya: así el solape es de { $lap } y el aro de { $loop } sin estirar.
+    .tolerance = { $lap-off } de más o de menos
+    .remedy = Abre el imperdible, corre el extremo hasta la raya y vuelve a cerrarlo.
+insert-elastic-sew = Quita el imperdible y sujeta el solape en su sitio. Cose dos pasadas de zigzag sobre el solape y después una a lo largo de cada uno de sus dos extremos, rematando cada vez.
+    .check = Da un tirón fuerte: nada cede.
+    .remedy = Vuelve a coser sobre el solape.
+insert-elastic-slip-back = Deja que el solape vuelva a meterse en la jareta.
+insert-elastic-stretch = Extiende la cintura, doblez con doblez. Estírala con las manos hasta que mida { $half-over } de ancho, que son { $over } de contorno, y deja que vuelva, tres veces. No la estires nunca más que eso.
+    .check = El vuelo es igual todo alrededor.
+    .remedy = Córrelo por la goma con los dedos.

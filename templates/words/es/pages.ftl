@@ -1,0 +1,117 @@
+### Las palabras fijas de una guía: su página, su PDF, su Markdown y su JSON.
+### Los valores son textos acabados, salvo que una nota diga otra cosa.
+
+## Cabecera y ayudas de la página
+
+page-skip-to-steps = Ir a los pasos
+# De quién es la guía, donde es una talla y no una persona.
+page-size = talla { $size }
+page-aids = Ayudas de lectura
+page-large-print = Letra grande
+page-dark = Oscuro
+page-progress = Avance
+page-steps-done = Pasos hechos
+# $done, $steps (números)
+page-done = { $done } de { $steps } hechos
+page-next = Lo siguiente
+page-go-to-step = Ir al paso
+# Está en la casilla vacía para el número de un paso.
+page-step-number = paso
+page-go = Ir
+# Pie de una hoja de papel. $sheet, $sheets: su número y cuántas hay.
+page-sheet = { $sheet } de { $sheets }
+
+## Encabezamientos de las partes
+
+page-contents = En esta guía
+page-garment = La prenda
+page-measurements = Medidas
+page-cautions = Precauciones
+page-tools = Herramientas
+page-materials = Materiales
+page-cutting = Corte
+page-proved = Lo que se demostró antes de cortar
+# Lo mismo en el índice.
+page-proved-short = Lo que se demostró
+page-notes = Notas de quien la diseñó
+page-reasons = De dónde salen los números
+
+## Medidas
+
+page-rounded = Las medidas de corte están redondeadas hacia arriba a { $rounding }.
+# $units: las del archivo, donde la guía habla en otras.
+page-reasons-units = { $units ->
+    [inches] Las razones están calculadas en pulgadas.
+   *[cm] Las razones están calculadas en cm.
+ }
+page-numbers-units = { $units ->
+    [inches] Los números están calculados en pulgadas.
+   *[cm] Los números están calculados en cm.
+ }
+# $reasons: el encabezamiento de esa parte, como enlace.
+page-reasons-told = { $reasons }: se cuenta cerca del final.
+page-measurement = Medida
+page-length = Longitud
+page-comes-from = De dónde sale
+
+## Por qué un número es el que es
+
+# $numbers: un número o una lista de ellos. Lo que no se ve se lee en voz alta detrás.
+page-why = Por qué { $numbers }
+    .unseen = para la pieza «{ $piece }»
+# $told: de dónde sale el número, como una suma.
+page-then-rounded = { $told }, después redondeado hacia arriba
+page-told-above = véase más arriba
+page-told-by-name = pregunta por él por su nombre
+
+## Precauciones
+
+# Las palabras que encabezan una precaución.
+page-kind = { $kind ->
+    [needle] Agujas y alfileres
+    [blade] Cuchillas
+    [heat] Plancha caliente
+    [flame] Llama
+    [steam] Vapor
+    [aerosol] Aerosol
+    [dye] Tinte
+    [trip] Bajos largos
+    [child] Niños
+   *[other] Precaución
+ }
+page-kind-head = { page-kind }.
+
+## Materiales
+
+page-materials-are = Qué comprar y cuánto hace falta de verdad.
+page-material = Material
+page-buy = Comprar
+page-cost = Coste
+page-need = Necesario
+page-need-amount = hacen falta { $amount }
+page-for = Para
+page-for-use = Para: { $use }
+
+## Corte
+
+page-cut-sizes-are = Las medidas de corte incluyen todos los márgenes: no añadas nada. Las medidas finales son lo que se ve.
+page-letter = Letra
+page-piece = Pieza
+page-cloth = Tela
+page-cut = Corte
+page-depth = Alto
+page-finished = Final
+page-note = Nota
+page-cut-size = { $length } de largo, { $depth } de alto
+
+## Pasos
+
+page-check = Comprobación
+page-tolerance = Tolerancia
+page-remedy = Si no
+# Entre un encabezamiento y lo que sigue en la misma línea.
+page-colon = :
+
+## Pie
+
+page-end = Las normas locales y el ejercicio profesional habilitado van por delante. Guía { $key }.

@@ -1,0 +1,71 @@
+### De dónde salen los números, para quien no ha visto el archivo de la autora.
+
+## Cómo se llama un número
+
+reason-of-piece = { $measure } { PIECE($piece, case: "of") }
+reason-of-material = { $measure } del material ({ $material })
+# Un número que pide una operación, por el título de la operación.
+reason-for = { $label } para «{ $title }»
+# Las medidas de una pieza o de un material; también se dicen solas.
+reason-length = largo final
+reason-depth = alto final
+reason-start-takes = margen al principio
+reason-end-takes = margen al final
+reason-top-takes = margen arriba
+reason-bottom-takes = margen abajo
+reason-count = número
+reason-hem-round = contorno del bajo
+reason-top-to-hem = largo desde arriba
+reason-top-round = contorno de arriba
+reason-used = longitud usada
+reason-used-weight = peso usado
+
+## De dónde sale
+
+reason-same = lo mismo que { $same }
+reason-same-of = lo mismo que { $same }, para «{ $title }»
+reason-body = una medida del cuerpo
+reason-choice = una elección, { $place }
+reason-choice-made = una elección hecha para esta guía
+# Una línea del archivo de la autora.
+reason-place = línea { $line } de { $file }
+reason-written = { $asked ->
+    [yes] { $shown ->
+        [yes] { $placed ->
+            [yes] escrito para «{ $title }» como { $formula }, { $place }
+           *[no] escrito para «{ $title }» como { $formula }
+        }
+       *[no] { $placed ->
+            [yes] escrito para «{ $title }», { $place }
+           *[no] escrito para «{ $title }»
+        }
+    }
+   *[no] { $shown ->
+        [yes] { $placed ->
+            [yes] escrito como { $formula }, { $place }
+           *[no] escrito como { $formula }
+        }
+       *[no] { $placed ->
+            [yes] escrito, { $place }
+           *[no] escrito
+        }
+    }
+ }
+reason-workroom = lo fija el taller
+reason-one = una, pues no se indica cuántas
+reason-as-worked = tal como se corta y se trabaja
+reason-before-drawn = contorno de arriba, antes de recogerlo
+
+## Redondeo
+
+reason-rounded = redondeado hacia arriba a { $step }: { $before } pasa a { $after }
+# La medida final resulta distinta de la de corte.
+reason-rounded-cut = medida de corte redondeada hacia arriba a { $step }: { $before } pasa a { $after }; la final, de { $finished-before }, pasa a { $finished-after }
+
+## Funciones de una fórmula; detrás va un paréntesis con sus números.
+
+reason-max = el mayor de
+reason-min = el menor de
+reason-round-up = redondeado hacia arriba
+reason-round-down = redondeado hacia abajo
+reason-round-near = redondeado

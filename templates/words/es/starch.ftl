@@ -1,0 +1,42 @@
+### Dar apresto a una pieza con almidón, comprado listo o cocido con almidón de maíz, con brocha, pulverizado o por inmersión.
+### $starch: el nombre del almidón, o del almidón de maíz.
+
+starch-title = Almidona { PIECE($pieces) }
+starch-aim = { COUNT($pieces) ->
+    [one] { PIECE($pieces, at: "start") } queda ahuecada.
+   *[other] { PIECE($pieces, at: "start") } quedan ahuecadas.
+ }
+starch-caution-hot = El almidón caliente escalda y se pega: vierte la mezcla fría en el agua caliente, remueve con una cuchara larga y mantén lejos a los niños.
+starch-caution-spray = El almidón en aerosol es inflamable: pulverízalo al aire libre o en una habitación bien ventilada, lejos de llamas, llamas piloto, cigarrillos y planchas calientes, y no respires la niebla.
+starch-caution-flame = Una falda de tul arde deprisa, almidonada o no. Sécala al aire: nada de secadora caliente, y ninguna cocina, llama piloto, estufa, vela ni fuego abierto cerca. Mantenla lejos de todo ello también cuando se lleve puesta.
+
+## Preparar el almidón
+
+starch-ready = Prepara { $liquid } de almidón ({ $starch }) listo para usar, como indica su etiqueta.
+starch-ready-spray = Prepara { $liquid } de almidón ({ $starch }) listo para usar, como indica su etiqueta, y llena con él un pulverizador. El de aerosol ya viene listo.
+starch-paste = Deslíe { $cornflour } de almidón de maíz ({ $starch }) en { $cold } de agua fría. En una cucharada rasa caben 15 ml.
+    .check = No queda ningún grumo.
+starch-cook = Lleva { $hot } de agua a ebullición y retírala del fuego. Vierte la mezcla despacio y remueve hasta que se vuelva transparente.
+    .check = Está transparente y sin grumos.
+    .remedy = Si sigue blanca, vuelve a calentarla y remueve. Si tiene grumos, cuélala por una tela.
+starch-cool = Déjala enfriar hasta que esté a la temperatura de la mano.
+starch-try = Prueba en un retal y déjalo secar.
+    .check = Queda tan rígido como quieres y sin manchas blancas.
+    .remedy = Si queda demasiado rígido o blanco, añade agua. Si queda demasiado blando, da una segunda mano cuando la primera esté seca.
+
+## Aplicarlo
+
+starch-hang = Cuelga la prenda cabeza abajo por el bajo, o tiéndela sobre una cuerda al aire libre, con una sábana vieja debajo.
+starch-brush = Aplica el almidón con la brocha en { PIECE($pieces) }, capa por capa. Mantén apartado todo lo demás.
+    .check = La tela está húmeda de parte a parte, sin gotas que escurran.
+    .remedy = Seca con un paño las partes demasiado mojadas: al secarse quedan blancas.
+starch-spray = Pulveriza { PIECE($pieces) } con el almidón desde { $far } de distancia, capa por capa. Mantén apartado todo lo demás.
+    .check = { starch-brush.check }
+    .remedy = { starch-brush.remedy }
+starch-dip = Sumerge { PIECE($pieces) } en un barreño con el almidón, capa por capa, hasta que la tela esté bien empapada. Escúrrela apretando con las manos, sin retorcerla. Mantén todo lo demás fuera del barreño.
+    .check = { starch-brush.check }
+    .remedy = { starch-brush.remedy }
+starch-hang-wet = Cuelga la prenda cabeza abajo por el bajo, o tiéndela sobre una cuerda al aire libre, con una sábana vieja debajo para recoger las gotas.
+starch-dry = Sacude las capas para separarlas y deja secar la prenda al aire, lejos del calor.
+    .check = No hay dos capas pegadas.
+    .remedy = Humedécelas y sepáralas.

@@ -1,0 +1,111 @@
+### La lista de herramientas; `.why` dice para qué es cada una.
+
+## Máquinas
+
+tool-machine = máquina de coser con puntada recta
+    .why = costuras, pasadas de fruncido, pespuntes
+tool-zigzag = puntada zigzag
+    .why = { $uses }
+# Se dicen solo dentro del mensaje de arriba.
+tool-zigzag-neatening = sobrehilar
+tool-zigzag-elastic = unir la goma
+tool-zigzag-bars = presillas cortas
+tool-zigzag-buttonhole = el ojal
+tool-zigzag-own = donde lo diga un paso
+tool-overlocker = remalladora enhebrada
+    .why = sobrehilar
+tool-attachment = plisador
+    .why = fruncir
+tool-hand-needle = aguja de coser a mano y dedal
+    .why = coser a mano
+tool-iron = plancha y tabla de planchar
+    .why = planchar costuras y dobleces
+tool-press-cloth = paño de planchar
+    .why = entre la plancha y la tela que el calor estropea
+tool-hemming-foot = prensatelas dobladillador
+    .why = enrollar el dobladillo
+tool-fire-label = cinta de algodón, rotulador rojo que no se vaya al lavar
+    .why = la etiqueta que advierte del fuego
+# $size: el número métrico y, entre paréntesis, el antiguo.
+tool-needle = aguja de máquina { $size }, nueva
+    .why = atravesar la tela más gruesa y la costura de más capas
+
+## Herramientas de mano
+
+tool-pinking-shears = tijeras de picos
+    .why = rematar bordes
+tool-pins = alfileres, unos { $number }
+    .why = sujetar bordes; cuéntalos al sacarlos
+tool-clips = pinzas, unas { $number }
+    .why = sujetar bordes; cuéntalas al sacarlas
+# Donde las pinzas sujetan los bordes, los cabos de hilo se enrollan igualmente en alfileres.
+tool-tail-pins = alfileres, unos { $number }
+    .why = sujetar cabos de hilo; cuéntalos al sacarlos
+# Las pinzas cogen bordes; un doblez en medio de la tela se prende con alfileres.
+tool-flat-pins = alfileres, unos { $number }
+    .why = sujetar dobleces adonde no llegan las pinzas; cuéntalos al sacarlos
+tool-tape-measure = cinta métrica
+    .why = medir
+tool-markers = jaboncillo, rotulador para tela que se vaya al lavar
+    .why = marcar; prueba los dos en un retal y lávalo
+tool-shears = tijeras de sastre, tijeras pequeñas
+    .why = cortar tela, cortar hilos
+tool-ruler = regla larga, algo con una esquina a escuadra
+    .why = líneas rectas y extremos a escuadra
+tool-tape = cinta adhesiva de papel y etiquetas de papel
+    .why = líneas en la mesa por las que cortar, letras de las piezas
+tool-weights = pesos, como latas llenas
+    .why = que la tela no se mueva al cortarla
+tool-seam-ripper = descosedor
+    .why = descoser
+tool-blunt-needle = aguja de punta roma, hilo de color vivo
+    .why = rematar cabos de hilo, señalar costuras laterales
+tool-blunt-stick = palito de punta roma, como una aguja de punto
+    .why = sacar las esquinas
+tool-safety-pins = dos imperdibles
+    .why = pasar la goma, sujetar su solape
+tool-safety-pin = imperdible o pasacintas
+    .why = pasar el cordón
+tool-bodkin = pasacintas
+    .why = pasar por una jareta o por un encaje
+tool-glue = cola textil
+    .why = extremos cortados que no deben deshilacharse
+tool-large-paper = hoja grande de papel
+    .why = el centro de un arco, fuera de la tela
+
+## Cierres
+
+tool-button = botón
+    .why = cerrar la cinturilla
+tool-hook = corchete
+    .why = cerrar la cinturilla
+tool-snaps = dos automáticos
+    .why = cerrar la cinturilla
+
+## Para la varilla
+
+tool-eye-protection = gafas de protección
+    .why = cortar varilla
+tool-bone-cutters = alicates de corte fuertes, adecuados para la varilla
+    .why = cortar varilla
+tool-bone-caps = conteras o cinta resistente para los extremos de la varilla
+    .why = extremos que no puedan atravesar la tela
+
+## Para el almidón
+
+tool-brush = brocha ancha y suave
+    .why = almidón
+tool-spray = pulverizador o aerosol
+    .why = almidón
+tool-bowl = barreño o tina donde quepa la pieza
+    .why = almidón
+tool-pan = olla, cuchara larga, jarra medidora
+    .why = cocer el almidón
+tool-scale = balanza que marque décimas de gramo
+    .why = pesar el tinte
+tool-dye-pan = olla, cuchara y pinzas reservadas para el tinte, nunca para comida
+    .why = teñir
+tool-gloves = guantes y mascarilla para polvo
+    .why = el tinte en polvo y el baño caliente
+tool-sheet = sábana vieja
+    .why = recoger lo que gotea
