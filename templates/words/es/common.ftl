@@ -54,22 +54,38 @@ edge-side = { $count ->
        *[end] bordes finales
     }
  }
-# Capas que se trabajan como un solo borde, por el nombre que les dio la autora, como «skirt top».
-stack = { $form ->
-    [bare] { $name }
-   *[full] { $case ->
-        [of] del borde unido «{ $name }»
-        [to] al borde unido «{ $name }»
-       *[nominative] el borde unido «{ $name }»
+# Capas que se trabajan como un solo borde, por el nombre que les dio la autora, como «skirt top»; en una guía en otra
+# lengua que la de la autora ($named es no), por sus piezas: $pieces (texto) es «de la pieza A y de la pieza B».
+stack = { $named ->
+    [yes] { $form ->
+        [bare] { $name }
+       *[full] { stack-edge } «{ $name }»
+    }
+   *[no] { $form ->
+        [bare] borde unido ({ $pieces })
+       *[full] { stack-edge } { $pieces }
     }
  }
-stack-layers-of = { $form ->
-    [bare] capas del borde unido «{ $name }»
-   *[full] { $case ->
-        [of] de las capas del borde unido «{ $name }»
-        [to] a las capas del borde unido «{ $name }»
-       *[nominative] las capas del borde unido «{ $name }»
+stack-layers-of = { $named ->
+    [yes] { $form ->
+        [bare] capas del borde unido «{ $name }»
+       *[full] { stack-plies } del borde unido «{ $name }»
     }
+   *[no] { $form ->
+        [bare] capas ({ $pieces })
+       *[full] { stack-plies } { $pieces }
+    }
+ }
+# Se dicen solo dentro de los mensajes de arriba.
+stack-edge = { $case ->
+    [of] del borde unido
+    [to] al borde unido
+   *[nominative] el borde unido
+ }
+stack-plies = { $case ->
+    [of] de las capas
+    [to] a las capas
+   *[nominative] las capas
  }
 side-seam = { $seam ->
     [bright] la costura lateral del hilo de color vivo
