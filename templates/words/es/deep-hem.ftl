@@ -9,14 +9,14 @@ deep-hem-aim = Un dobladillo de { $depth } da peso al borde.
 deep-hem-turn-under = Dobla { EDGE($edge) } { $under } hacia el revés y marca el doblez con la plancha.
 deep-hem-fold-up-ring = { $neat ->
     [yes] Dobla { EDGE($edge) } { $depth } hacia el revés y marca el doblez con la plancha. { pin-start } el dobladillo, primero en las costuras.
-   *[no] Dóblalo otros { $depth } y marca el nuevo doblez con la plancha. { pin-start } el dobladillo, primero en las costuras.
+   *[no] Vuelve a doblarlo { $depth } y marca el nuevo doblez con la plancha. { pin-start } el dobladillo, primero en las costuras.
  }
     .check = El dobladillo tiene { $depth } de ancho en todo su recorrido.
     .tolerance = { $off } de más o de menos
     .remedy = Desdóblalo y vuelve a plancharlo donde se desvíe.
 deep-hem-fold-up-flat = { $neat ->
     [yes] Dobla { EDGE($edge) } { $depth } hacia el revés y marca el doblez con la plancha. { pin-start } el dobladillo, primero en los dos extremos.
-   *[no] Dóblalo otros { $depth } y marca el nuevo doblez con la plancha. { pin-start } el dobladillo, primero en los dos extremos.
+   *[no] Vuelve a doblarlo { $depth } y marca el nuevo doblez con la plancha. { pin-start } el dobladillo, primero en los dos extremos.
  }
     .check = { deep-hem-fold-up-ring.check }
     .tolerance = { deep-hem-fold-up-ring.tolerance }

@@ -8,7 +8,7 @@ folded-casing-aim = { $holds ->
  }
 
 folded-casing-turn-under = Dobla { EDGE($edge) } { $under } hacia dentro todo alrededor y marca el doblez con la plancha.
-folded-casing-fold = Dóblalo otros { $depth } hacia abajo, plancha y { pin } todo alrededor.
+folded-casing-fold = Vuelve a doblarlo { $depth } hacia abajo, plancha y { pin } todo alrededor.
     .check = { folded-casing-folded.check }
     .tolerance = { folded-casing-folded.tolerance }
     .remedy = { folded-casing-folded.remedy }

@@ -5,7 +5,7 @@ narrow-hem-title = Haz el dobladillo { EDGE($edge, case: "of") }
 narrow-hem-aim = En el dobladillo no se ve ningún borde sin rematar.
 
 narrow-hem-first-turn = Dobla { EDGE($edge) } { $first-turn } hacia el revés y marca el doblez con la plancha.
-narrow-hem-second-turn = Dóblalo otros { $second-turn }, de modo que el borde cortado quede dentro. Marca el nuevo doblez con la plancha y { pin } el dobladillo.
+narrow-hem-second-turn = Vuelve a doblarlo { $second-turn }, de modo que el borde cortado quede dentro. Marca el nuevo doblez con la plancha y { pin } el dobladillo.
     .check = El dobladillo tiene { $second-turn } de ancho a todo lo largo.
     .tolerance = { $off } de más o de menos
     .remedy = Desdóblalo y vuelve a plancharlo donde se desvíe.

@@ -75,7 +75,7 @@ proof-elastic-limit = hasta { $limit } sirve cualquier goma más corta que la ci
 proof-elastic-limit-heavy = hasta { $limit } sirve cualquier goma más corta que la cintura; por encima, una que sea { $usual } más corta
 
 proof-thickness = Ninguna costura es más gruesa de lo que admite la máquina
-proof-thickest = la más gruesa tiene unos { $thick }
+proof-thickest = la más gruesa tiene cerca de { $thick }
 
 proof-clear = Nada estorba a ninguna otra cosa
 proof-clear-things = { $things ->

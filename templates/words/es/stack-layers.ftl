@@ -40,11 +40,11 @@ stack-layers-meet = { $ring ->
     [yes] Haz coincidir las costuras laterales y las marcas, con los bordes superiores a ras, y { pin } ahí.
    *[no] Haz coincidir los extremos y las marcas, con los bordes superiores a ras, y { pin } ahí.
  }
-stack-layers-hold = Sostén { PIECE($layer) } como se lleva puesta, { stack-layers-way }.
+stack-layers-hold = Sostén { PIECE($layer) } tal como queda al llevar la prenda, { stack-layers-way }.
 # Varias iguales, las primeras que se colocan.
 stack-layers-nest = { $ring ->
-    [yes] Mete los { $copies } aros { PIECE($layer, case: "of") } unos dentro de otros, { stack-layers-way }. { stack-layers-meet }
-   *[no] Coloca los { $copies } ejemplares { PIECE($layer, case: "of") } unos sobre otros, { stack-layers-way }. { stack-layers-meet }
+    [yes] Mete los { $copies } aros { PIECE($layer, case: "of") } uno dentro de otro, { stack-layers-way }. { stack-layers-meet }
+   *[no] Coloca los { $copies } ejemplares { PIECE($layer, case: "of") } uno sobre otro, { stack-layers-way }. { stack-layers-meet }
  }
     .check = Ninguna capa queda floja entre las marcas.
     .remedy = { $parts ->
