@@ -49,18 +49,8 @@ gather-pleat = { EDGE($edge, at: "start") } { $first-row } neben der Schnittkant
 ## Mit zwei Kräuselnähten
 
 gather-thread-needle = Doppelten Faden in eine Handnadel fädeln, für Vorstiche von etwa { $hand-stitch }.
-gather-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $stitch }{ "\u00A0" }mm, und die Oberfadenspannung etwas lockern. Beide bisherigen Einstellungen aufschreiben.
-# $per-run: über wie viele der markierten Teile eine Teilstrecke geht.
-gather-first-row = { $in-runs ->
-    [yes] { $per-run ->
-        [one] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in { $runs } Teilstrecken, je von einer Markierung zur nächsten. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
-       *[other] { $parts ->
-            [8] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in { $runs } Teilstrecken über je { $per-run } Achtel, von Markierung zu Markierung. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
-           *[4] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in { $runs } Teilstrecken über je { $per-run } Viertel, von Markierung zu Markierung. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
-        }
-    }
-   *[no] { $first-row } neben der Schnittkante eine Kräuselnaht steppen, in einem Zug. Nicht verriegeln; an beiden Enden { $tail } Faden hängen lassen.
- }
+gather-set-machine = { rows-set-machine }
+gather-first-row = { $first-row } neben der Schnittkante eine Kräuselnaht anlegen. { rows-runs }
 gather-second-row = Ebenso eine zweite Kräuselnaht steppen, { $second-row } neben der Schnittkante, { $apart } neben der ersten.
     .check = Die beiden Kräuselnähte laufen nebeneinander und kreuzen sich nicht.
 gather-wind-tails = { $in-runs ->

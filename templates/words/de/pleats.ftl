@@ -6,18 +6,42 @@ pleats-title = { $kind ->
    *[inverted] { EDGE($edge, at: "start") } in Kellerfalten legen
  }
 pleats-aim = { $count ->
-    [one] { $cloth } − { $length } = { $taken } liegen in { $count } Falte, je { $depth } tief.
+    [one] { $cloth } − { $length } = { $taken } liegen in { $count } Falte, { $depth } tief.
    *[other] { $cloth } − { $length } = { $taken } liegen in { $count } Falten, je { $depth } tief.
  }
 
 ## Markierungen
 
-pleats-mark-ring = { EDGE($edge, at: "start") } alle { $every } markieren, { $count }-mal, die erste Markierung an der Naht.
-    .check = { $count } Markierungen, die letzte { $every } vor der ersten.
+pleats-mark-ring = { $count ->
+    [one] { EDGE($edge, at: "start") } einmal markieren, an der Naht.
+   *[other] { EDGE($edge, at: "start") } alle { $every } markieren, { $count }-mal, die erste Markierung an der Naht.
+ }
+    .check = { $count ->
+        [one] { $count } Markierung.
+       *[other] { $count } Markierungen, die letzte { $every } vor der ersten.
+     }
     .tolerance = insgesamt { $mark-off }
     .remedy = Was übrig bleibt, auf alle Markierungen verteilen.
-pleats-mark-flat = { EDGE($edge, at: "start") } von einem Ende aus alle { $every } markieren, { $count }-mal.
-    .check = { $count } Markierungen, die letzte { $every } vor dem Ende.
+# Einseitige Falten beginnen an ihrer Markierung.
+pleats-mark-flat = { $count ->
+    [one] { EDGE($edge, at: "start") } einmal markieren, an einem Ende.
+   *[other] { EDGE($edge, at: "start") } von einem Ende aus alle { $every } markieren, { $count }-mal.
+ }
+    .check = { $count ->
+        [one] { $count } Markierung.
+       *[other] { $count } Markierungen, die letzte { $every } vor dem anderen Ende.
+     }
+    .tolerance = { pleats-mark-ring.tolerance }
+    .remedy = { pleats-mark-ring.remedy }
+# Quetschfalten und Kellerfalten haben ihre Markierung in der Mitte.
+pleats-mark-flat-middles = { $count ->
+    [one] { EDGE($edge, at: "start") } einmal markieren, in der Mitte.
+   *[other] { EDGE($edge, at: "start") } alle { $every } markieren, { $count }-mal, die erste Markierung { $half } neben einem Ende.
+ }
+    .check = { $count ->
+        [one] { $count } Markierung, { $half } von beiden Enden.
+       *[other] { $count } Markierungen, die letzte { $half } vor dem anderen Ende.
+     }
     .tolerance = { pleats-mark-ring.tolerance }
     .remedy = { pleats-mark-ring.remedy }
 pleats-lines-knife = Bei jeder Markierung { $twice } weiter eine zweite Linie anzeichnen.

@@ -33,7 +33,7 @@ ring-cut-ends-wide = { ring-cut-end-lines }
 
 ring-cut-cut = Auf beiden Bögen und auf den äußersten geraden Linien schneiden.
 # Nur in den Sätzen darunter gesagt.
-ring-cut-stay-row = Sofort { $stay } neben dem inneren Bogen eine Naht steppen, ohne ihn zu dehnen; diese Naht bleibt in der Nahtzugabe.
+ring-cut-stay-row = Sofort { $stay } neben dem inneren Bogen eine Naht steppen, { $stitch }, ohne ihn zu dehnen. Diese Naht bleibt in der Nahtzugabe.
 ring-cut-stay = { ring-cut-stay-row }
     .check = Der innere Bogen misst zwischen den Endnähten { $top }.
     .tolerance = { $top-off } mehr oder weniger

@@ -8,22 +8,35 @@ ruche-aim = { $cloth } Streifen liegen auf { $length }: { $ratio } zu 1.
 
 # Ein flacher Streifen, dessen Enden keine Naht fasst: Die des Teils sind schon fertig.
 ruche-ends = An beiden Enden von { PIECE($strip) } { $under } auf die linke Stoffseite einschlagen und die Brüche feststeppen, { $beside } daneben.
-ruche-mark = { PIECE($strip) } in Viertel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }.
+ruche-mark-ring = { $parts ->
+    [8] { PIECE($strip) } in Achtel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }, zuerst an den Seitennähten.
+   *[4] { PIECE($strip) } in Viertel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }, zuerst an den Seitennähten.
+ }
+ruche-mark-flat = { $parts ->
+    [8] { PIECE($strip) } in Achtel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }.
+   *[4] { PIECE($strip) } in Viertel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }.
+ }
 ruche-mark-line = Auf { PIECE($on) } eine Linie anzeichnen, { $above } über der unteren Kante.
 
 ## Kräuseln
 
 ruche-row = { $lines ->
-    [two] { $inset } innerhalb beider langen Kanten je eine Kräuselnaht mit der größten Stichlänge steppen; nicht verriegeln, an beiden Enden { $tail } Faden hängen lassen.
-   *[one] Entlang der Mitte eine Kräuselnaht mit der größten Stichlänge steppen; nicht verriegeln, an beiden Enden { $tail } Faden hängen lassen.
+    [two] { $inset } innerhalb beider langen Kanten von { PIECE($strip) } je eine Kräuselnaht anlegen. { rows-runs }
+   *[one] Entlang der Mitte von { PIECE($strip) } eine Kräuselnaht anlegen. { rows-runs }
  }
-ruche-pull = { $lines ->
-    [two] Den Unterfaden jeder Kräuselnaht anziehen, bis jedes Viertel { $part } misst.
-   *[one] Den Unterfaden der Kräuselnaht anziehen, bis jedes Viertel { $part } misst.
+ruche-pull = { $parts ->
+    [8] { $lines ->
+        [two] Am anderen Ende die Unterfäden beider Kräuselnähte anziehen, bis jedes Achtel { $part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+       *[one] Am anderen Ende den Unterfaden anziehen, bis jedes Achtel { $part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+    }
+   *[4] { $lines ->
+        [two] Am anderen Ende die Unterfäden beider Kräuselnähte anziehen, bis jedes Viertel { $part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+       *[one] Am anderen Ende den Unterfaden anziehen, bis jedes Viertel { $part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+    }
  }
     .check = { $lines ->
-        [two] { PIECE($strip, at: "start") } ist auf beiden Linien { $length } lang.
-       *[one] { PIECE($strip, at: "start") } ist { $length } lang.
+        [two] { PIECE($strip, at: "start") } ist auf beiden Linien { $length } lang und gleichmäßig gekräuselt.
+       *[one] { PIECE($strip, at: "start") } ist { $length } lang und gleichmäßig gekräuselt.
      }
     .tolerance = bis { $ease } zu kurz: wird eingehalten
     .remedy = Mehr als { $ease } zu kurz: die Kräuselung lockern. Zu lang: enger zusammenziehen.
@@ -32,13 +45,18 @@ ruche-pull = { $lines ->
 
 ruche-level = Die Enden von { PIECE($strip) } bündig mit den Enden von { PIECE($on) } legen.
 ruche-lay = { $lines ->
-    [two] { PIECE($strip) } mit der rechten Stoffseite nach oben auf { PIECE($on) } legen, jede Kräuselnaht auf ihre Linie, und an den Vierteln { pin }, dann alle { $spacing }.
-   *[one] { PIECE($strip) } mit der rechten Stoffseite nach oben auf { PIECE($on) } legen, die Kräuselnaht auf ihre Linie, und an den Vierteln { pin }, dann alle { $spacing }.
+    [two] { PIECE($strip) } mit der rechten Stoffseite nach oben auf { PIECE($on) } legen, jede Kräuselnaht auf ihre Linie, und an den Markierungen { pin }, dann alle { $spacing }.
+   *[one] { PIECE($strip) } mit der rechten Stoffseite nach oben auf { PIECE($on) } legen, die Kräuselnaht auf ihre Linie, und an den Markierungen { pin }, dann alle { $spacing }.
  }
-ruche-knot = An beiden Enden jeden Oberfaden mit seinem Unterfaden verknoten und die Enden auf { $knot } kürzen.
-ruche-sew = { $lines ->
-    [two] Auf jeder Kräuselnaht steppen, { $length }, { $stitch }.
-   *[one] Auf der Kräuselnaht steppen, { $length }, { $stitch }.
+ruche-sew-ring = { $lines ->
+    [two] Auf jeder Kräuselnaht steppen, rundum { $length }, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
+   *[one] Auf der Kräuselnaht steppen, rundum { $length }, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
  }
     .check = Beide Kanten von { PIECE($strip) } stehen frei und sind gleichmäßig.
     .remedy = Wo die Naht von der Linie abgekommen ist, auftrennen und neu steppen.
+ruche-sew-flat = { $lines ->
+    [two] Auf jeder Kräuselnaht steppen, { $length }, { $stitch }, an beiden Enden verriegeln.
+   *[one] Auf der Kräuselnaht steppen, { $length }, { $stitch }, an beiden Enden verriegeln.
+ }
+    .check = { ruche-sew-ring.check }
+    .remedy = { ruche-sew-ring.remedy }

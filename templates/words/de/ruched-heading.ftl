@@ -3,23 +3,39 @@
 ruched-heading-title = { PIECE($flounce) } mit Köpfchen über der Naht aufnähen
 ruched-heading-aim = { $cloth } Stoff liegen auf { $length }: { $ratio } zu 1.
 
-ruched-heading-mark = { EDGE($edge, at: "start") } und { EDGE($to) } in Viertel teilen und markieren: alle { $cloth-part } auf { PIECE($flounce, form: "short") }, alle { $part } auf { PIECE($to, form: "short") }.
+## Markieren
+
+ruched-heading-mark-ring = { $parts ->
+    [8] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $cloth-part } markieren, zuerst an { side-seam }.
+   *[4] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $cloth-part } markieren, zuerst an { side-seam }.
+ }
+ruched-heading-mark-flat = { $parts ->
+    [8] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $cloth-part } markieren.
+   *[4] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $cloth-part } markieren.
+ }
+ruched-heading-mark-line = Auf der rechten Stoffseite { $lap } über { EDGE($to, case: "dative") } durchgehend eine Linie anzeichnen.
 
 ## Kräuseln
 
-ruched-heading-first-row = { $heading } unter { EDGE($edge, case: "dative") } eine Kräuselnaht mit der größten Stichlänge steppen; nicht verriegeln, an beiden Enden { $tail } Faden hängen lassen.
-ruched-heading-second-row = { $apart } unter der ersten eine zweite Kräuselnaht steppen.
+ruched-heading-first-row = { $heading } unter { EDGE($edge, case: "dative") } eine Kräuselnaht anlegen. { rows-runs }
+ruched-heading-second-row = Ebenso { $apart } unter der ersten eine zweite Kräuselnaht nähen.
     .check = Die beiden Kräuselnähte laufen nebeneinander.
-ruched-heading-pull = Beide Unterfäden anziehen, bis jedes Viertel { $part } misst.
+ruched-heading-pull = { $parts ->
+    [8] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Achtel { $part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+   *[4] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Viertel { $part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+ }
     .check = Die gekräuselte Linie ist { $length } lang; das Köpfchen darüber steht frei.
     .tolerance = bis { $ease } zu kurz: wird eingehalten
     .remedy = Mehr als { $ease } zu kurz: die Kräuselung lockern. Zu lang: enger zusammenziehen.
 
 ## Aufnähen
 
-ruched-heading-mark-line = Auf der rechten Stoffseite { $lap } über { EDGE($to, case: "dative") } eine Linie anzeichnen.
-ruched-heading-lay = { PIECE($flounce) } mit der rechten Stoffseite nach oben darauflegen, die obere Kräuselnaht auf die Linie, und an den Vierteln { pin }, dann alle { $spacing }.
-ruched-heading-sew = Rechte Stoffseite oben: auf beiden Kräuselnähten steppen, je { $length }, { $stitch }.
+ruched-heading-lay = { PIECE($flounce) } mit der rechten Stoffseite nach oben auf die rechte Stoffseite von { PIECE($to) } legen, die obere Kräuselnaht auf die Linie, Markierung auf Markierung. Dort { pin }, dann alle { $spacing }.
+ruched-heading-sew-ring = Rechte Stoffseite oben: auf beiden Kräuselnähten steppen, rundum je { $length }, { $stitch }. Die Enden drei Stiche über die Anfänge nähen.
     .check = Das Köpfchen steht überall { $heading } über der Naht.
     .tolerance = { $frill-off } mehr oder weniger
     .remedy = Wo die Naht von der Kräuselung abgekommen ist, auftrennen und neu steppen.
+ruched-heading-sew-flat = Rechte Stoffseite oben: auf beiden Kräuselnähten steppen, je { $length }, { $stitch }, an beiden Enden verriegeln.
+    .check = { ruched-heading-sew-ring.check }
+    .tolerance = { ruched-heading-sew-ring.tolerance }
+    .remedy = { ruched-heading-sew-ring.remedy }

@@ -14,10 +14,10 @@ shirring-try = { $stitch } einstellen und eine Probe nähen: { $rows } Nähte au
 ## Die Nähte
 
 shirring-mark = Auf der rechten Stoffseite { $rows } Linien anzeichnen: die erste { $from-edge } neben { EDGE($edge, case: "dative") }, die anderen mit { $spacing } Abstand.
-shirring-sew = Jede Linie rundum steppen, { $cloth }, rechte Stoffseite oben; ab der zweiten Naht den Stoff flach gedehnt halten.
+shirring-sew = Jede Linie mit der rechten Stoffseite nach oben rundum steppen, { $cloth }, ab { side-seam }. Ab der zweiten Reihe den Stoff dabei flach gedehnt halten. Nicht verriegeln; am Anfang und am Ende von beiden Fäden { $tail } hängen lassen.
     .check = Die Nähte laufen nebeneinander, kein Stich ist ausgelassen.
     .remedy = Ausgelassene Stiche: die Strecke über die Lücke neu steppen.
-shirring-tails = Die Fadenenden jeder Naht auf die linke Stoffseite ziehen, verknoten und { $knot } stehen lassen.
+shirring-tails = Die Fadenenden jeder Reihe auf die linke Stoffseite ziehen, Ende und Anfang verknoten und auf { $knot } kürzen.
 shirring-steam = Das Bügeleisen knapp über die Nähte halten und dämpfen, ohne sie zu berühren.
     .check = Die Kante misst ungedehnt { $length } und dehnt sich auf { $cloth }.
     .tolerance = { $off } mehr oder weniger

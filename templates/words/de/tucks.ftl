@@ -19,7 +19,10 @@ tucks-mark-next = Bruchlinie { $number } anzeichnen, { $line } über der Kante.
 
 ## Nähen
 
-tucks-sew = An Linie { $number } links auf links falten und { $depth } neben dem Bruch steppen, { $length }, { $stitch }.
+tucks-sew = { $ring ->
+    [yes] An Linie { $number } links auf links falten und { $depth } neben dem Bruch steppen, rundum { $length }, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
+   *[no] An Linie { $number } links auf links falten und { $depth } neben dem Bruch steppen, { $length }, { $stitch }, an beiden Enden verriegeln.
+ }
     .check = Die Biese ist überall { $depth } breit.
     .tolerance = { $line-off } mehr oder weniger
     .remedy = Die abgewichene Strecke auftrennen und vom Bruch aus neu steppen.
