@@ -30,9 +30,11 @@ caution-boning = Porter des lunettes de protection pour couper une baleine : le
 
 ## Avant le travail : mises en garde pour le vêtement entier
 
-caution-garment-flame-sheer = Le tulle et les autres tissus transparents prennent feu en un instant et brûlent en quelques secondes, plus encore après lavage. Une jupe ample s’écarte du corps et peut atteindre une flamme sans que l’on s’en aperçoive. Tenir le vêtement loin des bougies, des feux ouverts, des radiateurs, des flammes de gaz et des cigarettes, pendant qu’on le coud comme quand on le porte. Y coudre une étiquette : TENIR ÉLOIGNÉ DU FEU. { caution-garment-local }
+caution-garment-flame-sheer = Le tulle et les autres tissus transparents prennent feu en un instant et brûlent en quelques secondes, plus encore après lavage. Une jupe ample s’écarte du corps et peut atteindre une flamme sans que l’on s’en aperçoive. Tenir le vêtement loin des bougies, des feux ouverts, des radiateurs, des flammes de gaz et des cigarettes, pendant qu’on le coud comme quand on le porte. Y coudre une étiquette : TENIR ÉLOIGNÉ DU FEU. { caution-garment-finish } { caution-garment-local }
+caution-garment-flame-light = Le coton, le lin et la viscose légers prennent feu aussi vite que le tulle et brûlent aussi vite. Une jupe ample s’écarte du corps et peut atteindre une flamme sans que l’on s’en aperçoive. Tenir le vêtement loin des bougies, des feux ouverts, des radiateurs, des flammes de gaz et des cigarettes, pendant qu’on le coud comme quand on le porte. Y coudre une étiquette : TENIR ÉLOIGNÉ DU FEU. { caution-garment-finish } { caution-garment-local }
 caution-garment-flame = Une jupe ample s’écarte du corps et peut atteindre une flamme sans que l’on s’en aperçoive : se tenir loin des bougies, des feux et des radiateurs. { caution-garment-local }
-# Dit seulement dans les deux ci-dessus.
+# Dits seulement dans les trois ci-dessus.
+caution-garment-finish = Un apprêt ignifuge part au lavage : demander combien de lavages il tient, et le faire refaire à temps.
 caution-garment-local = Les règles locales et l’avis d’une personne agréée, d’un responsable de la sécurité incendie pour une scène ou une salle, passent avant ce guide.
 caution-garment-blades = Ciseaux et cutter rotatif : couper en s’éloignant du corps, fermer ou couvrir la lame chaque fois qu’on les pose, et garder ses chaussures aux pieds.
 caution-garment-needles = Compter les épingles et les aiguilles en les sortant et en les rangeant. Chercher les épingles oubliées dans le vêtement fini avant que quiconque ne l’enfile. Ôter le pied de la pédale avant d’enfiler ou de changer une aiguille.
