@@ -16,7 +16,11 @@ from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 
+from tests.demos.demos import in_english
+
 FOLDER = Path(__file__).parent / "faults"
+
+
 SPECS = Path(__file__).parents[1] / "specs"
 
 _EXPECTED = re.compile(
@@ -90,7 +94,8 @@ def case_of(name: str, kind: str, block: Sequence[str], base: str | None) -> Cas
     if kind == "yaml":
         lines = list(block)
     elif kind == "diff" and base:
-        lines = changed((SPECS / f"{base}.yaml").read_text(encoding="utf-8").splitlines(), block, name)
+        spec = in_english((SPECS / f"{base}.yaml").read_text(encoding="utf-8"))
+        lines = changed(spec.splitlines(), block, name)
     else:
         raise BadCase(f"{name}: a block is yaml, or diff with a base")
     case = Case(name, "")

@@ -52,7 +52,7 @@ def test_a_save_puts_the_new_guide_on_the_screen(opened: tuple[Page, list[str], 
     guide = page.frame_locator("iframe:not(.coming)")
     expect(guide.locator("h1")).to_have_text("Larkspur dancing underskirt")
     expect(page.get_by_role("status")).to_have_text("sound")
-    spec.write_text(LARKSPUR.replace("title: Larkspur dancing", "title: Tansy dancing"), encoding="utf-8")
+    spec.write_text(LARKSPUR.replace("en: Larkspur dancing", "en: Tansy dancing"), encoding="utf-8")
     expect(guide.locator("h1")).to_have_text("Tansy dancing underskirt")
     expect(page.locator("iframe")).to_have_count(1)
 
@@ -74,7 +74,7 @@ def test_the_place_in_the_guide_is_kept(opened: tuple[Page, list[str], list[str]
     page = opened[0]
     place = "document.querySelector('iframe:not(.coming)').contentWindow"
     page.evaluate(f"{place}.scrollTo({{ top: 900, behavior: 'instant' }})")
-    spec.write_text(LARKSPUR.replace("title: Larkspur dancing", "title: Tansy dancing"), encoding="utf-8")
+    spec.write_text(LARKSPUR.replace("en: Larkspur dancing", "en: Tansy dancing"), encoding="utf-8")
     expect(page.locator("body")).not_to_have_attribute("data-guide", "1")
     assert abs(page.evaluate(f"{place}.scrollY") - 900) < 3
 
@@ -91,21 +91,21 @@ AS_TOLD = """() => {
 }"""
 
 EDITS = {
-    "a title": [("title: Larkspur dancing", "title: Tansy <b>dancing</b>")],
+    "a title": [("en: Larkspur dancing", "en: Tansy <b>dancing</b>")],
     "a measure that most of the drawings show": [("length: 300 cm", "length: 310 cm")],
-    "a choice that changes counts": [("layers of net, default: 2", "layers of net, default: 3")],
+    "a choice that changes counts": [("default: 2\n    from: 1\n", "default: 3\n    from: 1\n")],
     "no notes, and another word for a piece": [
         (LARKSPUR[LARKSPUR.index("notes:") :], ""),
-        ("about: upper tier", "about: yoke"),
+        ("en: upper tier", "en: yoke"),
     ],
     "a step less": [("  - press: {piece: lining}\n", "")],
     "a step more": [("  - press: {piece: lining}\n", "  - press: {piece: lining}\n  - press: {piece: upper}\n")],
     "a part more, and a step moved": [
-        ("  - part: Finish\n", "  - part: Iron\n  - press: {piece: upper}\n  - part: Finish\n"),
+        ("  - part: {en: Finish", "  - part: Iron\n  - press: {piece: upper}\n  - part: {en: Finish"),
         ("  - starch: {piece: flounce, with: starch}\n", ""),
-        ("  - part: Lining\n", "  - starch: {piece: flounce, with: starch}\n  - part: Lining\n"),
+        ("  - part: {en: Lining", "  - starch: {piece: flounce, with: starch}\n  - part: {en: Lining"),
     ],
-    "another heading": [("part: Finish", "part: Last of all")],
+    "another heading": [("en: Finish", "en: Last of all")],
 }
 
 

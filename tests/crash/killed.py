@@ -47,9 +47,7 @@ class Killing:
         text = SPEC.read_text(encoding="utf-8")
         self.specs = (self.room / "one.yaml", self.room / "two.yaml")
         self.specs[0].write_text(text, encoding="utf-8")
-        self.specs[1].write_text(
-            text.replace("title: Foxglove", "title: Teasel").replace("depth: 18 cm", "depth: 20 cm")
-        )
+        self.specs[1].write_text(text.replace("en: Foxglove", "en: Teasel").replace("depth: 18 cm", "depth: 20 cm"))
         self.sets: list[Files] = []
         self.environment = quick_environment(self.room)
         for spec in self.specs:

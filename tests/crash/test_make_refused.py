@@ -33,7 +33,7 @@ def changed(tmp_path: Path) -> Path:
     file = tmp_path / "changed.yaml"
     text = LARKSPUR.read_text(encoding="utf-8")
     file.write_text(
-        text.replace("title: Larkspur", "title: Tansy").replace("length: 300 cm", "length: 320 cm"), encoding="utf-8"
+        text.replace("en: Larkspur", "en: Tansy").replace("length: 300 cm", "length: 320 cm"), encoding="utf-8"
     )
     return file
 

@@ -64,7 +64,7 @@ def test_a_troublesome_text_does_no_harm_wherever_it_stands(text: str) -> None:
     quoted = "'" + text.replace("'", "''") + "'"
     for put in (
         "length: 300 cm",
-        "title: Larkspur dancing underskirt",
+        "en: Larkspur dancing underskirt",
         "to: upper.bottom",
         "count: layers",
         "fibre: nylon",

@@ -11,7 +11,7 @@ LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
 
 
 def test_two_parts_may_bear_one_heading() -> None:
-    twice = LARKSPUR.replace("- part: Lining", "- part: Finish")
+    twice = LARKSPUR.replace("en: Lining", "en: Finish")
     assert through_the_chain(twice.encode(), write=True)[0] == "made"
 
 
@@ -51,7 +51,7 @@ def test_a_gap_leaves_something_of_its_casing_to_stitch(demo: str) -> None:
 
 
 @pytest.mark.parametrize("text", ["\u200b", '"\u2060\u200d"', "\u00ad", '"\u0301"'])
-@pytest.mark.parametrize("where", ["title: Larkspur dancing underskirt", "part: Lining"])
+@pytest.mark.parametrize("where", ["en: Larkspur dancing underskirt", "en: Lining"])
 def test_a_text_that_nobody_can_see_is_refused_where_it_stands(where: str, text: str) -> None:
     """The writer of the PDF asks for a title, and refused one without letters: our bug, to the maker."""
     key = where.partition(":")[0]

@@ -112,8 +112,8 @@ def test_a_build_with_plans_kept_from_the_one_before_is_the_build_afresh(
     monkeypatch.setattr("furbelow.s4_cut.plan_cache.planned_afresh", counted)
     spec.write_text(
         LARKSPUR.replace(
-            "clearance:    {about: how much shorter the lining is, default: 3 cm",
-            "clearance:    {about: how much shorter the lining is, default: 4 cm",
+            "default: 3 cm",
+            "default: 4 cm",
         ),
         encoding="utf-8",
     )
@@ -138,7 +138,7 @@ def test_a_fault_is_told_and_the_last_good_guide_is_kept(spec: Path, preview: tu
     assert "1 error" in second["tally"]
     assert ask(port, "/guide")[2] == good
 
-    spec.write_text(LARKSPUR.replace("title: Larkspur dancing", "title: Tansy dancing"), encoding="utf-8")
+    spec.write_text(LARKSPUR.replace("en: Larkspur dancing", "en: Tansy dancing"), encoding="utf-8")
     third = state(port, after=second["number"])
     assert third["guide"] == third["number"]
     assert third["report"] == ""

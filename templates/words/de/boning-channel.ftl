@@ -10,9 +10,9 @@ boning-channel-mark = Innen auf { PIECE($piece) } rundum eine Linie anzeichnen, 
     .tolerance = { $line-off } mehr oder weniger
     .remedy = Wo sie absinkt, neu anzeichnen.
 boning-channel-cut-tape = Vom Band ({ $tape }) { $tape-length } abschneiden: { $around } und an jedem Ende { $fold } zum Einschlagen.
-boning-channel-pin = Das Band ({ $tape }) mit der unteren Kante auf der Linie alle { $spacing } { pin }. In der hinteren Mitte beginnen; beide Enden einschlagen, so dass sie gerade aneinanderstoßen.
-boning-channel-sew-lower = { $from-edge } neben der unteren Kante des Bands steppen, rundum { $around }, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
-boning-channel-sew-upper = { $from-edge } neben der oberen Kante steppen, { $stitched }, { $stitch }; wo die Enden zusammentreffen, eine Öffnung von { $gap } lassen. Zu beiden Seiten der Öffnung verriegeln.
+boning-channel-pin = Das Band ({ $tape }) mit der unteren Kante auf die Linie legen und alle { $spacing } { pin-start }. In der hinteren Mitte beginnen, beide Enden eingeschlagen, so dass sie gerade aneinanderstoßen.
+boning-channel-sew-lower = { $from-edge } neben der unteren Kante des Bands steppen, { $around } rundum, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
+boning-channel-sew-upper = { $from-edge } neben der oberen Kante steppen, { $stitched }, { $stitch }, und eine Öffnung von { $gap } lassen, wo die Enden zusammentreffen. Auf beiden Seiten der Öffnung verriegeln.
     .check = Der Tunnel ist rundum offen: eine Durchziehnadel durchschieben.
     .remedy = Auftrennen, was ihn schließt.
 

@@ -3,6 +3,8 @@
 ## Mengen
 
 buy-volume = { $amount }{ "\u00A0" }ml
+# Ein Pulver, das gewogen wird.
+buy-mass = { $amount }{ "\u00A0" }g
 # $length: Faden auf einer Rolle.
 buy-reels = { $reels ->
     [one] { $reels } Rolle zu { $length }
@@ -13,6 +15,14 @@ buy-reels = { $reels ->
 
 buy-wide = { $width } breit
 buy-stretches = dehnbar um mindestens { $stretch }
+# $class: was die Fasern annehmen; any, wo keine Klasse von Farbe für alle ist. $fibres (Liste)
+buy-dye = { $class ->
+    [acid] Säurefarbstoff, für { $fibres }
+    [disperse] Dispersionsfarbstoff, für { $fibres }
+    [reactive] Reaktivfarbstoff, für { $fibres }
+    [direct] Direktfarbstoff, für { $fibres }
+   *[any] Farbe für { $fibres }
+ }
 
 ## Wofür es ist
 
@@ -33,6 +43,7 @@ use-hoop = Reifen in { PIECE($piece) }
 use-shirring = Smoken von { PIECE($piece) }
 use-elastic = Gummiband in { PIECE($piece) }
 use-cord = Kordel in { PIECE($piece) }
+use-dye = Färben von { PIECE($piece) }
 use-starch = Stärken von { PIECE($piece) }
 # Eine Arbeitsweise, die die Schneiderin selbst beschreibt, mit ihrem Namen.
 use-own = { $name }
@@ -43,3 +54,5 @@ bom-width = Breite { $amount }
 bom-weight = Gewicht { $amount }
 bom-stretch = Dehnung { $amount }
 bom-reel = Rolle { $amount }
+# Die englische Baumwollnummer eines Fadens.
+bom-count = Ne { $amount }

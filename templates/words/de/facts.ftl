@@ -62,10 +62,10 @@ fact-opening = Schlitz unter der Taille
 ## Zeit
 
 fact-time = Zeit für alles, etwa
-    .why = im Tempo einer geübten Hand, ohne Waschen und Trocknen
-# $times: so vielmal so lange wie eine geübte Hand.
+    .why = im Tempo einer geübten Hand; ohne Waschen und Trocknen
+# $times: so viele Male so lange wie eine geübte Hand.
 fact-time-beginner = Zeit für alles, etwa
-    .why = im Tempo von Anfängern, { $times }-mal so lange wie eine geübte Hand, ohne Waschen und Trocknen
+    .why = im Tempo von Anfängern, { $times }-mal so lange wie eine geübte Hand; ohne Waschen und Trocknen
 fact-time-cutting = davon Zuschneiden
 
 ## Größen nebeneinander

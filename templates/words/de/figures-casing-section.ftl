@@ -5,10 +5,10 @@ figure-casing-folded-up = 2. Nach oben geklappt, vom Rock weg
 figure-casing-folded-over = 3. Nach außen umgelegt, abgesteppt
 figure-casing-inside = innen
 figure-casing-outside = außen
-# Zwei Zeilen neben dem Tunnel.
+# Zwei kurze Zeilen neben dem Tunnel.
 figure-casing-held = { $holds ->
     [cord] Kordel
-   *[elastic] Gummiband
+   *[elastic] Gummi
  }
 figure-casing-later = später
 figure-casing-deep = { $depth } hoch

@@ -4,7 +4,7 @@
 ## Ein Abschnitt auf dem Stoff
 
 figure-cutting-section = Abschnitt { $section }
-figure-cutting-bolt = { $length } vom Ballen schneiden: Stoff ({ $cloth })
+figure-cutting-bolt = { $length } vom Ballen, { $cloth }
 figure-cutting-lane = { $lane }: { $depth }
 # Unter einem Abschnitt: eine Streifenbahn, deren Namen weder darauf noch daneben Platz haben.
 figure-cutting-lane-names = Streifenbahn { $lane }, { $depth } hoch, von links: { $pieces }.

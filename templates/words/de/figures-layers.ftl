@@ -3,8 +3,9 @@
 figure-layers-cut = Im Schnitt von oben bis zum Saum
 figure-layers-outside = außen
 figure-layers-legs = Beine
-figure-layers-held = zusammengehalten
-figure-layers-margin = Nahtzugabe
+# Beide kurz: Daneben ist wenig Platz.
+figure-layers-held = gehalten
+figure-layers-margin = Zugabe
 # Welche Stoffseite wohin zeigt.
 figure-layers-way = { $face ->
     [either] Nahtzugaben zu den Beinen

@@ -1,4 +1,5 @@
 ### Der Schlüssel zu den Abbildungen: jedes Muster und Zeichen einmal, mit seinem Namen.
+### Kurz halten: Für einen Namen ist Platz für etwa 20 Zeichen.
 
 ## Stoffkanten
 
@@ -8,18 +9,18 @@ figure-legend-selvedge = Webkante
 figure-legend-neatened = versäubert: Zickzack
 figure-legend-hemmed = gesäumt
 figure-legend-trimmed = mit Borte: graues Band
-figure-legend-gathered = gekräuselt: Wellen, Falten
+figure-legend-gathered = gekräuselt: Wellen
 figure-legend-sewn = in einer Naht
-figure-legend-enclosed = eingefasst: dicke Punkte
-figure-legend-fold = Bruch: Strich und Punkt
+figure-legend-enclosed = eingefasst: Punkte
+figure-legend-fold = Bruch: Strich, Punkt
 
 ## Stoffseiten
 
 figure-legend-faces = Stoffseiten
 figure-legend-right-side = rechte: glatt
 figure-legend-wrong-side = linke: schraffiert
-figure-legend-left-over = bleibt übrig: kreuzweise
-figure-legend-behind = hinter dem Stoff: Punkte
+figure-legend-left-over = übrig: kreuzweise
+figure-legend-behind = dahinter: Punkte
 
 ## Im Schnitt
 

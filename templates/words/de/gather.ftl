@@ -50,7 +50,7 @@ gather-pleat = { EDGE($edge, at: "start") } { $first-row } neben der Schnittkant
 
 gather-thread-needle = Doppelten Faden in eine Handnadel fädeln, für Vorstiche von etwa { $hand-stitch }.
 gather-set-machine = { rows-set-machine }
-gather-first-row = { $first-row } neben der Schnittkante eine Kräuselnaht anlegen. { rows-runs }
+gather-first-row = { $first-row } neben der Schnittkante eine Kräuselnaht steppen. { rows-runs }
 gather-second-row = Ebenso eine zweite Kräuselnaht steppen, { $second-row } neben der Schnittkante, { $apart } neben der ersten.
     .check = Die beiden Kräuselnähte laufen nebeneinander und kreuzen sich nicht.
 gather-wind-tails = { $in-runs ->

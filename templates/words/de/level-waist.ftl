@@ -11,7 +11,7 @@ level-waist-behind = hinten
 
 ## Vorn und hinten an jeder Kante finden
 
-level-waist-hold-ring = { PIECE($edge) } so halten, wie es getragen wird, mit { side-seam } an der linken Seite der tragenden Person.
+level-waist-hold-ring = { PIECE($edge) } wie beim Tragen halten, mit { side-seam } an der linken Seite der tragenden Person.
 level-waist-lay-flat = { PIECE($edge) } flach hinlegen, rechte Stoffseite oben, die obere Kante vom Körper weg. Die beiden Enden kommen an die linke Seite der tragenden Person.
 level-waist-mark-ring = { EDGE($edge, at: "start") } in Viertel teilen und von { side-seam } aus alle { $quarter } markieren: vordere Mitte, andere Seite, hintere Mitte. Beide Stoffseiten markieren.
     .check = Das letzte Viertel endet an der Naht.

@@ -22,7 +22,7 @@ pleats-mark-ring = { $count ->
      }
     .tolerance = insgesamt { $mark-off }
     .remedy = Was übrig bleibt, auf alle Markierungen verteilen.
-# Einseitige Falten beginnen an ihrer Markierung.
+# Einseitige Falten beginnen an ihren Markierungen.
 pleats-mark-flat = { $count ->
     [one] { EDGE($edge, at: "start") } einmal markieren, an einem Ende.
    *[other] { EDGE($edge, at: "start") } von einem Ende aus alle { $every } markieren, { $count }-mal.
@@ -50,9 +50,9 @@ pleats-lines-inverted = Bei jeder Markierung zu beiden Seiten im Abstand von { $
 
 ## Falten legen
 
-pleats-fold-knife = An der zweiten Linie falten und den Bruch zur ersten Markierung zurücklegen, alle Brüche in einer Richtung; jede Falte { pin }.
-pleats-fold-box = Beide Linien nach hinten falten, { $depth } tief, so dass jede Quetschfalte an die nächste stößt; jeden Bruch { pin }.
-pleats-fold-inverted = Beide Linien zur Markierung dazwischen legen, so dass die zwei Brüche vorn aneinanderstoßen; jeden Bruch { pin }.
+pleats-fold-knife = An der zweiten Linie falten und den Bruch zur ersten Markierung zurücklegen, alle Brüche in einer Richtung. Jede Falte { pin-start }.
+pleats-fold-box = Beide Linien nach hinten falten, { $depth } tief, so dass jede Quetschfalte an die nächste stößt. Jeden Bruch { pin-start }.
+pleats-fold-inverted = Beide Linien zur Markierung dazwischen legen, so dass die zwei Brüche vorn aneinanderstoßen. Jeden Bruch { pin-start }.
 
 ## Messen und festhalten
 
@@ -64,5 +64,5 @@ pleats-measure-flat = Die gefaltete Kante messen: { $length }.
     .check = { pleats-measure-ring.check }
     .tolerance = { pleats-measure-ring.tolerance }
     .remedy = { pleats-measure-ring.remedy }
-pleats-sew-down = Die Falten { $from-edge } neben der Kante mit der größten Stichlänge feststeppen, { $length }; diese Naht bleibt in der Nahtzugabe.
-pleats-press = Die Falten von oben her bügeln, so weit sie scharf bleiben sollen; das Eisen abheben und aufsetzen, nicht schieben.
+pleats-sew-down = Die Falten { $from-edge } neben der Kante mit der größten Stichlänge feststeppen, { $length }. Diese Naht bleibt in der Nahtzugabe.
+pleats-press = Die Falten von oben her bügeln, so weit hinab, wie sie scharf bleiben sollen. Das Eisen abheben und aufsetzen, nicht schieben.

@@ -8,7 +8,7 @@ ring-cut-aim = Radius { $radius }, { $degrees } Grad: oben { $top }, unten { $he
 ring-cut-lay = Das Rechteck für { PIECE($piece) } flach auslegen, { $wide } breit und { $high } hoch.
 ring-cut-centre = Die senkrechte Mittellinie des Rechtecks anzeichnen und darauf den Mittelpunkt markieren, { $outer } über der unteren Kante.
 # Der Mittelpunkt liegt außerhalb des Stoffs.
-ring-cut-centre-beyond = Die senkrechte Mittellinie des Rechtecks anzeichnen und darauf den Mittelpunkt markieren, { $outer } über der unteren Kante: { $beyond } über die obere Kante hinaus, auf Papier, das am Tisch festgeklebt ist.
+ring-cut-centre-beyond = Die senkrechte Mittellinie des Rechtecks anzeichnen und darüber hinaus verlängern, auf Papier, das am Tisch festgeklebt ist. Darauf den Mittelpunkt markieren, { $outer } über der unteren Kante und { $beyond } über der oberen.
 ring-cut-outer = Ein Maßband am Mittelpunkt halten und den äußeren Bogen bei { $outer } zeichnen.
     .check = Der Bogen berührt gerade die untere Kante.
     .tolerance = { $arc-off } mehr oder weniger
@@ -16,8 +16,8 @@ ring-cut-outer = Ein Maßband am Mittelpunkt halten und den äußeren Bogen bei 
 ring-cut-inner = Den inneren Bogen bei { $inner } zeichnen.
 # Nur in den Sätzen darunter gesagt.
 ring-cut-end-lines = { $has-seam ->
-    [yes] Auf dem äußeren Bogen von der Mittellinie aus zu beiden Seiten { $along } messen und von jeder Markierung eine gerade Linie zum Mittelpunkt ziehen, dann { $ends } weiter außen eine zweite für die Naht.
-   *[no] Auf dem äußeren Bogen von der Mittellinie aus zu beiden Seiten { $along } messen und von jeder Markierung eine gerade Linie zum Mittelpunkt ziehen.
+    [yes] Auf dem äußeren Bogen von der Mittellinie aus zu beiden Seiten { $along } messen. Von jeder Markierung eine gerade Linie zum Mittelpunkt ziehen, dann { $ends } weiter außen eine zweite für die Naht.
+   *[no] Auf dem äußeren Bogen von der Mittellinie aus zu beiden Seiten { $along } messen. Von jeder Markierung eine gerade Linie zum Mittelpunkt ziehen.
  }
 ring-cut-ends = { ring-cut-end-lines }
     .check = Die Markierungen sind in gerader Linie { $across } voneinander entfernt.
@@ -37,7 +37,7 @@ ring-cut-stay-row = Sofort { $stay } neben dem inneren Bogen eine Naht steppen, 
 ring-cut-stay = { ring-cut-stay-row }
     .check = Der innere Bogen misst zwischen den Endnähten { $top }.
     .tolerance = { $top-off } mehr oder weniger
-    .remedy = Ist er länger, die Naht ein wenig zusammenziehen; ist er kürzer, die Nahtzugabe bis an die Naht einschneiden.
+    .remedy = Ist er länger, die Naht ein wenig zusammenziehen. Ist er kürzer, die Nahtzugabe bis an die Naht einschneiden.
 # Eine spätere Naht oder ein Einschlag nimmt am inneren Bogen etwas weg.
 ring-cut-stay-above = { ring-cut-stay-row }
     .check = Die Linie der späteren Naht, { $above } von der Schnittkante, misst zwischen den Endnähten { $top }.

@@ -9,8 +9,8 @@ ruche-aim = { $cloth } Streifen liegen auf { $length }: { $ratio } zu 1.
 # Ein flacher Streifen, dessen Enden keine Naht fasst: Die des Teils sind schon fertig.
 ruche-ends = An beiden Enden von { PIECE($strip) } { $under } auf die linke Stoffseite einschlagen und die Brüche feststeppen, { $beside } daneben.
 ruche-mark-ring = { $parts ->
-    [8] { PIECE($strip) } in Achtel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }, zuerst an den Seitennähten.
-   *[4] { PIECE($strip) } in Viertel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }, zuerst an den Seitennähten.
+    [8] { PIECE($strip) } in Achtel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }, die ersten Markierungen an den Seitennähten.
+   *[4] { PIECE($strip) } in Viertel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }, die ersten Markierungen an den Seitennähten.
  }
 ruche-mark-flat = { $parts ->
     [8] { PIECE($strip) } in Achtel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }.
@@ -21,8 +21,8 @@ ruche-mark-line = Auf { PIECE($on) } eine Linie anzeichnen, { $above } über der
 ## Kräuseln
 
 ruche-row = { $lines ->
-    [two] { $inset } innerhalb beider langen Kanten von { PIECE($strip) } je eine Kräuselnaht anlegen. { rows-runs }
-   *[one] Entlang der Mitte von { PIECE($strip) } eine Kräuselnaht anlegen. { rows-runs }
+    [two] { $inset } innerhalb jeder langen Kante von { PIECE($strip) } eine Kräuselnaht steppen. { rows-runs }
+   *[one] Entlang der Mitte von { PIECE($strip) } eine Kräuselnaht steppen. { rows-runs }
  }
 ruche-pull = { $parts ->
     [8] { $lines ->
@@ -35,8 +35,8 @@ ruche-pull = { $parts ->
     }
  }
     .check = { $lines ->
-        [two] { PIECE($strip, at: "start") } ist auf beiden Linien { $length } lang und gleichmäßig gekräuselt.
-       *[one] { PIECE($strip, at: "start") } ist { $length } lang und gleichmäßig gekräuselt.
+        [two] { PIECE($strip, at: "start") } ist auf beiden Linien { $length } lang, die Kräuselung ist gleichmäßig.
+       *[one] { PIECE($strip, at: "start") } ist { $length } lang, die Kräuselung ist gleichmäßig.
      }
     .tolerance = bis { $ease } zu kurz: wird eingehalten
     .remedy = Mehr als { $ease } zu kurz: die Kräuselung lockern. Zu lang: enger zusammenziehen.
@@ -49,14 +49,14 @@ ruche-lay = { $lines ->
    *[one] { PIECE($strip) } mit der rechten Stoffseite nach oben auf { PIECE($on) } legen, die Kräuselnaht auf ihre Linie, und an den Markierungen { pin }, dann alle { $spacing }.
  }
 ruche-sew-ring = { $lines ->
-    [two] Auf jeder Kräuselnaht steppen, rundum { $length }, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
-   *[one] Auf der Kräuselnaht steppen, rundum { $length }, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
+    [two] Auf jeder Kräuselnaht steppen, { $length } rundum, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
+   *[one] Auf der Kräuselnaht steppen, { $length } rundum, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
  }
     .check = Beide Kanten von { PIECE($strip) } stehen frei und sind gleichmäßig.
     .remedy = Wo die Naht von der Linie abgekommen ist, auftrennen und neu steppen.
 ruche-sew-flat = { $lines ->
-    [two] Auf jeder Kräuselnaht steppen, { $length }, { $stitch }, an beiden Enden verriegeln.
-   *[one] Auf der Kräuselnaht steppen, { $length }, { $stitch }, an beiden Enden verriegeln.
+    [two] Auf jeder Kräuselnaht steppen, { $length }, { $stitch }; an beiden Enden verriegeln.
+   *[one] Auf der Kräuselnaht steppen, { $length }, { $stitch }; an beiden Enden verriegeln.
  }
     .check = { ruche-sew-ring.check }
     .remedy = { ruche-sew-ring.remedy }

@@ -6,19 +6,19 @@ ruched-heading-aim = { $cloth } Stoff liegen auf { $length }: { $ratio } zu 1.
 ## Markieren
 
 ruched-heading-mark-ring = { $parts ->
-    [8] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $cloth-part } markieren, zuerst an { side-seam }.
-   *[4] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $cloth-part } markieren, zuerst an { side-seam }.
+    [8] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $cloth-part } markieren, die erste Markierung an { side-seam }.
+   *[4] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $cloth-part } markieren, die erste Markierung an { side-seam }.
  }
 ruched-heading-mark-flat = { $parts ->
     [8] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $cloth-part } markieren.
    *[4] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $cloth-part } markieren.
  }
-ruched-heading-mark-line = Auf der rechten Stoffseite { $lap } über { EDGE($to, case: "dative") } durchgehend eine Linie anzeichnen.
+ruched-heading-mark-line = Auf der rechten Stoffseite { $lap } über { EDGE($to, case: "dative") } auf ganzer Länge eine Linie anzeichnen.
 
 ## Kräuseln
 
-ruched-heading-first-row = { $heading } unter { EDGE($edge, case: "dative") } eine Kräuselnaht anlegen. { rows-runs }
-ruched-heading-second-row = Ebenso { $apart } unter der ersten eine zweite Kräuselnaht nähen.
+ruched-heading-first-row = { $heading } unter { EDGE($edge, case: "dative") } eine Kräuselnaht steppen. { rows-runs }
+ruched-heading-second-row = Ebenso eine zweite Kräuselnaht steppen, { $apart } unter der ersten.
     .check = Die beiden Kräuselnähte laufen nebeneinander.
 ruched-heading-pull = { $parts ->
     [8] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Achtel { $part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
@@ -30,12 +30,12 @@ ruched-heading-pull = { $parts ->
 
 ## Aufnähen
 
-ruched-heading-lay = { PIECE($flounce) } mit der rechten Stoffseite nach oben auf die rechte Stoffseite von { PIECE($to) } legen, die obere Kräuselnaht auf die Linie, Markierung auf Markierung. Dort { pin }, dann alle { $spacing }.
-ruched-heading-sew-ring = Rechte Stoffseite oben: auf beiden Kräuselnähten steppen, rundum je { $length }, { $stitch }. Die Enden drei Stiche über die Anfänge nähen.
+ruched-heading-lay = { PIECE($flounce) } mit der rechten Stoffseite nach oben auf die rechte Stoffseite von { PIECE($to) } legen, die obere Kräuselnaht auf die Linie, Markierung auf Markierung. Dort { pin-start }, dann alle { $spacing }.
+ruched-heading-sew-ring = Rechte Stoffseite oben: auf beiden Kräuselnähten steppen, je { $length } rundum, { $stitch }. Das Ende jeweils drei Stiche über den Anfang nähen.
     .check = Das Köpfchen steht überall { $heading } über der Naht.
     .tolerance = { $frill-off } mehr oder weniger
     .remedy = Wo die Naht von der Kräuselung abgekommen ist, auftrennen und neu steppen.
-ruched-heading-sew-flat = Rechte Stoffseite oben: auf beiden Kräuselnähten steppen, je { $length }, { $stitch }, an beiden Enden verriegeln.
+ruched-heading-sew-flat = Rechte Stoffseite oben: auf beiden Kräuselnähten steppen, je { $length }, { $stitch }; an beiden Enden verriegeln.
     .check = { ruched-heading-sew-ring.check }
     .tolerance = { ruched-heading-sew-ring.tolerance }
     .remedy = { ruched-heading-sew-ring.remedy }

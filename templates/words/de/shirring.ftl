@@ -5,7 +5,7 @@ shirring-aim = { $rows } Nähte mit Gummifaden ({ $thread }) ziehen { $cloth } a
 
 ## Ausprobieren
 
-shirring-wind = Den Gummifaden ({ $thread }) von Hand auf die Spule wickeln, ohne ihn zu dehnen.
+shirring-wind = Den Gummifaden ({ $thread }) von Hand auf die Spule wickeln, ohne ihn zu dehnen. Der Oberfaden bleibt, wie er ist.
 shirring-try = { $stitch } einstellen und eine Probe nähen: { $rows } Nähte auf einem Streifen von { $trial }.
     .check = Gedämpft zieht er sich auf { $trial-short } zusammen.
     .tolerance = { $trial-off } mehr oder weniger
@@ -14,10 +14,10 @@ shirring-try = { $stitch } einstellen und eine Probe nähen: { $rows } Nähte au
 ## Die Nähte
 
 shirring-mark = Auf der rechten Stoffseite { $rows } Linien anzeichnen: die erste { $from-edge } neben { EDGE($edge, case: "dative") }, die anderen mit { $spacing } Abstand.
-shirring-sew = Jede Linie mit der rechten Stoffseite nach oben rundum steppen, { $cloth }, ab { side-seam }. Ab der zweiten Reihe den Stoff dabei flach gedehnt halten. Nicht verriegeln; am Anfang und am Ende von beiden Fäden { $tail } hängen lassen.
+shirring-sew = Jede Linie rundum steppen, { $cloth }, rechte Stoffseite oben, von { side-seam } aus. Ab der zweiten Naht den Stoff flach gedehnt halten. Nicht verriegeln; an Anfang und Ende { $tail } von beiden Fäden lassen.
     .check = Die Nähte laufen nebeneinander, kein Stich ist ausgelassen.
     .remedy = Ausgelassene Stiche: die Strecke über die Lücke neu steppen.
-shirring-tails = Die Fadenenden jeder Reihe auf die linke Stoffseite ziehen, Ende und Anfang verknoten und auf { $knot } kürzen.
+shirring-tails = Die Fadenenden jeder Naht auf die linke Stoffseite ziehen, das Ende mit dem Anfang verknoten und auf { $knot } kürzen.
 shirring-steam = Das Bügeleisen knapp über die Nähte halten und dämpfen, ohne sie zu berühren.
     .check = Die Kante misst ungedehnt { $length } und dehnt sich auf { $cloth }.
     .tolerance = { $off } mehr oder weniger

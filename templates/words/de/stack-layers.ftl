@@ -40,7 +40,7 @@ stack-layers-meet = { $ring ->
     [yes] Seitennähte und Markierungen aufeinanderlegen, obere Kanten bündig, und dort { pin }.
    *[no] Enden und Markierungen aufeinanderlegen, obere Kanten bündig, und dort { pin }.
  }
-stack-layers-hold = { PIECE($layer) } halten, wie es getragen wird, { stack-layers-way }.
+stack-layers-hold = { PIECE($layer) } wie beim Tragen halten, { stack-layers-way }.
 # Mehrere gleiche, die als erste gelegt werden.
 stack-layers-nest = { $ring ->
     [yes] Die { $copies } Ringe von { PIECE($layer) } ineinanderstecken, { stack-layers-way }. { stack-layers-meet }

@@ -15,13 +15,13 @@ tucks-mark-first = { $line } über { EDGE($edge, case: "dative") } eine Bruchlin
     .check = Die Linie hält ihren Abstand zur Kante.
     .tolerance = { $line-off } mehr oder weniger
     .remedy = Wo sie abweicht, neu anzeichnen: Jede weitere Biese folgt ihr.
-tucks-mark-next = Bruchlinie { $number } anzeichnen, { $line } über der Kante.
+tucks-mark-next = Bruchlinie { $number } anzeichnen, { $line } über der Kante, am flachen Stoff gemessen.
 
 ## Nähen
 
 tucks-sew = { $ring ->
-    [yes] An Linie { $number } links auf links falten und { $depth } neben dem Bruch steppen, rundum { $length }, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
-   *[no] An Linie { $number } links auf links falten und { $depth } neben dem Bruch steppen, { $length }, { $stitch }, an beiden Enden verriegeln.
+    [yes] An Linie { $number } links auf links falten und { $depth } neben dem Bruch steppen, { $length } rundum, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
+   *[no] An Linie { $number } links auf links falten und { $depth } neben dem Bruch steppen, { $length }, { $stitch }; an beiden Enden verriegeln.
  }
     .check = Die Biese ist überall { $depth } breit.
     .tolerance = { $line-off } mehr oder weniger
@@ -31,5 +31,8 @@ tucks-sew-last = { tucks-sew }
     .check = Die Biesen sind { $depth } breit, ihre Nähte haben { $apart } Abstand.
     .tolerance = { tucks-sew.tolerance }
     .remedy = { tucks-sew.remedy }
-tucks-press = Alle Biesen nach unten bügeln, zum Saum hin.
+tucks-press = { $tucks ->
+    [one] Die Biese nach unten bügeln, zum Saum hin. Das Eisen abheben und aufsetzen, nicht schieben.
+   *[other] Alle Biesen nach unten bügeln, zum Saum hin. Das Eisen abheben und aufsetzen, nicht schieben.
+ }
     .check = { PIECE($piece, at: "start") } ist jetzt { $left } hoch, ohne das, was die anderen Kanten noch abgeben.

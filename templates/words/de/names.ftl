@@ -1,0 +1,74 @@
+### Wie eine Anleitung die Körpermaße und die Zahlen einer Vorlage nennt, nach den Namen, die Vorlagen dafür haben.
+### $own (Text): der Name, wie er in der Vorlage steht, wo er keiner von diesen ist.
+
+name-body = { $name ->
+    [waist-girth] Taillenumfang
+    [hip-girth] Hüftumfang
+    [chest-girth] Brustumfang
+    [neck-girth] Halsumfang
+    [waist-height] Taillenhöhe
+    [hip-height] Hüfthöhe
+    [hip-depth] Hüfttiefe
+    [knee-height] Kniehöhe
+    [height] Körpergröße
+   *[own] { $own }
+ }
+# Die Längen und Zahlen eines Schritts, eines Teils, eines Materials und des ganzen Kleidungsstücks.
+name-number = { $name ->
+    [above-hem] über dem Saum
+    [back] hinten
+    [behind] Anteil hinten
+    [count] Anzahl
+    [cut-area] Zuschnittfläche
+    [cut-depth] Zuschnitthöhe
+    [cut-length] Zuschnittlänge
+    [depth] Höhe
+    [ease] Zugabe
+    [ends] Enden
+    [fell] Breite der Kappnaht
+    [first-seam] erste Naht
+    [first-turn] erster Einschlag
+    [from-edge] Abstand von der Kante
+    [front] vorn
+    [fullness-to-hem] Mehrweite bis zum Saum
+    [gap] Öffnung
+    [gathered-strips] gekräuselte Streifen
+    [gathers] Kräuselung
+    [heading] Köpfchen
+    [hem] Saum
+    [hem-layers] Lagen am Saum
+    [hems-together] alle Säume zusammen
+    [inset] Abstand nach innen
+    [lap] Überlappung
+    [length] Länge
+    [most-joins] höchstens Verbindungsnähte
+    [over] Umfang, über den es geht
+    [overlap] Überlappung
+    [price] Preis
+    [reel] Rolle
+    [roll] Rollsaum
+    [rounding] Rundung
+    [rows] Nähte
+    [seam] Nahtzugabe
+    [second-seam] zweite Naht
+    [second-turn] zweiter Einschlag
+    [selvedge] Webkante
+    [shortest] kürzestes Stück
+    [shrinkage] Einlaufen
+    [side] Seite
+    [slit] Schlitz
+    [sold-by] Verkaufseinheit
+    [space] Zwischenraum
+    [spacing] Abstand
+    [spare] Reserve
+    [stitch] Stich
+    [stretch] Dehnung
+    [top-to-hem] oben bis Saum
+    [trim-to] zurückschneiden auf
+    [turn] Einschlag
+    [turn-under] Einschlag
+    [turn-up] Umschlag
+    [weight] Gewicht
+    [width] Breite
+   *[own] { $own }
+ }
