@@ -284,13 +284,16 @@ def test_starched_net_dries_in_the_air_away_from_dryers_and_pilot_lights() -> No
         assert any("dry in the air, away from heat" in action.text for action in told.actions)
 
 
-def test_dye_is_cautioned_in_a_guide_that_has_dye_and_no_other() -> None:
+def test_dye_is_cautioned_where_it_is_used_and_not_twice() -> None:
     # common practice, no source; the sheet of the dye's maker comes first
-    steps = f"{CASING}\n{ELASTIC}"
-    told = _general(_rehearsal(LAWN_SKIRT, steps, materials=DYE))["dye"]
+    steps = f"{CASING}\n{ELASTIC}\n- dye: {{piece: skirt, with: dye, depth: 2%}}"
+    rehearsal = _rehearsal(LAWN_SKIRT, steps, materials=DYE)
+    dyeing = next(done for done in rehearsal.run.performed if done.step.written.technique == "dye")
+    told = said(dyeing, rehearsal.run.say)
+    words = _said(told, "dye") + _said(told, "steam")
     for word in ("maker's sheet", "local rules", "Mask and gloves", "used for food", "scalds", "children"):
-        assert word in told
-    assert "dye" not in _general(_rehearsal(LAWN_SKIRT, steps))
+        assert word in words
+    assert "dye" not in _general(rehearsal)
 
 
 # --- iron and steam ---

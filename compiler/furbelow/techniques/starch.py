@@ -116,7 +116,7 @@ class Starch:
         return Instructions(
             "starch-title",
             "starch-aim",
-            tuple(map(Action, _messages(by, cooked))),
+            tuple(map(Action, ("starch-pins", *_messages(by, cooked)))),
             values,
             (*((SCALDS,) if cooked else ()), *((MIST,) if by == SPRAY else ()), FLAME),
             (_TOOLS[by], Tool.SHEET, *((Tool.PAN,) if cooked else ())),

@@ -56,6 +56,10 @@ reason-one = eins, da keine Anzahl angegeben ist
 reason-as-worked = wie zugeschnitten und verarbeitet
 reason-before-drawn = obere Weite, vor dem Zusammenziehen
 
+# Die Einheit, in der gerechnet wird, wenn die Anleitung andere nennt.
+reason-units-cm = cm
+reason-units-inches = Zoll
+
 ## Runden
 
 reason-rounded = auf { $step } aufgerundet: Aus { $before } wird { $after }

@@ -39,5 +39,4 @@ caution-garment-local = Local rules and the word of a licensed person, a fire of
 caution-garment-blades = Shears and rotary cutters: cut away from your body, close or cover the blade each time you put it down, and keep your shoes on.
 caution-garment-needles = Count pins and needles out and back in. Look the finished garment over for forgotten pins before anyone puts it on. Take your foot off the pedal before you thread or change a needle.
 caution-garment-hem = A long hem trips people on stairs and stages, and a train drags into fires. Walk up and down a stair in it before the first wearing.
-caution-garment-dye = Follow the dye maker's sheet and the local rules for handling dye and pouring away the bath. Dye powder: do not breathe it in. Mask and gloves on; wet the powder before it can fly. Use no pan, spoon or measure that is used for food. A dye bath scalds. Lift wet cloth with tongs, keep children away, air the room.
 caution-garment-child = For a child under 14: leave no cord, ribbon end or loop hanging at the waist or below the hem, and sew small parts on fast. Children's clothes and nightwear have rules of their own; ask before you sell or lend one.

@@ -56,6 +56,10 @@ reason-one = one, as no count is written
 reason-as-worked = as it is cut and worked
 reason-before-drawn = round the top, before it is drawn in
 
+# The units that numbers are worked out in, where the guide speaks in others.
+reason-units-cm = cm
+reason-units-inches = inches
+
 ## Rounding
 
 reason-rounded = rounded up to { $step }: { $before } becomes { $after }

@@ -26,6 +26,10 @@ starch-try = Try it on an offcut and let that dry.
 
 ## Put it on
 
+# Said first, before any starch is made.
+starch-pins = Count the pins and needles before the cloth gets wet, and take out all marks.
+    .check = As many are in the box as when you began, and no mark shows.
+    .remedy = Feel along every seam until the last pin is found: in stiff cloth nobody feels it, and it rusts. Starch holds a mark for good.
 starch-hang = Hang the garment upside down by its hem, or lay it over a line in the open air, with an old sheet below it.
 starch-brush = Brush { PIECE($pieces) } with the starch, one layer at a time. Hold all else out of the way.
     .check = The cloth is damp through, with no drops running.

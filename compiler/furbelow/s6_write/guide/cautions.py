@@ -54,6 +54,4 @@ def _cautions(rehearsal: Rehearsal) -> Iterator[tuple[CautionKind, str]]:
     height = solved.values.get("waist_height")
     if height is None or height.value.as_length_mm() - max(run.drops.values()) < NEAR_FLOOR:
         yield CautionKind.TRIP, "caution-garment-hem"
-    if any(material.material.kind == "dye" for material in solved.materials.values()):
-        yield CautionKind.DYE, "caution-garment-dye"
     yield CautionKind.CHILD, "caution-garment-child"

@@ -61,7 +61,7 @@ def compose(
         content_key="",
         language=words.language,
         reasons=reasons(run, facts, pieces, parts, words),
-        reasons_in=_other_units(say),
+        reasons_in=_other_units(words),
     )
     return replace(guide, content_key=_content_key(guide))
 
@@ -86,10 +86,13 @@ def _proofs(rehearsal: Rehearsal, words: Words) -> Iterator[ProofLine]:
         yield ProofLine(words.text("proof-accepted"), because)
 
 
-def _other_units(say: Phrasing) -> str:
+def _other_units(words: Words) -> str:
     """The units of the spec, in which numbers are worked out, where the guide speaks in others."""
-    worked_in = say.solved.spec.system
-    return "" if worked_in == say.system else "inches" if worked_in == "inch" else "cm"
+    worked_in = words.say.solved.spec.system
+    if worked_in == words.say.system:
+        return ""
+    words.read("reasons")
+    return words.text("reason-units-inches" if worked_in == "inch" else "reason-units-cm")
 
 
 def _content_key(guide: Guide) -> str:

@@ -16,7 +16,7 @@ from furbelow.s6_write.words.words import Words
 def last_look(rehearsal: Rehearsal, words: Words, cutting: Sequence[GuideStep], parts: Sequence[Part]) -> Part:
     """cutting, parts: what stands before it, for the numbers of its steps."""
     number = len(cutting) + sum(len(operation.steps) for part in parts for operation in part.operations)
-    told = ("last-look-pins", "last-look-threads", *_hem_checks(rehearsal), "last-look-edges")
+    told = ("last-look-pins", "last-look-threads", "last-look-marks", *_hem_checks(rehearsal), "last-look-edges")
     values = _values(rehearsal)
     steps = tuple(GuideStep(number + at, *words.action(message, values)) for at, message in enumerate(told, 1))
     title, minutes = words.text("last-look-title"), words.said(duration(LAST_LOOK))
