@@ -246,31 +246,6 @@ tails-off-hand = { $in-runs ->
    *[no] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden der Kräuselnähte die Fäden miteinander verknoten und die Enden auf { $knot } kürzen.
  }
 
-## Nähte mit der größten Stichlänge, die zusammengezogen werden
-
-rows-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $long-stitch }{ "\u00A0" }mm, und die Oberfadenspannung etwas lockern. Beide bisherigen Einstellungen aufschreiben.
-# Nur in anderen Sätzen gesagt. $per-run: über wie viele der markierten Teile eine Teilstrecke geht.
-rows-runs = { $in-runs ->
-    [yes] { $per-run ->
-        [one] In { $runs } Teilstrecken nähen, je von einer Markierung zur nächsten. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
-       *[other] { $parts ->
-            [8] In { $runs } Teilstrecken über je { $per-run } Achtel nähen, von Markierung zu Markierung. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
-           *[4] In { $runs } Teilstrecken über je { $per-run } Viertel nähen, von Markierung zu Markierung. Nicht verriegeln; an beiden Enden jeder Teilstrecke { $tail } Faden hängen lassen.
-        }
-    }
-   *[no] In einem Zug nähen. Nicht verriegeln; an beiden Enden { $tail } Faden hängen lassen.
- }
-rows-wind-tails = { $in-runs ->
-    [yes] An einem Ende jeder Teilstrecke eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
-   *[no] An einem Ende der Kräuselnaht eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
- }
-rows-set-back = Stichlänge und Fadenspannung wieder auf normales Nähen zurückstellen.
-# Die Nähte sind zu sehen: Ihre Fadenenden kommen auf die linke Stoffseite.
-rows-tails-under = { $in-runs ->
-    [yes] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden jeder Teilstrecke die Oberfäden auf die linke Stoffseite ziehen, jeden mit seinem Unterfaden verknoten und die Enden auf { $knot } kürzen.
-   *[no] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden die Oberfäden auf die linke Stoffseite ziehen, jeden mit seinem Unterfaden verknoten und die Enden auf { $knot } kürzen.
- }
-
 ## Als Ring zugeschnittener Stoff
 
 # $fall: von der oberen Kante des Rings, wie er hängt, bis zu seiner offenen unteren Kante.
