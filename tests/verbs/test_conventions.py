@@ -50,7 +50,7 @@ def test_debug_may_stand_before_or_after_the_verb(place: int, monkeypatch: pytes
     def broken(*_: object) -> None:
         raise ZeroDivisionError
 
-    monkeypatch.setattr("furbelow.order.chain.prove_each", broken)
+    monkeypatch.setattr("furbelow.order.checked.prove_each", broken)
     arguments = ["check", LARKSPUR]
     assert run(arguments) == 3
     arguments.insert(place, "--debug")

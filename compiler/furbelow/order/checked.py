@@ -2,16 +2,53 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from typing import NamedTuple
 
-from furbelow.diagnose.fault import Fault, Label, Severity, Staged
-from furbelow.garment.spec import Choice, Written
+from furbelow.diagnose.fault import Fault, Label, Severity, Staged, has_errors
+from furbelow.garment.spec import Choice, Spec, Written
 from furbelow.order.chain import prove_each
 from furbelow.order.order import Order
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.uncuttable import uncuttable
 
 TOO_FULL = "FB315"  # a warning that is no default's: it tells that an end of a range goes further than the cloth
+
+
+class Checked(NamedTuple):
+    """What is said of a spec for all bodies together. refused: whom it can't be made for, by the code of the fault."""
+
+    faults: tuple[Fault, ...]
+    bodies: int
+    proved: int
+    refused: Mapping[str, Sequence[str]]
+
+
+def checked(spec: Spec, orders: Sequence[Order]) -> Checked:
+    """The spec proved for each body, and for the ends of its choices. A fault of the spec shows in every size; it is
+    told once, with the numbers of the first."""
+    found: list[Fault] = []
+    sound: list[Order] = []
+    refused: dict[str, list[str]] = {}
+    where: set[tuple[object, ...]] = set()
+    for order, staged in checked_each(orders):
+        if staged.ok:
+            sound.append(order)
+        for code in dict.fromkeys(fault.code for fault in staged.faults if fault.is_error):
+            refused.setdefault(code, []).append(order.wearer)
+        found += [fault for fault in staged.faults if _place(spec.file, fault) not in where]
+        where.update(_place(spec.file, fault) for fault in staged.faults)
+    if not has_errors(found):
+        found += at_the_ends(sound)
+    return Checked(tuple(found), len(orders), len(sound), refused)
+
+
+def _place(spec: str, fault: Fault) -> tuple[object, ...]:
+    """Where a fault lies in the spec; a fault in a wearer's row lies where the spec sets what the row breaks."""
+    if fault.primary is None:
+        return fault.code, fault.headline
+    spans = [label.span for label in (fault.primary, *fault.others)]
+    return fault.code, next((span for span in spans if span.file == spec), spans[0])
 
 
 def checked_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehearsal]]]:
