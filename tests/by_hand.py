@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from fractions import Fraction
 from typing import Any
 
-from furbelow.diagnose.fault import Fault, Span
-from furbelow.garment.solved import Allowance
+from furbelow.diagnose.fault import Fault, Span, Staged
+from furbelow.garment.solved import Allowance, Solved
 from furbelow.garment.spec import (
     Arg,
     BodyMeasure,
@@ -30,6 +31,7 @@ from furbelow.garment.spec import (
     Written,
 )
 from furbelow.measure.formula import Formula, parse_formula
+from furbelow.s2_solve.solve import prepare
 
 FILE = "garment.yaml"
 
@@ -217,3 +219,15 @@ def _piece(page: Page, name: str, keys: Mapping[str, Any]) -> Piece:
         if piecing
         else None,
     )
+
+
+def solve(
+    spec: Spec,
+    takes: Mapping[int, tuple[Allowance, ...]],
+    wearer: str,
+    body: Mapping[str, Written],
+    choices: Mapping[str, Written],
+    rounding: Fraction | None = None,
+) -> Staged[Solved]:
+    """The garment for one body at once, as the chain solves it for one after another."""
+    return prepare(spec, takes, rounding).solve(wearer, body, choices)

@@ -8,6 +8,7 @@ used, so the walk may believe too much reached, and never too little.
 from __future__ import annotations
 
 import ast
+import tomllib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import cache
@@ -16,11 +17,21 @@ from pathlib import Path
 ROOT = Path(__file__).parents[1]
 COMPILER = ROOT / "compiler"
 
-# Run by a person, or found by listing a folder.
-ENTRIES = ("furbelow.__main__", "furbelow.editor.__main__")
-ENTRY_FOLDERS = ("furbelow.verbs.", "furbelow.upkeep.", "furbelow.techniques.", "furbelow.s3_rehearse.proofs.")
-# What the standard library calls by its name.
-CALLED_FOR_US = {"handle_error", "log_message", "do_GET", "version_string", "starttag", "handle_data"}
+# Found by listing a folder, and what is asked of each there.
+LISTED = {
+    "furbelow.verbs.": {"add"},
+    "furbelow.techniques.": {"TECHNIQUE"},
+    "furbelow.s3_rehearse.proofs.": {"prove", "CLAIM"},
+    "furbelow.upkeep.": set[str](),  # each is a command of its own for contributors
+}
+# Begun from outside: the commands of pyproject.toml, and the typesetter in a process of its own.
+STARTED = (("furbelow.__main__", ""), ("furbelow.s6_write.pages.typeset", "serve"))
+# Methods that a library calls by their names.
+CALLED_FOR_US = {
+    "do_GET", "log_message", "handle_error",  # http.server
+    "handle_data", "handle_starttag", "handle_endtag",  # html.parser
+    "load_bytecode", "dump_bytecode",  # jinja2
+}  # fmt: skip
 
 
 @dataclass
@@ -112,13 +123,13 @@ class Walk:
         self.reached: set[tuple[str, str]] = set()
         self.attributes: set[str] = set(CALLED_FOR_US)
         self._open: list[Definition] = []
-        for name in modules():
-            if name in ENTRIES or name.startswith(ENTRY_FOLDERS):
+        for folder, asked in LISTED.items():
+            for name in (name for name in modules() if name.startswith(folder)):
                 self._load(name)
-        for name in list(self.loaded):
-            for definition in modules()[name].definitions.values():
-                if definition.name in ("TECHNIQUE", "prove", "CLAIM", "add", "server"):
-                    self._reach(name, definition.name)
+                for each in asked:
+                    self._reach(name, each)
+        for module, name in (*STARTED, *_commands()):
+            self._reach(module, name)
         self._run()
 
     def _load(self, name: str) -> None:
@@ -165,6 +176,13 @@ class Walk:
                 self._reach(".".join(imports[base]), name)
 
 
+def _commands() -> Iterator[tuple[str, str]]:
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    for command in project["scripts"].values():
+        module, _, name = command.partition(":")
+        yield module, name
+
+
 @cache
 def walked() -> Walk:
     return Walk()
@@ -181,3 +199,14 @@ def unreached() -> Iterator[str]:
             bare = definition.name.rpartition(".")[2]
             if not bare.startswith("_") and (name, definition.name) not in walk.reached:
                 yield f"{name}.{definition.name}"
+
+
+def unreached_imports(path: Path) -> Iterator[str]:
+    """What a file of tests takes from the compiler and the walk did not come to."""
+    walk = walked()
+    for module, name in _module("", ast.parse(path.read_text(encoding="utf-8"))).imports.values():
+        known = modules().get(module)
+        if known is None or f"{module}.{name}" in walk.loaded:
+            continue
+        if name in known.definitions and (module, name) not in walk.reached:
+            yield f"{module}.{name}"

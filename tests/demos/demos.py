@@ -14,7 +14,7 @@ from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_workroom import read_workroom
 from furbelow.s6_write.guide.compose import compose
-from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.guide.guide import Guide, GuideStep
 
 SPECS = Path(__file__).parents[2] / "specs"
 NAMES = tuple(sorted(path.stem for path in SPECS.glob("*.yaml")))
@@ -58,3 +58,9 @@ def in_english(spec: str) -> str:
         r"^( *(?:- )?[a-z]+):\n +en: ([^|\n].*)\n(?: +[a-z]{2}: .+\n)*", r"\1: \2\n", spec, flags=re.MULTILINE
     )
     return re.sub(r"\{en: ([^,}]+)(?:, [a-z]{2}: [^,}]+)*\}", r"\1", lines)
+
+
+def steps_of(guide: Guide) -> tuple[GuideStep, ...]:
+    """Every step of a guide in its order, cutting first."""
+    sewing = (step for part in guide.parts for operation in part.operations for step in operation.steps)
+    return (*guide.cutting_steps, *sewing)

@@ -12,7 +12,7 @@ from furbelow.order.chain import prove
 from furbelow.s4_cut.cut import cut
 from furbelow.s5_buy.buy import buy
 
-from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
+from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, steps_of, theatre
 
 
 def _mm(shown: str) -> Fraction:
@@ -91,7 +91,7 @@ def test_the_lanes_of_each_section_hold_the_cut_sizes_of_the_list(name: str, siz
 def test_steps_are_numbered_through_and_each_says_one_thing(name: str) -> None:
     size = next(iter(spec(name).sizes))
     written = guide(name, size)
-    steps = written.all_steps
+    steps = steps_of(written)
     assert [step.number for step in steps] == list(range(1, len(steps) + 1))
     for step in steps:
         assert len(step.text.split()) <= 45, step.text

@@ -10,7 +10,7 @@ from __future__ import annotations
 import pytest
 import textstat
 
-from tests.demos.demos import NAMES, guide, spec
+from tests.demos.demos import NAMES, guide, spec, steps_of
 
 HARDEST = 7
 HARDEST_STEP = 11  # one step is too short a text for the measure to be steady
@@ -19,7 +19,7 @@ HARDEST_STEP = 11  # one step is too short a text for the measure to be steady
 @pytest.mark.parametrize("name", NAMES)
 def test_the_steps_read_at_grade_seven_or_below(name: str) -> None:
     for size in spec(name).sizes:
-        steps = guide(name, size).all_steps
+        steps = steps_of(guide(name, size))
         told = " ".join(f"{step.text} {step.check} {step.remedy}" for step in steps)
         assert textstat.flesch_kincaid_grade(told) <= HARDEST
         assert textstat.flesch_kincaid_grade(" ".join(step.text for step in steps)) <= HARDEST
@@ -27,7 +27,7 @@ def test_the_steps_read_at_grade_seven_or_below(name: str) -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_no_step_is_much_harder_than_the_rest(name: str) -> None:
-    for step in guide(name, next(iter(spec(name).sizes))).all_steps:
+    for step in steps_of(guide(name, next(iter(spec(name).sizes)))):
         for sentence in step.text.split(". "):
             assert len(sentence.split()) <= 35, sentence
         assert textstat.flesch_kincaid_grade(step.text) <= HARDEST_STEP, step.text

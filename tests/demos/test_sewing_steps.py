@@ -21,7 +21,7 @@ from furbelow.techniques.band_casing import Banded
 from furbelow.techniques.insert_elastic import DrawnIn
 from furbelow.techniques.shared.casings import EDGE_STITCH
 
-from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, theatre
+from tests.demos.demos import EVERY_SIZE, NAMES, guide, order, spec, steps_of, theatre
 
 HOME = Workroom()
 
@@ -83,7 +83,7 @@ def test_a_strip_may_be_off_by_all_that_its_segments_and_joins_may(name: str, si
 
 def test_two_segments_cut_and_joined_as_allowed_pass_the_check_of_the_ring() -> None:
     """182 cm in two segments: 3 mm each and 2 mm for the join are 8 mm, and the closing seam takes 2 mm more."""
-    steps = [step for step in guide("foxglove", "C").all_steps if step.tolerance]
+    steps = [step for step in steps_of(guide("foxglove", "C")) if step.tolerance]
     strip = next(step for step in steps if step.text.startswith("Measure the finished strip"))
     ring = next(step for step in steps if "edge of the flounce" in step.text and step.text.startswith("Measure round"))
     assert strip.tolerance == "1 cm more or less"  # 182 cm / 200 = 9.1 mm, said up
@@ -104,7 +104,7 @@ def test_a_band_cut_as_narrow_as_allowed_still_holds_its_elastic(name: str, size
 
 @pytest.mark.parametrize(("name", "size"), FIRST)
 def test_gathers_have_one_limit_wherever_they_are_measured(name: str, size: str) -> None:
-    for step in _planned(name, size)[2].all_steps:
+    for step in steps_of(_planned(name, size)[2]):
         if found := re.match(r"up to (.+?) short", step.tolerance):
             assert f"More than {found[1]} short: let the gathers out." in step.remedy
 
@@ -133,12 +133,12 @@ def test_a_zigzag_round_a_ring_ends_on_its_start_and_never_runs_off(name: str, s
         if "Zigzag over the margin between" in step.text and "over the start" in step.text
     ]
     assert closed or name != "foxglove"
-    assert not any("run off" in step.text for step in _planned(name, size)[2].all_steps)
+    assert not any("run off" in step.text for step in steps_of(_planned(name, size)[2]))
 
 
 def test_an_overlocker_runs_off_the_edge_when_it_has_passed_its_start() -> None:
     texts = [
-        step.text for step in guide("foxglove", "C").all_steps if step.text.startswith("Begin at a side seam. Overlock")
+        step.text for step in steps_of(guide("foxglove", "C")) if step.text.startswith("Begin at a side seam. Overlock")
     ]
     assert texts
     assert all("2 cm over the start, then run off the edge" in text for text in texts)

@@ -15,7 +15,7 @@ from furbelow.measure.formula import (
     substitute_text,
 )
 from furbelow.measure.formula_parser import DEEPEST_FORMULA, LONGEST_FORMULA
-from furbelow.measure.quantity import Quantity, mm, number, parse_quantity, show_length
+from furbelow.measure.quantity import Quantity, mm, money, number, parse_quantity, show_length
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -92,8 +92,8 @@ def test_a_formula_is_worked_out_exactly(text: str, millimetres: F) -> None:
 
 
 def test_money_and_weight_come_out_of_prices_and_cloth() -> None:
-    assert worked("upper.length * 1.80 EUR/m").as_money("EUR") == F("5.4")
-    assert worked("12 EUR/h * 45 min").as_money("EUR") == 9
+    assert worked("upper.length * 1.80 EUR/m") == money(F("5.4"), "EUR")
+    assert worked("12 EUR/h * 45 min") == money(9, "EUR")
     assert worked("upper.length * 1.40 m * 25 g/m2").as_mass_g() == 105
 
 

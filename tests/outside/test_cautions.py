@@ -28,7 +28,7 @@ from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.drawstring import Threaded
 
-from tests.demos.demos import NAMES, guide, order, spec
+from tests.demos.demos import NAMES, guide, order, spec, steps_of
 from tests.said import said
 from tests.small_guide import small_guide, texts_of
 from tests.techniques.small import refused, sound, spec_text
@@ -254,7 +254,7 @@ def test_ends_are_stopped_from_fraying_without_a_flame(technique: str) -> None:
 def test_no_step_of_any_technique_or_demo_works_with_a_flame() -> None:
     # common practice, no source
     steps = [action.text for _, told in _all_told() for action in told.actions]
-    steps += [step.text for name in NAMES for step in guide(name, next(iter(spec(name).sizes))).all_steps]
+    steps += [step.text for name in NAMES for step in steps_of(guide(name, next(iter(spec(name).sizes))))]
     assert len(steps) > 200
     assert not [text for text in steps if re.search(r"\b(flame|lighter|candle|match(stick)?es|singe|burn)\b", text)]
 

@@ -9,10 +9,11 @@ from textwrap import indent
 import pytest
 from furbelow.garment.solved import Solved, SolvedPiece
 from furbelow.s1_read.read_spec import read_spec
-from furbelow.s2_solve.solve import solve
 from furbelow.s2_solve.takes import allowances
 from furbelow.s2_solve.why import as_text, why
 from furbelow.techniques import technique_of
+
+from tests.by_hand import solve
 
 INCH = Fraction("25.4")
 YARD = 36 * INCH

@@ -10,7 +10,6 @@ from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Span
 from furbelow.garment.spec import EdgeName, LayerName, Spec, Word, Written
 from furbelow.s1_read.read_spec import read_spec
-from furbelow.s1_read.values import place_in
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -183,7 +182,7 @@ def test_a_place_in_a_formula_is_a_place_in_the_file(written: str) -> None:
     spec = read(LARKSPUR.replace("length: upper.length * fullness", f"length: {written}"))
     length = spec.pieces["flounce"].length
     assert length is not None
-    assert words_of(spec, place_in(length, 15, 8)) == "fullness"
+    assert words_of(spec, length.span.inside(15, 8)) == "fullness"
 
 
 def test_a_formula_over_two_lines_has_one_place() -> None:
@@ -191,7 +190,7 @@ def test_a_formula_over_two_lines_has_one_place() -> None:
     length = spec.pieces["flounce"].length
     assert length is not None
     assert length.text == "upper.length * fullness"
-    assert place_in(length, 15, 8) == length.span
+    assert length.span.inside(15, 8) == length.span
     assert length.span.end_line == length.span.start_line + 1
 
 

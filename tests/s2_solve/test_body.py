@@ -5,9 +5,8 @@ from typing import Any
 import pytest
 from furbelow.diagnose.fault import Fault
 from furbelow.s2_solve.body import size_body
-from furbelow.s2_solve.solve import solve
 
-from tests.by_hand import garment, given, pointed_at
+from tests.by_hand import garment, given, pointed_at, solve
 
 HIPS = {"hip_girth": ("75 cm", "150 cm")}
 

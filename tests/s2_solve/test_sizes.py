@@ -4,9 +4,8 @@ from fractions import Fraction as F
 
 import pytest
 from furbelow.garment.solved import Allowance, Solved, SolvedPiece
-from furbelow.s2_solve.solve import solve
 
-from tests.by_hand import Work, garment, given, pointed_at
+from tests.by_hand import Work, garment, given, pointed_at, solve
 
 SEAM = Work("seam it", {"seam": "1 cm"}, [Allowance("flounce", side, ("seam",)) for side in ("top", "start", "end")])
 HEM = Work(

@@ -8,11 +8,11 @@ from typing import Any
 
 from furbelow.garment.solved import Allowance, Solved
 from furbelow.measure.formula import Formula, parse_formula
-from furbelow.s2_solve.solve import prepare, solve
+from furbelow.s2_solve.solve import prepare
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.by_hand import Work, garment
+from tests.by_hand import Work, garment, solve
 from tests.by_hand import given as given_by
 
 STEPS = [

@@ -6,9 +6,9 @@ import pytest
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.solved import Allowance
 from furbelow.garment.spec import Spec
-from furbelow.s2_solve.solve import prepare, solve
+from furbelow.s2_solve.solve import prepare
 
-from tests.by_hand import Work, garment, given, pointed_at
+from tests.by_hand import Work, garment, given, pointed_at, solve
 
 
 def faults_of(**parts: Any) -> tuple[Spec, tuple[Fault, ...]]:

@@ -5,11 +5,10 @@ from pathlib import Path
 
 import pytest
 from furbelow.garment.solved import Allowance, Solved
-from furbelow.s2_solve.solve import solve
 from furbelow.s2_solve.why import as_data, as_markdown, as_text, why
 from furbelow.verbs.command import run
 
-from tests.by_hand import Work, garment, given
+from tests.by_hand import Work, garment, given, solve
 
 SPECS = Path(__file__).parents[2] / "specs"
 

@@ -25,7 +25,6 @@ from furbelow.measure.units import (
     MASS,
     PLAIN,
     UNITS,
-    VOLUME,
     Dims,
     Unit,
     combine,
@@ -123,12 +122,6 @@ class Quantity:
 
     def as_mass_g(self) -> Fraction:
         return self._in(MASS)
-
-    def as_volume_ml(self) -> Fraction:
-        return self._in(VOLUME)
-
-    def as_money(self, currency: str) -> Fraction:
-        return self._in(((currency, 1),))
 
     def show(self, system: System = "metric") -> str:
         """The quantity as a maker writes it: `72 cm`, `2.5`, `25 g/m2`, `1.80 EUR/m`, `1 h 30 min`."""

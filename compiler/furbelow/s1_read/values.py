@@ -11,17 +11,6 @@ from furbelow.measure.formula import Formula, parse_formula
 from furbelow.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
 
 
-def place_in(written: Written, offset: int, length: int) -> Span:
-    """The place of a part of a formula in its file; the whole formula where it runs over several lines.
-
-    offset, length: in characters of `written.text`; a part of no length gets one.
-    """
-    span = written.span
-    if span.start_line != span.end_line or span.end_column - span.start_column != len(written.text):
-        return span
-    return span.inside(min(offset, max(len(written.text) - 1, 0)), max(length, 1))
-
-
 def map_at(tree: Tree | None, key: str) -> MapTree:
     """The map under a key, or an empty one in its place."""
     value = value_at(tree, key)

@@ -30,25 +30,6 @@ from furbelow.s2_solve.evaluate import Evaluation
 from furbelow.s2_solve.structure import structure_of
 
 
-def solve(
-    spec: Spec,
-    takes: Mapping[int, tuple[Allowance, ...]],
-    wearer: str,
-    body: Mapping[str, Written],
-    choices: Mapping[str, Written],
-    rounding: Fraction | None = None,
-) -> Staged[Solved]:
-    """Every measurement of the garment for one body, and all faults met on the way.
-
-    takes: what each step takes of the pieces, by the index of the step.
-    wearer: who the garment is for, as the faults say it: "size M", "Bo".
-    choices: the choices made; the others keep their defaults.
-    rounding: the workroom's step for cut sizes in mm, 0 for none; None leaves it to the spec.
-    The value is None when a piece, step or material has no measurement.
-    """
-    return prepare(spec, takes, rounding).solve(wearer, body, choices)
-
-
 def prepare(
     spec: Spec,
     takes: Mapping[int, tuple[Allowance, ...]],
@@ -57,6 +38,8 @@ def prepare(
 ) -> Prepared:
     """The spec checked in structure, in the order to work in, with all that is the same for every body done.
 
+    takes: what each step takes of the pieces, by the index of the step.
+    rounding: the workroom's step for cut sizes in mm, 0 for none; None leaves it to the spec.
     given: body measures and choices whose value is itself a formula in names.
     """
     given = given or {}
@@ -89,7 +72,12 @@ class Prepared(NamedTuple):
     faults: tuple[Fault, ...]
 
     def solve(self, wearer: str, body: Mapping[str, Written], choices: Mapping[str, Written]) -> Staged[Solved]:
-        """The garment for one body; see `solve` above."""
+        """Every measurement of the garment for one body, and all faults met on the way.
+
+        wearer: who the garment is for, as the faults say it: "size M", "Bo".
+        choices: the choices made; the others keep their defaults.
+        The value is None when a piece, step or material has no measurement.
+        """
         given = {name: written for name, written in body.items() if name in self.spec.body}
         given |= {name: written for name, written in choices.items() if name in self.spec.choices}
         formulas = {name: written for name, written in given.items() if written.formula.names}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from furbelow.s4_cut.plan import CuttingPlan, Section
+from furbelow.s4_cut.plan import Section
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,14 +32,3 @@ def table_marks(section: Section) -> tuple[Mark, ...]:
         lanes = marks[distance].lanes if distance in marks else ()
         marks[distance] = Mark(distance, depth, (*lanes, number), on_fold)
     return tuple(marks[distance] for distance in sorted(marks))
-
-
-def moved_tapes(plan: CuttingPlan) -> tuple[int, ...]:
-    """For each section, how many tapes have to be laid that do not already lie from the section before."""
-    moved = []
-    lying: set[Fraction] = set()
-    for section in plan.sections:
-        wanted = {mark.distance for mark in table_marks(section)}
-        moved.append(len(wanted - lying))
-        lying = set() if section.across else wanted
-    return tuple(moved)

@@ -4,14 +4,17 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import cos, pi, sin
+from typing import get_args
 
 import pytest
 from furbelow.garment.bench import Edge, Ply, State
 from furbelow.s6_write.figures.edges import edge, hatching
-from furbelow.s6_write.figures.language import PATTERNS, look_of, pattern_of
+from furbelow.s6_write.figures.language import Pattern, look_of, pattern_of
 from furbelow.s6_write.figures.pen import Point, Sheet
 from hypothesis import given
 from hypothesis import strategies as st
+
+PATTERNS: tuple[Pattern, ...] = get_args(Pattern)
 
 
 def _edge(state: State, **rest: object) -> Edge:

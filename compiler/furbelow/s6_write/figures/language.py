@@ -8,7 +8,7 @@ in greyscale and on a printer with one ink. Lines stand at 3 : 1 or more on the 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Literal, get_args
+from typing import Literal
 
 from furbelow.garment.bench import Edge, State
 from furbelow.garment.message import One
@@ -40,7 +40,6 @@ FOLD = (9.0, 2.5, 1.5, 2.5)  # a fold, dash and dot
 # zigzag; hemmed: a thick line and a stitch line inside it; trimmed: a grey band with a stitch line along it; gathered: a
 # wavy line with short folds; sewn: a line with a stitch line on it; enclosed: a thick dotted line; fold: dash and dot.
 Pattern = Literal["raw", "selvedge", "neatened", "hemmed", "trimmed", "gathered", "sewn", "enclosed", "fold"]
-PATTERNS: tuple[Pattern, ...] = get_args(Pattern)
 
 FINISHED: Mapping[State, Pattern] = {
     State.RAW: "raw",

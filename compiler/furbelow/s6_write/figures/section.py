@@ -17,7 +17,6 @@ from furbelow.garment.technique import Performed
 from furbelow.s6_write.figures.language import (
     ACCENT,
     ELASTIC,
-    GROUND,
     INK,
     MARGIN,
     PLAIN,
@@ -88,9 +87,6 @@ class Section:
         count = max(2, round((right - left) / 5))
         xs = [left + (right - left) * i / count for i in range(1, count)]
         self.sheet.lines([[(x, y - 3), (x, y + 3)] for x in xs], INK, THIN)
-
-    def ground(self, left: float, right: float, low: float, high: float) -> None:
-        self.sheet.area([(left, low), (right, low), (right, high), (left, high)], GROUND)
 
 
 def _rippled(points: Sequence[Point]) -> list[Point]:

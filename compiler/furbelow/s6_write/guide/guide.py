@@ -168,9 +168,3 @@ class Guide:
         pieces = [name for line in self.cutting for name in line.why]
         measured = (fact.name for fact in self.facts if fact.name in known and fact.name not in pieces)
         return (*dict.fromkeys(measured), *pieces)
-
-    @property
-    def all_steps(self) -> tuple[GuideStep, ...]:
-        """Every step in its order, cutting first."""
-        sewing = (step for part in self.parts for operation in part.operations for step in operation.steps)
-        return (*self.cutting_steps, *sewing)
