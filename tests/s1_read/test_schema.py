@@ -97,6 +97,7 @@ def test_the_limits_of_a_spec_are_those_agreed() -> None:
     assert most == {
         "body": 100,
         "sizes": 100,
+        "accept": 50,
         "choices": 100,
         "measures": 500,
         "materials": 100,

@@ -35,7 +35,7 @@ MATERIALS = """\
   beading: {kind: trim, width: 25 mm, about: beading lace}
   ribbon: {kind: trim, width: 10 mm, about: satin ribbon}
   cord: {kind: trim, width: 5 mm, about: cotton cord}
-  bone: {kind: trim, width: 7 mm, about: covered boning}
+  bone: {kind: bone, width: 7 mm, about: covered boning}
   elastic: {kind: elastic, width: 20 mm, stretch: 100%}
   fine_elastic: {kind: elastic, width: 1 mm, stretch: 150%, about: elastic thread}
 """

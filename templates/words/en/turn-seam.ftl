@@ -30,8 +30,8 @@ turn-seam-sew-flat = With the right side up, sew { $from-seam } from the seam on
     .remedy = { turn-seam-feel.remedy }
 # Said only inside the two above.
 turn-seam-feel = { $way ->
-    [up] Feel with your fingers that the margin lies up.
-   *[down] Feel with your fingers that the margin lies down.
+    [up] Feel that the margin lies up.
+   *[down] Feel that the margin lies down.
  }
     .check = The margin is caught all along and no fold lies under the row.
     .remedy = Unpick the stretch where it slipped, turn the margin back and sew it again.
