@@ -30,9 +30,11 @@ caution-boning = Ponte gafas de protección para cortar varilla: los trozos sale
 
 ## Antes del trabajo: precauciones de la prenda entera
 
-caution-garment-flame-sheer = El tul y otras telas transparentes prenden en un instante y arden en segundos, más aún después de lavarlos. Una falda con vuelo se separa del cuerpo y puede llegar a una llama antes de que te des cuenta. Mantén la prenda lejos de velas, fuegos abiertos, estufas, llamas de gas y cigarrillos, mientras la coses y cuando se lleve puesta. Cose dentro una etiqueta: MANTENER ALEJADO DEL FUEGO. { caution-garment-local }
+caution-garment-flame-sheer = El tul y otras telas transparentes prenden en un instante y arden en segundos, más aún después de lavarlos. Una falda con vuelo se separa del cuerpo y puede llegar a una llama antes de que te des cuenta. Mantén la prenda lejos de velas, fuegos abiertos, estufas, llamas de gas y cigarrillos, mientras la coses y cuando se lleve puesta. Cose dentro una etiqueta: MANTENER ALEJADO DEL FUEGO. { caution-garment-finish } { caution-garment-local }
+caution-garment-flame-light = El algodón, el lino y la viscosa ligeros prenden tan deprisa como el tul y arden igual de deprisa. Una falda con vuelo se separa del cuerpo y puede llegar a una llama antes de que te des cuenta. Mantén la prenda lejos de velas, fuegos abiertos, estufas, llamas de gas y cigarrillos, mientras la coses y cuando se lleve puesta. Cose dentro una etiqueta: MANTENER ALEJADO DEL FUEGO. { caution-garment-finish } { caution-garment-local }
 caution-garment-flame = Una falda con vuelo se separa del cuerpo y puede llegar a una llama antes de que te des cuenta: mantente lejos de velas, fuegos y estufas. { caution-garment-local }
-# Se dice solo dentro de las dos de arriba.
+# Se dice solo dentro de las tres de arriba.
+caution-garment-finish = Un acabado ignífugo se va con los lavados: pregunta cuántos aguanta y haz que lo renueven a tiempo.
 caution-garment-local = Las normas locales y el criterio de una persona habilitada, como el responsable de seguridad contra incendios de un escenario o una sala, están por encima de esta guía.
 caution-garment-blades = Tijeras y cúter rotatorio: corta alejándote del cuerpo, cierra o cubre la hoja cada vez que los sueltes y no te quites los zapatos.
 caution-garment-needles = Cuenta los alfileres y las agujas al sacarlos y al guardarlos. Revisa la prenda terminada en busca de alfileres olvidados antes de que nadie se la ponga. Quita el pie del pedal antes de enhebrar o cambiar una aguja.
