@@ -70,9 +70,15 @@ def told_in_both(spec: str) -> str:
 def _told(node: Any) -> Any:
     if isinstance(node, dict):
         return {
-            key: _both(held) if key in _TOLD and isinstance(held, str) else _told(held) for key, held in node.items()
+            key: _both(_english(held)) if key in _TOLD and _english(held) else _told(held) for key, held in node.items()
         }
     return [_told(each) for each in node] if isinstance(node, list) else node
+
+
+def _english(held: Any) -> str:
+    """A text of the maker, told in one language or in several; empty for what is no text."""
+    told = held.get("en", "") if isinstance(held, dict) else held
+    return told if isinstance(told, str) else ""
 
 
 def _both(text: str) -> dict[str, str]:
