@@ -94,11 +94,11 @@ tool-bone-caps = caps or strong tape for the ends of the boning
 ## For starch
 
 tool-brush = wide soft brush
-    .why = starch
+    .why = putting on starch
 tool-spray = spray bottle or can
-    .why = starch
+    .why = putting on starch
 tool-bowl = bowl or tub that holds the piece
-    .why = starch
+    .why = putting on starch
 tool-pan = pan, long spoon, measuring jug
     .why = cooking starch
 tool-scale = scale that shows tenths of a gram
