@@ -56,6 +56,10 @@ reason-one = una, pues no se indica cuántas
 reason-as-worked = tal como se corta y se trabaja
 reason-before-drawn = contorno de arriba, antes de recogerlo
 
+# La unidad de los cálculos, cuando la guía emplea otra.
+reason-units-cm = cm
+reason-units-inches = pulgadas
+
 ## Redondeo
 
 reason-rounded = redondeado hacia arriba a { $step }: { $before } pasa a { $after }

@@ -56,6 +56,10 @@ reason-one = un, faute de nombre écrit
 reason-as-worked = tel que coupé et travaillé
 reason-before-drawn = tour du haut, avant de le resserrer
 
+# L’unité des calculs, quand le guide en emploie une autre.
+reason-units-cm = cm
+reason-units-inches = pouces
+
 ## Arrondi
 
 reason-rounded = arrondi au multiple supérieur de { $step } : { $before } devient { $after }

@@ -26,6 +26,10 @@ starch-try = L’essayer sur une chute et la laisser sécher.
 
 ## L’appliquer
 
+# Dite en premier, avant de préparer l’amidon.
+starch-pins = Compter les épingles et les aiguilles avant de mouiller le tissu, et ôter toutes les marques.
+    .check = Il y en a autant dans la boîte qu’au début, et aucune marque ne se voit.
+    .remedy = Tâter chaque couture jusqu’à retrouver la dernière épingle : dans un tissu raide personne ne la sent, et elle rouille. L’amidon fixe une marque pour toujours.
 starch-hang = Suspendre le vêtement tête en bas par son ourlet, ou le poser sur un fil en plein air, un vieux drap dessous.
 starch-brush = Enduire { PIECE($pieces) } d’amidon à la brosse, une épaisseur à la fois. Tenir tout le reste à l’écart.
     .check = Le tissu est humide à cœur, sans goutte qui coule.
