@@ -7,7 +7,6 @@ import re
 from collections.abc import Mapping
 
 import pytest
-from furbelow.garment.technique import Kind
 from furbelow.garment.workroom import Workroom
 from furbelow.order.make_one import make_guide
 from furbelow.order.order import Order
@@ -148,14 +147,3 @@ def test_a_garment_goes_the_whole_way(name: str) -> None:
 def test_the_garments_use_every_technique() -> None:
     steps = "\n".join(steps for _, steps in GARMENTS.values())
     assert set(re.findall(r"- ([a-z ]+): \{", steps)) == {*techniques(), "shell edge"}
-
-
-def test_every_supply_that_a_technique_takes_is_of_kinds_that_it_names() -> None:
-    taken = [
-        (technique.name, key)
-        for technique in techniques().values()
-        for key in technique.parameters.values()
-        if key.kind is Kind.MATERIAL
-    ]
-    assert taken
-    assert [name for name, key in taken if not key.supplies] == []

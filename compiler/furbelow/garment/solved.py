@@ -84,7 +84,7 @@ class SolvedPiece(NamedTuple):
     """
 
     piece: Piece
-    count: int  # type: ignore[assignment]
+    count: int  # type: ignore[assignment]  # a method of tuples bears the name too
     length: Fraction
     cut_length: Fraction
     depth: Fraction

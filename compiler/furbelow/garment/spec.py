@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from enum import StrEnum
-from typing import NamedTuple, Protocol
+from typing import Literal, NamedTuple, Protocol
 
 from furbelow.diagnose.fault import Span
 from furbelow.garment.dyeing import DyeClass
@@ -64,7 +64,7 @@ ArgValue = Written | EdgeName | Word | tuple[EdgeName, ...] | tuple[Word, ...] |
 
 def each_of(value: ArgValue) -> tuple[Written | EdgeName | Word | LayerName, ...]:
     """The values of a parameter that takes one or several. A value is a tuple itself, but never a plain one."""
-    return value if type(value) is tuple else (value,)  # type: ignore[return-value]
+    return value if type(value) is tuple else (value,)  # type: ignore[return-value]  # named tuples are tuples to mypy
 
 
 class Arg(NamedTuple):
@@ -88,7 +88,7 @@ class Described(Protocol):
 
 
 class Step(NamedTuple):
-    index: int  # type: ignore[assignment]  # 0-based among the working steps
+    index: int  # type: ignore[assignment]  # a method of tuples bears the name too; 0-based among the working steps
     technique: str
     args: Mapping[str, Arg]
     part: str  # the heading it stands under
@@ -165,6 +165,9 @@ class Material(NamedTuple):
     dye_class: DyeClass | None = None  # of a dye
 
 
+Grain = Literal["along", "across", "free"]  # the way the length of a piece lies on the cloth
+
+
 class Piecing(NamedTuple):
     seam: Written
     shortest: Written
@@ -179,12 +182,12 @@ class Piece(NamedTuple):
     span: Span
     about: str
     cloth: Word
-    count: Written | None  # type: ignore[assignment]
+    count: Written | None  # type: ignore[assignment]  # a method of tuples bears the name too
     length: Written | None
     cut_length: Written | None
     depth: Written | None
     cut_depth: Written | None
-    grain: str  # along, across or free: the way the length lies on the cloth
+    grain: Grain
     piecing: Piecing | None
 
 

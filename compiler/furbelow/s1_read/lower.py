@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import get_args
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
@@ -10,6 +11,7 @@ from furbelow.garment.dyeing import DyeClass
 from furbelow.garment.spec import (
     BodyMeasure,
     Choice,
+    Grain,
     Material,
     Measure,
     Offer,
@@ -233,7 +235,7 @@ class _Lowering:
                 cut_length=cut_length,
                 depth=depth,
                 cut_depth=cut_depth,
-                grain=text_at(at, "grain", "along"),
+                grain=_grain(at),
                 piecing=piecing,
             )
         return pieces
@@ -285,3 +287,8 @@ def _supply_kind(material: Tree) -> SupplyKind | None:
 def _dye_class(material: Tree) -> DyeClass | None:
     said = text_at(material, "class")
     return DyeClass(said) if said in set(DyeClass) else None
+
+
+def _grain(piece: Tree) -> Grain:
+    said = text_at(piece, "grain")
+    return next((grain for grain in get_args(Grain) if grain == said), "along")

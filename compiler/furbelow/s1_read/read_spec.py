@@ -53,7 +53,7 @@ def read_spec(source: Source, *, language: str | None = None, in_full: bool = Fa
         return Staged(None, checked.faults)
     text = content.decode("utf-8-sig")
     # Not merged into one dict: that would load every technique there is.
-    words: Mapping[str, Technique] = ChainMap(own, techniques())  # type: ignore[arg-type]
+    words: Mapping[str, Technique] = ChainMap(own, techniques())  # type: ignore[arg-type]  # only read
     lowered = lower(checked.value, text, name, words, sayings)
     further = (*own_faults, *lowered.faults)
     faults = in_reading_order((*checked.faults, *without_echoes(further, checked.faults)))

@@ -64,7 +64,7 @@ def _piece(told: dict[str, Any]) -> dict[str, Any]:
 
 
 def _list(told: Any) -> list[Any]:
-    return _typed({"": told}, list, "")[""]  # type: ignore[no-any-return]
+    return _typed({"": told}, list, "")[""]  # type: ignore[no-any-return]  # a list, as it was just asked
 
 
 def _typed(told: dict[str, Any], kind: Any, *names: str) -> dict[str, Any]:

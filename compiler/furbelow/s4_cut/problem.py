@@ -12,7 +12,8 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import Literal
 
-Grain = Literal["along", "across", "free"]
+from furbelow.garment.spec import Grain
+
 # How a kind of piece is laid: its length along the bolt; its length over the width of the cloth, pieced from
 # lanes that run selvedge to selvedge; or, whole, with its length over the width but in a lane along the bolt.
 Way = Literal["along", "across", "turned"]

@@ -8,7 +8,7 @@ from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedMaterial, SolvedPiece
 from furbelow.garment.workroom import Workroom
-from furbelow.s4_cut.problem import Bolt, Grain, Strip, misfits
+from furbelow.s4_cut.problem import Bolt, Strip, misfits
 
 
 def uncuttable(solved: Solved, room: Workroom) -> tuple[Fault, ...]:
@@ -56,7 +56,7 @@ def offers_of(solved: Solved, material: SolvedMaterial) -> list[tuple[Fraction, 
 
 def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
     name, piecing = piece.name, piece.piece.piecing
-    grain: Grain = piece.piece.grain  # type: ignore[assignment]
+    grain = piece.piece.grain
     if piecing is None:
         return Strip(name, *piece.blank, piece.count, grain=grain)
     return Strip(

@@ -7,8 +7,9 @@ from functools import cache
 from importlib import import_module
 from os import listdir
 
+from furbelow.diagnose.nearest import nearest
 from furbelow.garment.spec import Step
-from furbelow.garment.technique import Technique
+from furbelow.garment.technique import Kind, Picture, Technique
 
 
 class _Library(Mapping[str, Technique]):
@@ -40,7 +41,23 @@ def _modules() -> frozenset[str]:
 @cache
 def _technique(module: str) -> Technique | None:
     found: Technique | None = getattr(import_module(f"{__name__}.{module}"), "TECHNIQUE", None)
+    if found is not None:
+        _hold_to_contract(found, module)
     return found
+
+
+def _hold_to_contract(technique: Technique, module: str) -> None:
+    """What the type checker does not see in a file that nothing imports by its name. Fails: TypeError for a slip."""
+    for picture in technique.pictures:
+        if not isinstance(picture, Picture):
+            near = " or ".join(f"`{word}`" for word in nearest(picture, list(Picture))) or "one of Picture"
+            raise TypeError(f"techniques/{module}.py: no figure is called `{picture}`; {near} is meant")
+    for name, key in technique.parameters.items():
+        if not isinstance(key.kind, Kind | tuple):
+            near = " or ".join(f"`{word}`" for word in nearest(key.kind, list(Kind))) or "one of Kind"
+            raise TypeError(f"techniques/{module}.py: `{name}` has no kind `{key.kind}`; {near} is meant")
+        if key.kind is Kind.MATERIAL and not key.supplies:
+            raise TypeError(f"techniques/{module}.py: `{name}` takes a material and names no kind of it in `supplies`")
 
 
 _LIBRARY = _Library()

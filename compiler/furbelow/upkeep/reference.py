@@ -124,7 +124,9 @@ def gallery() -> dict[Path, str]:
 
 def _on_white(svg: str) -> str:
     """A drawing that can be read on a dark page too."""
-    left, top, wide, high = re.search(r'viewBox="(\S+) (\S+) (\S+) (\S+)"', svg).groups()  # type: ignore[union-attr]
+    box = re.search(r'viewBox="(\S+) (\S+) (\S+) (\S+)"', svg)
+    assert box is not None
+    left, top, wide, high = box.groups()
     return svg.replace(">", f'><path d="M{left} {top}h{wide}v{high}h-{wide}z" fill="#ffffff"/>', 1)
 
 

@@ -15,7 +15,7 @@ from fractions import Fraction
 from furbelow.garment.message import Length, Money, Number
 from furbelow.garment.phrasing import Phrasing
 from furbelow.s5_buy.class_order import ClassOrder
-from furbelow.s6_write.guide.guide import MaterialLine
+from furbelow.s6_write.guide.guide import Guide, MaterialLine
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
 from furbelow.s6_write.guide.times import duration
@@ -142,9 +142,9 @@ def class_html(page: ClassPage, words: Messages) -> str:
     )
 
 
-def content_key(page: object) -> str:
-    """Changes when anything that is read on the page changes. page: a dataclass of texts."""
-    told = json.dumps(asdict(page), sort_keys=True, ensure_ascii=False)  # type: ignore[call-overload]
+def content_key(page: ClassPage | Guide) -> str:
+    """Changes when anything that is read on the page changes."""
+    told = json.dumps(asdict(page), sort_keys=True, ensure_ascii=False)
     return hashlib.sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
 
 
