@@ -14,6 +14,7 @@ from furbelow.order.whose import whose
 from furbelow.s6_write.guide.cautions import each_once
 from furbelow.s6_write.guide.guide import Guide, Operation, Part
 from furbelow.s6_write.pages.files import files_of, guide_files
+from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.words.messages import Messages
 
 
@@ -21,9 +22,9 @@ def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, by
     """The files of the fresh guide; all of them, cutting and shopping too, where nothing is cut yet."""
     if amended.start == BEFORE_CUTTING:
         now = amended.now
-        return files_of(now.rehearsal, now.cutting, now.shopping, whose(amended.order), with_pdf=with_pdf)
+        return files_of(_guide(amended, now), *now, with_pdf=with_pdf)
     words = Messages(amended.order.spec.language, amended.order.room.words)
-    return guide_files(fresh_guide(amended), words, with_pdf=with_pdf)
+    return guide_files(fresh_guide(amended), words, own_font(amended.order.room.font), with_pdf=with_pdf)
 
 
 def fresh_guide(amended: Amended) -> Guide:

@@ -53,6 +53,8 @@ CODES: dict[str, str] = {
     "FB163": "a message of one's own says what is not known",
     "FB164": "a message of one's own leaves out what must be told",
     "FB165": "what a workroom names does not lie in its folder",
+    "FB166": "the fonts of the guide lack letters of its texts",
+    "FB167": "a font can't be used",
     # solve: formulas
     "FB201": "a formula can't be read",
     "FB202": "a formula can't be worked out",

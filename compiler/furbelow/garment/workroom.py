@@ -18,6 +18,7 @@ class Workroom(NamedTuple):
     title: str = "a home table"
     language: Word | None = None  # of the guides made here; None leaves it to the spec
     words: str | None = None  # a folder of messages laid over the shipped ones
+    font: str | None = None  # a file, for the letters that the shipped fonts lack
     units: str | None = None  # metric or inches; None keeps the spec's
     rounding: Fraction | None = None
     neaten_with: str = "zigzag"  # overlocker, zigzag or pinking shears

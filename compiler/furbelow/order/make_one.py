@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import NamedTuple
 
-from furbelow.diagnose.fault import Fault, Staged
+from furbelow.diagnose.fault import Fault, Staged, has_errors
 from furbelow.order.chain import Planned, guide_of, plan_proved, prove
 from furbelow.order.order import Order
 from furbelow.order.shelf import Shelf
@@ -14,7 +14,9 @@ from furbelow.order.whose import whose
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
 from furbelow.s6_write.pages.files import files_of
+from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.pages.page import html
+from furbelow.s6_write.pages.unset_letters import unset_letters
 from furbelow.s6_write.words.messages import Messages
 
 
@@ -60,8 +62,12 @@ def make_guide(
     found = planned.value
     if found is None:
         return Staged(None, planned.faults)
-    files = files_of(found.rehearsal, found.cutting, found.shopping, whose(order), with_pdf=with_pdf)
-    return Staged(MadeGuide(found, {**files, PLANS_FILE: plans.as_file()}), planned.faults)
+    guide = guide_of(found, whose(order))
+    faults = (*planned.faults, *unset_letters(guide, order.spec, own_font(order.room.font), with_pdf=with_pdf))
+    if has_errors(faults):
+        return Staged(None, faults)
+    files = files_of(guide, *found, with_pdf=with_pdf)
+    return Staged(MadeGuide(found, {**files, PLANS_FILE: plans.as_file()}), faults)
 
 
 def make_page(order: Order, kept: bytes = b"") -> Staged[Page]:
@@ -70,10 +76,6 @@ def make_page(order: Order, kept: bytes = b"") -> Staged[Page]:
     planned = plan_proved(prove(order), plans.planner)
     if planned.value is None:
         return Staged(None, planned.faults)
-    return Staged(
-        Page(
-            html(guide_of(planned.value, whose(order)), Messages(order.spec.language, order.room.words)),
-            plans.as_file(),
-        ),
-        planned.faults,
-    )
+    words, font = Messages(order.spec.language, order.room.words), own_font(order.room.font)
+    page = html(guide_of(planned.value, whose(order)), words, font)
+    return Staged(Page(page, plans.as_file()), planned.faults)

@@ -137,6 +137,11 @@ class OrderReader:
         if staged.value is None:
             self.stop(staged.faults)
         self.tell(staged.faults)
+        if staged.value.font is not None:
+            from furbelow.s6_write.pages.own_font import font_faults
+
+            if wrong := font_faults(staged.value.font, path):
+                self.stop(wrong)
         if staged.value.words is not None:
             from furbelow.s6_write.words.check_own import check_own
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Callable
 from fractions import Fraction
 from typing import Any
 
@@ -60,7 +61,8 @@ class _Reading:
         """What the file says, by the fields of Workroom."""
         fields: dict[str, Any] = {key: text_at(self.tree, key) for key in _WORDS if value_at(self.tree, key)}
         fields["language"] = word_at(self.tree, "language")
-        fields["words"] = self._folder("words")
+        fields["words"] = self._beside("words", "folder", os.path.isdir)
+        fields["font"] = self._beside("font", "file", os.path.isfile)
         fields |= {key: self._length(key) for key in _LENGTHS}
         fields["sewing speed"] = self._amount("sewing speed", _SPEED, "a speed such as 2 m/min")
         fields["beginner"] = self._amount("beginner", PLAIN, "a number such as 1.5", least=Fraction(1))
@@ -78,8 +80,8 @@ class _Reading:
             given["lever_takes"] = given.pop("attachment_takes")
         return given | ({"currency": self.currency} if self.currency else {})
 
-    def _folder(self, key: str) -> str | None:
-        """The path of a folder that the file names beside itself."""
+    def _beside(self, key: str, what: str, is_there: Callable[[str], bool]) -> str | None:
+        """The path of a folder or file that the file names beside itself."""
         value = value_at(self.tree, key)
         if not isinstance(value, TextTree):
             return None
@@ -88,8 +90,8 @@ class _Reading:
         if not is_inside(path, here):
             said = f"`{key}` is {value.text[:80]}, which lies outside of the folder of this file"
             self._refuse("FB165", value, said, "put it into the folder of this file, or one within it")
-        elif not os.path.isdir(path):
-            self._refuse("FB165", value, f"`{key}` is {value.text[:80]}, and there is no such folder")
+        elif not is_there(path):
+            self._refuse("FB165", value, f"`{key}` is {value.text[:80]}, and there is no such {what}")
         else:
             return path
         return None

@@ -12,6 +12,7 @@ from furbelow.s6_write.guide.material_lines import material_rows
 from furbelow.s6_write.pages.class_cutting import class_cutting
 from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_html, sums
 from furbelow.s6_write.pages.markdown_page import escaped
+from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.words.words import Words
@@ -19,19 +20,20 @@ from furbelow.s6_write.words.words import Words
 
 def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str, bytes]:
     """The files by name. The cutting is there where the page links to it."""
+    font = own_font(order.room.font)
     files = {
-        "index.html": class_html(page, words).encode("utf-8"),
+        "index.html": class_html(page, words, font).encode("utf-8"),
         "shopping.md": _shopping(order, page.whose, words).encode("utf-8"),
         "materials.csv": _materials(order, words),
     }
     linked = {file for _, file in page.cutting}
     if linked:
         cutting = class_cutting(order, page.whose, words)
-        files["class-cutting.html"] = html(cutting, words).encode("utf-8")
+        files["class-cutting.html"] = html(cutting, words, font).encode("utf-8")
         if "class-cutting.pdf" in linked:
             from furbelow.s6_write.pages.pdf import pdf
 
-            files["class-cutting.pdf"] = pdf(cutting, words)
+            files["class-cutting.pdf"] = pdf(cutting, words, font)
     return files
 
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide
+from furbelow.s6_write.pages.own_font import OwnFont
 from furbelow.s6_write.pages.prose import safe_html, set_ready
 from furbelow.s6_write.pages.why_html import WhyHtml
 from furbelow.s6_write.words.messages import Messages
@@ -17,10 +18,10 @@ if TYPE_CHECKING:
     from jinja2 import Environment
 
 
-def html(guide: Guide, words: Messages | None = None) -> str:
+def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = None) -> str:
     """The page `guide.html`, the same letters for the same guide.
 
-    words: of the guide's language; as shipped where none are given.
+    words: of the guide's language; as shipped where none are given. font: for the letters that the shipped ones lack.
 
     Every text is escaped; the maker's Markdown comes from `safe_html`. Figures stand in the page as drawn, so they
     may use neither a style attribute nor a <style> element: the page's content security policy lets in only the
@@ -31,6 +32,7 @@ def html(guide: Guide, words: Messages | None = None) -> str:
     return rendered(
         "guide.html.j2",
         words,
+        font,
         title=guide.title,
         whose=guide.wearer,
         about=guide.about,
@@ -43,7 +45,7 @@ def html(guide: Guide, words: Messages | None = None) -> str:
     )
 
 
-def rendered(name: str, words: Messages, **values: object) -> str:
+def rendered(name: str, words: Messages, font: OwnFont | None, **values: object) -> str:
     """A page that extends `page.html.j2`: its values are texts to be escaped, its look and its policy are shared."""
     words.read("pages")
     from markupsafe import Markup
@@ -51,7 +53,7 @@ def rendered(name: str, words: Messages, **values: object) -> str:
     fonts, look, script = (
         template(file).read_text(encoding="utf-8") for file in ("fonts/page.css", "guide.css", "guide.js")
     )
-    style = fonts + look
+    style = fonts + look + (font.style if font else "")
 
     def drawn(figure: Figure) -> Markup:
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.

@@ -4,30 +4,32 @@ from __future__ import annotations
 
 import json
 import os
-import unicodedata
+from collections.abc import Set
 from dataclasses import asdict, replace
-from functools import cache
 from itertools import chain
 
-from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.pages.own_font import OwnFont, letters_to_set
 from furbelow.s6_write.pages.prose import blocks, set_ready
 from furbelow.s6_write.pages.typeset import typeset
+from furbelow.s6_write.pages.unset_letters import settable
 from furbelow.s6_write.pages.why_lines import WhyLines
 from furbelow.s6_write.words.messages import Messages
 
 STAND_IN = "□"
 
 
-def pdf(guide: Guide, words: Messages | None = None) -> bytes:
+def pdf(guide: Guide, words: Messages | None = None, font: OwnFont | None = None) -> bytes:
     """The file `guide.pdf`, the same bytes for the same guide.
 
-    It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that the shipped fonts lack is
-    shown as an empty box, since a PDF/UA file may not hold a letter without a shape. words: as for the page.
+    It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that no font has is shown as an
+    empty box, since a PDF/UA file may not hold a letter without a shape. words, font: as for the page.
     """
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")
     date = int(epoch) if epoch.isascii() and epoch.isdigit() else None
-    return typeset(json.dumps({**_given(guide, words or Messages(guide.language)), "date": date}, sort_keys=True))
+    given = _given(guide, words or Messages(guide.language), font)
+    own = font.path if font else None
+    return typeset(json.dumps({**given, "date": date, "font": own}, sort_keys=True))
 
 
 # The fixed words that the template asks for by these names.
@@ -59,10 +61,10 @@ _FIXED = (
 )
 
 
-def _given(guide: Guide, words: Messages) -> dict[str, object]:
+def _given(guide: Guide, words: Messages, font: OwnFont | None) -> dict[str, object]:
     """All that the template is given, in letters that can be set."""
     words.read("pages")
-    shown = set_ready(guide)
+    shown, letters = set_ready(guide), letters_to_set(font)
     fixed = {name: words.text(name) for name in _FIXED}
     # Numbered by the template, which alone knows the sheets.
     fixed["page-sheet"] = words.text("page-sheet", {"sheet": "{sheet}", "sheets": "{sheets}"})
@@ -73,10 +75,15 @@ def _given(guide: Guide, words: Messages) -> dict[str, object]:
         "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
         "end": words.text("page-end", {"key": shown.content_key}),
     }
-    # English words are short enough for every column.
+    settled = {name: _settable(value, letters) for name, value in given.items()}
+    signs = set(json.dumps(settled, ensure_ascii=False))
     return {
-        **{name: _settable(value) for name, value in given.items()},
+        **settled,
+        # The letters that a name may begin large with: not every capital has a shape.
+        "capitals": {sign: sign.upper() for sign in sorted(signs) if sign.upper() in letters},
+        "fallback": font is not None,
         "language": guide.language.split("-"),
+        # English words are short enough for every column.
         "hyphenate": words.locale.language != "en",
     }
 
@@ -99,24 +106,11 @@ def _values(shown: Guide, words: Messages) -> object:
     return values
 
 
-def _settable(value: object) -> object:
+def _settable(value: object, letters: Set[str]) -> object:
     if isinstance(value, str):
-        composed = unicodedata.normalize("NFC", value)
-        if composed.isascii():
-            return composed
-        return "".join(sign if sign in _letters() or sign.isspace() else STAND_IN for sign in composed)
+        return settable(value, letters, STAND_IN)
     if isinstance(value, dict):
-        return {name: _settable(part) for name, part in value.items()}
+        return {name: _settable(part, letters) for name, part in value.items()}
     if isinstance(value, list | tuple):
-        return [_settable(part) for part in value]
+        return [_settable(part, letters) for part in value]
     return value
-
-
-@cache
-def _letters() -> frozenset[str]:
-    """The letters that all shipped fonts have, from `templates/fonts/letters.txt`."""
-    letters: set[str] = set()
-    for line in template("fonts/letters.txt").read_text(encoding="ascii").split():
-        first, _, last = line.partition("-")
-        letters.update(map(chr, range(int(first, 16), int(last or first, 16) + 1)))
-    return frozenset(letters)

@@ -11,7 +11,11 @@ import json
 import signal
 import subprocess
 import sys
-from contextlib import suppress
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
+from pathlib import Path
+from shutil import copyfile
+from tempfile import TemporaryDirectory
 from typing import IO
 
 from furbelow.resources import template
@@ -28,7 +32,8 @@ class Refused(Exception):
 def typeset(given: str) -> bytes:
     """The document as PDF, the same bytes for the same text.
 
-    given: what the template is to show, as JSON; `date` in it are the seconds of the date that it bears, or null.
+    given: what the template is to show, as JSON; `date` in it are the seconds of the date that it bears, or null,
+        `font` the path of a font for letters that the shipped ones lack, or null.
     """
     if _beside.set_here < _HERE:
         _beside.set_here += 1
@@ -41,17 +46,28 @@ def _set(given: str) -> bytes:
 
     told = json.loads(given)
     date = told.pop("date")
-    return typst.compile(
-        template("guide.typ").read_bytes(),
-        format="pdf",
-        # Only the shipped fonts: what a machine has of its own would change the page.
-        font_paths=typst.Fonts(
-            include_system_fonts=False, include_embedded_fonts=False, font_paths=[str(template("fonts"))]
-        ),
-        sys_inputs={"guide": json.dumps({**told, "dated": date is not None}, sort_keys=True)},
-        pdf_standards=["ua-1"],
-        timestamp=date or 0,
-    )
+    with _fonts(told.pop("font")) as folders:
+        return typst.compile(
+            template("guide.typ").read_bytes(),
+            format="pdf",
+            # Only the shipped fonts and the workroom's: what a machine has of its own would change the page.
+            font_paths=typst.Fonts(include_system_fonts=False, include_embedded_fonts=False, font_paths=folders),
+            sys_inputs={"guide": json.dumps({**told, "dated": date is not None}, sort_keys=True)},
+            pdf_standards=["ua-1"],
+            timestamp=date or 0,
+        )
+
+
+@contextmanager
+def _fonts(own: str | None) -> Iterator[list[str]]:
+    """The folders of the fonts. The typesetter looks through whole folders, so a font of one's own gets one to itself."""
+    shipped = str(template("fonts"))
+    if own is None:
+        yield [shipped]
+        return
+    with TemporaryDirectory(prefix="furbelow-") as folder:
+        copyfile(own, Path(folder, "own.ttf"))
+        yield [shipped, folder]
 
 
 class _Beside:
