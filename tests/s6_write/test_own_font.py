@@ -17,10 +17,11 @@ from furbelow.s6_write.pages.own_font import LARGEST_FONT, shipped_letters
 from furbelow.verbs.command import run
 
 from tests.demos.demos import SPECS
+from tests.s6_write.words.made_up import in_english
 
 DEJAVU = Path("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf")
 SHIPPED = Path(__file__).parents[2] / "templates" / "fonts" / "SourceSans3-Regular.ttf"
-LARKSPUR = (SPECS / "larkspur.yaml").read_text(encoding="utf-8")
+LARKSPUR = in_english((SPECS / "larkspur.yaml").read_text(encoding="utf-8"))
 SKIRT = "ქვედაბოლო"  # Georgian: skirt
 
 

@@ -53,7 +53,7 @@ def english_left(text: str, *allowed: str) -> list[str]:
 
 def told_in_both(spec: str) -> str:
     """The spec with each of the maker's texts in English and in the made-up language; what has none gets its name."""
-    read = yaml.load(spec, yaml.BaseLoader)
+    read = yaml.load(in_english(spec), yaml.BaseLoader)
     for section in _NAMED:
         for name, named in read.get(section, {}).items():
             if not isinstance(named, dict):
@@ -67,18 +67,24 @@ def told_in_both(spec: str) -> str:
     return written
 
 
+def in_english(spec: str) -> str:
+    """The spec with each text that is told in several languages in English alone."""
+    written: str = yaml.safe_dump(_english(yaml.load(spec, yaml.BaseLoader)), sort_keys=False, allow_unicode=True)
+    return written
+
+
+def _english(node: Any) -> Any:
+    if isinstance(node, dict):
+        return _english(node["en"]) if "en" in node else {key: _english(held) for key, held in node.items()}
+    return [_english(each) for each in node] if isinstance(node, list) else node
+
+
 def _told(node: Any) -> Any:
     if isinstance(node, dict):
         return {
-            key: _both(_english(held)) if key in _TOLD and _english(held) else _told(held) for key, held in node.items()
+            key: _both(held) if key in _TOLD and isinstance(held, str) else _told(held) for key, held in node.items()
         }
     return [_told(each) for each in node] if isinstance(node, list) else node
-
-
-def _english(held: Any) -> str:
-    """A text of the maker, told in one language or in several; empty for what is no text."""
-    told = held.get("en", "") if isinstance(held, dict) else held
-    return told if isinstance(told, str) else ""
 
 
 def _both(text: str) -> dict[str, str]:
