@@ -14,9 +14,7 @@ from furbelow.s6_write.words.words import Words
 
 from tests.demos.demos import NAMES, order, spec
 from tests.small_guide import small_guide
-from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN
-
-STARCH = "  starch: {kind: starch, about: liquid starch}\n"
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 
 def _minutes(told: str) -> int:
@@ -48,7 +46,7 @@ def test_the_guide_and_the_list_tell_the_sum_of_the_printed_times(name: str) -> 
 )
 @pytest.mark.parametrize("neaten", ["zigzag", "pinking shears"])
 def test_no_step_is_counted_that_is_not_told_and_none_told_takes_no_time(garment: str, neaten: str) -> None:
-    guide = small_guide(*GARMENTS[garment], room=Workroom(neaten_with=neaten), materials=STARCH)
+    guide = small_guide(*GARMENTS[garment], room=Workroom(neaten_with=neaten), materials=SUPPLIES)
     whole, steps = _told(guide)
     assert whole == steps
     assert all(operation.minutes for part in guide.parts for operation in part.operations)
