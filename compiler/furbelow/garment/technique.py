@@ -269,6 +269,7 @@ class Performed(NamedTuple):
     pinned: Fraction = Fraction(0)  # mm of edge pinned or clipped at the workroom's spacing, all copies
     pinned_at_once: Fraction | None = None  # where not all of it is held at one time
     handled: Fraction = Fraction(0)  # mm of edge gathered, turned, pressed or cut by hand, all copies
+    tended: Fraction = Fraction(0)  # minutes that belong to no length: cloth turned in a bath
     thread_ends: int = 0  # bundles of loose thread ends wound round a pin, or knotted and cut, all copies
     drawn: Drawn | None = None  # what it gathers or pleats
     on_cloth: OnCloth = OnCloth()  # what it puts on the cloth, as the technique declares it; see garment/lying.py

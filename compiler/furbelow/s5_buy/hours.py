@@ -61,6 +61,7 @@ class Work(NamedTuple):
     single_stitches: hand stitches that are set one by one.
     pinned, gathered, cut, pressed: lengths.
     thread_ends: bundles of loose ends that are wound round a pin or knotted and cut.
+    tended: minutes that belong to no length.
     sections, tags: of the cutting: how often cloth is laid, how many pieces are tagged.
     """
 
@@ -72,6 +73,7 @@ class Work(NamedTuple):
     cut: Fraction = Fraction(0)
     pressed: Fraction = Fraction(0)
     thread_ends: int = 0
+    tended: Fraction = Fraction(0)
     sections: int = 0
     tags: int = 0
 
@@ -86,11 +88,12 @@ class TimeTable(NamedTuple):
     gathering: Fraction
     cutting: Fraction
     pressing: Fraction
+    tended: Fraction = Fraction(0)
 
     @property
     def minutes(self) -> Fraction:
         """All kinds together."""
-        return self.sewing + self.handling + self.set_ups + self.pinning + self.gathering + self.cutting + self.pressing
+        return sum(self, Fraction(0))
 
 
 def pins_for(length: Fraction, spacing: Fraction) -> int:
@@ -117,6 +120,7 @@ def time_for(work: Iterable[Work], pace: Pace) -> TimeTable:
         cutting=metres(row.cut for row in rows) * pace.cutting
         + sum(row.sections * pace.laying + row.tags * pace.tag for row in rows),
         pressing=metres(row.pressed for row in rows) * pace.pressing,
+        tended=sum((row.tended for row in rows), Fraction(0)),
     )
     return TimeTable(*(minutes * pace.times for minutes in practised))
 

@@ -39,6 +39,7 @@ def works_of(performed: Sequence[Performed], joins: Joins) -> list[Work]:
                 cut=pinked + (done.handled if done.setup is SetUp.TABLE else Fraction(0)),
                 pressed=done.handled if done.setup is SetUp.IRON else Fraction(0),
                 thread_ends=done.thread_ends,
+                tended=done.tended,
             )
         )
     return works
