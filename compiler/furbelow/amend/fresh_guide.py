@@ -8,7 +8,7 @@ from dataclasses import replace
 from itertools import count
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended
-from furbelow.amend.report import correction_steps
+from furbelow.amend.report import correction_steps, words_of
 from furbelow.order.chain import Planned, guide_of
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.cautions import each_once
@@ -16,6 +16,7 @@ from furbelow.s6_write.guide.guide import Guide, Operation, Part
 from furbelow.s6_write.pages.files import files_of, guide_files
 from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.words.messages import Messages
+from furbelow.s6_write.words.words import Words
 
 
 def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, bytes]:
@@ -29,7 +30,7 @@ def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, by
 
 def fresh_guide(amended: Amended) -> Guide:
     """The steps still to do, numbered anew, since a copy with its own numbers may double some of them."""
-    guide = _guide(amended, amended.together)
+    guide, words = _guide(amended, amended.together), words_of(amended)
     order = [f"step-{done.step.written.index + 1}" for done in amended.now.rehearsal.run.performed]
     before, apart = set(order[: max(amended.start, 0)]), set(order[: amended.meet])
     others = _operations(_guide(amended, amended.now))
@@ -44,14 +45,14 @@ def fresh_guide(amended: Amended) -> Guide:
                 left.append(operation)
                 continue
             plain = others[operation.key]
-            own = _of_copies(plain, copies)
+            own = _of_copies(plain, copies, words)
             left += own if amended.all_apart and own else [plain, *own]
         if left:
             parts.append(Part(part.title, tuple(left)))
     first = Operation(
         key="as-measured",
-        title="Put right what was measured",
-        aim="Everything measures what the next steps count on.",
+        title=words.text("amend-title"),
+        aim=words.text("amend-aim"),
         minutes="",
         cautions=(),
         figures=(),
@@ -61,12 +62,12 @@ def fresh_guide(amended: Amended) -> Guide:
     )
     guide = replace(
         guide,
-        wearer=f"{guide.wearer}, from here on as measured",
+        wearer=words.text("amend-wearer", {"whose": guide.wearer}),
         materials=(),
         cutting=(),
         cutting_figures=(),
         cutting_steps=(),
-        parts=_numbered(each_once((Part("As measured", (first,)), *parts))),
+        parts=_numbered(each_once((Part(words.text("amend-part"), (first,)), *parts))),
         content_key="",
     )
     return replace(guide, content_key=hashlib.sha256(repr(guide).encode()).hexdigest()[:16])
@@ -94,20 +95,20 @@ def _operations(guide: Guide) -> Mapping[str, Operation]:
     return {operation.key: operation for part in guide.parts for operation in part.operations}
 
 
-def _of_copies(operation: Operation, copies: Mapping[int, Mapping[str, Operation]]) -> list[Operation]:
+def _of_copies(operation: Operation, copies: Mapping[int, Mapping[str, Operation]], words: Words) -> list[Operation]:
     """The same operation for each copy that comes out otherwise."""
     found = []
     for copy, operations in copies.items():
         other = operations.get(operation.key)
         if other is None or [step.text for step in other.steps] == [step.text for step in operation.steps]:
             continue
-        steps = tuple(replace(step, chain=f"copy {copy} only") for step in other.steps)
+        steps = tuple(replace(step, chain=words.text("amend-copy-chain", {"copy": copy})) for step in other.steps)
         figures = tuple(replace(figure, key=f"{figure.key}-copy-{copy}") for figure in other.figures)
         found.append(
             replace(
                 other,
                 key=f"{other.key}-copy-{copy}",
-                title=f"{other.title}: copy {copy}, with its own numbers",
+                title=words.text("amend-copy-title", {"title": other.title, "copy": copy}),
                 steps=steps,
                 figures=figures,
             )

@@ -4,84 +4,119 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import asdict, replace
-from typing import Any
+from fractions import Fraction
+from typing import Any, NamedTuple
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended, Finding, percent
 from furbelow.amend.verdict import Remedy, Verdict
 from furbelow.compare.compare import Comparison, compare
 from furbelow.compare.compare import as_text as comparison_text
+from furbelow.garment.message import Length, Number, Own, Pieces, Value, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.order.chain import Planned
+from furbelow.order.whose import whose
 from furbelow.s6_write.guide.guide import GuideStep
+from furbelow.s6_write.words.words import Words
+
+_REMEDIES = {
+    Remedy.NONE: "amend-none",
+    Remedy.EASE: "amend-ease",
+    Remedy.TRIM: "amend-trim",
+    Remedy.CHOOSE: "amend-choose",
+    Remedy.LET_OUT: "amend-let-out",
+    Remedy.CLOSER: "amend-closer",
+}
+_CUT = {"length": "amend-cut-length", "depth": "amend-cut-depth"}
+_STEP = ".step"  # of a message: as it begins a step
 
 
-def say_of(amended: Amended) -> Phrasing:
-    return Phrasing(amended.planned.rehearsal.solved, amended.order.room, amended.planned.cutting.joins)
+class Told(NamedTuple):
+    """A message with its values, to be said in a list or at the beginning of a step."""
+
+    message: str
+    values: Values = {}
+
+    def said(self, words: Words, form: str = "") -> str:
+        return words.text(self.message + form, self.values)
 
 
-def what(say: Phrasing, finding: Finding) -> str:
+def words_of(amended: Amended) -> Words:
+    planned = amended.planned
+    say = Phrasing(planned.rehearsal.solved, amended.order.room, planned.cutting.joins)
+    words = Words(say.language, say, planned.cutting.letters)
+    words.read("amend")
+    return words
+
+
+def what(finding: Finding, words: Words) -> Told:
     """The thing that was measured: "the top edge of the flounce, copy 2"."""
     one = finding.measured
     piece, _, side = one.name.partition(".")
     if one.kind == "cloth":
-        named = f"the width of the {one.name}"
-    elif one.kind == "edge":
-        named = say.edge(piece, side) if side else f"the stacked edge {one.name.replace('_', ' ')}"
-    else:
-        named = f"the {say.piece(piece)}" + (" all round" if one.kind == "ring" else f", cut {one.size}")
-    return named + (f", copy {one.copy}" if one.copy else "")
+        return Told("amend-cloth", {"cloth": Own(words.name(one.name))})
+    copy = one.copy or 0
+    if one.kind == "edge" and not side:
+        return Told("amend-stack", {"stack": Own(one.name.replace("_", " ")), "copy": copy})
+    if one.kind == "edge":
+        return Told("amend-edge", {"edge": Pieces((piece,), side), "copy": copy})
+    return Told("amend-ring" if one.kind == "ring" else _CUT[one.size], {"piece": Pieces((piece,)), "copy": copy})
 
 
-def measured(say: Phrasing, finding: Finding) -> str:
-    length = say.length(finding.measured.value)
-    return f"{length} by the first guide" if finding.assumed else length
+def measured(finding: Finding) -> Told:
+    length: Values = {"length": Length(finding.measured.value)}
+    return Told("amend-length-assumed" if finding.assumed else "amend-length", length)
 
 
-def off(say: Phrasing, finding: Finding) -> str:
+def off(finding: Finding) -> Told:
     gap = finding.wanted - finding.measured.value
     if gap == 0:
-        return "as planned"
-    by = f"{say.length(abs(gap))} {'short' if gap > 0 else 'too long'}"
-    return f"{say.length(finding.wanted)} wanted, {by} ({percent(abs(gap) / finding.wanted)})"
+        return Told("amend-as-planned")
+    share = Number(abs(gap) / finding.wanted * 100, 2)
+    values: Values = {"wanted": Length(finding.wanted), "gap": Length(abs(gap)), "share": share}
+    return Told("amend-short" if gap > 0 else "amend-long", values)
 
 
-def remedy(say: Phrasing, found: Verdict) -> str:
-    """What is to be done about a gathered edge."""
-    gap, metre = say.length(abs(found.gap)), say.length(found.in_each_metre)
-    each = f"{metre} in each metre"
-    match found.remedy:
-        case Remedy.NONE:
-            return "within the rounding: go on"
-        case Remedy.EASE:
-            return f"ease in {gap} as you sew, {each}"
-        case Remedy.TRIM:
-            return f"take the edge it is sewn to in by {gap}, to {say.length(found.measured)}"
-        case Remedy.CHOOSE:
-            return f"the choice is yours: ease in {gap}, {each}, or let the gathers out by as much"
-        case Remedy.LET_OUT:
-            return f"let the gathers out by {gap}, {each}"
-    return f"pull the gathers closer by {gap}, {each}"
-
-
-def follows(finding: Finding) -> str:
-    """What comes of a measurement that stays as it is."""
+def to_do(finding: Finding) -> Told:
+    """What is to be done about a gathered edge; of other things, what comes of it that they stay as they are."""
+    found = finding.verdict
+    if found is not None:
+        gap, metre = Length(abs(found.gap)), Length(found.in_each_metre)
+        return Told(_REMEDIES[found.remedy], {"gap": gap, "metre": metre, "length": Length(found.measured)})
     if finding.measured.kind == "cloth":
-        return "the cutting is planned anew"
-    return "it stays so, and the numbers after it follow" if finding.measured.value != finding.wanted else "go on"
+        return Told("amend-cut-anew")
+    return Told("amend-follows" if finding.measured.value != finding.wanted else "amend-go-on")
 
 
-def changes(amended: Amended) -> list[tuple[str, Comparison]]:
+class Where(NamedTuple):
+    """For which copies something changes, and from where on. place: for programs."""
+
+    place: str
+    same: Told
+    changed: Told
+
+
+_ALL = Where("all", Told("amend-same"), Told("amend-changes"))
+_OTHERS = Where("for the other copies", Told("amend-same-others"), Told("amend-changes-others"))
+_MEET = Where("from where the copies meet", Told("amend-same-meet"), Told("amend-changes-meet"))
+
+
+def _copy(copy: int) -> Where:
+    values: Values = {"copy": copy}
+    return Where(f"for copy {copy}", Told("amend-same-copy", values), Told("amend-changes-copy", values))
+
+
+def changes(amended: Amended) -> list[tuple[Where, Comparison]]:
     """What changes in the work still to do: for all copies, for single ones until they meet, and from there on."""
     if not amended.copies:
-        return [("", _compared(amended, amended.now, amended.start, None))]
+        return [(_ALL, _compared(amended, amended.now, amended.start, None))]
     found = [
-        (f" for copy {copy}", _compared(amended, planned, amended.start, amended.meet))
+        (_copy(copy), _compared(amended, planned, amended.start, amended.meet))
         for copy, planned in amended.copies.items()
     ]
     if not amended.all_apart:
-        found.append((" for the other copies", _compared(amended, amended.now, amended.start, amended.meet)))
+        found.append((_OTHERS, _compared(amended, amended.now, amended.start, amended.meet)))
     meet = max(amended.start, amended.meet)
-    return [*found, (" from where the copies meet", _compared(amended, amended.together, meet, None))]
+    return [*found, (_MEET, _compared(amended, amended.together, meet, None))]
 
 
 def _compared(amended: Amended, now: Planned, start: int, end: int | None) -> Comparison:
@@ -104,41 +139,41 @@ def as_text(amended: Amended) -> str:
 
 
 def _lines(amended: Amended) -> Iterator[str]:
-    say = say_of(amended)
-    yield f"{amended.order.spec.title}, {amended.order.wearer}, as measured"
+    words = words_of(amended)
+    yield words.text("amend-report", {"title": amended.order.spec.title, "whose": whose(amended.order)})
     for finding in amended.findings:
-        yield f"  {what(say, finding)}: {measured(say, finding)}; {off(say, finding)}"
-        yield f"    {remedy(say, finding.verdict) if finding.verdict else follows(finding)}"
+        told = {"what": what(finding, words), "measured": measured(finding), "off": off(finding)}
+        yield f"  {words.text('amend-report-line', {key: each.said(words) for key, each in told.items()})}"
+        yield f"    {to_do(finding).said(words)}"
     for where, found in changes(amended):
         if found.alike:
-            yield f"nothing changes{where or ' in the steps that follow'}"
+            yield where.same.said(words)
         else:
-            told = comparison_text(found).splitlines()[1:]
-            yield f"what changes{where or ' in the steps that follow'}:"
-            yield from (f"  {line}" for line in told)
+            yield where.changed.said(words)
+            yield from (f"  {line}" for line in comparison_text(found).splitlines()[1:])
 
 
 def as_data(amended: Amended) -> dict[str, Any]:
     """The same as plain values for JSON; lengths as a maker reads them."""
-    say = say_of(amended)
+    words = words_of(amended)
     return {
         "title": amended.order.spec.title,
         "wearer": amended.order.wearer,
-        "measured": [_finding_data(say, finding) for finding in amended.findings],
-        "changes": [{"where": where.strip() or "all", **asdict(found)} for where, found in changes(amended)],
+        "measured": [_finding_data(words, finding) for finding in amended.findings],
+        "changes": [{"where": where.place, **asdict(found)} for where, found in changes(amended)],
     }
 
 
-def _finding_data(say: Phrasing, finding: Finding) -> dict[str, Any]:
-    one, found = finding.measured, finding.verdict
+def _finding_data(words: Words, finding: Finding) -> dict[str, Any]:
+    one, found, say = finding.measured, finding.verdict, words.say
     told: dict[str, Any] = {
-        "what": what(say, finding),
+        "what": what(finding, words).said(words),
         "copy": one.copy,
         "assumed": finding.assumed,
         "measured": say.length(one.value),
         "wanted": say.length(finding.wanted),
         "short_by": say.length(finding.wanted - one.value),
-        "to_do": remedy(say, found) if found else follows(finding),
+        "to_do": to_do(finding).said(words),
     }
     if found:
         told |= {
@@ -151,23 +186,25 @@ def _finding_data(say: Phrasing, finding: Finding) -> dict[str, Any]:
 
 def correction_steps(amended: Amended) -> tuple[GuideStep, ...]:
     """The first steps of the fresh guide: what to do about each measurement."""
-    say, steps = say_of(amended), []
-    for number, finding in enumerate(amended.findings, 1):
-        found, named = finding.verdict, what(say, finding)
-        begin = f"{named[0].upper()}{named[1:]} measures {measured(say, finding)}: {off(say, finding)}."
-        if found is None:
-            told = follows(finding)
-            steps.append(GuideStep(number, f"{begin} {told[0].upper()}{told[1:]}."))
-            continue
-        todo = remedy(say, found)
-        to_length = found.remedy in (Remedy.LET_OUT, Remedy.CLOSER, Remedy.CHOOSE)
-        quarters = say.length(found.wanted / 4)
-        steps.append(
-            GuideStep(
-                number,
-                f"{begin} {todo[0].upper()}{todo[1:]}.",
-                check=f"Each quarter measures {quarters}, all four {say.length(found.wanted)}." if to_length else "",
-                remedy="Share the gathers out again from mark to mark." if to_length else "",
-            )
-        )
-    return tuple(steps)
+    words = words_of(amended)
+    return tuple(
+        GuideStep(number, *words.action(_message(finding.verdict), _values(finding, words)))
+        for number, finding in enumerate(amended.findings, 1)
+    )
+
+
+def _message(found: Verdict | None) -> str:
+    to_length = found is not None and found.remedy in (Remedy.LET_OUT, Remedy.CLOSER, Remedy.CHOOSE)
+    return "amend-step-gathers" if to_length else "amend-step"
+
+
+def _values(finding: Finding, words: Words) -> dict[str, Value]:
+    wanted = finding.verdict.wanted if finding.verdict else Fraction(0)
+    return {
+        "what": Own(what(finding, words).said(words, _STEP)),
+        "measured": Own(measured(finding).said(words)),
+        "off": Own(off(finding).said(words)),
+        "todo": Own(to_do(finding).said(words, _STEP)),
+        "quarter": Length(wanted / 4),
+        "whole": Length(wanted),
+    }

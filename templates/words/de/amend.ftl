@@ -1,0 +1,107 @@
+### Was unterwegs gemessen wurde, was zu tun ist, und die Anleitung von da an.
+### `.step` sagt eine Meldung als Anfang eines Schritts; die Meldung selbst steht in einer Liste.
+
+## Was gemessen wurde. $copy: welches von mehreren gleichen Teilen, 0 beim einzigen.
+
+amend-cloth = Breite des Stoffs „{ $cloth }“
+    .step = Die Breite des Stoffs „{ $cloth }“
+amend-edge = { $copy ->
+    [0] { EDGE($edge) }
+   *[other] { EDGE($edge) }, Stück { $copy }
+ }
+    .step = { $copy ->
+        [0] { EDGE($edge, at: "start") }
+       *[other] { EDGE($edge, at: "start") }, Stück { $copy },
+     }
+# $stack: der Name, den die Lagen in der Vorlage haben.
+amend-stack = { $copy ->
+    [0] die Kante der Lagen „{ $stack }“
+   *[other] die Kante der Lagen „{ $stack }“, Stück { $copy }
+ }
+    .step = { $copy ->
+        [0] Die Kante der Lagen „{ $stack }“
+       *[other] Die Kante der Lagen „{ $stack }“, Stück { $copy },
+     }
+amend-ring = { $copy ->
+    [0] { PIECE($piece) } rundum
+   *[other] { PIECE($piece) } rundum, Stück { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") } rundum
+       *[other] { PIECE($piece, at: "start") } rundum, Stück { $copy },
+     }
+amend-cut-length = { $copy ->
+    [0] { PIECE($piece) }, zugeschnittene Länge
+   *[other] { PIECE($piece) }, zugeschnittene Länge, Stück { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, zugeschnittene Länge,
+       *[other] { PIECE($piece, at: "start") }, zugeschnittene Länge, Stück { $copy },
+     }
+amend-cut-depth = { $copy ->
+    [0] { PIECE($piece) }, zugeschnittene Höhe
+   *[other] { PIECE($piece) }, zugeschnittene Höhe, Stück { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, zugeschnittene Höhe,
+       *[other] { PIECE($piece, at: "start") }, zugeschnittene Höhe, Stück { $copy },
+     }
+
+## Wie es misst
+
+amend-length = { $length }
+# Niemand hat nachgemessen: Gekräuselt wurde auf die Länge der ersten Anleitung.
+amend-length-assumed = { $length } nach der ersten Anleitung
+amend-as-planned = wie geplant
+amend-short = { $wanted } gewünscht, { $gap } zu kurz ({ $share }{ "\u00A0" }%)
+amend-long = { $wanted } gewünscht, { $gap } zu lang ({ $share }{ "\u00A0" }%)
+
+## Was zu tun ist. $gap: wie viel fehlt oder zu viel ist. $metre: wie viel davon auf jeden Meter kommt.
+
+amend-none = innerhalb der Rundung: weiter
+    .step = Das liegt innerhalb der Rundung: weiterarbeiten.
+amend-ease = beim Nähen { $gap } einhalten, { $metre } auf jeden Meter
+    .step = Beim Nähen { $gap } einhalten, { $metre } auf jeden Meter.
+amend-trim = die Kante, an die sie kommt, um { $gap } kürzen, auf { $length }
+    .step = Die Kante, an die sie kommt, um { $gap } kürzen, auf { $length }.
+amend-choose = nach Wahl: { $gap } einhalten, { $metre } auf jeden Meter, oder die Kräuselung um so viel lockern
+    .step = Nach Wahl { $gap } einhalten, { $metre } auf jeden Meter, oder die Kräuselung um so viel lockern.
+amend-let-out = die Kräuselung um { $gap } lockern, { $metre } auf jeden Meter
+    .step = Die Kräuselung um { $gap } lockern, { $metre } auf jeden Meter.
+amend-closer = die Kräuselung um { $gap } enger zusammenziehen, { $metre } auf jeden Meter
+    .step = Die Kräuselung um { $gap } enger zusammenziehen, { $metre } auf jeden Meter.
+amend-cut-anew = der Zuschnitt ist neu geplant
+    .step = Der Zuschnitt ist neu geplant.
+amend-follows = es bleibt so, die späteren Maße richten sich danach
+    .step = Es bleibt so, die späteren Maße richten sich danach.
+amend-go-on = weiter
+    .step = Weiterarbeiten.
+
+## Die Anleitung von hier an
+
+# Hinter dem Namen, für den die Anleitung ist.
+amend-wearer = { $whose }, von hier an wie gemessen
+amend-part = Wie gemessen
+amend-title = Richten, was gemessen wurde
+amend-aim = Alles misst, womit die nächsten Schritte rechnen.
+# $what, $measured, $off und $todo sind Meldungen von oben.
+amend-step = { $what } misst { $measured }: { $off }. { $todo }
+amend-step-gathers = { $what } misst { $measured }: { $off }. { $todo }
+    .check = Jedes Viertel misst { $quarter }, alle vier { $whole }.
+    .remedy = Die Kräuselung von Markierung zu Markierung neu verteilen.
+# Schritte für ein Stück, das anders herauskam als die übrigen; in Klammern hinter dem Schritt und hinter der Überschrift.
+amend-copy-chain = nur Stück { $copy }
+amend-copy-title = { $title }: Stück { $copy }, mit eigenen Maßen
+
+## Der Bericht
+
+amend-report = { $title }, { $whose }, wie gemessen
+amend-report-line = { $what }: { $measured }; { $off }
+amend-same = in den folgenden Schritten ändert sich nichts
+amend-same-copy = für Stück { $copy } ändert sich nichts
+amend-same-others = für die übrigen Stücke ändert sich nichts
+amend-same-meet = wo die Stücke zusammenkommen, ändert sich nichts
+amend-changes = was sich in den folgenden Schritten ändert:
+amend-changes-copy = was sich für Stück { $copy } ändert:
+amend-changes-others = was sich für die übrigen Stücke ändert:
+amend-changes-meet = was sich ändert, wo die Stücke zusammenkommen:

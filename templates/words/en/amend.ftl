@@ -1,0 +1,107 @@
+### What was measured on the way, what to do about it, and the guide from there on.
+### `.step` says a message as the beginning of a step, with a capital; the message itself stands in a list.
+
+## What was measured. $copy: of several like pieces the one that was measured, 0 where it is the only one.
+
+amend-cloth = the width of the { $cloth }
+    .step = The width of the { $cloth }
+amend-edge = { $copy ->
+    [0] { EDGE($edge) }
+   *[other] { EDGE($edge) }, copy { $copy }
+ }
+    .step = { $copy ->
+        [0] { EDGE($edge, at: "start") }
+       *[other] { EDGE($edge, at: "start") }, copy { $copy }
+     }
+# $stack: the name that the maker gave to layers that are worked as one edge.
+amend-stack = { $copy ->
+    [0] the stacked edge { $stack }
+   *[other] the stacked edge { $stack }, copy { $copy }
+ }
+    .step = { $copy ->
+        [0] The stacked edge { $stack }
+       *[other] The stacked edge { $stack }, copy { $copy }
+     }
+amend-ring = { $copy ->
+    [0] { PIECE($piece) } all round
+   *[other] { PIECE($piece) } all round, copy { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") } all round
+       *[other] { PIECE($piece, at: "start") } all round, copy { $copy }
+     }
+amend-cut-length = { $copy ->
+    [0] { PIECE($piece) }, cut length
+   *[other] { PIECE($piece) }, cut length, copy { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, cut length
+       *[other] { PIECE($piece, at: "start") }, cut length, copy { $copy }
+     }
+amend-cut-depth = { $copy ->
+    [0] { PIECE($piece) }, cut depth
+   *[other] { PIECE($piece) }, cut depth, copy { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, cut depth
+       *[other] { PIECE($piece, at: "start") }, cut depth, copy { $copy }
+     }
+
+## How it measures
+
+amend-length = { $length }
+# Nobody measured it: it was gathered to the length that the first guide gave.
+amend-length-assumed = { $length } by the first guide
+amend-as-planned = as planned
+amend-short = { $wanted } wanted, { $gap } short ({ $share } %)
+amend-long = { $wanted } wanted, { $gap } too long ({ $share } %)
+
+## What to do. $gap: by how much it is off. $metre: how much of that falls on each metre.
+
+amend-none = within the rounding: go on
+    .step = Within the rounding: go on.
+amend-ease = ease in { $gap } as you sew, { $metre } in each metre
+    .step = Ease in { $gap } as you sew, { $metre } in each metre.
+amend-trim = take the edge it is sewn to in by { $gap }, to { $length }
+    .step = Take the edge it is sewn to in by { $gap }, to { $length }.
+amend-choose = the choice is yours: ease in { $gap }, { $metre } in each metre, or let the gathers out by as much
+    .step = The choice is yours: ease in { $gap }, { $metre } in each metre, or let the gathers out by as much.
+amend-let-out = let the gathers out by { $gap }, { $metre } in each metre
+    .step = Let the gathers out by { $gap }, { $metre } in each metre.
+amend-closer = pull the gathers closer by { $gap }, { $metre } in each metre
+    .step = Pull the gathers closer by { $gap }, { $metre } in each metre.
+amend-cut-anew = the cutting is planned anew
+    .step = The cutting is planned anew.
+amend-follows = it stays so, and the numbers after it follow
+    .step = It stays so, and the numbers after it follow.
+amend-go-on = go on
+    .step = Go on.
+
+## The guide from here on
+
+# Behind whose guide it is.
+amend-wearer = { $whose }, from here on as measured
+amend-part = As measured
+amend-title = Put right what was measured
+amend-aim = Everything measures what the next steps count on.
+# $what, $measured, $off and $todo are messages from above.
+amend-step = { $what } measures { $measured }: { $off }. { $todo }
+amend-step-gathers = { $what } measures { $measured }: { $off }. { $todo }
+    .check = Each quarter measures { $quarter }, all four { $whole }.
+    .remedy = Share the gathers out again from mark to mark.
+# Steps of one copy that comes out otherwise than the others; in brackets behind a step, and behind its title.
+amend-copy-chain = copy { $copy } only
+amend-copy-title = { $title }: copy { $copy }, with its own numbers
+
+## The report
+
+amend-report = { $title }, { $whose }, as measured
+amend-report-line = { $what }: { $measured }; { $off }
+amend-same = nothing changes in the steps that follow
+amend-same-copy = nothing changes for copy { $copy }
+amend-same-others = nothing changes for the other copies
+amend-same-meet = nothing changes from where the copies meet
+amend-changes = what changes in the steps that follow:
+amend-changes-copy = what changes for copy { $copy }:
+amend-changes-others = what changes for the other copies:
+amend-changes-meet = what changes from where the copies meet:

@@ -1,0 +1,107 @@
+### Lo que se midió por el camino, qué hacer con ello, y la guía a partir de ahí.
+### `.step` dice un mensaje al principio de un paso; el mensaje mismo está en una lista.
+
+## Lo que se midió. $copy: cuál de varias piezas iguales, 0 si es la única.
+
+amend-cloth = ancho de la tela «{ $cloth }»
+    .step = El ancho de la tela «{ $cloth }»
+amend-edge = { $copy ->
+    [0] { EDGE($edge) }
+   *[other] { EDGE($edge) }, ejemplar { $copy }
+ }
+    .step = { $copy ->
+        [0] { EDGE($edge, at: "start") }
+       *[other] { EDGE($edge, at: "start") }, ejemplar { $copy },
+     }
+# $stack: el nombre que la autora dio a las capas que se trabajan como un solo borde.
+amend-stack = { $copy ->
+    [0] el borde de las capas «{ $stack }»
+   *[other] el borde de las capas «{ $stack }», ejemplar { $copy }
+ }
+    .step = { $copy ->
+        [0] El borde de las capas «{ $stack }»
+       *[other] El borde de las capas «{ $stack }», ejemplar { $copy },
+     }
+amend-ring = { $copy ->
+    [0] { PIECE($piece) }, todo alrededor
+   *[other] { PIECE($piece) }, todo alrededor, ejemplar { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, todo alrededor,
+       *[other] { PIECE($piece, at: "start") }, todo alrededor, ejemplar { $copy },
+     }
+amend-cut-length = { $copy ->
+    [0] { PIECE($piece) }, largo de corte
+   *[other] { PIECE($piece) }, largo de corte, ejemplar { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, largo de corte,
+       *[other] { PIECE($piece, at: "start") }, largo de corte, ejemplar { $copy },
+     }
+amend-cut-depth = { $copy ->
+    [0] { PIECE($piece) }, alto de corte
+   *[other] { PIECE($piece) }, alto de corte, ejemplar { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, alto de corte,
+       *[other] { PIECE($piece, at: "start") }, alto de corte, ejemplar { $copy },
+     }
+
+## Cuánto mide
+
+amend-length = { $length }
+# Nadie lo midió: se frunció al largo de la primera guía.
+amend-length-assumed = { $length } según la primera guía
+amend-as-planned = como estaba previsto
+amend-short = debía medir { $wanted }, le faltan { $gap } ({ $share }{ "\u00A0" }%)
+amend-long = debía medir { $wanted }, le sobran { $gap } ({ $share }{ "\u00A0" }%)
+
+## Qué hacer. $gap: cuánto falta o sobra. $metre: cuánto de ello toca a cada metro.
+
+amend-none = dentro del redondeo: sigue
+    .step = Está dentro del redondeo: sigue.
+amend-ease = embebe { $gap } al coser, { $metre } en cada metro
+    .step = Embebe { $gap } al coser, { $metre } en cada metro.
+amend-trim = acorta { $gap } el borde al que se cose, hasta { $length }
+    .step = Acorta { $gap } el borde al que se cose, hasta { $length }.
+amend-choose = elige: embebe { $gap }, { $metre } en cada metro, o afloja otro tanto los frunces
+    .step = Elige: embebe { $gap }, { $metre } en cada metro, o afloja otro tanto los frunces.
+amend-let-out = afloja los frunces { $gap }, { $metre } en cada metro
+    .step = Afloja los frunces { $gap }, { $metre } en cada metro.
+amend-closer = aprieta los frunces { $gap }, { $metre } en cada metro
+    .step = Aprieta los frunces { $gap }, { $metre } en cada metro.
+amend-cut-anew = el corte se planea de nuevo
+    .step = El corte se planea de nuevo.
+amend-follows = se queda así, y las medidas siguientes se ajustan a ello
+    .step = Se queda así, y las medidas siguientes se ajustan a ello.
+amend-go-on = sigue
+    .step = Sigue.
+
+## La guía a partir de aquí
+
+# Detrás del nombre de quien tiene la guía.
+amend-wearer = { $whose }, a partir de aquí según lo medido
+amend-part = Según lo medido
+amend-title = Corregir lo que se midió
+amend-aim = Todo mide aquello con lo que cuentan los pasos siguientes.
+# $what, $measured, $off y $todo son mensajes de arriba.
+amend-step = { $what } mide { $measured }: { $off }. { $todo }
+amend-step-gathers = { $what } mide { $measured }: { $off }. { $todo }
+    .check = Cada cuarto mide { $quarter }, los cuatro { $whole }.
+    .remedy = Reparte de nuevo los frunces de marca a marca.
+# Pasos de un solo ejemplar que salió distinto de los demás; entre paréntesis detrás del paso, y detrás de su título.
+amend-copy-chain = solo el ejemplar { $copy }
+amend-copy-title = { $title }: ejemplar { $copy }, con sus propias medidas
+
+## El informe
+
+amend-report = { $title }, { $whose }, según lo medido
+amend-report-line = { $what }: { $measured }; { $off }
+amend-same = nada cambia en los pasos que siguen
+amend-same-copy = nada cambia para el ejemplar { $copy }
+amend-same-others = nada cambia para los demás ejemplares
+amend-same-meet = nada cambia a partir de donde se juntan los ejemplares
+amend-changes = lo que cambia en los pasos que siguen:
+amend-changes-copy = lo que cambia para el ejemplar { $copy }:
+amend-changes-others = lo que cambia para los demás ejemplares:
+amend-changes-meet = lo que cambia a partir de donde se juntan los ejemplares:

@@ -1,0 +1,107 @@
+### Ce qui a été mesuré en chemin, ce qu’il faut en faire, et le guide à partir de là.
+### `.step` dit un message au début d’une étape ; le message lui-même se tient dans une liste.
+
+## Ce qui a été mesuré. $copy : laquelle de plusieurs pièces semblables, 0 pour la seule.
+
+amend-cloth = largeur du tissu « { $cloth } »
+    .step = La largeur du tissu « { $cloth } »
+amend-edge = { $copy ->
+    [0] { EDGE($edge) }
+   *[other] { EDGE($edge) }, exemplaire { $copy }
+ }
+    .step = { $copy ->
+        [0] { EDGE($edge, at: "start") }
+       *[other] { EDGE($edge, at: "start") }, exemplaire { $copy },
+     }
+# $stack : le nom que l’auteur a donné aux épaisseurs travaillées comme un seul bord.
+amend-stack = { $copy ->
+    [0] le bord des épaisseurs « { $stack } »
+   *[other] le bord des épaisseurs « { $stack } », exemplaire { $copy }
+ }
+    .step = { $copy ->
+        [0] Le bord des épaisseurs « { $stack } »
+       *[other] Le bord des épaisseurs « { $stack } », exemplaire { $copy },
+     }
+amend-ring = { $copy ->
+    [0] { PIECE($piece) }, tout le tour
+   *[other] { PIECE($piece) }, tout le tour, exemplaire { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, tout le tour,
+       *[other] { PIECE($piece, at: "start") }, tout le tour, exemplaire { $copy },
+     }
+amend-cut-length = { $copy ->
+    [0] { PIECE($piece) }, longueur de coupe
+   *[other] { PIECE($piece) }, longueur de coupe, exemplaire { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, longueur de coupe,
+       *[other] { PIECE($piece, at: "start") }, longueur de coupe, exemplaire { $copy },
+     }
+amend-cut-depth = { $copy ->
+    [0] { PIECE($piece) }, hauteur de coupe
+   *[other] { PIECE($piece) }, hauteur de coupe, exemplaire { $copy }
+ }
+    .step = { $copy ->
+        [0] { PIECE($piece, at: "start") }, hauteur de coupe,
+       *[other] { PIECE($piece, at: "start") }, hauteur de coupe, exemplaire { $copy },
+     }
+
+## Combien cela mesure
+
+amend-length = { $length }
+# Personne ne l’a mesuré : le bord a été froncé à la longueur du premier guide.
+amend-length-assumed = { $length } d’après le premier guide
+amend-as-planned = comme prévu
+amend-short = { $wanted } voulus, { $gap } trop court ({ $share }{ "\u00A0" }%)
+amend-long = { $wanted } voulus, { $gap } trop long ({ $share }{ "\u00A0" }%)
+
+## Ce qu’il faut faire. $gap : l’écart. $metre : ce qui en revient à chaque mètre.
+
+amend-none = dans l’arrondi{ "\u00A0" }: continuer
+    .step = L’écart reste dans l’arrondi{ "\u00A0" }: continuer.
+amend-ease = résorber { $gap } en cousant, { $metre } par mètre
+    .step = Résorber { $gap } en cousant, { $metre } par mètre.
+amend-trim = raccourcir de { $gap } le bord auquel il se coud, à { $length }
+    .step = Raccourcir de { $gap } le bord auquel il se coud, à { $length }.
+amend-choose = au choix{ "\u00A0" }: résorber { $gap }, { $metre } par mètre, ou relâcher les fronces d’autant
+    .step = Au choix{ "\u00A0" }: résorber { $gap }, { $metre } par mètre, ou relâcher les fronces d’autant.
+amend-let-out = relâcher les fronces de { $gap }, { $metre } par mètre
+    .step = Relâcher les fronces de { $gap }, { $metre } par mètre.
+amend-closer = resserrer les fronces de { $gap }, { $metre } par mètre
+    .step = Resserrer les fronces de { $gap }, { $metre } par mètre.
+amend-cut-anew = le plan de coupe est refait
+    .step = Le plan de coupe est refait.
+amend-follows = cela reste ainsi, et les mesures suivantes s’y règlent
+    .step = Cela reste ainsi, et les mesures suivantes s’y règlent.
+amend-go-on = continuer
+    .step = Continuer.
+
+## Le guide à partir d’ici
+
+# Derrière le nom de qui a le guide.
+amend-wearer = { $whose }, à partir d’ici selon les mesures
+amend-part = Selon les mesures
+amend-title = Corriger ce qui a été mesuré
+amend-aim = Tout mesure ce sur quoi comptent les étapes suivantes.
+# $what, $measured, $off et $todo sont des messages d’en haut.
+amend-step = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
+amend-step-gathers = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
+    .check = Chaque quart mesure { $quarter }, les quatre { $whole }.
+    .remedy = Répartir de nouveau les fronces de repère en repère.
+# Étapes d’un seul exemplaire qui diffère des autres ; entre parenthèses derrière l’étape, et derrière son titre.
+amend-copy-chain = exemplaire { $copy } seulement
+amend-copy-title = { $title }{ "\u00A0" }: exemplaire { $copy }, avec ses propres mesures
+
+## Le rapport
+
+amend-report = { $title }, { $whose }, selon les mesures
+amend-report-line = { $what }{ "\u00A0" }: { $measured }{ "\u00A0" }; { $off }
+amend-same = rien ne change dans les étapes qui suivent
+amend-same-copy = rien ne change pour l’exemplaire { $copy }
+amend-same-others = rien ne change pour les autres exemplaires
+amend-same-meet = rien ne change à partir de la jonction des exemplaires
+amend-changes = ce qui change dans les étapes qui suivent{ "\u00A0" }:
+amend-changes-copy = ce qui change pour l’exemplaire { $copy }{ "\u00A0" }:
+amend-changes-others = ce qui change pour les autres exemplaires{ "\u00A0" }:
+amend-changes-meet = ce qui change à partir de la jonction des exemplaires{ "\u00A0" }:
