@@ -8,11 +8,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from furbelow.garment.technique import Kind
 from furbelow.resources import languages, template
 from furbelow.s6_write.words.check_own import CAUTION
 from furbelow.s6_write.words.check_words import lacking, unlike
 from furbelow.s6_write.words.patterns import Table
 from furbelow.s6_write.words.read_words import all_shipped
+from furbelow.techniques import techniques
 
 ROOT = Path(__file__).parents[3]
 COMPILER = ROOT / "compiler" / "furbelow"
@@ -92,6 +94,18 @@ def test_a_caution_bears_that_word_in_its_name() -> None:
     ]
     assert len(named) > 15
     assert [name for name in named if CAUTION not in str(name).split("-")] == []
+
+
+@pytest.mark.parametrize("language", languages())
+def test_every_number_of_a_step_has_a_name_in_every_language(language: str) -> None:
+    names = Table(all_shipped(language)).says("name-number").keys("name")
+    numbers = {
+        key.replace(" ", "-")
+        for technique in techniques().values()
+        for key, parameter in technique.parameters.items()
+        if parameter.kind in (Kind.LENGTH, Kind.NUMBER)
+    }
+    assert sorted(numbers - names) == []
 
 
 def test_no_language_is_chosen_in_the_code() -> None:
