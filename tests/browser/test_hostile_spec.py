@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from furbelow.s6_write.pages.prose import without_unseen
+from furbelow.diagnose.unseen import without_unseen
 from furbelow.verbs.command import run
 from playwright.sync_api import Browser, Page, expect
 

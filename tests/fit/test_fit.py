@@ -106,12 +106,12 @@ def test_the_best_for_an_aim_is_the_best_of_all(aim: str) -> None:
     wanted = [(word.split()[-2:]) for word in aim.split(",")]
 
     def key(garment: Garment) -> tuple[Fraction, ...]:
-        values = garment.takes | {"fullness": _fullness(garment)}
+        values = {**garment.takes, "fullness": _fullness(garment)}
         return tuple(-values[name] if most == "most" else values[name] for most, name in wanted)
 
     assert found.best is not None
     assert found.best.exact is not None
-    best = next(each for each in allowed if _fullness(each) == found.best.choices["fullness"].value)  # type: ignore[union-attr]
+    best = next(each for each in allowed if _fullness(each) == found.best.choices["fullness"].value)
     assert key(best) == min(map(key, allowed))
 
 

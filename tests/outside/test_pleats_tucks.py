@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 from furbelow.garment.technique import facts_of
-from furbelow.techniques.pleats import FULL, Laid, pleat_depth
+from furbelow.techniques.pleats import FULL, Laid, PleatKind, pleat_depth
 from furbelow.techniques.tucks import fold_lines
 
 from tests.techniques.small import INCH, sound
@@ -45,9 +45,9 @@ def test_a_side_plait_takes_three_times_its_length() -> None:
 def test_a_box_ruche_takes_a_little_less_than_three_times() -> None:
     """Butterick, The New Dressmaker, 1921, p. 146: boxes that do not quite meet behind take less than 3 x."""
     shows, count = Fraction(2), 10
-    depth = pleat_depth(Fraction(58), Fraction(20), "box", count)
+    depth = pleat_depth(Fraction(58), Fraction(20), PleatKind.BOX, count)
     assert 2 * depth < shows
-    assert pleat_depth(Fraction(60), Fraction(20), "box", count) * 2 == shows
+    assert pleat_depth(Fraction(60), Fraction(20), PleatKind.BOX, count) * 2 == shows
 
 
 def test_a_tuck_takes_twice_its_depth() -> None:

@@ -109,9 +109,9 @@ def test_the_cut_size_is_rounded_up_and_the_rounded_size_carries_on() -> None:
     assert flounce.cut_depth == 115  # 111 up to a step of 5
     assert flounce.depth == 105
     assert result.pieces["above"].depth == 210
-    assert result.values["flounce.depth"].rounded.told("metric") == (
-        "cut size rounded up to 5 mm: 11.1 cm -> 11.5 cm; finished 10.1 cm -> 10.5 cm"
-    )
+    rounded = result.values["flounce.depth"].rounded
+    assert rounded is not None
+    assert rounded.told("metric") == ("cut size rounded up to 5 mm: 11.1 cm -> 11.5 cm; finished 10.1 cm -> 10.5 cm")
 
 
 def test_a_size_on_the_step_already_is_left_as_it_is() -> None:
@@ -124,7 +124,9 @@ def test_inches_are_rounded_to_exact_eighths() -> None:
     pieces = {"flounce": {"length": "10 in / 3", "depth": "6 in"}}
     result = solved(pieces=pieces, rounding="1/8 in", units="inches")
     assert result.pieces["flounce"].cut_length == F("25.4") * F(27, 8)
-    assert result.values["flounce.length"].rounded.told("inch") == "rounded up to 1/8 in: 3 5/16 in -> 3 3/8 in"
+    rounded = result.values["flounce.length"].rounded
+    assert rounded is not None
+    assert rounded.told("inch") == "rounded up to 1/8 in: 3 5/16 in -> 3 3/8 in"
 
 
 def test_without_rounding_sizes_stay_exact_fractions() -> None:

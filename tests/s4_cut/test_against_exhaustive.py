@@ -7,6 +7,7 @@ from furbelow.s4_cut.lanes.exact import Limits, Work
 from furbelow.s4_cut.lanes.grid import scale_of
 from furbelow.s4_cut.lanes.in_lanes import in_lanes
 from furbelow.s4_cut.lanes.lay import lay_out
+from furbelow.s4_cut.plan import How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -54,7 +55,7 @@ def test_the_lanes_are_the_cheapest_of_all(case: tuple[tuple[Strip, ...], Bolt, 
     scale = scale_of(strips, bolt, prices)
     found = in_lanes(strips, bolt, scale, Limits(), Work(), inf)
     assert found.layings is not None
-    plan = lay_out(found.layings, strips, bolt, prices, scale, int(found.bound), "")
+    plan = lay_out(found.layings, strips, bolt, prices, scale, int(found.bound), How.BY_AREA)
     assert faults(plan, strips, bolt, prices) == []
     assert plan.proven
     assert plan.cost == least_cost(strips, bolt, prices, most_sections=3)

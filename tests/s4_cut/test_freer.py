@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from furbelow.garment.spec import Grain
 from furbelow.s4_cut.lanes.exact import Limits
 from furbelow.s4_cut.planner import best_plan, plan_cutting
-from furbelow.s4_cut.problem import Bolt, Grain, Strip, ways_to_lay
+from furbelow.s4_cut.problem import Bolt, Strip, ways_to_lay
 from hypothesis import given, settings
 from hypothesis import strategies as st
 

@@ -8,15 +8,16 @@ from fractions import Fraction
 from itertools import combinations, product
 
 import pytest
+from furbelow.garment.spec import Grain
+from furbelow.s4_cut.kept_plan import agrees
 from furbelow.s4_cut.lanes.exact import Limits, Work
 from furbelow.s4_cut.lanes.grid import scale_of
 from furbelow.s4_cut.lanes.in_lanes import in_lanes
 from furbelow.s4_cut.offcuts import offcuts
 from furbelow.s4_cut.plan import CuttingPlan, Panel, Section
-from furbelow.s4_cut.plan_cache import agrees
 from furbelow.s4_cut.plan_text import from_json, to_json
 from furbelow.s4_cut.planner import best_plan, plan_cutting
-from furbelow.s4_cut.problem import Bolt, CutPrices, Grain, Strip, ways_to_lay
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, ways_to_lay
 from furbelow.s4_cut.through_cuts import Part, cut_apart
 from hypothesis import given, settings
 from hypothesis import strategies as st

@@ -27,8 +27,8 @@ def _contents(folder: Path) -> dict[str, bytes]:
     }
 
 
-def _codes(folder: Path, files: dict[str, bytes], **more: bool) -> list[str]:
-    return [fault.code for fault in write_folder(folder, files, **more).faults]
+def _codes(folder: Path, files: dict[str, bytes], *, replace: bool = False) -> list[str]:
+    return [fault.code for fault in write_folder(folder, files, replace=replace).faults]
 
 
 def test_a_new_folder_gets_every_file_and_a_list_of_their_hashes(tmp_path: Path) -> None:

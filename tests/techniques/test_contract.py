@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import sys
+from collections.abc import Mapping
 from pathlib import Path
 from types import ModuleType
 
@@ -50,7 +51,8 @@ def test_the_type_checker_finds_the_slip_and_names_what_is_wanted(slip: str, tol
 
 
 class _Slipped:
-    name, about, pictures, parameters = "test slip", "", (Picture.PIECES,), {}
+    name, about, pictures = "test slip", "", (Picture.PIECES,)
+    parameters: Mapping[str, Parameter] = {}
 
 
 def _loaded(monkeypatch: pytest.MonkeyPatch, **slip: object) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 import pytest
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Action, Performed, facts_of
+from furbelow.garment.technique import Performed, facts_of
 from furbelow.s6_write.figures import figures_for, overview
 from furbelow.s6_write.figures.language import ACCENT, ELASTIC, RIGHT_SIDE
 from furbelow.s6_write.figures.numbers import Numbers
@@ -34,7 +34,7 @@ def callouts(figure: Figure) -> set[int]:
 
 def steps(
     demo: str, room: str = "home"
-) -> Iterator[tuple[Performed, Phrasing, tuple[Figure, ...], tuple[Action, ...]]]:
+) -> Iterator[tuple[Performed, Phrasing, tuple[Figure, ...], tuple[SaidAction, ...]]]:
     found = planned(demo, sizes(demo)[1], room)
     run = found.rehearsal.run
     say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
@@ -45,7 +45,7 @@ def steps(
 
 def of(
     demo: str, technique: str, key: str, room: str = "home"
-) -> tuple[Performed, Phrasing, Figure, tuple[Action, ...]]:
+) -> tuple[Performed, Phrasing, Figure, tuple[SaidAction, ...]]:
     """The first figure of that key that the technique draws in a demo."""
     for done, say, drawn, actions in steps(demo, room):
         for figure in drawn:

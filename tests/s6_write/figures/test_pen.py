@@ -50,7 +50,7 @@ def _glyph(file: str, letter: str) -> int:
             if starts[part] <= code <= ends[part]:
                 skip = struct.unpack(">H", font[ranges + 2 * part : ranges + 2 * part + 2])[0]
                 if not skip:
-                    return (code + shifts[part]) & 0xFFFF
+                    return int(code + shifts[part]) & 0xFFFF
                 place = ranges + 2 * part + skip + 2 * (code - starts[part])
                 glyph = struct.unpack(">H", font[place : place + 2])[0]
                 return (glyph + shifts[part]) & 0xFFFF if glyph else 0

@@ -20,7 +20,7 @@ def _boxes(figure: Figure) -> list[tuple[float, float, float, float]]:
     for path in root(figure).iter(f"{SVG}path"):
         if path.attrib.get("fill") != RIGHT_SIDE or "stroke" not in path.attrib:
             continue
-        numbers = [int(part) for part in re.findall(r"-?\d+", path.attrib["d"])]
+        numbers = [float(part) for part in re.findall(r"-?\d+", path.attrib["d"])]
         if len(numbers) == 8:
             x, y, right, _, _, down, _, _ = numbers
             found.append((x, y, right, down))

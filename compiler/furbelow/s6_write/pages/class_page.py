@@ -19,6 +19,7 @@ from furbelow.s6_write.guide.guide import Guide, MaterialLine
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
 from furbelow.s6_write.guide.times import duration
+from furbelow.s6_write.pages.files import PDF
 from furbelow.s6_write.pages.own_font import OwnFont
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
@@ -191,7 +192,7 @@ def _guide_line(order: ClassOrder, made: Made, words: Words) -> GuideLine:
         number=str(made.number),
         whose=made.whose,
         guide=f"{made.folder}/guide.html",
-        pdf=f"{made.folder}/guide.pdf" if "guide.pdf" in made.files else "",
+        pdf=f"{made.folder}/{PDF}" if PDF in made.files else "",
         cloth=words.said(Length(cloth, "buy")),
         time=words.said(duration(shopping.planned_minutes)),
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 
 from furbelow.garment.phrasing import Phrasing
 from furbelow.s3_rehearse.run import Rehearsal
@@ -19,6 +19,24 @@ from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.words.messages import Messages
 from furbelow.s6_write.words.words import Words
 
+Format = Callable[[Guide, Messages, OwnFont | None], bytes]
+PDF = "guide.pdf"
+
+
+def _pdf(guide: Guide, words: Messages, font: OwnFont | None) -> bytes:
+    from furbelow.s6_write.pages.pdf import pdf  # the typesetter is heavy to load, and may be left out
+
+    return pdf(guide, words, font)
+
+
+# What a guide is written as, by the name of the file. A row is all that a new format needs besides its own file.
+FORMATS: Mapping[str, Format] = {
+    "guide.html": lambda guide, words, font: html(guide, words, font).encode("utf-8"),
+    "guide.md": lambda guide, words, font: markdown(guide, words).encode("utf-8"),
+    "guide.json": lambda guide, words, font: to_json(guide, words).encode("utf-8"),
+    PDF: _pdf,
+}
+
 
 def files_of(
     guide: Guide, rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, *, with_pdf: bool = True
@@ -33,16 +51,7 @@ def files_of(
 
 
 def guide_files(guide: Guide, words: Messages, font: OwnFont | None, *, with_pdf: bool = True) -> Mapping[str, bytes]:
-    """The pages of a guide alone."""
-    texts = {
-        "guide.html": html(guide, words, font),
-        "guide.md": markdown(guide, words),
-        "guide.json": to_json(guide, words),
-        **figure_files(guide),
-    }
-    files = {name: text.encode("utf-8") for name, text in texts.items()}
-    if with_pdf:
-        from furbelow.s6_write.pages.pdf import pdf
-
-        files["guide.pdf"] = pdf(guide, words, font)
-    return files
+    """The pages of a guide alone, and the figures that they link to."""
+    asked = {name: write for name, write in FORMATS.items() if with_pdf or name != PDF}
+    pages = {name: write(guide, words, font) for name, write in asked.items()}
+    return pages | {name: figure.encode("utf-8") for name, figure in figure_files(guide).items()}
