@@ -20,5 +20,5 @@ def made_up_language(_templates_with_made_up: Path, monkeypatch: pytest.MonkeyPa
     """furbelow speaks the made-up language too."""
     shipped = resources._folder
     monkeypatch.setattr(
-        resources, "_folder", lambda name: str(_templates_with_made_up) if name == "templates" else shipped(name)
+        resources, "_folder", lambda name: _templates_with_made_up if name == "templates" else shipped(name)
     )

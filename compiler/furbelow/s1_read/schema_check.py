@@ -18,7 +18,7 @@ from furbelow.s1_read.yaml_tree import Tree, to_plain
 @cache
 def load_schema(name: str) -> Schema:
     """The schema file of that name."""
-    schema: Schema = json.loads(resources.schema_text(name))
+    schema: Schema = json.loads(resources.schema(name).read_text(encoding="utf-8"))
     return schema
 
 

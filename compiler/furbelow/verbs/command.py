@@ -86,22 +86,11 @@ def _complete(parser: argparse.ArgumentParser) -> None:
         autocomplete(parser)
 
 
-class _Help(argparse.RawDescriptionHelpFormatter):
-    """As wide as the terminal. argparse would load `shutil` to know it, for every parser and whether help is asked or not."""
-
-    def __init__(self, prog: str) -> None:
-        try:
-            columns = int(os.environ.get("COLUMNS", 0)) or os.get_terminal_size().columns
-        except (ValueError, OSError):
-            columns = 80
-        super().__init__(prog, width=columns - 2)
-
-
 class _Parser(argparse.ArgumentParser):
     """Of the command, and of each verb."""
 
     def __init__(self, **told: Any) -> None:
-        super().__init__(formatter_class=_Help, **told)
+        super().__init__(formatter_class=argparse.RawDescriptionHelpFormatter, **told)
 
 
 def _parser(arguments: list[str]) -> argparse.ArgumentParser:

@@ -89,7 +89,10 @@ def _beside(demo: str | None) -> dict[str, str]:
     from furbelow import resources
 
     schemas = ["garment", "wearer", "workroom", "record", "swatch"]
-    files = {f"schemas/{name}.schema.json": resources.schema_text(f"{name}.schema.json") for name in schemas}
+    files = {
+        f"schemas/{name}.schema.json": resources.schema(f"{name}.schema.json").read_text(encoding="utf-8")
+        for name in schemas
+    }
     files["workroom.yaml"] = _demo("workrooms/theatre.yaml")
     if demo is None:
         files["class.csv"] = resources.template("start-class.csv").read_text(encoding="utf-8")
