@@ -23,6 +23,7 @@ from furbelow.s6_write.guide.operations import operations
 from furbelow.s6_write.guide.reasons import reasons
 from furbelow.s6_write.guide.summary import summary, times
 from furbelow.s6_write.guide.tools import tools
+from furbelow.s6_write.picture import picture_of
 from furbelow.s6_write.words.said_step import said_step
 from furbelow.s6_write.words.words import Words
 
@@ -57,6 +58,7 @@ def compose(
         proofs=tuple(_proofs(rehearsal, words)),
         notes=solved.spec.notes,
         overview=overview(run, words),
+        picture=picture_of(run, words),
         rounding=words.said(Length(solved.rounding)),
         content_key="",
         language=words.language,

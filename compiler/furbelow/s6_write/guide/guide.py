@@ -159,6 +159,7 @@ class Guide:
     content_key: str  # changes when anything that is read changes
     language: str = "en"
     reasons: tuple[Reason, ...] = ()
+    picture: tuple[Figure, ...] = ()  # the garment as it will look: from the front first, then other views
     reasons_in: str = ""  # "cm" or "inches", where the spec has other units than the guide
 
     @property

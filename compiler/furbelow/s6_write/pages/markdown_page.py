@@ -57,7 +57,7 @@ def all_figures(guide: Guide) -> tuple[Figure, ...]:
     """The guide's figures in the order in which they stand."""
     whole = () if guide.overview is None else (guide.overview,)
     worked = tuple(figure for part in guide.parts for operation in part.operations for figure in operation.figures)
-    return (*whole, *guide.cutting_figures, *worked)
+    return (*guide.picture, *whole, *guide.cutting_figures, *worked)
 
 
 def escaped(text: str) -> str:

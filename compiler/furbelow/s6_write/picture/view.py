@@ -1,0 +1,74 @@
+"""From places on the form to places on the sheet, and marks there as SVG.
+
+The sheet is 4000 by 5000 units; the eye stands a little above the hem, in front of the form or at a side.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from math import cos, radians, sin
+from typing import NamedTuple
+
+WIDE, HIGH = 4000, 5000
+ABOVE = radians(9)  # the eye above the hem
+BODY_FLAT = 0.12  # bodies are wider than deep by so much each way; a wide skirt is round
+
+Point = tuple[float, float]
+
+
+class Spot(NamedTuple):
+    """A place on the sheet, and how near to the eye it is in mm."""
+
+    x: float
+    y: float
+    near: float
+
+
+class View(NamedTuple):
+    """scale: units a mm. waist: the height of the waist on the sheet. hips: radius of the form there. turn: of the form."""
+
+    scale: float
+    waist: float
+    hips: float
+    turn: float = 0.0
+
+    def spot(self, angle: float, radius: float, down: float) -> Spot:
+        """The place at an angle round the body (0 in front), so far out, so far below the waist."""
+        flat = BODY_FLAT * min(1.0, (self.hips / max(radius, 1.0)) ** 2)
+        across, ahead = (1 + flat) * radius * sin(angle), (1 - flat) * radius * cos(angle)
+        turned, near = (
+            across * cos(self.turn) + ahead * sin(self.turn),
+            ahead * cos(self.turn) - across * sin(self.turn),
+        )
+        y = self.waist + self.scale * (down * cos(ABOVE) + near * sin(ABOVE))
+        return Spot(WIDE / 2 + self.scale * turned, y, near)
+
+
+def track(points: Sequence[Point | Spot], closed: bool = False) -> str:
+    """Path data through the points in whole units, each step from the last: short, and the same on every machine."""
+    x, y = round(points[0][0]), round(points[0][1])
+    steps = [f"M{x} {y}"]
+    for point in points[1:]:
+        right, low = round(point[0]), round(point[1])
+        if (right, low) != (x, y):
+            steps.append(f"l{right - x}{'' if low < y else ' '}{low - y}")
+        x, y = right, low
+    return "".join(steps) + ("z" if closed else "")
+
+
+def area(points: Sequence[Point | Spot], fill: str, opacity: float = 1.0) -> str:
+    seen = "" if opacity >= 1 else f' fill-opacity="{opacity:.2f}"'
+    return f'<path d="{track(points, closed=True)}" fill="{fill}"{seen}/>'
+
+
+def line(points: Sequence[Point | Spot], colour: str, width: int, dash: str = "") -> str:
+    dashed = f' stroke-dasharray="{dash}"' if dash else ""
+    return f'<path d="{track(points)}" stroke="{colour}" stroke-width="{width}"{dashed}/>'
+
+
+def sheet(marks: Sequence[str]) -> str:
+    """The drawing. Nothing in it but paths with presentation attributes, which every page and the PDF writer draw alike."""
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" width="400" height="500" viewBox="0 0 {WIDE} {HIGH}" fill="none"'
+        f' stroke-linejoin="round" stroke-linecap="round">{"".join(marks)}</svg>'
+    )
