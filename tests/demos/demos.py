@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
@@ -50,14 +49,6 @@ def guide(name: str, size: str) -> Guide:
 
 
 EVERY_SIZE = tuple((name, size) for name in NAMES for size in spec(name).sizes)
-
-
-def in_english(spec: str) -> str:
-    """A spec as if its maker told each text in English alone, for tests that change a line of it."""
-    lines = re.sub(
-        r"^( *(?:- )?[a-z]+):\n +en: ([^|\n].*)\n(?: +[a-z]{2}: .+\n)*", r"\1: \2\n", spec, flags=re.MULTILINE
-    )
-    return re.sub(r"\{en: ([^,}]+)(?:, [a-z]{2}: [^,}]+)*\}", r"\1", lines)
 
 
 def steps_of(guide: Guide) -> tuple[GuideStep, ...]:

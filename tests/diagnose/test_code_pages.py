@@ -11,7 +11,7 @@ from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault
 from furbelow.verbs.command import run
 
-from tests.test_faults import SPECS, Case, changed, faults_of
+from tests.test_faults import GARMENTS, Case, changed, faults_of
 
 ROOT = Path(__file__).parents[2]
 PAGES = ROOT / "compiler" / "furbelow" / "diagnose" / "code_pages"
@@ -57,7 +57,7 @@ def _example(code: str) -> tuple[str, str] | None:
         return None
     example, mend = (block["text"] for block in _BLOCK.finditer(text))
     stands = (at["text"] or mend).splitlines()
-    base = (SPECS / f"{at['base']}.yaml").read_text(encoding="utf-8").splitlines()
+    base = (GARMENTS / f"{at['base']}.yaml").read_text(encoding="utf-8").splitlines()
 
     def put(new: str) -> str:
         block = []

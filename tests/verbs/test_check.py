@@ -7,9 +7,9 @@ from pathlib import Path
 import pytest
 from furbelow.verbs.command import run
 
-from tests.demos.demos import SPECS, in_english
+from tests.test_faults import GARMENTS
 
-LARKSPUR = in_english((SPECS / "larkspur.yaml").read_text(encoding="utf-8"))
+LARKSPUR = (GARMENTS / "larkspur.yaml").read_text(encoding="utf-8")
 
 
 def _told(spec: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> str:
@@ -20,7 +20,7 @@ def _told(spec: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> str:
 
 
 def test_the_ends_of_a_choice_are_asked_too(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    wide = LARKSPUR.replace("    from: 1.5\n    to: 3\n", "    from: 1.5\n    to: 9\n")
+    wide = LARKSPUR.replace("from: 1.5, to: 3}", "from: 1.5, to: 9}")
     assert wide != LARKSPUR
     assert "FB431" in _told(wide, tmp_path, capsys)
     assert "FB431" not in _told(LARKSPUR, tmp_path, capsys)
