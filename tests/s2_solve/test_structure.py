@@ -233,8 +233,8 @@ def test_a_value_of_the_wrong_kind_has_a_mend(parts: dict[str, Any], help_: str)
             "`band.count` comes out at 2.5 and must be a whole number",
         ),
         (
-            {"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "0"}}},
-            "`band.count` comes out at 0 and must be 1 or more",
+            {"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "-1"}}},
+            "`band.count` comes out at -1 and must be 1 or more",
         ),
         (
             {"pieces": {"band": {"length": "1 m", "depth": "3 cm", "count": "2000"}}},

@@ -55,6 +55,11 @@ CODES: dict[str, str] = {
     "FB165": "what a workroom names does not lie in its folder",
     "FB166": "the fonts of the guide lack letters of its texts",
     "FB167": "a font can't be used",
+    # read: what is said once
+    "FB170": "a repeat can't be read",
+    "FB171": "a repeat goes too far",
+    "FB172": "several are named where one is wanted",
+    "FB173": "what is made hangs on what is known only later",
     # solve: formulas
     "FB201": "a formula can't be read",
     "FB202": "a formula can't be worked out",

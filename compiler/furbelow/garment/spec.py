@@ -70,7 +70,8 @@ def each_of(value: ArgValue) -> tuple[Written | EdgeName | Word | LayerName, ...
 class Arg(NamedTuple):
     """A parameter of a step. `given` is False where it is the technique's default.
 
-    `kind` is the technique's word for a single quantity: "length" or "number"; empty for anything else.
+    `kind` is the technique's word for how it is written, such as "length" or "edges"; empty where words are given to
+    choose from. `needed`: the technique can't do without it.
     """
 
     name: str
@@ -78,6 +79,17 @@ class Arg(NamedTuple):
     span: Span
     given: bool = True
     kind: str = ""
+    needed: bool = False
+
+
+class Within(NamedTuple):
+    """There only in as many rounds of a repeat as a formula says: where this number is no more than that."""
+
+    number: int
+    most: Written
+
+
+Condition = Written | Within
 
 
 class Described(Protocol):
@@ -95,6 +107,7 @@ class Step(NamedTuple):
     tip: str  # the maker's note on this step, Markdown
     span: Span
     own: Described | None = None  # the technique itself, where the spec describes it
+    only: tuple[Condition, ...] = ()  # it is done where all of these hold
 
 
 class BodyMeasure(NamedTuple):
@@ -189,6 +202,7 @@ class Piece(NamedTuple):
     cut_depth: Written | None
     grain: Grain
     piecing: Piecing | None
+    within: Within | None = None  # of a repeat
 
 
 class Rule(NamedTuple):

@@ -6,11 +6,14 @@ from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
 from typing import NamedTuple, Never
 
+from furbelow.measure.formula_parser import NO_ROUND as NO_ROUND
 from furbelow.measure.formula_parser import RESERVED_WORDS as RESERVED_WORDS
-from furbelow.measure.formula_parser import Amount, Call, Infix, Name, Prefix, Term
+from furbelow.measure.formula_parser import Amount, Call, Index, Infix, Name, Prefix, Term
 from furbelow.measure.formula_parser import Formula as Formula
 from furbelow.measure.formula_parser import FormulaFault as FormulaFault
+from furbelow.measure.formula_parser import Round as Round
 from furbelow.measure.formula_parser import parse_formula as parse_formula
+from furbelow.measure.formula_parser import parse_number as parse_number
 from furbelow.measure.quantity import DimensionClash, Quantity, Rounding, System, number, round_to_step
 from furbelow.measure.units import PLAIN, describe_dims
 
@@ -62,10 +65,10 @@ def substitute_text(formula: Formula, values: Mapping[str, str]) -> str:
     Names without a value stay. A value is put in brackets where it could be misread.
     """
     text, end = "", 0
-    for name in names_in(formula.root):
-        if name.name not in values:
+    for name in _leaves(formula.root):
+        if isinstance(name, Name) and name.name not in values:
             continue
-        value = values[name.name]
+        value = values[name.name] if isinstance(name, Name) else str(name.number)
         before, after = formula.text[: name.start], formula.text[name.end :]
         touches = before.endswith(("/", "÷")) or after.startswith(("/", "÷"))
         divides = "/" in value and before.rstrip().endswith(("/", "÷"))
@@ -78,17 +81,21 @@ def substitute_text(formula: Formula, values: Mapping[str, str]) -> str:
 
 def names_in(term: Term) -> Iterator[Name]:
     """Every place in the term where a name stands, in reading order."""
+    return (leaf for leaf in _leaves(term) if isinstance(leaf, Name))
+
+
+def _leaves(term: Term) -> Iterator[Name | Index]:
     match term:
-        case Name():
+        case Name() | Index():
             yield term
         case Prefix():
-            yield from names_in(term.operand)
+            yield from _leaves(term.operand)
         case Infix():
-            yield from names_in(term.left)
-            yield from names_in(term.right)
+            yield from _leaves(term.left)
+            yield from _leaves(term.right)
         case Call():
             for argument in term.arguments:
-                yield from names_in(argument)
+                yield from _leaves(argument)
 
 
 class _Worker(NamedTuple):
@@ -139,6 +146,8 @@ class _Worker(NamedTuple):
                     return self.lookup(term.name)
                 except KeyError:
                     _fail(term, f"`{term.name}` has no value")
+            case Index():
+                return number(term.number)
             case Prefix():
                 return -self.value(term.operand)
             case Infix():

@@ -7,10 +7,12 @@ Source: V. R. Pratt, "Top down operator precedence", 1973.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
 from typing import NamedTuple, Never, TypeAlias
 
 from furbelow.measure.quantity import Quantity, QuantityFault, read_quantity
+from furbelow.measure.units import PLAIN
 
 LONGEST_FORMULA = 500
 DEEPEST_FORMULA = 60
@@ -30,6 +32,15 @@ class Name(NamedTuple):
     start: int
     end: int
     name: str
+
+
+class Index(NamedTuple):
+    """The number of the round where the name of a repeat stands."""
+
+    start: int
+    end: int
+    name: str
+    number: int
 
 
 class Prefix(NamedTuple):
@@ -60,7 +71,18 @@ class Call(NamedTuple):
     arguments: tuple[Term, ...]
 
 
-Term: TypeAlias = Amount | Name | Prefix | Infix | Call
+Term: TypeAlias = Amount | Name | Index | Prefix | Infix | Call
+
+
+class Round(NamedTuple):
+    """What a formula in one round of a repeat may use besides: numbers by the name of the repeat, and names that are
+    repeated, of which `layer(i - 1)` is one. The one with the number 3 is called `layer_3`."""
+
+    numbers: Mapping[str, int] = {}
+    repeated: frozenset[str] = frozenset()
+
+
+NO_ROUND = Round()
 
 COMPARISONS = ("<=", ">=", "==", "!=", "<", ">")
 LINKS = ("and", "or", "not")
@@ -98,16 +120,17 @@ class FormulaFault(NamedTuple):
     help: str | None = None
 
 
-def parse_formula(text: str, *, check: bool = False) -> Formula | FormulaFault:
+def parse_formula(text: str, *, check: bool = False, within: Round = NO_ROUND) -> Formula | FormulaFault:
     """The formula that the text says, or its first fault.
 
     check: whether a comparison is wanted (`hip_girth >= waist_girth`) rather than a quantity.
+    within: the round of a repeat that it stands in.
     """
     if len(text) > LONGEST_FORMULA:
         said = f"a formula has at most {LONGEST_FORMULA} characters, this one has {len(text)}"
         return FormulaFault(0, len(text), said, "give a part of it a name of its own")
     try:
-        return _Parser(text).formula(check)
+        return _Parser(text, within).formula(check)
     except _Unreadable as unreadable:
         return unreadable.fault
 
@@ -132,7 +155,7 @@ def _fail(start: int, end: int, message: str, help_: str | None = None) -> Never
 
 
 class _Token(NamedTuple):
-    kind: str  # "amount", "name", "sign" or "end"
+    kind: str  # "amount", "name", "attribute", "sign" or "end"
     text: str
     start: int
     end: int
@@ -142,13 +165,14 @@ class _Token(NamedTuple):
 
 _SPACE = re.compile(r"\s*")
 _NAME = re.compile(r"[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)*")
+_ATTRIBUTE = re.compile(r"\.[a-z][a-z0-9_]*")
 _SIGN = re.compile(r"<=|>=|==|!=|[-+*/()<>=,≤≥≠\u00d7÷\u2212]")
 _WORD = re.compile(r"[\w.]+")
 _ALIASES = {"=": "==", "≤": "<=", "≥": ">=", "≠": "!=", "\u00d7": "*", "÷": "/", "\u2212": "-"}
 
 
 def _tokens(text: str) -> Iterator[_Token]:
-    place = 0
+    place, closed = 0, -1  # closed: where the bracket ends that stands last
     while (place := _end_of(_SPACE, text, place)) < len(text):
         if text[place].isnumeric() or re.compile(r"\.[0-9]").match(text, place):
             read = read_quantity(text, place, in_formula=True)
@@ -157,6 +181,8 @@ def _tokens(text: str) -> Iterator[_Token]:
             token = _Token("amount", text[place : read.end], place, read.end, read.quantity, read.divided)
         elif found := _NAME.match(text, place):
             token = _Token("name", found.group(), place, found.end())
+        elif place == closed and (found := _ATTRIBUTE.match(text, place)):
+            token = _Token("attribute", found.group(), place, found.end())
         elif found := _SIGN.match(text, place):
             token = _Token("sign", _ALIASES.get(found.group(), found.group()), place, found.end())
         else:
@@ -166,6 +192,7 @@ def _tokens(text: str) -> Iterator[_Token]:
             _misnamed(text, token.start, word.end())
         yield token
         place = token.end
+        closed = place if token.text == ")" else -1
     yield _Token("end", "", len(text), len(text))
 
 
@@ -195,8 +222,9 @@ _NOT_BINDS, _MINUS_BINDS = 3, 7
 
 
 class _Parser:
-    def __init__(self, text: str) -> None:
+    def __init__(self, text: str, within: Round) -> None:
         self._text = text
+        self._within = within
         self._tokens = list(_tokens(text))
         self._next = 0
         self._depth = 0
@@ -305,13 +333,25 @@ class _Parser:
     def _named(self, token: _Token) -> Term:
         if token.text in LINKS:
             _fail(token.start, token.end, f"a quantity is wanted where `{token.text}` stands")
+        if token.text in self._within.numbers:
+            return Index(token.start, token.end, token.text, self._within.numbers[token.text])
         if self._takes("("):
-            return self._called(token)
+            return self._one_of(token) if token.text in self._within.repeated else self._called(token)
         if token.text in FUNCTIONS:
             _fail(token.start, token.end, f"`{token.text}` is a function", f"write `{token.text}(...)`")
         if token.text not in CONSTANTS:
             self._names.add(token.text)
         return Name(token.start, token.end, token.text)
+
+    def _one_of(self, token: _Token) -> Name:
+        """One of what is repeated: `layer(i - 1).depth` is the size `layer_2.depth` in the third round."""
+        inner = self._term(0)
+        if not self._takes(")"):
+            _fail(token.start, token.end, f"the bracket of `{token.text}` is not closed")
+        attribute = self._take().text if self._peek.kind == "attribute" else ""
+        name = f"{token.text}_{whole_number(inner)}{attribute}"
+        self._names.add(name)
+        return Name(token.start, self._tokens[self._next - 1].end, name)
 
     def _called(self, token: _Token) -> Call:
         if token.text not in FUNCTIONS:
@@ -339,3 +379,38 @@ class _Parser:
         if is_truth(argument):
             _fail(argument.start, argument.end, f"`{token.text}` takes quantities, and this is a comparison")
         return argument
+
+
+def whole_number(term: Term) -> int:
+    """The number in the brackets of something repeated. It chooses a name, so it can't hang on a body or a choice."""
+    value = _known(term)
+    if value.denominator != 1 or not 0 <= value < 1000:
+        _fail(
+            term.start, term.end, f"{value} counts nothing that is repeated", "write a whole number, as in `layer(2)`"
+        )
+    return int(value)
+
+
+def _known(term: Term) -> Fraction:
+    match term:
+        case Amount() if term.quantity.dims == PLAIN:
+            return term.quantity.value
+        case Index():
+            return Fraction(term.number)
+        case Prefix(sign="-"):
+            return -_known(term.operand)
+        case Infix(sign="+" | "-" | "*" as sign):
+            left, right = _known(term.left), _known(term.right)
+            return left + right if sign == "+" else left - right if sign == "-" else left * right
+    _fail(term.start, term.end, "a number that is known beforehand is wanted here", "write it as in `layer(i - 1)`")
+
+
+def parse_number(text: str, within: Round) -> int | FormulaFault:
+    """The whole number that a text such as `i - 1` says in this round."""
+    formula = parse_formula(text, within=within)
+    if isinstance(formula, FormulaFault):
+        return formula
+    try:
+        return whole_number(formula.root)
+    except _Unreadable as unreadable:
+        return unreadable.fault

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import get_args
 
 from furbelow.diagnose.codes import CODES
@@ -20,12 +20,14 @@ from furbelow.garment.spec import (
     Rule,
     Spec,
     SupplyKind,
+    Within,
     Worn,
     Written,
 )
 from furbelow.garment.technique import Technique
 from furbelow.s1_read.lower_steps import StepLowering, stack_names
 from furbelow.s1_read.names import Names, unknown_name
+from furbelow.s1_read.rounds import Rounds, Row
 from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.values import Formulas, answer_at, map_at, maps_in, rows_at, text_at, value_at, word_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
@@ -44,6 +46,7 @@ AMOUNTS = (
     "spare",
 )
 ROUNDING = {"metric": "5 mm", "inches": "1/8 in"}  # house rule, maker to confirm
+MOST_PIECES = 200  # as many as may be written
 SECTIONS = {
     "body": "a body measure",
     "choices": "a choice",
@@ -77,31 +80,36 @@ class _Lowering:
         self.faults: list[Fault] = []
 
     def lowered(self) -> Staged[Spec]:
-        self._give_names()
         title, about = self.say.at(self.tree, "title"), self.say.at(self.tree, "about").strip()
-        rows = rows_at(self.tree, "steps")
         units = text_at(self.tree, "units", "metric")
         rounding = self.formulas.at(self.tree, "rounding") or self._default_rounding(units)
         body = {entry.key: self._body(entry, at) for entry, at in maps_in(map_at(self.tree, "body"))}
         sizes = {entry.key: self._size(at) for entry, at in maps_in(map_at(self.tree, "sizes"))}
         choices = self._choices()
+        self.rounds = Rounds(self.formulas, choices)
+        rows = self.rounds.rows(rows_at(self.tree, "steps"))
+        self._give_names(rows)
+        if self.rounds.faults:
+            # Names that a repeat would have given are missed everywhere.
+            return Staged(None, (*self.rounds.faults, *self.formulas.faults))
         measures = self._measures()
         worn = self._worn()
         materials = {entry.key: self._material(entry, at) for entry, at in maps_in(map_at(self.tree, "materials"))}
         pieces = self._pieces()
         steps = StepLowering(
             self.techniques,
-            frozenset(entry.key for entry in map_at(self.tree, "pieces").entries),
+            frozenset(self._piece_names()),
             {entry.key: _supply_kind(entry.value) for entry in map_at(self.tree, "materials").entries},
-            frozenset(name.text for name in stack_names(rows, self.techniques)),
+            frozenset(name for name, _ in stack_names(rows, self.techniques, self.rounds)),
             self.formulas,
             self.faults,
             self.say,
+            self.rounds,
             frozenset(entry.key for entry in map_at(self.tree, "techniques").entries),
         ).steps(rows)
         rules, accepted = self._rules(), self._accepted()
         notes = self.say.at(self.tree, "notes").strip()
-        faults = (*self.names.faults, *self.formulas.faults, *self.say.faults, *self.faults)
+        faults = (*self.names.faults, *self.formulas.faults, *self.rounds.faults, *self.say.faults, *self.faults)
         if worn is None or rounding is None or has_errors(faults):
             return Staged(None, faults)
         spec = Spec(
@@ -128,13 +136,37 @@ class _Lowering:
         )
         return Staged(spec, faults)
 
-    def _give_names(self) -> None:
+    def _give_names(self, rows: list[Row]) -> None:
         for section, what in SECTIONS.items():
             for entry in map_at(self.tree, section).entries:
-                self.names.give(entry.key, what, entry.key_span)
-        for name in stack_names(rows_at(self.tree, "steps"), self.techniques):
-            if name.text:
-                self.names.give(name.text, "a stack", name.span)
+                if section != "pieces" or value_at(entry.value, "for") is None:
+                    self.names.give(entry.key, what, entry.key_span)
+                    continue
+                repeat = self.rounds.repeat(entry.value)
+                # One round stands for a repeat that can't be read, so that its name is known.
+                for number in repeat.numbers if repeat else (1,):
+                    self.rounds.add(entry.key, f"{entry.key}_{number}")
+                    self.names.give(f"{entry.key}_{number}", what, entry.key_span)
+        made = list(self._piece_names())
+        # So many that are written out are told by the schema.
+        if len(made) > max(MOST_PIECES, len(map_at(self.tree, "pieces").entries)):
+            said = f"the repeats make {len(made)} pieces, {len(made) - MOST_PIECES} more than the {MOST_PIECES} allowed"
+            place = map_at(self.tree, "pieces").span
+            self.faults.append(Fault("FB171", said, Label(place), help="let them go less far"))
+        for name, value in stack_names(rows, self.techniques, self.rounds, note=True):
+            if name:
+                self.names.give(name, "a stack", value.span)
+        for row in rows:
+            for name in row.numbers:
+                if self.names.taken(name):
+                    self.faults.append(_counts_and_is(name, row.tree.span))
+
+    def _piece_names(self) -> Iterator[str]:
+        for entry in map_at(self.tree, "pieces").entries:
+            if value_at(entry.value, "for") is None:
+                yield entry.key
+            else:
+                yield from self.rounds.every(entry.key)
 
     def _default_rounding(self, units: str) -> Written | None:
         default = TextTree(Span.at_start(self.file), ROUNDING.get(units, ROUNDING["metric"]), quoted=False)
@@ -175,13 +207,16 @@ class _Lowering:
     def _worn(self) -> Worn | None:
         at = map_at(self.tree, "worn")
         over, ease, length = (self.formulas.at(at, key) for key in ("over", "ease", "length"))
-        pieces = [entry.key for entry in map_at(self.tree, "pieces").entries]
+        pieces = list(self._piece_names())
         hidden = {}
         for entry in map_at(at, "hidden").entries:
-            if entry.key not in pieces:
-                self.faults.append(unknown_name(entry.key, "piece", pieces, "FB142", entry.key_span))
-            elif (clearance := self.formulas.read(entry.value)) is not None:
-                hidden[entry.key] = clearance
+            for name, numbers in self._rounds_of(entry.key):
+                with self.rounds.inside(numbers):
+                    clearance = self.formulas.read(entry.value)
+                if name not in pieces:
+                    self.faults.append(unknown_name(entry.key, "piece", pieces, "FB142", entry.key_span))
+                elif clearance is not None:
+                    hidden[name] = clearance
         if over is None:
             return None
         return Worn(text_at(at, "from"), over, ease, length, hidden, text_at(at, "held by"), at.span)
@@ -216,29 +251,54 @@ class _Lowering:
                 offers.append(Offer(width, price, row.span))
         return tuple(offers)
 
+    def _rounds_of(self, name: str) -> list[tuple[str, Mapping[str, int]]]:
+        """A piece by its name, or each that a repeated piece is, with the number of its round."""
+        entry = map_at(self.tree, "pieces").entry(name)
+        repeat = entry and self.rounds.repeat(entry.value)
+        if not repeat:
+            return [(name, {})]
+        return [(f"{name}_{number}", {repeat.name: number}) for number in repeat.numbers]
+
     def _pieces(self) -> dict[str, Piece]:
-        pieces = {}
+        pieces: dict[str, Piece] = {}
         for entry, at in maps_in(map_at(self.tree, "pieces")):
-            keys = ("count", "length", "cut length", "depth", "cut depth")
-            count, length, cut_length, depth, cut_depth = (self.formulas.at(at, key) for key in keys)
-            piecing = self._piecing(value_at(at, "piecing"))
-            if (cloth := word_at(at, "from")) is None:
-                continue
-            self._cloth_exists(cloth.text, cloth.span)
-            pieces[entry.key] = Piece(
-                name=entry.key,
-                span=entry.key_span,
-                about=self._about(entry, at),
-                cloth=cloth,
-                count=count,
-                length=length,
-                cut_length=cut_length,
-                depth=depth,
-                cut_depth=cut_depth,
-                grain=_grain(at),
-                piecing=piecing,
-            )
+            if value_at(at, "for") is None:
+                pieces |= self._piece(entry.key, entry, at)
+            elif repeat := self.rounds.repeat(at):
+                for name, numbers in self._rounds_of(entry.key):
+                    with self.rounds.inside(numbers):
+                        within = repeat.within(numbers[repeat.name])
+                        pieces |= {
+                            made: piece._replace(
+                                within=next((each for each in within if isinstance(each, Within)), None),
+                                about=self.rounds.in_words(piece.about, repeat.name),
+                            )
+                            for made, piece in self._piece(name, entry, at).items()
+                        }
         return pieces
+
+    def _piece(self, name: str, entry: Entry, at: MapTree) -> dict[str, Piece]:
+        """The piece by its name; none where the schema has told what it lacks."""
+        keys = ("count", "length", "cut length", "depth", "cut depth")
+        count, length, cut_length, depth, cut_depth = (self.formulas.at(at, key) for key in keys)
+        piecing = self._piecing(value_at(at, "piecing"))
+        if (cloth := word_at(at, "from")) is None:
+            return {}
+        self._cloth_exists(cloth.text, cloth.span)
+        piece = Piece(
+            name=name,
+            span=entry.key_span,
+            about=self._about(entry, at),
+            cloth=cloth,
+            count=count,
+            length=length,
+            cut_length=cut_length,
+            depth=depth,
+            cut_depth=cut_depth,
+            grain=_grain(at),
+            piecing=piecing,
+        )
+        return {name: piece}
 
     def _cloth_exists(self, name: str, span: Span) -> None:
         materials = map_at(self.tree, "materials")
@@ -276,6 +336,11 @@ class _Lowering:
                 self.faults.append(unknown_name(code.text, "fault code", sorted(CODES), "FB147", code.span))
             accepted[code.text] = self.say.at(row, "because", f" of {code.text}")
         return accepted
+
+
+def _counts_and_is(name: str, span: Span) -> Fault:
+    headline = f"`{name}` counts a repeat and is a name of the spec as well"
+    return Fault("FB141", headline, Label(span), help="rename one of the two")
 
 
 def _supply_kind(material: Tree) -> SupplyKind | None:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from typing import NamedTuple, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Span
 from furbelow.garment.spec import Arg, ArgValue, EdgeName, LayerName, Step, SupplyKind, Word
 from furbelow.garment.technique import Kind, Parameter, Technique
 from furbelow.s1_read.names import unknown_name
+from furbelow.s1_read.rounds import Rounds, Row
 from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.values import Formulas, text_at, value_at
 from furbelow.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
@@ -20,14 +21,23 @@ SEAM_SIDES = ("ends", "joins")
 SIDES = (*EDGE_SIDES, *SEAM_SIDES)
 
 
-def stack_names(rows: Iterable[Tree], techniques: Mapping[str, Technique]) -> list[TextTree]:
-    """The names that steps give to new edges, in the order of the work."""
+def stack_names(
+    rows: Iterable[Row], techniques: Mapping[str, Technique], rounds: Rounds, *, note: bool = False
+) -> list[tuple[str, TextTree]]:
+    """The names that steps give to new edges, in the order of the work, each with its place.
+
+    note: tell the rounds of those that a repeat gives.
+    """
     given = []
     for row in rows:
-        for entry, technique in _techniques_in(row, techniques):
+        for entry, technique in _techniques_in(row.tree, techniques):
             for key, parameter in technique.parameters.items():
                 if parameter.kind is Kind.NAME and isinstance(value := value_at(entry.value, key), TextTree):
-                    given.append(value)
+                    with rounds.inside(row.numbers):
+                        name = rounds.one(value)
+                    if note and name != value.text:
+                        rounds.add(value.text.partition("(")[0].strip(), name)
+                    given.append((name, value))
     return given
 
 
@@ -46,27 +56,30 @@ class StepLowering(NamedTuple):
     formulas: Formulas
     faults: list[Fault]
     say: Sayings
+    rounds: Rounds
     own: frozenset[str] = frozenset()  # the words that the spec describes itself
 
-    def steps(self, rows: Iterable[Tree]) -> tuple[Step, ...]:
-        """The working steps, each under the heading it stands under. Fails: FB142 to FB145, FB201."""
+    def steps(self, rows: Iterable[Row]) -> tuple[Step, ...]:
+        """The working steps, each under the heading it stands under. Fails: FB142 to FB145, FB170, FB172, FB201."""
         lowered: list[Step] = []
         part = ""
         for row in rows:
-            part = self.say.at(row, "part") or part
-            for entry, technique in _techniques_in(row, self.techniques):
-                args = self._args(entry, technique)
-                lowered.append(
-                    Step(
-                        len(lowered),
-                        technique.name,
-                        args,
-                        part,
-                        self.say.at(row, "tip", f" of step {len(lowered) + 1}"),
-                        entry.key_span,
-                        technique if entry.key in self.own else None,
+            with self.rounds.inside(row.numbers):
+                part = self.rounds.in_words(self.say.at(row.tree, "part")) or part
+                for entry, technique in _techniques_in(row.tree, self.techniques):
+                    tip = self.say.at(row.tree, "tip", f" of step {len(lowered) + 1}")
+                    lowered.append(
+                        Step(
+                            len(lowered),
+                            technique.name,
+                            self._args(entry, technique),
+                            part,
+                            self.rounds.in_words(tip),
+                            entry.key_span,
+                            technique if entry.key in self.own else None,
+                            row.only,
+                        )
                     )
-                )
         return tuple(lowered)
 
     def _args(self, entry: Entry, technique: Technique) -> dict[str, Arg]:
@@ -78,7 +91,7 @@ class StepLowering(NamedTuple):
                 value = TextTree(entry.key_span, parameter.default, quoted=False)
             if value is not None and (lowered := self._value(value, parameter)) is not None:
                 kind = parameter.kind if isinstance(parameter.kind, str) else ""
-                args[name] = Arg(name, lowered, value.span, given is not None, kind)
+                args[name] = Arg(name, lowered, value.span, given is not None, kind, parameter.default is None)
         return args
 
     def _value(self, value: Tree, parameter: Parameter) -> ArgValue | None:
@@ -90,16 +103,34 @@ class StepLowering(NamedTuple):
             case Kind.CASING:
                 return self._casing(value)
             case Kind.EDGES:
-                return _all_of(self._edge(row) for row in _rows(value))
+                return _all_of(self._edge(row) for row in self._each(value))
             case Kind.PIECE:
                 return self._known(value, "piece", self.pieces, "FB142")
             case Kind.PIECES:
-                return _all_of(self._known(row, "piece", self.pieces, "FB142") for row in _rows(value))
+                return _all_of(self._known(row, "piece", self.pieces, "FB142") for row in self._each(value))
             case Kind.MATERIAL:
                 return self._material(value, parameter)
             case Kind.LAYERS:
-                return _all_of(self._layer(row) for row in _rows(value))
+                return _all_of(layer for row in _rows(value) for layer in self._layers(row))
+            case Kind.NAME if isinstance(value, TextTree):
+                return Word(self.rounds.one(value), value.span)
         return Word(value.text, value.span) if isinstance(value, TextTree) else None
+
+    def _each(self, value: Tree) -> Iterator[Tree]:
+        """The rows of a list, with every one of what is repeated in the place of its name alone."""
+        for row in _rows(value):
+            name, dot, side = row.text.partition(".") if isinstance(row, TextTree) else ("", "", "")
+            made = self.rounds.every(name)
+            if not isinstance(row, TextTree) or not made:
+                yield row
+            yield from (row._replace(text=f"{each}{dot}{side}") for each in made if isinstance(row, TextTree))
+
+    def _layers(self, value: Tree) -> Iterator[LayerName | None]:
+        faces = text_at(value, "right side", "out")
+        edge = value_at(value, "edge") if isinstance(value, MapTree) else value
+        for each in self._each(edge) if edge else ():
+            named = self._edge(each)
+            yield LayerName(named, faces) if named else None
 
     def _material(self, value: Tree, parameter: Parameter) -> Word | None:
         named = self._known(value, "material", self.materials, "FB143")
@@ -133,6 +164,8 @@ class StepLowering(NamedTuple):
     def _known(self, value: Tree, wanted: str, known: Collection[str], code: str) -> Word | None:
         if not isinstance(value, TextTree) or not value.text:
             return None
+        if (value := self._single(value)) is None:  # type: ignore[assignment]
+            return None
         if value.text not in known:
             piece, _, side = value.text.partition(".")
             if wanted == "piece" and piece in known and side in SIDES:
@@ -144,16 +177,23 @@ class StepLowering(NamedTuple):
         return Word(value.text, value.span)
 
     def _casing(self, value: Tree) -> EdgeName | None:
-        if isinstance(value, TextTree) and value.text in self.pieces:
-            return EdgeName(value.text, None, value.span)
+        if isinstance(value, TextTree) and (name := self.rounds.one(value)) in self.pieces:
+            return EdgeName(name, None, value.span)
         return self._edge(value)
 
-    def _layer(self, value: Tree) -> LayerName | None:
-        edge = self._edge(value_at(value, "edge") if isinstance(value, MapTree) else value)
-        return LayerName(edge, text_at(value, "right side", "out")) if edge else None
+    def _single(self, value: TextTree) -> TextTree | None:
+        """A name as it is in this round; None, and FB172, where it stands for several."""
+        name, dot, side = value.text.partition(".")
+        if made := self.rounds.every(name):
+            said = f"`{name}` is repeated, and one of {made[0]} to {made[-1]} is wanted here"
+            help_ = f"write `{name}(1){dot}{side}`, or put the step into a group with `for:`"
+            self.faults.append(Fault("FB172", said, Label(value.place(0, len(name))), help=help_))
+            return None
+        one = self.rounds.one(value)
+        return value._replace(text=one) if one else None
 
     def _edge(self, value: Tree | None) -> EdgeName | None:
-        if not isinstance(value, TextTree) or not value.text:
+        if not isinstance(value, TextTree) or not value.text or (value := self._single(value)) is None:
             return None
         name, dot, side = value.text.partition(".")
         if not dot:

@@ -24,6 +24,9 @@ class Names:
         self.faults: list[Fault] = []
         self._given: dict[str, tuple[str, Span]] = {}
 
+    def taken(self, name: str) -> bool:
+        return name in self._given
+
     def give(self, name: str, what: str, span: Span) -> None:
         """Note that something bears this name. Fails: FB140, FB141."""
         if (refusal := _refusal(name)) is not None:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label, Span
 from furbelow.garment.spec import Word, Written
-from furbelow.measure.formula import Formula, parse_formula
+from furbelow.measure.formula import NO_ROUND, Formula, Round, parse_formula
 from furbelow.s1_read.yaml_tree import Entry, ListTree, MapTree, TextTree, Tree
 
 
@@ -51,10 +51,11 @@ def maps_in(tree: MapTree) -> list[tuple[Entry, MapTree]]:
 
 
 class Formulas:
-    """Reads formulas and keeps the faults in them."""
+    """Reads formulas, as they are in the round of a repeat that is being read, and keeps the faults in them."""
 
     def __init__(self) -> None:
         self.faults: list[Fault] = []
+        self.round: Round = NO_ROUND
 
     def at(self, tree: Tree | None, key: str, *, check: bool = False) -> Written | None:
         return self.read(value_at(tree, key), check=check)
@@ -63,7 +64,7 @@ class Formulas:
         """The formula in a value, or None. Fails: FB201. check: a comparison is wanted."""
         if not isinstance(value, TextTree):
             return None
-        formula = parse_formula(value.text, check=check)
+        formula = parse_formula(value.text, check=check, within=self.round)
         if isinstance(formula, Formula):
             return Written(value.text, formula, value.place(0, len(value.text)))
         place = value.place(formula.offset, max(formula.length, 1))

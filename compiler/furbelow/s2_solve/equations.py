@@ -13,6 +13,7 @@ from furbelow.garment.spec import Choice, Material, Piece, Spec, Step, Written
 from furbelow.measure.quantity import Quantity, mm, number
 from furbelow.s2_solve import kinds
 from furbelow.s2_solve.kinds import Kind
+from furbelow.s2_solve.shape import WHOLE, Shape, steps_left
 
 
 class Sum(NamedTuple):
@@ -95,6 +96,7 @@ class Agreement(NamedTuple):
 ROUNDING = "rounding"
 BY_WORKROOM = Because("reason-workroom", "set by the workroom")
 ONE = Because("reason-one", "one, as no count is written")
+NONE = Because("reason-none", "none, as the repeat does not go so far")
 SIZES = ("length", "depth")
 ATTRIBUTES = ("length", "depth", "cut_length", "cut_depth", "count")
 _SIDES = {"length": ("start", "end"), "depth": ("top", "bottom")}
@@ -125,13 +127,16 @@ def equations_of(
     takes: Mapping[int, tuple[Allowance, ...]],
     rounding: Fraction | None,
     given: Mapping[str, Written],
+    shape: Shape = WHOLE,
 ) -> Equations:
     """The equations of a spec.
 
     takes: what each step takes of the pieces, by the index of the step.
     rounding: the workroom's step in mm, which goes before the spec's.
     given: body measures and choices whose value for this wearer is itself a formula.
+    shape: what is left out for this body.
     """
+    done = steps_left(spec, shape)
     found: list[Equation] = [_rounding(spec, rounding)]
     for measure in spec.body.values():
         written = given.get(measure.name)
@@ -146,17 +151,17 @@ def equations_of(
     found += _worn(spec)
     for material in spec.materials.values():
         found += _material(material)
-    taken, folded = _taken(spec, takes)
+    taken, folded = _taken(spec, done, takes)
     agreements: list[Agreement] = []
     faults: list[Fault] = []
     for piece in spec.pieces.values():
-        found += _count_and_piecing(piece)
+        found += _count_and_piecing(piece, left_out=piece.name in shape.without)
         for size in SIZES:
             share = 2 if size == "depth" and piece.name in folded else 1
             names = tuple(name for side in _SIDES[size] if (name := _takes_name(piece.name, side)) in taken)
             found += _size(piece, size, names, share, agreements, faults)
     found += taken.values()
-    for step in spec.steps:
+    for step in done:
         found += _amounts(step, takes.get(step.index, ()))
     for count, rule in enumerate(spec.rules, 1):
         name = f"rule {count}"
@@ -211,11 +216,13 @@ def _takes_name(piece: str, side: str) -> str:
     return f"{piece}.{side}_takes"
 
 
-def _taken(spec: Spec, takes: Mapping[int, tuple[Allowance, ...]]) -> tuple[dict[str, Equation], frozenset[str]]:
+def _taken(
+    spec: Spec, steps: tuple[Step, ...], takes: Mapping[int, tuple[Allowance, ...]]
+) -> tuple[dict[str, Equation], frozenset[str]]:
     """What the steps take at each edge that they take anything of, and the pieces that are folded."""
     found: dict[str, tuple[Span, dict[str, int]]] = {}
     folded: set[str] = set()
-    for step in spec.steps:
+    for step in steps:
         for taking in takes.get(step.index, ()):
             # A piece that no line describes is the reader's fault to tell.
             if taking.piece not in spec.pieces:
@@ -235,10 +242,12 @@ def _taken(spec: Spec, takes: Mapping[int, tuple[Allowance, ...]]) -> tuple[dict
     return equations, frozenset(folded)
 
 
-def _count_and_piecing(piece: Piece) -> Iterator[Equation]:
+def _count_and_piecing(piece: Piece, *, left_out: bool) -> Iterator[Equation]:
     says: Written | Fixed = piece.count or Fixed(number(1), ONE)
+    if left_out and piece.within:
+        says = Fixed(number(0), NONE)
     span = piece.count.span if piece.count else piece.span
-    yield Equation(f"{piece.name}.count", "piece", span, says, kinds.A_COUNT)
+    yield Equation(f"{piece.name}.count", "piece", span, says, kinds.NO_COUNT if left_out else kinds.A_COUNT)
     if piecing := piece.piecing:
         name = f"{piece.name} piecing"
         yield Equation(f"{name}.seam", "piece", piecing.seam.span, piecing.seam, kinds.NO_NEGATIVE_LENGTH)

@@ -61,6 +61,7 @@ NO_NEGATIVE_LENGTH = Kind("a length", (LENGTH,), least=0, like="1 cm")
 A_NUMBER = Kind("a number", (PLAIN,), least=0, like="2")
 # No garment has more; a slip of the pen must not keep the planning of the cut busy for hours. House rule.
 A_COUNT = Kind("a whole number", (PLAIN,), least=1, most=(1000, "1000"), whole=True, like="2")
+NO_COUNT = Kind("a whole number", (PLAIN,), least=0, whole=True)  # of a piece that is left out
 PIECE_SIZE = Kind("a length", (LENGTH,), above=0, most=(1_000_000, "1 km"), like="30 cm")
 JOINS = Kind("a whole number", (PLAIN,), least=0, whole=True, like="2")
 LENGTH_OR_NUMBER = Kind("a length or a number", (LENGTH, PLAIN), least=0)

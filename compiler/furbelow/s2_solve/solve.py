@@ -12,7 +12,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault, Staged, in_reading_order
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.solved import Allowance, Solved, SolvedMaterial, SolvedPiece, SolvedStep
-from furbelow.garment.spec import Spec, Written
+from furbelow.garment.spec import Spec, Step, Written
 from furbelow.measure.quantity import Quantity
 from furbelow.s2_solve import kinds
 from furbelow.s2_solve.agreement import disagreements
@@ -27,6 +27,7 @@ from furbelow.s2_solve.equations import (
     step_name,
 )
 from furbelow.s2_solve.evaluate import Evaluation
+from furbelow.s2_solve.shape import WHOLE, Shape, made, may_vary, shape_of, strange_conditions
 from furbelow.s2_solve.structure import structure_of
 
 
@@ -35,15 +36,17 @@ def prepare(
     takes: Mapping[int, tuple[Allowance, ...]],
     rounding: Fraction | None = None,
     given: Mapping[str, Written] | None = None,
+    shape: Shape = WHOLE,
 ) -> Prepared:
     """The spec checked in structure, in the order to work in, with all that is the same for every body done.
 
     takes: what each step takes of the pieces, by the index of the step.
     rounding: the workroom's step for cut sizes in mm, 0 for none; None leaves it to the spec.
     given: body measures and choices whose value is itself a formula in names.
+    shape: what is left out.
     """
     given = given or {}
-    equations = equations_of(spec, takes, rounding, given)
+    equations = equations_of(spec, takes, rounding, given, shape)
     structure = structure_of(equations.all, spec)
     workings = Evaluation(spec.system)
     waiting: list[Equation] = []
@@ -55,8 +58,18 @@ def prepare(
             waiting.append(equation)
         else:
             workings.evaluate(equation)
-    faults = (*equations.faults, *structure.faults, *(fault for _, fault in workings.faults))
-    return Prepared(spec, takes, rounding, given, equations, tuple(waiting), workings, faults)
+    faults = (
+        *strange_conditions(spec),
+        *equations.faults,
+        *structure.faults,
+        *(fault for name, fault in workings.faults if _owner(name) not in shape.without),
+    )
+    return Prepared(spec, takes, rounding, given, equations, tuple(waiting), workings, faults, shape)
+
+
+def _owner(name: str) -> str:
+    """The piece whose size has this name."""
+    return name.partition(".")[0].partition(" ")[0]
 
 
 class Prepared(NamedTuple):
@@ -70,6 +83,7 @@ class Prepared(NamedTuple):
     waiting: tuple[Equation, ...]
     done: Evaluation
     faults: tuple[Fault, ...]
+    shape: Shape = WHOLE
 
     def solve(self, wearer: str, body: Mapping[str, Written], choices: Mapping[str, Written]) -> Staged[Solved]:
         """Every measurement of the garment for one body, and all faults met on the way.
@@ -81,9 +95,10 @@ class Prepared(NamedTuple):
         given = {name: written for name, written in body.items() if name in self.spec.body}
         given |= {name: written for name, written in choices.items() if name in self.spec.choices}
         formulas = {name: written for name, written in given.items() if written.formula.names}
-        if formulas != self.given:
+        shape = shape_of(self.spec, body, given) if may_vary(self.spec) else WHOLE
+        if formulas != self.given or shape != self.shape:
             # The order may be another when a wearer's measure hangs on other names.
-            return prepare(self.spec, self.takes, self.rounding, formulas).solve(wearer, body, choices)
+            return prepare(self.spec, self.takes, self.rounding, formulas, shape).solve(wearer, body, choices)
         workings = Evaluation(self.done.system, dict(self.done.values), dict(self.done.rounded))
         own = {name: self._given(name, written) for name, written in given.items()}
         for equation in self.waiting:
@@ -98,9 +113,17 @@ class Prepared(NamedTuple):
         workings.faults += other_currencies(self.equations, workings)
         if workings.faults:
             hidden = self._standing_on({name for name, _ in astray})
-            faults += [fault for name, fault in workings.faults if name not in hidden]
+            faults += [
+                fault
+                for name, fault in workings.faults
+                if name not in hidden and _owner(name) not in self.shape.without
+            ]
         faults += [fault for _, fault in astray]
-        return Staged(self._solved(wearer, own, workings), in_reading_order(faults))
+        found = self._solved(wearer, own, workings)
+        if found is None and not faults:
+            # What is left out has no size, and something that is made stands on it.
+            faults += [fault for _, fault in workings.faults]
+        return Staged(found, in_reading_order(faults))
 
     def _given(self, name: str, written: Written) -> Equation:
         if name in self.spec.choices:
@@ -116,15 +139,15 @@ class Prepared(NamedTuple):
         return found - names
 
     def _solved(self, wearer: str, own: Mapping[str, Equation], workings: Evaluation) -> Solved | None:
-        values = workings.values
+        values, spec = workings.values, made(self.spec, self.shape)
         try:
-            pieces = {name: self._piece(name, values) for name in self.spec.pieces}
+            pieces = {name: self._piece(name, values, spec.steps) for name in spec.pieces}
             materials = {
                 name: SolvedMaterial(
                     material,
                     {key: values[f"{name}.{key.replace(' ', '_')}"] for key in material.amounts},
                 )
-                for name, material in self.spec.materials.items()
+                for name, material in spec.materials.items()
             }
             steps = tuple(
                 SolvedStep(
@@ -135,16 +158,19 @@ class Prepared(NamedTuple):
                         if isinstance(argument.value, Written)
                     },
                 )
-                for step in self.spec.steps
+                for step in spec.steps
             )
             rounding = values["rounding"].as_length_mm()
         except KeyError:
             return None
         explained = Derivations({**self.equations.by_name, **own}, workings)
-        return Solved(self.spec, wearer, rounding, explained, pieces, materials, steps)
+        return Solved(spec, wearer, rounding, explained, pieces, materials, steps)
 
-    def _piece(self, name: str, values: Mapping[str, Quantity]) -> SolvedPiece:
-        ring, cut = self._ring(name, values), (values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value)
+    def _piece(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> SolvedPiece:
+        ring, cut = (
+            self._ring(name, values, steps),
+            (values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value),
+        )
         return SolvedPiece(
             piece=self.spec.pieces[name],
             count=int(values[f"{name}.count"].as_number()),
@@ -157,11 +183,11 @@ class Prepared(NamedTuple):
             ring=ring,
         )
 
-    def _ring(self, name: str, values: Mapping[str, Quantity]) -> RingSector | None:
+    def _ring(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> RingSector | None:
         """The arcs of a piece whose bottom edge a step makes longer than its top."""
         hems = (
             values[step_name(step, taking.hem)].as_length_mm()
-            for step in self.spec.steps
+            for step in steps
             for taking in self.takes.get(step.index, ())
             if taking.piece == name and taking.hem
         )

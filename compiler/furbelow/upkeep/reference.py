@@ -39,6 +39,18 @@ _OTHER_FILES = {
     "record.schema.json": "A record of the work",
     "swatch.schema.json": "Swatches of the pleating attachment",
 }
+_SAID_ONCE = (
+    "### Said once",
+    "A piece with `for: layer from 1 to layers` is one piece in each round: `net` is `net_1`, `net_2` and so on, and"
+    " `net(layer - 1).depth` is a size of the one before. Its formulas may use `layer` as a number, its `about` as"
+    " `{layer}`. Steps are repeated in a group:",
+    "```yaml\n- for: pair from 1 to layers / 2\n  steps:\n    - stack layers: {layers: [net(2 * pair - 1).top, net(2 *"
+    " pair).top], as: pairs(pair)}\n    - gather: {edge: pairs(pair), length: 200 cm}\n```",
+    "Where a list is wanted, the name alone stands for all of them in their order: `layers: [pairs, lining.top]`. How far a"
+    " repeat may go is known from the range of the one choice that it names; how far it goes, from what is chosen.",
+    "A piece whose count comes to 0 is left out for that body, and the steps on it fall away; in a list only its name does. So"
+    " a lining or a pocket is a choice `{default: 1, from: 0, to: 1, step: 1}`. Cloth that then nothing uses is not bought.",
+)
 _LIMITS = {"maxProperties": "keys", "maxItems": "rows", "maxLength": "characters"}
 
 
@@ -57,7 +69,8 @@ def language_page() -> str:
         *_tables(garment, garment, "The file"),
         "## Techniques",
         "A row of `steps` holds one technique, `- gather: {edge: flounce.top, to: upper.bottom}`. Beside it may stand a"
-        " `tip` of your own.",
+        " `tip` of your own, and `when: lining.count == 0` where it is done only then.",
+        *_SAID_ONCE,
         *(_technique(technique) for technique in techniques().values()),
         "## Quantities and formulas",
         *_quantities(),

@@ -53,6 +53,7 @@ reason-written = { $asked ->
  }
 reason-workroom = von der Werkstatt festgelegt
 reason-one = eins, da keine Anzahl angegeben ist
+reason-none = keine, da die Wiederholung nicht so weit reicht
 reason-as-worked = wie zugeschnitten und verarbeitet
 reason-before-drawn = obere Weite, vor dem Zusammenziehen
 

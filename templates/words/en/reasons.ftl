@@ -53,6 +53,7 @@ reason-written = { $asked ->
  }
 reason-workroom = set by the workroom
 reason-one = one, as no count is written
+reason-none = none, as the repeat does not go so far
 reason-as-worked = as it is cut and worked
 reason-before-drawn = round the top, before it is drawn in
 

@@ -53,6 +53,7 @@ reason-written = { $asked ->
  }
 reason-workroom = lo fija el taller
 reason-one = una, pues no se indica cuántas
+reason-none = ninguna, pues la repetición no llega hasta ahí
 reason-as-worked = tal como se corta y se trabaja
 reason-before-drawn = contorno de arriba, antes de recogerlo
 

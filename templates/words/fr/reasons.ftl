@@ -53,6 +53,7 @@ reason-written = { $asked ->
  }
 reason-workroom = fixé par l’atelier
 reason-one = un, faute de nombre écrit
+reason-none = aucun, car la répétition ne va pas jusque-là
 reason-as-worked = tel que coupé et travaillé
 reason-before-drawn = tour du haut, avant de le resserrer
 
