@@ -115,8 +115,13 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - close gap: {of: band}""",
     ),
     "a hemmed petticoat": (
-        "slip: {from: lawn, length: 120 cm, depth: 60 cm}",
+        """slip: {from: lawn, length: 120 cm, depth: 60 cm}
+        row: {from: net, length: 240 cm, depth: 15 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}""",
         """- french seam: {of: slip}
+        - join strips: {of: row}
+        - join ends: {of: row}
+        - gather: {edge: row.top, length: 120 cm}
+        - sew on: {edge: row.top, on: slip, above hem: 30 cm}
         - level waist: {edge: slip.top, front: 106 cm, side: 105 cm, back: 103 cm}
         - narrow hem: {edge: slip.bottom}
         - folded casing: {edge: slip.top, depth: 25 mm}

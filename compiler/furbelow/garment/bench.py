@@ -66,8 +66,22 @@ class Edge(NamedTuple):
         return self.cloth_length / self.set_length
 
 
+class OnLine(NamedTuple):
+    """Where a seam lies that sews an edge on to the middle of a piece: `down` mm from its cut top edge.
+
+    covered_by: the piece above that is to hang over this seam; empty where none has to.
+    """
+
+    piece: str
+    down: Fraction
+    covered_by: str = ""
+
+
 class Seam(NamedTuple):
-    """A seam and what its margin is. `edges` are the names of the edges sewn together; `length` is of one copy."""
+    """A seam and what its margin is. `edges` are the names of the edges sewn together; `length` is of one copy.
+
+    on: the line on another piece to which its one edge is sewn; None for a seam of edges alone.
+    """
 
     name: str
     edges: tuple[str, ...]
@@ -80,6 +94,7 @@ class Seam(NamedTuple):
     turned: str = ""  # the piece the margin lies towards
     topstitched: bool = False
     trapped: bool = False  # lies between layers, so that nothing rubs on it
+    on: OnLine | None = None
 
 
 class Casing(NamedTuple):
@@ -162,6 +177,14 @@ class Bench(NamedTuple):
         """How many strips of a piece lie side by side in one ring or length: the pieces cut for each that is left."""
         cloth = self.cloths[piece]
         return max(cloth.piece.count // max(cloth.copies, 1), 1)
+
+    def cloth_at(self, piece: str, down: Fraction) -> Fraction:
+        """How much cloth lies along a line `down` mm from the cut top edge: round a ring, or from end to end."""
+        cloth, top = self.cloths[piece].piece, self.edges[f"{piece}.top"].cloth_length
+        if cloth.ring is None:
+            return top
+        flare = (cloth.ring.hem - cloth.ring.top) / cloth.ring.depth
+        return top + flare * (down - cloth.ring.above) * self.strips_round(piece)
 
     def depth(self, piece: str) -> Fraction:
         """The depth of a piece as it shows now: cut depth less what its edges have used; half where folded."""

@@ -11,7 +11,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import NamedTuple
 
-from furbelow.garment.bench import Bench, Edge, Seam
+from furbelow.garment.bench import Bench, Edge, OnLine, Seam
 
 BAGS = Fraction(5)  # two ways to one level may differ by so much; house rule, maker to confirm
 
@@ -125,11 +125,20 @@ def _over(bench: Bench, joints: list[Joint]) -> dict[str, tuple[str, ...]]:
 
 def _joints(bench: Bench) -> Iterator[Joint]:
     for seam in bench.seams.values():
-        if len(seam.edges) == 2 and not seam.edges[0].endswith((".start", ".end")):
+        if seam.on:
+            yield from _on_line(bench, seam, seam.on)
+        elif len(seam.edges) == 2 and not seam.edges[0].endswith((".start", ".end")):
             yield from _across(bench, seam)
     for name, edge in bench.edges.items():
         if "." not in name:
             yield from _stacked(bench, edge)
+
+
+def _on_line(bench: Bench, seam: Seam, line: OnLine) -> Iterator[Joint]:
+    """What is sewn on along a line hangs from it, however deep the seams above it on its piece become."""
+    below = line.down - bench.edge(f"{line.piece}.top").used
+    for name in bench.opened(seam.edges[0]):
+        yield Joint(line.piece, name.partition(".")[0], Way.HANGS, below, seam.name)
 
 
 def _across(bench: Bench, seam: Seam) -> Iterator[Joint]:

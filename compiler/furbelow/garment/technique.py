@@ -91,6 +91,7 @@ class Picture(StrEnum):
     HANG_LOOPS = "hang loops"
     CLOSED_GAP = "closed gap"
     LEVELLED = "levelled"
+    ROW_ON_LINE = "row on a line"
 
 
 class Tool(StrEnum):

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from furbelow.garment.solved import Derivation
 from furbelow.measure.quantity import mm
-from furbelow.s3_rehearse.proofs.wrong_length import above
+from furbelow.s3_rehearse.proofs.wrong_length import from_top
 from furbelow.s3_rehearse.run import Run
 from furbelow.s3_rehearse.volume import volume_of
 from furbelow.s3_rehearse.weight import weight_of
@@ -25,8 +25,8 @@ def reasons_of(run: Run) -> Mapping[str, Derivation]:
 
 
 def _length(run: Run, name: str, piece: str) -> Derivation | None:
-    """The depths that hang one from the other; None where they do not add up to the length, as with tucks."""
-    depths = tuple(f"{hung}.depth" for hung in above(run, piece))
+    """The depths that hang one from the other; None where they do not add up to the length, as with tucks and rows on a line."""
+    depths = tuple(f"{hung}.depth" for hung, _ in from_top(run, piece))
     if sum(run.solved.length(depth) for depth in depths) != run.drops[piece]:
         return None
     return Derivation(

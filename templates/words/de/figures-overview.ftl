@@ -5,6 +5,7 @@ figure-overview-place = { $place ->
     [all] Das Kleidungsstück
     [outside] Außen
     [inside] Innen
+    [sewn-on] Auf { PIECE($on) } genäht
    *[between] Dazwischen
  }
 figure-overview-name = { $layers ->

@@ -18,6 +18,7 @@ name-number = { $name ->
     [above-hem] über dem Saum
     [back] hinten
     [behind] Anteil hinten
+    [below-top] unter der Oberkante
     [count] Anzahl
     [cut-area] Zuschnittfläche
     [cut-depth] Zuschnitthöhe

@@ -118,6 +118,9 @@ proof-way-round-shown = jede Lage und jedes Muster wurde betrachtet
 proof-no-bag = Was oben und unten zusammengenäht ist, ist dazwischen gleich lang
 proof-no-bag-shown = keine Lage hängt durch
 
+proof-rows-covered = Eine Reihe, die die Naht der Reihe darunter verdecken soll, hängt darüber
+proof-rows-covered-by = { PIECE($row, at: "start") } hängt { $over } weit über die Naht darunter
+
 proof-measures = Die Körpermaße sind nicht vertauscht
 proof-measures-shown = Taille, Hüfte und Höhen wurden verglichen
 

@@ -5,6 +5,7 @@ figure-overview-place = { $place ->
     [all] The garment
     [outside] Outside
     [inside] Inside
+    [sewn-on] Sewn on { PIECE($on) }
    *[between] Between
  }
 figure-overview-name = { $layers ->

@@ -18,6 +18,7 @@ name-number = { $name ->
     [above-hem] above hem
     [back] back
     [behind] behind
+    [below-top] below top
     [count] count
     [cut-area] cut area
     [cut-depth] cut depth

@@ -118,6 +118,9 @@ proof-way-round-shown = every layer and pattern was looked at
 proof-no-bag = What is sewn together above and below is equally long between
 proof-no-bag-shown = no layer bags
 
+proof-rows-covered = A row that is to hide the seam of the row below it hangs over it
+proof-rows-covered-by = { PIECE($row, at: "start") } hangs { $over } over the seam below
+
 proof-measures = The measures of the body are not swapped
 proof-measures-shown = waist, hips and heights were compared
 

@@ -5,6 +5,7 @@ figure-overview-place = { $place ->
     [all] La prenda
     [outside] Por fuera
     [inside] Por dentro
+    [sewn-on] Cosido sobre { PIECE($on) }
    *[between] En medio
  }
 figure-overview-name = { $layers ->

@@ -18,6 +18,7 @@ name-number = { $name ->
     [above-hem] por encima del bajo
     [back] espalda
     [behind] por detrás
+    [below-top] por debajo del borde superior
     [count] cantidad
     [cut-area] superficie de corte
     [cut-depth] alto de corte

@@ -118,6 +118,9 @@ proof-way-round-shown = se miraron todas las capas y todos los estampados
 proof-no-bag = Lo que va cosido arriba y abajo tiene el mismo largo entre medias
 proof-no-bag-shown = ninguna capa hace bolsas
 
+proof-rows-covered = La hilera que ha de tapar la costura de la de abajo cuelga por encima
+proof-rows-covered-by = { PIECE($row, at: "start") } cuelga { $over } por encima de la costura de abajo
+
 proof-measures = Las medidas del cuerpo no están cambiadas
 proof-measures-shown = se compararon cintura, cadera y alturas
 

@@ -5,6 +5,7 @@ figure-overview-place = { $place ->
     [all] Le vêtement
     [outside] Extérieur
     [inside] Intérieur
+    [sewn-on] Cousu sur { PIECE($on) }
    *[between] Entre
  }
 figure-overview-name = { $layers ->

@@ -18,6 +18,7 @@ name-number = { $name ->
     [above-hem] distance à l’ourlet
     [back] dos
     [behind] derrière
+    [below-top] distance au bord supérieur
     [count] nombre
     [cut-area] surface de coupe
     [cut-depth] hauteur de coupe

@@ -118,6 +118,9 @@ proof-way-round-shown = chaque épaisseur et chaque motif a été regardé
 proof-no-bag = Ce qui est cousu ensemble en haut et en bas est de même longueur entre les deux
 proof-no-bag-shown = aucune épaisseur ne poche
 
+proof-rows-covered = Un rang qui doit cacher la couture du rang de dessous retombe par-dessus
+proof-rows-covered-by = { PIECE($row, at: "start") } retombe de { $over } sur la couture de dessous
+
 proof-measures = Les mesures du corps ne sont pas échangées
 proof-measures-shown = taille, hanches et hauteurs ont été comparées
 

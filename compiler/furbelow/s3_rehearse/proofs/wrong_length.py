@@ -7,6 +7,8 @@ Cannot know: shoes, posture, or how far the cloth stretches when it hangs.
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.message import Length, Part, Things
 from furbelow.measure.quantity import mm
@@ -25,7 +27,7 @@ def prove(run: Run) -> Proof:
         return Proof(CLAIM)
     lowest = max(run.drops, key=lambda piece: run.drops[piece])
     drop, faults = run.drops[lowest], []
-    depths = [Length(run.final.depth(piece)) for piece in above(run, lowest)]
+    depths = [Length(depth) for _, depth in from_top(run, lowest)]
     if worn.length is not None:
         asked = solved.length("worn.length")
         gap = drop - asked
@@ -60,11 +62,13 @@ def prove(run: Run) -> Proof:
     return Proof(CLAIM, (shown,), tuple(faults))
 
 
-def above(run: Run, lowest: str) -> list[str]:
-    """The pieces that hang one from the other down to this one, from the top."""
-    chain = [lowest]
-    while run.hangs[chain[0]] > 0:
-        chain.insert(
-            0, next(piece for piece in run.drops if run.drops[piece] == run.hangs[chain[0]] and piece not in chain)
-        )
+def from_top(run: Run, lowest: str) -> list[tuple[str, Fraction]]:
+    """The pieces that hang one from the other down to this one, from the top, each with how far the next hangs below its
+    top: its depth, or less where that is sewn on along a line across it."""
+    chain = [(lowest, run.final.depth(lowest))]
+    while (level := run.hangs[chain[0][0]]) > 0:
+        beside = (chain[0][0], *(piece for piece, hangs in run.hangs.items() if hangs == level))
+        hung = next((over[0] for piece in beside if (over := run.over(piece))), None)
+        above = hung or next(piece for piece, drop in run.drops.items() if drop == level)
+        chain.insert(0, (above, level - run.hangs[above]))
     return chain

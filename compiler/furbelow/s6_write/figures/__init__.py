@@ -35,6 +35,7 @@ from furbelow.s6_write.figures.placket import placket
 from furbelow.s6_write.figures.pleats import pleats
 from furbelow.s6_write.figures.quarter_marks import quarter_marks
 from furbelow.s6_write.figures.ring_over_ring import ring_over_ring
+from furbelow.s6_write.figures.row_on_line import row_on_line
 from furbelow.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
 from furbelow.s6_write.figures.shirring import shirring
 from furbelow.s6_write.figures.table_marks import table_marks_figures
@@ -77,6 +78,7 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.HANG_LOOPS: hang_loops,
     Picture.CLOSED_GAP: closed_gap,
     Picture.LEVELLED: levelled,
+    Picture.ROW_ON_LINE: row_on_line,
 }
 
 

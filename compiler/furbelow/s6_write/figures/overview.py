@@ -16,7 +16,7 @@ from furbelow.s6_write.words.words import Words
 
 DEEP = 210.0  # units for the longest layer
 FINEST = 0.45
-PLACES = ("all", "outside", "inside", "between")
+PLACES = ("all", "outside", "inside", "between", "sewn-on")
 
 
 def overview(run: Run, words: Words) -> Figure:
@@ -36,7 +36,7 @@ def overview(run: Run, words: Words) -> Figure:
         low = y
         for column, chain in enumerate(found[start : start + columns]):
             layer = _Layer(sheet, run, words, chain, 8 + column * room, room - 8, upright, level)
-            reached, worded = layer.draw(y, _named(run, chain, start + column, len(found)))
+            reached, worded = layer.draw(y, _named(run, chain, found))
             low = max(low, reached)
             told.append(worded)
         y = low + 34
@@ -149,7 +149,15 @@ def _length(run: Run, each: Edge) -> Fraction:
     return each.set_length / 2 if run.final.ring(each) else each.set_length
 
 
-def _named(run: Run, chain: tuple[str, ...], index: int, count: int) -> Values:
-    """What `figure-overview-name` needs: where the layer lies, and how many lie there alike."""
-    place = "all" if count == 1 else "outside" if index == 0 else "inside" if index == count - 1 else "between"
-    return {"place": One(place, PLACES), "layers": layered(run.final, chain[-1])}
+def _named(run: Run, chain: tuple[str, ...], found: tuple[tuple[str, ...], ...]) -> Values:
+    """What `figure-overview-name` needs: where the layer lies, on which piece, and how many lie there alike."""
+    lines = {ply.piece: seam.on.piece for seam in run.final.seams.values() if seam.on for ply in seam.plies}
+    hung = [each for each in found if each[0] not in lines]
+    if chain[0] in lines:
+        place = "sewn-on"
+    elif len(hung) == 1:
+        place = "all" if len(found) == 1 else "outside"
+    else:
+        place = "outside" if chain == hung[0] else "inside" if chain == hung[-1] else "between"
+    on = Pieces((lines.get(chain[0], chain[0]),))
+    return {"place": One(place, PLACES), "on": on, "layers": layered(run.final, chain[-1])}
