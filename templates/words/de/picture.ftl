@@ -1,12 +1,30 @@
-### Das Kleidungsstück, wie es aussehen wird, aus seinen Zahlen gezeichnet.
+### Das Kleidungsstück, wie es aussehen wird, nach seinen Zahlen auf einer schlichten Büste gezeichnet.
 
 picture-view = { $view ->
-    [side] von der Seite gesehen
-   *[front] von vorn gesehen
+    [side] von der Seite
+    [back] von hinten
+    [peeled] mit zurückgeschlagenen Lagen
+   *[front] von vorn
  }
-picture-layers = { $layers ->
-    [one] eine Lage
-   *[other] { $layers } Lagen
+picture-caption = Ein Eindruck { picture-view }: Die Längen stimmen; wie weit das Stück absteht, hängt vom Stoff ab.
+# Unter der Bildzeile, wo ein Modell des Stoffes findet, dass ein weiter Saum absteht und so über das steigt, was er verdecken soll.
+picture-shows = So ausgestellt wie gezeichnet, endet { PIECE($outer, form: "short") } etwa { $lower } über { PIECE($inner, form: "short") }; nach den Längen allein würde es { $longer } darunter enden. Wenn das nicht hervorschauen soll, vor dem Säumen anprobieren.
+
+## In Worten
+
+picture-alt = { $title } auf einer schlichten Büste { picture-view }: { $long } lang, am Saum etwa { $across } breit. Von außen nach innen: { $layers }. { picture-closed }
+picture-layer = { $alike ->
+    [one] { $tiers }
+   *[other] { $alike } gleiche Lagen aus { $tiers }
  }
-picture-alt = { $title } auf einer schlichten Büste, { picture-view }: { $long } lang, { picture-layers }, am Saum etwa { $across } breit.
-picture-caption = Ein Eindruck, { picture-view }. Das Stück ist { $long } lang; wie weit es absteht, hängt vom Stoff ab.
+picture-tier-plain = { PIECE($piece, form: "bare") }, { $deep } hoch
+picture-tier-gathered = { PIECE($piece, form: "bare") }, { $deep } hoch, { $full } : 1 gekräuselt
+picture-tier-pleated = { PIECE($piece, form: "bare") }, { $deep } hoch, in Falten gelegt
+picture-closed = { $closed ->
+    [elastic] Gummiband zieht die Taille zusammen.
+    [cord] Eine Kordel zieht die Taille zusammen, ihre Enden hängen herab.
+    [ties] Es ist hinten offen und wird dort gebunden.
+    [button] Einen Schlitz hinten schließt ein Knopf.
+    [slit] Ein Schlitz hinten lässt es über die Hüfte.
+   *[band] Die Taille bleibt so weit, wie sie ist.
+ }

@@ -1,12 +1,30 @@
-### The garment as it will look, drawn from its numbers.
+### The garment as it will look, drawn from its numbers on a plain form.
 
 picture-view = { $view ->
-    [side] seen from the side
-   *[front] seen from the front
+    [side] from the side
+    [back] from behind
+    [peeled] with its layers peeled back
+   *[front] from the front
  }
-picture-layers = { $layers ->
-    [one] one layer
-   *[other] { $layers } layers
+picture-caption = An impression { picture-view }: the lengths are true, how wide it stands depends on the cloth.
+# Below the caption, where a model of the cloth finds that a full hem flares and so rises above what it should hide.
+picture-shows = Flared as drawn, { PIECE($outer, form: "short") } ends about { $lower } above { PIECE($inner, form: "short") }; by their lengths alone it would end { $longer } below it. If that must not show, try it on before you hem.
+
+## In words
+
+picture-alt = { $title } on a plain form { picture-view }: { $long } long, at the hem about { $across } across. From the outside in: { $layers }. { picture-closed }
+picture-layer = { $alike ->
+    [one] { $tiers }
+   *[other] { $alike } layers alike of { $tiers }
  }
-picture-alt = { $title } on a plain form, { picture-view }: { $long } long, { picture-layers }, at the hem about { $across } across.
-picture-caption = An impression, { picture-view }. The garment is { $long } long; how wide it stands depends on the cloth.
+picture-tier-plain = { PIECE($piece, form: "bare") } { $deep } deep
+picture-tier-gathered = { PIECE($piece, form: "bare") } { $deep } deep, gathered { $full } : 1
+picture-tier-pleated = { PIECE($piece, form: "bare") } { $deep } deep, in pleats
+picture-closed = { $closed ->
+    [elastic] Elastic draws in the waist.
+    [cord] A cord draws in the waist, and its ends hang down.
+    [ties] It is open behind and is tied there.
+    [button] A slit behind is closed by a button.
+    [slit] A slit behind lets it pass the hips.
+   *[band] The waist stays as wide as it is.
+ }

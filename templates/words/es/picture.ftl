@@ -1,12 +1,30 @@
-### La prenda tal como quedará, dibujada a partir de sus medidas.
+### La prenda tal como quedará, dibujada según sus medidas sobre un maniquí sencillo.
 
 picture-view = { $view ->
-    [side] vista de lado
-   *[front] vista de frente
+    [side] de lado
+    [back] por detrás
+    [peeled] con las capas apartadas
+   *[front] de frente
  }
-picture-layers = { $layers ->
-    [one] una capa
-   *[other] { $layers } capas
+picture-caption = Una impresión { picture-view }: los largos son exactos; cuánto se abre depende de la tela.
+# Bajo el pie, donde un modelo de la tela halla que un bajo amplio se abre y sube por encima de lo que debe tapar.
+picture-shows = Abierta como en el dibujo, { PIECE($outer, form: "short") } termina unos { $lower } por encima de { PIECE($inner, form: "short") }; solo por los largos terminaría { $longer } por debajo. Si eso no debe asomar, pruébala antes de hacer el dobladillo.
+
+## En palabras
+
+picture-alt = { $title } sobre un maniquí sencillo { picture-view }: { $long } de largo, unos { $across } de ancho en el bajo. De fuera hacia dentro: { $layers }. { picture-closed }
+picture-layer = { $alike ->
+    [one] { $tiers }
+   *[other] { $alike } capas iguales de { $tiers }
  }
-picture-alt = { $title } sobre un maniquí sencillo, { picture-view }: { $long } de largo, { picture-layers }, unos { $across } de ancho en el dobladillo.
-picture-caption = Una impresión, { picture-view }. La prenda mide { $long } de largo; cuánto se abre depende de la tela.
+picture-tier-plain = { PIECE($piece, form: "bare") } de { $deep } de alto
+picture-tier-gathered = { PIECE($piece, form: "bare") } de { $deep } de alto, con fruncido { $full } : 1
+picture-tier-pleated = { PIECE($piece, form: "bare") } de { $deep } de alto, en pliegues
+picture-closed = { $closed ->
+    [elastic] Una goma elástica recoge la cintura.
+    [cord] Un cordón recoge la cintura y sus extremos cuelgan.
+    [ties] Está abierta por detrás y se ata ahí.
+    [button] Una abertura por detrás se cierra con un botón.
+    [slit] Una abertura por detrás la deja pasar por la cadera.
+   *[band] La cintura conserva su medida.
+ }

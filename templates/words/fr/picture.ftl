@@ -1,12 +1,30 @@
-### Le vêtement tel qu’il sera, dessiné d’après ses cotes.
+### Le vêtement tel qu’il sera, dessiné d’après ses cotes sur un mannequin simple.
 
 picture-view = { $view ->
-    [side] vu de côté
-   *[front] vu de face
+    [side] de côté
+    [back] de dos
+    [peeled] avec les épaisseurs écartées
+   *[front] de face
  }
-picture-layers = { $layers ->
-    [one] une épaisseur
-   *[other] { $layers } épaisseurs
+picture-caption = Une impression { picture-view } : les longueurs sont justes, l’ampleur dépend du tissu.
+# Sous la légende, là où un modèle du tissu trouve qu’un ourlet ample s’évase et remonte au-dessus de ce qu’il doit cacher.
+picture-shows = Évasée comme sur le dessin, { PIECE($outer, form: "short") } s’arrête environ { $lower } au-dessus de { PIECE($inner, form: "short") } ; d’après les longueurs seules, elle s’arrêterait { $longer } au-dessous. Si cela ne doit pas dépasser, essayez avant d’ourler.
+
+## En mots
+
+picture-alt = { $title } sur un mannequin simple { picture-view } : { $long } de long, environ { $across } de large à l’ourlet. De l’extérieur vers l’intérieur : { $layers }. { picture-closed }
+picture-layer = { $alike ->
+    [one] { $tiers }
+   *[other] { $alike } épaisseurs pareilles de { $tiers }
  }
-picture-alt = { $title } sur un mannequin simple, { picture-view } : { $long } de long, { picture-layers }, environ { $across } de large à l’ourlet.
-picture-caption = Une impression, { picture-view }. Le vêtement mesure { $long } de long ; son ampleur dépend du tissu.
+picture-tier-plain = { PIECE($piece, form: "bare") } de { $deep } de haut
+picture-tier-gathered = { PIECE($piece, form: "bare") } de { $deep } de haut, froncé { $full } : 1
+picture-tier-pleated = { PIECE($piece, form: "bare") } de { $deep } de haut, plissé
+picture-closed = { $closed ->
+    [elastic] Un élastique resserre la taille.
+    [cord] Un cordon resserre la taille, ses bouts pendent.
+    [ties] Le dos est ouvert et se noue.
+    [button] Au dos, une fente se ferme par un bouton.
+    [slit] Au dos, une fente laisse passer les hanches.
+   *[band] La taille garde sa largeur.
+ }

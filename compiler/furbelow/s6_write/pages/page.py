@@ -50,10 +50,11 @@ def rendered(name: str, words: Messages, font: OwnFont | None, **values: object)
     words.read("pages")
     from markupsafe import Markup
 
-    fonts, look, script = (
-        template(file).read_text(encoding="utf-8") for file in ("fonts/page.css", "guide.css", "guide.js")
+    fonts, look, picture, script = (
+        template(file).read_text(encoding="utf-8")
+        for file in ("fonts/page.css", "guide.css", "picture.css", "guide.js")
     )
-    style = fonts + look + (font.style if font else "")
+    style = fonts + look + picture + (font.style if font else "")
 
     def drawn(figure: Figure) -> Markup:
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.

@@ -1,64 +1,55 @@
-"""The garment on its form, drawn: from the inside out, each layer from the hem up."""
+"""The garment on its form as SVG: the form, the layers from the inside out, the band."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from math import pi
 
-from furbelow.s6_write.picture.form import ABOVE, Form
+from furbelow.s6_write.picture.band import band, slit
+from furbelow.s6_write.picture.body import body
+from furbelow.s6_write.picture.form import ABOVE
+from furbelow.s6_write.picture.layer import Sheet, layer
 from furbelow.s6_write.picture.shape import Shape
-from furbelow.s6_write.picture.tints import CLOTH, FORM, FORM_LINE, INK, LINING
-from furbelow.s6_write.picture.view import HIGH, WIDE, Spot, View, area, line, sheet
+from furbelow.s6_write.picture.view import View, sheet
 from furbelow.s6_write.picture.worn import Worn
 
 WIDEST, LONGEST, LARGEST = 3800.0, 4550.0, 6.2  # units that the garment may take, and units a mm at most
+ROOM = 210.0  # mm above and below the garment
+FOLDS, FEW = 140, 10  # folds that are drawn in all, and in each tier at least: they keep the file small
+MOST = 26
 
 
-def drawn(shape: Shape, layers: Sequence[Worn], turn: float = 0.0) -> str:
-    """The garment as SVG. turn: of the form to the right, in radians; 0 from the front."""
+def drawn(shape: Shape, layers: Sequence[Worn], turn: float = 0.0, *, peeled: bool = False) -> str:
+    """The garment as SVG.
+
+    turn: of the form, in radians: 0 from the front. peeled: each layer is cut away a little further than the one under it.
+    """
     view = _view(shape, layers, turn)
-    marks = [*_body(shape.form, view)]
-    for each in layers:
-        marks += _layer(each, view)
-    return sheet(marks)
+    marks = [*body(shape.form, view)]
+    for each in _sheets(layers, peeled):
+        marks += layer(each, shape.form, view)
+    if shape.way:
+        marks += slit(shape.way, shape, view, layers[-1].outline)
+    marks += band(shape, view)
+    return sheet([mark for mark in marks if mark])
 
 
 def _view(shape: Shape, layers: Sequence[Worn], turn: float) -> View:
-    long = max((each.outline[-1].down for each in layers), default=400.0)
-    wide = max((each.outline[-1].radius + each.outline[-1].deep for each in layers), default=200.0)
-    scale = min(WIDEST / (2.15 * wide), LONGEST / (long + 210), LARGEST)
+    long = max(each.outline[-1].down for each in layers)
+    hems = [list(each.sheets)[-1][-1] for each in layers]
+    wide = max(hem.radius + hem.deep for hem in hems)
+    scale = min(WIDEST / (2.15 * wide), LONGEST / (long + ROOM), LARGEST)
     return View(scale, scale * (ABOVE + 27) + 60, shape.form.hips, turn)
 
 
-def _body(form: Form, view: View) -> Iterator[str]:
-    crotch = form.hip_depth + 70
-    low = min(form.floor * 0.93, (HIGH - 100 - view.waist) / view.scale)
-    side = pi / 2 - view.turn
-    trunk = [view.spot(side, form.radius(down), down) for down in range(-int(ABOVE), int(crotch), 15)]
-    right = [(spot.x, spot.y) for spot in trunk]
-    for share in (0.25, 0.5, 0.75, 1.0):
-        down = crotch + (low - crotch) * share
-        at = view.spot(side, form.radius(crotch) * (1 - 0.42 * share**0.8), 0)
-        right.append((at.x, view.spot(0, 0, down).y))
-    left = [(WIDE - x, y) for x, y in right]
-    yield area([*right, *left[::-1]], FORM)
-    yield line(right, FORM_LINE, 8)
-    yield line(left, FORM_LINE, 8)
-
-
-def _layer(worn: Worn, view: View) -> Iterator[str]:
-    tint = LINING if worn.layer.lining else CLOTH
-    round_ = [pi * step / 24 - pi / 2 - view.turn for step in range(25)]
-    outline = worn.outline
-
-    def ring(at: int) -> list[Spot]:
-        return [view.spot(angle, outline[at].radius, outline[at].down) for angle in round_]
-
-    right = [view.spot(round_[-1], place.radius, place.down) for place in outline]
-    left = [view.spot(round_[0], place.radius, place.down) for place in outline]
-    yield area([*left, *ring(-1), *right[::-1], *ring(0)[::-1]], tint.lit, 0.5 if worn.layer.sheer else 1.0)
-    for at, place in enumerate(outline):
-        if at == len(outline) - 1 or outline[at + 1].tier != place.tier:
-            yield line(ring(at), INK, 9)
-    yield line(left, INK, 11)
-    yield line(right, INK, 11)
+def _sheets(layers: Sequence[Worn], peeled: bool) -> Iterator[Sheet]:
+    """Every sheet of cloth that can be seen, the innermost first."""
+    every = [(each.layer, outline) for each in layers for outline in each.sheets]
+    outer = len(every) - 1
+    tiers = sum(len(each.tiers) for each, _ in every) if peeled else len(every[-1][0].tiers)
+    most = max(FEW, min(MOST, FOLDS // tiers))
+    thin = min(16, 8 + 56 // len(every))
+    for number, (cloth, outline) in enumerate(every):
+        under = not peeled and number < outer
+        cut = 1.0 - 1.35 * number / outer if peeled and number else pi
+        yield Sheet(cloth, outline, number, under, min(most, thin) if under else most, cut)

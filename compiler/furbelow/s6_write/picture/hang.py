@@ -15,6 +15,7 @@ from collections.abc import Callable, Sequence
 from math import atan2, exp, hypot, pi, sin, sqrt
 from typing import NamedTuple
 
+from furbelow.garment.lying import Lies
 from furbelow.s6_write.picture.fold import folded
 from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.shape import Layer, Tier
@@ -69,6 +70,7 @@ class _Station(NamedTuple):
     stiff: float
     wide: float
     push: float  # of folds that have just begun
+    hoop: float  # the radius that hoops hold it to; 0 where none is near
     least: float  # fullness that is never opened
 
 
@@ -112,6 +114,7 @@ def _stations(layer: Layer) -> list[_Station]:
         weights[i] = weights[i + 1] + below[3] * (cloth[i] + cloth[i + 1]) / 2 * below[1].grams
     tension = {number: weights[i] / cloth[i] for i, (number, _, down, _, _) in enumerate(rows) if down == 0}
     found, along = [], 0.0
+    hoops = _hoops(layer)
     for i, (number, tier, down, step, _) in enumerate(rows):
         along += step
         bending = tier.grams * tier.bending**3
@@ -124,8 +127,31 @@ def _stations(layer: Layer) -> list[_Station]:
         stiff = bending * cloth[i] * (1 + FLUTES * min(2.0, max(0.0, tier.fullness - 1)))
         push = bending * (2 * pi / wide) ** 2
         least = OPEN if tier.gathered else 1.01
-        found.append(_Station(number, along, below_, step, cloth[i], weights[i], stiff, wide, push, least))
+        hoop = _held_out(along, hoops, layer.tiers[0].set / (2 * pi))
+        found.append(_Station(number, along, below_, step, cloth[i], weights[i], stiff, wide, push, hoop, least))
     return found
+
+
+def _hoops(layer: Layer) -> list[tuple[float, float]]:
+    """How far down the layer each hoop lies, and its radius: it opens the cloth to a full round."""
+    found, start = [], 0.0
+    for tier in layer.tiers:
+        for mark in tier.marks:
+            if mark.kind is Lies.STEEL:
+                share = (mark.near + mark.far) / 2
+                found.append((start + share * tier.depth, (tier.top + (tier.bottom - tier.top) * share) / (2 * pi)))
+        start += tier.depth
+    return sorted(found)
+
+
+def _held_out(along: float, hoops: Sequence[tuple[float, float]], waist: float) -> float:
+    """Between the waist and a hoop, and between hoops, cloth lies on a straight line."""
+    high, upper = 0.0, waist
+    for low, lower in hoops:
+        if along <= low:
+            return upper + (lower - upper) * (along - high) / max(1.0, low - high)
+        high, upper = low, lower
+    return 0.0
 
 
 def _laid(
@@ -140,10 +166,10 @@ def _laid(
     """The outline at these angles, kept outside what is under it and inside the length of its own cloth."""
     places: list[Place] = []
     radius, down, deep = waist / (2 * pi), top, 0.0
-    for at, (tier, along, below, step, cloth, *_, wide, _, least) in enumerate(stations):
+    for at, (tier, along, below, step, cloth, *_, wide, _, hoop, least) in enumerate(stations):
         before = radius
         body = form.radius(down) + CLOSE
-        under = max(body, inside(down) if inside else 0.0) + deep * min(1.0, (below - FIRST) / 100)
+        under = max(body, hoop, inside(down) if inside else 0.0) + deep * min(1.0, (below - FIRST) / 100)
         radius = min(max(before + sin(lean[at]) * step, under), max(slack * cloth / (2 * pi * least), body))
         if at:
             out = max(-step, min(step, radius - before))
@@ -185,21 +211,19 @@ def _link(stiff: float, step: float) -> float:
     return stiff / (step * step) if step else 1e12
 
 
-def standing_out(places: Sequence[Place], more: float = 0.0) -> Callable[[float], float]:
-    """How far out a layer stands at each height below the waist, for the next one out; 0 below its hem.
-
-    more: share of the depth of its folds by which further like layers stand out beyond it.
-    """
-    outline = [
-        (place.down, place.radius + more * place.deep * min(1.0, (place.below - FIRST) / 150)) for place in places
-    ]
+def standing_out(outline: Sequence[Place]) -> Callable[[float], float]:
+    """How far out a layer stands at each height below the waist, for the next one out; 0 below its hem."""
 
     def out(down: float) -> float:
-        if down > outline[-1][0] + 5:
+        if down > outline[-1].down + 5:
             return 0.0
-        for (high, upper), (low, lower) in zip(outline, outline[1:], strict=False):
-            if down <= low:
-                return upper if low <= high else upper + (lower - upper) * (max(down, high) - high) / (low - high)
-        return outline[-1][1]
+        for high, low in zip(outline, outline[1:], strict=False):
+            if down <= low.down:
+                if low.down <= high.down:
+                    return high.radius
+                return high.radius + (low.radius - high.radius) * (max(down, high.down) - high.down) / (
+                    low.down - high.down
+                )
+        return outline[-1].radius
 
     return out

@@ -5,19 +5,38 @@ Taken from the bench after the last step. All in mm.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from math import pi
 from typing import NamedTuple
 
-from furbelow.garment.bench import Bench, State
+from furbelow.garment.bench import Bench
 from furbelow.garment.limits import gram_per_m2
+from furbelow.garment.lying import Lies
+from furbelow.garment.technique import word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import chains, edge_now, layered
 from furbelow.s6_write.picture.form import Form, form_of
 from furbelow.s6_write.picture.stiffness import bending_length, is_net
 
+WIDEST_OPEN = 0.96  # of the way round, that a layer which is no ring reaches
+AT_THE_TOP = 40  # mm: how far down the ring may lie that the garment is worn by
+SEEN = (Lies.HEM, Lies.TRIM, Lies.CHANNEL, Lies.STEEL, Lies.ELASTIC, Lies.TUCK, Lies.STRIP, Lies.PLEAT, Lies.CORD)
+
+
+class Mark(NamedTuple):
+    """What lies on a tier, as shares of its depth."""
+
+    kind: Lies
+    near: float
+    far: float
+
 
 class Tier(NamedTuple):
-    """set: the length that its top is sewn to; top, bottom: the cloth along its edges; grams: of one mm2 of it."""
+    """set: the length that its top is sewn to; top, bottom: the cloth along its edges; grams: of one mm2 of it.
+
+    pleats: how many it is laid in; 0 where it is not.
+    """
 
     piece: str
     set: float
@@ -26,7 +45,8 @@ class Tier(NamedTuple):
     depth: float
     bending: float
     grams: float
-    pleated: bool = False
+    pleats: int = 0
+    marks: tuple[Mark, ...] = ()
 
     @property
     def gathered(self) -> bool:
@@ -40,8 +60,7 @@ class Tier(NamedTuple):
 class Layer(NamedTuple):
     """alike: so many lie on each other. share: how much of the way round it reaches; 1 for a ring.
 
-    sheer: one sees through it. hem: how deep the stitched hem is, trim: how wide what is sewn on the edge; 0 where there is none.
-    lining: another cloth than the outermost layer.
+    sheer: one sees through it. lining: another cloth than the outermost layer. trim: how wide what is sewn on its edge is.
     """
 
     tiers: tuple[Tier, ...]
@@ -50,16 +69,24 @@ class Layer(NamedTuple):
     share: float
     sheer: bool
     lining: bool
-    hem: float
     trim: float
 
 
 class Band(NamedTuple):
-    """The band round the top. drawn: elastic or a cord draws it in."""
+    """The band round the top. drawn: elastic or a cord draws it in. cord: how long its ends hang out, 0 for none."""
 
     depth: float
     drawn: bool
     lining: bool
+    cord: float = 0.0
+
+
+class Way(NamedTuple):
+    """The way in beside a closed waist. length: of the slit. ties: how long each is, 0 for none. button: one closes it."""
+
+    length: float
+    ties: float
+    button: bool
 
 
 class Shape(NamedTuple):
@@ -69,44 +96,49 @@ class Shape(NamedTuple):
     band: Band | None
     layers: tuple[Layer, ...]
     waist: float
+    way: Way | None
 
 
 def shape_of(run: Run) -> Shape:
     """The shape of the finished garment on this wearer's form."""
     bench, form = run.final, form_of(run)
     waist = _worn_waist(run, form)
-    held = {each.partition(".")[0] for each in _held(bench)}
-    hanging = [chain for chain in chains(bench, bench.cloths) if _hangs(bench, chain, held)]
-    cloths = [bench.cloths[_tiers(bench, chain)[0]].piece.piece.cloth.text for chain in hanging]
-    layers = [_layer(run, _tiers(bench, chain), waist, cloths[0]) for chain in hanging]
-    return Shape(form, _band(run, cloths[0] if cloths else ""), tuple(layers), waist)
+    held = set(_held(bench))
+    hanging = [tiers for chain in chains(bench, bench.cloths) if _hangs(tiers := _unfolded(bench, chain), held)]
+    cloths = [_cloth(bench, tiers[0]) for tiers in hanging]
+    band = _band(run, hanging, cloths[0] if cloths else "")
+    layers = tuple(_layer(run, tiers, waist, cloths[0], band) for tiers in hanging)
+    return Shape(form, band, layers, waist, _way(run))
+
+
+def _cloth(bench: Bench, piece: str) -> str:
+    return bench.cloths[piece].piece.piece.cloth.text
 
 
 def _held(bench: Bench) -> Iterator[str]:
-    """Every edge that a seam along it or a stack holds, or that is the top of all."""
+    """Every piece that a seam along an edge or a stack holds."""
     for seam in bench.seams.values():
         if len(seam.edges) == 2 and not seam.edges[0].endswith((".start", ".end")):
-            for name in seam.edges:
-                yield from bench.opened(name)
+            yield from (edge.partition(".")[0] for name in seam.edges for edge in bench.opened(name))
     for name in bench.edges:
         if "." not in name:
-            yield from bench.opened(name)
+            yield from (edge.partition(".")[0] for edge in bench.opened(name))
 
 
-def _hangs(bench: Bench, chain: tuple[str, ...], held: set[str]) -> bool:
-    """What hangs down in tiers; not what is sewn on cloth, nor a strip along an edge."""
-    tiers = _tiers(bench, chain)
-    return bool(tiers) and (not held or tiers[0] in held)
-
-
-def _tiers(bench: Bench, chain: tuple[str, ...]) -> tuple[str, ...]:
+def _unfolded(bench: Bench, chain: tuple[str, ...]) -> tuple[str, ...]:
+    """The tiers of a chain without the band that they hang from."""
     return tuple(piece for piece in chain if not bench.cloths[piece].folded)
+
+
+def _hangs(tiers: tuple[str, ...], held: set[str]) -> bool:
+    """What hangs down in tiers; not what is sewn on cloth, nor a band alone."""
+    return bool(tiers) and (not held or tiers[0] in held)
 
 
 def _worn_waist(run: Run, form: Form) -> float:
     """Elastic and cords lie close to the body as far as they can; a band without them is as long as it is."""
-    body = 6.2832 * form.radius(form.top)
-    top = next((ring for ring in run.rings if ring.level <= 40), None)
+    body = 2 * pi * form.radius(form.top)
+    top = next((ring for ring in run.rings if ring.level <= AT_THE_TOP), None)
     if top is None:
         closed = (opening.waist for opening in run.final.openings.values() if opening.band and not opening.tied)
         return max(body, float(next(closed, 0)))
@@ -114,45 +146,102 @@ def _worn_waist(run: Run, form: Form) -> float:
     return max(min(body, float(top.open)), low)
 
 
-def _band(run: Run, outer: str) -> Band | None:
-    bench = run.final
-    for piece, cloth in bench.cloths.items():
-        if (
-            cloth.folded
-            and run.hangs[piece] == 0
-            and any(piece in bench_over for bench_over in run.levels.over.values())
-        ):
+def _band(run: Run, hanging: Sequence[tuple[str, ...]], outer: str) -> Band | None:
+    """The folded band that the layers hang from; else the casing or the shirring at the top of the outermost."""
+    bench, tops = run.final, [tiers[0] for tiers in hanging]
+    cord = _cord_ends(run)
+    over = {up for piece in tops for up in run.over(piece) if bench.cloths[up].folded}
+    for piece in bench.cloths:
+        if piece in over:
             drawn = any(casing.piece == piece for casing in bench.casings.values())
-            return Band(float(bench.depth(piece)), drawn, cloth.piece.piece.cloth.text != outer)
+            return Band(float(bench.depth(piece)), drawn, _cloth(bench, piece) != outer, cord)
+    drawn_in = (Lies.CHANNEL, Lies.ELASTIC)
+    deep = [float(far) for kind, _, far in _lying(run, tops[0]) if kind in drawn_in] if tops else []
+    casing = any(casing.piece == tops[0] for casing in bench.casings.values()) if tops else False
+    return Band(max(deep), True, False, cord) if casing and deep else None
+
+
+def _cord_ends(run: Run) -> float:
+    """How long each end of a cord hangs out of its casing once it is tied; 0 where there is none."""
+    for done in run.performed:
+        if done.step.written.technique == "drawstring" and not done.refused:
+            return float(done.step.mm("ends"))
+    return 0.0
+
+
+def _way(run: Run) -> Way | None:
+    sewn_on = [word_of(done.step.written, "tie") for done in run.performed if done.step.written.technique == "tie ends"]
+    ties = max((float(run.solved.pieces[tie].length) for tie in sewn_on), default=0.0)
+    for opening in run.final.openings.values():
+        return Way(float(opening.length), ties, opening.closed_by == "button")
     return None
 
 
-def _layer(run: Run, chain: tuple[str, ...], waist: float, outer: str) -> Layer:
+def _layer(run: Run, pieces: tuple[str, ...], waist: float, outer: str, band: Band | None) -> Layer:
     bench, solved = run.final, run.solved
-    tiers, last = [], bench.edge(f"{chain[-1]}.bottom")
-    ring = bench.cloths[chain[0]].ring
-    for piece in chain:
-        cloth, top, bottom = bench.cloths[piece], edge_now(bench, f"{piece}.top"), bench.edge(f"{piece}.bottom")
-        name = cloth.piece.piece.cloth.text
-        own = bench.edge(f"{piece}.top").cloth_length
-        set_ = (waist if ring else float(top.set_length)) if piece == chain[0] else float(top.set_length)
-        tiers.append(
-            Tier(
-                piece,
-                set_,
-                float(own),
-                float(bottom.cloth_length),
-                float(bench.depth(piece)),
-                bending_length(solved, name, cloth.starched),
-                float(gram_per_m2(solved, name)) / 1e6,
-                "pleats" in top.gathered,
-            )
-        )
-    name = bench.cloths[chain[0]].piece.piece.cloth.text
-    hem = float(last.used) * 0.6 if last.state is State.HEMMED and not last.trim else 0.0
+    first, last = bench.cloths[pieces[0]], bench.edge(f"{pieces[-1]}.bottom")
+    start = float(run.hangs[pieces[0]])
+    # A casing or shirring at the top of the layer itself is drawn as the band, and the layer begins below it.
+    taken = band.depth if band and start == 0 else 0.0
+    top = float(edge_now(bench, f"{pieces[0]}.top").set_length)
+    share = 1.0 if first.ring else min(WIDEST_OPEN, top / waist)
+    tiers = [_tier(run, pieces[0], share, taken, waist), *(_tier(run, piece, share, 0.0) for piece in pieces[1:])]
+    cloth = _cloth(bench, pieces[0])
     width = solved.materials[last.trim].amounts.get("width") if last.trim else None
-    trim = float(width.as_length_mm()) if width else 0.0
-    share = 1.0 if ring else min(0.95, tiers[0].set / max(waist, 1.0))
-    start = float(run.hangs[chain[0]])
-    alike = layered(bench, chain[-1])
-    return Layer(tuple(tiers), start, alike, share, is_net(solved, name), name != outer, hem, trim)
+    return Layer(
+        tuple(tiers),
+        start + taken,
+        layered(bench, pieces[-1]),
+        share,
+        is_net(solved, cloth),
+        cloth != outer,
+        float(width.as_length_mm()) if width else 0.0,
+    )
+
+
+def _tier(run: Run, piece: str, share: float, taken: float, worn_at: float = 0.0) -> Tier:
+    """A tier of a layer as if it reached all the way round.
+
+    taken: of its top, by the band. worn_at: the length that its top lies at when worn, where that is not what it is sewn to.
+    """
+    bench, solved = run.final, run.solved
+    cloth, top, name = bench.cloths[piece], edge_now(bench, f"{piece}.top"), _cloth(bench, piece)
+    depth = float(bench.depth(piece)) - taken
+    marks = (
+        Mark(kind, (float(near) - taken) / depth, (float(far) - taken) / depth)
+        for kind, near, far in _lying(run, piece)
+    )
+    return Tier(
+        piece,
+        worn_at or float(top.set_length) / share,
+        float(bench.edge(f"{piece}.top").cloth_length) / share,
+        float(bench.edge(f"{piece}.bottom").cloth_length) / share,
+        depth,
+        bending_length(solved, name, cloth.starched),
+        float(gram_per_m2(solved, name)) / 1e6,
+        _pleats(run, piece) if "pleats" in top.gathered else 0,
+        tuple(mark for mark in marks if mark.far > 0),
+    )
+
+
+def _pleats(run: Run, piece: str) -> int:
+    """How many pleats the step that laid them made."""
+    for done in run.performed:
+        count = done.step.amounts.get("count")
+        if done.drawn and piece in done.touches and count:
+            return int(count.as_number())
+    return 0
+
+
+def _lying(run: Run, piece: str) -> Iterator[tuple[Lies, Fraction, Fraction]]:
+    """What lies along a piece where it is seen, from its top as it is sewn."""
+    used = run.final.edge(f"{piece}.top").used
+    folded = [band for done in run.performed for band in done.on_cloth.folded.get(piece, ())]
+
+    def sewn(down: Fraction) -> Fraction:
+        return down - used - sum((max(Fraction(0), min(down, band.far) - band.near) for band in folded), Fraction(0))
+
+    for done in run.performed:
+        for each in done.on_cloth.occupants:
+            if each.piece == piece and each.down and not each.across and each.kind in SEEN:
+                yield each.kind, sewn(each.down.near), sewn(each.down.far)

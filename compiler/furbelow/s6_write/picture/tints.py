@@ -19,5 +19,6 @@ class Tint(NamedTuple):
 
 CLOTH = Tint("#f3e6da", "#dcc9b8", "#b39c8a")
 LINING = Tint("#e3e3e6", "#c6c7cc", "#9a9ca4")
+TRIM = Tint("#cfbba9", "#b7a08d", "#8b7665")
 INK = "#222222"
 FORM, FORM_LINE = "#efefed", "#a5a5a2"

@@ -47,13 +47,13 @@ class View(NamedTuple):
 def track(points: Sequence[Point | Spot], closed: bool = False) -> str:
     """Path data through the points in whole units, each step from the last: short, and the same on every machine."""
     x, y = round(points[0][0]), round(points[0][1])
-    steps = [f"M{x} {y}"]
+    start, steps = f"M{x} {y}l", []
     for point in points[1:]:
         right, low = round(point[0]), round(point[1])
         if (right, low) != (x, y):
-            steps.append(f"l{right - x}{'' if low < y else ' '}{low - y}")
+            steps.append(f"{right - x} {low - y}")
         x, y = right, low
-    return "".join(steps) + ("z" if closed else "")
+    return (start + " ".join(steps or ["0 0"])).replace(" -", "-") + ("z" if closed else "")
 
 
 def area(points: Sequence[Point | Spot], fill: str, opacity: float = 1.0) -> str:

@@ -1,0 +1,74 @@
+"""What a picture shows, in words: from the same facts as the drawing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from typing import Literal, get_args
+
+from furbelow.garment.message import Length, One, Own, Part, Pieces, Ratio, Things, Values
+from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.picture.marks import GATHERED
+from furbelow.s6_write.picture.shape import Layer, Shape, Tier
+from furbelow.s6_write.picture.worn import Worn
+from furbelow.s6_write.words.words import Words
+
+View = Literal["front", "side", "back", "peeled"]
+Closed = Literal["elastic", "cord", "ties", "button", "slit", "band"]
+LEAST_RISE = 3.0  # mm by which a hem must rise above what it hides before it is said
+
+
+def told(run: Run, words: Words, shape: Shape, layers: Sequence[Worn], view: View) -> tuple[str, str]:
+    """The text alternative of a view, and its caption."""
+    words.read("picture")
+    across = 2 * max(each.outline[-1].radius for each in layers)
+    values: Values = {
+        "title": Own(run.solved.spec.title),
+        "view": One(view, get_args(View)),
+        "long": Length(max(run.drops.values())),
+        "across": Length(Fraction(round(across)), "about"),
+        "closed": One(_closed(shape), get_args(Closed)),
+        "layers": Things(tuple(_layer(layer, run) for layer in shape.layers), "clauses"),
+    }
+    caption = [words.text("picture-caption", values)]
+    if view == "front":
+        caption += [words.text("picture-shows", shown) for shown in _showing(layers)]
+    return words.text("picture-alt", values), " ".join(caption)
+
+
+def _closed(shape: Shape) -> Closed:
+    if shape.way:
+        return "ties" if shape.way.ties else "button" if shape.way.button else "slit"
+    if shape.band and shape.band.cord:
+        return "cord"
+    return "elastic" if shape.band and shape.band.drawn else "band"
+
+
+def _layer(layer: Layer, run: Run) -> Part:
+    tiers = Things(tuple(_tier(tier, run) for tier in layer.tiers), "row")
+    return Part("picture-layer", {"alike": layer.alike, "tiers": tiers})
+
+
+def _tier(tier: Tier, run: Run) -> Part:
+    values: Values = {
+        "piece": Pieces((tier.piece,)),
+        "deep": Length(run.final.depth(tier.piece)),
+        "full": Ratio(Fraction(round(tier.fullness * 100), 100)),
+    }
+    if tier.pleats:
+        return Part("picture-tier-pleated", values)
+    return Part("picture-tier-gathered" if tier.fullness > GATHERED else "picture-tier-plain", values)
+
+
+def _showing(layers: Sequence[Worn]) -> Iterator[Values]:
+    """What comes to hang below a layer outside it that is longer: a full hem flares, and so it rises."""
+    for inner, outer in zip(layers, layers[1:], strict=False):
+        lower = inner.outline[-1].down - outer.outline[-1].down
+        longer = outer.outline[-1].along + outer.layer.start - inner.outline[-1].along - inner.layer.start
+        if longer > 0 and lower > LEAST_RISE:
+            yield {
+                "outer": Pieces((outer.layer.tiers[-1].piece,)),
+                "inner": Pieces((inner.layer.tiers[-1].piece,)),
+                "longer": Length(Fraction(round(longer))),
+                "lower": Length(Fraction(round(lower)), "about"),
+            }
