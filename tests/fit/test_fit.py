@@ -9,7 +9,10 @@ from functools import cache
 import pytest
 from furbelow.fit.fit import Fit, fit
 from furbelow.fit.report import as_data, as_text
+from furbelow.garment.solved import Derivation
 from furbelow.measure.quantity import Quantity, number
+from furbelow.order.chain import prove
+from furbelow.s2_solve.derivations import Derivations
 from furbelow.verbs.command import run
 
 from tests.demos.demos import SPECS, order
@@ -298,3 +301,20 @@ def test_only_what_is_asked_for_is_kept_of_a_garment() -> None:
     assert found.best is not None
     assert found.best.exact is not None
     assert not [name for name in found.best.exact if "." in name]
+
+
+def test_no_reason_is_put_into_words_for_a_garment_that_is_only_looked_at(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A hundred reasons for each of thousands of garments took most of the time of a fit."""
+    worded = []
+    tell = Derivations._tell
+
+    def counted(self: Derivations, name: str) -> Derivation:
+        worded.append(name)
+        return tell(self, name)
+
+    monkeypatch.setattr(Derivations, "_tell", counted)
+    found = fit(order("larkspur", "M"), "fullness,layers", ["net <= 1 m"]).value
+    assert found is not None
+    looked_at, numbers = found.grid, len(prove(order("larkspur", "M")).value.solved.values)  # type: ignore[union-attr]
+    assert found.planned + found.refused < looked_at / 3
+    assert len(worded) < looked_at * numbers / 2

@@ -106,7 +106,7 @@ def _section_lines(planned: Planned, section: Section, number: int, folded: bool
     for at, lane in enumerate(section.lanes, 1):
         cuts = "; ".join(f"{_mark(planned, each)}, {say.cut(each.length)}" for each in lane.segments)
         where = {"flat": "", "fold": " on the fold", "upper": " in the upper layer", "under": " in the under layer"}
-        yield f"    lane {at}, {say.cut(lane.depth)} deep{where[lane.layer]}: {cuts}"
+        yield f"    lane {at}, {say.cut(lane.depth)} deep{where[lane.layer]}: {cuts or 'stays over'}"
 
 
 def _panel_lines(planned: Planned, section: Section, number: int, width: Fraction, say: Phrasing) -> Iterator[str]:

@@ -18,7 +18,7 @@ from furbelow.diagnose.fault import Fault, Staged, has_errors
 from furbelow.fit.grid import as_chosen, free_choices, garments, values_of
 from furbelow.fit.targets import Aim, Limit, read_aims, read_limits, value_of
 from furbelow.garment.solved import Solved
-from furbelow.garment.spec import SupplyKind
+from furbelow.garment.spec import SupplyKind, Written
 from furbelow.measure.quantity import Quantity, money, number
 from furbelow.measure.units import LENGTH, MASS, VOLUME
 from furbelow.order.at_least import at_least, cloth_at_least
@@ -168,6 +168,7 @@ class _Search:
     planned: int = 0
     unsure: int = 0
     ruled_out: set[int] = field(default_factory=set)
+    typed: dict[tuple[str, Quantity], Written] = field(default_factory=dict)
     share: dict[str, Fraction] = field(default_factory=dict)  # what the last plan took, of the least that it might
 
     def run(self) -> Staged[Fit]:
@@ -366,15 +367,22 @@ class _Search:
         return in_work_order(staged.value)
 
     def _order(self, trial: Trial) -> Order:
-        written = {name: as_chosen(name, value, self.order.spec.system) for name, value in trial.choices.items()}
+        written = {name: self._as_typed(name, value) for name, value in trial.choices.items()}
         return self.order._replace(choices={**self.order.choices, **written})
+
+    def _as_typed(self, name: str, value: Quantity) -> Written:
+        """A choice with this value; thousands of garments share a few of them."""
+        if (name, value) not in self.typed:
+            self.typed[name, value] = as_chosen(name, value, self.order.spec.system)
+        return self.typed[name, value]
 
     def _asked_for(self, found: Solved, amounts: Values) -> Values:
         """Of all values those that the limits, the aims and the report name: a garment has hundreds."""
         names = {name for limit in self.limits for side in (limit.left, limit.right) for name in side.names}
         names |= {aim.name for aim in self.aims} | self.nothing.keys()
-        values = {**_numbers(found), **amounts}
-        return {name: values[name] for name in names if name in values}
+        # A number of the garment is only told, and so worked out in words, where it is asked for.
+        values = {name: found.values[name].value for name in names if name not in amounts and name in found.values}
+        return {**values, **{name: amounts[name] for name in names if name in amounts}}
 
 
 def _first_error(faults: Iterable[Fault]) -> tuple[Fault, ...]:

@@ -30,7 +30,8 @@ def at_least(rehearsal: Rehearsal) -> Staged[Mapping[str, Quantity]]:
     sheets = by_area.value.sheets
     shortest = {cloth: min(offered, key=lambda sheet: sheet.plan.bolt_length) for cloth, offered in sheets.items()}
     cheapest = {cloth: min(offered, key=lambda sheet: sheet.plan.cost) for cloth, offered in sheets.items()}
-    bought, for_less = (buy(rehearsal, _cutting(chosen)) for chosen in (shortest, cheapest))
+    bought = buy(rehearsal, _cutting(shortest))
+    for_less = bought if cheapest == shortest else buy(rehearsal, _cutting(cheapest))
     if bought.value is None or for_less.value is None:
         return Staged(None, (*bought.faults, *for_less.faults))
     return Staged({**amounts(bought.value), COST: amounts(for_less.value)[COST]})

@@ -12,8 +12,9 @@ from itertools import accumulate
 
 from furbelow.garment.technique import NO_MACHINE, Performed
 
-# A precedence with more sets of first steps than this is left as written; 20 steps in 4 free chains have about 1,300.
-MOST_STATES = 60_000
+# A precedence with more sets of first steps than this, all counted, is left as written; 20 steps in 4 free chains have
+# about 1,300. Many like pieces double them with each piece.
+MOST_STATES = 20_000
 
 
 def machine_changes(performed: Sequence[Performed]) -> tuple[bool, ...]:
@@ -54,23 +55,25 @@ def fewest_set_ups(performed: Sequence[Performed], *, parts_together: bool) -> t
 def _search(before: Sequence[frozenset[int]], setups: Sequence[str]) -> tuple[int, ...] | None:
     """The cheapest order, or None where there are too many to look at.
 
-    A state is (steps done, set-up on the machine); its best is (set-ups so far, order so far), the smaller the better,
-    so equal counts fall to the order nearest to the written one.
+    A state is (steps done, set-up on the machine), the steps as the bits of a number; its best is (set-ups so far, order
+    so far), the smaller the better, so equal counts fall to the order nearest to the written one.
     """
-    count = len(setups)
-    layer: dict[tuple[frozenset[int], str], tuple[int, tuple[int, ...]]] = {(frozenset(), ""): (0, ())}
-    for _ in range(count):
-        following: dict[tuple[frozenset[int], str], tuple[int, tuple[int, ...]]] = {}
+    bits = [sum(1 << first for first in firsts) for firsts in before]
+    layer: dict[tuple[int, str], tuple[int, tuple[int, ...]]] = {(0, ""): (0, ())}
+    states = 0
+    for _ in setups:
+        following: dict[tuple[int, str], tuple[int, tuple[int, ...]]] = {}
         for (done, on), (cost, order) in layer.items():
-            for step in range(count):
-                if step in done or not before[step] <= done:
+            for step, firsts in enumerate(bits):
+                if done >> step & 1 or firsts & ~done:
                     continue
                 setup = setups[step] or on
-                state = (done | {step}, setup)
+                state = (done | 1 << step, setup)
                 reached = (cost + (setup != on), (*order, step))
                 if state not in following or reached < following[state]:
                     following[state] = reached
-        if len(following) > MOST_STATES:
-            return None
+            if states + len(following) > MOST_STATES:
+                return None
+        states += len(following)
         layer = following
     return min(layer.values())[1]

@@ -26,6 +26,7 @@ figure-cutting-caption-scales = { $first ->
  }
 figure-cutting-opened = Gefalteter Stoff ist aufgeklappt gezeichnet, die untere Lage unter dem Bruch.
 figure-cutting-panels = Die Bahnen liegen wie auf dem Tisch, eine Seite, die eine Webkante hatte, vorn; ihre Enden werden von links gemessen, ihre Seiten von dieser vorderen Seite.
+figure-cutting-unproven = Es ist der beste Plan, der im erlaubten Aufwand gefunden wurde; ein anderer könnte höchstens { $gap } weniger kosten.
 # $rows: seine Streifenbahnen oder Bahnen.
 figure-cutting-alt = Abschnitt { $section }, { $length } vom Stoff ({ $cloth }): { $rows }.
 # Nur im Satz darüber gesagt.

@@ -16,6 +16,7 @@ figure-piece-up = { $up ->
  }
 figure-piece-margins-wide = Nahtzugaben sind breiter gezeichnet, als sie sind.
 figure-piece-left-out = An den Wellenlinien ist die Mitte ausgelassen.
+figure-piece-further = Was weiter entfernt angenäht ist, ist nicht gezeichnet.
 
 ## Beschriftungen
 

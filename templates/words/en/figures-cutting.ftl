@@ -26,6 +26,7 @@ figure-cutting-caption-scales = { $first ->
  }
 figure-cutting-opened = Folded cloth is drawn opened out, the under layer below the fold.
 figure-cutting-panels = Panels lie as on the table, a side that had a selvedge near you; their ends are measured from the left, their sides from that near side.
+figure-cutting-unproven = It is the best plan found in the work allowed; another could cost { $gap } less at most.
 # $rows: its lanes or panels.
 figure-cutting-alt = Section { $section }, { $length } of the { $cloth }: { $rows }.
 # Said only inside the message above.

@@ -16,6 +16,7 @@ figure-piece-up = { $up ->
  }
 figure-piece-margins-wide = Seam margins are drawn wider than they are.
 figure-piece-left-out = The middle is left out at the wavy lines.
+figure-piece-further = What is sewn on further off is not drawn.
 
 ## Labels
 

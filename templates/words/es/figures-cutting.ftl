@@ -26,6 +26,7 @@ figure-cutting-caption-scales = { $first ->
  }
 figure-cutting-opened = La tela doblada está dibujada abierta, con la capa de debajo al otro lado del doblez, en la parte inferior.
 figure-cutting-panels = Los paños están como en la mesa, con un lado que tenía orillo hacia ti; sus extremos se miden desde la izquierda y sus lados desde ese lado cercano.
+figure-cutting-unproven = Es el mejor plano hallado en el cálculo permitido; otro podría costar un { $gap } menos como máximo.
 # $rows: sus franjas o sus paños.
 figure-cutting-alt = Corte de tela { $section }, { $length } de tela ({ $cloth }): { $rows }.
 # Se dice solo dentro del mensaje de arriba.

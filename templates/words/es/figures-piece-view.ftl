@@ -16,6 +16,7 @@ figure-piece-up = { $up ->
  }
 figure-piece-margins-wide = Los márgenes de costura están dibujados más anchos de lo que son.
 figure-piece-left-out = El centro está omitido en las líneas onduladas.
+figure-piece-further = Lo que está cosido más lejos no se dibuja.
 
 ## Etiquetas
 

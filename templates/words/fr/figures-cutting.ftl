@@ -26,6 +26,7 @@ figure-cutting-caption-scales = { $first ->
  }
 figure-cutting-opened = Le tissu plié est dessiné ouvert, l’épaisseur du dessous en dessous de la pliure.
 figure-cutting-panels = Les pièces sont comme sur la table, un côté qui avait une lisière devant soi ; leurs bouts se mesurent depuis la gauche, leurs côtés depuis ce côté proche.
+figure-cutting-unproven = C’est le meilleur plan trouvé dans le calcul alloué ; un autre pourrait coûter { $gap } de moins au plus.
 # $rows : ses bandes de coupe ou ses pièces.
 figure-cutting-alt = Coupon { $section }, { $length } de tissu ({ $cloth }) : { $rows }.
 # Dit seulement dans le message ci-dessus.

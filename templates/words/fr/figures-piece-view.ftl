@@ -16,6 +16,7 @@ figure-piece-up = { $up ->
  }
 figure-piece-margins-wide = Les marges de couture sont dessinées plus larges qu’elles ne le sont.
 figure-piece-left-out = Le milieu est omis aux lignes ondulées.
+figure-piece-further = Ce qui est cousu plus loin n’est pas dessiné.
 
 ## Étiquettes
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from furbelow.garment.message import Length, One, Own, Part, Things, Value, Values, flag
+from furbelow.garment.message import Length, One, Own, Part, Share, Things, Value, Values, flag
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Panel, Section
 from furbelow.s6_write.figures.free_panels import FreePanels
 from furbelow.s6_write.figures.laid_cloth import ACROSS, name_of
@@ -79,7 +79,8 @@ def _figure(
         told.append(words.text("figure-cutting-alt", values))
     opened = [words.text("figure-cutting-opened")] if plan.folded else []
     panels = [words.text("figure-cutting-panels")] if any(drawn.section.panels for drawn in group) else []
-    caption = " ".join([_caption(plan, first, len(group), words, cloth), *opened, *panels])
+    unproven = [] if plan.proven or first > 1 else [words.text("figure-cutting-unproven", {"gap": Share(plan.gap)})]
+    caption = " ".join([_caption(plan, first, len(group), words, cloth), *opened, *panels, *unproven])
     return Figure(f"{key}-{first}", sheet.svg(), " ".join([*told, *opened]), caption)
 
 

@@ -33,6 +33,8 @@ from furbelow.s6_write.words.words import Words
 
 FULL = 0.5  # units for a mm of depth at most
 APART = 26.0  # between pieces that are not sewn together
+# Of a garment of more pieces only those of the step and what is sewn to them are drawn: more can't be read on a sheet.
+MOST_PIECES = 12
 
 When = Literal["before", "after"]
 SIDES = ("top", "bottom")
@@ -71,6 +73,9 @@ def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         y += LEADING
     if cut:
         sheet.write((sheet.width / 2, y + 2), words.text("figure-piece-left-out"), "middle", colour=SOFT)
+        y += LEADING
+    if _further(done):
+        sheet.write((sheet.width / 2, y + 2), words.text("figure-piece-further"), "middle", colour=SOFT)
     values: Values = {"pieces": worked_on(done), "same": flag(same), "broken": flag(cut)}
     return Figure("piece", sheet.svg(), " ".join(told), words.text("figure-piece-caption", values))
 
@@ -87,6 +92,18 @@ def worked_on(done: Performed) -> Things:
     return Things((*told, *(Pieces((piece,)) for piece in left)))
 
 
+def _further(done: Performed) -> bool:
+    """Whether more hangs on the pieces of a step than is drawn."""
+    reached = {other for piece in done.touches for other in done.after.unit(piece)}
+    return len(reached) > MOST_PIECES and bool(reached - _sewn_to(done))
+
+
+def _sewn_to(done: Performed) -> set[str]:
+    """The pieces of a step, and those that share a seam with one of them."""
+    seams = ({ply.piece for ply in seam.plies} for seam in done.after.seams.values())
+    return set(done.touches).union(*(pieces for pieces in seams if not pieces.isdisjoint(done.touches)))
+
+
 def _looks(bench: Bench, pieces: tuple[str, ...]) -> object:
     edges = [edge_now(bench, f"{piece}.{side}") for piece in pieces for side in ("top", "bottom", "start", "end")]
     seams = [seam for seam in bench.seams.values() if any(ply.piece in pieces for ply in seam.plies)]
@@ -101,7 +118,8 @@ class _Half:
         self.cloth = Cloth(bench, done, words.say)
         reached = {other for piece in done.touches for other in done.after.unit(piece)}
         now = {other for piece in done.touches for other in bench.unit(piece)}
-        self.pieces = tuple(piece for piece in bench.cloths if piece in reached & now)
+        near = reached if len(reached) <= MOST_PIECES else reached & _sewn_to(done)
+        self.pieces = tuple(piece for piece in bench.cloths if piece in near & now)
         ranked = [piece for chain in chains(done.after, self.pieces) for piece in chain]
         found = chains(bench, sorted(self.pieces, key=ranked.index))
         # What changes in a margin only is drawn from the wrong side, where the margin lies.

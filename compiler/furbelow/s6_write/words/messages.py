@@ -8,7 +8,7 @@ from typing import Any, NamedTuple
 
 from babel import Locale
 from babel.lists import format_list
-from fluent.runtime import FluentBundle
+from fluent.runtime import FluentBundle, resolver
 from fluent.runtime.types import FluentInt, FluentNone, FluentType
 
 from furbelow.garment.message import Joined, Money, Number, One, Own, Part, Things, Value, Values
@@ -18,6 +18,9 @@ from furbelow.s6_write.words.read_words import WordsFault, laid_over, shipped
 
 # CLDR's plain English list has a comma before "and", the British one has none.
 _LIST_LOCALES = {"en": "en_GB"}
+# The library refuses a value of more than 2,500 signs, against messages that grow out of each other. The list of all pieces
+# of a garment may be longer; how many parts a message may have stays limited.
+resolver.MAX_PART_LENGTH = 1_000_000
 _LINE_END = re.compile(r"[ ]*\n[ ]*")  # not `split()`, which takes no-break spaces too
 
 
