@@ -72,8 +72,8 @@ def test_a_number_that_is_advised_mends_what_it_is_said_of() -> None:
         lines = text.splitlines()
         at = fault.primary.span.start_line - 1
         key, value = advice["key"], advice["value"]
-        if re.search(rf"\b{key}: ", lines[at]):
-            lines[at] = re.sub(rf"\b{key}: [^,}}]+", f"{key}: {value}", lines[at])
+        if re.search(rf"[{{,] *{key}: ", lines[at]):
+            lines[at] = re.sub(rf"([{{,] *){key}: [^,}}]+", rf"\g<1>{key}: {value}", lines[at])
         else:
             lines[at] = re.sub(r"\}\s*$", f", {key}: {value}}}", lines[at])
         mended = _faults(f"{case}.yaml", "\n".join(lines))

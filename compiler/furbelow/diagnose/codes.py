@@ -175,7 +175,7 @@ CODES: dict[str, str] = {
     "FB430": "of two layers sewn together at both ends one is longer",
     "FB431": "the garment fails where a choice is taken to the end of its range",
     "FB432": "something that melts is pressed together with cloth that wants more heat",
-    "FB433": "two measures look swapped",
+    "FB433": "measures look swapped or misread",
     "FB434": "loose ends reach the floor",
     "FB435": "ends of cord or ribbon for a grown-up are on a child's size",
     "FB436": "a row does not cover the seam that it is to cover",

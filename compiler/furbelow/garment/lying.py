@@ -94,6 +94,23 @@ class Held(NamedTuple):
     drawn: bool
 
 
+class LooseEnd(NamedTuple):
+    """An end of a cord, ribbon or tie that hangs free from the top or bottom of a piece, `long` mm down from there."""
+
+    arg: str
+    piece: str
+    side: str
+    long: Fraction
+
+
+class Covered(NamedTuple):
+    """A seam margin at an edge of a piece that these pieces are to lie over, so that it does not scratch."""
+
+    arg: str
+    edge: str
+    by: tuple[str, ...]
+
+
 class OnCloth(NamedTuple):
     """All that a step declares of itself.
 
@@ -104,6 +121,8 @@ class OnCloth(NamedTuple):
     windows: tuple[Window, ...] = ()
     held: tuple[Held, ...] = ()
     folded: Mapping[str, tuple[Band, ...]] = {}
+    loose: tuple[LooseEnd, ...] = ()
+    covered: tuple[Covered, ...] = ()
 
 
 class Ledger(NamedTuple):

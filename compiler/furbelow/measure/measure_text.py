@@ -51,13 +51,17 @@ def show_length(length_mm: Fraction, system: System, step: Fraction | None = Non
 
 def show_apart(one: Fraction, other: Fraction, system: System, step: Fraction | None = None) -> tuple[str, str, str]:
     """Two lengths in mm that differ, and the distance between them, by the first step at which the sum can be followed:
-    the two read unlike, and the distance that is shown is theirs. step: the coarsest one, in mm; 1 mm or 1/8 in."""
+    the two read unlike, and the distance that is shown is theirs. step: the coarsest one, in mm; 1 mm or 1/8 in.
+
+    Finer than a tape shows, the distance is that of the two as they are shown: it need not be right to the last digit.
+    """
     unit = _INCH if system == "inch" else Fraction(1)
     coarsest = step or (_INCH / 8 if system == "inch" else unit)
     halves = (coarsest / 2**n for n in range(4)) if system == "inch" else (coarsest,)
     for each in (*halves, *(unit / 10**n for n in range(1, 13))):
-        long, short, gap = (round_to_step(length, each) for length in (one, other, abs(one - other)))
-        if long != short and abs(long - short) == gap:
+        long, short = round_to_step(one, each), round_to_step(other, each)
+        gap = abs(long - short)
+        if gap and (gap == round_to_step(abs(one - other), each) or each <= unit / 10):
             break
     return _digits(long, system), _digits(short, system), _digits(gap, system)
 

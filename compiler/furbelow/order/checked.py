@@ -12,6 +12,7 @@ from furbelow.order.order import Order
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.uncuttable import uncuttable
 
+OWN_RULE = "FB216"  # what the maker herself refuses
 TOO_FULL = "FB315"  # a warning that is no default's: it tells that an end of a range goes further than the cloth
 
 
@@ -77,7 +78,8 @@ def at_the_ends(sound: Sequence[Order]) -> Iterator[Fault]:
     ]
     for (choice, end, order), (_, proved) in zip(asked, checked_each(each for _, _, each in asked), strict=True):
         cause = next((fault for fault in proved.faults if fault.is_error or fault.code == TOO_FULL), None)
-        if cause and not cause.code.startswith("FB2") and "FB431" not in order.spec.accepted:
+        refused_by_rule = any(fault.code == OWN_RULE for fault in proved.faults)
+        if cause and not refused_by_rule and "FB431" not in order.spec.accepted:
             yield _at_end(order, choice, end, cause)
 
 

@@ -16,7 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import width_of
-from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
+from furbelow.garment.lying import Ledger, Lies, LooseEnd, OnCloth, Window
 from furbelow.garment.message import Length, Part, Pieces, Supply, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -100,7 +100,9 @@ class Drawstring:
         flat = Window(
             "ends", "a cord end with the casing open", done.step.mm("ends"), sewable_least=LEAST_END, why="it slips in"
         )
-        return OnCloth(filled(ledger, casing, Lies.CORD, "the cord", "into"), (knot, flat))
+        side = casing.name.partition(".")[2] or "top"
+        loose = (LooseEnd("ends", casing.piece, side, tied),)
+        return OnCloth(filled(ledger, casing, Lies.CORD, "the cord", "into"), (knot, flat), loose=loose)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

@@ -15,7 +15,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.limits import width_of
-from furbelow.garment.lying import Ledger, OnCloth, Window
+from furbelow.garment.lying import Ledger, LooseEnd, OnCloth, Window
 from furbelow.garment.message import Length, Part, Pieces, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -70,7 +70,11 @@ class RibbonThreading:
         windows = (
             Window("ends", "a ribbon end", ends, least=USUAL_END, sewable_least=LEAST_END, why="it has to be tied"),
         )
-        return OnCloth(windows=windows if ends else ())
+        if not ends:
+            return OnCloth()
+        carries = done.before.opened(edge_of(done.step.written, "edge"))
+        hang = (LooseEnd("ends", piece, side, ends) for piece, _, side in (each.partition(".") for each in carries))
+        return OnCloth(windows=windows, loose=tuple(hang))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, ribbon = step.written, edge_of(step.written, "edge"), word_of(step.written, "ribbon")

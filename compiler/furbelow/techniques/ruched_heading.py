@@ -42,6 +42,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.measure.quantity import round_to_step
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.gathers import ROWS, runs_of, runs_said
 from furbelow.techniques.shared.laid_edges import marks_on
@@ -91,13 +92,12 @@ class RuchedHeading:
         rows = tuple(
             ledger.at_edge(edge, Lies.GATHERS, "the gathering rows", heading, heading + room.row_spacing, "heading")
         )
+        flounce = solved.pieces[edge.partition(".")[0]]
+        # Cut depths are rounded up, and with them what hangs: what is advised must hold after that too.
+        hangs = round_to_step(flounce.depth, solved.rounding or Fraction(1), "down")
         windows = (
             Window(
-                "heading",
-                "a heading",
-                heading,
-                least=LEAST_HEADING,
-                sewable_most=solved.pieces[edge.partition(".")[0]].cut_depth / 2,
+                "heading", "a heading", heading, least=LEAST_HEADING, most=hangs, sewable_most=flounce.cut_depth / 2
             ),
             seam_window(solved, "lap", lap, done.before.edge(to).pieces),
         )

@@ -9,13 +9,13 @@ Source: underskirt "1 in shorter than outer" and matched by halves and quarters:
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Ply, State
-from furbelow.garment.lying import Ledger, OnCloth
+from furbelow.garment.lying import Covered, Ledger, OnCloth
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
@@ -83,7 +83,7 @@ class StackLayers:
         return (Allowance(band, "bottom", (), doubles=True),) if band else ()
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        return OnCloth()
+        return OnCloth(covered=tuple(_covered(done)))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)
@@ -267,6 +267,16 @@ class StackLayers:
         }
         each = tuple(action._replace(copies=edge.copies) for action in actions)
         return Instructions("stack-layers-title", "stack-layers-aim", each, values, (PINS_OUT,))
+
+
+def _covered(done: Performed) -> Iterator[Covered]:
+    """The margins that this stack is to cover, each with the layers on the side that it lies on."""
+    plies = facts_of(done, Stacked).plies
+    for edge in edges_of(done.step.written, "traps"):
+        own = done.before.unit(edge.partition(".")[0])
+        at = next(number for number, ply in enumerate(plies) if ply.piece in own)
+        beside = plies[at + 1 :] if plies[at].right_side == "out" else plies[:at]
+        yield Covered("traps", edge, tuple(ply.piece for ply in beside) or (plies[at].piece,))
 
 
 def _folded_in_half(edges: Sequence[EdgeName]) -> str | None:

@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Ply, Seam, State
-from furbelow.garment.lying import Ledger, OnCloth, Window
+from furbelow.garment.lying import Ledger, LooseEnd, OnCloth, Window
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -86,20 +86,24 @@ class TieEnds:
                 "turn under", "a turn", done.step.mm("turn under"), bare=bare_edge(ledger, solved, f"{tie}.end")
             ),
         ]
+        length = solved.pieces[tie].length
+        hangs = LooseEnd("tie", band, "top", length - FOR_A_KNOT)
         if waist := solved.values.get("waist_girth"):
             # Both ties together, and the band between them, go round the waist and make a knot or a bow.
             open_ = max(waist.value.as_length_mm() - solved.pieces[band].length, Fraction(0)) / 2
+            hangs = hangs._replace(long=length - open_ - FOR_A_KNOT)
             windows.append(
                 Window(
                     "tie",
                     "a tie",
-                    solved.pieces[tie].length,
+                    length,
                     least=open_ + FOR_A_BOW,
                     sewable_least=open_ + FOR_A_KNOT,
                     why="it reaches half the open waist and has to be tied",
                 )
             )
-        return OnCloth(margins(ledger, seam, "seam", f"{tie}.top", f"{tie}.bottom", f"{tie}.start"), tuple(windows))
+        sewn = margins(ledger, seam, "seam", f"{tie}.top", f"{tie}.bottom", f"{tie}.start")
+        return OnCloth(sewn, tuple(windows), loose=(hangs,))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

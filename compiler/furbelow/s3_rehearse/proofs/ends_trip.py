@@ -1,6 +1,6 @@
 """Loose ends clear the floor, and cords and ribbons suit whoever wears them.
 
-Guarantees: bows and cord ends end above the floor where the height is known, else it warns; ends for a grown-up on a body
+Guarantees: bows, ties and cord ends, tied at the waist of the wearer, end above the floor where the height is known, else it warns; ends for a grown-up on a body
     of a child's size are refused, whoever the spec says wears it.
 Cannot know: a grown-up as small as a child; the maker who knows better writes the ends that are allowed for a child.
 Source: EN 14682 asks for children up to 14 years and sets limits for cords and ribbons by what the cited pages say; which
@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.lying import LooseEnd
 from furbelow.garment.message import Part
 from furbelow.garment.spec import Word
 from furbelow.garment.technique import Performed
@@ -29,10 +30,11 @@ GROWN = "grown-up"
 def prove(run: Run) -> Proof:
     faults: list[Fault] = []
     for done in run.performed:
-        if done.refused or "ends" not in done.step.amounts or not done.step.mm("ends"):
+        if done.refused:
             continue
-        faults += _too_small_for_them(run, done)
-        faults += _on_the_floor(run, done)
+        for end in done.on_cloth.loose:
+            faults += _too_small_for_them(run, done, end)
+            faults += _on_the_floor(run, done, end)
     return Proof(CLAIM, (Part("proof-ends-shown"),), tuple(faults))
 
 
@@ -43,13 +45,13 @@ def is_child(run: Run) -> bool:
     return (body.hips or CHILD_HIPS) < CHILD_HIPS and (body.waist or CHILD_WAIST) < CHILD_WAIST
 
 
-def _too_small_for_them(run: Run, done: Performed) -> Iterator[Fault]:
+def _too_small_for_them(run: Run, done: Performed, end: LooseEnd) -> Iterator[Fault]:
     worn_by = done.step.written.args.get("for")
     if worn_by is None or not isinstance(worn_by.value, Word) or worn_by.value.text != GROWN or not is_child(run):
         return
     yield Fault(
         "FB435",
-        f"ends of {run.say.length(done.step.mm('ends'))} are for a grown-up, and {run.solved.wearer} has the measures of a"
+        f"ends of {run.say.length(done.step.mm(end.arg))} are for a grown-up, and {run.solved.wearer} has the measures of a"
         " child",
         Label(worn_by.span, "says that a grown-up wears it"),
         notes=("cords and ribbons on children's clothes catch in doors, wheels and play equipment",),
@@ -57,22 +59,19 @@ def _too_small_for_them(run: Run, done: Performed) -> Iterator[Fault]:
     )
 
 
-def _on_the_floor(run: Run, done: Performed) -> Iterator[Fault]:
+def _on_the_floor(run: Run, done: Performed, end: LooseEnd) -> Iterator[Fault]:
     if "waist_height" not in run.solved.values or not run.whole:
         return
-    hangs = max((run.drops[piece] for piece in done.touches if piece in run.drops), default=Fraction(0))
-    if done.after.casings != done.before.casings:
-        hangs = min(run.hangs[piece] for piece in done.touches)
-    ends = done.step.mm("ends")
+    hangs = (run.hangs if end.side == "top" else run.drops)[end.piece]
     floor = run.solved.length("waist_height") - body_at(run.solved).top
-    if hangs + ends <= floor - OFF_FLOOR:
+    if hangs + end.long <= floor - OFF_FLOOR:
         return
     say = run.say
     yield Fault(
         "FB434",
-        f"ends of {say.length(ends)} hang from {say.length(hangs)} down to {say.length(hangs + ends)}, and the floor is at"
-        f" {say.length(floor)}; they trip",
-        Label(done.step.written.args["ends"].span),
-        help=f"make them {say.length(max(floor - OFF_FLOOR - hangs, Fraction(0)))} or shorter",
+        f"ends of {say.length(end.long)} hang from {say.length(hangs)} down to {say.length(hangs + end.long)}, and the floor"
+        f" is at {say.length(floor)}; they trip",
+        Label(done.step.written.args[end.arg].span),
+        help=f"make them {say.length(hangs + end.long - (floor - OFF_FLOOR))} shorter or more",
         severity=Severity.WARNING,
     )

@@ -87,19 +87,22 @@ def _flat(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
 
 
 def _twice_behind(run: Run, done: Performed) -> Iterator[Fault]:
-    """More cloth behind in a layer, and again in the stack that it lies in: the shares multiply."""
-    if not done.drawn or done.drawn.behind == Fraction(1, 2) or "." in done.drawn.edge:
+    """More cloth behind in a layer or a tier, and again in the edge that it hangs from: the shares multiply."""
+    if not done.drawn or done.drawn.behind == Fraction(1, 2):
         return
-    layers = {name for name, stack in done.before.layered.items() if stack == done.drawn.edge}
+    hangs = {name for piece in done.before.edge(done.drawn.edge).pieces for name in done.before.unit(piece)}
     for earlier in run.performed:
-        if earlier.drawn and earlier.drawn.edge in layers and earlier.drawn.behind != Fraction(1, 2):
-            one, two = earlier.drawn.behind, done.drawn.behind
+        if earlier is done:
+            return
+        drawn = earlier.drawn
+        if drawn and drawn.behind != Fraction(1, 2) and hangs & set(done.before.edge(drawn.edge).pieces):
+            one, two = drawn.behind, done.drawn.behind
             together = one * two / (one * two + (1 - one) * (1 - two))
             yield fault_at(
                 done.step.written,
                 "behind",
                 "FB422",
-                f"`{earlier.drawn.edge}` has {run.say.share(one)} of its cloth behind already, and with {run.say.share(two)}"
+                f"`{drawn.edge}` has {run.say.share(one)} of its cloth behind already, and with {run.say.share(two)}"
                 f" again it is {run.say.share(together)}",
                 help="gather the layers evenly, and the stack with more behind",
                 severity=Severity.WARNING,

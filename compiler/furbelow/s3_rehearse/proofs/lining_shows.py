@@ -1,7 +1,8 @@
 """What must stay hidden is shorter than what covers it, by the clearance asked.
 
 Guarantees: the drop of each piece under `worn: hidden` and its clearance do not pass the lowest edge of the garment. Of
-    stacked layers none ends below those outside it; where one does that is not to be hidden, it warns.
+    stacked layers none ends below those outside it; where one does that is not to be hidden, it warns, and
+    where a layer ends above a margin that it is to cover.
 Cannot know: how the skirt swings, or a body whose back is longer than its front.
 Source: an underskirt is 1 in shorter than the outer one: Ingalls, Text-Book on Domestic Art, 1911.
 """
@@ -11,7 +12,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.lying import Covered
 from furbelow.garment.message import Length, Part, Pieces, Things
+from furbelow.garment.technique import Performed, fault_at
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-hidden"
@@ -50,12 +53,34 @@ def prove(run: Run) -> Proof:
                 )
             )
         shown.append(Part("proof-hidden-above", {"piece": Pieces((piece,)), "left": Length(left)}))
+    for done in run.performed:
+        for covered in done.on_cloth.covered if not done.refused else ():
+            faults += _bare(run, done, covered)
     for layers in _stacks(run):
         faults += _hanging_out(run, layers)
         if len({run.ends[piece] for piece in layers}) > 1:
             ends = Things(tuple(Length(run.ends[each]) for each in layers))
             shown.append(Part("proof-hidden-layers", {"ends": ends}))
     return Proof(CLAIM, tuple(shown), tuple(faults))
+
+
+def _bare(run: Run, done: Performed, covered: Covered) -> Iterator[Fault]:
+    """A margin that hangs lower than what is to lie over it."""
+    piece, _, side = covered.edge.partition(".")
+    level = {"top": run.hangs[piece], "bottom": run.drops[piece]}.get(side, run.ends[piece])
+    over = max(covered.by, key=lambda each: run.ends[each])
+    if run.ends[over] >= level:
+        return
+    say = run.say
+    yield fault_at(
+        done.step.written,
+        covered.arg,
+        "FB320",
+        f"the margin at `{covered.edge}` hangs {say.length(level)} from the top and the {say.piece(over)} ends"
+        f" {say.length(level - run.ends[over])} above it; nothing covers it",
+        help=f"make `{over}` {say.length(level - run.ends[over])} deeper or more",
+        severity=Severity.WARNING,
+    )
 
 
 def _stacks(run: Run) -> Iterator[list[str]]:

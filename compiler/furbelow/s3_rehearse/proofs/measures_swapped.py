@@ -1,7 +1,7 @@
-"""The measures of the body are not swapped.
+"""The measures of the body are not swapped or misread.
 
 Guarantees: a waist that is much larger than the hips is asked about, and so is a waist that is levelled with its front and
-    back exchanged. Both warn.
+    back exchanged, or with heights further apart than a waist lies. All warn.
 Cannot know: the body. Some waists are larger than the hips.
 Source: in 17 of 1,986 women and 370 of 4,082 men of a large survey the waist is larger (ANSUR II, Gordon et al. 2014; its
     waist is taken at the navel, which the waist of ISO 8559-1 is not). How much is worth asking: house rule.
@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.matching import PLACES
 from furbelow.garment.message import Part
 from furbelow.garment.spec import Written
 from furbelow.s3_rehearse.body_at import body_at
@@ -21,11 +22,12 @@ from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-measures"
 MUCH_LARGER = Fraction(11, 10)
+MOST_TILTED = Fraction(80)  # from the lowest to the highest place of a waist; house rule, maker to confirm
 FRONT, BACK = "front_waist_height", "back_waist_height"
 
 
 def prove(run: Run) -> Proof:
-    return Proof(CLAIM, (Part("proof-measures-shown"),), (*_waist(run), *_levelled(run)))
+    return Proof(CLAIM, (Part("proof-measures-shown"),), (*_waist(run), *_levelled(run), *_far_apart(run)))
 
 
 def _waist(run: Run) -> Iterator[Fault]:
@@ -58,3 +60,23 @@ def _levelled(run: Run) -> Iterator[Fault]:
                 help=f"write `front: {FRONT}, back: {BACK}`",
                 severity=Severity.WARNING,
             )
+
+
+def _far_apart(run: Run) -> Iterator[Fault]:
+    for done in levelled(run):
+        heights = {place: done.step.mm(place) for place in PLACES}
+        low, high = min(heights, key=lambda place: heights[place]), max(heights, key=lambda place: heights[place])
+        apart = heights[high] - heights[low]
+        if apart <= MOST_TILTED:
+            continue
+        say = run.say
+        yield Fault(
+            "FB433",
+            f"the waist is {say.length(heights[low])} high at the {low} and {say.length(heights[high])} at the {high},"
+            f" {say.length(apart)} apart",
+            Label(done.step.written.args[low].span, "the lower"),
+            (Label(done.step.written.args[high].span, "the higher"),),
+            notes=(f"a waist lies askew by {say.length(MOST_TILTED)} at the most",),
+            help="measure both again",
+            severity=Severity.WARNING,
+        )

@@ -103,10 +103,10 @@ def _casing(run: Run, casing: Casing, passes: Fraction, body: BodyAt) -> list[Fa
         faults.append(
             Fault(
                 "FB410",
-                f"the elastic of {say.length(casing.elastic_length)} is not shorter than the waist of"
-                f" {say.length(waist)}; the skirt slides down",
+                f"the elastic of {say.length(casing.elastic_length)} is not shorter than the {'hips' if body.top else 'waist'}"
+                f" of {say.length(waist)}; the skirt slides down",
                 Label(place, "length of the closed elastic at rest"),
-                help="make it shorter than the waist",
+                help="make it shorter than the body there",
             )
         )
     return faults
