@@ -18,7 +18,7 @@ STEP = "- ruched heading: {edge: flounce.top, to: skirt.bottom, heading: 2 cm, l
 
 
 def test_the_drop_is_counted_from_the_rows() -> None:
-    worked = sound(PIECES, f"{READY}\n{NEAT}\n{STEP}", worn=", length: 60 cm")
+    worked = sound(PIECES, f"{READY}\n{NEAT}\n{STEP}", worn=", length: 60 cm", hips="90 cm")
     assert worked.solved.pieces["flounce"].cut_depth == 200 + 6 + 20 + 15
     assert worked.solved.pieces["skirt"].cut_depth == 400 + 15 + 15
     assert worked.bench.edge("flounce.top").set_length == 1000
@@ -41,7 +41,7 @@ def test_a_lap_that_the_lower_row_misses_is_refused() -> None:
 
 
 def test_too_full_a_flounce_is_refused() -> None:
-    fault = refused("FB315", PIECES.replace("150", "460"), f"{READY}\n{NEAT}\n{STEP}")
+    fault = refused("FB315", PIECES.replace("150", "460"), f"{READY}\n{NEAT}\n{STEP}", hips="90 cm")
     assert "4.6 to 1, and `lawn` takes 3 to 1" in fault.headline
 
 
