@@ -208,9 +208,9 @@ def test_all_copies_measured_alike_are_as_one_measurement() -> None:
 
 def test_a_shallow_cut_is_refused_where_the_garment_would_come_out_short() -> None:
     cut = planned_cut("larkspur", "M", "flounce")
-    faults = refused("larkspur", "M", f"cut: flounce, depth: {cut - 10} mm")
+    faults = refused("larkspur", "M", f"cut: flounce, depth: {cut - 30} mm")
     fault = next(each for each in faults if each.code == "FB413")
-    assert "52 cm long and 53 cm is asked, 1 cm too short" in fault.headline
+    assert "50 cm long and 53 cm is asked, 3 cm too short" in fault.headline
     assert any("flounce comes out at" in label.text for label in fault.others)
     assert any(label.span.file == "record.yaml" for label in fault.others)
 

@@ -17,7 +17,9 @@ RING = "- french seam: {of: scarf}\n- narrow hem: {edge: scarf.top, first turn: 
 )
 def test_each_way_takes_its_turns(by: str, taken: int, stitch: str) -> None:
     room = Workroom(neaten_with="overlocker")
-    worked = sound(SCARF, f"{RING}\n- rolled hem: {{edge: scarf.bottom, roll: 3 mm, by: {by}}}", room=room, hips="90 cm")
+    worked = sound(
+        SCARF, f"{RING}\n- rolled hem: {{edge: scarf.bottom, roll: 3 mm, by: {by}}}", room=room, hips="90 cm"
+    )
     assert worked.solved.pieces["scarf"].cut_depth == 400 + 10 + taken
     assert worked.bench.edge("scarf.bottom").state is State.HEMMED
     assert [row.kind for row in worked.performed[-1].sewn] == [stitch]
