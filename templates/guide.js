@@ -1,9 +1,9 @@
 "use strict";
-// Ticks are kept in the reader's own browser, under a key that changes with the guide's content.
+// Ticks are kept in the reader's own browser with what their sentences said: one that says otherwise asks again.
 (() => {
   const page = document.documentElement;
   const boxes = [...document.querySelectorAll(".step input")];
-  const ticksKey = "furbelow.ticks." + page.dataset.key;
+  const ticksKey = "furbelow.ticks." + page.dataset.work;
 
   const recall = (key) => {
     try { return localStorage.getItem(key); } catch { return null; }
@@ -26,13 +26,14 @@
       box.focus({ preventScroll: true });
     };
 
-    let ticked = [];
-    try { ticked = JSON.parse(recall(ticksKey)) || []; } catch { /* not ours; begin anew */ }
-    if (!Array.isArray(ticked)) ticked = [];
+    const said = (box) => box.closest(".step").dataset.said;
+    let ticked = {};
+    try { ticked = Object(JSON.parse(recall(ticksKey))); } catch { /* not ours; begin anew */ }
     for (const box of boxes) {
-      box.checked = ticked.includes(box.value);
+      box.checked = Object.hasOwn(ticked, box.value) && ticked[box.value] === said(box);
       box.addEventListener("change", () => {
-        keep(ticksKey, JSON.stringify(boxes.filter((each) => each.checked).map((each) => each.value)));
+        const done = boxes.filter((each) => each.checked).map((each) => [each.value, said(each)]);
+        keep(ticksKey, JSON.stringify(Object.fromEntries(done)));
         show();
       });
     }
@@ -43,7 +44,8 @@
     });
     document.getElementById("jump").addEventListener("submit", (event) => {
       event.preventDefault();
-      const box = boxes.find((each) => each.value === document.getElementById("jump-to").value.trim());
+      const asked = document.getElementById("jump-to").value.replace(/\s/g, "").toUpperCase();
+      const box = boxes.find((each) => each.closest(".step").id.toUpperCase() === asked);
       if (box) goTo(box);
     });
     show();

@@ -342,7 +342,7 @@ def test_the_guide_opens_with_the_corrections_and_leaves_out_what_is_done() -> N
     assert step.check == "Each quarter measures 75 cm, all four 300 cm."
     done = {f"step-{each.step.written.index + 1}" for each in found.now.rehearsal.run.performed[: found.start]}
     assert not done & set(_keys(found))
-    assert guide.cutting_steps == ()
+    assert guide.cut == ()
 
 
 def test_the_steps_of_an_odd_copy_stand_beside_those_of_the_others() -> None:
@@ -355,8 +355,9 @@ def test_the_steps_of_an_odd_copy_stand_beside_those_of_the_others() -> None:
         plain = operations[key.removesuffix("-copy-1")]
         assert any("300 cm" in step.text for step in plain.steps)
         assert any("296 cm" in step.text for step in operations[key].steps)
-    steps = [step.number for operation in operations.values() for step in operation.steps]
-    assert steps == list(range(1, len(steps) + 1))
+    places = [operation.place(step) for operation in operations.values() for step in operation.steps]
+    assert len(places) == len(set(places))
+    assert all(operations[key].letter == operations[key.removesuffix("-copy-1")].letter + "a" for key in own)
     figures = [figure.key for operation in operations.values() for figure in operation.figures]
     assert len(figures) == len(set(figures))
 

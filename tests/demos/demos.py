@@ -53,5 +53,9 @@ EVERY_SIZE = tuple((name, size) for name in NAMES for size in spec(name).sizes)
 
 def steps_of(guide: Guide) -> tuple[GuideStep, ...]:
     """Every step of a guide in its order, cutting first."""
-    sewing = (step for part in guide.parts for operation in part.operations for step in operation.steps)
-    return (*guide.cutting_steps, *sewing)
+    return tuple(step for operation in guide.operations for step in operation.steps)
+
+
+def cutting_of(guide: Guide) -> tuple[GuideStep, ...]:
+    """The steps of the cutting."""
+    return tuple(step for operation in guide.cut for step in operation.steps)

@@ -199,16 +199,29 @@ GUIDE = Guide(
         ),
         CutLine("C", "waistband", "satin", "1", "158 cm", "8 cm", "156 × 3 cm", ""),
     ),
-    cutting_figures=(_CUTTING,),
-    cutting_steps=(
-        GuideStep(
-            1,
-            "Fold the net once along its length and lay it flat on the table.",
-            "both edges lie together",
-            "5 mm",
-            "lift the top half and lay it again; do not pull",
+    key=None,
+    cut=(
+        Operation(
+            "cut-net",
+            "A",
+            "Cut the net",
+            "",
+            "",
+            (),
+            (_CUTTING,),
+            (
+                GuideStep(
+                    1,
+                    "Fold the net once along its length and lay it flat on the table.",
+                    "both edges lie together",
+                    "5 mm",
+                    "lift the top half and lay it again; do not pull",
+                ),
+                GuideStep(2, "Lay tapes at 17 cm, 34 cm, 59 cm and 84 cm from the fold and cut along them."),
+            ),
+            "",
+            "",
         ),
-        GuideStep(2, "Lay tapes at 17 cm, 34 cm, 59 cm and 84 cm from the fold and cut along them."),
     ),
     parts=(
         Part(
@@ -216,41 +229,44 @@ GUIDE = Guide(
             (
                 Operation(
                     "join-upper",
+                    "B",
                     "Close the upper tier to a ring",
                     "Each upper tier is a ring of 300 cm.",
                     "10 minutes",
                     (),
                     (_strip("join-upper-after", "A", "The ends lie on each other."),),
                     (
-                        GuideStep(3, "Lay the two short ends of A on each other and pin.", chain="both, in one chain"),
+                        GuideStep(1, "Lay the two short ends of A on each other and pin.", copies=2),
                         GuideStep(
-                            4,
+                            2,
                             "Sew 1 cm from the edge with a stitch of 2 mm. Sew three stitches back at each end.",
                             "the ring measures 300 cm",
                             "1 cm",
                             "take the seam out and sew it anew",
-                            "both, in one chain",
+                            copies=2,
                         ),
                     ),
                     "Net has no right side: the trim decides which side is out.",
                     "",
+                    all_of_it="Make both. Each sentence with two boxes is done on one, then on the other.",
                 ),
                 Operation(
                     "gather-flounce",
+                    "C",
                     "Gather the flounce",
                     "The top of each flounce is drawn in to 300 cm.",
                     "40 minutes",
                     (Caution("needle", "Keep your fingers behind the foot when you guide the net."),),
                     (
-                        _strip("gather-before", "B", "Two rows, 5 mm apart, with long tails."),
-                        _strip("gather-after", "B drawn in", "Drawn in to half its length."),
+                        replace(_strip("gather-before", "B", "Two rows, 5 mm apart, with long tails."), shows=(1,)),
+                        replace(_strip("gather-after", "B drawn in", "Drawn in to half its length."), shows=(2,)),
                     ),
                     (
                         GuideStep(
-                            5, "Sew two rows along the top, 5 mm and 10 mm from the edge, in the longest stitch."
+                            1, "Sew two rows along the top, 5 mm and 10 mm from the edge, in the longest stitch."
                         ),
                         GuideStep(
-                            6,
+                            2,
                             "Draw both lower threads until the edge is as long as the upper tier.",
                             "the edge measures 300 cm",
                             "up to 11 cm short: ease it in; over 15 cm: let it out",
@@ -268,15 +284,16 @@ GUIDE = Guide(
             (
                 Operation(
                     "insert-elastic",
+                    "D",
                     "Thread the elastic",
                     "The band holds at a waist of 78 cm.",
                     "15 minutes",
                     (),
                     (),
                     (
-                        GuideStep(7, "Cut 65 cm of elastic."),
+                        GuideStep(1, "Cut 65 cm of elastic."),
                         GuideStep(
-                            8,
+                            2,
                             "Thread it through the gap of 5 cm and sew the ends 2 cm over each other.",
                             "the elastic is not twisted",
                             "",
@@ -307,6 +324,16 @@ def with_text_everywhere(text: str) -> Guide:
     return replace(probed, content_key=GUIDE.content_key, language=GUIDE.language)
 
 
+def without_tips(guide: Guide) -> Guide:
+    """The guide without what its maker wrote at the steps, which is Markdown and not plain text."""
+
+    def bare(operations: tuple[Operation, ...]) -> tuple[Operation, ...]:
+        return tuple(replace(operation, tip="") for operation in operations)
+
+    parts = tuple(replace(part, operations=bare(part.operations)) for part in guide.parts)
+    return replace(guide, cut=bare(guide.cut), parts=parts)
+
+
 def _probed(value: object, text: str) -> object:
     if isinstance(value, str):
         return f"{value} {text}"
@@ -314,7 +341,8 @@ def _probed(value: object, text: str) -> object:
         return tuple(_probed(part, text) for part in value)
     if is_dataclass(value) and not isinstance(value, type):
         # Keys, kinds and drawings are furbelow's own.
-        own = {"key", "kind", "svg", "operation"}
+        own = {"kind", "svg", "operation", "letter"}
+        own |= set() if isinstance(value, Guide) else {"key"}
         return replace(
             value,
             **{f.name: _probed(getattr(value, f.name), text) for f in fields(value) if f.name not in own},
@@ -325,7 +353,6 @@ def _probed(value: object, text: str) -> object:
 def many_figures() -> Guide:
     """A long guide whose figures are of many heights, so that page ends fall everywhere."""
     operations = []
-    number = len(GUIDE.cutting_steps)
     for index in range(24):
         height = 120 + (index * 83) % 420
         drawn = Figure(
@@ -341,8 +368,7 @@ def many_figures() -> Guide:
             f"Piece {index}.",
         )
         steps = []
-        for _ in range(1 + index % 5):
-            number += 1
+        for number in range(1, 2 + index % 5):
             steps.append(
                 GuideStep(
                     number, f"Sew seam {number}. " + "Keep the edges level. " * (index % 7), "level", "2 mm", "undo"
@@ -350,7 +376,16 @@ def many_figures() -> Guide:
             )
         operations.append(
             Operation(
-                f"seam-{index}", f"Seam {index}", "", "", (), (drawn,) * (1 + index % 3 // 2), tuple(steps), "", ""
+                f"seam-{index}",
+                f"S{index}.",
+                f"Seam {index}",
+                "",
+                "",
+                (),
+                (drawn,) * (1 + index % 3 // 2),
+                tuple(steps),
+                "",
+                "",
             )
         )
     return replace(GUIDE, parts=(Part("Seams", tuple(operations)),))

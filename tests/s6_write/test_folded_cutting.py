@@ -8,6 +8,7 @@ import pytest
 from furbelow.garment.workroom import Workroom
 from furbelow.s6_write.guide.guide import GuideStep
 
+from tests.demos.demos import cutting_of
 from tests.small_guide import small_guide
 
 STEPS = """- join ends: {of: skirt, into: one ring}
@@ -24,7 +25,7 @@ ON_FOLD = "skirt: {from: lawn, length: 120 cm, depth: 100 cm}"
 @cache
 def _cutting(pieces: str, *, folded: bool) -> tuple[GuideStep, ...]:
     steps = STEPS if "count" in pieces else STEPS.replace(", into: one ring", "")
-    return small_guide(pieces, steps, room=Workroom(fold_cloth=folded)).cutting_steps
+    return cutting_of(small_guide(pieces, steps, room=Workroom(fold_cloth=folded)))
 
 
 def _with(words: str, steps: tuple[GuideStep, ...]) -> list[int]:

@@ -21,13 +21,14 @@ from furbelow.s6_write.figures import cutting_figures
 from furbelow.s6_write.figures.free_panels import FreePanels
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.compose import compose
-from furbelow.s6_write.guide.cutting_pages import cutting_steps
+from furbelow.s6_write.guide.cutting_pages import cloth_steps
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.guide.panel_steps import panel_steps
 from furbelow.s6_write.pages.class_cutting import class_cutting
 from furbelow.s6_write.pages.class_page import class_words
 from furbelow.s6_write.words.words import Words
 
+from tests.demos.demos import cutting_of
 from tests.s4_cut.cases import cm
 from tests.s4_cut.test_panels import PINWHEEL
 from tests.s4_cut.verify_plan import faults
@@ -81,7 +82,7 @@ def told(planned: Planned) -> tuple[Words, Section, Cutting]:
 
 def drawing() -> Figure:
     english, _, cutting = told(apron())
-    (figure,) = cutting_figures(cutting, apron().rehearsal.run.solved, english)
+    (figure,) = cutting_figures(cutting, apron().rehearsal.run.solved, english, "lawn")
     return figure
 
 
@@ -93,7 +94,8 @@ def test_the_apron_is_laid_freely_and_its_plan_is_right() -> None:
 
 def test_every_panel_is_chalked_once_at_its_distances_from_the_end_and_the_edge() -> None:
     english, section, cutting = told(apron())
-    steps = [step.text for step in cutting_steps(cutting, english)]
+    english.read("cutting")
+    steps = [step.text for step in cloth_steps(cutting, cutting.sheet("lawn"), english)]
     chalked = [text for text in steps if text.startswith("Chalk ") and "with a ruler" in text]
     assert len(chalked) == len(section.panels) == 5
     for panel in section.panels:
@@ -105,7 +107,8 @@ def test_every_panel_is_chalked_once_at_its_distances_from_the_end_and_the_edge(
 
 def test_straight_cuts_come_after_the_chalk_and_free_every_panel() -> None:
     english, section, cutting = told(apron())
-    steps = [step.text for step in cutting_steps(cutting, english)]
+    english.read("cutting")
+    steps = [step.text for step in cloth_steps(cutting, cutting.sheet("lawn"), english)]
     chalk = [number for number, text in enumerate(steps) if text.startswith("Chalk ") and "with a ruler" in text]
     cuts = [number for number, text in enumerate(steps) if text.startswith("Cut straight through along the line ")]
     assert min(cuts) > max(chalk)
@@ -119,21 +122,21 @@ def test_panels_that_no_straight_cut_parts_are_cut_round_with_shears() -> None:
     section = Section(cm(0), cm(90), (), panels=PINWHEEL)
     laid, cut = panel_steps(section, cm(90), {"panel": "P"}, "lawn", True, english)
     steps = [*laid, *cut]
-    assert steps[-1][0] == "Cut round each panel along its chalk with shears, the outermost first."
-    assert [row[0].split()[1] for row in steps[1:-1]] == ["P1", "P2", "P3", "P4"]
+    assert steps[-1].text == "Cut round each panel along its chalk with shears, the outermost first."
+    assert [row.text.split()[1] for row in steps[1:-1]] == ["P1", "P2", "P3", "P4"]
 
 
 def test_cloth_without_a_right_side_may_lie_either_face_up() -> None:
     english, section, cutting = told(apron())
-    assert "wrong side up" in panel_steps(section, cm(62), cutting.letters, "lawn", True, english)[0][0][0]
-    assert "either face up" in panel_steps(section, cm(62), cutting.letters, "lawn", False, english)[0][0][0]
+    assert "wrong side up" in panel_steps(section, cm(62), cutting.letters, "lawn", True, english)[0][0].text
+    assert "either face up" in panel_steps(section, cm(62), cutting.letters, "lawn", False, english)[0][0].text
 
 
 def test_cloth_longer_than_the_table_is_measured_on_from_a_line() -> None:
     solved, (_, section, cutting) = apron().rehearsal.run.solved, told(apron())
     for table, says in ((cm(100), True), (cm(186), False), (None, False)):
         english = Words("en", Phrasing(solved, Workroom(table_length=table), {}, {}))
-        first = panel_steps(section, cm(62), cutting.letters, "lawn", True, english)[0][0][0]
+        first = panel_steps(section, cm(62), cutting.letters, "lawn", True, english)[0][0].text
         assert ("measure on from that line" in first) == says
 
 
@@ -173,8 +176,7 @@ def test_a_crowd_of_small_panels_still_has_every_name() -> None:
 def test_the_whole_guide_is_written_without_a_figure_of_tapes() -> None:
     planned = apron()
     guide = compose(planned.rehearsal, planned.cutting, planned.shopping, "size M")
-    assert [figure.key for figure in guide.cutting_figures if figure.key.startswith("cut-")] == ["cut-lawn-1"]
-    assert not any(figure.key.startswith("tapes-") for figure in guide.cutting_figures)
+    assert [figure.key for operation in guide.cut for figure in operation.figures] == ["cut-lawn-1"]
     assert all(line.note == "whole" for line in guide.cutting)
 
 
@@ -185,7 +187,7 @@ def test_a_class_marks_every_panel_with_its_number() -> None:
     sheet = order.cutting.sheet("lawn")
     assert faults(sheet.plan, sheet.strips, sheet.bolt, cut_prices(sheet.price, Workroom())) == []
     guide = class_cutting(order, "two makers", class_words(order))
-    cut = " ".join(step.text for step in guide.cutting_steps)
+    cut = " ".join(step.text for step in cutting_of(guide))
     for number, name in product("12", ("A1", "B1", "C1", "D1", "D2")):
         assert f"{number}{name}" in cut
 

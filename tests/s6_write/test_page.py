@@ -9,11 +9,12 @@ from dataclasses import replace
 from html.parser import HTMLParser
 
 import pytest
+from furbelow.s6_write.guide.guide import Guide
 from furbelow.s6_write.pages.page import html, step_count
 from furbelow.s6_write.pages.prose import visible
 
 from tests.s6_write.probes import PROBES
-from tests.s6_write.sample_guide import GUIDE, with_text_everywhere
+from tests.s6_write.sample_guide import GUIDE, with_text_everywhere, without_tips
 
 
 class _Outline(HTMLParser):
@@ -51,14 +52,37 @@ def test_the_page_is_the_same_each_time() -> None:
 
 
 def test_the_language_and_the_content_key_stand_on_the_page() -> None:
-    assert PLAIN.tags[0] == ("html", {"lang": "en", "data-key": "a1b2c3d4e5f6"})
+    tag, attributes = PLAIN.tags[0]
+    assert (tag, attributes["lang"], attributes["data-key"]) == ("html", "en", "a1b2c3d4e5f6")
 
 
-def test_every_step_has_one_tick_box_and_the_numbers_run_on() -> None:
+def test_every_sentence_has_a_tick_box_for_each_piece_and_is_called_by_its_letter_and_number() -> None:
     boxes = [attributes["value"] for tag, attributes in PLAIN.tags if attributes.get("type") == "checkbox"]
-    assert boxes == [str(number) for number in range(1, step_count(GUIDE) + 1)]
-    starts = [attributes["start"] for tag, attributes in PLAIN.tags if tag == "ol" and "start" in attributes]
-    assert starts == ["1", "3", "5", "7"]
+    assert boxes == ["A1", "A2", "B1.1", "B1.2", "B2.1", "B2.2", "C1", "C2", "D1", "D2"]
+    assert len(boxes) == step_count(GUIDE)
+    sentences = [attributes["id"] for tag, attributes in PLAIN.tags if attributes.get("class") == "step"]
+    assert sentences == ["A1", "A2", "B1", "B2", "C1", "C2", "D1", "D2"]
+
+
+def _marks(guide: Guide) -> dict[str | None, str | None]:
+    return {a["id"]: a["data-said"] for _, a in _read(html(guide)).tags if a.get("class") == "step"}
+
+
+def test_a_sentence_that_says_otherwise_has_another_mark_and_the_others_keep_theirs() -> None:
+    (part, *rest) = GUIDE.parts
+    (first, *others) = part.operations
+    changed = replace(first, steps=(replace(first.steps[0], text="Lay them on each other."), *first.steps[1:]))
+    guide = replace(GUIDE, parts=(replace(part, operations=(changed, *others)), *rest), content_key="0f0f")
+    plain, now = _marks(GUIDE), _marks(guide)
+    assert {place for place in plain if plain[place] != now[place]} == {"B1"}
+
+
+def test_ticks_are_kept_for_a_garment_and_its_wearer_whatever_else_changes() -> None:
+    def work(guide: Guide) -> str | None:
+        return _read(html(guide)).tags[0][1]["data-work"]
+
+    assert work(GUIDE) == work(replace(GUIDE, content_key="0f0f", materials=()))
+    assert len({work(GUIDE), work(replace(GUIDE, wearer="size L")), work(replace(GUIDE, title="Marigold"))}) == 3
 
 
 def test_headings_leave_no_level_out() -> None:
@@ -138,16 +162,7 @@ def test_no_reason_is_told_twice() -> None:
 def test_a_probe_in_every_text_changes_only_the_text(probe: str) -> None:
     plain_notes = replace(GUIDE, about="a", notes="a")
     probed = replace(with_text_everywhere(probe), about="a", notes="a")
-    without_tips, without_probed_tips = (
-        replace(
-            guide,
-            parts=tuple(
-                replace(part, operations=tuple(replace(o, tip="") for o in part.operations)) for part in guide.parts
-            ),
-        )
-        for guide in (plain_notes, probed)
-    )
-    expected, got = _read(html(without_tips)), _read(html(visible(without_probed_tips)))
+    expected, got = _read(html(without_tips(plain_notes))), _read(html(visible(without_tips(probed))))
     # Empty texts of the sample are filled by the probe, so optional elements appear; no other kind of tag may.
     assert {tag for tag, _ in got.tags} <= {tag for tag, _ in expected.tags}
     assert [t for t, _ in got.tags].count("script") == 1
@@ -167,8 +182,7 @@ def test_a_guide_with_nothing_but_a_title_still_makes_a_page() -> None:
         tools=(),
         materials=(),
         cutting=(),
-        cutting_figures=(),
-        cutting_steps=(),
+        cut=(),
         parts=(),
         proofs=(),
         notes="",

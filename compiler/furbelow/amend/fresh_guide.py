@@ -1,11 +1,10 @@
-"""The guide from here on: first what to do about the measurements, then the steps that are left, with their new numbers."""
+"""The guide from here on: first what to do about the measurements, then the steps that are left, under their own letters."""
 
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import replace
-from itertools import count
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended
 from furbelow.amend.report import correction_steps, words_of
@@ -13,6 +12,7 @@ from furbelow.order.chain import Planned, guide_of
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.cautions import each_once
 from furbelow.s6_write.guide.guide import Guide, Operation, Part
+from furbelow.s6_write.guide.letters import CORRECTIONS, letter_of_copy
 from furbelow.s6_write.pages.files import files_of, guide_files
 from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.words.messages import Messages
@@ -29,7 +29,7 @@ def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, by
 
 
 def fresh_guide(amended: Amended) -> Guide:
-    """The steps still to do, numbered anew, since a copy with its own numbers may double some of them."""
+    """The steps still to do. Those of a copy with its own numbers have a letter more: F2 of copy 1 is Fa2."""
     guide, words = _guide(amended, amended.together), words_of(amended)
     order = [f"step-{done.step.written.index + 1}" for done in amended.now.rehearsal.run.performed]
     before, apart = set(order[: max(amended.start, 0)]), set(order[: amended.meet])
@@ -51,6 +51,7 @@ def fresh_guide(amended: Amended) -> Guide:
             parts.append(Part(part.title, tuple(left)))
     first = Operation(
         key="as-measured",
+        letter=CORRECTIONS,
         title=words.text("amend-title"),
         aim=words.text("amend-aim"),
         minutes="",
@@ -65,26 +66,11 @@ def fresh_guide(amended: Amended) -> Guide:
         wearer=words.text("amend-wearer", {"whose": guide.wearer}),
         materials=(),
         cutting=(),
-        cutting_figures=(),
-        cutting_steps=(),
-        parts=_numbered(each_once((Part(words.text("amend-part"), (first,)), *parts))),
+        cut=(),
+        parts=each_once((Part(words.text("amend-part"), (first,)), *parts)),
         content_key="",
     )
     return replace(guide, content_key=hashlib.sha256(repr(guide).encode()).hexdigest()[:16])
-
-
-def _numbered(parts: Sequence[Part]) -> tuple[Part, ...]:
-    number = count(1)
-    return tuple(
-        replace(
-            part,
-            operations=tuple(
-                replace(operation, steps=tuple(replace(step, number=next(number)) for step in operation.steps))
-                for operation in part.operations
-            ),
-        )
-        for part in parts
-    )
 
 
 def _guide(amended: Amended, planned: Planned) -> Guide:
@@ -102,12 +88,15 @@ def _of_copies(operation: Operation, copies: Mapping[int, Mapping[str, Operation
         other = operations.get(operation.key)
         if other is None or [step.text for step in other.steps] == [step.text for step in operation.steps]:
             continue
-        steps = tuple(replace(step, chain=words.text("amend-copy-chain", {"copy": copy})) for step in other.steps)
+        mark = words.text("amend-copy-chain", {"copy": copy})
+        steps = tuple(replace(step, chain=mark, copies=1) for step in other.steps)
         figures = tuple(replace(figure, key=f"{figure.key}-copy-{copy}") for figure in other.figures)
         found.append(
             replace(
                 other,
                 key=f"{other.key}-copy-{copy}",
+                letter=letter_of_copy(other.letter, copy),
+                all_of_it="",
                 title=words.text("amend-copy-title", {"title": other.title, "copy": copy}),
                 steps=steps,
                 figures=figures,

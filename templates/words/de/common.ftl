@@ -109,10 +109,10 @@ duration = { $hours ->
 
 ## Arbeit an gleichen Teilen
 
-# Hinter einem Schritt, in Klammern: an wie vielen Teilen er vor dem nächsten Schritt getan wird.
-chain = { $copies ->
-    [2] beide, vor dem nächsten Schritt
-   *[other] alle { $copies } in einer Kette, vor dem nächsten Schritt
+# Hinter der Überschrift einer Arbeit an mehreren gleichen Teilen: $copies.
+all-of-it = { $copies ->
+    [2] Beide arbeiten. Jeden Satz mit den Kästchen 1 und 2 erst am einen, dann am anderen Teil ausführen, bevor es zum nächsten Satz weitergeht.
+   *[other] Alle { $copies } arbeiten. Jeden Satz mit den Kästchen 1 bis { $copies } an einem Teil nach dem anderen ausführen, in einer Kette, bevor es zum nächsten Satz weitergeht.
  }
 # Hinter dem letzten Schritt einer Naht.
 again = { $others ->

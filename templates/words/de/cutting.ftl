@@ -18,6 +18,12 @@ cut-finished-folded = { $length } × { $depth }, gefaltet
 
 ## Vor dem ersten Schnitt
 
+cutting-title = Zuschneiden: { $cloth }
+cutting-aim = { $sections ->
+    [one] { $sections } Abschnitt. Die Zuschnittmaße enthalten alle Zugaben: nichts zugeben.
+   *[other] { $sections } Abschnitte. Die Zuschnittmaße enthalten alle Zugaben: nichts zugeben.
+ }
+
 # $trims: Borten, Bänder und Kordeln, die aufgenäht werden.
 cutting-wash-trims = Vor dem Abmessen waschen und trocknen, wie später das Kleidungsstück: { $trims }. Auch Borten und Bänder laufen ein.
     .check = { COUNT($trims) ->
@@ -123,6 +129,10 @@ cutting-lane-whole = { $layer ->
     [upper] Streifenbahn { $lane }, die obere Lage, { $depth } hoch, ist { $piece }, ungeschnitten.
    *[under] Streifenbahn { $lane }, die untere Lage, { $depth } hoch, ist { $piece }, ungeschnitten.
  }
+# Several lanes of one layer, each a piece as it comes off the table.
+cutting-lanes-whole = Diese Streifenbahnen mit Zetteln kennzeichnen, sie bleiben ungeschnitten: { $lanes }.
+# Said only inside the message above.
+cutting-lane-named = Streifenbahn { $lane } ist { $piece }
 cutting-lane = { $layer ->
     [flat] Von Streifenbahn { $lane }, { $depth } hoch, { $cuts } abschneiden.
     [fold] Streifenbahn { $lane }, die den Bruch enthält, aufklappen. Sie ist { $depth } hoch: davon { $cuts } abschneiden.

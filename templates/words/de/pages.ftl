@@ -16,7 +16,7 @@ page-done = { $done } von { $steps } erledigt
 page-next = Als Nächstes
 page-go-to-step = Zu Schritt
 # Steht im leeren Feld für die Nummer eines Schritts.
-page-step-number = Schritt
+page-step-number = F3
 page-go = Los
 # Fuß eines Blatts. $sheet, $sheets: seine Nummer und wie viele es sind.
 page-sheet = { $sheet } von { $sheets }

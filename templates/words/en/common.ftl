@@ -83,10 +83,10 @@ duration = { $hours ->
 
 ## Work on like pieces
 
-# Behind a step, in brackets: on how many pieces it is done before the next step.
-chain = { $copies ->
-    [2] both, before the next step
-   *[other] all { $copies } in one chain, before the next step
+# Behind the head of an operation whose sentences are done on several pieces: $copies.
+all-of-it = { $copies ->
+    [2] Make both. Do each sentence with boxes 1 and 2 with one piece, then with the other, before you go on to the next sentence.
+   *[other] Make all { $copies }. Do each sentence with boxes 1 to { $copies } with one piece after the other, in one chain, before you go on to the next sentence.
  }
 # Behind the last step of one row of stitches.
 again = { $others ->

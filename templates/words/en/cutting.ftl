@@ -18,6 +18,12 @@ cut-finished-folded = { $length } x { $depth }, folded
 
 ## Before the first cut
 
+cutting-title = Cut the { $cloth }
+cutting-aim = { $sections ->
+    [one] { $sections } section. Cut sizes hold every allowance: add nothing.
+   *[other] { $sections } sections. Cut sizes hold every allowance: add nothing.
+ }
+
 # $trims: laces, ribbons, tapes and cords that the steps sew on.
 cutting-wash-trims = Wash and dry the { $trims } as the garment will be washed, before you measure any of it: trims shrink too.
     .check = { COUNT($trims) ->
@@ -123,6 +129,10 @@ cutting-lane-whole = { $layer ->
     [upper] Lane { $lane }, the upper layer, { $depth } deep, is { $piece }, uncut.
    *[under] Lane { $lane }, the under layer, { $depth } deep, is { $piece }, uncut.
  }
+# Several lanes of one layer, each a piece as it comes off the table.
+cutting-lanes-whole = Tag these lanes, which are cut no further: { $lanes }.
+# Said only inside the message above.
+cutting-lane-named = lane { $lane } is { $piece }
 cutting-lane = { $layer ->
     [flat] From lane { $lane }, { $depth } deep, cut { $cuts }.
     [fold] Open out lane { $lane }, which holds the fold. It is { $depth } deep: from it cut { $cuts }.

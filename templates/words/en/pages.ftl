@@ -16,7 +16,7 @@ page-done = { $done } of { $steps } done
 page-next = Next to do
 page-go-to-step = Go to step
 # Stands in the empty field for the number of a step.
-page-step-number = step
+page-step-number = F3
 page-go = Go
 # Foot of a sheet of paper. $sheet, $sheets: its number, and how many there are.
 page-sheet = { $sheet } of { $sheets }

@@ -124,10 +124,10 @@ duration = { $hours ->
 
 ## Trabajo en piezas iguales
 
-# Detrás de un paso, entre paréntesis: en cuántas piezas se hace antes del paso siguiente.
-chain = { $copies ->
-    [2] las dos, antes del paso siguiente
-   *[other] las { $copies } en cadena, antes del paso siguiente
+# Detrás del título de un trabajo con varias piezas: $copies.
+all-of-it = { $copies ->
+    [2] Haz las dos. Haz cada frase con casillas 1 y 2 en una pieza y luego en la otra, antes de pasar a la frase siguiente.
+   *[other] Haz las { $copies }. Haz cada frase con casillas 1 a { $copies } en una pieza tras otra, en cadena, antes de pasar a la frase siguiente.
  }
 # Detrás del último paso de una pasada.
 again = { $others ->

@@ -18,6 +18,12 @@ cut-finished-folded = { $length } × { $depth }, doblada
 
 ## Antes del primer corte
 
+cutting-title = Cortar: { $cloth }
+cutting-aim = { $sections ->
+    [one] { $sections } corte de tela. Las medidas de corte incluyen todos los márgenes: no añadas nada.
+   *[other] { $sections } cortes de tela. Las medidas de corte incluyen todos los márgenes: no añadas nada.
+ }
+
 # $trims: encajes, cintas y cordones que se cosen en los pasos.
 cutting-wash-trims = Lava y seca lo siguiente tal como se lavará la prenda, antes de medir nada, porque también encoge: { $trims }.
     .check = { COUNT($trims) ->
@@ -123,6 +129,10 @@ cutting-lane-whole = { $layer ->
     [upper] La franja { $lane }, capa de encima, de { $depth } de alto, es { $piece }, sin cortar.
    *[under] La franja { $lane }, capa de debajo, de { $depth } de alto, es { $piece }, sin cortar.
  }
+# Several lanes of one layer, each a piece as it comes off the table.
+cutting-lanes-whole = Pon la etiqueta a estas franjas, que no se cortan más: { $lanes }.
+# Said only inside the message above.
+cutting-lane-named = la franja { $lane } es { $piece }
 cutting-lane = { $layer ->
     [flat] De la franja { $lane }, de { $depth } de alto, corta { $cuts }.
     [fold] Abre la franja { $lane }, que contiene el doblez. Tiene { $depth } de alto: corta de ella { $cuts }.

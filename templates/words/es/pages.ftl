@@ -16,7 +16,7 @@ page-done = { $done } de { $steps } hechos
 page-next = Lo siguiente
 page-go-to-step = Ir al paso
 # Está en la casilla vacía para el número de un paso.
-page-step-number = paso
+page-step-number = F3
 page-go = Ir
 # Pie de una hoja de papel. $sheet, $sheets: su número y cuántas hay.
 page-sheet = { $sheet } de { $sheets }

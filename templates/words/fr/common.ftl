@@ -129,10 +129,10 @@ duration = { $hours ->
 
 ## Travail sur des pièces semblables
 
-# Derrière une étape, entre parenthèses : sur combien de pièces elle se fait avant l’étape suivante.
-chain = { $copies ->
-    [2] les deux, avant l’étape suivante
-   *[other] les { $copies } à la chaîne, avant l’étape suivante
+# Derrière le titre d’un travail sur plusieurs pièces : $copies.
+all-of-it = { $copies ->
+    [2] Faire les deux. Exécuter chaque phrase à cases 1 et 2 sur une pièce, puis sur l’autre, avant de passer à la phrase suivante.
+   *[other] Faire les { $copies }. Exécuter chaque phrase à cases 1 à { $copies } sur une pièce après l’autre, à la chaîne, avant de passer à la phrase suivante.
  }
 # Derrière la dernière étape d’un rang de points.
 again = { $others ->

@@ -18,6 +18,12 @@ cut-finished-folded = { $length } × { $depth }, pliée
 
 ## Avant le premier coup de ciseaux
 
+cutting-title = Couper : { $cloth }
+cutting-aim = { $sections ->
+    [one] { $sections } coupon. Les cotes de coupe comprennent toutes les marges : ne rien ajouter.
+   *[other] { $sections } coupons. Les cotes de coupe comprennent toutes les marges : ne rien ajouter.
+ }
+
 # $trims : dentelles, rubans et cordons que les étapes cousent.
 cutting-wash-trims = Laver et sécher les fournitures suivantes comme le vêtement sera lavé, avant d’en mesurer quoi que ce soit, car elles rétrécissent aussi : { $trims }.
     .check = { COUNT($trims) ->
@@ -123,6 +129,10 @@ cutting-lane-whole = { $layer ->
     [upper] La bande de coupe { $lane }, épaisseur du dessus, { $depth } de hauteur, est { $piece } : ne pas la couper.
    *[under] La bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, est { $piece } : ne pas la couper.
  }
+# Several lanes of one layer, each a piece as it comes off the table.
+cutting-lanes-whole = Étiqueter ces bandes de coupe, qui ne se coupent pas davantage : { $lanes }.
+# Said only inside the message above.
+cutting-lane-named = la bande de coupe { $lane } est { $piece }
 cutting-lane = { $layer ->
     [flat] Dans la bande de coupe { $lane }, { $depth } de hauteur, couper { $cuts }.
     [fold] Ouvrir la bande de coupe { $lane }, qui contient la pliure. Elle a { $depth } de hauteur : y couper { $cuts }.

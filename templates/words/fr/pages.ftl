@@ -16,7 +16,7 @@ page-done = { $done } sur { $steps } faites
 page-next = Prochaine à faire
 page-go-to-step = Aller à l’étape
 # Se tient dans le champ vide pour le numéro d’une étape.
-page-step-number = étape
+page-step-number = F3
 page-go = Aller
 # Pied d’une feuille de papier. $sheet, $sheets : son numéro, et combien il y en a.
 page-sheet = { $sheet } sur { $sheets }

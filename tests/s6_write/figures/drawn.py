@@ -67,7 +67,11 @@ def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
     drawn = [
         how_to_read(GuideWords("en", say)),
         overview(run, GuideWords("en", say)),
-        *cutting_figures(found.cutting, run.solved, GuideWords("en", say)),
+        *(
+            figure
+            for name in found.cutting.sheets
+            for figure in cutting_figures(found.cutting, run.solved, GuideWords("en", say), name)
+        ),
     ]
     number = 97  # from two digits to three
     for done in run.performed:

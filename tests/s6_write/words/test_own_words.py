@@ -103,7 +103,7 @@ def test_a_caution_may_be_added_to_but_not_within_a_choice(room: Room) -> None:
 
 
 def test_a_value_may_be_counted_in_as_many_ways_as_she_likes(room: Room) -> None:
-    own = "chain = { $copies ->\n    [2] both\n    [3] all three\n   *[other] all { $copies }\n }"
+    own = "all-of-it = { $copies ->\n    [2] both\n    [3] all three\n   *[other] all { $copies }\n }"
     assert _faults(room(own)) == []
 
 

@@ -41,6 +41,7 @@ from furbelow.s6_write.figures.shirring import shirring
 from furbelow.s6_write.figures.table_marks import table_marks_figures
 from furbelow.s6_write.figures.tucks import tucks
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.guide.lane_steps import TAPES
 from furbelow.s6_write.words.said_step import said_step
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
@@ -85,31 +86,39 @@ KINDS: Mapping[Picture, Kind] = {
 def figures_for(done: Performed, run: Run, words: Words, first: int | None = None) -> tuple[Figure, ...]:
     """The figures of one step, those of its technique in order; none where the step has nothing to do.
 
-    first: the number of the step's first sentence in the guide, which the callouts stand for; without it there are none.
+    first: the number of the step's first sentence in its operation, from which the callouts count; without it there are
+        none.
     """
     technique = technique_of(done.step.written)
-    numbers = Numbers(said_step(done, words).actions, first)
-    if not numbers.actions:
+    actions = said_step(done, words).actions
+    if not actions:
         return ()
     drawn = []
     for name in technique.pictures:
+        numbers = Numbers(actions, first)
         figure = KINDS[name](done, run, words, numbers)
         if figure is not None:
-            drawn.append(replace(figure, key=f"step-{done.step.written.index + 1}-{figure.key}"))
+            key = f"step-{done.step.written.index + 1}-{figure.key}"
+            drawn.append(replace(figure, key=key, shows=tuple(sorted(numbers.called))))
     return tuple(drawn)
 
 
-def cutting_figures(cutting: Cutting, solved: Solved, words: Words) -> tuple[Figure, ...]:
-    """For each cloth: its plan drawn on it, then the guide tapes on the table."""
-    drawn: list[Figure] = []
-    for name in cutting.sheets:
-        plan, material = cutting.sheet(name).plan, solved.materials[name].material
-        cloth = Supply(name)
-        drawn += plan_figures(plan, cutting.letters, words, cloth, f"cut-{name}", material.has_right_side)
-        drawn += table_marks_figures(plan, words, cloth, f"tapes-{name}")
-    return tuple(replace(figure, key=_fit(figure.key)) for figure in drawn)
+def cutting_figures(
+    cutting: Cutting, solved: Solved, words: Words, name: str, numbers: Numbers | None = None
+) -> tuple[Figure, ...]:
+    """Of a cloth by its name: its plan drawn on it, then the guide tapes on the table."""
+    plan, material = cutting.sheet(name).plan, solved.materials[name].material
+    cloth = Supply(name)
+    planned = plan_figures(plan, cutting.letters, words, cloth, f"cut-{name}", material.has_right_side)
+    tapes = table_marks_figures(plan, words, cloth, f"tapes-{name}")
+    at_plan, at_tapes = (numbers.at("cutting-chalk"), numbers.at(*TAPES)) if numbers else (None, None)
+    return tuple(
+        replace(figure, key=fit(figure.key), shows=() if at is None else (at,))
+        for figures, at in ((planned, at_plan), (tapes, at_tapes))
+        for figure in figures
+    )
 
 
-def _fit(key: str) -> str:
+def fit(key: str) -> str:
     """A key of a-z, 0-9 and - from the maker's name of a cloth."""
     return "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in key.lower())

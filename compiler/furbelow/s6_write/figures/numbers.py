@@ -3,19 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
 from furbelow.s6_write.words.said_step import SaidAction
 
 
-class Numbers(NamedTuple):
-    """The actions of one operation; the first of them has the number `first` in the guide, None where it has none."""
+class Numbers:
+    """The actions of one operation; the first of them has the number `first` in it, None where figures stand alone.
 
-    actions: Sequence[SaidAction]
-    first: int | None
+    called: the numbers that a figure has asked for so far, by which it is known where it stands.
+    """
+
+    def __init__(self, actions: Sequence[SaidAction], first: int | None) -> None:
+        self.actions, self.first = actions, first
+        self.called: list[int] = []
 
     def at(self, *marks: str) -> int | None:
         """The number of the first sentence with one of these marks; None where the guide has no such sentence."""
         if self.first is None:
             return None
-        return next((number for number, action in enumerate(self.actions, self.first) if action.mark in marks), None)
+        found = next((number for number, action in enumerate(self.actions, self.first) if action.mark in marks), None)
+        if found is not None and found not in self.called:
+            self.called.append(found)
+        return found

@@ -8,24 +8,23 @@ from furbelow.garment.bench import Bench
 from furbelow.garment.message import Length, Stitch
 from furbelow.garment.technique import Performed, SetUp
 from furbelow.s5_buy.shopping import ShoppingList
-from furbelow.s6_write.words.messages import Said
-from furbelow.s6_write.words.said_step import SaidStep
+from furbelow.s6_write.words.said_step import SaidAction, SaidStep, said_action
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.shared.iron import IRON_SET, by_heat, iron_set
 
 
 def before_step(
     performed: Sequence[Performed], told: Sequence[SaidStep], at: int, shopping: ShoppingList, words: Words
-) -> Iterator[tuple[str, ...]]:
+) -> Iterator[SaidAction]:
     """The actions before the step at that place among the performed ones. told: these as they are said."""
-    yield from (action.told for action in told[at].waits)
+    yield from told[at].waits
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(performed[:at]):
-        yield words.action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)})
+        yield said_action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)}, words)
     yield from _fresh_bobbins(shopping, at, words)
     yield from _iron(performed, told, at, words)
 
 
-def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words) -> Iterator[Said]:
+def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words) -> Iterator[SaidAction]:
     """The iron is set once, and anew where the cloth takes another heat than it stands at."""
     if not told[at].pressed:
         return
@@ -34,7 +33,7 @@ def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, wor
     earlier = zip(performed[:at], told[:at], strict=True)
     before = [_left_at(done.before, said, words) for done, said in earlier if said.pressed and said.actions]
     if not before or before[-1] != wanted.message:
-        yield words.action(wanted.message, wanted.values)
+        yield said_action(wanted.message, wanted.values, words)
 
 
 def _left_at(bench: Bench, said: SaidStep, words: Words) -> str:
@@ -50,14 +49,14 @@ def _at_zigzag(before: Sequence[Performed]) -> bool:
     return bool(sewn) and sewn[-1] is SetUp.ZIGZAG
 
 
-def _fresh_bobbins(shopping: ShoppingList, at: int, words: Words) -> Iterator[Said]:
+def _fresh_bobbins(shopping: ShoppingList, at: int, words: Words) -> Iterator[SaidAction]:
     if shopping.bobbins is None or words.say.room.bobbin is None:
         return
     for fresh in shopping.bobbins.fresh:
         if fresh.rows.step != at:
             continue
         sewn = fresh.rows.before + fresh.piece - 1
-        yield words.action(
+        yield said_action(
             "bobbin-fresh-within" if sewn else "bobbin-fresh",
             {
                 "sewn": sewn,
@@ -65,7 +64,8 @@ def _fresh_bobbins(shopping: ShoppingList, at: int, words: Words) -> Iterator[Sa
                 "left": Length(fresh.left, "thread_left"),
                 "full": Length(words.say.room.bobbin, "buy"),
             },
+            words,
         )
     spare = [inside.changes for inside in shopping.bobbins.inside if inside.rows.step == at]
     if spare:
-        yield words.action("bobbin-spare", {"spare": max(spare)})
+        yield said_action("bobbin-spare", {"spare": max(spare)}, words)

@@ -13,11 +13,13 @@ from furbelow.garment.spec import SupplyKind
 from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import ShoppingList
-from furbelow.s6_write.figures import cutting_figures, how_to_read, overview
+from furbelow.s6_write.figures import how_to_read, overview
 from furbelow.s6_write.guide.cautions import each_once, general_cautions
-from furbelow.s6_write.guide.cutting_pages import cut_lines, cutting_steps
+from furbelow.s6_write.guide.cut_operations import cut_operations
+from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.guide import Guide, ProofLine
 from furbelow.s6_write.guide.last_look import last_look
+from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.operations import operations
 from furbelow.s6_write.guide.reasons import reasons
@@ -31,7 +33,7 @@ from furbelow.s6_write.words.words import Words
 def compose(
     rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str, *, every_caution: bool = False
 ) -> Guide:
-    """The guide for one wearer. Steps are numbered through, cutting first.
+    """The guide for one wearer: the cutting first, each operation under its letter.
 
     every_caution: before each operation that it concerns, for who goes on with some of them; without, before the first.
     """
@@ -40,8 +42,10 @@ def compose(
     words = Words(say.language, say, cutting.letters)
     words.read("guide")
     told = [said_step(done, words) for done in run.performed]
-    cutting_page, pieces = cutting_steps(cutting, words, _trims(run)), cut_lines(solved, cutting, words)
-    parts = operations(rehearsal, told, shopping, words, len(cutting_page))
+    pieces = cut_lines(solved, cutting, words)
+    steps = [done.step.written.index for done in run.performed]
+    cut_letters, step_letters, last_letter = letters_of(tuple(cutting.sheets), steps)
+    parts = operations(rehearsal, told, shopping, words, step_letters)
     facts = tuple(summary(rehearsal, words))
     guide = Guide(
         title=solved.spec.title,
@@ -52,9 +56,9 @@ def compose(
         tools=tuple(tools(rehearsal, told, words)),
         materials=material_lines(shopping, words),
         cutting=pieces,
-        cutting_figures=(how_to_read(words), *cutting_figures(cutting, solved, words)),
-        cutting_steps=cutting_page,
-        parts=(*(parts if every_caution else each_once(parts)), last_look(rehearsal, words, cutting_page, parts)),
+        key=how_to_read(words),
+        cut=tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run))),
+        parts=(*(parts if every_caution else each_once(parts)), last_look(rehearsal, words, last_letter)),
         proofs=tuple(_proofs(rehearsal, words)),
         notes=solved.spec.notes,
         overview=overview(run, words),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Part, Share, Supply, Things, Values
@@ -12,9 +12,9 @@ from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting, Sheet
 from furbelow.s4_cut.offcuts import offcuts
 from furbelow.s4_cut.plan import CuttingPlan, Section
-from furbelow.s6_write.guide.guide import CutLine, GuideStep
+from furbelow.s6_write.guide.guide import CutLine
 from furbelow.s6_write.guide.lane_steps import lane_steps
-from furbelow.s6_write.words.messages import Said
+from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
 # A plan that takes more of the width than this share names the width to look for: cloth is seldom narrower by so much.
@@ -50,18 +50,8 @@ def _numbers(piece: str, *, between_arcs: bool) -> tuple[str, ...]:
     return tuple(f"{piece}.{size}" for size in ("length", "depth", *cut, "count"))
 
 
-def cutting_steps(cutting: Cutting, words: Words, trims: Sequence[str] = ()) -> tuple[GuideStep, ...]:
-    """How to cut each cloth: one action a step, tapes measured from one edge so that errors do not add up.
-
-    trims: those that shrink in the wash, by their names; they are washed while nothing waits for them.
-    """
-    words.read("cutting")
-    told = [words.action("cutting-wash-trims", {"trims": Things(tuple(map(Supply, trims)))})] if trims else []
-    told += [row for name in cutting.sheets for row in _cloth_steps(cutting, cutting.sheet(name), words)]
-    return tuple(GuideStep(number, *row) for number, row in enumerate(told, 1))
-
-
-def _cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[Said]:
+def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAction]:
+    """How to cut one cloth, from the bolt to what stays over."""
     plan = sheet.plan
     needs = max((_across(plan, section) for section in plan.sections), default=Fraction(0))
     values: Values = {
@@ -71,16 +61,16 @@ def _cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[Said]
         "length": Length(plan.laid_length, "cut"),
     }
     if sheet.bolt.shrinkage:
-        yield words.action("cutting-wash", values)
+        yield said_action("cutting-wash", values, words)
     wide = needs > NEARLY_ALL * plan.usable_width
-    yield words.action("cutting-selvedges-wide" if wide else "cutting-selvedges", values)
+    yield said_action("cutting-selvedges-wide" if wide else "cutting-selvedges", values, words)
     if plan.folded:
         faces = sheet.material.material.has_right_side
-        yield words.action("cutting-fold" if faces else "cutting-fold-alike", values)
+        yield said_action("cutting-fold" if faces else "cutting-fold-alike", values, words)
     for number in range(1, len(plan.sections) + 1):
         yield from _section_steps(cutting, sheet, number, words)
     if kept := _offcuts(plan, words):
-        yield words.action("cutting-keep", {**values, "sizes": Things(kept)})
+        yield said_action("cutting-keep", {**values, "sizes": Things(kept)}, words)
 
 
 def _offcuts(plan: CuttingPlan, words: Words) -> tuple[Part, ...]:
@@ -94,7 +84,7 @@ def _offcuts(plan: CuttingPlan, words: Words) -> tuple[Part, ...]:
     )
 
 
-def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) -> Iterator[Said]:
+def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) -> Iterator[SaidAction]:
     plan, cloth = sheet.plan, sheet.material.material
     section, sections = plan.sections[number - 1], len(plan.sections)
     values: Values = {
@@ -111,11 +101,11 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
         lay, cut = panel_steps(section, plan.usable_width, cutting.letters, cloth.name, cloth.has_right_side, words)
     else:
         lay, cut = lane_steps(plan, number, cutting.letters, cloth.name, words)
-    yield words.action("cutting-chalk", values)
-    yield words.action("cutting-section" if sections > 1 else "cutting-section-only", values)
+    yield said_action("cutting-chalk", values, words)
+    yield said_action("cutting-section" if sections > 1 else "cutting-section-only", values, words)
     yield from lay
     # The drawing shows which edge is up only while the cloth is in one piece.
-    yield words.action("cutting-tags" if cloth.has_right_side else "cutting-tags-alike", values)
+    yield said_action("cutting-tags" if cloth.has_right_side else "cutting-tags-alike", values, words)
     yield from cut
 
 

@@ -17,6 +17,13 @@ class Figure:
     svg: str
     alt: str  # says what the drawing shows, numbers included
     caption: str
+    shows: tuple[int, ...] = ()  # the sentences of its operation that it calls by their numbers
+
+    @property
+    def proportion(self) -> float:
+        """Height to width."""
+        width, height = self.svg.partition('viewBox="')[2].partition('"')[0].split()[2:]
+        return float(height) / float(width)
 
 
 @dataclass(frozen=True)
@@ -101,19 +108,29 @@ class CutLine:
 class GuideStep:
     """One action. `check`, `tolerance` and `remedy` are empty where nothing can go wrong."""
 
-    number: int
+    number: int  # within its operation
     text: str
     check: str = ""
     tolerance: str = ""
     remedy: str = ""
-    chain: str = ""  # "all 2, in one chain" where the action is done on several pieces one after the other
+    chain: str = ""  # how work on like things is marked, such as "3 joins"
+    copies: int = 1  # on how many pieces it is done, each with a tick of its own
+
+
+@dataclass(frozen=True)
+class Row:
+    """Sentences and the drawings that stand beside them; no page parts them."""
+
+    steps: tuple[GuideStep, ...]
+    figures: tuple[Figure, ...]
 
 
 @dataclass(frozen=True)
 class Operation:
-    """Steps that together do one thing of the spec, with the cloth drawn before and after."""
+    """Steps that together do one thing of the spec, with the drawings that show them."""
 
     key: str  # stable id
+    letter: str  # the same for each size and wearer of a spec
     title: str
     aim: str  # one sentence: what is true afterwards
     minutes: str
@@ -123,6 +140,11 @@ class Operation:
     tip: str  # the maker's note, Markdown
     stop: str  # says that the work may be put away here, or that a sitting ends; empty where neither
     why: tuple[str, ...] = ()  # reasons of numbers in its steps
+    all_of_it: str = ""  # one banner where its sentences are done on several pieces before the next sentence
+
+    def place(self, step: GuideStep) -> str:
+        """How a sentence is called from elsewhere: F3."""
+        return f"{self.letter}{step.number}"
 
 
 @dataclass(frozen=True)
@@ -149,8 +171,8 @@ class Guide:
     tools: tuple[Tool, ...]
     materials: tuple[MaterialLine, ...]
     cutting: tuple[CutLine, ...]
-    cutting_figures: tuple[Figure, ...]
-    cutting_steps: tuple[GuideStep, ...]
+    key: Figure | None  # to the patterns and signs of the drawings
+    cut: tuple[Operation, ...]  # an operation for each cloth
     parts: tuple[Part, ...]
     proofs: tuple[ProofLine, ...]
     notes: str  # Markdown
@@ -161,6 +183,11 @@ class Guide:
     reasons: tuple[Reason, ...] = ()
     picture: tuple[Figure, ...] = ()  # the garment as it will look: from the front first, then other views
     reasons_in: str = ""  # "cm" or "inches", where the spec has other units than the guide
+
+    @property
+    def operations(self) -> tuple[Operation, ...]:
+        """All the work in its order, the cutting first."""
+        return (*self.cut, *(operation for part in self.parts for operation in part.operations))
 
     @property
     def told_why(self) -> tuple[str, ...]:

@@ -8,15 +8,21 @@ from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Val
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
-from furbelow.s6_write.words.messages import Said
+from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
+TAPES = (  # the messages that say where the tapes lie
+    "cutting-tapes-across-anew",
+    "cutting-tapes-across",
+    "cutting-tapes-along-anew",
+    "cutting-tapes-along",
+)
 _LAYERS = ("flat", "fold", "upper", "under")
 
 
 def lane_steps(
     plan: CuttingPlan, number: int, letters: Mapping[str, str], cloth: str, words: Words
-) -> tuple[list[Said], list[Said]]:
+) -> tuple[list[SaidAction], list[SaidAction]]:
     """Laying section `number` of the cloth over the tapes, and cutting it. cloth: its name in the spec."""
     section = plan.sections[number - 1]
     tapes = [Length(mark.distance, "cut") for mark in table_marks(section)]
@@ -35,26 +41,35 @@ def lane_steps(
         draw = "cutting-draw-along-folded" if plan.folded else "cutting-draw-along"
     table = words.say.room.table_length
     beyond = table is not None and section.length > table and not section.across
-    slit = words.action("cutting-slit-beyond" if beyond else "cutting-slit", values)
-    laid = [words.action(tape, values), words.action(draw, values)]
+    slit = said_action("cutting-slit-beyond" if beyond else "cutting-slit", values, words)
+    laid = [said_action(tape, values, words), said_action(draw, values, words)]
     at_fold = [at for at, lane in enumerate(section.lanes, 1) if lane.layer in ("upper", "under") and not lane.offset]
-    fold = [words.action("cutting-slit-fold", {"lanes": Things(tuple(at_fold))})] if at_fold else []
+    fold = [said_action("cutting-slit-fold", {"lanes": Things(tuple(at_fold))}, words)] if at_fold else []
     return laid, [slit, *fold, *_lanes(section, letters, words)]
 
 
-def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[Said]:
-    for at, lane in enumerate(section.lanes, 1):
+def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
+    lanes = list(enumerate(section.lanes, 1))
+    # Lanes that are pieces as they come off the table are told in one breath.
+    plain = [(at, lane) for at, lane in lanes if lane.layer == "flat" and lane.segments and _whole(section, lane)]
+    if len(plain) > 1:
+        named = (
+            Part("cutting-lane-named", {"lane": at, "piece": _piece(lane.segments[0], letters)}) for at, lane in plain
+        )
+        yield said_action("cutting-lanes-whole", {"lanes": Things(tuple(named), "clauses")}, words)
+        lanes = [each for each in lanes if each not in plain]
+    for at, lane in lanes:
         values: dict[str, Value] = {"lane": at, "depth": Length(lane.depth, "cut"), "layer": One(lane.layer, _LAYERS)}
         if not lane.segments:
-            yield words.action("cutting-lane-over", values)
+            yield said_action("cutting-lane-over", values, words)
         elif _whole(section, lane):
-            yield words.action("cutting-lane-whole", {**values, "piece": _piece(lane.segments[0], letters)})
+            yield said_action("cutting-lane-whole", {**values, "piece": _piece(lane.segments[0], letters)}, words)
         else:
             cuts = tuple(
                 Part("cutting-length-for", {"length": Length(each.length, "cut"), "piece": _piece(each, letters)})
                 for each in lane.segments
             )
-            yield words.action("cutting-lane", {**values, "cuts": Things(cuts)})
+            yield said_action("cutting-lane", {**values, "cuts": Things(cuts)}, words)
 
 
 def _whole(section: Section, lane: Lane) -> bool:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from furbelow.garment.message import Length, Values
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from furbelow.s3_rehearse.run import Rehearsal
@@ -13,14 +11,12 @@ from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.words.words import Words
 
 
-def last_look(rehearsal: Rehearsal, words: Words, cutting: Sequence[GuideStep], parts: Sequence[Part]) -> Part:
-    """cutting, parts: what stands before it, for the numbers of its steps."""
-    number = len(cutting) + sum(len(operation.steps) for part in parts for operation in part.operations)
+def last_look(rehearsal: Rehearsal, words: Words, letter: str) -> Part:
     told = ("last-look-pins", "last-look-threads", "last-look-marks", *_hem_checks(rehearsal), "last-look-edges")
     values = _values(rehearsal)
-    steps = tuple(GuideStep(number + at, *words.action(message, values)) for at, message in enumerate(told, 1))
+    steps = tuple(GuideStep(at, *words.action(message, values)) for at, message in enumerate(told, 1))
     title, minutes = words.text("last-look-title"), words.said(duration(LAST_LOOK))
-    operation = Operation("last-look", title, words.text("last-look-aim"), minutes, (), (), steps, "", "")
+    operation = Operation("last-look", letter, title, words.text("last-look-aim"), minutes, (), (), steps, "", "")
     return Part(words.text("last-look"), (operation,))
 
 

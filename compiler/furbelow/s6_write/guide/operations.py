@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import in_fives
@@ -18,33 +18,33 @@ from furbelow.s6_write.words.words import Words
 
 
 def operations(
-    rehearsal: Rehearsal, told: Sequence[SaidStep], shopping: ShoppingList, words: Words, numbered: int
+    rehearsal: Rehearsal, told: Sequence[SaidStep], shopping: ShoppingList, words: Words, letters: Mapping[int, str]
 ) -> tuple[Part, ...]:
-    """told: the performed steps as they are said; numbered: how many numbers are taken by the cutting before them."""
+    """told: the performed steps as they are said; letters: of each by its place in the spec."""
     parts: list[tuple[str, list[Operation]]] = []
     run = rehearsal.run
     stop = stops(rehearsal, shopping, words)
-    number = numbered
     for at, (done, said) in enumerate(zip(run.performed, told, strict=True)):
         if not said.actions:
             continue
         minutes = in_fives(shopping.minutes[at])
         before = tuple(before_step(run.performed, told, at, shopping, words))
-        rows = (*before, *(action.told for action in said.actions))
-        steps = tuple(GuideStep(number + count, *row) for count, row in enumerate(rows, 1))
+        steps = tuple(GuideStep(number, *action[1:]) for number, action in enumerate((*before, *said.actions), 1))
+        copies = max(step.copies for step in steps)
         operation = Operation(
             key=f"step-{done.step.written.index + 1}",
+            letter=letters[done.step.written.index],
             title=said.title,
             aim=said.aim,
             minutes=words.said(duration(minutes)) if minutes else "",
             cautions=tuple(Caution(kind, text) for kind, text in said.cautions),
-            figures=figures_for(done, run, words, number + len(before) + 1),
+            figures=figures_for(done, run, words, len(before) + 1),
             steps=steps,
             tip=done.step.written.tip,
             stop=stop[at],
             why=numbers_of(done, rehearsal.solved),
+            all_of_it=words.text("all-of-it", {"copies": copies}) if copies > 1 else "",
         )
-        number += len(steps)
         heading = done.step.written.part or words.text("part")
         if not parts or parts[-1][0] != heading:
             parts.append((heading, []))

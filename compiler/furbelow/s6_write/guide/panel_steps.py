@@ -9,13 +9,13 @@ from furbelow.garment.message import Length, Own, Supply, Things, Value
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.plan import Panel, Section
 from furbelow.s4_cut.through_cuts import Through, cut_apart
-from furbelow.s6_write.words.messages import Said
+from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
 
 def panel_steps(
     section: Section, width: Fraction, letters: Mapping[str, str], cloth: str, faces: bool, words: Words
-) -> tuple[list[Said], list[Said]]:
+) -> tuple[list[SaidAction], list[SaidAction]]:
     """From the cloth on the table to the last panel cut; the section itself is cut off already.
 
     cloth: its name in the spec. faces: whether its faces differ.
@@ -23,24 +23,24 @@ def panel_steps(
     words.read("cutting")
     apart = cut_apart(section.panels, section.length, width)
     if apart is None:
-        cut = [words.action("cutting-round", {"panels": len(section.panels)})]
+        cut = [said_action("cutting-round", {"panels": len(section.panels)}, words)]
     else:
         cut = list(_apart(apart.cuts, letters, words))
     return [_lay(section, cloth, faces, words), *_chalk(section, letters, words)], cut
 
 
-def _lay(section: Section, cloth: str, faces: bool, words: Words) -> Said:
+def _lay(section: Section, cloth: str, faces: bool, words: Words) -> SaidAction:
     table = words.say.room.table_length
     if table is None or section.length <= table:
         message = "cutting-lay" if faces else "cutting-lay-alike"
     else:
         message = "cutting-lay-beyond" if faces else "cutting-lay-alike-beyond"
-    return words.action(message, {"cloth": Supply(cloth)})
+    return said_action(message, {"cloth": Supply(cloth)}, words)
 
 
-def _chalk(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[Said]:
+def _chalk(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
     for panel in section.panels:
-        yield words.action(
+        yield said_action(
             "cutting-panel",
             {
                 "mark": _mark(panel, letters),
@@ -52,10 +52,11 @@ def _chalk(section: Section, letters: Mapping[str, str], words: Words) -> Iterat
                 "width": Length(panel.width, "cut"),
                 "off": Length(CUT_OFF, "off"),
             },
+            words,
         )
 
 
-def _apart(cuts: Sequence[Through], letters: Mapping[str, str], words: Words) -> Iterator[Said]:
+def _apart(cuts: Sequence[Through], letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
     """Cut after cut; what stays over beside single panels comes off last, in one step."""
     many = max((len(cut.panels) for cut in cuts), default=0)
     freed: list[Panel] = []
@@ -64,16 +65,16 @@ def _apart(cuts: Sequence[Through], letters: Mapping[str, str], words: Words) ->
         if not cut.trims:
             away = [panel for panel in cut.panels if (panel.from_end if cut.over else panel.from_edge) >= cut.at]
             message = "cutting-part-end" if cut.over else "cutting-part-side"
-            yield words.action(message, {"at": at, "marks": _marks(away, letters)})
+            yield said_action(message, {"at": at, "marks": _marks(away, letters)}, words)
         elif len(cut.panels) == many > 1:
-            yield words.action("cutting-over-end-all" if cut.over else "cutting-over-side-all", {"at": at})
+            yield said_action("cutting-over-end-all" if cut.over else "cutting-over-side-all", {"at": at}, words)
         elif len(cut.panels) > 1:
             message = "cutting-over-end" if cut.over else "cutting-over-side"
-            yield words.action(message, {"at": at, "marks": _marks(cut.panels, letters)})
+            yield said_action(message, {"at": at, "marks": _marks(cut.panels, letters)}, words)
         else:
             freed += [panel for panel in cut.panels if panel not in freed]
     if freed:
-        yield words.action("cutting-trim", {"marks": _marks(freed, letters)})
+        yield said_action("cutting-trim", {"marks": _marks(freed, letters)}, words)
 
 
 def _start(at: Fraction) -> Value:

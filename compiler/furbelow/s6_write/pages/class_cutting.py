@@ -6,10 +6,11 @@ from dataclasses import replace
 
 from furbelow.garment.message import Length
 from furbelow.s5_buy.class_order import ClassOrder, marked
-from furbelow.s6_write.figures import cutting_figures
 from furbelow.s6_write.guide.cautions import general_cautions
-from furbelow.s6_write.guide.cutting_pages import cut_lines, cutting_steps
+from furbelow.s6_write.guide.cut_operations import cut_operations
+from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.guide import Caution, CutLine, Guide
+from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.pages.class_page import content_key
 from furbelow.s6_write.words.words import Words
@@ -17,8 +18,9 @@ from furbelow.s6_write.words.words import Words
 
 def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
     """A guide with nothing in it but what cutting for all needs. Cut sizes stand under numbers, without names."""
-    cloths = set(order.cutting.sheets)
+    cloths = order.cutting.sheets
     shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
+    letters = letters_of(tuple(cloths), ())[0]
     guide = Guide(
         title=order.solved.spec.title,
         wearer=words.text("class-cutting-for", {"whose": whose}),
@@ -28,8 +30,8 @@ def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
         tools=(),
         materials=material_lines(shopping, words),
         cutting=_cut_lines(order, words),
-        cutting_figures=cutting_figures(order.cutting, order.solved, words),
-        cutting_steps=cutting_steps(order.cutting, words),
+        key=None,
+        cut=tuple(cut_operations(order.cutting, order.solved, words, letters)),
         parts=(),
         proofs=(),
         notes="",

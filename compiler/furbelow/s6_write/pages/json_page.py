@@ -14,7 +14,7 @@ from furbelow.s6_write.words.messages import Messages
 def to_json(guide: Guide, words: Messages | None = None) -> str:
     """The file `guide.json`: the whole guide with its figures as SVG text, keys in alphabetical order.
 
-    Under `why` each measurement has its reason as a tree, or null, and each piece to cut and each operation those of its
+    A sentence is called by the letter of its operation and its own number: F3. Under `why` each measurement has its reason as a tree, or null, and each piece to cut and each operation those of its
     numbers: a number with its formula, the same with the numbers put in, and under `from` the numbers that it stands on.
     The same letters for the same guide. `furbelow_guide` is the number of the format. words: as for the page.
     """
@@ -26,11 +26,11 @@ def to_json(guide: Guide, words: Messages | None = None) -> str:
     del values["reasons"]
     for fact in values["facts"]:
         fact["why"] = next(iter(_trees(reasons, [fact["name"]], instead)), None)
-    operations = [operation for part in values["parts"] for operation in part["operations"]]
+    operations = [*values["cut"], *(operation for part in values["parts"] for operation in part["operations"])]
     for told in (*values["cutting"], *operations):
         told["why"] = _trees(reasons, told["why"], instead)
     # A line for each field: with an indent the library would write it in Python, ten times as slowly.
-    fields = sorted({"furbelow_guide": 1, **values}.items())
+    fields = sorted({"furbelow_guide": 2, **values}.items())
     written = (f" {_json(name)}: {_json(value)}" for name, value in fields)
     return "{\n" + ",\n".join(written) + "\n}\n"
 

@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure, Guide
+from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.prose import Block, Run, blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
 from furbelow.s6_write.words.messages import Messages
@@ -42,6 +43,7 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
         guide=guide,
         t=said,
         prose=_prose,
+        rows=rows,
         reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
         reasons_told=_reasons_told(told),
     )
@@ -56,8 +58,8 @@ def figure_files(guide: Guide) -> dict[str, str]:
 def all_figures(guide: Guide) -> tuple[Figure, ...]:
     """The guide's figures in the order in which they stand."""
     whole = () if guide.overview is None else (guide.overview,)
-    worked = tuple(figure for part in guide.parts for operation in part.operations for figure in operation.figures)
-    return (*guide.picture, *whole, *guide.cutting_figures, *worked)
+    key = () if guide.key is None else (guide.key,)
+    return (*guide.picture, *whole, *key, *(figure for operation in guide.operations for figure in operation.figures))
 
 
 def escaped(text: str) -> str:

@@ -8,7 +8,8 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from furbelow.resources import template
-from furbelow.s6_write.guide.guide import Figure, Guide
+from furbelow.s6_write.guide.guide import Figure, Guide, GuideStep
+from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.own_font import OwnFont
 from furbelow.s6_write.pages.prose import safe_html, set_ready
 from furbelow.s6_write.pages.why_html import WhyHtml
@@ -39,6 +40,10 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
         key=guide.content_key,
         guide=guide,
         count=count,
+        rows=rows,
+        mark=_mark,
+        # Ticks stay with the work of one wearer, whatever else of the guide changes.
+        work_key=_key(guide.title, guide.wearer),
         # For the script, which knows no grammar: a sentence for each number that it may have to say.
         done=[words.text("page-done", {"done": done, "steps": count}) for done in range(count + 1)],
         why=WhyHtml(guide, words),
@@ -92,8 +97,17 @@ def _pages() -> Environment:
 
 
 def step_count(guide: Guide) -> int:
-    """How many numbered steps the guide has, cutting included."""
-    return len(guide.cutting_steps) + sum(len(operation.steps) for part in guide.parts for operation in part.operations)
+    """How many ticks the guide asks for: one for each sentence and each piece that it is done on."""
+    return sum(step.copies for operation in guide.operations for step in operation.steps)
+
+
+def _mark(step: GuideStep) -> str:
+    """Changes with what a sentence says, so that its tick is asked for again."""
+    return _key(step.text, step.chain)
+
+
+def _key(*texts: str) -> str:
+    return hashlib.sha256("\0".join(texts).encode("utf-8", "surrogatepass")).hexdigest()[:8]
 
 
 def _source_hash(text: str) -> str:

@@ -9,6 +9,7 @@ from dataclasses import asdict, replace
 from itertools import chain
 
 from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.own_font import OwnFont, letters_to_set
 from furbelow.s6_write.pages.prose import blocks, set_ready
 from furbelow.s6_write.pages.typeset import typeset
@@ -94,11 +95,12 @@ def _values(shown: Guide, words: Messages) -> object:
     values["about"] = [asdict(block) for block in blocks(shown.about)]
     values["reasons"] = [asdict(line) for line in WhyLines(shown, words).listed()]
     values["notes"] = [asdict(block) for block in blocks(shown.notes)]
-    for part in values["parts"]:
-        for operation in part["operations"]:
-            operation["tip"] = [asdict(block) for block in blocks(operation["tip"])]
-    told = [operation["cautions"] for part in values["parts"] for operation in part["operations"]]
-    for caution in chain(values["cautions"], *told):
+    told = [*values["cut"], *(operation for part in values["parts"] for operation in part["operations"])]
+    for operation, whole in zip(told, shown.operations, strict=True):
+        operation["tip"] = [asdict(block) for block in blocks(operation["tip"])]
+        operation["rows"] = [asdict(row) for row in rows(whole)]
+        del operation["steps"], operation["figures"]
+    for caution in chain(values["cautions"], *(operation["cautions"] for operation in told)):
         caution["head"] = words.text("page-kind-head", {"kind": caution["kind"]})
     for line in values["materials"]:
         line["use"] = words.text("page-for-use", {"use": line["use"]}) if line["use"] else ""

@@ -40,7 +40,7 @@ class WhyLines:
         self._own = frozenset(guide.told_why)
         self._named = {fact.name: fact.label for fact in guide.facts}
         self._in_order = guide.told_why
-        self._keys = frozenset(operation.key for part in guide.parts for operation in part.operations)
+        self._keys = frozenset(operation.key for operation in guide.operations)
 
     def of(self, name: str) -> WhyLine:
         """The number in its own place."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import NamedTuple
 
+from furbelow.garment.message import Values
 from furbelow.garment.technique import (
     Action,
     Caution,
@@ -21,7 +22,10 @@ from furbelow.techniques.own_technique import PLACE
 
 
 class SaidAction(NamedTuple):
-    """One sentence of the guide. `mark` is the name of its message, by which figures call it; empty in a maker's own."""
+    """One sentence of the guide. `mark` is the name of its message, by which figures call it; empty in a maker's own.
+
+    copies: on how many pieces it is done before the next sentence.
+    """
 
     mark: str
     text: str
@@ -29,10 +33,12 @@ class SaidAction(NamedTuple):
     tolerance: str = ""
     remedy: str = ""
     chain: str = ""
+    copies: int = 1
 
-    @property
-    def told(self) -> tuple[str, str, str, str, str]:
-        return self[1:]
+
+def said_action(message: str, values: Values, words: Words) -> SaidAction:
+    """A sentence that no technique says."""
+    return SaidAction(message, *words.action(message, values))
 
 
 class SaidStep(NamedTuple):
@@ -64,20 +70,16 @@ def said_step(done: Performed, words: Words) -> SaidStep:
 
 def _said(action: Action, told: Instructions, words: Words) -> SaidAction:
     said = words.action(action.message, {**told.values, **action.values})
-    return SaidAction(action.message, *said, _chain(action, words))
+    return SaidAction(action.message, *said, *_chain(action, words))
 
 
-def _chain(action: Action, words: Words) -> str:
-    """How work on like pieces is marked: empty for one."""
+def _chain(action: Action, words: Words) -> tuple[str, int]:
+    """How work on like things is marked in the sentence itself, and on how many pieces it is done before the next."""
     if action.chain:
-        return words.said(action.chain)
-    if action.copies == 1:
-        return ""
-    return (
-        words.text("again", {"others": action.copies - 1})
-        if action.row
-        else words.text("chain", {"copies": action.copies})
-    )
+        return words.said(action.chain), 1
+    if action.row and action.copies > 1:
+        return words.text("again", {"others": action.copies - 1}), 1
+    return "", action.copies
 
 
 def _caution(caution: Caution, told: Instructions, words: Words) -> str:
@@ -93,7 +95,7 @@ def _in_own_words(told: OwnInstructions, words: Words) -> SaidStep:
 
     def said(own: OwnAction) -> SaidAction:
         text, check, tolerance, remedy = (_filled(each, shown) for each in own[:4])
-        return SaidAction("", text, check, tolerance, remedy, _chain(Action("", own.copies), words))
+        return SaidAction("", text, check, tolerance, remedy, copies=own.copies)
 
     actions = tuple(said(own) for own in told.actions)
     return SaidStep(_filled(told.title, shown), told.aim, actions, told.cautions, ())

@@ -1,0 +1,41 @@
+"""Cutting as operations, one for each cloth: its drawings beside the sentences that they show."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from furbelow.garment.message import Supply, Things
+from furbelow.garment.solved import Solved
+from furbelow.s4_cut.cut import Cutting
+from furbelow.s6_write.figures import cutting_figures, fit
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.guide.cutting_pages import cloth_steps
+from furbelow.s6_write.guide.guide import GuideStep, Operation
+from furbelow.s6_write.words.said_step import said_action
+from furbelow.s6_write.words.words import Words
+
+
+def cut_operations(
+    cutting: Cutting, solved: Solved, words: Words, letters: Mapping[str, str], trims: Sequence[str] = ()
+) -> Iterator[Operation]:
+    """How to cut each cloth: one action a sentence, tapes measured from one edge so that errors do not add up.
+
+    trims: those that shrink in the wash, by their names; they are washed before anything else, while nothing waits for them.
+    """
+    words.read("cutting")
+    for at, name in enumerate(cutting.sheets):
+        sheet = cutting.sheet(name)
+        first = [said_action("cutting-wash-trims", {"trims": Things(tuple(map(Supply, trims)))}, words)]
+        actions = [*(first if trims and at == 0 else ()), *cloth_steps(cutting, sheet, words)]
+        yield Operation(
+            key=f"cut-{fit(name)}-{at + 1}",
+            letter=letters[name],
+            title=words.text("cutting-title", {"cloth": Supply(name)}),
+            aim=words.text("cutting-aim", {"sections": len(sheet.plan.sections)}),
+            minutes="",
+            cautions=(),
+            figures=cutting_figures(cutting, solved, words, name, Numbers(actions, 1)),
+            steps=tuple(GuideStep(number, *action[1:]) for number, action in enumerate(actions, 1)),
+            tip="",
+            stop="",
+        )

@@ -1,0 +1,33 @@
+"""The letters of operations: one for each cloth to cut, one for each step of the spec, one for the look at the end.
+
+They count what stands in the spec and not what is to do, so that G is the same work for every size and wearer: a step that
+has nothing to do for one of them leaves its letter out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import count, islice, product
+
+LETTERS = "ABCDEFGHJKLMNPQRSTUVWYZ"  # without I and O, which read as numbers
+CORRECTIONS = "X"  # the work that a measurement asks for, which no spec has
+
+
+def letters() -> Iterator[str]:
+    """A, B ... Z, AA, AB ..."""
+    for length in count(1):
+        for letter in product(LETTERS, repeat=length):
+            yield "".join(letter)
+
+
+def letter_of_copy(letter: str, copy: int) -> str:
+    """The letter of an operation that one copy has to itself: Fa, Fb."""
+    return letter + next(islice(letters(), copy - 1, None)).lower()
+
+
+def letters_of(cloths: Sequence[str], steps: Sequence[int]) -> tuple[dict[str, str], dict[int, str], str]:
+    """The letters of the cloths, of the steps in the order in which they are worked, and of the last look."""
+    given = letters()
+    cut = dict(zip(cloths, given, strict=False))
+    worked = dict(zip(steps, given, strict=False))
+    return cut, worked, next(given)
