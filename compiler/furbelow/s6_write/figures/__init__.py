@@ -41,7 +41,6 @@ from furbelow.s6_write.figures.shirring import shirring
 from furbelow.s6_write.figures.table_marks import table_marks_figures
 from furbelow.s6_write.figures.tucks import tucks
 from furbelow.s6_write.guide.guide import Figure
-from furbelow.s6_write.guide.lane_steps import TAPES
 from furbelow.s6_write.words.said_step import said_step
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
@@ -104,17 +103,19 @@ def figures_for(done: Performed, run: Run, words: Words, first: int | None = Non
 
 
 def cutting_figures(
-    cutting: Cutting, solved: Solved, words: Words, name: str, numbers: Numbers | None = None
+    cutting: Cutting, solved: Solved, words: Words, name: str, chalked: int | None = None, taped: int | None = None
 ) -> tuple[Figure, ...]:
-    """Of a cloth by its name: its plan drawn on it, then the guide tapes on the table."""
+    """Of a cloth by its name: its plan drawn on it, then the guide tapes on the table.
+
+    chalked, taped: the sentences beside which they stand.
+    """
     plan, material = cutting.sheet(name).plan, solved.materials[name].material
     cloth = Supply(name)
     planned = plan_figures(plan, cutting.letters, words, cloth, f"cut-{name}", material.has_right_side)
     tapes = table_marks_figures(plan, words, cloth, f"tapes-{name}")
-    at_plan, at_tapes = (numbers.at("cutting-chalk"), numbers.at(*TAPES)) if numbers else (None, None)
     return tuple(
         replace(figure, key=fit(figure.key), shows=() if at is None else (at,))
-        for figures, at in ((planned, at_plan), (tapes, at_tapes))
+        for figures, at in ((planned, chalked), (tapes, taped))
         for figure in figures
     )
 

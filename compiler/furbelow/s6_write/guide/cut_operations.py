@@ -11,6 +11,7 @@ from furbelow.s6_write.figures import cutting_figures, fit
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.guide.cutting_pages import cloth_steps
 from furbelow.s6_write.guide.guide import GuideStep, Operation
+from furbelow.s6_write.guide.lane_steps import TAPES
 from furbelow.s6_write.words.said_step import said_action
 from furbelow.s6_write.words.words import Words
 
@@ -27,6 +28,7 @@ def cut_operations(
         sheet = cutting.sheet(name)
         first = [said_action("cutting-wash-trims", {"trims": Things(tuple(map(Supply, trims)))}, words)]
         actions = [*(first if trims and at == 0 else ()), *cloth_steps(cutting, sheet, words)]
+        numbers = Numbers(actions, 1)
         yield Operation(
             key=f"cut-{fit(name)}-{at + 1}",
             letter=letters[name],
@@ -34,7 +36,7 @@ def cut_operations(
             aim=words.text("cutting-aim", {"sections": len(sheet.plan.sections)}),
             minutes="",
             cautions=(),
-            figures=cutting_figures(cutting, solved, words, name, Numbers(actions, 1)),
+            figures=cutting_figures(cutting, solved, words, name, numbers.at("cutting-chalk"), numbers.at(*TAPES)),
             steps=tuple(GuideStep(number, *action[1:]) for number, action in enumerate(actions, 1)),
             tip="",
             stop="",
