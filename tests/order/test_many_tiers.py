@@ -63,7 +63,7 @@ def test_the_order_of_work_is_not_looked_for_without_end(monkeypatch: pytest.Mon
 
 
 def _captions(guide: Guide) -> str:
-    return " ".join(figure.caption for figure in guide.cutting_figures)
+    return " ".join(figure.caption for operation in guide.cut for figure in operation.figures)
 
 
 @pytest.mark.parametrize(
