@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.levels import levels_of
 
-from tests.techniques.small import sound
+from tests.techniques.small import sound, work
 
 
 def test_rows_at_even_heights_each_hide_the_seam_of_the_one_below_and_the_lowest_is_sewn_on_first() -> None:
@@ -23,3 +23,28 @@ def test_rows_at_even_heights_each_hide_the_seam_of_the_one_below_and_the_lowest
     # 1 + 22, 20 + 22, 40 + 22: they pass the lines at 20 and 40 cm by 3 and 2 cm, and the base by 2 cm.
     assert [bottoms[row] for row in ("high", "middle", "low")] == [230, 420, 620]
     assert not worked.warnings or "FB436" not in [fault.code for fault in worked.warnings]
+
+
+def test_a_zip_lets_the_waist_pass_the_hips_where_twice_its_length_and_the_waist_do() -> None:
+    # common practice, no source: the opening is half of what the hips are wider, here (104 + 5 - 79) / 2 = 15 cm.
+    pieces = """skirt: {from: lawn, length: 116 cm, depth: 60 cm}
+    waistband: {from: lawn, length: 82 cm, depth: 3 cm}"""
+    steps = """- neaten: {edge: skirt.start}
+    - neaten: {edge: skirt.end}
+    - join ends: {of: skirt, seam: 2 cm, open: OPEN}
+    - zip: {in: skirt.ends, zip: zip}
+    - gather: {edge: skirt.top, length: 79 cm}
+    - fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm, fasten: hook and bar}
+    - narrow hem: {edge: skirt.bottom}"""
+    zips = "  zip: {kind: zip, length: 16 cm}\n"
+    sound(pieces, steps.replace("OPEN", "15 cm"), materials=zips)
+    assert "FB344" in work(pieces, steps.replace("OPEN", "14.5 cm"), materials=zips).codes
+
+
+def test_a_lapped_zip_has_margins_of_2_cm_and_a_centred_one_rows_6_mm_to_both_sides() -> None:
+    # common practice, no source: margins of 1.5 to 2 cm; lap stitched at 1 cm, centred rows at 6 mm.
+    pieces = "skirt: {from: net, length: 116 cm, depth: 60 cm}"
+    steps = "- join ends: {of: skirt, seam: 2 cm, open: 20 cm}\n- zip: {in: skirt.ends, zip: zip, way: WAY}"
+    zips = "  zip: {kind: zip, length: 20 cm}\n"
+    assert "sew 6 mm beside the seam" in work(pieces, steps.replace("WAY", "centred"), materials=zips).words()
+    assert "Sew 1 cm beside the seam" in work(pieces, steps.replace("WAY", "lapped"), materials=zips).words()

@@ -29,6 +29,7 @@ techniques:
 """
 
 SUPPLIES = "  starch: {kind: starch, about: liquid starch}\n  red: {kind: dye, about: red dye}\n"
+SUPPLIES += "  zip: {kind: zip, about: dress zip, length: 22 cm, price: 2 EUR}\n"
 
 GARMENTS: Mapping[str, tuple[str, str]] = {
     "a skirt with a placket": (
@@ -80,6 +81,18 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - join ends: {of: facing}
         - facing: {edge: skirt.bottom, with: facing.bottom}
         - drawstring: {cord: cord, into: yoke.top, ends: 5 cm}""",
+    ),
+    "a skirt with a zip": (
+        """skirt: {from: lawn, length: 116 cm, depth: 60 cm}
+        waistband: {from: lawn, length: waist_girth + 1 cm + 3 cm, depth: 3 cm}""",
+        """- neaten: {edge: skirt.start}
+        - neaten: {edge: skirt.end}
+        - join ends: {of: skirt, seam: 2 cm, open: 20 cm, open at hem: 15 cm}
+        - zip: {in: skirt.ends, zip: zip, way: lapped}
+        - gather: {edge: skirt.top, length: waist_girth + 1 cm}
+        - fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm, fasten: hook and bar}
+        - narrow hem: {edge: skirt.bottom}
+        - slit: {in: skirt.ends}""",
     ),
     "a shirred skirt": (
         """skirt: {from: lawn, length: 130 cm, depth: 60 cm}

@@ -28,7 +28,7 @@ from furbelow.s6_write.words.words import Words
 _NOT_TOLD = (" from", " to", " step", " as written", "_takes")
 
 
-_COUNTED = {Unit.VOLUME: "ml", Unit.MASS: "g", Unit.REELS: "reels"}
+_COUNTED = {Unit.VOLUME: "ml", Unit.MASS: "g", Unit.REELS: "reels", Unit.PIECES: "pieces"}
 
 
 @dataclass(frozen=True)

@@ -179,6 +179,7 @@ CODES: dict[str, str] = {
     "FB434": "loose ends reach the floor",
     "FB435": "ends of cord or ribbon for a grown-up are on a child's size",
     "FB436": "a row does not cover the seam that it is to cover",
+    "FB437": "a zip is too short for its opening",
     # cut
     "FB501": "a piece is too wide for every width that the cloth is offered in",
     "FB502": "a cloth can't be cut with so few joins or sections",

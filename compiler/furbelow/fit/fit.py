@@ -20,7 +20,7 @@ from furbelow.fit.targets import Aim, Limit, read_aims, read_limits, value_of
 from furbelow.garment.solved import Solved
 from furbelow.garment.spec import SupplyKind, Written
 from furbelow.measure.quantity import Quantity, money, number
-from furbelow.measure.units import LENGTH, MASS, VOLUME
+from furbelow.measure.units import LENGTH, MASS, PLAIN, VOLUME
 from furbelow.order.at_least import at_least, cloth_at_least
 from furbelow.order.chain import in_work_order, plan, prove, ready_for, solved
 from furbelow.order.order import Order
@@ -140,7 +140,7 @@ def _kinds(found: Solved) -> Values:
     """A value of the right kind for every amount, to try the limits on before anything is planned."""
     priced = (each.value.currency for each in found.values.values() if each.origin == "material")
     currency = next(filter(None, priced), "EUR")
-    dims = {SupplyKind.STARCH: VOLUME, SupplyKind.DYE: MASS}
+    dims = {SupplyKind.STARCH: VOLUME, SupplyKind.DYE: MASS, SupplyKind.ZIP: PLAIN, SupplyKind.FASTENING: PLAIN}
     kinds = {
         name: Quantity(Fraction(1), dims.get(material.material.kind, LENGTH))
         for name, material in found.materials.items()

@@ -77,10 +77,19 @@ class OnLine(NamedTuple):
     covered_by: str = ""
 
 
+class SeamGap(NamedTuple):
+    """A stretch of a seam that is left open: `down` mm from its cut top, `length` long; closed once something fills it."""
+
+    down: Fraction
+    length: Fraction
+    closed: bool = False
+
+
 class Seam(NamedTuple):
     """A seam and what its margin is. `edges` are the names of the edges sewn together; `length` is of one copy.
 
     on: the line on another piece to which its one edge is sewn; None for a seam of edges alone.
+    gap: a stretch of it that is open; slit: how far it is open above the finished hem. Neither is in `length`.
     """
 
     name: str
@@ -95,6 +104,9 @@ class Seam(NamedTuple):
     topstitched: bool = False
     trapped: bool = False  # lies between layers, so that nothing rubs on it
     on: OnLine | None = None
+    gap: SeamGap | None = None
+    slit: Fraction = Fraction(0)
+    topstitched_slit: bool = False
 
 
 class Casing(NamedTuple):
@@ -127,6 +139,8 @@ class Opening(NamedTuple):
     waist: Fraction = Fraction(0)
     closed_by: str = ""
     tied: bool = False  # its ties are sewn on
+    seam: str = ""  # in which it was left open; empty where it was cut
+    zipped: bool = False
 
 
 class Cloth(NamedTuple):
@@ -225,6 +239,13 @@ class Bench(NamedTuple):
 
     def with_casing(self, casing: Casing) -> Bench:
         return self._replace(casings={**self.casings, casing.name: casing})
+
+    def taken_above(self, name: str, took: Fraction) -> Bench:
+        """The bench with so much of an opened edge gone into a seam or turn: the opening is shorter by it."""
+        if name not in self.openings:
+            return self
+        opening = self.openings[name]
+        return self.with_opening(opening._replace(length=opening.length - took))
 
     def with_opening(self, opening: Opening) -> Bench:
         return self._replace(openings={**self.openings, opening.name: opening})

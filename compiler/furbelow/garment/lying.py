@@ -32,6 +32,7 @@ class Lies(StrEnum):
     SLIT = "sl"
     STRIP = "ss"
     HOLE = "bh"
+    ZIP = "zp"
 
 
 class Band(NamedTuple):

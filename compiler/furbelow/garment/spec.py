@@ -156,6 +156,8 @@ class SupplyKind(StrEnum):
     THREAD = "thread"
     DYE = "dye"
     STARCH = "starch"
+    ZIP = "zip"
+    FASTENING = "fastening"  # sewn or set on singly: eyelets, buttons, hooks
     OTHER = "other"
 
 

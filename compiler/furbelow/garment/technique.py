@@ -92,6 +92,8 @@ class Picture(StrEnum):
     CLOSED_GAP = "closed gap"
     LEVELLED = "levelled"
     ROW_ON_LINE = "row on a line"
+    ZIP = "zip"
+    SEAM_SLIT = "slit in a seam"
 
 
 class Tool(StrEnum):
@@ -102,6 +104,7 @@ class Tool(StrEnum):
     HAND_NEEDLE = "hand needle"
     PINS = "pins"  # where clips, which grip edges, do not reach
     HEMMING_FOOT = "hemming foot"
+    ZIP_FOOT = "zip foot"
     BLUNT_STICK = "blunt stick"
     BRUSH = "brush"
     SPRAY = "spray"

@@ -34,6 +34,7 @@ from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
 
 AMOUNTS = (
     "width",
+    "length",
     "selvedge",
     "weight",
     "shrinkage",

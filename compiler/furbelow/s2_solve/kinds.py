@@ -73,6 +73,7 @@ CLOTH_PRICE = Kind("a price per length", (combine(PLAIN, LENGTH, -1),), priced=T
 
 _AMOUNTS: Mapping[str, Kind] = {
     "width": SOME_LENGTH,
+    "length": SOME_LENGTH,
     "selvedge": NO_NEGATIVE_LENGTH,
     "weight": Kind("a weight per area or per length", (_PER_AREA, _PER_LENGTH), above=0, like="80 g/m2"),
     "shrinkage": Kind("a share", (PLAIN,), least=0, below=1, like="3%"),

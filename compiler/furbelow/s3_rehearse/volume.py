@@ -15,6 +15,7 @@ from furbelow.garment.bench import Edge, State
 from furbelow.garment.solved import Because, Derivation
 from furbelow.measure.quantity import mm, number
 from furbelow.s3_rehearse.run import Run
+from furbelow.s3_rehearse.ways_in import closes, ways_in
 
 AS_WORKED = Because("reason-as-worked", "as it is cut and worked")
 BEFORE_DRAWN = Because("reason-before-drawn", "round the top, before it is drawn in")
@@ -88,9 +89,9 @@ def _hem(run: Run, piece: str) -> Hem:
 def _waist(run: Run) -> tuple[str, Fraction]:
     """The piece at the top of the garment, and its length there: of a closed band, of a casing, or of the edge itself."""
     final, at_top = run.final, [piece for piece, hangs in run.hangs.items() if hangs == 0]
-    for opening in final.openings.values():
-        if opening.band:
-            return opening.band, opening.waist
+    for opening in ways_in(final):
+        if closes(opening):
+            return opening.band or opening.piece, opening.waist
     for casing in final.casings.values():
         if casing.piece in at_top:
             return casing.piece, casing.length

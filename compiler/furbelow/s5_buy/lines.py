@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from math import ceil
 
 from furbelow.garment.message import Part, piece_said
 from furbelow.garment.solved import Solved, SolvedMaterial
@@ -31,6 +32,8 @@ def line_of(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, th
             return _in_packets(material, used, Unit.VOLUME)
         case SupplyKind.DYE:
             return _in_packets(material, used, Unit.MASS)._replace(fibres=_dyed(rehearsal, material))
+        case SupplyKind.ZIP | SupplyKind.FASTENING:
+            return _singly(material, used)
     return _by_length(material, used)
 
 
@@ -59,6 +62,15 @@ def _in_packets(material: SolvedMaterial, used: list[Used], unit: Unit) -> Line:
     bought = in_steps(need, sold, unit.dims)
     cost = price.value * (bought / sold.value if sold else 1) if price else None
     return Line(material, need, bought, unit, cost, _uses(used))
+
+
+def _singly(material: SolvedMaterial, used: list[Used]) -> Line:
+    """What is counted: the price is that of one, or of a packet of as many as it is sold by."""
+    line = _in_packets(material, used, Unit.PIECES)
+    if "sold_by" in material.amounts:
+        return line
+    price, bought = material.amounts.get("price"), Fraction(ceil(line.need))
+    return line._replace(bought=bought, cost=price.value * bought if price else None)
 
 
 def _dyed(rehearsal: Rehearsal, dye: SolvedMaterial) -> tuple[str, ...]:

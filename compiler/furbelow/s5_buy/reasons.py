@@ -6,7 +6,6 @@ from collections.abc import Iterator, Mapping
 
 from furbelow.garment.solved import Derivation, Solved
 from furbelow.measure.quantity import Quantity, mm, number
-from furbelow.measure.units import VOLUME
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import Line, ShoppingList
 
@@ -18,7 +17,7 @@ def reasons_of_buying(solved: Solved, cutting: Cutting, shopping: ShoppingList) 
 
 
 def _line(solved: Solved, cutting: Cutting, shopping: ShoppingList, line: Line) -> Iterator[Derivation]:
-    name, need = line.name, Quantity(line.need, VOLUME) if line.unit == "volume" else mm(line.need)
+    name, need = line.name, Quantity(line.need, line.unit.dims)
     known = {**solved.values, f"{name}.need": _of(f"{name}.need", need, "", ())}
     if line.unit == "reels" and f"{name}.reel" in known:
         inputs = (f"{name}.need", f"{name}.reel")

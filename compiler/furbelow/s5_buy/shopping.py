@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from furbelow.garment.message import Part
 from furbelow.garment.solved import SolvedMaterial
-from furbelow.measure.units import LENGTH, MASS, VOLUME, Dims
+from furbelow.measure.units import LENGTH, MASS, PLAIN, VOLUME, Dims
 from furbelow.s5_buy.bobbins import BobbinPlan
 from furbelow.s5_buy.cost import Costs
 from furbelow.s5_buy.offers import Offered
@@ -17,17 +17,18 @@ from furbelow.s5_buy.thread import ThreadNeed
 
 
 class Unit(StrEnum):
-    """What a material is counted in: mm, ml, g, or reels, of which the need is still in mm."""
+    """What a material is counted in: mm, ml, g, pieces, or reels, of which the need is still in mm."""
 
     LENGTH = "length"
     VOLUME = "volume"
     MASS = "mass"
     REELS = "reels"
+    PIECES = "pieces"
 
     @property
     def dims(self) -> Dims:
         """What the need of it measures."""
-        return {Unit.VOLUME: VOLUME, Unit.MASS: MASS}.get(self, LENGTH)
+        return {Unit.VOLUME: VOLUME, Unit.MASS: MASS, Unit.PIECES: PLAIN}.get(self, LENGTH)
 
 
 class Line(NamedTuple):

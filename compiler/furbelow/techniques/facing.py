@@ -91,7 +91,9 @@ class Facing:
         own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} == {piece}]
         hidden = (each._replace(state=State.ENCLOSED) for each in own)
         return done._replace(
-            after=done.after.with_seams(seam, *hidden), sewn=(*done.sewn, under), handled=seam.length * seam.copies
+            after=done.after.with_seams(seam, *hidden).taken_above(name, step.mm("seam")),
+            sewn=(*done.sewn, under),
+            handled=seam.length * seam.copies,
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:

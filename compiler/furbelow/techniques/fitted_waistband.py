@@ -16,7 +16,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -82,11 +82,13 @@ _CAUTIONS = {
 
 
 class FittedBand(NamedTuple):
-    """A flat band on the garment: its length, its girth when closed, its depth as folded, in mm."""
+    """A flat band on the garment: its length on the edge, its girth when closed, its depth as folded, in mm; underlap: how
+    far one end stands out beyond the edge, beneath the other."""
 
     length: Fraction
     waist: Fraction
     depth: Fraction
+    underlap: Fraction
 
 
 class FittedWaistband:
@@ -146,7 +148,8 @@ class FittedWaistband:
                 return refused(bench, step, touches, fault)
         if fault := _does_not_match(bench, step, say, solved, edge, band):
             return refused(bench, step, touches, fault)
-        whole, depth, overlap = solved.pieces[band].length, solved.pieces[band].depth, step.mm("overlap")
+        depth, overlap, out = solved.pieces[band].depth, step.mm("overlap"), _underlap(bench, step, edge)
+        whole = solved.pieces[band].length - out
         own = {side: bench.edge(f"{band}.{side}") for side in ("top", "bottom", "start", "end")}
         after = bench.with_edges(
             *(each._replace(state=State.ENCLOSED, used=each.used + seam) for each in own.values()),
@@ -170,9 +173,9 @@ class FittedWaistband:
             *(each._replace(state=State.ENCLOSED) for each in joins),
         )
         opened = bench.openings.get(to)
-        waist = whole - overlap
+        waist = whole + out - overlap
         if opened:
-            opening = opened._replace(length=opened.length - seam)
+            opening = after.taken_above(to, seam).openings[to]
         else:
             # Flat cloth is open from top to hem: it is wrapped round, and nothing has to pass through.
             long = max(after.depth(piece) for piece in edge.pieces)
@@ -191,6 +194,7 @@ class FittedWaistband:
             sewn=(
                 Sewn(StitchType.LOCK, whole, 1, room.seam_stitch),  # the band on
                 Sewn(StitchType.LOCK, depth + seam, 2, room.seam_stitch),  # its ends
+                *((Sewn(StitchType.LOCK, out, 1, room.seam_stitch),) if out else ()),  # and the underlap between
                 Sewn(StitchType.LOCK, whole, 1, room.seam_stitch),  # and down
                 *buttonholes,
             ),
@@ -198,7 +202,7 @@ class FittedWaistband:
             pinned=2 * whole,
             handled=whole,
             thread_ends=knots_of(edge) if tails_hang(edge) else 0,
-            facts=FittedBand(whole, waist, depth),
+            facts=FittedBand(whole, waist, depth, out),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -235,6 +239,8 @@ class FittedWaistband:
             "hold": One(say.room.hold_with, ("pins", "clips")),
             "seam-width": Length(step.mm("seam")),
             "overlap": Length(overlap),
+            "underlap": flag(facts.underlap),
+            "beneath": Length(facts.underlap + step.mm("seam")),
             "half": Length(overlap / 2),
             "past": Length(PAST, "about"),
             "hook-in": Length(HOOK_IN, "about"),
@@ -253,6 +259,12 @@ class FittedWaistband:
         tools = (*iron_tools(done, say, band), *label_tools(done, say), *_TOOLS[fasten])
         aim = "fitted-waistband-aim-ties" if fasten == TIES else "fitted-waistband-aim"
         return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools, (band,))
+
+
+def _underlap(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction:
+    """How far the band stands out beyond the edge: over an opening in a seam, where the skirt itself does not overlap."""
+    opened = bench.openings.get(edge.name)
+    return step.mm("overlap") if opened and opened.seam else Fraction(0)
 
 
 def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: str) -> Fault | None:
@@ -303,7 +315,7 @@ def _does_not_match(
     written, overlap = step.written, step.mm("overlap")
     opened = bench.openings.get(edge.name)
     # The strip's cut depth is rounded up, so its overlap may come out a little deeper.
-    if opened and abs(opened.overlap - overlap) > solved.slack:
+    if opened and not opened.seam and abs(opened.overlap - overlap) > solved.slack:
         return fault_at(
             written,
             "overlap",
@@ -321,14 +333,16 @@ def _does_not_match(
             help=f"make the overlap {say.length(NARROWEST)} or more",
         )
     long, gap = edge.set_length, Fraction(0)
-    gap = long - (bench.edge(f"{band}.bottom").set_length - 2 * step.mm("seam"))
+    out = _underlap(bench, step, edge)
+    gap = long + out - (bench.edge(f"{band}.bottom").set_length - 2 * step.mm("seam"))
     if abs(gap) > solved.slack:
         is_, wanted, off = say.apart(long, long - gap)
+        between = "between its end seams, less the overlap" if out else "between its end seams"
         return fault_at(
             written,
             "to",
             "FB401",
-            f"`{edge.name}` is {is_} and the band is {wanted} between its end seams,"
+            f"`{edge.name}` is {is_} and the band is {wanted} {between},"
             f" {off} {'too long' if gap > 0 else 'too short'}",
             help=f"gather or pleat `{edge.name}` to `{band}.length`"
             if gap > 0

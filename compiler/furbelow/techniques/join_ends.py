@@ -31,6 +31,7 @@ from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, ends_laid, ends_said, panels, takes_at_ends
 from furbelow.techniques.shared.laying import end_margins, seam_window
 from furbelow.techniques.shared.marks import tag
+from furbelow.techniques.shared.seam_openings import OPEN, WIDEST_VENT, left_open, marks_of_openings, open_said
 
 
 class JoinEnds:
@@ -40,6 +41,7 @@ class JoinEnds:
     parameters = {
         "of": Parameter("The piece, or every tier of the unit, that the seam passes through.", Kind.PIECES),
         "seam": Parameter("Seam allowance at each end.", Kind.LENGTH, "1 cm"),
+        **OPEN,
         "into": Parameter("A ring of each copy, or one ring of all copies.", (EACH, ONE), EACH),
     }
 
@@ -48,11 +50,13 @@ class JoinEnds:
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         pieces, seam = words_of(done.step.written, "of"), done.step.mm("seam")
-        windows = (seam_window(solved, "seam", seam, pieces, min(solved.pieces[each].length for each in pieces) / 2),)
+        window = seam_window(solved, "seam", seam, pieces, min(solved.pieces[each].length for each in pieces) / 2)
+        # A vent lies under itself by the whole margin.
+        windows = (window._replace(most=WIDEST_VENT) if "open at hem" in done.step.amounts else window,)
         return OnCloth(end_margins(ledger, pieces, seam, "seam"), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
-        return close_ends(bench, step, solved, room)
+        return left_open(close_ends(bench, step, solved, room), Phrasing(solved, room))
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         pieces, copies = done.touches, done.before.cloths[done.touches[0]].copies
@@ -62,8 +66,12 @@ class JoinEnds:
             sew = "join-ends-sew-panels-pieced" if pieced else "join-ends-sew-panels"
         else:
             sew = "join-ends-sew-pieced" if pieced else "join-ends-sew"
+        marks = marks_of_openings(done)
+        if marks:
+            sew = "join-ends-sew-open-panels" if side_by_side else "join-ends-sew-open"
         actions = (
             ends_laid(done),
+            *marks,
             Action(sew, copies),
             Action("join-ends-measure", done.after.cloths[pieces[0]].copies),
             *tag(done, pieces, say),
@@ -72,6 +80,7 @@ class JoinEnds:
             **ends_said(done, "right", say),
             "lowest": Pieces(pieces[-1:]),
             "panels": flag(side_by_side),
+            **open_said(done, say),
             "seam-width": Length(done.step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),
             "round": Length(lowest.set_length),

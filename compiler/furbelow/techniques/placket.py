@@ -15,7 +15,6 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
-from furbelow.garment.levels import levels_of
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
 from furbelow.garment.message import Length, Number, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
@@ -43,6 +42,7 @@ from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
+from furbelow.techniques.shared.seam_openings import hung_below, round_foot
 
 FOOT = Fraction(2)  # margin that is left at the foot of the slit; common practice, no source
 STAY = Fraction(5)  # from the slit to the row that holds it, at the top edge; common practice, no source
@@ -87,7 +87,7 @@ class Placket:
             deep = min(slit, done.before.depth(top.partition(".")[0]))
             cut += ledger.at_edge(top, Lies.SLIT, "the slit", Fraction(0), deep, "slit")
             # Through the seam it runs on into the piece that hangs from this one.
-            for below in _hung(done.before, top.partition(".")[0]) if slit > deep else ():
+            for below in hung_below(done.before, top.partition(".")[0]) if slit > deep else ():
                 cut += ledger.at_edge(f"{below}.top", Lies.SLIT, "the slit", Fraction(0), slit - deep, "slit")
         return OnCloth(tuple(cut), (seam_window(solved, "seam", seam, (strip,)),))
 
@@ -115,7 +115,7 @@ class Placket:
         after = after.with_seams(
             Seam(f"{strip}.top", (), (*edge.plies, Ply(strip)), 2 * slit, 1, seam, "301", State.ENCLOSED, turned=strip)
         )
-        after = after.with_opening(Opening(name, edge.pieces[0], slit, overlap, _round_foot(bench, edge, slit))).joined(
+        after = after.with_opening(Opening(name, edge.pieces[0], slit, overlap, round_foot(bench, edge, slit))).joined(
             touches
         )
         return Performed(
@@ -227,31 +227,9 @@ def _not_to_open(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge) -> F
     return None
 
 
-def _hung(bench: Bench, piece: str) -> tuple[str, ...]:
-    """The pieces that hang from this one by a seam right below it."""
-    levels = levels_of(bench)
-    return tuple(other for other, over in levels.over.items() if over[:1] == (piece,))
-
-
 def _reach(bench: Bench, piece: str) -> Fraction:
     """How deep a slit may be cut from the top of a piece: its own depth, and that of what hangs from it."""
-    return bench.depth(piece) + max((bench.depth(below) for below in _hung(bench, piece)), default=Fraction(0))
-
-
-def _round_foot(bench: Bench, edge: Edge, slit: Fraction) -> Fraction:
-    """How much cloth lies round the foot of the slit: of the layer that has least, flare and gathers counted."""
-    found = []
-    for piece in edge.pieces:
-        cloth, deep = bench.cloths[piece], bench.depth(piece)
-        top = bench.edge(f"{piece}.top").cloth_length
-        if slit >= deep and (hung := _hung(bench, piece)):
-            found += [bench.edge(f"{below}.top").cloth_length for below in hung]
-        elif cloth.piece.ring is not None:
-            flare = (cloth.piece.ring.hem - cloth.piece.ring.top) / cloth.piece.ring.depth
-            found.append(top + flare * slit * bench.strips_round(piece))
-        else:
-            found.append(top)
-    return min(found)
+    return bench.depth(piece) + max((bench.depth(below) for below in hung_below(bench, piece)), default=Fraction(0))
 
 
 def _strip_does_not_fit(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, strip: str) -> Fault | None:

@@ -10,9 +10,12 @@ buy-reels = { $reels ->
     [one] { $reels } Rolle zu { $length }
    *[other] { $reels } Rollen zu { $length }
  }
+# Was einzeln angenäht wird: Reißverschlüsse, Ösen, Knöpfe.
+buy-pieces = { $pieces } Stück
 
 ## Beschreibungen: was hinter dem Namen eines Materials steht
 
+buy-long = { $length } lang
 buy-wide = { $width } breit
 buy-stretches = dehnbar um mindestens { $stretch }
 # $class: was die Fasern annehmen; any, wo keine Klasse von Farbe für alle ist. $fibres (Liste)
@@ -37,6 +40,7 @@ use-bobbins = { $bobbins ->
 use-trim = Borte an { PIECE($piece) }
 use-binding = Einfassung von { PIECE($piece) }
 use-ribbon = Band in { PIECE($piece) }
+use-zip = die Öffnung
 use-hang-loops = Aufhänger
 use-channel = Tunnel auf { PIECE($piece) }
 use-hoop = Reifen in { PIECE($piece) }
@@ -51,6 +55,7 @@ use-own = { $name }
 ## Die Materialtabelle für Programme
 
 bom-width = Breite { $amount }
+bom-length = Länge { $amount }
 bom-weight = Gewicht { $amount }
 bom-stretch = Dehnung { $amount }
 bom-reel = Rolle { $amount }

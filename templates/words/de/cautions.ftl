@@ -5,6 +5,7 @@ caution-clips = Jede Klammer abnehmen, bevor sie unter die Nadel kommt, und in d
 caution-hand-needle = Beim Nähen von Hand einen Fingerhut tragen; die Nadel im Nadelkissen ablegen, nie in der Kleidung.
 caution-fingers = Die Finger neben dem Nähfuß halten, nie vor der Nadel.
 caution-knives = Die Messer der Overlock schneiden Finger ebenso wie Stoff: Hände neben den Nähfuß, nie davor.
+caution-needle-teeth = Eine Nadel, die auf Zähnchen oder Stopper des Reißverschlusses trifft, bricht und springt: dort das Handrad von Hand drehen und eine Brille tragen.
 caution-ripper = Ein Nahttrenner rutscht ab: an jedem Ende des Schlitzes eine Stecknadel quer einstecken und auf eine Nadel zu schneiden, nie auf die Hand zu.
 caution-shears = Scheren schneiden Finger ebenso wie Stoff: die andere Hand weit von den Klingen weghalten.
 caution-iron = Bügeleisen und Dampf verbrennen die Haut: Finger weg vom Bruch, das Eisen zwischendurch aufstellen.

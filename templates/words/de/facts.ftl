@@ -54,6 +54,7 @@ fact-waist = Taillenweite, geschlossen
         [hook-and-bar] der Bund ohne den Übertritt; Haken und Steg
         [button] der Bund ohne den Übertritt; Knopf
         [snaps] der Bund ohne den Übertritt; Druckknöpfe
+        [zip] die obere Kante; Reißverschluss
        *[ties] der Bund ohne den Übertritt; Bindebänder
      }
 fact-opening = Schlitz unter der Taille

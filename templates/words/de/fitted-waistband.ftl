@@ -8,6 +8,23 @@ fitted-waistband-aim-ties = { PIECE($band, at: "start") } ist { $length } lang u
 
 ## Markierungen
 
+# Nur in den Sätzen hier gesagt. $underlap: Ein Ende des Bundes steht als Untertritt unter dem anderen vor.
+fitted-waistband-from-ends = { $underlap ->
+    [yes] { $seam-width } neben dem Ende, das oben liegt, und { $beneath } neben dem anderen
+   *[no] { $seam-width } neben beiden Enden
+ }
+fitted-waistband-stands-out = { $underlap ->
+    [yes] Der Bund steht am oberen Ende { $seam-width } über, am anderen { $beneath }.
+   *[no] Der Bund steht an beiden Enden { $seam-width } über.
+ }
+fitted-waistband-ends-level = { $underlap ->
+    [yes] Das Ende, das oben liegt, ist bündig mit der Öffnung, das andere steht { $overlap } darüber hinaus.
+   *[no] Beide Enden sind bündig mit den Kanten des Schlitzes.
+ }
+fitted-waistband-ends-sew = { $underlap ->
+    [yes] Jedes Ende { $seam-width } neben seiner Kante steppen, knapp neben dem Stoff darunter. Am überstehenden Ende um die Ecke weitersteppen und die offene Kante bis zum Rock schließen.
+   *[no] Jedes Ende { $seam-width } neben seiner Kante steppen, knapp neben dem Stoff darunter.
+ }
 fitted-waistband-fold = Eine lange Kante von { PIECE($band) } { $seam-width } auf die linke Stoffseite umbügeln.
 fitted-waistband-mark = { $parts ->
     [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren.
@@ -18,15 +35,15 @@ fitted-waistband-mark-pleats = { $parts ->
     [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren, in einer anderen Farbe als die Falten.
    *[4] { EDGE($to, at: "start") } von Ende zu Ende in Viertel teilen und alle { $part } markieren, in einer anderen Farbe als die Falten.
  }
-fitted-waistband-mark-band = Die nicht umgebügelte Kante von { PIECE($band) } { $seam-width } neben beiden Enden markieren, dazwischen alle { $part }.
+fitted-waistband-mark-band = Die nicht umgebügelte Kante von { PIECE($band) } { fitted-waistband-from-ends } markieren, dazwischen alle { $part }.
 # Die obere Kante hat Markierungen aus einem früheren Schritt.
-fitted-waistband-mark-band-alone = Die nicht umgebügelte Kante von { PIECE($band) } { $seam-width } neben beiden Enden markieren, dazwischen alle { $part }. Die obere Kante hat ihre Markierungen schon.
+fitted-waistband-mark-band-alone = Die nicht umgebügelte Kante von { PIECE($band) } { fitted-waistband-from-ends } markieren, dazwischen alle { $part }. Die obere Kante hat ihre Markierungen schon.
 
 ## Annähen
 
 fitted-waistband-lay = { $face ->
-    [right] Die nicht umgebügelte Kante von { PIECE($band) } rechts auf rechts auf { EDGE($to) } legen, Markierung auf Markierung. Der Bund steht an beiden Enden { $seam-width } über. So { pin-start }.
-   *[other] Die nicht umgebügelte Kante von { PIECE($band) } mit der rechten Stoffseite nach unten auf die Außenseite legen, auf { EDGE($to) }, Markierung auf Markierung. Der Bund steht an beiden Enden { $seam-width } über. So { pin-start }.
+    [right] Die nicht umgebügelte Kante von { PIECE($band) } rechts auf rechts auf { EDGE($to) } legen, Markierung auf Markierung. { fitted-waistband-stands-out } So { pin-start }.
+   *[other] Die nicht umgebügelte Kante von { PIECE($band) } mit der rechten Stoffseite nach unten auf die Außenseite legen, auf { EDGE($to) }, Markierung auf Markierung. { fitted-waistband-stands-out } So { pin-start }.
  }
     .check = Die Kante misst zwischen den Enden { $length }.
     .tolerance = { $edge-off } mehr oder weniger
@@ -42,8 +59,8 @@ fitted-waistband-press = { PIECE($band) } nach oben klappen und die Naht bügeln
 
 ## Die Enden schließen und umlegen
 
-fitted-waistband-ends = { PIECE($band) } der Länge nach rechts auf rechts zur Hälfte falten, den gebügelten Bruch bündig mit der Nahtlinie. Jedes Ende { $seam-width } neben seiner Kante steppen, knapp neben dem Stoff darunter.
-    .check = Beide Enden sind bündig mit den Kanten des Schlitzes.
+fitted-waistband-ends = { PIECE($band) } der Länge nach rechts auf rechts zur Hälfte falten, den gebügelten Bruch bündig mit der Nahtlinie. { fitted-waistband-ends-sew }
+    .check = { fitted-waistband-ends-level }
     .remedy = Das Ende auftrennen und an der richtigen Stelle neu steppen.
 fitted-waistband-turn = Die Ecken zurückschneiden, { PIECE($band) } wenden und bügeln.
     .check = Der Bund ist { $depth } hoch.

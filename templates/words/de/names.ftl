@@ -33,6 +33,9 @@ name-number = { $name ->
     [front] vorn
     [fullness-to-hem] Mehrweite bis zum Saum
     [gap] Öffnung
+    [gap-below-top] Öffnung unter der Oberkante
+    [open-at-hem] offen über dem Saum
+    [open] offen unter der Oberkante
     [gathered-strips] gekräuselte Streifen
     [gathers] Kräuselung
     [heading] Köpfchen

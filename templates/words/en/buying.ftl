@@ -10,9 +10,15 @@ buy-reels = { $reels ->
     [one] { $reels } reel of { $length }
    *[other] { $reels } reels of { $length }
  }
+# What is sewn on singly: zips, eyelets, buttons.
+buy-pieces = { $pieces ->
+    [one] { $pieces } piece
+   *[other] { $pieces } pieces
+ }
 
 ## Descriptions: what is said of a material behind its name
 
+buy-long = { $length } long
 buy-wide = { $width } wide
 buy-stretches = stretches by { $stretch } or more
 # $class: what the fibres take; any where no class of dye is for all of them. $fibres (a list)
@@ -37,6 +43,7 @@ use-bobbins = { $bobbins ->
 use-trim = trim on { PIECE($piece) }
 use-binding = binding of { PIECE($piece) }
 use-ribbon = ribbon in { PIECE($piece) }
+use-zip = the opening
 use-hang-loops = hang loops
 use-channel = channel on { PIECE($piece) }
 use-hoop = hoop in { PIECE($piece) }
@@ -51,6 +58,7 @@ use-own = { $name }
 ## The table of materials for programs
 
 bom-width = width { $amount }
+bom-length = length { $amount }
 bom-weight = weight { $amount }
 bom-stretch = stretch { $amount }
 bom-reel = reel { $amount }

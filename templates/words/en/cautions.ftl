@@ -5,6 +5,7 @@ caution-clips = Take each clip off before it reaches the needle, and count them 
 caution-hand-needle = Sewing by hand: use a thimble, and park the needle in a cushion, never in your clothes.
 caution-fingers = Keep your fingers beside the foot, never before the needle.
 caution-knives = Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.
+caution-needle-teeth = A needle that strikes the teeth or a stop of the zip breaks and flies: turn the wheel by hand where you cross them, and wear glasses.
 caution-ripper = A seam ripper slips: put a pin across each end of the slit, and cut towards a pin, never towards your hand.
 caution-shears = Shears cut fingers as well as cloth: keep your other hand well away from the blades.
 caution-iron = The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.

@@ -54,6 +54,7 @@ fact-waist = waist, closed
         [hook-and-bar] the band less its overlap; hook and bar
         [button] the band less its overlap; button
         [snaps] the band less its overlap; snaps
+        [zip] the top edge; zip
        *[ties] the band less its overlap; ties
      }
 fact-opening = opening below the waist

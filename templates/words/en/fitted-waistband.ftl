@@ -8,6 +8,23 @@ fitted-waistband-aim-ties = { PIECE($band, at: "start") } is { $length } long an
 
 ## Marks
 
+# Said only inside the messages here. $underlap: one end of the band stands out, beneath the other.
+fitted-waistband-from-ends = { $underlap ->
+    [yes] { $seam-width } from the end on top and { $beneath } from the other
+   *[no] { $seam-width } from both ends
+ }
+fitted-waistband-stands-out = { $underlap ->
+    [yes] It stands out { $seam-width } at the end on top and { $beneath } at the other.
+   *[no] It stands out { $seam-width } at both ends.
+ }
+fitted-waistband-ends-level = { $underlap ->
+    [yes] The end on top lies level with the opening, the other stands out { $overlap } beyond it.
+   *[no] Both ends lie level with the edges of the opening.
+ }
+fitted-waistband-ends-sew = { $underlap ->
+    [yes] Sew each end { $seam-width } from its edge, just clear of the cloth below. At the end that stands out, turn the corner and sew the open edge shut up to the skirt.
+   *[no] Sew each end { $seam-width } from its edge, just clear of the cloth below.
+ }
 fitted-waistband-fold = Fold one long edge of { PIECE($band) } { $seam-width } to the wrong side and press the fold.
 fitted-waistband-mark = { $parts ->
     [8] Mark { EDGE($to) } in eighths from end to end, every { $part }.
@@ -18,15 +35,15 @@ fitted-waistband-mark-pleats = { $parts ->
     [8] Mark { EDGE($to) } in eighths from end to end, every { $part }, in another colour than the pleats.
    *[4] Mark { EDGE($to) } in quarters from end to end, every { $part }, in another colour than the pleats.
  }
-fitted-waistband-mark-band = Mark the unfolded edge of { PIECE($band) } { $seam-width } from both ends, and every { $part } between.
+fitted-waistband-mark-band = Mark the unfolded edge of { PIECE($band) } { fitted-waistband-from-ends }, and every { $part } between.
 # The top edge bears marks from an earlier step.
-fitted-waistband-mark-band-alone = Mark the unfolded edge of { PIECE($band) } { $seam-width } from both ends, and every { $part } between. The top edge has its marks already.
+fitted-waistband-mark-band-alone = Mark the unfolded edge of { PIECE($band) } { fitted-waistband-from-ends }, and every { $part } between. The top edge has its marks already.
 
 ## Sew on
 
 fitted-waistband-lay = { $face ->
-    [right] Lay the unfolded edge of { PIECE($band) } on { EDGE($to) }, right sides together, marks on marks. It stands out { $seam-width } at both ends. { pin-start } it.
-   *[other] Lay the unfolded edge of { PIECE($band) }, right side down, on the outside of { EDGE($to) }, marks on marks. It stands out { $seam-width } at both ends. { pin-start } it.
+    [right] Lay the unfolded edge of { PIECE($band) } on { EDGE($to) }, right sides together, marks on marks. { fitted-waistband-stands-out } { pin-start } it.
+   *[other] Lay the unfolded edge of { PIECE($band) }, right side down, on the outside of { EDGE($to) }, marks on marks. { fitted-waistband-stands-out } { pin-start } it.
  }
     .check = The edge measures { $length } between the ends.
     .tolerance = { $edge-off } more or less
@@ -42,8 +59,8 @@ fitted-waistband-press = Fold { PIECE($band) } up and press the seam, the whole 
 
 ## Close the ends and fold over
 
-fitted-waistband-ends = Fold { PIECE($band) } in half along its length, right sides together, the pressed fold level with the stitch line. Sew each end { $seam-width } from its edge, just clear of the cloth below.
-    .check = Both ends lie level with the edges of the opening.
+fitted-waistband-ends = Fold { PIECE($band) } in half along its length, right sides together, the pressed fold level with the stitch line. { fitted-waistband-ends-sew }
+    .check = { fitted-waistband-ends-level }
     .remedy = Unpick the end and sew it again where it belongs.
 fitted-waistband-turn = Trim the corners, turn { PIECE($band) } right side out and press it.
     .check = It is { $depth } deep.

@@ -18,6 +18,18 @@ join-ends-sew-panels = Sew { $length }, { $seam-width } from the edge, { $stitch
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = All margins stand on the wrong side, as those of the joins do.
 
+# The seam is left open for a stretch: each place is marked first.
+seam-open-top = Mark where the opening ends, { $open } below the top edge, on both edges that are sewn together.
+seam-open-hem = Mark where the slit begins, { $open-at-hem } above the bottom edge, on both edges that are sewn together.
+seam-open-gap = Mark a gap from { $gap-from } to { $gap-to } below the top edge, on both edges that are sewn together.
+join-ends-sew-open = Sew { $seam-width } from the ends, { $sewn } in all, { $stitch }. Stop at each mark and sew a few stitches back there, and leave what lies beyond open. Press the margins apart with your fingers.
+    .check = The seam begins and ends at its marks.
+    .remedy = Unpick what is sewn past a mark, and sew back again there.
+# Only one of the seams is left open.
+join-ends-sew-open-panels = Sew { $seam-width } from the edges, { $stitch }: one seam { $sewn } in all, stopping at each mark with a few stitches back, and the other seams all along, { $length }. Press the margins apart with your fingers.
+    .check = { join-ends-sew-open.check }
+    .remedy = { join-ends-sew-open.remedy }
+
 ## Measure
 
 join-ends-measure = Measure round the lower edge of { PIECE($lowest) }: { $round }.

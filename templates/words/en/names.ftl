@@ -33,6 +33,9 @@ name-number = { $name ->
     [front] front
     [fullness-to-hem] fullness to hem
     [gap] gap
+    [gap-below-top] gap below the top
+    [open-at-hem] open above the hem
+    [open] open below the top
     [gathered-strips] gathered strips
     [gathers] gathers
     [heading] heading

@@ -10,9 +10,15 @@ buy-reels = { $reels ->
     [one] { $reels } carrete de { $length }
    *[other] { $reels } carretes de { $length }
  }
+# Lo que se pone suelto: cremalleras, ojetes, botones.
+buy-pieces = { $pieces ->
+    [one] { $pieces } unidad
+   *[other] { $pieces } unidades
+ }
 
 ## Descripciones: lo que se dice de un material detrás de su nombre
 
+buy-long = { $length } de largo
 buy-wide = { $width } de ancho
 buy-stretches = se estira un { $stretch } o más
 # $class: el que toman las fibras; any donde ninguna clase de tinte vale para todas. $fibres (una lista)
@@ -37,6 +43,7 @@ use-bobbins = { $bobbins ->
 use-trim = puntilla { PIECE($piece, case: "of") }
 use-binding = ribete { PIECE($piece, case: "of") }
 use-ribbon = cinta pasada por { PIECE($piece) }
+use-zip = la abertura
 use-hang-loops = trabillas para colgar
 use-channel = jareta en { PIECE($piece) }
 use-hoop = aro en { PIECE($piece) }
@@ -51,6 +58,7 @@ use-own = { $name }
 ## La tabla de materiales para programas
 
 bom-width = ancho { $amount }
+bom-length = largo { $amount }
 bom-weight = peso { $amount }
 bom-stretch = elasticidad { $amount }
 bom-reel = carrete { $amount }

@@ -5,6 +5,7 @@ caution-clips = Saca cada pinza antes de que llegue a la aguja, y cuéntalas al 
 caution-hand-needle = Al coser a mano: usa dedal y, cuando pares, clava la aguja en un alfiletero, nunca en tu ropa.
 caution-fingers = Mantén los dedos al lado del prensatelas, nunca delante de la aguja.
 caution-knives = Las cuchillas de la remalladora cortan los dedos igual que la tela: mantén las manos al lado del prensatelas, nunca delante.
+caution-needle-teeth = Una aguja que golpea los dientes o un tope de la cremallera se rompe y salta: gira ahí la rueda a mano y ponte gafas.
 caution-ripper = El descosedor resbala: clava un alfiler atravesado en cada extremo del corte y corta hacia un alfiler, nunca hacia tu mano.
 caution-shears = Las tijeras cortan los dedos igual que la tela: mantén la otra mano bien lejos de las hojas.
 caution-iron = La plancha y su vapor queman: aparta los dedos del doblez y deja la plancha de pie entre una planchada y otra.

@@ -54,6 +54,7 @@ fact-waist = cintura, cerrada
         [hook-and-bar] la cinturilla menos su cruce; corchete
         [button] la cinturilla menos su cruce; botón
         [snaps] la cinturilla menos su cruce; automáticos
+        [zip] el borde superior; cremallera
        *[ties] la cinturilla menos su cruce; cintas de atar
      }
 fact-opening = abertura bajo la cintura

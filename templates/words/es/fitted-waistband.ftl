@@ -8,6 +8,23 @@ fitted-waistband-aim-ties = { PIECE($band, at: "start") } mide { $length } y est
 
 ## Marcas
 
+# Se dice solo dentro de los mensajes de aquí. $underlap: un extremo de la cinturilla sobresale por debajo del otro.
+fitted-waistband-from-ends = { $underlap ->
+    [yes] a { $seam-width } del extremo que queda encima y a { $beneath } del otro
+   *[no] a { $seam-width } de los dos extremos
+ }
+fitted-waistband-stands-out = { $underlap ->
+    [yes] Sobresale { $seam-width } en el extremo que queda encima y { $beneath } en el otro.
+   *[no] Sobresale { $seam-width } en los dos extremos.
+ }
+fitted-waistband-ends-level = { $underlap ->
+    [yes] El extremo que queda encima está a ras de la abertura; el otro sobresale { $overlap }.
+   *[no] Los dos extremos están a ras de los bordes de la abertura.
+ }
+fitted-waistband-ends-sew = { $underlap ->
+    [yes] Cose cada extremo a { $seam-width } de su borde, justo sin coger la tela de debajo. En el extremo que sobresale, gira en la esquina y cierra el borde abierto hasta la falda.
+   *[no] Cose cada extremo a { $seam-width } de su borde, justo sin coger la tela de debajo.
+ }
 fitted-waistband-fold = Dobla un borde largo { PIECE($band, case: "of") } { $seam-width } hacia el revés y marca el doblez con la plancha.
 fitted-waistband-mark = { $parts ->
     [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.
@@ -18,15 +35,15 @@ fitted-waistband-mark-pleats = { $parts ->
     [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }, de otro color que los pliegues.
    *[4] Marca los cuartos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }, de otro color que los pliegues.
  }
-fitted-waistband-mark-band = Marca el borde sin doblar { PIECE($band, case: "of") } a { $seam-width } de los dos extremos y, entre ellos, cada { $part }.
+fitted-waistband-mark-band = Marca el borde sin doblar { PIECE($band, case: "of") } { fitted-waistband-from-ends } y, entre ellos, cada { $part }.
 # El borde superior lleva marcas de un paso anterior.
-fitted-waistband-mark-band-alone = Marca el borde sin doblar { PIECE($band, case: "of") } a { $seam-width } de los dos extremos y, entre ellos, cada { $part }. El borde superior ya tiene sus marcas.
+fitted-waistband-mark-band-alone = Marca el borde sin doblar { PIECE($band, case: "of") } { fitted-waistband-from-ends } y, entre ellos, cada { $part }. El borde superior ya tiene sus marcas.
 
 ## Coser
 
 fitted-waistband-lay = { $face ->
-    [right] Coloca el borde sin doblar { PIECE($band, case: "of") } sobre { EDGE($to) }, derecho con derecho, marca con marca. Sobresale { $seam-width } en los dos extremos. { pin-start } a lo largo.
-   *[other] Coloca el borde sin doblar { PIECE($band, case: "of") }, con el derecho debajo, por fuera { EDGE($to, case: "of") }, marca con marca. Sobresale { $seam-width } en los dos extremos. { pin-start } a lo largo.
+    [right] Coloca el borde sin doblar { PIECE($band, case: "of") } sobre { EDGE($to) }, derecho con derecho, marca con marca. { fitted-waistband-stands-out } { pin-start } a lo largo.
+   *[other] Coloca el borde sin doblar { PIECE($band, case: "of") }, con el derecho debajo, por fuera { EDGE($to, case: "of") }, marca con marca. { fitted-waistband-stands-out } { pin-start } a lo largo.
  }
     .check = El borde mide { $length } entre los extremos.
     .tolerance = { $edge-off } de más o de menos
@@ -42,8 +59,8 @@ fitted-waistband-press = Sube { PIECE($band) } y plancha la costura, con todo el
 
 ## Cerrar los extremos y doblar por encima
 
-fitted-waistband-ends = Dobla { PIECE($band) } por la mitad a lo largo, derecho con derecho, con el doblez planchado a ras de la línea de costura. Cose cada extremo a { $seam-width } de su borde, justo sin coger la tela de debajo.
-    .check = Los dos extremos están a ras de los bordes de la abertura.
+fitted-waistband-ends = Dobla { PIECE($band) } por la mitad a lo largo, derecho con derecho, con el doblez planchado a ras de la línea de costura. { fitted-waistband-ends-sew }
+    .check = { fitted-waistband-ends-level }
     .remedy = Descose el extremo y vuelve a coserlo en su sitio.
 fitted-waistband-turn = Recorta las esquinas, vuelve { PIECE($band) } del derecho y plánchala.
     .check = Tiene { $depth } de alto.

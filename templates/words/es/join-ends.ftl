@@ -18,6 +18,18 @@ join-ends-sew-panels = Cose { $length }, a { $seam-width } del borde, { $stitch 
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Todos los márgenes están por el revés, igual que los de las uniones.
 
+# La costura queda abierta en un tramo: cada sitio se marca antes.
+seam-open-top = Marca dónde acaba la abertura, { $open } por debajo del borde superior, en los dos bordes que se unen.
+seam-open-hem = Marca dónde empieza la abertura del bajo, { $open-at-hem } por encima del borde inferior, en los dos bordes que se unen.
+seam-open-gap = Marca un hueco de { $gap-from } a { $gap-to } por debajo del borde superior, en los dos bordes que se unen.
+join-ends-sew-open = Cose a { $seam-width } de los extremos, { $sewn } en total, { $stitch }. Para en cada marca, remata ahí y deja abierto lo que queda más allá. Abre los márgenes con los dedos.
+    .check = La costura empieza y acaba en sus marcas.
+    .remedy = Descose lo que pase de una marca y vuelve a rematar ahí.
+# Solo una de las costuras queda abierta.
+join-ends-sew-open-panels = Cose a { $seam-width } de los bordes, { $stitch }: una costura de { $sewn } en total, parando y rematando en cada marca, y las demás de un extremo a otro, { $length }. Abre los márgenes con los dedos.
+    .check = { join-ends-sew-open.check }
+    .remedy = { join-ends-sew-open.remedy }
+
 ## Medir
 
 join-ends-measure = Mide el contorno del borde inferior { PIECE($lowest, case: "of") }: { $round }.

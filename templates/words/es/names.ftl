@@ -33,6 +33,9 @@ name-number = { $name ->
     [front] delantero
     [fullness-to-hem] vuelo hasta el bajo
     [gap] abertura
+    [gap-below-top] hueco bajo el borde superior
+    [open-at-hem] abierto sobre el bajo
+    [open] abierto bajo el borde superior
     [gathered-strips] tiras fruncidas
     [gathers] frunces
     [heading] cabecilla

@@ -10,9 +10,15 @@ buy-reels = { $reels ->
     [one] { $reels } bobine de { $length }
    *[other] { $reels } bobines de { $length }
  }
+# Ce qui se pose à l’unité : fermetures, œillets, boutons.
+buy-pieces = { $pieces ->
+    [one] { $pieces } pièce
+   *[other] { $pieces } pièces
+ }
 
 ## Descriptions : ce qui se dit d’un matériau derrière son nom
 
+buy-long = { $length } de long
 buy-wide = { $width } de large
 buy-stretches = s’étire de { $stretch } ou plus
 # $class : ce que prennent les fibres ; any là où aucune sorte de teinture ne convient à toutes. $fibres (une liste)
@@ -37,6 +43,7 @@ use-bobbins = { $bobbins ->
 use-trim = galon { PIECE($piece, case: "of") }
 use-binding = bordure { PIECE($piece, case: "of") }
 use-ribbon = ruban dans { PIECE($piece) }
+use-zip = l’ouverture
 use-hang-loops = brides de suspension
 use-channel = coulisse sur { PIECE($piece) }
 use-hoop = cerceau dans { PIECE($piece) }
@@ -51,6 +58,7 @@ use-own = { $name }
 ## Le tableau des matériaux pour les programmes
 
 bom-width = largeur { $amount }
+bom-length = longueur { $amount }
 bom-weight = poids { $amount }
 bom-stretch = extension { $amount }
 bom-reel = bobine { $amount }

@@ -54,6 +54,7 @@ fact-waist = taille, fermée
         [hook-and-bar] la ceinture moins sa croisure ; agrafe
         [button] la ceinture moins sa croisure ; bouton
         [snaps] la ceinture moins sa croisure ; boutons-pression
+        [zip] le bord supérieur ; fermeture à glissière
        *[ties] la ceinture moins sa croisure ; liens
      }
 fact-opening = ouverture sous la taille

@@ -8,6 +8,23 @@ fitted-waistband-aim-ties = { PIECE($band, at: "start") } mesure { $length } et 
 
 ## Repères
 
+# Dit seulement dans les messages d’ici. $underlap : un bout de la ceinture dépasse, sous l’autre.
+fitted-waistband-from-ends = { $underlap ->
+    [yes] à { $seam-width } du bout qui vient dessus et à { $beneath } de l’autre
+   *[no] à { $seam-width } des deux bouts
+ }
+fitted-waistband-stands-out = { $underlap ->
+    [yes] Il dépasse de { $seam-width } au bout qui vient dessus et de { $beneath } à l’autre.
+   *[no] Il dépasse de { $seam-width } aux deux bouts.
+ }
+fitted-waistband-ends-level = { $underlap ->
+    [yes] Le bout qui vient dessus est au ras de l’ouverture, l’autre la dépasse de { $overlap }.
+   *[no] Les deux bouts sont au ras des bords de l’ouverture.
+ }
+fitted-waistband-ends-sew = { $underlap ->
+    [yes] Piquer chaque bout à { $seam-width } de son bord, juste à côté du tissu du dessous. Au bout qui dépasse, tourner le coin et fermer le bord ouvert jusqu’à la jupe.
+   *[no] Piquer chaque bout à { $seam-width } de son bord, juste à côté du tissu du dessous.
+ }
 fitted-waistband-fold = Replier un long bord { PIECE($band, case: "of") } de { $seam-width } sur l’envers et marquer la pliure au fer.
 fitted-waistband-mark = { $parts ->
     [8] Marquer les huitièmes { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }.
@@ -18,15 +35,15 @@ fitted-waistband-mark-pleats = { $parts ->
     [8] Marquer les huitièmes { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }, d’une autre couleur que les plis.
    *[4] Marquer les quarts { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }, d’une autre couleur que les plis.
  }
-fitted-waistband-mark-band = Marquer le bord non replié { PIECE($band, case: "of") } à { $seam-width } des deux bouts, et tous les { $part } entre eux.
+fitted-waistband-mark-band = Marquer le bord non replié { PIECE($band, case: "of") } { fitted-waistband-from-ends }, et tous les { $part } entre eux.
 # Le bord supérieur porte des repères d’une étape précédente.
-fitted-waistband-mark-band-alone = Marquer le bord non replié { PIECE($band, case: "of") } à { $seam-width } des deux bouts, et tous les { $part } entre eux. Le bord supérieur a déjà ses repères.
+fitted-waistband-mark-band-alone = Marquer le bord non replié { PIECE($band, case: "of") } { fitted-waistband-from-ends }, et tous les { $part } entre eux. Le bord supérieur a déjà ses repères.
 
 ## Monter
 
 fitted-waistband-lay = { $face ->
-    [right] Poser le bord non replié { PIECE($band, case: "of") } sur { EDGE($to) }, endroit contre endroit, repère sur repère. Il dépasse de { $seam-width } aux deux bouts. L’y { pin }.
-   *[other] Poser le bord non replié { PIECE($band, case: "of") }, endroit dessous, sur l’extérieur { EDGE($to, case: "of") }, repère sur repère. Il dépasse de { $seam-width } aux deux bouts. L’y { pin }.
+    [right] Poser le bord non replié { PIECE($band, case: "of") } sur { EDGE($to) }, endroit contre endroit, repère sur repère. { fitted-waistband-stands-out } L’y { pin }.
+   *[other] Poser le bord non replié { PIECE($band, case: "of") }, endroit dessous, sur l’extérieur { EDGE($to, case: "of") }, repère sur repère. { fitted-waistband-stands-out } L’y { pin }.
  }
     .check = Le bord mesure { $length } entre les bouts.
     .tolerance = { $edge-off } de plus ou de moins
@@ -42,8 +59,8 @@ fitted-waistband-press = Relever { PIECE($band) } et repasser la couture, toute 
 
 ## Fermer les bouts et rabattre
 
-fitted-waistband-ends = Plier { PIECE($band) } en deux dans la longueur, endroit contre endroit, la pliure repassée au ras de la ligne de piqûre. Piquer chaque bout à { $seam-width } de son bord, juste à côté du tissu du dessous.
-    .check = Les deux bouts sont au ras des bords de l’ouverture.
+fitted-waistband-ends = Plier { PIECE($band) } en deux dans la longueur, endroit contre endroit, la pliure repassée au ras de la ligne de piqûre. { fitted-waistband-ends-sew }
+    .check = { fitted-waistband-ends-level }
     .remedy = Découdre le bout et le repiquer à sa place.
 fitted-waistband-turn = Dégarnir les coins, retourner { PIECE($band) } sur l’endroit et la repasser.
     .check = La ceinture a { $depth } de hauteur.

@@ -18,6 +18,18 @@ join-ends-sew-panels = Piquer { $length } à { $seam-width } du bord, { $stitch 
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Toutes les marges sont sur l’envers, comme celles des raccords.
 
+# La couture reste ouverte par endroits : chaque endroit se marque d’abord.
+seam-open-top = Marquer la fin de l’ouverture, à { $open } sous le bord supérieur, sur les deux bords à assembler.
+seam-open-hem = Marquer le début de la fente, à { $open-at-hem } au-dessus du bord inférieur, sur les deux bords à assembler.
+seam-open-gap = Marquer une ouverture de { $gap-from } à { $gap-to } sous le bord supérieur, sur les deux bords à assembler.
+join-ends-sew-open = Piquer à { $seam-width } des bouts, { $sewn } en tout, { $stitch }. S’arrêter à chaque repère avec un point d’arrêt et laisser ouvert ce qui est au-delà. Ouvrir les marges avec les doigts.
+    .check = La couture commence et finit à ses repères.
+    .remedy = Découdre ce qui dépasse un repère et refaire là le point d’arrêt.
+# Une seule des coutures reste ouverte.
+join-ends-sew-open-panels = Piquer à { $seam-width } des bords, { $stitch } : une couture de { $sewn } en tout, en s’arrêtant à chaque repère avec un point d’arrêt, et les autres d’un bout à l’autre, { $length }. Ouvrir les marges avec les doigts.
+    .check = { join-ends-sew-open.check }
+    .remedy = { join-ends-sew-open.remedy }
+
 ## Mesurer
 
 join-ends-measure = Mesurer le tour du bord inférieur { PIECE($lowest, case: "of") } : { $round }.

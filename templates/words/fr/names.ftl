@@ -33,6 +33,9 @@ name-number = { $name ->
     [front] devant
     [fullness-to-hem] ampleur jusqu’à l’ourlet
     [gap] ouverture
+    [gap-below-top] ouverture à partir du haut
+    [open-at-hem] ouverture au-dessus du bas
+    [open] ouverture sous le haut
     [gathered-strips] bandes froncées
     [gathers] fronces
     [heading] tête

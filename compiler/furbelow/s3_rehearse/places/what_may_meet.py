@@ -30,6 +30,8 @@ def meeting(there: Occupant, comes: Occupant) -> Meeting:
         return _table()["TWICE AT AN END" if there.across else "AT AN END"][there.kind, comes.kind]
     if there.across:
         # What lies along a piece ends in the margin of its end, or is carried over it; a hole needs firm cloth.
+        if there.kind is Lies.ZIP:
+            return _table()["ALONG THE PIECE"][there.kind, comes.kind]
         return _table()["AT AN END"][comes.kind, there.kind] if comes.kind is Lies.HOLE else Meeting("+", "")
     return _table()["ALONG THE PIECE"][there.kind, comes.kind]
 

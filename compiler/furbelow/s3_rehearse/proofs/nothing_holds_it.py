@@ -13,10 +13,12 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.bench import Opening
 from furbelow.garment.message import Length, Part, Pieces, Values
 from furbelow.s3_rehearse.body_at import BodyAt, body_at
 from furbelow.s3_rehearse.rings import Ring
 from furbelow.s3_rehearse.run import Proof, Run, drawn_in
+from furbelow.s3_rehearse.ways_in import ways_in
 
 CLAIM = "proof-held"
 LOOSEST = Fraction(40)  # a line looser than the body by more slides down
@@ -31,7 +33,7 @@ def prove(run: Run) -> Proof:
         return Proof(CLAIM)
     body = body_at(run.solved)
     faults = [*_tight(run, body), *_beyond_belief(run)]
-    if any(opening.band for opening in run.final.openings.values()):
+    if any(_closes_round(body, opening) for opening in ways_in(run.final)):
         return Proof(CLAIM, (Part("proof-held-band"),), tuple(faults))
     if run.solved.spec.worn.held_by:
         return Proof(CLAIM, (Part("proof-held-by-maker"),), tuple(faults))
@@ -50,6 +52,11 @@ def _holds(body: BodyAt, ring: Ring) -> bool:
         return False
     girth = body.girth(ring.level) or body.waist
     return ring.cord or girth is None or ring.rest <= girth + (0 if ring.elastic else LOOSEST)
+
+
+def _closes_round(body: BodyAt, opening: Opening) -> bool:
+    """A band, or a top edge that a zip closes no looser than what holds."""
+    return bool(opening.band) or (opening.zipped and (body.waist is None or opening.waist <= body.waist + LOOSEST))
 
 
 def _falls(run: Run, body: BodyAt) -> Iterator[Fault]:

@@ -20,6 +20,7 @@ from furbelow.garment.message import Length, Part, Share
 from furbelow.measure.quantity import mm
 from furbelow.s3_rehearse.body_at import BodyAt, body_at
 from furbelow.s3_rehearse.run import Proof, Run, drawn_in
+from furbelow.s3_rehearse.ways_in import closes, ways_in
 
 CLAIM = "proof-opening"
 LOOSEST = mm(40).value  # a band looser than this slides down; house rule, maker to confirm
@@ -40,7 +41,7 @@ def prove(run: Run) -> Proof:
         ):
             faults += _casing(run, casing, passes, body)
             shown += _casing_shown(run, casing, body)
-    for opening in run.final.openings.values():
+    for opening in ways_in(run.final):
         if run.sound([opening.piece]):
             faults += _opening(run, opening, passes)
             shown.append(
@@ -129,11 +130,11 @@ def _casing_shown(run: Run, casing: Casing, body: BodyAt) -> Iterator[Part]:
 def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
     solved, say, worn = run.solved, run.say, run.solved.spec.worn
     made = next(done for done in run.performed if opening.name in done.after.openings).step.written
-    if not opening.band:
+    if not closes(opening):
         return [
             Fault(
                 "FB346",
-                f"the opening in `{opening.name}` of {say.length(opening.length)} is never closed by a band",
+                f"the opening in `{opening.name}` of {say.length(opening.length)} is never closed by a band or a zip",
                 Label(made.span, "opened here"),
                 help=f"add `- fitted waistband: {{band: waistband, to: {opening.name}}}`",
                 # A faced waist is finished, and may be closed by hand with what the maker likes.
@@ -141,6 +142,7 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
             )
         ]
     faults = []
+    closed = "the band" if opening.band else f"`{opening.name}`"
     place = Label(made.span, f"{say.length(opening.length)} open below the waist")
     must = (Label(worn.over.span, f"the way in must pass {say.length(passes)} with its ease"),)
     narrow = min(way_in(opening), opening.round_it)
@@ -182,19 +184,19 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
         faults.append(
             Fault(
                 "FB345",
-                f"the band closes to {say.length(opening.waist)} and the waist is {say.length(waist)},"
+                f"{closed} closes to {say.length(opening.waist)} and the waist is {say.length(waist)},"
                 f" {say.length(waist - opening.waist)} too tight",
-                Label(solved.pieces[opening.band].piece.span, f"less an overlap of {say.length(opening.overlap)}"),
-                help=f"make `{opening.band}` {say.length(waist - opening.waist)} longer or more",
+                Label(solved.pieces[opening.band or opening.piece].piece.span, "closed round the waist"),
+                help=f"make `{opening.band or opening.piece}` {say.length(waist - opening.waist)} longer or more",
             )
         )
     elif opening.waist > waist + LOOSEST:
         faults.append(
             Fault(
                 "FB345",
-                f"the band closes to {say.length(opening.waist)} and the waist is {say.length(waist)},"
+                f"{closed} closes to {say.length(opening.waist)} and the waist is {say.length(waist)},"
                 f" {say.length(opening.waist - waist)} loose; it slides down",
-                Label(solved.pieces[opening.band].piece.span, f"less an overlap of {say.length(opening.overlap)}"),
+                Label(solved.pieces[opening.band or opening.piece].piece.span, "closed round the waist"),
                 help=f"make it {say.length(opening.waist - waist - LOOSEST)} shorter or more",
                 severity=Severity.WARNING,
             )

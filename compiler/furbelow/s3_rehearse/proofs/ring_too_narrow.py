@@ -18,6 +18,7 @@ from furbelow.garment.message import Length, Part
 from furbelow.s3_rehearse.body_at import BodyAt, body_at
 from furbelow.s3_rehearse.rings import Ring
 from furbelow.s3_rehearse.run import Proof, Run
+from furbelow.s3_rehearse.ways_in import band_depth, closes, ways_in
 
 CLAIM = "proof-rings"
 # Below the hips a ring is drawn up over the legs, and the legs together are narrower than the hips.
@@ -49,8 +50,8 @@ def prove(run: Run) -> Proof:
 
 def opened_to(run: Run, level: Fraction) -> Fraction | None:
     """How wide an opening from the top makes the garment at this level; None where none reaches so far down."""
-    for opening in run.final.openings.values():
-        if opening.band and level <= opening.length + run.solved.pieces[opening.band].depth:
+    for opening in ways_in(run.final):
+        if closes(opening) and level <= opening.length + band_depth(run.final, opening):
             return opening.waist + 2 * opening.length
     return None
 

@@ -37,9 +37,11 @@ from furbelow.s6_write.figures.quarter_marks import quarter_marks
 from furbelow.s6_write.figures.ring_over_ring import ring_over_ring
 from furbelow.s6_write.figures.row_on_line import row_on_line
 from furbelow.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
+from furbelow.s6_write.figures.seam_slit import seam_slit
 from furbelow.s6_write.figures.shirring import shirring
 from furbelow.s6_write.figures.table_marks import table_marks_figures
 from furbelow.s6_write.figures.tucks import tucks
+from furbelow.s6_write.figures.zip_section import zip_in_seam
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.said_step import said_step
 from furbelow.s6_write.words.words import Words
@@ -79,6 +81,8 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.CLOSED_GAP: closed_gap,
     Picture.LEVELLED: levelled,
     Picture.ROW_ON_LINE: row_on_line,
+    Picture.ZIP: zip_in_seam,
+    Picture.SEAM_SLIT: seam_slit,
 }
 
 

@@ -19,6 +19,7 @@ _METRE, _YARD = Fraction(1000), Fraction(9144, 10)
 _WEIGHED = (Unit.VOLUME, Unit.MASS)
 _SPECIFIED = {
     "width": "bom-width",
+    "length": "bom-length",
     "weight": "bom-weight",
     "stretch": "bom-stretch",
     "reel": "bom-reel",
@@ -55,7 +56,7 @@ def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[Mate
                 name=line.name,
                 code=material.code,
                 consumption=consumption,
-                unit={Unit.VOLUME: "ml", Unit.MASS: "g"}.get(line.unit, unit),
+                unit={Unit.VOLUME: "ml", Unit.MASS: "g", Unit.PIECES: "pieces"}.get(line.unit, unit),
                 supplier=material.supplier,
                 cost=line.cost,
                 currency=shopping.currency if line.cost is not None else "",
@@ -69,6 +70,8 @@ def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[Mate
 
 
 def _bought(line: Line) -> Value:
+    if line.unit is Unit.PIECES:
+        return Part("buy-pieces", {"pieces": int(line.bought)})
     if line.unit in _WEIGHED:
         return _measured(line.unit, line.bought)
     if line.unit is Unit.REELS:
@@ -77,6 +80,8 @@ def _bought(line: Line) -> Value:
 
 
 def _needed(line: Line) -> Value:
+    if line.unit is Unit.PIECES:
+        return Part("buy-pieces", {"pieces": ceil(line.need)})
     if line.unit in _WEIGHED:
         return _measured(line.unit, line.need)
     return Length(line.need, "thread" if line.unit is Unit.REELS else "buy")
@@ -106,6 +111,8 @@ def _description(line: Line, words: Words) -> Iterator[Value]:
         yield Supply(line.name)
     if "width" in amounts:
         yield Part("buy-wide", {"width": Length(amounts["width"].as_length_mm())})
+    if "length" in amounts:
+        yield Part("buy-long", {"length": Length(amounts["length"].as_length_mm())})
     if "stretch" in amounts:
         yield Part("buy-stretches", {"stretch": Share(amounts["stretch"].value)})
     if line.fibres:
@@ -128,7 +135,7 @@ def _specification(line: Line) -> Iterator[Value]:
 
 def _shown(key: str, amount: Quantity) -> Value:
     """As it stands on a label: a width in cm or inches, a reel in m or yards or g, a stretch in per cent, a weight in g/m2."""
-    if key == "width":
+    if key in ("width", "length"):
         return Length(amount.as_length_mm())
     if key == "reel" and amount.dims == LENGTH:
         return Length(amount.as_length_mm(), "buy")

@@ -8,6 +8,7 @@ from furbelow.garment.bench import Casing, Opening
 from furbelow.garment.message import Amount, Length, Number, One
 from furbelow.garment.solved import Derivation
 from furbelow.s3_rehearse.run import Rehearsal, Run
+from furbelow.s3_rehearse.ways_in import ways_in
 from furbelow.s5_buy.hours import in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.guide.garment_facts import elastic_reason, fact, garment_facts
@@ -17,7 +18,7 @@ from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.told_reason import Teller, rounding_said
 from furbelow.s6_write.words.words import Words
 
-_FASTENERS = ("hook-and-bar", "button", "snaps", "ties")
+_FASTENERS = ("hook-and-bar", "button", "snaps", "ties", "zip")
 
 
 def summary(rehearsal: Rehearsal, words: Words) -> Iterator[Fact]:
@@ -33,7 +34,7 @@ def summary(rehearsal: Rehearsal, words: Words) -> Iterator[Fact]:
     yield from garment_facts(run, words)
     for casing in run.final.casings.values():
         yield from _casing(run, casing, words)
-    for opening in run.final.openings.values():
+    for opening in ways_in(run.final):
         yield from _opening(opening, words)
 
 
@@ -75,6 +76,6 @@ def _casing(run: Run, casing: Casing, words: Words) -> Iterator[Fact]:
 
 
 def _opening(opening: Opening, words: Words) -> Iterator[Fact]:
-    by = One(opening.closed_by.replace(" ", "-"), _FASTENERS)
+    by = One(opening.closed_by.replace(" ", "-") if opening.band else "zip", _FASTENERS)
     yield fact(words, "", "fact-waist", Length(opening.waist), {"by": by})
     yield fact(words, "", "fact-opening", Length(opening.length))

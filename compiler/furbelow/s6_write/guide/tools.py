@@ -29,6 +29,7 @@ _SET_UP_OF = {Tool.IRON: SetUp.IRON, Tool.HAND_NEEDLE: SetUp.HAND}
 _DECLARED = {
     Tool.PRESS_CLOTH: "tool-press-cloth",
     Tool.HEMMING_FOOT: "tool-hemming-foot",
+    Tool.ZIP_FOOT: "tool-zip-foot",
     Tool.BLUNT_STICK: "tool-blunt-stick",
     Tool.SAFETY_PINS: "tool-safety-pins",
     Tool.SAFETY_PIN: "tool-safety-pin",

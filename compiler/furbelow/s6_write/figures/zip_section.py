@@ -1,0 +1,74 @@
+"""A zip in its seam: the opening seen from the right side, and the cut through it."""
+
+from __future__ import annotations
+
+from furbelow.garment.bench import Ply
+from furbelow.garment.message import Length, One, Values
+from furbelow.garment.technique import Performed, facts_of
+from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.figures.language import INK, PLAIN
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.pen import Point, Sheet
+from furbelow.s6_write.figures.seam_section import wrong_side
+from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
+from furbelow.techniques.zip import BESIDE, CENTRED, INVISIBLE, LAP, LAPPED, NEAR, WAYS, Zipped
+
+TAPE = 12.0  # mm of tape to each side of the teeth
+MARGIN = 15.0
+FAR = 26.0
+SEWN = ("zip-sew-centred", "zip-sew-lap", "zip-sew-invisible")
+
+
+def zip_in_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
+    """The two margins folded back, the zip on them, and the rows that hold it."""
+    words.read("figures-section", "figures-zip-section")
+    facts, piece = facts_of(done, Zipped), done.touches[0]
+    beside = {CENTRED: BESIDE, LAPPED: LAP, INVISIBLE: NEAR}[facts.way]
+    values: Values = {
+        "way": One(facts.way, WAYS),
+        "beside": Length(beside, "about"),
+        "near": Length(NEAR, "about"),
+        "opening": Length(facts.opening),
+    }
+    sheet = Sheet()
+    sheet.write((8, 0), words.text("figure-inside-up"), bold=True)
+    cut = Section(sheet, (180, 116 if facts.way == LAPPED else 92), 6.0)
+    side = wrong_side(words.say, Ply(piece), up=True)
+    tips = _lapped(cut, side) if facts.way == LAPPED else _edge_to_edge(cut, side, float(beside), facts.way == CENTRED)
+    number = numbers.at(*SEWN)
+    sheet.callout((tips[-1][0] + 34, tips[-1][1] - 18), number, tips[-1])
+    if facts.way == LAPPED:
+        sheet.callout((tips[0][0] - 34, tips[0][1] - 18), numbers.at("zip-sew-beneath"), tips[0])
+    low = cut.zero[1]
+    sheet.across(
+        cut.at(0, 0)[0], cut.at(float(beside), 0)[0], low + 22, words.said(values["beside"]), low + 8, below=True
+    )
+    bottom = named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-zip-tape"))
+    note_below(sheet, bottom, words)
+    caption = captioned(words, done, "figure-zip-caption", values)
+    return Figure("zip", sheet.svg(), words.text("figure-zip-alt", values), caption)
+
+
+def _edge_to_edge(cut: Section, side: int, beside: float, through: bool) -> list[Point]:
+    """Both folds meet over the teeth; the rows go through everything, or through margin and tape alone."""
+    cut.ply([cut.at(-FAR, 0), *cut.turn(-1.3, 0, 1), cut.at(-MARGIN, 1)], side)
+    cut.ply([cut.at(FAR, 0), *cut.turn(1.3, 0, 1, to_right=False), cut.at(MARGIN, 1)], -side)
+    _zip(cut, 0.0, 2)
+    return [cut.stitch(way * beside, 0 if through else 1, 2) for way in (-1, 1)]
+
+
+def _lapped(cut: Section, side: int) -> list[Point]:
+    """The lap comes from the right; the fold from the left lies under it, beside the teeth."""
+    cut.ply([cut.at(FAR, 0), *cut.turn(0, 0, 1, to_right=False), cut.at(MARGIN, 1)], -side)
+    out = float(NEAR)
+    cut.ply([cut.at(-FAR, 2), *cut.turn(out, 2, 3), cut.at(out - MARGIN, 3)], side)
+    _zip(cut, out + 2.2, 4)
+    return [cut.stitch(out - 1.5, 2, 4), cut.stitch(float(LAP), 0, 4)]
+
+
+def _zip(cut: Section, middle: float, level: int) -> None:
+    for way in (-1, 1):
+        cut.ply([cut.at(middle + way * 1.0, level), cut.at(middle + way * TAPE, level)], trim=True)
+    cut.sheet.disc(cut.at(middle, level), 6.0, INK, INK, PLAIN)

@@ -1,0 +1,177 @@
+"""A seam that closes a ring and is left open for a stretch: at its top for a way in, at its foot for a slit, or between."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, Edge, Opening, Seam, SeamGap, State
+from furbelow.garment.levels import levels_of
+from furbelow.garment.message import Length, Value
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Action, Kind, Parameter, Performed, fault_at, new_seam, refused, words_of
+from furbelow.techniques.shared.laying import ravels
+
+LEAST_SEWN = Fraction(30)  # of a seam that holds between its openings; house rule, maker to confirm
+WIDEST_VENT = Fraction(60)  # a wider one is bulk; house rule, maker to confirm
+OPEN = {
+    "open": Parameter("How far it stays open below the finished top edge, for a zip or a placket.", Kind.LENGTH, ""),
+    "open at hem": Parameter("How far it stays open above the finished bottom edge, for a slit.", Kind.LENGTH, ""),
+    "gap": Parameter("A stretch between that stays open, for a pocket.", Kind.LENGTH, ""),
+    "gap below top": Parameter("With `gap`: from the finished top edge down to it.", Kind.LENGTH, ""),
+}
+
+
+def left_open(done: Performed, say: Phrasing) -> Performed:
+    """The seam that was closed all along, with what the step leaves open of it; or refused.
+
+    Fails: FB305, FB312, FB313, FB335.
+    """
+    step = done.step
+    asked = [key for key in OPEN if key in step.amounts]
+    if done.refused or not asked:
+        return done
+    pieces, seam = words_of(step.written, "of"), new_seam(done)
+    if fault := _not_to_leave_open(done, say, seam):
+        return refused(done.before, step, pieces, fault)
+    first, last = pieces[0], pieces[-1]
+    top, hem, gap = (step.mm(key) if key in step.amounts else Fraction(0) for key in ("open", "open at hem", "gap"))
+    after = done.after
+    from_cut = top + _to_come(done.before, say, f"{first}.top")
+    if top:
+        edge = after.edge(f"{first}.top")
+        round_it = round_foot(after, edge, from_cut)
+        after = after.with_edges(edge._replace(slit=True)).with_opening(
+            Opening(edge.name, first, from_cut, Fraction(0), round_it, seam=seam.name)
+        )
+    if hem:
+        deep = hem + _to_come(done.before, say, f"{last}.bottom")
+        after = after.with_edges(*(each._replace(slit=True) for each in _within(after, pieces, deep)))
+    hole = None
+    if gap:
+        down = step.mm("gap below top") + _to_come(done.before, say, f"{first}.top")
+        hole = SeamGap(down, gap)
+    shorter = _sewn(done, say)
+    after = after.with_seams(seam._replace(length=shorter, gap=hole, slit=hem))
+    # Of several seams round one ring one is left open; of several rings the seam of each.
+    open_seams = done.after.cloths[first].copies
+    (whole,) = done.sewn
+    sewn = (whole._replace(copies=seam.copies - open_seams), whole._replace(length=shorter, copies=open_seams))
+    return done._replace(after=after, sewn=tuple(each for each in sewn if each.copies))
+
+
+def marks_of_openings(done: Performed) -> tuple[Action, ...]:
+    """Marking where the seam stops and begins again; nothing where it is sewn all along."""
+    amounts, copies = done.step.amounts, done.after.cloths[words_of(done.step.written, "of")[0]].copies
+    messages = {"open": "seam-open-top", "open at hem": "seam-open-hem", "gap": "seam-open-gap"}
+    return tuple(Action(message, copies) for key, message in messages.items() if key in amounts)
+
+
+def open_said(done: Performed, say: Phrasing) -> dict[str, Value]:
+    """The values that messages of openings are given, measured from the edges as they are cut or sewn now."""
+    step, pieces = done.step, words_of(done.step.written, "of")
+    given = {key: step.mm(key) if key in step.amounts else Fraction(0) for key in OPEN}
+    above, below = (_to_come(done.before, say, name) for name in (f"{pieces[0]}.top", f"{pieces[-1]}.bottom"))
+    begins = given["gap below top"] + above
+    return {
+        "open": Length(given["open"] + above),
+        "open-at-hem": Length(given["open at hem"] + below),
+        "gap-from": Length(begins),
+        "gap-to": Length(begins + given["gap"]),
+        "sewn": Length(_sewn(done, say)),
+    }
+
+
+def _sewn(done: Performed, say: Phrasing) -> Fraction:
+    """How much of the seam is sewn: through all tiers, less its openings."""
+    step, pieces, before = done.step, words_of(done.step.written, "of"), done.before
+    length = sum((before.depth(piece) for piece in pieces), Fraction(0))
+    if "open" in step.amounts:
+        length -= step.mm("open") + _to_come(done.before, say, f"{pieces[0]}.top")
+    if "open at hem" in step.amounts:
+        length -= step.mm("open at hem") + _to_come(done.before, say, f"{pieces[-1]}.bottom")
+    return length - (step.mm("gap") if "gap" in step.amounts else 0)
+
+
+def _to_come(bench: Bench, say: Phrasing, name: str) -> Fraction:
+    """What is still taken at an edge that lies in the seam: its opening is measured from the finished edge."""
+    taken = f"{name}_takes"
+    whole = say.solved.length(taken) if taken in say.solved.values else Fraction(0)
+    return max(whole - bench.edge(name).used, Fraction(0))
+
+
+def _within(bench: Bench, pieces: tuple[str, ...], deep: Fraction) -> Iterator[Edge]:
+    """The edges round the garment that an opening of the seam from below runs through."""
+    left = deep
+    for piece in reversed(pieces):
+        yield bench.edge(f"{piece}.bottom")
+        left -= bench.depth(piece)
+        if left <= 0:
+            return
+        yield bench.edge(f"{piece}.top")
+
+
+def _not_to_leave_open(done: Performed, say: Phrasing, seam: Seam) -> Fault | None:
+    step, written, before = done.step, done.step.written, done.before
+    pieces = words_of(written, "of")
+    if ("gap" in step.amounts) != ("gap below top" in step.amounts):
+        there, lacks = ("gap", "gap below top") if "gap" in step.amounts else ("gap below top", "gap")
+        return fault_at(
+            written,
+            there,
+            "FB313",
+            f"`{there}` is given and `{lacks}` is not, and a gap has a length and a place",
+            help=f"write `{lacks}` too, such as 12 cm",
+        )
+    if "open" in step.amounts and seam.copies > 1 and done.after.cloths[pieces[0]].copies > 1:
+        return fault_at(
+            written,
+            "open",
+            "FB305",
+            f"there are {done.after.cloths[pieces[0]].copies} rings of `{pieces[0]}` and 1 way in",
+            help=f"give each layer its own piece, or cut `{pieces[0]}` once",
+        )
+    raw = [f"{piece}.{side}" for piece in pieces for side in ("start", "end")]
+    raw = [name for name in raw if before.edge(name).state is State.RAW]
+    if raw and ravels(say.solved, pieces):
+        return fault_at(
+            written,
+            None,
+            "FB335",
+            f"the edges of the opening, `{raw[0]}` and `{raw[-1]}`, are raw and their cloth ravels",
+            notes=("beside an opening the two margins lie apart, so each is neatened by itself",),
+            help="put " + " and ".join(f"`- neaten: {{edge: {name}}}`" for name in raw) + " before this step",
+        )
+    left = _sewn(done, say)
+    if left < LEAST_SEWN:
+        given = next(key for key in OPEN if key in step.amounts)
+        return fault_at(
+            written,
+            given,
+            "FB312",
+            f"the openings leave {say.length(max(left, Fraction(0)))} of a seam of {say.length(seam.length)} to sew,"
+            f" {say.length(LEAST_SEWN - left)} too little to hold",
+            help="make the opening shorter: it must end inside the cloth",
+        )
+    return None
+
+
+def hung_below(bench: Bench, piece: str) -> tuple[str, ...]:
+    """The pieces that hang from this one by a seam right below it."""
+    levels = levels_of(bench)
+    return tuple(other for other, over in levels.over.items() if over[:1] == (piece,))
+
+
+def round_foot(bench: Bench, edge: Edge, slit: Fraction) -> Fraction:
+    """How much cloth lies round the foot of an opening: of the layer that has least, flare and gathers counted."""
+    found = []
+    for piece in edge.pieces:
+        deep, top = bench.depth(piece), bench.edge(f"{piece}.top").cloth_length
+        if slit >= deep and (hung := hung_below(bench, piece)):
+            found += [bench.edge(f"{below}.top").cloth_length for below in hung]
+        elif (ring := bench.cloths[piece].piece.ring) is not None:
+            found.append(top + (ring.hem - ring.top) / ring.depth * slit * bench.strips_round(piece))
+        else:
+            found.append(top)
+    return min(found)

@@ -1,0 +1,56 @@
+### Einen Reißverschluss in die Öffnung einer Naht einnähen.
+### $way: centred, lapped oder invisible. $from-edge: wie lang die Öffnung von der jetzigen Kante aus ist; $opening: fertig.
+
+zip-title = Einen Reißverschluss in { PIECE($pieces) } einnähen
+zip-aim = { $way ->
+    [centred] Die Öffnung von { $opening } schließt sich mit { $zip } in der Mitte.
+    [lapped] Die Öffnung von { $opening } schließt sich mit { $zip }, { $lap } breit verdeckt.
+   *[invisible] Die Öffnung von { $opening } schließt sich mit { $zip } und sieht wie die Naht aus.
+ }
+zip-shorten = Den Reißverschluss schließen. { $opening } unter seinem oberen Ende von Hand einen Riegel nähen, zehn feste Stiche über beide Zähnchenreihen, und den Reißverschluss { $below } darunter abschneiden.
+
+## Vorbereiten
+
+zip-baste = Die Öffnung auf der Nahtlinie zuheften, { $margin } neben den Kanten, { $from-edge } von oben, mit Stichen von { $basting } mm und ohne zu verriegeln.
+zip-press-open = Beide Nahtzugaben auseinanderbügeln, entlang der Öffnung und eine Handbreit darunter.
+zip-press-lapped = Beide Nahtzugaben auseinanderbügeln. Oben liegt an der linken Seite der Bruch des Vorderteils, in der hinteren Mitte der linken Hälfte. Die Nahtzugabe der anderen Seite wieder so herausfalten, dass ihr Bruch { $near } über die Heftnaht hinaussteht, und diesen Bruch bügeln.
+zip-press-coils = Den Reißverschluss öffnen. Beide Bänder mit der Spitze des Bügeleisens von innen bügeln, so dass die Zähnchen aufrecht stehen.
+    .check = Die Nadel kommt dicht neben den Zähnchen herunter.
+    .remedy = Noch einmal bügeln, ohne die Zähnchen lange zu berühren.
+
+## Einnähen
+
+zip-lay-centred = { $bare ->
+    [yes] Die Arbeit mit der Innenseite nach oben legen. Den geschlossenen Reißverschluss mit der Oberseite nach unten auf die Nahtzugaben legen, die Zähnchen auf der Heftnaht, der obere Stopper { $to-come } unter der Schnittkante. Beide Bänder feststecken.
+   *[no] Die Arbeit mit der Innenseite nach oben legen. Den geschlossenen Reißverschluss mit der Oberseite nach unten auf die Nahtzugaben legen, die Zähnchen auf der Heftnaht, der obere Stopper bündig mit der Oberkante. Beide Bänder feststecken.
+ }
+zip-sew-centred = Auf die rechte Seite drehen. Mit dem Reißverschlussfuß { $beside } neben der Naht bis zum Ende der Öffnung steppen, mit der Nadel im Stoff drehen, quer und auf der anderen Seite hinauf steppen, { $stitch }.
+    .check = Beide Steppnähte liegen { $beside } neben der Naht, innen ist das Band überall gefasst.
+    .tolerance = 1 mm mehr oder weniger
+    .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.
+zip-sew-beneath = { $bare ->
+    [yes] Den vorstehenden Bruch neben die Zähnchen des geschlossenen Reißverschlusses legen, der mit der Oberseite nach oben darunterliegt, den oberen Stopper { $to-come } unter der Schnittkante. Mit dem Reißverschlussfuß knapp neben dem Bruch steppen, { $from-edge }, { $stitch }.
+   *[no] Den vorstehenden Bruch neben die Zähnchen des geschlossenen Reißverschlusses legen, der mit der Oberseite nach oben darunterliegt, den oberen Stopper bündig mit der Oberkante. Mit dem Reißverschlussfuß knapp neben dem Bruch steppen, { $from-edge }, { $stitch }.
+ }
+    .check = Der Schieber gleitet frei am Bruch vorbei.
+    .remedy = Auftrennen und den Bruch etwas weiter von den Zähnchen weg legen.
+zip-sew-lap = Die Arbeit mit der rechten Seite nach oben ausbreiten. Das andere Band unter dem Übertritt feststecken. { $lap } neben der Naht von oben bis zum Ende der Öffnung steppen, mit der Nadel im Stoff drehen und quer bis zur Naht steppen, { $stitch }.
+    .check = Der Übertritt verdeckt die Zähnchen überall, die Steppnaht ist gerade.
+    .tolerance = 1 mm mehr oder weniger
+    .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.
+zip-unpick = Die Heftnaht der Öffnung von der rechten Seite aus auftrennen und die Fäden herausziehen.
+zip-lay-invisible = { $bare ->
+    [yes] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper { $to-come } unter der Schnittkante. Das Band an die Nahtzugabe stecken. Die andere Hälfte ebenso auf die andere Nahtzugabe.
+   *[no] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper bündig mit der Oberkante. Das Band an die Nahtzugabe stecken. Die andere Hälfte ebenso auf die andere Nahtzugabe.
+ }
+    .check = Der Reißverschluss ist nicht verdreht: Geschlossen liegt er innen flach.
+    .remedy = Eine Hälfte abnehmen und umdrehen.
+zip-sew-invisible = Mit dem Reißverschlussfuß dicht neben den Zähnchen jede Hälfte an ihre Nahtzugabe steppen, von oben bis zum Ende der Öffnung, { $from-edge }, { $stitch }; an beiden Enden verriegeln. Etwa { $tail } des Reißverschlusses hängen unten frei.
+    .check = Geschlossen ist von rechts kein Band zu sehen.
+    .remedy = Einen Faden näher an den Zähnchen noch einmal steppen.
+zip-close-foot = Den Reißverschluss schließen, sein freies Ende zur Seite halten und die Naht mit dem Reißverschlussfuß bis an die beiden Steppnähte schließen.
+    .check = Am Ende der Öffnung bleibt kein Loch.
+    .remedy = Von Hand drei Stiche darüber nähen.
+zip-try = Den Reißverschluss dreimal öffnen und schließen.
+    .check = Er läuft frei und liegt flach.
+    .remedy = Wo er hakt, liegt eine Steppnaht zu nah an den Zähnchen: dort auftrennen und weiter entfernt steppen.

@@ -1,0 +1,56 @@
+### Sew a zip into the opening of a seam.
+### $way: centred, lapped or invisible. $from-edge: how long the opening is from the edge as it lies now; $opening: when finished.
+
+zip-title = Sew a zip into { PIECE($pieces) }
+zip-aim = { $way ->
+    [centred] The opening of { $opening } closes with { $zip } in the middle.
+    [lapped] The opening of { $opening } closes with { $zip } under a lap of { $lap }.
+   *[invisible] The opening of { $opening } closes with { $zip } and looks like the seam.
+ }
+zip-shorten = Close the zip. { $opening } below its upper end sew a bar by hand, ten tight stitches over both rows of teeth, and cut the zip off { $below } below the bar.
+
+## Prepare
+
+zip-baste = Sew the opening shut on the line of the seam, { $margin } from the edges, { $from-edge } down from the top, with stitches of { $basting } mm and without sewing back.
+zip-press-open = Press both margins apart, along the opening and a hand's width below it.
+zip-press-lapped = Press both margins apart. The side whose fold will lie on top is the front at a left side, the left half at the middle of the back. Fold the margin of the other side out again, so that its fold stands { $near } beyond the basting, and press that fold.
+zip-press-coils = Open the zip. With the tip of the iron press both tapes from the inside, so that the teeth stand up from them.
+    .check = The needle can come down right beside the teeth.
+    .remedy = Press again, without touching the teeth for long.
+
+## Sew
+
+zip-lay-centred = { $bare ->
+    [yes] Turn the work inside up. Lay the closed zip face down on the margins, its teeth on the basting and its upper stop { $to-come } below the cut edge. Pin both tapes.
+   *[no] Turn the work inside up. Lay the closed zip face down on the margins, its teeth on the basting and its upper stop level with the top. Pin both tapes.
+ }
+zip-sew-centred = Turn it right side up. With the zip foot sew { $beside } beside the seam down to the end of the opening, turn on the needle, sew across and up the other side, { $stitch }.
+    .check = Both rows run { $beside } beside the seam, and the tape is caught all along inside.
+    .tolerance = 1 mm more or less
+    .remedy = Unpick that row and sew it again along a chalked line.
+zip-sew-beneath = { $bare ->
+    [yes] Lay the fold that stands out beside the teeth of the closed zip, the zip right side up beneath it and its upper stop { $to-come } below the cut edge. Sew close to the fold with the zip foot, { $from-edge }, { $stitch }.
+   *[no] Lay the fold that stands out beside the teeth of the closed zip, the zip right side up beneath it and its upper stop level with the top. Sew close to the fold with the zip foot, { $from-edge }, { $stitch }.
+ }
+    .check = The slider passes the fold freely.
+    .remedy = Unpick and lay the fold a little further from the teeth.
+zip-sew-lap = Spread the work right side up. Pin the other tape under the lap. Sew { $lap } beside the seam from the top to the end of the opening, turn on the needle and sew across to the seam, { $stitch }.
+    .check = The lap covers the teeth all along and its row is straight.
+    .tolerance = 1 mm more or less
+    .remedy = Unpick that row and sew it again along a chalked line.
+zip-unpick = Take the basting out of the opening from the right side and pull out the threads.
+zip-lay-invisible = { $bare ->
+    [yes] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop { $to-come } below the cut edge. Pin the tape to the margin. Do the same with the other half on the other margin.
+   *[no] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop level with the top. Pin the tape to the margin. Do the same with the other half on the other margin.
+ }
+    .check = The zip is not twisted: closed, it lies flat on the inside.
+    .remedy = Take one half off and turn it over.
+zip-sew-invisible = With the zip foot close beside the teeth sew each half to its margin, from the top to the end of the opening, { $from-edge }, { $stitch }, a few stitches back at both ends. About { $tail } of the zip hangs free below.
+    .check = Closed, no tape is seen from the right side.
+    .remedy = Sew again a thread nearer to the teeth.
+zip-close-foot = Close the zip, lift its free end out of the way, and sew the seam up to the two rows with the zip foot.
+    .check = No hole is left at the end of the opening.
+    .remedy = Sew three stitches by hand across it.
+zip-try = Open and close the zip three times.
+    .check = It runs freely and lies flat.
+    .remedy = Where it catches, a row lies too near the teeth: unpick it there and sew it further off.

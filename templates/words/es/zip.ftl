@@ -1,0 +1,56 @@
+### Poner una cremallera en la abertura de una costura.
+### $way: centred, lapped o invisible. $from-edge: lo que mide la abertura desde el borde como está ahora; $opening: una vez acabada.
+
+zip-title = Pon una cremallera en { PIECE($pieces) }
+zip-aim = { $way ->
+    [centred] La abertura de { $opening } se cierra con { $zip } en el centro.
+    [lapped] La abertura de { $opening } se cierra con { $zip } bajo una tapeta de { $lap }.
+   *[invisible] La abertura de { $opening } se cierra con { $zip } y parece la costura.
+ }
+zip-shorten = Cierra la cremallera. A { $opening } de su extremo superior haz a mano una presilla, diez puntadas apretadas sobre las dos filas de dientes, y corta la cremallera { $below } más abajo.
+
+## Preparar
+
+zip-baste = Cierra la abertura por la línea de la costura, a { $margin } de los bordes, { $from-edge } desde arriba, con puntadas de { $basting } mm y sin rematar.
+zip-press-open = Abre los dos márgenes con la plancha, a lo largo de la abertura y un ancho de mano más abajo.
+zip-press-lapped = Abre los dos márgenes con la plancha. Encima queda el doblez del delantero en el costado izquierdo, el de la mitad izquierda en el centro de la espalda. Saca otra vez el margen del otro lado de modo que su doblez sobresalga { $near } del hilván, y plancha ese doblez.
+zip-press-coils = Abre la cremallera. Con la punta de la plancha, plancha las dos cintas por dentro para que los dientes queden de pie.
+    .check = La aguja baja justo al lado de los dientes.
+    .remedy = Vuelve a planchar sin detenerte sobre los dientes.
+
+## Coser
+
+zip-lay-centred = { $bare ->
+    [yes] Pon la labor con el interior hacia arriba. Coloca la cremallera cerrada boca abajo sobre los márgenes, los dientes sobre el hilván y el tope superior a { $to-come } del borde cortado. Prende las dos cintas con alfileres.
+   *[no] Pon la labor con el interior hacia arriba. Coloca la cremallera cerrada boca abajo sobre los márgenes, los dientes sobre el hilván y el tope superior a ras del borde. Prende las dos cintas con alfileres.
+ }
+zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta el final de la abertura, gira con la aguja clavada, cose a lo ancho y sube por el otro lado, { $stitch }.
+    .check = Los dos pespuntes van a { $beside } de la costura y por dentro cogen la cinta a todo lo largo.
+    .tolerance = 1 mm de más o de menos
+    .remedy = Descose ese pespunte y vuelve a coserlo por una línea de tiza.
+zip-sew-beneath = { $bare ->
+    [yes] Pon el doblez que sobresale junto a los dientes de la cremallera cerrada, que queda debajo con el derecho hacia arriba y el tope superior a { $to-come } del borde cortado. Cose muy cerca del doblez con el prensatelas para cremalleras, { $from-edge }, { $stitch }.
+   *[no] Pon el doblez que sobresale junto a los dientes de la cremallera cerrada, que queda debajo con el derecho hacia arriba y el tope superior a ras del borde. Cose muy cerca del doblez con el prensatelas para cremalleras, { $from-edge }, { $stitch }.
+ }
+    .check = El cursor pasa libre junto al doblez.
+    .remedy = Descose y separa un poco el doblez de los dientes.
+zip-sew-lap = Extiende la labor con el derecho hacia arriba. Prende la otra cinta debajo de la tapeta. Cose a { $lap } de la costura desde arriba hasta el final de la abertura, gira con la aguja clavada y cose a lo ancho hasta la costura, { $stitch }.
+    .check = La tapeta cubre los dientes a todo lo largo y su pespunte va recto.
+    .tolerance = 1 mm de más o de menos
+    .remedy = Descose ese pespunte y vuelve a coserlo por una línea de tiza.
+zip-unpick = Quita el hilván de la abertura por el derecho y saca los hilos.
+zip-lay-invisible = { $bare ->
+    [yes] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a { $to-come } del borde cortado. Prende la cinta al margen. Haz lo mismo con la otra mitad en el otro margen.
+   *[no] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a ras del borde. Prende la cinta al margen. Haz lo mismo con la otra mitad en el otro margen.
+ }
+    .check = La cremallera no está torcida: cerrada, queda plana por dentro.
+    .remedy = Quita una mitad y dale la vuelta.
+zip-sew-invisible = Con el prensatelas para cremalleras pegado a los dientes cose cada mitad a su margen, desde arriba hasta el final de la abertura, { $from-edge }, { $stitch }, rematando en los dos extremos. Unos { $tail } de cremallera quedan sueltos abajo.
+    .check = Cerrada, por el derecho no se ve la cinta.
+    .remedy = Vuelve a coser un hilo más cerca de los dientes.
+zip-close-foot = Cierra la cremallera, aparta su extremo suelto y cose la costura hasta los dos pespuntes con el prensatelas para cremalleras.
+    .check = No queda ningún agujero al final de la abertura.
+    .remedy = Da tres puntadas a mano por encima.
+zip-try = Abre y cierra la cremallera tres veces.
+    .check = Corre sin trabas y queda plana.
+    .remedy = Donde se engancha, un pespunte está demasiado cerca de los dientes: descóselo ahí y cóselo más lejos.

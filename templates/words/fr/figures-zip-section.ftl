@@ -1,0 +1,13 @@
+### Une fermeture à glissière dans l’ouverture d’une couture, en coupe.
+
+figure-zip-tape = fermeture, dents en noir
+figure-zip-alt = { $way ->
+    [centred] Les deux marges sont repliées et se rejoignent sur les dents ; une piqûre à { $beside } de chaque côté traverse tissu, marge et ruban.
+    [lapped] Un pli est à { $near } des dents et piqué sur son ruban ; l’autre les recouvre et est piqué à { $beside } de son pli.
+   *[invisible] Les deux marges sont repliées ; chaque moitié est piquée à sa seule marge, tout contre les dents, et aucune piqûre ne traverse le tissu extérieur.
+ }
+figure-zip-caption = { $way ->
+    [centred] La fermeture au milieu de son ouverture de { $opening }.{ figure-hatched }
+    [lapped] La fermeture sous son rabat, ouverture de { $opening }.{ figure-hatched }
+   *[invisible] La fermeture invisible sur les marges de son ouverture de { $opening }.{ figure-hatched }
+ }

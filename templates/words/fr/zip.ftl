@@ -1,0 +1,56 @@
+### Poser une fermeture à glissière dans l’ouverture d’une couture.
+### $way : centred, lapped ou invisible. $from-edge : longueur de l’ouverture depuis le bord actuel ; $opening : une fois finie.
+
+zip-title = Poser une fermeture à glissière dans { PIECE($pieces) }
+zip-aim = { $way ->
+    [centred] L’ouverture de { $opening } se ferme par { $zip }, au milieu.
+    [lapped] L’ouverture de { $opening } se ferme par { $zip }, sous un rabat de { $lap }.
+   *[invisible] L’ouverture de { $opening } se ferme par { $zip } et ressemble à la couture.
+ }
+zip-shorten = Fermer la fermeture. À { $opening } sous son extrémité supérieure, faire une bride à la main, dix points serrés par-dessus les deux rangées de dents, et couper la fermeture { $below } plus bas.
+
+## Préparer
+
+zip-baste = Fermer l’ouverture à points de { $basting } mm sur la ligne de couture, à { $margin } des bords, sur { $from-edge } depuis le haut, sans point d’arrêt.
+zip-press-open = Ouvrir au fer les deux marges, le long de l’ouverture et une largeur de main plus bas.
+zip-press-lapped = Ouvrir au fer les deux marges. Le pli qui vient dessus est celui du devant au côté gauche, celui de la moitié gauche au milieu du dos. Ressortir la marge de l’autre côté de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
+zip-press-coils = Ouvrir la fermeture. De la pointe du fer, repasser les deux rubans sur l’envers pour que les dents se dressent.
+    .check = L’aiguille descend tout contre les dents.
+    .remedy = Repasser à nouveau, sans s’attarder sur les dents.
+
+## Coudre
+
+zip-lay-centred = { $bare ->
+    [yes] Tourner l’intérieur vers le haut. Poser la fermeture fermée, face contre les marges, les dents sur le bâti et l’arrêt du haut à { $to-come } sous le bord coupé. Épingler les deux rubans.
+   *[no] Tourner l’intérieur vers le haut. Poser la fermeture fermée, face contre les marges, les dents sur le bâti et l’arrêt du haut au ras du bord. Épingler les deux rubans.
+ }
+zip-sew-centred = Tourner l’endroit vers le haut. Avec le pied pour fermeture, piquer à { $beside } de la couture jusqu’au bout de l’ouverture, pivoter sur l’aiguille, piquer en travers et remonter de l’autre côté, { $stitch }.
+    .check = Les deux piqûres sont à { $beside } de la couture et prennent le ruban sur toute la longueur.
+    .tolerance = 1 mm de plus ou de moins
+    .remedy = Découdre cette piqûre et la refaire le long d’un trait de craie.
+zip-sew-beneath = { $bare ->
+    [yes] Poser le pli qui dépasse le long des dents de la fermeture fermée, endroit dessus, l’arrêt du haut à { $to-come } sous le bord coupé. Piquer tout près du pli avec le pied pour fermeture, { $from-edge }, { $stitch }.
+   *[no] Poser le pli qui dépasse le long des dents de la fermeture fermée, endroit dessus, l’arrêt du haut au ras du bord. Piquer tout près du pli avec le pied pour fermeture, { $from-edge }, { $stitch }.
+ }
+    .check = Le curseur passe librement le long du pli.
+    .remedy = Découdre et éloigner un peu le pli des dents.
+zip-sew-lap = Étaler l’ouvrage, endroit dessus. Épingler l’autre ruban sous le rabat. Piquer à { $lap } de la couture, du haut jusqu’au bout de l’ouverture, pivoter sur l’aiguille et piquer en travers jusqu’à la couture, { $stitch }.
+    .check = Le rabat couvre les dents sur toute la longueur et sa piqûre est droite.
+    .tolerance = 1 mm de plus ou de moins
+    .remedy = Découdre cette piqûre et la refaire le long d’un trait de craie.
+zip-unpick = Défaire le bâti de l’ouverture par l’endroit et retirer les fils.
+zip-lay-invisible = { $bare ->
+    [yes] Poser une moitié de la fermeture ouverte, face contre l’endroit de sa marge, les dents sur la ligne de couture, l’arrêt du haut à { $to-come } sous le bord coupé. Épingler le ruban à la marge. Faire de même de l’autre côté.
+   *[no] Poser une moitié de la fermeture ouverte, face contre l’endroit de sa marge, les dents sur la ligne de couture, l’arrêt du haut au ras du bord. Épingler le ruban à la marge. Faire de même de l’autre côté.
+ }
+    .check = La fermeture n’est pas vrillée : fermée, elle est à plat à l’intérieur.
+    .remedy = Ôter une moitié et la retourner.
+zip-sew-invisible = Avec le pied pour fermeture tout contre les dents, piquer chaque moitié sur sa marge, du haut jusqu’au bout de l’ouverture, { $from-edge }, { $stitch }, point d’arrêt aux deux bouts. Environ { $tail } de fermeture restent libres en bas.
+    .check = Fermée, aucun ruban ne se voit sur l’endroit.
+    .remedy = Repiquer un fil plus près des dents.
+zip-close-foot = Fermer la fermeture, écarter son bout libre et terminer la couture jusqu’aux deux piqûres avec le pied pour fermeture.
+    .check = Il ne reste aucun trou au bout de l’ouverture.
+    .remedy = Faire trois points à la main par-dessus.
+zip-try = Ouvrir et fermer la fermeture trois fois.
+    .check = Elle glisse librement et reste à plat.
+    .remedy = Là où elle accroche, une piqûre est trop près des dents : la découdre et piquer plus loin.

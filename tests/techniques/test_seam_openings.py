@@ -1,0 +1,128 @@
+"""A seam that is left open: for a way in with its zip, for a slit or vent at the hem, for a gap between."""
+
+from __future__ import annotations
+
+import pytest
+from furbelow.garment.levels import levels_of
+from furbelow.garment.technique import SetUp
+from furbelow.s3_rehearse.rings import rings_of
+
+from tests.techniques.small import refused, sound, work
+
+PIECES = """skirt: {from: lawn, length: 116 cm, depth: 60 cm}
+waistband: {from: lawn, length: waist_girth + 1 cm + 3 cm, depth: 3 cm}"""
+SKIRT = PIECES.splitlines()[0]
+ZIPS = "  zip: {kind: zip, length: 22 cm}\n"
+NEAT = "- neaten: {edge: skirt.start}\n- neaten: {edge: skirt.end}"
+SEAM = "- join ends: {of: skirt, seam: 2 cm, open: 20 cm}"
+ZIP = "- zip: {in: skirt.ends, zip: zip}"
+WAIST = """- gather: {edge: skirt.top, length: waist_girth + 1 cm}
+- fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm, fasten: hook and bar}
+- narrow hem: {edge: skirt.bottom}"""
+
+
+def test_the_opening_is_measured_from_the_finished_waist_and_the_seam_is_shorter_by_it() -> None:
+    worked = sound(PIECES, f"{NEAT}\n{SEAM}\n{ZIP}\n{WAIST}", materials=ZIPS)
+    (opening,) = worked.bench.openings.values()
+    assert opening.length == 200  # 21 cm from the cut edge, of which the waistband takes 1
+    assert opening.zipped
+    # 60 cm of skirt, 1 cm at the waist, 1.5 cm at the hem, less 21 cm that stay open.
+    assert worked.performed[2].sewn[0].length == 600 + 10 + 15 - 210
+    words = worked.words()
+    assert "Mark where the opening ends, 21 cm below the top edge" in words
+    assert "It stands out 1 cm at the end on top and 4 cm at the other." in words
+
+
+def test_without_its_opening_a_close_waist_does_not_pass_the_hips() -> None:
+    """The band of 79 cm and 2 x 10 cm make 99, and hips of 104 with 5 cm of ease want 109."""
+    short = work(PIECES, f"{NEAT}\n{SEAM.replace('20 cm', '10 cm')}\n{ZIP}\n{WAIST}", materials=ZIPS)
+    assert "the way in is 99 cm round the open band and down the slit and 109 cm is needed" in str(
+        [fault.headline for fault in short.faults]
+    )
+
+
+@pytest.mark.parametrize(("way", "rows"), [("centred", 3), ("lapped", 3), ("invisible", 1)])
+def test_each_way_of_the_zip_is_told(way: str, rows: int) -> None:
+    step = ZIP.replace("zip: zip", f"zip: zip, way: {way}")
+    worked = sound(PIECES, f"{NEAT}\n{SEAM}\n{step}\n{WAIST}", materials=ZIPS)
+    done = worked.performed[3]
+    assert len(done.sewn) == rows
+    assert done.setup is SetUp.STRAIGHT
+    assert [use.amount for use in done.used] == [1]
+    assert ("basting" in worked.words()) == (way != "invisible")
+
+
+def test_a_zip_that_is_too_short_is_refused_and_a_long_one_is_cut_off() -> None:
+    steps = f"{NEAT}\n{SEAM}\n{ZIP}\n{WAIST}"
+    fault = refused("FB437", PIECES, steps, materials=ZIPS.replace("22", "18"))
+    assert fault.headline == "`zip` is 18 cm long and the opening wants 20 cm, 2 cm more"
+    assert "cut the zip off" in sound(PIECES, steps, materials=ZIPS.replace("22", "30")).words()
+    assert "cut the zip off" not in sound(PIECES, steps, materials=ZIPS.replace("22", "20")).words()
+
+
+def test_an_invisible_zip_is_longer_than_its_opening() -> None:
+    steps = f"{NEAT}\n{SEAM}\n{ZIP.replace('zip: zip', 'zip: zip, way: invisible')}\n{WAIST}"
+    sound(PIECES, steps, materials=ZIPS)
+    refused("FB437", PIECES, steps, materials=ZIPS.replace("22", "20"))
+
+
+def test_a_zip_wants_a_seam_that_is_open_at_its_top() -> None:
+    closed = SEAM.replace(", open: 20 cm", "")
+    assert (
+        "no seam `skirt.ends` is open at its top"
+        in refused("FB318", SKIRT, f"{NEAT}\n{closed}\n{ZIP}", materials=ZIPS).headline
+    )
+
+
+def test_raw_edges_beside_an_opening_are_refused() -> None:
+    fault = refused("FB335", PIECES, f"{SEAM}\n{ZIP}\n{WAIST}", materials=ZIPS)
+    assert "- neaten: {edge: skirt.start}" in (fault.help or "")
+
+
+def test_a_narrow_margin_is_told_where_a_zip_is_sewn_to_it() -> None:
+    worked = work(PIECES, f"{NEAT}\n{SEAM.replace('2 cm', '12 mm')}\n{ZIP}\n{WAIST}", materials=ZIPS)
+    assert "a margin for a zip of 1.2 cm is 3 mm too little" in str([fault.headline for fault in worked.warnings])
+
+
+def test_openings_must_leave_a_seam() -> None:
+    fault = refused("FB312", PIECES, f"{NEAT}\n{SEAM.replace('20 cm', '59 cm')}\n{ZIP}\n{WAIST}", materials=ZIPS)
+    assert "the openings leave 2.5 cm of a seam of 62.5 cm" in fault.headline
+
+
+def test_a_gap_wants_a_length_and_a_place() -> None:
+    refused("FB313", SKIRT, f"{NEAT}\n{SEAM.replace('open: 20 cm', 'gap: 16 cm')}", materials=ZIPS)
+
+
+@pytest.mark.parametrize(("seam", "kind"), [("2 cm", "slit"), ("4 cm", "vent")])
+def test_a_slit_opens_the_hem(seam: str, kind: str) -> None:
+    steps = f"""{NEAT}
+    - join ends: {{of: skirt, seam: {seam}, open: 20 cm, open at hem: 15 cm}}
+    {ZIP}
+    - slit: {{in: skirt.ends, as: {kind}}}
+    {WAIST}"""
+    worked = sound(PIECES, steps, materials=ZIPS)
+    assert not worked.bench.ring(worked.bench.edge("skirt.bottom"))
+    assert "a few stitches back at both ends" in worked.words()
+    assert "FB421" not in [fault.code for fault in worked.warnings]
+
+
+def test_the_rings_of_the_garment_know_that_one_is_open_at_the_slit_and_one_at_the_zip() -> None:
+    seam = "- join ends: {of: skirt, seam: 2 cm, open: 20 cm, open at hem: 25 cm}"
+    opened = sound(PIECES, f"{NEAT}\n{seam}\n{ZIP}\n{WAIST}", materials=ZIPS)
+    closed = sound(PIECES, f"{NEAT}\n{SEAM}\n{ZIP}\n{WAIST}", materials=ZIPS)
+    found = [
+        {ring.name for ring in rings_of(each.bench, each.solved, levels_of(each.bench))} for each in (opened, closed)
+    ]
+    assert found == [set(), {"skirt.bottom"}]
+
+
+def test_a_narrow_vent_and_a_second_finish_are_told() -> None:
+    steps = f"{NEAT}\n- join ends: {{of: skirt, seam: 2 cm, open at hem: 15 cm}}\n- slit: {{in: skirt.ends, as: vent}}"
+    worked = work(PIECES, steps, materials=ZIPS)
+    assert "an overlap of 2 cm is 2 cm too little" in str([fault.headline for fault in worked.warnings])
+    assert "finished already" in str(
+        [f.headline for f in work(PIECES, f"{steps}\n- slit: {{in: skirt.ends}}", materials=ZIPS).faults]
+    )
+    assert "is open at its hem" in str(
+        [f.headline for f in work(PIECES, f"{NEAT}\n{SEAM}\n- slit: {{in: skirt.ends}}", materials=ZIPS).faults]
+    )
