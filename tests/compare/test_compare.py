@@ -7,7 +7,7 @@ import re
 from pathlib import Path
 
 import pytest
-from furbelow.compare.compare import Comparison, as_data, as_text, compare
+from furbelow.compare.compare import Comparison, as_data, as_text, compare, words_of
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import parse_quantity
 from furbelow.order.chain import Planned, plan, prove
@@ -48,9 +48,10 @@ def _between(one: Planned, other: Planned) -> Comparison:
 @pytest.mark.parametrize("name", NAMES)
 def test_a_garment_beside_itself_changes_nothing(name: str) -> None:
     size = next(iter(spec(name).sizes))
-    found = _between(_planned(name, size), _planned(name, size))
+    planned = _planned(name, size)
+    found = _between(_planned(name, size), planned)
     assert found.alike
-    assert "nothing changes for the maker" in as_text(found)
+    assert "nothing changes for the maker" in as_text(found, words_of(planned))
 
 
 def test_the_numbers_of_two_sizes_are_told_with_their_difference() -> None:
@@ -111,7 +112,7 @@ def test_another_workroom_changes_the_work_and_no_number() -> None:
 
 
 def test_sentences_that_differ_in_a_measure_are_told_once_with_both() -> None:
-    told = as_text(_between(_planned("larkspur", "M"), _planned("larkspur", "L")))
+    told = as_text(_between(_planned("larkspur", "M"), large := _planned("larkspur", "L")), words_of(large))
     assert "    Measure round the lower edge of the lining: 156 cm -> 176 cm." in told
     assert not re.search(r"^    [-+] ", told, re.MULTILINE)  # every sentence of these two finds its other half
 

@@ -8,9 +8,11 @@ from textwrap import indent
 
 import pytest
 from furbelow.garment.solved import Solved, SolvedPiece
+from furbelow.garment.workroom import Workroom
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.takes import allowances
-from furbelow.s2_solve.why import as_text, why
+from furbelow.s2_solve.why import why
+from furbelow.s6_write.pages.why_text import WhyText
 from furbelow.techniques import technique_of
 
 from tests.by_hand import solve
@@ -230,7 +232,7 @@ each: middle.cut_length / widths
     assert garment.inches("each") == 27
     reason = why(garment.solved, "middle.cut_length").value
     assert reason
-    assert "top.cut_length * 1.5 = 36 in * 1.5" in as_text(reason)
+    assert "top.cut_length * 1.5 = 36 in * 1.5" in WhyText(garment.solved, Workroom()).text(reason)
 
 
 def test_reckoned_from_the_finished_length_the_same_tier_is_shorter() -> None:

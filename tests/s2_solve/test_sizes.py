@@ -111,7 +111,8 @@ def test_the_cut_size_is_rounded_up_and_the_rounded_size_carries_on() -> None:
     assert result.pieces["above"].depth == 210
     rounded = result.values["flounce.depth"].rounded
     assert rounded is not None
-    assert rounded.told("metric") == ("cut size rounded up to 5 mm: 11.1 cm -> 11.5 cm; finished 10.1 cm -> 10.5 cm")
+    assert (rounded.step, rounded.cut_before, rounded.cut) == (5, 111, 115)
+    assert (rounded.finished_before, rounded.finished) == (101, 105)
 
 
 def test_a_size_on_the_step_already_is_left_as_it_is() -> None:
@@ -126,7 +127,7 @@ def test_inches_are_rounded_to_exact_eighths() -> None:
     assert result.pieces["flounce"].cut_length == F("25.4") * F(27, 8)
     rounded = result.values["flounce.length"].rounded
     assert rounded is not None
-    assert rounded.told("inch") == "rounded up to 1/8 in: 3 5/16 in -> 3 3/8 in"
+    assert (rounded.step, rounded.cut_before, rounded.cut) == (F("25.4") / 8, F("25.4") * 10 / 3, F("25.4") * F(27, 8))
 
 
 def test_without_rounding_sizes_stay_exact_fractions() -> None:
@@ -141,7 +142,9 @@ def test_the_workroom_rounds_in_place_of_the_spec() -> None:
     assert result.value
     assert result.value.pieces["flounce"].cut_depth == 110
     assert result.value.rounding == 10
-    assert result.value.values["rounding"].formula == "set by the workroom"
+    because = result.value.values["rounding"].because
+    assert because is not None
+    assert because.message == "reason-workroom"
 
 
 def test_measures_choices_and_step_lengths_are_not_rounded() -> None:
@@ -184,7 +187,9 @@ def test_a_count_is_a_whole_number_and_one_when_not_written() -> None:
     pieces = {"panel": {"length": "1 m", "depth": "10 cm", "count": "3"}, "band": {"length": "1 m", "depth": "3 cm"}}
     result = solved(pieces=pieces)
     assert [piece.count for piece in result.pieces.values()] == [3, 1]
-    assert result.values["band.count"].formula == "one, as no count is written"
+    because = result.values["band.count"].because
+    assert because is not None
+    assert because.message == "reason-one"
 
 
 def test_piecing_and_offers_are_worked_out_under_names_of_their_own() -> None:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from furbelow.s2_solve.why import as_text, why
+from furbelow.s2_solve.why import why
 from furbelow.s3_rehearse.finished_garment import reasons_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s3_rehearse.weight import Weight, show_weight, weight_of
+from furbelow.s6_write.pages.why_text import WhyText
 from furbelow.verbs.command import run as command
 
 from tests.techniques.small import Worked, sound
@@ -104,9 +105,10 @@ def test_a_cloth_without_a_weight_is_named_and_nothing_is_guessed() -> None:
 
 def test_the_reason_goes_down_to_the_lines_of_the_spec() -> None:
     run = run_of(sound(SKIRT, SEWN))
-    reason = why(run.solved._replace(values={**reasons_of(run), **run.solved.values}), "weight").value
+    solved = run.solved._replace(values={**reasons_of(run), **run.solved.values})
+    reason = why(solved, "weight").value
     assert reason is not None
-    told = as_text(reason)
+    told = WhyText(solved, run.room).text(reason)
     assert told.startswith("weight = 62.4 g\n    skirt.weight = 62.4 g\n")
     assert "skirt.count * skirt.cut_length * skirt.cut_depth * lawn.weight = 1 * 120 cm * 65 cm * 80 g/m2" in told
     assert "lawn.weight = 80 g/m2  [small.yaml, line" in told

@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pytest
 from furbelow.s5_buy.bom import COLUMNS, MaterialRow, materials_csv
+from furbelow.s6_write.words.messages import Messages
 from furbelow.verbs.command import run
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -25,36 +26,35 @@ NET = MaterialRow(
 )
 
 
+HEADS = ["name", "code", "consumption per piece", "supplier", "cost", "specification", "colour", "size", "placement"]
+
+
 def read_back(rows: list[MaterialRow]) -> list[list[str]]:
-    return list(csv.reader(io.StringIO(materials_csv(rows).decode("utf-8"), newline=""), strict=True))
+    return list(csv.reader(io.StringIO(materials_csv(rows, HEADS, ".").decode("utf-8"), newline=""), strict=True))
 
 
 def test_the_columns_are_those_of_a_bill_of_materials() -> None:
     """Source: textileindustry.net, Bill of material (BOM) in the apparel industry."""
-    assert read_back([]) == [
-        [
-            "name",
-            "code",
-            "consumption per piece",
-            "supplier",
-            "cost",
-            "specification",
-            "colour",
-            "size",
-            "placement",
-        ]
-    ]
+    words = Messages("en")
+    words.read("buying")
+    assert [words.text(column) for column in COLUMNS] == HEADS
+    assert read_back([]) == [HEADS]
 
 
 def test_a_row_reads_as_a_maker_would_write_it() -> None:
-    assert materials_csv([NET]).decode("utf-8") == (
-        ",".join(COLUMNS) + '\r\nnet,N1,8.5 m,market stall,15.30 EUR,"nylon, 25 g/m2",ivory,140 cm,tiers\r\n'
+    assert materials_csv([NET], HEADS, ".").decode("utf-8") == (
+        ",".join(HEADS) + '\r\nnet,N1,8.5 m,market stall,15.30 EUR,"nylon, 25 g/m2",ivory,140 cm,tiers\r\n'
     )
+
+
+def test_a_decimal_sign_of_another_language_stands_in_amounts_and_costs() -> None:
+    cells = next(csv.reader(io.StringIO(materials_csv([NET], HEADS, ",").decode("utf-8").split("\r\n", 1)[1])))
+    assert (cells[2], cells[4]) == ("8,5 m", "15,30 EUR")
 
 
 def test_quotes_commas_and_line_breaks_are_quoted_as_in_rfc_4180() -> None:
     """Source: RFC 4180, section 2, rules 5 to 7."""
-    text = materials_csv([MaterialRow('say "net"', "a,b", Fraction(1), "m", placement="top\r\nbottom")])
+    text = materials_csv([MaterialRow('say "net"', "a,b", Fraction(1), "m", placement="top\r\nbottom")], HEADS, ".")
     line = text.decode("utf-8").split("\r\n", 1)[1]
     assert line == '"say ""net""","a,b",1 m,,,,,,"top\r\nbottom"\r\n'
 

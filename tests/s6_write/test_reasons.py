@@ -17,7 +17,7 @@ from furbelow.measure.units import LENGTH
 from furbelow.order.chain import plan, prove
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
-from furbelow.s2_solve.why import as_data, why
+from furbelow.s2_solve.why import why
 from furbelow.s3_rehearse.finished_garment import reasons_of
 from furbelow.s6_write.guide.compose import compose
 from furbelow.s6_write.guide.guide import Guide
@@ -25,6 +25,7 @@ from furbelow.s6_write.pages.json_page import to_json
 from furbelow.s6_write.pages.markdown_page import markdown
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
+from furbelow.s6_write.pages.why_text import WhyText
 from furbelow.s6_write.words.messages import Messages
 
 from tests.demos.demos import NAMES, order, spec, theatre
@@ -60,21 +61,15 @@ def _as_why_says(tree: dict[str, Any]) -> dict[str, Any]:
     return kept
 
 
-def _in_words(tree: dict[str, Any]) -> dict[str, Any]:
-    """The terminal's arrow as the guide says it."""
-    said = {key: value.replace(" -> ", " becomes ") if key == "rounding" else value for key, value in tree.items()}
-    return said | ({"inputs": [_in_words(each) for each in said["inputs"]]} if "inputs" in said else {})
-
-
 @pytest.mark.parametrize(("name", "size"), SIZES)
 def test_each_reason_is_what_why_says(name: str, size: str) -> None:
     solved, guide = _made(name, size)
-    trees = list(_trees(guide))
+    trees, told = list(_trees(guide)), WhyText(solved, Workroom())
     assert len(trees) > 20
     for tree in trees:
         reason = why(solved, tree["name"]).value
         assert reason is not None
-        assert _as_why_says(tree) == _in_words(_as_why_says(as_data(reason)))
+        assert _as_why_says(tree) == _as_why_says(told.data(reason))
 
 
 @pytest.mark.parametrize(("name", "size"), SIZES)

@@ -44,7 +44,7 @@ def words_of(amended: Amended) -> Words:
     planned = amended.planned
     say = Phrasing(planned.rehearsal.solved, amended.order.room, planned.cutting.joins)
     words = Words(say.language, say, planned.cutting.letters)
-    words.read("amend")
+    words.read("amend", "buying", "compare")
     return words
 
 
@@ -150,7 +150,7 @@ def _lines(amended: Amended) -> Iterator[str]:
             yield where.same.said(words)
         else:
             yield where.changed.said(words)
-            yield from (f"  {line}" for line in comparison_text(found).splitlines()[1:])
+            yield from (f"  {line}" for line in comparison_text(found, words).splitlines()[1:])
 
 
 def as_data(amended: Amended) -> dict[str, Any]:

@@ -12,23 +12,23 @@ from difflib import SequenceMatcher
 from fractions import Fraction
 from typing import Any
 
+from furbelow.garment.message import Amount, Number, One, Value
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Derivation, SolvedStep
 from furbelow.garment.spec import Written
-from furbelow.measure.measure_text import System, show_cloth_length
-from furbelow.measure.quantity import Quantity, money, round_to_step, show_decimal
+from furbelow.measure.quantity import Quantity, money, round_to_step
 from furbelow.measure.units import PLAIN
 from furbelow.order.chain import Planned
 from furbelow.s5_buy.amounts import COST, HOURS, amounts
 from furbelow.s5_buy.shopping import Line, Unit
+from furbelow.s6_write.guide.material_lines import bought
 from furbelow.s6_write.words.said_step import said_step
-from furbelow.s6_write.words.words import Words
+from furbelow.s6_write.words.words import UNITS_SAID, Words
 
 # Numbers of the spec that no maker meets: bounds of choices, and sums on the way to a cut size.
 _NOT_TOLD = (" from", " to", " step", " as written", "_takes")
 
-
-_COUNTED = {Unit.VOLUME: "ml", Unit.MASS: "g", Unit.REELS: "reels", Unit.PIECES: "pieces"}
+_KINDS = ("new", "gone", "changed")
 
 
 @dataclass(frozen=True)
@@ -66,19 +66,27 @@ class Comparison:
 
 
 def compare(one: Planned, other: Planned, before: str, after: str) -> Comparison:
-    """Everything that differs. before, after: what the two are called."""
-    say = Phrasing(other.rehearsal.solved, other.rehearsal.run.room, other.cutting.joins)
+    """Everything that differs, in the language of the second. before, after: what the two are called."""
+    words = words_of(other)
     return Comparison(
         before,
         after,
-        tuple(_numbers(one, other, say.system)),
+        tuple(_numbers(one, other, words)),
         tuple(_steps(one, other)),
-        tuple(_materials(one, other, say.system)),
-        tuple(_totals(one, other)),
+        tuple(_materials(one, other, words)),
+        tuple(_totals(one, other, words)),
     )
 
 
-def _numbers(one: Planned, other: Planned, system: System) -> Iterator[Change]:
+def words_of(planned: Planned) -> Words:
+    """The words that a comparison with this garment is told in."""
+    say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
+    words = Words(say.language, say, planned.cutting.letters)
+    words.read("buying", "compare")
+    return words
+
+
+def _numbers(one: Planned, other: Planned, words: Words) -> Iterator[Change]:
     old, new = one.rehearsal.solved.values, other.rehearsal.solved.values
     for name in (*new, *(name for name in old if name not in new)):
         is_, was = new.get(name), old.get(name)
@@ -88,23 +96,19 @@ def _numbers(one: Planned, other: Planned, system: System) -> Iterator[Change]:
         if known.origin == "material" and is_ and was and is_.value == was.value:
             continue
         if was is None or is_ is None or was.value != is_.value:
-            yield Change(name, _shown(was, system), _shown(is_, system), _by(was, is_, system))
+            yield Change(name, _shown(was, words), _shown(is_, words), _by(was, is_, words))
 
 
-def _shown(derivation: Derivation | None, system: System) -> str:
-    return derivation.value.show(system) if derivation else ""
+def _shown(derivation: Derivation | None, words: Words) -> str:
+    return words.said(Amount(derivation.value, words.say.system)) if derivation else ""
 
 
-def _by(was: Derivation | None, is_: Derivation | None, system: System) -> str:
-    return difference(was.value, is_.value, system) if was and is_ else ""
-
-
-def difference(was: Quantity, is_: Quantity, system: System) -> str:
-    """How much more or less, with its sign; empty where the two measure different things."""
-    if was.dims != is_.dims or was == is_:
+def _by(was: Derivation | None, is_: Derivation | None, words: Words) -> str:
+    """How much more or less, with its sign; empty where there is one alone, or the two measure different things."""
+    if was is None or is_ is None or was.value.dims != is_.value.dims:
         return ""
-    more = is_ - was
-    return ("+" if more.value > 0 else "-") + abs(more).show(system)
+    more = is_.value - was.value
+    return _signed(more.value, Amount(abs(more), words.say.system), words)
 
 
 def _steps(one: Planned, other: Planned) -> Iterator[StepChange]:
@@ -127,8 +131,7 @@ def _steps(one: Planned, other: Planned) -> Iterator[StepChange]:
 
 def _told(planned: Planned) -> list[tuple[str, str, tuple[str, ...]]]:
     """(what tells the step apart, its title, its sentences) for each step that has any."""
-    say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
-    words, told = Words(say.language, say, planned.cutting.letters), []
+    words, told = words_of(planned), []
     for done in planned.rehearsal.run.performed:
         telling = said_step(done, words)
         lines = [line for action in telling.actions for line in (action.text, action.check, action.remedy) if line]
@@ -151,63 +154,64 @@ def _words(value: object) -> str:
     return getattr(value, "text", "") or str(getattr(value, "edge", value))
 
 
-def _materials(one: Planned, other: Planned, system: System) -> Iterator[Change]:
+def _materials(one: Planned, other: Planned, words: Words) -> Iterator[Change]:
     old = {line.name: line for line in one.shopping.lines}
     new = {line.name: line for line in other.shopping.lines}
     for name in (*new, *(name for name in old if name not in new)):
         was, is_ = old.get(name), new.get(name)
-        shown = [_bought(line, system) if line else "" for line in (was, is_)]
+        shown = [words.said(bought(line)) if line else "" for line in (was, is_)]
         if shown[0] != shown[1]:
-            yield Change(f"{name} to buy", shown[0], shown[1], _more(was, is_, system))
+            yield Change(
+                words.text("compare-bought", {"material": words.name(name)}), shown[0], shown[1], _more(was, is_, words)
+            )
 
 
-def _bought(line: Line, system: System) -> str:
-    if line.unit is Unit.LENGTH:
-        return show_cloth_length(line.bought, system)
-    return f"{show_decimal(line.bought, 0, 'up')} {_COUNTED[line.unit]}"
-
-
-def _more(was: Line | None, is_: Line | None, system: System) -> str:
+def _more(was: Line | None, is_: Line | None, words: Words) -> str:
     if was is None or is_ is None or was.unit != is_.unit:
         return ""
     more = is_.bought - was.bought
-    sign = "+" if more > 0 else "-"
-    if is_.unit is Unit.LENGTH:
-        return sign + show_cloth_length(abs(more), system)
-    return f"{sign}{show_decimal(abs(more), 0)}"
+    if is_.unit in (Unit.REELS, Unit.PIECES):
+        return f"{int(more):+}"
+    return _signed(more, bought(is_._replace(bought=abs(more))), words)
 
 
-def _totals(one: Planned, other: Planned) -> Iterator[Change]:
+def _signed(more: Fraction, shown: Value, words: Words) -> str:
+    return ("-" if more < 0 else "+") + words.said(shown)
+
+
+def _totals(one: Planned, other: Planned, words: Words) -> Iterator[Change]:
     old, new = amounts(one.shopping), amounts(other.shopping)
-    for name in (COST, HOURS):
-        if old[name] != new[name]:
-            yield Change(name, _total(old[name]), _total(new[name]), _sign(old[name], new[name]))
+    for name, message in ((COST, "compare-cost"), (HOURS, "compare-hours")):
+        total = _total(message, old[name], new[name], words)
+        if total.before != total.after:
+            yield total
     before, after = _sections(one), _sections(other)
-    for name, was, is_ in (
-        ("times the table is laid out", before[0], after[0]),
-        ("joins in strips", before[1], after[1]),
-        ("steps to do", _actions(one), _actions(other)),
+    for message, was, is_ in (
+        ("compare-layouts", before[0], after[0]),
+        ("compare-joins", before[1], after[1]),
+        ("compare-actions", _actions(one), _actions(other)),
     ):
         if was != is_:
-            yield Change(name, str(was), str(is_), f"{is_ - was:+}")
+            yield Change(words.text(message), str(was), str(is_), f"{is_ - was:+}")
     price, newer = one.shopping.costs, other.shopping.costs
     if price and newer and price.price != newer.price:
         currency = other.shopping.currency
-        was_price, is_price = money(price.price, currency), money(newer.price, currency)
-        yield Change("price to ask", _total(was_price), _total(is_price), _sign(was_price, is_price))
+        yield _total("compare-price", money(price.price, currency), money(newer.price, currency), words)
 
 
-def _total(value: Quantity) -> str:
-    return show_decimal(value.value, 1) if value.dims == PLAIN else value.show()
-
-
-def _sign(was: Quantity, is_: Quantity) -> str:
-    """The difference of the two as they are shown, so that the line adds up."""
+def _total(message: str, was: Quantity, is_: Quantity, words: Words) -> Change:
+    """The difference is that of the two as they are shown, so that the line adds up."""
+    before, after = words.said(_amount(was)), words.said(_amount(is_))
     if was.dims != is_.dims:
-        return ""
+        return Change(words.text(message), before, after)
     places = Fraction(1, 10 if was.dims == PLAIN else 100)
     more = round_to_step(is_.value, places) - round_to_step(was.value, places)
-    return ("-" if more < 0 else "+") + _total(Quantity(abs(more), was.dims))
+    return Change(words.text(message), before, after, _signed(more, _amount(Quantity(abs(more), was.dims)), words))
+
+
+def _amount(value: Quantity) -> Value:
+    """Hours in tenths, or money."""
+    return Number(value.value, 1) if value.dims == PLAIN else Amount(value, "metric")
 
 
 def _sections(planned: Planned) -> tuple[int, int]:
@@ -216,69 +220,73 @@ def _sections(planned: Planned) -> tuple[int, int]:
 
 
 def _actions(planned: Planned) -> int:
-    say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
-    words = Words(say.language, say, planned.cutting.letters)
+    words = words_of(planned)
     return sum(len(said_step(done, words).actions) for done in planned.rehearsal.run.performed)
 
 
 # --- telling it ---
 
 
-def as_text(found: Comparison) -> str:
+def as_text(found: Comparison, words: Words) -> str:
     lines = [f"{found.before} -> {found.after}"]
     if found.alike:
-        lines.append("  nothing changes for the maker")
+        lines.append(f"  {words.text('compare-alike')}")
     for heading, changes in (
-        ("numbers", found.numbers),
-        ("materials", found.materials),
-        ("in all", found.totals),
+        ("compare-numbers", found.numbers),
+        ("compare-materials", found.materials),
+        ("compare-totals", found.totals),
     ):
         if changes:
-            lines.append(heading)
+            lines.append(words.text(heading))
             width = max(len(change.name) for change in changes)
-            lines += [_line(change, width) for change in changes]
+            lines += [_line(change, width, words) for change in changes]
     if found.steps:
-        lines.append("steps")
+        lines.append(words.text("compare-steps"))
+        measure = _measures(words)
         for step in found.steps:
-            lines.append(f"  {step.kind}: {step.title}")
+            lines.append(f"  {words.text('compare-step', {'kind': One(step.kind, _KINDS), 'title': step.title})}")
             if step.kind == "changed":
-                lines += _sentences(step)
+                lines += _sentences(step, measure)
     return "\n".join(lines) + "\n"
 
 
-_MEASURE = re.compile(r"\d+(?:\.\d+|/\d+| \d+/\d+)?(?: (?:mm|cm|m|in|yd|ml|%)\b)?")
+def _measures(words: Words) -> re.Pattern[str]:
+    """A number as the language writes it, with its unit where it has one."""
+    units = [words.text("unit", {"number": "", "unit": One(unit, UNITS_SAID)}).strip() for unit in UNITS_SAID]
+    either = "|".join(sorted({re.escape(unit) for unit in (*units, "%")}, key=len, reverse=True))
+    return re.compile(rf"\d+(?:[.,]\d+|/\d+|[ \u00a0]\d+/\d+)?(?:[ \u00a0](?:{either})(?!\w))?")
 
 
-def _sentences(step: StepChange) -> Iterator[str]:
+def _sentences(step: StepChange, measure: re.Pattern[str]) -> Iterator[str]:
     """The sentences that changed; where only measures differ, one sentence with both."""
     gone, come = list(step.gone), list(step.come)
     for line in step.come:
-        same = next((old for old in gone if _MEASURE.sub("#", old) == _MEASURE.sub("#", line)), None)
+        same = next((old for old in gone if measure.sub("#", old) == measure.sub("#", line)), None)
         if same is not None:
             gone.remove(same)
             come.remove(line)
-            yield f"    {_both(same, line)}"
+            yield f"    {_both(same, line, measure)}"
     yield from (f"    - {line}" for line in gone)
     yield from (f"    + {line}" for line in come)
 
 
-def _both(old: str, new: str) -> str:
+def _both(old: str, new: str, measure: re.Pattern[str]) -> str:
     """The new sentence with each measure that differs told as `156 cm -> 176 cm`."""
-    olds = iter(_MEASURE.findall(old))
+    olds = iter(measure.findall(old))
 
     def told(found: re.Match[str]) -> str:
         was = next(olds)
         return found[0] if was == found[0] else f"{was} -> {found[0]}"
 
-    return _MEASURE.sub(told, new)
+    return measure.sub(told, new)
 
 
-def _line(change: Change, width: int) -> str:
+def _line(change: Change, width: int, words: Words) -> str:
     name = change.name.ljust(width)
     if not change.before:
-        return f"  {name}  new: {change.after}"
+        return f"  {name}  {words.text('compare-came', {'after': change.after})}"
     if not change.after:
-        return f"  {name}  gone, was {change.before}"
+        return f"  {name}  {words.text('compare-went', {'before': change.before})}"
     return f"  {name}  {change.before} -> {change.after}" + (f"  ({change.by})" if change.by else "")
 
 

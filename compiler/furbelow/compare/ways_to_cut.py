@@ -6,8 +6,8 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from typing import Any
 
-from furbelow.garment.message import Own
-from furbelow.garment.phrasing import Phrasing, listed
+from furbelow.garment.message import Length, Money, One, Own, Part, Share, Things, Value, Values, flag
+from furbelow.garment.phrasing import Phrasing
 from furbelow.measure.quantity import show_fixed
 from furbelow.order.chain import Planned
 from furbelow.s4_cut.cut import Sheet, cut_prices
@@ -21,11 +21,8 @@ from furbelow.s6_write.words.words import Words
 
 Ways = Mapping[str, tuple[CuttingPlan, ...]]
 
-_HOW_TO_PICK = """\
-To pick a way with fewer joins or sections, give --most-joins N and --most-sections N, here and with `make`,
-or write `most joins: N` and `most sections: N` in the workroom. Within them the cheapest way is taken: for less
-cloth with more joins, lower the `join price` and the `setup price` of the workroom.
-"""
+_WAYS = ("cut", "sides")
+_LAYERS = ("flat", "fold", "upper", "under")
 
 
 def ways_to_cut(planned: Planned) -> Ways:
@@ -54,90 +51,130 @@ def _same(one: CuttingPlan, other: CuttingPlan) -> bool:
 
 def as_text(planned: Planned, ways: Ways, wearer: str) -> str:
     solved, cutting = planned.rehearsal.solved, planned.cutting
-    say = Phrasing(solved, planned.rehearsal.run.room)
+    words = _words(planned)
     lines = [f"{solved.spec.title}, {wearer}", ""]
-    lines += [f"  {letter}  {say.piece(piece)}" for piece, letter in cutting.letters.items()]
+    lines += [f"  {letter}  {words.say.piece(piece)}" for piece, letter in cutting.letters.items()]
     for cloth, found in ways.items():
-        lines += ["", *_cloth_lines(planned, cutting.sheet(cloth), found, say)]
-    return "\n".join([*lines, "", _HOW_TO_PICK])
+        lines += ["", *_cloth_lines(planned, cutting.sheet(cloth), found, words)]
+    picked = (words.text(each) for each in ("ways-pick-here", "ways-pick-room", "ways-pick-within"))
+    return "\n".join([*lines, "", *picked, ""])
 
 
-def _cloth_lines(planned: Planned, sheet: Sheet, ways: tuple[CuttingPlan, ...], say: Phrasing) -> Iterator[str]:
+def _words(planned: Planned) -> Words:
+    say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
+    words = Words(say.language, say, planned.cutting.letters)
+    words.read("plans", "ways-to-cut")
+    return words
+
+
+def _cloth_lines(planned: Planned, sheet: Sheet, ways: tuple[CuttingPlan, ...], words: Words) -> Iterator[str]:
     plan = sheet.plan
-    folded = ", folded lengthwise" if plan.folded else ""
-    yield (
-        f"{sheet.material.material.name}: {say.buy(plan.bolt_length)} of {say.length(sheet.width)} wide,"
-        f" {say.length(plan.usable_width)} of it to use{folded}"
-    )
+    sizes: Values = {
+        "cloth": Own(words.name(sheet.material.material.name)),
+        "length": Length(plan.bolt_length, "buy"),
+        "width": Length(sheet.width),
+        "usable": Length(plan.usable_width),
+    }
+    yield words.text("ways-cloth-folded" if plan.folded else "ways-cloth", sizes)
     for number, section in enumerate(plan.sections, 1):
         if section.panels:
-            yield from _panel_lines(planned, section, number, plan.usable_width, say)
+            yield from _panel_lines(planned, section, number, plan.usable_width, words)
         else:
-            yield from _section_lines(planned, section, number, plan.folded, say)
-    yield f"  cost {_costs(planned, sheet, say)}"
+            yield from _section_lines(planned, section, number, plan.folded, words)
+    yield "  " + words.text("ways-cost", {"cost": _costs(planned, sheet, words)})
     if plan.proven:
-        yield f"  {_how(plan, say)}"
+        yield f"  {_how(plan, words)}"
     else:
-        yield f"  {_how(plan, say)} No plan costs less than {show_fixed(plan.bound, 2)}, {say.share(plan.gap)} below."
-    kept = [f"{say.length(each.length)} x {say.length(each.width)} of section {each.section}" for each in offcuts(plan)]
-    yield f"  offcuts worth keeping: {listed(kept) or 'none'}"
-    yield "  the least cloth for each number of joins and sections:"
+        bound: Values = {"bound": _number_of(plan.bound, words), "share": Share(plan.gap)}
+        yield f"  {_how(plan, words)} {words.text('ways-bound', bound)}"
+    kept: list[Value] = [
+        Part("ways-offcut", {"length": Length(each.length), "width": Length(each.width), "section": each.section})
+        for each in offcuts(plan)
+    ]
+    yield "  " + words.text("ways-offcuts", {"offcuts": Things(tuple(kept) or (Part("ways-none"),))})
+    yield "  " + words.text("ways-least")
     for way in ways:
-        chosen = " (chosen)" if _same(way, plan) else "" if way.proven else " (not proven)"
-        joins = say.count(way.joins, "join") if way.joins else "none"
-        yield (
-            f"    {say.buy(way.bolt_length)} with {joins} in {say.count(way.setups, 'section')},"
-            f" cost {show_fixed(way.cost, 2)}{chosen}"
-        )
+        told: Values = {
+            "length": Length(way.bolt_length, "buy"),
+            "joins": way.joins,
+            "sections": Part("ways-sections", {"sections": way.setups}),
+            "cost": _number_of(way.cost, words),
+        }
+        mark = "" if way.proven else f" ({words.text('ways-not-proven')})"
+        mark = f" ({words.text('ways-chosen')})" if _same(way, plan) else mark
+        yield "    " + words.text("ways-way", told) + mark
 
 
-def _how(plan: CuttingPlan, say: Phrasing) -> str:
+def _how(plan: CuttingPlan, words: Words) -> str:
     """How good the plan is known to be."""
-    words = Words(say.language, say)
-    words.read("plans")
-    return words.text(plan.how, {"sections": MOST_SECTIONS, "gap": Own(show_fixed(100 * plan.gap, 1))})
+    return words.text(plan.how, {"sections": MOST_SECTIONS, "gap": _number_of(100 * plan.gap, words, 1)})
 
 
-def _section_lines(planned: Planned, section: Section, number: int, folded: bool, say: Phrasing) -> Iterator[str]:
-    edge = "start" if section.across else "fold" if folded else "long edge"
-    across = ", lanes over the width" if section.across else ""
-    yield f"  section {number}, {say.cut(section.length)} of the bolt{across}"
-    yield f"    tapes from the {edge}: {listed([say.cut(mark.distance) for mark in table_marks(section)])}"
+def _number_of(amount: Fraction, words: Words, places: int = 2) -> Own:
+    """With all its places, as sums of money have them."""
+    return Own(words.local(show_fixed(amount, places)))
+
+
+def _section_lines(planned: Planned, section: Section, number: int, folded: bool, words: Words) -> Iterator[str]:
+    along: Values = {"number": number, "length": Length(section.length, "cut"), "across": flag(section.across)}
+    yield "  " + words.text("ways-section", along)
+    tapes = Things(tuple(Length(mark.distance, "cut") for mark in table_marks(section)))
+    edge = One("start" if section.across else "fold" if folded else "edge", ("start", "fold", "edge"))
+    yield "    " + words.text("ways-tapes", {"tapes": tapes, "edge": edge})
     for at, lane in enumerate(section.lanes, 1):
-        cuts = "; ".join(f"{_mark(planned, each)}, {say.cut(each.length)}" for each in lane.segments)
-        where = {"flat": "", "fold": " on the fold", "upper": " in the upper layer", "under": " in the under layer"}
-        yield f"    lane {at}, {say.cut(lane.depth)} deep{where[lane.layer]}: {cuts or 'stays over'}"
-
-
-def _panel_lines(planned: Planned, section: Section, number: int, width: Fraction, say: Phrasing) -> Iterator[str]:
-    straight = cut_apart(section.panels, section.length, width) is not None
-    how = "straight cuts from side to side" if straight else "cut round with shears"
-    yield f"  section {number}, {say.cut(section.length)} of the bolt, panels chalked one by one, {how}"
-    for panel in section.panels:
-        end, edge = panel.from_end + panel.length, panel.from_edge + panel.width
-        yield (
-            f"    {_mark(planned, panel)}: {say.cut(panel.from_end)} to {say.cut(end)} from the end,"
-            f" {say.cut(panel.from_edge)} to {say.cut(edge)} from the long edge"
+        cuts = "; ".join(
+            f"{_mark(planned, each, words)}, {words.said(Length(each.length, 'cut'))}" for each in lane.segments
         )
+        told: Values = {
+            "number": at,
+            "depth": Length(lane.depth, "cut"),
+            "layer": One(lane.layer, _LAYERS),
+            "cuts": Own(cuts) if cuts else Part("ways-over"),
+        }
+        yield "    " + words.text("ways-lane", told)
 
 
-def _mark(planned: Planned, segment: Segment | Panel) -> str:
+def _panel_lines(planned: Planned, section: Section, number: int, width: Fraction, words: Words) -> Iterator[str]:
+    how = "sides" if cut_apart(section.panels, section.length, width) is not None else "cut"
+    along: Values = {"number": number, "length": Length(section.length, "cut"), "how": One(how, _WAYS)}
+    yield "  " + words.text("ways-panels", along)
+    for panel in section.panels:
+        told: Values = {
+            "mark": Own(_mark(planned, panel, words)),
+            "from-end": Length(panel.from_end, "cut"),
+            "to-end": Length(panel.from_end + panel.length, "cut"),
+            "from-edge": Length(panel.from_edge, "cut"),
+            "to-edge": Length(panel.from_edge + panel.width, "cut"),
+        }
+        yield "    " + words.text("ways-panel", told)
+
+
+def _mark(planned: Planned, segment: Segment | Panel, words: Words) -> str:
     """A1, or B2 part 1 of 3."""
-    part = f" part {segment.part} of {segment.parts}" if segment.parts > 1 else ""
-    return f"{planned.cutting.letters[segment.strip]}{segment.copy}{part}"
+    mark = f"{planned.cutting.letters[segment.strip]}{segment.copy}"
+    if segment.parts == 1:
+        return mark
+    return words.text("ways-mark", {"mark": mark, "part": segment.part, "parts": segment.parts})
 
 
-def _costs(planned: Planned, sheet: Sheet, say: Phrasing) -> str:
+def _costs(planned: Planned, sheet: Sheet, words: Words) -> Own:
     """The cost and what it is made of."""
     plan, prices = sheet.plan, cut_prices(sheet.price, planned.rehearsal.run.room)
-    parts = [
-        f"cloth {show_fixed(plan.bolt_length * prices.cloth_per_mm, 2)}",
-        f"{say.count(plan.joins, 'join')} {show_fixed(plan.joins * prices.per_join, 2)}",
-        f"{say.count(plan.setups, 'set-up')} {show_fixed(plan.setups * prices.per_setup, 2)}",
-        f"{say.count(plan.cuts, 'cut')}{' and marks' if any(each.panels for each in plan.sections) else ''} {show_fixed(plan.cuts * prices.per_cut, 2)}",
-    ]
-    unpriced = "; the cloth has no price, so a metre counts as 1" if sheet.price is None else ""
-    return f"{show_fixed(plan.cost, 2)} {planned.shopping.currency}: {', '.join(parts)}{unpriced}"
+    told: Values = {
+        "all": Money(plan.cost, planned.shopping.currency),
+        "cloth": _number_of(plan.bolt_length * prices.cloth_per_mm, words),
+        "joins": plan.joins,
+        "joins-cost": _number_of(plan.joins * prices.per_join, words),
+        "set-ups": plan.setups,
+        "set-ups-cost": _number_of(plan.setups * prices.per_setup, words),
+        "cuts": plan.cuts,
+        "marked": flag(any(each.panels for each in plan.sections)),
+        "cuts-cost": _number_of(plan.cuts * prices.per_cut, words),
+    }
+    said = words.text("ways-costs", told)
+    if sheet.price is None:
+        said = words.text("clauses", {"before": said, "after": words.text("ways-unpriced")})
+    return Own(said)
 
 
 def as_data(planned: Planned, ways: Ways, wearer: str) -> Mapping[str, Any]:
@@ -153,7 +190,7 @@ def as_data(planned: Planned, ways: Ways, wearer: str) -> Mapping[str, Any]:
 
 def _cloth_data(planned: Planned, cloth: str, ways: tuple[CuttingPlan, ...]) -> dict[str, Any]:
     sheet = planned.cutting.sheet(cloth)
-    plan = sheet.plan
+    plan, words = sheet.plan, _words(planned)
     return {
         "cloth": cloth,
         "width": _number(sheet.width),
@@ -164,8 +201,8 @@ def _cloth_data(planned: Planned, cloth: str, ways: tuple[CuttingPlan, ...]) -> 
         "cuts": plan.cuts,
         "bound": _number(plan.bound),
         "gap": _number(plan.gap),
-        "how": _how(plan, Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room)),
-        "plan": [_section_data(planned, section) for section in plan.sections],
+        "how": _how(plan, words),
+        "plan": [_section_data(planned, section, words) for section in plan.sections],
         "offcuts": [
             {"section": each.section, "length": _number(each.length), "width": _number(each.width)}
             for each in offcuts(plan)
@@ -184,7 +221,7 @@ def _way_data(plan: CuttingPlan) -> dict[str, Any]:
     }
 
 
-def _section_data(planned: Planned, section: Section) -> dict[str, Any]:
+def _section_data(planned: Planned, section: Section, words: Words) -> dict[str, Any]:
     return {
         "start": _number(section.start),
         "length": _number(section.length),
@@ -199,7 +236,7 @@ def _section_data(planned: Planned, section: Section) -> dict[str, Any]:
                 "depth": _number(lane.depth),
                 "layer": lane.layer,
                 "segments": [
-                    {"mark": _mark(planned, each), "piece": each.strip, "copy": each.copy, "part": each.part}
+                    {"mark": _mark(planned, each, words), "piece": each.strip, "copy": each.copy, "part": each.part}
                     | {"parts": each.parts, "start": _number(each.start), "length": _number(each.length)}
                     for each in lane.segments
                 ],
@@ -207,7 +244,7 @@ def _section_data(planned: Planned, section: Section) -> dict[str, Any]:
             for lane in section.lanes
         ],
         "panels": [
-            {"mark": _mark(planned, each), "piece": each.strip, "copy": each.copy}
+            {"mark": _mark(planned, each, words), "piece": each.strip, "copy": each.copy}
             | {"from_end": _number(each.from_end), "from_edge": _number(each.from_edge)}
             | {"length": _number(each.length), "width": _number(each.width), "turned": each.turned}
             for each in section.panels

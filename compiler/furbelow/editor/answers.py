@@ -9,7 +9,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove_each, solved
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
-from furbelow.s2_solve.why import as_markdown, why
+from furbelow.s2_solve.why import why
 
 _NAME = re.compile(r"[a-z_][a-z0-9_]*(?:\.[a-z_][a-z0-9_]*)?")
 
@@ -46,4 +46,8 @@ def explained(file: str, text: str, line: int, column: int) -> str | None:
     if numbers.value is None or name not in numbers.value.values:
         return None
     reason = why(numbers.value, name)
-    return None if reason.value is None else f"size {size}\n\n{as_markdown(reason.value)}"
+    if reason.value is None:
+        return None
+    from furbelow.s6_write.pages.why_text import WhyText  # words are heavy to load, and faults need none
+
+    return f"size {size}\n\n{WhyText(numbers.value, Workroom()).markdown(reason.value)}"

@@ -5,96 +5,131 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from furbelow.fit.fit import Fit, Missed, Trial, Values
+from furbelow.fit.fit import Fit, Missed, Trial
+from furbelow.fit.fit import Values as Amounts
 from furbelow.fit.targets import Limit, value_of
 from furbelow.garment.exact import exact_text
+from furbelow.garment.message import One, Own, Part, Things, Value, Values
 from furbelow.measure.measure_text import System, show_cloth_length, show_decimal, system_of
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import LENGTH, PLAIN
+from furbelow.order.whose import whose
 from furbelow.s5_buy.amounts import COST, HOURS
+from furbelow.s6_write.words.messages import Messages
+
+Told = Mapping[str, Value | str]
+
+_SIDES = ("under", "over")
+_CALLED = {COST: "fit-cost", HOURS: "fit-hours"}
 
 
 def as_text(fit: Fit) -> str:
-    return "\n".join(_lines(fit)) + "\n"
+    words = Messages(fit.order.spec.language, fit.order.room.words)
+    words.read("fit")
+    return "\n".join(_lines(fit, words)) + "\n"
 
 
-def _lines(fit: Fit) -> Iterator[str]:
-    spec, said = fit.order.spec, " and ".join(limit.text for limit in fit.limits) or "no limit"
-    aims = ", then ".join(aim.text for aim in fit.aims)
-    yield f"{spec.title}, {fit.order.wearer}: {aims}, so that {said}"
+def _lines(fit: Fit, words: Messages) -> Iterator[str]:
+    asked: Told = {
+        "garment": f"{fit.order.spec.title}, {whose(fit.order)}",
+        "aims": Things(tuple(Own(aim.text) for aim in fit.aims), "then"),
+        "limits": Things(tuple(Own(limit.text) for limit in fit.limits)),
+    }
+    yield words.text("fit-asked" if fit.limits else "fit-asked-no-limit", asked)
     if fit.best is not None:
-        yield f"  {_choices(fit, fit.best)}"
-        yield from _table(fit, fit.best)
-        yield f"  make it with {_options(fit, fit.best)}"
+        yield f"  {_choices(fit, fit.best, words)}"
+        yield from _table(fit, fit.best, words)
+        yield "  " + words.text("fit-make", {"options": _options(fit, fit.best)})
         if fit.beaten_by is not None:
-            yield f"  no better: with {_choices(fit, fit.beaten_by)} {_why_not(fit, fit.beaten_by)}"
+            passed: Told = {
+                "choices": _choices(fit, fit.beaten_by, words),
+                "why": _why_not(fit, fit.beaten_by, words),
+            }
+            yield "  " + words.text("fit-no-better", passed)
     elif fit.nearest is not None:
-        yield "  no garment of these choices keeps within that"
-        yield f"  nearest: {_choices(fit, fit.nearest)}"
-        yield from _table(fit, fit.nearest)
+        yield "  " + words.text("fit-none")
+        yield "  " + words.text("fit-nearest", {"choices": _choices(fit, fit.nearest, words)})
+        yield from _table(fit, fit.nearest, words)
         missed = fit.missed(fit.nearest)
-        together = " and ".join(_amount_text(one.limit, one.came_to, fit) for one in missed)
         if len(missed) > 1:
-            yield f"  would do: {together} in place of all that is missed"
+            together = Things(tuple(Own(_amount_text(one.limit, one.came_to, fit)) for one in missed))
+            yield "  " + words.text("fit-would-do-all", {"limits": together})
         for relaxed in fit.relax:
-            kept = " and ".join(limit.text for limit in fit.limits if limit is not relaxed.limit)
-            kept = f", keeping {kept}" if kept else ""
-            yield (
-                f"  would do: {_amount_text(relaxed.limit, relaxed.to, fit)} in place of `{relaxed.limit.text}`{kept},"
-                f" with {_choices(fit, relaxed.trial)}"
-            )
-    yield f"  {_count(fit)}"
+            kept = Things(tuple(Own(limit.text) for limit in fit.limits if limit is not relaxed.limit))
+            told: Told = {
+                "instead": _amount_text(relaxed.limit, relaxed.to, fit),
+                "limit": relaxed.limit.text,
+                "kept": kept,
+                "choices": _choices(fit, relaxed.trial, words),
+            }
+            yield "  " + words.text("fit-would-do", told)
+    yield "  " + words.said(_count(fit))
 
 
-def _count(fit: Fit) -> str:
-    parts = [f"{fit.grid:,} garments to choose from"]
+def _count(fit: Fit) -> Things:
+    parts = [Part("fit-garments", {"garments": fit.grid})]
     if fit.refused:
-        parts.append(f"{fit.refused:,} refused by the proofs")
+        parts.append(Part("fit-refused", {"garments": fit.refused}))
     if fit.ruled_out:
-        parts.append(f"{fit.ruled_out:,} ruled out by the area of their pieces alone")
-    parts.append(f"{fit.planned:,} cut to the last strip")
+        parts.append(Part("fit-ruled-out", {"garments": fit.ruled_out}))
+    parts.append(Part("fit-planned", {"garments": fit.planned}))
     if fit.unsure:
-        parts.append(f"{fit.unsure:,} not reached in the work allowed, so one of them may be better")
-    return ", ".join(parts)
+        parts.append(Part("fit-unsure", {"garments": fit.unsure}))
+    return Things(tuple(parts), "row")
 
 
-def _table(fit: Fit, trial: Trial) -> Iterator[str]:
+def _table(fit: Fit, trial: Trial, words: Messages) -> Iterator[str]:
     assert trial.exact is not None
+
+    def said(value: Quantity) -> str:
+        return words.local(show(value, _system(fit)))
+
     for limit in fit.limits:
-        left, right = value_of(limit.left, trial.exact), value_of(limit.right, trial.exact)
-        spare = abs(limit.overrun(trial.exact))
         side = "under" if (limit.sign in ("<=", "<")) == limit.holds(trial.exact) else "over"
-        yield f"    {limit.left.text}: {show(left, _system(fit))} of {show(right, _system(fit))}, {show(spare, _system(fit))} {side}"
+        told: Told = {
+            "what": limit.left.text,
+            "amount": said(value_of(limit.left, trial.exact)),
+            "limit": said(value_of(limit.right, trial.exact)),
+            "spare": said(abs(limit.overrun(trial.exact))),
+            "side": One(side, _SIDES),
+        }
+        yield "    " + words.text("fit-amount-of", told)
     named = {name for limit in fit.limits for name in limit.left.names}
     for name in _told(fit, trial.exact):
         if name not in named:
-            yield f"    {name}: {show(trial.exact[name], _system(fit))}"
+            amount: Told = {"what": Part(_CALLED[name]) if name in _CALLED else name, "amount": said(trial.exact[name])}
+            yield "    " + words.text("fit-amount", amount)
 
 
-def _told(fit: Fit, values: Values) -> list[str]:
+def _told(fit: Fit, values: Amounts) -> list[str]:
     cloths = [name for name, material in fit.order.spec.materials.items() if material.kind == "cloth"]
     return [name for name in (*cloths, COST, HOURS) if name in values]
 
 
-def _why_not(fit: Fit, trial: Trial) -> str:
+def _why_not(fit: Fit, trial: Trial, words: Messages) -> str:
     if trial.faults:
-        return f"it can't be made: {trial.faults[0].headline}"
-    at_least = "" if trial.exact is not None else "at least "
-    return "; ".join(_missed(fit, missed, at_least) for missed in fit.missed(trial))
+        return words.text("fit-refused-by", {"fault": trial.faults[0].headline})
+    return words.said(
+        Things(tuple(_missed(fit, missed, trial.exact is None, words) for missed in fit.missed(trial)), "clauses")
+    )
 
 
-def _missed(fit: Fit, missed: Missed, at_least: str = "") -> str:
-    over = "over" if missed.limit.sign in ("<=", "<") else "short"
-    came, by = show(missed.came_to, _system(fit)), show(missed.over, _system(fit))
-    return f"{missed.limit.left.text} comes to {at_least}{came}, {by} {over}"
+def _missed(fit: Fit, missed: Missed, at_least: bool, words: Messages) -> Part:
+    told: Values = {
+        "what": Own(missed.limit.left.text),
+        "came-to": Own(words.local(show(missed.came_to, _system(fit)))),
+        "by": Own(words.local(show(missed.over, _system(fit)))),
+        "side": One("over" if missed.limit.sign in ("<=", "<") else "under", _SIDES),
+    }
+    return Part("fit-missed-at-least" if at_least else "fit-missed", told)
 
 
 def _amount_text(limit: Limit, to: Quantity, fit: Fit) -> str:
     return f"{limit.left.text} {limit.sign.rstrip('=')}= {show(to, _system(fit), up=limit.sign in ('<=', '<'))}"
 
 
-def _choices(fit: Fit, trial: Trial) -> str:
-    return ", ".join(f"{name} {value.show(_system(fit))}" for name, value in trial.choices.items())
+def _choices(fit: Fit, trial: Trial, words: Messages) -> str:
+    return ", ".join(f"{name} {words.local(value.show(_system(fit)))}" for name, value in trial.choices.items())
 
 
 def _options(fit: Fit, trial: Trial) -> str:
@@ -132,7 +167,7 @@ def as_data(fit: Fit) -> dict[str, Any]:
 
     return {
         "title": fit.order.spec.title,
-        "wearer": fit.order.wearer,
+        "wearer": whose(fit.order),
         "aims": [aim.text for aim in fit.aims],
         "limits": [limit.text for limit in fit.limits],
         "best": trial(fit.best),

@@ -94,8 +94,8 @@ class Own(NamedTuple):
     text: str
 
 
-# How several values stand behind each other: "a, b and c", "a, b", "a; b", "a + b".
-Joined = Literal["list", "row", "clauses", "sum"]
+# How several values stand behind each other: "a, b and c", "a, b", "a; b", "a, then b", "a + b".
+Joined = Literal["list", "row", "clauses", "then", "sum"]
 
 
 class Things(NamedTuple):

@@ -8,7 +8,7 @@ from fractions import Fraction
 from furbelow.garment.solved import Solved
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.measure_text import show_apart, system_of
-from furbelow.measure.quantity import System, show_cloth_length, show_decimal, show_length
+from furbelow.measure.quantity import System, show_cloth_length, show_length
 
 _INCH = Fraction("25.4")
 _YARD = 36 * _INCH
@@ -82,11 +82,6 @@ class Phrasing:
         """Thread that is needed, in whole metres or yards."""
         return show_cloth_length(length, self.system, _YARD if self.system == "inch" else Fraction(1000))
 
-    def stitch(self, length: Fraction) -> str:
-        """A stitch length: in mm as machines are marked, in inch rooms with the count to the inch."""
-        shown = f"{show_decimal(length, 1)} mm stitch"
-        return shown if self.system == "metric" else f"{shown} ({round(_INCH / length)} to the inch)"
-
     def cut(self, length: Fraction) -> str:
         """A cut length in mm: never shown shorter than it is."""
         step = Fraction(1) if self.system == "metric" else _INCH / 16
@@ -100,33 +95,9 @@ class Phrasing:
         """The maker's words for a piece: "flounce"."""
         return self.solved.pieces[name].label
 
-    def the(self, names: str | Sequence[str]) -> str:
-        """One or several pieces with the article: "the flounce", "the upper tier and the lining"."""
-        named = [names] if isinstance(names, str) else list(dict.fromkeys(names))
-        return listed([f"the {self.piece(name)}" for name in named])
-
-    def edge(self, piece: str, side: str) -> str:
-        return f"the {side} edge of the {self.piece(piece)}"
-
-    def edges(self, pieces: Sequence[str], side: str) -> str:
-        """The same side of one or several pieces."""
-        if len(set(pieces)) == 1:
-            return self.edge(pieces[0], side)
-        return f"the {side} edges of {self.the(pieces)}"
-
     def count(self, number: int, one: str, many: str | None = None) -> str:
         """ "1 pin", "12 pins"."""
         return f"{number} {one if number == 1 else many or one + 's'}"
-
-    def chain(self, copies: int) -> str:
-        """How work on like pieces is marked: empty for one."""
-        if copies == 1:
-            return ""
-        return "both, before the next step" if copies == 2 else f"all {copies} in one chain, before the next step"
-
-    def again(self, copies: int) -> str:
-        """How steps are marked that make one row of stitches: all of them for one piece, then for the next."""
-        return "" if copies == 1 else f"then the same steps for the other{'' if copies == 2 else f' {copies - 1}'}"
 
     def share(self, share: Fraction) -> str:
         return f"{share_digits(share)} %"

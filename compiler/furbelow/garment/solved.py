@@ -9,7 +9,6 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Span
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.spec import Material, Piece, Spec, Step
-from furbelow.measure.measure_text import System, show_length
 from furbelow.measure.quantity import Quantity
 
 MOST_SLACK = Fraction("12.7")
@@ -24,23 +23,13 @@ class Rounded(NamedTuple):
     finished_before: Fraction | None = None
     finished: Fraction | None = None
 
-    def told(self, system: System) -> str:
-        """The rounding as a sentence: "rounded up to 5 mm: 23.43 cm -> 23.5 cm"."""
-        step = show_length(self.step, system)
-        change = f"{show_length(self.cut_before, system)} -> {show_length(self.cut, system)}"
-        if self.finished_before is None or self.finished is None:
-            return f"rounded up to {step}: {change}"
-        finished = f"{show_length(self.finished_before, system)} -> {show_length(self.finished, system)}"
-        if change == finished:
-            return f"rounded up to {step}: {change}"
-        return f"cut size rounded up to {step}: {change}; finished {finished}"
-
 
 class Because(NamedTuple):
-    """Why a number that stands on no formula is what it is: by the message of the guide, and as the terminal says it."""
+    """Why a number that stands on no formula is what it is: a message of the guide, and what that counts or shares."""
 
     message: str
-    text: str
+    counts: Mapping[str, int] = {}
+    share: Fraction | None = None
 
 
 class Derivation(NamedTuple):
@@ -58,7 +47,7 @@ class Derivation(NamedTuple):
     rounded: Rounded | None
     span: Span | None
     origin: str  # "body", "choice", "measure", "material", "piece", "allowance", "step", "rule"
-    because: str = ""
+    because: Because | None = None
 
 
 class Allowance(NamedTuple):

@@ -46,5 +46,5 @@ class Derivations(Mapping[str, Derivation]):
             rounded=rounded,
             span=equation.span,
             origin=equation.origin,
-            because=equation.says.because.message if isinstance(equation.says, Fixed) else "",
+            because=equation.says.because if isinstance(equation.says, Fixed) else None,
         )

@@ -94,9 +94,9 @@ class Agreement(NamedTuple):
 
 
 ROUNDING = "rounding"
-BY_WORKROOM = Because("reason-workroom", "set by the workroom")
-ONE = Because("reason-one", "one, as no count is written")
-NONE = Because("reason-none", "none, as the repeat does not go so far")
+BY_WORKROOM = Because("reason-workroom")
+ONE = Because("reason-one")
+NONE = Because("reason-none")
 SIZES = ("length", "depth")
 ATTRIBUTES = ("length", "depth", "cut_length", "cut_depth", "count")
 _SIDES = {"length": ("start", "end"), "depth": ("top", "bottom")}

@@ -133,13 +133,13 @@ class Evaluation:
 
 
 def text_of(equation: Equation) -> str:
-    """What fixes the value, as a formula in names."""
+    """What fixes the value, as a formula in names; empty where a rule of ours fixes it."""
     says = equation.says
     if isinstance(says, Written):
         return says.formula.text
     if isinstance(says, Sum):
         return says.text({})
-    return says.because.text if says else ""
+    return ""
 
 
 def _comparisons(term: Term) -> Iterator[Infix]:

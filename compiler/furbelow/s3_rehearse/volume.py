@@ -17,8 +17,8 @@ from furbelow.measure.quantity import mm, number
 from furbelow.s3_rehearse.run import Run
 from furbelow.s3_rehearse.ways_in import closes, ways_in
 
-AS_WORKED = Because("reason-as-worked", "as it is cut and worked")
-BEFORE_DRAWN = Because("reason-before-drawn", "round the top, before it is drawn in")
+AS_WORKED = Because("reason-as-worked")
+BEFORE_DRAWN = Because("reason-before-drawn")
 
 
 class Hem(NamedTuple):
@@ -121,8 +121,8 @@ def _reasons(run: Run, volume: Volume, top: str) -> Iterator[Derivation]:
         piece = run.solved.pieces[hem.piece]
         parts = piece.count // hem.copies
         plain = piece.length * parts == hem.round
-        formula = (f"{parts} * " if parts > 1 else "") + f"{hem.piece}.length" if plain else AS_WORKED.text
-        because = "" if plain else AS_WORKED.message
+        formula = (f"{parts} * " if parts > 1 else "") + f"{hem.piece}.length" if plain else ""
+        because = None if plain else AS_WORKED
         with_values = (f"{parts} * " if parts > 1 else "") + show(piece.length) if plain else show(hem.round)
         needs = (f"{hem.piece}.length",) if plain else ()
         yield Derivation(
@@ -144,13 +144,13 @@ def _reasons(run: Run, volume: Volume, top: str) -> Iterator[Derivation]:
     yield Derivation(
         name,
         mm(volume.waist),
-        BEFORE_DRAWN.text,
+        "",
         show(volume.waist),
         (),
         None,
         run.solved.pieces[top].piece.span,
         "volume",
-        BEFORE_DRAWN.message,
+        BEFORE_DRAWN,
     )
     yield Derivation(
         "fullness_to_hem",

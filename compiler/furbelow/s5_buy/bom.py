@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from fractions import Fraction
 from math import ceil, floor
@@ -14,17 +14,17 @@ from typing import NamedTuple
 from furbelow.diagnose.unseen import without_unseen
 
 COLUMNS: tuple[str, ...] = (
-    "name",
-    "code",
-    "consumption per piece",
-    "supplier",
-    "cost",
-    "specification",
-    "colour",
-    "size",
-    "placement",
+    "bom-name",
+    "bom-code",
+    "bom-consumption",
+    "bom-supplier",
+    "bom-cost",
+    "bom-specification",
+    "bom-colour",
+    "bom-size",
+    "bom-placement",
 )
-"""Source: textileindustry.net, Bill of material (BOM) in the apparel industry."""
+"""The messages of the headings. Source: textileindustry.net, Bill of material (BOM) in the apparel industry."""
 
 # A spreadsheet takes a cell that begins so for a formula and runs it; some pass over what stands before it unseen, and
 # take the wide forms for the plain ones. Source: OWASP, CSV Injection.
@@ -51,28 +51,28 @@ class MaterialRow(NamedTuple):
     placement: str = ""
 
 
-def materials_csv(rows: Iterable[MaterialRow]) -> bytes:
-    """The rows as CSV: a header, CRLF line ends, quotes where needed (RFC 4180), UTF-8 without a mark.
+def materials_csv(rows: Iterable[MaterialRow], headings: Sequence[str], point: str) -> bytes:
+    """The rows as CSV: a header with these headings, CRLF line ends, quotes where needed (RFC 4180), UTF-8 without a mark.
 
-    Consumption is rounded up to 1/1000 of its unit, cost to the nearest 1/100, halves up.
+    point: the decimal sign. Consumption is rounded up to 1/1000 of its unit, cost to the nearest 1/100, halves up.
     A cell that a spreadsheet would run as a formula gets an apostrophe in front.
     """
     text = io.StringIO(newline="")
     writer = csv.writer(text, lineterminator="\r\n")
-    writer.writerow(COLUMNS)
+    writer.writerow(headings)
     for row in rows:
-        writer.writerow([_guarded(cell) for cell in _cells(row)])
+        writer.writerow([_guarded(cell) for cell in _cells(row, point)])
     return text.getvalue().encode("utf-8")
 
 
-def _cells(row: MaterialRow) -> tuple[str, ...]:
+def _cells(row: MaterialRow, point: str) -> tuple[str, ...]:
     thousandths = Decimal(ceil(row.consumption * 1000)).scaleb(-3).normalize()
-    consumption = f"{thousandths:f} {row.unit}".rstrip()
+    consumption = f"{thousandths:f} {row.unit}".rstrip().replace(".", point)
     if row.cost is None:
         cost = ""
     else:
         cents = Decimal(floor(row.cost * 100 + Fraction(1, 2))).scaleb(-2)
-        cost = f"{cents:.2f} {row.currency}".rstrip()
+        cost = f"{cents:.2f} {row.currency}".rstrip().replace(".", point)
     return (
         row.name,
         row.code,

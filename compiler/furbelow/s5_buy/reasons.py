@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from furbelow.garment.solved import Derivation, Solved
+from furbelow.garment.solved import Because, Derivation, Solved
 from furbelow.measure.quantity import Quantity, mm, number
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import Line, ShoppingList
+
+_SEWN_OFF = {"needle": "reason-needle", "bobbin": "reason-bobbin", "looper": "reason-looper"}
 
 
 def reasons_of_buying(solved: Solved, cutting: Cutting, shopping: ShoppingList) -> Mapping[str, Derivation]:
@@ -32,13 +34,9 @@ def _line(solved: Solved, cutting: Cutting, shopping: ShoppingList, line: Line) 
     if name in cutting.sheets:
         plan, spare = cutting.sheet(name).plan, f"{name}.spare"
         length = f"{name}.bolt_length"
-        proven = (
-            "proven to be the cheapest of its kind"
-            if plan.proven
-            else f"at most {float(plan.gap):.1%} dearer than the best"
-        )
-        told = f"the cutting plan: {_count(plan.joins, 'join')} in {_count(plan.setups, 'section')}, {proven}"
-        known[length] = _of(length, mm(plan.bolt_length), told, ())
+        counts = {"joins": plan.joins, "sections": plan.setups}
+        because = Because("reason-plan-proven", counts) if plan.proven else Because("reason-plan", counts, plan.gap)
+        known[length] = _told(length, mm(plan.bolt_length), because)
         more = spare in known
         formula = f"{length} + {spare}" if more else length
         yield _worked(solved, known, f"{name}.need", need, formula, (length, *([spare] if more else [])))
@@ -46,13 +44,13 @@ def _line(solved: Solved, cutting: Cutting, shopping: ShoppingList, line: Line) 
     elif line.unit == "reels":
         parts = {"needle": shopping.thread.needle, "bobbin": shopping.thread.bobbin, "looper": shopping.thread.looper}
         for part, length_mm in parts.items():
-            told = f"what the {part} sews off in all seams, {float(shopping.thread.waste):.0%} of waste in it"
-            known[f"{name}.{part}"] = _of(f"{name}.{part}", mm(length_mm), told, ())
+            because = Because(_SEWN_OFF[part], share=shopping.thread.waste)
+            known[f"{name}.{part}"] = _told(f"{name}.{part}", mm(length_mm), because)
         threads = tuple(f"{name}.{part}" for part, length_mm in parts.items() if length_mm)
         yield _worked(solved, known, f"{name}.need", need, " + ".join(threads), threads)
         yield from (known[each] for each in threads)
     else:
-        yield _of(f"{name}.need", need, "what the steps use of it, and the spare that the spec asks for", ())
+        yield _told(f"{name}.need", need, Because("reason-steps-use"))
 
 
 def _worked(
@@ -68,5 +66,5 @@ def _of(name: str, value: Quantity, formula: str, inputs: tuple[str, ...], with_
     return Derivation(name, value, formula, with_values, inputs, None, None, "shopping")
 
 
-def _count(number: int, what: str) -> str:
-    return f"{number} {what}{'s' * (number != 1)}"
+def _told(name: str, value: Quantity, because: Because) -> Derivation:
+    return Derivation(name, value, "", "", (), None, None, "shopping", because)

@@ -39,7 +39,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         "--only", metavar="NAME", action="append", default=[], help="a wearer of the class; once, or once for each"
     )
     parser.add_argument("--workroom", metavar="FILE", help="a file with the machines, habits and prices of the room")
-    parser.add_argument("--language", metavar="CODE", help="the language in which steps are told")
+    parser.add_argument("--language", metavar="CODE", help="the language of the answer")
     parser.add_argument("--set", metavar="CHOICE=VALUE", action="append", default=[], help="a choice in both")
     parser.add_argument(
         "--set-second", metavar="CHOICE=VALUE", action="append", default=[], help="a choice in the second"
@@ -49,7 +49,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 
 def _compare(options: argparse.Namespace) -> int:
-    from furbelow.compare.compare import as_data, as_text, compare
+    from furbelow.compare.compare import as_data, as_text, compare, words_of
     from furbelow.verbs.reading import Reader
 
     reader = Reader(options)
@@ -62,7 +62,7 @@ def _compare(options: argparse.Namespace) -> int:
     if options.format == "json":
         reader.print_json(as_data(found))
     else:
-        print(as_text(found), end="")
+        print(as_text(found, words_of(other)), end="")
     return DONE
 
 
@@ -89,9 +89,11 @@ def _planned(reader: Reader, order: Order) -> Planned | None:
 
 def _names(options: argparse.Namespace, first: Order, second: Order) -> tuple[str, str]:
     """What the two are called: by what tells them apart."""
+    from furbelow.order.whose import whose
+
     if options.second and options.second != options.spec:
-        return f"{options.spec}, {first.wearer}", f"{options.second}, {second.wearer}"
-    chosen = [", ".join([order.wearer, *_said(order)]) for order in (first, second)]
+        return f"{options.spec}, {whose(first)}", f"{options.second}, {whose(second)}"
+    chosen = [", ".join([whose(order), *_said(order)]) for order in (first, second)]
     return f"{first.spec.title}: {chosen[0]}", chosen[1]
 
 

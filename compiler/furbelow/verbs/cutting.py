@@ -31,6 +31,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 def _cutting(options: argparse.Namespace) -> int:
     from furbelow.compare.ways_to_cut import as_data, as_text, ways_to_cut
     from furbelow.order.chain import planned_each
+    from furbelow.order.whose import whose
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader(options)
@@ -42,9 +43,9 @@ def _cutting(options: argparse.Namespace) -> int:
             continue
         ways = ways_to_cut(planned.value)
         if options.format == "json":
-            shown.append(as_data(planned.value, ways, order.wearer))
+            shown.append(as_data(planned.value, ways, whose(order)))
         else:
-            print(as_text(planned.value, ways, order.wearer), end="")
+            print(as_text(planned.value, ways, whose(order)), end="")
     if options.format == "json":
         reader.print_json({"cuttings": shown})
     return DONE if all_sound else SPEC_AT_FAULT

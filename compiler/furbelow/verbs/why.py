@@ -23,11 +23,13 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
 
 def _why(options: argparse.Namespace) -> int:
     from furbelow.order.explained import explained
-    from furbelow.s2_solve.why import as_data, as_markdown, as_text, why
+    from furbelow.s2_solve.why import why
+    from furbelow.s6_write.pages.why_text import WhyText
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader(options)
-    numbers = explained(reader.one_order(asked(options)), options.name)
+    order = reader.one_order(asked(options))
+    numbers = explained(order, options.name)
     if numbers.value is None:
         reader.tell(numbers.faults)
         return SPEC_AT_FAULT
@@ -35,8 +37,9 @@ def _why(options: argparse.Namespace) -> int:
     if reason.value is None:
         reader.tell(reason.faults)
         return WRONG_USE
+    told = WhyText(numbers.value, order.room)
     if options.format == "json":
-        reader.print_json(as_data(reason.value))
+        reader.print_json(told.data(reason.value))
     else:
-        print((as_markdown if options.format == "markdown" else as_text)(reason.value))
+        print(told.markdown(reason.value) if options.format == "markdown" else told.text(reason.value))
     return DONE

@@ -61,3 +61,15 @@ bom-stretch = Dehnung { $amount }
 bom-reel = Rolle { $amount }
 # Die englische Baumwollnummer eines Fadens.
 bom-count = Ne { $amount }
+# Die Überschriften der Spalten.
+bom-name = Name
+bom-code = Bestellnummer
+bom-consumption = Verbrauch je Kleidungsstück
+bom-supplier = Lieferant
+bom-cost = Kosten
+bom-specification = Beschreibung
+bom-colour = Farbe
+bom-size = Größe
+bom-placement = Verwendung
+# Reißverschlüsse und Verschlüsse werden gezählt.
+bom-pieces = Stück

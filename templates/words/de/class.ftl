@@ -54,6 +54,14 @@ class-reels = { $reels ->
  }
 class-shopping-file = Die Liste für den Laden
 class-materials-file = Die Materialien als Tabelle
+# In der Materialtabelle für Programme.
+class-garments = Kleidungsstücke, die es brauchen
+class-to-order = zu bestellen
+class-order-cost = Kosten der Bestellung
+class-mean = { $garments ->
+    [one] Mittel aus { $garments } Kleidungsstück
+   *[other] Mittel aus { $garments } Kleidungsstücken
+ }
 
 ## Zuschneiden für alle
 

@@ -97,6 +97,7 @@ money = { $amount }{ "\u00A0" }{ $currency }
 # Mehreres hintereinander, wie in einer Tabelle, und mehrere Aussagen.
 row = { $before }, { $after }
 clauses = { $before }; { $after }
+then = { $before }, dann { $after }
 
 # Wie lange etwas dauert.
 duration = { $hours ->

@@ -57,6 +57,22 @@ reason-none = keine, da die Wiederholung nicht so weit reicht
 reason-as-worked = wie zugeschnitten und verarbeitet
 reason-before-drawn = obere Weite, vor dem Zusammenziehen
 
+# Was gekauft wird: der Plan eines Stoffes, Faden und alles andere.
+reason-plan-proven = der Zuschnittplan: { reason-plan-joins }, bewiesen der billigste seiner Art
+reason-plan = der Zuschnittplan: { reason-plan-joins }, höchstens { $share } teurer als der beste
+reason-plan-joins = { $joins ->
+    [one] { $joins } Verbindungsnaht in { reason-plan-sections }
+   *[other] { $joins } Verbindungsnähte in { reason-plan-sections }
+ }
+reason-plan-sections = { $sections ->
+    [one] { $sections } Abschnitt
+   *[other] { $sections } Abschnitten
+ }
+reason-needle = was die Nadel in allen Nähten vernäht, { $share } Verlust eingerechnet
+reason-bobbin = was die Spule in allen Nähten hergibt, { $share } Verlust eingerechnet
+reason-looper = was der Greifer in allen Nähten vernäht, { $share } Verlust eingerechnet
+reason-steps-use = was die Schritte davon brauchen, und die Reserve, die im Entwurf steht
+
 # Die Einheit, in der gerechnet wird, wenn die Anleitung andere nennt.
 reason-units-cm = cm
 reason-units-inches = Zoll

@@ -64,3 +64,15 @@ bom-stretch = stretch { $amount }
 bom-reel = reel { $amount }
 # The English cotton count of a thread.
 bom-count = Ne { $amount }
+# The headings of its columns.
+bom-name = name
+bom-code = code
+bom-consumption = consumption per piece
+bom-supplier = supplier
+bom-cost = cost
+bom-specification = specification
+bom-colour = colour
+bom-size = size
+bom-placement = placement
+# Zips and fastenings are counted.
+bom-pieces = pieces

@@ -54,6 +54,14 @@ class-reels = { $reels ->
  }
 class-shopping-file = The list for the shop
 class-materials-file = The materials as a table
+# In the table of materials for programs.
+class-garments = garments that use it
+class-to-order = to order
+class-order-cost = cost of the order
+class-mean = { $garments ->
+    [one] mean of { $garments } garment
+   *[other] mean of { $garments } garments
+ }
 
 ## Cutting for all
 

@@ -71,6 +71,7 @@ money = { $amount } { $currency }
 # Several things behind each other, as in a table, and several statements.
 row = { $before }, { $after }
 clauses = { $before }; { $after }
+then = { $before }, then { $after }
 
 # How long something takes.
 duration = { $hours ->

@@ -57,6 +57,22 @@ reason-none = none, as the repeat does not go so far
 reason-as-worked = as it is cut and worked
 reason-before-drawn = round the top, before it is drawn in
 
+# What is bought: the plan of a cloth, thread, and all else.
+reason-plan-proven = the cutting plan: { reason-plan-joins }, proven to be the cheapest of its kind
+reason-plan = the cutting plan: { reason-plan-joins }, at most { $share } dearer than the best
+reason-plan-joins = { $joins ->
+    [one] { $joins } join in { reason-plan-sections }
+   *[other] { $joins } joins in { reason-plan-sections }
+ }
+reason-plan-sections = { $sections ->
+    [one] { $sections } section
+   *[other] { $sections } sections
+ }
+reason-needle = what the needle sews off in all seams, { $share } of waste in it
+reason-bobbin = what the bobbin sews off in all seams, { $share } of waste in it
+reason-looper = what the looper sews off in all seams, { $share } of waste in it
+reason-steps-use = what the steps use of it, and the spare that the spec asks for
+
 # The units that numbers are worked out in, where the guide speaks in others.
 reason-units-cm = cm
 reason-units-inches = inches

@@ -64,3 +64,15 @@ bom-stretch = elasticidad { $amount }
 bom-reel = carrete { $amount }
 # El número inglés (algodón) de un hilo.
 bom-count = Ne { $amount }
+# Los títulos de las columnas.
+bom-name = nombre
+bom-code = referencia
+bom-consumption = consumo por prenda
+bom-supplier = proveedor
+bom-cost = coste
+bom-specification = descripción
+bom-colour = color
+bom-size = talla
+bom-placement = uso
+# Las cremalleras y los cierres se cuentan.
+bom-pieces = unidades

@@ -54,6 +54,14 @@ class-reels = { $reels ->
  }
 class-shopping-file = La lista para la tienda
 class-materials-file = Los materiales en una tabla
+# En la tabla de materiales para programas.
+class-garments = prendas que lo llevan
+class-to-order = para pedir
+class-order-cost = coste del pedido
+class-mean = { $garments ->
+    [one] media de { $garments } prenda
+   *[other] media de { $garments } prendas
+ }
 
 ## Corte para todos
 

@@ -112,6 +112,7 @@ money = { $amount }{ "\u00A0" }{ $currency }
 # Varias cosas una tras otra, como en una tabla, y varias constataciones.
 row = { $before }, { $after }
 clauses = { $before }; { $after }
+then = { $before }, luego { $after }
 
 # Cuánto tiempo lleva algo.
 duration = { $hours ->

@@ -57,6 +57,22 @@ reason-none = ninguna, pues la repetición no llega hasta ahí
 reason-as-worked = tal como se corta y se trabaja
 reason-before-drawn = contorno de arriba, antes de recogerlo
 
+# Lo que se compra: el plano de una tela, el hilo y todo lo demás.
+reason-plan-proven = el plano de corte: { reason-plan-joins }, demostrado como el más barato de su clase
+reason-plan = el plano de corte: { reason-plan-joins }, como mucho un { $share } más caro que el mejor
+reason-plan-joins = { $joins ->
+    [one] { $joins } unión en { reason-plan-sections }
+   *[other] { $joins } uniones en { reason-plan-sections }
+ }
+reason-plan-sections = { $sections ->
+    [one] { $sections } corte
+   *[other] { $sections } cortes
+ }
+reason-needle = lo que cose la aguja en todas las costuras, con un { $share } de pérdida
+reason-bobbin = lo que da la canilla en todas las costuras, con un { $share } de pérdida
+reason-looper = lo que cose el áncora en todas las costuras, con un { $share } de pérdida
+reason-steps-use = lo que gastan los pasos, y la reserva que pide el modelo
+
 # La unidad de los cálculos, cuando la guía emplea otra.
 reason-units-cm = cm
 reason-units-inches = pulgadas

@@ -64,3 +64,15 @@ bom-stretch = extension { $amount }
 bom-reel = bobine { $amount }
 # Le titre anglais d’un fil de coton.
 bom-count = Ne { $amount }
+# Les titres des colonnes.
+bom-name = nom
+bom-code = référence
+bom-consumption = consommation par vêtement
+bom-supplier = fournisseur
+bom-cost = coût
+bom-specification = description
+bom-colour = couleur
+bom-size = taille
+bom-placement = emploi
+# Les fermetures sont comptées.
+bom-pieces = pièces

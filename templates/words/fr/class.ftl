@@ -54,6 +54,14 @@ class-reels = { $reels ->
  }
 class-shopping-file = La liste pour le magasin
 class-materials-file = Les matériaux en tableau
+# Dans le tableau des matériaux pour programmes.
+class-garments = vêtements qui en prennent
+class-to-order = à commander
+class-order-cost = coût de la commande
+class-mean = { $garments ->
+    [one] moyenne de { $garments } vêtement
+   *[other] moyenne de { $garments } vêtements
+ }
 
 ## Coupe pour tous
 

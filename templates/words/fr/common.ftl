@@ -117,6 +117,7 @@ money = { $amount }{ "\u00A0" }{ $currency }
 # Plusieurs choses l’une derrière l’autre, comme dans un tableau, et plusieurs constats.
 row = { $before }, { $after }
 clauses = { $before } ; { $after }
+then = { $before }, puis { $after }
 
 # Combien de temps quelque chose prend.
 duration = { $hours ->

@@ -57,6 +57,22 @@ reason-none = aucun, car la répétition ne va pas jusque-là
 reason-as-worked = tel que coupé et travaillé
 reason-before-drawn = tour du haut, avant de le resserrer
 
+# Ce qui est acheté : le plan d’un tissu, le fil, et tout le reste.
+reason-plan-proven = le plan de coupe{ "\u00A0" }: { reason-plan-joins }, prouvé le moins cher de son genre
+reason-plan = le plan de coupe{ "\u00A0" }: { reason-plan-joins }, plus cher que le meilleur de { $share } au plus
+reason-plan-joins = { $joins ->
+    [one] { $joins } raccord en { reason-plan-sections }
+   *[other] { $joins } raccords en { reason-plan-sections }
+ }
+reason-plan-sections = { $sections ->
+    [one] { $sections } coupon
+   *[other] { $sections } coupons
+ }
+reason-needle = ce que l’aiguille coud dans toutes les coutures, { $share } de perte compris
+reason-bobbin = ce que la canette donne dans toutes les coutures, { $share } de perte compris
+reason-looper = ce que le boucleur coud dans toutes les coutures, { $share } de perte compris
+reason-steps-use = ce que les étapes en utilisent, et la réserve que demande le modèle
+
 # L’unité des calculs, quand le guide en emploie une autre.
 reason-units-cm = cm
 reason-units-inches = pouces

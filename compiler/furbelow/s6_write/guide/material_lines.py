@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from math import ceil
 
@@ -10,7 +10,7 @@ from furbelow.garment.dyeing import DyeClass, usual_class
 from furbelow.garment.message import Amount, Fibre, Length, Money, Number, One, Own, Part, Share, Supply, Things, Value
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import LENGTH
-from furbelow.s5_buy.bom import MaterialRow
+from furbelow.s5_buy.bom import COLUMNS, MaterialRow, materials_csv
 from furbelow.s5_buy.shopping import Line, ShoppingList, Unit
 from furbelow.s6_write.guide.guide import MaterialLine
 from furbelow.s6_write.words.words import Words
@@ -34,7 +34,7 @@ def material_lines(shopping: ShoppingList, words: Words) -> tuple[MaterialLine, 
         MaterialLine(
             name=words.name(line.name),
             description=words.said(Things(tuple(_description(line, words)), "row")),
-            amount=words.said(_bought(line)),
+            amount=words.said(bought(line)),
             need=words.said(_needed(line)),
             use=words.said(Things((Things(line.placement, "row"), *_thread(line, shopping)), "clauses")),
             cost="" if line.cost is None else words.said(Money(line.cost, shopping.currency)),
@@ -53,10 +53,10 @@ def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[Mate
         consumption = line.need / step if line.unit in (Unit.LENGTH, Unit.REELS) else line.need
         rows.append(
             MaterialRow(
-                name=line.name,
+                name=words.name(line.name) if words.say.solved.spec.is_translated else line.name,
                 code=material.code,
                 consumption=consumption,
-                unit={Unit.VOLUME: "ml", Unit.MASS: "g", Unit.PIECES: "pieces"}.get(line.unit, unit),
+                unit={Unit.VOLUME: "ml", Unit.MASS: "g", Unit.PIECES: words.text("bom-pieces")}.get(line.unit, unit),
                 supplier=material.supplier,
                 cost=line.cost,
                 currency=shopping.currency if line.cost is not None else "",
@@ -69,7 +69,14 @@ def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[Mate
     return tuple(rows)
 
 
-def _bought(line: Line) -> Value:
+def materials_table(rows: Iterable[MaterialRow], words: Words) -> bytes:
+    """The bill of materials as CSV, its headings and decimal signs those of the language."""
+    words.read("buying")
+    return materials_csv(rows, [words.text(column) for column in COLUMNS], words.local("."))
+
+
+def bought(line: Line) -> Value:
+    """So much as the shop sells."""
     if line.unit is Unit.PIECES:
         return Part("buy-pieces", {"pieces": int(line.bought)})
     if line.unit in _WEIGHED:

@@ -15,7 +15,7 @@ from furbelow.s6_write.guide.garment_facts import elastic_reason, fact, garment_
 from furbelow.s6_write.guide.guide import Fact
 from furbelow.s6_write.guide.reasons import elastic_name, name_of
 from furbelow.s6_write.guide.times import duration
-from furbelow.s6_write.guide.told_reason import Teller, rounding_said
+from furbelow.s6_write.guide.told_reason import Teller, because_said, rounding_said
 from furbelow.s6_write.words.words import Words
 
 _FASTENERS = ("hook-and-bar", "button", "snaps", "ties", "zip")
@@ -50,7 +50,9 @@ def times(shopping: ShoppingList, words: Words) -> Iterator[Fact]:
 
 def _solved(derivation: Derivation, label: str, words: Words, teller: Teller) -> Fact:
     system = words.say.system
-    if derivation.formula == derivation.value.show(system):
+    if derivation.because:
+        reason = because_said(derivation.because, words)
+    elif derivation.formula == derivation.value.show(system):
         reason = ""
     elif words.say.solved.spec.is_translated:
         reason = teller.in_words(derivation)

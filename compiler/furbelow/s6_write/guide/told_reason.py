@@ -7,8 +7,8 @@ import re
 from collections.abc import Mapping
 from fractions import Fraction
 
-from furbelow.garment.message import Amount, Own, Part, Pieces, Value, Values, flag
-from furbelow.garment.solved import Derivation, Rounded, Solved
+from furbelow.garment.message import Amount, Own, Part, Pieces, Share, Value, Values, flag
+from furbelow.garment.solved import Because, Derivation, Rounded, Solved
 from furbelow.measure.quantity import mm
 from furbelow.s6_write.guide.guide import Reason
 from furbelow.s6_write.words.words import Words
@@ -57,7 +57,7 @@ class Teller:
             label=label,
             value=self._words.said(self._amount(derivation)),
             told=self._told(derivation, place, self._titles.get(operation, "")),
-            formula=derivation.formula,
+            formula=because_said(derivation.because, self._words) if derivation.because else derivation.formula,
             with_numbers=derivation.with_values,
             rounding=rounding_said(derivation.rounded, self._solved, self._words),
             place=place,
@@ -91,7 +91,7 @@ class Teller:
             result = "" if derivation.rounded else f" = {value}"
             return f"{self.in_words(derivation)} = {self.signs(derivation.with_values)}{result}"
         if derivation.because:
-            return words.text(derivation.because)
+            return because_said(derivation.because, words)
         if derivation.name not in self._solved.values:
             return f"{self.signs(derivation.with_values)} = {value}"
         if derivation.origin == "body":
@@ -130,6 +130,15 @@ class Teller:
         """The signs of a formula as they are written on paper, and its functions in words."""
         formula = self._words.reckoned(formula.replace("*", "×").replace(" - ", " − ").replace(" / ", " ÷ "))
         return _FUNCTION.sub(lambda found: f"{self._words.text(_FUNCTIONS[found.group(1)])} (", formula)
+
+
+def because_said(because: Because, words: Words) -> str:
+    """Why a number is what it is, where it stands on no formula."""
+    values: dict[str, Value] = dict(because.counts)
+    if because.share is not None:
+        values["share"] = Share(because.share)
+    words.read("reasons")
+    return words.text(because.message, values)
 
 
 def rounding_said(rounded: Rounded | None, solved: Solved, words: Words) -> str:

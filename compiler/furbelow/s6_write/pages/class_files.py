@@ -6,9 +6,8 @@ import csv
 import io
 from collections.abc import Mapping
 
-from furbelow.s5_buy.bom import materials_csv
 from furbelow.s5_buy.class_order import ClassOrder
-from furbelow.s6_write.guide.material_lines import material_rows
+from furbelow.s6_write.guide.material_lines import material_rows, materials_table
 from furbelow.s6_write.pages.class_cutting import class_cutting
 from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_html, sums
 from furbelow.s6_write.pages.markdown_page import escaped
@@ -16,6 +15,8 @@ from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.words.words import Words
+
+_ORDERED = ("class-garments", "class-to-order", "class-order-cost")
 
 
 def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str, bytes]:
@@ -60,11 +61,11 @@ def _materials(order: ClassOrder, words: Words) -> bytes:
         row._replace(
             consumption=row.consumption / heads,
             cost=None if row.cost is None else row.cost / heads,
-            size=f"mean of {words.say.count(heads, 'garment')}",
+            size=words.text("class-mean", {"garments": heads}),
         )
         for row in material_rows(order.shopping, "", words)
     ]
-    table = list(csv.reader(io.StringIO(materials_csv(rows).decode("utf-8"), newline="")))
+    table = list(csv.reader(io.StringIO(materials_table(rows, words).decode("utf-8"), newline="")))
     ordered = [
         [str(each.garments), line.together, line.together_cost]
         for line, each in zip(bought_lines(order, words), order.bought, strict=True)
@@ -72,7 +73,6 @@ def _materials(order: ClassOrder, words: Words) -> bytes:
     text = io.StringIO(newline="")
     writer = csv.writer(text, lineterminator="\r\n")
     writer.writerows(
-        [*row, *more]
-        for row, more in zip(table, [["garments that use it", "to order", "cost of the order"], *ordered], strict=True)
+        [*row, *more] for row, more in zip(table, [[words.text(head) for head in _ORDERED], *ordered], strict=True)
     )
     return text.getvalue().encode("utf-8")

@@ -7,10 +7,9 @@ from collections.abc import Callable, Mapping
 from furbelow.garment.phrasing import Phrasing
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
-from furbelow.s5_buy.bom import materials_csv
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.guide.guide import Guide
-from furbelow.s6_write.guide.material_lines import material_rows
+from furbelow.s6_write.guide.material_lines import material_rows, materials_table
 from furbelow.s6_write.pages.json_page import to_json
 from furbelow.s6_write.pages.markdown_page import figure_files, markdown
 from furbelow.s6_write.pages.own_font import OwnFont, own_font
@@ -46,7 +45,7 @@ def files_of(
     words = Words(guide.language, Phrasing(rehearsal.solved, room, cutting.joins))
     files = dict(guide_files(guide, words, own_font(room.font), with_pdf=with_pdf))
     files["shopping.md"] = shopping_markdown(shopping, guide.title, guide.wearer, words).encode("utf-8")
-    files["materials.csv"] = materials_csv(material_rows(shopping, guide.wearer, words))
+    files["materials.csv"] = materials_table(material_rows(shopping, guide.wearer, words), words)
     return files
 
 

@@ -5,7 +5,9 @@ from pathlib import Path
 
 import pytest
 from furbelow.garment.solved import Allowance, Solved
-from furbelow.s2_solve.why import as_data, as_markdown, as_text, why
+from furbelow.garment.workroom import Workroom
+from furbelow.s2_solve.why import why
+from furbelow.s6_write.pages.why_text import WhyText
 from furbelow.verbs.command import run
 
 from tests.by_hand import Work, garment, given, solve
@@ -31,17 +33,22 @@ def skirt() -> Solved:
     return solved
 
 
+def told(solved: Solved) -> WhyText:
+    return WhyText(solved, Workroom())
+
+
 def test_the_tree_goes_down_to_the_lines_that_the_number_stands_on() -> None:
-    reason = why(skirt(), "flounce.cut_depth").value
+    solved = skirt()
+    reason = why(solved, "flounce.cut_depth").value
     assert reason
     assert (
-        as_text(reason)
+        told(solved).text(reason)
         == """\
 flounce.cut_depth = 59 cm  [garment.yaml, line 12]
     flounce.depth + flounce.top_takes = 58 cm + 1 cm
     flounce.depth = 58 cm  [garment.yaml, line 12]
         skirt_length - band.depth = 60.6 cm - 3 cm
-        cut size rounded up to 5 mm: 58.6 cm -> 59 cm; finished 57.6 cm -> 58 cm
+        cut size rounded up to 5 mm: 58.6 cm becomes 59 cm; finished 57.6 cm becomes 58 cm
         band.depth = 3 cm  [garment.yaml, line 16]
             elastic.width + 5 mm = 2.5 cm + 5 mm
             elastic.width = 2.5 cm (25 mm)  [garment.yaml, line 8]
@@ -56,18 +63,20 @@ flounce.cut_depth = 59 cm  [garment.yaml, line 12]
 
 
 def test_the_tree_can_be_read_as_markdown() -> None:
-    reason = why(skirt(), "skirt_length").value
+    solved = skirt()
+    reason = why(solved, "skirt_length").value
     assert reason
-    assert as_markdown(reason) == (
+    assert told(solved).markdown(reason) == (
         "- `skirt_length` = **60.6 cm**; `waist_height * 60% = 101 cm * 60%`; garment.yaml, line 4\n"
         "  - `waist_height` = **101 cm**; wearer.yaml, line 1\n"
     )
 
 
 def test_the_tree_goes_into_json_without_its_empty_fields() -> None:
-    reason = why(skirt(), "skirt_length").value
+    solved = skirt()
+    reason = why(solved, "skirt_length").value
     assert reason
-    assert json.loads(json.dumps(as_data(reason))) == {
+    assert json.loads(json.dumps(told(solved).data(reason))) == {
         "name": "skirt_length",
         "value": "60.6 cm",
         "formula": "waist_height * 60%",
@@ -88,9 +97,10 @@ def test_the_tree_goes_into_json_without_its_empty_fields() -> None:
 
 
 def test_a_rule_says_whether_it_holds() -> None:
-    reason = why(skirt(), "rule 1").value
+    solved = skirt()
+    reason = why(solved, "rule 1").value
     assert reason
-    first, second, *_ = as_text(reason).splitlines()
+    first, second, *_ = told(solved).text(reason).splitlines()
     assert first.startswith("rule 1 = holds")
     assert second.strip() == "flounce.depth > band.depth * 2: 58 cm > 3 cm * 2"
 
@@ -114,7 +124,7 @@ def test_a_number_that_many_stand_on_is_explained_once() -> None:
     assert solved
     reason = why(solved, "m39").value
     assert reason
-    assert as_text(reason).count("[garment.yaml") == 41  # m0 stands on nothing and is shown twice
+    assert told(solved).text(reason).count("[garment.yaml") == 41  # m0 stands on nothing and is shown twice
 
 
 def test_a_chain_too_long_to_read_ends_with_the_name_to_ask_for() -> None:
@@ -124,7 +134,7 @@ def test_a_chain_too_long_to_read_ends_with_the_name_to_ask_for() -> None:
     assert solved
     reason = why(solved, "m1999").value
     assert reason
-    assert as_text(reason).splitlines()[-1].strip() == "m1899 = 1 mm (ask for it by name)"
+    assert told(solved).text(reason).splitlines()[-1].strip() == "m1899 = 1 mm (ask for it by name)"
 
 
 def test_every_value_of_a_garment_can_be_explained() -> None:
@@ -132,7 +142,7 @@ def test_every_value_of_a_garment_can_be_explained() -> None:
     for name in solved.values:
         reason = why(solved, name).value
         assert reason
-        assert reason.value
+        assert told(solved).data(reason)["value"]
 
 
 @pytest.mark.parametrize(
@@ -146,7 +156,7 @@ def test_every_value_of_a_garment_can_be_explained() -> None:
             ["net = 460 cm", "round_up(454 cm, 10 cm)", "net.bolt_length = 454 cm", "4 joins in 2 sections"],
         ),
         ("larkspur", "M", "edging", ["edging = 1300 cm", "round_up(1204 cm, 100 cm)"]),
-        ("larkspur", "M", "thread", ["thread = 1\n", "thread.needle + thread.bobbin", "15% of waste"]),
+        ("larkspur", "M", "thread", ["thread = 1\n", "thread.needle + thread.bobbin", "15 % of waste"]),
         ("marigold", "16", "lawn", ["lawn.sold_by = 9 in"]),
     ],
 )
