@@ -95,6 +95,69 @@ def test_no_english_is_left_on_the_pages_of_a_class_and_of_every_size(tmp_path: 
     assert _left(_made(tmp_path, spec, ROOMS["theatre"], "--class", str(roster), "--no-pdf")) == {}
 
 
+_REPORTS = [
+    ("cutting", "--size", "M"),
+    ("cutting", "--size", "M", "--most-sections", "1"),
+    ("fit", "--size", "M", "--free", "fullness,layers", "--so-that", "net <= 4.6 m and cost <= 30 EUR"),
+    ("fit", "--size", "M", "--free", "fullness", "--so-that", "net <= 1 m and cost <= 1 EUR"),
+    ("compare", "--size", "M", "--size", "L", "--set-second", "layers=3"),
+    ("why", "net", "--size", "M"),
+    ("why", "thread", "--size", "M"),
+    ("why", "elastic", "--size", "M"),
+    ("why", "rule 1", "--size", "M"),
+    ("why", "flounce.cut_depth", "--size", "M", "--format", "markdown"),
+]
+
+
+@pytest.mark.parametrize("report", _REPORTS, ids=" ".join)
+def test_no_english_is_left_in_a_report(
+    report: tuple[str, ...], tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """But for the names of the maker's file, the keys of the workroom and what the call asks for."""
+    monkeypatch.chdir(tmp_path)
+    spec = (SPECS / "larkspur.yaml").read_text("utf-8")
+    Path("spec.yaml").write_text(told_in_both(spec), encoding="utf-8")
+    verb, *options = report
+    run([verb, "spec.yaml", "--language", CODE, *options])
+    told = capsys.readouterr().out
+    assert len(told) > 20
+    assert english_left(told, *_names(spec), *re.findall(r"\w+", " ".join(options))) == []
+
+
+def _names(spec: str) -> set[str]:
+    import yaml
+
+    read = yaml.load(spec, yaml.BaseLoader)
+    named = {name for section in ("body", "choices", "materials", "pieces") for name in read[section]}
+    asked = {
+        "most joins",
+        "most sections",
+        "join price",
+        "setup price",
+        "round_up",
+        "bolt_length",
+        "sold_by",
+        "spec.yaml",
+    }
+    sizes = {"cut_length", "cut_depth", "top_takes", "bottom_takes", "start_takes", "end_takes", "worn.over", "need"}
+    steps = {
+        "step",
+        "rule",
+        "turn up",
+        "seam",
+        "width",
+        "reel",
+        "needle",
+        "bobbin",
+        "least",
+        "with",
+        "make",
+        "set",
+        "count",
+    }
+    return {word for name in named | asked | sizes | steps for word in re.split(r"[_ .]", name)}
+
+
 def test_the_page_and_the_booklet_say_their_language(tmp_path: Path) -> None:
     import pikepdf
 
