@@ -48,3 +48,15 @@ def test_a_lapped_zip_has_margins_of_2_cm_and_a_centred_one_rows_6_mm_to_both_si
     zips = "  zip: {kind: zip, length: 20 cm}\n"
     assert "sew 6 mm beside the seam" in work(pieces, steps.replace("WAY", "centred"), materials=zips).words()
     assert "Sew 1 cm beside the seam" in work(pieces, steps.replace("WAY", "lapped"), materials=zips).words()
+
+
+def test_a_pocket_passes_the_hand_that_reaches_into_it() -> None:
+    # From memory: round the hand of a large man (95th percentile) ANSUR II gives about 23.5 cm; flat in a pocket it needs
+    # half of that, 11.8 cm, and 1 cm to move: no warning above 13 cm, and 10 cm is told.
+    hand = (235 / 2 + 10) / 10
+    pieces = "skirt: {from: net, length: 116 cm, depth: 60 cm}\npocket: {from: net, length: WIDE cm, depth: 16 cm}"
+    step = "- patch pocket: {pocket: pocket, on: skirt, below top: 10 cm, from start: 20 cm}"
+    fits, tight = (work(pieces.replace("WIDE", wide), step) for wide in ("13", "10"))
+    assert 13 > hand > 10
+    assert "a pocket of" not in str([fault.headline for fault in fits.warnings])
+    assert "a pocket of 10 cm" in str([fault.headline for fault in tight.warnings])

@@ -84,10 +84,14 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
     ),
     "a skirt with a zip": (
         """skirt: {from: lawn, length: 116 cm, depth: 60 cm}
+        pocket: {from: lawn, length: 15 cm, depth: 16 cm}
+        bag: {from: net, count: 2, length: 14 cm, depth: 24 cm}
         waistband: {from: lawn, length: waist_girth + 1 cm + 3 cm, depth: 3 cm}""",
         """- neaten: {edge: skirt.start}
         - neaten: {edge: skirt.end}
-        - join ends: {of: skirt, seam: 2 cm, open: 20 cm, open at hem: 15 cm}
+        - join ends: {of: skirt, seam: 2 cm, open: 20 cm, open at hem: 15 cm, gap: 14 cm, gap below top: 24 cm}
+        - side pocket: {bag: bag, in: skirt.ends}
+        - patch pocket: {pocket: pocket, on: skirt, below top: 10 cm, from start: 30 cm}
         - zip: {in: skirt.ends, zip: zip, way: lapped}
         - gather: {edge: skirt.top, length: waist_girth + 1 cm}
         - fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm, fasten: hook and bar}

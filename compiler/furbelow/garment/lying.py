@@ -61,8 +61,8 @@ class Occupant(NamedTuple):
 
     @property
     def across(self) -> bool:
-        """It lies at an end of the piece and runs down it."""
-        return self.along is not None
+        """It lies at an end of the piece and runs down it; what is sewn on in the middle does not."""
+        return self.along is not None and self.kind is not Lies.STRIP
 
 
 class Window(NamedTuple):

@@ -94,6 +94,8 @@ class Picture(StrEnum):
     ROW_ON_LINE = "row on a line"
     ZIP = "zip"
     SEAM_SLIT = "slit in a seam"
+    PATCH_POCKET = "patch pocket"
+    SIDE_POCKET = "side pocket"
 
 
 class Tool(StrEnum):

@@ -43,6 +43,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER, ZIP_TEETH
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.seam_openings import to_come
 
 CENTRED, LAPPED, INVISIBLE = "centred", "lapped", "invisible"
 WAYS = (CENTRED, LAPPED, INVISIBLE)
@@ -109,8 +110,7 @@ class Zip:
             return refused(bench, step, (), _no_opening(step, opening))
         touches = tuple(dict.fromkeys(ply.piece for ply in seam.plies))
         edge = bench.edge(opening.name)
-        to_come = max(solved.length(f"{edge.name}_takes") - edge.used, Fraction(0)) if _takes(solved, edge.name) else 0
-        finished = opening.length - to_come
+        finished = opening.length - to_come(bench, say, edge.name)
         long = solved.materials[name].amounts["length"].as_length_mm()
         fault = _does_not_fit(step, say, long, finished, way)
         if fault and fault.is_error:
@@ -176,10 +176,6 @@ def _seam(bench: Bench, step: SolvedStep) -> Seam:
     seam = bench.seam_at(edge_of(step.written, "in"))
     assert seam is not None  # the step was carried out
     return seam
-
-
-def _takes(solved: Solved, name: str) -> bool:
-    return f"{name}_takes" in solved.values
 
 
 def _no_opening(step: SolvedStep, opening: Opening | None) -> Fault:

@@ -30,6 +30,7 @@ name-number = { $name ->
     [first-seam] erste Naht
     [first-turn] erster Einschlag
     [from-edge] Abstand von der Kante
+    [from-start] vom Anfang
     [front] vorn
     [fullness-to-hem] Mehrweite bis zum Saum
     [gap] Öffnung

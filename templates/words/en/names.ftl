@@ -30,6 +30,7 @@ name-number = { $name ->
     [first-seam] first seam
     [first-turn] first turn
     [from-edge] from edge
+    [from-start] from the start
     [front] front
     [fullness-to-hem] fullness to hem
     [gap] gap

@@ -30,6 +30,7 @@ name-number = { $name ->
     [first-seam] primera costura
     [first-turn] primer doblez
     [from-edge] desde el borde
+    [from-start] desde el principio
     [front] delantero
     [fullness-to-hem] vuelo hasta el bajo
     [gap] abertura

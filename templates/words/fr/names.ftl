@@ -30,6 +30,7 @@ name-number = { $name ->
     [first-seam] première couture
     [first-turn] premier repli
     [from-edge] distance au bord
+    [from-start] distance au début
     [front] devant
     [fullness-to-hem] ampleur jusqu’à l’ourlet
     [gap] ouverture

@@ -33,6 +33,7 @@ from furbelow.s6_write.figures.overview import overview as overview
 from furbelow.s6_write.figures.piece_view import piece_view
 from furbelow.s6_write.figures.placket import placket
 from furbelow.s6_write.figures.pleats import pleats
+from furbelow.s6_write.figures.pockets import patch_pocket, side_pocket
 from furbelow.s6_write.figures.quarter_marks import quarter_marks
 from furbelow.s6_write.figures.ring_over_ring import ring_over_ring
 from furbelow.s6_write.figures.row_on_line import row_on_line
@@ -83,6 +84,8 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.ROW_ON_LINE: row_on_line,
     Picture.ZIP: zip_in_seam,
     Picture.SEAM_SLIT: seam_slit,
+    Picture.PATCH_POCKET: patch_pocket,
+    Picture.SIDE_POCKET: side_pocket,
 }
 
 

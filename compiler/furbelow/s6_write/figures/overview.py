@@ -23,7 +23,10 @@ def overview(run: Run, words: Words) -> Figure:
     """The garment as it is after the last step, each layer by itself, heights to one scale."""
     words.read("figures-piece-view", "figures-overview")
     bench = run.final
-    found = chains(bench, bench.cloths)
+    # What is sewn on in the middle and closes to no ring, as a pocket, is no layer.
+    found = tuple(
+        chain for chain in chains(bench, bench.cloths) if chain[0] not in _on_lines(run) or bench.cloths[chain[0]].ring
+    )
     columns = 2 if len(found) > 1 else 1
     room = 384.0 / columns
     upright = min(FINEST, DEEP / float(max(run.drops.values())))
@@ -151,7 +154,7 @@ def _length(run: Run, each: Edge) -> Fraction:
 
 def _named(run: Run, chain: tuple[str, ...], found: tuple[tuple[str, ...], ...]) -> Values:
     """What `figure-overview-name` needs: where the layer lies, on which piece, and how many lie there alike."""
-    lines = {ply.piece: seam.on.piece for seam in run.final.seams.values() if seam.on for ply in seam.plies}
+    lines = _on_lines(run)
     hung = [each for each in found if each[0] not in lines]
     if chain[0] in lines:
         place = "sewn-on"
@@ -161,3 +164,10 @@ def _named(run: Run, chain: tuple[str, ...], found: tuple[tuple[str, ...], ...])
         place = "outside" if chain == hung[0] else "inside" if chain == hung[-1] else "between"
     on = Pieces((lines.get(chain[0], chain[0]),))
     return {"place": One(place, PLACES), "on": on, "layers": layered(run.final, chain[-1])}
+
+
+def _on_lines(run: Run) -> dict[str, str]:
+    """The pieces that are sewn on along a line across another one, each with that piece."""
+    bench = run.final
+    lines = [(seam.edges[0], seam.on.piece) for seam in bench.seams.values() if seam.on]
+    return {name.partition(".")[0]: on for edge, on in lines for name in bench.opened(edge)}

@@ -38,7 +38,7 @@ def left_open(done: Performed, say: Phrasing) -> Performed:
     first, last = pieces[0], pieces[-1]
     top, hem, gap = (step.mm(key) if key in step.amounts else Fraction(0) for key in ("open", "open at hem", "gap"))
     after = done.after
-    from_cut = top + _to_come(done.before, say, f"{first}.top")
+    from_cut = top + to_come(done.before, say, f"{first}.top")
     if top:
         edge = after.edge(f"{first}.top")
         round_it = round_foot(after, edge, from_cut)
@@ -46,11 +46,11 @@ def left_open(done: Performed, say: Phrasing) -> Performed:
             Opening(edge.name, first, from_cut, Fraction(0), round_it, seam=seam.name)
         )
     if hem:
-        deep = hem + _to_come(done.before, say, f"{last}.bottom")
+        deep = hem + to_come(done.before, say, f"{last}.bottom")
         after = after.with_edges(*(each._replace(slit=True) for each in _within(after, pieces, deep)))
     hole = None
     if gap:
-        down = step.mm("gap below top") + _to_come(done.before, say, f"{first}.top")
+        down = step.mm("gap below top") + to_come(done.before, say, f"{first}.top")
         hole = SeamGap(down, gap)
     shorter = _sewn(done, say)
     after = after.with_seams(seam._replace(length=shorter, gap=hole, slit=hem))
@@ -72,7 +72,7 @@ def open_said(done: Performed, say: Phrasing) -> dict[str, Value]:
     """The values that messages of openings are given, measured from the edges as they are cut or sewn now."""
     step, pieces = done.step, words_of(done.step.written, "of")
     given = {key: step.mm(key) if key in step.amounts else Fraction(0) for key in OPEN}
-    above, below = (_to_come(done.before, say, name) for name in (f"{pieces[0]}.top", f"{pieces[-1]}.bottom"))
+    above, below = (to_come(done.before, say, name) for name in (f"{pieces[0]}.top", f"{pieces[-1]}.bottom"))
     begins = given["gap below top"] + above
     return {
         "open": Length(given["open"] + above),
@@ -88,14 +88,14 @@ def _sewn(done: Performed, say: Phrasing) -> Fraction:
     step, pieces, before = done.step, words_of(done.step.written, "of"), done.before
     length = sum((before.depth(piece) for piece in pieces), Fraction(0))
     if "open" in step.amounts:
-        length -= step.mm("open") + _to_come(done.before, say, f"{pieces[0]}.top")
+        length -= step.mm("open") + to_come(done.before, say, f"{pieces[0]}.top")
     if "open at hem" in step.amounts:
-        length -= step.mm("open at hem") + _to_come(done.before, say, f"{pieces[-1]}.bottom")
+        length -= step.mm("open at hem") + to_come(done.before, say, f"{pieces[-1]}.bottom")
     return length - (step.mm("gap") if "gap" in step.amounts else 0)
 
 
-def _to_come(bench: Bench, say: Phrasing, name: str) -> Fraction:
-    """What is still taken at an edge that lies in the seam: its opening is measured from the finished edge."""
+def to_come(bench: Bench, say: Phrasing, name: str) -> Fraction:
+    """What later steps still take at a piece edge, in mm: places are given from the finished edge."""
     taken = f"{name}_takes"
     whole = say.solved.length(taken) if taken in say.solved.values else Fraction(0)
     return max(whole - bench.edge(name).used, Fraction(0))
