@@ -111,7 +111,8 @@ class Seam(NamedTuple):
 
 class Casing(NamedTuple):
     """A channel for elastic or a cord. `width`: clear width inside; `length`: round the ring; `gap`: opening in its
-    stitching, 0 where there is none. A cord's ends hang out of the gap; shirring has `elastic` without a gap."""
+    stitching, 0 where there is none. A cord's ends hang out of the gap; shirring has `elastic` without a gap.
+    flat: its two ends are open, until a seam closes them with the elastic in it; a cord hangs out of them."""
 
     name: str
     piece: str
@@ -120,8 +121,9 @@ class Casing(NamedTuple):
     gap: Fraction
     open: bool = True
     elastic: str = ""
-    elastic_length: Fraction = Fraction(0)  # of the closed loop at rest
+    elastic_length: Fraction = Fraction(0)  # of the closed loop at rest; as it is cut while the casing is flat
     cord: str = ""
+    flat: bool = False
 
 
 class Opening(NamedTuple):

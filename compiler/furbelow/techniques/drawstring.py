@@ -1,7 +1,8 @@
 """Draw a cord through a casing; its ends come out of the gap and are tied.
 
-What it does: bars the gap in front, pulls the cord through, fastens it behind and finishes its ends.
-Edges before and after: an open, empty casing before; the casing holds a cord, its ends out of the gap, after.
+What it does: bars the gap in front, pulls the cord through, fastens it behind and finishes its ends. Through a flat casing it
+    goes from end to end, and is tied round the waist.
+Edges before and after: an open, empty casing before; the casing holds a cord, its ends out of the gap or of both its ends, after.
 Allowance: none. The cord takes the length round the casing, both ends, and what finishes them.
 Example: `- drawstring: {cord: cord, into: waistband, ends: 14 cm, for: child}`
 Source: children up to 14 years: waist cord ends of 14 cm at most with the garment open, 28 cm closed: EN 14682:2007, of
@@ -136,7 +137,7 @@ class Drawstring:
             bench,
             after,
             pieces,
-            sewn=(Sewn(StitchType.ZIGZAG, 4 * casing.width, 1, Fraction(1)),),
+            sewn=(Sewn(StitchType.ZIGZAG, (2 if casing.flat else 4) * casing.width, 1, Fraction(1)),),
             used=(Used(cord, cut, 1, Part("use-cord", {"piece": Pieces((casing.piece,))})),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,
@@ -146,16 +147,28 @@ class Drawstring:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts = facts_of(done, Threaded)
         casing = facts.casing
-        actions = (
-            zigzag_set(done.sewn[0].stitch),
-            Action("drawstring-bars"),
-            Action("drawstring-cut"),
-            Action("drawstring-wrap"),
-            Action("drawstring-thread"),
-            Action("drawstring-even"),
-            Action("drawstring-bar-behind"),
-            Action("drawstring-knot" if facts.knotted else "drawstring-fold"),
-        )
+        finish = Action("drawstring-knot" if facts.knotted else "drawstring-fold")
+        if casing.flat:
+            actions: tuple[Action, ...] = (
+                Action("drawstring-cut"),
+                Action("drawstring-wrap"),
+                Action("drawstring-thread-flat"),
+                Action("drawstring-even"),
+                zigzag_set(done.sewn[0].stitch),
+                Action("drawstring-bar-flat"),
+                finish,
+            )
+        else:
+            actions = (
+                zigzag_set(done.sewn[0].stitch),
+                Action("drawstring-bars"),
+                Action("drawstring-cut"),
+                Action("drawstring-wrap"),
+                Action("drawstring-thread"),
+                Action("drawstring-even"),
+                Action("drawstring-bar-behind"),
+                finish,
+            )
         values: Values = {
             "cord": Supply(word_of(done.step.written, "cord")),
             "band": Pieces((casing.piece,)),
@@ -173,7 +186,8 @@ class Drawstring:
         }
         by_hand, needle = ((), ()) if facts.knotted else ((HAND_NEEDLE,), (Tool.HAND_NEEDLE,))
         cautions = (CORDS, SAFETY_PIN, *by_hand, NO_FLAME_ON_ENDS)
-        return Instructions("drawstring-title", "drawstring-aim", actions, values, cautions, (*TOOLS, *needle))
+        aim = "drawstring-aim-flat" if casing.flat else "drawstring-aim"
+        return Instructions("drawstring-title", aim, actions, values, cautions, (*TOOLS, *needle))
 
 
 def _drawn_ends(solved: Solved, casing: Casing, ends: Fraction) -> Fraction | None:
@@ -181,7 +195,8 @@ def _drawn_ends(solved: Solved, casing: Casing, ends: Fraction) -> Fraction | No
     waist = solved.values.get("waist_girth")
     if waist is None:
         return None
-    return ends + max(Fraction(0), casing.length - waist.value.as_length_mm()) / 2
+    given = (casing.length - waist.value.as_length_mm()) / 2
+    return ends + (given if casing.flat else max(Fraction(0), given))
 
 
 def _not_to_thread(step: SolvedStep, say: Phrasing, casing: Casing, cord: str, width: Fraction) -> Fault | None:
@@ -211,7 +226,7 @@ def _not_to_thread(step: SolvedStep, say: Phrasing, casing: Casing, cord: str, w
             f" {say.length(width - casing.width)} too narrow",
             help="make the casing deeper or choose a narrower cord",
         )
-    if casing.gap < width + PASS:
+    if not casing.flat and casing.gap < width + PASS:
         return fault_at(
             written,
             "into",

@@ -1,7 +1,8 @@
 """Fold the top edge down to make a casing for elastic in one with the piece.
 
-What it does: turns the raw edge under, folds the casing to the wrong side and stitches along its lower fold, with a gap.
-Edges before and after: a ring, raw or neatened, before; hemmed, with an open casing, after.
+What it does: turns the raw edge under, folds the casing to the wrong side and stitches along its lower fold: on a ring with a
+    gap, on a flat edge from end to end, so that it is open at both ends.
+Edges before and after: raw or neatened before; hemmed, with an open casing, after.
 Allowance: turn under + depth, at this edge.
 Example: `- folded casing: {edge: top.top, depth: elastic.width + 1/4 in, turn under: 1/4 in, gap: 2 in}`
 Source: for 1 1/2 in elastic fold 1/4 in and then 1 3/4 in, gap 1 5/8 in (home sewing practice, published 2018).
@@ -13,7 +14,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Casing, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, One, Stitch, Values, edge_said
+from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -55,7 +56,11 @@ class FoldedCasing:
         "edge": Parameter("The edge that is folded down.", Kind.EDGE),
         "depth": Parameter("Depth of the casing: the elastic's width and room to slide.", Kind.LENGTH),
         "turn under": Parameter("First turn, which hides the raw edge.", Kind.LENGTH, "6 mm"),
-        "gap": Parameter("Opening left in the stitching for the elastic.", Kind.LENGTH, "5 cm"),
+        "gap": Parameter(
+            "Opening left in the stitching of a ring for the elastic; a flat casing is open at its ends.",
+            Kind.LENGTH,
+            "5 cm",
+        ),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -77,22 +82,10 @@ class FoldedCasing:
         if fault := edge_not_ready(bench, written, "edge", name):
             return refused(bench, step, (), fault)
         edge = bench.edge(name)
-        if not bench.ring(edge):
-            return refused(
-                bench,
-                step,
-                edge.pieces,
-                fault_at(
-                    written,
-                    "edge",
-                    "FB304",
-                    f"`{name}` is still flat, and a casing for elastic is a ring",
-                    help="close its ends before this step",
-                ),
-            )
-        if fault := gap_too_wide(say, step, edge):
+        flat = not bench.ring(edge)
+        if not flat and (fault := gap_too_wide(say, step, edge)):
             return refused(bench, step, edge.pieces, fault)
-        depth, under, gap = step.mm("depth"), step.mm("turn under"), step.mm("gap")
+        depth, under, gap = step.mm("depth"), step.mm("turn under"), Fraction(0) if flat else step.mm("gap")
         left = bench.depth(edge.pieces[0]) - under - depth
         if depth > left:
             return refused(
@@ -110,7 +103,7 @@ class FoldedCasing:
             )
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + under + depth, held=True))
         after = taken(after, edge, under + depth).with_casing(
-            Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap)
+            Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap, flat=flat)
         )
         sewn = Sewn(StitchType.LOCK, edge.set_length - gap, edge.copies, room.seam_stitch)
         return Performed(
@@ -126,7 +119,8 @@ class FoldedCasing:
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
-        depth, gap = done.step.mm("depth"), done.step.mm("gap")
+        casing = done.after.casings[edge.name]
+        depth, gap, flat = done.step.mm("depth"), casing.gap, casing.flat
         cord = holds_cord(say.solved, edge.name)
         if done.step.mm("turn under"):
             turns: tuple[Action, ...] = (Action("folded-casing-turn-under"), Action("folded-casing-fold"))
@@ -135,12 +129,13 @@ class FoldedCasing:
         actions = (
             *label_written(done, say),
             *turns,
-            Action("folded-casing-gap-front" if cord else "folded-casing-gap"),
-            *label_laid(done, say, "folded-casing-label"),
-            Action("folded-casing-sew"),
+            *(() if flat else (Action("folded-casing-gap-front" if cord else "folded-casing-gap"),)),
+            *label_laid(done, say, "folded-casing-label-flat" if flat else "folded-casing-label"),
+            Action("folded-casing-sew-flat" if flat else "folded-casing-sew"),
         )
         values: Values = {
             "edge": edge_said(edge),
+            "flat": flag(flat),
             "seam": seam_said(done.before, edge.pieces, say),
             "hold": One(say.room.hold_with, ("pins", "clips")),
             "under": Length(done.step.mm("turn under")),

@@ -1,8 +1,9 @@
 """Draw elastic through a casing and join its ends.
 
 What it does: pulls the elastic through the gap, overlaps and sews its ends.
+    In a flat casing both ends are sewn fast, and the seam that closes the casing catches them.
 Edges before and after: an open, empty casing before; the casing holds a closed elastic, its gap still open, after.
-Allowance: the overlap, on the elastic.
+Allowance: the overlap, on the elastic; in a flat casing half of it lies in the seam at each end.
 Example: `- insert elastic: {elastic: elastic, into: waistband, length: waist_girth - 15 cm, overlap: 2 cm}`
 Source: elastic for a heavy skirt about 6 in less than the waist: common practice, no source. Waist less 2 to 4 in:
     home sewing practice, published 2020s.
@@ -61,6 +62,7 @@ class DrawnIn(NamedTuple):
 
 
 TOOLS = (Tool.JOINING_ELASTIC, Tool.SAFETY_PINS, Tool.HAND_NEEDLE)
+FLAT_TOOLS = (Tool.JOINING_ELASTIC, Tool.SAFETY_PINS)
 
 
 class InsertElastic:
@@ -144,7 +146,7 @@ class InsertElastic:
                     help="make the casing deeper or choose a narrower elastic",
                 ),
             )
-        if casing.gap < width + PASS:
+        if not casing.flat and casing.gap < width + PASS:
             return refused(
                 bench,
                 step,
@@ -193,9 +195,11 @@ class InsertElastic:
                 ),
             )
         )
-        after = bench.with_casing(casing._replace(elastic=elastic, elastic_length=length))
         what = Part("use-elastic", {"piece": Pieces((casing.piece,))})
         overlap = step.mm("overlap")
+        # In a flat casing the seam at its ends takes its share of the elastic, and closes the casing.
+        at_rest, open_ = (length + overlap, False) if casing.flat else (length, casing.open)
+        after = bench.with_casing(casing._replace(elastic=elastic, elastic_length=at_rest, open=open_))
         return Performed(
             step,
             bench,
@@ -213,6 +217,8 @@ class InsertElastic:
         facts, overlap, over = facts_of(done, DrawnIn), done.step.mm("overlap"), say.solved.length("worn.over")
         casing = facts.casing
         banded = casing.name == casing.piece
+        if casing.flat:
+            return _into_flat(done, facts, overlap)
         actions = (
             Action("insert-elastic-try"),
             Action("insert-elastic-write"),
@@ -244,6 +250,31 @@ class InsertElastic:
         }
         cautions = (SAFETY_PIN_LAST, HAND_NEEDLE, NO_FLAME_ON_ENDS, TIGHT_ELASTIC)
         return Instructions("insert-elastic-title", "insert-elastic-aim", actions, values, cautions, TOOLS)
+
+
+def _into_flat(done: Performed, facts: DrawnIn, overlap: Fraction) -> Instructions:
+    """Through a casing that is open at both ends: nothing is lapped, the ends go into the seam."""
+    actions = (
+        Action("insert-elastic-try"),
+        Action("insert-elastic-write"),
+        Action("insert-elastic-cut-flat"),
+        Action("insert-elastic-mark-flat"),
+        Action("insert-elastic-thread-flat"),
+        zigzag_set(done.sewn[0].stitch),
+        Action("insert-elastic-bar-flat"),
+        Action("insert-elastic-spread-flat"),
+    )
+    values: Values = {
+        "band": Pieces((facts.casing.piece,)),
+        "casing": Length(facts.casing.length),
+        "loop": Length(facts.loop),
+        "cut": Length(facts.cut),
+        "lap": Length(overlap),
+        "half-lap": Length(overlap / 2),
+        "lap-off": Length(overlap / 10, "off"),
+    }
+    cautions = (SAFETY_PIN_LAST, NO_FLAME_ON_ENDS, TIGHT_ELASTIC)
+    return Instructions("insert-elastic-title", "insert-elastic-aim-flat", actions, values, cautions, FLAT_TOOLS)
 
 
 TECHNIQUE = InsertElastic()

@@ -207,13 +207,18 @@ def _not_to_open(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge) -> F
             f"there are {edge.copies} of `{edge.name}` and 1 placket",
             help="stack the layers first and open the stack",
         )
-    if edge.gathered:
+    # Between pleats that lie in a stack a slit can be cut: what that costs, the table of what may meet what says.
+    if edge.gathered and ("pleats" not in edge.gathered or "." in edge.name):
         return fault_at(
             written,
             "edge",
             "FB333",
-            f"`{edge.name}` is gathered {say.ratio(edge.ratio)} to 1, and a slit is cut in flat cloth, 1 to 1",
-            help="move the placket before the gathers",
+            f"`{edge.name}` is gathered {say.ratio(edge.ratio)} to 1, and a slit is cut in flat cloth, 1 to 1"
+            if "." in edge.name
+            else f"a layer of `{edge.name}` is gathered already, and a slit is cut in flat cloth",
+            help="move the placket before the gathers"
+            if "." in edge.name
+            else "open each layer with a placket of its own before it is gathered, and stack them then",
         )
     piece = min(edge.pieces, key=lambda each: _reach(bench, each))
     if slit >= _reach(bench, piece):

@@ -156,6 +156,15 @@ class StackLayers:
         if band := _folded_in_half([layer.edge for layer in layers]):
             after = after.with_cloths(bench.cloths[band]._replace(folded=True))
         after = after._replace(layered={**after.layered, **{edge.name: name for edge in edges}})
+        if openings := [after.openings[each] for each in names if each in after.openings]:
+            # One band closes them all: what the narrowest and shortest of them lets through.
+            way_in = openings[0]._replace(
+                name=name,
+                length=min(each.length for each in openings),
+                round_it=min(each.round_it for each in openings),
+            )
+            left = {each: opening for each, opening in after.openings.items() if each not in names}
+            after = after._replace(openings=left).with_opening(way_in)
         for trapped in edges_of(written, "traps"):
             seam = bench.seam_at(trapped)
             if seam is None:

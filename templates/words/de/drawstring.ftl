@@ -3,6 +3,8 @@
 
 drawstring-title = Die Kordel einziehen
 drawstring-aim = Eine Kordel zieht { $casing } Tunnel zusammen; sie wird vorn gebunden.
+# Der Tunnel ist flach: Die Kordel geht an einem Ende hinein und am anderen heraus.
+drawstring-aim-flat = Eine Kordel läuft durch { $casing } Tunnel und wird um die Taille gebunden.
 
 ## Die Öffnung und die Kordel
 
@@ -19,6 +21,9 @@ drawstring-wrap = Um beide Enden etwas Klebestreifen wickeln, damit sie unterweg
 drawstring-thread = In ein Ende eine Sicherheitsnadel oder Durchziehnadel stecken und rundum durch den Tunnel bis zur Öffnung schieben.
     .check = Die Kordel ist nicht verdreht.
     .remedy = Ist sie verdreht, die letzte Handlänge zurückziehen, drehen und weiterschieben.
+drawstring-thread-flat = In ein Ende eine Sicherheitsnadel oder Durchziehnadel stecken und durch den Tunnel schieben, an einem Ende hinein und am anderen heraus.
+    .check = { drawstring-thread.check }
+    .remedy = { drawstring-thread.remedy }
 drawstring-even = { PIECE($band) } flach hinlegen und die Enden gleich lang ziehen.
     .check = An jedem Ende hängen { $out } heraus.
     .tolerance = { $ends-off } mehr oder weniger
@@ -26,6 +31,10 @@ drawstring-even = { PIECE($band) } flach hinlegen und die Enden gleich lang zieh
 drawstring-bar-behind = Die Kordel ({ $cord }) in der hinteren Mitte, gegenüber der Öffnung, mit einem kurzen Riegel durch alle Lagen an { PIECE($band) } festnähen.
     .check = Sie lässt sich nicht herausziehen.
     .remedy = Den Riegel noch einmal übernähen.
+
+drawstring-bar-flat = Die Kordel ({ $cord }) in der Mitte des Tunnels mit einem kurzen Riegel aus Zickzackstichen durch alle Lagen festnähen: { PIECE($band) }.
+    .check = { drawstring-bar-behind.check }
+    .remedy = { drawstring-bar-behind.remedy }
 
 ## Die Enden
 

@@ -20,7 +20,28 @@ insert-elastic-line = { $lap } vor einem Ende quer darüber eine gerade Linie zi
     .remedy = Die Linie an der richtigen Stelle neu ziehen und die erste durchstreichen.
 insert-elastic-cross = Auf derselben Seite { $cross } vor dem anderen Ende ein Kreuz zeichnen: Es bleibt sichtbar, wenn die Enden überlappen.
 
+# Der Tunnel ist flach, eine Naht schließt ihn danach. $half-lap: was an jedem Ende in der Naht liegt.
+insert-elastic-aim-flat = Gummiband zieht { $casing } Tunnel auf { $loop } zusammen; die Naht fasst seine Enden mit.
+insert-elastic-cut-flat = Das Gummiband auf { $cut } schneiden: { $loop } und an jedem Ende { $half-lap } für die Naht.
+    .check = { insert-elastic-cut.check }
+    .remedy = { insert-elastic-cut.remedy }
+insert-elastic-mark-flat = { $half-lap } vor jedem Ende quer darüber eine gerade Linie ziehen.
+    .check = Von Linie zu Linie sind es ungedehnt { $loop }.
+    .tolerance = { $lap-off } mehr oder weniger
+    .remedy = Die Linie an der richtigen Stelle neu ziehen und die erste durchstreichen.
+
 ## Durch den Tunnel
+
+insert-elastic-thread-flat = Ein Ende des Gummibands bündig mit dem Schnittende feststecken: { PIECE($band) }. In das andere Ende eine Sicherheitsnadel oder Durchziehnadel stecken und durch den Tunnel bis zu seiner anderen Öffnung schieben. Dabei den Stoff über das Gummiband zurückschieben und auch dieses Ende bündig mit dem Stoff feststecken.
+    .check = Das Gummiband liegt überall flach, beide Enden sind bündig mit dem Stoff.
+    .remedy = Ist es verdreht, die letzte Handlänge zurückziehen, drehen und weiterschieben.
+insert-elastic-bar-flat = An jedem Ende zwischen Linie und Schnittkante zwei Zickzacknähte quer über das Gummiband durch alle Lagen steppen; jedes Mal verriegeln. Die Nadeln herausnehmen.
+    .check = Kräftig ziehen: Nichts gibt nach. Die Naht kommt auf die Linien.
+    .remedy = Die Nähte noch einmal übernähen.
+insert-elastic-spread-flat = Die Weite mit den Fingern auf dem Gummiband verteilen.
+    .check = Beide Hälften des Tunnels sind gleich lang.
+    .remedy = Mehr zur kürzeren Seite schieben.
+
 
 insert-elastic-tail = Das Ende mit der Linie { $tail } aus der Öffnung hängen lassen. Dort an { PIECE($band) } feststecken, damit es nicht hineinrutscht.
 insert-elastic-thread = In das Ende mit dem Kreuz eine Sicherheitsnadel oder Durchziehnadel stecken und rundum durch den Tunnel bis zur Öffnung schieben. Dabei den Stoff über das Gummiband zurückschieben.

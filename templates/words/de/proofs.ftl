@@ -109,6 +109,7 @@ proof-rings-no-hips = nicht gefragt: In der Vorlage fehlt der Hüftumfang
 proof-held = Oben wird es von etwas gehalten
 proof-held-ring = { EDGE($edge, at: "start") }, ungedehnt { $rest }
 proof-held-cord = eine Kordel an { EDGE($edge, case: "dative") }
+proof-held-tied = eine Kordel, die um die Taille gebunden wird
 proof-held-band = ein Bund mit Verschluss
 proof-held-none = nichts Bekanntes
 

@@ -3,6 +3,8 @@
 
 drawstring-title = Draw in the cord
 drawstring-aim = A cord draws { $casing } of casing in; it is tied in front.
+# The casing is flat: the cord goes in at one end and out at the other.
+drawstring-aim-flat = A cord runs through { $casing } of casing and is tied round the waist.
 
 ## The gap and the cord
 
@@ -19,6 +21,9 @@ drawstring-wrap = Wrap a bit of paper tape round both its ends, so that they do 
 drawstring-thread = Fix a safety pin or bodkin in one end and work it through the channel, all round to the gap.
     .check = The cord is not twisted.
     .remedy = If it is, draw the last hand's length back, turn it and go on.
+drawstring-thread-flat = Fix a safety pin or bodkin in one end and work it through the channel, in at one end and out at the other.
+    .check = { drawstring-thread.check }
+    .remedy = { drawstring-thread.remedy }
 drawstring-even = Lay { PIECE($band) } flat and even the ends out.
     .check = { $out } hang out at each end.
     .tolerance = { $ends-off } more or less
@@ -26,6 +31,10 @@ drawstring-even = Lay { PIECE($band) } flat and even the ends out.
 drawstring-bar-behind = Sew the { $cord } to { PIECE($band) } at the middle of the back, half-way round from the gap, with a short bar through all layers.
     .check = It can't be pulled out.
     .remedy = Sew over the bar once more.
+
+drawstring-bar-flat = Sew the { $cord } to { PIECE($band) } at the middle of the casing, with a short bar of zigzag stitches through all layers.
+    .check = { drawstring-bar-behind.check }
+    .remedy = { drawstring-bar-behind.remedy }
 
 ## The ends
 

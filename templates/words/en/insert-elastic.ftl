@@ -20,7 +20,28 @@ insert-elastic-line = Draw a line straight across it, { $lap } from one end.
     .remedy = Draw the line where it belongs and cross out the first.
 insert-elastic-cross = Draw a cross on the same face, { $cross } from the other end: it stays in sight when the ends are lapped.
 
+# The casing is flat, and a seam closes it afterwards. $half-lap: what lies in the seam at each end.
+insert-elastic-aim-flat = Elastic draws { $casing } of casing in to { $loop }; its ends are caught in the seam.
+insert-elastic-cut-flat = Cut the elastic { $cut } long: that is { $loop }, and { $half-lap } at each end for the seam.
+    .check = { insert-elastic-cut.check }
+    .remedy = { insert-elastic-cut.remedy }
+insert-elastic-mark-flat = Draw a line straight across it, { $half-lap } from each end.
+    .check = From line to line it is { $loop }, slack.
+    .tolerance = { $lap-off } more or less
+    .remedy = Draw the line where it belongs and cross out the first.
+
 ## Through the channel
+
+insert-elastic-thread-flat = Pin one end of the elastic even with the cut end of { PIECE($band) }. Fix a safety pin or bodkin in the other end and work it through the channel to its other opening. Push the cloth back over the elastic as you go, and pin this end even with the cloth too.
+    .check = The elastic lies flat all along, and both its ends are even with the cloth.
+    .remedy = If it is twisted, draw the last hand's length back, turn it and go on.
+insert-elastic-bar-flat = Sew two rows of zigzag across the elastic at each end, between the line and the cut edge, through all layers, a few stitches back each time. Take out the pins.
+    .check = Pull hard: nothing gives. The seam will run on the lines.
+    .remedy = Sew over the rows once more.
+insert-elastic-spread-flat = Push the fullness along the elastic with your fingers until it is shared out.
+    .check = Both halves of the casing are equally long.
+    .remedy = Push more to the side that is shorter.
+
 
 insert-elastic-tail = Let { $tail } of the end with the line hang out of the gap. Pin it to { PIECE($band) } there, so that it cannot slip inside.
 insert-elastic-thread = Fix a safety pin or bodkin in the end with the cross and work it round through the channel to the gap. Push the cloth back over the elastic as you go.

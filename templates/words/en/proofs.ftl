@@ -109,6 +109,7 @@ proof-rings-no-hips = not asked: the spec does not measure the hips
 proof-held = Something holds it at its top
 proof-held-ring = { EDGE($edge, at: "start") }, { $rest } at rest
 proof-held-cord = a cord at { EDGE($edge) }
+proof-held-tied = a cord that is tied round the waist
 proof-held-band = a band that closes
 proof-held-none = nothing that is known
 

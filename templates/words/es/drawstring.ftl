@@ -3,6 +3,8 @@
 
 drawstring-title = Pasa el cordón
 drawstring-aim = Un cordón recoge { $casing } de jareta; se ata por delante.
+# La jareta es plana: el cordón entra por un extremo y sale por el otro.
+drawstring-aim-flat = Un cordón pasa por { $casing } de jareta y se ata a la cintura.
 
 ## La abertura y el cordón
 
@@ -19,6 +21,9 @@ drawstring-wrap = Enrolla un poco de cinta adhesiva de papel en sus dos extremos
 drawstring-thread = Sujeta un imperdible o un pasacintas en un extremo y llévalo por la jareta, toda la vuelta hasta la abertura.
     .check = El cordón no está retorcido.
     .remedy = Si lo está, retrocede el último palmo, desenróscalo y sigue.
+drawstring-thread-flat = Sujeta un imperdible o un pasacintas en un extremo y llévalo por la jareta: entra por un extremo y sale por el otro.
+    .check = { drawstring-thread.check }
+    .remedy = { drawstring-thread.remedy }
 drawstring-even = Extiende { PIECE($band) } y deja los extremos iguales.
     .check = Cuelgan { $out } por cada extremo.
     .tolerance = { $ends-off } de más o de menos
@@ -26,6 +31,10 @@ drawstring-even = Extiende { PIECE($band) } y deja los extremos iguales.
 drawstring-bar-behind = Cose el cordón ({ $cord }) { PIECE($band, case: "to") } en el centro de la espalda, a media vuelta de la abertura, con una presilla corta que atraviese todas las capas.
     .check = No puede salirse de un tirón.
     .remedy = Vuelve a coser sobre la presilla.
+
+drawstring-bar-flat = Cose el cordón ({ $cord }) { PIECE($band, case: "to") } en el centro de la jareta, con una presilla corta en zigzag que atraviese todas las capas.
+    .check = { drawstring-bar-behind.check }
+    .remedy = { drawstring-bar-behind.remedy }
 
 ## Los extremos
 

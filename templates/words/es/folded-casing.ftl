@@ -2,24 +2,36 @@
 ### $edge es el borde que se dobla; $seam su costura lateral.
 
 folded-casing-title = Dobla y cose la jareta
-folded-casing-aim = { $holds ->
-    [cord] La jareta para el cordón está libre por la abertura.
-   *[elastic] La jareta para la goma está libre por la abertura.
+folded-casing-aim = { $flat ->
+    [yes] { $holds ->
+        [cord] La jareta para el cordón está abierta por los dos extremos.
+       *[elastic] La jareta para la goma está abierta por los dos extremos.
+     }
+   *[no] { $holds ->
+        [cord] La jareta para el cordón está libre por la abertura.
+       *[elastic] La jareta para la goma está libre por la abertura.
+     }
  }
 
-folded-casing-turn-under = Dobla { EDGE($edge) } { $under } hacia dentro todo alrededor y marca el doblez con la plancha.
-folded-casing-fold = Vuelve a doblarlo { $depth } hacia abajo, plancha y { pin } todo alrededor.
+folded-casing-turn-under = Dobla { EDGE($edge) } { $under } hacia dentro { $flat ->
+    [yes] de un extremo a otro
+   *[no] todo alrededor
+ } y marca el doblez con la plancha.
+folded-casing-fold = Vuelve a doblarlo { $depth } hacia abajo, plancha y { pin } el doblez.
     .check = { folded-casing-folded.check }
     .tolerance = { folded-casing-folded.tolerance }
     .remedy = { folded-casing-folded.remedy }
 # El borde no necesita un primer doblez: está rematado, o su tela no se deshilacha.
-folded-casing-fold-once = Dobla { EDGE($edge) } { $depth } hacia dentro todo alrededor, plancha y { pin } el doblez.
+folded-casing-fold-once = Dobla { EDGE($edge) } { $depth } hacia dentro { $flat ->
+    [yes] de un extremo a otro
+   *[no] todo alrededor
+ }, plancha y { pin } el doblez.
     .check = { folded-casing-folded.check }
     .tolerance = { folded-casing-folded.tolerance }
     .remedy = { folded-casing-folded.remedy }
 # Se dicen solo como partes de los dos de arriba.
 folded-casing-folded =
-    .check = La jareta tiene { $depth } de alto todo alrededor.
+    .check = La jareta tiene { $depth } de alto en todas partes.
     .tolerance = nunca menos, hasta { $more } más
     .remedy = { $holds ->
         [cord] Desdóblala y vuelve a plancharla donde se desvíe.
@@ -28,6 +40,11 @@ folded-casing-folded =
 folded-casing-gap = Marca una abertura de { $gap } que empiece { $beside } a la derecha de { side-seam }, vista por el interior. Traza una raya en cada extremo.
 folded-casing-gap-front = Marca una abertura de { $gap } en el centro del delantero, a { $quarter } de { side-seam }, la mitad a cada lado. Traza una raya en cada extremo.
 folded-casing-label = Mete un extremo de la etiqueta bajo el doblez inferior junto a { side-seam }, lejos de la abertura, con el texto hacia arriba, y { pin } la etiqueta ahí.
+folded-casing-label-flat = Mete un extremo de la etiqueta bajo el doblez inferior cerca de un extremo de la jareta, con el texto hacia arriba, y { pin } la etiqueta ahí.
+# El borde es plano: no hay abertura, la jareta está abierta por sus dos extremos.
+folded-casing-sew-flat = Con el interior encima, cose { $edge-stitch } por encima del doblez inferior, de un extremo a otro, { $stitched }, { $stitch }. Remata en los dos extremos.
+    .check = La jareta está abierta por los dos extremos y tiene { $channel } de ancho por dentro.
+    .remedy = Descose lo que cierre un extremo.
 folded-casing-sew = Con el interior encima, cose { $edge-stitch } por encima del doblez inferior, de una raya de la abertura a la otra dando toda la vuelta, { $stitched }, { $stitch }. Remata en los dos extremos.
     .check = La abertura está libre y la jareta tiene { $channel } de ancho por dentro.
     .remedy = Descose lo que cierre la abertura.

@@ -20,7 +20,28 @@ insert-elastic-line = Traza una raya recta de lado a lado, a { $lap } de un extr
     .remedy = Traza la raya en su sitio y tacha la primera.
 insert-elastic-cross = Traza una cruz en la misma cara, a { $cross } del otro extremo: sigue a la vista cuando los extremos están solapados.
 
+# La jareta es plana, y después la cierra una costura. $half-lap: lo que queda en la costura en cada extremo.
+insert-elastic-aim-flat = La goma recoge { $casing } de jareta a { $loop }; la costura sujeta sus extremos.
+insert-elastic-cut-flat = Corta la goma a { $cut }: son { $loop }, más { $half-lap } en cada extremo para la costura.
+    .check = { insert-elastic-cut.check }
+    .remedy = { insert-elastic-cut.remedy }
+insert-elastic-mark-flat = Traza una raya recta de lado a lado, a { $half-lap } de cada extremo.
+    .check = De raya a raya hay { $loop }, sin estirar.
+    .tolerance = { $lap-off } de más o de menos
+    .remedy = Traza la raya en su sitio y tacha la primera.
+
 ## Por la jareta
+
+insert-elastic-thread-flat = Prende un extremo de la goma a ras del borde cortado { PIECE($band, case: "of") }. Sujeta un imperdible o un pasacintas en el otro extremo y llévalo por la jareta hasta su otra boca. Ve empujando la tela hacia atrás sobre la goma, y prende también este extremo a ras de la tela.
+    .check = La goma está plana en todas partes, y sus dos extremos quedan a ras de la tela.
+    .remedy = Si está retorcida, retrocede el último palmo, desenróscala y sigue.
+insert-elastic-bar-flat = Cose en cada extremo dos filas de zigzag de lado a lado de la goma, entre la raya y el borde cortado, a través de todas las capas, y remata cada vez. Quita los alfileres.
+    .check = Tira fuerte: nada cede. La costura irá sobre las rayas.
+    .remedy = Vuelve a coser sobre las filas.
+insert-elastic-spread-flat = Reparte el vuelo por la goma con los dedos.
+    .check = Las dos mitades de la jareta miden lo mismo.
+    .remedy = Empuja más hacia el lado más corto.
+
 
 insert-elastic-tail = Deja colgando fuera de la abertura { $tail } del extremo de la raya. Préndelo ahí { PIECE($band, case: "to") } con un alfiler para que no se meta dentro.
 insert-elastic-thread = Sujeta un imperdible o un pasacintas en el extremo de la cruz y llévalo por la jareta dando toda la vuelta hasta la abertura. Ve empujando la tela hacia atrás sobre la goma.

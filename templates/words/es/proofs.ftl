@@ -109,6 +109,7 @@ proof-rings-no-hips = no se mira: no consta el contorno de cadera
 proof-held = Algo la sujeta por arriba
 proof-held-ring = { EDGE($edge, at: "start") }, { $rest } sin estirar
 proof-held-cord = un cordón en { EDGE($edge) }
+proof-held-tied = un cordón que se ata a la cintura
 proof-held-band = una cinturilla que se cierra
 proof-held-none = nada que se sepa
 

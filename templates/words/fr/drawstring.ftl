@@ -3,6 +3,8 @@
 
 drawstring-title = Enfiler le cordon
 drawstring-aim = Un cordon resserre { $casing } de coulisse ; il se noue devant.
+# La coulisse est à plat : le cordon entre par un bout et sort par l’autre.
+drawstring-aim-flat = Un cordon passe dans { $casing } de coulisse et se noue autour de la taille.
 
 ## L’ouverture et le cordon
 
@@ -19,6 +21,9 @@ drawstring-wrap = Entourer ses deux bouts d’un peu de ruban adhésif en papier
 drawstring-thread = Fixer une épingle à nourrice ou un passe-lacet à un bout et lui faire faire tout le tour de la coulisse jusqu’à l’ouverture.
     .check = Le cordon n’est pas vrillé.
     .remedy = S’il l’est, revenir en arrière d’une main, le détordre et continuer.
+drawstring-thread-flat = Fixer une épingle à nourrice ou un passe-lacet à un bout et lui faire traverser la coulisse, d’un bout à l’autre.
+    .check = { drawstring-thread.check }
+    .remedy = { drawstring-thread.remedy }
 drawstring-even = Poser { PIECE($band) } à plat et égaliser les bouts.
     .check = { $out } pendent de chaque côté.
     .tolerance = { $ends-off } de plus ou de moins
@@ -26,6 +31,10 @@ drawstring-even = Poser { PIECE($band) } à plat et égaliser les bouts.
 drawstring-bar-behind = Coudre le cordon ({ $cord }) { PIECE($band, case: "to") } au milieu du dos, à mi-tour de l’ouverture, par une petite bride d’arrêt à travers toutes les épaisseurs.
     .check = Il ne peut pas être retiré.
     .remedy = Repiquer la bride d’arrêt.
+
+drawstring-bar-flat = Coudre le cordon ({ $cord }) { PIECE($band, case: "to") } au milieu de la coulisse, par une petite bride d’arrêt au point zigzag à travers toutes les épaisseurs.
+    .check = { drawstring-bar-behind.check }
+    .remedy = { drawstring-bar-behind.remedy }
 
 ## Les bouts
 

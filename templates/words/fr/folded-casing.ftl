@@ -2,24 +2,36 @@
 ### $edge est le bord replié ; $seam sa couture de côté.
 
 folded-casing-title = Replier et piquer la coulisse
-folded-casing-aim = { $holds ->
-    [cord] La coulisse du cordon est accessible par l’ouverture.
-   *[elastic] La coulisse de l’élastique est accessible par l’ouverture.
+folded-casing-aim = { $flat ->
+    [yes] { $holds ->
+        [cord] La coulisse du cordon est ouverte aux deux bouts.
+       *[elastic] La coulisse de l’élastique est ouverte aux deux bouts.
+     }
+   *[no] { $holds ->
+        [cord] La coulisse du cordon est accessible par l’ouverture.
+       *[elastic] La coulisse de l’élastique est accessible par l’ouverture.
+     }
  }
 
-folded-casing-turn-under = Replier tout le tour { EDGE($edge, case: "of") } de { $under } vers l’intérieur et marquer la pliure au fer.
+folded-casing-turn-under = Replier { $flat ->
+    [yes] d’un bout à l’autre
+   *[no] sur tout le tour
+ } { EDGE($edge) } de { $under } vers l’intérieur et marquer la pliure au fer.
 folded-casing-fold = Le replier encore de { $depth }, repasser, et { pin }.
     .check = { folded-casing-folded.check }
     .tolerance = { folded-casing-folded.tolerance }
     .remedy = { folded-casing-folded.remedy }
 # Le bord n’a pas besoin d’un premier rentré : il est net, ou son tissu ne s’effiloche pas.
-folded-casing-fold-once = Replier tout le tour { EDGE($edge, case: "of") } de { $depth } vers l’intérieur, repasser, et { pin }.
+folded-casing-fold-once = Replier { $flat ->
+    [yes] d’un bout à l’autre
+   *[no] sur tout le tour
+ } { EDGE($edge) } de { $depth } vers l’intérieur, repasser, et { pin }.
     .check = { folded-casing-folded.check }
     .tolerance = { folded-casing-folded.tolerance }
     .remedy = { folded-casing-folded.remedy }
 # Dit seulement comme partie des deux ci-dessus.
 folded-casing-folded =
-    .check = La coulisse a { $depth } de hauteur tout autour.
+    .check = La coulisse a partout { $depth } de hauteur.
     .tolerance = jamais moins, jusqu’à { $more } de plus
     .remedy = { $holds ->
         [cord] Déplier et repasser à nouveau là où elle dévie.
@@ -28,6 +40,11 @@ folded-casing-folded =
 folded-casing-gap = Marquer une ouverture de { $gap } qui commence à { $beside } à droite de { side-seam }, vue de l’intérieur. Tracer un trait à chaque bout.
 folded-casing-gap-front = Marquer une ouverture de { $gap } au milieu du devant, à { $quarter } de { side-seam }, une moitié de chaque côté. Tracer un trait à chaque bout.
 folded-casing-label = Glisser un bout de l’étiquette sous le repli inférieur à côté de { side-seam }, loin de l’ouverture, le texte à l’endroit, et l’y { pin }.
+folded-casing-label-flat = Glisser un bout de l’étiquette sous le repli inférieur près d’un bout de la coulisse, le texte à l’endroit, et l’y { pin }.
+# Le bord est à plat : il n’y a pas d’ouverture, la coulisse est ouverte à ses deux bouts.
+folded-casing-sew-flat = Intérieur dessus, piquer à { $edge-stitch } au-dessus du repli inférieur, d’un bout à l’autre, { $stitched }, { $stitch }. Faire un point d’arrêt aux deux bouts.
+    .check = La coulisse est ouverte aux deux bouts et a { $channel } de largeur à l’intérieur.
+    .remedy = Découdre ce qui ferme un bout.
 folded-casing-sew = Intérieur dessus, piquer à { $edge-stitch } au-dessus du repli inférieur, d’un trait de l’ouverture à l’autre en faisant le tour, { $stitched }, { $stitch }. Faire un point d’arrêt aux deux bouts.
     .check = L’ouverture est libre et la coulisse a { $channel } de largeur à l’intérieur.
     .remedy = Découdre ce qui ferme l’ouverture.

@@ -20,7 +20,28 @@ insert-elastic-line = Tracer un trait droit en travers, à { $lap } d’un bout.
     .remedy = Tracer le trait à sa place et barrer le premier.
 insert-elastic-cross = Tracer une croix sur la même face, à { $cross } de l’autre bout : elle reste visible quand les bouts se superposent.
 
+# La coulisse est à plat, et une couture la ferme ensuite. $half-lap : ce que la couture prend à chaque bout.
+insert-elastic-aim-flat = L’élastique resserre { $casing } de coulisse à { $loop } ; ses bouts sont pris dans la couture.
+insert-elastic-cut-flat = Couper { $cut } d’élastique : soit { $loop }, et { $half-lap } à chaque bout pour la couture.
+    .check = { insert-elastic-cut.check }
+    .remedy = { insert-elastic-cut.remedy }
+insert-elastic-mark-flat = Tracer un trait droit en travers, à { $half-lap } de chaque bout.
+    .check = D’un trait à l’autre, il y a { $loop } au repos.
+    .tolerance = { $lap-off } de plus ou de moins
+    .remedy = Tracer le trait à sa place et barrer le premier.
+
 ## Dans la coulisse
+
+insert-elastic-thread-flat = Épingler un bout de l’élastique au ras du bord coupé { PIECE($band, case: "of") }. Fixer une épingle à nourrice ou un passe-lacet à l’autre bout et lui faire traverser la coulisse, en repoussant le tissu sur l’élastique au fur et à mesure ; épingler ce bout lui aussi au ras du tissu.
+    .check = L’élastique est à plat partout, et ses deux bouts sont au ras du tissu.
+    .remedy = S’il est vrillé, revenir en arrière d’une main, le détordre et continuer.
+insert-elastic-bar-flat = Piquer à chaque bout deux rangs de zigzag en travers de l’élastique, entre le trait et le bord coupé, à travers toutes les épaisseurs, avec un point d’arrêt à chaque fois. Ôter les épingles.
+    .check = Tirer fort : rien ne cède. La couture passera sur les traits.
+    .remedy = Repiquer les rangs.
+insert-elastic-spread-flat = Répartir l’ampleur sur l’élastique avec les doigts.
+    .check = Les deux moitiés de la coulisse ont la même longueur.
+    .remedy = En pousser davantage vers le côté le plus court.
+
 
 insert-elastic-tail = Laisser pendre { $tail } du bout au trait hors de l’ouverture. L’épingler { PIECE($band, case: "to") }, pour qu’il ne glisse pas à l’intérieur.
 insert-elastic-thread = Fixer une épingle à nourrice ou un passe-lacet au bout à la croix et lui faire faire le tour de la coulisse jusqu’à l’ouverture, en repoussant le tissu sur l’élastique au fur et à mesure.

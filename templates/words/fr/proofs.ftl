@@ -109,6 +109,7 @@ proof-rings-no-hips = sans réponse : le fichier ne mesure pas les hanches
 proof-held = Quelque chose le tient en haut
 proof-held-ring = { EDGE($edge, at: "start") }, { $rest } au repos
 proof-held-cord = un cordon { EDGE($edge, case: "to") }
+proof-held-tied = un cordon que l’on noue autour de la taille
 proof-held-band = une ceinture qui se ferme
 proof-held-none = rien de connu
 

@@ -38,10 +38,11 @@ def prove(run: Run) -> Proof:
     if run.solved.spec.worn.held_by:
         return Proof(CLAIM, (Part("proof-held-by-maker"),), tuple(faults))
     holds = next((ring for ring in run.rings if _holds(body, ring)), None)
-    if holds is None and not run.final.openings:
+    tied = any(casing.flat and casing.cord for casing in run.final.casings.values())
+    if holds is None and not tied and not run.final.openings:
         faults += _falls(run, body)
     if holds is None:
-        return Proof(CLAIM, (Part("proof-held-none"),), tuple(faults))
+        return Proof(CLAIM, (Part("proof-held-tied" if tied else "proof-held-none"),), tuple(faults))
     piece, _, side = holds.name.partition(".")
     values: Values = {"edge": Pieces((piece,), side), "rest": Length(holds.rest)}
     return Proof(CLAIM, (Part("proof-held-cord" if holds.cord else "proof-held-ring", values),), tuple(faults))

@@ -36,6 +36,7 @@ def prove(run: Run) -> Proof:
         # A casing below the hips is a cuff: what it must pass is asked of every ring.
         if (
             run.sound([casing.piece])
+            and not casing.flat
             and run.hangs[casing.piece] + body.top <= body.hip_depth
             and not _at_hem(run, casing)
         ):

@@ -14,7 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Severity
-from furbelow.garment.lying import Band, Occupant
+from furbelow.garment.lying import Band, Lies, Occupant
 from furbelow.garment.message import Part
 from furbelow.garment.technique import Performed, fault_at
 from furbelow.s3_rehearse.places.what_may_meet import meeting
@@ -45,12 +45,18 @@ def prove(run: Run) -> Proof:
                 key = (lying.done.step.written.index, comes.kind)
                 if lying.done is done or key in told or not _overlap(lying.on, comes):
                     continue
+                if comes.across and lying.on.kind is Lies.CHANNEL and _filled(lying.on, there[comes.piece]):
+                    continue  # an end of a filled channel is asked of what is in it
                 if fault := _cannot_meet(run, lying, _Lying(done, comes)):
                     told.add(key)
                     faults.append(fault)
         for comes in done.on_cloth.occupants:
             there.setdefault(comes.piece, []).append(_Lying(done, comes))
     return Proof(CLAIM, (Part("proof-clear-things", {"things": count}),), tuple(faults))
+
+
+def _filled(channel: Occupant, there: list[_Lying]) -> bool:
+    return any(each.on.kind in (Lies.ELASTIC, Lies.CORD, Lies.STEEL) and _overlap(each.on, channel) for each in there)
 
 
 def _overlap(one: Occupant, other: Occupant) -> bool:

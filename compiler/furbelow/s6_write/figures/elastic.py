@@ -40,6 +40,8 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     words.read("figures", "figures-elastic")
     facts, overlap = facts_of(done, DrawnIn), done.step.mm("overlap")
     casing, width = facts.casing, facts.width
+    if casing.flat:
+        return None  # no gap and no lap to show: the ends lie in the seam
     values: Values = {
         "band": Pieces((casing.piece,)),
         "gap": Length(casing.gap),

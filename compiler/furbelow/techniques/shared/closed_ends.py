@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import Literal
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment.bench import Bench, Ply, Seam, State
+from furbelow.garment.bench import Bench, Casing, Ply, Seam, State
 from furbelow.garment.message import Length, One, Pieces, Value, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -56,6 +56,9 @@ def close_ends(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
         for side in ("start", "end"):
             edge = bench.edge(f"{piece}.{side}")
             after = after.with_edges(edge._replace(state=State.SEWN, used=edge.used + seam))
+        for casing in bench.casings.values():
+            if casing.piece == piece and casing.flat:
+                after = after.with_casing(_closed(casing, seam, merged))
     closing = Seam(
         f"{first}.ends",
         tuple(f"{piece}.{side}" for piece in pieces for side in ("start", "end")),
@@ -99,6 +102,15 @@ def ends_said(done: Performed, faces: Faces, say: Phrasing) -> dict[str, Value]:
         "hold": One(say.room.hold_with, ("pins", "clips")),
         "length": Length(new_seam(done).length),
     }
+
+
+def _closed(casing: Casing, seam: Fraction, merged: int) -> Casing:
+    """A flat casing once a seam runs through its ends, and through those of the elastic in it."""
+    return casing._replace(
+        flat=False,
+        length=(casing.length - 2 * seam) * merged,
+        elastic_length=max(casing.elastic_length - 2 * seam, Fraction(0)) * merged,
+    )
 
 
 def _not_ready(bench: Bench, step: SolvedStep, pieces: tuple[str, ...]) -> Fault | None:
