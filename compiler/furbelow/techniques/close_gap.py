@@ -80,6 +80,19 @@ class CloseGap:
                     help="leave this step out",
                 ),
             )
+        if casing.flat:
+            return refused(
+                bench,
+                step,
+                pieces,
+                fault_at(
+                    written,
+                    "of",
+                    "FB322",
+                    f"the casing in `{name}` is flat and has no gap; it is open at its ends",
+                    help="close its ends in a side seam, which catches the elastic, and leave this step out",
+                ),
+            )
         if not casing.open:
             return refused(
                 bench,
