@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from math import cos, pi
+from math import cos, pi, sin
 from random import Random
 
 from furbelow.s6_write.picture.hang import Place
@@ -82,14 +82,11 @@ def _bow(view: View, angle: float, radius: float, down: float, ends: float, tint
         yield area(end, tint.shade)
         yield line([*end, end[0]], INK, FINE)
     for side in (-1, 1):
-        reach, rise = 46 * mm * side, (10 + wide / 2) * mm
-        loop = [
-            knot[:2],
-            (knot.x + reach * 0.5, knot.y - rise * 1.1),
-            (knot.x + reach, knot.y - rise * 0.6),
-            (knot.x + reach * 1.05, knot.y + rise * 0.5),
-            (knot.x + reach * 0.6, knot.y + rise * 0.8),
-        ]
+        reach, rise = 50 * mm * side, (12 + wide / 2) * mm
+        # A leaf that droops a little: narrow at the knot, round at its end.
+        leaf = [(sin(pi * step / 14), 1 - cos(pi * step / 14)) for step in range(15)]
+        loop = [(knot.x + reach * go / 2, knot.y - rise * up * go / 2 + rise * go / 4) for up, go in leaf]
+        loop += [(knot.x + reach * go / 2, knot.y + rise * up * go / 3 + rise * go / 4) for up, go in leaf[::-1]]
         yield area(loop, tint.lit)
         yield line([*loop, loop[0]], INK, FINE)
     size = max(6.0, wide / 2) * mm

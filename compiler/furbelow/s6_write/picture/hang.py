@@ -70,7 +70,7 @@ class _Station(NamedTuple):
     stiff: float
     wide: float
     push: float  # of folds that have just begun
-    hoop: float  # the radius that hoops hold it to; 0 where none is near
+    hoop: tuple[float, float] | None  # the next one: how far down the layer, its radius
     least: float  # fullness that is never opened
 
 
@@ -127,7 +127,7 @@ def _stations(layer: Layer) -> list[_Station]:
         stiff = bending * cloth[i] * (1 + FLUTES * min(2.0, max(0.0, tier.fullness - 1)))
         push = bending * (2 * pi / wide) ** 2
         least = OPEN if tier.gathered else 1.01
-        hoop = _held_out(along, hoops, layer.tiers[0].set / (2 * pi))
+        hoop = next((each for each in hoops if along <= each[0]), None)
         found.append(_Station(number, along, below_, step, cloth[i], weights[i], stiff, wide, push, hoop, least))
     return found
 
@@ -144,16 +144,6 @@ def _hoops(layer: Layer) -> list[tuple[float, float]]:
     return sorted(found)
 
 
-def _held_out(along: float, hoops: Sequence[tuple[float, float]], waist: float) -> float:
-    """Between the waist and a hoop, and between hoops, cloth lies on a straight line."""
-    high, upper = 0.0, waist
-    for low, lower in hoops:
-        if along <= low:
-            return upper + (lower - upper) * (along - high) / max(1.0, low - high)
-        high, upper = low, lower
-    return 0.0
-
-
 def _laid(
     stations: Sequence[_Station],
     lean: Sequence[float],
@@ -166,10 +156,15 @@ def _laid(
     """The outline at these angles, kept outside what is under it and inside the length of its own cloth."""
     places: list[Place] = []
     radius, down, deep = waist / (2 * pi), top, 0.0
+    high, upper = 0.0, radius  # where the cloth was held last: at a seam, by a hoop
     for at, (tier, along, below, step, cloth, *_, wide, _, hoop, least) in enumerate(stations):
         before = radius
+        if not step or (hoop and at and stations[at - 1].hoop != hoop):
+            high, upper = along - step, radius
+        # From there to the next hoop cloth lies on a straight line.
+        line = upper + (hoop[1] - upper) * (along - high) / max(1.0, hoop[0] - high) if hoop else 0.0
         body = form.radius(down) + CLOSE
-        under = max(body, hoop, inside(down) if inside else 0.0) + deep * min(1.0, (below - FIRST) / 100)
+        under = max(body, line, inside(down) if inside else 0.0) + deep * min(1.0, (below - FIRST) / 100)
         radius = min(max(before + sin(lean[at]) * step, under), max(slack * cloth / (2 * pi * least), body))
         if at:
             out = max(-step, min(step, radius - before))

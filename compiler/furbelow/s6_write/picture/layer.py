@@ -79,7 +79,7 @@ def _tier(sheet: Sheet, number: int, columns: Sequence[Column], view: View, tint
     opacity = SHEER if sheet.layer.sheer else 1.0
     luck = Random(f"{tier.piece} marks {sheet.number}")
     if sheet.under:
-        yield area(cut_out(columns), tint.lit, opacity)
+        yield area(cut_out(columns, left=False, right=False), tint.lit, opacity)
         if last:
             yield from sewn_on(columns, tier.marks)
             yield line([column.hem for column in columns], INK, SEAM)
@@ -122,7 +122,7 @@ def _ribbon(ribbon: Ribbon, tint: Tint, opacity: float, scale: float, last: bool
         if turn < 1:
             yield area(cut_out(columns, turn), tint.inside, opacity)
     else:
-        yield area(cut_out(columns), tint.lit, opacity)
+        yield area(cut_out(columns, left=ribbon.left, right=ribbon.right), tint.lit, opacity)
         for run in shaded(ribbon, scale):
             yield area(cut_out(run), tint.shade, opacity)
     if last:

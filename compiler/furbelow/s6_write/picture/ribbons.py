@@ -13,6 +13,7 @@ from typing import NamedTuple
 from furbelow.s6_write.picture.folds import Column
 
 LIT = 0.42  # how much cloth must face the light; it comes from the upper left in front
+ROUND = 12  # columns within which cloth turns away round the form
 TURNS = (0.0, 0.3, 0.5, 0.65, 0.8)  # heights at which a fold may turn over
 
 
@@ -62,13 +63,18 @@ def turns_at(ribbon: Ribbon) -> float:
     return next((share for share in TURNS if first.at(share)[0] > last.at(share)[0]), 1.0)
 
 
-def cut_out(columns: Sequence[Column], top: float = 0.0) -> list[tuple[float, float]]:
-    """The outline of a run from a height down: down its left side, along the hem, up its right side, back along the top."""
+def cut_out(
+    columns: Sequence[Column], top: float = 0.0, *, left: bool = True, right: bool = True
+) -> list[tuple[float, float]]:
+    """The outline of a run from a height down: down its left side, along the hem, up its right side, back along the top.
+
+    left, right: whether it ends there at a fold; where not, it goes round the form, and its side is where it is widest.
+    """
     shares = [top + (1 - top) * share for share in (0.0, 0.12, 0.3, 0.6)]
-    first, last = columns[0], columns[-1]
+    first, last = (columns[:1] if left else columns[:ROUND]), (columns[-1:] if right else columns[-ROUND:])
     return [
-        *(first.at(share) for share in shares),
+        *(min(column.at(share) for column in first) for share in shares),
         *((column.hem.x, column.hem.y) for column in columns),
-        *(last.at(share) for share in reversed(shares)),
+        *(max(column.at(share) for column in last) for share in reversed(shares)),
         *(column.at(top) for column in columns[-2:0:-2]),
     ]

@@ -104,7 +104,7 @@ def shape_of(run: Run) -> Shape:
     bench, form = run.final, form_of(run)
     waist = _worn_waist(run, form)
     held = set(_held(bench))
-    hanging = [tiers for chain in chains(bench, bench.cloths) if _hangs(tiers := _unfolded(bench, chain), held)]
+    hanging = [tiers for chain in chains(bench, bench.cloths) if _hangs(run, tiers := _unfolded(bench, chain), held)]
     cloths = [_cloth(bench, tiers[0]) for tiers in hanging]
     band = _band(run, hanging, cloths[0] if cloths else "")
     layers = tuple(_layer(run, tiers, waist, cloths[0], band) for tiers in hanging)
@@ -116,13 +116,13 @@ def _cloth(bench: Bench, piece: str) -> str:
 
 
 def _held(bench: Bench) -> Iterator[str]:
-    """Every piece that a seam along an edge or a stack holds."""
+    """Every piece edge that a seam along it or a stack holds."""
     for seam in bench.seams.values():
         if len(seam.edges) == 2 and not seam.edges[0].endswith((".start", ".end")):
-            yield from (edge.partition(".")[0] for name in seam.edges for edge in bench.opened(name))
+            yield from (edge for name in seam.edges for edge in bench.opened(name))
     for name in bench.edges:
         if "." not in name:
-            yield from (edge.partition(".")[0] for edge in bench.opened(name))
+            yield from bench.opened(name)
 
 
 def _unfolded(bench: Bench, chain: tuple[str, ...]) -> tuple[str, ...]:
@@ -130,9 +130,12 @@ def _unfolded(bench: Bench, chain: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(piece for piece in chain if not bench.cloths[piece].folded)
 
 
-def _hangs(tiers: tuple[str, ...], held: set[str]) -> bool:
-    """What hangs down in tiers; not what is sewn on cloth, nor a band alone."""
-    return bool(tiers) and (not held or tiers[0] in held)
+def _hangs(run: Run, tiers: tuple[str, ...], held: set[str]) -> bool:
+    """What hangs down in tiers from its top; not a strip sewn on cloth, nor a facing, nor a band alone."""
+    if not tiers:
+        return False
+    top, bottom = (f"{tiers[0]}.{side}" for side in ("top", "bottom"))
+    return not held or top in held or (run.hangs[tiers[0]] == 0 and bottom in held)
 
 
 def _worn_waist(run: Run, form: Form) -> float:
