@@ -37,7 +37,7 @@ def demo(cloth: str) -> tuple[Strip, ...]:
     staged = read_swatches(SWATCHES)
     assert staged.faults == ()
     assert staged.value is not None
-    return staged.value[cloth]
+    return staged.value.gathered[cloth]
 
 
 def test_strips_without_error_give_the_line_that_made_them() -> None:

@@ -207,4 +207,5 @@ CODES: dict[str, str] = {
     "FB721": "a test strip came out no shorter than it was",
     "FB722": "the test strips of a cloth show no take-up",
     "FB723": "a setting lies beyond the marks that were tried",
+    "FB724": "a strip over an edge does not tell how stiff its cloth is",
 }

@@ -169,7 +169,8 @@ class Material(NamedTuple):
     kind: SupplyKind
     about: str
     fibre: str
-    amounts: Mapping[str, Written]  # width, selvedge, weight, shrinkage, sold_by, price, stretch, reel, gathers, spare
+    amounts: Mapping[str, Written]  # width, selvedge, weight, shrinkage, sold_by, price, stretch, reel, gathers, spare,
+    # bending_length
     offers: tuple[Offer, ...]
     ravels: bool
     has_right_side: bool

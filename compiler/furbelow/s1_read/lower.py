@@ -44,6 +44,7 @@ AMOUNTS = (
     "reel",
     "count",
     "gathers",
+    "bending length",
     "spare",
 )
 ROUNDING = {"metric": "5 mm", "inches": "1/8 in"}  # house rule, maker to confirm

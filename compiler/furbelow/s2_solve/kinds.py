@@ -83,6 +83,7 @@ _AMOUNTS: Mapping[str, Kind] = {
     "reel": SOME_LENGTH,
     "count": Kind("a number", (PLAIN,), above=0, like="25"),
     "gathers": Kind("a number", (PLAIN,), least=1, like="4"),
+    "bending_length": Kind("a length", (LENGTH,), above=0, most=(1000, "1 m"), like="42 mm"),
     "spare": Kind("a length, a weight, a volume or a number", (LENGTH, MASS, VOLUME, PLAIN), least=0, like="20 cm"),
 }
 

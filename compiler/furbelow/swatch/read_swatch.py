@@ -1,10 +1,11 @@
-"""Read a file of swatches: the strips of each cloth."""
+"""Read a file of swatches: the strips of each cloth, gathered or hung over an edge."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors, in_reading_order
 from furbelow.measure.quantity import Quantity, QuantityFault, parse_quantity
@@ -13,6 +14,7 @@ from furbelow.s1_read.read_spec import without_echoes
 from furbelow.s1_read.source import Source, read_checked
 from furbelow.s1_read.values import map_at, value_at
 from furbelow.s1_read.yaml_tree import ListTree, MapTree, TextTree, Tree
+from furbelow.swatch.overhang import Overhang
 
 SCHEMA = "swatch.schema.json"
 
@@ -44,8 +46,15 @@ class Strip:
         return (self.ratio - 1) * self.spacing
 
 
-def read_swatches(source: Source) -> Staged[Mapping[str, tuple[Strip, ...]]]:
-    """The strips by cloth, or every fault in the file.
+class Swatches(NamedTuple):
+    """The strips by cloth: those that were gathered, and those that hung over the edge of a table."""
+
+    gathered: Mapping[str, tuple[Strip, ...]]
+    hung: Mapping[str, tuple[Overhang, ...]]
+
+
+def read_swatches(source: Source) -> Staged[Swatches]:
+    """The strips of a file, or every fault in it.
 
     Fails: FB101 to FB112, FB120 to FB122, FB130 to FB135; FB721 for a strip that came out no shorter.
     """
@@ -53,13 +62,21 @@ def read_swatches(source: Source) -> Staged[Mapping[str, tuple[Strip, ...]]]:
     if checked.value is None:
         return Staged(None, checked.faults)
     reading = _Reading()
-    cloths = {
-        entry.key: tuple(strip for row in entry.value.rows if (strip := reading.strip(row)))
-        for entry in map_at(checked.value, "cloths").entries
+    gathered = _by_cloth(checked.value, "cloths", reading.strip)
+    hung = _by_cloth(checked.value, "stiffness", reading.overhang)
+    faults = in_reading_order((*checked.faults, *without_echoes(tuple(reading.faults), checked.faults)))
+    return Staged(None if has_errors(faults) else Swatches(gathered, hung), faults)
+
+
+_Row = TypeVar("_Row")
+
+
+def _by_cloth(tree: Tree, section: str, read: Callable[[Tree], _Row | None]) -> dict[str, tuple[_Row, ...]]:
+    return {
+        entry.key: tuple(row for each in entry.value.rows if (row := read(each)) is not None)
+        for entry in map_at(tree, section).entries
         if isinstance(entry.value, ListTree)
     }
-    faults = in_reading_order((*checked.faults, *without_echoes(tuple(reading.faults), checked.faults)))
-    return Staged(None if has_errors(faults) else cloths, faults)
 
 
 class _Reading:
@@ -86,6 +103,12 @@ class _Reading:
             )
             return None
         return Strip(mark, every, stitch, flat, gathered, row.span)
+
+    def overhang(self, row: Tree) -> Overhang | None:
+        if not isinstance(row, MapTree):
+            return None
+        overhang, drop = (self._amount(row, key, LENGTH) for key in ("overhang", "drop"))
+        return None if overhang is None or drop is None else Overhang(overhang, drop, row.span)
 
     def _amount(self, row: MapTree, key: str, dims: Dims, otherwise: Fraction | None = None) -> Fraction | None:
         value = value_at(row, key)

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import ceil, floor
 from typing import Any
 
 from furbelow.measure.quantity import show_decimal, show_length
+from furbelow.swatch.overhang import Overhang, Stiffness
 from furbelow.swatch.take_up import Setting, TakeUp
 
 TEST_STRIP = Fraction(500)  # mm
+FEW = 4  # strips over an edge: as in ASTM D1388, both faces, both ways of the cloth
 
 
 def marks_between(line: TakeUp) -> tuple[Fraction, ...]:
@@ -91,6 +93,37 @@ def as_data(line: TakeUp, every: Fraction, stitch: Fraction, setting: Setting | 
             "strip_should_come_out_mm": _number(TEST_STRIP / setting.asked),
         }
     return told
+
+
+def stiffness_text(cloth: str, strips: Sequence[Overhang], found: Stiffness) -> Iterator[str]:
+    count = "1 strip" if found.strips == 1 else f"{found.strips} strips"
+    yield f"{cloth}: {count} over the edge of a table"
+    yield "  overhang  hangs down"
+    for strip in strips:
+        yield f"  {_mm(strip.overhang):>8}  {_mm(strip.drop):>10}"
+    apart = f"; the strips say {_mm(found.least)} to {_mm(found.most)}" if found.strips > 1 else ""
+    yield f"  bending length {_mm(found.mean)}{apart}"
+    if found.strips < FEW:
+        yield f"  measure {FEW} at least: the right side up and down, cut along the cloth and across it"
+    yield f"  for the spec, under the cloth: {bending_line(found)}"
+
+
+def bending_line(found: Stiffness) -> str:
+    return f"bending length: {round(found.mean)} mm"
+
+
+def stiffness_data(found: Stiffness) -> dict[str, Any]:
+    """Bending lengths as plain values for JSON, in mm."""
+    return {
+        "strips": found.strips,
+        "bending_length_mm": _number(found.mean),
+        "least_mm": _number(found.least),
+        "most_mm": _number(found.most),
+    }
+
+
+def _mm(length: Fraction) -> str:
+    return f"{show_decimal(length, 1)} mm"
 
 
 def _number(value: Fraction) -> float:

@@ -115,7 +115,7 @@ def write() -> list[Path]:
 
 
 def gallery() -> dict[Path, str]:
-    """The whole garment of each spec in `specs/`, in its middle size, by the file that it is drawn in."""
+    """The picture of the garment of each spec in `specs/`, in its middle size, by the file that it is drawn in."""
     from furbelow.garment.workroom import Workroom
     from furbelow.order.chain import guide_of, planned
     from furbelow.order.order import Order
@@ -129,8 +129,7 @@ def gallery() -> dict[Path, str]:
         order = Order(spec, f"size {name}", body, {}, Workroom())
         found = planned(order).value
         assert found is not None, path
-        figure = guide_of(found, order.wearer).overview
-        assert figure is not None, path
+        figure = guide_of(found, order.wearer).picture[0]
         drawn[SPECS / "pictures" / f"{path.stem}.svg"] = _on_white(figure.svg) + "\n"
     return drawn
 

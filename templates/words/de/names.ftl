@@ -60,6 +60,7 @@ name-number = { $name ->
     [selvedge] Webkante
     [shortest] kürzestes Stück
     [shrinkage] Einlaufen
+    [bending-length] Biegelänge
     [side] Seite
     [slit] Schlitz
     [sold-by] Verkaufseinheit

@@ -60,6 +60,7 @@ name-number = { $name ->
     [selvedge] selvedge
     [shortest] shortest
     [shrinkage] shrinkage
+    [bending-length] bending length
     [side] side
     [slit] slit
     [sold-by] sold by

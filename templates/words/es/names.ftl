@@ -60,6 +60,7 @@ name-number = { $name ->
     [selvedge] orillo
     [shortest] trozo más corto
     [shrinkage] encogimiento
+    [bending-length] longitud de flexión
     [side] lado
     [slit] abertura
     [sold-by] venta por

@@ -60,6 +60,7 @@ name-number = { $name ->
     [selvedge] lisière
     [shortest] tronçon le plus court
     [shrinkage] rétrécissement
+    [bending-length] longueur de flexion
     [side] côté
     [slit] fente
     [sold-by] vendu par

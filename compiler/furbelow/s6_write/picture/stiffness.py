@@ -21,7 +21,9 @@ STARCHED = 1.15  # a starched piece is stiffer by so much; from memory
 
 def bending_length(solved: Solved, cloth: str, starched: bool) -> float:
     """The bending length of a cloth in mm."""
-    return _by_kind(solved, cloth) * (STARCHED if starched else 1.0)
+    measured = solved.materials[cloth].amounts.get("bending_length")
+    length = float(measured.as_length_mm()) if measured else _by_kind(solved, cloth)
+    return length * (STARCHED if starched else 1.0)
 
 
 def is_net(solved: Solved, cloth: str) -> bool:
