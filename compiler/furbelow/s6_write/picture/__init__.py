@@ -7,12 +7,13 @@ cloth that knows no more than its weight and its stiffness.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import lru_cache
 from math import pi
 
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.picture.drawn import drawn
-from furbelow.s6_write.picture.shape import shape_of
+from furbelow.s6_write.picture.shape import Shape, shape_of
 from furbelow.s6_write.picture.told import View, told
 from furbelow.s6_write.picture.worn import worn
 from furbelow.s6_write.words.words import Words
@@ -28,13 +29,21 @@ def picture_of(run: Run, words: Words) -> tuple[Figure, ...]:
     shape = shape_of(run)
     if not shape.layers:
         return ()
-    layers = worn(shape)
     views: list[View] = ["front", "back" if shape.way else "side"]
     if sum(layer.alike for layer in shape.layers) > 1:
         views.append("peeled")
-    figures = []
-    for view in views:
-        alt, caption = told(run, words, shape, layers, view)
-        svg = drawn(shape, layers, TURNS[view], peeled=view == "peeled")
-        figures.append(Figure(f"picture-{view}", svg, alt, caption))
-    return tuple(figures)
+    return tuple(_figure(run, words, shape, view) for view in views)
+
+
+def _figure(run: Run, words: Words, shape: Shape, view: View) -> Figure:
+    alt, caption = told(run, words, shape, _hung(shape), view)
+    return Figure(f"picture-{view}", _drawn(shape, view), alt, caption)
+
+
+# A preview builds the same garment again at each save, and a class has sizes that several wear.
+_hung = lru_cache(maxsize=64)(worn)
+
+
+@lru_cache(maxsize=64)
+def _drawn(shape: Shape, view: View) -> str:
+    return drawn(shape, _hung(shape), TURNS[view], peeled=view == "peeled")

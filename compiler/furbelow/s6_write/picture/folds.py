@@ -16,7 +16,7 @@ from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.hang import FIRST, Place
 from furbelow.s6_write.picture.view import ABOVE, Spot, View
 
-LEVELS = (0.0, 0.1, 0.25, 0.45, 0.7, 1.0)  # shares of a tier's depth at which columns have a spot
+LEVELS = (0.0, 0.08, 0.17, 0.27, 0.38, 0.52, 0.74, 1.0)  # shares of a tier's depth at which columns have a spot
 FEWEST = 5
 WAVE = 2.0  # the wave of a hem is drawn deeper than a level eye would see it
 UPPER = 0.5  # of a tier that another hangs from, the weight below straightens the folds
@@ -63,6 +63,7 @@ class _Level(NamedTuple):
     deep: float
     least: float  # no fold goes further in
     sway: float  # how far folded sides lean over
+    flat: float  # how much wider than deep the ring is
 
 
 def columns_of(
@@ -81,7 +82,7 @@ def columns_of(
     above: the edge that the tier hangs from. last: nothing hangs from it. span: how far round it reaches, to each side of
     the middle of the front. most: so many folds at most are drawn.
     """
-    levels = _levels(form, places, last)
+    levels = _levels(view, form, places, last)
     hem = places[-1]
     folds = min(most, max(FEWEST, round(hem.cloth / hem.wide)))
     luck = Random(piece)
@@ -107,7 +108,7 @@ def columns_of(
     return tuple(columns[i] for i in order), tuple(sorted(edge))
 
 
-def _levels(form: Form, places: Sequence[Place], last: bool) -> list[_Level]:
+def _levels(view: View, form: Form, places: Sequence[Place], last: bool) -> list[_Level]:
     hem, top = places[-1], places[0]
     share = 1.0 if last else UPPER
     found = []
@@ -128,6 +129,7 @@ def _levels(form: Form, places: Sequence[Place], last: bool) -> list[_Level]:
                 min(place.deep, 0.2 * place.radius),
                 form.radius(place.down) + 2 - place.radius,
                 0.1 * grown * folded / max(30.0, place.radius),
+                view.flat(place.radius),
             )
         )
     return found
@@ -141,7 +143,8 @@ def _column(
     for level in levels:
         out = max(wave * level.grown * level.deep + above.out * level.fades, level.least)
         lower = above.lower * level.fades + out * (WAVE * sin(ABOVE) * level.grown - level.sine)
-        spots.append(view.spot(angle - level.sway * twice, level.radius + out * level.cosine, level.down + lower))
+        at = angle - level.sway * twice
+        spots.append(view.place(sin(at), cos(at), level.flat, level.radius + out * level.cosine, level.down + lower))
     return Column(tuple(spots), phase, fold, angle), Waved(angle, out, lower)
 
 

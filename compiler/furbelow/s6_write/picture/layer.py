@@ -25,7 +25,6 @@ from furbelow.s6_write.picture.tints import CLOTH, INK, LINING, Tint
 from furbelow.s6_write.picture.view import View, area, line
 
 SHEER = 0.34  # how much one sheet of net hides
-EVERY = tuple(step / 10 for step in range(11))
 
 
 class Sheet(NamedTuple):
@@ -119,7 +118,7 @@ def _ribbon(ribbon: Ribbon, tint: Tint, opacity: float, scale: float, last: bool
         turn = turns_at(ribbon)
         if turn > 0:
             yield area(cut_out(columns), tint.shade, opacity)
-        if turn < 1:
+        if turn < len(columns[0].spots) - 1:
             yield area(cut_out(columns, turn), tint.inside, opacity)
     else:
         yield area(cut_out(columns, left=ribbon.left, right=ribbon.right), tint.lit, opacity)
@@ -131,6 +130,6 @@ def _ribbon(ribbon: Ribbon, tint: Tint, opacity: float, scale: float, last: bool
 
 def _sides(columns: Sequence[Column]) -> Iterator[str]:
     """The outline: what is furthest left and right at each height."""
-    heights = [[column.at(share) for column in columns] for share in EVERY]
-    yield line([min(row) for row in heights], INK, OUTLINE)
-    yield line([max(row) for row in heights], INK, OUTLINE)
+    levels = list(zip(*(column.spots for column in columns), strict=True))
+    yield line([min(level) for level in levels], INK, OUTLINE)
+    yield line([max(level) for level in levels], INK, OUTLINE)

@@ -11,10 +11,10 @@ from math import hypot
 from typing import NamedTuple
 
 from furbelow.s6_write.picture.folds import Column
+from furbelow.s6_write.picture.view import Spot
 
 LIT = 0.42  # how much cloth must face the light; it comes from the upper left in front
 ROUND = 12  # columns within which cloth turns away round the form
-TURNS = (0.0, 0.3, 0.5, 0.65, 0.8)  # heights at which a fold may turn over
 
 
 class Ribbon(NamedTuple):
@@ -57,24 +57,22 @@ def shaded(ribbon: Ribbon, scale: float) -> Iterator[tuple[Column, ...]]:
         yield tuple(run)
 
 
-def turns_at(ribbon: Ribbon) -> float:
-    """The share of the way down below which the inside shows."""
-    first, last = ribbon.columns[0], ribbon.columns[-1]
-    return next((share for share in TURNS if first.at(share)[0] > last.at(share)[0]), 1.0)
+def turns_at(ribbon: Ribbon) -> int:
+    """The level below which the inside shows; the last one where it shows nowhere."""
+    first, last = ribbon.columns[0].spots, ribbon.columns[-1].spots
+    return next((level for level in range(len(first) - 1) if first[level].x > last[level].x), len(first) - 1)
 
 
-def cut_out(
-    columns: Sequence[Column], top: float = 0.0, *, left: bool = True, right: bool = True
-) -> list[tuple[float, float]]:
-    """The outline of a run from a height down: down its left side, along the hem, up its right side, back along the top.
+def cut_out(columns: Sequence[Column], top: int = 0, *, left: bool = True, right: bool = True) -> list[Spot]:
+    """The outline of a run from a level down: down its left side, along the hem, up its right side, back along the top.
 
     left, right: whether it ends there at a fold; where not, it goes round the form, and its side is where it is widest.
     """
-    shares = [top + (1 - top) * share for share in (0.0, 0.12, 0.3, 0.6)]
     first, last = (columns[:1] if left else columns[:ROUND]), (columns[-1:] if right else columns[-ROUND:])
+    levels = range(top, len(columns[0].spots) - 1)
     return [
-        *(min(column.at(share) for column in first) for share in shares),
-        *((column.hem.x, column.hem.y) for column in columns),
-        *(max(column.at(share) for column in last) for share in reversed(shares)),
-        *(column.at(top) for column in columns[-2:0:-2]),
+        *(min(column.spots[level] for column in first) for level in levels),
+        *(column.spots[-1] for column in columns),
+        *(max(column.spots[level] for column in last) for level in reversed(levels)),
+        *(column.spots[top] for column in columns[-2:0:-2]),
     ]

@@ -13,6 +13,8 @@ WIDE, HIGH = 4000, 5000
 ABOVE = radians(9)  # the eye above the hem
 BODY_FLAT = 0.12  # bodies are wider than deep by so much each way; a wide skirt is round
 
+_DOWN, _AHEAD = cos(ABOVE), sin(ABOVE)
+
 Point = tuple[float, float]
 
 
@@ -34,14 +36,19 @@ class View(NamedTuple):
 
     def spot(self, angle: float, radius: float, down: float) -> Spot:
         """The place at an angle round the body (0 in front), so far out, so far below the waist."""
-        flat = BODY_FLAT * min(1.0, (self.hips / max(radius, 1.0)) ** 2)
-        across, ahead = (1 + flat) * radius * sin(angle), (1 - flat) * radius * cos(angle)
-        turned, near = (
-            across * cos(self.turn) + ahead * sin(self.turn),
-            ahead * cos(self.turn) - across * sin(self.turn),
-        )
-        y = self.waist + self.scale * (down * cos(ABOVE) + near * sin(ABOVE))
-        return Spot(WIDE / 2 + self.scale * turned, y, near)
+        return self.place(sin(angle), cos(angle), self.flat(radius), radius, down)
+
+    def flat(self, radius: float) -> float:
+        """By how much a ring of this radius is wider and shallower than round."""
+        return BODY_FLAT * min(1.0, (self.hips / max(radius, 1.0)) ** 2)
+
+    def place(self, sine: float, cosine: float, flat: float, radius: float, down: float) -> Spot:
+        """`spot`, by the sine and cosine of the angle."""
+        across, ahead = (1 + flat) * radius * sine, (1 - flat) * radius * cosine
+        turn, turned = sin(self.turn), cos(self.turn)
+        near = ahead * turned - across * turn
+        x = WIDE / 2 + self.scale * (across * turned + ahead * turn)
+        return Spot(x, self.waist + self.scale * (down * _DOWN + near * _AHEAD), near)
 
 
 def track(points: Sequence[Point | Spot], closed: bool = False) -> str:
