@@ -60,6 +60,10 @@ CODES: dict[str, str] = {
     "FB171": "a repeat goes too far",
     "FB172": "several are named where one is wanted",
     "FB173": "what is made hangs on what is known only later",
+    # read: what a spec is built on
+    "FB174": "a file that a spec is built on can't be used",
+    "FB175": "files are built on each other without end",
+    "FB176": "changed steps are not there",
     # solve: formulas
     "FB201": "a formula can't be read",
     "FB202": "a formula can't be worked out",

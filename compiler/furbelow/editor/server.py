@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from lsprotocol import types
 from pygls.lsp.server import LanguageServer
+from pygls.uris import to_fs_path
 
 from furbelow import __version__
 from furbelow.diagnose.fault import Fault, Severity, Span
@@ -20,12 +21,12 @@ _WEIGHT = {
 
 
 def server() -> LanguageServer:
-    """The server with its three answers: on opening, on a change, and under the pointer."""
+    """The server with its answers: on opening, on a change, on saving, and under the pointer."""
     editor = LanguageServer("furbelow", __version__)
 
     def tell(uri: str) -> None:
         text = editor.workspace.get_text_document(uri).source
-        told = [_diagnostic(fault, text) for fault in faults_of(uri, text)]
+        told = [_diagnostic(fault, text) for fault in faults_of(_path(uri), text)]
         editor.text_document_publish_diagnostics(types.PublishDiagnosticsParams(uri=uri, diagnostics=told))
 
     @editor.feature(types.TEXT_DOCUMENT_DID_OPEN)
@@ -36,16 +37,27 @@ def server() -> LanguageServer:
     def changed(asked: types.DidChangeTextDocumentParams) -> None:
         tell(asked.text_document.uri)
 
+    @editor.feature(types.TEXT_DOCUMENT_DID_SAVE)
+    def saved(asked: types.DidSaveTextDocumentParams) -> None:
+        # A saved library, or garment that others are based on, says something new of all that are open.
+        for uri in editor.workspace.text_documents:
+            tell(uri)
+
     @editor.feature(types.TEXT_DOCUMENT_HOVER)
     def pointed(asked: types.HoverParams) -> types.Hover | None:
         text = editor.workspace.get_text_document(asked.text_document.uri).source
         lines, at = text.splitlines(), asked.position
         row = lines[at.line] if at.line < len(lines) else ""
         column = len(row.encode("utf-16-le")[: 2 * at.character].decode("utf-16-le", "ignore"))
-        said = explained(asked.text_document.uri, text, at.line, column)
+        said = explained(_path(asked.text_document.uri), text, at.line, column)
         return said and types.Hover(types.MarkupContent(types.MarkupKind.Markdown, said)) or None
 
     return editor
+
+
+def _path(uri: str) -> str:
+    """The path of a document, for it may name files beside itself; its address where it is no file."""
+    return to_fs_path(uri) or uri
 
 
 def _diagnostic(fault: Fault, text: str) -> types.Diagnostic:

@@ -250,6 +250,7 @@ class Spec(NamedTuple):
     language: str  # that its texts are in: of the guide that is made from it
     written_in: Word | None  # the language that the spec says it is written in
     untold: tuple[Word, ...]  # the texts that it does not tell in that language, by what they are called
+    built_on: tuple[str, ...] = ()  # the files that it uses or is based on
 
     @property
     def is_translated(self) -> bool:

@@ -125,6 +125,10 @@ class OrderReader:
         else:
             self.keep(path)
         staged = read_spec(source)
+        named = {label.span.file for fault in staged.faults for label in (fault.primary, *fault.others) if label}
+        for built_on in named.union(staged.value.built_on if staged.value else ()):
+            if built_on not in self.sources:
+                self.keep(built_on)
         return staged.value, staged.faults
 
     def _workroom(self, path: str | None) -> Workroom:

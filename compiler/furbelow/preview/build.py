@@ -9,15 +9,20 @@ from furbelow.diagnose.report_text import render, tally
 from furbelow.order.make_one import make_page
 from furbelow.order.read_order import Asked, OrderReader
 from furbelow.order.unread import Unread
+from furbelow.s1_read.used_files import files_used
 
 
 @dataclass(frozen=True)
 class Built:
-    """guide: the page, or nothing where the spec is at fault. report: all faults as text, "" for none."""
+    """guide: the page, or nothing where the spec is at fault. report: all faults as text, "" for none.
+
+    built_on: the files that the spec is built on, those too that are not there yet.
+    """
 
     guide: bytes | None
     report: str
     tally: str
+    built_on: tuple[str, ...] = ()
 
 
 class Builder:
@@ -37,7 +42,9 @@ class Builder:
             report = f"this is our bug, not yours: {type(error).__name__}: {error}\n"
             return Built(None, report, "a bug of ours")
         sound = guide is not None and not has_errors(reader.told)
-        return Built(guide if sound else None, render(reader.told, reader.sources), tally(dict.fromkeys(reader.told)))
+        report, counted = render(reader.told, reader.sources), tally(dict.fromkeys(reader.told))
+        used = files_used(self._asked.spec, reader.sources.get(self._asked.spec, ""))
+        return Built(guide if sound else None, report, counted, tuple(file.path for file in used))
 
     def _guide(self, reader: OrderReader) -> bytes | None:
         spec, faults = reader.spec_and_faults(self._asked.spec)

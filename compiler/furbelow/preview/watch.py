@@ -27,10 +27,13 @@ class State:
 
 
 class Watch:
-    """Builds at once, then again whenever one of the files changes. The last good guide is kept."""
+    """Builds at once, then again whenever one of the files, or one that the spec is built on, changes.
+
+    The last good guide is kept.
+    """
 
     def __init__(self, files: Sequence[str], build: Callable[[], Built]) -> None:
-        self._files = files
+        self._named, self._files = tuple(files), tuple(files)
         self._build = build
         self._news = threading.Condition()
         self._ended = threading.Event()
@@ -61,10 +64,11 @@ class Watch:
             seen = self._look()
             # Two looks alike: a file that is just being written is short for a moment.
             before, alike = seen, alike + 1 if seen == before else 0
-            if seen == self._seen or alike < (EMPTY if any(file and file.size == 0 for file in seen) else 1):
+            if seen == self._seen or alike < (EMPTY if any(file and file.size == 0 for file in seen.values()) else 1):
                 continue
             self._seen = seen
             state = self._built(self._state)
+            before = self._seen
             with self._news:
                 self._state = state
                 self._news.notify_all()
@@ -73,12 +77,15 @@ class Watch:
 
     def _built(self, before: State) -> State:
         built, number = self._build(), before.number + 1
+        # What a spec is built on is watched with it, and may be other files after a change.
+        self._files = (*self._named, *built.built_on)
+        self._seen = {file: self._seen[file] if file in self._seen else _stamp(file) for file in self._files}
         if built.guide is None:
             return State(number, before.guide_number, before.guide, built.report, built.tally)
         return State(number, number, built.guide, built.report, built.tally)
 
-    def _look(self) -> tuple[_Stamp | None, ...]:
-        return tuple(map(_stamp, self._files))
+    def _look(self) -> dict[str, _Stamp | None]:
+        return {file: _stamp(file) for file in self._files}
 
 
 class _Stamp(NamedTuple):

@@ -6,14 +6,14 @@ from collections import ChainMap
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
-from furbelow.diagnose.fault import Fault, Span, Staged, has_errors, in_reading_order
+from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors, in_reading_order
 from furbelow.garment.spec import ENGLISH, Spec
 from furbelow.garment.technique import Technique
 from furbelow.s1_read.lower import lower
 from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.schema_walk import Schema
 from furbelow.s1_read.source import Source, read_checked
-from furbelow.s1_read.values import text_at, value_at
+from furbelow.s1_read.values import is_library, names_files, text_at, value_at
 from furbelow.s1_read.yaml_tree import Tree
 from furbelow.techniques import techniques
 
@@ -30,11 +30,26 @@ def read_spec(source: Source, *, language: str | None = None, in_full: bool = Fa
     language: in which the maker's texts are wanted, where the spec has them in several; without it, that of the spec.
     in_full: ask the full schema validator even where the quick walk finds nothing.
     Fails: FB101 to FB112 for the file, FB130 to FB137 for its keys, FB140 to FB145 for its names, FB160 for
-        its languages, FB201 for its formulas.
+        its languages, FB170 to FB173 for its repeats, FB174 to FB176 for what it is built on, FB201 for its formulas.
     """
     own: dict[str, OwnTechnique] = {}
     own_faults: list[Fault] = []
     sayings = Sayings(ENGLISH, language)
+    built_on: tuple[str, ...] = ()
+
+    def built_up(tree: Tree, file: str) -> Staged[Tree]:
+        nonlocal built_on
+        if is_library(tree):
+            here = Label(Span.at_start(file))
+            said = "this file is a library, and no garment"
+            return Staged(None, (Fault("FB174", said, here, help="check a garment that uses it"),))
+        if not names_files(tree):
+            return Staged(tree)
+        from furbelow.s1_read.used_files import laid_together
+
+        laid = laid_together(tree, file)
+        built_on = tuple(used.path for used in laid.files)
+        return Staged(None if has_errors(laid.faults) else laid.tree, in_reading_order(laid.faults))
 
     def with_own(tree: Tree, schema: Schema) -> Schema:
         nonlocal sayings
@@ -48,7 +63,7 @@ def read_spec(source: Source, *, language: str | None = None, in_full: bool = Fa
         own_faults.extend(told)
         return with_techniques(schema, own)
 
-    name, content, checked = read_checked(source, SCHEMA, in_full=in_full, widened=with_own)
+    name, content, checked = read_checked(source, SCHEMA, in_full=in_full, whole=built_up, widened=with_own)
     if checked.value is None:
         return Staged(None, checked.faults)
     text = content.decode("utf-8-sig")
@@ -57,7 +72,9 @@ def read_spec(source: Source, *, language: str | None = None, in_full: bool = Fa
     lowered = lower(checked.value, text, name, words, sayings)
     further = (*own_faults, *lowered.faults)
     faults = in_reading_order((*checked.faults, *without_echoes(further, checked.faults)))
-    return Staged(None if has_errors(faults) else lowered.value, faults)
+    if lowered.value is None or has_errors(faults):
+        return Staged(None, faults)
+    return Staged(lowered.value._replace(built_on=built_on) if built_on else lowered.value, faults)
 
 
 def without_echoes(faults: tuple[Fault, ...], told: tuple[Fault, ...]) -> tuple[Fault, ...]:

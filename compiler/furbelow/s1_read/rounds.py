@@ -24,6 +24,7 @@ from furbelow.s1_read.yaml_tree import MapTree, TextTree, Tree
 MOST_ROUNDS = 60  # of one repeat; no garment has more layers or tiers
 MOST_ROWS = 2000  # of the steps, when all repeats are written out
 _MOST_VALUES = 1000  # of a choice, tried for the furthest that a repeat goes
+GROUP = ("for", "when", "called", "steps")  # the keys of a row that holds several
 _FOR = re.compile(r"\s*([a-z][a-z0-9_]*)\s+from\s+(\S.*?)\s+to\s+(\S.*?)\s*")
 _ONE = re.compile(r"([a-z][a-z0-9_]*)\s*\((.*)\)(?:\.(.*))?")
 
@@ -124,6 +125,10 @@ class Rounds:
                 repeat = self.repeat(tree)
             only = (*only, when) if when else only
             inner = value_at(tree, "steps")
+            if inner is not None and (beside := next((each for each in tree.entries if each.key not in GROUP), None)):
+                said = f"`{beside.key}` stands in one row with a group of steps"
+                help_ = "give it a row of its own, under `steps` or beside it"
+                self.faults.append(Fault("FB136", said, Label(beside.key_span), help=help_))
             if inner is None:
                 found.append(Row(tree, numbers, only))
             else:

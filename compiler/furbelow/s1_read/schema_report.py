@@ -17,7 +17,6 @@ from furbelow.s1_read.yaml_tree import Plain, Tree, find
 # Beyond that a list of faults helps nobody.
 MOST_FAULTS = 100
 _MOST_ALIKE = 20  # of the unknown keys of one map; the rest are counted
-_GROUP = ("for", "when", "steps")  # keys of a row that holds several
 STEP = "step"  # the title that marks a row of the steps in the schema
 
 _FORMS = {"string": "a text", "number": "a text", "boolean": "a text", "array": "a list", "object": "a map of keys"}
@@ -134,6 +133,7 @@ class _Report:
             if found.title != STEP:
                 yield self._at_key(found, "FB130", f"`{_short(key)}` is no key of {found.owner}", help_, key)
                 continue
+            help_ = near or "describe it under `techniques:`, or take a built-in one"
             owners = [word for word in found.held if key in found.keys.get(word, {}).get("properties", {})]
             if owners:
                 help_ = f"`{key}` belongs to `{owners[0]}`: put it inside its braces"
@@ -160,12 +160,6 @@ class _Report:
 
     def _row(self, found: _Finding) -> Fault:
         """A row of the steps with no technique, with several, or with one beside a heading."""
-        if "steps" in found.held:
-            beside = next(key for key in found.held if key not in _GROUP)
-            headline = f"`{_short(beside)}` stands in one row with a group of steps"
-            return self._at_key(
-                found, "FB136", headline, "give it a row of its own, under `steps` or beside it", beside
-            )
         keys = [key for key in found.held if key not in ("tip", "when")]
         if not keys:
             help_ = "write the technique and what it is worked on, such as `press: {piece: flounce}`"

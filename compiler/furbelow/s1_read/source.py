@@ -50,18 +50,22 @@ def read_checked(
     schema_name: str,
     *,
     in_full: bool = False,
+    whole: Callable[[Tree, str], Staged[Tree]] | None = None,
     widened: Callable[[Tree, Schema], Schema] | None = None,
 ) -> tuple[str, bytes, Staged[Tree]]:
     """The file's name, content and tree, with every way in which the tree is not as the schema asks.
 
     The tree is there whenever the file is sound YAML, so that what it holds can be looked at further.
     in_full: ask the full validator even where the quick walk finds nothing.
+    whole: the tree with what it stands on in other files; without it, it stands alone.
     widened: the schema with what the file itself adds to it.
     """
     name, read = read_bytes(source)
     if read.value is None:
         return name, b"", Staged(None, read.faults)
     tree = read_tree(read.value, name)
+    if tree.value is not None and whole is not None:
+        tree = whole(tree.value, name)
     if tree.value is None:
         return name, read.value, tree
     schema = load_schema(schema_name)

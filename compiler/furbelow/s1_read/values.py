@@ -50,6 +50,19 @@ def maps_in(tree: MapTree) -> list[tuple[Entry, MapTree]]:
     return [(entry, entry.value) for entry in tree.entries if isinstance(entry.value, MapTree)]
 
 
+USE, BASE = "use", "based on"
+
+
+def names_files(tree: Tree) -> bool:
+    """Whether the spec is built on other files."""
+    return isinstance(tree, MapTree) and any(tree.entry(key) for key in (USE, BASE))
+
+
+def is_library(tree: Tree) -> bool:
+    """Whether the file holds what several garments share, and is none itself."""
+    return isinstance(tree, MapTree) and tree.entry("library") is not None and tree.entry("furbelow") is None
+
+
 class Formulas:
     """Reads formulas, as they are in the round of a repeat that is being read, and keeps the faults in them."""
 

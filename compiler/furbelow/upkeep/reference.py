@@ -50,6 +50,25 @@ _SAID_ONCE = (
     " repeat may go is known from the range of the one choice that it names; how far it goes, from what is chosen.",
     "A piece whose count comes to 0 is left out for that body, and the steps on it fall away; in a list only its name does. So"
     " a lining or a pocket is a choice `{default: 1, from: 0, to: 1, step: 1}`. Cloth that then nothing uses is not bought.",
+    "### Shared by several garments",
+    "`use: library/nets.yaml` takes a library: a file that begins with `library: 1` and holds any of `body`, `sizes`, `choices`,"
+    " `measures`, `materials` and `techniques`. `based on: plain.yaml` takes a whole garment. What stands in the spec is laid over"
+    " both, section by section, name by name, key by key; texts and lists are replaced. Steps are changed group by group:",
+    "```yaml\n# in plain.yaml\nsteps:\n  - called: hem\n    steps:\n      - narrow hem: {edge: skirt.bottom}\n# in the garment that is"
+    " based on it\nbased on: plain.yaml\nchange steps:\n  hem:\n    - edge with trim: {edge: skirt.bottom, trim: edging}\n```",
+    "A piece is left out with `count: 0`. All files lie in the folder of the spec or within it, links followed; they are read as"
+    " the spec is, and nothing in them is run. A fault names the file that it lies in.",
+    "### Names",
+    "An edge is a piece and its side: `top`, `bottom`, `start`, `end`. A seam is called by one of the edges in it"
+    " (`flounce.top`), by `flounce.ends` where the start is sewn to the end, or by `flounce.joins` where strips are pieced."
+    " `stack layers` gives its edge a name by `as`, without a side; later steps use it like any edge.",
+    "A key that stays away has what the last column of its technique says. A material of `kind: other` is bought and named by no"
+    " step: `tags: {kind: other, about: paper tags, sold by: 20, price: 1 EUR}`.",
+    "### A technique of your own",
+    "What no technique does is described under `techniques` (see the key above) and then used like the others: it is proved for"
+    " the edges it needs and what it takes, and the guide says it in your sentences.",
+    "```yaml\ntechniques:\n  wax seam:\n    about: Brush a seam with wax.\n    works on: seam\n    do:\n      - Brush {seam} with wax.\nsteps:\n"
+    "  - wax seam: {seam: flounce.top}\n```",
 )
 _LIMITS = {"maxProperties": "keys", "maxItems": "rows", "maxLength": "characters"}
 
