@@ -8,6 +8,7 @@ import pytest
 import yaml
 from furbelow.diagnose.fault import Fault, Span
 from furbelow.diagnose.nearest import nearest
+from furbelow.diagnose.unseen import shows_nothing
 from furbelow.s1_read.yaml_tree import (
     DEEPEST_TREE,
     LARGEST_FILE,
@@ -341,7 +342,7 @@ def test_any_text_is_a_tree_or_faults_inside_it(content: str | bytes) -> None:
     st.recursive(
         st.text(
             st.characters(codec="utf-8", exclude_categories=["Cc", "Cs", "Zl", "Zp", "Cn"], exclude_characters="\ufeff")
-        ),
+        ).filter(lambda text: not text.strip() or not shows_nothing(text)),  # what nobody sees is refused
         lambda inner: st.one_of(
             st.lists(inner, max_size=4),
             st.dictionaries(st.text("abcé_ ", min_size=1, max_size=6), inner, max_size=4),
