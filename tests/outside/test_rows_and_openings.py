@@ -60,3 +60,22 @@ def test_a_pocket_passes_the_hand_that_reaches_into_it() -> None:
     assert 13 > hand > 10
     assert "a pocket of" not in str([fault.headline for fault in fits.warnings])
     assert "a pocket of 10 cm" in str([fault.headline for fault in tight.warnings])
+
+
+def test_elastic_and_edge_are_quartered_and_each_quarter_is_stretched_to_its_cloth() -> None:
+    # common practice, no source: elastic 10 to 15 cm shorter than the waist, both quartered, the lap at the side seam.
+    pieces = "slip: {from: net, length: 110 cm, depth: 60 cm}"
+    steps = "- join ends: {of: slip}\n- sewn elastic: {edge: slip.top, elastic: elastic, length: waist_girth - 10 cm}"
+    words = sound(pieces, steps).words()
+    assert (
+        "Mark the loop in quarters, every 17 cm, and the top edge of the slip every 27.5 cm" in words
+    )  # 68 / 4, 110 / 4
+    assert "Cut 70 cm of elastic. Lap its ends 2 cm" in words
+
+
+def test_a_band_fits_across_its_interfacing_and_takes_no_more_of_the_roll_than_it_is_deep() -> None:
+    # common practice, no source: interfacing 90 cm wide, laid short of the seam lines.
+    pieces = "skirt: {from: net, length: 116 cm, depth: 60 cm}\nband: {from: net, length: 80 cm, depth: 8 cm}"
+    roll = "  fusible: {kind: interfacing, width: 90 cm}\n"
+    used = work(pieces, "- interface: {piece: band, with: fusible}", materials=roll).performed[0].used
+    assert used[0].amount <= 80

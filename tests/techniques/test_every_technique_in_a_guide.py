@@ -29,7 +29,10 @@ techniques:
 """
 
 SUPPLIES = "  starch: {kind: starch, about: liquid starch}\n  red: {kind: dye, about: red dye}\n"
-SUPPLIES += "  zip: {kind: zip, about: dress zip, length: 22 cm, price: 2 EUR}\n"
+SUPPLIES += (
+    "  zip: {kind: zip, about: dress zip, length: 22 cm, price: 2 EUR}\n  petersham: {kind: trim, width: 25 mm}\n"
+)
+SUPPLIES += "  fusible: {kind: interfacing, width: 90 cm, price: 3 EUR/m}\n"
 
 GARMENTS: Mapping[str, tuple[str, str]] = {
     "a skirt with a placket": (
@@ -94,9 +97,24 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - patch pocket: {pocket: pocket, on: skirt, below top: 10 cm, from start: 30 cm}
         - zip: {in: skirt.ends, zip: zip, way: lapped}
         - gather: {edge: skirt.top, length: waist_girth + 1 cm}
+        - interface: {piece: waistband, with: fusible, cover: half}
         - fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm, fasten: hook and bar}
         - narrow hem: {edge: skirt.bottom}
         - slit: {in: skirt.ends}""",
+    ),
+    "a skirt on petersham with a slip on elastic": (
+        """skirt: {from: lawn, length: 116 cm, depth: 60 cm}
+        cuff: {from: net, length: 116 cm, depth: 20 cm}""",
+        """- neaten: {edge: skirt.start}
+        - neaten: {edge: skirt.end}
+        - join ends: {of: skirt, seam: 2 cm, open: 20 cm}
+        - zip: {in: skirt.ends, zip: zip}
+        - gather: {edge: skirt.top, length: waist_girth + 1 cm}
+        - petersham: {edge: skirt.top, ribbon: petersham}
+        - join ends: {of: cuff}
+        - neaten: {edge: skirt.bottom}
+        - attach: {edge: cuff.top, to: skirt.bottom}
+        - sewn elastic: {edge: cuff.bottom, elastic: elastic, length: 90 cm}""",
     ),
     "a shirred skirt": (
         """skirt: {from: lawn, length: 130 cm, depth: 60 cm}

@@ -156,6 +156,7 @@ class SupplyKind(StrEnum):
     THREAD = "thread"
     DYE = "dye"
     STARCH = "starch"
+    INTERFACING = "interfacing"
     ZIP = "zip"
     FASTENING = "fastening"  # sewn or set on singly: eyelets, buttons, hooks
     OTHER = "other"

@@ -96,6 +96,9 @@ class Picture(StrEnum):
     SEAM_SLIT = "slit in a seam"
     PATCH_POCKET = "patch pocket"
     SIDE_POCKET = "side pocket"
+    INTERFACING = "interfacing"
+    PETERSHAM = "petersham"
+    SEWN_ELASTIC = "sewn elastic"
 
 
 class Tool(StrEnum):

@@ -19,7 +19,7 @@ from furbelow.measure.units import MASS, UNITS
 from furbelow.s3_rehearse.run import Run
 
 _AREA = (("length", 2),)
-_SEWN_IN = (SupplyKind.TRIM, SupplyKind.CORD, SupplyKind.BONE, SupplyKind.ELASTIC)
+_SEWN_IN = (SupplyKind.TRIM, SupplyKind.CORD, SupplyKind.BONE, SupplyKind.ELASTIC, SupplyKind.INTERFACING)
 
 
 class Weight(NamedTuple):

@@ -42,6 +42,7 @@ from furbelow.s6_write.figures.seam_slit import seam_slit
 from furbelow.s6_write.figures.shirring import shirring
 from furbelow.s6_write.figures.table_marks import table_marks_figures
 from furbelow.s6_write.figures.tucks import tucks
+from furbelow.s6_write.figures.waist_finish import interfacing, petersham, sewn_elastic
 from furbelow.s6_write.figures.zip_section import zip_in_seam
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.said_step import said_step
@@ -86,6 +87,9 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.SEAM_SLIT: seam_slit,
     Picture.PATCH_POCKET: patch_pocket,
     Picture.SIDE_POCKET: side_pocket,
+    Picture.INTERFACING: interfacing,
+    Picture.PETERSHAM: petersham,
+    Picture.SEWN_ELASTIC: sewn_elastic,
 }
 
 
