@@ -4,12 +4,20 @@ from __future__ import annotations
 
 import json
 import re
+import shutil
+import subprocess
+import tomllib
+from pathlib import Path
 
+import pytest
 from furbelow import resources
 from furbelow.s3_rehearse.proofs import proofs
 from furbelow.techniques import techniques
+from furbelow.upkeep.man_page import PAGE, man_page
 from furbelow.upkeep.reference import LANGUAGE, PROOFS, gallery, language_page, proofs_page
+from furbelow.verbs.command import _VERBS, run
 
+TOP = Path(__file__).parents[1]
 ANEW = "stale: run `python -m furbelow.upkeep.reference`"
 
 
@@ -55,3 +63,30 @@ def test_every_proof_says_what_it_guarantees_and_what_it_cannot_know() -> None:
         assert "- *Guarantees*: " in part, part
         assert "- *Cannot know*: " in part, part
         assert "Told as: [FB" in part, part
+
+
+def test_the_manual_page_is_fresh() -> None:
+    assert PAGE.read_text(encoding="utf-8") == man_page(), "stale: run `python -m furbelow.upkeep.man_page`"
+
+
+def test_the_manual_page_tells_what_help_tells_and_is_read_without_a_warning(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    page = man_page().replace("\\-", "-").replace("\\fB", "").replace("\\fR", "")
+    assert len(_VERBS) > 10
+    for verb in _VERBS:
+        with pytest.raises(SystemExit):
+            run([verb, "--help"])
+        told = page.split(f'.SS "furbelow {verb}"', 1)[1].split(".SS", 1)[0]
+        options = set(re.findall(r"--[a-z][a-z-]+", capsys.readouterr().out)) - {"--help", "--debug"}
+        assert [option for option in sorted(options) if option not in told] == []
+    if shutil.which("groff"):
+        read = subprocess.run(["groff", "-man", "-ww", "-z", str(PAGE)], capture_output=True, text=True, check=True)
+        assert read.stderr == ""
+
+
+def test_the_wheel_brings_the_manual_page() -> None:
+    wheel = tomllib.loads((TOP / "pyproject.toml").read_text(encoding="utf-8"))["tool"]["hatch"]["build"]["targets"][
+        "wheel"
+    ]
+    assert wheel["shared-data"] == {PAGE.relative_to(TOP).as_posix(): "share/man/man1/furbelow.1"}

@@ -78,7 +78,7 @@ def test_the_tree_goes_into_json_without_its_empty_fields() -> None:
     assert reason
     assert json.loads(json.dumps(told(solved).data(reason))) == {
         "name": "skirt_length",
-        "value": "60.6 cm",
+        "value": {"number": 606, "unit": "mm", "shown": "60.6 cm"},
         "formula": "waist_height * 60%",
         "with_values": "101 cm * 60%",
         "place": "garment.yaml, line 4",
@@ -86,7 +86,7 @@ def test_the_tree_goes_into_json_without_its_empty_fields() -> None:
         "inputs": [
             {
                 "name": "waist_height",
-                "value": "101 cm",
+                "value": {"number": 1010, "unit": "mm", "shown": "101 cm"},
                 "formula": "101 cm",
                 "with_values": "101 cm",
                 "place": "wearer.yaml, line 1",
@@ -148,12 +148,12 @@ def test_every_value_of_a_garment_can_be_explained() -> None:
 @pytest.mark.parametrize(
     ("spec", "size", "name", "told"),
     [
-        # 4.54 m on the bolt, sold by 10 cm: 4.6 m.
+        # 4.54 m on the bolt and 2 cm for the straight end, sold by 10 cm: 4.6 m.
         (
             "larkspur",
             "M",
             "net",
-            ["net = 460 cm", "round_up(454 cm, 10 cm)", "net.bolt_length = 454 cm", "4 joins in 2 sections"],
+            ["net = 460 cm", "round_up(456 cm, 10 cm)", "net.bolt_length = 454 cm", "4 joins in 2 sections"],
         ),
         ("larkspur", "M", "edging", ["edging = 1300 cm", "round_up(1204 cm, 100 cm)"]),
         ("larkspur", "M", "thread", ["thread = 1\n", "thread.needle + thread.bobbin", "15 % of waste"]),
@@ -174,5 +174,5 @@ def test_the_reasons_of_buying_end_in_the_amounts_on_the_list(capsys: pytest.Cap
     assert run(["compare", spec, "--size", "C", "--set-second", "fullness=2", "--format", "json"]) == 0
     bought = {each["name"]: each["before"] for each in json.loads(capsys.readouterr().out)["materials"]}
     assert run(["why", spec, "lace", "--size", "C"]) == 0
-    assert bought["lace to buy"] == "2 m"
+    assert bought["lace to buy"] == {"number": 2000, "unit": "mm", "shown": "2 m"}
     assert capsys.readouterr().out.startswith("lace = 200 cm")

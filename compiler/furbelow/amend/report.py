@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import asdict, replace
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any, NamedTuple
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended, Finding, percent
 from furbelow.amend.verdict import Remedy, Verdict
 from furbelow.compare.compare import Comparison, compare
+from furbelow.compare.compare import as_data as comparison_data
 from furbelow.compare.compare import as_text as comparison_text
 from furbelow.garment.message import Length, Number, Own, Pieces, Value, Values
 from furbelow.garment.phrasing import Phrasing
+from furbelow.measure.plain_values import as_plain
+from furbelow.measure.quantity import mm, number
 from furbelow.order.chain import Planned
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.guide import GuideStep
@@ -154,13 +157,13 @@ def _lines(amended: Amended) -> Iterator[str]:
 
 
 def as_data(amended: Amended) -> dict[str, Any]:
-    """The same as plain values for JSON; lengths as a maker reads them."""
+    """The same as plain values for JSON."""
     words = words_of(amended)
     return {
         "title": amended.order.spec.title,
         "wearer": amended.order.wearer,
         "measured": [_finding_data(words, finding) for finding in amended.findings],
-        "changes": [{"where": where.place, **asdict(found)} for where, found in changes(amended)],
+        "changes": [{"where": where.place, **comparison_data(found)} for where, found in changes(amended)],
     }
 
 
@@ -170,16 +173,16 @@ def _finding_data(words: Words, finding: Finding) -> dict[str, Any]:
         "what": what(finding, words).said(words),
         "copy": one.copy,
         "assumed": finding.assumed,
-        "measured": say.length(one.value),
-        "wanted": say.length(finding.wanted),
-        "short_by": say.length(finding.wanted - one.value),
+        "measured": as_plain(mm(one.value), say.length(one.value)),
+        "wanted": as_plain(mm(finding.wanted), say.length(finding.wanted)),
+        "short_by": as_plain(mm(finding.wanted - one.value), say.length(finding.wanted - one.value)),
         "to_do": to_do(finding).said(words),
     }
     if found:
         told |= {
             "remedy": found.remedy.value,
-            "share": percent(found.share),
-            "in_each_metre": say.length(found.in_each_metre),
+            "share": as_plain(number(found.share), percent(found.share)),
+            "in_each_metre": as_plain(mm(found.in_each_metre), say.length(found.in_each_metre)),
         }
     return told
 

@@ -16,7 +16,8 @@ from furbelow.garment.message import Amount, Number, One, Value
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Derivation, SolvedStep
 from furbelow.garment.spec import Written
-from furbelow.measure.quantity import Quantity, money, round_to_step
+from furbelow.measure.plain_values import Plain, as_plain
+from furbelow.measure.quantity import Quantity, money, number, round_to_step
 from furbelow.measure.units import PLAIN
 from furbelow.order.chain import Planned
 from furbelow.s5_buy.amounts import COST, HOURS, amounts
@@ -33,12 +34,17 @@ _KINDS = ("new", "gone", "changed")
 
 @dataclass(frozen=True)
 class Change:
-    """A number before and after, as it is read; empty where there is none. `by` is the difference with its sign."""
+    """A number before and after, as it is read; empty where there is none. `by` is the difference with its sign.
+
+    was, now: the numbers themselves.
+    """
 
     name: str
     before: str
     after: str
-    by: str = ""
+    by: str
+    was: Quantity | None
+    now: Quantity | None
 
 
 @dataclass(frozen=True)
@@ -96,7 +102,8 @@ def _numbers(one: Planned, other: Planned, words: Words) -> Iterator[Change]:
         if known.origin == "material" and is_ and was and is_.value == was.value:
             continue
         if was is None or is_ is None or was.value != is_.value:
-            yield Change(name, _shown(was, words), _shown(is_, words), _by(was, is_, words))
+            numbers = was and was.value, is_ and is_.value
+            yield Change(name, _shown(was, words), _shown(is_, words), _by(was, is_, words), *numbers)
 
 
 def _shown(derivation: Derivation | None, words: Words) -> str:
@@ -161,9 +168,15 @@ def _materials(one: Planned, other: Planned, words: Words) -> Iterator[Change]:
         was, is_ = old.get(name), new.get(name)
         shown = [words.said(bought(line)) if line else "" for line in (was, is_)]
         if shown[0] != shown[1]:
-            yield Change(
-                words.text("compare-bought", {"material": words.name(name)}), shown[0], shown[1], _more(was, is_, words)
-            )
+            called = words.text("compare-bought", {"material": words.name(name)})
+            yield Change(called, shown[0], shown[1], _more(was, is_, words), *map(_counted, (was, is_)))
+
+
+def _counted(line: Line | None) -> Quantity | None:
+    """What is bought, as a number: reels and pieces are counted."""
+    if line is None:
+        return None
+    return Quantity(line.bought, PLAIN if line.unit in (Unit.REELS, Unit.PIECES) else line.unit.dims)
 
 
 def _more(was: Line | None, is_: Line | None, words: Words) -> str:
@@ -192,7 +205,7 @@ def _totals(one: Planned, other: Planned, words: Words) -> Iterator[Change]:
         ("compare-actions", _actions(one), _actions(other)),
     ):
         if was != is_:
-            yield Change(words.text(message), str(was), str(is_), f"{is_ - was:+}")
+            yield Change(words.text(message), str(was), str(is_), f"{is_ - was:+}", number(was), number(is_))
     price, newer = one.shopping.costs, other.shopping.costs
     if price and newer and price.price != newer.price:
         currency = other.shopping.currency
@@ -203,10 +216,11 @@ def _total(message: str, was: Quantity, is_: Quantity, words: Words) -> Change:
     """The difference is that of the two as they are shown, so that the line adds up."""
     before, after = words.said(_amount(was)), words.said(_amount(is_))
     if was.dims != is_.dims:
-        return Change(words.text(message), before, after)
+        return Change(words.text(message), before, after, "", was, is_)
     places = Fraction(1, 10 if was.dims == PLAIN else 100)
     more = round_to_step(is_.value, places) - round_to_step(was.value, places)
-    return Change(words.text(message), before, after, _signed(more, _amount(Quantity(abs(more), was.dims)), words))
+    by = _signed(more, _amount(Quantity(abs(more), was.dims)), words)
+    return Change(words.text(message), before, after, by, was, is_)
 
 
 def _amount(value: Quantity) -> Value:
@@ -292,4 +306,21 @@ def _line(change: Change, width: int, words: Words) -> str:
 
 def as_data(found: Comparison) -> Mapping[str, Any]:
     """The comparison as plain values for JSON."""
-    return asdict(found)
+    return {
+        "before": found.before,
+        "after": found.after,
+        "numbers": [_change(change) for change in found.numbers],
+        "steps": [asdict(step) for step in found.steps],
+        "materials": [_change(change) for change in found.materials],
+        "totals": [_change(change) for change in found.totals],
+    }
+
+
+def _change(change: Change) -> dict[str, str | Plain | None]:
+    was, now = change.was, change.now
+    return {
+        "name": change.name,
+        "before": as_plain(was, change.before) if was else None,
+        "after": as_plain(now, change.after) if now else None,
+        "by": as_plain(now - was, change.by) if was and now and was.dims == now.dims else None,
+    }

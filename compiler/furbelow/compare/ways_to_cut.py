@@ -8,6 +8,7 @@ from typing import Any
 
 from furbelow.garment.message import Length, Money, One, Own, Part, Share, Things, Value, Values, flag
 from furbelow.garment.phrasing import Phrasing
+from furbelow.measure.plain_values import plain_number
 from furbelow.measure.quantity import show_fixed
 from furbelow.order.chain import Planned
 from furbelow.s4_cut.cut import Sheet, cut_prices
@@ -76,6 +77,8 @@ def _cloth_lines(planned: Planned, sheet: Sheet, ways: tuple[CuttingPlan, ...], 
         "usable": Length(plan.usable_width),
     }
     yield words.text("ways-cloth-folded" if plan.folded else "ways-cloth", sizes)
+    if sheet.bolt.spared:
+        yield "  " + words.text("ways-spare", {"spare": Length(sheet.bolt.spared)})
     for number, section in enumerate(plan.sections, 1):
         if section.panels:
             yield from _panel_lines(planned, section, number, plan.usable_width, words)
@@ -193,18 +196,19 @@ def _cloth_data(planned: Planned, cloth: str, ways: tuple[CuttingPlan, ...]) -> 
     plan, words = sheet.plan, _words(planned)
     return {
         "cloth": cloth,
-        "width": _number(sheet.width),
-        "usable_width": _number(plan.usable_width),
+        "width": plain_number(sheet.width),
+        "usable_width": plain_number(plan.usable_width),
+        "spare_across": plain_number(sheet.bolt.spared),
         "folded": plan.folded,
         **_way_data(plan),
-        "laid_length": _number(plan.laid_length),
+        "laid_length": plain_number(plan.laid_length),
         "cuts": plan.cuts,
-        "bound": _number(plan.bound),
-        "gap": _number(plan.gap),
+        "bound": plain_number(plan.bound),
+        "gap": plain_number(plan.gap),
         "how": _how(plan, words),
         "plan": [_section_data(planned, section, words) for section in plan.sections],
         "offcuts": [
-            {"section": each.section, "length": _number(each.length), "width": _number(each.width)}
+            {"section": each.section, "length": plain_number(each.length), "width": plain_number(each.width)}
             for each in offcuts(plan)
         ],
         "ways": [{**_way_data(way), "chosen": _same(way, plan)} for way in ways],
@@ -213,31 +217,31 @@ def _cloth_data(planned: Planned, cloth: str, ways: tuple[CuttingPlan, ...]) -> 
 
 def _way_data(plan: CuttingPlan) -> dict[str, Any]:
     return {
-        "bolt_length": _number(plan.bolt_length),
+        "bolt_length": plain_number(plan.bolt_length),
         "joins": plan.joins,
         "sections": plan.setups,
-        "cost": _number(plan.cost),
+        "cost": plain_number(plan.cost),
         "proven": plan.proven,
     }
 
 
 def _section_data(planned: Planned, section: Section, words: Words) -> dict[str, Any]:
     return {
-        "start": _number(section.start),
-        "length": _number(section.length),
+        "start": plain_number(section.start),
+        "length": plain_number(section.length),
         "across": section.across,
         "tapes": [
-            {"distance": _number(mark.distance), "lanes": list(mark.lanes), "on_fold": mark.on_fold}
+            {"distance": plain_number(mark.distance), "lanes": list(mark.lanes), "on_fold": mark.on_fold}
             for mark in table_marks(section)
         ],
         "lanes": [
             {
-                "offset": _number(lane.offset),
-                "depth": _number(lane.depth),
+                "offset": plain_number(lane.offset),
+                "depth": plain_number(lane.depth),
                 "layer": lane.layer,
                 "segments": [
                     {"mark": _mark(planned, each, words), "piece": each.strip, "copy": each.copy, "part": each.part}
-                    | {"parts": each.parts, "start": _number(each.start), "length": _number(each.length)}
+                    | {"parts": each.parts, "start": plain_number(each.start), "length": plain_number(each.length)}
                     for each in lane.segments
                 ],
             }
@@ -245,12 +249,8 @@ def _section_data(planned: Planned, section: Section, words: Words) -> dict[str,
         ],
         "panels": [
             {"mark": _mark(planned, each, words), "piece": each.strip, "copy": each.copy}
-            | {"from_end": _number(each.from_end), "from_edge": _number(each.from_edge)}
-            | {"length": _number(each.length), "width": _number(each.width), "turned": each.turned}
+            | {"from_end": plain_number(each.from_end), "from_edge": plain_number(each.from_edge)}
+            | {"length": plain_number(each.length), "width": plain_number(each.width), "turned": each.turned}
             for each in section.panels
         ],
     }
-
-
-def _number(value: Fraction) -> int | float:
-    return int(value) if value.denominator == 1 else round(float(value), 6)

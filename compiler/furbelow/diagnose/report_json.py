@@ -10,12 +10,14 @@ from furbelow.diagnose.json_text import json_text
 
 
 def render_json(faults: Iterable[Fault], more: Mapping[str, object] | None = None) -> str:
-    """One object: `{"furbelow": 1, "faults": [...]}`, faults in reading order, lines and columns from 1.
+    """One object: `{"furbelow": 1, "lengths": "mm", "faults": [...]}`, faults in reading order, lines and columns from 1.
+
+    lengths: the unit of every length that stands as a bare number.
 
     more: further keys of the object.
     """
     told = [_fault(fault) for fault in in_reading_order(faults)]
-    return json_text({"furbelow": 1, "faults": told, **(more or {})}) + "\n"
+    return json_text({"furbelow": 1, "lengths": "mm", "faults": told, **(more or {})}) + "\n"
 
 
 def _fault(fault: Fault) -> dict[str, object]:

@@ -11,6 +11,7 @@ from furbelow.fit.targets import Limit, value_of
 from furbelow.garment.exact import exact_text
 from furbelow.garment.message import One, Own, Part, Things, Value, Values
 from furbelow.measure.measure_text import System, show_cloth_length, show_decimal, system_of
+from furbelow.measure.plain_values import Plain, as_plain
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import LENGTH, PLAIN
 from furbelow.order.whose import whose
@@ -151,15 +152,17 @@ def show(value: Quantity, system: System, *, up: bool = True) -> str:
 
 
 def as_data(fit: Fit) -> dict[str, Any]:
-    """The fit as plain values for JSON; lengths in mm, every number exact as a text with its unit beside it."""
+    """The fit as plain values for JSON; `shown` of a choice is what is typed after `--set`."""
 
     def trial(one: Trial | None) -> dict[str, Any] | None:
         if one is None:
             return None
         values = one.exact or one.low or {}
         return {
-            "choices": {name: exact_text(value, fit.order.spec.system) for name, value in one.choices.items()},
-            "amounts": {name: show(values[name], _system(fit)) for name in _told(fit, values)},
+            "choices": {
+                name: as_plain(value, exact_text(value, fit.order.spec.system)) for name, value in one.choices.items()
+            },
+            "amounts": {name: as_plain(values[name], show(values[name], _system(fit))) for name in _told(fit, values)},
             "exact": one.exact is not None,
             "refused": [fault.headline for fault in one.faults],
             "missed": [_missed_data(fit, missed) for missed in fit.missed(one)] if values else [],
@@ -174,7 +177,11 @@ def as_data(fit: Fit) -> dict[str, Any]:
         "nearest": trial(fit.nearest),
         "passed_over": trial(fit.beaten_by),
         "relax": [
-            {"limit": each.limit.text, "to": show(each.to, _system(fit)), **(trial(each.trial) or {})}
+            {
+                "limit": each.limit.text,
+                "to": as_plain(each.to, show(each.to, _system(fit))),
+                **(trial(each.trial) or {}),
+            }
             for each in fit.relax
         ],
         "garments": {
@@ -187,10 +194,10 @@ def as_data(fit: Fit) -> dict[str, Any]:
     }
 
 
-def _missed_data(fit: Fit, missed: Missed) -> Mapping[str, str]:
+def _missed_data(fit: Fit, missed: Missed) -> Mapping[str, str | Plain]:
     system = _system(fit)
     return {
         "limit": missed.limit.text,
-        "came_to": show(missed.came_to, system),
-        "over": show(missed.over, system),
+        "came_to": as_plain(missed.came_to, show(missed.came_to, system)),
+        "over": as_plain(missed.over, show(missed.over, system)),
     }

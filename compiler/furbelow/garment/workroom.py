@@ -33,6 +33,8 @@ class Workroom(NamedTuple):
     table_length: Fraction | None = None
     table_width: Fraction | None = None
     fold_cloth: bool = False
+    spare_across: Fraction = Fraction(10)  # of the width, for crooked selvedges; house rule, maker to confirm
+    square_ends: Fraction = Fraction(20)  # bought for the end that is cut straight; house rule, maker to confirm
     machine_takes: Fraction = Fraction(5)  # thickness under the presser foot; house rule, maker to confirm
     sewing_speed: Fraction = Fraction(1500, 60)  # mm of seam a second: 1.5 m a minute, starts and stops included
     beginner: Fraction = Fraction(1)  # so many times as long as a practised hand do the people here take

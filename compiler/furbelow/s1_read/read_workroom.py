@@ -31,6 +31,7 @@ _LENGTHS = (
     "machine takes",
     "bobbin",
 )
+_SPARED = ("spare across", "square ends")
 _PRICES = ("join price", "setup price", "cut price")
 _SPEED = combine(LENGTH, TIME, -1)
 _SECONDS = Fraction(3600)
@@ -68,6 +69,7 @@ class _Reading:
         fields["beginner"] = self._amount("beginner", PLAIN, "a number such as 1.5", least=Fraction(1))
         fields["sitting"] = self._amount("sitting", TIME, "a time such as 2 h")
         fields["margin"] = self._amount("margin", PLAIN, "a share such as 15%", least=Fraction(0))
+        fields |= {key: self._length(key, least=Fraction(0)) for key in _SPARED}
         fields |= {key: self._price(key) for key in _PRICES}
         fields["most joins"] = self._count("most joins", least=0)
         fields["most sections"] = self._count("most sections", least=1)
@@ -123,8 +125,8 @@ class _Reading:
             return read.value
         return None
 
-    def _length(self, key: str) -> Fraction | None:
-        return self._amount(key, LENGTH, "a length such as 5 mm")
+    def _length(self, key: str, least: Fraction | None = None) -> Fraction | None:
+        return self._amount(key, LENGTH, "a length such as 5 mm", least)
 
     def _count(self, key: str, least: int) -> int | None:
         value = value_at(self.tree, key)

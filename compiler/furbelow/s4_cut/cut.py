@@ -111,7 +111,7 @@ def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Stage
             if wrong := too_wide_for(solved, room, material, width, strips):
                 refused += wrong
                 continue
-            bolt = bolt_of(solved, material, width, room)
+            bolt = bolt_of(solved, material, width, room, strips)
             prices = cut_prices(price, room)
             plan = planner(strips, bolt, prices)
             if plan is None:

@@ -1,7 +1,7 @@
 """What is to be cut: strips, the bolt, and what each action costs.
 
 Lengths are `Fraction`s of a millimetre, prices are fractions of a currency unit. `usable_width` is what is left
-after the selvedges are off and the cloth has been washed: the caller takes both away. Shrinkage along the bolt is
+after the selvedges are off, the cloth has been washed and something is spared across: the caller takes all away. Shrinkage along the bolt is
 handled here: a plan is drawn on shrunk cloth, and `bolt_length` is what has to be bought for it.
 """
 
@@ -50,6 +50,8 @@ class Bolt:
     grid: cut lengths are whole multiples of it.
     shrinkage: share of the bought length that washing takes (1/20 means 5 %).
     longest_section: the longest length that can be laid out and slit at once.
+    spared: what is left over of the width, and is not in `usable_width`.
+    squared: bought beyond the plan, for the end that is cut straight before anything is measured.
     most_joins, most_sections: in the strips of one garment, and that it is laid out in; None where the prices decide.
     """
 
@@ -59,6 +61,8 @@ class Bolt:
     one_way: bool = False
     shrinkage: Fraction = Fraction(0)
     longest_section: Fraction | None = None
+    spared: Fraction = Fraction(0)
+    squared: Fraction = Fraction(0)
     most_joins: int | None = None
     most_sections: int | None = None
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label
@@ -34,7 +35,7 @@ def too_wide_for(
     solved: Solved, room: Workroom, material: SolvedMaterial, width: Fraction, strips: tuple[Strip, ...]
 ) -> tuple[Fault, ...]:
     """FB501 for each of the strips that can't be laid in this width."""
-    bolt = bolt_of(solved, material, width, room)
+    bolt = bolt_of(solved, material, width, room, strips)
     return tuple(
         _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room)
         for misfit in misfits(strips, bolt)
@@ -71,21 +72,30 @@ def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
     )
 
 
-def bolt_of(solved: Solved, material: SolvedMaterial, width: Fraction, room: Workroom) -> Bolt:
+def bolt_of(
+    solved: Solved, material: SolvedMaterial, width: Fraction, room: Workroom, strips: tuple[Strip, ...]
+) -> Bolt:
+    """The cloth as it is laid out for these strips.
+
+    Something is left over across, for selvedges are seldom straight; but where a piece takes the whole width, it may.
+    """
     amounts = material.amounts
     selvedge = amounts["selvedge"].as_length_mm() if "selvedge" in amounts else Fraction(0)
     shrinkage = amounts["shrinkage"].value if "shrinkage" in amounts else Fraction(0)
     usable = (width - 2 * selvedge) * (1 - shrinkage)
     name = material.material.name
-    return Bolt(
+    whole = Bolt(
         usable,
         solved.rounding or Fraction(1),
         room.fold_cloth,
         material.material.one_way,
         shrinkage,
+        squared=room.square_ends,
         most_joins=room.joins_of.get(name, room.most_joins),
         most_sections=room.sections_of.get(name, room.most_sections),
     )
+    spared = replace(whole, usable_width=usable - room.spare_across, spared=room.spare_across)
+    return spared if spared.usable_width > 0 and not misfits(strips, spared) else whole
 
 
 def _too_wide(

@@ -167,7 +167,8 @@ def _sheets(garment: Garment, line: Line) -> tuple[Sheet, ...]:
 
 
 def _offer(sheet: Sheet) -> tuple[Fraction, Fraction | None, Bolt]:
-    return sheet.width, sheet.price, sheet.bolt
+    """The cloth as it is offered: what stays spare across hangs on the pieces of each body."""
+    return sheet.width, sheet.price, replace(sheet.bolt, usable_width=sheet.width, spared=Fraction(0))
 
 
 def _for_all(sheets: Mapping[int, tuple[Sheet, ...]]) -> list[tuple[Fraction, Fraction | None, Bolt]]:
@@ -187,8 +188,9 @@ def _one_bolt(
         material = material._replace(amounts={**material.amounts, "spare": kept})
     made = []
     for offer in _for_all(sheets):
-        width, price, bolt = offer
+        width, price, _ = offer
         own = {n: next(sheet for sheet in each if _offer(sheet) == offer) for n, each in sheets.items()}
+        bolt = max((sheet.bolt for sheet in own.values()), key=lambda each: each.usable_width)
         prices = CutPrices(price or NO_PRICE, room.join_price, room.setup_price, room.cut_price)
         lots = [dict(list(own.items())[at : at + LOT]) for at in range(0, len(own), LOT)]
         plan = _after_each_other([_best(lot, bolt, prices, planner) for lot in lots])
@@ -256,6 +258,7 @@ def _after_each_other(plans: Sequence[CuttingPlan]) -> CuttingPlan:
     return replace(
         plans[0],
         sections=tuple(sections),
+        usable_width=max(plan.usable_width for plan in plans),
         laid_length=start,
         bolt_length=_total(plan.bolt_length for plan in plans),
         joins=sum(plan.joins for plan in plans),

@@ -12,7 +12,7 @@ from furbelow.s5_buy.shop_units import in_steps, with_spare
 
 
 class Offered(NamedTuple):
-    """One width: what its plan needs with the spare, what to buy, and its cost (None without a price). In mm."""
+    """One width: what its plan needs with a straight end and the spare, what to buy, and its cost (None without a price). In mm."""
 
     width: Fraction
     need: Fraction
@@ -24,7 +24,7 @@ class Offered(NamedTuple):
 def offered(sheet: Sheet) -> Offered:
     """What this width takes from the shop."""
     amounts = sheet.material.amounts
-    need = with_spare(sheet.plan.bolt_length, amounts.get("spare"))
+    need = with_spare(sheet.plan.bolt_length + sheet.bolt.squared, amounts.get("spare"))
     bought = in_steps(need, amounts.get("sold_by"), LENGTH)
     return Offered(sheet.width, need, bought, None if sheet.price is None else sheet.price * bought, sheet.plan.joins)
 

@@ -37,10 +37,11 @@ def _line(solved: Solved, cutting: Cutting, shopping: ShoppingList, line: Line) 
         counts = {"joins": plan.joins, "sections": plan.setups}
         because = Because("reason-plan-proven", counts) if plan.proven else Because("reason-plan", counts, plan.gap)
         known[length] = _told(length, mm(plan.bolt_length), because)
-        more = spare in known
-        formula = f"{length} + {spare}" if more else length
-        yield _worked(solved, known, f"{name}.need", need, formula, (length, *([spare] if more else [])))
-        yield known[length]
+        ends, squared = f"{name}.square_end", cutting.sheet(name).bolt.squared
+        known[ends] = _told(ends, mm(squared), Because("reason-square-end"))
+        added = (length, *([ends] if squared else []), *([spare] if spare in known else []))
+        yield _worked(solved, known, f"{name}.need", need, " + ".join(added), added)
+        yield from (known[each] for each in (length, *([ends] if squared else [])))
     elif line.unit == "reels":
         parts = {"needle": shopping.thread.needle, "bobbin": shopping.thread.bobbin, "looper": shopping.thread.looper}
         for part, length_mm in parts.items():

@@ -71,18 +71,18 @@ def as_data(line: TakeUp, every: Fraction, stitch: Fraction, setting: Setting | 
         row = {
             "mark": _number(mark),
             "ratio": _number(line.ratio(mark, spacing)),
-            "strip_mm": _number(TEST_STRIP),
-            "comes_out_mm": _number(expected),
+            "strip": _number(TEST_STRIP),
+            "comes_out": _number(expected),
         }
         if line.scatter is not None:
-            row |= {"shortest_mm": _number(shortest), "longest_mm": _number(longest)}
+            row |= {"shortest": _number(shortest), "longest": _number(longest)}
         table.append(row)
     told: dict[str, Any] = {
         "strips": line.strips,
-        "take_up_of_a_pleat_mm": {"base": _number(line.base), "for_each_mark": _number(line.slope)},
-        "scatter_mm": None if line.scatter is None else round(line.scatter, 3),
+        "take_up_of_a_pleat": {"base": _number(line.base), "for_each_mark": _number(line.slope)},
+        "scatter": None if line.scatter is None else round(line.scatter, 3),
         "every": _number(every),
-        "stitch_mm": _number(stitch),
+        "stitch": _number(stitch),
         "marks": table,
     }
     if setting is not None:
@@ -90,7 +90,7 @@ def as_data(line: TakeUp, every: Fraction, stitch: Fraction, setting: Setting | 
             "asked": _number(setting.asked),
             "mark": _number(setting.mark),
             "ratio": _number(setting.ratio),
-            "strip_should_come_out_mm": _number(TEST_STRIP / setting.asked),
+            "strip_should_come_out": _number(TEST_STRIP / setting.asked),
         }
     return told
 

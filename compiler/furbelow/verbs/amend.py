@@ -22,12 +22,12 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         help="say what to do about what was measured, and write the guide from there on",
         epilog=_EPILOG,
     )
-    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("spec", metavar="SPEC", help="the file of the garment")
     parser.add_argument("--measured", metavar="RECORD", required=True, help="the file with what was measured")
     parser.add_argument("--out", metavar="DIR", help="the folder for the guide of the steps that are left")
     parser.add_argument("--replace", action="store_true", help="write over files that were edited by hand")
     parser.add_argument("--no-pdf", action="store_true", help="leave guide.pdf out")
-    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_amend)
 
 

@@ -43,7 +43,7 @@ def main(arguments: list[str] | None = None) -> Never:
 def run(arguments: list[str]) -> int:
     """The exit code of one call."""
     with outlets() as answer:
-        parser = _parser(arguments)
+        parser = parser_for(arguments)
         if "_ARGCOMPLETE" in os.environ:  # a shell asks how the line may go on
             _complete(parser)
         options = parser.parse_args(arguments)
@@ -93,8 +93,8 @@ class _Parser(argparse.ArgumentParser):
         super().__init__(formatter_class=argparse.RawDescriptionHelpFormatter, **told)
 
 
-def _parser(arguments: list[str]) -> argparse.ArgumentParser:
-    """The parser of the verb that is called; of all verbs where none is, for the help and for slips."""
+def parser_for(arguments: list[str]) -> argparse.ArgumentParser:
+    """The parser of the verb that is called; of all verbs where none is, for help, slips and the manual page."""
     common = _Parser(add_help=False)
     # Without a default, or that of the verb would undo what stands before the verb.
     common.add_argument(

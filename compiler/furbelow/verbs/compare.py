@@ -28,7 +28,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         help="say what changes for the maker between two specs, sizes or choices",
         epilog=_EPILOG,
     )
-    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("spec", metavar="SPEC", help="the file of the garment")
     parser.add_argument("second", metavar="SECOND", nargs="?", help="another spec; without it, the same one again")
     who = parser.add_mutually_exclusive_group()
     who.add_argument("--size", metavar="NAME", action="append", default=[], dest="sizes", help="once, or once for each")
@@ -44,7 +44,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     parser.add_argument(
         "--set-second", metavar="CHOICE=VALUE", action="append", default=[], help="a choice in the second"
     )
-    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_compare)
 
 

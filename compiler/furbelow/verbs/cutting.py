@@ -22,9 +22,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         help="show the cutting plan of each cloth, how good it is, and what fewer joins would cost",
         epilog=_EPILOG,
     )
-    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("spec", metavar="SPEC", help="the file of the garment")
     add_limits(parser)
-    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_cutting)
 
 

@@ -27,13 +27,13 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         help="find the choices that make the best garment of what is at hand",
         epilog=_EPILOG,
     )
-    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("spec", metavar="SPEC", help="the file of the garment")
     parser.add_argument("--free", metavar="CHOICES", required=True, help="the choices to find, parted by commas")
     parser.add_argument(
         "--so-that", metavar="LIMIT", action="append", default=[], help="a limit to keep; may be given several times"
     )
     parser.add_argument("--for", metavar="AIM", dest="aim", default="", help="such as `most layers, then least cost`")
-    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_fit)
 
 

@@ -23,7 +23,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         help="write the guide for a size or a wearer, or all guides of a class with one order",
         epilog=_EPILOG,
     )
-    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("spec", metavar="SPEC", help="the file of the garment")
     parser.add_argument(
         "--every-size", action="store_true", help="a guide for each size in the spec, and the size chart"
     )

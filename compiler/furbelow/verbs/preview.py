@@ -17,7 +17,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     parser = verbs.add_parser(
         "preview", parents=parents, help="show the guide in a browser while you write the spec", epilog=_EPILOG
     )
-    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("spec", metavar="SPEC", help="the file of the garment")
     parser.add_argument(
         "--port", type=int, default=0, help="the port on this machine; any free one where none is given"
     )

@@ -42,7 +42,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     parser.add_argument("--stitch", metavar="LENGTH", help="the stitch to sew with; else that of most strips")
     parser.add_argument("--every", metavar="NUMBER", default="1", help="pleat after so many stitches; else after each")
     parser.add_argument("--into", metavar="WORKROOM", help="write the marks of --cloth into this workroom file")
-    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_swatch)
 
 

@@ -15,9 +15,9 @@ examples, after `furbelow start larkspur --from larkspur`:
 
 def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: argparse.ArgumentParser) -> None:
     parser = verbs.add_parser("why", parents=parents, help="say where a number comes from", epilog=_EPILOG)
-    parser.add_argument("spec", metavar="SPEC")
+    parser.add_argument("spec", metavar="SPEC", help="the file of the garment")
     parser.add_argument("name", metavar="NAME", help="such as flounce.cut_depth, or weight")
-    parser.add_argument("--format", choices=("text", "markdown", "json"), default="text")
+    parser.add_argument("--format", choices=("text", "markdown", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_why)
 
 

@@ -72,6 +72,7 @@ reason-needle = was die Nadel in allen Nähten vernäht, { $share } Verlust eing
 reason-bobbin = was die Spule in allen Nähten hergibt, { $share } Verlust eingerechnet
 reason-looper = was der Greifer in allen Nähten vernäht, { $share } Verlust eingerechnet
 reason-steps-use = was die Schritte davon brauchen, und die Reserve, die im Entwurf steht
+reason-square-end = für das Ende, das zuerst gerade geschnitten wird
 
 # Die Einheit, in der gerechnet wird, wenn die Anleitung andere nennt.
 reason-units-cm = cm

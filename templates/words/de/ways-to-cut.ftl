@@ -3,6 +3,7 @@
 # $usable: von der Breite, ohne die Webkanten.
 ways-cloth = { $cloth }: { $length }, { $width } breit, davon { $usable } nutzbar
 ways-cloth-folded = { $cloth }: { $length }, { $width } breit, davon { $usable } nutzbar, der Länge nach gefaltet
+ways-spare = Reserve in der Breite: { $spare }
 
 ## Der Plan
 

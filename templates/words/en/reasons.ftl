@@ -72,6 +72,7 @@ reason-needle = what the needle sews off in all seams, { $share } of waste in it
 reason-bobbin = what the bobbin sews off in all seams, { $share } of waste in it
 reason-looper = what the looper sews off in all seams, { $share } of waste in it
 reason-steps-use = what the steps use of it, and the spare that the spec asks for
+reason-square-end = bought for the end that is cut straight first
 
 # The units that numbers are worked out in, where the guide speaks in others.
 reason-units-cm = cm

@@ -3,6 +3,7 @@
 # $usable: of the width, without the selvedges.
 ways-cloth = { $cloth }: { $length } of { $width } wide, { $usable } of it to use
 ways-cloth-folded = { $cloth }: { $length } of { $width } wide, { $usable } of it to use, folded lengthwise
+ways-spare = spare of the width: { $spare }
 
 ## The plan
 

@@ -72,6 +72,7 @@ reason-needle = lo que cose la aguja en todas las costuras, con un { $share } de
 reason-bobbin = lo que da la canilla en todas las costuras, con un { $share } de pérdida
 reason-looper = lo que cose el áncora en todas las costuras, con un { $share } de pérdida
 reason-steps-use = lo que gastan los pasos, y la reserva que pide el modelo
+reason-square-end = para el extremo que primero se corta recto
 
 # La unidad de los cálculos, cuando la guía emplea otra.
 reason-units-cm = cm

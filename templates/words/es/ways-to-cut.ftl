@@ -3,6 +3,7 @@
 # $usable: del ancho, sin los orillos.
 ways-cloth = { $cloth }: { $length } de { $width } de ancho, { $usable } aprovechables
 ways-cloth-folded = { $cloth }: { $length } de { $width } de ancho, { $usable } aprovechables, doblada a lo largo
+ways-spare = reserva en el ancho: { $spare }
 
 ## El plano
 

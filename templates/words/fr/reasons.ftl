@@ -72,6 +72,7 @@ reason-needle = ce que l’aiguille coud dans toutes les coutures, { $share } de
 reason-bobbin = ce que la canette donne dans toutes les coutures, { $share } de perte compris
 reason-looper = ce que le boucleur coud dans toutes les coutures, { $share } de perte compris
 reason-steps-use = ce que les étapes en utilisent, et la réserve que demande le modèle
+reason-square-end = pour le bout qui est d’abord coupé droit
 
 # L’unité des calculs, quand le guide en emploie une autre.
 reason-units-cm = cm

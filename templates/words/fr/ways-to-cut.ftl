@@ -3,6 +3,7 @@
 # $usable : de la laize, sans les lisières.
 ways-cloth = { $cloth }{ "\u00A0" }: { $length } en { $width } de laize, dont { $usable } utiles
 ways-cloth-folded = { $cloth }{ "\u00A0" }: { $length } en { $width } de laize, dont { $usable } utiles, plié dans la longueur
+ways-spare = réserve sur la laize{ "\u00A0" }: { $spare }
 
 ## Le plan
 

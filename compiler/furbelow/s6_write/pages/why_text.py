@@ -8,6 +8,7 @@ from typing import Any
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Derivation, Solved
 from furbelow.garment.workroom import Workroom
+from furbelow.measure.plain_values import as_plain
 from furbelow.s2_solve.why import Instead, Reason
 from furbelow.s6_write.guide.told_reason import because_said, rounding_said
 from furbelow.s6_write.words.words import Words
@@ -36,7 +37,7 @@ class WhyText:
         of = reason.of
         fields: dict[str, Any] = {
             "name": of.name,
-            "value": self._value(of),
+            "value": as_plain(of.value, self._value(of)),
             "formula": self._formula(of),
             "with_values": of.with_values,
             "rounding": self._rounding(of),
