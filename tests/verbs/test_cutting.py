@@ -26,7 +26,7 @@ def test_the_plan_is_shown_with_its_tapes_cost_offcuts_and_the_other_ways(capsys
     assert told.err == ""
     lines = told.out.splitlines()
     assert lines[0] == "Larkspur dancing underskirt, size M"
-    assert "net: 4.54 m of 140 cm wide, 137 cm of it to use, 1 cm spare" in lines
+    assert "net: 4.54 m of 140 cm wide, 137 cm of it to use" in lines
     assert "    tapes from the long edge: 37 cm, 74 cm, 111 cm and 128 cm" in lines  # 37 + 37 + 37 + 17
     assert "    lane 1, 37 cm deep: B1 part 1 of 2, 302 cm" in lines
     # 8.17 of cloth at 1.80 a metre, 4 joins at 0.25, 2 set-ups at 0.50, and 2 + 8 + 8 cuts at 0.05.
