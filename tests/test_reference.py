@@ -66,7 +66,7 @@ def test_every_proof_says_what_it_guarantees_and_what_it_cannot_know() -> None:
 
 
 def test_the_manual_page_is_fresh() -> None:
-    assert PAGE.read_text(encoding="utf-8") == man_page(), "stale: run `python -m furbelow.upkeep.man_page`"
+    assert PAGE.read_text(encoding="utf-8") == man_page(), ANEW
 
 
 def test_the_manual_page_tells_what_help_tells_and_is_read_without_a_warning(

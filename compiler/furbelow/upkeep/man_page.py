@@ -1,6 +1,6 @@
 """The manual page, from the same parsers as `--help`.
 
-`python -m furbelow.upkeep.man_page` writes templates/furbelow.1 anew; the wheel brings it to share/man/man1.
+`python -m furbelow.upkeep.reference` writes it to templates/furbelow.1; the wheel brings it to share/man/man1.
 Source of the macros: man(7), groff 1.23.
 """
 
@@ -29,7 +29,7 @@ def man_page() -> str:
 
 
 def _lines(parser: argparse.ArgumentParser) -> Iterator[str]:
-    yield '.\\" Written by `python -m furbelow.upkeep.man_page`; change the parsers of the verbs, not this page.'
+    yield '.\\" Written by `python -m furbelow.upkeep.reference`; change the parsers of the verbs, not this page.'
     yield f'.TH FURBELOW 1 "" "furbelow {__version__}" "User commands"'
     yield ".SH NAME"
     yield f"furbelow \\- {_said(str(parser.description)[0].lower() + str(parser.description)[1:].rstrip('.'))}"
@@ -89,8 +89,3 @@ def _as_it_stands(text: str) -> Iterator[str]:
 def _said(text: str) -> str:
     """Text in which nothing is taken for a macro, and a hyphen can be copied into a shell."""
     return re.sub(r"^([.'])", r"\\&\1", text.replace("\\", "\\e").replace("-", "\\-"))
-
-
-if __name__ == "__main__":
-    PAGE.write_text(man_page(), encoding="utf-8")
-    print(f"written: {PAGE}")

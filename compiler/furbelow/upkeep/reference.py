@@ -1,6 +1,6 @@
 """The reference of the language and of the proofs, written from the schemas, the techniques and the docstrings.
 
-`python -m furbelow.upkeep.reference` writes schemas/README.md, compiler/furbelow/s3_rehearse/proofs/README.md and the drawings of the
+`python -m furbelow.upkeep.reference` writes schemas/README.md, the page of the proofs, templates/furbelow.1 and the drawings of the
 gallery in specs/pictures anew.
 """
 
@@ -23,6 +23,8 @@ from furbelow.s1_read.roster import LONGEST_CELL, MOST_WEARERS
 from furbelow.s1_read.yaml_tree import DEEPEST_TREE, LARGEST_FILE, MOST_VALUES
 from furbelow.s6_write.words.messages import Messages
 from furbelow.techniques import techniques
+from furbelow.upkeep.man_page import PAGE as MANUAL
+from furbelow.upkeep.man_page import man_page
 
 Schema = Mapping[str, Any]
 
@@ -127,7 +129,7 @@ def proofs_page() -> str:
 
 def write() -> list[Path]:
     """Writes the pages and the drawings, and says where."""
-    pages = {LANGUAGE: language_page(), PROOFS: proofs_page(), **gallery()}
+    pages = {LANGUAGE: language_page(), PROOFS: proofs_page(), MANUAL: man_page(), **gallery()}
     for path, text in pages.items():
         path.write_text(text, encoding="utf-8")
     return list(pages)
