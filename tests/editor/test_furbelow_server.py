@@ -77,3 +77,14 @@ def test_the_server_tells_a_value_under_the_pointer(editor: Editor) -> None:
     line, column = _place("length: upper.length * fullness", "upper.length")
     hover = editor.ask("textDocument/hover", editor.at(line, column + 2))
     assert "300 cm" in hover["contents"]["value"]
+
+
+def test_the_server_offers_the_edges_of_that_step(editor: Editor) -> None:
+    at = next(number for number, text in enumerate(LINES) if text.startswith("  - gather:"))
+    row = "  - gather: {edge: flo"
+    editor.open("\n".join([*LINES[:at], row, *LINES[at + 1 :]]))
+    offered = editor.ask("textDocument/completion", editor.at(at, len(row)))
+    told = {item["label"]: item for item in offered}
+    assert told["flounce.top"]["detail"] == "600 cm, raw"
+    # What is typed already is written over.
+    assert told["flounce.top"]["textEdit"]["range"]["start"] == {"line": at, "character": len(row) - len("flo")}

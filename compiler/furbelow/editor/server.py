@@ -12,6 +12,7 @@ from pygls.uris import to_fs_path
 from furbelow import __version__
 from furbelow.diagnose.fault import Fault, Severity, Span
 from furbelow.editor.answers import explained, faults_of
+from furbelow.editor.offers import WORD, offers
 
 _WEIGHT = {
     Severity.ERROR: types.DiagnosticSeverity.Error,
@@ -21,7 +22,7 @@ _WEIGHT = {
 
 
 def server() -> LanguageServer:
-    """The server with its answers: on opening, on a change, on saving, and under the pointer."""
+    """The server with its answers: on opening, on a change, on saving, under the pointer, and to what may come next."""
     editor = LanguageServer("furbelow", __version__)
 
     def tell(uri: str) -> None:
@@ -46,13 +47,29 @@ def server() -> LanguageServer:
     @editor.feature(types.TEXT_DOCUMENT_HOVER)
     def pointed(asked: types.HoverParams) -> types.Hover | None:
         text = editor.workspace.get_text_document(asked.text_document.uri).source
-        lines, at = text.splitlines(), asked.position
-        row = lines[at.line] if at.line < len(lines) else ""
-        column = len(row.encode("utf-16-le")[: 2 * at.character].decode("utf-16-le", "ignore"))
-        said = explained(_path(asked.text_document.uri), text, at.line, column)
+        said = explained(_path(asked.text_document.uri), text, asked.position.line, len(_before(text, asked.position)))
         return said and types.Hover(types.MarkupContent(types.MarkupKind.Markdown, said)) or None
 
+    @editor.feature(types.TEXT_DOCUMENT_COMPLETION, types.CompletionOptions(trigger_characters=[" ", "{", "."]))
+    def asked_for(asked: types.CompletionParams) -> list[types.CompletionItem]:
+        text, at = editor.workspace.get_text_document(asked.text_document.uri).source, asked.position
+        before = _before(text, at)
+        typed = WORD.search(before)
+        begun = len(typed[0]) if typed else 0
+        place = types.Range(types.Position(at.line, at.character - begun), at)
+        return [
+            types.CompletionItem(offer.word, detail=offer.about, text_edit=types.TextEdit(place, offer.word))
+            for offer in offers(_path(asked.text_document.uri), text, at.line, len(before))
+        ]
+
     return editor
+
+
+def _before(text: str, at: types.Position) -> str:
+    """What stands in a line before a place of the protocol."""
+    lines = text.splitlines()
+    row = lines[at.line] if at.line < len(lines) else ""
+    return row.encode("utf-16-le")[: 2 * at.character].decode("utf-16-le", "ignore")
 
 
 def _path(uri: str) -> str:

@@ -19,7 +19,21 @@ FINISHED = "FB302"
 
 
 def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Staged[Rehearsal]:
-    """The rehearsal with its proofs, and every fault of both. technique_of: how each step is worked.
+    """The rehearsal with its proofs, and every fault of both. technique_of: how each step is worked."""
+    run = carried_out(solved, room, technique_of)
+    performed = run.performed
+    shown = tuple(proof(run) for proof in proofs())
+    faults = tuple(fault for done in performed for fault in done.faults)
+    faults += tuple(fault for proof in shown for fault in proof.faults)
+    sound = not any(fault.is_error for fault in faults)
+    meant = [fault for fault in faults if not fault.is_error and fault.code in solved.spec.accepted]
+    accepted = tuple(dict.fromkeys(solved.spec.accepted[fault.code] for fault in meant))
+    told = tuple(fault for fault in faults if fault not in meant) if meant else faults
+    return Staged(Rehearsal(run, shown, accepted) if sound else None, told)
+
+
+def carried_out(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Run:
+    """Every step carried out, and nothing proved yet.
 
     A refused step spoils the pieces it touches; later steps on them are passed over in silence, so that each cause is
     told once and its consequences are not.
@@ -51,15 +65,7 @@ def rehearse(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Stage
             done = done._replace(after=_with_supplies(done))
         performed.append(done)
         bench = done.after
-    run = Run(solved, room, tuple(performed), bench)
-    shown = tuple(proof(run) for proof in proofs())
-    faults = tuple(fault for done in performed for fault in done.faults)
-    faults += tuple(fault for proof in shown for fault in proof.faults)
-    sound = not any(fault.is_error for fault in faults)
-    meant = [fault for fault in faults if not fault.is_error and fault.code in solved.spec.accepted]
-    accepted = tuple(dict.fromkeys(solved.spec.accepted[fault.code] for fault in meant))
-    told = tuple(fault for fault in faults if fault not in meant) if meant else faults
-    return Staged(Rehearsal(run, shown, accepted) if sound else None, told)
+    return Run(solved, room, tuple(performed), bench)
 
 
 def _with_finisher(done: Performed, performed: Sequence[Performed]) -> Performed:
