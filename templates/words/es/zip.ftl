@@ -27,7 +27,7 @@ zip-lay-centred = { $bare ->
 zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta el final de la abertura, gira con la aguja clavada, cose a lo ancho y sube por el otro lado, { $stitch }.
     .check = Los dos pespuntes van a { $beside } de la costura y por dentro cogen la cinta a todo lo largo.
     .tolerance = 1 mm de más o de menos
-    .remedy = Descose ese pespunte y vuelve a coserlo por una línea de tiza.
+    .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
 zip-sew-beneath = { $bare ->
     [yes] Pon el doblez que sobresale junto a los dientes de la cremallera cerrada, que queda debajo con el derecho hacia arriba y el tope superior a { $to-come } del borde cortado. Cose muy cerca del doblez con el prensatelas para cremalleras, { $from-edge }, { $stitch }.
    *[no] Pon el doblez que sobresale junto a los dientes de la cremallera cerrada, que queda debajo con el derecho hacia arriba y el tope superior a ras del borde. Cose muy cerca del doblez con el prensatelas para cremalleras, { $from-edge }, { $stitch }.
@@ -37,7 +37,7 @@ zip-sew-beneath = { $bare ->
 zip-sew-lap = Extiende la labor con el derecho hacia arriba. Prende la otra cinta debajo de la tapeta. Cose a { $lap } de la costura desde arriba hasta el final de la abertura, gira con la aguja clavada y cose a lo ancho hasta la costura, { $stitch }.
     .check = La tapeta cubre los dientes a todo lo largo y su pespunte va recto.
     .tolerance = 1 mm de más o de menos
-    .remedy = Descose ese pespunte y vuelve a coserlo por una línea de tiza.
+    .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
 zip-unpick = Quita el hilván de la abertura por el derecho y saca los hilos.
 zip-lay-invisible = { $bare ->
     [yes] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a { $to-come } del borde cortado. Prende la cinta al margen. Haz lo mismo con la otra mitad en el otro margen.

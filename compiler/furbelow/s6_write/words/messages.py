@@ -21,6 +21,9 @@ _LIST_LOCALES = {"en": "en_GB"}
 # The library refuses a value of more than 2,500 signs, against messages that grow out of each other. The list of all pieces
 # of a garment may be longer; how many parts a message may have stays limited.
 resolver.MAX_PART_LENGTH = 1_000_000
+# Before the sound of i, Spanish says e for y: "aguja e hilo", but "agua y hielo". CLDR's patterns leave that to whoever
+# joins; so does ICU's list formatter (from memory).
+_SOUNDS_I = re.compile(r"i|hi(?![ae])", re.IGNORECASE)
 _LINE_END = re.compile(r"[ ]*\n[ ]*")  # not `split()`, which takes no-break spaces too
 
 
@@ -122,7 +125,13 @@ class Messages:
 
     def listed(self, items: Sequence[str]) -> str:
         """ "a, b and c", as the language has it."""
-        return format_list(list(items), locale=_LIST_LOCALES.get(self.language, str(self.locale))) if items else ""
+        if not items:
+            return ""
+        told = format_list(list(items), locale=_LIST_LOCALES.get(self.language, str(self.locale)))
+        start = told.removesuffix(items[-1])
+        if self.locale.language == "es" and start.endswith(" y ") and _SOUNDS_I.match(items[-1]):
+            return f"{start.removesuffix(' y ')} e {items[-1]}"
+        return told
 
     def _joined(self, items: Sequence[str], joined: Joined) -> str:
         match joined:
