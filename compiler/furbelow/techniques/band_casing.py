@@ -251,8 +251,8 @@ class BandCasing:
             "channel": Length(depth - EDGE_STITCH),
         }
         cautions = (PINS_OUT, iron_hot(done, say))
-        tools = (*iron_tools(done, say, band), *label_tools(done, say))
-        return Instructions("band-casing-title", "band-casing-aim", actions, values, cautions, tools, (band,))
+        tools = (*iron_tools(done, say), *label_tools(done, say))
+        return Instructions("band-casing-title", "band-casing-aim", actions, values, cautions, tools)
 
 
 TECHNIQUE = BandCasing()

@@ -256,9 +256,9 @@ class FittedWaistband:
             "waist-off": Length(max(facts.waist * LENGTH_SHARE, LEAST_OFF)),
         }
         cautions = (PINS_OUT, *_CAUTIONS[fasten], iron_hot(done, say))
-        tools = (*iron_tools(done, say, band), *label_tools(done, say), *_TOOLS[fasten])
+        tools = (*iron_tools(done, say), *label_tools(done, say), *_TOOLS[fasten])
         aim = "fitted-waistband-aim-ties" if fasten == TIES else "fitted-waistband-aim"
-        return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools, (band,))
+        return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools)
 
 
 def _underlap(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction:

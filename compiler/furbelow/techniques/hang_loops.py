@@ -15,7 +15,7 @@ from typing import NamedTuple
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Part, Stitch, Supply, Values, edge_said
+from furbelow.garment.message import Length, One, Part, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -38,7 +38,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import LOOPS, PINS_OUT
+from furbelow.techniques.shared.cautions import LOOPS, held_out
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_long
 
@@ -148,8 +148,9 @@ class HangLoops:
             "half-apart": Length(apart / 2),
             "stitch": Stitch(done.sewn[0].stitch),
             "row": Length(ROW, "about"),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
         }
-        return Instructions("hang-loops-title", "hang-loops-aim", actions, values, (PINS_OUT, LOOPS))
+        return Instructions("hang-loops-title", "hang-loops-aim", actions, values, (held_out(say.room), LOOPS))
 
 
 TECHNIQUE = HangLoops()

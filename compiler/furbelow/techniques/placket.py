@@ -16,7 +16,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
-from furbelow.garment.message import Length, Number, Pieces, Stitch, Values, edge_said
+from furbelow.garment.message import Length, Number, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -38,7 +38,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import PINS_OUT, SHEARS
+from furbelow.techniques.shared.cautions import SHEARS, held_out
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
@@ -170,8 +170,9 @@ class Placket:
             "slant": Length(facts.overlap * 3 / 2, "about"),
             "across": Length(facts.across),
             "across-off": Length(ACROSS_OFF, "about"),
+            "hold": One(say.room.hold_with, ("pins", "clips")),
         }
-        cautions, tools = (SHEARS, PINS_OUT, iron_hot(done, say)), iron_tools(done, say, strip)
+        cautions, tools = (SHEARS, held_out(say.room), iron_hot(done, say)), iron_tools(done, say, strip)
         return Instructions("placket-title", "placket-aim", actions, values, cautions, tools, (strip,))
 
 

@@ -33,13 +33,14 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     facts_of,
     fault_at,
     refused,
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import runs_of, runs_said
 from furbelow.techniques.shared.laying import drawn_in
 from furbelow.techniques.shared.loose_ends import folded_under
@@ -143,11 +144,11 @@ class Ruche:
             "ease": Length(sewn_on.length * limits.EASE_SHARE),
             "under": Length(under, "about"),
             "beside": Length(BESIDE, "about"),
-            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "hold": One("pins", ("pins", "clips")),  # clips do not reach the middle of the cloth
             "spacing": Length(sewn_on.apart, "about"),
             "stitch": Stitch(say.room.seam_stitch),
         }
-        return Instructions("ruche-title", "ruche-aim", actions, values, (held_out(say.room),))
+        return Instructions("ruche-title", "ruche-aim", actions, values, (PINS_OUT,), (Tool.PINS,))
 
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, say: Phrasing, strip: str, on: str) -> Fault | None:

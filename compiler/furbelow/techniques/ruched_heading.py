@@ -34,6 +34,7 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     allowances_at,
     edge_at,
     edge_of,
@@ -43,7 +44,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import round_to_step
-from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import ROWS, runs_of, runs_said
 from furbelow.techniques.shared.laid_edges import marks_on
 from furbelow.techniques.shared.laying import drawn_in, margins, seam_window
@@ -207,12 +208,12 @@ class RuchedHeading:
             **runs_said(edge.cloth_length, parts, say),
             "ratio": Ratio(edge.cloth_length / length),
             "ease": Length(ease),
-            "hold": One(say.room.hold_with, ("pins", "clips")),
+            "hold": One("pins", ("pins", "clips")),  # clips do not reach the middle of the cloth
             "spacing": Length(facts.apart, "about"),
             "frill-off": Length(Fraction(2), "about"),
             "stitch": Stitch(say.room.seam_stitch),
         }
-        return Instructions("ruched-heading-title", "ruched-heading-aim", actions, values, (held_out(say.room),))
+        return Instructions("ruched-heading-title", "ruched-heading-aim", actions, values, (PINS_OUT,), (Tool.PINS,))
 
 
 def _not_finished(step: SolvedStep, solved: Solved, edge: Edge, to: Edge) -> Fault | None:

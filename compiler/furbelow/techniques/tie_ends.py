@@ -38,7 +38,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import CORDS, PINS_OUT
+from furbelow.techniques.shared.cautions import CORDS, held_out
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, lap_window, margins, seam_window, turn_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
@@ -164,7 +164,7 @@ class TieEnds:
             "depth": Length(facts.depth),
             "wide-off": Length(WIDE_OFF, "about"),
         }
-        cautions, tie = (CORDS, PINS_OUT, iron_hot(done, say)), word_of(step.written, "tie")
+        cautions, tie = (CORDS, held_out(say.room), iron_hot(done, say)), word_of(step.written, "tie")
         tools = (*iron_tools(done, say, tie), Tool.BLUNT_STICK)
         return Instructions("tie-ends-title", "tie-ends-aim", actions, values, cautions, tools, (tie,))
 

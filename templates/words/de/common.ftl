@@ -60,7 +60,7 @@ stack = { $named ->
         }
     }
    *[no] { $form ->
-        [bare] Lagen von { $pieces }
+        [bare] Lagen ({ $pieces })
        *[full] { $case ->
             [dative] den oberen Kanten der Lagen von { $pieces }
            *[nominative] die oberen Kanten der Lagen von { $pieces }

@@ -88,4 +88,4 @@ gather-spread = { $parts ->
     [8] Die Kräuselung mit den Fingern gleichmäßig verteilen, Achtel für Achtel.
    *[4] Die Kräuselung mit den Fingern gleichmäßig verteilen, Viertel für Viertel.
  }
-gather-set-back = Stichlänge und Fadenspannung wieder auf normales Nähen zurückstellen.
+gather-set-back = { rows-set-back }

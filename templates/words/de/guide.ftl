@@ -26,6 +26,9 @@ stop-sitting = Ende von Sitzung { $sitting }. Hier die Arbeit weglegen, Stecknad
 last-look = Der letzte Blick
 last-look-title = Das Kleidungsstück durchsehen
 last-look-aim = Es lässt sich gefahrlos anziehen.
+# Wo weder Bund noch Tunnel das Etikett aufgenommen hat, das vor Feuer warnt.
+last-look-label = Das Etikett innen nahe der oberen Kante neben eine Naht legen, die Schrift nach oben. Beide Enden einschlagen und von Hand annähen, an einer Nahtzugabe oder nur an der inneren Lage.
+    .check = Es hält an beiden Enden, auf der rechten Stoffseite ist kein Stich davon zu sehen.
 last-look-pins = Stecknadeln und Nadeln zählen.
     .check = Es sind so viele in der Dose wie am Anfang.
     .remedy = An jeder Naht und an der Taille entlangfühlen, bis die letzte gefunden ist. Vorher zieht niemand das Kleidungsstück an.

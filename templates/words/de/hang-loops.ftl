@@ -16,15 +16,15 @@ hang-loops-fold = { $all-loops ->
    *[other] Jedes Stück zu einer Schlaufe legen, ohne zu verdrehen, die Enden nebeneinander.
  }
 hang-loops-lay-ring = { $loops ->
-    [one] Den Aufhänger innen an { EDGE($edge) } in der hinteren Mitte anlegen, die Enden bündig mit der Schnittkante, und dort feststecken.
-   *[other] Die Aufhänger innen an { EDGE($edge) } anlegen, den ersten an { side-seam }, dann alle { $apart }, die Enden bündig mit der Schnittkante, und dort feststecken.
+    [one] Den Aufhänger innen an { EDGE($edge) } in der hinteren Mitte anlegen, die Enden bündig mit der Schnittkante, und dort { pin }.
+   *[other] Die Aufhänger innen an { EDGE($edge) } anlegen, den ersten an { side-seam }, dann alle { $apart }, die Enden bündig mit der Schnittkante, und dort { pin }.
  }
     .check = { hang-loops-hang.check }
     .tolerance = { hang-loops-hang.tolerance }
     .remedy = { hang-loops-hang.remedy }
 hang-loops-lay-flat = { $loops ->
-    [one] Den Aufhänger innen an { EDGE($edge) } in der Mitte anlegen, die Enden bündig mit der Schnittkante, und dort feststecken.
-   *[other] Die Aufhänger innen an { EDGE($edge) } anlegen, den ersten { $half-apart } neben einem Ende, dann alle { $apart }, die Enden bündig mit der Schnittkante, und dort feststecken.
+    [one] Den Aufhänger innen an { EDGE($edge) } in der Mitte anlegen, die Enden bündig mit der Schnittkante, und dort { pin }.
+   *[other] Die Aufhänger innen an { EDGE($edge) } anlegen, den ersten { $half-apart } neben einem Ende, dann alle { $apart }, die Enden bündig mit der Schnittkante, und dort { pin }.
  }
     .check = { hang-loops-hang.check }
     .tolerance = { hang-loops-hang.tolerance }

@@ -17,12 +17,12 @@ placket-cut = Auf der Linie einschneiden, bis einen Faden vor die Spitze.
 
 ## Der Streifen
 
-placket-spread = Den Schlitz zu einer geraden Linie spreizen. { PIECE($strip) } rechts auf rechts darunterlegen. An beiden Enden sind die Kanten bündig; an der Spitze liegt der Schlitz { $in-at-foot } innerhalb der Kante von { PIECE($strip, form: "short") }. Feststecken.
+placket-spread = Den Schlitz zu einer geraden Linie spreizen. { PIECE($strip) } rechts auf rechts darunterlegen. An beiden Enden sind die Kanten bündig; an der Spitze liegt der Schlitz { $in-at-foot } innerhalb der Kante von { PIECE($strip, form: "short") }. Die Kanten { pin }.
 placket-sew = Schlitz oben: { $seam-width } neben der Kante von { PIECE($strip) } steppen, knapp neben der Naht, die den Schlitz hält, { $both-sides }, { $stitch }.
     .check = An der Spitze sind { $foot } des Schlitzes gefasst, in der Naht liegt keine Falte.
     .remedy = An der Spitze { $past } auftrennen, glatt streichen und neu steppen.
 placket-press = Die Nahtzugabe zu { PIECE($strip) } hin bügeln.
-placket-fold = Die freie Kante { $seam-width } auf die linke Stoffseite umbügeln. { PIECE($strip) } über die Naht nach innen legen, den Bruch auf die Nahtlinie, und feststecken.
+placket-fold = Die freie Kante { $seam-width } auf die linke Stoffseite umbügeln. { PIECE($strip) } über die Naht nach innen legen, den Bruch auf die Nahtlinie, und { pin }.
 placket-stitch = Innenseite oben: { $edge-stitch } neben diesem Bruch steppen, { $both-sides }.
     .check = { PIECE($strip, at: "start") } ist überall { $overlap } breit.
     .tolerance = { $wide-off } mehr oder weniger
@@ -30,7 +30,7 @@ placket-stitch = Innenseite oben: { $edge-stitch } neben diesem Bruch steppen, {
 
 ## Übertritt und Untertritt
 
-placket-turn-in = { PIECE($strip) } an der Seite, die oben liegt, nach innen legen; an einer linken Seite ist das vorn. An der unteren Seite steht der Streifen { $overlap } über. Oben feststecken.
+placket-turn-in = { PIECE($strip) } an der Seite, die oben liegt, nach innen legen; an einer linken Seite ist das vorn. An der unteren Seite steht der Streifen { $overlap } über. Oben { pin }.
 placket-foot = Den Schlitz rechts auf rechts falten, so dass die beiden Hälften von { PIECE($strip) } aufeinanderliegen. Schräg über ihr unteres Ende steppen, { $slant }, nur durch { PIECE($strip, form: "short") }.
     .check = Geschlossen überlappen die Seiten { $overlap }; offen misst die obere Kante { $across }.
     .tolerance = { $across-off } mehr oder weniger

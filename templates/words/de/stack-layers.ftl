@@ -17,12 +17,12 @@ stack-layers-fold = { PIECE($band) } der Länge nach links auf links zur Hälfte
 # $marked: die Kanten, die noch keine Markierungen haben. $seam: wie die Stelle der ersten Markierung heißt.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
-        [bright] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht, an der mit dem bunten Faden, wo es eine gibt: { $marked }.
+        [bright] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.
         [plain] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.
        *[ends] In Achtel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.
     }
    *[4] { $seam ->
-        [bright] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht, an der mit dem bunten Faden, wo es eine gibt: { $marked }.
+        [bright] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.
         [plain] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.
        *[ends] In Viertel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.
     }
@@ -48,8 +48,14 @@ stack-layers-nest = { $ring ->
  }
     .check = Zwischen den Markierungen hängt keine Lage durch.
     .remedy = { $parts ->
-        [8] In diesem Achtel die Nadeln herausnehmen und die Mehrweite neu verteilen.
-       *[4] In diesem Viertel die Nadeln herausnehmen und die Mehrweite neu verteilen.
+        [8] { $hold ->
+            [clips] In diesem Achtel die Klammern abnehmen und die Mehrweite neu verteilen.
+           *[pins] In diesem Achtel die Nadeln herausnehmen und die Mehrweite neu verteilen.
+        }
+       *[4] { $hold ->
+           [clips] In diesem Viertel die Klammern abnehmen und die Mehrweite neu verteilen.
+          *[pins] In diesem Viertel die Nadeln herausnehmen und die Mehrweite neu verteilen.
+       }
      }
 stack-layers-put-in = { $ring ->
     [yes] { PIECE($layer) } hineinstecken, { stack-layers-way }. { stack-layers-meet }

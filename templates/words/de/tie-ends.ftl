@@ -15,7 +15,7 @@ tie-ends-turn-under = Das offene Ende { $under } nach innen einschlagen und büg
 
 ## Am Bund
 
-tie-ends-lay = Dieses Ende { $lap } weit innen auf ein Ende von { PIECE($band) } legen und feststecken.
+tie-ends-lay = Dieses Ende { $lap } weit innen auf ein Ende von { PIECE($band) } legen und { pin }.
     .check = Das Bindeband steht { $length } über den Bund hinaus.
     .tolerance = { $length-off } mehr oder weniger
     .remedy = Vor dem Nähen verschieben.

@@ -88,4 +88,4 @@ gather-spread = { $parts ->
     [8] Spread the gathers evenly with your fingers, eighth by eighth.
    *[4] Spread the gathers evenly with your fingers, quarter by quarter.
  }
-gather-set-back = Set the stitch and the tension back for seams.
+gather-set-back = { rows-set-back }

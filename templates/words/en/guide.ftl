@@ -26,6 +26,9 @@ stop-sitting = End of sitting { $sitting }. Put the work away here, pins counted
 last-look = Last look
 last-look-title = Look the garment over
 last-look-aim = It is safe to put on.
+# Where no band or casing has taken up the label that warns of fire.
+last-look-label = Lay the label on the inside, near the top edge and beside a seam, the words up. Fold both its ends under and sew them down by hand, to a seam margin or to the inner layer alone.
+    .check = It is held at both ends, and no stitch of it shows on the right side.
 last-look-pins = Count the pins and needles.
     .check = As many are in the box as when you began.
     .remedy = Feel along every seam and the waist until the last one is found. Nobody puts the garment on before.

@@ -16,15 +16,15 @@ hang-loops-fold = { $all-loops ->
    *[other] Fold each in half to a loop without twisting it, its ends side by side.
  }
 hang-loops-lay-ring = { $loops ->
-    [one] Lay the loop on the inside of { EDGE($edge) }, at the middle of the back, its ends level with the cut edge, and pin it there.
-   *[other] Lay the loops on the inside of { EDGE($edge) }, the first at { side-seam }, then every { $apart }, their ends level with the cut edge, and pin them there.
+    [one] Lay the loop on the inside of { EDGE($edge) }, at the middle of the back, its ends level with the cut edge, and { pin } it there.
+   *[other] Lay the loops on the inside of { EDGE($edge) }, the first at { side-seam }, then every { $apart }, their ends level with the cut edge, and { pin } them there.
  }
     .check = { hang-loops-hang.check }
     .tolerance = { hang-loops-hang.tolerance }
     .remedy = { hang-loops-hang.remedy }
 hang-loops-lay-flat = { $loops ->
-    [one] Lay the loop on the inside of { EDGE($edge) }, at its middle, its ends level with the cut edge, and pin it there.
-   *[other] Lay the loops on the inside of { EDGE($edge) }, the first { $half-apart } from one end, then every { $apart }, their ends level with the cut edge, and pin them there.
+    [one] Lay the loop on the inside of { EDGE($edge) }, at its middle, its ends level with the cut edge, and { pin } it there.
+   *[other] Lay the loops on the inside of { EDGE($edge) }, the first { $half-apart } from one end, then every { $apart }, their ends level with the cut edge, and { pin } them there.
  }
     .check = { hang-loops-hang.check }
     .tolerance = { hang-loops-hang.tolerance }

@@ -17,12 +17,12 @@ placket-cut = Cut along the line to one thread before the point.
 
 ## The strip
 
-placket-spread = Spread the slit to a straight line. Lay { PIECE($strip) } under it, right sides together. At both ends their edges are level; at the foot the slit lies { $in-at-foot } inside the edge of { PIECE($strip) }. Pin it.
+placket-spread = Spread the slit to a straight line. Lay { PIECE($strip) } under it, right sides together. At both ends their edges are level; at the foot the slit lies { $in-at-foot } inside the edge of { PIECE($strip) }. { pin-start } it.
 placket-sew = With the slit on top, sew { $seam-width } from the edge of { PIECE($strip) }, just beside the row that holds the slit, { $both-sides }, { $stitch }.
     .check = At the foot { $foot } of the slit is caught and no fold lies in the seam.
     .remedy = Unpick { $past } at the foot, smooth it and sew it again.
 placket-press = Press the margin towards { PIECE($strip) }.
-placket-fold = Press { $seam-width } of its free edge to the wrong side. Fold { PIECE($strip) } over the seam to the inside, the fold on the stitch line, and pin it.
+placket-fold = Press { $seam-width } of its free edge to the wrong side. Fold { PIECE($strip) } over the seam to the inside, the fold on the stitch line, and { pin } it.
 placket-stitch = With the inside up, sew { $edge-stitch } from that fold, { $both-sides }.
     .check = { PIECE($strip, at: "start") } is { $overlap } wide all along.
     .tolerance = { $wide-off } more or less
@@ -30,7 +30,7 @@ placket-stitch = With the inside up, sew { $edge-stitch } from that fold, { $bot
 
 ## The overlap
 
-placket-turn-in = Turn { PIECE($strip) } to the inside along the side that lies on top; at a left side that is the front. On the side beneath it stands out by { $overlap }. Pin it at the top.
+placket-turn-in = Turn { PIECE($strip) } to the inside along the side that lies on top; at a left side that is the front. On the side beneath it stands out by { $overlap }. { pin-start } it at the top.
 placket-foot = Fold the slit right sides together, so that the two halves of { PIECE($strip) } lie on each other. Sew across their foot slantwise, { $slant }, through { PIECE($strip) } alone.
     .check = Closed, the sides overlap by { $overlap }; open, the top edge measures { $across }.
     .tolerance = { $across-off } more or less

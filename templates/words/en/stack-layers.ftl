@@ -48,8 +48,14 @@ stack-layers-nest = { $ring ->
  }
     .check = No layer sags between the marks.
     .remedy = { $parts ->
-        [8] Take out the pins of that eighth and share the looseness out again.
-       *[4] Take out the pins of that quarter and share the looseness out again.
+        [8] { $hold ->
+            [clips] Take off the clips of that eighth and share the looseness out again.
+           *[pins] Take out the pins of that eighth and share the looseness out again.
+        }
+       *[4] { $hold ->
+           [clips] Take off the clips of that quarter and share the looseness out again.
+          *[pins] Take out the pins of that quarter and share the looseness out again.
+       }
      }
 stack-layers-put-in = { $ring ->
     [yes] Put { PIECE($layer) } inside, { stack-layers-way }. { stack-layers-meet }

@@ -15,7 +15,7 @@ tie-ends-turn-under = Fold { $under } of the open end to the inside of the tie a
 
 ## On the band
 
-tie-ends-lay = Lay { $lap } of that end on the inside of an end of { PIECE($band) } and pin it.
+tie-ends-lay = Lay { $lap } of that end on the inside of an end of { PIECE($band) } and { pin } it.
     .check = The tie stands out { $length } beyond the band.
     .tolerance = { $length-off } more or less
     .remedy = Shift it before you sew.

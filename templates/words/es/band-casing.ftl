@@ -57,7 +57,7 @@ band-casing-pin = { pin-start } { band-casing-seam } de la cinturilla en la prim
 ## Coser y doblar por encima
 
 band-casing-sew = Cose a { $seam-width } del borde, { $stitch }, { $length } todo alrededor; al terminar, monta tres puntadas sobre el principio.
-    .check = Todas las capas han quedado cogidas.
+    .check = Todas las capas han quedado sujetas.
     .remedy = Vuelve a coser donde se haya escapado una capa, { $past } más allá por cada lado.
 band-casing-fold-up = Pon la falda del derecho. Sube la cinturilla, apartándola de la falda, con todo el margen dentro, y plancha la costura.
 band-casing-cover = Lleva el borde doblado por encima hacia fuera hasta que cubra la línea de costura y la sobrepase { $cover }, y { pin } todo alrededor.

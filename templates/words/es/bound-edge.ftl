@@ -31,7 +31,7 @@ bound-edge-ends = Remete { $under } de cinta en los dos extremos, los dobleces a
 ## Coser
 
 bound-edge-sew-ring = Con la mitad más estrecha encima, cose a { $edge-stitch } de su borde libre, { $length } todo alrededor, { $stitch }. Al terminar, monta tres puntadas sobre el principio.
-    .check = El pespunte ha cogido también la mitad de abajo.
+    .check = El pespunte ha sujetado también la mitad de abajo.
     .remedy = Descose donde se haya escapado, tira hacia fuera de la mitad de abajo y vuelve a coser.
 bound-edge-sew-flat = Con la mitad más estrecha encima, cose a { $edge-stitch } de su borde libre, { $length }, { $stitch }, rematando en los dos extremos.
     .check = { bound-edge-sew-ring.check }

@@ -40,7 +40,7 @@ use-bobbins = { $bobbins ->
     [one] llena antes { $bobbins } canilla
    *[other] llena antes { $bobbins } canillas
  }
-use-trim = puntilla { PIECE($piece, case: "of") }
+use-trim = adorno { PIECE($piece, case: "of") }
 use-binding = ribete { PIECE($piece, case: "of") }
 use-ribbon = cinta pasada por { PIECE($piece) }
 use-zip = la abertura

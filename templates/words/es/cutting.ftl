@@ -147,7 +147,7 @@ cutting-lane-over = { $layer ->
  }
 # Se dicen solo dentro de los tres de arriba.
 cutting-piece = { $mark }
-cutting-piece-part = { $mark }, parte { $part } de { $parts }
+cutting-piece-part = { $mark }, trozo { $part } de { $parts }
 cutting-length-for = { $length } para { $piece }
 
 ## Paños colocados libremente

@@ -34,7 +34,7 @@ deep-hem-fasten-machine-ring = { $neat ->
     [yes] Empieza en { side-seam }, con el revés encima. Cose a { $from-fold } del borde sobrehilado, { $length } todo alrededor, { $stitch }. Al terminar, monta tres puntadas sobre el principio.
    *[no] Empieza en { side-seam }, con el revés encima. Cose sobre el dobladillo, a { $from-fold } de su doblez interior, { $length } todo alrededor, { $stitch }. Al terminar, monta tres puntadas sobre el principio.
  }
-    .check = El dobladillo ha quedado cogido en todas partes.
+    .check = El dobladillo ha quedado sujeto en todas partes.
     .remedy = Vuelve a coser el tramo que se haya escapado.
 deep-hem-fasten-machine-flat = { $neat ->
     [yes] Con el revés encima, cose a { $from-fold } del borde sobrehilado, { $length }, { $stitch }, rematando en los dos extremos.

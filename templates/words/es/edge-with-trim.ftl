@@ -1,7 +1,7 @@
-### Doblar un borde hacia el derecho y coser una puntilla sobre el borde sin rematar.
-### $edge: el borde que se remata; $trim: el nombre de la puntilla.
+### Doblar un borde hacia el derecho y coser un adorno sobre el borde sin rematar.
+### $edge: el borde que se remata; $trim: el nombre del adorno.
 
-edge-with-trim-title = Adorna { PIECE($edge) } con puntilla ({ $trim })
+edge-with-trim-title = Cose el adorno ({ $trim }) al borde { PIECE($edge, case: "of") }
 edge-with-trim-aim = { COUNT($edge) ->
     [one] { EDGE($edge, at: "start") } queda rematado y no puede deshilacharse.
    *[other] { EDGE($edge, at: "start") } quedan rematados y no pueden deshilacharse.
@@ -10,49 +10,49 @@ edge-with-trim-aim = { COUNT($edge) ->
 ## Antes de coser
 
 # El borde está sin rematar y su tela se deshilacha.
-edge-with-trim-hide = Coloca la puntilla ({ $trim }) sobre el borde sin rematar de un retal.
+edge-with-trim-hide = Coloca el adorno ({ $trim }) sobre el borde sin rematar de un retal.
     .check = El borde sin rematar no se transparenta.
     .remedy = Si se ve, como bajo un encaje calado, sobrehíla { EDGE($edge) } antes de seguir: los hilos sueltos salen por los agujeros.
 
 ## Colocar y doblar
 
-edge-with-trim-begin-ring = Pon la labor con el derecho encima. Empieza en { side-seam }: coloca el extremo sin rematar de la puntilla ({ $trim }) sobre { EDGE($edge) }, también con el derecho encima.
-    .check = Si la puntilla ({ $trim }) tiene un borde ondulado, este queda hacia fuera y el borde recto hacia dentro.
-edge-with-trim-begin-flat = Pon la labor con el derecho encima. Empieza en un extremo: coloca la puntilla ({ $trim }) sobre { EDGE($edge) }, también con el derecho encima, con su extremo sin rematar a ras del extremo de la tela.
+edge-with-trim-begin-ring = Pon la labor con el derecho encima. Empieza en { side-seam }: coloca el extremo sin rematar del adorno ({ $trim }) sobre { EDGE($edge) }, también con el derecho encima.
+    .check = Si el adorno ({ $trim }) tiene un borde ondulado, este queda hacia fuera y el borde recto hacia dentro.
+edge-with-trim-begin-flat = Pon la labor con el derecho encima. Empieza en un extremo: coloca el adorno ({ $trim }) sobre { EDGE($edge) }, también con el derecho encima, con su extremo sin rematar a ras del extremo de la tela.
     .check = { edge-with-trim-begin-ring.check }
-# Los extremos de la tela ya están rematados: los de la puntilla se remeten.
-edge-with-trim-begin-folded = Pon la labor con el derecho encima. Remete { $under } del extremo de la puntilla ({ $trim }). Empieza en un extremo: coloca la puntilla sobre { EDGE($edge) }, también con el derecho encima, con su doblez a ras del extremo de la tela.
+# Los extremos de la tela ya están rematados: los del adorno se remeten.
+edge-with-trim-begin-folded = Pon la labor con el derecho encima. Remete { $under } del extremo del adorno ({ $trim }). Empieza en un extremo: coloca el adorno sobre { EDGE($edge) }, también con el derecho encima, con su doblez a ras del extremo de la tela.
     .check = { edge-with-trim-begin-ring.check }
-edge-with-trim-fold = Dobla { EDGE($edge) } { $turn } hacia el derecho por debajo de la puntilla ({ $trim }), en tramos de { $stretch } a medida que coses.
-    .check = El borde exterior de la puntilla ({ $trim }) está a ras del doblez.
+edge-with-trim-fold = Dobla { EDGE($edge) } { $turn } hacia el derecho por debajo del adorno ({ $trim }), en tramos de { $stretch } a medida que coses.
+    .check = El borde exterior del adorno ({ $trim }) está a ras del doblez.
 
-## Coser el borde exterior de la puntilla
+## Coser el borde exterior del adorno
 
 edge-with-trim-sew-ring = Cose a { $row } del doblez, { $stitch }, rematando al principio. Para { $stretch } antes de volver al principio, con la aguja clavada.
-    .check = El borde sin rematar queda tapado por la puntilla en todas partes.
+    .check = El borde sin rematar queda tapado por el adorno en todas partes.
     .remedy = Donde asome, descose ese tramo, dobla un poco más y vuelve a coserlo.
-edge-with-trim-sew-flat = Cose a { $row } del doblez, { $stitch }, { $length } en total, rematando en los dos extremos. Corta la puntilla ({ $trim }) a ras del extremo de la tela.
+edge-with-trim-sew-flat = Cose a { $row } del doblez, { $stitch }, { $length } en total, rematando en los dos extremos. Corta el adorno ({ $trim }) a ras del extremo de la tela.
     .check = { edge-with-trim-sew-ring.check }
     .remedy = { edge-with-trim-sew-ring.remedy }
 edge-with-trim-sew-folded = Cose a { $row } del doblez, { $stitch }, rematando al principio. Para { $stretch } antes del final, con la aguja clavada.
     .check = { edge-with-trim-sew-ring.check }
     .remedy = { edge-with-trim-sew-ring.remedy }
 
-## Rematar los extremos de la puntilla
+## Rematar los extremos del adorno
 
-edge-with-trim-cut = Corta la puntilla ({ $trim }) { $overlap } más allá de su principio.
+edge-with-trim-cut = Corta el adorno ({ $trim }) { $overlap } más allá de su principio.
 edge-with-trim-lap = Remete { $half } del extremo cortado y monta el doblez { $half } sobre el principio.
     .check = El doblez está recto de lado a lado y no se ve ningún extremo sin rematar.
-    .remedy = Si no alcanza, descose el ancho de una mano y vuelve a colocar la puntilla tirando menos.
+    .remedy = Si no alcanza, descose el ancho de una mano y vuelve a colocar el adorno tirando menos.
 edge-with-trim-close = Sigue cosiendo hasta el doblez y remata: { $length } en total.
-    .check = La unión de la puntilla está en { side-seam }.
-edge-with-trim-end-folded = Corta la puntilla ({ $trim }) { $under } más allá del extremo de la tela y remete ese sobrante. Sigue cosiendo hasta el doblez y remata: { $length } en total.
+    .check = La unión del adorno está en { side-seam }.
+edge-with-trim-end-folded = Corta el adorno ({ $trim }) { $under } más allá del extremo de la tela y remete ese sobrante. Sigue cosiendo hasta el doblez y remata: { $length } en total.
     .check = El doblez está a ras del extremo de la tela y no se ve ningún extremo sin rematar.
-    .remedy = Si no alcanza, descose el ancho de una mano y vuelve a colocar la puntilla tirando menos.
+    .remedy = Si no alcanza, descose el ancho de una mano y vuelve a colocar el adorno tirando menos.
 
-## Coser el borde interior de una puntilla ancha
+## Coser el borde interior de un adorno ancho
 
-edge-with-trim-second-row-ring = Haz un segundo pespunte a { $below } del borde interior de la puntilla ({ $trim }), { $stitch }, { $length }. Al terminar, monta tres puntadas sobre el principio.
-edge-with-trim-second-row-flat = Haz un segundo pespunte a { $below } del borde interior de la puntilla ({ $trim }), { $stitch }, { $length }, rematando en los dos extremos.
-edge-with-trim-sew-lap = Cose el extremo remetido de lado a lado de la puntilla ({ $trim }), a { $below } de su doblez, rematando en los dos extremos.
-edge-with-trim-sew-ends = Cose los dos extremos remetidos de lado a lado de la puntilla ({ $trim }), a { $below } de sus dobleces, rematando en los dos extremos.
+edge-with-trim-second-row-ring = Haz un segundo pespunte a { $below } del borde interior del adorno ({ $trim }), { $stitch }, { $length }. Al terminar, monta tres puntadas sobre el principio.
+edge-with-trim-second-row-flat = Haz un segundo pespunte a { $below } del borde interior del adorno ({ $trim }), { $stitch }, { $length }, rematando en los dos extremos.
+edge-with-trim-sew-lap = Cose el extremo remetido de lado a lado del adorno ({ $trim }), a { $below } de su doblez, rematando en los dos extremos.
+edge-with-trim-sew-ends = Cose los dos extremos remetidos de lado a lado del adorno ({ $trim }), a { $below } de sus dobleces, rematando en los dos extremos.

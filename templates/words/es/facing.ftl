@@ -11,10 +11,10 @@ facing-lay-flat = Coloca { PIECE($facing) } sobre { EDGE($edge) }, derecho con d
 facing-sew-ring = Cose a { $seam-width } del borde, { $length } todo alrededor, { $stitch }. Al terminar, monta tres puntadas sobre el principio.
 facing-sew-flat = Cose a { $seam-width } del borde, { $length }, { $stitch }, rematando en los dos extremos.
 # El pespunte sujeta el margen a la tira, para que la tira no se asome hacia fuera.
-facing-understitch-ring = Tumba los dos márgenes hacia { PIECE($facing) }. Con su derecho encima, bajopespuntea { PIECE($facing, form: "short") } a { $understitch } de la costura, cogiendo los dos márgenes, { $length } todo alrededor.
-    .check = Los dos márgenes han quedado cogidos a todo lo largo y el pespunte no llega a la tela exterior.
-    .remedy = Descose donde se haya cogido la tela exterior y vuelve a coser ese tramo.
-facing-understitch-flat = Tumba los dos márgenes hacia { PIECE($facing) }. Con su derecho encima, bajopespuntea { PIECE($facing, form: "short") } a { $understitch } de la costura, cogiendo los dos márgenes, { $length }, rematando en los dos extremos.
+facing-understitch-ring = Tumba los dos márgenes hacia { PIECE($facing) }. Con su derecho encima, bajopespuntea { PIECE($facing, form: "short") } a { $understitch } de la costura, sujetando los dos márgenes, { $length } todo alrededor.
+    .check = Los dos márgenes han quedado sujetos a todo lo largo y el pespunte no llega a la tela exterior.
+    .remedy = Descose donde se haya pillado la tela exterior y vuelve a coser ese tramo.
+facing-understitch-flat = Tumba los dos márgenes hacia { PIECE($facing) }. Con su derecho encima, bajopespuntea { PIECE($facing, form: "short") } a { $understitch } de la costura, sujetando los dos márgenes, { $length }, rematando en los dos extremos.
     .check = { facing-understitch-ring.check }
     .remedy = { facing-understitch-ring.remedy }
 

@@ -3,7 +3,7 @@
 ## Una tira de ribete
 
 figure-binding-shows = { $shows } a la vista
-figure-binding-alt = Sección del borde ribeteado, con el derecho encima: { PIECE($strip) }, cosida a { $seam-width } del borde, doblada a su alrededor de modo que se ven { $shows }, con su remetido de { $turn } cogido por detrás.
+figure-binding-alt = Sección del borde ribeteado, con el derecho encima: { PIECE($strip) }, cosida a { $seam-width } del borde, doblada a su alrededor de modo que se ven { $shows }, con su remetido de { $turn } sujeto por detrás.
 figure-binding-caption = El borde ribeteado, en sección.{ figure-hatched }
 
 ## Una cinturilla lisa

@@ -1,4 +1,4 @@
-### Bordes rematados en sección: doblados dos veces y cosidos, o doblados hacia el derecho bajo una puntilla.
+### Bordes rematados en sección: doblados dos veces y cosidos, o doblados hacia el derecho bajo un adorno.
 
 ## Doblados dos veces
 
@@ -10,10 +10,10 @@ figure-turned-alt-hand = Sección del borde { PIECE($piece, case: "of") }: dobla
 figure-turned-alt-once = Sección del borde { PIECE($piece, case: "of") }: doblado { $second } hacia el revés y cosido.
 figure-turned-caption = El borde en sección, antes y después de doblarlo.{ figure-hatched }
 
-## Bajo una puntilla
+## Bajo un adorno
 
 figure-trimmed-width = { $trim }, { $width }
-figure-trimmed-fold = doblez, a ras de la puntilla
-figure-trimmed-alt-one-row = Sección del borde, con el derecho encima: { PIECE($piece) }, doblada { $turn } hacia el derecho, con la puntilla ({ $trim }) de { $width } de ancho encima, a ras del doblez, cosida a { $row } del doblez.
-figure-trimmed-alt-two-rows = Sección del borde, con el derecho encima: { PIECE($piece) }, doblada { $turn } hacia el derecho, con la puntilla ({ $trim }) de { $width } de ancho encima, a ras del doblez, cosida a { $row } del doblez y otra vez a { $below } del borde interior de la puntilla.
-figure-trimmed-caption = El borde en sección: la puntilla tapa el borde doblado.{ figure-hatched }
+figure-trimmed-fold = doblez, a ras del adorno
+figure-trimmed-alt-one-row = Sección del borde, con el derecho encima: { PIECE($piece) }, doblada { $turn } hacia el derecho, con el adorno ({ $trim }) de { $width } de ancho encima, a ras del doblez, cosida a { $row } del doblez.
+figure-trimmed-alt-two-rows = Sección del borde, con el derecho encima: { PIECE($piece) }, doblada { $turn } hacia el derecho, con el adorno ({ $trim }) de { $width } de ancho encima, a ras del doblez, cosida a { $row } del doblez y otra vez a { $below } del borde interior del adorno.
+figure-trimmed-caption = El borde en sección: el adorno tapa el borde doblado.{ figure-hatched }

@@ -28,7 +28,7 @@ figure-edge-state = { $state ->
     [hemmed] con dobladillo
     [sewn] cosido
     [enclosed] encerrado
-    [trimmed] con puntilla
+    [trimmed] con adorno
     [gathered] fruncido
     [pleated] plisado
     [sewn-gathered] cosido, fruncido

@@ -28,8 +28,8 @@ figure-margin-stitch = { $by ->
    *[shears] borde en picos
  }
 figure-margin-alt = { $by ->
-    [overlocker] Sección de la costura, con su margen de { $seam-width } de pie y todas sus capas cogidas por una misma puntada de remalladora.
-    [zigzag] Sección de la costura, con su margen de { $seam-width } de pie y todas sus capas cogidas por una misma puntada zigzag.
+    [overlocker] Sección de la costura, con su margen de { $seam-width } de pie y todas sus capas sujetas por una misma puntada de remalladora.
+    [zigzag] Sección de la costura, con su margen de { $seam-width } de pie y todas sus capas sujetas por una misma puntada zigzag.
    *[shears] Sección de la costura, con su margen de { $seam-width } de pie y todas sus capas cortadas juntas en picos.
  }
 figure-margin-caption = { $by ->

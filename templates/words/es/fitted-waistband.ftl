@@ -22,8 +22,8 @@ fitted-waistband-ends-level = { $underlap ->
    *[no] Los dos extremos están a ras de los bordes de la abertura.
  }
 fitted-waistband-ends-sew = { $underlap ->
-    [yes] Cose cada extremo a { $seam-width } de su borde, justo sin coger la tela de debajo. En el extremo que sobresale, gira en la esquina y cierra el borde abierto hasta la falda.
-   *[no] Cose cada extremo a { $seam-width } de su borde, justo sin coger la tela de debajo.
+    [yes] Cose cada extremo a { $seam-width } de su borde, justo sin pillar la tela de debajo. En el extremo que sobresale, gira en la esquina y cierra el borde abierto hasta la falda.
+   *[no] Cose cada extremo a { $seam-width } de su borde, justo sin pillar la tela de debajo.
  }
 fitted-waistband-fold = Dobla un borde largo { PIECE($band, case: "of") } { $seam-width } hacia el revés y marca el doblez con la plancha.
 fitted-waistband-mark = { $parts ->
@@ -53,7 +53,7 @@ fitted-waistband-lay = { $face ->
        *[flat] Reparte la diferencia entre las marcas.
      }
 fitted-waistband-sew = Cose a { $seam-width } del borde, { $length }, { $stitch }, rematando en los dos extremos.
-    .check = Todas las capas han quedado cogidas.
+    .check = Todas las capas han quedado sujetas.
     .remedy = Vuelve a coser donde se haya escapado una capa, { $past } más allá por cada lado.
 fitted-waistband-press = Sube { PIECE($band) } y plancha la costura, con todo el margen hacia la cinturilla.
 
@@ -68,7 +68,7 @@ fitted-waistband-turn = Recorta las esquinas, vuelve { PIECE($band) } del derech
     .remedy = Vuelve a planchar el doblez donde se desvíe.
 fitted-waistband-label = Mete un extremo de la etiqueta { $seam-width } bajo el borde doblado, en el centro de la cinturilla, con el texto hacia arriba, y { pin } la etiqueta ahí.
 fitted-waistband-inside = Coloca el borde doblado por dentro sobre la línea de costura y { pin } a lo largo. Con el interior encima, cose a { $edge-stitch } del doblez, { $length }, { $stitch }.
-    .check = El doblez ha quedado cogido a todo lo largo.
+    .check = El doblez ha quedado sujeto a todo lo largo.
     .remedy = Coge a mano lo que se haya escapado.
 
 ## El cierre

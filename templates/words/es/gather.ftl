@@ -88,4 +88,4 @@ gather-spread = { $parts ->
     [8] Reparte los frunces por igual con los dedos, octavo por octavo.
    *[4] Reparte los frunces por igual con los dedos, cuarto por cuarto.
  }
-gather-set-back = Vuelve a poner la puntada y la tensión para coser costuras.
+gather-set-back = { rows-set-back }

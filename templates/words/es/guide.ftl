@@ -26,6 +26,9 @@ stop-sitting = Fin de la sesión { $sitting }. Guarda aquí la labor, con los al
 last-look = Repaso final
 last-look-title = Repasa la prenda
 last-look-aim = Se puede poner sin peligro.
+# Donde ni cinturilla ni jareta ha recogido la etiqueta que advierte del fuego.
+last-look-label = Coloca la etiqueta por dentro, cerca del borde superior y junto a una costura, con el texto a la vista. Remete sus dos extremos y cóselos a mano, a un margen de costura o solo a la capa interior.
+    .check = Queda sujeta por los dos extremos y por el derecho no se ve ninguna de sus puntadas.
 last-look-pins = Cuenta los alfileres y las agujas.
     .check = En la caja hay tantos como al empezar.
     .remedy = Palpa todas las costuras y la cintura hasta encontrar el último. Nadie se pone la prenda antes.
@@ -47,5 +50,5 @@ last-look-height = Pide a quien la llevará que se ponga de pie, sin zapatos. Mi
     .tolerance = { $off } de más o de menos
     .remedy = Donde el bajo caiga más, rebaja ahí el borde superior y no recortes nunca el bajo.
 last-look-edges = Ponla del revés y repasa todos los bordes.
-    .check = Ningún borde se deshilacha y ninguna capa está cogida donde no debe.
+    .check = Ningún borde se deshilacha y ninguna capa está pillada donde no debe.
     .remedy = Sobrehíla o vuelve a coser lo que encuentres.

@@ -3,8 +3,8 @@
 
 hang-loops-title = Hilvana trabillas para colgar { EDGE($edge, case: "to") }
 hang-loops-aim = { $loops ->
-    [one] { $loops } trabilla quedará cogida en la próxima costura.
-   *[other] { $loops } trabillas quedarán cogidas en la próxima costura.
+    [one] { $loops } trabilla quedará sujeta en la próxima costura.
+   *[other] { $loops } trabillas quedarán sujetas en la próxima costura.
  }
 
 hang-loops-cut = { $all-loops ->
@@ -16,15 +16,15 @@ hang-loops-fold = { $all-loops ->
    *[other] Dobla cada uno por la mitad en una trabilla sin retorcerlo, con los extremos uno junto a otro.
  }
 hang-loops-lay-ring = { $loops ->
-    [one] Coloca la trabilla por dentro { EDGE($edge, case: "of") }, en el centro de la espalda, con los extremos a ras del borde cortado, y préndela ahí con alfileres.
-   *[other] Coloca las trabillas por dentro { EDGE($edge, case: "of") }, la primera en { side-seam } y después cada { $apart }, con los extremos a ras del borde cortado, y préndelas ahí con alfileres.
+    [one] Coloca la trabilla por dentro { EDGE($edge, case: "of") }, en el centro de la espalda, con los extremos a ras del borde cortado, y { pin } ahí.
+   *[other] Coloca las trabillas por dentro { EDGE($edge, case: "of") }, la primera en { side-seam } y después cada { $apart }, con los extremos a ras del borde cortado, y { pin } ahí.
  }
     .check = { hang-loops-hang.check }
     .tolerance = { hang-loops-hang.tolerance }
     .remedy = { hang-loops-hang.remedy }
 hang-loops-lay-flat = { $loops ->
-    [one] Coloca la trabilla por dentro { EDGE($edge, case: "of") }, en el centro, con los extremos a ras del borde cortado, y préndela ahí con alfileres.
-   *[other] Coloca las trabillas por dentro { EDGE($edge, case: "of") }, la primera a { $half-apart } de un extremo y después cada { $apart }, con los extremos a ras del borde cortado, y préndelas ahí con alfileres.
+    [one] Coloca la trabilla por dentro { EDGE($edge, case: "of") }, en el centro, con los extremos a ras del borde cortado, y { pin } ahí.
+   *[other] Coloca las trabillas por dentro { EDGE($edge, case: "of") }, la primera a { $half-apart } de un extremo y después cada { $apart }, con los extremos a ras del borde cortado, y { pin } ahí.
  }
     .check = { hang-loops-hang.check }
     .tolerance = { hang-loops-hang.tolerance }

@@ -6,7 +6,7 @@ insert-elastic-aim = Un aro de goma de { $loop } recoge { $casing } de jareta a 
 
 ## Probar y cortar
 
-insert-elastic-try = Antes de cortar, cierra la goma con un imperdible en un aro de { $loop }. Póntela en la cintura, siéntate con ella y coge aire.
+insert-elastic-try = Antes de cortar, cierra la goma con un imperdible en un aro de { $loop }. Póntela en la cintura, siéntate con ella y toma aire.
     .check = Se sujeta y no se clava. Caben dos dedos por debajo.
     .remedy = Ciérrala más larga o más corta hasta que vaya bien, y usa esa medida en lugar de { $loop } de aquí en adelante.
 insert-elastic-write = Apunta la longitud del aro que usas, con la fecha.

@@ -51,5 +51,5 @@ lapped-seam-sew-flat = { $turned ->
     [yes] Cose a { $from-fold } del doblez, { $stitch }, { $length }, rematando en los dos extremos.
    *[no] Cose a { $from-fold } del borde de encima, { $stitch }, { $length }, rematando en los dos extremos.
  }
-    .check = El borde de debajo ha quedado cogido a todo lo largo; compruébalo con los dedos por el revés.
+    .check = El borde de debajo ha quedado sujeto a todo lo largo; compruébalo con los dedos por el revés.
     .remedy = Descose donde se haya escapado, empújalo hasta la línea y vuelve a coser.

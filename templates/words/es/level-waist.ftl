@@ -11,7 +11,7 @@ level-waist-behind = por detrás
 
 ## Encontrar delante y detrás en cada borde
 
-level-waist-hold-ring = Sostén { PIECE($edge) } tal como queda al llevar la prenda, con { side-seam } a la izquierda de quien la lleva.
+level-waist-hold-ring = Sostén { PIECE($edge) } como al llevar la prenda puesta, con { side-seam } a la izquierda de quien la lleva.
 level-waist-lay-flat = Extiende lisa { PIECE($edge) }, con el derecho encima y el borde superior lejos de ti. Los dos extremos quedan a la izquierda de quien la lleva.
 level-waist-mark-ring = Marca los cuartos { EDGE($edge, case: "of") }, cada { $quarter } desde { side-seam }: el centro del delantero, el otro lado, el centro de la espalda. Marca por las dos caras.
     .check = El último cuarto acaba en la costura.

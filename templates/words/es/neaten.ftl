@@ -42,8 +42,8 @@ neaten-overlock-ring = Empieza en una costura lateral. Pasa por la remalladora {
     .remedy = { neaten-overlock-flat.remedy }
 neaten-overlock-flat = Pasa por la remalladora { $place }. Sal por el borde en los dos extremos con una cadeneta de { $tail }.
     .check = { $ravels ->
-        [yes] Todas las capas han quedado cogidas y la cuchilla ha cortado hilos sueltos, pero nada de tela.
-       *[no] Todas las capas han quedado cogidas y la cuchilla ha cortado solo lo que sobresalía.
+        [yes] Todas las capas han quedado sujetas y la cuchilla ha cortado hilos sueltos, pero nada de tela.
+       *[no] Todas las capas han quedado sujetas y la cuchilla ha cortado solo lo que sobresalía.
      }
     .remedy = Vuelve a pasar por el tramo que se haya escapado.
 neaten-chain = Enhebra cada cadeneta en una aguja de punta roma, pásala bajo las puntadas y corta el resto.
@@ -58,7 +58,7 @@ neaten-zigzag-ring = Empieza en una costura lateral. Cose en zigzag { $place }. 
     .check = { neaten-zigzag-flat.check }
     .remedy = { neaten-zigzag-flat.remedy }
 neaten-zigzag-flat = Cose en zigzag { $place }. Remata en los dos extremos. Corta los hilos a ras.
-    .check = Todas las capas han quedado cogidas.
+    .check = Todas las capas han quedado sujetas.
     .remedy = Vuelve a pasar por el tramo que se haya escapado.
 
 ## Con tijeras de picos

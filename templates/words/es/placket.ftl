@@ -17,12 +17,12 @@ placket-cut = Corta por la línea hasta un hilo antes de la punta.
 
 ## La tira
 
-placket-spread = Abre el corte en línea recta. Coloca debajo { PIECE($strip) }, derecho con derecho. En los dos extremos sus bordes están a ras; al final del corte, este queda { $in-at-foot } hacia dentro del borde { PIECE($strip, case: "of", form: "short") }. Prende con alfileres.
+placket-spread = Abre el corte en línea recta. Coloca debajo { PIECE($strip) }, derecho con derecho. En los dos extremos sus bordes están a ras; al final del corte, este queda { $in-at-foot } hacia dentro del borde { PIECE($strip, case: "of", form: "short") }. { pin-start }.
 placket-sew = Con el corte encima, cose a { $seam-width } del borde { PIECE($strip, case: "of") }, justo al lado del pespunte que refuerza el corte, { $both-sides }, { $stitch }.
-    .check = Al final del corte han quedado cogidos { $foot } y no hay ningún pliegue en la costura.
+    .check = Al final del corte han quedado sujetos { $foot } y no hay ningún pliegue en la costura.
     .remedy = Descose { $past } al final, alísalo y vuelve a coserlo.
 placket-press = Plancha el margen hacia { PIECE($strip) }.
-placket-fold = Dobla con la plancha { $seam-width } de su borde libre hacia el revés. Dobla { PIECE($strip) } por encima de la costura hacia dentro, con el doblez sobre la línea de costura, y préndela con alfileres.
+placket-fold = Dobla con la plancha { $seam-width } de su borde libre hacia el revés. Dobla { PIECE($strip) } por encima de la costura hacia dentro, con el doblez sobre la línea de costura, y { pin }.
 placket-stitch = Con el interior encima, cose a { $edge-stitch } de ese doblez, { $both-sides }.
     .check = { PIECE($strip, at: "start") } tiene { $overlap } de ancho a todo lo largo.
     .tolerance = { $wide-off } de más o de menos
@@ -30,7 +30,7 @@ placket-stitch = Con el interior encima, cose a { $edge-stitch } de ese doblez, 
 
 ## El cruce
 
-placket-turn-in = Vuelve { PIECE($strip) } hacia dentro por el lado que va encima; en el lado izquierdo es el delantero. En el lado de debajo sobresale { $overlap }. Préndela con alfileres por arriba.
+placket-turn-in = Vuelve { PIECE($strip) } hacia dentro por el lado que va encima; en el lado izquierdo es el delantero. En el lado de debajo sobresale { $overlap }. { pin-start } por arriba.
 placket-foot = Dobla el corte derecho con derecho, de modo que las dos mitades { PIECE($strip, case: "of") } queden una sobre otra. Cose su final en diagonal, { $slant }, atravesando solo { PIECE($strip, form: "short") }.
     .check = Cerrada, los lados cruzan { $overlap }; abierta, el borde superior mide { $across }.
     .tolerance = { $across-off } de más o de menos

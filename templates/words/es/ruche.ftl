@@ -6,7 +6,7 @@ ruche-aim = { $cloth } de tira caben en { $length }: { $ratio } a 1.
 
 ## Marcar
 
-# Una tira plana cuyos extremos no coge ninguna costura: los de la pieza ya están rematados.
+# Una tira plana cuyos extremos no sujeta ninguna costura: los de la pieza ya están rematados.
 ruche-ends = Dobla { $under } { PIECE($strip, case: "of") } hacia el revés en los dos extremos y cose los dobleces a { $beside } de ellos.
 ruche-mark-ring = { $parts ->
     [8] Marca en octavos { PIECE($strip) }, cada { $cloth-part }, y { PIECE($on) }, cada { $part }, las primeras marcas en las costuras laterales.

@@ -40,7 +40,7 @@ stack-layers-meet = { $ring ->
     [yes] Haz coincidir las costuras laterales y las marcas, con los bordes superiores a ras, y { pin } ahí.
    *[no] Haz coincidir los extremos y las marcas, con los bordes superiores a ras, y { pin } ahí.
  }
-stack-layers-hold = Sostén { PIECE($layer) } tal como queda al llevar la prenda, { stack-layers-way }.
+stack-layers-hold = Sostén { PIECE($layer) } como al llevar la prenda puesta, { stack-layers-way }.
 # Varias iguales, las primeras que se colocan.
 stack-layers-nest = { $ring ->
     [yes] Mete los { $copies } aros { PIECE($layer, case: "of") } uno dentro de otro, { stack-layers-way }. { stack-layers-meet }
@@ -48,8 +48,14 @@ stack-layers-nest = { $ring ->
  }
     .check = Ninguna capa queda floja entre las marcas.
     .remedy = { $parts ->
-        [8] Quita los alfileres de ese octavo y vuelve a repartir lo que sobra.
-       *[4] Quita los alfileres de ese cuarto y vuelve a repartir lo que sobra.
+        [8] { $hold ->
+            [clips] Quita las pinzas de ese octavo y vuelve a repartir lo que sobra.
+           *[pins] Quita los alfileres de ese octavo y vuelve a repartir lo que sobra.
+        }
+       *[4] { $hold ->
+           [clips] Quita las pinzas de ese cuarto y vuelve a repartir lo que sobra.
+          *[pins] Quita los alfileres de ese cuarto y vuelve a repartir lo que sobra.
+       }
      }
 stack-layers-put-in = { $ring ->
     [yes] Mete dentro { PIECE($layer) }, { stack-layers-way }. { stack-layers-meet }

@@ -15,7 +15,7 @@ tie-ends-turn-under = Mete { $under } del extremo abierto hacia dentro de la cin
 
 ## En la cinturilla
 
-tie-ends-lay = Coloca { $lap } de ese extremo por dentro de un extremo { PIECE($band, case: "of") } y préndelo con alfileres.
+tie-ends-lay = Coloca { $lap } de ese extremo por dentro de un extremo { PIECE($band, case: "of") } y { pin }.
     .check = La cinta sobresale { $length } de la cinturilla.
     .tolerance = { $length-off } de más o de menos
     .remedy = Córrela antes de coser.

@@ -43,7 +43,7 @@ tool-clips = pinzas, unas { $number }
 # Donde las pinzas sujetan los bordes, los cabos de hilo se enrollan igualmente en alfileres.
 tool-tail-pins = alfileres, unos { $number }
     .why = sujetar cabos de hilo; cuéntalos al sacarlos
-# Las pinzas cogen bordes; un doblez en medio de la tela se prende con alfileres.
+# Las pinzas sujetan bordes; un doblez en medio de la tela se prende con alfileres.
 tool-flat-pins = alfileres, unos { $number }
     .why = sujetar dobleces adonde no llegan las pinzas; cuéntalos al sacarlos
 tool-tape-measure = cinta métrica

@@ -33,5 +33,5 @@ turn-seam-feel = { $way ->
     [up] Comprueba con los dedos que el margen va hacia arriba.
    *[down] Comprueba con los dedos que el margen va hacia abajo.
  }
-    .check = El margen ha quedado cogido a todo lo largo y no hay ningún pliegue bajo el pespunte.
+    .check = El margen ha quedado sujeto a todo lo largo y no hay ningún pliegue bajo el pespunte.
     .remedy = Descose el tramo donde se haya escapado, vuelve a tumbar el margen y cóselo de nuevo.

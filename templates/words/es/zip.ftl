@@ -25,7 +25,7 @@ zip-lay-centred = { $bare ->
    *[no] Pon la labor con el interior hacia arriba. Coloca la cremallera cerrada boca abajo sobre los márgenes, los dientes sobre el hilván y el tope superior a ras del borde. Prende las dos cintas con alfileres.
  }
 zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta el final de la abertura, gira con la aguja clavada, cose a lo ancho y sube por el otro lado, { $stitch }.
-    .check = Los dos pespuntes van a { $beside } de la costura y por dentro cogen la cinta a todo lo largo.
+    .check = Los dos pespuntes van a { $beside } de la costura y por dentro sujetan la cinta a todo lo largo.
     .tolerance = 1 mm de más o de menos
     .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
 zip-sew-beneath = { $bare ->

@@ -39,7 +39,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Poser
 
 band-casing-turn = Mettre la jupe à l’envers, le bord supérieur en haut.
-band-casing-label = Poser l’étiquette à l’intérieur à côté de { side-seam }, le texte à l’endroit, un bout au ras du bord supérieur. L’y { pin }.
+band-casing-label = Poser l’étiquette à l’intérieur à côté de { side-seam }, le texte visible, un bout au ras du bord supérieur. L’y { pin }.
 # Quelle face de la jupe est à l’intérieur : l’envers de sa seule épaisseur ou de la plus intérieure, ...
 band-casing-slip = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’envers { PIECE($inner, case: "of") }.
     .check = Le bord non replié est au ras du bord supérieur, et la pliure repassée pend vers le bas.

@@ -147,7 +147,7 @@ cutting-lane-over = { $layer ->
  }
 # Dits seulement dans les trois ci-dessus.
 cutting-piece = { $mark }
-cutting-piece-part = { $mark }, partie { $part } sur { $parts }
+cutting-piece-part = { $mark }, tronçon { $part } sur { $parts }
 cutting-length-for = { $length } pour { $piece }
 
 ## Pièces placées librement

@@ -39,8 +39,8 @@ folded-casing-folded =
      }
 folded-casing-gap = Marquer une ouverture de { $gap } qui commence à { $beside } à droite de { side-seam }, vue de l’intérieur. Tracer un trait à chaque bout.
 folded-casing-gap-front = Marquer une ouverture de { $gap } au milieu du devant, à { $quarter } de { side-seam }, une moitié de chaque côté. Tracer un trait à chaque bout.
-folded-casing-label = Glisser un bout de l’étiquette sous le repli inférieur à côté de { side-seam }, loin de l’ouverture, le texte à l’endroit, et l’y { pin }.
-folded-casing-label-flat = Glisser un bout de l’étiquette sous le repli inférieur près d’un bout de la coulisse, le texte à l’endroit, et l’y { pin }.
+folded-casing-label = Glisser un bout de l’étiquette sous le repli inférieur à côté de { side-seam }, loin de l’ouverture, le texte visible, et l’y { pin }.
+folded-casing-label-flat = Glisser un bout de l’étiquette sous le repli inférieur près d’un bout de la coulisse, le texte visible, et l’y { pin }.
 # Le bord est à plat : il n’y a pas d’ouverture, la coulisse est ouverte à ses deux bouts.
 folded-casing-sew-flat = Intérieur dessus, piquer à { $edge-stitch } au-dessus du repli inférieur, d’un bout à l’autre, { $stitched }, { $stitch }. Faire un point d’arrêt aux deux bouts.
     .check = La coulisse est ouverte aux deux bouts et a { $channel } de largeur à l’intérieur.

@@ -88,4 +88,4 @@ gather-spread = { $parts ->
     [8] Répartir les fronces également avec les doigts, huitième par huitième.
    *[4] Répartir les fronces également avec les doigts, quart par quart.
  }
-gather-set-back = Remettre le point et la tension comme pour les coutures.
+gather-set-back = { rows-set-back }

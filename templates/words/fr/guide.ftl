@@ -26,6 +26,9 @@ stop-sitting = Fin de la séance { $sitting }. Ranger l’ouvrage ici, épingles
 last-look = Dernier regard
 last-look-title = Examiner le vêtement
 last-look-aim = Il peut s’enfiler sans danger.
+# Là où ni ceinture ni coulisse n’a pris l’étiquette qui met en garde contre le feu.
+last-look-label = Poser l’étiquette à l’intérieur, près du bord supérieur et à côté d’une couture, le texte visible. Replier ses deux bouts et les coudre à la main, à une marge de couture ou à la seule épaisseur intérieure.
+    .check = Elle tient aux deux bouts, et aucun de ses points ne se voit sur l’endroit.
 last-look-pins = Compter les épingles et les aiguilles.
     .check = Il y en a autant dans la boîte qu’au début.
     .remedy = Tâter chaque couture et la taille jusqu’à retrouver la dernière. Personne n’enfile le vêtement avant.

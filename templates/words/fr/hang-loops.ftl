@@ -16,15 +16,15 @@ hang-loops-fold = { $all-loops ->
    *[other] Plier chacun en boucle sans le vriller, ses bouts côte à côte.
  }
 hang-loops-lay-ring = { $loops ->
-    [one] Poser la bride à l’intérieur { EDGE($edge, case: "of") }, au milieu du dos, ses bouts au ras du bord coupé, et l’y épingler.
-   *[other] Poser les brides à l’intérieur { EDGE($edge, case: "of") }, la première à { side-seam }, puis tous les { $apart }, leurs bouts au ras du bord coupé, et les y épingler.
+    [one] Poser la bride à l’intérieur { EDGE($edge, case: "of") }, au milieu du dos, ses bouts au ras du bord coupé, et { pin } là.
+   *[other] Poser les brides à l’intérieur { EDGE($edge, case: "of") }, la première à { side-seam }, puis tous les { $apart }, leurs bouts au ras du bord coupé, et { pin } là.
  }
     .check = { hang-loops-hang.check }
     .tolerance = { hang-loops-hang.tolerance }
     .remedy = { hang-loops-hang.remedy }
 hang-loops-lay-flat = { $loops ->
-    [one] Poser la bride à l’intérieur { EDGE($edge, case: "of") }, en son milieu, ses bouts au ras du bord coupé, et l’y épingler.
-   *[other] Poser les brides à l’intérieur { EDGE($edge, case: "of") }, la première à { $half-apart } d’un bout, puis tous les { $apart }, leurs bouts au ras du bord coupé, et les y épingler.
+    [one] Poser la bride à l’intérieur { EDGE($edge, case: "of") }, en son milieu, ses bouts au ras du bord coupé, et { pin } là.
+   *[other] Poser les brides à l’intérieur { EDGE($edge, case: "of") }, la première à { $half-apart } d’un bout, puis tous les { $apart }, leurs bouts au ras du bord coupé, et { pin } là.
  }
     .check = { hang-loops-hang.check }
     .tolerance = { hang-loops-hang.tolerance }

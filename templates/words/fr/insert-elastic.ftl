@@ -10,7 +10,7 @@ insert-elastic-try = Avant de couper, fermer l’élastique en une boucle de { $
     .check = Il tient et ne serre pas la peau. Deux doigts passent dessous.
     .remedy = L’épingler plus long ou plus court jusqu’à ce que ce soit le cas, et prendre dès lors cette longueur au lieu de { $loop }.
 insert-elastic-write = Noter la longueur de boucle retenue, avec la date.
-insert-elastic-cut = Couper { $cut } d’élastique : soit { $loop } et { $lap } pour le recouvrement.
+insert-elastic-cut = Couper { $cut } d’élastique, soit { $loop } plus { $lap } pour le recouvrement.
     .check = Il mesure { $cut }, posé au repos à côté du mètre ruban.
     .remedy = Trop long : couper le surplus. Trop court : en couper un neuf, ne pas étirer celui-ci.
 insert-elastic-ends = Surjeter à la main les deux bouts coupés pour qu’ils ne s’effilochent pas, ou y mettre un peu de colle textile et laisser sécher.
@@ -22,7 +22,7 @@ insert-elastic-cross = Tracer une croix sur la même face, à { $cross } de l’
 
 # La coulisse est à plat, et une couture la ferme ensuite. $half-lap : ce que la couture prend à chaque bout.
 insert-elastic-aim-flat = L’élastique resserre { $casing } de coulisse à { $loop } ; ses bouts sont pris dans la couture.
-insert-elastic-cut-flat = Couper { $cut } d’élastique : soit { $loop }, et { $half-lap } à chaque bout pour la couture.
+insert-elastic-cut-flat = Couper { $cut } d’élastique, soit { $loop }, et { $half-lap } à chaque bout pour la couture.
     .check = { insert-elastic-cut.check }
     .remedy = { insert-elastic-cut.remedy }
 insert-elastic-mark-flat = Tracer un trait droit en travers, à { $half-lap } de chaque bout.

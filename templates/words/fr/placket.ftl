@@ -17,12 +17,12 @@ placket-cut = Couper le long de la ligne jusqu’à un fil de la pointe.
 
 ## La bande
 
-placket-spread = Étaler la fente en ligne droite. Poser { PIECE($strip) } dessous, endroit contre endroit. Aux deux bouts, leurs bords sont bord à bord ; au bas de la fente, celle-ci est à { $in-at-foot } en retrait du bord { PIECE($strip, case: "of", form: "short") }. Épingler.
+placket-spread = Étaler la fente en ligne droite. Poser { PIECE($strip) } dessous, endroit contre endroit. Aux deux bouts, leurs bords sont bord à bord ; au bas de la fente, celle-ci est à { $in-at-foot } en retrait du bord { PIECE($strip, case: "of", form: "short") }. { pin-start }.
 placket-sew = La fente dessus, piquer à { $seam-width } du bord { PIECE($strip, case: "of") }, juste à côté du rang qui soutient la fente, { $both-sides }, { $stitch }.
     .check = Au bas, { $foot } de la fente sont pris et aucun pli n’est dans la couture.
     .remedy = Découdre { $past } au bas, lisser et repiquer.
 placket-press = Repasser la marge vers { PIECE($strip) }.
-placket-fold = Replier au fer { $seam-width } de son bord libre sur l’envers. Rabattre { PIECE($strip) } par-dessus la couture vers l’intérieur, le repli sur la ligne de piqûre, et épingler.
+placket-fold = Replier au fer { $seam-width } de son bord libre sur l’envers. Rabattre { PIECE($strip) } par-dessus la couture vers l’intérieur, le repli sur la ligne de piqûre, et { pin }.
 placket-stitch = Intérieur dessus, piquer à { $edge-stitch } de ce repli, { $both-sides }.
     .check = { PIECE($strip, at: "start") } a { $overlap } de largeur sur toute la longueur.
     .tolerance = { $wide-off } de plus ou de moins
@@ -30,7 +30,7 @@ placket-stitch = Intérieur dessus, piquer à { $edge-stitch } de ce repli, { $b
 
 ## La croisure
 
-placket-turn-in = Plier { PIECE($strip) } vers l’intérieur le long du côté qui vient dessus ; sur le côté gauche, c’est le devant. Du côté de dessous, elle dépasse de { $overlap }. L’épingler en haut.
+placket-turn-in = Plier { PIECE($strip) } vers l’intérieur le long du côté qui vient dessus ; sur le côté gauche, c’est le devant. Du côté de dessous, elle dépasse de { $overlap }. { pin-start } en haut.
 placket-foot = Plier la fente endroit contre endroit, de sorte que les deux moitiés { PIECE($strip, case: "of") } se superposent. Piquer leur bas en biais, { $slant }, à travers { PIECE($strip, form: "short") } seule.
     .check = Fermés, les côtés croisent de { $overlap } ; ouvert, le bord supérieur mesure { $across }.
     .tolerance = { $across-off } de plus ou de moins

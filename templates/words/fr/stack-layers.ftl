@@ -43,13 +43,25 @@ stack-layers-meet = { $ring ->
 stack-layers-hold = Tenir { PIECE($layer) } comme sur le corps, { stack-layers-way }.
 # Plusieurs pareilles, les premières posées.
 stack-layers-nest = { $ring ->
-    [yes] Mettre les { $copies } ronds { PIECE($layer, case: "of") } les uns dans les autres, { stack-layers-way }. { stack-layers-meet }
-   *[no] Poser les { $copies } exemplaires { PIECE($layer, case: "of") } les uns sur les autres, { stack-layers-way }. { stack-layers-meet }
+    [yes] { $copies ->
+        [2] Mettre les { $copies } ronds { PIECE($layer, case: "of") } l’un dans l’autre, { stack-layers-way }. { stack-layers-meet }
+       *[other] Mettre les { $copies } ronds { PIECE($layer, case: "of") } les uns dans les autres, { stack-layers-way }. { stack-layers-meet }
+    }
+   *[no] { $copies ->
+        [2] Poser les { $copies } exemplaires { PIECE($layer, case: "of") } l’un sur l’autre, { stack-layers-way }. { stack-layers-meet }
+       *[other] Poser les { $copies } exemplaires { PIECE($layer, case: "of") } les uns sur les autres, { stack-layers-way }. { stack-layers-meet }
+    }
  }
     .check = Aucune épaisseur ne poche entre les repères.
     .remedy = { $parts ->
-        [8] Ôter les épingles de ce huitième et répartir à nouveau le mou.
-       *[4] Ôter les épingles de ce quart et répartir à nouveau le mou.
+        [8] { $hold ->
+            [clips] Ôter les pinces de ce huitième et répartir à nouveau le mou.
+           *[pins] Ôter les épingles de ce huitième et répartir à nouveau le mou.
+        }
+       *[4] { $hold ->
+           [clips] Ôter les pinces de ce quart et répartir à nouveau le mou.
+          *[pins] Ôter les épingles de ce quart et répartir à nouveau le mou.
+       }
      }
 stack-layers-put-in = { $ring ->
     [yes] Mettre { PIECE($layer) } à l’intérieur, { stack-layers-way }. { stack-layers-meet }

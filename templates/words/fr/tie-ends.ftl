@@ -15,7 +15,7 @@ tie-ends-turn-under = Replier { $under } du bout ouvert vers l’intérieur du l
 
 ## Sur la ceinture
 
-tie-ends-lay = Poser { $lap } de ce bout à l’intérieur d’un bout { PIECE($band, case: "of") } et l’épingler.
+tie-ends-lay = Poser { $lap } de ce bout à l’intérieur d’un bout { PIECE($band, case: "of") } et { pin }.
     .check = Le lien dépasse la ceinture de { $length }.
     .tolerance = { $length-off } de plus ou de moins
     .remedy = Le déplacer avant de piquer.

@@ -18,7 +18,7 @@ from furbelow.s6_write.guide.cautions import each_once, general_cautions
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.guide import Guide, ProofLine
-from furbelow.s6_write.guide.last_look import last_look
+from furbelow.s6_write.guide.last_look import LABEL_TOOLS, label_left, last_look
 from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.operations import operations
@@ -45,6 +45,7 @@ def compose(
     pieces = cut_lines(solved, cutting, words)
     steps = [done.step.written.index for done in run.performed]
     cut_letters, step_letters, last_letter = letters_of(tuple(cutting.sheets), steps)
+    label = label_left(rehearsal, told)
     parts = operations(rehearsal, told, shopping, words, step_letters)
     facts = tuple(summary(rehearsal, words))
     guide = Guide(
@@ -53,12 +54,12 @@ def compose(
         about=solved.spec.about,
         facts=(*facts, *times(shopping, words)),
         cautions=general_cautions(rehearsal, words),
-        tools=tuple(tools(rehearsal, told, words)),
+        tools=tuple(tools(rehearsal, told, words, LABEL_TOOLS if label else ())),
         materials=material_lines(shopping, words),
         cutting=pieces,
         key=how_to_read(words),
         cut=tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run))),
-        parts=(*(parts if every_caution else each_once(parts)), last_look(rehearsal, words, last_letter)),
+        parts=(*(parts if every_caution else each_once(parts)), last_look(rehearsal, words, last_letter, label=label)),
         proofs=tuple(_proofs(rehearsal, words)),
         notes=solved.spec.notes,
         overview=overview(run, words),

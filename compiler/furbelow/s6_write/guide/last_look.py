@@ -2,21 +2,41 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from furbelow.garment.limits import burns_fast
 from furbelow.garment.message import Length, Values
+from furbelow.garment.technique import Tool
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import LAST_LOOK
-from furbelow.s6_write.guide.guide import GuideStep, Operation, Part
+from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
 from furbelow.s6_write.guide.times import duration
+from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.shared.cautions import HAND_NEEDLE
+from furbelow.techniques.shared.fire_label import SAID
+
+# Where no step of the waist has room for it: with what it is sewn on by hand.
+LABEL_TOOLS = (Tool.FIRE_LABEL, Tool.HAND_NEEDLE)
 
 
-def last_look(rehearsal: Rehearsal, words: Words, letter: str) -> Part:
-    told = ("last-look-pins", "last-look-threads", "last-look-marks", *_hem_checks(rehearsal), "last-look-edges")
-    values = _values(rehearsal)
+def label_left(rehearsal: Rehearsal, told: Sequence[SaidStep]) -> bool:
+    """Whether the label that warns of fire is still to be sewn in when all steps are done."""
+    return burns_fast(rehearsal.solved) and not any(Tool.FIRE_LABEL in said.tools for said in told)
+
+
+def last_look(rehearsal: Rehearsal, words: Words, letter: str, *, label: bool) -> Part:
+    """label: whether the label is sewn in here."""
+    looks = ("last-look-threads", "last-look-marks", *_hem_checks(rehearsal), "last-look-edges")
+    # The pins last: the label is pinned.
+    told = ("fire-label-write", "last-look-label", "last-look-pins", *looks) if label else ("last-look-pins", *looks)
+    values = {**_values(rehearsal), **SAID}
     steps = tuple(GuideStep(at, *words.action(message, values)) for at, message in enumerate(told, 1))
     title, minutes = words.text("last-look-title"), words.said(duration(LAST_LOOK))
-    operation = Operation("last-look", letter, title, words.text("last-look-aim"), minutes, (), (), steps, "", "")
+    cautions = (Caution(HAND_NEEDLE.kind, words.text(HAND_NEEDLE.message)),) if label else ()
+    aim = words.text("last-look-aim")
+    operation = Operation("last-look", letter, title, aim, minutes, cautions, (), steps, "", "")
     return Part(words.text("last-look"), (operation,))
 
 

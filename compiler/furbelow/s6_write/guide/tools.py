@@ -71,12 +71,14 @@ _ALWAYS = (
 )
 
 
-def tools(rehearsal: Rehearsal, told: Sequence[SaidStep], words: Words) -> Iterator[Row]:
-    """told: the performed steps as they are said."""
+def tools(
+    rehearsal: Rehearsal, told: Sequence[SaidStep], words: Words, at_last: Collection[Tool] = ()
+) -> Iterator[Row]:
+    """told: the performed steps as they are said. at_last: what the last look takes besides."""
     words.read("tools")
     run, room = rehearsal.run, rehearsal.run.room
     worked = [(done, said.tools) for done, said in zip(run.performed, told, strict=True) if said.actions]
-    declared = {tool for _, asked in worked for tool in asked}
+    declared = {tool for _, asked in worked for tool in asked}.union(at_last)
     setups = {done.setup for done, _ in worked}
     setups |= {setup for tool, setup in _SET_UP_OF.items() if tool in declared}
     if declared.intersection(_ZIGZAG):

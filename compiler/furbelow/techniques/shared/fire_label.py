@@ -12,7 +12,7 @@ from furbelow.garment.technique import Action, Performed, Tool
 TAPE = Fraction(60)  # mm of cotton tape
 # Capitals of 10 point are some 2.5 mm high: UK SI 1985/2043, Nightwear (Safety) Regulations 1985, schedule 2.
 LETTERS = Fraction(3)
-_SAID: Values = {"label-tape": Length(TAPE, "about"), "letters": Length(LETTERS, "about")}
+SAID: Values = {"label-tape": Length(TAPE, "about"), "letters": Length(LETTERS, "about")}
 
 
 def label_due(done: Performed, say: Phrasing) -> bool:
@@ -22,7 +22,7 @@ def label_due(done: Performed, say: Phrasing) -> bool:
 
 
 def label_written(done: Performed, say: Phrasing) -> tuple[Action, ...]:
-    return (Action("fire-label-write", values=_SAID),) if label_due(done, say) else ()
+    return (Action("fire-label-write", values=SAID),) if label_due(done, say) else ()
 
 
 def label_laid(done: Performed, say: Phrasing, message: str) -> tuple[Action, ...]:
