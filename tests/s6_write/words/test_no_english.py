@@ -136,6 +136,7 @@ def _names(spec: str) -> set[str]:
         "setup price",
         "round_up",
         "bolt_length",
+        "square_end",
         "sold_by",
         "spec.yaml",
     }
