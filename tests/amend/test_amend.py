@@ -389,3 +389,62 @@ def test_the_same_record_gives_the_same_bytes() -> None:
     rows = ("ring: upper, copy: 1, length: 298 cm",)
     first, second = (amended_files(amended("larkspur", "M", *rows), with_pdf=False) for _ in range(2))
     assert first == second
+
+
+# --- what came, and what was put in ---
+
+
+@pytest.mark.parametrize(
+    ("length", "told"),
+    [
+        # 454 cm of lanes and 2 cm for the straight end: 456 cm.
+        ("450 cm", "450 cm; 456 cm wanted, 6 cm short (1.32 %)\n    buy 6 cm more before you cut"),
+        ("456 cm", "456 cm; as planned\n    go on"),
+        ("500 cm", "500 cm; 456 cm needed, 44 cm to spare\n    go on"),
+    ],
+)
+def test_a_bolt_as_it_came_is_held_against_what_the_plan_needs(length: str, told: str) -> None:
+    found = amended("larkspur", "M", f"cloth: net, length: {length}")
+    assert found.start == BEFORE_CUTTING
+    assert f"the length of the net: {told}" in as_text(found)
+
+
+def test_shrinkage_that_was_seen_plans_the_cutting_anew() -> None:
+    found = amended("marigold", "16", "cloth: lawn, shrinkage: 6%")
+    assert "the shrinkage of the lawn: 6%; 3% reckoned with" in as_text(found).replace("\u00a0", "").replace(" %", "%")
+    hand = by_hand("marigold", "16", ("shrinkage: 3%", "shrinkage: 6%"))
+    assert found.now.cutting.sheet("lawn").plan == hand.cutting.sheet("lawn").plan
+    assert found.now.cutting.sheet("lawn").plan.bolt_length > found.planned.cutting.sheet("lawn").plan.bolt_length
+
+
+@pytest.mark.parametrize(("shrinkage", "code"), [("100%", "FB122"), ("4 cm", "FB121"), ("-1%", "FB122")])
+def test_what_is_no_share_is_no_shrinkage(shrinkage: str, code: str) -> None:
+    assert [fault.code for fault in refused("larkspur", "M", f"cloth: net, shrinkage: {shrinkage}")] == [code]
+
+
+def test_an_elastic_that_was_put_in_stays_and_the_body_is_asked_again() -> None:
+    found = amended("larkspur", "M", "elastic: elastic, length: 66 cm")
+    assert "the elastic, the loop at rest: 66 cm; 63 cm wanted, 3 cm too long" in as_text(found)
+    step = next(
+        done.step for done in found.now.rehearsal.run.performed if done.step.written.technique == "insert elastic"
+    )
+    assert step.mm("length") == 660
+    # At 40 cm it would have to stretch to 104 cm round the hips, 160 %: it is rated 100 %.
+    (fault,) = refused("larkspur", "M", "elastic: elastic, length: 40 cm")
+    assert fault.code == "FB409"
+    assert "put in at 40 cm" in [label.text for label in fault.others]
+
+
+@pytest.mark.parametrize("row", ["elastic: net, length: 60 cm", "elastic: elastic, copy: 2, length: 60 cm"])
+def test_an_elastic_that_is_not_there_is_told(row: str) -> None:
+    assert [fault.code for fault in refused("larkspur", "M", row)] == ["FB711"]
+
+
+@pytest.mark.parametrize("row", ["cut: upper, length: 300 cm", "ring: upper, copy: 1, length: 298 cm"])
+def test_a_piece_2_cm_short_under_the_attachment_is_within_its_own_test_strip(row: str) -> None:
+    """The attachment takes the cloth 2 to 1; 600 cm on 298 cm are 2.013 to 1, within what its test strip may be off."""
+    read = read_record(("record.yaml", record(row)))
+    assert read.value is not None
+    room = Workroom(gather_with="pleating attachment", lever_takes={"6": Fraction(1, 2)})
+    staged = amend(order("larkspur", "M")._replace(room=room), read.value)
+    assert staged.value is not None, staged.faults

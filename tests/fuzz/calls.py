@@ -114,7 +114,8 @@ def called(made: Call, folder: Path) -> tuple[int, str]:
         sign for sign in printed if sign not in "\n\t" and unicodedata.category(sign) in ("Cc", "Cf", "Zl", "Zp")
     }
     assert not steering, f"printed {steering}"
-    if "json" in made.arguments and answer.getvalue():
+    # What stands behind `--` is a file, whatever it is called.
+    if "json" in made.arguments and "--" not in made.arguments and answer.getvalue():
         json.loads(answer.getvalue())
     return code, printed
 
@@ -230,6 +231,12 @@ def _amend(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, 
         off = luck.choice([0, 0, 1, -1, 2, -2, 5, -5])
         size = "depth" if kind == "cut" else "length"
         rows.append({kind: name, size: f"{max(int(length) + off, 1)} mm"})
+    cloth = garment.amounts[0]
+    came = [{"width": "150 cm"}, {"length": "9 m"}, {"shrinkage": f"{luck.randrange(0, 9)}%"}]
+    if luck.random() < 0.2:
+        rows.insert(0, {"cloth": cloth, **luck.choice(came)})
+    if luck.random() < 0.2:
+        rows.append({"elastic": "elastic", "length": f"{luck.randrange(55, 70)} cm"})
     record = {"record": 1, "measured": rows}
     asked = ["--size", garment.size, "--measured", "record.yaml", "--format", luck.choice(["text", "json"])]
     return ["spec.yaml", *asked], {**_spec(luck, garment), "record.yaml": yaml.safe_dump(record).encode()}

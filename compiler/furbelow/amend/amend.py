@@ -10,9 +10,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from furbelow.amend.as_cut import as_cut, with_width
+from furbelow.amend.as_cut import as_cut, with_cloth, with_elastic
 from furbelow.amend.read_record import Measured
 from furbelow.amend.verdict import Remedy, Verdict, verdict
+from furbelow.amend.worked import gathers, mates, met, sews
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
 from furbelow.diagnose.nearest import nearest
 from furbelow.garment.limits import EASE_SHARE
@@ -22,7 +23,6 @@ from furbelow.measure.quantity import show_decimal
 from furbelow.order.as_begun import planned_as_begun, solved_as_begun
 from furbelow.order.chain import Planned, planned
 from furbelow.order.order import Order
-from furbelow.s3_rehearse.run import Rehearsal
 
 BEFORE_CUTTING, CUT = -2, -1  # where a measurement stands, before the steps by number
 
@@ -64,7 +64,7 @@ class Amended:
 def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
     """What to do now. Fails: the faults of the spec; FB711 to FB713; those of the proofs where the garment no longer
     holds with what was measured."""
-    widths = [one for one in record if one.kind == "cloth"]
+    came = [one for one in record if one.kind == "cloth"]
     faults = [fault for one in record if (fault := _unknown(order, one))]
     if faults:
         return Staged(None, tuple(faults))
@@ -73,10 +73,10 @@ def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
         return Staged(None, meant.faults)
     first = meant.value
     spec = order.spec
-    for one in widths:
-        spec = with_width(spec, one)
+    for one in came:
+        spec = with_cloth(spec, one)
+    base = planned(order._replace(spec=spec)) if spec is not order.spec else meant
     order = order._replace(spec=spec)
-    base = planned(order) if widths else meant
     if base.value is None:
         return Staged(None, base.faults)
     return _Amending(order, first, base.value, record).run()
@@ -85,9 +85,9 @@ def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
 def _unknown(order: Order, one: Measured) -> Fault | None:
     """FB711 for a measurement of what the garment does not have."""
     spec = order.spec
-    if one.kind == "cloth":
-        cloths = [name for name, material in spec.materials.items() if material.kind == "cloth"]
-        return None if one.name in cloths else _no_such("cloth", one, cloths)
+    if one.kind in ("cloth", "elastic"):
+        known = [name for name, material in spec.materials.items() if material.kind == one.kind]
+        return None if one.name in known else _no_such(one.kind, one, known)
     piece, _, side = one.name.partition(".")
     if one.kind == "edge":
         stacks = [getattr(step.args["as"].value, "text", "") for step in spec.steps if step.technique == "stack layers"]
@@ -113,6 +113,7 @@ class _Amending:
         self.say = Phrasing(base.rehearsal.solved, order.room, base.cutting.joins)
         self.faults: list[Fault] = []
         self.sizes: dict[int | None, dict[tuple[str, str], tuple[Fraction, Span]]] = {None: {}}
+        self.loops: dict[int, tuple[Fraction, Span]] = {}  # of elastic, by the index of its step
 
     def run(self) -> Staged[Amended]:
         plain = [found for one in self.record if one.kind != "edge" and (found := self._plain(one))]
@@ -139,7 +140,7 @@ class _Amending:
     def _runs(self) -> _Runs | None:
         """The garment for all copies, for each copy that is told apart, and for all once they meet."""
         everywhere = self.sizes[None]
-        now = self._again(everywhere) if everywhere else self.base
+        now = self._again(everywhere) if everywhere or self.loops else self.base
         copies = {}
         for copy, sizes in self.sizes.items():
             if copy is not None and (one := self._again({**everywhere, **sizes})) is not None:
@@ -158,11 +159,12 @@ class _Amending:
     # --- each measurement ---
 
     def _plain(self, one: Measured) -> Finding | None:
-        """A cloth, a cut piece or a ring: it is what it is, and its size is booked."""
+        """A cloth, an elastic, a cut piece or a ring: it is what it is, and its size is booked."""
         solved = self.base.rehearsal.solved
         if one.kind == "cloth":
-            width = self.first.rehearsal.solved.materials[one.name].amounts["width"].as_length_mm()
-            return Finding(one, width, BEFORE_CUTTING, None)
+            return Finding(one, self._reckoned(one), BEFORE_CUTTING, None)
+        if one.kind == "elastic":
+            return self._loop(one)
         if not self._has_copy(one, one.name):
             return None
         piece = solved.pieces[one.name]
@@ -191,6 +193,31 @@ class _Amending:
         self._close_to(one, piece.name, done, one.value)
         return Finding(one, done.after.edge(f"{piece.name}.bottom").cloth_length, closed, None)
 
+    def _reckoned(self, one: Measured) -> Fraction:
+        """What the plan has of a cloth: its width, what it loses in the wash, or how much of it is needed."""
+        if one.size == "length":
+            sheet = self.base.cutting.sheets.get(one.name)
+            return sheet[0].plan.bolt_length + sheet[0].bolt.squared if sheet else Fraction(0)
+        amount = self.first.rehearsal.solved.materials[one.name].amounts.get(one.size)
+        return amount.value if amount else Fraction(0)
+
+    def _loop(self, one: Measured) -> Finding | None:
+        """An elastic that was put in, the loop at rest: it stays so, and what the body asks of it is proved anew."""
+        put_in = [
+            (at, done.step)
+            for at, done in enumerate(self.performed)
+            if done.step.written.technique == "insert elastic" and one.name in [used.material for used in done.used]
+        ]
+        chosen = put_in if one.copy is None else put_in[one.copy - 1 : one.copy]
+        if not chosen:
+            times = "is put in by no step" if not put_in else f"is put in {len(put_in)} times"
+            self._refuse("FB711", one, f"`{one.name}` {times}, so there is no loop of it that was measured")
+            return None
+        for _, step in chosen:
+            self.loops[step.written.index] = (one.value, one.span)
+        at, step = chosen[-1]
+        return Finding(one, step.mm("length"), at, None)
+
     def _close_to(self, one: Measured, piece: str, done: Performed, length: Fraction) -> None:
         """Take the ring of a piece for so long: its cut length is what gives that ring with the seams as planned."""
         before, after = done.before.edge(f"{piece}.bottom"), done.after.edge(f"{piece}.bottom")
@@ -211,7 +238,7 @@ class _Amending:
         """A gathered edge against the length it is wanted at, with all that is known of the pieces."""
         if not self._has_copy(one, one.name.partition(".")[0]):
             return None
-        at = next((at for at, done in enumerate(self.performed) if _gathers(done, one.name)), None)
+        at = next((at for at, done in enumerate(self.performed) if gathers(done, one.name)), None)
         if at is None:
             name = one.name.partition(".")[0]
             self._refuse(
@@ -241,14 +268,14 @@ class _Amending:
 
     def _trim(self, one: Measured, at: int, found: Verdict) -> bool:
         """Make the edge that it is sewn to as short: its piece is taken in, and all that hangs on it follows."""
-        sewn = next((done for done in self.performed[at + 1 :] if _sews(done, one.name)), None)
-        mates = [] if sewn is None else [name for name in _mates(sewn, one.name) if "." in name]
-        if sewn is None or not mates or one.name == mates[0]:
+        sewn = next((done for done in self.performed[at + 1 :] if sews(done, one.name)), None)
+        sewn_to = [] if sewn is None else [name for name in mates(sewn, one.name) if "." in name]
+        if sewn is None or not sewn_to or one.name == sewn_to[0]:
             self._refuse(
                 "FB713", one, f"`{one.name}` is sewn to no single piece that could be trimmed", help_="write `do: ease`"
             )
             return False
-        piece = mates[0].partition(".")[0]
+        piece = sewn_to[0].partition(".")[0]
         sizes = {**self.sizes[None], **self.sizes.get(one.copy, {})}
         length = sizes.get((piece, "length"), (self.base.rehearsal.solved.pieces[piece].cut_length, one.span))[0]
         self._set(one, piece, "length", length - found.gap)
@@ -259,7 +286,7 @@ class _Amending:
         found = []
         for at, done in enumerate(self.performed[: max(start, 0)]):
             for name, edge in done.after.edges.items():
-                if not _gathers(done, name) or any(_sews(later, name) for later in self.performed[at + 1 : start]):
+                if not gathers(done, name) or any(sews(later, name) for later in self.performed[at + 1 : start]):
                     continue
                 copies = (
                     [None] if at >= runs.meet else [*([] if len(runs.copies) == runs.count else [None]), *runs.copies]
@@ -293,7 +320,7 @@ class _Amending:
 
     def _again(self, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Planned | None:
         """The garment from pieces of these sizes, in the order of work that was begun."""
-        order = self.order._replace(spec=as_cut(self.base.rehearsal.solved, sizes))
+        order = self.order._replace(spec=with_elastic(as_cut(self.base.rehearsal.solved, sizes), self.loops))
         solved = solved_as_begun(order, self.base)
         if solved.value is None or has_errors(solved.faults):
             self.faults += solved.faults
@@ -309,14 +336,15 @@ class _Amending:
             Label(span, f"{piece} comes out at {self.say.length(value)} of cut {size}")
             for (piece, size), (value, span) in sizes.items()
         )
-        return fault._replace(others=(*fault.others, *places))
+        loops = tuple(Label(span, f"put in at {self.say.length(value)}") for value, span in self.loops.values())
+        return fault._replace(others=(*fault.others, *places, *loops))
 
     def _meeting(
         self, runs: Sequence[Planned], now: Planned, copies: Mapping[int, Planned], pieces: set[str]
     ) -> tuple[int, Planned]:
         """The step at which all copies are sewn together, and the garment after it: as wide as the narrowest copy."""
         for at in range(len(self.performed)):
-            lengths = [length for run in runs if (length := _met(run.rehearsal, at, pieces)) is not None]
+            lengths = [length for run in runs if (length := met(run.rehearsal, at, pieces)) is not None]
             if len(lengths) < len(runs):
                 continue
             longest, shortest = max(lengths), min(lengths)
@@ -358,40 +386,6 @@ class _Runs:
         if step >= self.meet:
             return self.together
         return self.now if copy is None else self.copies.get(copy, self.now)
-
-
-def _gathers(done: Performed, name: str) -> bool:
-    """Whether the step gathers this edge."""
-    was = done.before.edges.get(name)
-    is_ = done.after.edges.get(name)
-    return bool(is_ and is_.gathered) and not (was and was.gathered) and done.step.written.technique != "stack layers"
-
-
-def _met(rehearsal: Rehearsal, at: int, pieces: set[str]) -> Fraction | None:
-    """The length of the edge in which a step lays copies of a piece, or of what it is sewn to, on each other."""
-    done = rehearsal.run.performed[at]
-    for name, edge in done.after.edges.items():
-        if name in done.before.edges or "." in name:
-            continue
-        for ply in edge.plies:
-            if ply.copies > 1 and pieces & set(done.before.unit(ply.piece)):
-                return edge.set_length
-    return None
-
-
-def _sews(done: Performed, edge: str) -> bool:
-    return any(edge in seam.edges for name, seam in done.after.seams.items() if name not in done.before.seams)
-
-
-def _mates(done: Performed, edge: str) -> list[str]:
-    """The edges that a step sews this one to."""
-    return [
-        other
-        for name, seam in done.after.seams.items()
-        if name not in done.before.seams and edge in seam.edges
-        for other in seam.edges
-        if other != edge
-    ]
 
 
 def _are(count: int) -> str:

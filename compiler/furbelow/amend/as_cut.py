@@ -14,7 +14,7 @@ from furbelow.diagnose.fault import Span
 from furbelow.garment.exact import as_written, exact_text
 from furbelow.garment.solved import Solved
 from furbelow.garment.spec import Material, Spec, Written
-from furbelow.measure.quantity import System, mm
+from furbelow.measure.quantity import System, mm, number
 
 Sizes = Mapping[tuple[str, str], tuple[Fraction, Span]]  # (piece, length or depth) -> cut size in mm and its place
 
@@ -36,14 +36,32 @@ def as_cut(planned: Solved, measured: Sizes) -> Spec:
     return spec._replace(pieces=pieces)
 
 
-def with_width(spec: Spec, measured: Measured) -> Spec:
-    """The spec with a cloth of the width that was measured; what the shop offers besides is left out."""
+def with_cloth(spec: Spec, measured: Measured) -> Spec:
+    """The spec with a cloth as it came: of that width, or shrinking by so much. How long it is changes no plan."""
     cloth: Material = spec.materials[measured.name]
+    if measured.size == "length":
+        return spec
+    if measured.size == "shrinkage":
+        shrinks = {"shrinkage": as_written(exact_text(number(measured.value), spec.system), measured.span)}
+        seen = cloth._replace(amounts={**cloth.amounts, **shrinks})
+        return spec._replace(materials={**spec.materials, cloth.name: seen})
+    # What the shop offers besides the width that came is left out.
     amounts = {**cloth.amounts, "width": _written(measured.value, measured.span, spec.system)}
     priced = next((offer.price for offer in cloth.offers if offer.price), None)
     if priced is not None and "price" not in amounts:
         amounts["price"] = priced
     return spec._replace(materials={**spec.materials, cloth.name: cloth._replace(amounts=amounts, offers=())})
+
+
+def with_elastic(spec: Spec, loops: Mapping[int, tuple[Fraction, Span]]) -> Spec:
+    """The spec whose elastic is as long as it was put in, by the index of its step."""
+    steps = tuple(
+        step._replace(args={**step.args, "length": step.args["length"]._replace(value=_written(*loop, spec.system))})
+        if (loop := loops.get(step.index))
+        else step
+        for step in spec.steps
+    )
+    return spec._replace(steps=steps)
 
 
 def _written(length: Fraction, place: Span, system: System) -> Written:

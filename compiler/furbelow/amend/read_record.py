@@ -14,13 +14,20 @@ from furbelow.s1_read.values import rows_at, text_at, value_at
 from furbelow.s1_read.yaml_tree import MapTree, TextTree, Tree
 
 SCHEMA = "record.schema.json"
-KINDS = ("edge", "ring", "cut", "cloth")
-SIZES = {"edge": ("length",), "ring": ("length",), "cut": ("length", "depth"), "cloth": ("width",)}
+KINDS = ("edge", "ring", "cut", "cloth", "elastic")
+SIZES = {
+    "edge": ("length",),
+    "ring": ("length",),
+    "cut": ("length", "depth"),
+    "cloth": ("width", "length", "shrinkage"),
+    "elastic": ("length",),
+}
+_SHARES = ("shrinkage",)  # what is no length
 
 
 @dataclass(frozen=True)
 class Measured:
-    """One measurement in mm. kind: edge, ring, cut or cloth; size: length, depth or width; copy: None for all.
+    """One measurement: mm, or a share. kind and size: as in SIZES; copy: None for all.
 
     do: ease, let out, trim, or empty.
     """
@@ -69,12 +76,12 @@ class _Reading:
                     "FB711",
                     f"this row {said}",
                     Label(row.span),
-                    help="name one `edge`, `ring`, `cut` piece or `cloth` in each row",
+                    help="name one `edge`, `ring`, `cut` piece, `cloth` or `elastic` in each row",
                 )
             )
             return []
         (kind,) = kinds
-        given = [size for size in ("length", "depth", "width") if value_at(row, size)]
+        given = [size for size in ("length", "depth", "width", *_SHARES) if value_at(row, size)]
         wrong = [size for size in given if size not in SIZES[kind]]
         if wrong or not given:
             said = f"`{wrong[0]}` is no measure of" if wrong else "nothing is measured of"
@@ -93,7 +100,7 @@ class _Reading:
             return []
         found = []
         for size in given:
-            value = self._amount(row, size, LENGTH)
+            value = self._amount(row, size, PLAIN if size in _SHARES else LENGTH)
             if value is not None:
                 place = value_at(row, size)
                 span = place.span if place else row.span
@@ -109,10 +116,15 @@ class _Reading:
             place = value.place(read.offset, max(read.length, 1))
             self.faults.append(Fault("FB120", read.message, Label(place), help=read.help))
         elif read.dims != dims:
-            wanted = "a length such as 383 cm" if dims == LENGTH else "a plain number"
+            plain = "a share such as 4%" if key in _SHARES else "a plain number"
+            wanted = "a length such as 383 cm" if dims == LENGTH else plain
             headline = f"`{key}` is {value.text}, which is {describe_dims(read.dims)}; {wanted} is wanted"
             self.faults.append(Fault("FB121", headline, Label(value.span)))
-        elif read.value <= 0:
+        elif read.value >= 1 and key in _SHARES:
+            self.faults.append(
+                Fault("FB122", f"`{key}` is {value.text}, and it must be less than all", Label(value.span))
+            )
+        elif read.value <= 0 and not (read.value == 0 and key in _SHARES):
             self.faults.append(
                 Fault("FB122", f"`{key}` is {value.text}, and it must be more than 0", Label(value.span))
             )

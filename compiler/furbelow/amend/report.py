@@ -8,13 +8,14 @@ from fractions import Fraction
 from typing import Any, NamedTuple
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended, Finding, percent
+from furbelow.amend.read_record import Measured
 from furbelow.amend.verdict import Remedy, Verdict
 from furbelow.compare.compare import Comparison, compare
 from furbelow.compare.compare import as_data as comparison_data
 from furbelow.compare.compare import as_text as comparison_text
-from furbelow.garment.message import Length, Number, Own, Pieces, Value, Values
+from furbelow.garment.message import Length, Number, Own, Pieces, Share, Value, Values
 from furbelow.garment.phrasing import Phrasing
-from furbelow.measure.plain_values import as_plain
+from furbelow.measure.plain_values import Plain, as_plain
 from furbelow.measure.quantity import mm, number
 from furbelow.order.chain import Planned
 from furbelow.order.whose import whose
@@ -30,6 +31,7 @@ _REMEDIES = {
     Remedy.CLOSER: "amend-closer",
 }
 _CUT = {"length": "amend-cut-length", "depth": "amend-cut-depth"}
+_CLOTH = {"width": "amend-cloth", "length": "amend-bolt", "shrinkage": "amend-shrinkage"}
 _STEP = ".step"  # of a message: as it begins a step
 
 
@@ -56,7 +58,9 @@ def what(finding: Finding, words: Words) -> Told:
     one = finding.measured
     piece, _, side = one.name.partition(".")
     if one.kind == "cloth":
-        return Told("amend-cloth", {"cloth": Own(words.name(one.name))})
+        return Told(_CLOTH[one.size], {"cloth": Own(words.name(one.name))})
+    if one.kind == "elastic":
+        return Told("amend-elastic", {"elastic": Own(words.name(one.name))})
     copy = one.copy or 0
     if one.kind == "edge" and not side:
         return Told("amend-stack", {"stack": Own(one.name.replace("_", " ")), "copy": copy})
@@ -66,6 +70,8 @@ def what(finding: Finding, words: Words) -> Told:
 
 
 def measured(finding: Finding) -> Told:
+    if finding.measured.size == "shrinkage":
+        return Told("amend-share", {"share": Share(finding.measured.value)})
     length: Values = {"length": Length(finding.measured.value)}
     return Told("amend-length-assumed" if finding.assumed else "amend-length", length)
 
@@ -74,6 +80,10 @@ def off(finding: Finding) -> Told:
     gap = finding.wanted - finding.measured.value
     if gap == 0:
         return Told("amend-as-planned")
+    if finding.measured.size == "shrinkage":
+        return Told("amend-share-reckoned", {"share": Share(finding.wanted)})
+    if gap < 0 and _is_bolt(finding):
+        return Told("amend-bolt-enough", {"wanted": Length(finding.wanted), "gap": Length(-gap)})
     share = Number(abs(gap) / finding.wanted * 100, 2)
     values: Values = {"wanted": Length(finding.wanted), "gap": Length(abs(gap)), "share": share}
     return Told("amend-short" if gap > 0 else "amend-long", values)
@@ -85,9 +95,16 @@ def to_do(finding: Finding) -> Told:
     if found is not None:
         gap, metre = Length(abs(found.gap)), Length(found.in_each_metre)
         return Told(_REMEDIES[found.remedy], {"gap": gap, "metre": metre, "length": Length(found.measured)})
+    if _is_bolt(finding):
+        short = finding.wanted - finding.measured.value
+        return Told("amend-bolt-short", {"gap": Length(short)}) if short > 0 else Told("amend-go-on")
     if finding.measured.kind == "cloth":
-        return Told("amend-cut-anew")
+        return Told("amend-cut-anew" if finding.measured.value != finding.wanted else "amend-go-on")
     return Told("amend-follows" if finding.measured.value != finding.wanted else "amend-go-on")
+
+
+def _is_bolt(finding: Finding) -> bool:
+    return (finding.measured.kind, finding.measured.size) == ("cloth", "length")
 
 
 class Where(NamedTuple):
@@ -173,9 +190,9 @@ def _finding_data(words: Words, finding: Finding) -> dict[str, Any]:
         "what": what(finding, words).said(words),
         "copy": one.copy,
         "assumed": finding.assumed,
-        "measured": as_plain(mm(one.value), say.length(one.value)),
-        "wanted": as_plain(mm(finding.wanted), say.length(finding.wanted)),
-        "short_by": as_plain(mm(finding.wanted - one.value), say.length(finding.wanted - one.value)),
+        "measured": _plain(one, one.value, words),
+        "wanted": _plain(one, finding.wanted, words),
+        "short_by": _plain(one, finding.wanted - one.value, words),
         "to_do": to_do(finding).said(words),
     }
     if found:
@@ -185,6 +202,12 @@ def _finding_data(words: Words, finding: Finding) -> dict[str, Any]:
             "in_each_metre": as_plain(mm(found.in_each_metre), say.length(found.in_each_metre)),
         }
     return told
+
+
+def _plain(one: Measured, value: Fraction, words: Words) -> Plain:
+    if one.size == "shrinkage":
+        return as_plain(number(value), percent(value))
+    return as_plain(mm(value), words.say.length(value))
 
 
 def correction_steps(amended: Amended) -> tuple[GuideStep, ...]:

@@ -37,7 +37,7 @@ def _line(solved: Solved, cutting: Cutting, shopping: ShoppingList, line: Line) 
         counts = {"joins": plan.joins, "sections": plan.setups}
         because = Because("reason-plan-proven", counts) if plan.proven else Because("reason-plan", counts, plan.gap)
         known[length] = _told(length, mm(plan.bolt_length), because)
-        ends, squared = f"{name}.square_end", cutting.sheet(name).bolt.squared
+        ends, squared = f"{name}.cut_end", cutting.sheet(name).bolt.squared
         known[ends] = _told(ends, mm(squared), Because("reason-square-end"))
         added = (length, *([ends] if squared else []), *([spare] if spare in known else []))
         yield _worked(solved, known, f"{name}.need", need, " + ".join(added), added)

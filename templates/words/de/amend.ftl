@@ -5,6 +5,12 @@
 
 amend-cloth = Breite des Stoffs „{ $cloth }“
     .step = Die Breite des Stoffs „{ $cloth }“
+amend-bolt = die Länge des Stoffs ({ $cloth })
+    .step = Die Länge des Stoffs ({ $cloth })
+amend-shrinkage = das Einlaufen des Stoffs ({ $cloth })
+    .step = Das Einlaufen des Stoffs ({ $cloth })
+amend-elastic = das Gummiband ({ $elastic }), die Schlaufe in Ruhe
+    .step = Das Gummiband ({ $elastic }), die Schlaufe in Ruhe
 amend-edge = { $copy ->
     [0] { EDGE($edge) }
    *[other] { EDGE($edge) }, Stück { $copy }
@@ -52,9 +58,12 @@ amend-cut-depth = { $copy ->
 amend-length = { $length }
 # Niemand hat nachgemessen: Gekräuselt wurde auf die Länge der ersten Anleitung.
 amend-length-assumed = { $length } nach der ersten Anleitung
+amend-share = { $share }
 amend-as-planned = wie geplant
 amend-short = { $wanted } gewünscht, { $gap } zu kurz ({ $share }{ "\u00A0" }%)
 amend-long = { $wanted } gewünscht, { $gap } zu lang ({ $share }{ "\u00A0" }%)
+amend-share-reckoned = mit { $share } gerechnet
+amend-bolt-enough = { $wanted } gebraucht, { $gap } Reserve
 
 ## Was zu tun ist. $gap: wie viel fehlt oder zu viel ist. $metre: wie viel davon auf jeden Meter kommt.
 
@@ -70,6 +79,8 @@ amend-let-out = die Kräuselung um { $gap } lockern, { $metre } auf jeden Meter
     .step = Die Kräuselung um { $gap } lockern, { $metre } auf jeden Meter.
 amend-closer = die Kräuselung um { $gap } enger zusammenziehen, { $metre } auf jeden Meter
     .step = Die Kräuselung um { $gap } enger zusammenziehen, { $metre } auf jeden Meter.
+amend-bolt-short = vor dem Zuschneiden { $gap } nachkaufen oder einen Zuschnitt mit mehr Verbindungsnähten wählen
+    .step = Vor dem Zuschneiden { $gap } nachkaufen oder einen Zuschnitt mit mehr Verbindungsnähten wählen.
 amend-cut-anew = der Zuschnitt ist neu geplant
     .step = Der Zuschnitt ist neu geplant.
 amend-follows = es bleibt so, die späteren Maße richten sich danach

@@ -5,6 +5,12 @@
 
 amend-cloth = the width of the { $cloth }
     .step = The width of the { $cloth }
+amend-bolt = the length of the { $cloth }
+    .step = The length of the { $cloth }
+amend-shrinkage = the shrinkage of the { $cloth }
+    .step = The shrinkage of the { $cloth }
+amend-elastic = the { $elastic }, the loop at rest
+    .step = The { $elastic }, the loop at rest
 amend-edge = { $copy ->
     [0] { EDGE($edge) }
    *[other] { EDGE($edge) }, copy { $copy }
@@ -52,9 +58,12 @@ amend-cut-depth = { $copy ->
 amend-length = { $length }
 # Nobody measured it: it was gathered to the length that the first guide gave.
 amend-length-assumed = { $length } by the first guide
+amend-share = { $share }
 amend-as-planned = as planned
 amend-short = { $wanted } wanted, { $gap } short ({ $share } %)
 amend-long = { $wanted } wanted, { $gap } too long ({ $share } %)
+amend-share-reckoned = { $share } reckoned with
+amend-bolt-enough = { $wanted } needed, { $gap } to spare
 
 ## What to do. $gap: by how much it is off. $metre: how much of that falls on each metre.
 
@@ -70,6 +79,8 @@ amend-let-out = let the gathers out by { $gap }, { $metre } in each metre
     .step = Let the gathers out by { $gap }, { $metre } in each metre.
 amend-closer = pull the gathers closer by { $gap }, { $metre } in each metre
     .step = Pull the gathers closer by { $gap }, { $metre } in each metre.
+amend-bolt-short = buy { $gap } more before you cut, or choose a way to cut with more joins
+    .step = Buy { $gap } more before you cut, or choose a way to cut with more joins.
 amend-cut-anew = the cutting is planned anew
     .step = The cutting is planned anew.
 amend-follows = it stays so, and the numbers after it follow

@@ -5,6 +5,12 @@
 
 amend-cloth = ancho de la tela «{ $cloth }»
     .step = El ancho de la tela «{ $cloth }»
+amend-bolt = el largo de la tela ({ $cloth })
+    .step = El largo de la tela ({ $cloth })
+amend-shrinkage = el encogimiento de la tela ({ $cloth })
+    .step = El encogimiento de la tela ({ $cloth })
+amend-elastic = la goma elástica ({ $elastic }), el aro en reposo
+    .step = La goma elástica ({ $elastic }), el aro en reposo
 amend-edge = { $copy ->
     [0] { EDGE($edge) }
    *[other] { EDGE($edge) }, ejemplar { $copy }
@@ -52,9 +58,12 @@ amend-cut-depth = { $copy ->
 amend-length = { $length }
 # Nadie lo midió: se frunció al largo de la primera guía.
 amend-length-assumed = { $length } según la primera guía
+amend-share = { $share }
 amend-as-planned = como estaba previsto
 amend-short = debía medir { $wanted }, le faltan { $gap } ({ $share }{ "\u00A0" }%)
 amend-long = debía medir { $wanted }, le sobran { $gap } ({ $share }{ "\u00A0" }%)
+amend-share-reckoned = { $share } previsto
+amend-bolt-enough = { $wanted } necesarios, { $gap } de reserva
 
 ## Qué hacer. $gap: cuánto falta o sobra. $metre: cuánto de ello toca a cada metro.
 
@@ -70,6 +79,8 @@ amend-let-out = afloja los frunces { $gap }, { $metre } en cada metro
     .step = Afloja los frunces { $gap }, { $metre } en cada metro.
 amend-closer = aprieta los frunces { $gap }, { $metre } en cada metro
     .step = Aprieta los frunces { $gap }, { $metre } en cada metro.
+amend-bolt-short = comprar { $gap } más antes de cortar, o elegir una forma de cortar con más uniones
+    .step = Compra { $gap } más antes de cortar, o elige una forma de cortar con más uniones.
 amend-cut-anew = el corte se planea de nuevo
     .step = El corte se planea de nuevo.
 amend-follows = se queda así, y las medidas siguientes se ajustan a ello

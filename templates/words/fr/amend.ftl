@@ -5,6 +5,12 @@
 
 amend-cloth = largeur du tissu « { $cloth } »
     .step = La largeur du tissu « { $cloth } »
+amend-bolt = la longueur du tissu ({ $cloth })
+    .step = La longueur du tissu ({ $cloth })
+amend-shrinkage = le rétrécissement du tissu ({ $cloth })
+    .step = Le rétrécissement du tissu ({ $cloth })
+amend-elastic = l’élastique ({ $elastic }), la boucle au repos
+    .step = L’élastique ({ $elastic }), la boucle au repos
 amend-edge = { $copy ->
     [0] { EDGE($edge) }
    *[other] { EDGE($edge) }, exemplaire { $copy }
@@ -52,9 +58,12 @@ amend-cut-depth = { $copy ->
 amend-length = { $length }
 # Personne ne l’a mesuré : le bord a été froncé à la longueur du premier guide.
 amend-length-assumed = { $length } d’après le premier guide
+amend-share = { $share }
 amend-as-planned = comme prévu
 amend-short = { $wanted } voulus, { $gap } trop court ({ $share }{ "\u00A0" }%)
 amend-long = { $wanted } voulus, { $gap } trop long ({ $share }{ "\u00A0" }%)
+amend-share-reckoned = { $share } prévus
+amend-bolt-enough = { $wanted } nécessaires, { $gap } en réserve
 
 ## Ce qu’il faut faire. $gap : l’écart. $metre : ce qui en revient à chaque mètre.
 
@@ -70,6 +79,8 @@ amend-let-out = relâcher les fronces de { $gap }, { $metre } par mètre
     .step = Relâcher les fronces de { $gap }, { $metre } par mètre.
 amend-closer = resserrer les fronces de { $gap }, { $metre } par mètre
     .step = Resserrer les fronces de { $gap }, { $metre } par mètre.
+amend-bolt-short = acheter { $gap } de plus avant de couper, ou choisir une façon de couper avec plus de raccords
+    .step = Acheter { $gap } de plus avant de couper, ou choisir une façon de couper avec plus de raccords.
 amend-cut-anew = le plan de coupe est refait
     .step = Le plan de coupe est refait.
 amend-follows = cela reste ainsi, et les mesures suivantes s’y règlent
