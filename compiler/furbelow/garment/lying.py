@@ -152,7 +152,9 @@ class Ledger(NamedTuple):
             at = self.line(piece, side) + distance
             return at if side == "start" else cloth.cut_length - at
         at, whole = self.line(piece, side) + distance, cloth.cut_depth
-        bands = self.folded.get(piece, ())
+        if piece not in self.folded:
+            return at if side == "top" else whole - at
+        bands = self.folded[piece]
         if side == "top":
             for band in sorted(bands):
                 at += band.far - band.near if at > band.near or (past and at == band.near) else 0

@@ -110,7 +110,8 @@ class SolvedMaterial(NamedTuple):
 
 
 class Solved(NamedTuple):
-    """One garment for one body. `values` holds every name that `why` can explain."""
+    """One garment for one body. `values` holds every name that `why` can explain, each with its reason; `numbers` the same
+    values bare, for whoever needs no reason."""
 
     spec: Spec
     wearer: str
@@ -119,6 +120,7 @@ class Solved(NamedTuple):
     pieces: Mapping[str, SolvedPiece]
     materials: Mapping[str, SolvedMaterial]
     steps: tuple[SolvedStep, ...]
+    numbers: Mapping[str, Quantity]
 
     @property
     def slack(self) -> Fraction:
@@ -130,4 +132,9 @@ class Solved(NamedTuple):
 
     def length(self, name: str) -> Fraction:
         """The solved value of a name, in mm."""
-        return self.values[name].value.as_length_mm()
+        return self.numbers[name].as_length_mm()
+
+    def known(self, name: str) -> Fraction | None:
+        """The same, or None where the spec has no such name."""
+        number = self.numbers.get(name)
+        return number.as_length_mm() if number else None

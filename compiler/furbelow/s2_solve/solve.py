@@ -164,7 +164,7 @@ class Prepared(NamedTuple):
         except KeyError:
             return None
         explained = Derivations({**self.equations.by_name, **own}, workings)
-        return Solved(spec, wearer, rounding, explained, pieces, materials, steps)
+        return Solved(spec, wearer, rounding, explained, pieces, materials, steps, values)
 
     def _piece(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> SolvedPiece:
         ring, cut = (

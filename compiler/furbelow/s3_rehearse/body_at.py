@@ -51,10 +51,7 @@ class BodyAt(NamedTuple):
 def body_at(solved: Solved) -> BodyAt:
     """The body of this wearer, with what is not measured put in by its usual share."""
 
-    def known(name: str) -> Fraction | None:
-        return solved.length(name) if name in solved.values else None
-
-    height, hip_height, knee_height = (known(name) for name in ("waist_height", "hip_height", "knee_height"))
+    height, hip_height, knee_height = (solved.known(name) for name in ("waist_height", "hip_height", "knee_height"))
     hip_depth = height * HIP_DEPTH_SHARE if height else HIP_DEPTH
     if height and hip_height and hip_height < height:
         hip_depth = height - hip_height
@@ -62,4 +59,6 @@ def body_at(solved: Solved) -> BodyAt:
     if height and knee_height and knee_height < height:
         knee = height - knee_height
     top = hip_depth if solved.spec.worn.at == "hip" else Fraction(0)
-    return BodyAt(known("waist_girth"), known("hip_girth"), solved.length("worn.over"), hip_depth, knee, top)
+    return BodyAt(
+        solved.known("waist_girth"), solved.known("hip_girth"), solved.length("worn.over"), hip_depth, knee, top
+    )

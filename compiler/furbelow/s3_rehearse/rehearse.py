@@ -44,7 +44,10 @@ def carried_out(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Ru
     lost: set[str] = set()  # edges that a refused or skipped step would have made
     for step in solved.steps:
         technique = technique_of(step.written)
-        if bench.spoiled.intersection(_pieces_in(bench, step)) or lost.intersection(_names_in(step)):
+        # Nothing is spoiled or lost in a sound garment, and then nobody need ask what the step names.
+        if (bench.spoiled or lost) and (
+            not bench.spoiled.isdisjoint(_pieces_in(bench, step)) or not lost.isdisjoint(_names_in(step))
+        ):
             # What it should have done is missing too, so its pieces tell nothing of the maker's work any more.
             bench = bench.spoil(_pieces_in(bench, step))
             lost.update(_made_by(step, technique))
@@ -58,10 +61,8 @@ def carried_out(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Ru
         else:
             ledger = Ledger(done.before, folded)
             done = done._replace(on_cloth=technique.lies(done, ledger, solved, room))
-            folded = {
-                **folded,
-                **{piece: (*folded.get(piece, ()), *bands) for piece, bands in done.on_cloth.folded.items()},
-            }
+            for piece, bands in done.on_cloth.folded.items():
+                folded = {**folded, piece: (*folded.get(piece, ()), *bands)}
             done = done._replace(after=_with_supplies(done))
         performed.append(done)
         bench = done.after

@@ -15,6 +15,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
+from furbelow.s3_rehearse.body_at import BodyAt, body_at
 from furbelow.s3_rehearse.rings import Ring, rings_of
 
 
@@ -37,13 +38,18 @@ class Run(_Run):
 
     def sound(self, pieces: Iterable[str]) -> bool:
         """None of these pieces was in a refused step: what is said of them is no mere consequence."""
-        return not self.final.spoiled & set(pieces)
+        return self.final.spoiled.isdisjoint(pieces)
 
     @cached_property
     def whole(self) -> bool:
         """All pieces that steps work on hang together, so that what hangs where can be asked."""
         touched = {piece for done in self.performed for piece in done.touches}
         return len({self.final.units[piece] for piece in touched}) <= 1
+
+    @cached_property
+    def body(self) -> BodyAt:
+        """The body of the wearer, with what is not measured put in."""
+        return body_at(self.solved)
 
     @cached_property
     def levels(self) -> Levels:

@@ -17,7 +17,6 @@ from furbelow.garment.lying import LooseEnd
 from furbelow.garment.message import Part
 from furbelow.garment.spec import Word
 from furbelow.garment.technique import Performed
-from furbelow.s3_rehearse.body_at import body_at
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-ends"
@@ -39,7 +38,7 @@ def prove(run: Run) -> Proof:
 
 
 def is_child(run: Run) -> bool:
-    body = body_at(run.solved)
+    body = run.body
     if "waist_height" in run.solved.values:
         return run.solved.length("waist_height") < CHILD_WAIST_HEIGHT
     return (body.hips or CHILD_HIPS) < CHILD_HIPS and (body.waist or CHILD_WAIST) < CHILD_WAIST
@@ -63,7 +62,7 @@ def _on_the_floor(run: Run, done: Performed, end: LooseEnd) -> Iterator[Fault]:
     if "waist_height" not in run.solved.values or not run.whole:
         return
     hangs = (run.hangs if end.side == "top" else run.drops)[end.piece]
-    floor = run.solved.length("waist_height") - body_at(run.solved).top
+    floor = run.solved.length("waist_height") - run.body.top
     if hangs + end.long <= floor - OFF_FLOOR:
         return
     say = run.say

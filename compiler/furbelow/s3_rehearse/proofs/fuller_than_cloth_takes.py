@@ -44,7 +44,10 @@ def _drawn(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
     say, ratio = run.say, held.cloth / held.line
     cloth = run.solved.pieces[held.piece].piece.cloth.text
     most = fullest(run.solved, cloth)
-    sum_ = (f"{say.length(held.cloth)} / {say.length(held.line)} = {say.ratio(ratio)}",)
+
+    def sum_() -> tuple[str]:
+        return (f"{say.length(held.cloth)} / {say.length(held.line)} = {say.ratio(ratio)}",)
+
     if ratio < 1 - MOST_STRETCHED:
         there, line, short = say.apart(held.cloth, held.line)
         yield fault_at(
@@ -52,7 +55,7 @@ def _drawn(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
             held.arg,
             "FB422",
             f"{held.what} has {there} of cloth for {line}, {short} too little",
-            notes=sum_,
+            notes=sum_(),
             help="share the cloth out more evenly, or use more of it",
         )
     elif severity := too_full(ratio, most):
@@ -61,7 +64,7 @@ def _drawn(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
             held.arg,
             "FB315",
             f"{held.what} is drawn in {say.ratio(ratio)} to 1, and `{cloth}` takes {say.ratio(most)} to 1",
-            notes=sum_,
+            notes=sum_(),
             help=f"use less fullness, or write a larger `gathers` in the material `{cloth}` if a swatch shows more",
             severity=severity,
         )

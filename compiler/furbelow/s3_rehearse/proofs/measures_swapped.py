@@ -16,7 +16,6 @@ from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.matching import PLACES
 from furbelow.garment.message import Part
 from furbelow.garment.spec import Written
-from furbelow.s3_rehearse.body_at import body_at
 from furbelow.s3_rehearse.levelling import levelled
 from furbelow.s3_rehearse.run import Proof, Run
 
@@ -31,7 +30,7 @@ def prove(run: Run) -> Proof:
 
 
 def _waist(run: Run) -> Iterator[Fault]:
-    body, say = body_at(run.solved), run.say
+    body, say = run.body, run.say
     if body.waist is None or body.hips is None or body.waist <= body.hips * MUCH_LARGER:
         return
     yield Fault(

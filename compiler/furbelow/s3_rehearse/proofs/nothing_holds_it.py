@@ -15,7 +15,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Opening
 from furbelow.garment.message import Length, Part, Pieces, Values
-from furbelow.s3_rehearse.body_at import BodyAt, body_at
+from furbelow.s3_rehearse.body_at import BodyAt
 from furbelow.s3_rehearse.rings import Ring
 from furbelow.s3_rehearse.run import Proof, Run, drawn_in
 from furbelow.s3_rehearse.ways_in import ways_in
@@ -31,7 +31,7 @@ def prove(run: Run) -> Proof:
         return Proof(CLAIM)
     if not run.sound(run.final.cloths):
         return Proof(CLAIM)
-    body = body_at(run.solved)
+    body = run.body
     faults = [*_tight(run, body), *_beyond_belief(run)]
     if any(_closes_round(body, opening) for opening in ways_in(run.final)):
         return Proof(CLAIM, (Part("proof-held-band"),), tuple(faults))

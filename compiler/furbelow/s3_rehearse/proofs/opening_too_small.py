@@ -18,7 +18,7 @@ from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Casing, Opening, State
 from furbelow.garment.message import Length, Part, Share
 from furbelow.measure.quantity import mm
-from furbelow.s3_rehearse.body_at import BodyAt, body_at
+from furbelow.s3_rehearse.body_at import BodyAt
 from furbelow.s3_rehearse.run import Proof, Run, drawn_in
 from furbelow.s3_rehearse.ways_in import closes, ways_in
 
@@ -28,7 +28,7 @@ LOOSEST = mm(40).value  # a band looser than this slides down; house rule, maker
 
 def prove(run: Run) -> Proof:
     solved, worn = run.solved, run.solved.spec.worn
-    body = body_at(solved)
+    body = run.body
     passes = body.widest + (solved.length("worn.ease") if worn.ease else 0)
     faults: list[Fault] = []
     shown: list[Part] = []
@@ -177,7 +177,7 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
                 )
             )
         return faults
-    body = body_at(solved)
+    body = run.body
     waist = body.girth(Fraction(0)) or body.waist
     if waist is None:
         return faults

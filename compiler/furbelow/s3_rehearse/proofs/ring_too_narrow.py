@@ -15,7 +15,7 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.message import Length, Part
-from furbelow.s3_rehearse.body_at import BodyAt, body_at
+from furbelow.s3_rehearse.body_at import BodyAt
 from furbelow.s3_rehearse.rings import Ring
 from furbelow.s3_rehearse.run import Proof, Run
 from furbelow.s3_rehearse.ways_in import band_depth, closes, ways_in
@@ -34,7 +34,7 @@ def prove(run: Run) -> Proof:
         return Proof(CLAIM)
     if not run.sound(run.final.cloths):
         return Proof(CLAIM)
-    body = body_at(run.solved)
+    body = run.body
     faults: list[Fault] = []
     rings = [ring for ring in run.rings if ring.level > TOP or ring.casing is None]
     if rings and body.hips is None:

@@ -13,7 +13,6 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.message import Length, Part, Things
 from furbelow.measure.quantity import mm
-from furbelow.s3_rehearse.body_at import body_at
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-length"
@@ -48,7 +47,7 @@ def prove(run: Run) -> Proof:
                 )
             )
     known = solved.values.get("waist_height")
-    height = known.value.as_length_mm() - body_at(solved).top if known else None
+    height = known.value.as_length_mm() - run.body.top if known else None
     if height is not None and drop > height - OFF_FLOOR:
         over = drop - (height - OFF_FLOOR)
         faults.append(

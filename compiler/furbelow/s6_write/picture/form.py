@@ -9,7 +9,6 @@ from __future__ import annotations
 from math import pi, pow, sin
 from typing import NamedTuple
 
-from furbelow.s3_rehearse.body_at import body_at
 from furbelow.s3_rehearse.run import Run
 
 USUAL_WAIST_TO_HIP = 0.75  # of the hips, where one of the two is not measured; from memory
@@ -40,7 +39,7 @@ class Form(NamedTuple):
 
 def form_of(run: Run) -> Form:
     """The form of this wearer. Where the spec measures neither waist nor hips, as wide as the top of the garment."""
-    body = body_at(run.solved)
+    body = run.body
     known = body.waist, body.hips
     waist, hips = (float(girth) if girth else 0.0 for girth in known)
     if not waist:
