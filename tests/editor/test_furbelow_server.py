@@ -88,3 +88,19 @@ def test_the_server_offers_the_edges_of_that_step(editor: Editor) -> None:
     assert told["flounce.top"]["detail"] == "600 cm, raw"
     # What is typed already is written over.
     assert told["flounce.top"]["textEdit"]["range"]["start"] == {"line": at, "character": len(row) - len("flo")}
+
+
+def test_the_server_offers_to_make_a_mend(editor: Editor) -> None:
+    text = LARKSPUR.replace("  - close gap: {of: waistband}\n", "")
+    editor.open(text)
+    assert [fault["code"] for fault in editor.told()] == ["FB406"]
+    line = next(number for number, row in enumerate(text.splitlines()) if "- band casing" in row)
+    place = {"line": line, "character": 0}
+    asked = {**editor.at(line, 0), "range": {"start": place, "end": place}, "context": {"diagnostics": []}}
+    (action,) = editor.ask("textDocument/codeAction", asked)
+    ((edit,),) = action["edit"]["changes"].values()
+    assert edit["newText"] == "  - close gap: {of: waistband}\n"
+    assert (
+        edit["range"]["start"]["line"]
+        == next(n for n, row in enumerate(text.splitlines()) if "insert elastic" in row) + 1
+    )

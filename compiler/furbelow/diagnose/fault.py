@@ -60,6 +60,29 @@ class Label(NamedTuple):
     text: str = ""
 
 
+class Put(Enum):
+    """Where the text of a change goes: in the place of the span, or into the row of a step, before or after that row;
+    or away with the row."""
+
+    OVER = "over"
+    INTO = "into"
+    BEFORE = "before"
+    AFTER = "after"
+    AWAY = "away"
+
+
+class Change(NamedTuple):
+    """What the advice of a fault comes to in the file, for an editor that makes it.
+
+    text: a value, a key with its value, or the row of a step without its dash. span: what it replaces; of a row, any place
+    in its first line; for INTO, the last value that the row has.
+    """
+
+    put: Put
+    span: Span
+    text: str = ""
+
+
 class Fault(NamedTuple):
     """One fault, told to the maker.
 
@@ -67,7 +90,7 @@ class Fault(NamedTuple):
         FB5 cut, FB6 buy and write.
     headline: states the fault, with both numbers and their difference; lowercase, no full stop, no advice.
     primary: the place to mend. others: the places that take part.
-    notes: the arithmetic. help: one change that mends it.
+    notes: the arithmetic. help: one change that mends it. change: the same for an editor, where it is one of text.
     """
 
     code: str
@@ -77,6 +100,7 @@ class Fault(NamedTuple):
     notes: tuple[str, ...] = ()
     help: str | None = None
     severity: Severity = Severity.ERROR
+    change: Change | None = None
 
     @property
     def is_error(self) -> bool:

@@ -10,7 +10,8 @@ from pygls.lsp.server import LanguageServer
 from pygls.uris import to_fs_path
 
 from furbelow import __version__
-from furbelow.diagnose.fault import Fault, Severity, Span
+from furbelow.diagnose.fault import Change, Fault, Severity, Span
+from furbelow.diagnose.make_change import edit_of
 from furbelow.editor.answers import explained, faults_of
 from furbelow.editor.offers import WORD, offers
 
@@ -22,7 +23,8 @@ _WEIGHT = {
 
 
 def server() -> LanguageServer:
-    """The server with its answers: on opening, on a change, on saving, under the pointer, and to what may come next."""
+    """The server with its answers: on opening, on a change, on saving, under the pointer, to what may come next, and what
+    mends a fault."""
     editor = LanguageServer("furbelow", __version__)
 
     def tell(uri: str) -> None:
@@ -62,6 +64,19 @@ def server() -> LanguageServer:
             for offer in offers(_path(asked.text_document.uri), text, at.line, len(before))
         ]
 
+    @editor.feature(types.TEXT_DOCUMENT_CODE_ACTION)
+    def mendable(asked: types.CodeActionParams) -> list[types.CodeAction]:
+        uri = asked.text_document.uri
+        text = editor.workspace.get_text_document(uri).source
+        lines = range(asked.range.start.line + 1, asked.range.end.line + 2)
+        return [
+            _mending(uri, text, fault, fault.change)
+            for fault in faults_of(_path(uri), text)
+            # What is read from a library beside the spec is mended there.
+            if fault.change and fault.change.span.file == _path(uri)
+            if fault.primary and fault.primary.span.start_line in lines
+        ]
+
     return editor
 
 
@@ -75,6 +90,17 @@ def _before(text: str, at: types.Position) -> str:
 def _path(uri: str) -> str:
     """The path of a document, for it may name files beside itself; its address where it is no file."""
     return to_fs_path(uri) or uri
+
+
+def _mending(uri: str, text: str, fault: Fault, change: Change) -> types.CodeAction:
+    edit = edit_of(text, change)
+    made = types.TextEdit(_range(edit.span, text), edit.text)
+    return types.CodeAction(
+        title=fault.help or fault.headline,
+        kind=types.CodeActionKind.QuickFix,
+        diagnostics=[_diagnostic(fault, text)],
+        edit=types.WorkspaceEdit(changes={uri: [made]}),
+    )
 
 
 def _diagnostic(fault: Fault, text: str) -> types.Diagnostic:

@@ -49,6 +49,11 @@ class Phrasing:
             return show_length(length, "metric", Fraction(1))
         return show_length(length, "inch", _INCH / (16 if length < _INCH else 8))
 
+    def within(self, length: Fraction, *, least: bool) -> str:
+        """A bound in mm as it may be written: rounded so that it still lies within the bound, up where it is the least."""
+        step = Fraction(1) if self.system == "metric" else _INCH / 16
+        return show_length(length, self.system, step, "up" if least else "down")
+
     def apart(self, one: Fraction, other: Fraction) -> tuple[str, str, str]:
         """Two lengths in mm that should be one, and what is between them: never nothing, and the sum can be followed."""
         return show_apart(one, other, self.system)

@@ -15,6 +15,7 @@ from typing import Any, NamedTuple, Protocol, TypeVar
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Bench, Seam
 from furbelow.garment.lying import Ledger, OnCloth
+from furbelow.garment.mends import Mend
 from furbelow.garment.message import Part, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -375,8 +376,10 @@ def allowances_at(edges: tuple[EdgeName, ...], *args: str) -> tuple[Allowance, .
 # --- refusing ---
 
 
-def fault_at(step: Step, arg: str | None, code: str, headline: str, **rest: Any) -> Fault:
+def fault_at(step: Step, arg: str | None, code: str, headline: str, *, mend: Mend | None = None, **rest: Any) -> Fault:
     """A fault with its place at a parameter of the step, or at the whole step where it was not given."""
+    if mend:
+        rest |= {"help": mend.help, "change": mend.change}
     written: Arg | None = step.args.get(arg) if arg else None
     span = written.span if written and written.given else step.span
     return Fault(code, headline, Label(span), **rest)

@@ -13,6 +13,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Casing, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
@@ -149,9 +150,11 @@ class BandCasing:
                     "FB401",
                     f"`{to}` is {long} and the band is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
                     notes=ends_turned(bench, edge, lower, say),
-                    help=f"gather `{to}` to the band first"
+                    mend=mends.before(
+                        written, f"gather: {{edge: {to}, to: {band}.bottom}}", f"gather `{to}` to the band first"
+                    )
                     if gap > 0
-                    else f"make `{band}` shorter or the skirt fuller",
+                    else mends.Mend(f"make `{band}` shorter or the skirt fuller", None),
                 ),
             )
         opening, seam, depth = step.mm("gap"), step.mm("seam"), solved.pieces[band].depth

@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
@@ -166,7 +167,7 @@ def _no_hoop(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piec
             "piece",
             "FB304",
             f"`{piece}` is still flat, and a hoop goes all round",
-            help=f"put `- join ends: {{of: {piece}}}` before this step",
+            mend=mends.before(written, f"join ends: {{of: {piece}}}"),
         )
     if edge.gathered or bench.edge(f"{piece}.top").ratio > 1:
         full = max(edge.ratio, bench.edge(f"{piece}.top").ratio)

@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth
@@ -237,7 +238,13 @@ def _no_margin(bench: Bench, step: SolvedStep, name: str) -> Fault | None:
         )
     if seam.state is State.ENCLOSED or seam.topstitched:
         done = "enclosed already" if seam.state is State.ENCLOSED else "stitched down already"
-        return fault_at(step.written, "seam", "FB318", f"the margin of `{name}` is {done}", help="leave it out")
+        return fault_at(
+            step.written,
+            "seam",
+            "FB318",
+            f"the margin of `{name}` is {done}",
+            mend=mends.leave_out(step.written, "leave it out"),
+        )
     if name.endswith(".joins"):
         return fault_at(
             step.written,

@@ -14,6 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.limits import thickness
 from furbelow.garment.lying import Ledger, OnCloth, Window
@@ -178,7 +179,7 @@ def _cannot_stand(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom
             "rows",
             "FB341",
             f"{float(rows):.4g} rows draw no cartridge pleats; they are counted 2, 3, 4",
-            help=f"write `rows: {max(2, round(rows))}`",
+            mend=mends.write(written, "rows", f"{max(2, round(rows))}"),
         )
     if edge.cloth_length <= to.set_length:
         return fault_at(
@@ -197,7 +198,7 @@ def _cannot_stand(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom
                     "edge" if each is edge else "to",
                     "FB335",
                     f"the raw edge of `{each.name}` is turned under once and `{cloth}` ravels",
-                    help=f"put `- neaten: {{edge: {each.name}}}` before this step",
+                    mend=mends.before(written, f"neaten: {{edge: {each.name}}}"),
                 )
     ply = sum((thickness(solved, solved.pieces[p.piece].piece.cloth.text) * p.copies for p in edge.plies), Fraction(0))
     # Each pleat is two plies of the turned edge, which is double.

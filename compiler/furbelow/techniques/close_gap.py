@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Stitch, Values, flag
@@ -77,7 +78,7 @@ class CloseGap:
                     "of",
                     "FB322",
                     f"the ends of `{casing.cord}` come out of the gap in `{name}`",
-                    help="leave this step out",
+                    mend=mends.leave_out(written),
                 ),
             )
         if casing.flat:
@@ -98,7 +99,9 @@ class CloseGap:
                 bench,
                 step,
                 pieces,
-                fault_at(written, "of", "FB322", f"the gap in `{name}` is closed already", help="leave this step out"),
+                fault_at(
+                    written, "of", "FB322", f"the gap in `{name}` is closed already", mend=mends.leave_out(written)
+                ),
             )
         if not casing.elastic:
             return refused(

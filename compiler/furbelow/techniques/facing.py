@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Held, Ledger, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
@@ -147,7 +148,7 @@ def _wrong_side(step: SolvedStep, name: str, facing: str) -> Fault | None:
         "with",
         "FB340",
         f"the facing lies behind `{name}`, so its {side} edge is sewn there and not its {along} edge",
-        help=f"write `with: {piece}.{side if side in SIDES else 'top'}`",
+        mend=mends.write(step.written, "with", f"{piece}.{side if side in SIDES else 'top'}"),
     )
 
 
@@ -161,7 +162,7 @@ def _free_edge(bench: Bench, step: SolvedStep, solved: Solved, piece: str, side:
             "FB335",
             f"the free edge `{free.name}` of the facing is raw and `{cloth}` ravels",
             notes=("it can't be reached well once the facing is turned inside",),
-            help=f"put `- neaten: {{edge: {free.name}}}` before this step",
+            mend=mends.before(step.written, f"neaten: {{edge: {free.name}}}"),
         )
     return None
 

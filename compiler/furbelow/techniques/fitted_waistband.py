@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.matching import divisions
@@ -304,7 +305,7 @@ def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: 
                     "to",
                     "FB335",
                     f"the {side} edge of `{piece}` is raw beside the band and `{cloth}` ravels",
-                    help=f"put `- narrow hem: {{edge: {piece}.{side}}}` before this step",
+                    mend=mends.before(written, f"narrow hem: {{edge: {piece}.{side}}}"),
                 )
     return None
 
@@ -321,7 +322,12 @@ def _does_not_match(
             "overlap",
             "FB347",
             f"the band overlaps {say.length(overlap)} and its placket {say.length(opened.overlap)}",
-            help=f"write `overlap: {say.length(opened.overlap)}`",
+            mend=mends.write(written, "overlap", say.length(opened.overlap))
+            if opened.overlap < overlap
+            # A larger overlap closes the band tighter.
+            else mends.Mend(
+                f"write `overlap: {say.length(opened.overlap)}`, and make `{band}` longer by as much as it grows", None
+            ),
         )
     fasten = word_of(written, "fasten")
     if fasten != TIES and overlap < NARROWEST:

@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, OnCloth
@@ -84,7 +85,7 @@ class HangLoops:
                 "count",
                 "FB341",
                 f"{float(count):.4g} loops can't be sewn; they are counted 1, 2, 3",
-                help=f"write `count: {max(1, round(count))}`",
+                mend=mends.write(written, "count", f"{max(1, round(count))}"),
             )
         if length < LEAST:
             fault = fault_at(

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.limits import NARROWEST_TURN
 from furbelow.garment.lying import Ledger, OnCloth
@@ -96,7 +97,7 @@ class NarrowHem:
                     "first turn",
                     "FB326",
                     f"a first turn of {say.length(first)} is {say.length(NARROWEST_TURN - first)} too narrow to fold",
-                    help=f"write `first turn: {say.length(NARROWEST_TURN)}` or more",
+                    mend=mends.write(written, "first turn", f"{say.length(NARROWEST_TURN)}", " or more"),
                 ),
             )
         left = min(bench.depth(piece) for piece in edge.pieces) - first - second

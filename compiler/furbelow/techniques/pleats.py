@@ -16,6 +16,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.matching import EVEN
@@ -125,7 +126,7 @@ class Pleats:
                     "count",
                     "FB341",
                     f"{float(count):.4g} pleats can't be laid; they are counted 1, 2, 3",
-                    help=f"write `count: {max(1, round(count))}`",
+                    mend=mends.write(written, "count", f"{max(1, round(count))}"),
                 ),
             )
         depth = pleat_depth(edge.cloth_length, length, kind, int(count))

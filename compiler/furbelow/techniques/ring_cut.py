@@ -14,6 +14,7 @@ from fractions import Fraction
 from math import sin
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Number, Pieces, Stitch, Values, flag
@@ -144,7 +145,9 @@ def _not_to_cut(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, p
             help="cut it in several copies, with `count`, and join them to one ring",
         )
     if not bench.cloths[piece].blank:
-        return fault_at(written, "piece", "FB354", f"the ring of `{piece}` is cut already", help="leave this step out")
+        return fault_at(
+            written, "piece", "FB354", f"the ring of `{piece}` is cut already", mend=mends.leave_out(written)
+        )
     if ring.inner <= 0:
         return fault_at(
             written,

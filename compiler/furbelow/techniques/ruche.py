@@ -14,7 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment import limits
+from furbelow.garment import limits, mends
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth
 from furbelow.garment.matching import divisions
@@ -185,7 +185,7 @@ def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, say: Phrasing
                 "strip",
                 "FB335",
                 f"the raw edge of `{edge.name}` stands free and `{cloth}` ravels",
-                help=f"put `- rolled hem: {{edge: {edge.name}}}` before this step",
+                mend=mends.before(written, f"rolled hem: {{edge: {edge.name}}}"),
             )
     if base.gathered:
         return fault_at(

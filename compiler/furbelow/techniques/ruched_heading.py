@@ -14,7 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment import limits
+from furbelow.garment import limits, mends
 from furbelow.garment.bench import Bench, Edge, Seam, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
 from furbelow.garment.matching import EVEN
@@ -233,7 +233,7 @@ def _not_finished(step: SolvedStep, solved: Solved, edge: Edge, to: Edge) -> Fau
                     arg,
                     "FB335",
                     f"the raw edge of `{each.name}` {word} and `{cloth}` ravels",
-                    help=f"put `- {mend}: {{edge: {each.name}}}` before this step",
+                    mend=mends.before(step.written, f"{mend}: {{edge: {each.name}}}"),
                 )
     return None
 

@@ -14,6 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, OnLine, Seam, State
 from furbelow.garment.lying import Band, Ledger, Lies, Occupant, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, flag
@@ -240,9 +241,9 @@ def _lengths_differ(step: SolvedStep, say: Phrasing, edge: Edge, line: Edge) -> 
         "FB401",
         f"`{edge.name}` is {long} and its line on `{line.pieces[0]}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
         notes=(f"{long} - {wanted} = {'-' if gap < 0 else ''}{off}",),
-        help=f"put `- gather: {{edge: {edge.name}, length: {wanted}}}` before this step"
+        mend=mends.before(step.written, f"gather: {{edge: {edge.name}, length: {wanted}}}")
         if gap > 0 and not edge.gathered
-        else "make the row as long as its line, or gather it to that",
+        else mends.Mend("make the row as long as its line, or gather it to that", None),
     )
 
 

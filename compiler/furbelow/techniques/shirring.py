@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Casing, Edge, State
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth, Window
@@ -154,7 +155,7 @@ class Shirring:
                 "edge",
                 "FB304",
                 f"`{edge.name}` is still flat, and its rows would end in the side seam",
-                help=f"put `- join ends: {{of: {piece}}}` before this step",
+                mend=mends.before(written, f"join ends: {{of: {piece}}}"),
             )
         if edge.state is State.SEWN or edge.gathered:
             return fault_at(
@@ -170,7 +171,7 @@ class Shirring:
                 "edge",
                 "FB335",
                 f"the raw edge of `{edge.name}` lies open above the rows and `{cloth}` ravels",
-                help=f"put `- narrow hem: {{edge: {edge.name}}}` before this step",
+                mend=mends.before(written, f"narrow hem: {{edge: {edge.name}}}"),
             )
         if rows < 1 or rows.denominator != 1:
             return fault_at(
@@ -178,7 +179,7 @@ class Shirring:
                 "rows",
                 "FB341",
                 f"{float(rows):.4g} rows can't be sewn; they are counted 1, 2, 3",
-                help=f"write `rows: {max(1, round(rows))}`",
+                mend=mends.write(written, "rows", f"{max(1, round(rows))}"),
             )
         deep = step.mm("from edge") + (rows - 1) * step.mm("spacing")
         if deep >= bench.depth(piece):

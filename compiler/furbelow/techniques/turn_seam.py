@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Things, Values, flag
@@ -85,7 +86,7 @@ class TurnSeam:
                         "seam",
                         "FB318",
                         f"the margin of `{name}` is {'stitched down' if seam.topstitched else 'inside a band'} already",
-                        help="leave it out",
+                        mend=mends.leave_out(written, "leave it out"),
                     )
                 )
             elif seam.state is State.RAW and any(_ravels(solved, ply.piece) for ply in seam.plies):
@@ -96,7 +97,7 @@ class TurnSeam:
                         "FB319",
                         f"the margin of `{name}` is raw and its cloth ravels",
                         notes=("once it is stitched down it can't be neatened any more",),
-                        help=f"put `- neaten: {{seam: {name}}}` before this step",
+                        mend=mends.before(written, f"neaten: {{seam: {name}}}"),
                     )
                 )
             else:

@@ -7,6 +7,7 @@ Cannot know: whether the elastic twisted inside.
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment import mends
 from furbelow.garment.message import Length, Part, Pieces, Things
 from furbelow.s3_rehearse.run import Proof, Run
 
@@ -20,15 +21,23 @@ def prove(run: Run) -> Proof:
             continue
         made = next(done for done in run.performed if casing.name in done.after.casings)
         want = "is left open at the end" if casing.elastic else "never gets its elastic"
-        mend = (
-            f"`- close gap: {{of: {casing.name}}}`" if casing.elastic else "an `insert elastic` step, then `close gap`"
-        )
+        if casing.elastic:
+            drawn = next(
+                done
+                for done in run.performed
+                if casing.name in done.after.casings and done.after.casings[casing.name].elastic
+            )
+            row = f"close gap: {{of: {casing.name}}}"
+            mend = mends.after(drawn.step.written, row, f"add `- {row}`")
+        else:
+            mend = mends.Mend("add an `insert elastic` step, then `close gap`", None)
         faults.append(
             Fault(
                 "FB406",
                 f"the casing in `{casing.name}` {want}",
                 Label(made.step.written.span, "made here"),
-                help=f"add {mend}",
+                help=mend.help,
+                change=mend.change,
             )
         )
     gaps = [

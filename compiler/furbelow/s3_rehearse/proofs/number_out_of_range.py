@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Severity
+from furbelow.garment import mends
 from furbelow.garment.lying import Window
 from furbelow.garment.message import Part
 from furbelow.garment.technique import Performed, fault_at
@@ -55,7 +56,8 @@ def _fault(
         return f"{float(value):.4g}" if window.counted else run.say.length(value)
 
     written, more = done.step.written, "more" if short else "less"
-    typed = f"write `{window.arg}: {show(good)}` or {more}"
+    bound_as = show(good) if window.counted else run.say.within(good, least=short)
+    typed = mends.write(written, window.arg, bound_as, f" or {more}")
     return fault_at(
         written,
         window.arg or None,
@@ -63,6 +65,6 @@ def _fault(
         f"{window.what} of {show(window.value)} is {show(abs(window.value - bound))} {'too little' if short else 'too much'}"
         + (" to be worked" if error else ""),
         notes=(window.why,) if window.why else (),
-        help=typed if window.arg in done.step.amounts else f"make it {show(good)} or {more}",
+        mend=typed if window.arg in done.step.amounts else mends.Mend(f"make it {bound_as} or {more}", None),
         severity=Severity.ERROR if error else Severity.WARNING,
     )

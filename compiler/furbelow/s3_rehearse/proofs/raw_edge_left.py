@@ -7,6 +7,7 @@ Cannot know: whether the cloth ravels as the spec says, or how well the edge was
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment import mends
 from furbelow.garment.bench import State
 from furbelow.garment.message import Part, Pieces, Things, edge_said
 from furbelow.s3_rehearse.run import Proof, Run
@@ -29,15 +30,17 @@ def prove(run: Run) -> Proof:
             may_stay.append(edge_said(edge))
         else:
             cloth = run.solved.pieces[piece].piece
+            row = f"narrow hem: {{edge: {name}}}" if side in ("top", "bottom") else f"join ends: {{of: {piece}}}"
+            # Before anything else is done at this edge's piece is too early, so it comes after all of it.
+            mend = mends.after(run.performed[-1].step.written, row, f"add a step such as `- {row}`")
             faults.append(
                 Fault(
                     "FB402",
                     f"the {side} edge of the {run.say.piece(piece)} is still raw at the end, and `{cloth.cloth.text}` ravels",
                     Label(cloth.span, f"its {side} edge is never hemmed, neatened or sewn in"),
                     (Label(run.solved.materials[cloth.cloth.text].material.span, "this cloth ravels"),),
-                    help=f"add a step such as `- narrow hem: {{edge: {name}}}`"
-                    if side in ("top", "bottom")
-                    else f"add a step such as `- join ends: {{of: {piece}}}`",
+                    help=mend.help,
+                    change=mend.change,
                 )
             )
     shown = [Part("proof-edges-finished", {"edges": finished})]

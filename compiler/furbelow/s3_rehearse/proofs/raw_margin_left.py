@@ -7,6 +7,7 @@ Cannot know: margins inside the trim or elastic joins, which the sewist folds by
 from __future__ import annotations
 
 from furbelow.diagnose.fault import Fault, Label
+from furbelow.garment import mends
 from furbelow.garment.bench import State
 from furbelow.garment.message import Part
 from furbelow.s3_rehearse.run import Proof, Run
@@ -24,6 +25,7 @@ def prove(run: Run) -> Proof:
         sewer = next(
             done for done in run.performed if seam.name in done.after.seams and seam.name not in done.before.seams
         )
+        mend = mends.after(sewer.step.written, f"neaten: {{seam: {seam.name}}}")
         cloth = run.solved.pieces[ravelling[0]].piece.cloth.text
         faults.append(
             Fault(
@@ -31,7 +33,8 @@ def prove(run: Run) -> Proof:
                 f"the margin of the seam `{seam.name}` is still raw at the end, and `{cloth}` ravels",
                 Label(sewer.step.written.span, "this seam leaves a raw margin"),
                 (Label(run.solved.materials[cloth].material.span, "this cloth ravels"),),
-                help=f"add `- neaten: {{seam: {seam.name}}}` after it",
+                help=mend.help,
+                change=mend.change,
             )
         )
     enclosed = sum(seam.state is State.ENCLOSED for seam in seams)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Seam, State
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
@@ -66,9 +67,15 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
                 "FB401",
                 f"`{edge.name}` is {long} {what} and `{to.name}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
                 notes=(f"{long} - {wanted} = {'-' if gap < 0 else ''}{off}", *ends_turned(bench, edge, to, say)),
-                help=f"gather `{edge.name}` to `{to.name}` before this step"
+                mend=mends.before(
+                    written,
+                    f"gather: {{edge: {edge.name}, to: {to.name}}}",
+                    f"gather `{edge.name}` to `{to.name}` before this step",
+                )
                 if gap > 0 and not edge.gathered
-                else f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`",
+                else mends.Mend(
+                    f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`", None
+                ),
             ),
         )
     seam = step.mm("seam")

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import WORKABLE, Bench, Edge, State
 from furbelow.garment.limits import NARROWEST_SEAM, NARROWEST_SEAM_FIRM
 from furbelow.garment.phrasing import Phrasing
@@ -69,7 +70,7 @@ def strips_not_joined(bench: Bench, step: Step, arg: str, pieces: Iterable[str])
                 "FB303",
                 f"the strips of `{piece}` are not joined yet",
                 notes=(f"`{piece}` may be pieced, so it can come from the table in several strips",),
-                help=f"put `- join strips: {{of: {piece}}}` before this step",
+                mend=mends.before(step, f"join strips: {{of: {piece}}}"),
             )
     return None
 
@@ -206,7 +207,10 @@ def seam_too_narrow(solved: Solved, say: Phrasing, step: SolvedStep, arg: str, p
         "FB326",
         f"a seam of {say.length(seam)} is {say.length(least - seam)} too narrow to hold in this cloth",
         notes=(f"cloth that {'ravels' if ravels else 'does not ravel'} wants {say.length(least)} or more",),
-        help=f"write `{arg}: {say.length(least)}` or more",
+        # A seam that the technique works out of other numbers has no key of its own.
+        mend=mends.write(step.written, arg, say.within(least, least=True), " or more")
+        if arg in step.written.args
+        else mends.Mend(f"make it {say.length(least)} or more", None),
     )
 
 
