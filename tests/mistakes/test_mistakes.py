@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from furbelow.diagnose.fault import Change, Fault, has_errors
-from furbelow.diagnose.make_change import changed
+from furbelow.diagnose.make_change import edit_of
 from furbelow.garment.workroom import Workroom
 from furbelow.order.checked import at_the_ends, checked_each
 from furbelow.order.order import Order
@@ -51,6 +51,19 @@ def test_a_sound_garment_is_not_refused(path: Path) -> None:
     assert [f"{fault.code} {fault.headline}" for fault in faults if fault.is_error] == []
 
 
+def _changed(source: str, change: Change) -> str:
+    """The source once the change is made."""
+    edit = edit_of(source, change)
+    lines = source.splitlines(keepends=True)
+
+    def offset(line: int, column: int) -> int:
+        return sum(len(row) for row in lines[: line - 1]) + column - 1
+
+    near = offset(edit.span.start_line, edit.span.start_column)
+    far = offset(edit.span.end_line, edit.span.end_column)
+    return source[:near] + edit.text + source[far:]
+
+
 def _changes(faults: list[Fault]) -> Iterator[tuple[Fault, Change]]:
     """Each change that is advised: one place is told once, with the numbers of the first size that has the fault."""
     told = {(fault.code, fault.primary): fault for fault in reversed(faults)}
@@ -75,7 +88,7 @@ def test_advice_followed_to_the_letter_mends_its_fault(case: str) -> None:
     faults = _faults(f"{case}.yaml", text)
     errors = {fault.code for fault in faults if fault.is_error}
     for fault, change in _changes(faults):
-        mended = _faults(f"{case}.yaml", changed(text, change))
+        mended = _faults(f"{case}.yaml", _changed(text, change))
         assert _at(fault) not in {_at(each) for each in mended}, fault.help
         assert {each.code for each in mended if each.is_error} <= errors
 

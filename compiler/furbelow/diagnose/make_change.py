@@ -1,4 +1,4 @@
-"""What a fault advises, made in the text of the file: the edits, and the text after them."""
+"""What a fault advises, as an edit of the text of its file."""
 
 from __future__ import annotations
 
@@ -31,19 +31,6 @@ def edit_of(source: str, change: Change) -> Edit:
     # The last row of a file may lack its line end.
     torn = after > len(lines) and not lines[-1].endswith("\n")
     return Edit(_at(span, after, 1), f"\n{row}" if torn else row)
-
-
-def changed(source: str, change: Change) -> str:
-    """The source once the change is made."""
-    edit = edit_of(source, change)
-    lines = source.splitlines(keepends=True)
-
-    def offset(line: int, column: int) -> int:
-        return sum(len(row) for row in lines[: line - 1]) + column - 1
-
-    near = offset(edit.span.start_line, edit.span.start_column)
-    far = offset(edit.span.end_line, edit.span.end_column)
-    return source[:near] + edit.text + source[far:]
 
 
 def _at(span: Span, line: int, column: int) -> Span:
