@@ -11,7 +11,7 @@ import pytest
 from furbelow.diagnose.fault import Staged
 from furbelow.garment.wearer import Wearer
 from furbelow.s1_read.read_wearers import read_wearers
-from furbelow.s1_read.roster import MOST_WEARERS
+from furbelow.s1_read.roster import MOST_WEARERS, Known
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
@@ -120,9 +120,76 @@ def test_a_heading_that_can_not_be_used_is_told(heading: str, place: str, said: 
     assert said in staged.faults[0].headline
 
 
-def test_a_table_in_another_encoding_is_told_with_its_line() -> None:
-    staged = table("wearer;waist_girth\nB\u00f6;3 cm\n".encode("latin-1"))
-    assert faults(staged) == [("FB101", "2:1")]
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
+def test_a_table_is_read_in_the_encodings_of_spreadsheets(encoding: str) -> None:
+    staged = table("wearer;waist_girth\nB\u00f6;3 cm\n".encode(encoding))
+    assert staged.faults == ()
+    assert told(staged) == [("B\u00f6", {"waist_girth": "3 cm"})]
+
+
+def test_bytes_that_are_no_text_are_told_with_their_line() -> None:
+    assert faults(table(b"wearer;waist_girth\nB\x81;3 cm\n")) == [("FB101", "2:1")]
+
+
+def test_a_line_may_break_inside_quotes_and_places_stay_right() -> None:
+    staged = table('wearer;"waist girth\n(cm)";hip_girth (cm)\n"Bo\nthe 2nd";84;109\nCleo;84;x!\n')
+    assert told(staged) == [("Bo the 2nd", {"waist_girth": "84 cm", "hip_girth": "109 cm"})]
+    assert faults(staged) == [("FB201", "5:10")]
+
+
+def test_a_quote_that_is_never_closed_takes_its_own_row_alone() -> None:
+    staged = table('wearer;waist_girth (cm)\n"Ada;84\nBo;85\n')
+    assert [name for name, _ in told(staged)] == ["Bo"]
+    assert faults(staged) == [("FB151", "2:1")]
+
+
+KNOWN = Known(("waist_girth", "hip_girth"), ("fullness", "skirt_length"), ("waist_girth", "hip_girth", "skirt_length"))
+
+
+def for_a_skirt(text: str) -> Staged[tuple[Wearer, ...]]:
+    return read_wearers(("class.csv", text.encode()), KNOWN)
+
+
+def test_columns_of_choices_numbers_and_notes_are_read_as_such() -> None:
+    staged = for_a_skirt(
+        "wearer;number;waist_girth (cm);fullness;height (cm);notes;language;workroom\nBo;5;84;2;170;tall;de;home.yaml\n"
+    )
+    assert staged.faults == ()
+    assert staged.value is not None
+    (bo,) = staged.value
+    assert {name: each.text for name, each in bo.choices.items()} == {"fullness": "2"}
+    assert {name: each.text for name, each in bo.body.items()} == {"waist_girth": "84 cm", "height": "170 cm"}
+    assert (bo.number, bo.notes) == (5, "tall")
+    assert [word.text for word in (bo.language, bo.workroom) if word] == ["de", "home.yaml"]
+
+
+@pytest.mark.parametrize(
+    ("heading", "severity", "said"),
+    [
+        ("waist_girth (cm);fulness", "error", "did you mean `fullness`?"),
+        ("hip_girth (cm);wiast_girth (cm)", "error", "did you mean `waist_girth`?"),
+        ("waist_girth (cm);shoes", "error", "the columns may be"),
+        # Not far from waist_girth, which has a column of its own.
+        ("waist_girth (cm);bust_girth (cm)", "warning", "take it away"),
+        ("waist_girth (cm);chest_girth (cm)", "warning", "take it away"),
+    ],
+)
+def test_a_column_that_the_garment_has_no_use_for_is_told(heading: str, severity: str, said: str) -> None:
+    staged = for_a_skirt(f"wearer;{heading}\nBo;84;2\n")
+    assert [(fault.code, fault.severity.value) for fault in staged.faults] == [("FB150", severity)]
+    assert said in (staged.faults[0].help or "")
+    assert bool(staged.value) == (severity == "warning")
+
+
+def test_a_column_without_a_unit_is_told_once_with_the_heading_to_write() -> None:
+    staged = for_a_skirt("wearer;waist_girth;fullness\nAda;70;2\nBo;84,5;2\nCleo;90;3\n")
+    assert faults(staged) == [("FB150", "1:8")]
+    assert "`waist_girth (cm)`" in (staged.faults[0].help or "")
+
+
+@pytest.mark.parametrize("number", ["0", "-1", "2.5", "A", "5001"])
+def test_a_number_that_can_not_mark_pieces_is_told(number: str) -> None:
+    assert faults(for_a_skirt(f"wearer;number\nBo;{number}\n")) == [("FB151", "2:4")]
 
 
 def test_a_table_without_a_line_is_empty() -> None:

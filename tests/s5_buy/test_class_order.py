@@ -2,25 +2,41 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import re
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from functools import cache, partial
 from pathlib import Path
 
 import pytest
-from furbelow.garment.spec import Spec
+from furbelow.garment.solved import Solved
+from furbelow.garment.spec import Spec, Written
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import plan, prove
+from furbelow.measure.formula import FormulaFault, parse_formula
+from furbelow.order.chain import guide_of, plan, planned_from_pile, prove
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_wearers import read_wearers
-from furbelow.s4_cut.cut import NO_PRICE
+from furbelow.s4_cut.cut import NO_PRICE, Cutting
+from furbelow.s4_cut.lanes.pool import pooled
 from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.planner import plain_plan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
-from furbelow.s5_buy.class_order import LOT, ClassOrder, Garment, class_order
+from furbelow.s5_buy.class_cutting import (
+    CLASSROOM_TABLE,
+    LOT,
+    Garment,
+    Lot,
+    Planner,
+    _on_the_table,
+    class_cutting,
+    share_of,
+)
+from furbelow.s5_buy.class_order import ClassOrder, class_order
 from furbelow.s5_buy.thread import reels_to_buy
+from hypothesis import Phase, given, settings
+from hypothesis import strategies as st
 
 from tests.s4_cut.verify_plan import faults
 
@@ -28,12 +44,32 @@ SPECS = Path(__file__).parents[2] / "specs"
 DEMOS = ("larkspur", "marigold", "foxglove")
 
 
+# So long that no section of these garments is longer.
+HALL = Workroom(table_length=Fraction(20_000))
+
+
 def _garment(order: Order) -> Garment:
+    return _garment_and_numbers(order)[0]
+
+
+def _garment_and_numbers(order: Order) -> tuple[Garment, Solved]:
     proved = prove(order).value
     assert proved is not None
     planned = plan(proved).value
     assert planned is not None
-    return Garment(planned.rehearsal, planned.cutting, planned.shopping)
+    solved = planned.rehearsal.solved
+    return Garment(solved.pieces, planned.cutting, planned.shopping), solved
+
+
+def _ordered(
+    garments: dict[int, Garment], solved: Solved, room: Workroom = HALL, planner: Planner = pooled
+) -> ClassOrder:
+    return class_order(garments, class_cutting(garments, room, planner=planner), solved, room)
+
+
+def _order_of(orders: Iterable[Order]) -> ClassOrder:
+    made = [_garment_and_numbers(order) for order in orders]
+    return _ordered({number: garment for number, (garment, _) in enumerate(made, 1)}, made[0][1])
 
 
 def _spec(text: str | None = None, name: str = "larkspur") -> Spec:
@@ -45,8 +81,7 @@ def _spec(text: str | None = None, name: str = "larkspur") -> Spec:
 @cache
 def sizes_of(name: str) -> ClassOrder:
     spec = _spec(name=name)
-    orders = (Order(spec, size, body, {}, Workroom()) for size, body in spec.sizes.items())
-    return class_order({number: _garment(order) for number, order in enumerate(orders, 1)})
+    return _order_of(Order(spec, size, body, {}, Workroom()) for size, body in spec.sizes.items())
 
 
 @cache
@@ -54,8 +89,7 @@ def the_class() -> ClassOrder:
     wearers = read_wearers(SPECS / "wearers" / "class.yaml").value
     assert wearers is not None
     spec = _spec()
-    orders = (Order(spec, each.name, each.body, each.choices, Workroom()) for each in wearers)
-    return class_order({number: _garment(order) for number, order in enumerate(orders, 1)})
+    return _order_of(Order(spec, each.name, each.body, each.choices, Workroom()) for each in wearers)
 
 
 def _prices(price: Fraction | None) -> CutPrices:
@@ -77,7 +111,7 @@ def test_every_piece_of_every_number_is_cut_once_and_the_plan_is_right(whose: st
     wanted = {
         (f"{number} {piece.name}", str(number)): piece.count
         for number, garment in whole.garments.items()
-        for piece in garment.rehearsal.solved.pieces.values()
+        for piece in garment.pieces.values()
     }
     found: dict[tuple[str, str | None], int] = {}
     for name in whole.cutting.sheets:
@@ -141,8 +175,8 @@ def test_letters_are_those_of_each_guide_with_the_number_before_them() -> None:
 
 
 def test_own_plans_after_each_other_are_taken_where_no_shared_plan_is_cheaper() -> None:
-    garments = the_class().garments
-    order = class_order(garments, never)
+    garments = dict(the_class().garments)
+    order = _ordered(garments, the_class().solved, planner=never)
     for name in ("net", "satin"):
         sheet = order.cutting.sheet(name)
         own = [garment.cutting.sheet(name).plan for garment in garments.values()]
@@ -165,7 +199,7 @@ def test_a_large_class_is_planned_lot_by_lot() -> None:
 
     one = the_class().garments[1]
     many = 2 * LOT + 1
-    order = class_order(dict.fromkeys(range(1, many + 1), one), lots)
+    order = _ordered(dict.fromkeys(range(1, many + 1), one), the_class().solved, planner=lots)
     assert [len(lot) for lot in planned] == [LOT, LOT] * 2  # the last one, alone in its lot, has its own plan
     assert len(order.cutting.sheet("net").strips) == many * 2
     # The end of a bolt is cut straight once: 2 cm.
@@ -201,13 +235,13 @@ def _chosen(*choices: dict[str, str]) -> ClassOrder:
     spec = _spec(CHOSEN)
     body = read_wearers(("a.yaml", b"wearer: a\nbody: {waist_girth: 80 cm}\n")).value
     assert body is not None
-    garments = {}
+    orders = []
     for number, chosen in enumerate(choices, 1):
         text = f"wearer: a\nbody: {{waist_girth: 80 cm}}\nchoices: {{{', '.join(f'{k}: {v}' for k, v in chosen.items())}}}\n"
         read = read_wearers(("a.yaml", text.encode())).value
         assert read is not None
-        garments[number] = _garment(Order(spec, str(number), body[0].body, read[0].choices, Workroom()))
-    return class_order(garments)
+        orders.append(Order(spec, str(number), body[0].body, read[0].choices, Workroom()))
+    return _order_of(orders)
 
 
 def test_elastic_of_different_widths_is_bought_apart() -> None:
@@ -232,3 +266,128 @@ def test_every_garment_keeps_the_length_that_the_spec_lays_by() -> None:
     order = _chosen({"wide": "25 mm"}, {"wide": "25 mm"})
     sheet = order.cutting.sheet("lawn")
     assert order.shopping.lines[0].need == sheet.plan.bolt_length + 2 * 100 + 20  # one straight end of 2 cm for all
+
+
+# --- what each gets of it, and what stays when the class changes ---
+
+
+def test_no_section_is_longer_than_the_table_unless_a_piece_is() -> None:
+    garments = dict(the_class().garments)
+    for room, table in ((Workroom(), CLASSROOM_TABLE), (Workroom(table_length=Fraction(2400)), Fraction(2400))):
+        cutting = class_cutting(garments, room).cutting
+        for name in cutting.sheets:
+            plan = cutting.sheet(name).plan
+            assert all(section.length <= table for section in plan.sections if not section.across), (name, table)
+    # A wall hanging of 4 m in one length can be cut on a table of 3 m: it is drawn over the table along the same tapes.
+    long = Strip("1 hanging", Fraction(4000), Fraction(500), wearer="1")
+    assert _on_the_table(Bolt(Fraction(1400)), [long], Workroom()).longest_section == 2 * CLASSROOM_TABLE
+
+
+def _segments(cutting: Cutting) -> dict[str, list[list[Fraction]]]:
+    """How each marked piece is cut, read off the drawing's own sections: its copies, each by its parts."""
+    found: dict[str, dict[int, dict[int, Fraction]]] = {}
+    for name in cutting.sheets:
+        for section in cutting.sheet(name).plan.sections:
+            for lane in section.lanes:
+                for each in lane.segments:
+                    length = lane.depth if each.turned else each.length
+                    found.setdefault(each.strip, {}).setdefault(each.copy, {})[each.part] = length
+            for panel in section.panels:
+                length = panel.width if panel.turned else panel.length
+                found.setdefault(panel.strip, {})[panel.copy] = {1: length}
+    return {
+        strip: [[parts[part] for part in sorted(parts)] for _, parts in sorted(copies.items())]
+        for strip, copies in found.items()
+    }
+
+
+@settings(max_examples=12, deadline=None, phases=[Phase.explicit, Phase.reuse, Phase.generate])
+@given(data=st.data())
+def test_every_pupil_s_guide_has_the_pieces_of_the_shared_cutting(data: st.DataObject) -> None:
+    """Over random classes: the segments, the joins, the tags and the piles of a guide are those of the plan for all."""
+    name = data.draw(st.sampled_from(DEMOS))
+    spec = _spec(name=name)
+    bodies = data.draw(st.lists(st.sampled_from(list(spec.sizes.values())), min_size=2, max_size=5))
+    numbers = data.draw(st.lists(st.integers(1, 40), min_size=len(bodies), max_size=len(bodies), unique=True))
+    room = Workroom(table_length=data.draw(st.sampled_from([None, Fraction(2000), Fraction(6000)])))
+    orders = {number: Order(spec, str(number), body, {}, room) for number, body in zip(numbers, bodies, strict=True)}
+    garments = {number: _garment(order) for number, order in orders.items()}
+    whole = class_cutting(garments, room)
+    planned, words_seen = _segments(whole.cutting), set()
+    for number, order in orders.items():
+        share = share_of(whole.cutting, number, garments[number].pieces)
+        proved = prove(order).value
+        assert proved is not None
+        found = planned_from_pile(proved, share).value
+        assert found is not None
+        guide = guide_of(found, str(number), pile=number)
+        (operation,) = guide.cut
+        steps, pile = operation.steps, 0
+        for line, (piece, letter) in zip(guide.cutting, share.letters.items(), strict=True):
+            copies = planned[f"{number} {piece}"]
+            assert line.letter == letter == f"{number}{garments[number].cutting.letters[piece]}"
+            assert [list(copy) for copy in share.lengths[piece]] == copies
+            assert share.joins.get(piece, 0) == sum(len(copy) - 1 for copy in copies)
+            joins = re.search(r"(\d+) join", line.note)
+            assert int(joins[1] if joins else 0) == share.joins.get(piece, 0)
+            pile += sum(map(len, copies))
+            told = next(step.text for step in steps if f"{letter}1" in step.text)
+            for copy in range(1, len(copies) + 1):
+                assert f"{letter}{copy}" in told
+            words_seen.add(letter)
+        assert f"pile {number} " in steps[0].text
+        assert steps[0].check.startswith(f"{pile} piece")
+    assert words_seen == set(whole.cutting.letters.values())
+
+
+def _lots(garments: dict[int, Garment], kept: Sequence[Lot] = ()) -> tuple[tuple[Lot, ...], Cutting]:
+    made = class_cutting(garments, HALL, kept)
+    return made.lots, made.cutting
+
+
+def test_who_comes_later_is_cut_from_new_cloth_and_nobody_s_pieces_change() -> None:
+    garments = dict(the_class().garments)
+    first = {number: garments[number] for number in (1, 2, 3)}
+    lots, before = _lots(first)
+    _, after = _lots({**first, 4: garments[4]}, lots)
+    for number in first:
+        for piece in first[number].pieces:
+            assert _segments(after)[f"{number} {piece}"] == _segments(before)[f"{number} {piece}"]
+    for name in before.sheets:
+        old, new = before.sheet(name).plan.sections, after.sheet(name).plan.sections
+        assert new[: len(old)] == old
+        assert {each.wearer for section in new[len(old) :] for each in section.pieces} == {"4"}
+        sheet = after.sheet(name)
+        assert faults(sheet.plan, sheet.strips, sheet.bolt, _prices(sheet.price)) == []
+
+
+def test_what_was_cut_for_who_left_stays_in_the_plan_as_spare() -> None:
+    garments = {number: dict(the_class().garments)[number] for number in (1, 2, 3)}
+    lots, before = _lots(garments)
+    later, after = _lots({1: garments[1], 3: garments[3]}, lots)
+    assert later == lots
+    assert after.letters["2 flounce spare"] == "2B*"
+    assert _segments(after)["2 flounce spare"] == _segments(before)["2 flounce"]
+    assert "2 flounce" not in _segments(after)
+    assert [s.length for s in after.sheet("net").plan.sections] == [s.length for s in before.sheet("net").plan.sections]
+
+
+def test_of_who_was_measured_again_only_the_pieces_that_differ_are_cut_anew() -> None:
+    spec = _spec()
+    ada = spec.sizes["M"]
+    longer = {**ada, "waist_height": replace_text(ada["waist_height"], "109 cm")}
+    before = {1: _garment(Order(spec, "1", ada, {}, HALL)), 2: _garment(Order(spec, "2", ada, {}, HALL))}
+    lots, _ = _lots(before)
+    after = {**before, 2: _garment(Order(spec, "2", longer, {}, HALL))}
+    _, cutting = _lots(after, lots)
+    same = [name for name, piece in before[2].pieces.items() if piece.blank == after[2].pieces[name].blank]
+    assert same
+    assert set(same) != set(before[2].pieces)
+    spare = {name.removesuffix(" spare") for name in _segments(cutting) if name.endswith(" spare")}
+    assert spare == {f"2 {name}" for name in before[2].pieces if name not in same}
+
+
+def replace_text(written: Written, text: str) -> Written:
+    formula = parse_formula(text)
+    assert not isinstance(formula, FormulaFault)
+    return Written(text, formula, written.span)

@@ -16,7 +16,9 @@ from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s4_cut.cut import Cutting, cut_prices
 from furbelow.s4_cut.plan import Panel, Section
-from furbelow.s5_buy.class_order import Garment, class_order
+from furbelow.s5_buy.class_cutting import Garment
+from furbelow.s5_buy.class_cutting import class_cutting as cut_together
+from furbelow.s5_buy.class_order import class_order
 from furbelow.s6_write.figures import cutting_figures
 from furbelow.s6_write.figures.free_panels import FreePanels
 from furbelow.s6_write.figures.pen import Sheet
@@ -182,11 +184,13 @@ def test_the_whole_guide_is_written_without_a_figure_of_tapes() -> None:
 
 def test_a_class_marks_every_panel_with_its_number() -> None:
     planned = apron()
-    garment = Garment(planned.rehearsal, planned.cutting, planned.shopping)
-    order = class_order({1: garment, 2: garment})
+    solved = planned.rehearsal.solved
+    garment = Garment(solved.pieces, planned.cutting, planned.shopping)
+    garments = {1: garment, 2: garment}
+    order = class_order(garments, cut_together(garments, Workroom()), solved, Workroom())
     sheet = order.cutting.sheet("lawn")
     assert faults(sheet.plan, sheet.strips, sheet.bolt, cut_prices(sheet.price, Workroom())) == []
-    guide = class_cutting(order, "two makers", class_words(order))
+    guide = class_cutting(order, "two makers", (), class_words(order))
     cut = " ".join(step.text for step in cutting_of(guide))
     for number, name in product("12", ("A1", "B1", "C1", "D1", "D2")):
         assert f"{number}{name}" in cut

@@ -198,6 +198,9 @@ CODES: dict[str, str] = {
     "FB654": "the folder can't be written to",
     "FB655": "writing stopped half way",
     "FB656": "guides of an earlier class still stand in the folder",
+    "FB657": "a set of files of another kind stands in the folder",
+    "FB658": "what a class folder keeps can't be read",
+    "FB659": "two wearers of a class have one number",
     # fit
     "FB701": "a limit of a fit can't be used",
     "FB702": "what a fit is to look for can't be read",

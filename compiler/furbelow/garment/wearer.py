@@ -18,3 +18,6 @@ class Wearer:
     choices: Mapping[str, Written]
     span: Span
     language: Word | None = None  # of the guide; None leaves it to the workroom and the spec
+    number: int = 0  # in the class, on every cut piece; 0 where none is given
+    notes: str = ""  # of whoever leads the class
+    workroom: Word | None = None  # the file of another workroom than the class works in

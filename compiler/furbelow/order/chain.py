@@ -103,8 +103,23 @@ def plan_proved(proved: Staged[Rehearsal], planner: Planner | None = None) -> St
     return Staged(found.value, (*proved.faults, *found.faults))
 
 
-def guide_of(found: Planned, wearer: str, *, every_caution: bool = False) -> Guide:
-    """The guide as a value, before it is a page. every_caution: see `compose`."""
+def guide_of(found: Planned, wearer: str, *, every_caution: bool = False, pile: int = 0) -> Guide:
+    """The guide as a value, before it is a page. every_caution, pile: see `compose`."""
     from furbelow.s6_write.guide.compose import compose
 
-    return compose(found.rehearsal, found.cutting, found.shopping, wearer, every_caution=every_caution)
+    return compose(found.rehearsal, found.cutting, found.shopping, wearer, every_caution=every_caution, pile=pile)
+
+
+def planned_from_pile(rehearsal: Rehearsal, share: Cutting) -> Staged[Planned]:
+    """The garment as it is sewn from a share of what a class cuts together: the joins of that cutting, and its times.
+
+    Of the cutting only the look through the pile is her own work.
+    """
+    from furbelow.s5_buy.buy import buy
+    from furbelow.s5_buy.pile_time import with_pile_time
+
+    rehearsal = in_work_order(rehearsal)
+    bought = buy(rehearsal, share)
+    if bought.value is None:
+        return Staged(None, bought.faults)
+    return Staged(Planned(rehearsal, share, with_pile_time(bought.value, rehearsal.run.room, share)), bought.faults)

@@ -1,105 +1,269 @@
-"""The guides of a class, one after another as they are finished, and at the end what is for all: a page, one order."""
+"""The guides of a class, one after another as they are finished, and at the end what is for all: a page, one order.
+
+First everybody is planned, then all cloth is cut together, and then each guide is written from its share: no guide can say
+otherwise than the cutting for all. Where nothing has changed since an earlier run, nothing is done.
+"""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from typing import NamedTuple
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault, Severity
-from furbelow.order.chain import Planned, plan_proved, prove, prove_each
-from furbelow.order.make_one import Finished, MadeGuide, make_one
+from furbelow.order.chain import prove, solved
+from furbelow.order.class_list import NEW, ClassList, as_file, leavers, numbered, read_class_list
+from furbelow.order.content_key import key_of, key_of_order, key_of_share
+from furbelow.order.crew import Alone, Crew
+from furbelow.order.make_one import Finished
 from furbelow.order.order import Order
-from furbelow.order.shelf import Shelf, folder_names
+from furbelow.order.pupil import Asked, HowMade, PlannedPupil, ToPlan, plan_pupil, sent, write_pupil
+from furbelow.order.shelf import REGISTER, Shelf, folder_names
 from furbelow.order.whose import whose
-from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
-from furbelow.s5_buy.class_order import Garment, class_order
+from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting, share_of
+from furbelow.s5_buy.class_order import class_order
+from furbelow.s5_buy.shopping import ShoppingList
+from furbelow.s6_write.folder import SetKind
+from furbelow.s6_write.guide.guide import Caution
 from furbelow.s6_write.pages.class_files import class_files
 from furbelow.s6_write.pages.class_page import Made, Missing, class_page, class_words
 
-Unread = Mapping[int, tuple[str, ...]]  # why a row of the class file could not be read, by its line
-EVERY_ROW: Unread = {}  # was read
+Unread = tuple[int, ...]  # the lines of the rows of the class file that could not be read
+Seen = Callable[[int], None]
 
 _NAMED = 5  # of the folders of leavers
 
 
+class Together(NamedTuple):
+    """How guides of several are made. recut: all is planned to be cut anew, for nothing is cut yet.
+
+    dismiss: who has left is taken out of the folder. part: of a class, the others of which are elsewhere.
+    """
+
+    each: HowMade = HowMade()
+    recut: bool = False
+    dismiss: bool = False
+    part: bool = False
+
+
+PLAIN = Together()
+
+
 def make_class(
-    orders: Sequence[Order], named: str, shelf: Shelf, unread: Unread = EVERY_ROW, *, with_pdf: bool = True
+    orders: Sequence[Order],
+    named: str,
+    shelf: Shelf,
+    crew: Crew | None = None,
+    unread: Unread = (),
+    how: Together = PLAIN,
+    seen: Seen = lambda planned: None,
 ) -> Iterator[Finished]:
     """A guide for each wearer in a folder of their own; whoever can't be given one is named as missing on the page.
 
     named: what the class is called, where its file says so. unread: the rows of the class that are no order.
+    seen: hears how many are planned, before the first guide is written.
     """
-    return Making(orders, shelf, with_pdf).finished(named, unread)
+    kind = SetKind.PART if how.part else SetKind.CLASS
+    return _Making(orders, shelf, crew or Alone(), how, kind, seen).finished(named, unread)
 
 
-class Making:
+def make_range(
+    orders: Sequence[Order],
+    shelf: Shelf,
+    crew: Crew | None = None,
+    how: Together = PLAIN,
+    seen: Seen = lambda planned: None,
+) -> Iterator[Finished]:
+    """A guide for every size of a spec, and the page with the chart of the sizes.
+
+    Each guide cuts alone, for whoever sews that size; what is bought and cut for all is one order, as for a class.
+    """
+    return _Making(orders, shelf, crew or Alone(), how, SetKind.SIZES, seen).finished("", ())
+
+
+class _Making:
     """Guides that are made one after another, and what is known of them all so far."""
 
-    def __init__(self, orders: Sequence[Order], shelf: Shelf, with_pdf: bool) -> None:
-        self.orders, self.shelf, self.with_pdf = orders, shelf, with_pdf
+    def __init__(
+        self, orders: Sequence[Order], shelf: Shelf, crew: Crew, how: Together, kind: SetKind, seen: Seen
+    ) -> None:
+        self.orders, self.shelf, self.crew, self.how, self.kind, self.seen = orders, shelf, crew, how, kind, seen
         self.folders = folder_names(order.wearer for order in orders)
         self.garments: dict[int, Garment] = {}
+        self.lists: dict[int, ShoppingList] = {}
         self.made: list[Made] = []
         self.missing: list[Missing] = []
+        self.keys: dict[str, str] = {}  # what each guide was made from, by its folder
         # What is for all is told in the language that most of the guides are in.
         languages = Counter(order.spec.language for order in orders)
         self.language = max(languages, key=languages.__getitem__, default="")
-        self.spec = next((order.spec for order in orders if order.spec.language == self.language), None)
 
-    def finished(self, named: str, unread: Unread = EVERY_ROW, *, are_sizes: bool = False) -> Iterator[Finished]:
-        """Each guide, then the page for all where there is any. are_sizes: the bodies are nobody's, so they may be told."""
-        for number, (order, proved) in enumerate(prove_each(self.orders), 1):
-            place = self.shelf.below(self.folders[order.wearer])
-            one = make_one(order, place, proved, with_pdf=self.with_pdf)
-            if one.guide is None:
-                # Of a person the page says no reason but one of the files: it would tell all about a body.
-                told = [fault for fault in one.faults if are_sizes or fault.code.startswith("FB65")]
-                self.missing.append(Missing(whose(order), reasons(told)))
-            else:
-                self.garments[number] = Garment(*self._told_to_all(order, one.guide))
-                self.made.append(Made(number, whose(order), place.folder.name, tuple(one.guide.files)))
-            yield one
-        if self.garments:
-            yield self._for_all(named, unread, are_sizes)
+    @property
+    def are_sizes(self) -> bool:
+        return self.kind is SetKind.SIZES
 
-    def _told_to_all(self, order: Order, guide: MadeGuide) -> Planned:
-        """The same garment, the maker's texts in the language of all."""
-        if self.spec is None or order.spec.language == self.language:
-            return guide.planned
-        plans = KeptPlans(guide.files[PLANS_FILE])
-        again = plan_proved(prove(order._replace(spec=self.spec)), plans.planner)
-        return again.value or guide.planned
+    def finished(self, named: str, unread: Unread) -> Iterator[Finished]:
+        kept = read_class_list(self.shelf.read(REGISTER), str(self.shelf.folder / REGISTER))
+        earlier = kept.value or NEW
+        with_numbers = numbered(self.orders, earlier)
+        if with_numbers.value is None:
+            yield Finished(named, None, with_numbers.faults)
+            return
+        self.orders = with_numbers.value
+        made_from = key_of(self.kind, named, unread, self.how, *map(key_of_order, self.orders))
+        if (standing := self._standing(made_from, earlier)) is not None:
+            yield from standing
+            return
+        gone, told = self._dismissed(leavers(self.orders, earlier)) if self.how.dismiss else (set[str](), ())
+        planned = list(self._planned())
+        cautions = dict.fromkeys(caution for each in planned for caution in each.cautions)
+        if not self.garments:
+            yield from (self._is_missing(order, each.faults) for order, each in zip(self.orders, planned, strict=True))
+            return
+        room = self.orders[0].room
+        lots = () if self.how.recut or self.are_sizes else earlier.lots
+        shared = class_cutting(self.garments, room, lots)
+        numbers = {name: number for name, number in earlier.numbers.items() if name not in gone}
+        now = ClassList(
+            {**numbers, **{order.wearer: order.number for order in self.orders}},
+            () if self.are_sizes else shared.lots,
+            max(earlier.last, *(order.number for order in self.orders)),
+        )
+        # Before the first guide: so that whatever ends this run, the next one cuts and numbers alike.
+        if kept_out := self.shelf.put({REGISTER: as_file(now)}, self.kind, beside=True):
+            yield Finished(named, None, (*kept.faults, *kept_out))
+            return
+        yield from self._guides(planned, shared)
+        if self.made:
+            now = now._replace(made=self.keys)
+            whole = "" if self.missing else made_from
+            page = self._for_all(named, unread, shared, tuple(cautions), now, whole)
+            yield page._replace(faults=(*kept.faults, *told, *page.faults))
 
-    def _for_all(self, named: str, unread: Unread, are_sizes: bool) -> Finished:
-        ordered = class_order(self.garments)
+    def _standing(self, made_from: str, earlier: ClassList) -> list[Finished] | None:
+        """All guides as they stand, where nothing has changed since they were made."""
+        if self.how.recut or self.how.dismiss or not earlier.made or self.shelf.stands(made_from) is None:
+            return None
+        for folder in self.folders.values():
+            key = earlier.made.get(folder)
+            if key is None or self.shelf.below(folder).stands(key) is None:
+                return None
+        pages = [(order.wearer, self.shelf.folder / self.folders[order.wearer] / "guide.html") for order in self.orders]
+        pages.append((earlier.named, self.shelf.folder / "index.html"))
+        return [Finished(whose, page, (), unchanged=True) for whose, page in pages]
+
+    def _planned(self) -> Iterator[PlannedPupil]:
+        jobs = (
+            ToPlan(sent(order, self.language), self.shelf.below(self.folders[order.wearer]).kept_plans())
+            for order in self.orders
+        )
+        for at, (order, each) in enumerate(zip(self.orders, self.crew.each(plan_pupil, jobs), strict=True), 1):
+            if each.garment is not None:
+                self.garments[order.number] = each.garment
+            self.seen(at)
+            yield each._replace(garment=None)
+
+    def _guides(self, planned: Sequence[PlannedPupil], shared: ClassCutting) -> Iterator[Finished]:
+        """Each guide from the spec to the disk, one after another."""
+        jobs = (
+            self._asked(order, each, shared)
+            for order, each in zip(self.orders, planned, strict=True)
+            if order.number in self.garments
+        )
+        written = self.crew.each(write_pupil, jobs)
+        for order, each in zip(self.orders, planned, strict=True):
+            if order.number not in self.garments:
+                yield self._is_missing(order, each.faults)
+                continue
+            one = next(written)
+            faults = (*each.faults, *one.faults)
+            # Whose guide is kept out is cut for all the same.
+            self.lists[order.number] = one.shopping or self.garments[order.number].shopping
+            if not one.files:
+                yield self._is_missing(order, faults)
+                continue
+            folder = self.folders[order.wearer]
+            self.keys[folder] = one.made_from
+            self.made.append(Made(order.number, whose(order), folder, one.files))
+            page = self.shelf.folder / folder / "guide.html"
+            yield Finished(order.wearer, page, faults, unchanged=one.unchanged)
+
+    def _asked(self, order: Order, planned: PlannedPupil, shared: ClassCutting) -> Asked:
+        share = None
+        if not self.are_sizes:
+            share = share_of(shared.cutting, order.number, self.garments[order.number].pieces)
+        key = key_of(key_of_order(order), self.how.each, "" if share is None else key_of_share(share))
+        return Asked(
+            sent(order), self.how.each, self.shelf.below(self.folders[order.wearer]), key, planned.plans, share
+        )
+
+    def _is_missing(self, order: Order, faults: Iterable[Fault]) -> Finished:
+        # Why, is told to who makes the class, and never on a page for all: it would tell all about a body.
+        faults = tuple(faults)
+        self.missing.append(Missing(whose(order), reasons(faults) if self.are_sizes else ()))
+        return Finished(order.wearer, None, faults)
+
+    def _for_all(
+        self,
+        named: str,
+        unread: Unread,
+        shared: ClassCutting,
+        cautions: tuple[Caution, ...],
+        now: ClassList,
+        made_from: str,
+    ) -> Finished:
+        numbers_made = [each.number for each in self.made]
+        made = [order for order in self.orders if order.number in numbers_made]
+        spec = next(order.spec for order in self.orders if order.spec.language == self.language)
+        first = made[0]._replace(spec=spec)
+        numbers = solved(first).value
+        assert numbers is not None  # a guide was made of it
+        ordered = class_order(self.garments, shared, numbers, first.room, self.lists)
         words = class_words(ordered)
         of_number = words.text("class-of", {"number": len(self.orders)})
-        of_all = words.text("class-every-size") if are_sizes else named or of_number
-        nameless = [Missing(words.text("class-line", {"line": line}), why) for line, why in unread.items()]
-        sizes = [self.orders[each.number - 1].size for each in self.made] if are_sizes else []
-        page = class_page(ordered, of_all, self.made, [*self.missing, *nameless], sizes, words, with_pdf=self.with_pdf)
-        faults = self.shelf.put(class_files(page, ordered, words))
-        told = () if faults else self._leavers()
+        of_all = words.text("class-every-size") if self.are_sizes else named or of_number
+        nameless = [Missing(words.text("class-line", {"line": line})) for line in unread]
+        proved = [prove(order).value for order in made] if self.are_sizes else []
+        page = class_page(
+            ordered,
+            of_all,
+            self.made,
+            [*self.missing, *nameless],
+            {order.size: each for order, each in zip(made, proved, strict=False) if each is not None},
+            words,
+            with_pdf=self.how.each.with_pdf,
+        )
+        files = {**class_files(page, ordered, cautions, words), REGISTER: as_file(now._replace(named=of_all))}
+        faults = self.shelf.put(files, self.kind, made_from)
+        told = () if faults else self._others()
         return Finished(of_all, None if faults else self.shelf.folder / "index.html", (*faults, *told))
 
-    def _leavers(self) -> tuple[Fault, ...]:
+    def _dismissed(self, left: Mapping[str, int]) -> tuple[set[str], tuple[Fault, ...]]:
+        """Who has left and whose folder is gone, and what was kept there. Their cut pieces stay in the plan, as spare."""
+        gone: set[str] = set()
+        faults: list[Fault] = []
+        for name, folder in zip(left, folder_names(left).values(), strict=True):
+            kept = self.shelf.below(folder).clear() if folder not in self.folders.values() else ()
+            faults += kept
+            if not kept:
+                gone.add(name)
+        return gone, tuple(faults)
+
+    def _others(self) -> tuple[Fault, ...]:
         left = self.shelf.others(self.folders.values())
         if not left:
             return ()
         named = ", ".join(left[:_NAMED]) + (f" and {len(left) - _NAMED} more" if len(left) > _NAMED else "")
         headline = f"{self.shelf.folder} still holds guides for nobody in this run: {named}"
-        help_ = "take the folders away if nobody needs them; they tell measures of who has left"
+        help_ = "give --dismiss to take out who has left; their guides tell measures"
         return (Fault("FB656", headline, help=help_, severity=Severity.WARNING),)
 
 
 def unread_rows(faults: Iterable[Fault], file: str | None) -> Unread:
-    """The rows of a class file that could not be read. faults: all that reading told."""
-    rows: dict[int, list[Fault]] = {}
-    for fault in faults:
-        if fault.is_error and fault.primary is not None and fault.primary.span.file == file:
-            rows.setdefault(fault.primary.span.start_line, []).append(fault)
-    return {line: reasons(told) for line, told in sorted(rows.items())}
+    """The lines of a class file that could not be read. faults: all that reading told."""
+    places = (fault.primary.span for fault in faults if fault.is_error and fault.primary is not None)
+    return tuple(sorted({place.start_line for place in places if place.file == file}))
 
 
 def reasons(faults: Iterable[Fault]) -> tuple[str, ...]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from pathlib import Path
 from typing import NamedTuple
 
@@ -11,8 +12,9 @@ from furbelow.order.chain import Planned, guide_of, plan_proved, prove
 from furbelow.order.order import Order
 from furbelow.order.shelf import Shelf
 from furbelow.order.whose import whose
-from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
+from furbelow.s6_write.folder import SetKind
+from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.pages.files import files_of
 from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.pages.page import html
@@ -36,33 +38,35 @@ class Finished(NamedTuple):
     whose: str
     page: Path | None
     faults: tuple[Fault, ...]
-    guide: MadeGuide | None = None
+    unchanged: bool = False  # it stood there already
 
 
-def make_one(order: Order, shelf: Shelf, proved: Staged[Rehearsal] | None = None, *, with_pdf: bool = True) -> Finished:
-    """The guide for one body, put on the shelf. proved: the order's proof, where it is known."""
-    made = make_guide(order, proved, with_pdf=with_pdf, kept=shelf.kept_plans())
+def make_one(order: Order, shelf: Shelf, *, with_pdf: bool = True, with_measures: bool = True) -> Finished:
+    """The guide for one body, put on the shelf."""
+    made = make_guide(order, with_pdf=with_pdf, with_measures=with_measures, kept=shelf.kept_plans())
     if made.value is None:
         return Finished(order.wearer, None, made.faults)
-    kept_out = shelf.put(made.value.files)
-    if kept_out:
-        return Finished(order.wearer, None, (*made.faults, *kept_out))
-    return Finished(order.wearer, shelf.folder / "guide.html", made.faults, made.value)
+    kept_out = shelf.put(made.value.files, SetKind.GUIDE)
+    page = None if kept_out else shelf.folder / "guide.html"
+    return Finished(order.wearer, page, (*made.faults, *kept_out))
 
 
 def make_guide(
-    order: Order, proved: Staged[Rehearsal] | None = None, *, with_pdf: bool = True, kept: bytes = b""
+    order: Order, *, with_pdf: bool = True, with_measures: bool = True, kept: bytes = b""
 ) -> Staged[MadeGuide]:
     """The files of the guide. Their text is the same for the same order, whatever the machine.
 
+    with_measures: whether they may tell measures of the body.
     kept: the cutting plans of an earlier run, as its `plans.json` holds them; they save time and change nothing.
     """
     plans = KeptPlans(kept)
-    planned = plan_proved(proved or prove(order), plans.planner)
+    planned = plan_proved(prove(order), plans.planner)
     found = planned.value
     if found is None:
         return Staged(None, planned.faults)
-    guide = guide_of(found, whose(order))
+    guide = replace(guide_of(found, whose(order)), of_person=not order.size)
+    if not with_measures:
+        guide = unmeasured(guide, order.spec)
     faults = (*planned.faults, *unset_letters(guide, order.spec, own_font(order.room.font), with_pdf=with_pdf))
     if has_errors(faults):
         return Staged(None, faults)

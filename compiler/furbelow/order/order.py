@@ -10,7 +10,11 @@ from furbelow.garment.workroom import Workroom
 
 
 class Order(NamedTuple):
-    """A spec for one body, with choices, in a workroom. `wearer`: "size M", "Bo"; `size`: "M", where the body is nobody's."""
+    """A spec for one body, with choices, in a workroom.
+
+    `wearer`: "size M", "Bo"; `size`: "M", where the body is nobody's. `number`: that of the wearer in the class, 0 where
+    none is given yet; `notes`: of whoever leads it.
+    """
 
     spec: Spec
     wearer: str
@@ -18,3 +22,5 @@ class Order(NamedTuple):
     choices: Mapping[str, Written]
     room: Workroom
     size: str = ""
+    number: int = 0
+    notes: str = ""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple, Never
@@ -15,7 +16,9 @@ from furbelow.measure.formula import FormulaFault, parse_formula
 from furbelow.order.language import in_language
 from furbelow.order.order import Order
 from furbelow.order.unread import Unread
+from furbelow.s1_read.inside import is_inside
 from furbelow.s1_read.read_spec import read_spec
+from furbelow.s1_read.roster_cells import roster_text
 from furbelow.s1_read.source import Source, read_bytes
 from furbelow.s1_read.yaml_tree import LARGEST_FILE
 from furbelow.s2_solve.body import size_body
@@ -41,6 +44,9 @@ class Body(NamedTuple):
     own: Mapping[str, Written]
     language: Word | None = None
     size: str = ""
+    number: int = 0
+    notes: str = ""
+    workroom: Word | None = None  # another than that of the call
 
 
 STANDARD_INPUT = "-"
@@ -53,6 +59,7 @@ class OrderReader:
     def __init__(self) -> None:
         self.sources: dict[str, str] = {}
         self.told: list[Fault] = []
+        self._rooms: dict[str, Workroom] = {}  # that rows of a roster name
 
     def tell(self, faults: Iterable[Fault]) -> None:
         self.told += faults
@@ -71,7 +78,9 @@ class OrderReader:
     def keep(self, path: str) -> None:
         # As the reader does it: never a pipe or a device, and never more than a spec may hold.
         _, content = read_bytes(path)
-        self.sources[path] = (content.value or b"").decode("utf-8-sig", errors="replace")
+        read = content.value or b""
+        text = roster_text(read) if path.lower().endswith(".csv") else None
+        self.sources[path] = text or read.decode("utf-8-sig", errors="replace")
 
     def orders(self, asked: Asked, *, every: bool = False) -> list[Order]:
         """What is to be made, one order a body; every: one for each size where the call names nobody."""
@@ -83,23 +92,32 @@ class OrderReader:
 
     def one_order(self, asked: Asked) -> Order:
         """What is to be made for the one body that the call names."""
-        orders = self.orders(asked)
+        return self.the_one(self.orders(asked))
+
+    def the_one(self, orders: Sequence[Order]) -> Order:
+        """The only order; a class, where one wearer is meant, is refused."""
         if len(orders) > 1:
             names = _some(order.wearer for order in orders)
-            raise Unread(by_call=True, said=f"the class has {len(orders)} wearers; say which: --only NAME ({names})")
+            said = f"the class has {len(orders)} wearers; say which: --only NAME ({names})"
+            raise Unread(by_call=True, said=said)
         return orders[0]
 
     def orders_of(self, spec: Spec, asked: Asked, *, every: bool = False) -> list[Order]:
-        room, choices = self._workroom(asked.workroom), self._choices(asked.choices)
+        choices = self._choices(asked.choices)
+        room = self._workroom(asked.workroom)
         bodies = self._bodies(spec, asked, every=every)
         by_call = self._language(asked.language)
         specs: dict[str | None, Spec] = {}  # by the language that is meant
         orders = []
         for each in bodies:
-            meant = by_call or each.language or room.language
+            works_in = room if each.workroom is None else self._own_workroom(each.workroom)
+            meant = by_call or each.language or works_in.language
             if (said := meant and meant.text) not in specs:
                 specs[said] = self._in_language(spec, meant)
-            orders.append(Order(specs[said], each.wearer, each.measures, {**each.own, **choices}, room, each.size))
+            chosen = {**each.own, **choices}
+            orders.append(
+                Order(specs[said], each.wearer, each.measures, chosen, works_in, each.size, each.number, each.notes)
+            )
         return orders
 
     def _language(self, given: str | None) -> Word | None:
@@ -178,8 +196,16 @@ class OrderReader:
             raise Unread(by_call=True, said="--only names a wearer of a class: give the class with --wearer FILE")
         if asked.wearer is not None:
             return [
-                Body(wearer.name, wearer.body, wearer.choices, wearer.language)
-                for wearer in self._wearers(asked.wearer, asked)
+                Body(
+                    wearer.name,
+                    wearer.body,
+                    wearer.choices,
+                    wearer.language,
+                    number=wearer.number,
+                    notes=wearer.notes,
+                    workroom=wearer.workroom,
+                )
+                for wearer in self._wearers(asked.wearer, spec, asked)
             ]
         if asked.size is not None:
             staged = size_body(spec, asked.size)
@@ -196,11 +222,26 @@ class OrderReader:
 
         return class_name(path)
 
-    def _wearers(self, path: str, asked: Asked) -> tuple[Wearer, ...]:
+    def _own_workroom(self, named: Word) -> Workroom:
+        """The workroom that a wearer's row names, in a file beside the roster or in a folder there."""
+        here = os.path.dirname(os.path.abspath(named.span.file))
+        path = os.path.join(os.path.dirname(named.span.file), named.text)
+        if path not in self._rooms:
+            wrong = "lies outside of the folder of this file" if not is_inside(os.path.abspath(path), here) else ""
+            if wrong or not os.path.isfile(path):
+                said = (
+                    f"the workroom is {named.text[:80]}, {'which ' + wrong if wrong else 'and there is no such file'}"
+                )
+                self.stop([Fault("FB165", said, Label(named.span))])
+            self._rooms[path] = self._workroom(path)
+        return self._rooms[path]
+
+    def _wearers(self, path: str, spec: Spec, asked: Asked) -> tuple[Wearer, ...]:
         from furbelow.s1_read.read_wearers import read_wearers
+        from furbelow.s1_read.roster import known_of
 
         self.keep(path)
-        staged = read_wearers(path)
+        staged = read_wearers(path, known_of([spec]))
         if staged.value is None:
             self.stop(staged.faults)
         self.tell(staged.faults)

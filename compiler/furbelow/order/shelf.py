@@ -13,10 +13,13 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.s1_read.source import read_bytes
 from furbelow.s4_cut.plan_cache import PLANS_FILE
-from furbelow.s6_write.folder import LIST_NAME, write_folder
+from furbelow.s6_write.folder import LIST_NAME, SetKind, stands, write_folder
 
 # Names that stand for devices on some systems. Source: Microsoft, "Naming Files, Paths, and Namespaces".
 _DEVICE = re.compile(r"con|prn|aux|nul|(com|lpt)[0-9]")
+
+REGISTER = "class.json"  # whose each number is, and what is planned to be cut
+WORKING = (PLANS_FILE, REGISTER)  # with nothing in them to read or edit
 
 _DIGITS = 6  # of a hash: two names alike in plain letters differ in these but once in sixteen million
 
@@ -33,12 +36,35 @@ class Shelf(NamedTuple):
 
     def kept_plans(self) -> bytes:
         """The cutting plans of an earlier run; nothing where there is no such file, or none that can be read."""
-        _, content = read_bytes(self.folder / PLANS_FILE)
-        return content.value or b""
+        return self.read(PLANS_FILE)
 
-    def put(self, files: Mapping[str, bytes]) -> tuple[Fault, ...]:
-        """The files put there whole, or what kept them out."""
-        return write_folder(self.folder, files, replace=self.replace, working=(PLANS_FILE,), own=self.own).faults
+    def put(
+        self, files: Mapping[str, bytes], kind: SetKind, made_from: str = "", *, beside: bool = False
+    ) -> tuple[Fault, ...]:
+        """The files put there whole, or what kept them out. kind, made_from, beside: see `write_folder`."""
+        return write_folder(
+            self.folder,
+            files,
+            replace=self.replace,
+            working=WORKING,
+            own=self.own,
+            kind=kind,
+            made_from=made_from,
+            beside=beside,
+        ).faults
+
+    def clear(self) -> tuple[Fault, ...]:
+        """The set that lies here taken away, unless a file of it was edited."""
+        return write_folder(self.folder, {}, replace=self.replace, own=self.own, clear=True).faults
+
+    def stands(self, made_from: str) -> tuple[str, ...] | None:
+        """The names of the files here, where they were made from just this and nobody has changed them."""
+        return stands(self.folder, made_from)
+
+    def read(self, name: str) -> bytes:
+        """A file of an earlier run; nothing where there is none that can be read."""
+        _, content = read_bytes(self.folder / name)
+        return content.value or b""
 
     def others(self, kept: Iterable[str]) -> tuple[str, ...]:
         """The folders of guides that lie here beside those of these names: of who is no longer in the class."""

@@ -36,7 +36,9 @@ class Builder:
         reader = OrderReader()
         try:
             guide = self._guide(reader)
-        except Unread:
+        except Unread as unread:
+            if unread.said:
+                return Built(None, f"{unread.said}\n", "the call")
             guide = None
         except Exception as error:  # one bad build must not end the preview
             report = f"this is our bug, not yours: {type(error).__name__}: {error}\n"
@@ -58,7 +60,7 @@ class Builder:
                 help_ = "add `sizes` to the spec, or call with --wearer FILE"
                 reader.stop([Fault("FB214", nobody, help=help_)])
             asked = asked._replace(size=next(iter(spec.sizes)))
-        page = make_page(reader.orders_of(spec, asked)[0], self._plans)
+        page = make_page(reader.the_one(reader.orders_of(spec, asked)), self._plans)
         reader.tell(page.faults)
         if page.value is None:
             return None

@@ -76,10 +76,11 @@ def _typed(told: dict[str, Any], kind: Any, *names: str) -> dict[str, Any]:
 
 
 def _fractions(told: dict[str, Any], *names: str) -> dict[str, Any]:
-    return {name: _fraction(value) if name in names else value for name, value in told.items()}
+    return {name: fraction_of(value) if name in names else value for name, value in told.items()}
 
 
-def _fraction(told: str) -> Fraction:
+def fraction_of(told: str) -> Fraction:
+    """Fails: ValueError for what is no fraction of a plan."""
     # Only what `to_json` writes: "1e999999999" is a fraction too, and one that fills the memory.
     if not _FRACTION.fullmatch(told):
         raise ValueError(f"{told[:20]!r} is no fraction of a plan")

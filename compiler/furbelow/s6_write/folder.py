@@ -3,7 +3,8 @@
 Each file is written beside its place under a passing name, brought safely to the disk, and then renamed; so at any
 moment, and after any crash, each file is whole, old or new. The list `furbelow.json` says by their hashes which
 files are ours. It is written twice: before the first rename, as not complete, with what stands there and what is
-coming, and at the end, as complete. A file that stands in neither column is a person's own and is kept.
+coming, and at the end, as complete. A file that stands in neither column is a person's own and is kept. The list also
+says what kind of set it is, and the key of all that the set was made from.
 """
 
 from __future__ import annotations
@@ -17,7 +18,9 @@ import stat
 from collections.abc import Collection, Iterable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
+from enum import StrEnum
 from pathlib import Path
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged
 
@@ -33,18 +36,58 @@ _PLAIN_PART = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,99}")
 _DEVICE = re.compile(r"(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\..*)?")
 
 
+class SetKind(StrEnum):
+    """What a folder is for, in the words of a message."""
+
+    UNKNOWN = ""
+    GUIDE = "one guide"
+    AMENDED = "a guide that goes on from what was measured"
+    CLASS = "the pages of a class"
+    PART = "the pages of a part of a class"
+    SIZES = "the pages of a range of sizes"
+
+
+class _Listed(NamedTuple):
+    complete: bool = False
+    known: Mapping[str, set[str]] = {}  # the hashes by name
+    kind: str = ""
+    made_from: str = ""
+
+
+class _About(NamedTuple):
+    """What is said of a set beyond its files; see `write_folder`."""
+
+    kind: SetKind
+    made_from: str
+    beside: bool
+
+
 def write_folder(
-    folder: Path, files: Mapping[str, bytes], *, replace: bool = False, working: Collection[str] = (), own: bool = False
+    folder: Path,
+    files: Mapping[str, bytes],
+    *,
+    replace: bool = False,
+    working: Collection[str] = (),
+    own: bool = False,
+    kind: SetKind = SetKind.UNKNOWN,
+    made_from: str = "",
+    beside: bool = False,
+    clear: bool = False,
 ) -> Staged[tuple[str, ...]]:
     """The names that were written anew; those whose bytes stood there already are left untouched.
 
     files: contents by name. A name is plain letters, or one folder and a plain name, as in `figures/hem.svg`.
     replace: whether a file that a person edited, or put there, may be written over.
     own: the folder has a name of our making in a folder of the maker's choice, so nobody meant a link to stand there.
+    kind: of the set; where the folder holds one of another kind, that one is kept unless `replace` says otherwise.
+    made_from: the key of what the files were made from, for `stands`.
+    beside: put beside the earlier set, of which nothing is taken away; the set is then not complete.
+    clear: the earlier set is taken away, list and folder too, unless a file of it was edited.
     working: names of files of ours that hold nothing to read or edit; damaged ones are written over.
     Files of an earlier set that the new one lacks are removed, unless edited.
     Fails, with the folder as it was: FB650 name, FB651 link or other thing that is no file, FB652 file not ours,
-    FB653 file edited, FB654 folder can't be written, FB655 a stop half way (each file is whole; run again).
+    FB653 file edited, FB654 folder can't be written, FB655 a stop half way (each file is whole; run again),
+    FB657 another kind of set.
     """
     faults = _name_faults(files)
     if faults:
@@ -52,7 +95,9 @@ def write_folder(
     if own and _is_there(folder) and not _is_plain_folder(folder):
         return Staged(None, (_no_file(folder, "the folder of a guide"),))
     missing = [place for place in (folder, *folder.parents) if not _is_there(place)]
-    written = _written(folder, files, replace, working)
+    if clear:
+        return _cleared(folder, replace)
+    written = _written(folder, files, replace, working, _About(kind, made_from, beside))
     if written.value is None:
         for place in missing:
             with suppress(OSError):
@@ -61,35 +106,42 @@ def write_folder(
 
 
 def _written(
-    folder: Path, files: Mapping[str, bytes], replace: bool, working: Collection[str]
+    folder: Path, files: Mapping[str, bytes], replace: bool, working: Collection[str], about: _About
 ) -> Staged[tuple[str, ...]]:
+    kind = about.kind
     try:
         folder.mkdir(parents=True, exist_ok=True)
         standing = _look(folder, files)
         _clear_left_over(folder, (*files, *standing.known))
     except OSError as error:
         return Staged(None, (_not_written(folder, error),))
-    faults = (*standing.faults, *(() if replace else standing.kept(folder, files, working)))
+    faults = standing.faults
+    if not replace:
+        other = standing.kind if kind and standing.kind not in ("", kind) else ""
+        faults += (_other_kind(folder, other, kind),) if other else standing.kept(folder, files, working)
     if faults:
         return Staged(None, faults)
 
     wanted = {name: _hash(content) for name, content in files.items()}
     new = {name: content for name, content in files.items() if standing.hashes.get(name) != wanted[name]}
-    gone = {name: is_now for name, is_now in standing.hashes.items() if name not in files and standing.is_ours(name)}
-    if not new and not gone and standing.complete:
+    others = {name: is_now for name, is_now in standing.hashes.items() if name not in files and standing.is_ours(name)}
+    gone = {} if about.beside else others
+    if not new and not gone and (about.beside or standing.complete) and standing.told == (kind, about.made_from):
         return Staged(())
+    kept = others if about.beside else {}
+    end = {"complete": not about.beside, "files": {**kept, **wanted}, "kind": str(kind), "made_from": about.made_from}
     started = False
     try:
         with _passing_files(folder, new) as passing:
-            ours = {name: is_now for name, is_now in standing.hashes.items() if name in files or name in gone}
-            _put_list(folder, {"complete": False, "files": ours, "coming": wanted})
+            ours = {name: is_now for name, is_now in standing.hashes.items() if name in files or name in others}
+            _put_list(folder, {"complete": False, "files": ours, "coming": wanted, "kind": str(kind)})
             started = True
             for name, path in passing.items():
                 os.replace(path, folder / name)
             for name in gone:
                 (folder / name).unlink()
                 _remove_if_empty(folder, name)
-            _put_list(folder, {"complete": True, "files": wanted})
+            _put_list(folder, end)
             for place in {folder, *((folder / name).parent for name in new)}:
                 _settle(place)
     except OSError as error:
@@ -97,14 +149,40 @@ def _written(
     return Staged(tuple(sorted(new)))
 
 
+def _cleared(folder: Path, replace: bool) -> Staged[tuple[str, ...]]:
+    """The files of the set in the folder taken away; what a person put there stays, and so does the folder then."""
+    if not _is_there(folder):
+        return Staged(())
+    try:
+        standing = _look(folder, {})
+        edited = [name for name in standing.hashes if not standing.is_ours(name)]
+        if standing.faults or (edited and not replace):
+            return Staged(None, standing.faults or tuple(_edited(folder / name) for name in edited))
+        for name in standing.hashes:
+            (folder / name).unlink()
+            _remove_if_empty(folder, name)
+        (folder / LIST_NAME).unlink(missing_ok=True)
+        with suppress(OSError):
+            folder.rmdir()
+    except OSError as error:
+        return Staged(None, (_stopped_half_way(folder, error),))
+    return Staged(tuple(standing.hashes))
+
+
 @dataclass
 class _Standing:
     """What lies in the folder: the hash of each file that matters, and the hashes that make it ours."""
 
     hashes: dict[str, str] = field(default_factory=dict)
-    known: dict[str, set[str]] = field(default_factory=dict)
+    known: Mapping[str, set[str]] = field(default_factory=dict)
     complete: bool = False
+    kind: str = ""
+    made_from: str = ""
     faults: tuple[Fault, ...] = ()
+
+    @property
+    def told(self) -> tuple[str, str]:
+        return self.kind, self.made_from
 
     def is_ours(self, name: str) -> bool:
         return self.hashes.get(name) in self.known.get(name, set())
@@ -129,7 +207,7 @@ def _look(folder: Path, files: Mapping[str, bytes]) -> _Standing:
         read = _read_list(folder / LIST_NAME)
         if read is None:
             return _Standing(faults=(_foreign(folder / LIST_NAME),))
-        standing.complete, standing.known = read
+        standing.complete, standing.known, standing.kind, standing.made_from = read
     for name in sorted({*files, *standing.known}):
         path = folder / name
         if path.parent != folder and _is_there(path.parent) and not _is_plain_folder(path.parent):
@@ -144,8 +222,8 @@ def _look(folder: Path, files: Mapping[str, bytes]) -> _Standing:
     return standing
 
 
-def _read_list(path: Path) -> tuple[bool, dict[str, set[str]]] | None:
-    """Whether the set is complete, and the hashes by name; nothing if the file is no list of ours."""
+def _read_list(path: Path) -> _Listed | None:
+    """What the list says; nothing if the file is no list of ours."""
     if path.stat().st_size > _LONGEST_LIST:
         return None
     try:
@@ -163,7 +241,21 @@ def _read_list(path: Path) -> tuple[bool, dict[str, set[str]]] | None:
             if not _is_plain_name(name) or not isinstance(is_hash, str):
                 return None
             known.setdefault(name, set()).add(is_hash)
-    return listed.get("complete") is True, known
+    kind, made_from = (said if isinstance(said := listed.get(key), str) else "" for key in ("kind", "made_from"))
+    return _Listed(listed.get("complete") is True, known, kind, made_from)
+
+
+def stands(folder: Path, made_from: str) -> tuple[str, ...] | None:
+    """The names of the set in the folder, where it is whole, unedited and made from what that key is the key of."""
+    try:
+        listed = _read_list(folder / LIST_NAME) if _is_plain_folder(folder) else None
+        if listed is None or not listed.complete or listed.made_from != made_from:
+            return None
+        standing = _look(folder, {})
+    except OSError:
+        return None
+    whole = all(standing.hashes.get(name) in hashes for name, hashes in listed.known.items())
+    return tuple(sorted(listed.known)) if whole and not standing.faults else None
 
 
 def _put_list(folder: Path, columns: Mapping[str, object]) -> None:
@@ -319,6 +411,14 @@ def _edited(path: Path) -> Fault:
         "FB653",
         f"{path} was edited after it was written; it was kept",
         help="save it under another name, or give --replace to write over it",
+    )
+
+
+def _other_kind(folder: Path, there: str, coming: str) -> Fault:
+    return Fault(
+        "FB657",
+        f"{folder} holds {there}, and {coming} would take its place; it was kept",
+        help="choose another folder with --out, or give --replace",
     )
 
 

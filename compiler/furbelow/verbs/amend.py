@@ -59,9 +59,10 @@ def _amend(options: argparse.Namespace) -> int:
     from furbelow.amend.fresh_guide import amended_files
     from furbelow.diagnose.report_text import safe
     from furbelow.order.shelf import Shelf
+    from furbelow.s6_write.folder import SetKind
 
     files = amended_files(staged.value, with_pdf=not options.no_pdf)
-    kept_out = Shelf(Path(options.out), options.replace).put(files)
+    kept_out = Shelf(Path(options.out), options.replace).put(files, SetKind.AMENDED)
     reader.tell(kept_out)
     if kept_out:
         return SPEC_AT_FAULT

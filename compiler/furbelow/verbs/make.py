@@ -4,10 +4,18 @@ from __future__ import annotations
 
 import argparse
 import sys
+from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from furbelow.verbs.cutting_limits import add_limits, within_limits
-from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, STOPPED, WRONG_USE
+
+if TYPE_CHECKING:
+    from furbelow.order.order import Order
+    from furbelow.verbs.reading import Reader
+
+MOST_WORKERS = 256
 
 _EPILOG = """\
 examples, after `furbelow start larkspur --from larkspur`:
@@ -30,8 +38,24 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     parser.add_argument("--out", metavar="DIR", required=True, help="the folder for the guide")
     parser.add_argument("--replace", action="store_true", help="write over files that were edited by hand")
     parser.add_argument("--no-pdf", action="store_true", help="leave the PDF files out")
+    parser.add_argument("--no-measures", action="store_true", help="leave the measures of bodies out of all pages")
+    parser.add_argument(
+        "--workers", metavar="N", type=_workers, help="processes that work at the same time; as many as the machine has"
+    )
+    parser.add_argument(
+        "--recut",
+        action="store_true",
+        help="plan the cutting of the class anew; without it what was planned stays, for it may be cut",
+    )
+    parser.add_argument("--dismiss", action="store_true", help="take the guides of who has left out of the folder")
     add_limits(parser)
     parser.set_defaults(verb=_make)
+
+
+def _workers(text: str) -> int:
+    if not (text.isascii() and text.isdecimal() and 0 < int(text[:4]) <= MOST_WORKERS):
+        raise argparse.ArgumentTypeError(f"`{text[:20]}` is no whole number from 1 to {MOST_WORKERS}")
+    return int(text)
 
 
 def _make(options: argparse.Namespace) -> int:
@@ -41,11 +65,7 @@ def _make(options: argparse.Namespace) -> int:
     if not options.out.strip():
         print("furbelow: --out names no folder; for this one write --out .", file=sys.stderr)
         return WRONG_USE
-    from furbelow.diagnose.report_text import safe
-    from furbelow.order.make_class import make_class, unread_rows
-    from furbelow.order.make_one import make_one
-    from furbelow.order.make_range import make_range
-    from furbelow.order.shelf import Shelf
+    from furbelow.order.make_class import unread_rows
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader(options)
@@ -53,20 +73,55 @@ def _make(options: argparse.Namespace) -> int:
     if not orders:
         print(f"furbelow: {options.spec} names no sizes; say for whom: --wearer FILE", file=sys.stderr)
         return WRONG_USE
-    shelf, with_pdf = Shelf(Path(options.out), options.replace), not options.no_pdf
     unread = unread_rows(reader.told, options.wearer)
+    if options.every_size or len(orders) > 1 or unread:
+        return _make_together(options, reader, orders, unread)
+    from furbelow.diagnose.report_text import safe
+    from furbelow.order.make_one import make_one
+    from furbelow.order.shelf import Shelf
+
+    shelf = Shelf(Path(options.out), options.replace)
+    one = make_one(orders[0], shelf, with_pdf=not options.no_pdf, with_measures=not options.no_measures)
+    reader.tell(one.faults)
+    if one.page is None:
+        return SPEC_AT_FAULT
+    print(f"{safe(one.whose)}: {one.page}", flush=True)
+    return DONE
+
+
+def _make_together(
+    options: argparse.Namespace, reader: Reader, orders: Sequence[Order], unread: tuple[int, ...]
+) -> int:
+    """The guides of a class or of every size."""
+    from furbelow.order.crew import crew_of, hands
+    from furbelow.order.make_class import Together, make_class, make_range
+    from furbelow.order.pupil import HowMade
+    from furbelow.order.shelf import Shelf
+    from furbelow.verbs.progress import Progress
+
+    shelf = Shelf(Path(options.out), options.replace)
+    each = HowMade(with_pdf=not options.no_pdf, with_measures=not options.no_measures)
+    how = Together(each, options.recut, options.dismiss, bool(options.only))
+    crew, progress = crew_of(hands(options.workers, len(orders))), Progress(len(orders))
     if options.every_size:
-        finished = make_range(orders, shelf, with_pdf=with_pdf)
-    elif len(orders) > 1 or unread:
-        named = reader.class_name(options.wearer)
-        finished = make_class(orders, named, shelf, unread, with_pdf=with_pdf)
+        finished = make_range(orders, shelf, crew, how, progress.planned)
     else:
-        finished = iter([make_one(orders[0], shelf, with_pdf=with_pdf)])
-    all_made = not unread
-    for guide in finished:
-        reader.tell(guide.faults)
-        if guide.page is None:
-            all_made = False
-        else:
-            print(f"{safe(guide.whose)}: {guide.page}", flush=True)
+        named = reader.class_name(options.wearer)
+        finished = make_class(orders, named, shelf, crew, unread, how, progress.planned)
+    complete, all_made = 0, not unread
+    try:
+        for one in finished:
+            if one.faults:
+                progress.clear()
+                reader.tell(one.faults)
+            progress.finished(one)
+            complete += one.page is not None
+            all_made = all_made and one.page is not None
+    except KeyboardInterrupt:
+        progress.clear()
+        said = f"stopped; {complete} of {len(orders)} guides are complete, and the same command goes on from there"
+        print(f"furbelow: {said}", file=sys.stderr)
+        return STOPPED
+    finally:
+        crew.end()
     return DONE if all_made else SPEC_AT_FAULT

@@ -32,7 +32,7 @@ def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     scale = (sheet.width - 2 * MARGIN - 8 - APART * (most - 1)) / float(longest)
     y, told = 0.0, []
     for piece in pieces:
-        mark = letter(list(words.say.solved.pieces).index(piece))
+        mark = words.letters.get(piece) or letter(list(words.say.solved.pieces).index(piece))
         head = words.text("figure-strips-piece", {"letter": mark, "label": words.say.piece(piece)})
         sheet.write((MARGIN, y), head, bold=True)
         y += 8

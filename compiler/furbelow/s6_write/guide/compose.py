@@ -22,6 +22,7 @@ from furbelow.s6_write.guide.last_look import LABEL_TOOLS, label_left, last_look
 from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.operations import operations
+from furbelow.s6_write.guide.pile import pile_materials, pile_operation
 from furbelow.s6_write.guide.reasons import reasons
 from furbelow.s6_write.guide.summary import summary, times
 from furbelow.s6_write.guide.tools import tools
@@ -31,10 +32,17 @@ from furbelow.s6_write.words.words import Words
 
 
 def compose(
-    rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, wearer: str, *, every_caution: bool = False
+    rehearsal: Rehearsal,
+    cutting: Cutting,
+    shopping: ShoppingList,
+    wearer: str,
+    *,
+    every_caution: bool = False,
+    pile: int = 0,
 ) -> Guide:
     """The guide for one wearer: the cutting first, each operation under its letter.
 
+    pile: the number of the pile to take where a class cuts together, and `cutting` is a share of what it cuts.
     every_caution: before each operation that it concerns, for who goes on with some of them; without, before the first.
     """
     run, solved = rehearsal.run, rehearsal.solved
@@ -42,7 +50,7 @@ def compose(
     words = Words(say.language, say, cutting.letters)
     words.read("guide")
     told = [said_step(done, words) for done in run.performed]
-    pieces = cut_lines(solved, cutting, words)
+    pieces = cut_lines(solved.pieces, cutting, words)
     steps = [done.step.written.index for done in run.performed]
     cut_letters, step_letters, last_letter = letters_of(tuple(cutting.sheets), steps)
     label = label_left(rehearsal, told)
@@ -55,10 +63,12 @@ def compose(
         facts=(*facts, *times(shopping, words)),
         cautions=general_cautions(rehearsal, words),
         tools=tuple(tools(rehearsal, told, words, LABEL_TOOLS if label else ())),
-        materials=material_lines(shopping, words),
+        materials=pile_materials(shopping, cutting, pile, words) if pile else material_lines(shopping, words),
         cutting=pieces,
         key=how_to_read(words),
-        cut=tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run))),
+        cut=(pile_operation(solved, cutting, pile, words, next(iter(cut_letters.values()), "")),)
+        if pile
+        else tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run))),
         parts=(*(parts if every_caution else each_once(parts)), last_look(rehearsal, words, last_letter, label=label)),
         proofs=tuple(_proofs(rehearsal, words)),
         notes=solved.spec.notes,

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Part, Share, Supply, Things, Values
-from furbelow.garment.solved import Solved, SolvedPiece
+from furbelow.garment.solved import SolvedPiece
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting, Sheet
 from furbelow.s4_cut.offcuts import offcuts
@@ -21,10 +21,10 @@ from furbelow.s6_write.words.words import Words
 NEARLY_ALL = Fraction(3, 4)
 
 
-def cut_lines(solved: Solved, cutting: Cutting, words: Words) -> tuple[CutLine, ...]:
+def cut_lines(pieces: Mapping[str, SolvedPiece], cutting: Cutting, words: Words) -> tuple[CutLine, ...]:
     """One row for each piece, lettered as on the drawing."""
     words.read("cutting")
-    return tuple(_cut_line(piece, cutting, words) for piece in solved.pieces.values())
+    return tuple(_cut_line(piece, cutting, words) for piece in pieces.values())
 
 
 def _cut_line(piece: SolvedPiece, cutting: Cutting, words: Words) -> CutLine:

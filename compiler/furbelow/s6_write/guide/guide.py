@@ -183,6 +183,7 @@ class Guide:
     reasons: tuple[Reason, ...] = ()
     picture: tuple[Figure, ...] = ()  # the garment as it will look: from the front first, then other views
     reasons_in: str = ""  # "cm" or "inches", where the spec has other units than the guide
+    of_person: bool = False  # no page of it is for a search engine
 
     @property
     def operations(self) -> tuple[Operation, ...]:

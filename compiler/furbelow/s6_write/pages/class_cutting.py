@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from furbelow.garment.message import Length
-from furbelow.s5_buy.class_order import ClassOrder, marked
-from furbelow.s6_write.guide.cautions import general_cautions
+from furbelow.garment.spec import SupplyKind
+from furbelow.s5_buy.class_cutting import marked
+from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.guide import Caution, CutLine, Guide
@@ -16,7 +17,7 @@ from furbelow.s6_write.pages.class_page import content_key
 from furbelow.s6_write.words.words import Words
 
 
-def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
+def class_cutting(order: ClassOrder, whose: str, cautions: tuple[Caution, ...], words: Words) -> Guide:
     """A guide with nothing in it but what cutting for all needs. Cut sizes stand under numbers, without names."""
     cloths = order.cutting.sheets
     shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
@@ -26,12 +27,12 @@ def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
         wearer=words.text("class-cutting-for", {"whose": whose}),
         about=_about(order, words),
         facts=(),
-        cautions=_cautions(order, words),
+        cautions=cautions,
         tools=(),
         materials=material_lines(shopping, words),
         cutting=_cut_lines(order, words),
         key=None,
-        cut=tuple(cut_operations(order.cutting, order.solved, words, letters)),
+        cut=tuple(cut_operations(order.cutting, order.solved, words, letters, _trims(order))),
         parts=(),
         proofs=(),
         notes="",
@@ -43,10 +44,11 @@ def class_cutting(order: ClassOrder, whose: str, words: Words) -> Guide:
     return replace(guide, content_key=content_key(guide))
 
 
-def _cautions(order: ClassOrder, words: Words) -> tuple[Caution, ...]:
-    """Those of cutting, and of the cloth on the table."""
-    told = [caution for each in order.garments.values() for caution in general_cautions(each.rehearsal, words)]
-    return tuple(dict.fromkeys(caution for caution in told if caution.kind in ("blade", "flame")))
+def _trims(order: ClassOrder) -> tuple[str, ...]:
+    """What shrinks in the wash of all that is given out but the cloth."""
+    kinds, bone = (SupplyKind.TRIM, SupplyKind.CORD), "use-hoop"
+    lines = (line for line in order.shopping.lines if line.material.material.kind in kinds)
+    return tuple(line.name for line in lines if any(place.message != bone for place in line.placement))
 
 
 def _about(order: ClassOrder, words: Words) -> str:
@@ -61,8 +63,7 @@ def _cut_lines(order: ClassOrder, words: Words) -> tuple[CutLine, ...]:
     joins = order.cutting.joins
     lines = []
     for number, garment in order.garments.items():
-        solved = garment.rehearsal.solved
-        for name, line in zip(solved.pieces, cut_lines(solved, garment.cutting, words), strict=True):
+        for name, line in zip(garment.pieces, cut_lines(garment.pieces, garment.cutting, words), strict=True):
             joined = joins.get(marked(number, name), 0)
             note = words.text("class-joins", {"joins": joined}) if joined else words.text("class-whole")
             # Without its reasons: they stand on measures of the body, and this page is for all to see.

@@ -5,8 +5,10 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Mapping
+from dataclasses import replace
 
 from furbelow.s5_buy.class_order import ClassOrder
+from furbelow.s6_write.guide.guide import Caution
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
 from furbelow.s6_write.pages.class_cutting import class_cutting
 from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_html, sums
@@ -19,8 +21,8 @@ from furbelow.s6_write.words.words import Words
 _ORDERED = ("class-garments", "class-to-order", "class-order-cost")
 
 
-def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str, bytes]:
-    """The files by name. The cutting is there where the page links to it."""
+def class_files(page: ClassPage, order: ClassOrder, cautions: tuple[Caution, ...], words: Words) -> Mapping[str, bytes]:
+    """The files by name. The cutting is there where the page links to it. cautions: of the cutting."""
     font = own_font(order.room.font)
     files = {
         "index.html": class_html(page, words, font).encode("utf-8"),
@@ -29,7 +31,7 @@ def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str
     }
     linked = {file for _, file in page.cutting}
     if linked:
-        cutting = class_cutting(order, page.whose, words)
+        cutting = replace(class_cutting(order, page.whose, cautions, words), of_person=not page.charts)
         files["class-cutting.html"] = html(cutting, words, font).encode("utf-8")
         if "class-cutting.pdf" in linked:
             from furbelow.s6_write.pages.pdf import pdf

@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Money, Number
 from furbelow.garment.phrasing import Phrasing
+from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.guide import Guide, MaterialLine
 from furbelow.s6_write.guide.material_lines import material_lines
@@ -39,10 +40,10 @@ class Made:
 
 @dataclass(frozen=True)
 class Missing:
-    """A guide that could not be made: whose, and why in words that give no measure away."""
+    """A guide that could not be made: whose, and of a size, which is nobody's, why."""
 
     whose: str
-    why: tuple[str, ...]
+    why: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -96,14 +97,14 @@ def class_page(
     whose: str,
     made: Sequence[Made],
     missing: Sequence[Missing],
-    sizes: Sequence[str],
+    sizes: Mapping[str, Rehearsal],
     words: Words,
     *,
     with_pdf: bool = True,
 ) -> ClassPage:
     """The page for the guides that were made, in the order of the class.
 
-    sizes: the names of the sizes that the guides are for; none for wearers, whose measures stay out.
+    sizes: what the guides are for, by the names of the sizes; none for wearers, whose measures stay out.
     """
     spec = order.solved.spec
     cutting = [(words.text("class-cutting-file"), "class-cutting.html")]
@@ -115,7 +116,7 @@ def class_page(
         about=spec.about,
         guides=tuple(_guide_line(order, each, words) for each in made),
         missing=tuple(missing),
-        charts=size_chart([garment.rehearsal for garment in order.garments.values()], sizes) if sizes else (),
+        charts=size_chart(list(sizes.values()), list(sizes)) if sizes else (),
         rounding=words.said(Length(order.solved.rounding)),
         materials=material_lines(order.shopping, words),
         bought=bought_lines(order, words),
@@ -142,6 +143,7 @@ def class_html(page: ClassPage, words: Messages, font: OwnFont | None = None) ->
         about=page.about,
         key=key,
         page=page,
+        of_person=not page.charts,
     )
 
 
@@ -186,13 +188,13 @@ def sums(order: ClassOrder, words: Words) -> Iterator[str]:
 
 
 def _guide_line(order: ClassOrder, made: Made, words: Words) -> GuideLine:
-    shopping = order.garments[made.number].shopping
-    cloth = sum((line.need for line in shopping.lines if line.offers), Fraction(0))
+    alone = order.garments[made.number].shopping
+    cloth = sum((line.need for line in alone.lines if line.offers), Fraction(0))
     return GuideLine(
         number=str(made.number),
         whose=made.whose,
         guide=f"{made.folder}/guide.html",
         pdf=f"{made.folder}/{PDF}" if PDF in made.files else "",
         cloth=words.said(Length(cloth, "buy")),
-        time=words.said(duration(shopping.planned_minutes)),
+        time=words.said(duration(order.lists[made.number].planned_minutes)),
     )

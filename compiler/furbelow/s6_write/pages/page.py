@@ -47,6 +47,7 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
         # For the script, which knows no grammar: a sentence for each number that it may have to say.
         done=[words.text("page-done", {"done": done, "steps": count}) for done in range(count + 1)],
         why=WhyHtml(guide, words),
+        of_person=guide.of_person,
     )
 
 

@@ -1,0 +1,187 @@
+"""The work for one pupil, in two parts: planned alone, and, once all are cut together, the guide written.
+
+Each part is a function of what is handed to it and of nothing else, so it may run in a process of its own: what is handed
+over and back is small, and texts of specs are read once by each process.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from functools import lru_cache
+from typing import NamedTuple
+
+from furbelow.diagnose.fault import Fault, Staged, has_errors
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.spec import Spec, Written
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import Planned, guide_of, plan_proved, planned_from_pile, prove, ready_for
+from furbelow.order.order import Order
+from furbelow.order.shelf import Shelf
+from furbelow.order.whose import whose
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.solve import Prepared
+from furbelow.s4_cut.cut import Cutting
+from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
+from furbelow.s5_buy.class_cutting import Garment
+from furbelow.s5_buy.shopping import ShoppingList
+from furbelow.s6_write.folder import SetKind
+from furbelow.s6_write.guide.cautions import general_cautions
+from furbelow.s6_write.guide.guide import Caution
+from furbelow.s6_write.guide.unmeasured import unmeasured
+from furbelow.s6_write.pages.files import files_of, guide_files
+from furbelow.s6_write.pages.own_font import own_font
+from furbelow.s6_write.pages.unset_letters import unset_letters
+from furbelow.s6_write.words.words import Words
+
+
+class Sent(NamedTuple):
+    """An order with the text of its spec in the place of the spec."""
+
+    file: str
+    source: str
+    language: str
+    wearer: str
+    body: Mapping[str, Written]
+    choices: Mapping[str, Written]
+    room: Workroom
+    size: str
+    number: int
+
+
+def sent(order: Order, language: str = "") -> Sent:
+    """language: of the maker's texts; that of the order where none is given."""
+    spec = order.spec
+    return Sent(
+        spec.file,
+        spec.source,
+        language or spec.language,
+        order.wearer,
+        order.body,
+        order.choices,
+        order.room,
+        order.size,
+        order.number,
+    )
+
+
+class HowMade(NamedTuple):
+    """with_pdf: whether PDF files are written. with_measures: whether pages may tell measures of a body."""
+
+    with_pdf: bool = True
+    with_measures: bool = True
+
+
+class ToPlan(NamedTuple):
+    """kept: the cutting plans of an earlier run."""
+
+    order: Sent
+    kept: bytes
+
+
+class PlannedPupil(NamedTuple):
+    """garment: None where it can't be made, and the faults say why. plans: to be kept for the next run."""
+
+    garment: Garment | None
+    faults: tuple[Fault, ...]
+    plans: bytes = b""
+    cautions: tuple[Caution, ...] = ()  # of the cutting of all
+
+
+class Asked(NamedTuple):
+    """share: of the cutting for all; None for who cuts alone. plans: those that planning her alone has found."""
+
+    order: Sent
+    how: HowMade
+    shelf: Shelf
+    made_from: str
+    plans: bytes
+    share: Cutting | None
+
+
+class WrittenPupil(NamedTuple):
+    """files: their names; none where the guide was kept out, and the faults say why. shopping: with the joins of the share."""
+
+    files: tuple[str, ...]
+    faults: tuple[Fault, ...]
+    shopping: ShoppingList | None = None
+    made_from: str = ""
+    unchanged: bool = False
+
+
+def plan_pupil(to_plan: ToPlan) -> PlannedPupil:
+    """The garment proved and planned as if made alone."""
+    order, ready = _received(to_plan.order)
+    plans = KeptPlans(to_plan.kept)
+    planned = plan_proved(prove(order, ready), plans.planner)
+    if planned.value is None:
+        return PlannedPupil(None, planned.faults)
+    rehearsal, cutting, shopping = planned.value
+    words = Words(order.spec.language, Phrasing(rehearsal.solved, order.room))
+    cautions = tuple(each for each in general_cautions(rehearsal, words) if each.kind in ("blade", "flame"))
+    garment = Garment(rehearsal.solved.pieces, cutting, shopping)
+    return PlannedPupil(garment, planned.faults, plans.as_file(), cautions)
+
+
+def write_pupil(asked: Asked) -> WrittenPupil:
+    """The guide of one pupil on the shelf; where it stands there already, made from just this, it is left."""
+    planned = _planned(asked)
+    found = planned.value
+    if found is None:
+        return WrittenPupil((), planned.faults)
+    if (files := asked.shelf.stands(asked.made_from)) is not None:
+        return WrittenPupil(files, (), found.shopping, asked.made_from, unchanged=True)
+    made = pupil_files(asked, found)
+    if made.value is None:
+        return WrittenPupil((), made.faults)
+    kept_out = asked.shelf.put(made.value, SetKind.GUIDE, asked.made_from)
+    names = () if kept_out else tuple(made.value)
+    return WrittenPupil(names, (*made.faults, *kept_out), found.shopping, asked.made_from)
+
+
+def _planned(asked: Asked) -> Staged[Planned]:
+    """The garment as it is cut: alone, or from her share of the cutting for all."""
+    order, ready = _received(asked.order)
+    proved = prove(order, ready)
+    if asked.share is None:
+        return plan_proved(proved, KeptPlans(asked.plans).planner)
+    return Staged(None, proved.faults) if proved.value is None else planned_from_pile(proved.value, asked.share)
+
+
+def pupil_files(asked: Asked, found: Planned) -> Staged[Mapping[str, bytes]]:
+    """The files of a guide by name. The faults are those of writing; planning has told its own."""
+    order, _ = _received(asked.order)
+    guide = guide_of(found, whose(order), pile=order.number if asked.share else 0)
+    guide = replace(guide, of_person=not order.size)
+    if not asked.how.with_measures:
+        guide = unmeasured(guide, order.spec)
+    font, with_pdf = own_font(order.room.font), asked.how.with_pdf
+    faults = unset_letters(guide, order.spec, font, with_pdf=with_pdf)
+    if has_errors(faults):
+        return Staged(None, faults)
+    if asked.share is None:
+        files = files_of(guide, *found, with_pdf=with_pdf)
+    else:
+        words = Words(guide.language, Phrasing(found.rehearsal.solved, order.room, found.cutting.joins))
+        files = guide_files(guide, words, font, with_pdf=with_pdf)
+    return Staged({**files, PLANS_FILE: asked.plans}, faults)
+
+
+def _received(of: Sent) -> tuple[Order, Prepared]:
+    spec = _spec(of.file, of.source, of.language)
+    order = Order(spec, of.wearer, of.body, of.choices, of.room, of.size, of.number)
+    key = (of.file, of.source, of.language, of.room.rounding)
+    if key not in _ready:
+        _ready.clear()  # of the spec that is worked on now; a table of orders comes spec by spec
+        _ready[key] = ready_for(order)
+    return order, _ready[key]
+
+
+_ready: dict[tuple[object, ...], Prepared] = {}
+
+
+@lru_cache(maxsize=8)
+def _spec(file: str, source: str, language: str) -> Spec:
+    read = read_spec((file, source.encode()), language=language).value
+    assert read is not None  # it was read before it was sent
+    return read

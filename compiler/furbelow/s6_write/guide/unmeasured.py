@@ -1,0 +1,31 @@
+"""A guide without the measures of a body: the numbers of the work stay, and what they come from is not told."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, replace
+from hashlib import sha256
+from json import dumps
+
+from furbelow.garment.spec import Spec
+from furbelow.s6_write.guide.guide import Guide
+
+
+def unmeasured(guide: Guide, spec: Spec) -> Guide:
+    """The guide as it may be shown to others. Reasons go as a whole, for each of them leads down to the body."""
+    facts = tuple(replace(fact, reason="") for fact in guide.facts if fact.name not in spec.body)
+    parts = tuple(
+        replace(part, operations=tuple(replace(each, why=()) for each in part.operations)) for part in guide.parts
+    )
+    shown = replace(
+        guide,
+        facts=facts,
+        cutting=tuple(replace(line, why=()) for line in guide.cutting),
+        parts=parts,
+        proofs=tuple(replace(proof, shown="") for proof in guide.proofs),
+        overview=None,
+        reasons=(),
+        reasons_in="",
+        content_key="",
+    )
+    told = dumps(asdict(shown), sort_keys=True, ensure_ascii=False)
+    return replace(shown, content_key=sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16])

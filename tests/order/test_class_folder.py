@@ -1,0 +1,155 @@
+"""A class folder over a term: numbers and cut pieces stay with their people, nothing is done twice, nothing is lost."""
+
+from __future__ import annotations
+
+import json
+import re
+from pathlib import Path
+
+import pytest
+from furbelow.verbs.command import run
+
+SPECS = Path(__file__).parents[2] / "specs"
+MARIGOLD = str(SPECS / "marigold.yaml")
+HEADING = "wearer;waist_girth (cm);hip_girth (cm);waist_height (cm)"
+ADA, BO, CLEO = "Ada;70;96;101", "Bo;84;109;105", "Cleo;74;101;103"
+
+
+def make(folder: Path, rows: list[str], *more: str, heading: str = HEADING) -> int:
+    roster = folder / "class.csv"
+    roster.write_text("\n".join([heading, *rows]) + "\n", encoding="utf-8")
+    return run(["make", MARIGOLD, "--class", str(roster), "--no-pdf", "--out", str(folder / "out"), *more])
+
+
+def numbers(folder: Path) -> dict[str, int]:
+    found: dict[str, int] = json.loads((folder / "out" / "class.json").read_text(encoding="utf-8"))["numbers"]
+    return found
+
+
+def pile(folder: Path, who: str) -> str:
+    """The pieces of the pile as her guide lists them, without what sewing says."""
+    text = (folder / "out" / who / "guide.md").read_text(encoding="utf-8")
+    start = text.index("The pile of cut pieces")
+    return text[start : text.index("\n## ", start)]
+
+
+def test_the_term_of_a_class(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert make(tmp_path, [ADA, BO]) == 0
+    assert numbers(tmp_path) == {"Ada": 1, "Bo": 2}
+    bo = pile(tmp_path, "bo")
+    assert "Take pile 2 " in bo
+    assert "2A1" in bo
+    capsys.readouterr()
+
+    # Nothing has changed: nothing is done, and every guide still has its line.
+    before = {path: path.stat().st_mtime_ns for path in (tmp_path / "out").rglob("*")}
+    assert make(tmp_path, [ADA, BO]) == 0
+    assert capsys.readouterr().out.count("(unchanged)") == 3
+    assert {path: path.stat().st_mtime_ns for path in (tmp_path / "out").rglob("*")} == before
+
+    # Ada leaves and Cleo comes: nobody takes Ada's number, and Bo's pieces stay as they are cut.
+    assert make(tmp_path, [CLEO, BO]) == 0
+    told = capsys.readouterr()
+    assert numbers(tmp_path) == {"Ada": 1, "Bo": 2, "Cleo": 3}
+    assert pile(tmp_path, "bo") == bo
+    assert "warning FB656" in told.err
+    assert "bo" in next(line for line in told.out.splitlines() if "(unchanged)" in line)
+    assert "Take pile 3 " in pile(tmp_path, "cleo")
+    cutting = (tmp_path / "out" / "class-cutting.html").read_text(encoding="utf-8")
+    assert "1A1*" in cutting or re.search(r"1A\*\s*1", cutting)
+
+    # On demand she is taken out, and her number stays hers.
+    assert make(tmp_path, [CLEO, BO], "--dismiss") == 0
+    assert not (tmp_path / "out" / "ada").exists()
+    assert numbers(tmp_path) == {"Bo": 2, "Cleo": 3}
+    assert make(tmp_path, [CLEO, BO, "Dara;90;112;104"]) == 0
+    assert numbers(tmp_path)["Dara"] == 4
+
+    # Nothing is cut yet after all: all is planned anew, and numbers stay.
+    assert make(tmp_path, [CLEO, BO], "--recut", "--dismiss") == 0
+    assert numbers(tmp_path) == {"Bo": 2, "Cleo": 3}
+    assert "*" not in re.sub(r"(?s)<(script|style).*?</\1>", "", (tmp_path / "out" / "class-cutting.html").read_text())
+
+
+def test_a_number_of_the_roster_is_the_pupil_s_and_two_can_not_have_one(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    heading = HEADING.replace("wearer;", "wearer;number;")
+    assert make(tmp_path, ["Ada;7;70;96;101", "Bo;;84;109;105"], heading=heading) == 0
+    assert numbers(tmp_path) == {"Ada": 7, "Bo": 8}
+    assert make(tmp_path, ["Ada;7;70;96;101", "Bo;;84;109;105", "Cleo;8;74;101;103"], heading=heading) == 1
+    assert "error FB659" in capsys.readouterr().err
+    assert numbers(tmp_path) == {"Ada": 7, "Bo": 8}
+
+
+def test_another_kind_of_set_does_not_take_the_place_of_a_class(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert make(tmp_path, [ADA, BO]) == 0
+    out = str(tmp_path / "out")
+    before = {path: path.read_bytes() for path in (tmp_path / "out").rglob("*") if path.is_file()}
+    assert run(["make", MARIGOLD, "--size", "12", "--no-pdf", "--out", out]) == 1
+    assert run(["make", MARIGOLD, "--every-size", "--no-pdf", "--out", out]) == 1
+    assert make(tmp_path, [ADA, BO, CLEO], "--only", "Ada", "--only", "Bo") == 1
+    assert capsys.readouterr().err.count("error FB657") == 3
+    assert {path: path.read_bytes() for path in (tmp_path / "out").rglob("*") if path.is_file()} == before
+    assert run(["make", MARIGOLD, "--size", "12", "--no-pdf", "--out", out, "--replace"]) == 0
+    assert (tmp_path / "out" / "guide.html").is_file()
+
+
+def test_a_list_that_can_not_be_read_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert make(tmp_path, [ADA, BO]) == 0
+    kept = json.loads((tmp_path / "out" / "class.json").read_text(encoding="utf-8"))
+    kept["lots"][0]["strips"][0]["length"] = "1"
+    (tmp_path / "out" / "class.json").write_text(json.dumps(kept), encoding="utf-8")
+    assert make(tmp_path, [ADA, BO]) == 0
+    assert "warning FB658" in capsys.readouterr().err
+
+
+def test_pages_without_measures_tell_none_and_are_not_for_search_engines(tmp_path: Path) -> None:
+    roster = tmp_path / "class.csv"
+    roster.write_text(f"{HEADING};knee_height (cm)\nAda;71.3;97.1;101.7;45.3\nBo;83.9;109.3;104.9;46.7\n")
+    call = ["make", str(SPECS / "larkspur.yaml"), "--class", str(roster), "--no-pdf", "--no-measures"]
+    assert run([*call, "--out", str(tmp_path / "out")]) == 0
+    files = [path for path in (tmp_path / "out").rglob("*") if path.suffix in (".html", ".md", ".json")]
+    assert len(files) > 6
+    for path in files:
+        text = path.read_text(encoding="utf-8").replace("\u00a0", " ")
+        # The hips are told once, in the check of the elastic: that is a number of the work.
+        for measure in ("71.3", "101.7", "45.3", "83.9", "104.9", "46.7"):
+            assert not re.search(rf"(?<![\d.]){re.escape(measure)}(?![\d])", text), (path, measure)
+        if path.suffix == ".html":
+            assert '<meta name="robots" content="noindex">' in text
+
+
+def test_a_number_and_a_name_that_no_code_page_has_do_not_end_the_run(tmp_path: Path) -> None:
+    import os
+    import subprocess
+    import sys
+
+    (tmp_path / "class.csv").write_text(f"{HEADING}\nŽofie 日本;70;96;101\nBo;84;109;105\n", encoding="utf-8")
+    call = ["make", MARIGOLD, "--class", "class.csv", "--no-pdf", "--out", "out", "--workers", "2"]
+    done = subprocess.run(
+        [sys.executable, "-m", "furbelow", *call],
+        cwd=tmp_path,
+        env={**os.environ, "PYTHONIOENCODING": "cp1252", "PYTHONUTF8": "0"},
+        capture_output=True,
+        check=False,
+    )
+    assert done.returncode == 0, done.stderr
+    assert done.stdout.count(b"guide.html") == 2
+
+
+def test_with_two_workers_the_bytes_are_the_same(tmp_path: Path) -> None:
+    for name, workers in (("one", "1"), ("two", "2")):
+        (tmp_path / name).mkdir()
+        assert make(tmp_path / name, [ADA, BO, CLEO], "--workers", workers) == 0
+    found = [
+        {
+            path.relative_to(tmp_path / name): path.read_bytes()
+            for path in (tmp_path / name).rglob("*")
+            if path.is_file()
+        }
+        for name in ("one", "two")
+    ]
+    assert found[0] == found[1]
