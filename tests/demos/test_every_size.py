@@ -81,6 +81,8 @@ def test_the_lanes_of_each_section_hold_the_cut_sizes_of_the_list(name: str, siz
                     key = segment.strip, segment.copy
                     length = solved.pieces[segment.strip].cut_length if segment.turned else segment.length
                     lengths[key] = lengths.get(key, Fraction(0)) + length
+            for panel in section.panels:
+                lengths[panel.strip, panel.copy] = solved.pieces[panel.strip].cut_length
         for strip in sheet.strips:
             copies = [length for (name_, _), length in lengths.items() if name_ == strip.name]
             assert len(copies) == strip.count

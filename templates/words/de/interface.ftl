@@ -2,10 +2,10 @@
 ### $cover: das ganze Teil, oder die äußere Hälfte eines gefalteten Bundes.
 
 interface-title = { PIECE($piece) } mit Einlage verstärken
-interface-aim = { $interfacing } gibt { PIECE($piece) } Stand; die Einlage endet vor den Nähten.
+interface-aim = Die Einlage ({ $interfacing }) gibt { PIECE($piece) } Stand und endet vor den Nähten.
 interface-cut = { $pieced ->
-    [yes] { $interfacing } in { $deep } breite Streifen schneiden, die auf { $long } Kante an Kante liegen.
-   *[no] { $interfacing } { $long } lang und { $deep } breit zuschneiden.
+    [yes] Die Einlage ({ $interfacing }) in { $deep } breite Streifen schneiden, die auf { $long } Kante an Kante liegen.
+   *[no] Die Einlage ({ $interfacing }) { $long } lang und { $deep } breit zuschneiden.
  }
 interface-lay = { $cover ->
     [half] { PIECE($piece) } mit der linken Stoffseite nach oben legen. Die Einlage auf eine Hälfte legen, die lange Kante am künftigen Bruch, die raue Klebeseite nach unten; die Nahtzugaben bleiben frei.

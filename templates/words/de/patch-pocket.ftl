@@ -12,7 +12,7 @@ patch-pocket-aim = { $pockets ->
 
 ## Vorbereiten
 
-patch-pocket-hem = An der oberen Kante von { PIECE($pocket) } { $under } auf die linke Stoffseite umbügeln, dann noch einmal { $hem }, und { $edge } neben dem inneren Bruch steppen, { $wide } zwischen den Linien der Seitenkanten, { $stitch }.
+patch-pocket-hem = An der oberen Kante von { PIECE($pocket) } { $under } auf die linke Stoffseite umbügeln, dann noch einmal { $hem }. { $edge } neben dem inneren Bruch von Seite zu Seite steppen, { $stitch }.
 patch-pocket-press = Die beiden unteren Ecken schräg einschlagen, dann an den Seiten und unten { $turn } auf die linke Stoffseite umbügeln.
     .check = Die Tasche ist { $wide } breit und { $high } hoch, ihre Ecken sind rechtwinklig.
     .tolerance = { $off } mehr oder weniger

@@ -1,6 +1,6 @@
 ### Einen Taillenrand mit Ripsband abschließen, das nach innen gewendet wird.
 
-petersham-title = { EDGE($edge, at: "start") } mit { $ribbon } abschließen
+petersham-title = { EDGE($edge, at: "start") } mit Band ({ $ribbon }) abschließen
 petersham-aim = Das Band liegt innen und hält die Taille auf { $length }.
 petersham-cut = { $cut } { $ribbon } abschneiden.
 petersham-lay-ring = Das Band auf die rechte Stoffseite legen, auf { EDGE($edge) }, seine untere Kante { $lap } innerhalb der Schnittkante, so dass es darüber hinaussteht. Am Anfang { $end } einschlagen, in der hinteren Mitte das Ende auf den Anfang legen und feststecken.

@@ -1,6 +1,6 @@
 ### Gummiband unmittelbar an eine Kante nähen und nach innen wenden, ohne Tunnel.
 
-sewn-elastic-title = { $elastic } an { EDGE($edge) } nähen
+sewn-elastic-title = Das Gummiband ({ $elastic }) an { EDGE($edge) } nähen
 sewn-elastic-aim = Das Gummiband zieht { $cloth } Stoff auf { $length } ein.
 sewn-elastic-join = { $cut } { $elastic } abschneiden. Die Enden { $overlap } übereinanderlegen und mit drei Zickzacknähten verbinden.
 sewn-elastic-mark = { $parts ->

@@ -3,9 +3,9 @@
 
 zip-title = Einen Reißverschluss in { PIECE($pieces) } einnähen
 zip-aim = { $way ->
-    [centred] Die Öffnung von { $opening } schließt sich mit { $zip } in der Mitte.
-    [lapped] Die Öffnung von { $opening } schließt sich mit { $zip }, { $lap } breit verdeckt.
-   *[invisible] Die Öffnung von { $opening } schließt sich mit { $zip } und sieht wie die Naht aus.
+    [centred] Die Öffnung von { $opening } schließt sich mit dem Reißverschluss ({ $zip }) in der Mitte.
+    [lapped] Die Öffnung von { $opening } schließt sich mit dem Reißverschluss ({ $zip }), { $lap } breit verdeckt.
+   *[invisible] Die Öffnung von { $opening } schließt sich mit dem Reißverschluss ({ $zip }) und sieht wie die Naht aus.
  }
 zip-shorten = Den Reißverschluss schließen. { $opening } unter seinem oberen Ende von Hand einen Riegel nähen, zehn feste Stiche über beide Zähnchenreihen, und den Reißverschluss { $below } darunter abschneiden.
 

@@ -2,7 +2,7 @@
 ### $cover: all of the piece, or the outer half of a folded band.
 
 interface-title = Interface { PIECE($piece) }
-interface-aim = { $interfacing } keeps { PIECE($piece) } firm; it ends inside the seams.
+interface-aim = The interfacing ({ $interfacing }) keeps { PIECE($piece) } firm and ends inside the seams.
 interface-cut = { $pieced ->
     [yes] Cut { $interfacing } in strips { $deep } wide that lie edge to edge over { $long }.
    *[no] Cut { $interfacing } { $long } long and { $deep } wide.

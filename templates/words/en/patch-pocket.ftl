@@ -12,7 +12,7 @@ patch-pocket-aim = { $pockets ->
 
 ## Prepare
 
-patch-pocket-hem = Press { $under } of the top edge of { PIECE($pocket) } to the wrong side, then { $hem } more, and sew { $edge } from the inner fold, { $wide } between the lines of the side edges, { $stitch }.
+patch-pocket-hem = Press { $under } of the top edge of { PIECE($pocket) } to the wrong side, then { $hem } more. Sew { $edge } from the inner fold, from side to side, { $stitch }.
 patch-pocket-press = Fold the two lower corners in at a slant, then press { $turn } of both sides and of the bottom to the wrong side.
     .check = It is { $wide } wide and { $high } high, and its corners are square.
     .tolerance = { $off } more or less

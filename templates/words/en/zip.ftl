@@ -3,9 +3,9 @@
 
 zip-title = Sew a zip into { PIECE($pieces) }
 zip-aim = { $way ->
-    [centred] The opening of { $opening } closes with { $zip } in the middle.
-    [lapped] The opening of { $opening } closes with { $zip } under a lap of { $lap }.
-   *[invisible] The opening of { $opening } closes with { $zip } and looks like the seam.
+    [centred] The opening of { $opening } closes with the zip ({ $zip }) in the middle.
+    [lapped] The opening of { $opening } closes with the zip ({ $zip }) under a lap of { $lap }.
+   *[invisible] The opening of { $opening } closes with the zip ({ $zip }) and looks like the seam.
  }
 zip-shorten = Close the zip. { $opening } below its upper end sew a bar by hand, ten tight stitches over both rows of teeth, and cut the zip off { $below } below the bar.
 

@@ -2,10 +2,10 @@
 ### $cover: toda la pieza, o la mitad exterior de una cinturilla doblada.
 
 interface-title = Pon entretela en { PIECE($piece) }
-interface-aim = { $interfacing } da cuerpo a { PIECE($piece) }; la entretela acaba antes de las costuras.
+interface-aim = La entretela ({ $interfacing }) da cuerpo { PIECE($piece, case: "to") } y acaba antes de las costuras.
 interface-cut = { $pieced ->
-    [yes] Corta { $interfacing } en tiras de { $deep } de ancho que queden a tope en { $long }.
-   *[no] Corta { $interfacing } de { $long } de largo y { $deep } de ancho.
+    [yes] Corta la entretela ({ $interfacing }) en tiras de { $deep } de ancho que queden a tope en { $long }.
+   *[no] Corta la entretela ({ $interfacing }) de { $long } de largo y { $deep } de ancho.
  }
 interface-lay = { $cover ->
     [half] Pon { PIECE($piece) } con el revés hacia arriba. Coloca la entretela en una mitad, su borde largo junto al doblez que vendrá, la cola, que es áspera, hacia abajo; los márgenes quedan libres.

@@ -12,7 +12,7 @@ patch-pocket-aim = { $pockets ->
 
 ## Preparar
 
-patch-pocket-hem = Plancha { $under } del borde superior { PIECE($pocket, case: "of") } hacia el revés, después otros { $hem }, y cose a { $edge } del doblez interior, { $wide } entre las líneas de los lados, { $stitch }.
+patch-pocket-hem = Plancha { $under } del borde superior { PIECE($pocket, case: "of") } hacia el revés, después otros { $hem }. Cose a { $edge } del doblez interior, de un lado al otro, { $stitch }.
 patch-pocket-press = Dobla en diagonal las dos esquinas de abajo y plancha después { $turn } de los dos lados y de abajo hacia el revés.
     .check = Mide { $wide } de ancho y { $high } de alto, y sus esquinas están a escuadra.
     .tolerance = { $off } de más o de menos

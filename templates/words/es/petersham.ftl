@@ -1,6 +1,6 @@
 ### Rematar una cintura con cinta de gros que se vuelve hacia dentro.
 
-petersham-title = Remata { EDGE($edge) } con { $ribbon }
+petersham-title = Remata { EDGE($edge) } con una cinta ({ $ribbon })
 petersham-aim = La cinta queda por dentro y mantiene la cintura en { $length }.
 petersham-cut = Corta { $cut } de { $ribbon }.
 petersham-lay-ring = Coloca la cinta por el derecho, a lo largo { EDGE($edge, case: "of") }, su borde inferior a { $lap } hacia dentro del borde cortado, de modo que sobresalga por encima. Dobla { $end } al principio, pon el final sobre el principio en el centro de la espalda y préndela con alfileres.

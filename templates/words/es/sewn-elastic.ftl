@@ -1,6 +1,6 @@
 ### Coser goma directamente a un borde y volverla hacia dentro, sin jareta.
 
-sewn-elastic-title = Cose { $elastic } { EDGE($edge, case: "to") }
+sewn-elastic-title = Cose la goma ({ $elastic }) { EDGE($edge, case: "to") }
 sewn-elastic-aim = La goma recoge { $cloth } de tela en { $length }.
 sewn-elastic-join = Corta { $cut } de { $elastic }. Monta los extremos { $overlap } y únelos con tres pasadas de zigzag.
 sewn-elastic-mark = { $parts ->

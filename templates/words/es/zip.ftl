@@ -3,9 +3,9 @@
 
 zip-title = Pon una cremallera en { PIECE($pieces) }
 zip-aim = { $way ->
-    [centred] La abertura de { $opening } se cierra con { $zip } en el centro.
-    [lapped] La abertura de { $opening } se cierra con { $zip } bajo una tapeta de { $lap }.
-   *[invisible] La abertura de { $opening } se cierra con { $zip } y parece la costura.
+    [centred] La abertura de { $opening } se cierra con la cremallera ({ $zip }) en el centro.
+    [lapped] La abertura de { $opening } se cierra con la cremallera ({ $zip }) bajo una tapeta de { $lap }.
+   *[invisible] La abertura de { $opening } se cierra con la cremallera ({ $zip }) y parece la costura.
  }
 zip-shorten = Cierra la cremallera. A { $opening } de su extremo superior haz a mano una presilla, diez puntadas apretadas sobre las dos filas de dientes, y corta la cremallera { $below } más abajo.
 

@@ -2,10 +2,10 @@
 ### $cover : toute la pièce, ou la moitié extérieure d’une ceinture pliée.
 
 interface-title = Entoiler { PIECE($piece) }
-interface-aim = { $interfacing } donne de la tenue à { PIECE($piece) } ; l’entoilage s’arrête avant les coutures.
+interface-aim = L’entoilage ({ $interfacing }) donne de la tenue à { PIECE($piece) } et s’arrête avant les coutures.
 interface-cut = { $pieced ->
-    [yes] Couper { $interfacing } en bandes larges de { $deep } qui se posent bord à bord sur { $long }.
-   *[no] Couper { $interfacing } à { $long } de long et { $deep } de large.
+    [yes] Couper l’entoilage ({ $interfacing }) en bandes larges de { $deep } qui se posent bord à bord sur { $long }.
+   *[no] Couper l’entoilage ({ $interfacing }) à { $long } de long et { $deep } de large.
  }
 interface-lay = { $cover ->
     [half] Poser { PIECE($piece) }, envers dessus. Poser l’entoilage sur une moitié, son long bord le long de la pliure à venir, la colle, rugueuse, dessous ; les marges restent nues.

@@ -12,7 +12,7 @@ patch-pocket-aim = { $pockets ->
 
 ## Préparer
 
-patch-pocket-hem = Replier au fer le bord supérieur { PIECE($pocket, case: "of") } de { $under } sur l’envers, puis encore de { $hem }, et piquer à { $edge } de la pliure intérieure, sur { $wide } entre les lignes des côtés, { $stitch }.
+patch-pocket-hem = Replier au fer le bord supérieur { PIECE($pocket, case: "of") } de { $under } sur l’envers, puis encore de { $hem }. Piquer à { $edge } de la pliure intérieure, d’un côté à l’autre, { $stitch }.
 patch-pocket-press = Replier en biais les deux coins du bas, puis replier au fer { $turn } des deux côtés et du bas sur l’envers.
     .check = La poche a { $wide } de large et { $high } de haut, ses coins sont d’équerre.
     .tolerance = { $off } de plus ou de moins

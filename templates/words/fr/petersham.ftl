@@ -1,6 +1,6 @@
 ### Finir une taille par un ruban gros-grain tourné vers l’intérieur.
 
-petersham-title = Finir { EDGE($edge) } par { $ribbon }
+petersham-title = Finir { EDGE($edge) } par un ruban ({ $ribbon })
 petersham-aim = Le ruban est à l’intérieur et tient la taille à { $length }.
 petersham-cut = Couper { $cut } de { $ribbon }.
 petersham-lay-ring = Poser le ruban sur l’endroit, le long { EDGE($edge, case: "of") }, son bord inférieur à { $lap } en deçà du bord coupé, de sorte qu’il dépasse au-dessus. Replier { $end } au début, poser la fin sur le début au milieu du dos, et épingler.

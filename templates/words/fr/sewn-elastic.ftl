@@ -1,6 +1,6 @@
 ### Coudre un élastique directement au bord et le tourner vers l’intérieur, sans coulisse.
 
-sewn-elastic-title = Coudre { $elastic } à { EDGE($edge) }
+sewn-elastic-title = Coudre l’élastique ({ $elastic }) à { EDGE($edge) }
 sewn-elastic-aim = L’élastique resserre { $cloth } de tissu à { $length }.
 sewn-elastic-join = Couper { $cut } de { $elastic }. Superposer les bouts de { $overlap } et les joindre par trois rangs de zigzag.
 sewn-elastic-mark = { $parts ->

@@ -3,9 +3,9 @@
 
 zip-title = Poser une fermeture à glissière dans { PIECE($pieces) }
 zip-aim = { $way ->
-    [centred] L’ouverture de { $opening } se ferme par { $zip }, au milieu.
-    [lapped] L’ouverture de { $opening } se ferme par { $zip }, sous un rabat de { $lap }.
-   *[invisible] L’ouverture de { $opening } se ferme par { $zip } et ressemble à la couture.
+    [centred] L’ouverture de { $opening } se ferme par la fermeture ({ $zip }), au milieu.
+    [lapped] L’ouverture de { $opening } se ferme par la fermeture ({ $zip }), sous un rabat de { $lap }.
+   *[invisible] L’ouverture de { $opening } se ferme par la fermeture ({ $zip }) et ressemble à la couture.
  }
 zip-shorten = Fermer la fermeture. À { $opening } sous son extrémité supérieure, faire une bride à la main, dix points serrés par-dessus les deux rangées de dents, et couper la fermeture { $below } plus bas.
 

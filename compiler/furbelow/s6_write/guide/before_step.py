@@ -18,7 +18,8 @@ def before_step(
 ) -> Iterator[SaidAction]:
     """The actions before the step at that place among the performed ones. told: these as they are said."""
     yield from told[at].waits
-    if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(performed[:at]):
+    worked = [done for done, said in zip(performed[:at], told[:at], strict=True) if said.actions]
+    if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(worked):
         yield said_action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)}, words)
     yield from _fresh_bobbins(shopping, at, words)
     yield from _iron(performed, told, at, words)
