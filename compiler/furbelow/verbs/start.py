@@ -28,7 +28,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         epilog=_EPILOG,
     )
     parser.add_argument("name", metavar="NAME", help="the garment; the spec is written to NAME.yaml in this folder")
-    parser.add_argument("--from", metavar="DEMO", dest="demo", help="begin with a demo: foxglove, larkspur or marigold")
+    parser.add_argument("--from", metavar="DEMO", dest="demo", help="begin with a demo, such as foxglove or primrose")
     parser.set_defaults(verb=_start)
 
 

@@ -105,6 +105,11 @@ def shape_of(run: Run) -> Shape:
     waist = _worn_waist(run, form)
     held = set(_held(bench))
     hanging = [tiers for chain in chains(bench, bench.cloths) if _hangs(run, tiers := _unfolded(bench, chain), held)]
+    rows = {name for seam in bench.seams.values() if seam.on for name in bench.opened(seam.edges[0])}
+    # Rows on a line lie over what carries them, each over the one below it.
+    hanging.sort(
+        key=lambda tiers: (f"{tiers[0]}.top" not in rows, run.hangs[tiers[0]] if f"{tiers[0]}.top" in rows else 0)
+    )
     cloths = [_cloth(bench, tiers[0]) for tiers in hanging]
     band = _band(run, hanging, cloths[0] if cloths else "")
     layers = tuple(_layer(run, tiers, waist, cloths[0], band) for tiers in hanging)
@@ -118,7 +123,7 @@ def _cloth(bench: Bench, piece: str) -> str:
 def _held(bench: Bench) -> Iterator[str]:
     """Every piece edge that a seam along it or a stack holds."""
     for seam in bench.seams.values():
-        if len(seam.edges) == 2 and not seam.edges[0].endswith((".start", ".end")):
+        if seam.on or (len(seam.edges) == 2 and not seam.edges[0].endswith((".start", ".end"))):
             yield from (edge for name in seam.edges for edge in bench.opened(name))
     for name in bench.edges:
         if "." not in name:
@@ -245,6 +250,10 @@ def _lying(run: Run, piece: str) -> Iterator[tuple[Lies, Fraction, Fraction]]:
         return down - used - sum((max(Fraction(0), min(down, band.far) - band.near) for band in folded), Fraction(0))
 
     for done in run.performed:
+        # The seam of a row or pocket lies under it: what is seen is the row itself.
+        on_line = any(seam.on for name, seam in done.after.seams.items() if name not in done.before.seams)
         for each in done.on_cloth.occupants:
+            if on_line and each.kind is Lies.STRIP:
+                continue
             if each.piece == piece and each.down and not each.across and each.kind in SEEN:
                 yield each.kind, sewn(each.down.near), sewn(each.down.far)
