@@ -139,8 +139,8 @@ class Zip:
         shorten = facts.cut_off > SHORT_OFF and facts.way != INVISIBLE
         names = {
             CENTRED: ("zip-baste", "zip-press-open", "zip-lay-centred", "zip-sew-centred", "zip-unpick"),
-            LAPPED: ("zip-baste", "zip-press-lapped", "zip-sew-beneath", "zip-sew-lap", "zip-unpick"),
-            INVISIBLE: ("zip-press-coils", "zip-lay-invisible", "zip-sew-invisible", "zip-close-foot"),
+            LAPPED: ("zip-baste", "zip-press-open", "zip-fold-out", "zip-sew-beneath", "zip-sew-lap", "zip-unpick"),
+            INVISIBLE: ("zip-press-coils", "zip-lay-invisible", "zip-lay-other", "zip-sew-invisible", "zip-close-foot"),
         }[facts.way]
         actions = (
             *((Action("zip-shorten"),) if shorten else ()),

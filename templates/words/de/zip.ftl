@@ -13,7 +13,7 @@ zip-shorten = Den Reißverschluss schließen. { $opening } unter seinem oberen E
 
 zip-baste = Die Öffnung auf der Nahtlinie zuheften, { $margin } neben den Kanten, { $from-edge } von oben, mit Stichen von { $basting } mm und ohne zu verriegeln.
 zip-press-open = Beide Nahtzugaben auseinanderbügeln, entlang der Öffnung und eine Handbreit darunter.
-zip-press-lapped = Beide Nahtzugaben auseinanderbügeln. Oben liegt an der linken Seite der Bruch des Vorderteils, in der hinteren Mitte der linken Hälfte. Die Nahtzugabe der anderen Seite wieder so herausfalten, dass ihr Bruch { $near } über die Heftnaht hinaussteht, und diesen Bruch bügeln.
+zip-fold-out = Die Nahtzugabe der Seite, die unten liegen wird, wieder so herausfalten, dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln. Unten liegt an der linken Seite das Rückenteil, in der hinteren Mitte die rechte Hälfte.
 zip-press-coils = Den Reißverschluss öffnen. Beide Bänder mit der Spitze des Bügeleisens von innen bügeln, so dass die Zähnchen aufrecht stehen.
     .check = Die Nadel kommt dicht neben den Zähnchen herunter.
     .remedy = Noch einmal bügeln, ohne die Zähnchen lange zu berühren.
@@ -40,9 +40,10 @@ zip-sew-lap = Die Arbeit mit der rechten Seite nach oben ausbreiten. Das andere 
     .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.
 zip-unpick = Die Heftnaht der Öffnung von der rechten Seite aus auftrennen und die Fäden herausziehen.
 zip-lay-invisible = { $bare ->
-    [yes] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper { $to-come } unter der Schnittkante. Das Band an die Nahtzugabe stecken. Die andere Hälfte ebenso auf die andere Nahtzugabe.
-   *[no] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper bündig mit der Oberkante. Das Band an die Nahtzugabe stecken. Die andere Hälfte ebenso auf die andere Nahtzugabe.
+    [yes] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper { $to-come } unter der Schnittkante. Das Band an die Nahtzugabe stecken.
+   *[no] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper bündig mit der Oberkante. Das Band an die Nahtzugabe stecken.
  }
+zip-lay-other = Die andere Hälfte ebenso auf die andere Nahtzugabe legen und feststecken.
     .check = Der Reißverschluss ist nicht verdreht: Geschlossen liegt er innen flach.
     .remedy = Eine Hälfte abnehmen und umdrehen.
 zip-sew-invisible = Mit dem Reißverschlussfuß dicht neben den Zähnchen jede Hälfte an ihre Nahtzugabe steppen, von oben bis zum Ende der Öffnung, { $from-edge }, { $stitch }; an beiden Enden verriegeln. Etwa { $tail } des Reißverschlusses hängen unten frei.

@@ -13,7 +13,7 @@ zip-shorten = Close the zip. { $opening } below its upper end sew a bar by hand,
 
 zip-baste = Sew the opening shut on the line of the seam, { $margin } from the edges, { $from-edge } down from the top, with stitches of { $basting } mm and without sewing back.
 zip-press-open = Press both margins apart, along the opening and a hand's width below it.
-zip-press-lapped = Press both margins apart. The side whose fold will lie on top is the front at a left side, the left half at the middle of the back. Fold the margin of the other side out again, so that its fold stands { $near } beyond the basting, and press that fold.
+zip-fold-out = Fold the margin of the side that will lie beneath out again, so that its fold stands { $near } beyond the basting, and press it. Beneath lies the back at a left side, the right half at the middle of the back.
 zip-press-coils = Open the zip. With the tip of the iron press both tapes from the inside, so that the teeth stand up from them.
     .check = The needle can come down right beside the teeth.
     .remedy = Press again, without touching the teeth for long.
@@ -40,9 +40,10 @@ zip-sew-lap = Spread the work right side up. Pin the other tape under the lap. S
     .remedy = Unpick that row and sew it again along a chalked line.
 zip-unpick = Take the basting out of the opening from the right side and pull out the threads.
 zip-lay-invisible = { $bare ->
-    [yes] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop { $to-come } below the cut edge. Pin the tape to the margin. Do the same with the other half on the other margin.
-   *[no] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop level with the top. Pin the tape to the margin. Do the same with the other half on the other margin.
+    [yes] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop { $to-come } below the cut edge. Pin the tape to the margin.
+   *[no] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop level with the top. Pin the tape to the margin.
  }
+zip-lay-other = Lay the other half on the other margin the same way and pin it.
     .check = The zip is not twisted: closed, it lies flat on the inside.
     .remedy = Take one half off and turn it over.
 zip-sew-invisible = With the zip foot close beside the teeth sew each half to its margin, from the top to the end of the opening, { $from-edge }, { $stitch }, a few stitches back at both ends. About { $tail } of the zip hangs free below.

@@ -13,7 +13,7 @@ zip-shorten = Cierra la cremallera. A { $opening } de su extremo superior haz a 
 
 zip-baste = Cierra la abertura por la línea de la costura, a { $margin } de los bordes, { $from-edge } desde arriba, con puntadas de { $basting } mm y sin rematar.
 zip-press-open = Abre los dos márgenes con la plancha, a lo largo de la abertura y un ancho de mano más abajo.
-zip-press-lapped = Abre los dos márgenes con la plancha. Encima queda el doblez del delantero en el costado izquierdo, el de la mitad izquierda en el centro de la espalda. Saca otra vez el margen del otro lado de modo que su doblez sobresalga { $near } del hilván, y plancha ese doblez.
+zip-fold-out = Saca otra vez el margen del lado que quedará debajo, de modo que su doblez sobresalga { $near } del hilván, y plánchalo. Debajo queda la espalda en el costado izquierdo, la mitad derecha en el centro de la espalda.
 zip-press-coils = Abre la cremallera. Con la punta de la plancha, plancha las dos cintas por dentro para que los dientes queden de pie.
     .check = La aguja baja justo al lado de los dientes.
     .remedy = Vuelve a planchar sin detenerte sobre los dientes.
@@ -40,9 +40,10 @@ zip-sew-lap = Extiende la labor con el derecho hacia arriba. Prende la otra cint
     .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
 zip-unpick = Quita el hilván de la abertura por el derecho y saca los hilos.
 zip-lay-invisible = { $bare ->
-    [yes] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a { $to-come } del borde cortado. Prende la cinta al margen. Haz lo mismo con la otra mitad en el otro margen.
-   *[no] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a ras del borde. Prende la cinta al margen. Haz lo mismo con la otra mitad en el otro margen.
+    [yes] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a { $to-come } del borde cortado. Prende la cinta al margen.
+   *[no] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a ras del borde. Prende la cinta al margen.
  }
+zip-lay-other = Coloca igual la otra mitad en el otro margen y préndela con alfileres.
     .check = La cremallera no está torcida: cerrada, queda plana por dentro.
     .remedy = Quita una mitad y dale la vuelta.
 zip-sew-invisible = Con el prensatelas para cremalleras pegado a los dientes cose cada mitad a su margen, desde arriba hasta el final de la abertura, { $from-edge }, { $stitch }, rematando en los dos extremos. Unos { $tail } de cremallera quedan sueltos abajo.

@@ -13,7 +13,7 @@ zip-shorten = Fermer la fermeture. À { $opening } sous son extrémité supérie
 
 zip-baste = Fermer l’ouverture à points de { $basting } mm sur la ligne de couture, à { $margin } des bords, sur { $from-edge } depuis le haut, sans point d’arrêt.
 zip-press-open = Ouvrir au fer les deux marges, le long de l’ouverture et une largeur de main plus bas.
-zip-press-lapped = Ouvrir au fer les deux marges. Le pli qui vient dessus est celui du devant au côté gauche, celui de la moitié gauche au milieu du dos. Ressortir la marge de l’autre côté de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
+zip-fold-out = Ressortir la marge du côté qui viendra dessous, de façon que son pli dépasse le bâti de { $near }, et la repasser. Dessous vient le dos au côté gauche, la moitié droite au milieu du dos.
 zip-press-coils = Ouvrir la fermeture. De la pointe du fer, repasser les deux rubans sur l’envers pour que les dents se dressent.
     .check = L’aiguille descend tout contre les dents.
     .remedy = Repasser à nouveau, sans s’attarder sur les dents.
@@ -40,9 +40,10 @@ zip-sew-lap = Étaler l’ouvrage, endroit dessus. Épingler l’autre ruban sou
     .remedy = Découdre cette piqûre et la refaire le long d’un trait de craie.
 zip-unpick = Défaire le bâti de l’ouverture par l’endroit et retirer les fils.
 zip-lay-invisible = { $bare ->
-    [yes] Poser une moitié de la fermeture ouverte, face contre l’endroit de sa marge, les dents sur la ligne de couture, l’arrêt du haut à { $to-come } sous le bord coupé. Épingler le ruban à la marge. Faire de même de l’autre côté.
-   *[no] Poser une moitié de la fermeture ouverte, face contre l’endroit de sa marge, les dents sur la ligne de couture, l’arrêt du haut au ras du bord. Épingler le ruban à la marge. Faire de même de l’autre côté.
+    [yes] Poser une moitié de la fermeture ouverte, face contre l’endroit de sa marge, les dents sur la ligne de couture, l’arrêt du haut à { $to-come } sous le bord coupé. Épingler le ruban à la marge.
+   *[no] Poser une moitié de la fermeture ouverte, face contre l’endroit de sa marge, les dents sur la ligne de couture, l’arrêt du haut au ras du bord. Épingler le ruban à la marge.
  }
+zip-lay-other = Poser l’autre moitié de même sur l’autre marge et l’épingler.
     .check = La fermeture n’est pas vrillée : fermée, elle est à plat à l’intérieur.
     .remedy = Ôter une moitié et la retourner.
 zip-sew-invisible = Avec le pied pour fermeture tout contre les dents, piquer chaque moitié sur sa marge, du haut jusqu’au bout de l’ouverture, { $from-edge }, { $stitch }, point d’arrêt aux deux bouts. Environ { $tail } de fermeture restent libres en bas.
