@@ -130,7 +130,8 @@ class Petersham:
         ring = done.before.ring(edge)
         actions = (
             Action("petersham-cut"),
-            Action("petersham-lay-ring" if ring else "petersham-lay-flat"),
+            Action("petersham-lay"),
+            Action("petersham-ends-ring" if ring else "petersham-ends-flat"),
             *((Action(tails_off(edge), values=tails_said(edge)),) if tails_hang(edge) else ()),
             Action("petersham-sew"),
             Action("petersham-turn"),

@@ -3,11 +3,12 @@
 petersham-title = { EDGE($edge, at: "start") } mit Band ({ $ribbon }) abschließen
 petersham-aim = Das Band liegt innen und hält die Taille auf { $length }.
 petersham-cut = { $cut } { $ribbon } abschneiden.
-petersham-lay-ring = Das Band auf die rechte Stoffseite legen, auf { EDGE($edge) }, seine untere Kante { $lap } innerhalb der Schnittkante, so dass es darüber hinaussteht. Am Anfang { $end } einschlagen, in der hinteren Mitte das Ende auf den Anfang legen und feststecken.
+petersham-lay = Das Band auf die rechte Stoffseite legen, auf { EDGE($edge) }, seine untere Kante { $lap } innerhalb der Schnittkante, so dass es darüber hinaussteht.
+petersham-ends-ring = Am Anfang { $end } einschlagen, in der hinteren Mitte das Ende auf den Anfang legen und feststecken.
     .check = { petersham-held.check }
     .tolerance = { petersham-held.tolerance }
     .remedy = { petersham-held.remedy }
-petersham-lay-flat = Das Band auf die rechte Stoffseite legen, auf { EDGE($edge) }, seine untere Kante { $lap } innerhalb der Schnittkante, so dass es darüber hinaussteht. An beiden Enden { $end } einschlagen, bündig mit den Enden der Kante, und feststecken.
+petersham-ends-flat = An beiden Enden { $end } einschlagen, bündig mit den Enden der Kante, und feststecken.
     .check = { petersham-held.check }
     .tolerance = { petersham-held.tolerance }
     .remedy = { petersham-held.remedy }

@@ -3,11 +3,12 @@
 petersham-title = Finish { EDGE($edge) } with { $ribbon }
 petersham-aim = The ribbon lies inside and holds the waist at { $length }.
 petersham-cut = Cut { $cut } of { $ribbon }.
-petersham-lay-ring = Lay the ribbon on the right side of { EDGE($edge) }, its lower edge { $lap } inside the cut edge, so that it stands up beyond it. Turn { $end } of its start under, let its end lie on the start, at the middle of the back, and pin it.
+petersham-lay = Lay the ribbon on the right side of { EDGE($edge) }, its lower edge { $lap } inside the cut edge, so that it stands up beyond it.
+petersham-ends-ring = Turn { $end } of its start under, let its end lie on the start at the middle of the back, and pin it.
     .check = { petersham-held.check }
     .tolerance = { petersham-held.tolerance }
     .remedy = { petersham-held.remedy }
-petersham-lay-flat = Lay the ribbon on the right side of { EDGE($edge) }, its lower edge { $lap } inside the cut edge, so that it stands up beyond it. Turn { $end } under at both ends, level with the ends of the edge, and pin it.
+petersham-ends-flat = Turn { $end } under at both ends, level with the ends of the edge, and pin it.
     .check = { petersham-held.check }
     .tolerance = { petersham-held.tolerance }
     .remedy = { petersham-held.remedy }

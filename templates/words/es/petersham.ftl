@@ -3,11 +3,12 @@
 petersham-title = Remata { EDGE($edge) } con una cinta ({ $ribbon })
 petersham-aim = La cinta queda por dentro y mantiene la cintura en { $length }.
 petersham-cut = Corta { $cut } de { $ribbon }.
-petersham-lay-ring = Coloca la cinta por el derecho, a lo largo { EDGE($edge, case: "of") }, su borde inferior a { $lap } hacia dentro del borde cortado, de modo que sobresalga por encima. Dobla { $end } al principio, pon el final sobre el principio en el centro de la espalda y préndela con alfileres.
+petersham-lay = Coloca la cinta por el derecho, a lo largo { EDGE($edge, case: "of") }, su borde inferior a { $lap } hacia dentro del borde cortado, de modo que sobresalga por encima.
+petersham-ends-ring = Dobla { $end } al principio, pon el final sobre el principio en el centro de la espalda y préndela con alfileres.
     .check = { petersham-held.check }
     .tolerance = { petersham-held.tolerance }
     .remedy = { petersham-held.remedy }
-petersham-lay-flat = Coloca la cinta por el derecho, a lo largo { EDGE($edge, case: "of") }, su borde inferior a { $lap } hacia dentro del borde cortado, de modo que sobresalga por encima. Dobla { $end } en los dos extremos, a ras de los extremos del borde, y préndela con alfileres.
+petersham-ends-flat = Dobla { $end } en los dos extremos, a ras de los extremos del borde, y préndela con alfileres.
     .check = { petersham-held.check }
     .tolerance = { petersham-held.tolerance }
     .remedy = { petersham-held.remedy }
