@@ -1,4 +1,3 @@
-"use strict";
 // Asks for news, shows the faults, and brings the guide up to date: only what is new in it is put in, so that the page
 // keeps its place and most of its layout. Where a control comes or goes the guide's own script begins anew.
 (() => {

@@ -11,6 +11,7 @@ from typing import Any
 from furbelow.order.read_order import Asked
 from furbelow.preview.build import Builder
 from furbelow.preview.server import preview_server
+from furbelow.preview.trial import Trials
 from furbelow.preview.watch import Watch
 
 SPECS = Path(__file__).parents[2] / "specs"
@@ -24,7 +25,7 @@ def call(spec: Path, **more: Any) -> Asked:
 def running(spec: Path) -> Iterator[tuple[Watch, int]]:
     """The watch and the port of a preview of that spec, for its first size."""
     watch = Watch([str(spec)], Builder(call(spec)).build)
-    server = preview_server(watch, spec.name)
+    server = preview_server(watch, Trials(call(spec)), spec.name)
     serving = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.02}, daemon=True)
     serving.start()
     watch.start()

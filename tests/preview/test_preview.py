@@ -217,7 +217,7 @@ def test_it_is_bound_to_the_loopback_address_alone(preview: tuple[Watch, int]) -
 @pytest.mark.parametrize(
     "host", ["evil.example", "127.0.0.1", "localhost:1", "127.0.0.1.evil.example", "[::1]", "", "0.0.0.0"]
 )
-@pytest.mark.parametrize("path", ["/", "/guide", "/state"])
+@pytest.mark.parametrize("path", ["/", "/guide", "/state", "/try"])
 def test_another_host_name_is_refused_and_told_nothing(preview: tuple[Watch, int], host: str, path: str) -> None:
     status, _, content = ask(preview[1], path, Host=host)
     assert status == 403

@@ -1,4 +1,4 @@
-"""The preview's server: three pages to read, on this machine alone, and nothing that can be written to.
+"""The preview's server: four pages to read, on this machine alone, and nothing that can be written to.
 
 A page of another site that makes a browser ask here under a name of its own (DNS rebinding) is refused by its Host.
 """
@@ -10,16 +10,19 @@ import hashlib
 import html
 import json
 import sys
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from dataclasses import asdict
 from http import HTTPStatus
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from typing import Any
 from urllib.parse import parse_qs, urlsplit
 
+from furbelow.preview.trial import Trials
 from furbelow.preview.watch import Watch
 from furbelow.resources import template
 
 LOOPBACK = "127.0.0.1"
+MOST_CHOICES = 100  # that are tried at once
 
 _ALWAYS = {
     "Cache-Control": "no-store",
@@ -39,8 +42,11 @@ class _Server(ThreadingHTTPServer):
             super().handle_error(request, client_address)
 
 
-def preview_server(watch: Watch, title: str, port: int = 0) -> ThreadingHTTPServer:
-    """A server bound to the loopback address alone. port 0: any free one. Fails: OSError when the port is taken."""
+def preview_server(watch: Watch, trials: Trials, title: str, port: int = 0) -> ThreadingHTTPServer:
+    """A server bound to the loopback address alone. port 0: any free one. Fails: OSError when the port is taken.
+
+    trials: for the controls beside the guide.
+    """
     page, policy = _page(title)
 
     class Handler(BaseHTTPRequestHandler):
@@ -68,6 +74,10 @@ def preview_server(watch: Watch, title: str, port: int = 0) -> ThreadingHTTPServ
                 )
             elif asked.path == "/state":
                 self._answer(HTTPStatus.OK, self._state(asked.query))
+            elif asked.path == "/try":
+                chosen = parse_qs(asked.query)
+                tried = trials.of(chosen.get("size", [""])[0], chosen.get("set", [])[:MOST_CHOICES])
+                self._answer(HTTPStatus.OK, json.dumps(asdict(tried)).encode(), "application/json")
             else:
                 self._answer(HTTPStatus.NOT_FOUND, b"there is no such page\n")
 
@@ -113,7 +123,8 @@ def _count(asked: Mapping[str, list[str]], name: str) -> int:
 
 def _page(title: str) -> tuple[bytes, str]:
     """The page around the guide, and the policy that lets in its own style and script alone."""
-    style, script = (template(name).read_text(encoding="utf-8") for name in ("preview.css", "preview.js"))
+    # The picture has the colours that it has in the guide.
+    style, script = map(_joined, (("preview.css", "picture.css"), ("choose.js", "preview.js")))
     text = template("preview.html").read_text(encoding="utf-8")
     text = text.replace("TITLE", html.escape(title)).replace("STYLE", style).replace("SCRIPT", script)
     policy = (
@@ -121,6 +132,10 @@ def _page(title: str) -> tuple[bytes, str]:
         " frame-src 'self'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'"
     )
     return text.encode(), policy
+
+
+def _joined(names: Sequence[str]) -> str:
+    return "\n".join(template(name).read_text(encoding="utf-8") for name in names)
 
 
 def _hash(text: str) -> str:

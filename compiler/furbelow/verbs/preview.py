@@ -29,13 +29,14 @@ def _preview(options: argparse.Namespace) -> int:
 
     from furbelow.preview.build import Builder
     from furbelow.preview.server import LOOPBACK, preview_server
+    from furbelow.preview.trial import Trials
     from furbelow.preview.watch import Watch
     from furbelow.verbs.reading import asked
 
     files = [file for file in (options.spec, options.workroom, options.wearer) if file is not None]
     watch = Watch(files, Builder(asked(options)).build)
     try:
-        server = preview_server(watch, Path(options.spec).name, options.port)
+        server = preview_server(watch, Trials(asked(options)), Path(options.spec).name, options.port)
     except (OSError, OverflowError) as error:
         reason = getattr(error, "strerror", None) or str(error)
         print(f"furbelow: port {options.port} can't be used: {reason.lower()}", file=sys.stderr)

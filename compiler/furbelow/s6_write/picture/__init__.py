@@ -35,6 +35,12 @@ def picture_of(run: Run, words: Words) -> tuple[Figure, ...]:
     return tuple(_figure(run, words, shape, view) for view in views)
 
 
+def front_of(run: Run, words: Words) -> Figure | None:
+    """The garment from the front alone, for who looks on while choosing."""
+    shape = shape_of(run)
+    return _figure(run, words, shape, "front") if shape.layers else None
+
+
 def _figure(run: Run, words: Words, shape: Shape, view: View) -> Figure:
     alt, caption = told(run, words, shape, _hung(shape), view)
     return Figure(f"picture-{view}", _drawn(shape, view), alt, caption)
