@@ -1,9 +1,10 @@
-"""From saving the spec to the new guide on the screen, in the real browser.
+"""From saving the spec to the new guide on the screen, and from moving a choice to its picture, in the real browser.
 
-    python -m tests.benchmarks.preview --saves 30
+    python -m tests.benchmarks.preview --saves 30 --moves 40
 
 The time runs from the moment the file is written until the browser has laid out and painted the guide of that save. Of
 three saves one has another title, one another length (which most of the drawings show), one a step more or less.
+A move sets one control of the choices to another of its values, and ends when picture and numbers are painted.
 """
 
 from __future__ import annotations
@@ -17,7 +18,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from playwright.sync_api import sync_playwright
+from playwright.sync_api import Page, sync_playwright
 
 from tests.preview.running import SPECS, running
 
@@ -42,9 +43,36 @@ def saved(text: str, number: int) -> str:
     return re.sub(r"  - press: .*\n", "", text, count=1) if steps % 2 else text
 
 
+# A move, and how long until the answer to it is painted, in ms.
+MOVE = """async ([at, share]) => {
+    const control = document.querySelectorAll("#controls input, #controls select")[at];
+    const before = Number(document.body.dataset.tried), start = performance.now();
+    if (control.matches("select")) {
+        control.selectedIndex = Math.floor(share * control.length);
+        control.dispatchEvent(new Event("change"));
+    } else {
+        control.value = Math.round(share * control.max);
+        control.dispatchEvent(new Event("input"));
+    }
+    while (Number(document.body.dataset.tried) === before) await new Promise(requestAnimationFrame);
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    return performance.now() - start;
+}"""
+
+
+def moved(page: Page, moves: int) -> list[float]:
+    """The times of so many moves, in seconds: each control in turn, to values all over its range."""
+    page.wait_for_selector("body[data-tried]")
+    controls = page.locator("#controls input, #controls select").count()
+    # The golden ratio comes near every share of a range, and never twice to the same.
+    shares = [(number * 0.6180339887) % 1 for number in range(1, moves + 1)]
+    return [page.evaluate(MOVE, [number % controls, share]) / 1000 for number, share in enumerate(shares)]
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--saves", type=int, default=60)
+    parser.add_argument("--moves", type=int, default=40)
     parser.add_argument("--spec", default="larkspur")
     told = parser.parse_args()
     text = (SPECS / f"{told.spec}.yaml").read_text(encoding="utf-8")
@@ -59,6 +87,7 @@ def main() -> None:
             page.goto(f"http://127.0.0.1:{port}/")
             page.wait_for_selector("body[data-guide='1']")
             page.evaluate(WATCHING)
+            moves = moved(page, told.moves)
             for number in range(1, told.saves + 1):
                 time.sleep(0.2)
                 beside.write_text(saved(text, number), encoding="utf-8")
@@ -68,8 +97,14 @@ def main() -> None:
                 painted = page.evaluate("guide => window.painted[guide]", number + 1)
                 took[KINDS[(number - 1) % 3]].append(painted / 1000 - start)
         browser.close()
-    print(f"saves of {told.spec}, load of the machine {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors")
-    for kind, times in (*took.items(), ("all", [each for kind_took in took.values() for each in kind_took])):
+    print(
+        f"saves and moves of {told.spec}, load of the machine {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors"
+    )
+    for kind, times in (
+        *took.items(),
+        ("all saves", [each for kind_took in took.values() for each in kind_took]),
+        ("a move", moves),
+    ):
         times.sort()
         print(
             f"  {kind:20} {len(times):3}: median {statistics.median(times):.3f} s, 95 of 100 within"

@@ -23,6 +23,7 @@ from furbelow.order.chain import Planned, plan_proved, prove, solved
 from furbelow.order.read_order import Asked, OrderReader
 from furbelow.order.unread import Unread
 from furbelow.s1_read.read_spec import read_spec
+from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s3_rehearse.weight import grams_of
 from furbelow.s4_cut.plan_cache import KeptPlans
 from furbelow.s6_write.guide.material_lines import material_lines
