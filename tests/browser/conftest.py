@@ -13,7 +13,9 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
+
+expect.set_options(timeout=20_000)  # ms: a test is not at fault because the machine is busy
 
 _QUIET = (
     "--no-sandbox",

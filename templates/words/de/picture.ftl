@@ -25,6 +25,7 @@ picture-closed = { $closed ->
     [cord] Eine Kordel zieht die Taille zusammen, ihre Enden hängen herab.
     [ties] Es ist hinten offen und wird dort gebunden.
     [button] Einen Schlitz hinten schließt ein Knopf.
+    [zip] Ein Reißverschluss hinten schließt es.
     [slit] Ein Schlitz hinten lässt es über die Hüfte.
    *[band] Die Taille bleibt so weit, wie sie ist.
  }

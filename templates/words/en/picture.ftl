@@ -25,6 +25,7 @@ picture-closed = { $closed ->
     [cord] A cord draws in the waist, and its ends hang down.
     [ties] It is open behind and is tied there.
     [button] A slit behind is closed by a button.
+    [zip] A zip behind closes it.
     [slit] A slit behind lets it pass the hips.
    *[band] The waist stays as wide as it is.
  }

@@ -25,6 +25,7 @@ picture-closed = { $closed ->
     [cord] Un cordón recoge la cintura y sus extremos cuelgan.
     [ties] Está abierta por detrás y se ata ahí.
     [button] Una abertura por detrás se cierra con un botón.
+    [zip] Una cremallera la cierra por detrás.
     [slit] Una abertura por detrás la deja pasar por la cadera.
    *[band] La cintura conserva su medida.
  }

@@ -25,6 +25,7 @@ picture-closed = { $closed ->
     [cord] Un cordon resserre la taille, ses bouts pendent.
     [ties] Le dos est ouvert et se noue.
     [button] Au dos, une fente se ferme par un bouton.
+    [zip] Une fermeture à glissière le ferme au dos.
     [slit] Au dos, une fente laisse passer les hanches.
    *[band] La taille garde sa largeur.
  }

@@ -7,7 +7,7 @@ from math import cos, pi, sin
 from random import Random
 
 from furbelow.s6_write.picture.hang import Place
-from furbelow.s6_write.picture.marks import FINE, OUTLINE
+from furbelow.s6_write.picture.marks import FINE, OUTLINE, STITCHES
 from furbelow.s6_write.picture.shape import Shape, Way
 from furbelow.s6_write.picture.tints import CLOTH, INK, LINING, Tint
 from furbelow.s6_write.picture.view import View, area, line, track
@@ -35,7 +35,7 @@ def band(shape: Shape, view: View) -> Iterator[str]:
     if shape.way and _faces(view, BACK):
         if shape.way.ties:
             yield from _bow(view, BACK, radius, top + deep / 2, shape.way.ties * 0.45, tint, wide=deep * 0.8)
-        if shape.way.button:
+        if shape.way.closed == "button":
             yield _button(view, radius, top + deep / 2)
 
 
@@ -48,7 +48,11 @@ def slit(way: Way, shape: Shape, view: View, outline: Sequence[Place]) -> Iterat
     above = view.spot(BACK, shape.waist / (2 * pi) + PROUD, top)
     foot = view.spot(BACK, out, top + way.length)
     yield area([(above.x - 6, above.y), (above.x + 10, above.y), foot[:2]], INK, 0.8)
-    yield line([(foot.x - 40, foot.y), (foot.x + 40, foot.y)], INK, FINE)
+    if way.closed == "zip":
+        for side in (-32, 32):
+            yield line([(above.x + side, above.y), (foot.x + side, foot.y)], INK, FINE, STITCHES)
+    else:
+        yield line([(foot.x - 40, foot.y), (foot.x + 40, foot.y)], INK, FINE)
 
 
 def _faces(view: View, angle: float) -> bool:

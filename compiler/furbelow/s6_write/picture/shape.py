@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import pi
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import gram_per_m2
@@ -81,12 +81,15 @@ class Band(NamedTuple):
     cord: float = 0.0
 
 
+Closed = Literal["ties", "button", "zip", "slit"]  # by what the way in is closed; a slit by what can't be seen
+
+
 class Way(NamedTuple):
-    """The way in beside a closed waist. length: of the slit. ties: how long each is, 0 for none. button: one closes it."""
+    """The way in beside a closed waist. length: of the slit. ties: how long each is, 0 for none."""
 
     length: float
     ties: float
-    button: bool
+    closed: Closed
 
 
 class Shape(NamedTuple):
@@ -181,7 +184,8 @@ def _way(run: Run) -> Way | None:
     sewn_on = [word_of(done.step.written, "tie") for done in run.performed if done.step.written.technique == "tie ends"]
     ties = max((float(run.solved.pieces[tie].length) for tie in sewn_on), default=0.0)
     for opening in run.final.openings.values():
-        return Way(float(opening.length), ties, opening.closed_by == "button")
+        closed: Closed = "zip" if opening.zipped else "button" if opening.closed_by == "button" else "slit"
+        return Way(float(opening.length), ties, "ties" if ties else closed)
     return None
 
 

@@ -14,7 +14,7 @@ from furbelow.s6_write.picture.worn import Worn
 from furbelow.s6_write.words.words import Words
 
 View = Literal["front", "side", "back", "peeled"]
-Closed = Literal["elastic", "cord", "ties", "button", "slit", "band"]
+Held = Literal["elastic", "cord", "band", "ties", "button", "zip", "slit"]
 LEAST_RISE = 3.0  # mm by which a hem must rise above what it hides before it is said
 
 
@@ -27,7 +27,7 @@ def told(run: Run, words: Words, shape: Shape, layers: Sequence[Worn], view: Vie
         "view": One(view, get_args(View)),
         "long": Length(max(run.drops.values())),
         "across": Length(Fraction(round(across)), "about"),
-        "closed": One(_closed(shape), get_args(Closed)),
+        "closed": One(_closed(shape), get_args(Held)),
         "layers": Things(tuple(_layer(layer, run) for layer in shape.layers), "clauses"),
     }
     caption = [words.text("picture-caption", values)]
@@ -36,9 +36,9 @@ def told(run: Run, words: Words, shape: Shape, layers: Sequence[Worn], view: Vie
     return words.text("picture-alt", values), " ".join(caption)
 
 
-def _closed(shape: Shape) -> Closed:
+def _closed(shape: Shape) -> Held:
     if shape.way:
-        return "ties" if shape.way.ties else "button" if shape.way.button else "slit"
+        return shape.way.closed
     if shape.band and shape.band.cord:
         return "cord"
     return "elastic" if shape.band and shape.band.drawn else "band"
