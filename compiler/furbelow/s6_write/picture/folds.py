@@ -18,6 +18,7 @@ from furbelow.s6_write.picture.view import ABOVE, Spot, View
 
 LEVELS = (0.0, 0.08, 0.17, 0.27, 0.38, 0.52, 0.74, 1.0)  # shares of a tier's depth at which columns have a spot
 FEWEST = 5
+ROUGH = 6  # columns to a fold of which only the hem is seen
 WAVE = 2.0  # the wave of a hem is drawn deeper than a level eye would see it
 UPPER = 0.5  # of a tier that another hangs from, the weight below straightens the folds
 FADES = 160.0  # mm in which the folds of a tier above are lost
@@ -76,11 +77,12 @@ def columns_of(
     last: bool,
     span: float,
     most: int,
+    fine: bool,
 ) -> tuple[tuple[Column, ...], tuple[Waved, ...]]:
     """The columns that can be seen, and the edge for the tier below.
 
     above: the edge that the tier hangs from. last: nothing hangs from it. span: how far round it reaches, to each side of
-    the middle of the front. most: so many folds at most are drawn.
+    the middle of the front. most: so many folds at most are drawn. fine: their curves are seen from near, and not only through other cloth.
     """
     levels = _levels(view, form, places, last)
     hem = places[-1]
@@ -91,7 +93,7 @@ def columns_of(
         widths.append(0.65 + 0.7 * luck.random())
         deeps.append((0.6 + 0.65 * luck.random()) * min(1.25, widths[-1]))
     across = 2 * pi / sum(widths)
-    around = 16 if folds < 14 else 12 if folds < 20 else 8
+    around = ROUGH if not fine else 16 if folds < 14 else 12 if folds < 20 else 8
     columns, edge, start = [], [], -pi
     for fold in range(folds):
         wide = widths[fold] * across

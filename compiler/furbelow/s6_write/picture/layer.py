@@ -55,6 +55,7 @@ def layer(sheet: Sheet, form: Form, view: View) -> Iterator[str]:
             last=number == len(tiers) - 1,
             span=sheet.layer.share * pi,
             most=sheet.most,
+            fine=not sheet.under,
         )
         meshes.append([column for column in columns if column.angle <= sheet.cut])
     tint = LINING if sheet.layer.lining else CLOTH
