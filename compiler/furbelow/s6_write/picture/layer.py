@@ -95,8 +95,9 @@ def _tier(sheet: Sheet, number: int, columns: Sequence[Column], view: View, tint
     else:
         yield creases(columns, luck)
         yield gathers(columns, tier, luck)
-    if not last:
-        yield line([column.hem for column in columns[::2]], INK, SEAM)
+    facing = [column.hem for column in columns[::2] if column.hem.near > 0]
+    if not last and facing:
+        yield line(facing, INK, SEAM)
     yield from _sides(columns)
     if sheet.cut < pi:
         yield from _turned_back(columns[-1], view, tint)
