@@ -79,3 +79,12 @@ def test_a_band_fits_across_its_interfacing_and_takes_no_more_of_the_roll_than_i
     roll = "  fusible: {kind: interfacing, width: 90 cm}\n"
     used = work(pieces, "- interface: {piece: band, with: fusible}", materials=roll).performed[0].used
     assert used[0].amount <= 80
+
+
+def test_two_gores_take_no_more_cloth_than_one_rectangle_as_wide_as_both_ends_of_one() -> None:
+    # Plane geometry: a slanting line through a rectangle parts it in two like trapezes; six gores of 20 and 40 cm over 60 cm,
+    # without seams, hold 6 x (20 + 40) / 2 x 60 cm = 10,800 cm2, and so do 3 rectangles of 60 x 60 cm.
+    gores = "gore: {from: net, count: 6, length: 20 cm, depth: 60 cm}"
+    piece = work(gores, "- gores: {piece: gore, hem: 40 cm}").solved.pieces["gore"]
+    assert piece.blank == (600, 600)
+    assert piece.rectangles * piece.blank[0] * piece.blank[1] == piece.count * piece.cut_area == 1_080_000

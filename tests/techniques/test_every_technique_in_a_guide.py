@@ -116,6 +116,14 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - attach: {edge: cuff.top, to: skirt.bottom}
         - sewn elastic: {edge: cuff.bottom, elastic: elastic, length: 90 cm}""",
     ),
+    "a gored skirt": (
+        "gore: {from: lawn, count: 6, length: 20 cm, depth: 60 cm}",
+        """- gores: {piece: gore, hem: 40 cm}
+        - join ends: {of: gore, into: one ring}
+        - neaten: {seam: gore.ends}
+        - narrow hem: {edge: gore.bottom}
+        - sewn elastic: {edge: gore.top, elastic: elastic, length: waist_girth - 8 cm}""",
+    ),
     "a shirred skirt": (
         """skirt: {from: lawn, length: 130 cm, depth: 60 cm}
         flounce: {from: lawn, length: 180 cm, depth: 15 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}

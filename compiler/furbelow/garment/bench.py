@@ -148,7 +148,7 @@ class Opening(NamedTuple):
 class Cloth(NamedTuple):
     """A piece on the bench. `in_parts`: cut in segments that are not joined yet.
 
-    blank: still the rectangle that its ring is to be cut from.
+    blank: still the rectangle that its ring or its gores are to be cut from.
     """
 
     piece: SolvedPiece
@@ -197,6 +197,8 @@ class Bench(NamedTuple):
     def cloth_at(self, piece: str, down: Fraction) -> Fraction:
         """How much cloth lies along a line `down` mm from the cut top edge: round a ring, or from end to end."""
         cloth, top = self.cloths[piece].piece, self.edges[f"{piece}.top"].cloth_length
+        if cloth.gore:
+            return top + (self.edges[f"{piece}.bottom"].cloth_length - top) * down / cloth.cut_depth
         if cloth.ring is None:
             return top
         flare = (cloth.ring.hem - cloth.ring.top) / cloth.ring.depth
@@ -270,7 +272,12 @@ def laid_out(solved: Solved) -> Bench:
     """The bench before the first step: every piece cut, flat, its edges raw."""
     cloths, edges = {}, {}
     for name, piece in solved.pieces.items():
-        cloths[name] = Cloth(piece, piece.count, in_parts=piece.piece.piecing is not None, blank=piece.ring is not None)
+        cloths[name] = Cloth(
+            piece,
+            piece.count,
+            in_parts=piece.piece.piecing is not None,
+            blank=piece.ring is not None or piece.gore is not None,
+        )
         ply = (Ply(name),)
         for side in ("top", "bottom", "start", "end"):
             length = piece.cut_length if side in ("top", "bottom") else piece.cut_depth

@@ -185,6 +185,8 @@ class Ledger(NamedTuple):
     def length_at(self, piece: str, down: Fraction) -> Fraction:
         """How long one copy of the piece is at a depth, without the margins of its ends: on a ring sector it grows with it."""
         cloth = self.bench.cloths[piece].piece
+        if cloth.gore:
+            return cloth.gore.top + (cloth.gore.hem - cloth.gore.top) * (down - cloth.gore.above) / cloth.gore.depth
         if cloth.ring is None:
             return cloth.length
         sector = cloth.ring

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Span
+from furbelow.garment.gore import Gore
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.spec import Material, Piece, Spec, Step
 from furbelow.measure.quantity import Quantity
@@ -55,7 +56,8 @@ class Allowance(NamedTuple):
 
     `args` names length parameters of the step ("seam", "turn up"); each counts once, so naming one twice takes it
     twice. `doubles` marks a piece that is folded in half along its length: its cut depth is twice what shows.
-    `hem` names the step length of the bottom edge, for a piece that is cut between two arcs.
+    `hem` names the step length of the bottom edge, for a piece that is cut between two arcs; `gore`, for one that is cut
+    along a slanting line.
     """
 
     piece: str
@@ -63,13 +65,14 @@ class Allowance(NamedTuple):
     args: tuple[str, ...]
     doubles: bool = False
     hem: str = ""
+    gore: str = ""
 
 
 class SolvedPiece(NamedTuple):
     """A piece with its numbers in mm. cut_length = length + takes at start and end; cut_depth likewise.
 
-    ring: for a piece cut between two arcs, of which length is the upper one; None for a rectangle.
-    blank: length and depth of the rectangle to cut out.
+    ring: for a piece cut between two arcs, of which length is the upper one; gore: for one cut along a slanting line; None
+    for a rectangle. blank: length and depth of the rectangle to cut out; rectangles: how many of them.
     """
 
     piece: Piece
@@ -81,6 +84,17 @@ class SolvedPiece(NamedTuple):
     folded: bool  # depth shows once, is cut twice
     blank: tuple[Fraction, Fraction]
     ring: RingSector | None = None
+    gore: Gore | None = None
+
+    @property
+    def rectangles(self) -> int:
+        return self.gore.rectangles(self.count) if self.gore else self.count
+
+    @property
+    def cut_area(self) -> Fraction:
+        """Of one copy, in mm2."""
+        shape = self.ring or self.gore
+        return shape.area if shape else self.cut_length * self.cut_depth
 
     @property
     def name(self) -> str:

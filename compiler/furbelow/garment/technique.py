@@ -100,6 +100,7 @@ class Picture(StrEnum):
     INTERFACING = "interfacing"
     PETERSHAM = "petersham"
     SEWN_ELASTIC = "sewn elastic"
+    GORES = "gores"
 
 
 class Tool(StrEnum):

@@ -10,6 +10,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged, in_reading_order
+from furbelow.garment.gore import Gore
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.solved import Allowance, Solved, SolvedMaterial, SolvedPiece, SolvedStep
 from furbelow.garment.spec import Spec, Step, Written
@@ -171,6 +172,7 @@ class Prepared(NamedTuple):
             self._ring(name, values, steps),
             (values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value),
         )
+        gore = self._gore(name, values, steps)
         return SolvedPiece(
             piece=self.spec.pieces[name],
             count=int(values[f"{name}.count"].as_number()),
@@ -179,22 +181,32 @@ class Prepared(NamedTuple):
             depth=values[f"{name}.depth"].value,
             cut_depth=cut[1],
             folded=name in self.equations.folded,
-            blank=ring.blank(values["rounding"].value) if ring else cut,
+            blank=ring.blank(values["rounding"].value) if ring else gore.blank if gore else cut,
             ring=ring,
+            gore=gore,
         )
 
     def _ring(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> RingSector | None:
         """The arcs of a piece whose bottom edge a step makes longer than its top."""
-        hems = (
-            values[step_name(step, taking.hem)].as_length_mm()
-            for step in steps
-            for taking in self.takes.get(step.index, ())
-            if taking.piece == name and taking.hem
-        )
-        hem, length, depth = next(hems, None), values[f"{name}.length"].value, values[f"{name}.depth"].value
-        if hem is None or hem <= length:
+        taking = ((step, each.hem) for step in steps for each in self.takes.get(step.index, ()) if each.piece == name)
+        hem = next((values[step_name(step, hem)].as_length_mm() for step, hem in taking if hem), None)
+        if hem is None or hem <= values[f"{name}.length"].value:
             return None
+        return RingSector(values[f"{name}.length"].value, hem, *self._around(name, values))
+
+    def _gore(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> Gore | None:
+        """The slanting side of a piece that a step cuts to gores."""
+        taking = ((step, each.gore) for step in steps for each in self.takes.get(step.index, ()) if each.piece == name)
+        hem = next((values[step_name(step, gore)].as_length_mm() for step, gore in taking if gore), None)
+        if hem is None or hem <= values[f"{name}.length"].value:
+            return None
+        cloth = self.spec.materials.get(self.spec.pieces[name].cloth.text)
+        paired = cloth is None or not cloth.one_way
+        return Gore(values[f"{name}.length"].value, hem, *self._around(name, values), paired)
+
+    def _around(self, name: str, values: Mapping[str, Quantity]) -> tuple[Fraction, Fraction, Fraction, Fraction]:
+        """The depth of a shaped piece, and what is taken above, below and at each end of it."""
+        depth = values[f"{name}.depth"].value
         above = values[f"{name}.top_takes"].value if f"{name}.top_takes" in values else Fraction(0)
-        below = values[f"{name}.cut_depth"].value - depth - above
-        ends = (values[f"{name}.cut_length"].value - length) / 2
-        return RingSector(length, hem, depth, above, below, ends)
+        ends = (values[f"{name}.cut_length"].value - values[f"{name}.length"].value) / 2
+        return depth, above, values[f"{name}.cut_depth"].value - depth - above, ends

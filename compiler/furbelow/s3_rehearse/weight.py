@@ -10,6 +10,7 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.garment.gore import Gore
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.solved import Derivation, SolvedMaterial, SolvedPiece
 from furbelow.garment.spec import SupplyKind
@@ -72,8 +73,7 @@ def grams_of(run: Run) -> Fraction | None:
         per_area = materials[piece.piece.cloth.text].amounts.get("weight")
         if per_area is None:
             return None
-        area = piece.ring.area if piece.ring else piece.cut_length * piece.cut_depth
-        total += piece.count * area * per_area.value
+        total += piece.count * piece.cut_area * per_area.value
     for use in (use for done in run.performed for use in done.used):
         amounts = materials[use.material].amounts
         if materials[use.material].material.kind not in _SEWN_IN or "weight" not in amounts:
@@ -100,6 +100,11 @@ def _piece(run: Run, piece: SolvedPiece) -> Iterator[Derivation]:
         area = known[f"{name}.cut_area"].value
         yield known[f"{name}.cut_area"]
         names[1:3] = [f"{name}.cut_area"]
+    if piece.gore is not None:
+        known[f"{name}.cut_area"] = _gore_area(run, piece, piece.gore)
+        area = known[f"{name}.cut_area"].value
+        yield known[f"{name}.cut_area"]
+        names[1:3] = [f"{name}.cut_area"]
     yield _reason(run, f"{name}.weight", count * area * per_area, " * ".join(names), names, known)
 
 
@@ -115,6 +120,23 @@ def _ring_area(run: Run, piece: SolvedPiece, ring: RingSector) -> Derivation:
         Quantity(ring.area, _AREA),
         "angle / 2 * (outer^2 - inner^2) + 2 * ends * (outer - inner)",
         f"{angle} / 2 * (({outer})^2 - ({inner})^2) + 2 * {mm(ring.ends).show(run.solved.spec.system)} * ({outer} - {inner})",
+        (),
+        None,
+        piece.piece.span,
+        "piece",
+    )
+
+
+def _gore_area(run: Run, piece: SolvedPiece, gore: Gore) -> Derivation:
+    """The cut gore, with its margins: the mean of its ends by its depth."""
+    top, bottom, deep = (
+        mm(each).show(run.solved.spec.system) for each in (gore.cut_top, gore.cut_bottom, gore.cut_depth)
+    )
+    return Derivation(
+        f"{piece.name}.cut_area",
+        Quantity(gore.area, _AREA),
+        "(cut top + cut bottom) / 2 * cut depth",
+        f"({top} + {bottom}) / 2 * {deep}",
         (),
         None,
         piece.piece.span,

@@ -59,7 +59,7 @@ def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
     name, piecing = piece.name, piece.piece.piecing
     grain = piece.piece.grain
     if piecing is None:
-        return Strip(name, *piece.blank, piece.count, grain=grain)
+        return Strip(name, *piece.blank, piece.rectangles, grain=grain)
     return Strip(
         name,
         *piece.blank,

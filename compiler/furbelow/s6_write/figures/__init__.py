@@ -21,6 +21,7 @@ from furbelow.s6_write.figures.elastic import closed_gap, drawing_in
 from furbelow.s6_write.figures.faced_edge import bagged_edge, faced_edge
 from furbelow.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
 from furbelow.s6_write.figures.gathering import gathering
+from furbelow.s6_write.figures.gores import gores
 from furbelow.s6_write.figures.hang_loops import hang_loops
 from furbelow.s6_write.figures.hem_section import trimmed_edge, turned_twice
 from furbelow.s6_write.figures.joined_strips import joined_strips
@@ -90,6 +91,7 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.INTERFACING: interfacing,
     Picture.PETERSHAM: petersham,
     Picture.SEWN_ELASTIC: sewn_elastic,
+    Picture.GORES: gores,
 }
 
 

@@ -35,18 +35,18 @@ def _cut_line(piece: SolvedPiece, cutting: Cutting, words: Words) -> CutLine:
         letter=cutting.letters[piece.name],
         piece=piece.label,
         cloth=words.said(Supply(piece.piece.cloth.text)),
-        count=str(piece.count),
+        count=str(piece.rectangles),
         cut_length=words.said(Length(piece.blank[0], "cut")),
         cut_depth=words.said(Length(piece.blank[1], "cut")),
         finished=words.text("cut-finished-folded" if piece.folded else "cut-finished", finished),
         note=words.text(note, {"joins": joins}),
-        why=_numbers(piece.name, between_arcs=piece.ring is not None),
+        why=_numbers(piece.name, shaped=piece.ring is not None or piece.gore is not None),
     )
 
 
-def _numbers(piece: str, *, between_arcs: bool) -> tuple[str, ...]:
-    # Of a piece between two arcs the rectangle is cut that it lies in, and that has no name in the spec.
-    cut = () if between_arcs else ("cut_length", "cut_depth")
+def _numbers(piece: str, *, shaped: bool) -> tuple[str, ...]:
+    # Of a piece of another shape the rectangle is cut that it lies in, and that has no name in the spec.
+    cut = () if shaped else ("cut_length", "cut_depth")
     return tuple(f"{piece}.{size}" for size in ("length", "depth", *cut, "count"))
 
 

@@ -87,7 +87,7 @@ def _piece(garments: Sequence[Garment], name: str) -> ChartGroup:
     return ChartGroup(
         words.text("chart-piece", {"piece": Pieces((name,))}),
         (
-            row("chart-count", lambda piece: piece.count),
+            row("chart-count", lambda piece: piece.rectangles),
             row("chart-length", lambda piece: Length(piece.length)),
             row("chart-depth-folded" if first.folded else "chart-depth", lambda piece: Length(piece.depth)),
             row("chart-cut-length", lambda piece: Length(piece.blank[0], "cut")),

@@ -60,8 +60,9 @@ def strips_not_joined(bench: Bench, step: Step, arg: str, pieces: Iterable[str])
                 step,
                 arg,
                 "FB353",
-                f"`{piece}` is still a rectangle, and its ring is not cut out yet",
-                help="move its `ring cut` before this step",
+                f"`{piece}` is still a rectangle, and its {'gores are' if bench.cloths[piece].piece.gore else 'ring is'}"
+                " not cut out yet",
+                help=f"move its `{'gores' if bench.cloths[piece].piece.gore else 'ring cut'}` before this step",
             )
         if bench.cloths[piece].in_parts:
             return fault_at(
