@@ -34,6 +34,10 @@ cutting-wash-trims = Vor dem Abmessen waschen und trocknen, wie später das Klei
 cutting-wash = Den Stoff ({ $cloth }) vor dem Zuschneiden waschen, trocknen und bügeln: Er läuft etwa { $shrinks } ein.
     .check = Er ist ganz trocken und liegt flach.
     .remedy = Länger trocknen und der Länge nach noch einmal bügeln.
+# Es ist kein Einlaufen angegeben, und die Faser läuft bekanntlich ein.
+cutting-wash-unknown = Den Stoff ({ $cloth }) vor dem Zuschneiden waschen, trocknen und bügeln, wie später das Kleidungsstück: Neuer Stoff läuft ein, und wie viel, ist nicht angegeben.
+    .check = { cutting-wash.check }
+    .remedy = { cutting-wash.remedy }
 cutting-selvedges = Die Webkanten des Stoffs ({ $cloth }) abschneiden. Das Ende begradigen, an dem begonnen wird: entlang eines Fadens schneiden, bei Tüll entlang einer Lochreihe.
     .check = Es bleiben mindestens { $length } Länge.
     .remedy = Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.

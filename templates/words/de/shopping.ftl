@@ -20,9 +20,15 @@ shopping-width = { $joins ->
 shopping-width-chosen = { shopping-width }, gewählt
 shopping-no-price = kein Preis
 # $reels (Zahl)
-shopping-thread = { $reels ->
-    [one] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rolle gleichzeitig auf der Maschine
-   *[other] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rollen gleichzeitig auf der Maschine
+shopping-thread = { $looped ->
+    [yes] { $reels ->
+        [one] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rolle gleichzeitig auf der Maschine
+       *[other] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rollen gleichzeitig auf der Maschine
+    }
+   *[no] { $reels ->
+        [one] Nadel { $needle }, Spule { $bobbin }, { $waste } Verschnitt; { $reels } Rolle gleichzeitig auf der Maschine
+       *[other] Nadel { $needle }, Spule { $bobbin }, { $waste } Verschnitt; { $reels } Rollen gleichzeitig auf der Maschine
+    }
  }
 # $bobbins (Zahl)
 shopping-bobbins = { $bobbins ->

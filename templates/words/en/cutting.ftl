@@ -34,6 +34,10 @@ cutting-wash-trims = Wash and dry the { $trims } as the garment will be washed, 
 cutting-wash = Wash, dry and press the { $cloth } before cutting: it shrinks about { $shrinks }.
     .check = It is dry all through and lies flat.
     .remedy = Dry it longer, and press it again along its length.
+# No shrinkage is given, and its fibre is known to shrink.
+cutting-wash-unknown = Wash, dry and press the { $cloth } before cutting, as the garment will be washed: new cloth shrinks, and by how much is not said.
+    .check = { cutting-wash.check }
+    .remedy = { cutting-wash.remedy }
 cutting-selvedges = Cut off the selvedges of the { $cloth }. Straighten the end that you begin at: cut along one thread, in net along a row of holes.
     .check = At least { $length } of length is left.
     .remedy = If it is too short, buy what is missing before you cut anything.

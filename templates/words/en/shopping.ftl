@@ -20,9 +20,15 @@ shopping-width = { $joins ->
 shopping-width-chosen = { shopping-width }, chosen
 shopping-no-price = no price
 # $reels (number)
-shopping-thread = { $reels ->
-    [one] needle { $needle }, bobbin { $bobbin }, looper { $looper }, { $waste } for waste; { $reels } reel on the machine at once
-   *[other] needle { $needle }, bobbin { $bobbin }, looper { $looper }, { $waste } for waste; { $reels } reels on the machine at once
+shopping-thread = { $looped ->
+    [yes] { $reels ->
+        [one] needle { $needle }, bobbin { $bobbin }, looper { $looper }, { $waste } for waste; { $reels } reel on the machine at once
+       *[other] needle { $needle }, bobbin { $bobbin }, looper { $looper }, { $waste } for waste; { $reels } reels on the machine at once
+    }
+   *[no] { $reels ->
+        [one] needle { $needle }, bobbin { $bobbin }, { $waste } for waste; { $reels } reel on the machine at once
+       *[other] needle { $needle }, bobbin { $bobbin }, { $waste } for waste; { $reels } reels on the machine at once
+    }
  }
 # $bobbins (number)
 shopping-bobbins = { $bobbins ->

@@ -34,6 +34,10 @@ cutting-wash-trims = Lava y seca lo siguiente tal como se lavará la prenda, ant
 cutting-wash = Lava, seca y plancha la tela ({ $cloth }) antes de cortar: encoge cerca de un { $shrinks }.
     .check = Está seca del todo y queda lisa.
     .remedy = Sécala más tiempo y vuelve a plancharla a lo largo.
+# No se indica cuánto encoge, y se sabe que su fibra encoge.
+cutting-wash-unknown = Lava, seca y plancha la tela ({ $cloth }) antes de cortar, como se lavará la prenda: la tela nueva encoge, y no se indica cuánto.
+    .check = { cutting-wash.check }
+    .remedy = { cutting-wash.remedy }
 cutting-selvedges = Corta los orillos de la tela ({ $cloth }). Endereza el extremo por el que empiezas: corta siguiendo un hilo; en el tul, siguiendo una hilera de agujeros.
     .check = Quedan al menos { $length } de largo.
     .remedy = Si es demasiado corta, compra lo que falte antes de cortar nada.

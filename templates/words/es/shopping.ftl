@@ -20,9 +20,15 @@ shopping-width = { $joins ->
 shopping-width-chosen = { shopping-width }, elegido
 shopping-no-price = sin precio
 # $reels (número)
-shopping-thread = { $reels ->
-    [one] aguja { $needle }, canilla { $bobbin }, áncora { $looper }, { $waste } de desperdicio; { $reels } carrete a la vez en la máquina
-   *[other] aguja { $needle }, canilla { $bobbin }, áncora { $looper }, { $waste } de desperdicio; { $reels } carretes a la vez en la máquina
+shopping-thread = { $looped ->
+    [yes] { $reels ->
+        [one] aguja { $needle }, canilla { $bobbin }, áncora { $looper }, { $waste } de desperdicio; { $reels } carrete a la vez en la máquina
+       *[other] aguja { $needle }, canilla { $bobbin }, áncora { $looper }, { $waste } de desperdicio; { $reels } carretes a la vez en la máquina
+    }
+   *[no] { $reels ->
+        [one] aguja { $needle }, canilla { $bobbin }, { $waste } de desperdicio; { $reels } carrete a la vez en la máquina
+       *[other] aguja { $needle }, canilla { $bobbin }, { $waste } de desperdicio; { $reels } carretes a la vez en la máquina
+    }
  }
 # $bobbins (número)
 shopping-bobbins = { $bobbins ->

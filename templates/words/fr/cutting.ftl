@@ -34,6 +34,10 @@ cutting-wash-trims = Laver et sécher les fournitures suivantes comme le vêteme
 cutting-wash = Laver, sécher et repasser le tissu ({ $cloth }) avant de couper : il rétrécit de { $shrinks } environ.
     .check = Il est sec à cœur et à plat.
     .remedy = Le sécher plus longtemps, et le repasser à nouveau dans la longueur.
+# Aucun retrait n’est indiqué, et la fibre est connue pour rétrécir.
+cutting-wash-unknown = Laver, sécher et repasser le tissu ({ $cloth }) avant de couper, comme le vêtement sera lavé : un tissu neuf rétrécit, et de combien n’est pas indiqué.
+    .check = { cutting-wash.check }
+    .remedy = { cutting-wash.remedy }
 cutting-selvedges = Couper les lisières du tissu ({ $cloth }). Redresser le bout par où l’on commence : couper le long d’un fil, dans le tulle le long d’une rangée de trous.
     .check = Il reste au moins { $length } de longueur.
     .remedy = S’il est trop court, acheter ce qui manque avant de rien couper.

@@ -20,9 +20,15 @@ shopping-width = { $joins ->
 shopping-width-chosen = { shopping-width }, retenue
 shopping-no-price = sans prix
 # $reels (nombre)
-shopping-thread = { $reels ->
-    [one] aiguille { $needle }, canette { $bobbin }, boucleur { $looper }, { $waste } de perte ; { $reels } bobine à la fois sur la machine
-   *[other] aiguille { $needle }, canette { $bobbin }, boucleur { $looper }, { $waste } de perte ; { $reels } bobines à la fois sur la machine
+shopping-thread = { $looped ->
+    [yes] { $reels ->
+        [one] aiguille { $needle }, canette { $bobbin }, boucleur { $looper }, { $waste } de perte ; { $reels } bobine à la fois sur la machine
+       *[other] aiguille { $needle }, canette { $bobbin }, boucleur { $looper }, { $waste } de perte ; { $reels } bobines à la fois sur la machine
+    }
+   *[no] { $reels ->
+        [one] aiguille { $needle }, canette { $bobbin }, { $waste } de perte ; { $reels } bobine à la fois sur la machine
+       *[other] aiguille { $needle }, canette { $bobbin }, { $waste } de perte ; { $reels } bobines à la fois sur la machine
+    }
  }
 # $bobbins (nombre)
 shopping-bobbins = { $bobbins ->

@@ -19,6 +19,8 @@ from furbelow.s6_write.words.words import Words
 
 # A plan that takes more of the width than this share names the width to look for: cloth is seldom narrower by so much.
 NEARLY_ALL = Fraction(3, 4)
+# Fibres whose new cloth is washed before it is cut, however little the spec says of it: common practice, no source.
+_SHRINK = frozenset({"cotton", "linen", "viscose"})
 
 
 def cut_lines(pieces: Mapping[str, SolvedPiece], cutting: Cutting, words: Words) -> tuple[CutLine, ...]:
@@ -60,8 +62,11 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
         "width": Length(needs, "cut"),
         "length": Length(plan.laid_length, "cut"),
     }
+    material = sheet.material
     if sheet.bolt.shrinkage:
         yield said_action("cutting-wash", values, words)
+    elif "shrinkage" not in material.amounts and material.material.fibre in _SHRINK:
+        yield said_action("cutting-wash-unknown", values, words)
     wide = needs > NEARLY_ALL * plan.usable_width
     yield said_action("cutting-selvedges-wide" if wide else "cutting-selvedges", values, words)
     if plan.folded:

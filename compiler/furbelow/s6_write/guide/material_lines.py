@@ -33,7 +33,7 @@ def material_lines(shopping: ShoppingList, words: Words) -> tuple[MaterialLine, 
     return tuple(
         MaterialLine(
             name=words.name(line.name),
-            description=words.said(Things(tuple(_description(line, words)), "row")),
+            description=words.said(Things(tuple(_beside_its_name(line, words)), "row")),
             amount=words.said(bought(line)),
             need=words.said(_needed(line)),
             use=words.said(Things((Things(line.placement, "row"), *_thread(line, shopping)), "clauses")),
@@ -111,11 +111,20 @@ def _thread(line: Line, shopping: ShoppingList) -> Iterator[Part]:
         yield Part("use-bobbins", {"bobbins": shopping.bobbins.bobbins})
 
 
-def _description(line: Line, words: Words) -> Iterator[Value]:
-    amounts, material = line.material.amounts, line.material.material
+def described(line: Line, words: Words) -> str:
+    """What it is and what to look for, where its name does not stand beside it."""
+    return words.said(Things((Supply(line.name), *_description(line)), "row"))
+
+
+def _beside_its_name(line: Line, words: Words) -> Iterator[Value]:
     # In another language than that of the spec its name is what it is, and said already.
-    if not (words.say.solved.spec.is_translated and material.about):
+    if not (words.say.solved.spec.is_translated and line.material.material.about):
         yield Supply(line.name)
+    yield from _description(line)
+
+
+def _description(line: Line) -> Iterator[Value]:
+    amounts, material = line.material.amounts, line.material.material
     if "width" in amounts:
         yield Part("buy-wide", {"width": Length(amounts["width"].as_length_mm())})
     if "length" in amounts:

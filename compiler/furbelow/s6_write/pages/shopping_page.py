@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from furbelow.garment.message import Length, Money, Number, Share, Value
+from furbelow.garment.message import Length, Money, Number, Share, Value, flag
 from furbelow.s5_buy.shopping import Line, ShoppingList
-from furbelow.s6_write.guide.material_lines import material_lines
+from furbelow.s6_write.guide.material_lines import described, material_lines
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.pages.markdown_page import escaped
 from furbelow.s6_write.words.words import Words
@@ -19,7 +19,7 @@ def shopping_markdown(shopping: ShoppingList, title: str, whose: str, words: Wor
     told = [f"# {escaped(words.text('shopping-title', {'title': title, 'whose': whose}))}", ""]
     for line, row in zip(shopping.lines, material_lines(shopping, words), strict=True):
         cost = f" ({row.cost})" if row.cost else ""
-        told.append(f"- [ ] **{escaped(row.amount)}** {escaped(row.description)}{cost}")
+        told.append(f"- [ ] **{escaped(row.amount)}** {escaped(described(line, words))}{cost}")
         told.append(f"    - {escaped(words.text('shopping-needed', {'amount': row.need, 'use': row.use}))}")
         told += _offers(line, words, shopping.currency)
         told += _thread(shopping, words) if line.unit == "reels" else []
@@ -47,6 +47,7 @@ def _thread(shopping: ShoppingList, words: Words) -> list[str]:
     parts: dict[str, Value | str] = {
         "needle": Length(thread.needle, "buy"),
         "bobbin": Length(thread.bobbin, "buy"),
+        "looped": flag(thread.looper),
         "looper": Length(thread.looper, "buy"),
         "waste": Share(thread.waste),
         "reels": thread.reels_at_once,
