@@ -22,9 +22,9 @@ def call(spec: Path, **more: Any) -> Asked:
 
 
 @contextmanager
-def running(spec: Path) -> Iterator[tuple[Watch, int]]:
+def running(spec: Path, **more: Any) -> Iterator[tuple[Watch, int]]:
     """The watch and the port of a preview of that spec, for its first size."""
-    watch = Watch([str(spec)], Builder(call(spec)).build)
+    watch = Watch([str(spec)], Builder(call(spec, **more)).build)
     server = preview_server(watch, Trials(call(spec)), spec.name)
     serving = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.02}, daemon=True)
     serving.start()

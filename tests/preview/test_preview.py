@@ -146,6 +146,19 @@ def test_a_fault_is_told_and_the_last_good_guide_is_kept(spec: Path, preview: tu
     assert b"Tansy dancing" in ask(port, "/guide")[2]
 
 
+def test_words_of_the_workroom_are_watched_too(spec: Path) -> None:
+    words = spec.parent / "words" / "en"
+    words.mkdir(parents=True)
+    room = spec.parent / "room.yaml"
+    room.write_text("workroom: 1\nwords: words\n", encoding="utf-8")
+    with running(spec, workroom=str(room)) as (_, port):
+        assert b"Look the garment over" in ask(port, "/guide")[2]
+        (words / "mine.ftl").write_text("last-look-title = Have a good look at it\n", encoding="utf-8")
+        assert b"Have a good look at it" in state(port, after=1)["page"]
+        (words / "mine.ftl").write_text("last-look-title = Have a long look at it\n", encoding="utf-8")
+        assert b"Have a long look at it" in state(port, after=2)["page"]
+
+
 def test_a_save_by_renaming_is_seen_too(spec: Path, preview: tuple[Watch, int]) -> None:
     _, port = preview
     beside = spec.with_suffix(".new")

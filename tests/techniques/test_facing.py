@@ -61,3 +61,14 @@ def test_a_stack_is_faced_through_every_layer() -> None:
     )
     assert worked.bench.edge("under.top").state is State.SEWN
     assert worked.bench.edge("under.top").used == 10
+
+
+def test_the_margin_of_a_curved_edge_is_clipped_before_it_is_turned_and_a_straight_one_is_not() -> None:
+    pieces = """cape: {from: lawn, length: 100 cm, depth: 40 cm}
+    facing: {from: lawn, length: 100 cm, depth: 6 cm}"""
+    cut = "- ring cut: {piece: cape, hem: 180 cm}\n- ring cut: {piece: facing, hem: 110 cm}\n"
+    step = "\n- facing: {edge: cape.top, with: facing.top, seam: 8 mm}"
+    marks = [action.mark for action in sound(pieces, f"{cut}{READY}{step}").tellings()[-1].actions]
+    assert marks[1:4] == ["facing-sew-ring", "facing-clip", "facing-understitch-ring"]
+    straight = [action.mark for action in sound(PIECES, f"{READY}{step}").tellings()[-1].actions]
+    assert "facing-clip" not in straight

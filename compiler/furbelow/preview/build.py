@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import os
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from furbelow.diagnose.fault import Fault, has_errors
 from furbelow.diagnose.report_text import render, tally
+from furbelow.garment.workroom import Workroom
 from furbelow.order.make_one import make_page
 from furbelow.order.read_order import Asked, OrderReader
 from furbelow.order.unread import Unread
@@ -16,7 +19,7 @@ from furbelow.s1_read.used_files import files_used
 class Built:
     """guide: the page, or nothing where the spec is at fault. report: all faults as text, "" for none.
 
-    built_on: the files that the spec is built on, those too that are not there yet.
+    built_on: the files that the spec is built on and those that the workroom names, those too that are not there yet.
     """
 
     guide: bytes | None
@@ -25,11 +28,23 @@ class Built:
     built_on: tuple[str, ...] = ()
 
 
+def files_of_room(room: Workroom) -> Iterator[str]:
+    """The files that a workroom names: its font, the folder of its words and all in it."""
+    if room.font is not None:
+        yield room.font
+    if room.words is not None:
+        yield room.words
+        for folder, _, names in os.walk(room.words):
+            yield folder
+            yield from (os.path.join(folder, name) for name in names if name.endswith(".ftl"))
+
+
 class Builder:
     """Builds for the size or wearer that the call names; for the spec's first size where it names none."""
 
     def __init__(self, asked: Asked) -> None:
         self._asked = asked
+        self._of_the_room: tuple[str, ...] = ()  # its font and its words, as far as a build came to read them
         self._plans = b""  # of the last build: most saves leave some cloth to be cut as it was
 
     def build(self) -> Built:
@@ -46,7 +61,8 @@ class Builder:
         sound = guide is not None and not has_errors(reader.told)
         report, counted = render(reader.told, reader.sources), tally(dict.fromkeys(reader.told))
         used = files_used(self._asked.spec, reader.sources.get(self._asked.spec, ""))
-        return Built(guide if sound else None, report, counted, tuple(file.path for file in used))
+        built_on = (*(file.path for file in used), *self._of_the_room)
+        return Built(guide if sound else None, report, counted, built_on)
 
     def _guide(self, reader: OrderReader) -> bytes | None:
         spec, faults = reader.spec_and_faults(self._asked.spec)
@@ -60,7 +76,9 @@ class Builder:
                 help_ = "add `sizes` to the spec, or call with --wearer FILE"
                 reader.stop([Fault("FB214", nobody, help=help_)])
             asked = asked._replace(size=next(iter(spec.sizes)))
-        page = make_page(reader.the_one(reader.orders_of(spec, asked)), self._plans)
+        order = reader.the_one(reader.orders_of(spec, asked))
+        self._of_the_room = tuple(files_of_room(order.room))
+        page = make_page(order, self._plans)
         reader.tell(page.faults)
         if page.value is None:
             return None

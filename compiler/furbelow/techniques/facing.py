@@ -37,7 +37,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
+from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, SHEARS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.laying import margins, on_arc, seam_window
@@ -45,6 +45,8 @@ from furbelow.techniques.shared.preconditions import not_long
 from furbelow.techniques.shared.ring_drop import dropped_first
 
 UNDERSTITCH = Fraction(2)
+# House rules, maker to confirm: how far apart a curved margin is cut into, and how near to its seam.
+CLIPS, CLIP_SHORT = Fraction(15), Fraction(2)
 SIDES = ("top", "bottom")
 
 
@@ -104,9 +106,14 @@ class Facing:
             sew = "facing-lay-ring", "facing-sew-ring", "facing-understitch-ring"
         else:
             sew = "facing-lay-flat", "facing-sew-flat", "facing-understitch-flat"
+        curved = any(done.before.cloths[piece].piece.ring is not None for piece in edge.pieces)
         catch = "facing-catch-ring" if done.before.ring(edge) else "facing-catch-flat"
+        # A margin on a curve is too short or too long for where it is turned to: cut into, it opens or closes.
+        clip = ("facing-clip",) if curved else ()
         values: Values = {
             "edge": edge_said(edge),
+            "clips": Length(CLIPS, "about"),
+            "clip-short": Length(CLIP_SHORT, "about"),
             "facing": Pieces((edge_at(written, "with").piece,)),
             "seam-width": Length(done.step.mm("seam")),
             "understitch": Length(UNDERSTITCH, "about"),
@@ -117,9 +124,9 @@ class Facing:
         return Instructions(
             "facing-title",
             "facing-aim",
-            tuple(Action(name, edge.copies) for name in (*sew, "facing-turn", catch)),
+            tuple(Action(name, edge.copies) for name in (*sew[:2], *clip, sew[2], "facing-turn", catch)),
             values,
-            (PINS_OUT, iron_hot(done, say), HAND_NEEDLE),
+            (PINS_OUT, iron_hot(done, say), HAND_NEEDLE, *((SHEARS,) if curved else ())),
             (*iron_tools(done, say), Tool.HAND_NEEDLE),
             waits=dropped_first(done, edge),
         )

@@ -10,6 +10,10 @@ facing-lay-ring = { PIECE($facing) } rechts auf rechts auf { EDGE($edge) } legen
 facing-lay-flat = { PIECE($facing) } rechts auf rechts auf { EDGE($edge) } legen, Ende auf Ende, und { pin }.
 facing-sew-ring = { $seam-width } neben der Kante steppen, { $length } rundum, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
 facing-sew-flat = { $seam-width } neben der Kante steppen, { $length }, { $stitch }; an beiden Enden verriegeln.
+# Eine gebogene Nahtzugabe legt sich nach dem Wenden nicht flach.
+facing-clip = Die Kante ist gebogen: beide Nahtzugaben alle { $clips } einschneiden, bis { $clip-short } vor die Naht.
+    .check = Die Nahtzugaben legen sich flach, kein Stich ist durchgeschnitten.
+    .remedy = Wo ein Stich durchgeschnitten ist, diese Strecke etwas weiter innen neu steppen.
 # Die Naht hält die Nahtzugabe am Streifen, damit er nicht nach außen rollt.
 facing-understitch-ring = Beide Nahtzugaben zu { PIECE($facing) } hin legen und untersteppen: rechte Stoffseite von { PIECE($facing, form: "short") } oben, { $understitch } neben der Naht durch Beleg und beide Nahtzugaben, { $length } rundum.
     .check = Beide Nahtzugaben sind überall gefasst, der Oberstoff nicht.

@@ -10,6 +10,10 @@ facing-lay-ring = Lay { PIECE($facing) } on { EDGE($edge) }, right sides togethe
 facing-lay-flat = Lay { PIECE($facing) } on { EDGE($edge) }, right sides together, ends on ends, and { pin } it.
 facing-sew-ring = Sew { $seam-width } from the edge, { $length } all round, { $stitch }. Let the end overlap the start by three stitches.
 facing-sew-flat = Sew { $seam-width } from the edge, { $length }, { $stitch }, a few stitches back at both ends.
+# A margin on a curve does not lie flat where it is turned to.
+facing-clip = The edge is curved: cut into both margins every { $clips }, up to { $clip-short } before the stitches.
+    .check = The margins open or close flat, and no stitch is cut.
+    .remedy = Where a stitch is cut, sew that stretch again, a little further in.
 # The row holds the margin to the strip, so that the strip does not roll out.
 facing-understitch-ring = Turn both margins towards { PIECE($facing) }. The right side of { PIECE($facing) } up, sew { $understitch } from the seam through it and both margins, { $length } all round.
     .check = Both margins are caught all along and the row does not reach the outer cloth.

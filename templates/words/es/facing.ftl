@@ -10,6 +10,10 @@ facing-lay-ring = Coloca { PIECE($facing) } sobre { EDGE($edge) }, derecho con d
 facing-lay-flat = Coloca { PIECE($facing) } sobre { EDGE($edge) }, derecho con derecho, extremo con extremo, y { pin } a lo largo.
 facing-sew-ring = Cose a { $seam-width } del borde, { $length } todo alrededor, { $stitch }. Al terminar, monta tres puntadas sobre el principio.
 facing-sew-flat = Cose a { $seam-width } del borde, { $length }, { $stitch }, rematando en los dos extremos.
+# Un margen curvo no queda plano al volverlo.
+facing-clip = El borde es curvo: da piquetes en los dos márgenes cada { $clips }, hasta { $clip-short } antes de la costura.
+    .check = Los márgenes quedan planos y no hay ninguna puntada cortada.
+    .remedy = Donde haya una puntada cortada, vuelve a coser ese tramo un poco más adentro.
 # El pespunte sujeta el margen a la tira, para que la tira no se asome hacia fuera.
 facing-understitch-ring = Tumba los dos márgenes hacia { PIECE($facing) }. Con su derecho encima, bajopespuntea { PIECE($facing, form: "short") } a { $understitch } de la costura, sujetando los dos márgenes, { $length } todo alrededor.
     .check = Los dos márgenes han quedado sujetos a todo lo largo y el pespunte no llega a la tela exterior.

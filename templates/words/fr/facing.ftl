@@ -10,6 +10,10 @@ facing-lay-ring = Poser { PIECE($facing) } sur { EDGE($edge) }, endroit contre e
 facing-lay-flat = Poser { PIECE($facing) } sur { EDGE($edge) }, endroit contre endroit, bout sur bout, et { pin }.
 facing-sew-ring = Piquer à { $seam-width } du bord, { $length } tout autour, { $stitch }. Finir en repiquant trois points sur le début.
 facing-sew-flat = Piquer à { $seam-width } du bord, { $length }, { $stitch }, point d’arrêt aux deux bouts.
+# Une marge courbe ne se couche pas à plat une fois retournée.
+facing-clip = Le bord est courbe : cranter les deux marges tous les { $clips }, jusqu’à { $clip-short } de la piqûre.
+    .check = Les marges se couchent à plat, et aucun point n’est coupé.
+    .remedy = Là où un point est coupé, repiquer ce passage un peu plus à l’intérieur.
 # La piqûre tient la marge à la bande, pour que la bande ne roule pas vers l’extérieur.
 facing-understitch-ring = Coucher les deux marges vers { PIECE($facing) }. Son endroit dessus, sous-piquer { PIECE($facing, form: "short") } à { $understitch } de la couture, à travers les deux marges, { $length } tout autour.
     .check = Les deux marges sont prises sur toute la longueur et la piqûre n’atteint pas le tissu extérieur.
