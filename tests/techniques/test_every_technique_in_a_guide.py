@@ -111,6 +111,7 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - zip: {in: skirt.ends, zip: zip}
         - gather: {edge: skirt.top, length: waist_girth + 1 cm}
         - petersham: {edge: skirt.top, ribbon: petersham}
+        - fastening: {edge: skirt.top, by: hook and eye}
         - join ends: {of: cuff}
         - neaten: {edge: skirt.bottom}
         - attach: {edge: cuff.top, to: skirt.bottom}

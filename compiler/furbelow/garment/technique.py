@@ -132,6 +132,7 @@ class Tool(StrEnum):
     LARGE_PAPER = "large paper"
     BUTTON = "button"
     HOOK_AND_BAR = "hook and bar"
+    HOOK_AND_EYE = "hook and eye"
     SNAPS = "snaps"
     # What the zigzag stitch is for.
     NEATENING = "neatening by zigzag"

@@ -11,15 +11,15 @@ def ways_in(bench: Bench) -> tuple[Opening, ...]:
     """Every opening; one that its zip closes all the way up, for no band does, closes to the length of its edge."""
     return tuple(
         opening._replace(waist=_top(bench, bench.edge(opening.name)).set_length)
-        if opening.zipped and not opening.band
+        if opening.zipped and not opening.band and not opening.closed_by
         else opening
         for opening in bench.openings.values()
     )
 
 
 def closes(opening: Opening) -> bool:
-    """Whether a band or a zip closes it at the top."""
-    return bool(opening.band) or opening.zipped
+    """Whether a band, a zip or a fastening closes it at the top."""
+    return bool(opening.band) or opening.zipped or bool(opening.closed_by)
 
 
 def band_depth(bench: Bench, opening: Opening) -> Fraction:

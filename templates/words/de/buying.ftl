@@ -41,6 +41,7 @@ use-trim = Borte an { PIECE($piece) }
 use-binding = Einfassung von { PIECE($piece) }
 use-ribbon = Band in { PIECE($piece) }
 use-zip = die Öffnung
+use-fastening = die Taille
 use-interfacing = Einlage für { PIECE($piece) }
 use-petersham = der Taillenrand
 use-sewn-elastic = die Kante, die es einzieht

@@ -51,12 +51,18 @@ fact-elastic-why-less = { $less } kürzer als der Taillenumfang
 fact-elastic-why-carries = { $less } kürzer als der Taillenumfang, um etwa { $weight } zu tragen
 fact-waist = Taillenweite, geschlossen
     .why = { $by ->
-        [hook-and-bar] der Bund ohne den Übertritt; Haken und Steg
-        [button] der Bund ohne den Übertritt; Knopf
-        [snaps] der Bund ohne den Übertritt; Druckknöpfe
         [zip] die obere Kante; Reißverschluss
-       *[ties] der Bund ohne den Übertritt; Bindebänder
+        [hook-and-bar] { fact-waist-edge }; Haken und Steg
+        [hook-and-eye] { fact-waist-edge }; Haken und Öse
+        [button] { fact-waist-edge }; Knopf
+        [snaps] { fact-waist-edge }; Druckknöpfe
+       *[ties] { fact-waist-edge }; Bindebänder
      }
+# Nur als Teil der Zeile darüber gesagt.
+fact-waist-edge = { $banded ->
+    [yes] der Bund ohne den Übertritt
+   *[no] die obere Kante ohne den Übertritt
+ }
 fact-opening = Schlitz unter der Taille
     .why = mit offenem Bund muss er über die Hüfte gehen
 

@@ -80,9 +80,11 @@ tool-large-paper = großer Bogen Papier
 tool-button = Knopf
     .why = den Bund schließen
 tool-hook = Haken und Steg
-    .why = den Bund schließen
+    .why = die Taille schließen
+tool-hook-and-eye = Haken und Öse
+    .why = die Taille schließen
 tool-snaps = zwei Druckknöpfe
-    .why = den Bund schließen
+    .why = die Taille schließen
 
 ## Für Reifen
 

@@ -44,6 +44,7 @@ use-trim = trim on { PIECE($piece) }
 use-binding = binding of { PIECE($piece) }
 use-ribbon = ribbon in { PIECE($piece) }
 use-zip = the opening
+use-fastening = the waist
 use-interfacing = interfacing of { PIECE($piece) }
 use-petersham = the waist
 use-sewn-elastic = the edge that it draws in

@@ -51,12 +51,18 @@ fact-elastic-why-less = { $less } shorter than the waist
 fact-elastic-why-carries = { $less } shorter than the waist, to carry about { $weight }
 fact-waist = waist, closed
     .why = { $by ->
-        [hook-and-bar] the band less its overlap; hook and bar
-        [button] the band less its overlap; button
-        [snaps] the band less its overlap; snaps
         [zip] the top edge; zip
-       *[ties] the band less its overlap; ties
+        [hook-and-bar] { fact-waist-edge }; hook and bar
+        [hook-and-eye] { fact-waist-edge }; hook and eye
+        [button] { fact-waist-edge }; button
+        [snaps] { fact-waist-edge }; snaps
+       *[ties] { fact-waist-edge }; ties
      }
+# Said only as a part of the one above.
+fact-waist-edge = { $banded ->
+    [yes] the band less its overlap
+   *[no] the top edge less its overlap
+ }
 fact-opening = opening below the waist
     .why = with the open band it must pass over the hips
 

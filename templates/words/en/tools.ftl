@@ -80,9 +80,11 @@ tool-large-paper = large sheet of paper
 tool-button = button
     .why = closing the band
 tool-hook = hook and bar
-    .why = closing the band
+    .why = closing the waist
+tool-hook-and-eye = hook and eye
+    .why = closing the waist
 tool-snaps = two snap fasteners
-    .why = closing the band
+    .why = closing the waist
 
 ## For boning
 

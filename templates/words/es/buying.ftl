@@ -44,6 +44,7 @@ use-trim = adorno { PIECE($piece, case: "of") }
 use-binding = ribete { PIECE($piece, case: "of") }
 use-ribbon = cinta pasada por { PIECE($piece) }
 use-zip = la abertura
+use-fastening = la cintura
 use-interfacing = entretela { PIECE($piece, case: "of") }
 use-petersham = la cintura
 use-sewn-elastic = el borde que recoge

@@ -51,12 +51,18 @@ fact-elastic-why-less = { $less } menos que la cintura
 fact-elastic-why-carries = { $less } menos que la cintura, para sostener unos { $weight }
 fact-waist = cintura, cerrada
     .why = { $by ->
-        [hook-and-bar] la cinturilla menos su cruce; corchete
-        [button] la cinturilla menos su cruce; botón
-        [snaps] la cinturilla menos su cruce; automáticos
         [zip] el borde superior; cremallera
-       *[ties] la cinturilla menos su cruce; cintas de atar
+        [hook-and-bar] { fact-waist-edge }; corchete
+        [hook-and-eye] { fact-waist-edge }; corchete de gancho y ojal
+        [button] { fact-waist-edge }; botón
+        [snaps] { fact-waist-edge }; automáticos
+       *[ties] { fact-waist-edge }; cintas de atar
      }
+# Se dice solo como parte de la de arriba.
+fact-waist-edge = { $banded ->
+    [yes] la cinturilla menos su cruce
+   *[no] el borde superior menos su cruce
+ }
 fact-opening = abertura bajo la cintura
     .why = con la cinturilla abierta tiene que pasar por la cadera
 

@@ -80,9 +80,11 @@ tool-large-paper = hoja grande de papel
 tool-button = botón
     .why = cerrar la cinturilla
 tool-hook = corchete
-    .why = cerrar la cinturilla
+    .why = cerrar la cintura
+tool-hook-and-eye = corchete de gancho y ojal
+    .why = cerrar la cintura
 tool-snaps = dos automáticos
-    .why = cerrar la cinturilla
+    .why = cerrar la cintura
 
 ## Para la varilla
 

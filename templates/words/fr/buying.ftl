@@ -44,6 +44,7 @@ use-trim = galon { PIECE($piece, case: "of") }
 use-binding = bordure { PIECE($piece, case: "of") }
 use-ribbon = ruban dans { PIECE($piece) }
 use-zip = l’ouverture
+use-fastening = la taille
 use-interfacing = entoilage { PIECE($piece, case: "of") }
 use-petersham = la taille
 use-sewn-elastic = le bord qu’il resserre

@@ -51,12 +51,18 @@ fact-elastic-why-less = { $less } de moins que la taille
 fact-elastic-why-carries = { $less } de moins que la taille, pour porter { $weight } environ
 fact-waist = taille, fermée
     .why = { $by ->
-        [hook-and-bar] la ceinture moins sa croisure ; agrafe
-        [button] la ceinture moins sa croisure ; bouton
-        [snaps] la ceinture moins sa croisure ; boutons-pression
         [zip] le bord supérieur ; fermeture à glissière
-       *[ties] la ceinture moins sa croisure ; liens
+        [hook-and-bar] { fact-waist-edge } ; agrafe
+        [hook-and-eye] { fact-waist-edge } ; agrafe : crochet et œillet
+        [button] { fact-waist-edge } ; bouton
+        [snaps] { fact-waist-edge } ; boutons-pression
+       *[ties] { fact-waist-edge } ; liens
      }
+# Dit seulement comme partie de la ligne ci-dessus.
+fact-waist-edge = { $banded ->
+    [yes] la ceinture moins sa croisure
+   *[no] le bord supérieur moins sa croisure
+ }
 fact-opening = ouverture sous la taille
     .why = avec la ceinture ouverte, elle doit passer les hanches
 

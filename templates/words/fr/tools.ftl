@@ -80,9 +80,11 @@ tool-large-paper = grande feuille de papier
 tool-button = bouton
     .why = fermer la ceinture
 tool-hook = agrafe : crochet et barrette
-    .why = fermer la ceinture
+    .why = fermer la taille
+tool-hook-and-eye = agrafe : crochet et œillet
+    .why = fermer la taille
 tool-snaps = deux boutons-pression
-    .why = fermer la ceinture
+    .why = fermer la taille
 
 ## Pour les baleines
 

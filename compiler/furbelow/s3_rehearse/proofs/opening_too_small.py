@@ -135,7 +135,7 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
         return [
             Fault(
                 "FB346",
-                f"the opening in `{opening.name}` of {say.length(opening.length)} is never closed by a band or a zip",
+                f"the opening in `{opening.name}` of {say.length(opening.length)} is never closed by a band, a zip or a fastening",
                 Label(made.span, "opened here"),
                 help=f"add `- fitted waistband: {{band: waistband, to: {opening.name}}}`",
                 # A faced waist is finished, and may be closed by hand with what the maker likes.

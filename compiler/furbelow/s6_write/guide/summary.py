@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from furbelow.garment.bench import Casing, Opening
-from furbelow.garment.message import Amount, Length, Number, One
+from furbelow.garment.message import Amount, Length, Number, One, Values, flag
 from furbelow.garment.solved import Derivation
 from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s3_rehearse.ways_in import ways_in
@@ -18,7 +18,7 @@ from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.told_reason import Teller, because_said, rounding_said
 from furbelow.s6_write.words.words import Words
 
-_FASTENERS = ("hook-and-bar", "button", "snaps", "ties", "zip")
+_FASTENERS = ("hook-and-bar", "hook-and-eye", "button", "snaps", "ties", "zip")
 
 
 def summary(rehearsal: Rehearsal, words: Words) -> Iterator[Fact]:
@@ -78,6 +78,7 @@ def _casing(run: Run, casing: Casing, words: Words) -> Iterator[Fact]:
 
 
 def _opening(opening: Opening, words: Words) -> Iterator[Fact]:
-    by = One(opening.closed_by.replace(" ", "-") if opening.band else "zip", _FASTENERS)
-    yield fact(words, "", "fact-waist", Length(opening.waist), {"by": by})
+    by = One(opening.closed_by.replace(" ", "-") or "zip", _FASTENERS)
+    values: Values = {"by": by, "banded": flag(bool(opening.band))}
+    yield fact(words, "", "fact-waist", Length(opening.waist), values)
     yield fact(words, "", "fact-opening", Length(opening.length))

@@ -38,6 +38,7 @@ _DECLARED = {
     Tool.LARGE_PAPER: "tool-large-paper",
     Tool.BUTTON: "tool-button",
     Tool.HOOK_AND_BAR: "tool-hook",
+    Tool.HOOK_AND_EYE: "tool-hook-and-eye",
     Tool.SNAPS: "tool-snaps",
     Tool.EYE_PROTECTION: "tool-eye-protection",
     Tool.BONE_CUTTERS: "tool-bone-cutters",
