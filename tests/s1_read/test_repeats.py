@@ -169,7 +169,7 @@ def test_pairs_are_repeated_with_stacks_of_their_own() -> None:
 
 def test_why_puts_the_number_of_the_round_in() -> None:
     values = proved(NETS).values
-    assert values["net_3.depth"].formula == "net_1.depth - (i - 1) * 1 cm"
+    assert values["net_3.depth"].formula == "net_1.depth - (3 - 1) * 1 cm"
     assert values["net_3.depth"].with_values == "50 cm - (3 - 1) * 1 cm"
     assert values["net_3.depth"].value.as_length_mm() == Fraction(480)
 

@@ -158,6 +158,25 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - insert elastic: {elastic: elastic, into: band, length: waist_girth - 10 cm}
         - close gap: {of: band}""",
     ),
+    "a petticoat whose lining is turned in": (
+        """layer: {from: net, count: 2, length: 280 cm, depth: 45 cm}
+        lining: {from: lawn, length: 132 cm, depth: 40 cm}
+        band: {from: lawn, length: 120 cm, depth: 4 cm}""",
+        """- join ends: {of: layer}
+        - stack layers: {layers: [layer.top], as: pair}
+        - gather: {edge: pair, length: 124 cm, tails: knotted on both faces}
+        - join ends: {of: lining}
+        - neaten: {seam: lining.ends, tails: turned back and caught}
+        - narrow hem: {edge: lining.bottom}
+        - gather: {edge: lining.top, length: 124 cm}
+        - neaten: {edge: [band.start, band.end]}
+        - join ends: {of: band}
+        - channel band: {band: band, as: band_edge, channel: 24 mm}
+        - turned lining: {lining: lining.top, band: band_edge, to: pair}
+        - insert elastic: {elastic: elastic, into: band, length: waist_girth - 10 cm, cut: long}
+        - close gap: {of: band}
+        - starch: {piece: layer, with: starch, dry: on a form}""",
+    ),
     "a hemmed petticoat": (
         """slip: {from: lawn, length: 120 cm, depth: 60 cm}
         row: {from: net, length: 240 cm, depth: 15 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}""",

@@ -124,6 +124,7 @@ class Casing(NamedTuple):
     elastic_length: Fraction = Fraction(0)  # of the closed loop at rest; as it is cut while the casing is flat
     cord: str = ""
     flat: bool = False
+    in_seam: bool = False  # the gap is opened in an upright seam of the band, across the channel
 
 
 class Opening(NamedTuple):

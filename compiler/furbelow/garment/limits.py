@@ -80,6 +80,14 @@ def dry_weight(solved: Solved, piece: str) -> Fraction:
     return cut.cut_length * cut.cut_depth * gram_per_m2(solved, cut.piece.cloth.text) / 1_000_000
 
 
+def trim_weight(solved: Solved, trim: str, length: Fraction) -> Fraction:
+    """What so much of a trim weighs, in g: by its weight, which may be told for each length of it or for its area."""
+    weight = solved.materials[trim].amounts.get("weight")
+    if weight and dict(weight.dims).get("length") == -1:
+        return weight.value * length
+    return length * width_of(solved, trim) * gram_per_m2(solved, trim) / 1_000_000
+
+
 class Burns(StrEnum):
     """How the cloth of a garment takes fire, the worst of it."""
 

@@ -81,6 +81,8 @@ class Picture(StrEnum):
     TUCKS = "tucks"
     SHIRRING = "shirring"
     BAND = "band"
+    CHANNEL = "channel"
+    TURNED_LINING = "turned lining"
     BINDING_STRIP = "binding strip"
     FITTED_BAND = "fitted band"
     TAPE = "tape"

@@ -79,6 +79,23 @@ def substitute_text(formula: Formula, values: Mapping[str, str]) -> str:
     return text + formula.text[end:]
 
 
+def spelled_out(formula: Formula) -> str:
+    """The formula as it is in its round of a repeat: with the number of the round, and the names that it chooses."""
+    text, end = "", 0
+    for leaf in _leaves(formula.root):
+        said = leaf.name if isinstance(leaf, Name) else str(leaf.number)
+        text += formula.text[end : leaf.start] + (
+            formula.text[leaf.start : leaf.end] if _bracketed(leaf, formula) else said
+        )
+        end = leaf.end
+    return text + formula.text[end:]
+
+
+def _bracketed(leaf: Name | Index, formula: Formula) -> bool:
+    """Whether the place of a name includes brackets of its own: `(waist)`."""
+    return formula.text[leaf.start : leaf.start + 1] == "("
+
+
 def names_in(term: Term) -> Iterator[Name]:
     """Every place in the term where a name stands, in reading order."""
     return (leaf for leaf in _leaves(term) if isinstance(leaf, Name))

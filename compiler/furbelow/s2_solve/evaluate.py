@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.solved import Rounded
 from furbelow.garment.spec import Written
-from furbelow.measure.formula import EvaluationFault, evaluate, substitute_text
+from furbelow.measure.formula import EvaluationFault, evaluate, spelled_out, substitute_text
 from furbelow.measure.formula_parser import COMPARISONS, Amount, Infix, Prefix, Term
 from furbelow.measure.quantity import Quantity, System, mm, number
 from furbelow.measure.units import LENGTH, PLAIN
@@ -136,7 +136,7 @@ def text_of(equation: Equation) -> str:
     """What fixes the value, as a formula in names; empty where a rule of ours fixes it."""
     says = equation.says
     if isinstance(says, Written):
-        return says.formula.text
+        return spelled_out(says.formula)
     if isinstance(says, Sum):
         return says.text({})
     return ""

@@ -32,8 +32,10 @@ def allowances(spec: Spec, technique_of: TechniqueOf) -> Mapping[int, tuple[Allo
 
 
 def _layers(step: Step) -> Iterator[EdgeName]:
-    for arg in step.args.values():
-        yield from (row.edge for row in each_of(arg.value) if isinstance(row, LayerName))
+    """The edges that the step lays on each other: its layers, or both long edges of a piece that it folds."""
+    listed = [row.edge for arg in step.args.values() for row in each_of(arg.value) if isinstance(row, LayerName)]
+    folded = [word for arg in step.args.values() if arg.kind == Kind.PIECE and isinstance(word := arg.value, Word)]
+    yield from listed or [EdgeName(word.text, side, word.span) for word in folded for side in ("top", "bottom")]
 
 
 def _named(step: Step, technique: Technique) -> Iterator[str]:

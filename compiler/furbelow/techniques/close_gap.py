@@ -12,7 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment import mends
-from furbelow.garment.bench import Bench
+from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
@@ -29,13 +29,17 @@ from furbelow.garment.technique import (
     Picture,
     SetUp,
     Sewn,
+    Tool,
     edge_of,
+    facts_of,
     fault_at,
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.preconditions import casing_in
+from furbelow.techniques.shared.cautions import HAND_NEEDLE
+from furbelow.techniques.shared.preconditions import casing_in, casing_named
 
+HAND_STITCH = Fraction(2)  # small, for the elastic pulls at it
 PAST = Fraction(10)  # the closing row overlaps the first one at both ends
 
 
@@ -54,7 +58,7 @@ class CloseGap:
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "of")
         pieces = casing_in(bench, name)
-        casing = bench.casings.get(name)
+        casing = casing_named(bench, name)
         if casing is None:
             return refused(
                 bench,
@@ -117,19 +121,26 @@ class CloseGap:
                     help="put the `insert elastic` step before this one",
                 ),
             )
+        shut = bench.with_casing(casing._replace(open=False))
+        if casing.in_seam:
+            by_hand = Sewn(StitchType.HAND, casing.gap, 1, HAND_STITCH)
+            return Performed(step, bench, shut, (casing.piece,), sewn=(by_hand,), setup=SetUp.HAND, facts=casing)
         sewn = Sewn(StitchType.LOCK, casing.gap + 2 * PAST, 1, room.seam_stitch)
-        return Performed(
-            step, bench, bench.with_casing(casing._replace(open=False)), pieces, sewn=(sewn,), setup=SetUp.STRAIGHT
-        )
+        return Performed(step, bench, shut, pieces, sewn=(sewn,), setup=SetUp.STRAIGHT, facts=casing)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        casing = done.before.casings[edge_of(done.step.written, "of")]
+        casing = facts_of(done, Casing)
         values: Values = {
             "band": flag(casing.name == casing.piece),
             "gap": Length(casing.gap),
             "past": Length(PAST, "about"),
             "stitch": Stitch(done.sewn[0].stitch),
         }
+        if casing.in_seam:
+            by_hand = (Action("close-gap-seam"),)
+            return Instructions(
+                "close-gap-title", "close-gap-aim", by_hand, values, (HAND_NEEDLE,), (Tool.HAND_NEEDLE,)
+            )
         return Instructions("close-gap-title", "close-gap-aim", (Action("close-gap-sew"),), values)
 
 

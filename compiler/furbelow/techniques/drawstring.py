@@ -45,7 +45,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import CORD_DRAWN, CORD_OPEN, CORDS, HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN
 from furbelow.techniques.shared.cords import CHILD, GROWN
 from furbelow.techniques.shared.laying import filled
-from furbelow.techniques.shared.preconditions import casing_in
+from furbelow.techniques.shared.preconditions import casing_in, casing_named
 from furbelow.techniques.shared.zigzag import zigzag_set
 
 PASS = Fraction(3)
@@ -93,7 +93,8 @@ class Drawstring:
         return ()
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        casing = done.before.casings[edge_of(done.step.written, "into")]
+        casing = casing_named(done.before, edge_of(done.step.written, "into"))
+        assert casing is not None
         # It is tied once the waist is drawn in, and then the ends are longer.
         drawn = facts_of(done, Threaded).drawn
         tied = done.step.mm("ends") if drawn is None else drawn
@@ -109,7 +110,7 @@ class Drawstring:
         written, say = step.written, Phrasing(solved, room)
         cord, name = word_of(written, "cord"), edge_of(written, "into")
         pieces = casing_in(bench, name)
-        casing = bench.casings.get(name)
+        casing = casing_named(bench, name)
         if casing is None:
             return refused(
                 bench,

@@ -1,6 +1,6 @@
-"""Dye a piece, or the garment as it is by then.
+"""Dye a piece, or the garment as it is by then, or a trim before it is sewn on.
 
-What it does: weighs the dye by the dry cloth and dyes the pieces in one bath.
+What it does: weighs the dye by the dry cloth or trim and dyes all of it in one bath.
 Edges before and after: unchanged.
 Allowance: none; cloth that shrinks is washed before it is cut.
 Example: `- dye: {piece: [upper, flounce], with: red, depth: 2%}`
@@ -16,9 +16,9 @@ from math import ceil
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.bench import Bench
 from furbelow.garment.dyeing import DEEPEST, FIBRE_TAKES, dye_mass
-from furbelow.garment.limits import dry_weight
+from furbelow.garment.limits import dry_weight, trim_weight
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Number, Part, Pieces, Supply, Values, Weight
+from furbelow.garment.message import Length, Number, Part, Pieces, Supply, Values, Weight
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Material, Step, SupplyKind
@@ -41,6 +41,7 @@ from furbelow.garment.technique import (
     words_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.preconditions import no_length
 
 CAUTIONS = (
     Caution(CautionKind.DYE, "dye-caution-powder"),
@@ -56,7 +57,11 @@ class Dye:
     about = "Dye pieces in one bath, the dye weighed by the cloth."
     pictures = (Picture.PIECES,)
     parameters = {
-        "piece": Parameter("The piece or pieces to dye.", Kind.PIECES),
+        "piece": Parameter("The piece or pieces to dye.", Kind.PIECES, ""),
+        "trim": Parameter(
+            "A trim to dye before it is sewn on, one of the materials.", Kind.MATERIAL, "", supplies=(SupplyKind.TRIM,)
+        ),
+        "length": Parameter("How much of the trim is dyed.", Kind.LENGTH, ""),
         "with": Parameter("The dye, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.DYE,)),
         "depth": Parameter("How much dye to the weight of the dry cloth; the dye's sheet says it.", Kind.NUMBER, "2%"),
     }
@@ -68,8 +73,12 @@ class Dye:
         return OnCloth()
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
-        pieces, depth = words_of(step.written, "piece"), step.amounts["depth"].as_number()
-        faults = (*_depth(step.written, depth, room), *_fibres(step.written, pieces, solved))
+        pieces = words_of(step.written, "piece") if "piece" in step.written.args else ()
+        depth = step.amounts["depth"].as_number()
+        trim = word_of(step.written, "trim") if "trim" in step.written.args else ""
+        if fault := _nothing_to_dye(step, pieces, trim):
+            return refused(bench, step, pieces, fault)
+        faults = (*_depth(step.written, depth, room), *_fibres(step.written, pieces, trim, solved))
         if any(fault.severity is Severity.ERROR for fault in faults):
             return refused(bench, step, pieces, *faults)
         used = tuple(
@@ -81,10 +90,16 @@ class Dye:
             )
             for piece in pieces
         )
+        if trim:
+            grams = dye_mass(trim_weight(solved, trim, step.mm("length")), depth)
+            used = (*used, Used(word_of(step.written, "with"), grams, 1, Part("use-dye-trim", {"trim": Supply(trim)})))
         return Performed(step, bench, bench, pieces, faults=faults, used=used, setup=SetUp.TABLE, tended=IN_THE_BATH)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         cloth = [dry_weight(say.solved, piece) * say.solved.pieces[piece].count for piece in done.touches]
+        trim = word_of(done.step.written, "trim") if "trim" in done.step.written.args else ""
+        if trim:
+            cloth.append(trim_weight(say.solved, trim, done.step.mm("length")))
         grams = sum((use.amount * use.copies for use in done.used), Fraction(0))
         values: Values = {
             "pieces": Pieces(done.touches),
@@ -93,6 +108,19 @@ class Dye:
             "cloth": Weight(sum(cloth, Fraction(0))),
         }
         actions = ("dye-weigh", "dye-wet", "dye-try", "dye-bath", "dye-turn", "dye-rinse", "dye-dry")
+        if trim and not done.touches:
+            said: Values = {**values, "trim": Supply(trim), "length": Length(done.step.mm("length"), "buy")}
+            only = (
+                "dye-weigh-trim",
+                "dye-wet-trim",
+                "dye-try-trim",
+                "dye-bath-trim",
+                "dye-turn-trim",
+                "dye-rinse-trim",
+            )
+            dry = Action("dye-dry-trim")
+            bathed = (*map(Action, only), dry)
+            return Instructions("dye-title-trim", "dye-aim-trim", bathed, said, CAUTIONS, TOOLS)
         return Instructions("dye-title", "dye-aim", tuple(map(Action, actions)), values, CAUTIONS, TOOLS)
 
 
@@ -107,10 +135,21 @@ def _depth(step: Step, depth: Fraction, room: Workroom) -> tuple[Fault, ...]:
     return ()
 
 
-def _fibres(step: Step, pieces: tuple[str, ...], solved: Solved) -> tuple[Fault, ...]:
+def _nothing_to_dye(step: SolvedStep, pieces: tuple[str, ...], trim: str) -> Fault | None:
+    if bool(pieces) == bool(trim):
+        said = "both a piece and a trim" if trim else "nothing"
+        help_ = "name `piece`, or `trim` with its `length`; each has a bath of its own"
+        return fault_at(step.written, None, "FB313", f"this bath is given {said} to dye", help=help_)
+    if trim and "length" not in step.written.args:
+        help_ = "write its `length`, such as `layers * skirt.length`"
+        return fault_at(step.written, "trim", "FB313", f"how much of `{trim}` is dyed is not said", help=help_)
+    return no_length(step, "length") if trim else None
+
+
+def _fibres(step: Step, pieces: tuple[str, ...], trim: str, solved: Solved) -> tuple[Fault, ...]:
     """One fault for each cloth that the dye does not take on, or that nothing is known of."""
     dye = solved.materials[word_of(step, "with")].material
-    cloths = dict.fromkeys(solved.pieces[piece].piece.cloth.text for piece in pieces)
+    cloths = dict.fromkeys((*(solved.pieces[piece].piece.cloth.text for piece in pieces), *((trim,) if trim else ())))
     found = (_fibre(step, dye, solved.materials[cloth].material) for cloth in cloths)
     return tuple(fault for fault in found if fault is not None)
 
@@ -119,10 +158,10 @@ def _fibre(step: Step, dye: Material, cloth: Material) -> Fault | None:
     takes = FIBRE_TAKES.get(cloth.fibre)
     if takes is None:
         headline = f"`{cloth.name}` is of {cloth.fibre}, and nothing is known here about dyeing it"
-        return fault_at(step, "piece", "FB356", headline, help="dye a swatch first", severity=Severity.WARNING)
+        return fault_at(step, _worked_on(step), "FB356", headline, help="dye a swatch first", severity=Severity.WARNING)
     if not takes:
         headline = f"`{cloth.name}` is of {cloth.fibre}, which takes no dye at home"
-        return fault_at(step, "piece", "FB355", headline, help="buy the cloth in the colour wanted")
+        return fault_at(step, _worked_on(step), "FB355", headline, help="buy the cloth in the colour wanted")
     if dye.dye_class is not None and dye.dye_class not in takes:
         good_for = " and ".join(fibre for fibre, classes in FIBRE_TAKES.items() if dye.dye_class in classes)
         return fault_at(
@@ -134,6 +173,10 @@ def _fibre(step: Step, dye: Material, cloth: Material) -> Fault | None:
             help=f"take {' or '.join(takes)} dye for {cloth.fibre}",
         )
     return None
+
+
+def _worked_on(step: Step) -> str:
+    return "trim" if "trim" in step.args else "piece"
 
 
 TECHNIQUE = Dye()

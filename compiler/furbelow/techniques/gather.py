@@ -58,6 +58,7 @@ from furbelow.techniques.shared.marks import marked_in, seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 
 BEST = "best"
+WOUND, KNOTTED = "wound round pins", "knotted on both faces"
 TRY = Fraction(500)  # strip to try the attachment on
 
 
@@ -87,6 +88,11 @@ class Gather:
             "How to gather; best takes what the workroom has and the cloth can take.",
             (BEST, ROWS, HAND, ATTACHMENT),
             BEST,
+        ),
+        "tails": Parameter(
+            "What holds the threads of two rows while they are pulled from the other end: a pin, or knots on both faces.",
+            (WOUND, KNOTTED),
+            WOUND,
         ),
         "behind": Parameter("Share of the cloth that is gathered into the back half.", Kind.NUMBER, "50%"),
     }
@@ -136,7 +142,9 @@ class Gather:
         if any(fault.severity is Severity.ERROR for fault in faults):
             return refused(bench, step, edge.pieces, *faults)
         parts = max(divisions(length), edge.marks)
-        after = bench.with_edges(edge._replace(set_length=length, gathered=method, held=False, marks=parts))
+        # Knotted at both ends on both faces the threads hold the gathers, and no tails are left hanging.
+        held = method == ROWS and word_of(written, "tails") == KNOTTED
+        after = bench.with_edges(edge._replace(set_length=length, gathered=method, held=held, marks=parts))
         margin = margin_to_come(bench, solved, edge)
         at = (attached_at(margin),) if method == ATTACHMENT else rows_in(margin, say)
         kind = StitchType.RUNNING if method == HAND else StitchType.LOCK
@@ -204,6 +212,7 @@ class Gather:
         to = before.edge(edge_of(written, "to")) if "to" in written.args else None
         method, ratio, length, marks = facts.method, facts.ratio, facts.length, facts.marks
         ring, even, parts = before.ring(edge), facts.behind == EVEN, len(marks)
+        knotted = word_of(written, "tails") == KNOTTED and method == ROWS
         layers, mark = sum(ply.copies for ply in edge.plies), mark_for(room.lever_takes, ratio)
 
         def each(name: str) -> Action:
@@ -230,10 +239,12 @@ class Gather:
                 Action("gather-thread-needle" if method == HAND else "gather-set-machine"),
                 each("gather-first-row"),
                 each("gather-second-row"),
-                each("gather-wind-tails"),
+                each("gather-knot-tails" if knotted else "gather-wind-tails"),
                 each("gather-pull-hand" if method == HAND else "gather-pull-machine"),
             ]
         actions += [each("gather-measure-ring" if ring else "gather-measure-flat"), each("gather-spread")]
+        if knotted:
+            actions.append(each("gather-knot-pulled"))
         if method == ROWS:
             actions.append(Action("gather-set-back"))
         values: Values = {

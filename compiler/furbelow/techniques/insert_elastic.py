@@ -44,21 +44,26 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN_LAST, TIGHT_ELASTIC
 from furbelow.techniques.shared.laying import filled, lap_window
-from furbelow.techniques.shared.preconditions import casing_in, no_length
+from furbelow.techniques.shared.preconditions import casing_in, casing_named, no_length
 from furbelow.techniques.shared.zigzag import zigzag_set
 
+TO_LENGTH, LONG = "to length", "long"
 PASS = Fraction(3)  # gap wider than the elastic by an eighth of an inch at least; published 2018, rounded down
 TAIL = Fraction(50)  # of elastic that hangs out of the gap while the other end goes round
 OUT = Fraction(100)  # of both ends, to lap and sew them in front of the casing
 
 
 class DrawnIn(NamedTuple):
-    """Elastic in its casing: cut length, the closed loop at rest, its width, and the casing before, in mm."""
+    """Elastic in its casing: cut length, the closed loop at rest, its width, and the casing before, in mm.
+
+    spare: how much of the cut length is cut off when it was tried on.
+    """
 
     cut: Fraction
     loop: Fraction
     width: Fraction
     casing: Casing
+    spare: Fraction = Fraction(0)
 
 
 TOOLS = (Tool.JOINING_ELASTIC, Tool.SAFETY_PINS, Tool.HAND_NEEDLE)
@@ -74,6 +79,12 @@ class InsertElastic:
         "into": Parameter("The casing: the band, or the edge that was folded down.", Kind.CASING),
         "length": Parameter("Length of the closed elastic loop, at rest.", Kind.LENGTH),
         "overlap": Parameter("How far its ends overlap; cut so much longer.", Kind.LENGTH, "2 cm"),
+        "cut": Parameter(
+            "To its length after it was tried on by itself, or long, to be tried on in the garment and shortened.",
+            (TO_LENGTH, LONG),
+            TO_LENGTH,
+        ),
+        "spare": Parameter("How much longer it is cut where it is cut long.", Kind.LENGTH, "10 cm"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -82,7 +93,7 @@ class InsertElastic:
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         written = done.step.written
         name, length, overlap = edge_of(written, "into"), done.step.mm("length"), done.step.mm("overlap")
-        casing = done.before.casings[name]
+        casing = facts_of(done, DrawnIn).casing
         windows = (lap_window("overlap", "a lap of the elastic", overlap, most=length / 4),)
         held = Held("length", f"the casing in `{name}`", casing.piece, casing.length, length, drawn=True)
         return OnCloth(filled(ledger, casing, Lies.ELASTIC, "the elastic", "into"), windows, (held,))
@@ -91,7 +102,7 @@ class InsertElastic:
         written, say = step.written, Phrasing(solved, room)
         elastic, name = word_of(written, "elastic"), edge_of(written, "into")
         pieces = casing_in(bench, name)
-        casing = bench.casings.get(name)
+        casing = casing_named(bench, name)
         if casing is None:
             return refused(
                 bench,
@@ -196,7 +207,7 @@ class InsertElastic:
             )
         )
         what = Part("use-elastic", {"piece": Pieces((casing.piece,))})
-        overlap = step.mm("overlap")
+        overlap, spare = step.mm("overlap"), step.mm("spare") if word_of(written, "cut") == LONG else Fraction(0)
         # In a flat casing the seam at its ends takes its share of the elastic, and closes the casing.
         at_rest, open_ = (length + overlap, False) if casing.flat else (length, casing.open)
         after = bench.with_casing(casing._replace(elastic=elastic, elastic_length=at_rest, open=open_))
@@ -207,29 +218,45 @@ class InsertElastic:
             pieces,
             loose,
             sewn=(Sewn(StitchType.ZIGZAG, 4 * width, 1, Fraction(2)),),
-            used=(Used(elastic, length + overlap, 1, what),),
+            used=(Used(elastic, length + overlap + spare, 1, what),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,
-            facts=DrawnIn(length + overlap, length, width, casing),
+            facts=DrawnIn(length + overlap + spare, length, width, casing, spare),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, overlap, over = facts_of(done, DrawnIn), done.step.mm("overlap"), say.solved.length("worn.over")
         casing = facts.casing
-        banded = casing.name == casing.piece
         if casing.flat:
             return _into_flat(done, facts, overlap)
+        # Inside a channel of its own rows there is no margin for it to run into.
+        margin_inside = casing.name == casing.piece and not casing.in_seam
+        if facts.spare:
+            first: tuple[Action, ...] = (
+                Action("insert-elastic-cut-long"),
+                Action("insert-elastic-pin-end"),
+                Action("insert-elastic-thread-long-band" if margin_inside else "insert-elastic-thread-long"),
+                Action("insert-elastic-try-on"),
+                Action("insert-elastic-shorten"),
+                Action("insert-elastic-write"),
+                Action("insert-elastic-ends"),
+                Action("insert-elastic-lap-long"),
+            )
+        else:
+            first = (
+                Action("insert-elastic-try"),
+                Action("insert-elastic-write"),
+                Action("insert-elastic-cut"),
+                Action("insert-elastic-ends"),
+                Action("insert-elastic-line"),
+                Action("insert-elastic-cross"),
+                Action("insert-elastic-tail"),
+                Action("insert-elastic-thread-band" if margin_inside else "insert-elastic-thread"),
+                Action("insert-elastic-pull-out"),
+                Action("insert-elastic-lap"),
+            )
         actions = (
-            Action("insert-elastic-try"),
-            Action("insert-elastic-write"),
-            Action("insert-elastic-cut"),
-            Action("insert-elastic-ends"),
-            Action("insert-elastic-line"),
-            Action("insert-elastic-cross"),
-            Action("insert-elastic-tail"),
-            Action("insert-elastic-thread-band" if banded else "insert-elastic-thread"),
-            Action("insert-elastic-pull-out"),
-            Action("insert-elastic-lap"),
+            *first,
             zigzag_set(done.sewn[0].stitch),
             Action("insert-elastic-sew"),
             Action("insert-elastic-slip-back"),
@@ -240,6 +267,7 @@ class InsertElastic:
             "casing": Length(casing.length),
             "loop": Length(facts.loop),
             "cut": Length(facts.cut),
+            "spare": Length(facts.spare),
             "lap": Length(overlap),
             "lap-off": Length(overlap / 10, "off"),
             "cross": Length(overlap + 15, "about"),

@@ -35,6 +35,7 @@ from furbelow.garment.technique import (
     facts_of,
     fault_at,
     refused,
+    word_of,
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import FINGERS, KNIVES, SHEARS
@@ -43,6 +44,9 @@ from furbelow.techniques.shared.zigzag import zigzag_set
 
 STITCH = {"overlocker": StitchType.OVERLOCK, "zigzag": StitchType.ZIGZAG, "pinking shears": None}
 SETUP = {"overlocker": SetUp.OVERLOCKER, "zigzag": SetUp.ZIGZAG, "pinking shears": SetUp.TABLE}
+THREADED, TURNED_BACK = "drawn under the stitches", "turned back and caught"
+CATCH_STITCH = Fraction(1)
+CATCH = Fraction(15)  # of a chain turned back that the zigzag catches
 TAIL = Fraction(50)
 PAST = Fraction(20)  # where a ring is closed, the row runs over its start by so much
 CAUTIONS = {"overlocker": KNIVES, "zigzag": FINGERS, "pinking shears": SHEARS}
@@ -69,6 +73,7 @@ class Neaten:
     parameters = {
         "seam": Parameter("The seam or seams whose margins are neatened.", Kind.EDGES, ""),
         "edge": Parameter("The raw edge or edges that are neatened before they are sewn.", Kind.EDGES, ""),
+        "tails": Parameter("What becomes of the thread chains of an overlocker.", (THREADED, TURNED_BACK), THREADED),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -117,6 +122,9 @@ class Neaten:
         pieces = tuple(dict.fromkeys(touches))
         if faults:
             return refused(bench, step, pieces, *faults)
+        if room.neaten_with == "overlocker" and word_of(written, "tails") == TURNED_BACK:
+            # Both ends of every row; where a ring is closed the row has one end.
+            sewn += [Sewn(StitchType.ZIGZAG, 2 * CATCH, row.copies, CATCH_STITCH, row.joins_of) for row in tuple(sewn)]
         return Performed(
             step,
             bench,
@@ -136,7 +144,8 @@ class Neaten:
         places += [_edge_place(done, edge) for edge in facts.edges]
         actions = [_action(by, place) for place in places]
         if places and by == "overlocker":
-            actions.append(Action("neaten-chain"))
+            turned_back = word_of(done.step.written, "tails") == TURNED_BACK
+            actions.append(Action("neaten-chain-back" if turned_back else "neaten-chain"))
         if places and by == "zigzag":
             actions.insert(0, zigzag_set(say.room.seam_stitch)._replace(message="neaten-try-zigzag"))
         title = places[0].title if len(places) == 1 else _title(facts)
@@ -147,6 +156,7 @@ class Neaten:
             "ravels": flag(ravels),
             "tail": Length(TAIL, "about"),
             "past": Length(PAST, "about"),
+            "catch": Length(CATCH, "about"),
         }
         return Instructions(
             title, aim, tuple(actions), values, (CAUTIONS[by],), (Tool.NEATENING,) if by == "zigzag" else ()

@@ -17,7 +17,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Ply, State
 from furbelow.garment.lying import Covered, Ledger, OnCloth
 from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, One, Pieces, Values, edge_said, flag
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, LayerName, Step, each_of
@@ -45,6 +45,9 @@ from furbelow.techniques.shared.marks import marked_in, marked_said, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import edge_not_ready, ends_turned, forms_differ
 
+LONG_ROW, SHORT_ROW = "long stitch", "short stitch"
+SHORT = Fraction(2)  # length of a short stitch; common practice, no source
+CLOSEST_PINS = Fraction(10)  # nearer to each other they only bend the edge; house rule, maker to confirm
 BASTE = Fraction(2)  # from the edge: gathering rows lie further in
 
 
@@ -73,6 +76,12 @@ class StackLayers:
     parameters = {
         "layers": Parameter("The edges from the outermost to the one nearest the body.", Kind.LAYERS),
         "as": Parameter("A name for the stacked edge, used by later steps.", Kind.NAME),
+        "row": Parameter(
+            "The stitch of the row that holds them: long, to be gathered, or short, to hold gathers for good.",
+            (LONG_ROW, SHORT_ROW),
+            LONG_ROW,
+        ),
+        "pins": Parameter("From pin to pin, where it is closer than the cloth asks.", Kind.LENGTH, ""),
         "traps": Parameter(
             "Seams whose margins must end up between layers, so that they can't scratch.", Kind.EDGES, ""
         ),
@@ -183,8 +192,11 @@ class StackLayers:
             if fault := self._not_trapped(solved, bench, step, trapped, plies):
                 return refused(bench, step, touches, fault)
             after = after.with_seams(seam._replace(trapped=True))
-        sewn = (Sewn(StitchType.LOCK, first.set_length, pairs, room.gathering_stitch),) if plied > 1 else ()
+        stitch = SHORT if word_of(written, "row") == SHORT_ROW else room.gathering_stitch
+        sewn = (Sewn(StitchType.LOCK, first.set_length, pairs, stitch),) if plied > 1 else ()
         apart = pins_apart(solved, room, *edges)
+        if "pins" in written.args:
+            apart = min(apart, max(step.mm("pins"), CLOSEST_PINS))
         return Performed(
             step,
             bench,
@@ -260,7 +272,7 @@ class StackLayers:
         if loose:
             # Gathers that lie in the stack are held by its pins from here on: their own come out before the sewing.
             actions.append(Action(tails_off(loose), values=tails_said(loose)))
-        actions.append(Action("stack-layers-sew"))
+        actions.append(Action("stack-layers-sew-short" if done.sewn[0].stitch == SHORT else "stack-layers-sew"))
         values: Values = {
             "stack": edge_said(edge),
             "count": count,
@@ -268,6 +280,7 @@ class StackLayers:
             "part": Length(edge.set_length / parts),
             "length": Length(edge.set_length),
             "from-edge": Length(BASTE, "about"),
+            "stitch": Stitch(done.sewn[0].stitch),
             "marked": marked_said(unmarked),
             "ring": flag(ring),
             "seam": seam_said(done.before, bare, say) if ring else One("ends", ("bright", "ends", "plain")),

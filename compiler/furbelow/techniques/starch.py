@@ -41,12 +41,16 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.kitchen_starch import KITCHEN_STARCH
 
 BRUSH, SPRAY, DIP = "brush", "spray", "dip"
+HANGING, FORM = "hanging", "on a form"
 READY, CORNFLOUR = "ready", "from cornflour"
 # Ml for each gram of dry cloth: to wet it through, or to swim in. House rule, maker to confirm.
 ML_PER_GRAM = {BRUSH: Fraction(1), SPRAY: Fraction(1), DIP: Fraction(10)}
 LEAST_COOKED = Fraction(250)  # ml: less boils away; common practice, no source
 FAR = Fraction(300)  # from the spray to the cloth; common practice, no source
 
+AIR_FAR = Fraction(500)  # from a dryer to the cloth; house rule, maker to confirm
+
+FLAME_AND_AIR = Caution(CautionKind.FLAME, "starch-caution-warm-air")
 FLAME = Caution(CautionKind.FLAME, "starch-caution-flame")
 MIST = Caution(CautionKind.AEROSOL, "starch-caution-spray")
 SCALDS = Caution(CautionKind.STEAM, "starch-caution-hot")
@@ -68,6 +72,11 @@ class Starch:
         "with": Parameter("The starch, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.STARCH,)),
         "by": Parameter(
             "How it is put on; a dip takes ten times as much as a brush or a spray.", (BRUSH, SPRAY, DIP), BRUSH
+        ),
+        "dry": Parameter(
+            "Where it dries: hanging, or spread on a form with warm air from below, then left overnight.",
+            (HANGING, FORM),
+            HANGING,
         ),
         "made": Parameter("Whether the starch is bought ready or cooked from cornflour.", (READY, CORNFLOUR), READY),
     }
@@ -103,6 +112,7 @@ class Starch:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, liquid = done.step.written, facts_of(done, Starched).liquid
         by, cooked = word_of(written, "by"), word_of(written, "made") == CORNFLOUR
+        on_form = word_of(written, "dry") == FORM
         recipe = KITCHEN_STARCH.for_liquid(liquid)
         values: Values = {
             "pieces": Pieces(done.touches),
@@ -112,13 +122,14 @@ class Starch:
             "cold": Volume(recipe.cold_water),
             "hot": Volume(recipe.hot_water),
             "far": Length(FAR, "about"),
+            "air-far": Length(AIR_FAR, "about"),
         }
         return Instructions(
             "starch-title",
             "starch-aim",
-            tuple(map(Action, ("starch-pins", *_messages(by, cooked)))),
+            tuple(map(Action, ("starch-pins", *_messages(by, cooked), *_drying(on_form)))),
             values,
-            (*((SCALDS,) if cooked else ()), *((MIST,) if by == SPRAY else ()), FLAME),
+            (*((SCALDS,) if cooked else ()), *((MIST,) if by == SPRAY else ()), FLAME_AND_AIR if on_form else FLAME),
             (_TOOLS[by], Tool.SHEET, *((Tool.PAN,) if cooked else ())),
         )
 
@@ -133,7 +144,13 @@ def _messages(by: str, cooked: bool) -> Iterator[str]:
         yield from ("starch-dip", "starch-hang-wet")
     else:
         yield from ("starch-hang", "starch-spray" if by == SPRAY else "starch-brush")
-    yield "starch-dry"
+
+
+def _drying(on_form: bool) -> Iterator[str]:
+    if on_form:
+        yield from ("starch-form", "starch-warm-air", "starch-overnight")
+    else:
+        yield "starch-dry"
 
 
 TECHNIQUE = Starch()

@@ -52,6 +52,7 @@ use-shirring = Smoken von { PIECE($piece) }
 use-elastic = Gummiband in { PIECE($piece) }
 use-cord = Kordel in { PIECE($piece) }
 use-dye = Färben von { PIECE($piece) }
+use-dye-trim = Färben der Borte ({ $trim })
 use-starch = Stärken von { PIECE($piece) }
 # Eine Arbeitsweise, die die Schneiderin selbst beschreibt, mit ihrem Namen.
 use-own = { $name }

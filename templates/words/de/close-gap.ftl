@@ -10,3 +10,7 @@ close-gap-sew = { $band ->
  }
     .check = Die Naht ist ohne Lücke, das Gummiband ist nicht mitgefasst: Es gleitet unter dem Finger.
     .remedy = Ist das Gummiband mitgefasst, die Naht auftrennen und näher am Bruch neu steppen.
+# Die Öffnung liegt in der Naht quer zum Bund, über dem Tunnel.
+close-gap-seam = Die beiden Bruchkanten der Öffnung von Hand mit kleinen Stichen zusammenziehen, insgesamt { $gap }, und den Faden innen vernähen.
+    .check = Die Naht ist wieder ganz, das Gummiband gleitet unter dem Finger.
+    .remedy = Ist das Gummiband mitgefasst, die Stiche auftrennen und nur den Stoff fassen.

@@ -28,3 +28,25 @@ dye-rinse = Nach dem Merkblatt im Bad abkühlen lassen, dann ausspülen.
     .check = Das Wasser läuft klar ab.
     .remedy = Noch einmal spülen.
 dye-dry = An der Luft trocknen, nicht in der Sonne, und die ersten Male allein waschen.
+## Eine Borte, bevor sie angenäht wird
+
+dye-title-trim = Die Borte färben: { $trim }
+dye-aim-trim = { $length } Borte ({ $trim }) in einem gleichmäßigen Farbton, bevor sie angenäht wird.
+dye-weigh-trim = { $length } Borte ({ $trim }) in einem Stück abwickeln und { $grams }{ "\u00A0" }g Farbe ({ $dye }) abwiegen: Die Borte wiegt trocken { $cloth }.
+    .check = Die Waage zeigt { $grams }{ "\u00A0" }g.
+dye-wet-trim = Die Borte ({ $trim }) über Hand und Ellbogen locker zu einem Strang wickeln und an vier Stellen lose abbinden. Waschen und nass lassen.
+    .check = Sie ist ganz durchnässt und sinkt.
+    .remedy = Wo fest abgebunden ist, bleibt die Borte blass: lockern.
+dye-try-trim = Zuerst ein nasses Ende der Borte ({ $trim }) in einer Tasse des Bades färben und trocknen lassen.
+    .check = Das trockene Ende hat den gewünschten Farbton. Nass sieht sie dunkler aus.
+    .remedy = Zu dunkel: Wasser zugeben. Zu blass: mehr abwiegen.
+dye-bath-trim = Das Pulver zu einem Brei anfeuchten und das Bad nach dem Merkblatt ansetzen, mit so viel Wasser, dass sich der Strang frei bewegt.
+dye-turn-trim = Den Strang hineingeben, das Bad langsam auf die Temperatur des Merkblatts bringen und den Strang dabei ständig wenden.
+    .check = Kein Teil liegt still oder ragt aus dem Bad.
+    .remedy = Untertauchen und auseinanderziehen.
+dye-rinse-trim = Nach dem Merkblatt im Bad abkühlen lassen, dann spülen.
+    .check = Das Wasser läuft klar: So färbt die Borte den Stoff in der Wäsche nicht.
+    .remedy = Noch einmal spülen.
+dye-dry-trim = An der Luft trocknen, nicht in der Sonne, flach um ein Brett gewickelt, damit sie nicht knittert.
+    .check = Sie ist jetzt eingelaufen: nachmessen, { $length } werden gebraucht.
+    .remedy = Zu kurz: den Rest in einem eigenen Bad mit denselben Gewichten färben.

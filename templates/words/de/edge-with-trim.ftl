@@ -56,3 +56,33 @@ edge-with-trim-second-row-ring = Eine zweite Naht steppen, { $below } neben der 
 edge-with-trim-second-row-flat = Eine zweite Naht steppen, { $below } neben der inneren Kante der Borte ({ $trim }), { $stitch }, { $length }; an beiden Enden verriegeln.
 edge-with-trim-sew-lap = Das eingeschlagene Ende quer über die Borte ({ $trim }) feststeppen, { $below } neben dem Bruch; an beiden Enden verriegeln.
 edge-with-trim-sew-ends = Beide eingeschlagenen Enden quer über die Borte ({ $trim }) feststeppen, { $below } neben den Brüchen; an beiden Enden verriegeln.
+
+## Die Borte an die offene Kante nähen, dann beide zusammen umschlagen
+
+# Die linke Stoffseite liegt oben, die rechte Seite der Borte auch: Umgeschlagen ist die Borte zu sehen.
+edge-with-trim-along-ring = Die Arbeit mit der linken Stoffseite nach oben legen. An { side-seam } beginnen: die Borte ({ $trim }), rechte Seite oben, an { EDGE($edge) } anlegen, ihre äußere Kante bündig mit der offenen Kante.
+    .check = Ist eine Kante der Borte ({ $trim }) geschwungen, liegt diese von der offenen Kante weg.
+edge-with-trim-along-flat = Die Arbeit mit der linken Stoffseite nach oben legen. An einem Ende beginnen: die Borte ({ $trim }), rechte Seite oben, an { EDGE($edge) } anlegen, ihre äußere Kante bündig mit der offenen Kante, ihr offenes Ende bündig mit dem Ende des Stoffs.
+    .check = { edge-with-trim-along-ring.check }
+edge-with-trim-along-folded = Die Arbeit mit der linken Stoffseite nach oben legen. Das Ende der Borte ({ $trim }) { $under } einschlagen. An einem Ende beginnen: die Borte, rechte Seite oben, an { EDGE($edge) } anlegen, ihre äußere Kante bündig mit der offenen Kante, ihren Bruch bündig mit dem Ende des Stoffs.
+    .check = { edge-with-trim-along-ring.check }
+edge-with-trim-along-sew-ring = { $row } neben der offenen Kante steppen, { $stitch }, am Anfang verriegeln. { $stretch } vor dem Ende anhalten, die Nadel im Stoff.
+    .check = { edge-with-trim-along-sew-flat.check }
+    .remedy = { edge-with-trim-along-sew-flat.remedy }
+edge-with-trim-along-sew-flat = { $row } neben der offenen Kante steppen, { $stitch }, insgesamt { $length }; an beiden Enden verriegeln. Die Borte ({ $trim }) bündig mit dem Ende des Stoffs abschneiden.
+    .check = Die Kante der Borte ({ $trim }) liegt überall bündig auf der offenen Kante, keine von beiden ist gedehnt.
+    .remedy = Wo sie verrutscht sind, diese Strecke auftrennen und neu steppen.
+# Mehrere gleiche: Die Borte läuft von einem zum nächsten.
+edge-with-trim-along-sew-chain = { $row } neben der offenen Kante steppen, { $stitch }, je { $length }. Am Ende weder die Borte ({ $trim }) noch die Fäden abschneiden: das nächste Teil dicht dahinter anlegen und weitersteppen.
+    .check = { edge-with-trim-along-sew-flat.check }
+    .remedy = { edge-with-trim-along-sew-flat.remedy }
+edge-with-trim-apart = Die Kette aus { $copies } Teilen auseinanderschneiden, die Borte ({ $trim }) bündig mit den Enden des Stoffs.
+edge-with-trim-turn-both = Borte ({ $trim }) und Stoff zusammen { $turn } auf die rechte Stoffseite umschlagen, beim Nähen immer { $stretch } voraus.
+    .check = Die offene Kante liegt innen, zwischen Stoff und Borte ({ $trim }). Die erste Naht ist von links nicht zu sehen.
+    .remedy = Wo die Naht am Bruch hervorsieht, etwas tiefer umschlagen.
+edge-with-trim-topstitch-ring = Rechte Stoffseite oben: { $below } neben der oberen Kante der Borte ({ $trim }) absteppen, { $stitch }, { $length }. Das Ende drei Stiche über den Anfang nähen.
+    .check = Jeder Stich hält Borte ({ $trim }) und Stoff.
+    .remedy = Wo er die Borte ({ $trim }) verfehlt hat, diese Strecke neu steppen.
+edge-with-trim-topstitch-flat = Rechte Stoffseite oben: { $below } neben der oberen Kante der Borte ({ $trim }) absteppen, { $stitch }, { $length }; an beiden Enden verriegeln.
+    .check = { edge-with-trim-topstitch-ring.check }
+    .remedy = { edge-with-trim-topstitch-ring.remedy }

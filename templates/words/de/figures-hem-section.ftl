@@ -17,3 +17,5 @@ figure-trimmed-fold = Bruch, bündig mit der Borte
 figure-trimmed-alt-one-row = Kante im Schnitt, rechte Stoffseite oben: { PIECE($piece) } ist { $turn } auf die rechte Stoffseite umgeschlagen, darüber die Borte ({ $trim }), { $width } breit, bündig mit dem Bruch, { $row } neben dem Bruch gesteppt.
 figure-trimmed-alt-two-rows = Kante im Schnitt, rechte Stoffseite oben: { PIECE($piece) } ist { $turn } auf die rechte Stoffseite umgeschlagen, darüber die Borte ({ $trim }), { $width } breit, bündig mit dem Bruch, { $row } neben dem Bruch und noch einmal { $below } neben der inneren Kante der Borte gesteppt.
 figure-trimmed-caption = Die Kante im Schnitt: Die Borte verdeckt die umgeschlagene Kante.{ figure-hatched }
+figure-trimmed-alt-together = Kante im Schnitt, rechte Stoffseite oben: Die Borte ({ $trim }), { $width } breit, wurde { $row } neben der offenen Kante angesteppt, dann beide { $turn } umgeschlagen und { $below } neben der oberen Kante der Borte abgesteppt: { PIECE($piece) }.
+figure-trimmed-caption-together = Die Kante im Schnitt: Die offene Kante liegt innen, die Borte um den Bruch.{ figure-hatched }

@@ -57,6 +57,12 @@ gather-wind-tails = { $in-runs ->
     [yes] An einem Ende jeder Teilstrecke eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
    *[no] An einem Ende der Kräuselnähte eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
  }
+gather-knot-tails = { $in-runs ->
+    [yes] An einem Ende jeder Teilstrecke die beiden oberen Fadenenden auf ihrer Stoffseite verknoten, die beiden unteren auf der anderen. Auf { $knot } kürzen.
+   *[no] An einem Ende der Kräuselnähte die beiden oberen Fadenenden auf ihrer Stoffseite verknoten, die beiden unteren auf der anderen. Auf { $knot } kürzen.
+ }
+    .check = Ein leichter Zug am anderen Ende zieht sie nicht hinein.
+    .remedy = Noch einmal verknoten.
 gather-pull-machine = { $parts ->
     [8] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
    *[4] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
@@ -88,4 +94,7 @@ gather-spread = { $parts ->
     [8] Die Kräuselung mit den Fingern gleichmäßig verteilen, Achtel für Achtel.
    *[4] Die Kräuselung mit den Fingern gleichmäßig verteilen, Viertel für Viertel.
  }
+gather-knot-pulled = Die Nadeln herausnehmen, die die Fadenenden halten, und diese Fadenenden wie an den anderen Enden verknoten: die oberen auf der einen, die unteren auf der anderen Stoffseite. Auf { $knot } kürzen.
+    .check = Die Kante misst noch { $short }.
+    .remedy = Ist ein Knoten gerutscht, die Kräusel wieder zusammenziehen und dichter am Stoff verknoten.
 gather-set-back = { rows-set-back }

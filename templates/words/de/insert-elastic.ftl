@@ -19,6 +19,25 @@ insert-elastic-line = { $lap } vor einem Ende quer darüber eine gerade Linie zi
     .tolerance = { $lap-off } mehr oder weniger
     .remedy = Die Linie an der richtigen Stelle neu ziehen und die erste durchstreichen.
 insert-elastic-cross = Auf derselben Seite { $cross } vor dem anderen Ende ein Kreuz zeichnen: Es bleibt sichtbar, wenn die Enden überlappen.
+## Lang schneiden, im Kleidungsstück anprobieren und kürzen
+
+insert-elastic-cut-long = Das Gummiband auf { $cut } schneiden: { $loop }, { $lap } für die Überlappung und { $spare } für die Anprobe.
+    .check = Es misst { $cut }, wenn es locker neben dem Maßband liegt.
+    .remedy = Zu kurz: ein neues Stück schneiden, dieses nicht dehnen.
+insert-elastic-pin-end = Ein Ende { $tail } aus der Öffnung hängen lassen. Dort mit einer Sicherheitsnadel an { PIECE($band) } feststecken, damit es nicht hineinrutscht.
+insert-elastic-thread-long = In das andere Ende eine zweite Sicherheitsnadel oder eine Durchziehnadel stecken und rundum durch den Tunnel bis zur Öffnung schieben. Dabei den Stoff über das Gummiband zurückschieben.
+    .check = Das Gummiband liegt rundum flach.
+    .remedy = Ist es verdreht, die letzte Handlänge zurückziehen, drehen und weiterschieben.
+insert-elastic-thread-long-band = In das andere Ende eine zweite Sicherheitsnadel oder eine Durchziehnadel stecken und rundum durch den Tunnel bis zur Öffnung schieben, zwischen Nahtzugabe und Außenseite. Dabei den Stoff über das Gummiband zurückschieben.
+    .check = { insert-elastic-thread-long.check }
+    .remedy = { insert-elastic-thread-long.remedy }
+insert-elastic-try-on = Die Enden überlappen, bis der Ring { $loop } misst, und mit einer geschlossenen Sicherheitsnadel halten. Das Kleidungsstück anziehen, sich damit hinsetzen und einatmen.
+    .check = Es hält und schneidet nicht ein. Zwei Finger passen darunter.
+    .remedy = Weniger oder mehr überlappen, bis es stimmt, und von hier an diesen Ring statt { $loop } nehmen.
+insert-elastic-shorten = Wo das obere Ende aufhört, auf dem unteren eine Linie ziehen, das Kleidungsstück ausziehen und beide Enden { $out } aus der Öffnung ziehen. Das untere Ende { $lap } hinter der Linie abschneiden, vom Ring aus gemessen.
+    .check = Vom Schnittende bis zur Linie sind es { $lap }.
+    .tolerance = { $lap-off } mehr oder weniger
+    .remedy = Zu lang: den Rest abschneiden. Zu kurz: so viel weniger überlappen und zweimal übernähen.
 
 # Der Tunnel ist flach, eine Naht schließt ihn danach. $half-lap: was an jedem Ende in der Naht liegt.
 insert-elastic-aim-flat = Gummiband zieht { $casing } Tunnel auf { $loop } zusammen; die Naht fasst seine Enden mit.
@@ -57,6 +76,11 @@ insert-elastic-pull-out = Die erste Nadel herausnehmen und beide Enden { $out } 
 
 insert-elastic-lap = Das Ende mit dem Kreuz auf das Ende mit der Linie legen, beide Zeichen oben, das Schnittende an der Linie. Die Überlappung mit einer geschlossenen Sicherheitsnadel halten.
     .check = Das Schnittende liegt an der Linie: So ist die Überlappung { $lap } und der Ring ungedehnt { $loop } lang.
+    .tolerance = { $lap-off } mehr oder weniger
+    .remedy = Die Nadel öffnen, das Ende an die Linie schieben und die Nadel wieder schließen.
+# Das Gummiband wurde im Kleidungsstück anprobiert: Die Linie zeigt, wie weit die Enden überlappten.
+insert-elastic-lap-long = Das obere Ende wie zuvor auf das untere legen, sein Schnittende an der Linie. Die Überlappung mit einer geschlossenen Sicherheitsnadel halten.
+    .check = Die Überlappung misst { $lap }, der Ring ungedehnt so viel, wie aufgeschrieben ist.
     .tolerance = { $lap-off } mehr oder weniger
     .remedy = Die Nadel öffnen, das Ende an die Linie schieben und die Nadel wieder schließen.
 insert-elastic-sew = Die Sicherheitsnadel herausnehmen und die Überlappung festhalten. Zwei Zickzacknähte über die Überlappung steppen, dann je eine entlang ihrer beiden Enden; jedes Mal verriegeln.

@@ -19,6 +19,9 @@ name-number = { $name ->
     [back] hinten
     [behind] Anteil hinten
     [below-top] unter der Oberkante
+    [channel] Tunnel
+    [edge-stitch] Absteppung
+    [pins] von Nadel zu Nadel
     [count] Anzahl
     [cut-area] Zuschnittfläche
     [cut-depth] Zuschnitthöhe

@@ -48,6 +48,8 @@ neaten-overlock-flat = { $place } mit der Overlock versäubern. An beiden Enden 
     .remedy = Die ausgelassene Strecke noch einmal übernähen.
 neaten-chain = Jede Fadenkette in eine stumpfe Nadel fädeln, unter die Stiche ziehen und den Rest abschneiden.
     .check = Keine Fadenkette hängt lose heraus.
+neaten-chain-back = Jede Fadenkette auf ihre Naht zurücklegen und { $catch } davon mit einem kleinen Zickzack übernähen. Den Rest abschneiden.
+    .check = Keine Fadenkette hängt lose heraus, der Zickzack hält sie.
 
 ## Mit Zickzackstich
 

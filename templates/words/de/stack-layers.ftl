@@ -82,3 +82,10 @@ stack-layers-sew = { $count ->
     [2] Beide Lagen { $from-edge } neben der Kante zusammensteppen, { $length }, mit der größten Stichlänge. Diese Naht bleibt.
    *[other] Alle { $count } Lagen { $from-edge } neben der Kante zusammensteppen, { $length }, mit der größten Stichlänge. Diese Naht bleibt.
  }
+# Eine kurze Stichlänge: Die Kräusel der Lagen sind für immer gehalten.
+stack-layers-sew-short = { $count ->
+    [2] Beide Lagen { $from-edge } neben der Kante zusammensteppen, { $stitch }, { $length }. Diese Naht bleibt.
+   *[other] Alle { $count } Lagen { $from-edge } neben der Kante zusammensteppen, { $stitch }, { $length }. Diese Naht bleibt.
+ }
+    .check = Jede Lage ist gefasst, keine Kräusel sind zu einer Falte geschoben.
+    .remedy = Diese Handbreit auftrennen, enger stecken und neu steppen.

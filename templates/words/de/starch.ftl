@@ -9,6 +9,7 @@ starch-aim = { COUNT($pieces) ->
 starch-caution-hot = Heiße Stärke verbrüht und haftet an der Haut: die kalte Mischung in das heiße Wasser gießen, mit einem langen Löffel rühren und Kinder fernhalten.
 starch-caution-spray = Sprühstärke ist entzündbar: im Freien oder in einem gut gelüfteten Raum sprühen, fern von Flammen, Zündflammen, Zigaretten und heißen Bügeleisen, und den Sprühnebel nicht einatmen.
 starch-caution-flame = Ein Tüllrock brennt schnell, gestärkt oder nicht. An der Luft trocknen: kein heißer Trockner, und kein Herd, keine Zündflamme, kein Heizgerät, keine Kerze und kein offenes Feuer in der Nähe. Auch beim Tragen davon fernhalten.
+starch-caution-warm-air = Ein Tüllrock brennt schnell, gestärkt oder nicht. Warme Luft kommt nur aus einem Haartrockner in der Hand, auf der kleinsten Stufe, { $air-far } entfernt und nie allein gelassen: kein Heizgerät, kein Herd, keine Zündflamme, keine Kerze und kein offenes Feuer in der Nähe. Auch beim Tragen davon fernhalten. Örtliche Brandschutzregeln gehen dieser Anleitung vor.
 
 ## Die Stärke ansetzen
 
@@ -44,3 +45,12 @@ starch-hang-wet = Das Kleidungsstück kopfüber am Saum aufhängen oder im Freie
 starch-dry = Die Lagen auseinanderschütteln und an der Luft trocknen lassen, fern von Hitze.
     .check = Keine zwei Lagen kleben zusammen.
     .remedy = Anfeuchten und auseinanderziehen.
+starch-form = Das feuchte Kleidungsstück aufrecht auf eine Schneiderpuppe oder über einen umgedrehten Korb auf einem Ständer ziehen und die Lagen rundum auseinanderziehen.
+    .check = Jede Lage steht von der darunter ab.
+    .remedy = Wo zwei kleben, anfeuchten und auseinanderziehen.
+starch-warm-air = Mit einem Haartrockner in der Hand von unten warme Luft zwischen die Lagen blasen, immer rundum, bis der Stoff nicht mehr nass ist.
+    .check = Der Stoff fühlt sich nie heiß an.
+    .remedy = Den Haartrockner weiter weghalten.
+starch-overnight = Über Nacht ohne Wärme auf der Puppe lassen.
+    .check = Am Morgen ist es durchgetrocknet und behält beim Abnehmen die Form.
+    .remedy = Noch feucht oder weich: länger stehen lassen oder ein zweites Mal stärken.

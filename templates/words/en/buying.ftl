@@ -55,6 +55,7 @@ use-shirring = shirring of { PIECE($piece) }
 use-elastic = elastic in { PIECE($piece) }
 use-cord = cord in { PIECE($piece) }
 use-dye = dyeing { PIECE($piece) }
+use-dye-trim = dyeing the { $trim }
 use-starch = stiffening { PIECE($piece) }
 # A way of working that the maker describes herself, by its name.
 use-own = { $name }

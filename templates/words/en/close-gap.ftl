@@ -10,3 +10,7 @@ close-gap-sew = { $band ->
  }
     .check = The row is unbroken and the elastic is not caught: it slides under your finger.
     .remedy = If the elastic is caught, unpick the row and sew it again nearer to the fold.
+# The opening lies in the upright seam of a band, across the channel.
+close-gap-seam = Draw the two folds of the opening together by hand with small stitches, { $gap } in all, and fasten the thread inside.
+    .check = The seam is whole again, and the elastic slides under your finger.
+    .remedy = If the elastic is caught, take the stitches out and sew through the cloth alone.

@@ -28,3 +28,25 @@ dye-rinse = Let it cool in the bath as the sheet says, then rinse it.
     .check = The water runs clear.
     .remedy = Rinse again.
 dye-dry = Dry it in the air, out of the sun, and wash it by itself the first times.
+## A trim, before it is sewn on
+
+dye-title-trim = Dye the { $trim }
+dye-aim-trim = { $length } of { $trim } in one even shade, before it is sewn on.
+dye-weigh-trim = Wind off { $length } of { $trim } in one piece and weigh out { $grams } g of { $dye }: the trim weighs { $cloth } dry.
+    .check = The scale shows { $grams } g.
+dye-wet-trim = Wind the { $trim } into a loose skein over your hand and elbow and tie it loosely in four places. Wash it and leave it wet.
+    .check = It is wet through and sinks.
+    .remedy = Where the ties are tight the trim stays pale: loosen them.
+dye-try-trim = Dye a wet end of the { $trim } first, in a cup of the bath, and let it dry.
+    .check = The dry end has the shade you want. Wet trim looks darker.
+    .remedy = Too dark: add water. Too pale: weigh out more.
+dye-bath-trim = Wet the powder to a paste and make up the bath as its sheet says, with so much water that the skein moves freely.
+dye-turn-trim = Put the skein in, bring the bath slowly to the heat on the sheet, and turn the skein all the while.
+    .check = No part lies still or above the bath.
+    .remedy = Push it under and pull it apart.
+dye-rinse-trim = Let it cool in the bath as the sheet says, then rinse it.
+    .check = The water runs clear: the trim will not stain the cloth when it is washed.
+    .remedy = Rinse again.
+dye-dry-trim = Dry it in the air, out of the sun, wound flat round a board so that it does not crease.
+    .check = It has shrunk by now: measure it, { $length } are needed.
+    .remedy = Too short: dye the rest in a bath of its own, by the same weights.

@@ -56,3 +56,33 @@ edge-with-trim-second-row-ring = Sew a second row { $below } from the inner edge
 edge-with-trim-second-row-flat = Sew a second row { $below } from the inner edge of the { $trim }, { $stitch }, { $length }, a few stitches back at both ends.
 edge-with-trim-sew-lap = Sew the folded end down across the { $trim }, { $below } from its fold, a few stitches back at both ends.
 edge-with-trim-sew-ends = Sew both folded ends down across the { $trim }, { $below } from their folds, a few stitches back at both ends.
+
+## Sew the trim along the raw edge, then turn both up together
+
+# The wrong side is up, the right side of the trim too: turned up, the trim shows.
+edge-with-trim-along-ring = Lay the work wrong side up. Begin at { side-seam }: lay the { $trim } along { EDGE($edge) }, right side up, its outer edge level with the raw edge.
+    .check = If one edge of the { $trim } is shaped, that edge lies away from the raw edge.
+edge-with-trim-along-flat = Lay the work wrong side up. Begin at one end: lay the { $trim } along { EDGE($edge) }, right side up, its outer edge level with the raw edge, its raw end level with the end of the cloth.
+    .check = { edge-with-trim-along-ring.check }
+edge-with-trim-along-folded = Lay the work wrong side up. Fold { $under } of the end of the { $trim } under. Begin at one end: lay the { $trim } along { EDGE($edge) }, right side up, its outer edge level with the raw edge, its fold level with the end of the cloth.
+    .check = { edge-with-trim-along-ring.check }
+edge-with-trim-along-sew-ring = Sew { $row } from the raw edge, { $stitch }, a few stitches back at the start. Stop { $stretch } before the end, the needle down.
+    .check = { edge-with-trim-along-sew-flat.check }
+    .remedy = { edge-with-trim-along-sew-flat.remedy }
+edge-with-trim-along-sew-flat = Sew { $row } from the raw edge, { $stitch }, { $length } in all, a few stitches back at both ends. Cut the { $trim } level with the end of the cloth.
+    .check = The edge of the { $trim } is level with the raw edge all along, and neither is stretched.
+    .remedy = Where they slipped, unpick that stretch and sew it again.
+# Several alike: the trim runs from one to the next.
+edge-with-trim-along-sew-chain = Sew { $row } from the raw edge, { $stitch }, { $length } for each. At its end cut neither the { $trim } nor the threads: lay the next close behind and sew on.
+    .check = { edge-with-trim-along-sew-flat.check }
+    .remedy = { edge-with-trim-along-sew-flat.remedy }
+edge-with-trim-apart = Cut the chain of { $copies } apart, the { $trim } level with the ends of the cloth.
+edge-with-trim-turn-both = Fold { $trim } and cloth up together, { $turn } to the right side, a stretch of { $stretch } at a time as you sew.
+    .check = The raw edge lies inside, between the cloth and the { $trim }. The first row is not seen from the wrong side.
+    .remedy = Where the row peeps out at the fold, fold a little deeper.
+edge-with-trim-topstitch-ring = With the right side up, topstitch { $below } from the upper edge of the { $trim }, { $stitch }, { $length }. Let the end overlap the start by three stitches.
+    .check = Every stitch holds the { $trim } and the cloth.
+    .remedy = Where it missed the { $trim }, sew that stretch again.
+edge-with-trim-topstitch-flat = With the right side up, topstitch { $below } from the upper edge of the { $trim }, { $stitch }, { $length }, a few stitches back at both ends.
+    .check = { edge-with-trim-topstitch-ring.check }
+    .remedy = { edge-with-trim-topstitch-ring.remedy }

@@ -17,3 +17,5 @@ figure-trimmed-fold = fold, level with the trim
 figure-trimmed-alt-one-row = Cut through the edge, right side up: { PIECE($piece) } turned up { $turn } to the right side, the { $trim } { $width } wide over it, level with the fold, sewn { $row } from the fold.
 figure-trimmed-alt-two-rows = Cut through the edge, right side up: { PIECE($piece) } turned up { $turn } to the right side, the { $trim } { $width } wide over it, level with the fold, sewn { $row } from the fold and again { $below } from the inner edge of the trim.
 figure-trimmed-caption = The edge cut through: the trim hides the turned edge.{ figure-hatched }
+figure-trimmed-alt-together = Cut through the edge, right side up: the { $trim } { $width } wide was sewn along the raw edge of { PIECE($piece) }, { $row } from it, then both turned up { $turn } and topstitched { $below } from the upper edge of the trim.
+figure-trimmed-caption-together = The edge cut through: the raw edge lies inside, the trim round the fold.{ figure-hatched }

@@ -57,6 +57,12 @@ gather-wind-tails = { $in-runs ->
     [yes] At one end of each run, put a pin across and wind the thread tails round it in a figure of eight.
    *[no] At one end of the rows, put a pin across and wind the thread tails round it in a figure of eight.
  }
+gather-knot-tails = { $in-runs ->
+    [yes] At one end of each run, knot the two upper tails together on their face and the two lower tails together on theirs. Cut them to { $knot }.
+   *[no] At one end of the rows, knot the two upper tails together on their face and the two lower tails together on theirs. Cut them to { $knot }.
+ }
+    .check = A light pull at the other end does not draw them in.
+    .remedy = Knot them once more.
 gather-pull-machine = { $parts ->
     [8] At the other end pull both bobbin threads together until each eighth measures { $short-part }. Wind these tails round a pin too.
    *[4] At the other end pull both bobbin threads together until each quarter measures { $short-part }. Wind these tails round a pin too.
@@ -88,4 +94,7 @@ gather-spread = { $parts ->
     [8] Spread the gathers evenly with your fingers, eighth by eighth.
    *[4] Spread the gathers evenly with your fingers, quarter by quarter.
  }
+gather-knot-pulled = Take out the pins that hold the thread tails, and knot these tails as at the other ends: upper to upper on the one face, lower to lower on the other. Cut them to { $knot }.
+    .check = The edge still measures { $short }.
+    .remedy = If a knot slipped, pull the gathers up again and knot closer to the cloth.
 gather-set-back = { rows-set-back }

@@ -19,6 +19,25 @@ insert-elastic-line = Draw a line straight across it, { $lap } from one end.
     .tolerance = { $lap-off } more or less
     .remedy = Draw the line where it belongs and cross out the first.
 insert-elastic-cross = Draw a cross on the same face, { $cross } from the other end: it stays in sight when the ends are lapped.
+## Cut long, tried on in the garment and shortened
+
+insert-elastic-cut-long = Cut the elastic { $cut } long: that is { $loop }, { $lap } for the lap and { $spare } to try it on.
+    .check = It is { $cut } when it lies slack beside the tape.
+    .remedy = Too short: cut a new piece, do not stretch this one.
+insert-elastic-pin-end = Let { $tail } of one end hang out of the gap. Pin it to { PIECE($band) } there with a safety pin, so that it cannot slip inside.
+insert-elastic-thread-long = Fix a second safety pin or a bodkin in the other end and work it round through the channel to the gap. Push the cloth back over the elastic as you go.
+    .check = The elastic lies flat all round.
+    .remedy = If it is twisted, draw the last hand's length back, turn it and go on.
+insert-elastic-thread-long-band = Fix a second safety pin or a bodkin in the other end and work it round through the channel to the gap, between the seam margin and the outside. Push the cloth back over the elastic as you go.
+    .check = { insert-elastic-thread-long.check }
+    .remedy = { insert-elastic-thread-long.remedy }
+insert-elastic-try-on = Lap the ends until the loop is { $loop } and hold the lap with a closed safety pin. Put the garment on, sit down in it and breathe in.
+    .check = It stays up and does not cut in. Two fingers slip under it.
+    .remedy = Lap the ends less or more until it does, and use that loop in place of { $loop } from here on.
+insert-elastic-shorten = Draw a line across the lower end where the upper one ends, take the garment off and pull { $out } of both ends out of the gap. Cut the lower end off { $lap } past the line, measured from the loop.
+    .check = From the cut end to the line it is { $lap }.
+    .tolerance = { $lap-off } more or less
+    .remedy = Too long: cut off the rest. Too short: lap so much less, and sew it twice.
 
 # The casing is flat, and a seam closes it afterwards. $half-lap: what lies in the seam at each end.
 insert-elastic-aim-flat = Elastic draws { $casing } of casing in to { $loop }; its ends are caught in the seam.
@@ -57,6 +76,11 @@ insert-elastic-pull-out = Take out the first pin and pull { $out } of both ends 
 
 insert-elastic-lap = Lay the end with the cross on the end with the line, both marks up, its cut end on the line. Hold the lap with a closed safety pin.
     .check = The cut end lies on the line: then the lap is { $lap } and the loop { $loop } at rest.
+    .tolerance = { $lap-off } more or less
+    .remedy = Open the pin, shift the end to the line and close the pin again.
+# The elastic was tried on in the garment: the line marks how far the ends lapped.
+insert-elastic-lap-long = Lay the upper end on the lower one as before, its cut end on the line. Hold the lap with a closed safety pin.
+    .check = The lap is { $lap }, and the loop at rest what you wrote down.
     .tolerance = { $lap-off } more or less
     .remedy = Open the pin, shift the end to the line and close the pin again.
 insert-elastic-sew = Take out the safety pin and hold the lap in its place. Sew two rows of zigzag over the lap, then one along each of its two ends, a few stitches back each time.

@@ -19,6 +19,9 @@ name-number = { $name ->
     [back] back
     [behind] behind
     [below-top] below top
+    [channel] channel
+    [edge-stitch] edge stitch
+    [pins] from pin to pin
     [count] count
     [cut-area] cut area
     [cut-depth] cut depth

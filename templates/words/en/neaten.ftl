@@ -48,6 +48,8 @@ neaten-overlock-flat = Overlock { $place }. Run off the edge at both ends with a
     .remedy = Go over the stretch that was missed once more.
 neaten-chain = Thread every chain on a blunt needle, draw it under the stitches and cut off the rest.
     .check = No loose chain hangs out.
+neaten-chain-back = Fold every chain back on to its row of stitches, and sew over { $catch } of it with a small zigzag. Cut off the rest.
+    .check = No loose chain hangs out, and the zigzag holds it.
 
 ## With a zigzag stitch
 

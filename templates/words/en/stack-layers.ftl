@@ -82,3 +82,10 @@ stack-layers-sew = { $count ->
     [2] Sew both layers together { $from-edge } from the edge, { $length }, with the longest stitch. This row stays in.
    *[other] Sew all { $count } layers together { $from-edge } from the edge, { $length }, with the longest stitch. This row stays in.
  }
+# A short stitch: the gathers in the layers are held for good.
+stack-layers-sew-short = { $count ->
+    [2] Sew both layers together { $from-edge } from the edge, { $stitch }, { $length }. This row stays in.
+   *[other] Sew all { $count } layers together { $from-edge } from the edge, { $stitch }, { $length }. This row stays in.
+ }
+    .check = Every layer is caught, and no gathers are pushed into a fold.
+    .remedy = Unpick that hand's width, pin it closer and sew it again.

@@ -9,6 +9,7 @@ starch-aim = { COUNT($pieces) ->
 starch-caution-hot = Hot starch scalds and clings: pour the cold mix into the hot water, stir with a long spoon, and keep children away.
 starch-caution-spray = Spray starch is flammable: spray it in the open air or a well-aired room, away from flames, pilot lights, cigarettes and hot irons, and do not breathe the mist.
 starch-caution-flame = A net skirt burns fast, starched or not. Dry it in the air: no hot dryer, and no stove, pilot light, heater, candle or open fire near it. Keep it from them when it is worn too.
+starch-caution-warm-air = A net skirt burns fast, starched or not. Warm air comes from a hand-held hair dryer at its lowest heat alone, { $air-far } away and never left running: no heater, no stove, pilot light, candle or open fire near it. Keep it from them when it is worn too. Local fire rules come before this guide.
 
 ## Make the starch
 
@@ -44,3 +45,12 @@ starch-hang-wet = Hang the garment upside down by its hem, or lay it over a line
 starch-dry = Shake the layers apart and let it dry in the air, away from heat.
     .check = No two layers stick together.
     .remedy = Damp them and pull them apart.
+starch-form = Put the damp garment the right way up on a dress form, or over an upturned basket on a stand, and pull the layers apart all round.
+    .check = Every layer stands off the one below it.
+    .remedy = Where two cling, damp them and pull them apart.
+starch-warm-air = Blow warm air up between the layers from below with a hair dryer in your hand, going round all the while, until the cloth is no longer wet.
+    .check = The cloth is never hot to the touch.
+    .remedy = Hold the dryer further off.
+starch-overnight = Leave it on the form overnight, without heat.
+    .check = In the morning it is dry through and keeps its shape when it is lifted off.
+    .remedy = Still damp or limp: leave it longer, or put on a second coat.

@@ -55,6 +55,7 @@ use-shirring = fruncido elástico { PIECE($piece, case: "of") }
 use-elastic = goma en { PIECE($piece) }
 use-cord = cordón en { PIECE($piece) }
 use-dye = teñido { PIECE($piece, case: "of") }
+use-dye-trim = teñido del adorno ({ $trim })
 use-starch = almidonado { PIECE($piece, case: "of") }
 # Una forma de trabajar que la autora describe por su cuenta, por su nombre.
 use-own = { $name }

@@ -10,3 +10,7 @@ close-gap-sew = { $band ->
  }
     .check = El pespunte no se interrumpe y la goma no ha quedado pillada: se desliza bajo el dedo.
     .remedy = Si la goma ha quedado pillada, descose el pespunte y vuelve a hacerlo más cerca del doblez.
+# La abertura está en la costura vertical de una cinturilla, atravesando la jareta.
+close-gap-seam = Junta a mano los dos dobleces de la abertura con puntadas pequeñas, { $gap } en total, y remata el hilo por dentro.
+    .check = La costura está entera de nuevo y la goma se desliza bajo el dedo.
+    .remedy = Si la goma ha quedado pillada, deshaz las puntadas y coge solo la tela.

@@ -28,3 +28,25 @@ dye-rinse = Deja que se enfríe en el baño como indica la hoja y después aclá
     .check = El agua sale clara.
     .remedy = Vuelve a aclarar.
 dye-dry = Sécala al aire, a la sombra, y lávala aparte las primeras veces.
+## Un adorno, antes de coserlo
+
+dye-title-trim = Tiñe el adorno ({ $trim })
+dye-aim-trim = { $length } de adorno ({ $trim }) de un tono uniforme, antes de coserlo.
+dye-weigh-trim = Desenrolla { $length } de adorno ({ $trim }) de una pieza y pesa { $grams } g de tinte ({ $dye }). Peso en seco del adorno: { $cloth }.
+    .check = La balanza marca { $grams } g.
+dye-wet-trim = Enrolla el adorno ({ $trim }) en una madeja suelta entre la mano y el codo y átala floja en cuatro sitios. Lávalo y déjalo mojado.
+    .check = Está empapado y se hunde.
+    .remedy = Donde las ataduras aprietan, el adorno queda pálido: aflójalas.
+dye-try-trim = Tiñe antes un extremo mojado del adorno ({ $trim }) en una taza del baño y déjalo secar.
+    .check = El extremo seco tiene el tono que quieres. Mojado se ve más oscuro.
+    .remedy = Si queda demasiado oscuro, añade agua. Si queda demasiado pálido, pesa más tinte.
+dye-bath-trim = Moja el polvo hasta formar una pasta y prepara el baño como indica su hoja, con tanta agua que la madeja se mueva libremente.
+dye-turn-trim = Mete la madeja, lleva el baño despacio a la temperatura que indica la hoja y remueve la madeja todo el tiempo.
+    .check = Ninguna parte se queda quieta ni asoma del baño.
+    .remedy = Húndela y ábrela.
+dye-rinse-trim = Deja que se enfríe en el baño como indica la hoja y después acláralo.
+    .check = El agua sale clara: el adorno no manchará la tela al lavarla.
+    .remedy = Vuelve a aclararlo.
+dye-dry-trim = Sécalo al aire, fuera del sol, enrollado plano en una tabla para que no se arrugue.
+    .check = Ya ha encogido: mídelo, hacen falta { $length }.
+    .remedy = Si es demasiado corto, tiñe el resto en un baño aparte con los mismos pesos.

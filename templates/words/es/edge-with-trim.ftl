@@ -56,3 +56,33 @@ edge-with-trim-second-row-ring = Haz un segundo pespunte a { $below } del borde 
 edge-with-trim-second-row-flat = Haz un segundo pespunte a { $below } del borde interior del adorno ({ $trim }), { $stitch }, { $length }, rematando en los dos extremos.
 edge-with-trim-sew-lap = Cose el extremo remetido de lado a lado del adorno ({ $trim }), a { $below } de su doblez, rematando en los dos extremos.
 edge-with-trim-sew-ends = Cose los dos extremos remetidos de lado a lado del adorno ({ $trim }), a { $below } de sus dobleces, rematando en los dos extremos.
+
+## Coser el adorno a lo largo del borde sin rematar y después doblar los dos juntos
+
+# El revés está encima y el derecho del adorno también: al doblar, el adorno se ve.
+edge-with-trim-along-ring = Pon la labor con el revés encima. Empieza en { side-seam }: coloca el adorno ({ $trim }) a lo largo { EDGE($edge, case: "of") }, con el derecho encima y su borde exterior a ras del borde sin rematar.
+    .check = Si el adorno ({ $trim }) tiene un borde ondulado, este queda en el lado opuesto al borde sin rematar.
+edge-with-trim-along-flat = Pon la labor con el revés encima. Empieza en un extremo: coloca el adorno ({ $trim }) a lo largo { EDGE($edge, case: "of") }, con el derecho encima, su borde exterior a ras del borde sin rematar y su extremo a ras del extremo de la tela.
+    .check = { edge-with-trim-along-ring.check }
+edge-with-trim-along-folded = Pon la labor con el revés encima. Remete { $under } del extremo del adorno ({ $trim }). Empieza en un extremo: coloca el adorno a lo largo { EDGE($edge, case: "of") }, con el derecho encima, su borde exterior a ras del borde sin rematar y su doblez a ras del extremo de la tela.
+    .check = { edge-with-trim-along-ring.check }
+edge-with-trim-along-sew-ring = Cose a { $row } del borde sin rematar, { $stitch }, rematando al principio. Para { $stretch } antes del final, con la aguja clavada.
+    .check = { edge-with-trim-along-sew-flat.check }
+    .remedy = { edge-with-trim-along-sew-flat.remedy }
+edge-with-trim-along-sew-flat = Cose a { $row } del borde sin rematar, { $stitch }, { $length } en total, rematando en los dos extremos. Corta el adorno ({ $trim }) a ras del extremo de la tela.
+    .check = El borde del adorno ({ $trim }) está a ras del borde sin rematar en toda su longitud, y ninguno de los dos está estirado.
+    .remedy = Donde se hayan corrido, descose ese tramo y vuelve a coserlo.
+# Varios iguales: el adorno pasa de uno al siguiente.
+edge-with-trim-along-sew-chain = Cose a { $row } del borde sin rematar, { $stitch }, { $length } en cada uno. Al final no cortes ni el adorno ({ $trim }) ni los hilos: coloca el siguiente justo detrás y sigue cosiendo.
+    .check = { edge-with-trim-along-sew-flat.check }
+    .remedy = { edge-with-trim-along-sew-flat.remedy }
+edge-with-trim-apart = Separa los { $copies } de la cadena cortando el adorno ({ $trim }) a ras de los extremos de la tela.
+edge-with-trim-turn-both = Dobla juntos el adorno ({ $trim }) y la tela { $turn } hacia el derecho, en tramos de { $stretch } a medida que coses.
+    .check = El borde sin rematar queda dentro, entre la tela y el adorno ({ $trim }). El primer pespunte no se ve por el revés.
+    .remedy = Donde el pespunte asome en el doblez, dobla un poco más.
+edge-with-trim-topstitch-ring = Con el derecho encima, pespuntea a { $below } del borde superior del adorno ({ $trim }), { $stitch }, { $length }. Al terminar, monta tres puntadas sobre el principio.
+    .check = Cada puntada sujeta el adorno ({ $trim }) y la tela.
+    .remedy = Donde no haya cogido el adorno ({ $trim }), vuelve a coser ese tramo.
+edge-with-trim-topstitch-flat = Con el derecho encima, pespuntea a { $below } del borde superior del adorno ({ $trim }), { $stitch }, { $length }, rematando en los dos extremos.
+    .check = { edge-with-trim-topstitch-ring.check }
+    .remedy = { edge-with-trim-topstitch-ring.remedy }

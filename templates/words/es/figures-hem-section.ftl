@@ -17,3 +17,5 @@ figure-trimmed-fold = doblez, a ras del adorno
 figure-trimmed-alt-one-row = Sección del borde, con el derecho encima: { PIECE($piece) }, doblada { $turn } hacia el derecho, con el adorno ({ $trim }) de { $width } de ancho encima, a ras del doblez, cosida a { $row } del doblez.
 figure-trimmed-alt-two-rows = Sección del borde, con el derecho encima: { PIECE($piece) }, doblada { $turn } hacia el derecho, con el adorno ({ $trim }) de { $width } de ancho encima, a ras del doblez, cosida a { $row } del doblez y otra vez a { $below } del borde interior del adorno.
 figure-trimmed-caption = El borde en sección: el adorno tapa el borde doblado.{ figure-hatched }
+figure-trimmed-alt-together = Sección del borde, con el derecho encima: el adorno ({ $trim }) de { $width } de ancho se cosió a lo largo del borde sin rematar { PIECE($piece, case: "of") }, a { $row }; después los dos se doblaron { $turn } y se pespuntearon a { $below } del borde superior del adorno.
+figure-trimmed-caption-together = El borde en sección: el borde sin rematar queda dentro y el adorno rodea el doblez.{ figure-hatched }

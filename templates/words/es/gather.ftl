@@ -57,6 +57,12 @@ gather-wind-tails = { $in-runs ->
     [yes] En un extremo de cada tramo, clava un alfiler atravesado y enrolla en él los cabos de hilo en forma de ocho.
    *[no] En un extremo de las pasadas, clava un alfiler atravesado y enrolla en él los cabos de hilo en forma de ocho.
  }
+gather-knot-tails = { $in-runs ->
+    [yes] En un extremo de cada tramo, anuda juntos los dos cabos superiores por su cara y los dos inferiores por la suya. Córtalos a { $knot }.
+   *[no] En un extremo de las pasadas, anuda juntos los dos cabos superiores por su cara y los dos inferiores por la suya. Córtalos a { $knot }.
+ }
+    .check = Con un tirón suave desde el otro extremo no se meten.
+    .remedy = Anúdalos otra vez.
 gather-pull-machine = { $parts ->
     [8] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada octavo mida { $short-part }. Enrolla también estos cabos en un alfiler.
    *[4] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada cuarto mida { $short-part }. Enrolla también estos cabos en un alfiler.
@@ -88,4 +94,7 @@ gather-spread = { $parts ->
     [8] Reparte los frunces por igual con los dedos, octavo por octavo.
    *[4] Reparte los frunces por igual con los dedos, cuarto por cuarto.
  }
+gather-knot-pulled = Quita los alfileres que sujetan los cabos de hilo y anuda estos cabos como en los otros extremos: los superiores entre sí por una cara y los inferiores por la otra. Córtalos a { $knot }.
+    .check = El borde sigue midiendo { $short }.
+    .remedy = Si se ha corrido un nudo, vuelve a apretar el fruncido y anuda más cerca de la tela.
 gather-set-back = { rows-set-back }

@@ -19,6 +19,25 @@ insert-elastic-line = Traza una raya recta de lado a lado, a { $lap } de un extr
     .tolerance = { $lap-off } de más o de menos
     .remedy = Traza la raya en su sitio y tacha la primera.
 insert-elastic-cross = Traza una cruz en la misma cara, a { $cross } del otro extremo: sigue a la vista cuando los extremos están solapados.
+## Cortada larga, probada en la prenda y acortada
+
+insert-elastic-cut-long = Corta la goma a { $cut }: son { $loop }, más { $lap } para el solape y { $spare } para la prueba.
+    .check = Mide { $cut } cuando está floja junto a la cinta métrica.
+    .remedy = Si es demasiado corta, corta otra: no estires esta.
+insert-elastic-pin-end = Deja colgando fuera de la abertura { $tail } de un extremo. Préndelo ahí { PIECE($band, case: "to") } con un imperdible para que no se meta dentro.
+insert-elastic-thread-long = Sujeta un segundo imperdible o un pasacintas en el otro extremo y llévalo por la jareta dando toda la vuelta hasta la abertura. Ve empujando la tela hacia atrás sobre la goma.
+    .check = La goma está plana todo alrededor.
+    .remedy = Si está retorcida, retrocede el último palmo, desenróscala y sigue.
+insert-elastic-thread-long-band = Sujeta un segundo imperdible o un pasacintas en el otro extremo y llévalo por la jareta dando toda la vuelta hasta la abertura, entre el margen de costura y el exterior. Ve empujando la tela hacia atrás sobre la goma.
+    .check = { insert-elastic-thread-long.check }
+    .remedy = { insert-elastic-thread-long.remedy }
+insert-elastic-try-on = Solapa los extremos hasta que el aro mida { $loop } y sujeta el solape con un imperdible cerrado. Ponte la prenda, siéntate con ella y coge aire.
+    .check = Se sujeta y no se clava. Caben dos dedos por debajo.
+    .remedy = Solapa menos o más hasta que vaya bien, y usa ese aro en lugar de { $loop } de aquí en adelante.
+insert-elastic-shorten = Traza una raya en el extremo de debajo donde acaba el de encima, quítate la prenda y saca { $out } de los dos extremos por la abertura. Corta el extremo de debajo { $lap } más allá de la raya, medidos desde el aro.
+    .check = Del borde cortado a la raya hay { $lap }.
+    .tolerance = { $lap-off } de más o de menos
+    .remedy = Si es demasiado largo, corta lo que sobra. Si es demasiado corto, solapa eso menos y cóselo dos veces.
 
 # La jareta es plana, y después la cierra una costura. $half-lap: lo que queda en la costura en cada extremo.
 insert-elastic-aim-flat = La goma recoge { $casing } de jareta a { $loop }; la costura sujeta sus extremos.
@@ -57,6 +76,11 @@ insert-elastic-pull-out = Quita el primer alfiler y saca { $out } de los dos ext
 
 insert-elastic-lap = Coloca el extremo de la cruz sobre el de la raya, las dos señales hacia arriba, con su borde cortado en la raya. Sujeta el solape con un imperdible cerrado.
     .check = El borde cortado está en la raya: así el solape es de { $lap } y el aro de { $loop } sin estirar.
+    .tolerance = { $lap-off } de más o de menos
+    .remedy = Abre el imperdible, corre el extremo hasta la raya y vuelve a cerrarlo.
+# La goma se probó en la prenda: la raya marca hasta dónde se solapaban los extremos.
+insert-elastic-lap-long = Coloca el extremo de encima sobre el de debajo como antes, con su borde cortado en la raya. Sujeta el solape con un imperdible cerrado.
+    .check = El solape mide { $lap } y el aro, sin estirar, lo que apuntaste.
     .tolerance = { $lap-off } de más o de menos
     .remedy = Abre el imperdible, corre el extremo hasta la raya y vuelve a cerrarlo.
 insert-elastic-sew = Quita el imperdible y sujeta el solape en su sitio. Cose dos pasadas de zigzag sobre el solape y después una a lo largo de cada uno de sus dos extremos, rematando cada vez.

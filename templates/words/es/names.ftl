@@ -19,6 +19,9 @@ name-number = { $name ->
     [back] espalda
     [behind] por detrás
     [below-top] por debajo del borde superior
+    [channel] jareta
+    [edge-stitch] pespunte del canto
+    [pins] de alfiler a alfiler
     [count] cantidad
     [cut-area] superficie de corte
     [cut-depth] alto de corte

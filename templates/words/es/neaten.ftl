@@ -48,6 +48,8 @@ neaten-overlock-flat = Pasa por la remalladora { $place }. Sal por el borde en l
     .remedy = Vuelve a pasar por el tramo que se haya escapado.
 neaten-chain = Enhebra cada cadeneta en una aguja de punta roma, pásala bajo las puntadas y corta el resto.
     .check = No cuelga ninguna cadeneta suelta.
+neaten-chain-back = Dobla cada cadeneta hacia atrás sobre su costura y cose { $catch } de ella con un zigzag pequeño. Corta el resto.
+    .check = No cuelga ninguna cadeneta suelta y el zigzag la sujeta.
 
 ## Con puntada zigzag
 

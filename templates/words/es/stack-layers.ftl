@@ -82,3 +82,10 @@ stack-layers-sew = { $count ->
     [2] Cose juntas las dos capas a { $from-edge } del borde, { $length }, con la puntada más larga. Esta pasada se queda puesta.
    *[other] Cose juntas las { $count } capas a { $from-edge } del borde, { $length }, con la puntada más larga. Esta pasada se queda puesta.
  }
+# Puntada corta: el fruncido de las capas queda sujeto para siempre.
+stack-layers-sew-short = { $count ->
+    [2] Cose juntas las dos capas a { $from-edge } del borde, { $stitch }, { $length }. Esta pasada se queda puesta.
+   *[other] Cose juntas las { $count } capas a { $from-edge } del borde, { $stitch }, { $length }. Esta pasada se queda puesta.
+ }
+    .check = Todas las capas han quedado cogidas y ningún fruncido se ha empujado hasta formar un pliegue.
+    .remedy = Descose ese palmo, prende los alfileres más juntos y vuelve a coserlo.

@@ -9,6 +9,7 @@ starch-aim = { COUNT($pieces) ->
 starch-caution-hot = El almidón caliente escalda y se pega: vierte la mezcla fría en el agua caliente, remueve con una cuchara larga y mantén lejos a los niños.
 starch-caution-spray = El almidón en aerosol es inflamable: pulverízalo al aire libre o en una habitación bien ventilada, lejos de llamas, llamas piloto, cigarrillos y planchas calientes, y no respires la niebla.
 starch-caution-flame = Una falda de tul arde deprisa, almidonada o no. Sécala al aire: nada de secadora caliente, y ninguna cocina, llama piloto, estufa, vela ni fuego abierto cerca. Mantenla lejos de todo ello también cuando se lleve puesta.
+starch-caution-warm-air = Una falda de tul arde deprisa, almidonada o no. El aire templado viene solo de un secador de pelo en la mano, al calor más bajo, a { $air-far } y nunca encendido sin vigilancia: ninguna estufa, cocina, llama piloto, vela ni fuego abierto cerca. Mantenla lejos de todo ello también cuando se lleve puesta. Las normas locales contra incendios están por encima de esta guía.
 
 ## Preparar el almidón
 
@@ -44,3 +45,12 @@ starch-hang-wet = Cuelga la prenda cabeza abajo por el bajo, o tiéndela sobre u
 starch-dry = Sacude las capas para separarlas y deja secar la prenda al aire, lejos del calor.
     .check = No hay dos capas pegadas.
     .remedy = Humedécelas y sepáralas.
+starch-form = Pon la prenda húmeda, de pie y del derecho, en un maniquí o sobre una cesta vuelta encima de un soporte, y separa las capas todo alrededor.
+    .check = Cada capa queda separada de la de debajo.
+    .remedy = Donde dos se peguen, humedécelas y sepáralas.
+starch-warm-air = Con un secador de pelo en la mano, echa aire templado desde abajo entre las capas, sin dejar de dar la vuelta, hasta que la tela ya no esté mojada.
+    .check = La tela nunca está caliente al tacto.
+    .remedy = Aparta más el secador.
+starch-overnight = Déjala toda la noche en el maniquí, sin calor.
+    .check = Por la mañana está seca del todo y conserva la forma al quitarla.
+    .remedy = Si sigue húmeda o blanda, déjala más tiempo o dale una segunda capa.

@@ -55,6 +55,7 @@ use-shirring = fronces élastiques { PIECE($piece, case: "of") }
 use-elastic = élastique dans { PIECE($piece) }
 use-cord = cordon dans { PIECE($piece) }
 use-dye = teindre { PIECE($piece) }
+use-dye-trim = teindre le galon ({ $trim })
 use-starch = amidonner { PIECE($piece) }
 # Une façon de travailler que l’auteur décrit lui-même, par son nom.
 use-own = { $name }

@@ -10,3 +10,7 @@ close-gap-sew = { $band ->
  }
     .check = La piqûre est continue et l’élastique n’est pas pris : il glisse sous le doigt.
     .remedy = Si l’élastique est pris, découdre la piqûre et la refaire plus près du repli.
+# L’ouverture est dans la couture verticale d’une ceinture, en travers de la coulisse.
+close-gap-seam = Rapprocher à la main les deux pliures de l’ouverture à petits points, { $gap } en tout, et arrêter le fil à l’intérieur.
+    .check = La couture est de nouveau entière, et l’élastique glisse sous le doigt.
+    .remedy = Si l’élastique est pris, défaire les points et ne piquer que le tissu.

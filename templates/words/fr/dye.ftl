@@ -28,3 +28,25 @@ dye-rinse = Laisser refroidir dans le bain selon la notice, puis rincer.
     .check = L’eau coule claire.
     .remedy = Rincer à nouveau.
 dye-dry = Sécher à l’air, à l’abri du soleil, et laver seul les premières fois.
+## Un galon, avant de le monter
+
+dye-title-trim = Teindre le galon ({ $trim })
+dye-aim-trim = { $length } de galon ({ $trim }) d’une seule teinte égale, avant de le monter.
+dye-weigh-trim = Dérouler { $length } de galon ({ $trim }) d’un seul tenant et peser { $grams } g de teinture ({ $dye }) ; poids sec du galon : { $cloth }.
+    .check = La balance montre { $grams } g.
+dye-wet-trim = Enrouler le galon ({ $trim }) en écheveau lâche autour de la main et du coude et le nouer lâchement en quatre endroits. Le laver et le laisser mouillé.
+    .check = Il est mouillé à cœur et coule au fond.
+    .remedy = Là où les liens serrent, le galon reste pâle : les desserrer.
+dye-try-trim = Teindre d’abord un bout mouillé du galon ({ $trim }), dans une tasse du bain, et le laisser sécher.
+    .check = Le bout sec a la teinte voulue. Mouillé, le galon paraît plus foncé.
+    .remedy = Trop foncé : ajouter de l’eau. Trop pâle : peser davantage de teinture.
+dye-bath-trim = Délayer la poudre en pâte et préparer le bain selon sa notice, avec assez d’eau pour que l’écheveau y bouge librement.
+dye-turn-trim = Y mettre l’écheveau, amener lentement le bain à la chaleur de la notice, et remuer l’écheveau sans cesse.
+    .check = Rien ne reste immobile ni ne dépasse du bain.
+    .remedy = L’enfoncer et l’écarter.
+dye-rinse-trim = Laisser refroidir dans le bain selon la notice, puis rincer.
+    .check = L’eau est claire : le galon ne tachera pas le tissu au lavage.
+    .remedy = Rincer encore.
+dye-dry-trim = Sécher à l’air, hors du soleil, enroulé à plat autour d’une planche pour qu’il ne se froisse pas.
+    .check = Il a rétréci maintenant : le mesurer, il en faut { $length }.
+    .remedy = Trop court : teindre le reste dans un bain à part, aux mêmes poids.

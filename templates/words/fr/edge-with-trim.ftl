@@ -56,3 +56,33 @@ edge-with-trim-second-row-ring = Piquer une seconde fois à { $below } du bord i
 edge-with-trim-second-row-flat = Piquer une seconde fois à { $below } du bord intérieur du galon ({ $trim }), { $stitch }, { $length }, point d’arrêt aux deux bouts.
 edge-with-trim-sew-lap = Piquer le bout replié en travers du galon ({ $trim }), à { $below } de son repli, point d’arrêt aux deux bouts.
 edge-with-trim-sew-ends = Piquer les deux bouts repliés en travers du galon ({ $trim }), à { $below } de leurs replis, point d’arrêt aux deux bouts.
+
+## Piquer le galon le long du bord vif, puis relever les deux ensemble
+
+# L’envers est dessus, l’endroit du galon aussi : relevé, le galon se voit.
+edge-with-trim-along-ring = Poser l’ouvrage envers dessus. Commencer à { side-seam } : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus, son bord extérieur au ras du bord vif.
+    .check = Si un bord du galon ({ $trim }) est festonné, ce bord est à l’opposé du bord vif.
+edge-with-trim-along-flat = Poser l’ouvrage envers dessus. Commencer à un bout : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus, son bord extérieur au ras du bord vif, son bout vif au ras du bout du tissu.
+    .check = { edge-with-trim-along-ring.check }
+edge-with-trim-along-folded = Poser l’ouvrage envers dessus. Replier { $under } du bout du galon ({ $trim }). Commencer à un bout : poser le galon le long { EDGE($edge, case: "of") }, endroit dessus, son bord extérieur au ras du bord vif, son repli au ras du bout du tissu.
+    .check = { edge-with-trim-along-ring.check }
+edge-with-trim-along-sew-ring = Piquer à { $row } du bord vif, { $stitch }, point d’arrêt au début. S’arrêter { $stretch } avant la fin, l’aiguille plantée.
+    .check = { edge-with-trim-along-sew-flat.check }
+    .remedy = { edge-with-trim-along-sew-flat.remedy }
+edge-with-trim-along-sew-flat = Piquer à { $row } du bord vif, { $stitch }, { $length } en tout, point d’arrêt aux deux bouts. Couper le galon ({ $trim }) au ras du bout du tissu.
+    .check = Le bord du galon ({ $trim }) est partout au ras du bord vif, et aucun des deux n’est étiré.
+    .remedy = Là où ils ont glissé, découdre ce passage et le repiquer.
+# Plusieurs pareils : le galon passe de l’un au suivant.
+edge-with-trim-along-sew-chain = Piquer à { $row } du bord vif, { $stitch }, { $length } chacun. À la fin, ne couper ni le galon ({ $trim }) ni les fils : poser le suivant tout contre et continuer à piquer.
+    .check = { edge-with-trim-along-sew-flat.check }
+    .remedy = { edge-with-trim-along-sew-flat.remedy }
+edge-with-trim-apart = Séparer la chaîne en ses { $copies } éléments, le galon ({ $trim }) coupé au ras des bouts du tissu.
+edge-with-trim-turn-both = Relever ensemble le galon ({ $trim }) et le tissu de { $turn } sur l’endroit, par longueurs de { $stretch }, à mesure que l’on pique.
+    .check = Le bord vif est à l’intérieur, entre le tissu et le galon ({ $trim }). La première piqûre ne se voit pas de l’envers.
+    .remedy = Là où la piqûre dépasse à la pliure, relever un peu plus.
+edge-with-trim-topstitch-ring = Endroit dessus, surpiquer à { $below } du bord supérieur du galon ({ $trim }), { $stitch }, { $length }. Finir en repiquant trois points sur le début.
+    .check = Chaque point tient le galon ({ $trim }) et le tissu.
+    .remedy = Là où il a manqué le galon ({ $trim }), repiquer ce passage.
+edge-with-trim-topstitch-flat = Endroit dessus, surpiquer à { $below } du bord supérieur du galon ({ $trim }), { $stitch }, { $length }, point d’arrêt aux deux bouts.
+    .check = { edge-with-trim-topstitch-ring.check }
+    .remedy = { edge-with-trim-topstitch-ring.remedy }

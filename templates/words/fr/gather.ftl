@@ -57,6 +57,12 @@ gather-wind-tails = { $in-runs ->
     [yes] À un bout de chaque section, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
    *[no] À un bout des rangs, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
  }
+gather-knot-tails = { $in-runs ->
+    [yes] À un bout de chaque section, nouer ensemble les deux fils du dessus sur leur face, et les deux fils du dessous sur la leur. Les couper à { $knot }.
+   *[no] À un bout des rangs, nouer ensemble les deux fils du dessus sur leur face, et les deux fils du dessous sur la leur. Les couper à { $knot }.
+ }
+    .check = En tirant légèrement à l’autre bout, ils ne rentrent pas.
+    .remedy = Les nouer encore une fois.
 gather-pull-machine = { $parts ->
     [8] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
    *[4] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque quart mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
@@ -88,4 +94,7 @@ gather-spread = { $parts ->
     [8] Répartir les fronces également avec les doigts, huitième par huitième.
    *[4] Répartir les fronces également avec les doigts, quart par quart.
  }
+gather-knot-pulled = Retirer les épingles qui tiennent les bouts de fil et nouer ces bouts comme aux autres bouts : dessus avec dessus sur une face, dessous avec dessous sur l’autre. Les couper à { $knot }.
+    .check = Le bord mesure toujours { $short }.
+    .remedy = Si un nœud a glissé, resserrer les fronces et nouer plus près du tissu.
 gather-set-back = { rows-set-back }

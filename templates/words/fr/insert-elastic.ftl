@@ -19,6 +19,25 @@ insert-elastic-line = Tracer un trait droit en travers, à { $lap } d’un bout.
     .tolerance = { $lap-off } de plus ou de moins
     .remedy = Tracer le trait à sa place et barrer le premier.
 insert-elastic-cross = Tracer une croix sur la même face, à { $cross } de l’autre bout : elle reste visible quand les bouts se superposent.
+## Coupé long, essayé dans le vêtement et raccourci
+
+insert-elastic-cut-long = Couper { $cut } d’élastique : { $loop }, { $lap } de chevauchement et { $spare } pour l’essayage.
+    .check = Il mesure { $cut } posé sans tension le long du mètre ruban.
+    .remedy = Trop court : en couper un autre, ne pas étirer celui-ci.
+insert-elastic-pin-end = Laisser pendre { $tail } d’un bout hors de l’ouverture. L’y fixer { PIECE($band, case: "to") } avec une épingle de sûreté, pour qu’il ne glisse pas à l’intérieur.
+insert-elastic-thread-long = Fixer une seconde épingle de sûreté ou un passe-lacet dans l’autre bout et le pousser dans la coulisse, tout autour, jusqu’à l’ouverture. Repousser le tissu sur l’élastique à mesure.
+    .check = L’élastique est à plat tout autour.
+    .remedy = S’il est vrillé, revenir en arrière d’une main, le retourner et continuer.
+insert-elastic-thread-long-band = Fixer une seconde épingle de sûreté ou un passe-lacet dans l’autre bout et le pousser dans la coulisse, tout autour, jusqu’à l’ouverture, entre la marge de couture et l’extérieur. Repousser le tissu sur l’élastique à mesure.
+    .check = { insert-elastic-thread-long.check }
+    .remedy = { insert-elastic-thread-long.remedy }
+insert-elastic-try-on = Faire chevaucher les bouts jusqu’à un anneau de { $loop } et tenir le tout par une épingle de sûreté fermée. Mettre le vêtement, s’asseoir avec et inspirer.
+    .check = Il tient et ne serre pas. Deux doigts passent dessous.
+    .remedy = Faire chevaucher moins ou plus jusqu’à ce que cela aille, et prendre cet anneau au lieu de { $loop } à partir d’ici.
+insert-elastic-shorten = Tracer une ligne sur le bout du dessous là où finit celui du dessus, ôter le vêtement et tirer { $out } des deux bouts hors de l’ouverture. Couper le bout du dessous { $lap } après la ligne, en partant de l’anneau.
+    .check = Du bout coupé à la ligne, il y a { $lap }.
+    .tolerance = { $lap-off } de plus ou de moins
+    .remedy = Trop long : couper le reste. Trop court : faire chevaucher d’autant moins et piquer deux fois.
 
 # La coulisse est à plat, et une couture la ferme ensuite. $half-lap : ce que la couture prend à chaque bout.
 insert-elastic-aim-flat = L’élastique resserre { $casing } de coulisse à { $loop } ; ses bouts sont pris dans la couture.
@@ -59,6 +78,11 @@ insert-elastic-lap = Poser le bout à la croix sur le bout au trait, les deux ma
     .check = Le bord coupé est sur le trait : le recouvrement mesure alors { $lap } et la boucle { $loop } au repos.
     .tolerance = { $lap-off } de plus ou de moins
     .remedy = Ouvrir l’épingle, ramener le bout sur le trait et refermer l’épingle.
+# L’élastique a été essayé dans le vêtement : la ligne marque le chevauchement.
+insert-elastic-lap-long = Reposer le bout du dessus sur celui du dessous, son bord coupé sur la ligne. Tenir le chevauchement par une épingle de sûreté fermée.
+    .check = Le chevauchement mesure { $lap }, et l’anneau au repos ce qui a été noté.
+    .tolerance = { $lap-off } de plus ou de moins
+    .remedy = Ouvrir l’épingle, glisser le bout jusqu’à la ligne et refermer l’épingle.
 insert-elastic-sew = Ôter l’épingle à nourrice en tenant le recouvrement en place. Y piquer deux rangs de point zigzag, puis un le long de chacun de ses deux bouts, avec un point d’arrêt chaque fois.
     .check = Tirer fort : rien ne cède.
     .remedy = Repiquer le recouvrement encore une fois.

@@ -19,6 +19,9 @@ name-number = { $name ->
     [back] dos
     [behind] derrière
     [below-top] distance au bord supérieur
+    [channel] coulisse
+    [edge-stitch] piqûre de bord
+    [pins] d’épingle en épingle
     [count] nombre
     [cut-area] surface de coupe
     [cut-depth] hauteur de coupe

@@ -48,6 +48,8 @@ neaten-overlock-flat = Surjeter { $place }. Sortir du bord aux deux bouts avec u
     .remedy = Repasser à la surjeteuse là où une épaisseur a échappé.
 neaten-chain = Enfiler chaque chaînette sur une aiguille à bout rond, la glisser sous les points et couper le reste.
     .check = Aucune chaînette ne pend.
+neaten-chain-back = Rabattre chaque chaînette sur sa piqûre et la prendre sur { $catch } avec un petit zigzag. Couper le reste.
+    .check = Aucune chaînette ne pend, le zigzag la tient.
 
 ## Au point zigzag
 

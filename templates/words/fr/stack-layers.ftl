@@ -88,3 +88,10 @@ stack-layers-sew = { $count ->
     [2] Piquer les deux épaisseurs ensemble à { $from-edge } du bord, { $length }, au point le plus long. Cette piqûre reste.
    *[other] Piquer les { $count } épaisseurs ensemble à { $from-edge } du bord, { $length }, au point le plus long. Cette piqûre reste.
  }
+# Un point court : les fronces des épaisseurs sont tenues pour de bon.
+stack-layers-sew-short = { $count ->
+    [2] Piquer ensemble les deux épaisseurs à { $from-edge } du bord, { $stitch }, { $length }. Cette piqûre reste.
+   *[other] Piquer ensemble les { $count } épaisseurs à { $from-edge } du bord, { $stitch }, { $length }. Cette piqûre reste.
+ }
+    .check = Toutes les épaisseurs sont prises, et aucune fronce n’est poussée en pli.
+    .remedy = Découdre le passage sur une main, épingler plus serré et repiquer.

@@ -9,6 +9,7 @@ starch-aim = { COUNT($pieces) ->
 starch-caution-hot = L’amidon chaud ébouillante et colle : verser le mélange froid dans l’eau chaude, remuer avec une longue cuillère, et éloigner les enfants.
 starch-caution-spray = L’amidon en bombe est inflammable : le pulvériser en plein air ou dans une pièce bien aérée, loin des flammes, des veilleuses, des cigarettes et des fers chauds, et ne pas respirer le brouillard.
 starch-caution-flame = Un jupon de tulle brûle vite, amidonné ou non. Le sécher à l’air : ni sèche-linge chaud, ni cuisinière, veilleuse, radiateur, bougie ou feu ouvert à proximité. L’en tenir éloigné aussi quand on le porte.
+starch-caution-warm-air = Un jupon de tulle brûle vite, amidonné ou non. L’air tiède vient seulement d’un sèche-cheveux tenu à la main, à la chaleur la plus douce, à { $air-far }, jamais laissé en marche : ni radiateur, ni cuisinière, veilleuse, bougie ou feu ouvert à proximité. L’en tenir éloigné aussi quand on le porte. Les règles locales contre le feu passent avant ce guide.
 
 ## Préparer l’amidon
 
@@ -44,3 +45,12 @@ starch-hang-wet = Suspendre le vêtement tête en bas par son ourlet, ou le pose
 starch-dry = Secouer les épaisseurs pour les séparer et laisser sécher à l’air, loin de toute chaleur.
     .check = Aucune épaisseur ne colle à une autre.
     .remedy = Les humidifier et les décoller.
+starch-form = Mettre le vêtement humide, à l’endroit et debout, sur un mannequin ou sur un panier retourné posé sur un pied, et écarter les épaisseurs tout autour.
+    .check = Chaque épaisseur se tient à distance de celle du dessous.
+    .remedy = Là où deux se collent, les humidifier et les écarter.
+starch-warm-air = Souffler de l’air tiède par le bas entre les épaisseurs, sèche-cheveux à la main, en tournant sans cesse, jusqu’à ce que le tissu ne soit plus mouillé.
+    .check = Le tissu n’est jamais chaud au toucher.
+    .remedy = Éloigner le sèche-cheveux.
+starch-overnight = Le laisser la nuit sur le mannequin, sans chaleur.
+    .check = Au matin, il est sec à cœur et garde sa forme quand on l’enlève.
+    .remedy = Encore humide ou mou : le laisser plus longtemps, ou passer une seconde couche.

@@ -29,7 +29,9 @@ def prove(run: Run) -> Proof:
     if not run.sound(run.final.cloths):
         return Proof(CLAIM)
     for piece, clearance in hidden.items():
-        covers = {other: drop for other, drop in run.drops.items() if other not in hidden}
+        # What is to hang level with the hem may be the outermost itself, as the first of several layers that step up.
+        level = [other for other in hidden if not solved.length(f"worn.hidden.{other}")]
+        covers = {other: drop for other, drop in run.drops.items() if other not in hidden or other in level}
         longest = max(covers, key=lambda other: covers[other])
         left = covers[longest] - run.drops[piece]
         asked = solved.length(f"worn.hidden.{piece}")

@@ -15,6 +15,7 @@ from furbelow.s3_rehearse.run import Run
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.figures.band_section import binding_strip, fitted_band, tape_round_edge
 from furbelow.s6_write.figures.casing_section import band_with_channel
+from furbelow.s6_write.figures.channel_band import channel_band
 from furbelow.s6_write.figures.cutting import plan_figures
 from furbelow.s6_write.figures.drawstring import drawstring
 from furbelow.s6_write.figures.elastic import closed_gap, drawing_in
@@ -43,6 +44,7 @@ from furbelow.s6_write.figures.seam_slit import seam_slit
 from furbelow.s6_write.figures.shirring import shirring
 from furbelow.s6_write.figures.table_marks import table_marks_figures
 from furbelow.s6_write.figures.tucks import tucks
+from furbelow.s6_write.figures.turned_lining import turned_lining
 from furbelow.s6_write.figures.waist_finish import interfacing, petersham, sewn_elastic
 from furbelow.s6_write.figures.zip_section import zip_in_seam
 from furbelow.s6_write.guide.guide import Figure
@@ -72,6 +74,8 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.TUCKS: tucks,
     Picture.SHIRRING: shirring,
     Picture.BAND: band_with_channel,
+    Picture.CHANNEL: channel_band,
+    Picture.TURNED_LINING: turned_lining,
     Picture.BINDING_STRIP: binding_strip,
     Picture.FITTED_BAND: fitted_band,
     Picture.TAPE: tape_round_edge,

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Casing
 from furbelow.garment.message import Length, Pieces, Values, piece_said
-from furbelow.garment.technique import Performed, edge_of, facts_of
+from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, wave
 from furbelow.s6_write.figures.language import (
@@ -42,6 +42,8 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     casing, width = facts.casing, facts.width
     if casing.flat:
         return None  # no gap and no lap to show: the ends lie in the seam
+    if facts.spare or casing.in_seam:
+        return None  # its ends are marked by trying on, and its way in is a slit across the channel
     values: Values = {
         "band": Pieces((casing.piece,)),
         "gap": Length(casing.gap),
@@ -95,7 +97,9 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
 def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The gap with the row that closes it, over the first row at both ends."""
     words.read("figures", "figures-elastic")
-    casing = done.before.casings[edge_of(done.step.written, "of")]
+    casing = facts_of(done, Casing)
+    if casing.in_seam:
+        return None  # a few stitches by hand, across the channel
     values: Values = {"gap": Length(casing.gap), "past": Length(PAST, "about")}
     sheet = Sheet()
     view = CasingView(sheet, casing, 20, words)

@@ -12,7 +12,7 @@ from furbelow.s6_write.figures.seam_section import side_of
 from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.edge_with_trim import SECOND_ROW, Trimmed, first_row
+from furbelow.techniques.edge_with_trim import FIRST_ROW, SECOND_ROW, Trimmed, first_row
 
 FIRST_TURNS = ("first turn", "turn under", "roll")
 SECOND_TURNS = ("second turn", "depth", "roll")
@@ -78,7 +78,7 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     """An edge turned up to the right side under a trim, with the rows that hold it."""
     words.read("figures-section", "figures-hem-section")
     facts, turn, piece = facts_of(done, Trimmed), done.step.mm("turn up"), _piece(done)
-    width, row = facts.width, first_row(turn)
+    width, row = facts.width, FIRST_ROW if facts.together else first_row(turn)
     values: Values = {
         "piece": Pieces((piece,)),
         "trim": Supply(word_of(done.step.written, "trim")),
@@ -87,6 +87,8 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         "row": Length(row, "about"),
         "below": Length(SECOND_ROW, "about"),
     }
+    if facts.together:
+        return _turned_with_cloth(done, words, numbers, facts, values)
     scale = min(9.0, 150 / float(width))
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-right-side-up"), bold=True)
@@ -111,6 +113,32 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     return Figure(
         "trim", sheet.svg(), words.text(alt, values), captioned(words, done, "figure-trimmed-caption", values)
     )
+
+
+def _turned_with_cloth(done: Performed, words: Words, numbers: Numbers, facts: Trimmed, values: Values) -> Figure:
+    """A trim sewn along the raw edge on the wrong side and turned up with it: it goes round the fold."""
+    turn, piece = float(done.step.mm("turn up")), _piece(done)
+    behind, row, below = float(facts.width) - turn, float(FIRST_ROW), float(SECOND_ROW)
+    scale = min(9.0, 150 / turn)
+    sheet = Sheet()
+    sheet.write((8, 0), words.text("figure-right-side-up"), bold=True)
+    cut = Section(sheet, (330, 96), scale)
+    cut.ply([(30, 96), *cut.turn(0, 0, 1), cut.at(-turn, 1)], -side_of(words.say, piece))
+    around = [cut.at(-turn, 2), *cut.turn(0.4, 2, -1)]
+    cut.ply([*around, cut.at(-behind, -1)] if behind > 0 else [cut.at(-turn, 2), cut.at(0.4, 2)], trim=True)
+    first = cut.stitch(-(turn - row), 1, 2)
+    top = cut.at(0, 2)[1]
+    second = cut.stitch(-(turn - below), -1 if behind > turn - below else 0, 2)
+    sheet.across(cut.at(-turn, 0)[0], cut.at(-(turn - row), 0)[0], top - 34, words.said(values["row"]), top - 10)
+    sheet.across(cut.at(-turn, 0)[0], cut.at(0, 0)[0], 132, words.said(values["turn"]), 112, below=True)
+    sewn = ("edge-with-trim-along-sew-ring", "edge-with-trim-along-sew-flat", "edge-with-trim-along-sew-chain")
+    sheet.callout((first[0] + 34, top - 26), numbers.at(*sewn), first)
+    number = numbers.at("edge-with-trim-topstitch-ring", "edge-with-trim-topstitch-flat")
+    sheet.callout((second[0] - 40, top - 14), number, second)
+    low = named_below(sheet, 168, words.say.piece(piece), words.text("figure-finished-edge"))
+    note_below(sheet, low, words)
+    alt = words.text("figure-trimmed-alt-together", values)
+    return Figure("trim", sheet.svg(), alt, captioned(words, done, "figure-trimmed-caption-together", values))
 
 
 def _fold_mark(cut: Section, x_mm: float) -> None:

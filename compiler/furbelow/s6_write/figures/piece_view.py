@@ -51,6 +51,8 @@ class _Label(NamedTuple):
 
 def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The pieces of a step before and after it, or once where nothing of them changes shape."""
+    if not done.touches:
+        return None  # a trim or another supply is worked on by itself
     words.read("figures-piece-view")
     before = _Half("before", done.before, done, words)
     after = _Half("after", done.after, done, words)

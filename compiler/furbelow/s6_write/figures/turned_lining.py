@@ -1,0 +1,94 @@
+"""Cuts through a waist where the lining, turned in, hides all margins: as it is sewn, and as it is worn."""
+
+from __future__ import annotations
+
+from furbelow.garment.bench import Edge, Ply
+from furbelow.garment.message import Length, Pieces, Values, edge_said
+from furbelow.garment.technique import Performed, edge_of
+from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.figures.band_section import gathered_ply
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.figures.seam_section import wrong_side
+from furbelow.s6_write.figures.section import LEVEL, Section, captioned, note_below
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.words import Words
+
+FAR = 30.0  # mm of the layers and the lining that are drawn below the seam
+
+
+def turned_lining(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
+    """Layers, band and lining level at the top and sewn; then the band up and the lining turned in."""
+    words.read("figures-section", "figures-turned-lining")
+    written, before = done.step.written, done.before
+    lining, band, to = (before.edge(edge_of(written, name)) for name in ("lining", "band", "to"))
+    values: Values = {
+        "lining": Pieces(lining.pieces),
+        "band": Pieces(tuple(dict.fromkeys(band.pieces))),
+        "layers": Pieces(tuple(dict.fromkeys(to.pieces))),
+        "to": edge_said(to),
+        "seam-width": Length(done.step.mm("seam")),
+    }
+    drawing = _Drawing(done, words, lining, band, to)
+    sheet = Sheet()
+    sheet.write((8, 0), words.text("figure-lining-sewn"), bold=True)
+    tip, low = drawing.as_sewn(sheet, 40.0)
+    sheet.callout((tip[0] - 30, tip[1] - 10), numbers.at("turned-lining-sew"), tip)
+    sheet.write((8, low + 30), words.text("figure-lining-turned"), bold=True)
+    tip, low = drawing.as_worn(sheet, low + 96)
+    sheet.callout((tip[0] - 36, tip[1] - 24), numbers.at("turned-lining-turn"), tip)
+    note_below(sheet, low + 20, words)
+    caption = captioned(words, done, "figure-lining-caption", values)
+    return Figure("lining", sheet.svg(), words.text("figure-lining-alt", values), caption)
+
+
+class _Drawing:
+    """The plies of the seam. One ply stands for all layers: its name tells that there are several."""
+
+    def __init__(self, done: Performed, words: Words, lining: Edge, band: Edge, to: Edge) -> None:
+        say = words.say
+        self.words, self.width = words, done.step.mm("seam")
+        self.seam = float(self.width)
+        self.deep = float(say.solved.pieces[band.pieces[0]].depth)
+        self.scale = min(6.0, 300 / (self.deep + FAR + self.seam))
+        self.names = [words.said(Pieces((edge.pieces[0],))) for edge in (lining, band)]
+        self.names.append(words.said(edge_said(to)))
+        layer = to.plies[-1]
+        self.gathered = gathered_ply(done, to, layer), gathered_ply(done, lining, lining.plies[0])
+        self.sides = (
+            wrong_side(say, Ply(layer.piece), up=True),
+            wrong_side(say, Ply(band.pieces[0]), up=True),
+            wrong_side(say, Ply(lining.pieces[0]), up=True),
+        )
+
+    def as_sewn(self, sheet: Sheet, y: float) -> tuple[tuple[float, float], float]:
+        """All hang to the right of the seam, the lining outermost; where its stitch ends, and the foot of the cut."""
+        cut = Section(sheet, (130, y + 4 * LEVEL), self.scale)
+        cut.ply([cut.at(FAR, 0), cut.at(-self.seam, 0)], -self.sides[2], self.gathered[1])
+        band = [cut.at(-self.seam, 1), cut.at(self.deep, 1), *cut.turn(self.deep, 1, 2), cut.at(-self.seam, 2)]
+        cut.ply(band, self.sides[1])
+        cut.ply([cut.at(FAR, 3), cut.at(-self.seam, 3)], -self.sides[0], self.gathered[0])
+        tip = cut.stitch(0, 0, 3)
+        said = self.words.said(Length(self.width))
+        low = cut.at(0, 0)[1]
+        sheet.across(cut.at(-self.seam, 0)[0], cut.at(0, 0)[0], low + 24, said, low + 10, below=True)
+        for level, name in zip((3, 1.5, 0), reversed(self.names), strict=True):
+            sheet.paragraph((8, cut.at(0, level)[1] + 4), name, cut.at(-self.seam, 0)[0] - 14)
+        return tip, low + 26
+
+    def as_worn(self, sheet: Sheet, y: float) -> tuple[tuple[float, float], float]:
+        """The band to the left, which is up; layers below and lining above, the margins between them."""
+        cut = Section(sheet, (40 + self.deep * self.scale, y + 5 * LEVEL), self.scale)
+        fold = cut.turn(0, 0, 1, to_right=False)
+        cut.ply([cut.at(FAR, 0), cut.at(0, 0), *fold, cut.at(self.seam, 1)], -self.sides[0], self.gathered[0])
+        band = [cut.at(self.seam, 2), cut.at(-self.deep, 2), *cut.turn(-self.deep, 2, 3, to_right=False)]
+        cut.ply([*band, cut.at(self.seam, 3)], -self.sides[1])
+        fold = cut.turn(0, 4, 5, to_right=False)
+        cut.ply([cut.at(self.seam, 4), cut.at(0, 4), *fold, cut.at(FAR, 5)], -self.sides[2], self.gathered[1])
+        cut.stitch(1.2, 1, 4)
+        right, low = cut.at(FAR, 0)[0] - 4, cut.at(0, 0)[1]
+        top = cut.at(0, 5)[1]
+        sheet.write((right, top - 14), self.names[0], "end")
+        sheet.write((cut.at(-self.deep, 0)[0], top - 14), self.names[1])
+        sheet.paragraph((right, low + 24), self.names[2], 190, "end")
+        return cut.at(0, 5), low + 30

@@ -1,0 +1,22 @@
+### Fold a closed band in half and stitch a channel for elastic along its fold, before it is sewn on.
+### $band is the band; $stack its two raw edges, which are sewn on as one.
+
+channel-band-title = Stitch the channel in { PIECE($band) }
+channel-band-aim = { PIECE($band, at: "start") } is folded in half, with a channel of { $channel } along the fold.
+
+channel-band-fold = Press the upright seam of { PIECE($band) } open. Fold the band in half along its length, wrong sides together, both cut edges level, and press the fold.
+    .check = From the fold to the cut edges it is { $depth } all round.
+    .tolerance = { $off } more or less
+    .remedy = Press it open and fold it again from the cut edges.
+channel-band-edge-stitch = Sew { $edge-stitch } from the fold, { $stitch }, { $length } all round. Let the end overlap the start by three stitches.
+    .check = The fold is sharp, and the row runs along it without a wave.
+    .remedy = Unpick the wave and sew it again without pulling the band.
+channel-band-row = Sew a second row { $row } from the fold the same way.
+    .check = Between the two rows the channel is { $channel } wide all round: the elastic lies flat in it.
+    .tolerance = { $off } more or less
+    .remedy = Where it is narrower, unpick the second row and sew it again.
+channel-band-open = In the half of { PIECE($band) } that will lie inside, open the upright seam between the two rows with a seam ripper, and nowhere else.
+    .check = A safety pin goes in and finds its way along the channel. The seam of the outer half is whole.
+    .remedy = If more has come open, sew it shut by hand up to the rows.
+channel-band-bars = Sew three stitches by hand across the seam at each end of the opening, close beside the rows.
+    .check = A pull does not open it any further.
