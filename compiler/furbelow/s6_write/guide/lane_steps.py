@@ -17,6 +17,7 @@ TAPES = (  # the messages that say where the tapes lie
     "cutting-tapes-along-anew",
     "cutting-tapes-along",
 )
+LANES_A_BREATH = 4  # more lanes in one sentence are not kept in mind
 _LAYERS = ("flat", "fold", "upper", "under")
 
 
@@ -50,13 +51,17 @@ def lane_steps(
 
 def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
     lanes = list(enumerate(section.lanes, 1))
-    # Lanes that are pieces as they come off the table are told in one breath.
+    # Lanes that are pieces as they come off the table are told together, a few in a breath.
     plain = [(at, lane) for at, lane in lanes if lane.layer == "flat" and lane.segments and _whole(section, lane)]
     if len(plain) > 1:
-        named = (
-            Part("cutting-lane-named", {"lane": at, "piece": _piece(lane.segments[0], letters)}) for at, lane in plain
-        )
-        yield said_action("cutting-lanes-whole", {"lanes": Things(tuple(named), "clauses")}, words)
+        breaths = -(-len(plain) // LANES_A_BREATH)
+        for breath in range(breaths):
+            some = plain[len(plain) * breath // breaths : len(plain) * (breath + 1) // breaths]
+            named = (
+                Part("cutting-lane-named", {"lane": at, "piece": _piece(lane.segments[0], letters)})
+                for at, lane in some
+            )
+            yield said_action("cutting-lanes-whole", {"lanes": Things(tuple(named), "clauses")}, words)
         lanes = [each for each in lanes if each not in plain]
     for at, lane in lanes:
         values: dict[str, Value] = {"lane": at, "depth": Length(lane.depth, "cut"), "layer": One(lane.layer, _LAYERS)}
