@@ -26,7 +26,7 @@ def chosen(**choices: str) -> dict[str, Written]:
 
 @pytest.mark.parametrize(("layers", "pairs"), [("2", 1), ("6", 3), ("8", 4)])
 def test_a_dance_petticoat_has_as_many_true_pairs_as_are_chosen(layers: str, pairs: int) -> None:
-    garment = spec("campion")
+    garment = spec("lupin")
     staged = prove(Order(garment, "size M", garment.sizes["M"], chosen(layers=layers), Workroom()))
     assert staged.value is not None, staged.faults
     solved = staged.value.solved

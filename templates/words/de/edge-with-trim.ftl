@@ -60,11 +60,11 @@ edge-with-trim-sew-ends = Beide eingeschlagenen Enden quer über die Borte ({ $t
 ## Die Borte an die offene Kante nähen, dann beide zusammen umschlagen
 
 # Die linke Stoffseite liegt oben, die rechte Seite der Borte auch: Umgeschlagen ist die Borte zu sehen.
-edge-with-trim-along-ring = Die Arbeit mit der linken Stoffseite nach oben legen. An { side-seam } beginnen: die Borte ({ $trim }), rechte Seite oben, an { EDGE($edge) } anlegen, ihre äußere Kante bündig mit der offenen Kante.
+edge-with-trim-along-ring = Die Arbeit mit der linken Stoffseite nach oben legen. An { side-seam } beginnen: die Borte ({ $trim }), rechte Seite oben, an { EDGE($edge) } anlegen. Ihre äußere Kante liegt bündig mit der offenen Kante.
     .check = Ist eine Kante der Borte ({ $trim }) geschwungen, liegt diese von der offenen Kante weg.
-edge-with-trim-along-flat = Die Arbeit mit der linken Stoffseite nach oben legen. An einem Ende beginnen: die Borte ({ $trim }), rechte Seite oben, an { EDGE($edge) } anlegen, ihre äußere Kante bündig mit der offenen Kante, ihr offenes Ende bündig mit dem Ende des Stoffs.
+edge-with-trim-along-flat = Die Arbeit mit der linken Stoffseite nach oben legen. An einem Ende beginnen: die Borte ({ $trim }), rechte Seite oben, an { EDGE($edge) } anlegen. Ihre äußere Kante liegt bündig mit der offenen Kante, ihr offenes Ende mit dem Ende des Stoffs.
     .check = { edge-with-trim-along-ring.check }
-edge-with-trim-along-folded = Die Arbeit mit der linken Stoffseite nach oben legen. Das Ende der Borte ({ $trim }) { $under } einschlagen. An einem Ende beginnen: die Borte, rechte Seite oben, an { EDGE($edge) } anlegen, ihre äußere Kante bündig mit der offenen Kante, ihren Bruch bündig mit dem Ende des Stoffs.
+edge-with-trim-along-folded = Die Arbeit mit der linken Stoffseite nach oben legen. Das Ende der Borte ({ $trim }) { $under } einschlagen. An einem Ende beginnen: die Borte, rechte Seite oben, an { EDGE($edge) } anlegen. Ihre äußere Kante liegt bündig mit der offenen Kante, ihr Bruch mit dem Ende des Stoffs.
     .check = { edge-with-trim-along-ring.check }
 edge-with-trim-along-sew-ring = { $row } neben der offenen Kante steppen, { $stitch }, am Anfang verriegeln. { $stretch } vor dem Ende anhalten, die Nadel im Stoff.
     .check = { edge-with-trim-along-sew-flat.check }

@@ -60,11 +60,11 @@ edge-with-trim-sew-ends = Cose los dos extremos remetidos de lado a lado del ado
 ## Coser el adorno a lo largo del borde sin rematar y después doblar los dos juntos
 
 # El revés está encima y el derecho del adorno también: al doblar, el adorno se ve.
-edge-with-trim-along-ring = Pon la labor con el revés encima. Empieza en { side-seam }: coloca el adorno ({ $trim }) a lo largo { EDGE($edge, case: "of") }, con el derecho encima y su borde exterior a ras del borde sin rematar.
+edge-with-trim-along-ring = Pon la labor con el revés encima. Empieza en { side-seam }: coloca el adorno ({ $trim }) a lo largo { EDGE($edge, case: "of") }, con el derecho encima. Su borde exterior queda a ras del borde sin rematar.
     .check = Si el adorno ({ $trim }) tiene un borde ondulado, este queda en el lado opuesto al borde sin rematar.
-edge-with-trim-along-flat = Pon la labor con el revés encima. Empieza en un extremo: coloca el adorno ({ $trim }) a lo largo { EDGE($edge, case: "of") }, con el derecho encima, su borde exterior a ras del borde sin rematar y su extremo a ras del extremo de la tela.
+edge-with-trim-along-flat = Pon la labor con el revés encima. Empieza en un extremo: coloca el adorno ({ $trim }) a lo largo { EDGE($edge, case: "of") }, con el derecho encima. Su borde exterior queda a ras del borde sin rematar, y su extremo, a ras del extremo de la tela.
     .check = { edge-with-trim-along-ring.check }
-edge-with-trim-along-folded = Pon la labor con el revés encima. Remete { $under } del extremo del adorno ({ $trim }). Empieza en un extremo: coloca el adorno a lo largo { EDGE($edge, case: "of") }, con el derecho encima, su borde exterior a ras del borde sin rematar y su doblez a ras del extremo de la tela.
+edge-with-trim-along-folded = Pon la labor con el revés encima. Remete { $under } del extremo del adorno ({ $trim }). Empieza en un extremo: coloca el adorno a lo largo { EDGE($edge, case: "of") }, con el derecho encima. Su borde exterior queda a ras del borde sin rematar, y su doblez, a ras del extremo de la tela.
     .check = { edge-with-trim-along-ring.check }
 edge-with-trim-along-sew-ring = Cose a { $row } del borde sin rematar, { $stitch }, rematando al principio. Para { $stretch } antes del final, con la aguja clavada.
     .check = { edge-with-trim-along-sew-flat.check }

@@ -60,11 +60,11 @@ edge-with-trim-sew-ends = Piquer les deux bouts repliés en travers du galon ({ 
 ## Piquer le galon le long du bord vif, puis relever les deux ensemble
 
 # L’envers est dessus, l’endroit du galon aussi : relevé, le galon se voit.
-edge-with-trim-along-ring = Poser l’ouvrage envers dessus. Commencer à { side-seam } : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus, son bord extérieur au ras du bord vif.
+edge-with-trim-along-ring = Poser l’ouvrage envers dessus. Commencer à { side-seam } : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif.
     .check = Si un bord du galon ({ $trim }) est festonné, ce bord est à l’opposé du bord vif.
-edge-with-trim-along-flat = Poser l’ouvrage envers dessus. Commencer à un bout : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus, son bord extérieur au ras du bord vif, son bout vif au ras du bout du tissu.
+edge-with-trim-along-flat = Poser l’ouvrage envers dessus. Commencer à un bout : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif, son bout vif au ras du bout du tissu.
     .check = { edge-with-trim-along-ring.check }
-edge-with-trim-along-folded = Poser l’ouvrage envers dessus. Replier { $under } du bout du galon ({ $trim }). Commencer à un bout : poser le galon le long { EDGE($edge, case: "of") }, endroit dessus, son bord extérieur au ras du bord vif, son repli au ras du bout du tissu.
+edge-with-trim-along-folded = Poser l’ouvrage envers dessus. Replier { $under } du bout du galon ({ $trim }). Commencer à un bout : poser le galon le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif, son repli au ras du bout du tissu.
     .check = { edge-with-trim-along-ring.check }
 edge-with-trim-along-sew-ring = Piquer à { $row } du bord vif, { $stitch }, point d’arrêt au début. S’arrêter { $stretch } avant la fin, l’aiguille plantée.
     .check = { edge-with-trim-along-sew-flat.check }
