@@ -9,7 +9,7 @@ dye-caution-bath = Ein Färbebad verbrüht. Nassen Stoff mit einer Zange heben, 
 ## Vor dem Bad
 
 # $grams: Farbpulver. $cloth: wie viel der trockene Stoff wiegt.
-dye-weigh = { $grams }{ "\u00A0" }g Farbe ({ $dye }) abwiegen: { PIECE($pieces) } zusammen wiegen trocken { $cloth }.
+dye-weigh = { $grams }{ "\u00A0" }g Farbe ({ $dye }) abwiegen. Trockengewicht von { PIECE($pieces) }, insgesamt: { $cloth }.
     .check = Die Waage zeigt { $grams }{ "\u00A0" }g.
 dye-wet = { PIECE($pieces) } waschen und den Stoff nass lassen.
     .check = Er ist ganz durchnässt und sinkt.

@@ -2,7 +2,7 @@
 
 petersham-title = { EDGE($edge, at: "start") } mit Band ({ $ribbon }) abschließen
 petersham-aim = Das Band liegt innen und hält die Taille auf { $length }.
-petersham-cut = { $cut } { $ribbon } abschneiden.
+petersham-cut = Vom Band ({ $ribbon }) { $cut } abschneiden.
 petersham-lay = Das Band auf die rechte Stoffseite legen, auf { EDGE($edge) }, seine untere Kante { $lap } innerhalb der Schnittkante, so dass es darüber hinaussteht.
 petersham-ends-ring = Am Anfang { $end } einschlagen, in der hinteren Mitte das Ende auf den Anfang legen und feststecken.
     .check = { petersham-held.check }

@@ -2,7 +2,7 @@
 
 sewn-elastic-title = Das Gummiband ({ $elastic }) an { EDGE($edge) } nähen
 sewn-elastic-aim = Das Gummiband zieht { $cloth } Stoff auf { $length } ein.
-sewn-elastic-join = { $cut } { $elastic } abschneiden. Die Enden { $overlap } übereinanderlegen und mit drei Zickzacknähten verbinden.
+sewn-elastic-join = { $cut } vom Gummiband ({ $elastic }) abschneiden. Die Enden { $overlap } übereinanderlegen und mit drei Zickzacknähten verbinden.
 sewn-elastic-mark = { $parts ->
     [8] Den Gummiring in Achtel teilen und alle { $part } markieren, { EDGE($edge) } alle { $cloth-part }, die ersten Markierungen an der Lasche und an { side-seam }.
    *[4] Den Gummiring in Viertel teilen und alle { $part } markieren, { EDGE($edge) } alle { $cloth-part }, die ersten Markierungen an der Lasche und an { side-seam }.

@@ -9,7 +9,7 @@ dye-caution-bath = A dye bath scalds. Lift wet cloth with tongs, keep children a
 ## Before the bath
 
 # $grams: of dye powder. $cloth: how much the dry cloth weighs.
-dye-weigh = Weigh out { $grams } g of { $dye }: { PIECE($pieces) } together weigh { $cloth } dry.
+dye-weigh = Weigh out { $grams } g of { $dye }. Dry weight of { PIECE($pieces) }, all in all: { $cloth }.
     .check = The scale shows { $grams } g.
 dye-wet = Wash { PIECE($pieces) } and leave the cloth wet.
     .check = It is wet through and sinks.

@@ -2,7 +2,7 @@
 
 petersham-title = Remata { EDGE($edge) } con una cinta ({ $ribbon })
 petersham-aim = La cinta queda por dentro y mantiene la cintura en { $length }.
-petersham-cut = Corta { $cut } de { $ribbon }.
+petersham-cut = Corta { $cut } de la cinta ({ $ribbon }).
 petersham-lay = Coloca la cinta por el derecho, a lo largo { EDGE($edge, case: "of") }, su borde inferior a { $lap } hacia dentro del borde cortado, de modo que sobresalga por encima.
 petersham-ends-ring = Dobla { $end } al principio, pon el final sobre el principio en el centro de la espalda y préndela con alfileres.
     .check = { petersham-held.check }
@@ -21,7 +21,7 @@ petersham-held =
        *[no] Reparte la diferencia entre las costuras.
      }
 petersham-sew = Cose a { $close } del borde inferior de la cinta, { $length }, { $stitch }, rematando en los dos extremos.
-    .check = El margen ha quedado cogido bajo la cinta a todo lo largo.
+    .check = El margen ha quedado sujeto bajo la cinta a todo lo largo.
     .remedy = Descose donde se haya escapado y vuelve a coser ese tramo.
 petersham-turn = Vuelve la cinta hacia dentro y plancha la cintura sobre el pespunte, con la tela un pelo hacia dentro.
     .check = La cinta no asoma por fuera.

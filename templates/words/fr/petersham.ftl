@@ -2,7 +2,7 @@
 
 petersham-title = Finir { EDGE($edge) } par un ruban ({ $ribbon })
 petersham-aim = Le ruban est à l’intérieur et tient la taille à { $length }.
-petersham-cut = Couper { $cut } de { $ribbon }.
+petersham-cut = Couper { $cut } du ruban ({ $ribbon }).
 petersham-lay = Poser le ruban sur l’endroit, le long { EDGE($edge, case: "of") }, son bord inférieur à { $lap } en deçà du bord coupé, de sorte qu’il dépasse au-dessus.
 petersham-ends-ring = Replier { $end } au début, poser la fin sur le début au milieu du dos, et épingler.
     .check = { petersham-held.check }

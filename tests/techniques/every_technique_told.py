@@ -1,0 +1,40 @@
+"""What each technique says, by its name, in one language: the steps of the garments that have every technique in them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import cache
+
+from furbelow.garment.phrasing import Phrasing
+from furbelow.s6_write.words.said_step import SaidStep, said_step
+from furbelow.s6_write.words.words import Words
+
+from tests.techniques.small import Worked, work
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
+
+
+@cache
+def _worked() -> tuple[Worked, ...]:
+    return tuple(work(pieces, steps, own=OWN, materials=SUPPLIES) for pieces, steps in GARMENTS.values())
+
+
+@cache
+def told_in(language: str) -> Mapping[str, tuple[SaidStep, ...]]:
+    told: dict[str, tuple[SaidStep, ...]] = {}
+    for worked in _worked():
+        # One join for each copy that may be pieced, for nothing is planned here.
+        pieced = {name: each.count for name, each in worked.solved.pieces.items() if each.piece.piecing}
+        words = Words(language, Phrasing(worked.solved, worked.room, pieced))
+        for done in worked.performed:
+            name = done.step.written.technique
+            told[name] = (*told.get(name, ()), said_step(done, words))
+    return dict(sorted(told.items()))
+
+
+def as_read(step: SaidStep) -> str:
+    """A step as a guide prints it: cautions, sentences with their checks."""
+    lines = [f"## {step.title}", step.aim, *(f"! {text}" for _, text in step.cautions)]
+    for number, action in enumerate(step.actions, 1):
+        lines.append(f"{number}. {action.text}" + (f" ({action.chain})" if action.chain else ""))
+        lines += [f"   - {part}" for part in (action.check, action.tolerance, action.remedy) if part]
+    return "\n".join(lines)
