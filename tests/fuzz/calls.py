@@ -261,6 +261,10 @@ def _swatch(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str,
     return asked, {"strips.yaml": swatch, "room.yaml": room}
 
 
+def _fmt(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
+    return ["spec.yaml", *(["--check"] if luck.random() < 0.5 else [])], _spec(luck, garment)
+
+
 def _explain(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
     return [f"FB{luck.randrange(100, 130)}"], {}
 
@@ -275,6 +279,7 @@ _CALLS: Mapping[str, Callable[[random.Random, Garment], tuple[list[str], dict[st
     "compare": _compare,
     "swatch": _swatch,
     "explain-code": _explain,
+    "fmt": _fmt,
 }
 
 

@@ -195,3 +195,8 @@ def test_a_shell_is_told_how_the_line_may_go_on(tmp_path: Path) -> None:
     }
     subprocess.run([sys.executable, "-m", "furbelow"], env={**os.environ, **asked}, check=True)
     assert answer.read_text().split() == ["--strict"]
+
+
+def test_an_empty_folder_for_the_guide_is_no_folder(capsys: pytest.CaptureFixture[str]) -> None:
+    assert run(["make", LARKSPUR, "--size", "M", "--out", " "]) == 2
+    assert "--out names no folder" in capsys.readouterr().err

@@ -20,7 +20,7 @@ from furbelow.verbs.outlet import outlets
 # In the order of the help. Each is a module of its own beside this one.
 _VERBS = (
     *("check", "make", "cutting", "why", "fit", "amend", "swatch", "compare"),
-    *("words", "explain-code", "start", "preview"),
+    *("words", "explain-code", "start", "fmt", "preview"),
 )
 
 _EPILOG = """\
