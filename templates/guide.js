@@ -22,7 +22,8 @@
       document.getElementById("next").disabled = done === boxes.length;
     };
     const goTo = (box) => {
-      box.closest(".step").scrollIntoView({ block: "center" });
+      if (page.dataset.view === "step") single(box.closest(".step"));
+      box.closest(".step").scrollIntoView({ block: "start" });
       box.focus({ preventScroll: true });
     };
 
@@ -38,6 +39,44 @@
       });
     }
 
+    // One step at a time: what leads to it and it alone are shown, with the drawings of its row.
+    const steps = [...document.querySelectorAll(".step")];
+    const around = "main > section, .first, .operation, .row, .step";
+    const single = (step) => {
+      for (const each of document.querySelectorAll(".now")) each.classList.remove("now");
+      for (const each of document.querySelectorAll(around)) if (each.contains(step)) each.classList.add("now");
+      page.dataset.view = "step";
+      const at = steps.indexOf(step);
+      document.getElementById("place").textContent = `${step.id} (${at + 1} / ${steps.length})`;
+      document.getElementById("back").disabled = at === 0;
+      document.getElementById("on").disabled = at === steps.length - 1;
+      document.getElementById("stepper").hidden = false;
+      document.getElementById("single").setAttribute("aria-pressed", "true");
+      keep("furbelow.at." + page.dataset.work, step.id);
+    };
+    const whole = () => {
+      const step = document.querySelector(".step.now");
+      delete page.dataset.view;
+      document.getElementById("stepper").hidden = true;
+      document.getElementById("single").setAttribute("aria-pressed", "false");
+      keep("furbelow.at." + page.dataset.work, "");
+      if (step) step.scrollIntoView({ block: "start" });
+    };
+    const move = (by) => {
+      single(steps[steps.indexOf(document.querySelector(".step.now")) + by]);
+      scrollTo({ top: 0, behavior: "instant" });
+    };
+    document.getElementById("single").addEventListener("click", () => {
+      if (page.dataset.view === "step") { whole(); return; }
+      single((boxes.find((box) => !box.checked) || boxes[0]).closest(".step"));
+      scrollTo({ top: 0, behavior: "instant" });
+    });
+    document.getElementById("back").addEventListener("click", () => move(-1));
+    document.getElementById("on").addEventListener("click", () => move(1));
+    document.getElementById("all").addEventListener("click", whole);
+    const left = steps.find((step) => step.id === recall("furbelow.at." + page.dataset.work));
+    if (left) single(left);
+
     document.getElementById("next").addEventListener("click", () => {
       const first = boxes.find((box) => !box.checked);
       if (first) goTo(first);
@@ -50,6 +89,26 @@
     });
     show();
     document.getElementById("bar").hidden = false;
+  }
+
+  // A drawing is enlarged by a tap, or from the keyboard by its button.
+  const larger = document.getElementById("larger");
+  if (larger) {
+    for (const sheet of document.querySelectorAll("figure > .sheet")) {
+      const button = document.createElement("button");
+      button.type = "button";
+      button.className = "enlarge";
+      button.setAttribute("aria-label", larger.getAttribute("aria-label"));
+      button.textContent = "+";
+      const enlarge = () => {
+        document.getElementById("large-sheet").replaceChildren(sheet.firstElementChild.cloneNode(true));
+        larger.showModal();
+      };
+      button.addEventListener("click", enlarge);
+      sheet.addEventListener("click", enlarge);
+      sheet.after(button);
+    }
+    document.getElementById("smaller").addEventListener("click", () => larger.close());
   }
 
   // A link to a reason opens it; not every browser does so by itself.

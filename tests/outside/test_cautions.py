@@ -465,7 +465,7 @@ def test_each_caution_stands_once_before_the_first_operation_that_it_concerns(na
     """IEC/IEEE 82079-1 sets warnings before the step that they are for: from memory. Once: common practice, no source."""
     found = planned(order(name, next(iter(spec(name).sizes)))).value
     assert found is not None
-    once, every = (guide_of(found, "size M", every_caution=each) for each in (False, True))
+    once, every = (guide_of(found, "size M", for_some=each) for each in (False, True))
     first: dict[str, str] = {}
     for part in every.parts:
         for operation in part.operations:

@@ -341,7 +341,7 @@ def _probed(value: object, text: str) -> object:
         return tuple(_probed(part, text) for part in value)
     if is_dataclass(value) and not isinstance(value, type):
         # Keys, kinds and drawings are furbelow's own.
-        own = {"kind", "svg", "operation", "letter"}
+        own = {"kind", "svg", "operation", "letter", "paper"}
         own |= set() if isinstance(value, Guide) else {"key"}
         return replace(
             value,

@@ -118,11 +118,11 @@ def test_every_figure_has_its_text_alternative() -> None:
         if attributes.get("role") == "img"
     ]
     assert drawings == [
-        "The finished underskirt: a waistband, an upper tier of 15 cm and a flounce of 23.5 cm.",
         "The net folded once along its length, with four lanes marked A1, A2, B1 and B2 from the fold.",
         "A strip marked A, 602 cm long.",
         "A strip marked B, 602 cm long.",
         "A strip marked B drawn in, 602 cm long.",
+        "The finished underskirt: a waistband, an upper tier of 15 cm and a flounce of 23.5 cm.",
     ]
 
 
@@ -136,12 +136,12 @@ def test_a_number_opens_its_reason_and_a_number_told_elsewhere_is_a_link() -> No
     page = html(GUIDE).replace("\u00a0", " ")
     opened = re.findall("<summary>(.*?)</summary>(.*?)</details>", page, re.DOTALL)
     assert [re.sub("<[^>]*>", "", summary) for summary, _ in opened] == [
-        "Why 41.5 cm",
-        "Why 600 cm",
         "Why 602 cm and 25 cm for the flounce",
         "Why 300 cm",
+        "Why 41.5 cm",
+        "Why 600 cm",
     ]
-    finished, elsewhere, flounce, step = (inside for _, inside in opened)
+    flounce, step, finished, elsewhere = (inside for _, inside in opened)
     assert 'id="why-skirt_length"' in finished
     assert "cut size rounded up to 5 mm: 42.6 cm becomes 43 cm" in finished
     assert 'href="#why-flounce.length"' in elsewhere

@@ -74,7 +74,7 @@ def fresh_guide(amended: Amended) -> Guide:
 
 
 def _guide(amended: Amended, planned: Planned) -> Guide:
-    return guide_of(planned, whose(amended.order), every_caution=True)
+    return guide_of(planned, whose(amended.order), for_some=True)
 
 
 def _operations(guide: Guide) -> Mapping[str, Operation]:

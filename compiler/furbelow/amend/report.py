@@ -20,6 +20,7 @@ from furbelow.measure.quantity import mm, number
 from furbelow.order.chain import Planned
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.guide import GuideStep
+from furbelow.s6_write.words.said_step import said_action
 from furbelow.s6_write.words.words import Words
 
 _REMEDIES = {
@@ -214,7 +215,7 @@ def correction_steps(amended: Amended) -> tuple[GuideStep, ...]:
     """The first steps of the fresh guide: what to do about each measurement."""
     words = words_of(amended)
     return tuple(
-        GuideStep(number, *words.action(_message(finding.verdict), _values(finding, words)))
+        GuideStep(number, *said_action(_message(finding.verdict), _values(finding, words), words)[1:])
         for number, finding in enumerate(amended.findings, 1)
     )
 

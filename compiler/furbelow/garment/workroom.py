@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from furbelow.garment.spec import Word
+
+Paper = Literal["A4", "letter"]
 
 
 class Workroom(NamedTuple):
@@ -19,6 +21,7 @@ class Workroom(NamedTuple):
     language: Word | None = None  # of the guides made here; None leaves it to the spec
     words: str | None = None  # a folder of messages laid over the shipped ones
     font: str | None = None  # a file, for the letters that the shipped fonts lack
+    paper: Paper = "A4"  # that guides are printed on
     units: str | None = None  # metric or inches; None keeps the spec's
     rounding: Fraction | None = None
     neaten_with: str = "zigzag"  # overlocker, zigzag or pinking shears

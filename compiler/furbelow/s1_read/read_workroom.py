@@ -19,7 +19,7 @@ from furbelow.s1_read.yaml_tree import TextTree, Tree
 
 SCHEMA = "workroom.schema.json"
 
-_WORDS = ("title", "units", "neaten with", "gather with", "hold with", "order of work")
+_WORDS = ("title", "paper", "units", "neaten with", "gather with", "hold with", "order of work")
 _LENGTHS = (
     "rounding",
     "pin spacing",

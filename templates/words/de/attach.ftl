@@ -2,6 +2,7 @@
 ### $edge und seine Teile hängen unten, $to ist die Kante darüber.
 
 attach-title = { PIECE($edge) } an { PIECE($to) } nähen
+    .number = { $seam-width }
 attach-aim = { COUNT($edge) ->
     [one] { PIECE($edge, at: "start") } hängt an { PIECE($to) }, Nahtbreite { $seam-width }.
    *[other] { PIECE($edge, at: "start") } hängen an { PIECE($to) }, Nahtbreite { $seam-width }.

@@ -2,6 +2,7 @@
 ### $outer: das Teil; $lining: sein Futter. Gewendet wird durch eine Öffnung oder durch die obere Kante.
 
 bagged-lining-title = { PIECE($outer) } füttern und verstürzen
+    .number = { $seam-width }
 bagged-lining-aim-gap = Alle Kanten sind zwischen Stoff und Futter geschlossen.
 bagged-lining-aim-top = Alle Kanten außer der oberen sind zwischen Stoff und Futter geschlossen.
 

@@ -2,6 +2,7 @@
 ### $band ist der Bund; $to die Kante, an die er kommt; $seam die Seitennaht des Rocks, $band-seam die des Bunds.
 
 band-casing-title = { PIECE($band) } annähen
+    .number = { $depth }
 band-casing-aim = { $holds ->
     [cord] Die obere Kante ist eingefasst, der Tunnel für die Kordel ist an der Öffnung offen.
    *[elastic] Die obere Kante ist eingefasst, der Tunnel für das Gummiband ist an der Öffnung offen.

@@ -2,6 +2,7 @@
 ### $strip: der Streifen; $edge: die Kante, die er einfasst.
 
 binding-strip-title = { EDGE($edge, at: "start") } mit { PIECE($strip) } einfassen
+    .number = { $shows }
 binding-strip-aim = Die offenen Kanten liegen im Streifen.
 
 ## Annähen

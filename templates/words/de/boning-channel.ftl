@@ -1,6 +1,7 @@
 ### Rund um einen Rock einen Tunnel aus Band aufnähen und einen Reifen einziehen.
 
 boning-channel-title = Einen Reifen in { PIECE($piece) } einziehen
+    .number = { $around }
 boning-channel-aim = Ein Reifen von { $around } hält den Rock auseinander.
 
 ## Den Tunnel nähen

@@ -2,7 +2,9 @@
 ### $edge: die Kante, oder die Teile der Naht; $tape: wie das Band heißt.
 
 bound-edge-title-edge = { EDGE($edge, at: "start") } einfassen
+    .number = { $length }
 bound-edge-title-margin = Die Nahtzugabe von { PIECE($edge) } einfassen
+    .number = { $length }
 bound-edge-aim = Die offene Kante liegt im Band und kann weder ausfransen noch kratzen.
 
 ## Das Band falten

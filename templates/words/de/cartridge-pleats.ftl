@@ -1,6 +1,7 @@
 ### Eine Kante von Hand in kleine runde Falten ziehen und überwendlich an die Kante nähen, die sie trägt.
 
 cartridge-pleats-title = { PIECE($edge) } mit Stiftelfalten an { PIECE($to) } nähen
+    .number = { $cloth } → { $length }
 cartridge-pleats-aim = { $cloth } Stoff stehen auf { $length }, etwa { $pleats } Falten.
 
 ## Umbügeln und markieren

@@ -1,6 +1,7 @@
 ### Die Öffnung eines Tunnels schließen.
 
 close-gap-title = Die Öffnung schließen
+    .number = { $gap }
 close-gap-aim = Der Tunnel ist rundum geschlossen.
 
 # Die Naht eines Bunds ist auf der rechten Stoffseite zu sehen, die eines umgelegten Tunnels auf der linken.

@@ -19,6 +19,7 @@ cut-finished-folded = { $length } × { $depth }, gefaltet
 ## Vor dem ersten Schnitt
 
 cutting-title = Zuschneiden: { $cloth }
+    .number = { $length }
 cutting-aim = { $sections ->
     [one] { $sections } Abschnitt. Die Zuschnittmaße enthalten alle Zugaben: nichts zugeben.
    *[other] { $sections } Abschnitte. Die Zuschnittmaße enthalten alle Zugaben: nichts zugeben.

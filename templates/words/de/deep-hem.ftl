@@ -2,6 +2,7 @@
 ### $edge: die Kante, die gesäumt wird. $neat: Sie wurde versäubert und wird nicht eingeschlagen.
 
 deep-hem-title = { EDGE($edge, at: "start") } breit säumen
+    .number = { $depth }
 deep-hem-aim = Ein Saum von { $depth } gibt der Kante Gewicht.
 
 ## Umschlagen

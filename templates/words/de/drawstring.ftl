@@ -2,6 +2,7 @@
 ### $band ist der Bund oder das Teil, dessen Kante umgelegt wurde; $cord die Kordel.
 
 drawstring-title = Die Kordel einziehen
+    .number = { $cut }
 drawstring-aim = Eine Kordel zieht { $casing } Tunnel zusammen; sie wird vorn gebunden.
 # Der Tunnel ist flach: Die Kordel geht an einem Ende hinein und am anderen heraus.
 drawstring-aim-flat = Eine Kordel läuft durch { $casing } Tunnel und wird um die Taille gebunden.

@@ -2,6 +2,7 @@
 ### $edge: die Kante; $trim: wie die Borte heißt.
 
 edge-with-trim-title = { PIECE($edge) } mit Borte ({ $trim }) besetzen
+    .number = { $turn }
 edge-with-trim-aim = { COUNT($edge) ->
     [one] { EDGE($edge, at: "start") } ist fertig und kann nicht ausfransen.
    *[other] { EDGE($edge, at: "start") } sind fertig und können nicht ausfransen.

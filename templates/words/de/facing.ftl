@@ -2,6 +2,7 @@
 ### $edge: die Kante; $facing: der Streifen.
 
 facing-title = { EDGE($edge, at: "start") } mit einem Beleg versehen
+    .number = { $seam-width }
 facing-aim = Die Kante ist sauber, ihre Nahtzugabe liegt innen.
 
 ## Annähen

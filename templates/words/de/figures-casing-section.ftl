@@ -19,8 +19,10 @@ figure-casing-gap = { $holds ->
 figure-casing-skirt = Rock: { $plies }
 figure-casing-top = { PIECE($band, form: "bare") }, obere Kante
 figure-casing-rows = Die beiden Nähte sind weiter auseinander gezeichnet.
-figure-casing-alt = { $holds ->
-    [cord] { PIECE($band) } dreimal im Schnitt, Innenseite oben. Erst liegt der Bund innen auf dem Rock, rechte Stoffseite nach unten, offene Kanten bündig, { $seam-width } neben der Kante genäht. Dann ist er nach oben geklappt, vom Rock weg, die Nahtzugabe darunter. Zuletzt ist er über die obere Kante nach außen umgelegt, { $depth } hoch, sein Einschlag von { $seam-width } überdeckt die erste Naht, und abgesteppt; die Kordel kommt später, zwischen Nahtzugabe und Außenseite.
-   *[elastic] { PIECE($band) } dreimal im Schnitt, Innenseite oben. Erst liegt der Bund innen auf dem Rock, rechte Stoffseite nach unten, offene Kanten bündig, { $seam-width } neben der Kante genäht. Dann ist er nach oben geklappt, vom Rock weg, die Nahtzugabe darunter. Zuletzt ist er über die obere Kante nach außen umgelegt, { $depth } hoch, sein Einschlag von { $seam-width } überdeckt die erste Naht, und abgesteppt; das Gummiband kommt später, zwischen Nahtzugabe und Außenseite.
+figure-casing-laid-on-alt = { PIECE($band, at: "start") } im Schnitt, Innenseite oben: liegt innen auf dem Rock, rechte Stoffseite nach unten, offene Kanten bündig, { $seam-width } neben der Kante genäht.
+figure-casing-folded-up-alt = { PIECE($band, at: "start") } im Schnitt, Innenseite oben: nach oben geklappt, vom Rock weg, die Nahtzugabe von { $seam-width } darunter.
+figure-casing-folded-over-alt = { $holds ->
+    [cord] { PIECE($band, at: "start") } im Schnitt, Innenseite oben: über die obere Kante nach außen umgelegt, { $depth } hoch, der Einschlag von { $seam-width } überdeckt die erste Naht, abgesteppt; die Kordel kommt später, zwischen Nahtzugabe und Außenseite.
+   *[elastic] { PIECE($band, at: "start") } im Schnitt, Innenseite oben: über die obere Kante nach außen umgelegt, { $depth } hoch, der Einschlag von { $seam-width } überdeckt die erste Naht, abgesteppt; das Gummiband kommt später, zwischen Nahtzugabe und Außenseite.
  }
 figure-casing-caption = Der Bund im Schnitt: angenäht, nach oben geklappt, umgelegt.{ figure-hatched }

@@ -9,7 +9,9 @@ figure-elastic-cut-end = Schnittende an der Linie
 figure-elastic-lengths = Längen, ungedehnt, in einem Maßstab
 figure-elastic-casing = Tunnel { $casing }
 figure-elastic-loop = Gummiband-Ring { $loop }
-figure-elastic-alt = Gummiband, { $width } breit, geht durch eine Öffnung von { $gap }, sein Ende hängt heraus und ist an { PIECE($band) } festgesteckt; im anderen Ende steckt eine Durchziehnadel; { $lap } vor einem Ende ist eine Linie gezogen, am anderen ein Kreuz; das Ende mit dem Kreuz liegt an der Linie und ist mit Zickzack genäht; der geschlossene Ring misst { $loop } in einem Tunnel von { $casing }.
+figure-elastic-marked-alt = { $lap } vor dem einen Ende des Gummibands ist eine Linie gezogen, am anderen ein Kreuz.
+figure-elastic-through-alt = Gummiband, { $width } breit, geht durch eine Öffnung von { $gap }, sein Ende hängt heraus und ist an { PIECE($band) } festgesteckt; im anderen Ende steckt eine Durchziehnadel.
+figure-elastic-alt = Das Ende mit dem Kreuz liegt an der Linie, { $lap } über dem anderen, und ist mit Zickzack genäht; der geschlossene Ring misst { $loop } in einem Tunnel von { $casing }.
 figure-elastic-caption = Das Ende festhalten, damit es nicht hineinrutscht, und die Enden so überlappen, dass eines an der Linie des anderen liegt.
 
 ## Die geschlossene Öffnung

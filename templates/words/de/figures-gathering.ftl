@@ -17,6 +17,9 @@ figure-gathering-ends = { $ring ->
    *[no] 0 und die letzte Markierung sind die Enden
  }
 figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } des Stoffs liegen hinten
+figure-gathering-pleated-alt = Falten mit dem Faltenlegefuß, rechte Seite oben: eine Naht { $first-row } neben der Kante.
+figure-gathering-rows-alt = Zwei Kräuselnähte, rechte Seite oben, { $first-row } und { $second-row } neben der Kante. Fadenenden von { $tail } hängen heraus.
+figure-gathering-pulled-alt = Die Fadenenden der einen Seite sind um eine Stecknadel gewickelt, an denen der anderen wird gezogen, bis es von Markierung zu Markierung { $part } sind.
 figure-gathering-alt = { $method ->
     [attachment] Kräuseln mit einer Naht des Faltenlegefußes, { $first-row } neben der Kante: { $cloth } flacher Stoff auf { $short } zusammengezogen, markiert bei { $marks } am flachen Stoff und alle { $part } an der gekräuselten Kante.
     [hand] Kräuseln mit zwei Reihen Vorstichen, { $first-row } und { $second-row } neben der Kante: { $cloth } flacher Stoff auf { $short } zusammengezogen, markiert bei { $marks } am flachen Stoff und alle { $part } an der gekräuselten Kante.

@@ -74,12 +74,6 @@ figure-piece-told = { $when ->
    *[after] Nachher: { $pieces }.
  }
 figure-piece-caption = { $broken ->
-    [yes] { $same ->
-        [yes] { PIECE($pieces, at: "start") }, Höhen in einem Maßstab, Breiten im Verhältnis.
-       *[no] { PIECE($pieces, at: "start") } vorher und nachher, Höhen in einem Maßstab, Breiten im Verhältnis. Was sich ändert, ist dicker gezeichnet.
-    }
-   *[no] { $same ->
-        [yes] { PIECE($pieces, at: "start") }, maßstäblich.
-       *[no] { PIECE($pieces, at: "start") } vorher und nachher, maßstäblich. Was sich ändert, ist dicker gezeichnet.
-    }
+    [yes] { PIECE($pieces, at: "start") } vorher und nachher, Höhen in einem Maßstab, Breiten im Verhältnis. Was sich ändert, ist dicker gezeichnet.
+   *[no] { PIECE($pieces, at: "start") } vorher und nachher, maßstäblich. Was sich ändert, ist dicker gezeichnet.
  }

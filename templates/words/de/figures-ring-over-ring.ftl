@@ -19,4 +19,5 @@ figure-rings-right-side = rechte Stoffseite von { PIECE($inside) }
 
 figure-rings-note = Nicht maßstäblich. Die Linien an den Ringen sind die Seitennähte.
 figure-rings-alt = { PIECE($over, at: "start") }, auf links und kopfüber, wird über { PIECE($inside) }, auf rechts, gezogen, bis beide Kanten, rundum je { $length }, bündig liegen: Außen ist die linke Stoffseite von { PIECE($over, form: "short") } zu sehen, darunter die rechte von { PIECE($inside, form: "short") }; die Seitennähte treffen sich.
+figure-rings-level-alt = { PIECE($over, at: "start") } liegt über { PIECE($inside) }, rechts auf rechts, beide Schnittkanten bündig, rundum je { $length }.
 figure-rings-caption = Wie { PIECE($over) } und { PIECE($inside) } vor dem Stecken liegen.

@@ -2,6 +2,7 @@
 ### $band ist der Bund; $to die Kante, an die er kommt.
 
 fitted-waistband-title = { PIECE($band) } annähen
+    .number = { $waist }
 fitted-waistband-aim = Die Taille schließt auf { $waist } und öffnet sich für die Hüfte.
 # Bindebänder schließen ihn: Der nächste Schritt näht sie an.
 fitted-waistband-aim-ties = { PIECE($band, at: "start") } ist { $length } lang und bereit für die Bindebänder.

@@ -2,7 +2,9 @@
 ### -ends: Sie schließt die Enden von $pieces zum Ring. -edges: Sie verbindet $edge, das unten hängt, mit $to darüber.
 
 flat-felled-seam-title-ends = Kappnaht: die Seitennaht von { PIECE($pieces) }
+    .number = { $seam-width }
 flat-felled-seam-title-edges = Kappnaht: die Naht zwischen { PIECE($pieces) }
+    .number = { $seam-width }
 flat-felled-seam-aim = Die Naht liegt flach, auf keiner Seite ist eine offene Kante zu sehen.
 
 ## Die erste Naht, rechts auf rechts

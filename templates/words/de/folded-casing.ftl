@@ -2,6 +2,7 @@
 ### $edge ist die Kante, die umgelegt wird; $seam ihre Seitennaht.
 
 folded-casing-title = Den Tunnel umlegen und steppen
+    .number = { $depth }
 folded-casing-aim = { $flat ->
     [yes] { $holds ->
         [cord] Der Tunnel für die Kordel ist an beiden Enden offen.

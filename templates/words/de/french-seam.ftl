@@ -2,7 +2,9 @@
 ### -ends: Sie schließt die Enden von $pieces zum Ring. -edges: Sie verbindet $edge, das unten hängt, mit $to darüber.
 
 french-seam-title-ends = Französische Naht: die Seitennaht von { PIECE($pieces) }
+    .number = { $first } + { $second }
 french-seam-title-edges = Französische Naht: die Naht zwischen { PIECE($pieces) }
+    .number = { $first } + { $second }
 french-seam-aim = Die offenen Kanten sind eingeschlossen: Von jeder Kante werden zuerst { $first }, dann { $second } verbraucht.
 
 ## Die erste Naht, links auf links

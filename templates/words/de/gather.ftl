@@ -1,6 +1,7 @@
 ### Eine Kante auf ein kürzeres Maß kräuseln.
 
 gather-title = { EDGE($edge, at: "start") } kräuseln
+    .number = { $cloth } → { $short }
 gather-aim = { $cloth } Stoff liegen auf { $short }: { $ratio } zu 1.
 
 ## Markierungen

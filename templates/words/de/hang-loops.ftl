@@ -2,6 +2,7 @@
 ### $loops: wie viele an einer Kante.
 
 hang-loops-title = Aufhänger an { EDGE($edge) } heften
+    .number = { $length }
 hang-loops-aim = { $loops ->
     [one] { $loops } Aufhänger wird in der nächsten Naht mitgefasst.
    *[other] { $loops } Aufhänger werden in der nächsten Naht mitgefasst.

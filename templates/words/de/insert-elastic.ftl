@@ -2,6 +2,7 @@
 ### $band ist der Bund oder das Teil, dessen Kante umgelegt wurde.
 
 insert-elastic-title = Das Gummiband einziehen
+    .number = { $loop }
 insert-elastic-aim = Ein Ring von { $loop } zieht { $casing } Tunnel auf die Taille zusammen.
 
 ## Anprobieren und schneiden

@@ -2,7 +2,9 @@
 ### $pieces: die Stufen, durch die die Naht läuft. -panels: $copies davon werden ein Ring.
 
 join-ends-title = { PIECE($pieces) } zum Ring schließen
+    .number = { $seam-width }
 join-ends-title-panels = { PIECE($pieces) } zum Ring zusammennähen
+    .number = { $seam-width }
 join-ends-aim = { COUNT($pieces) ->
     [one] { PIECE($pieces, at: "start") } ist geschlossen.
    *[other] { PIECE($pieces, at: "start") } sind geschlossen.

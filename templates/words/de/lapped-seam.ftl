@@ -2,6 +2,7 @@
 ### $to: die Kante, die oben liegt. $edge: die Kante, auf die sie gelegt wird, gekräuselt oder glatt. -ring: Beide sind Ringe.
 
 lapped-seam-title = { PIECE($to) } über { PIECE($edge) } legen und aufsteppen
+    .number = { $lap }
 lapped-seam-aim = Die Naht liegt flach, ihre Stiche sind auf der rechten Stoffseite zu sehen.
 
 ## Die obere Lage

@@ -2,6 +2,7 @@
 ### $edge: die Kante, die gesäumt wird.
 
 narrow-hem-title = { EDGE($edge, at: "start") } säumen
+    .number = { $first-turn } + { $second-turn }
 narrow-hem-aim = Am Saum ist keine offene Kante zu sehen.
 
 narrow-hem-first-turn = { EDGE($edge, at: "start") } { $first-turn } auf die linke Stoffseite umbügeln.

@@ -17,6 +17,13 @@ page-next = Als Nächstes
 page-go-to-step = Zu Schritt
 # Steht im leeren Feld für die Nummer eines Schritts.
 page-step-number = F3
+# One sentence with its drawing at a time, for the sewing table.
+page-one-step = Schritt für Schritt
+page-step-back = Zurück
+page-step-on = Nächster Schritt
+page-all-steps = Alle Schritte
+page-larger = Zeichnung vergrößern
+page-close = Schließen
 page-go = Los
 # Fuß eines Blatts. $sheet, $sheets: seine Nummer und wie viele es sind.
 page-sheet = { $sheet } von { $sheets }
@@ -35,6 +42,39 @@ page-proved = Vor dem Zuschneiden nachgewiesen
 page-proved-short = Nachgewiesen
 page-notes = Hinweise der Schneiderin
 page-reasons = Woher die Zahlen kommen
+
+## The first pages
+
+page-glance = Auf einen Blick
+# $sittings (number)
+page-plan = { $sittings ->
+    [1] Die Arbeit, in einer Sitzung
+   *[other] Die Arbeit, in { $sittings } Sitzungen
+ }
+page-begin = Bevor es losgeht
+page-measure = Maß nehmen
+# $whose: a size or a wearer.
+page-measure-told = Über dünner Kleidung, das Maßband waagerecht und nicht straff; eine zweite Person liest ab. Die Zahlen dieser Anleitung gelten für { $whose }: Weichen die eigenen um mehr als ein, zwei Zentimeter ab, die Anleitung neu machen lassen.
+# Over the empty lines of the form.
+page-yours = eigenes Maß
+page-choose-size = Die Größe wählen
+page-whole = Die ganze Arbeit in einer Tabelle
+page-whole-told = Für alle, die das schon einmal genäht haben. Der Buchstabe führt zu den Sätzen und ihren Zeichnungen.
+page-what = was
+page-the-number = die Zahl
+page-time = Zeit
+page-on-sheet = Seite
+page-pieces = Die Teile
+page-words = Fachwörter
+page-kept = Pflege
+page-hint-new = Zum ersten Mal? Vom ersten bis zum letzten Buchstaben gehen. Jeder Satz steht neben seiner Zeichnung; abhaken, was getan ist. Die letzte Seite erklärt die Fachwörter und die Zeichen der Zeichnungen.
+page-hint-done = Schon einmal genäht? Eine Tabelle zeigt die ganze Arbeit: Buchstabe, Zahl, Zeit.
+page-hint-lost = Die Stelle verloren? Die Buchstaben am Fuß jeder Seite zeigen, wo man ist. G3 ist Satz 3 von G.
+# $claims (number)
+page-proved-line = { $claims ->
+    [one] Vor dem Zuschneiden für diese Maße bewiesen: { $claims } Aussage. Sie steht mit ihren Zahlen in guide.html.
+   *[other] Vor dem Zuschneiden für diese Maße bewiesen: { $claims } Aussagen. Sie stehen mit ihren Zahlen in guide.html.
+ }
 
 ## Maße
 
@@ -108,6 +148,8 @@ page-cut-size = { $length } lang, { $depth } hoch
 
 page-check = Prüfen
 page-tolerance = Toleranz
+# $place: the letter and number of a sentence that a drawing of the same stands beside, such as C2.
+page-drawn-at = Gezeichnet bei { $place }.
 page-remedy = Sonst
 # Zwischen einer Überschrift und dem, was in derselben Zeile dahinter steht.
 page-colon = :

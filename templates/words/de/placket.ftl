@@ -2,6 +2,7 @@
 ### $edge ist die obere Kante; $strip der Streifen, der den Schlitz einfasst.
 
 placket-title = { EDGE($edge, at: "start") } mit einem Schlitz öffnen
+    .number = { $slit }
 placket-aim = Der Schlitz von { $slit } lässt die Taille über die Hüfte; er überlappt { $overlap }.
 
 ## Der Schlitz

@@ -5,6 +5,7 @@ pleats-title = { $kind ->
     [box] { EDGE($edge, at: "start") } in Quetschfalten legen
    *[inverted] { EDGE($edge, at: "start") } in Kellerfalten legen
  }
+    .number = { $cloth } → { $length }
 pleats-aim = { $count ->
     [one] { $cloth } − { $length } = { $taken } liegen in { $count } Falte, { $depth } tief.
    *[other] { $cloth } − { $length } = { $taken } liegen in { $count } Falten, je { $depth } tief.

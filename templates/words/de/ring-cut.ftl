@@ -1,6 +1,7 @@
 ### Ein Teil zwischen zwei Bögen zuschneiden, so dass es ohne Kräuselung in Wellen fällt.
 
 ring-cut-title = { PIECE($piece) } als Ring zuschneiden
+    .number = { $radius }
 ring-cut-aim = Radius { $radius }, { $degrees } Grad: oben { $top }, unten { $hem }.
 
 ## Anzeichnen

@@ -2,6 +2,7 @@
 ### $edge: die Kante, die gesäumt wird.
 
 rolled-hem-title = { PIECE($edge) } mit Rollsaum säumen
+    .number = { $roll }
 rolled-hem-aim = Ein sehr schmaler Saum hält die Kante.
 
 ## Mit dem Rollsaumfuß

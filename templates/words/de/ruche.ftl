@@ -2,6 +2,7 @@
 ### $lines: eine entlang der Mitte des Streifens, oder zwei innerhalb seiner langen Kanten.
 
 ruche-title = { PIECE($strip) } auf { PIECE($on) } nähen
+    .number = { $cloth } → { $length }
 ruche-aim = { $cloth } Streifen liegen auf { $length }: { $ratio } zu 1.
 
 ## Markieren

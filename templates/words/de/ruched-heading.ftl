@@ -1,6 +1,7 @@
 ### Einen Volant unterhalb seiner Kante kräuseln, so dass ein Köpfchen über den Nähten steht, und durch die Kräuselnähte aufnähen.
 
 ruched-heading-title = { PIECE($flounce) } mit Köpfchen über der Naht aufnähen
+    .number = { $cloth } → { $length }
 ruched-heading-aim = { $cloth } Stoff liegen auf { $length }: { $ratio } zu 1.
 
 ## Markieren

@@ -2,6 +2,7 @@
 ### $edge: die obere Kante der Reihe; $on: das Teil, das sie trägt.
 
 sew-on-title = { PIECE($edge) } auf { PIECE($on) } nähen
+    .number = { $from-edge }
 sew-on-aim = { COUNT($edge) ->
     [one] { PIECE($edge, at: "start") } fällt { $hangs } weit von einer { $length } langen Linie und verdeckt die eigene Naht.
    *[other] { PIECE($edge, at: "start") } fallen { $hangs } weit von einer { $length } langen Linie und verdecken die eigene Naht.

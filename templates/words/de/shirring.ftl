@@ -1,6 +1,7 @@
 ### Einen Ring mit Nähten aus Gummifaden zusammenziehen.
 
 shirring-title = { EDGE($edge, at: "start") } mit Gummifaden smoken
+    .number = { $cloth } → { $length }
 shirring-aim = { $rows } Nähte mit Gummifaden ({ $thread }) ziehen { $cloth } auf { $length } zusammen.
 
 ## Ausprobieren

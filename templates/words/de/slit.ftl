@@ -1,7 +1,9 @@
 ### Den am Saum offenen Teil einer Naht fertig nähen, als Schlitz oder als Gehschlitz mit Untertritt.
 
 slit-title = Den Schlitz in { PIECE($pieces) } fertig nähen
+    .number = { $long }
 slit-title-vent = Den Gehschlitz in { PIECE($pieces) } fertig nähen
+    .number = { $long }
 slit-aim = Der Schlitz ist über dem Saum { $long } lang, seine Kanten liegen flach.
 slit-aim-vent = Der Gehschlitz ist über dem Saum { $long } lang und überlappt { $margin }.
 slit-press = Beide Nahtzugaben entlang der Öffnung und weiter entlang der Naht darüber umbügeln, je { $margin }.

@@ -2,6 +2,7 @@
 ### $starch: wie die Stärke oder die Maisstärke heißt.
 
 starch-title = { PIECE($pieces) } stärken
+    .number = { $liquid }
 starch-aim = { COUNT($pieces) ->
     [one] { PIECE($pieces, at: "start") } steht ab.
    *[other] { PIECE($pieces, at: "start") } stehen ab.

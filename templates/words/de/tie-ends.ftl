@@ -1,6 +1,7 @@
 ### Zwei Bindebänder nähen und an die Enden eines Bunds steppen.
 
 tie-ends-title = Bindebänder an { PIECE($band) } nähen
+    .number = { $length }
 tie-ends-aim = Zwei Bindebänder von { $length } schließen die Taille.
 
 ## Jedes Bindeband

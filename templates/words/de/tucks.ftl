@@ -4,6 +4,7 @@ tucks-title = { $tucks ->
     [one] { $tucks } Biese in { PIECE($piece) } nähen
    *[other] { $tucks } Biesen in { PIECE($piece) } nähen
  }
+    .number = { $depth }
 tucks-aim = { $tucks ->
     [one] { $tucks } Biese von { $depth } nimmt { $taken } Höhe auf.
    *[other] { $tucks } Biesen von { $depth } nehmen { $taken } Höhe auf.

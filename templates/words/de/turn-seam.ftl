@@ -6,6 +6,7 @@ turn-seam-title = { COUNT($seams) ->
     [one] Die Naht { $seams } absteppen
    *[other] Die Nähte { $seams } absteppen
  }
+    .number = { $from-seam }
 turn-seam-between = zwischen { PIECE($pieces) }
 turn-seam-aim = Die Nahtzugabe ist gehalten und kann nicht kratzen.
 

@@ -2,6 +2,7 @@
 ### $way: centred, lapped oder invisible. $from-edge: wie lang die Öffnung von der jetzigen Kante aus ist; $opening: fertig.
 
 zip-title = Einen Reißverschluss in { PIECE($pieces) } einnähen
+    .number = { $opening }
 zip-aim = { $way ->
     [centred] Die Öffnung von { $opening } schließt sich mit dem Reißverschluss ({ $zip }) in der Mitte.
     [lapped] Die Öffnung von { $opening } schließt sich mit dem Reißverschluss ({ $zip }), { $lap } breit verdeckt.

@@ -2,6 +2,7 @@
 ### $edge and its pieces hang below, $to is the edge above.
 
 attach-title = Sew { PIECE($edge) } to { PIECE($to) }
+    .number = { $seam-width }
 attach-aim = { COUNT($edge) ->
     [one] { PIECE($edge, at: "start") } hangs from { PIECE($to) }, seam { $seam-width }.
    *[other] { PIECE($edge, at: "start") } hang from { PIECE($to) }, seam { $seam-width }.

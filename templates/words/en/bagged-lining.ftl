@@ -2,6 +2,7 @@
 ### $outer: the piece; $lining: its lining. They are turned through a gap, or through the top edge.
 
 bagged-lining-title = Line { PIECE($outer) } and turn it out
+    .number = { $seam-width }
 bagged-lining-aim-gap = All edges are closed between cloth and lining.
 bagged-lining-aim-top = All edges but the top one are closed between cloth and lining.
 

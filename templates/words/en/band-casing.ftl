@@ -2,6 +2,7 @@
 ### $band is the band; $to the edge that it goes on; $seam the side seam of the skirt, $band-seam that of the band.
 
 band-casing-title = Sew on { PIECE($band) }
+    .number = { $depth }
 band-casing-aim = { $holds ->
     [cord] The top edge is enclosed and a channel for the cord is open at the gap.
    *[elastic] The top edge is enclosed and a channel for the elastic is open at the gap.

@@ -2,6 +2,7 @@
 ### $strip: the strip; $edge: the edge that it binds.
 
 binding-strip-title = Bind { EDGE($edge) } with { PIECE($strip) }
+    .number = { $shows }
 binding-strip-aim = The raw edges are closed inside the strip.
 
 ## Sew on

@@ -1,6 +1,7 @@
 ### Sew a channel of tape round a skirt and put a hoop of boning in it.
 
 boning-channel-title = Put a hoop in { PIECE($piece) }
+    .number = { $around }
 boning-channel-aim = A hoop of { $around } holds the skirt out.
 
 ## Sew the channel

@@ -2,7 +2,9 @@
 ### $edge: the edge, or the pieces of the seam; $tape: what the tape is called.
 
 bound-edge-title-edge = Bind { EDGE($edge) }
+    .number = { $length }
 bound-edge-title-margin = Bind the seam margin of { PIECE($edge) }
+    .number = { $length }
 bound-edge-aim = The raw edge is closed in tape and cannot ravel or scratch.
 
 ## Fold the tape

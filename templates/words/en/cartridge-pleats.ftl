@@ -1,6 +1,7 @@
 ### Draw an edge into small round pleats by hand and whip them to the edge that carries them.
 
 cartridge-pleats-title = Sew { PIECE($edge) } to { PIECE($to) } in cartridge pleats
+    .number = { $cloth } → { $length }
 cartridge-pleats-aim = { $cloth } of cloth stands in { $length }, about { $pleats } pleats.
 
 ## Turn and mark

@@ -1,6 +1,7 @@
 ### Sew the gap of a casing shut.
 
 close-gap-title = Close the gap
+    .number = { $gap }
 close-gap-aim = The casing is closed all round.
 
 # The row of a band shows on the right side, that of a folded casing on the wrong side.

@@ -19,6 +19,7 @@ cut-finished-folded = { $length } x { $depth }, folded
 ## Before the first cut
 
 cutting-title = Cut the { $cloth }
+    .number = { $length }
 cutting-aim = { $sections ->
     [one] { $sections } section. Cut sizes hold every allowance: add nothing.
    *[other] { $sections } sections. Cut sizes hold every allowance: add nothing.

@@ -2,6 +2,7 @@
 ### $edge: the edge that is hemmed. $neat: it was neatened, and is not turned under.
 
 deep-hem-title = Turn up a deep hem at { EDGE($edge) }
+    .number = { $depth }
 deep-hem-aim = A hem of { $depth } gives the edge weight.
 
 ## Fold

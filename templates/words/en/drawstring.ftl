@@ -2,6 +2,7 @@
 ### $band is the band, or the piece whose edge was folded down; $cord the cord.
 
 drawstring-title = Draw in the cord
+    .number = { $cut }
 drawstring-aim = A cord draws { $casing } of casing in; it is tied in front.
 # The casing is flat: the cord goes in at one end and out at the other.
 drawstring-aim-flat = A cord runs through { $casing } of casing and is tied round the waist.

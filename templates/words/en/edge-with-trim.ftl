@@ -2,6 +2,7 @@
 ### $edge: the edge that is finished; $trim: what the trim is called.
 
 edge-with-trim-title = Edge { PIECE($edge) } with { $trim }
+    .number = { $turn }
 edge-with-trim-aim = { COUNT($edge) ->
     [one] { EDGE($edge, at: "start") } is finished and cannot fray.
    *[other] { EDGE($edge, at: "start") } are finished and cannot fray.

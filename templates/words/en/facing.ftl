@@ -2,6 +2,7 @@
 ### $edge: the edge that is finished; $facing: the strip.
 
 facing-title = Face { EDGE($edge) }
+    .number = { $seam-width }
 facing-aim = The edge is clean and its margin lies inside.
 
 ## Sew on

@@ -19,8 +19,10 @@ figure-casing-gap = { $holds ->
 figure-casing-skirt = skirt: { $plies }
 figure-casing-top = { PIECE($band, form: "bare") }, top of the garment
 figure-casing-rows = The two rows of stitches are drawn further apart.
-figure-casing-alt = { $holds ->
-    [cord] Cut through { PIECE($band) } three times, inside up. First it lies on the inside of the skirt, right side down, raw edges level, sewn { $seam-width } from the edge. Second it is folded up, away from the skirt, the margin under it. Third it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the cord comes later, between the margin and the outside.
-   *[elastic] Cut through { PIECE($band) } three times, inside up. First it lies on the inside of the skirt, right side down, raw edges level, sewn { $seam-width } from the edge. Second it is folded up, away from the skirt, the margin under it. Third it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the elastic comes later, between the margin and the outside.
+figure-casing-laid-on-alt = Cut through { PIECE($band) }, inside up: it lies on the inside of the skirt, right side down, raw edges level, sewn { $seam-width } from the edge.
+figure-casing-folded-up-alt = Cut through { PIECE($band) }, inside up: it is folded up, away from the skirt, the margin of { $seam-width } under it.
+figure-casing-folded-over-alt = { $holds ->
+    [cord] Cut through { PIECE($band) }, inside up: it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the cord comes later, between the margin and the outside.
+   *[elastic] Cut through { PIECE($band) }, inside up: it is folded over the top to the outside, { $depth } deep, its turn of { $seam-width } covering the first row, and topstitched; the elastic comes later, between the margin and the outside.
  }
 figure-casing-caption = The band cut through: sewn on, folded up, folded over.{ figure-hatched }

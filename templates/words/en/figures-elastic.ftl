@@ -9,7 +9,9 @@ figure-elastic-cut-end = cut end on the line
 figure-elastic-lengths = Lengths at rest, to one scale
 figure-elastic-casing = casing { $casing }
 figure-elastic-loop = elastic loop { $loop }
-figure-elastic-alt = Elastic { $width } wide goes through a gap of { $gap }, its tail hanging out and pinned to { PIECE($band) }; a bodkin is fixed in its other end; a line is drawn { $lap } from one end and a cross at the other; the end with the cross lies on the line and is zigzagged; the closed loop is { $loop } in a casing of { $casing }.
+figure-elastic-marked-alt = A line is drawn across the elastic { $lap } from one end, and a cross on it at the other.
+figure-elastic-through-alt = Elastic { $width } wide goes through a gap of { $gap }, its tail hanging out and pinned to { PIECE($band) }; a bodkin is fixed in its other end.
+figure-elastic-alt = The end with the cross lies on the line, { $lap } over the other, and is zigzagged; the closed loop is { $loop } in a casing of { $casing }.
 figure-elastic-caption = Hold the tail so that it cannot slip inside, and lap the ends so that one lies on the line of the other.
 
 ## The gap closed

@@ -17,6 +17,9 @@ figure-gathering-ends = { $ring ->
    *[no] 0 and the last mark are the ends
  }
 figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } of the cloth lies behind
+figure-gathering-pleated-alt = Pleating by the attachment, right side up: one row { $first-row } from the edge.
+figure-gathering-rows-alt = Two rows of long stitches, right side up, { $first-row } and { $second-row } from the edge. Tails of { $tail } hang out.
+figure-gathering-pulled-alt = The tails of one end are wound round a pin, those of the other end are pulled until it is { $part } from mark to mark.
 figure-gathering-alt = { $method ->
     [attachment] Gathering by one row by the pleating attachment, { $first-row } from the edge: { $cloth } of flat cloth drawn to { $short }, marked at { $marks } of the flat cloth and every { $part } of the gathered edge.
     [hand] Gathering by two rows of running stitch, { $first-row } and { $second-row } from the edge: { $cloth } of flat cloth drawn to { $short }, marked at { $marks } of the flat cloth and every { $part } of the gathered edge.

@@ -74,12 +74,6 @@ figure-piece-told = { $when ->
    *[after] After: { $pieces }.
  }
 figure-piece-caption = { $broken ->
-    [yes] { $same ->
-        [yes] { PIECE($pieces, at: "start") }, depths to one scale, widths in proportion.
-       *[no] { PIECE($pieces, at: "start") } before and after, depths to one scale, widths in proportion. What changes is drawn thicker.
-    }
-   *[no] { $same ->
-        [yes] { PIECE($pieces, at: "start") }, to scale.
-       *[no] { PIECE($pieces, at: "start") } before and after, to scale. What changes is drawn thicker.
-    }
+    [yes] { PIECE($pieces, at: "start") } before and after, depths to one scale, widths in proportion. What changes is drawn thicker.
+   *[no] { PIECE($pieces, at: "start") } before and after, to scale. What changes is drawn thicker.
  }

@@ -19,4 +19,5 @@ figure-rings-right-side = right side of { PIECE($inside) }
 
 figure-rings-note = Not to scale. The lines down the rings are the side seams.
 figure-rings-alt = { PIECE($over, at: "start") }, inside out and upside down, slips over { PIECE($inside) }, right side out, until both edges, each { $length } round, are level: outside the wrong side of { PIECE($over) } is seen, below it the right side of { PIECE($inside) }; the side seams meet.
+figure-rings-level-alt = { PIECE($over, at: "start") } lies over { PIECE($inside) }, right sides together, both cut edges level, each { $length } round.
 figure-rings-caption = How { PIECE($over) } and { PIECE($inside) } lie before they are pinned.

@@ -2,6 +2,7 @@
 ### $band is the band; $to the edge that it goes on.
 
 fitted-waistband-title = Sew on { PIECE($band) }
+    .number = { $waist }
 fitted-waistband-aim = The waist closes to { $waist } and opens for the hips.
 # Ties close it: the next step sews them on.
 fitted-waistband-aim-ties = { PIECE($band, at: "start") } is { $length } long and ready for its ties.

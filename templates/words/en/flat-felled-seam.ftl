@@ -2,7 +2,9 @@
 ### -ends: it closes the ends of $pieces to a ring. -edges: it joins $edge, which hangs below, to $to above.
 
 flat-felled-seam-title-ends = Flat-felled seam: the side seam of { PIECE($pieces) }
+    .number = { $seam-width }
 flat-felled-seam-title-edges = Flat-felled seam: the seam between { PIECE($pieces) }
+    .number = { $seam-width }
 flat-felled-seam-aim = The seam lies flat and no raw edge shows on either side.
 
 ## The first row, right sides together

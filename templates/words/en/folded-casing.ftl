@@ -2,6 +2,7 @@
 ### $edge is the edge that is folded; $seam its side seam.
 
 folded-casing-title = Fold and stitch the casing
+    .number = { $depth }
 folded-casing-aim = { $flat ->
     [yes] { $holds ->
         [cord] A channel for the cord is open at both ends.

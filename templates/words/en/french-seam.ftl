@@ -2,7 +2,9 @@
 ### -ends: it closes the ends of $pieces to a ring. -edges: it joins $edge, which hangs below, to $to above.
 
 french-seam-title-ends = French seam: the side seam of { PIECE($pieces) }
+    .number = { $first } + { $second }
 french-seam-title-edges = French seam: the seam between { PIECE($pieces) }
+    .number = { $first } + { $second }
 french-seam-aim = The raw edges are closed inside: { $first } and then { $second } of each edge are used.
 
 ## The first seam, wrong sides together

@@ -1,6 +1,7 @@
 ### Gather an edge to a shorter length.
 
 gather-title = Gather { EDGE($edge) }
+    .number = { $cloth } → { $short }
 gather-aim = { $cloth } of cloth lies in { $short }: { $ratio } to 1.
 
 ## Marks

@@ -2,6 +2,7 @@
 ### $loops: how many on one edge.
 
 hang-loops-title = Baste hang loops to { EDGE($edge) }
+    .number = { $length }
 hang-loops-aim = { $loops ->
     [one] { $loops } loop will be caught in the next seam.
    *[other] { $loops } loops will be caught in the next seam.

@@ -2,6 +2,7 @@
 ### $band is the band, or the piece whose edge was folded down.
 
 insert-elastic-title = Draw in the elastic
+    .number = { $loop }
 insert-elastic-aim = A loop of { $loop } draws { $casing } of casing in to the waist.
 
 ## Try on and cut

@@ -2,7 +2,9 @@
 ### $pieces: the tiers that the seam passes through. -panels: $copies of them become one ring.
 
 join-ends-title = Close { PIECE($pieces) } to a ring
+    .number = { $seam-width }
 join-ends-title-panels = Sew { PIECE($pieces) } together to a ring
+    .number = { $seam-width }
 join-ends-aim = { COUNT($pieces) ->
     [one] { PIECE($pieces, at: "start") } is closed.
    *[other] { PIECE($pieces, at: "start") } are closed.

@@ -2,6 +2,7 @@
 ### $to: the edge that lies on top. $edge: the edge that it is laid on, gathered or flat. -ring: both are rings.
 
 lapped-seam-title = Lap { PIECE($to) } over { PIECE($edge) }
+    .number = { $lap }
 lapped-seam-aim = The seam lies flat and its row shows on the right side.
 
 ## The edge on top

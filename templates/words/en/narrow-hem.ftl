@@ -2,6 +2,7 @@
 ### $edge: the edge that is hemmed.
 
 narrow-hem-title = Hem { EDGE($edge) }
+    .number = { $first-turn } + { $second-turn }
 narrow-hem-aim = No raw edge shows at the hem.
 
 narrow-hem-first-turn = Fold { EDGE($edge) } { $first-turn } to the wrong side and press the fold.

@@ -17,6 +17,13 @@ page-next = Next to do
 page-go-to-step = Go to step
 # Stands in the empty field for the number of a step.
 page-step-number = F3
+# One sentence with its drawing at a time, for the sewing table.
+page-one-step = One step at a time
+page-step-back = Back
+page-step-on = Next step
+page-all-steps = All steps
+page-larger = Enlarge the drawing
+page-close = Close
 page-go = Go
 # Foot of a sheet of paper. $sheet, $sheets: its number, and how many there are.
 page-sheet = { $sheet } of { $sheets }
@@ -35,6 +42,39 @@ page-proved = What was proved before cutting
 page-proved-short = What was proved
 page-notes = Notes from the maker
 page-reasons = Where the numbers come from
+
+## The first pages
+
+page-glance = At a glance
+# $sittings (number)
+page-plan = { $sittings ->
+    [1] The work, in one sitting
+   *[other] The work, in { $sittings } sittings
+ }
+page-begin = Before you begin
+page-measure = Measure yourself
+# $whose: a size or a wearer.
+page-measure-told = Over thin clothes, the tape level and not tight, another person reading it. The numbers of this guide are for { $whose }: if yours differ by more than a centimetre or two, have it made for you.
+# Over the empty lines of the form.
+page-yours = yours
+page-choose-size = Choose your size
+page-whole = The whole work in one table
+page-whole-told = For who has made one before. The letter leads to the sentences and their drawings.
+page-what = what
+page-the-number = the number
+page-time = time
+page-on-sheet = page
+page-pieces = The pieces
+page-words = Words of the craft
+page-kept = How it is kept
+page-hint-new = New to this? Go from the first letter to the last. Each sentence stands beside its drawing; tick it when it is done. The last page tells the words and the signs of the drawings.
+page-hint-done = Done it before? One table has the whole work: a letter, a number, a time.
+page-hint-lost = Lost your place? The letters at the foot of each page show where you are. G3 is sentence 3 of G.
+# $claims (number)
+page-proved-line = { $claims ->
+    [one] Proved before cutting, for these measures: { $claims } claim. It stands in guide.html with its numbers.
+   *[other] Proved before cutting, for these measures: { $claims } claims. They stand in guide.html with their numbers.
+ }
 
 ## Measurements
 
@@ -108,6 +148,8 @@ page-cut-size = { $length } long, { $depth } deep
 
 page-check = Check
 page-tolerance = May be off
+# $place: the letter and number of a sentence that a drawing of the same stands beside, such as C2.
+page-drawn-at = Drawn at { $place }.
 page-remedy = If not
 # Between a head and what stands behind it on the same line.
 page-colon = :

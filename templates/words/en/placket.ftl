@@ -2,6 +2,7 @@
 ### $edge is the top edge; $strip the strip that binds the slit.
 
 placket-title = Open { EDGE($edge) } with a placket
+    .number = { $slit }
 placket-aim = The slit of { $slit } lets the waist pass the hips; it overlaps by { $overlap }.
 
 ## The slit

@@ -5,6 +5,7 @@ pleats-title = { $kind ->
     [box] Lay { EDGE($edge) } in box pleats
    *[inverted] Lay { EDGE($edge) } in inverted pleats
  }
+    .number = { $cloth } → { $length }
 pleats-aim = { $count ->
     [one] { $cloth } - { $length } = { $taken } lies in { $count } pleat, { $depth } deep.
    *[other] { $cloth } - { $length } = { $taken } lies in { $count } pleats, { $depth } deep each.

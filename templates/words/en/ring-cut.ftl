@@ -1,6 +1,7 @@
 ### Cut a piece between two arcs, so that it falls in folds without gathers.
 
 ring-cut-title = Cut { PIECE($piece) } in a ring
+    .number = { $radius }
 ring-cut-aim = Radius { $radius }, { $degrees } degrees: { $top } at the top, { $hem } at the bottom.
 
 ## Draw

@@ -2,6 +2,7 @@
 ### $edge: the edge that is hemmed.
 
 rolled-hem-title = Roll the hem of { PIECE($edge) }
+    .number = { $roll }
 rolled-hem-aim = A very narrow hem holds the edge.
 
 ## With a hemming foot

@@ -2,6 +2,7 @@
 ### $lines: one along the middle of the strip, or two inside its long edges.
 
 ruche-title = Sew { PIECE($strip) } on { PIECE($on) }
+    .number = { $cloth } → { $length }
 ruche-aim = { $cloth } of strip lies in { $length }: { $ratio } to 1.
 
 ## Mark

@@ -1,6 +1,7 @@
 ### Gather a flounce below its edge, so that a frill stands above the rows, and sew it on through them.
 
 ruched-heading-title = Sew on { PIECE($flounce) } with a frill above the seam
+    .number = { $cloth } → { $length }
 ruched-heading-aim = { $cloth } of cloth lies in { $length }: { $ratio } to 1.
 
 ## Mark

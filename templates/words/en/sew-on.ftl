@@ -2,6 +2,7 @@
 ### $edge: the top edge of the row; $on: the piece that carries it.
 
 sew-on-title = Sew { PIECE($edge) } on { PIECE($on) }
+    .number = { $from-edge }
 sew-on-aim = { COUNT($edge) ->
     [one] { PIECE($edge, at: "start") } falls { $hangs } from a line { $length } long and hides its own seam.
    *[other] { PIECE($edge, at: "start") } fall { $hangs } from a line { $length } long and hide their own seam.

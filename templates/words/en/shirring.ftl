@@ -1,6 +1,7 @@
 ### Draw a ring in with rows of elastic thread.
 
 shirring-title = Shirr { EDGE($edge) }
+    .number = { $cloth } → { $length }
 shirring-aim = { $rows } rows of { $thread } draw { $cloth } in to { $length }.
 
 ## Try it

@@ -1,7 +1,9 @@
 ### Finish the part of a seam that is open at the hem, as a slit or as a vent.
 
 slit-title = Finish the slit of { PIECE($pieces) }
+    .number = { $long }
 slit-title-vent = Finish the vent of { PIECE($pieces) }
+    .number = { $long }
 slit-aim = The slit is { $long } long above the hem, and its edges lie flat.
 slit-aim-vent = The vent is { $long } long above the hem and overlaps by { $margin }.
 slit-press = Press both margins back along the opening and on along the seam above it, { $margin } each.

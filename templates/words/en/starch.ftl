@@ -2,6 +2,7 @@
 ### $starch: what the starch, or the cornflour, is called.
 
 starch-title = Stiffen { PIECE($pieces) }
+    .number = { $liquid }
 starch-aim = { COUNT($pieces) ->
     [one] { PIECE($pieces, at: "start") } stands out.
    *[other] { PIECE($pieces, at: "start") } stand out.

@@ -1,6 +1,7 @@
 ### Sew two ties and stitch them to the ends of a waistband.
 
 tie-ends-title = Sew ties to { PIECE($band) }
+    .number = { $length }
 tie-ends-aim = Two ties of { $length } close the waist.
 
 ## Each tie

@@ -4,6 +4,7 @@ tucks-title = { $tucks ->
     [one] Sew { $tucks } tuck in { PIECE($piece) }
    *[other] Sew { $tucks } tucks in { PIECE($piece) }
  }
+    .number = { $depth }
 tucks-aim = { $tucks ->
     [one] { $tucks } tuck of { $depth } takes { $taken } of depth.
    *[other] { $tucks } tucks of { $depth } take { $taken } of depth.

@@ -6,6 +6,7 @@ turn-seam-title = { COUNT($seams) ->
     [one] Topstitch the seam { $seams }
    *[other] Topstitch the seams { $seams }
  }
+    .number = { $from-seam }
 turn-seam-between = between { PIECE($pieces) }
 turn-seam-aim = The margin is held and cannot scratch.
 

@@ -2,6 +2,7 @@
 ### $way: centred, lapped or invisible. $from-edge: how long the opening is from the edge as it lies now; $opening: when finished.
 
 zip-title = Sew a zip into { PIECE($pieces) }
+    .number = { $opening }
 zip-aim = { $way ->
     [centred] The opening of { $opening } closes with the zip ({ $zip }) in the middle.
     [lapped] The opening of { $opening } closes with the zip ({ $zip }) under a lap of { $lap }.

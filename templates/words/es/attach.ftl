@@ -2,6 +2,7 @@
 ### $edge y sus piezas cuelgan debajo, $to es el borde de arriba.
 
 attach-title = Cose { PIECE($edge) } { PIECE($to, case: "to") }
+    .number = { $seam-width }
 attach-aim = { COUNT($edge) ->
     [one] { PIECE($edge, at: "start") } cuelga { PIECE($to, case: "of") }, costura de { $seam-width }.
    *[other] { PIECE($edge, at: "start") } cuelgan { PIECE($to, case: "of") }, costura de { $seam-width }.

@@ -2,6 +2,7 @@
 ### $outer: la pieza; $lining: su forro. Se vuelven por una abertura o por el borde superior.
 
 bagged-lining-title = Forra { PIECE($outer) } y dale la vuelta
+    .number = { $seam-width }
 bagged-lining-aim-gap = Todos los bordes quedan encerrados entre la tela y el forro.
 bagged-lining-aim-top = Todos los bordes menos el superior quedan encerrados entre la tela y el forro.
 

@@ -2,6 +2,7 @@
 ### $band es la cinturilla; $to el borde donde va; $seam la costura lateral de la falda, $band-seam la de la cinturilla.
 
 band-casing-title = Monta { PIECE($band) }
+    .number = { $depth }
 band-casing-aim = { $holds ->
     [cord] El borde superior queda encerrado y la jareta para el cordón está libre por la abertura.
    *[elastic] El borde superior queda encerrado y la jareta para la goma está libre por la abertura.

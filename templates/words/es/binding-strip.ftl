@@ -2,6 +2,7 @@
 ### $strip: la tira; $edge: el borde que ribetea.
 
 binding-strip-title = Ribetea { EDGE($edge) } con { PIECE($strip) }
+    .number = { $shows }
 binding-strip-aim = Los bordes sin rematar quedan encerrados en la tira.
 
 ## Coser

@@ -1,6 +1,7 @@
 ### Coser una jareta de cinta alrededor de una falda y meter en ella un aro de varilla.
 
 boning-channel-title = Pon un aro { PIECE($piece, case: "to") }
+    .number = { $around }
 boning-channel-aim = Un aro de { $around } mantiene la falda ahuecada.
 
 ## Coser la jareta

@@ -2,7 +2,9 @@
 ### $edge: el borde, o las piezas de la costura; $tape: el nombre de la cinta.
 
 bound-edge-title-edge = Ribetea { EDGE($edge) }
+    .number = { $length }
 bound-edge-title-margin = Ribetea el margen de costura { PIECE($edge, case: "of") }
+    .number = { $length }
 bound-edge-aim = El borde sin rematar queda encerrado en la cinta: ni se deshilacha ni rasca.
 
 ## Doblar la cinta

@@ -1,6 +1,7 @@
 ### Recoger a mano un borde en pliegues pequeños y redondos y coserlos por encima al borde que los lleva.
 
 cartridge-pleats-title = Cose { PIECE($edge) } { PIECE($to, case: "to") } con pliegues de cartucho
+    .number = { $cloth } → { $length }
 cartridge-pleats-aim = { $cloth } de tela caben en { $length }, unos { $pleats } pliegues.
 
 ## Doblar y marcar

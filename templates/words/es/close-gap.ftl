@@ -1,6 +1,7 @@
 ### Cerrar con una costura la abertura de una jareta.
 
 close-gap-title = Cierra la abertura
+    .number = { $gap }
 close-gap-aim = La jareta está cerrada todo alrededor.
 
 # El pespunte de una cinturilla se ve por el derecho; el de una jareta doblada, por el revés.

@@ -19,6 +19,7 @@ cut-finished-folded = { $length } × { $depth }, doblada
 ## Antes del primer corte
 
 cutting-title = Cortar: { $cloth }
+    .number = { $length }
 cutting-aim = { $sections ->
     [one] { $sections } corte de tela. Las medidas de corte incluyen todos los márgenes: no añadas nada.
    *[other] { $sections } cortes de tela. Las medidas de corte incluyen todos los márgenes: no añadas nada.

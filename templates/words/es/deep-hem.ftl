@@ -2,6 +2,7 @@
 ### $edge: el borde que se dobla. $neat: se sobrehiló y no se remete.
 
 deep-hem-title = Haz un dobladillo ancho { EDGE($edge, case: "to") }
+    .number = { $depth }
 deep-hem-aim = Un dobladillo de { $depth } da peso al borde.
 
 ## Doblar

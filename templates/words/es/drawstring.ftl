@@ -2,6 +2,7 @@
 ### $band es la cinturilla, o la pieza cuyo borde se dobló; $cord el cordón.
 
 drawstring-title = Pasa el cordón
+    .number = { $cut }
 drawstring-aim = Un cordón recoge { $casing } de jareta; se ata por delante.
 # La jareta es plana: el cordón entra por un extremo y sale por el otro.
 drawstring-aim-flat = Un cordón pasa por { $casing } de jareta y se ata a la cintura.

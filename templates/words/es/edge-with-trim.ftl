@@ -2,6 +2,7 @@
 ### $edge: el borde que se remata; $trim: el nombre del adorno.
 
 edge-with-trim-title = Cose el adorno ({ $trim }) al borde { PIECE($edge, case: "of") }
+    .number = { $turn }
 edge-with-trim-aim = { COUNT($edge) ->
     [one] { EDGE($edge, at: "start") } queda rematado y no puede deshilacharse.
    *[other] { EDGE($edge, at: "start") } quedan rematados y no pueden deshilacharse.

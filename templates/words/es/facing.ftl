@@ -2,6 +2,7 @@
 ### $edge: el borde que se remata; $facing: la tira.
 
 facing-title = Pon una vista { EDGE($edge, case: "to") }
+    .number = { $seam-width }
 facing-aim = El borde queda limpio y su margen va por dentro.
 
 ## Coser

@@ -19,8 +19,10 @@ figure-casing-gap = { $holds ->
 figure-casing-skirt = falda: { $plies }
 figure-casing-top = { PIECE($band, form: "bare") }, parte de arriba de la prenda
 figure-casing-rows = Los dos pespuntes están dibujados más separados.
-figure-casing-alt = { $holds ->
-    [cord] Tres secciones { PIECE($band, case: "of") }, con el interior encima. Primero, colocada por dentro de la falda, con el derecho debajo y los bordes sin rematar a ras, cosida a { $seam-width } del borde. Segundo, subida, apartada de la falda, con el margen debajo. Tercero, doblada por arriba hacia fuera, { $depth } de alto, con su remetido de { $seam-width } cubriendo el primer pespunte, y pespunteada; el cordón se pasa más tarde, entre el margen y el exterior.
-   *[elastic] Tres secciones { PIECE($band, case: "of") }, con el interior encima. Primero, colocada por dentro de la falda, con el derecho debajo y los bordes sin rematar a ras, cosida a { $seam-width } del borde. Segundo, subida, apartada de la falda, con el margen debajo. Tercero, doblada por arriba hacia fuera, { $depth } de alto, con su remetido de { $seam-width } cubriendo el primer pespunte, y pespunteada; la goma se pasa más tarde, entre el margen y el exterior.
+figure-casing-laid-on-alt = Sección { PIECE($band, case: "of") }, con el interior encima: colocada por dentro de la falda, con el derecho debajo y los bordes sin rematar a ras, cosida a { $seam-width } del borde.
+figure-casing-folded-up-alt = Sección { PIECE($band, case: "of") }, con el interior encima: subida, apartada de la falda, con el margen de { $seam-width } debajo.
+figure-casing-folded-over-alt = { $holds ->
+    [cord] Sección { PIECE($band, case: "of") }, con el interior encima: doblada por arriba hacia fuera, { $depth } de alto, con su remetido de { $seam-width } cubriendo el primer pespunte, y pespunteada; el cordón se pasa más tarde, entre el margen y el exterior.
+   *[elastic] Sección { PIECE($band, case: "of") }, con el interior encima: doblada por arriba hacia fuera, { $depth } de alto, con su remetido de { $seam-width } cubriendo el primer pespunte, y pespunteada; la goma se pasa más tarde, entre el margen y el exterior.
  }
 figure-casing-caption = La cinturilla en sección: cosida, subida, doblada por encima.{ figure-hatched }

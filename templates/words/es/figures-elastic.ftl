@@ -9,7 +9,9 @@ figure-elastic-cut-end = extremo cortado en la raya
 figure-elastic-lengths = Longitudes sin estirar, a la misma escala
 figure-elastic-casing = jareta { $casing }
 figure-elastic-loop = aro de goma { $loop }
-figure-elastic-alt = Una goma de { $width } de ancho pasa por una abertura de { $gap }, con un extremo colgando fuera y prendido { PIECE($band, case: "to") }; en el otro extremo hay sujeto un pasacintas; una raya está trazada a { $lap } de un extremo y una cruz en el otro; el extremo de la cruz está en la raya, cosido en zigzag; el aro cerrado mide { $loop } en una jareta de { $casing }.
+figure-elastic-marked-alt = En la goma hay una raya a { $lap } de un extremo y una cruz en el otro.
+figure-elastic-through-alt = Una goma de { $width } de ancho pasa por una abertura de { $gap }, con un extremo colgando fuera y prendido { PIECE($band, case: "to") }; en el otro extremo hay sujeto un pasacintas.
+figure-elastic-alt = El extremo de la cruz está en la raya, { $lap } sobre el otro, cosido en zigzag; el aro cerrado mide { $loop } en una jareta de { $casing }.
 figure-elastic-caption = Sujeta el extremo para que no se meta dentro, y solapa los extremos de modo que uno quede en la raya del otro.
 
 ## La abertura cerrada

@@ -17,6 +17,9 @@ figure-gathering-ends = { $ring ->
    *[no] el 0 y la última marca son los extremos
  }
 figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } de la tela quedan por detrás
+figure-gathering-pleated-alt = Pliegues con el plisador, derecho hacia arriba: una pasada a { $first-row } del borde.
+figure-gathering-rows-alt = Dos pasadas de puntada larga, derecho hacia arriba, a { $first-row } y { $second-row } del borde. Cuelgan hilos de { $tail }.
+figure-gathering-pulled-alt = Los hilos de un extremo están enrollados en un alfiler; se tira de los del otro extremo hasta { $part } de marca a marca.
 figure-gathering-alt = { $method ->
     [attachment] Fruncido con una pasada del plisador, a { $first-row } del borde: { $cloth } de tela lisa reducidos a { $short }, marcados a { $marks } de la tela lisa y cada { $part } del borde fruncido.
     [hand] Fruncido con dos pasadas de punto de bastilla, a { $first-row } y { $second-row } del borde: { $cloth } de tela lisa reducidos a { $short }, marcados a { $marks } de la tela lisa y cada { $part } del borde fruncido.

@@ -74,12 +74,6 @@ figure-piece-told = { $when ->
    *[after] Después: { $pieces }.
  }
 figure-piece-caption = { $broken ->
-    [yes] { $same ->
-        [yes] { PIECE($pieces, at: "start") }, altos a la misma escala, anchos en proporción.
-       *[no] { PIECE($pieces, at: "start") } antes y después, altos a la misma escala, anchos en proporción. Lo que cambia está dibujado más grueso.
-    }
-   *[no] { $same ->
-        [yes] { PIECE($pieces, at: "start") }, a escala.
-       *[no] { PIECE($pieces, at: "start") } antes y después, a escala. Lo que cambia está dibujado más grueso.
-    }
+    [yes] { PIECE($pieces, at: "start") } antes y después, altos a la misma escala, anchos en proporción. Lo que cambia está dibujado más grueso.
+   *[no] { PIECE($pieces, at: "start") } antes y después, a escala. Lo que cambia está dibujado más grueso.
  }

@@ -19,4 +19,5 @@ figure-rings-right-side = derecho { PIECE($inside, case: "of") }
 
 figure-rings-note = Sin escala. Las líneas que bajan por los aros son las costuras laterales.
 figure-rings-alt = { PIECE($over, at: "start") }, del revés y cabeza abajo, se pasa por encima { PIECE($inside, case: "of") }, del derecho, hasta que los dos bordes, de { $length } de contorno cada uno, quedan a ras: por fuera se ve el revés { PIECE($over, case: "of") }, debajo el derecho { PIECE($inside, case: "of") }; las costuras laterales coinciden.
+figure-rings-level-alt = { PIECE($over, at: "start") } va por encima { PIECE($inside, case: "of") }, derecho con derecho, los dos bordes cortados a ras, de { $length } de contorno cada uno.
 figure-rings-caption = Cómo quedan { PIECE($over) } y { PIECE($inside) } antes de prenderlas.

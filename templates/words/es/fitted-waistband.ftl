@@ -2,6 +2,7 @@
 ### $band es la cinturilla; $to el borde donde va.
 
 fitted-waistband-title = Monta { PIECE($band) }
+    .number = { $waist }
 fitted-waistband-aim = La cintura se cierra a { $waist } y se abre para pasar la cadera.
 # La cierran cintas de atar: se cosen en el paso siguiente.
 fitted-waistband-aim-ties = { PIECE($band, at: "start") } mide { $length } y está lista para sus cintas de atar.

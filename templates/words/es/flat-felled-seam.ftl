@@ -2,7 +2,9 @@
 ### -ends: cierra en aro los extremos de $pieces. -edges: une $edge, que cuelga debajo, con $to, arriba.
 
 flat-felled-seam-title-ends = Costura sobrecargada: la costura lateral { PIECE($pieces, case: "of") }
+    .number = { $seam-width }
 flat-felled-seam-title-edges = Costura sobrecargada: la costura entre { PIECE($pieces) }
+    .number = { $seam-width }
 flat-felled-seam-aim = La costura queda plana y no se ve ningún borde sin rematar por ningún lado.
 
 ## El primer pespunte, derecho con derecho

@@ -2,6 +2,7 @@
 ### $edge es el borde que se dobla; $seam su costura lateral.
 
 folded-casing-title = Dobla y cose la jareta
+    .number = { $depth }
 folded-casing-aim = { $flat ->
     [yes] { $holds ->
         [cord] La jareta para el cordón está abierta por los dos extremos.

@@ -2,7 +2,9 @@
 ### -ends: cierra en aro los extremos de $pieces. -edges: une $edge, que cuelga debajo, con $to, arriba.
 
 french-seam-title-ends = Costura francesa: la costura lateral { PIECE($pieces, case: "of") }
+    .number = { $first } + { $second }
 french-seam-title-edges = Costura francesa: la costura entre { PIECE($pieces) }
+    .number = { $first } + { $second }
 french-seam-aim = Los bordes sin rematar quedan encerrados: de cada borde se usan { $first } y después { $second }.
 
 ## La primera costura, revés con revés

@@ -1,6 +1,7 @@
 ### Fruncir un borde a una longitud más corta.
 
 gather-title = Frunce { EDGE($edge) }
+    .number = { $cloth } → { $short }
 gather-aim = { $cloth } de tela caben en { $short }: { $ratio } a 1.
 
 ## Marcas

@@ -2,6 +2,7 @@
 ### $loops: cuántas en un borde.
 
 hang-loops-title = Hilvana trabillas para colgar { EDGE($edge, case: "to") }
+    .number = { $length }
 hang-loops-aim = { $loops ->
     [one] { $loops } trabilla quedará sujeta en la próxima costura.
    *[other] { $loops } trabillas quedarán sujetas en la próxima costura.

@@ -2,6 +2,7 @@
 ### $band es la cinturilla, o la pieza cuyo borde se dobló.
 
 insert-elastic-title = Pasa la goma
+    .number = { $loop }
 insert-elastic-aim = Un aro de goma de { $loop } recoge { $casing } de jareta a la cintura.
 
 ## Probar y cortar

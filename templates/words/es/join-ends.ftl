@@ -2,7 +2,9 @@
 ### $pieces: los pisos que atraviesa la costura. -panels: $copies de ellos forman un solo aro.
 
 join-ends-title = Cierra { PIECE($pieces) } en aro
+    .number = { $seam-width }
 join-ends-title-panels = Cose { PIECE($pieces) } en un aro
+    .number = { $seam-width }
 join-ends-aim = { COUNT($pieces) ->
     [one] { PIECE($pieces, at: "start") } queda cerrada.
    *[other] { PIECE($pieces, at: "start") } quedan cerradas.

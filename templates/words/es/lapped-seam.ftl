@@ -2,6 +2,7 @@
 ### $to: el borde que va encima. $edge: el borde sobre el que se coloca, fruncido o liso. -ring: los dos son aros.
 
 lapped-seam-title = Monta { PIECE($to) } sobre { PIECE($edge) }
+    .number = { $lap }
 lapped-seam-aim = La costura queda plana y su pespunte se ve por el derecho.
 
 ## El borde de encima

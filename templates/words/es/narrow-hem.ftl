@@ -2,6 +2,7 @@
 ### $edge: el borde del dobladillo.
 
 narrow-hem-title = Haz el dobladillo { EDGE($edge, case: "of") }
+    .number = { $first-turn } + { $second-turn }
 narrow-hem-aim = En el dobladillo no se ve ningún borde sin rematar.
 
 narrow-hem-first-turn = Dobla { EDGE($edge) } { $first-turn } hacia el revés y marca el doblez con la plancha.

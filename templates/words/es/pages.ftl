@@ -17,6 +17,13 @@ page-next = Lo siguiente
 page-go-to-step = Ir al paso
 # Está en la casilla vacía para el número de un paso.
 page-step-number = F3
+# One sentence with its drawing at a time, for the sewing table.
+page-one-step = Paso a paso
+page-step-back = Atrás
+page-step-on = Paso siguiente
+page-all-steps = Todos los pasos
+page-larger = Ampliar el dibujo
+page-close = Cerrar
 page-go = Ir
 # Pie de una hoja de papel. $sheet, $sheets: su número y cuántas hay.
 page-sheet = { $sheet } de { $sheets }
@@ -35,6 +42,39 @@ page-proved = Lo que se demostró antes de cortar
 page-proved-short = Lo que se demostró
 page-notes = Notas de quien la diseñó
 page-reasons = De dónde salen los números
+
+## The first pages
+
+page-glance = De un vistazo
+# $sittings (number)
+page-plan = { $sittings ->
+    [1] El trabajo, en una sesión
+   *[other] El trabajo, en { $sittings } sesiones
+ }
+page-begin = Antes de empezar
+page-measure = Toma tus medidas
+# $whose: a size or a wearer.
+page-measure-told = Sobre ropa fina, con la cinta horizontal y sin apretar; que otra persona lea. Los números de esta guía son para { $whose }: si los tuyos difieren en más de uno o dos centímetros, pide que te la hagan.
+# Over the empty lines of the form.
+page-yours = tuya
+page-choose-size = Elige tu talla
+page-whole = Todo el trabajo en una tabla
+page-whole-told = Para quien ya la ha cosido. La letra lleva a las frases y a sus dibujos.
+page-what = qué
+page-the-number = el número
+page-time = tiempo
+page-on-sheet = página
+page-pieces = Las piezas
+page-words = Vocabulario
+page-kept = Cuidado
+page-hint-new = ¿Es la primera vez? Ve de la primera letra a la última. Cada frase está junto a su dibujo; márcala cuando esté hecha. La última página explica el vocabulario y los signos de los dibujos.
+page-hint-done = ¿Ya la has cosido? Una tabla tiene todo el trabajo: una letra, un número, un tiempo.
+page-hint-lost = ¿Te has perdido? Las letras al pie de cada página muestran dónde estás. G3 es la frase 3 de G.
+# $claims (number)
+page-proved-line = { $claims ->
+    [one] Demostrado antes de cortar, para estas medidas: { $claims } afirmación. Está en guide.html con sus números.
+   *[other] Demostrado antes de cortar, para estas medidas: { $claims } afirmaciones. Están en guide.html con sus números.
+ }
 
 ## Medidas
 
@@ -108,6 +148,8 @@ page-cut-size = { $length } de largo, { $depth } de alto
 
 page-check = Comprobación
 page-tolerance = Tolerancia
+# $place: the letter and number of a sentence that a drawing of the same stands beside, such as C2.
+page-drawn-at = Dibujado en { $place }.
 page-remedy = Si no
 # Entre un encabezamiento y lo que sigue en la misma línea.
 page-colon = :

@@ -2,6 +2,7 @@
 ### $edge es el borde superior; $strip la tira que ribetea el corte.
 
 placket-title = Abre { EDGE($edge) } con una abertura con tapeta
+    .number = { $slit }
 placket-aim = La abertura de { $slit } deja pasar la cintura por la cadera; cruza { $overlap }.
 
 ## El corte

@@ -5,6 +5,7 @@ pleats-title = { $kind ->
     [box] Pliega { EDGE($edge) } en tablas dobles
    *[inverted] Pliega { EDGE($edge) } en tablas encontradas
  }
+    .number = { $cloth } → { $length }
 pleats-aim = { $count ->
     [one] { $cloth } - { $length } = { $taken } se recogen en { $count } pliegue, de { $depth } de profundidad.
    *[other] { $cloth } - { $length } = { $taken } se recogen en { $count } pliegues, de { $depth } de profundidad cada uno.

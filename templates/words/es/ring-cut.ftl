@@ -1,6 +1,7 @@
 ### Cortar una pieza entre dos arcos, de modo que caiga con vuelo sin frunces.
 
 ring-cut-title = Corta { PIECE($piece) } en redondo
+    .number = { $radius }
 ring-cut-aim = Radio { $radius }, { $degrees } grados: { $top } arriba, { $hem } abajo.
 
 ## Trazar

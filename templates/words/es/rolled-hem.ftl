@@ -2,6 +2,7 @@
 ### $edge: el borde del dobladillo.
 
 rolled-hem-title = Haz un dobladillo enrollado en { PIECE($edge) }
+    .number = { $roll }
 rolled-hem-aim = Un dobladillo muy estrecho sujeta el borde.
 
 ## Con un prensatelas dobladillador

@@ -2,6 +2,7 @@
 ### $lines: una por el centro de la tira, o dos por dentro de sus bordes largos.
 
 ruche-title = Cose { PIECE($strip) } sobre { PIECE($on) }
+    .number = { $cloth } → { $length }
 ruche-aim = { $cloth } de tira caben en { $length }: { $ratio } a 1.
 
 ## Marcar

@@ -1,6 +1,7 @@
 ### Fruncir un volante por debajo de su borde, de modo que quede una cabecilla por encima de las pasadas, y coserlo por ellas.
 
 ruched-heading-title = Cose { PIECE($flounce) } con una cabecilla por encima de la costura
+    .number = { $cloth } → { $length }
 ruched-heading-aim = { $cloth } de tela caben en { $length }: { $ratio } a 1.
 
 ## Marcar

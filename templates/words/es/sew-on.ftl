@@ -2,6 +2,7 @@
 ### $edge: el borde superior de la hilera; $on: la pieza que la lleva.
 
 sew-on-title = Cose { PIECE($edge) } sobre { PIECE($on) }
+    .number = { $from-edge }
 sew-on-aim = { COUNT($edge) ->
     [one] { PIECE($edge, at: "start") } cae { $hangs } desde una línea de { $length } y tapa su propia costura.
    *[other] { PIECE($edge, at: "start") } caen { $hangs } desde una línea de { $length } y tapan su propia costura.

@@ -1,6 +1,7 @@
 ### Recoger un aro con pasadas de hilo elástico.
 
 shirring-title = Frunce con hilo elástico { EDGE($edge) }
+    .number = { $cloth } → { $length }
 shirring-aim = { $rows } pasadas de hilo ({ $thread }) recogen { $cloth } a { $length }.
 
 ## Probar

@@ -1,7 +1,9 @@
 ### Acabar la parte de una costura abierta en el bajo, como abertura o con solapa por debajo.
 
 slit-title = Acaba la abertura { PIECE($pieces, case: "of") }
+    .number = { $long }
 slit-title-vent = Acaba la abertura con solapa { PIECE($pieces, case: "of") }
+    .number = { $long }
 slit-aim = La abertura mide { $long } por encima del bajo y sus bordes quedan planos.
 slit-aim-vent = La abertura mide { $long } por encima del bajo y se cruza { $margin }.
 slit-press = Plancha los dos márgenes hacia atrás a lo largo de la abertura y siguiendo la costura de arriba, { $margin } cada uno.

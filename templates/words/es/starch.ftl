@@ -2,6 +2,7 @@
 ### $starch: el nombre del almidón, o del almidón de maíz.
 
 starch-title = Almidona { PIECE($pieces) }
+    .number = { $liquid }
 starch-aim = { COUNT($pieces) ->
     [one] { PIECE($pieces, at: "start") } queda ahuecada.
    *[other] { PIECE($pieces, at: "start") } quedan ahuecadas.

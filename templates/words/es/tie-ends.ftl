@@ -1,6 +1,7 @@
 ### Coser dos cintas de atar y fijarlas a los extremos de una cinturilla.
 
 tie-ends-title = Cose cintas de atar { PIECE($band, case: "to") }
+    .number = { $length }
 tie-ends-aim = Dos cintas de atar de { $length } cierran la cintura.
 
 ## Cada cinta de atar

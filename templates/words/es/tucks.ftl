@@ -4,6 +4,7 @@ tucks-title = { $tucks ->
     [one] Cose { $tucks } lorza en { PIECE($piece) }
    *[other] Cose { $tucks } lorzas en { PIECE($piece) }
  }
+    .number = { $depth }
 tucks-aim = { $tucks ->
     [one] { $tucks } lorza de { $depth } se lleva { $taken } de alto.
    *[other] { $tucks } lorzas de { $depth } se llevan { $taken } de alto.

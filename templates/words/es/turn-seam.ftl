@@ -6,6 +6,7 @@ turn-seam-title = { COUNT($seams) ->
     [one] Pespuntea la costura { $seams }
    *[other] Pespuntea las costuras { $seams }
  }
+    .number = { $from-seam }
 turn-seam-between = entre { PIECE($pieces) }
 turn-seam-aim = El margen queda sujeto y no rasca.
 

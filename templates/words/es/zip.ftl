@@ -2,6 +2,7 @@
 ### $way: centred, lapped o invisible. $from-edge: lo que mide la abertura desde el borde como está ahora; $opening: una vez acabada.
 
 zip-title = Pon una cremallera en { PIECE($pieces) }
+    .number = { $opening }
 zip-aim = { $way ->
     [centred] La abertura de { $opening } se cierra con la cremallera ({ $zip }) en el centro.
     [lapped] La abertura de { $opening } se cierra con la cremallera ({ $zip }) bajo una tapeta de { $lap }.

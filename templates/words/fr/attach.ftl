@@ -2,6 +2,7 @@
 ### $edge et ses pièces pendent dessous, $to est le bord du dessus.
 
 attach-title = Assembler { PIECE($edge) } à { PIECE($to) }
+    .number = { $seam-width }
 attach-aim = { COUNT($edge) ->
     [one] { PIECE($edge, at: "start") } pend sous { PIECE($to) }, couture de { $seam-width }.
    *[other] { PIECE($edge, at: "start") } pendent sous { PIECE($to) }, couture de { $seam-width }.

@@ -2,6 +2,7 @@
 ### $outer : la pièce ; $lining : sa doublure. Elles se retournent par une ouverture, ou par le bord supérieur.
 
 bagged-lining-title = Doubler { PIECE($outer) } par retournement
+    .number = { $seam-width }
 bagged-lining-aim-gap = Tous les bords sont enfermés entre tissu et doublure.
 bagged-lining-aim-top = Tous les bords sauf celui du haut sont enfermés entre tissu et doublure.
 

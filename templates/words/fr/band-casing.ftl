@@ -2,6 +2,7 @@
 ### $band est la ceinture ; $to le bord où elle va ; $seam la couture de côté de la jupe, $band-seam celle de la ceinture.
 
 band-casing-title = Monter { PIECE($band) }
+    .number = { $depth }
 band-casing-aim = { $holds ->
     [cord] Le bord supérieur est enfermé et la coulisse du cordon est accessible par l’ouverture.
    *[elastic] Le bord supérieur est enfermé et la coulisse de l’élastique est accessible par l’ouverture.

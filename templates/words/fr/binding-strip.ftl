@@ -2,6 +2,7 @@
 ### $strip : la bande ; $edge : le bord qu’elle borde.
 
 binding-strip-title = Border { EDGE($edge) } avec { PIECE($strip) }
+    .number = { $shows }
 binding-strip-aim = Les bords bruts sont enfermés dans la bande.
 
 ## Monter

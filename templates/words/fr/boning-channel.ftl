@@ -1,6 +1,7 @@
 ### Coudre une coulisse de ruban autour d’une jupe et y mettre un cerceau de baleine.
 
 boning-channel-title = Mettre un cerceau { PIECE($piece, case: "to") }
+    .number = { $around }
 boning-channel-aim = Un cerceau de { $around } tient la jupe évasée.
 
 ## Coudre la coulisse

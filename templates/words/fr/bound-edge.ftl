@@ -2,7 +2,9 @@
 ### $edge : le bord, ou les pièces de la couture ; $tape : le nom du ruban.
 
 bound-edge-title-edge = Border { EDGE($edge) }
+    .number = { $length }
 bound-edge-title-margin = Border la marge de couture { PIECE($edge, case: "of") }
+    .number = { $length }
 bound-edge-aim = Le bord brut est enfermé dans un ruban ; il ne s’effiloche pas et ne gratte pas.
 
 ## Plier le ruban

@@ -1,6 +1,7 @@
 ### Resserrer un bord en petits plis ronds à la main et les surjeter au bord qui les porte.
 
 cartridge-pleats-title = Coudre { PIECE($edge) } à { PIECE($to) } en plis canons
+    .number = { $cloth } → { $length }
 cartridge-pleats-aim = { $cloth } de tissu tiennent sur { $length }, { $pleats } plis environ.
 
 ## Replier et marquer

@@ -1,6 +1,7 @@
 ### Fermer l’ouverture d’une coulisse à la machine.
 
 close-gap-title = Fermer l’ouverture
+    .number = { $gap }
 close-gap-aim = La coulisse est fermée tout autour.
 
 # La piqûre d’une ceinture se voit sur l’endroit, celle d’une coulisse repliée sur l’envers.

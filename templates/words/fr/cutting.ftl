@@ -19,6 +19,7 @@ cut-finished-folded = { $length } × { $depth }, pliée
 ## Avant le premier coup de ciseaux
 
 cutting-title = Couper : { $cloth }
+    .number = { $length }
 cutting-aim = { $sections ->
     [one] { $sections } coupon. Les cotes de coupe comprennent toutes les marges : ne rien ajouter.
    *[other] { $sections } coupons. Les cotes de coupe comprennent toutes les marges : ne rien ajouter.

@@ -2,6 +2,7 @@
 ### $edge : le bord ourlé. $neat : il a été surfilé, et n’est pas rentré.
 
 deep-hem-title = Faire un ourlet haut { EDGE($edge, case: "to") }
+    .number = { $depth }
 deep-hem-aim = Un ourlet de { $depth } donne du poids au bord.
 
 ## Replier

@@ -2,6 +2,7 @@
 ### $band est la ceinture, ou la pièce dont le bord a été replié ; $cord le cordon.
 
 drawstring-title = Enfiler le cordon
+    .number = { $cut }
 drawstring-aim = Un cordon resserre { $casing } de coulisse ; il se noue devant.
 # La coulisse est à plat : le cordon entre par un bout et sort par l’autre.
 drawstring-aim-flat = Un cordon passe dans { $casing } de coulisse et se noue autour de la taille.

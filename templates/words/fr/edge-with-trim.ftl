@@ -2,6 +2,7 @@
 ### $edge : le bord fini ; $trim : le nom du galon.
 
 edge-with-trim-title = Garnir { PIECE($edge) } du galon ({ $trim })
+    .number = { $turn }
 edge-with-trim-aim = { COUNT($edge) ->
     [one] { EDGE($edge, at: "start") } est fini et ne peut pas s’effilocher.
    *[other] { EDGE($edge, at: "start") } sont finis et ne peuvent pas s’effilocher.

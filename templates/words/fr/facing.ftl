@@ -2,6 +2,7 @@
 ### $edge : le bord fini ; $facing : la bande.
 
 facing-title = Parementer { EDGE($edge) }
+    .number = { $seam-width }
 facing-aim = Le bord est net et sa marge est à l’intérieur.
 
 ## Monter

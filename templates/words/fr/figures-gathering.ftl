@@ -17,6 +17,9 @@ figure-gathering-ends = { $ring ->
    *[no] 0 et le dernier repère sont les bouts
  }
 figure-gathering-ends-behind = { figure-gathering-ends } ; { $behind } du tissu sont derrière
+figure-gathering-pleated-alt = Plis au plisseur, endroit dessus : un rang à { $first-row } du bord.
+figure-gathering-rows-alt = Deux rangs de points longs, endroit dessus, à { $first-row } et { $second-row } du bord. Des fils de { $tail } dépassent.
+figure-gathering-pulled-alt = Les fils d’un bout sont enroulés autour d’une épingle, on tire sur ceux de l’autre bout jusqu’à { $part } d’un repère à l’autre.
 figure-gathering-alt = { $method ->
     [attachment] Fronces par un rang du plisseur, à { $first-row } du bord : { $cloth } de tissu à plat réduits à { $short }, marqués à { $marks } du tissu à plat et tous les { $part } du bord froncé.
     [hand] Fronces par deux rangs de points devant, à { $first-row } et { $second-row } du bord : { $cloth } de tissu à plat réduits à { $short }, marqués à { $marks } du tissu à plat et tous les { $part } du bord froncé.

@@ -74,12 +74,6 @@ figure-piece-told = { $when ->
    *[after] Après : { $pieces }.
  }
 figure-piece-caption = { $broken ->
-    [yes] { $same ->
-        [yes] { PIECE($pieces, at: "start") }, hauteurs à la même échelle, largeurs en proportion.
-       *[no] { PIECE($pieces, at: "start") } avant et après, hauteurs à la même échelle, largeurs en proportion. Ce qui change est dessiné plus épais.
-    }
-   *[no] { $same ->
-        [yes] { PIECE($pieces, at: "start") }, à l’échelle.
-       *[no] { PIECE($pieces, at: "start") } avant et après, à l’échelle. Ce qui change est dessiné plus épais.
-    }
+    [yes] { PIECE($pieces, at: "start") } avant et après, hauteurs à la même échelle, largeurs en proportion. Ce qui change est dessiné plus épais.
+   *[no] { PIECE($pieces, at: "start") } avant et après, à l’échelle. Ce qui change est dessiné plus épais.
  }

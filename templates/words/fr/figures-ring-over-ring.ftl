@@ -19,4 +19,5 @@ figure-rings-right-side = endroit { PIECE($inside, case: "of") }
 
 figure-rings-note = Sans échelle. Les traits qui descendent sont les coutures de côté.
 figure-rings-alt = { PIECE($over, at: "start") }, à l’envers et tête en bas, s’enfile sur { PIECE($inside) }, à l’endroit, jusqu’à ce que les deux bords, de { $length } de tour chacun, soient bord à bord : à l’extérieur se voit l’envers { PIECE($over, case: "of") }, en dessous l’endroit { PIECE($inside, case: "of") } ; les coutures de côté se rejoignent.
+figure-rings-level-alt = { PIECE($over, at: "start") } recouvre { PIECE($inside) }, endroit contre endroit, les deux bords coupés bord à bord, de { $length } de tour chacun.
 figure-rings-caption = Comment { PIECE($over) } et { PIECE($inside) } se placent avant de les épingler.

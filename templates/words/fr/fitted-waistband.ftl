@@ -2,6 +2,7 @@
 ### $band est la ceinture ; $to le bord où elle va.
 
 fitted-waistband-title = Monter { PIECE($band) }
+    .number = { $waist }
 fitted-waistband-aim = La taille se ferme à { $waist } et s’ouvre pour les hanches.
 # Des liens la ferment : l’étape suivante les coud.
 fitted-waistband-aim-ties = { PIECE($band, at: "start") } mesure { $length } et est prête pour ses liens.

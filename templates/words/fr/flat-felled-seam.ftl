@@ -2,7 +2,9 @@
 ### -ends : elle ferme en rond les bouts de $pieces. -edges : elle joint $edge, qui pend dessous, à $to au-dessus.
 
 flat-felled-seam-title-ends = Couture rabattue : la couture de côté { PIECE($pieces, case: "of") }
+    .number = { $seam-width }
 flat-felled-seam-title-edges = Couture rabattue : la couture entre { PIECE($pieces) }
+    .number = { $seam-width }
 flat-felled-seam-aim = La couture est plate et aucun bord brut ne se voit d’aucun côté.
 
 ## La première piqûre, endroit contre endroit

@@ -2,6 +2,7 @@
 ### $edge est le bord replié ; $seam sa couture de côté.
 
 folded-casing-title = Replier et piquer la coulisse
+    .number = { $depth }
 folded-casing-aim = { $flat ->
     [yes] { $holds ->
         [cord] La coulisse du cordon est ouverte aux deux bouts.

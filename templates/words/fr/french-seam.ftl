@@ -2,7 +2,9 @@
 ### -ends : elle ferme en rond les bouts de $pieces. -edges : elle joint $edge, qui pend dessous, à $to au-dessus.
 
 french-seam-title-ends = Couture anglaise : la couture de côté { PIECE($pieces, case: "of") }
+    .number = { $first } + { $second }
 french-seam-title-edges = Couture anglaise : la couture entre { PIECE($pieces) }
+    .number = { $first } + { $second }
 french-seam-aim = Les bords bruts sont enfermés : { $first }, puis { $second } de chaque bord sont pris.
 
 ## La première couture, envers contre envers

@@ -1,6 +1,7 @@
 ### Froncer un bord à une longueur plus courte.
 
 gather-title = Froncer { EDGE($edge) }
+    .number = { $cloth } → { $short }
 gather-aim = { $cloth } de tissu tiennent sur { $short } : { $ratio } pour 1.
 
 ## Repères

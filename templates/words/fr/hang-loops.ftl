@@ -2,6 +2,7 @@
 ### $loops : combien sur un bord.
 
 hang-loops-title = Fixer des brides de suspension { EDGE($edge, case: "to") }
+    .number = { $length }
 hang-loops-aim = { $loops ->
     [one] { $loops } bride sera prise dans la couture suivante.
    *[other] { $loops } brides seront prises dans la couture suivante.

@@ -2,6 +2,7 @@
 ### $band est la ceinture, ou la pièce dont le bord a été replié.
 
 insert-elastic-title = Enfiler l’élastique
+    .number = { $loop }
 insert-elastic-aim = Une boucle de { $loop } resserre { $casing } de coulisse à la taille.
 
 ## Essayer et couper

@@ -2,7 +2,9 @@
 ### $pieces : les étages que la couture traverse. -panels : $copies d’entre eux forment un seul rond.
 
 join-ends-title = Fermer { PIECE($pieces) } en rond
+    .number = { $seam-width }
 join-ends-title-panels = Assembler les lés { PIECE($pieces, case: "of") } en rond
+    .number = { $seam-width }
 join-ends-aim = { COUNT($pieces) ->
     [one] { PIECE($pieces, at: "start") } est fermée.
    *[other] { PIECE($pieces, at: "start") } sont fermées.

@@ -2,6 +2,7 @@
 ### $to : le bord du dessus. $edge : le bord sur lequel il se pose, froncé ou plat. -ring : les deux sont des ronds.
 
 lapped-seam-title = Couture à recouvrement : { PIECE($to) } sur { PIECE($edge) }
+    .number = { $lap }
 lapped-seam-aim = La couture est plate et sa piqûre se voit sur l’endroit.
 
 ## Le bord du dessus

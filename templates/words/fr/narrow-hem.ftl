@@ -2,6 +2,7 @@
 ### $edge : le bord ourlé.
 
 narrow-hem-title = Ourler { EDGE($edge) }
+    .number = { $first-turn } + { $second-turn }
 narrow-hem-aim = Aucun bord brut ne se voit à l’ourlet.
 
 narrow-hem-first-turn = Replier { EDGE($edge) } de { $first-turn } sur l’envers et marquer la pliure au fer.

@@ -17,6 +17,13 @@ page-next = Prochaine à faire
 page-go-to-step = Aller à l’étape
 # Se tient dans le champ vide pour le numéro d’une étape.
 page-step-number = F3
+# One sentence with its drawing at a time, for the sewing table.
+page-one-step = Une étape à la fois
+page-step-back = Retour
+page-step-on = Étape suivante
+page-all-steps = Toutes les étapes
+page-larger = Agrandir le dessin
+page-close = Fermer
 page-go = Aller
 # Pied d’une feuille de papier. $sheet, $sheets : son numéro, et combien il y en a.
 page-sheet = { $sheet } sur { $sheets }
@@ -35,6 +42,39 @@ page-proved = Ce qui a été prouvé avant la coupe
 page-proved-short = Ce qui a été prouvé
 page-notes = Notes de l’auteur
 page-reasons = D’où viennent les nombres
+
+## The first pages
+
+page-glance = En un coup d’œil
+# $sittings (number)
+page-plan = { $sittings ->
+    [1] Le travail, en une séance
+   *[other] Le travail, en { $sittings } séances
+ }
+page-begin = Avant de commencer
+page-measure = Prendre ses mesures
+# $whose: a size or a wearer.
+page-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Les nombres de ce guide sont pour { $whose } : si les tiens s’en écartent de plus d’un ou deux centimètres, fais-le refaire.
+# Over the empty lines of the form.
+page-yours = à soi
+page-choose-size = Choisir sa taille
+page-whole = Tout le travail en un tableau
+page-whole-told = Pour qui l’a déjà cousu. La lettre mène aux phrases et à leurs dessins.
+page-what = quoi
+page-the-number = le nombre
+page-time = temps
+page-on-sheet = page
+page-pieces = Les pièces
+page-words = Vocabulaire
+page-kept = Entretien
+page-hint-new = Première fois ? Aller de la première lettre à la dernière. Chaque phrase est à côté de son dessin ; la cocher quand c’est fait. La dernière page explique le vocabulaire et les signes des dessins.
+page-hint-done = Déjà cousu ? Un tableau montre tout le travail : une lettre, un nombre, un temps.
+page-hint-lost = Où en étais-tu ? Les lettres au bas de chaque page montrent où l’on est. G3 est la phrase 3 de G.
+# $claims (number)
+page-proved-line = { $claims ->
+    [one] Prouvé avant la coupe, pour ces mesures : { $claims } affirmation. Elle est dans guide.html avec ses nombres.
+   *[other] Prouvé avant la coupe, pour ces mesures : { $claims } affirmations. Elles sont dans guide.html avec leurs nombres.
+ }
 
 ## Mesures
 
@@ -108,6 +148,8 @@ page-cut-size = { $length } de long, { $depth } de haut
 
 page-check = Contrôle
 page-tolerance = Tolérance
+# $place: the letter and number of a sentence that a drawing of the same stands beside, such as C2.
+page-drawn-at = Dessiné à { $place }.
 page-remedy = Sinon
 # Entre une tête et ce qui suit sur la même ligne.
 page-colon = { "\u00A0" }:

@@ -2,6 +2,7 @@
 ### $edge est le bord supérieur ; $strip la bande qui borde la fente.
 
 placket-title = Ouvrir { EDGE($edge) } par une fente bordée
+    .number = { $slit }
 placket-aim = La fente de { $slit } laisse la taille passer les hanches ; elle croise de { $overlap }.
 
 ## La fente

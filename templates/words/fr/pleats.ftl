@@ -5,6 +5,7 @@ pleats-title = { $kind ->
     [box] Plier { EDGE($edge) } en plis ronds
    *[inverted] Plier { EDGE($edge) } en plis creux
  }
+    .number = { $cloth } → { $length }
 pleats-aim = { $count ->
     [one] { $cloth } - { $length } = { $taken } tiennent dans { $count } pli de { $depth } de profondeur.
    *[other] { $cloth } - { $length } = { $taken } tiennent dans { $count } plis de { $depth } de profondeur chacun.

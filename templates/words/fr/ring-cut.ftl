@@ -1,6 +1,7 @@
 ### Couper une pièce entre deux arcs, pour qu’elle tombe en godets sans fronces.
 
 ring-cut-title = Couper { PIECE($piece) } en forme
+    .number = { $radius }
 ring-cut-aim = Rayon { $radius }, { $degrees } degrés : { $top } en haut, { $hem } en bas.
 
 ## Tracer

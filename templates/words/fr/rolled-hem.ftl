@@ -2,6 +2,7 @@
 ### $edge : le bord ourlé.
 
 rolled-hem-title = Faire l’ourlet roulotté { PIECE($edge, case: "of") }
+    .number = { $roll }
 rolled-hem-aim = Un ourlet très étroit tient le bord.
 
 ## Au pied ourleur

@@ -2,6 +2,7 @@
 ### $lines : une au milieu de la bande, ou deux en retrait de ses longs bords.
 
 ruche-title = Coudre { PIECE($strip) } sur { PIECE($on) }
+    .number = { $cloth } → { $length }
 ruche-aim = { $cloth } de bande tiennent sur { $length } : { $ratio } pour 1.
 
 ## Marquer

@@ -1,6 +1,7 @@
 ### Froncer un volant sous son bord, pour qu’une tête se dresse au-dessus des rangs, et le coudre à travers eux.
 
 ruched-heading-title = Coudre { PIECE($flounce) } avec une tête au-dessus de la couture
+    .number = { $cloth } → { $length }
 ruched-heading-aim = { $cloth } de tissu tiennent sur { $length } : { $ratio } pour 1.
 
 ## Marquer

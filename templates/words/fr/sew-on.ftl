@@ -2,6 +2,7 @@
 ### $edge : le bord supérieur du rang ; $on : la pièce qui le porte.
 
 sew-on-title = Coudre { PIECE($edge) } sur { PIECE($on) }
+    .number = { $from-edge }
 sew-on-aim = { COUNT($edge) ->
     [one] { PIECE($edge, at: "start") } tombe de { $hangs } depuis une ligne longue de { $length } et cache sa propre couture.
    *[other] { PIECE($edge, at: "start") } tombent de { $hangs } depuis une ligne longue de { $length } et cachent leur propre couture.

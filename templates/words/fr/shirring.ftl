@@ -1,6 +1,7 @@
 ### Resserrer un rond par des rangs de fil élastique.
 
 shirring-title = Froncer { EDGE($edge) } au fil élastique
+    .number = { $cloth } → { $length }
 shirring-aim = { $rows } rangs de fil élastique ({ $thread }) resserrent { $cloth } à { $length }.
 
 ## Essayer

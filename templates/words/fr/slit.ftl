@@ -1,7 +1,9 @@
 ### Finir la partie d’une couture ouverte en bas : fente, ou fente avec sous-patte.
 
 slit-title = Finir la fente { PIECE($pieces, case: "of") }
+    .number = { $long }
 slit-title-vent = Finir la fente à sous-patte { PIECE($pieces, case: "of") }
+    .number = { $long }
 slit-aim = La fente est longue de { $long } au-dessus de l’ourlet et ses bords sont plats.
 slit-aim-vent = La fente est longue de { $long } au-dessus de l’ourlet et se croise de { $margin }.
 slit-press = Rabattre au fer les deux marges le long de l’ouverture, puis le long de la couture au-dessus, { $margin } chacune.

@@ -2,6 +2,7 @@
 ### $starch : le nom de l’amidon, ou de la fécule.
 
 starch-title = Amidonner { PIECE($pieces) }
+    .number = { $liquid }
 starch-aim = { COUNT($pieces) ->
     [one] { PIECE($pieces, at: "start") } se tient évasée.
    *[other] { PIECE($pieces, at: "start") } se tiennent évasées.

@@ -1,6 +1,7 @@
 ### Coudre deux liens et les piquer aux bouts d’une ceinture.
 
 tie-ends-title = Coudre des liens { PIECE($band, case: "to") }
+    .number = { $length }
 tie-ends-aim = Deux liens de { $length } ferment la taille.
 
 ## Chaque lien

@@ -4,6 +4,7 @@ tucks-title = { $tucks ->
     [one] Piquer { $tucks } pli religieuse dans { PIECE($piece) }
    *[other] Piquer { $tucks } plis religieuse dans { PIECE($piece) }
  }
+    .number = { $depth }
 tucks-aim = { $tucks ->
     [one] { $tucks } pli religieuse de { $depth } prend { $taken } de hauteur.
    *[other] { $tucks } plis religieuse de { $depth } prennent { $taken } de hauteur.

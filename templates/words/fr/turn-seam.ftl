@@ -6,6 +6,7 @@ turn-seam-title = { COUNT($seams) ->
     [one] Surpiquer la couture { $seams }
    *[other] Surpiquer les coutures { $seams }
  }
+    .number = { $from-seam }
 turn-seam-between = entre { PIECE($pieces) }
 turn-seam-aim = La marge est tenue et ne gratte pas.
 

@@ -2,6 +2,7 @@
 ### $way : centred, lapped ou invisible. $from-edge : longueur de l’ouverture depuis le bord actuel ; $opening : une fois finie.
 
 zip-title = Poser une fermeture à glissière dans { PIECE($pieces) }
+    .number = { $opening }
 zip-aim = { $way ->
     [centred] L’ouverture de { $opening } se ferme par la fermeture ({ $zip }), au milieu.
     [lapped] L’ouverture de { $opening } se ferme par la fermeture ({ $zip }), sous un rabat de { $lap }.

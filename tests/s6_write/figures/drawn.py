@@ -4,21 +4,26 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import accumulate
 from pathlib import Path
 from xml.etree import ElementTree
 
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Performed, Picture
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Planned, plan, prove
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
+from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures import cutting_figures, figures_for, how_to_read, overview
+from furbelow.s6_write.figures.numbers import Numbers
+from furbelow.s6_write.figures.piece_view import piece_view
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words as GuideWords
+from furbelow.techniques import technique_of
 
 from tests.said import said
 from tests.techniques.small import spec_text
@@ -58,6 +63,19 @@ def planned(demo: str, size: str, room: str = "home") -> Planned:
     return found
 
 
+def drawn_of(done: Performed, run: Run, words: GuideWords, first: int) -> tuple[Figure, ...]:
+    """The drawings of a step, and its pieces before and after even where a guide leaves them out for others."""
+    drawn = figures_for(done, run, words, first)
+    pieces = (
+        None
+        if any(figure.key.endswith("-piece") for figure in drawn)
+        else piece_view(done, run, words, Numbers((), None))
+    )
+    if not drawn or pieces is None or Picture.PIECES not in technique_of(done.step.written).pictures:
+        return drawn
+    return (*drawn, replace(pieces, key=f"step-{done.step.written.index + 1}-piece"))
+
+
 @cache
 def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
     """All figures of one guide, with callouts numbered as a guide would number them."""
@@ -75,7 +93,7 @@ def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
     ]
     number = 97  # from two digits to three
     for done in run.performed:
-        drawn += figures_for(done, run, GuideWords("en", say), number)
+        drawn += drawn_of(done, run, GuideWords("en", say), number)
         number += len(said(done, say).actions)
     return tuple(drawn)
 
@@ -105,9 +123,7 @@ def figures_of_every_technique() -> tuple[tuple[str, Figure], ...]:
         run = found.rehearsal.run
         say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
         for done in run.performed:
-            drawn += [
-                (f"{garment} {figure.key}", figure) for figure in figures_for(done, run, GuideWords("en", say), 97)
-            ]
+            drawn += [(f"{garment} {figure.key}", figure) for figure in drawn_of(done, run, GuideWords("en", say), 97)]
     return tuple(drawn)
 
 

@@ -80,7 +80,7 @@ def test_every_figure_says_in_words_what_it_shows_with_numbers() -> None:
     for name, figure in every_figure():
         assert re.search(r"\d", figure.alt), name
         assert figure.alt.rstrip().endswith("."), name
-        assert figure.caption.endswith("."), name
+        assert not figure.caption or figure.caption.endswith("."), name
         assert re.fullmatch(r"[a-z0-9-]+", figure.key), name
 
 

@@ -5,7 +5,7 @@ A technique names the kinds that explain it in `pictures`; the names stand in KI
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from furbelow.garment.message import Supply
@@ -52,7 +52,8 @@ from furbelow.s6_write.words.said_step import said_step
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
 
-Kind = Callable[[Performed, Run, Words, Numbers], Figure | None]
+# One drawing, several that stand beside sentences of their own, or none.
+Kind = Callable[[Performed, Run, Words, Numbers], Figure | Iterator[Figure] | None]
 
 KINDS: Mapping[Picture, Kind] = {
     Picture.PIECES: piece_view,
@@ -102,6 +103,8 @@ KINDS: Mapping[Picture, Kind] = {
 def figures_for(done: Performed, run: Run, words: Words, first: int | None = None) -> tuple[Figure, ...]:
     """The figures of one step, those of its technique in order; none where the step has nothing to do.
 
+    The pieces before and after are shown only where nothing else of the step is.
+
     first: the number of the step's first sentence in its operation, from which the callouts count; without it there are
         none.
     """
@@ -109,32 +112,41 @@ def figures_for(done: Performed, run: Run, words: Words, first: int | None = Non
     actions = said_step(done, words).actions
     if not actions:
         return ()
-    drawn = []
-    for name in technique.pictures:
-        numbers = Numbers(actions, first)
-        figure = KINDS[name](done, run, words, numbers)
-        if figure is not None:
-            key = f"step-{done.step.written.index + 1}-{figure.key}"
-            drawn.append(replace(figure, key=key, shows=tuple(sorted(numbers.called))))
-    return tuple(drawn)
+    others = [name for name in technique.pictures if name is not Picture.PIECES]
+    drawn = [figure for name in others for figure in _drawn(KINDS[name], done, run, words, Numbers(actions, first))]
+    if not drawn and Picture.PIECES in technique.pictures:
+        drawn = list(_drawn(piece_view, done, run, words, Numbers(actions, first)))
+    return tuple(replace(figure, key=f"step-{done.step.written.index + 1}-{figure.key}") for figure in drawn)
+
+
+def _drawn(kind: Kind, done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
+    """Each drawing with the sentences that it called while it was drawn."""
+    found = kind(done, run, words, numbers)
+    for figure in (found,) if isinstance(found, Figure) else found or ():
+        yield replace(figure, shows=numbers.taken())
 
 
 def cutting_figures(
-    cutting: Cutting, solved: Solved, words: Words, name: str, chalked: int | None = None, taped: int | None = None
+    cutting: Cutting, solved: Solved, words: Words, name: str, chalked: Sequence[int] = (), taped: Sequence[int] = ()
 ) -> tuple[Figure, ...]:
     """Of a cloth by its name: its plan drawn on it, then the guide tapes on the table.
 
-    chalked, taped: the sentences beside which they stand.
+    chalked, taped: the sentences beside which they stand, one for each section, or for each section with tapes of its own.
     """
     plan, material = cutting.sheet(name).plan, solved.materials[name].material
     cloth = Supply(name)
     planned = plan_figures(plan, cutting.letters, words, cloth, f"cut-{name}", material.has_right_side)
     tapes = table_marks_figures(plan, words, cloth, f"tapes-{name}")
     return tuple(
-        replace(figure, key=fit(figure.key), shows=() if at is None else (at,))
-        for figures, at in ((planned, chalked), (tapes, taped))
-        for figure in figures
+        replace(figure, key=fit(figure.key), shows=tuple(at))
+        for figures, places in ((planned, chalked), (tapes, taped))
+        for figure, at in zip(figures, _shared(places, len(figures)), strict=True)
     )
+
+
+def _shared(places: Sequence[int], figures: int) -> list[Sequence[int]]:
+    """The places of so many figures: one for each, or where a figure shows several sections, the first of those left."""
+    return [places[at : at + 1] if at < len(places) else places[-1:] for at in range(figures)]
 
 
 def fit(key: str) -> str:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from furbelow.garment.bench import Ply
 from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.technique import Performed, edge_of, facts_of, word_of
@@ -21,21 +23,24 @@ FAR = 30.0
 ROWS_APART = 11.0  # units between two rows of stitches, which lie nearer than can be drawn
 
 
-def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """The band laid on and sewn, folded up, and folded over and topstitched; the inside of the garment is up."""
+def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
+    """The band laid on and sewn, folded up, and folded over and topstitched, a drawing each; the inside of the garment is up."""
     words.read("figures", "figures-seam-section", "figures-casing-section")
     work = _Work(done, words, numbers)
-    sheet = work.sheet
-    y = work.laid_on(0)
-    y = work.folded_up(y + 30)
-    y = work.folded_over(y + 30)
+    work.laid_on(0)
+    yield Figure("band", work.sheet.svg(), words.text("figure-casing-laid-on-alt", work.values), "")
+    work.sheet = Sheet()
+    work.folded_up(0)
+    yield Figure("band-up", work.sheet.svg(), words.text("figure-casing-folded-up-alt", work.values), "")
+    work.sheet = sheet = Sheet()
+    y = work.folded_over(0)
     y = sheet.paragraph((8, y + 16), words.text("figure-casing-gap", work.values), 384)
     skirt, top = words.text("figure-casing-skirt", work.values), words.text("figure-casing-top", work.values)
     y = named_below(sheet, y + 6, skirt, top)
     note_below(sheet, y, words)
     sheet.write((sheet.width / 2, y + 8 + LEADING), words.text("figure-casing-rows"), "middle", colour=SOFT)
     caption = captioned(words, done, "figure-casing-caption", work.values)
-    return Figure("band", sheet.svg(), words.text("figure-casing-alt", work.values), caption)
+    yield Figure("band-over", sheet.svg(), words.text("figure-casing-folded-over-alt", work.values), caption)
 
 
 class _Work:

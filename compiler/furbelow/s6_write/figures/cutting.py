@@ -18,7 +18,8 @@ from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
 FINEST = 0.24  # units for a mm at most
-TALL = 520.0  # units of one figure at most, where sections allow it
+DEEP = 150.0  # units of cloth over its width at most
+TALL = 250.0  # units of one figure at most, where sections allow it
 FLAT = 60.0  # units of cloth over its width; where one scale for all sections leaves less, each has its own
 
 Drawn = LaidLanes | FreePanels
@@ -101,7 +102,7 @@ def _caption(plan: CuttingPlan, first: int, count: int, words: Words, cloth: Val
 def _scales(plan: CuttingPlan) -> tuple[float, ...]:
     """Units for a mm in each section: one scale for all where that leaves the lanes broad enough to see."""
     spans = [float(plan.usable_width if section.across else section.length) for section in plan.sections]
-    scales = tuple(min(FINEST, ACROSS / span) for span in spans)
+    scales = tuple(min(FINEST, ACROSS / span, DEEP / float(plan.usable_width)) for span in spans)
     together = min(scales)
     return (together,) * len(scales) if together * float(plan.usable_width) >= FLAT else scales
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.garment.bench import Casing
@@ -35,8 +36,8 @@ BEYOND = 16.0  # from the lap to the cross, which has to stay in sight
 PALE = "#e9e5df"  # the other end of the elastic, where the two lie on each other
 
 
-def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """The elastic on its way through, its lap, and its length against the casing."""
+def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
+    """The ends marked, the elastic on its way through, its lap and its length against the casing: a drawing each."""
     words.read("figures", "figures-elastic")
     facts, overlap = facts_of(done, DrawnIn), done.step.mm("overlap")
     casing, width = facts.casing, facts.width
@@ -52,6 +53,10 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         "lap": Length(overlap),
         "loop": Length(facts.loop),
     }
+    sheet = Sheet()
+    sheet.write((8, 0), words.text("figure-elastic-mark"), bold=True)
+    _marked(sheet, 34, overlap, width, words, numbers)
+    yield Figure("elastic-marked", sheet.svg(), words.text("figure-elastic-marked-alt", values), "")
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-elastic-through"), bold=True)
     view = CasingView(sheet, casing, 32, words)
@@ -82,16 +87,14 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet.callout((head[0] - 46, head[1] - 6), numbers.at("insert-elastic-tail"), (head[0] - 4, head[1]))
     sheet.write((LEFT + 6, view.top + 16), words.said(piece_said(casing.piece)), ground=True)
     sheet.across(gap[0], gap[1], foot + 20, words.text("figure-gap", values), view.low + 4, below=True)
-    y = foot + 62
-    sheet.write((8, y), words.text("figure-elastic-mark"), bold=True)
-    y = _marked(sheet, y + 34, overlap, width, words, numbers)
-    y += 28
-    sheet.write((8, y), words.text("figure-elastic-lap"), bold=True)
-    y = _lap(sheet, y + 34, overlap, width, words, numbers)
+    yield Figure("elastic", sheet.svg(), words.text("figure-elastic-through-alt", values), "")
+    sheet = Sheet()
+    sheet.write((8, 0), words.text("figure-elastic-lap"), bold=True)
+    y = _lap(sheet, 34, overlap, width, words, numbers)
     sheet.write((8, y + 24), words.text("figure-elastic-lengths"), bold=True)
     _beside(sheet, y + 36, casing.length, facts.loop, words)
     alt, caption = words.text("figure-elastic-alt", values), words.text("figure-elastic-caption")
-    return Figure("elastic", sheet.svg(), alt, caption)
+    yield Figure("elastic-lapped", sheet.svg(), alt, caption)
 
 
 def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.garment.matching import EVEN
@@ -24,8 +25,8 @@ METHODS = {ROWS: "machine", HAND: "hand", ATTACHMENT: "attachment"}
 MARKED = ("gather-fold-ring", "gather-fold-flat", "gather-mark-ring", "gather-mark-flat")
 
 
-def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """A close view of the rows or pleats, and flat and gathered length beside each other to one scale."""
+def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
+    """Close views of the rows or pleats, then flat and gathered length beside each other to one scale."""
     words.read("figures", "figures-gathering")
     facts, worked = facts_of(done, Gathered), done.before.edge(edge_of(done.step.written, "edge"))
     parts = len(facts.marks)
@@ -42,19 +43,30 @@ def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
         "ring": flag(done.before.ring(worked)),
         "behind": Share(facts.behind),
     }
-    sheet = Sheet()
-    if facts.method == ATTACHMENT:
-        sheet.write((8, 0), words.text("figure-gathering-pleated"), bold=True)
-        y = _pleated(sheet, 26, facts, words, values, numbers)
-    else:
-        sheet.write((8, 0), words.text("figure-gathering-rows"), bold=True)
-        y = _rows(sheet, 26, facts, words, values, numbers)
-        sheet.write((8, y + 26), words.text("figure-gathering-pull", values), bold=True)
-        y = _pulled(sheet, y + 48, words, numbers)
-    sheet.write((8, y + 30), words.text("figure-gathering-lengths"), bold=True)
-    _lengths(sheet, y + 62, done, words, values, numbers)
     alt, caption = (words.text(name, values) for name in ("figure-gathering-alt", "figure-gathering-caption"))
-    return Figure("gathering", sheet.svg(), alt, caption)
+    if facts.method == ATTACHMENT:
+        sheet = Sheet()
+        sheet.write((8, 0), words.text("figure-gathering-pleated"), bold=True)
+        _pleated(sheet, 26, facts, words, values, numbers)
+        told = words.text("figure-gathering-pleated-alt", values)
+        yield Figure("pleated", sheet.svg(), told, "", like=f"pleated {facts.rows}")
+    else:
+        like = f"{facts.rows} {facts.method}"
+        sheet = Sheet()
+        sheet.write((8, 0), words.text("figure-gathering-rows"), bold=True)
+        _rows(sheet, 26, facts, words, values, numbers)
+        yield Figure("rows", sheet.svg(), words.text("figure-gathering-rows-alt", values), "", like=f"rows {like}")
+        sheet = Sheet()
+        sheet.write((8, 0), words.text("figure-gathering-pull", values), bold=True)
+        _pulled(sheet, 26, words, numbers)
+        yield Figure(
+            "pulled", sheet.svg(), words.text("figure-gathering-pulled-alt", values), "", like=f"pulled {like}"
+        )
+    sheet = Sheet()
+    sheet.write((8, 0), words.text("figure-gathering-lengths"), bold=True)
+    _lengths(sheet, 32, done, words, values, numbers)
+    like = f"lengths {len(facts.marks)} {done.before.ring(worked)}"
+    yield Figure("gathering", sheet.svg(), alt, caption, like=like)
 
 
 def _cloth(sheet: Sheet, y: float) -> None:

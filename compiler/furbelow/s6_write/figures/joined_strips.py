@@ -15,7 +15,7 @@ from furbelow.s6_write.figures.pen import Sheet, width_of
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
-HIGH = 26.0
+HIGH = 20.0
 APART = 9.0  # units between the segments of one strip
 
 

@@ -18,7 +18,7 @@ from furbelow.s6_write.words.words import Words
 from furbelow.techniques.stack_layers import BASTE, Stacked
 
 LEFT, APART = 150.0, 46.0
-DEEP = 230.0
+DEEP = 120.0
 FINEST = 0.42
 MARGIN_LONG = 16.0  # units for a margin, which would be too short to see
 MOST = 5

@@ -25,7 +25,7 @@ from furbelow.s6_write.words.messages import Messages
 
 Draw = Callable[[Sheet, float, float], None]
 
-ROW = 30.0
+ROW = 20.0
 SAMPLE = 62.0
 COLUMN = 198.0
 EDGES: Mapping[Pattern, str] = {
@@ -72,9 +72,9 @@ def how_to_read(words: Messages) -> Figure:
             (_left_out, "figure-legend-left-out"),
         ),
     }
-    sheet, y = Sheet(), -14.0
+    sheet, y = Sheet(), -8.0
     for title, signs in groups.items():
-        y = _table(sheet, y + 14, words.text(title), [(draw, words.text(name)) for draw, name in signs])
+        y = _table(sheet, y + 8, words.text(title), [(draw, words.text(name)) for draw, name in signs])
     names = [Part(name) for signs in groups.values() for _, name in signs]
     values: Values = {"count": len(names), "names": Things(tuple(names), "clauses")}
     alt = words.text("figure-legend-alt", values)

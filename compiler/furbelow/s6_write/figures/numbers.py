@@ -25,3 +25,8 @@ class Numbers:
         if found is not None and found not in self.called:
             self.called.append(found)
         return found
+
+    def taken(self) -> tuple[int, ...]:
+        """The numbers called since they were last taken, the first first."""
+        called, self.called = tuple(sorted(self.called)), []
+        return called

@@ -44,7 +44,8 @@ def overlock_tail(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet.disc((back - 47, y + 67), 2.4, INK)
     sheet.callout((END + 60, y + 42), number, (END + 26, y + 42))
     sheet.paragraph((END + 76, y + 40), words.text("figure-tail-needle"), 86)
-    return Figure("tail", sheet.svg(), words.text("figure-tail-alt", values), words.text("figure-tail-caption"))
+    alt, caption = words.text("figure-tail-alt", values), words.text("figure-tail-caption")
+    return Figure("tail", sheet.svg(), alt, caption, like="tail")
 
 
 def _edge(sheet: Sheet, y: float) -> None:

@@ -31,7 +31,7 @@ from furbelow.s6_write.figures.piece_cloth import LEFT, MIDDLE, RIGHT, Cloth, Sh
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
-FULL = 0.5  # units for a mm of depth at most
+FULL = 0.3  # units for a mm of depth at most
 APART = 26.0  # between pieces that are not sewn together
 # Of a garment of more pieces only those of the step and what is sewn to them are drawn: more can't be read on a sheet.
 MOST_PIECES = 12
@@ -50,14 +50,15 @@ class _Label(NamedTuple):
 
 
 def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """The pieces of a step before and after it, or once where nothing of them changes shape."""
+    """The pieces of a step before and after it; None where nothing of them changes."""
     if not done.touches:
         return None  # a trim or another supply is worked on by itself
     words.read("figures-piece-view")
     before = _Half("before", done.before, done, words)
     after = _Half("after", done.after, done, words)
-    same = _looks(done.before, after.pieces) == _looks(done.after, after.pieces)
-    halves = [after] if same else [before, after]
+    if _looks(done.before, after.pieces) == _looks(done.after, after.pieces):
+        return None
+    halves = [before, after]
     longest = max(float(half.longest) for half in halves)
     deepest = max(float(half.deepest) for half in halves)
     most = max(sum(len(chain) for chain in half.shown) for half in halves)
@@ -67,7 +68,7 @@ def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     level = min(upright, (RIGHT - LEFT) / longest)
     sheet, y, told = Sheet(), 0.0, []
     for half in halves:
-        y, worded = half.draw(sheet, y, upright, level, headed=not same)
+        y, worded = half.draw(sheet, y, upright, level)
         told.append(worded)
     cut = level < upright
     if after.inside:
@@ -78,7 +79,7 @@ def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         y += LEADING
     if _further(done):
         sheet.write((sheet.width / 2, y + 2), words.text("figure-piece-further"), "middle", colour=SOFT)
-    values: Values = {"pieces": worked_on(done), "same": flag(same), "broken": flag(cut)}
+    values: Values = {"pieces": worked_on(done), "broken": flag(cut)}
     return Figure("piece", sheet.svg(), " ".join(told), words.text("figure-piece-caption", values))
 
 
@@ -166,8 +167,8 @@ class _Half:
             Fraction(1),
         )
 
-    def draw(self, sheet: Sheet, y: float, upright: float, level: float, headed: bool) -> tuple[float, str]:
-        self._head(sheet, y, headed)
+    def draw(self, sheet: Sheet, y: float, upright: float, level: float) -> tuple[float, str]:
+        self._head(sheet, y)
         top = y + 12
         y += 34
         placed: list[list[Shown]] = []
@@ -203,7 +204,7 @@ class _Half:
         low = max(self._write(sheet, left, top, y, "left"), self._write(sheet, right, top, y, "right"))
         return max(y, low) + 26, self._told(placed)
 
-    def _head(self, sheet: Sheet, y: float, headed: bool) -> None:
+    def _head(self, sheet: Sheet, y: float) -> None:
         copies = max(alike(self.bench, piece) for piece in self.pieces)
         rings = [self.bench.cloths[piece].ring for piece in self.pieces]
         notes = [Part("figure-piece-alike", {"copies": copies})] if copies > 1 else []
@@ -212,12 +213,9 @@ class _Half:
         elif not any(rings):
             notes.append(Part("figure-piece-flat"))
         notes.append(Part("figure-piece-up", {"up": self._up()}))
-        x = 8.0
-        if headed:
-            title = self.words.text("figure-piece-before" if self.when == "before" else "figure-piece-after")
-            sheet.write((x, y), title, bold=True)
-            x += width_of(title, True) + 4
-        sheet.write((x, y), self.words.said(Things(tuple(notes), "row")), colour=SOFT)
+        title = self.words.text("figure-piece-before" if self.when == "before" else "figure-piece-after")
+        sheet.write((8, y), title, bold=True)
+        sheet.write((12 + width_of(title, True), y), self.words.said(Things(tuple(notes), "row")), colour=SOFT)
 
     def _up(self) -> One:
         """Which face of the cloth is seen; margins are all that tells the faces of some cloth apart."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from math import cos, pi, sin
 
 from furbelow.garment.message import Length, One, Values, edge_said
@@ -23,12 +24,12 @@ PINNED = ("attach-pin-gathers", "attach-pin-pleats", "attach-pin-flat")
 SEAM_AT = -0.4  # where the side seams lie, of a half width
 
 
-def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """Both rings apart, then one over the other; None where the edges are flat."""
+def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
+    """Both rings apart, then one over the other, a drawing each; none where the edges are flat."""
     before = done.before
     edge, to = before.edge(edge_of(done.step.written, "edge")), before.edge(edge_of(done.step.written, "to"))
     if not before.ring(to):
-        return None
+        return
     words.read("figures-ring-over-ring")
     values: Values = {
         "over": edge_said(to),
@@ -43,30 +44,31 @@ def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) ->
     drawn_in = bool(edge_now(before, edge.name).gathered)
     sheet = Sheet()
     sheet.write((8, 0), said("figure-rings-slip"), bold=True)
-    _words(sheet, 44, said("figure-rings-over"), said("figure-rings-over-how"))
-    _ring(sheet, 34, 92, OUTER, OUTER, wrong=True)
-    _mouth_front(sheet, 34, OUTER, False)
-    sheet.arrow((MIDDLE, 106), (MIDDLE, 136), ACCENT, 2.4, 10)
-    sheet.callout((MIDDLE + 24, 118), numbers.at("attach-slip", "attach-slip-tails"))
-    _words(sheet, 176, said("figure-rings-inside"), said("figure-rings-inside-how"))
-    _ring(sheet, 160, 226, INNER, HEM, wrong=False)
-    _mouth_front(sheet, 160, INNER, drawn_in)
-    sheet.callout((MIDDLE + HEM + 12, 182), numbers.at("attach-turn"), (MIDDLE + INNER + 8, 188))
-    top = 300.0
-    sheet.write((8, top - 36), said("figure-rings-level"), bold=True)
+    _words(sheet, 34, said("figure-rings-over"), said("figure-rings-over-how"))
+    _ring(sheet, 30, 70, OUTER, OUTER, wrong=True)
+    _mouth_front(sheet, 30, OUTER, False)
+    sheet.arrow((MIDDLE, 84), (MIDDLE, 106), ACCENT, 2.4, 10)
+    sheet.callout((MIDDLE + 24, 94), numbers.at("attach-slip", "attach-slip-tails"))
+    _words(sheet, 140, said("figure-rings-inside"), said("figure-rings-inside-how"))
+    _ring(sheet, 126, 172, INNER, HEM, wrong=False)
+    _mouth_front(sheet, 126, INNER, drawn_in)
+    sheet.callout((MIDDLE + HEM + 12, 142), numbers.at("attach-turn"), (MIDDLE + INNER + 8, 148))
+    yield Figure("rings", sheet.svg(), said("figure-rings-alt"), "")
+    sheet, top = Sheet(), 36.0
+    sheet.write((8, 0), said("figure-rings-level"), bold=True)
     _ellipse(sheet, top, OUTER, wrong=False)
     _ellipse(sheet, top, INNER, wrong=True)
-    _body(sheet, top, top + 106, INNER, HEM, wrong=False)
-    _body(sheet, top, top + 58, OUTER, OUTER, wrong=True)
+    _body(sheet, top, top + 84, INNER, HEM, wrong=False)
+    _body(sheet, top, top + 46, OUTER, OUTER, wrong=True)
     _mouth_front(sheet, top, INNER, drawn_in)
     _mouth_front(sheet, top, OUTER, False)
     _label(sheet, top + 2, said("figure-rings-cut-edges"), (MIDDLE - OUTER, top), True)
-    _label(sheet, top + 44, said("figure-rings-wrong-side"), (MIDDLE - OUTER, top + 40), False)
-    _label(sheet, top + 92, said("figure-rings-right-side"), (MIDDLE - 0.85 * HEM, top + 92), False)
+    _label(sheet, top + 38, said("figure-rings-wrong-side"), (MIDDLE - OUTER, top + 34), False)
+    _label(sheet, top + 76, said("figure-rings-right-side"), (MIDDLE - 0.85 * HEM, top + 76), False)
     sheet.callout((MIDDLE + OUTER + 30, top + 26), numbers.at(*PINNED), (MIDDLE + SEAM_AT * OUTER, top + 26))
     low = sheet.bottom + LEADING + 8
     sheet.write((sheet.width / 2, low), said("figure-rings-note"), "middle", colour=SOFT)
-    return Figure("rings", sheet.svg(), said("figure-rings-alt"), said("figure-rings-caption"))
+    yield Figure("rings-level", sheet.svg(), said("figure-rings-level-alt"), said("figure-rings-caption"))
 
 
 def _words(sheet: Sheet, y: float, name: str, how: str) -> None:

@@ -42,7 +42,7 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     words.read("figures-section", "figures-seam-section")
     above, below = sides(done, seam)
     width = float(seam.width)
-    scale = min(7.0, 90 / width)
+    scale = min(5.0, 65 / width)
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-seam-machine"), bold=True)
     upper, lower = above[:MOST_PLIES], below[:MOST_PLIES]
@@ -62,9 +62,9 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     low = _labels(sheet, labels, edge_y - 12)
     level = max(cut.zero[1], low - LEADING) + 20
     sheet.paragraph((RIGHT, level), words.text("figure-seam-level"), 100, "end", colour=SOFT)
-    y = max(cut.zero[1], low) + 52
+    y = max(cut.zero[1], low) + 36
     sheet.write((8, y), words.text("figure-seam-opened"), bold=True)
-    y = _opened(sheet, y + 34 + width * scale, seam, upper, lower, words, scale, _gathered(done, seam))
+    y = _opened(sheet, y + 24 + width * scale, seam, upper, lower, words, scale, _gathered(done, seam))
     note_below(sheet, y + 20, words)
     values: Values = {
         "above": plies_said(above),
@@ -73,7 +73,9 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
         "faced": flag(any(wrong_side(say, ply, True) for ply in (*upper, *lower))),
     }
     caption = captioned(words, done, "figure-seam-caption", values)
-    return Figure("seam", sheet.svg(), words.text("figure-seam-alt", values), caption)
+    faces = [[wrong_side(say, ply, True) for ply in side] for side in (above, below)]
+    like = f"seam {seam.width} {faces} {gathers_up(done)} {_gathered(done, seam)}"
+    return Figure("seam", sheet.svg(), words.text("figure-seam-alt", values), caption, like=like)
 
 
 def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -92,7 +94,7 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
         seam = shown[0]
         values["seam-width"] = Length(seam.width)
         above, below = sides(done, seam)
-        scale = min(7.0, 70 / float(seam.width))
+        scale = min(5.0, 50 / float(seam.width))
         sheet.write((8, 0), words.text("figure-margin-standing"), bold=True)
         y = 40 + float(seam.width) * scale
         low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _gathered(done, seam))
@@ -104,7 +106,9 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
         sheet.write((sheet.width / 2 + half + 50, top + 3), how)
         note_below(sheet, low + 20, words)
         caption = captioned(words, done, "figure-margin-caption", values)
-        return Figure("margin", sheet.svg(), words.text("figure-margin-alt", values), caption)
+        # Which piece lies on which side, and how wide its margin is, changes nothing about the stitch round the edges.
+        like = f"margin {by}"
+        return Figure("margin", sheet.svg(), words.text("figure-margin-alt", values), caption, like=like)
     edge = edges[0]
     values |= {"piece": Pieces(edge.pieces[:1]), "length": Length(edge.set_length)}
     cut = Section(sheet, (120, 40), 6.0)

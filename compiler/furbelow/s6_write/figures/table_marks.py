@@ -13,14 +13,13 @@ from furbelow.s6_write.words.words import Words
 
 LEFT = 96.0
 LONG, SHORT = 140.0, 16.0  # units for the length of the cloth; of a long section only so much is drawn
-DEEP = 170.0  # units for the width of the cloth as it lies
-FINEST = 0.35
+DEEP = 110.0  # units for the width of the cloth as it lies
+FINEST = 0.22
 ACROSS = 60.0  # units for the length of tapes across the table, cut short
-TALL = 620.0  # units of one figure, where sections allow it
 
 
 def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str) -> tuple[Figure, ...]:
-    """The tapes for each section of lanes in turn, as many in a figure as are easily read.
+    """The tapes for each section of lanes in turn.
 
     A section with the tapes of the one before is named with it.
     """
@@ -38,28 +37,26 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
     deepest = max([mark.distance for _, marks in groups for mark in marks] + [lying])
     scale = min(FINEST, DEEP / float(deepest))
     figures: list[Figure] = []
-    sheet, y, told = Sheet(), 0.0, list[str]()
     caption = words.text("figure-tapes-caption", {"cloth": cloth})
     for numbers, marks in groups:
         across = plan.sections[numbers[0] - 1].across
-        if told and y + (ACROSS if across else float(lying) * scale) > TALL:
-            figures.append(Figure(_key(key, figures), sheet.svg(), " ".join(told), caption))
-            sheet, y, told = Sheet(), 0.0, []
         tapes = Things(tuple(Part("figure-tapes-alt-tape", _told(mark)) for mark in marks))
         values: Values = {"sections": Things(tuple(numbers)), "tapes": tapes}
         named = words.text("figure-tapes-sections", values)
         start = words.text("figure-tapes-from-end" if across else "figure-tapes-from-edge")
-        sheet.write((8, y), named, bold=True)
+        sheet = Sheet()
+        sheet.write((8, 0), named, bold=True)
         beside = 13 + width_of(named, True)
-        sheet.write((beside, y), shortened(start, sheet.width - beside - 8))
+        sheet.write((beside, 0), shortened(start, sheet.width - beside - 8))
         if across:
-            y = _tapes_across(sheet, y + 38, marks, words) + 34
+            _tapes_across(sheet, 38, marks, words)
         else:
             right = LEFT + min(LONG, max(SHORT, float(plan.sections[numbers[0] - 1].length) * scale))
-            y = _tapes_along(sheet, y + 38, float(lying) * scale, right, marks, scale, words, plan.folded) + 34
-        told.append(words.text("figure-tapes-alt-end" if across else "figure-tapes-alt-edge", values))
-    if told:
-        figures.append(Figure(_key(key, figures), sheet.svg(), " ".join(told), caption))
+            _tapes_along(sheet, 38, float(lying) * scale, right, marks, scale, words, plan.folded)
+        alt = words.text("figure-tapes-alt-end" if across else "figure-tapes-alt-edge", values)
+        # The distances stand in the sentence too; how tapes lie is drawn once.
+        like = f"tapes {across} {plan.folded}"
+        figures.append(Figure(_key(key, figures), sheet.svg(), alt, caption, like=like))
     return tuple(figures)
 
 
@@ -76,8 +73,8 @@ def _tapes_along(
     scale: float,
     words: Words,
     folded: bool,
-) -> float:
-    """The cloth as it lies before the maker, its fold or edge on the near edge of the table; how far down that reaches."""
+) -> None:
+    """The cloth as it lies before the maker, its fold or edge on the near edge of the table."""
     low = y + high
     sheet.line(
         [(LEFT - 14, low), (LEFT - 14, y - 16), (right + 14, y - 16), (right + 14, low)], SOFT, THIN, closed=True
@@ -112,10 +109,9 @@ def _tapes_along(
     below = max([low, *places, *between]) + 20  # many words reach further down than the cloth
     level = words.text("figure-tapes-level-folded" if folded else "figure-tapes-level")
     sheet.write((8, below), level, colour=SOFT)
-    return below
 
 
-def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], words: Words) -> float:
+def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], words: Words) -> None:
     """The cloth along the table, its cut end level with the left end; tapes numbered, their distances listed below."""
     left, right, low = 20.0, sheet.width - 20.0, y + ACROSS
     scale = (right - left) / float(marks[-1].distance)
@@ -135,7 +131,6 @@ def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], words: Words)
         sheet.write((left + 22, row), distance, bold=True)
         x = left + 27 + width_of(distance, True)
         sheet.write((x, row), words.text("figure-tapes-lanes-wide", _told(mark)))
-    return row
 
 
 def _tape(sheet: Sheet, far_side: list[Point], near: Point) -> None:

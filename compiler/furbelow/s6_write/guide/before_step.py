@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from fractions import Fraction
 
 from furbelow.garment.bench import Bench
-from furbelow.garment.message import Length, Stitch
-from furbelow.garment.technique import Performed, SetUp
+from furbelow.garment.message import Length, Stitch, Values
+from furbelow.garment.technique import Performed, SetUp, facts_of
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.words.said_step import SaidAction, SaidStep, said_action
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.gather import Gathered
+from furbelow.techniques.shared.gathers import ROWS
 from furbelow.techniques.shared.iron import IRON_SET, by_heat, iron_set
+
+PRACTICE = Fraction(200)  # mm of offcut
 
 
 def before_step(
@@ -21,8 +26,24 @@ def before_step(
     worked = [done for done, said in zip(performed[:at], told[:at], strict=True) if said.actions]
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(worked):
         yield said_action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)}, words)
+    yield from _practice(performed, at, words)
     yield from _fresh_bobbins(shopping, at, words)
     yield from _iron(performed, told, at, words)
+
+
+def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator[SaidAction]:
+    """The first gathering by machine is tried on an offcut: as full as the work will be."""
+    rows = [done for done in performed if isinstance(done.facts, Gathered) and done.facts.method == ROWS]
+    if not rows or rows[0] is not performed[at]:
+        return
+    facts = facts_of(rows[0], Gathered)
+    values: Values = {
+        "flat": Length(PRACTICE),
+        "short": Length(PRACTICE / facts.ratio, "about"),
+        "first-row": Length(facts.rows[0], "about"),
+        "second-row": Length(facts.rows[-1], "about"),
+    }
+    yield said_action("practise-gathering", values, words)
 
 
 def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words) -> Iterator[SaidAction]:

@@ -14,16 +14,21 @@ from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import how_to_read, overview
+from furbelow.s6_write.figures.measuring import measuring
+from furbelow.s6_write.guide.afterwards import afterwards, terms
 from furbelow.s6_write.guide.cautions import each_once, general_cautions
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
-from furbelow.s6_write.guide.guide import Guide, ProofLine
+from furbelow.s6_write.guide.front import at_a_glance, plan_of_sittings
+from furbelow.s6_write.guide.guide import Guide, Part, ProofLine
 from furbelow.s6_write.guide.last_look import LABEL_TOOLS, label_left, last_look
 from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
+from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.operations import operations
 from furbelow.s6_write.guide.pile import pile_materials, pile_operation
 from furbelow.s6_write.guide.reasons import reasons
+from furbelow.s6_write.guide.shown_once import shown_once
 from furbelow.s6_write.guide.summary import summary, times
 from furbelow.s6_write.guide.tools import tools
 from furbelow.s6_write.picture import picture_of
@@ -37,13 +42,15 @@ def compose(
     shopping: ShoppingList,
     wearer: str,
     *,
-    every_caution: bool = False,
+    for_some: bool = False,
+    with_reasons: bool = False,
     pile: int = 0,
 ) -> Guide:
     """The guide for one wearer: the cutting first, each operation under its letter.
 
     pile: the number of the pile to take where a class cuts together, and `cutting` is a share of what it cuts.
-    every_caution: before each operation that it concerns, for who goes on with some of them; without, before the first.
+    for_some: for who goes on with some of the operations: cautions and drawings stand in each, and not only in the first.
+    with_reasons: paper has an appendix of what was proved and where the numbers come from.
     """
     run, solved = rehearsal.run, rehearsal.solved
     say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
@@ -54,8 +61,19 @@ def compose(
     steps = [done.step.written.index for done in run.performed]
     cut_letters, step_letters, last_letter = letters_of(tuple(cutting.sheets), steps)
     label = label_left(rehearsal, told)
+    cut = (
+        (pile_operation(solved, cutting, pile, words, next(iter(cut_letters.values()), "")),)
+        if pile
+        else tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run)))
+    )
     parts = operations(rehearsal, told, shopping, words, step_letters)
+    if not for_some:
+        first, *rest = shown_once((Part("", cut), *each_once(parts)))
+        cut, parts = first.operations, tuple(rest)
     facts = tuple(summary(rehearsal, words))
+    last = last_look(rehearsal, words, last_letter, label=label)
+    worked = (*(operation for part in parts for operation in part.operations), *last.operations)
+    measures = tuple(measured(solved, words))
     guide = Guide(
         title=solved.spec.title,
         wearer=wearer,
@@ -66,10 +84,8 @@ def compose(
         materials=pile_materials(shopping, cutting, pile, words) if pile else material_lines(shopping, words),
         cutting=pieces,
         key=how_to_read(words),
-        cut=(pile_operation(solved, cutting, pile, words, next(iter(cut_letters.values()), "")),)
-        if pile
-        else tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run))),
-        parts=(*(parts if every_caution else each_once(parts)), last_look(rehearsal, words, last_letter, label=label)),
+        cut=cut,
+        parts=(*parts, last),
         proofs=tuple(_proofs(rehearsal, words)),
         notes=solved.spec.notes,
         overview=overview(run, words),
@@ -79,6 +95,14 @@ def compose(
         language=words.language,
         reasons=reasons(run, facts, pieces, parts, words),
         reasons_in=_other_units(words),
+        glance=tuple(at_a_glance(rehearsal, shopping, wearer, worked, words)),
+        sittings=tuple(plan_of_sittings(rehearsal, shopping, cut, worked, words)),
+        measuring=measuring(measures, words),
+        measures=measures,
+        terms=tuple(terms(run.performed, words)),
+        afterwards=tuple(afterwards(run, worked, words)),
+        paper=run.room.paper,
+        with_reasons=with_reasons,
     )
     return replace(guide, content_key=_content_key(guide))
 

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from furbelow.garment.message import Supply, Things
+from furbelow.garment.message import Length, Supply, Things
 from furbelow.garment.solved import Solved
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.figures import cutting_figures, fit
-from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.guide.cutting_pages import cloth_steps
 from furbelow.s6_write.guide.guide import GuideStep, Operation
 from furbelow.s6_write.guide.lane_steps import TAPES
-from furbelow.s6_write.words.said_step import said_action
+from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
 
@@ -28,16 +27,24 @@ def cut_operations(
         sheet = cutting.sheet(name)
         first = [said_action("cutting-wash-trims", {"trims": Things(tuple(map(Supply, trims)))}, words)]
         actions = [*(first if trims and at == 0 else ()), *cloth_steps(cutting, sheet, words)]
-        numbers = Numbers(actions, 1)
+        title = words.action("cutting-title", {"cloth": Supply(name), "length": Length(sheet.plan.laid_length, "cut")})
         yield Operation(
             key=f"cut-{fit(name)}-{at + 1}",
             letter=letters[name],
-            title=words.text("cutting-title", {"cloth": Supply(name)}),
+            title=title.text,
             aim=words.text("cutting-aim", {"sections": len(sheet.plan.sections)}),
             minutes="",
             cautions=(),
-            figures=cutting_figures(cutting, solved, words, name, numbers.at("cutting-chalk"), numbers.at(*TAPES)),
+            figures=cutting_figures(
+                cutting, solved, words, name, _at(actions, ("cutting-chalk",)), _at(actions, TAPES)
+            ),
             steps=tuple(GuideStep(number, *action[1:]) for number, action in enumerate(actions, 1)),
             tip="",
             stop="",
+            number=title.number,
         )
+
+
+def _at(actions: Sequence[SaidAction], marks: Sequence[str]) -> list[int]:
+    """The numbers of all sentences with one of these marks."""
+    return [number for number, action in enumerate(actions, 1) if action.mark in marks]

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from furbelow.garment.workroom import Paper
+
 
 @dataclass(frozen=True)
 class Figure:
@@ -18,6 +20,7 @@ class Figure:
     alt: str  # says what the drawing shows, numbers included
     caption: str
     shows: tuple[int, ...] = ()  # the sentences of its operation that it calls by their numbers
+    like: str = ""  # the same for drawings that differ in nothing but names; empty where each is shown
 
     @property
     def proportion(self) -> float:
@@ -115,6 +118,7 @@ class GuideStep:
     remedy: str = ""
     chain: str = ""  # how work on like things is marked, such as "3 joins"
     copies: int = 1  # on how many pieces it is done, each with a tick of its own
+    drawn_at: str = ""  # the sentence beside which a drawing of the same stands already: C2
 
 
 @dataclass(frozen=True)
@@ -140,6 +144,7 @@ class Operation:
     tip: str  # the maker's note, Markdown
     stop: str  # says that the work may be put away here, or that a sitting ends; empty where neither
     why: tuple[str, ...] = ()  # reasons of numbers in its steps
+    number: str = ""  # the one that matters to who has made the garment before
     all_of_it: str = ""  # one banner where its sentences are done on several pieces before the next sentence
 
     def place(self, step: GuideStep) -> str:
@@ -151,6 +156,36 @@ class Operation:
 class Part:
     title: str
     operations: tuple[Operation, ...]
+
+
+@dataclass(frozen=True)
+class Sitting:
+    """Work for one sitting; `work` has the letter and the title of each operation in it. `number` is 0 for the cutting."""
+
+    number: int
+    title: str
+    minutes: str
+    work: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True)
+class Measure:
+    """A measure of the body that the garment is made to; `number` is that of its line in the drawing, 0 where it has none."""
+
+    name: str  # as the spec has it
+    number: int
+    label: str
+    how: str  # where the tape lies
+    value: str  # as the guide is made
+    sizes: tuple[tuple[str, str], ...] = ()  # the sizes of the spec, and this measure of each
+
+
+@dataclass(frozen=True)
+class Term:
+    """A word with what it means, or a head with what is said under it."""
+
+    word: str
+    meaning: str
 
 
 @dataclass(frozen=True)
@@ -184,6 +219,14 @@ class Guide:
     picture: tuple[Figure, ...] = ()  # the garment as it will look: from the front first, then other views
     reasons_in: str = ""  # "cm" or "inches", where the spec has other units than the guide
     of_person: bool = False  # no page of it is for a search engine
+    glance: tuple[Fact, ...] = ()  # what the garment is and asks, for the first page
+    sittings: tuple[Sitting, ...] = ()
+    measuring: Figure | None = None
+    measures: tuple[Measure, ...] = ()
+    terms: tuple[Term, ...] = ()  # words of the craft that the guide uses
+    afterwards: tuple[Term, ...] = ()  # washing, storing, the label
+    paper: Paper = "A4"
+    with_reasons: bool = False  # whether paper has the reasons and proofs as an appendix
 
     @property
     def operations(self) -> tuple[Operation, ...]:

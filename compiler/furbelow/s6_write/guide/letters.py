@@ -26,8 +26,14 @@ def letter_of_copy(letter: str, copy: int) -> str:
 
 
 def letters_of(cloths: Sequence[str], steps: Sequence[int]) -> tuple[dict[str, str], dict[int, str], str]:
-    """The letters of the cloths, of the steps in the order in which they are worked, and of the last look."""
+    """The letters of the cloths, of the steps in the order in which they are worked, and of the last look.
+
+    steps: by their places in the spec. One that is not made for this body is missing, and its letter is left out.
+    """
     given = letters()
+    steps = list(steps)
+    for left_out in sorted(set(range(max(steps, default=0))) - set(steps)):
+        steps.insert(steps.index(left_out - 1) + 1 if left_out else 0, left_out)
     cut = dict(zip(cloths, given, strict=False))
     worked = dict(zip(steps, given, strict=False))
     return cut, worked, next(given)

@@ -43,6 +43,7 @@ def operations(
             tip=done.step.written.tip,
             stop=stop[at],
             why=numbers_of(done, rehearsal.solved),
+            number=said.number,
             all_of_it=words.text("all-of-it", {"copies": copies}) if copies > 1 else "",
         )
         heading = done.step.written.part or words.text("part")

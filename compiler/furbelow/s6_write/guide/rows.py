@@ -12,14 +12,14 @@ from math import ceil
 from furbelow.s6_write.guide.guide import Figure, GuideStep, Operation, Row
 
 PANEL = 88.0  # mm: a drawing on paper; its words are then 8 points high
-HIGHEST = 225.0  # mm: what a page holds below a head
-_LETTERS, _SMALL = 41, 46  # in a line of the sentences' column, and of what stands below them
-_LINE, _SMALL_LINE, _BETWEEN = 5.0, 4.1, 2.6  # mm
-_SPARE = 0.5  # a column of sentences as short as this share of its drawing takes the next drawing in
+HIGHEST = 125.0  # mm: drawings of one row together, lest half a page stay empty before it
+_LETTERS, _SMALL = 41, 47  # in a line of the sentences' column, and of what stands below them
+_LINE, _SMALL_LINE, _BETWEEN = 4.4, 3.7, 2.2  # mm
+_SPARE = 0.8  # a column of sentences as short as this share of its drawing takes the next drawing in
 
 
 def rows(operation: Operation) -> tuple[Row, ...]:
-    """The sentences in their order. What no drawing shows stands alone, across the page, or fills a column up."""
+    """The sentences in their order. What no drawing shows fills the column beside one, or stands alone across the page."""
     found: list[Row] = []
     steps, left = list(operation.steps), sorted(operation.figures, key=_begins)
     while steps:
@@ -43,6 +43,14 @@ def rows(operation: Operation) -> tuple[Row, ...]:
             high = _high(shown)
             told += told_high(steps[0])
             beside.append(steps.pop(0))
+        if found and not found[-1].figures:
+            earlier = list(found.pop().steps)
+            before: list[GuideStep] = []
+            while earlier and told + told_high(earlier[-1]) <= high:
+                told += told_high(earlier[-1])
+                before.insert(0, earlier.pop())
+            found += [Row(tuple(earlier), ())] if earlier else []
+            beside = [*before, *beside]
         found.append(Row(tuple(beside), tuple(shown)))
     return tuple(found)
 
@@ -50,7 +58,7 @@ def rows(operation: Operation) -> tuple[Row, ...]:
 def told_high(step: GuideStep) -> float:
     """mm that a sentence takes in its column, with what stands below it."""
     below = (step.check, step.tolerance, step.remedy)
-    small = sum(ceil((len(text) + 8) / _SMALL) for text in below if text)
+    small = ceil(sum(len(text) + 8 for text in below if text) / _SMALL)
     return ceil(len(step.text + step.chain) / _LETTERS) * _LINE + small * _SMALL_LINE + _BETWEEN
 
 

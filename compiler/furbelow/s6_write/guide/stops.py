@@ -9,34 +9,46 @@ from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.words.words import Words
 
-# Without sittings a stop is worth naming only after so much work, in minutes.
-STRETCH = Fraction(30)
+STRETCH = Fraction(30)  # minutes: a stop is worth naming only after so much work
+SITTING = Fraction(120)  # minutes, where the workroom names no time; house rule, maker to confirm
 
 
 def stops(rehearsal: Rehearsal, shopping: ShoppingList, words: Words) -> list[str]:
-    """What is said after each step: where a sitting ends, or where the work may be put away after a good stretch.
-
-    A sitting ends at the last safe place within its time; a step longer than a sitting has one of its own.
-    """
-    performed, room = rehearsal.run.performed, rehearsal.run.room
-    told = [""] * len(performed)
-    safe = [_safe_to_stop(done.after) for done in performed[:-1]] + [False]
-    longest = STRETCH if room.sitting is None else room.sitting / 60
-    spent, since, last_safe, sitting = Fraction(0), Fraction(0), -1, 0
-    for at, minutes in enumerate(shopping.minutes):
-        if room.sitting is None:
+    """What is said after each step: where a sitting ends, or where the work may be put away after a good stretch."""
+    told = [""] * len(shopping.minutes)
+    if rehearsal.run.room.sitting is None:
+        spent = Fraction(0)
+        for at, (minutes, safe) in enumerate(zip(shopping.minutes, _safe(rehearsal), strict=True)):
             spent += minutes
-            if safe[at] and spent >= longest:
+            if safe and spent >= STRETCH:
                 told[at], spent = words.text("stop"), Fraction(0)
-            continue
+    for number, at in enumerate(sitting_ends(rehearsal, shopping), 1):
+        told[at] = words.text("stop-sitting", {"sitting": number})
+    return told
+
+
+def sitting_ends(rehearsal: Rehearsal, shopping: ShoppingList) -> list[int]:
+    """The steps after which a sitting ends, but for the last.
+
+    It is the last safe place within its time; a step longer than a sitting has one of its own.
+    """
+    safe, room = _safe(rehearsal), rehearsal.run.room
+    longest = SITTING if room.sitting is None else room.sitting / 60
+    ends: list[int] = []
+    spent, since, last_safe = Fraction(0), Fraction(0), -1
+    for at, minutes in enumerate(shopping.minutes):
         if spent + minutes > longest and last_safe >= 0:
-            sitting += 1
-            told[last_safe] = words.text("stop-sitting", {"sitting": sitting})
+            ends.append(last_safe)
             spent, last_safe = since, -1
         spent, since = spent + minutes, since + minutes
         if safe[at]:
             last_safe, since = at, Fraction(0)
-    return told
+    return ends
+
+
+def _safe(rehearsal: Rehearsal) -> list[bool]:
+    """For each step whether the work may be put away after it; after the last there is nothing to put away."""
+    return [_safe_to_stop(done.after) for done in rehearsal.run.performed[:-1]] + [False]
 
 
 def _safe_to_stop(bench: Bench) -> bool:

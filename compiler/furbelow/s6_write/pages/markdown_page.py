@@ -44,6 +44,7 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
         t=said,
         prose=_prose,
         rows=rows,
+        plan=told.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
         reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
         reasons_told=_reasons_told(told),
     )
@@ -58,8 +59,10 @@ def figure_files(guide: Guide) -> dict[str, str]:
 def all_figures(guide: Guide) -> tuple[Figure, ...]:
     """The guide's figures in the order in which they stand."""
     whole = () if guide.overview is None else (guide.overview,)
+    worked = (figure for operation in guide.operations for figure in operation.figures)
     key = () if guide.key is None else (guide.key,)
-    return (*guide.picture, *whole, *key, *(figure for operation in guide.operations for figure in operation.figures))
+    measuring = () if guide.measuring is None else (guide.measuring,)
+    return (*guide.picture, *whole, *measuring, *worked, *key)
 
 
 def escaped(text: str) -> str:

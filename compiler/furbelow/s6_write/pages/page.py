@@ -7,6 +7,7 @@ import hashlib
 from functools import cache
 from typing import TYPE_CHECKING
 
+from furbelow.garment.workroom import Paper
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide, GuideStep
 from furbelow.s6_write.guide.rows import rows
@@ -17,6 +18,9 @@ from furbelow.s6_write.words.messages import Messages
 
 if TYPE_CHECKING:
     from jinja2 import Environment
+
+
+BRIEF = ("front-cloth", "front-cost", "front-time")  # of the lines at a glance
 
 
 def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = None) -> str:
@@ -34,6 +38,7 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
         "guide.html.j2",
         words,
         font,
+        paper=guide.paper,
         title=guide.title,
         whose=guide.wearer,
         about=guide.about,
@@ -48,10 +53,14 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
         done=[words.text("page-done", {"done": done, "steps": count}) for done in range(count + 1)],
         why=WhyHtml(guide, words),
         of_person=guide.of_person,
+        # What is asked first, where the first screen of a telephone shows it.
+        brief=" · ".join(fact.value for fact in guide.glance if fact.name in BRIEF),
+        plan=words.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
+        proved=words.text("page-proved-line", {"claims": len(guide.proofs)}) if guide.proofs else "",
     )
 
 
-def rendered(name: str, words: Messages, font: OwnFont | None, **values: object) -> str:
+def rendered(name: str, words: Messages, font: OwnFont | None, *, paper: Paper = "A4", **values: object) -> str:
     """A page that extends `page.html.j2`: its values are texts to be escaped, its look and its policy are shared."""
     words.read("pages")
     from markupsafe import Markup
@@ -60,7 +69,7 @@ def rendered(name: str, words: Messages, font: OwnFont | None, **values: object)
         template(file).read_text(encoding="utf-8")
         for file in ("fonts/page.css", "guide.css", "picture.css", "guide.js")
     )
-    style = fonts + look + picture + (font.style if font else "")
+    style = fonts + look + picture + (font.style if font else "") + f"@page {{ size: {paper}; }}"
 
     def drawn(figure: Figure) -> Markup:
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.

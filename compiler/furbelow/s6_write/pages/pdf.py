@@ -56,9 +56,25 @@ _FIXED = (
     "page-depth",
     "page-finished",
     "page-check",
-    "page-tolerance",
     "page-remedy",
     "page-colon",
+    "page-glance",
+    "page-begin",
+    "page-measure",
+    "page-yours",
+    "page-choose-size",
+    "page-whole",
+    "page-whole-told",
+    "page-what",
+    "page-the-number",
+    "page-time",
+    "page-on-sheet",
+    "page-pieces",
+    "page-words",
+    "page-kept",
+    "page-hint-new",
+    "page-hint-done",
+    "page-hint-lost",
 )
 
 
@@ -74,6 +90,9 @@ def _given(guide: Guide, words: Messages, font: OwnFont | None) -> dict[str, obj
         "words": fixed,
         "rounded": words.text("page-rounded", {"rounding": shown.rounding}),
         "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
+        "plan": words.text("page-plan", {"sittings": sum(1 for each in shown.sittings if each.number)}),
+        "measure-told": words.text("page-measure-told", {"whose": shown.wearer}),
+        "proved-line": words.text("page-proved-line", {"claims": len(shown.proofs)}) if shown.proofs else "",
         "end": words.text("page-end", {"key": shown.content_key}),
     }
     settled = {name: _settable(value, letters) for name, value in given.items()}
@@ -82,6 +101,7 @@ def _given(guide: Guide, words: Messages, font: OwnFont | None) -> dict[str, obj
         **settled,
         # The letters that a name may begin large with: not every capital has a shape.
         "capitals": {sign: sign.upper() for sign in sorted(signs) if sign.upper() in letters},
+        "paper": shown.paper,
         "fallback": font is not None,
         "language": guide.language.split("-"),
         # English words are short enough for every column.
@@ -93,19 +113,28 @@ def _values(shown: Guide, words: Messages) -> object:
     """The guide as plain values: Markdown read, what stands in a message said."""
     values = asdict(replace(shown, about="", notes=""))
     values["about"] = [asdict(block) for block in blocks(shown.about)]
-    values["reasons"] = [asdict(line) for line in WhyLines(shown, words).listed()]
+    values["reasons"] = [asdict(line) for line in WhyLines(shown, words).listed()] if shown.with_reasons else []
     values["notes"] = [asdict(block) for block in blocks(shown.notes)]
     told = [*values["cut"], *(operation for part in values["parts"] for operation in part["operations"])]
     for operation, whole in zip(told, shown.operations, strict=True):
         operation["tip"] = [asdict(block) for block in blocks(operation["tip"])]
         operation["rows"] = [asdict(row) for row in rows(whole)]
+        for step in (step for row in operation["rows"] for step in row["steps"]):
+            step["drawn_at"] = words.text("page-drawn-at", {"place": step["drawn_at"]}) if step["drawn_at"] else ""
         del operation["steps"], operation["figures"]
+        for step in (step for row in operation["rows"] for step in row["steps"]):
+            # The check and how far off it may be are one breath: a line of paper less for each.
+            step["check"] = " ".join(filter(None, (step["check"], _off(step["tolerance"], words))))
     for caution in chain(values["cautions"], *(operation["cautions"] for operation in told)):
         caution["head"] = words.text("page-kind-head", {"kind": caution["kind"]})
     for line in values["materials"]:
         line["use"] = words.text("page-for-use", {"use": line["use"]}) if line["use"] else ""
         line["need"] = words.text("page-need-amount", {"amount": line["need"]}) if line["need"] else ""
     return values
+
+
+def _off(tolerance: str, words: Messages) -> str:
+    return f"{words.text('page-tolerance')}{words.text('page-colon')} {tolerance}." if tolerance else ""
 
 
 def _settable(value: object, letters: Set[str]) -> object:

@@ -34,6 +34,7 @@ class Said(NamedTuple):
     check: str = ""
     tolerance: str = ""
     remedy: str = ""
+    number: str = ""  # of a title: the one number that matters
 
 
 class Given(FluentType):

@@ -38,7 +38,8 @@ class SaidAction(NamedTuple):
 
 def said_action(message: str, values: Values, words: Words) -> SaidAction:
     """A sentence that no technique says."""
-    return SaidAction(message, *words.action(message, values))
+    said = words.action(message, values)
+    return SaidAction(message, said.text, said.check, said.tolerance, said.remedy)
 
 
 class SaidStep(NamedTuple):
@@ -48,6 +49,7 @@ class SaidStep(NamedTuple):
     cautions: tuple[tuple[CautionKind, str], ...]
     tools: tuple[Tool, ...]
     pressed: tuple[str, ...] = ()  # the pieces that the iron touches
+    number: str = ""  # the one that matters to who has done it before
     waits: tuple[SaidAction, ...] = ()  # before anything is set up for the step
 
 
@@ -57,20 +59,23 @@ def said_step(done: Performed, words: Words) -> SaidStep:
     if isinstance(told, OwnInstructions):
         return _in_own_words(told, words)
     words.read(done.step.written.technique.replace(" ", "-"))
+    title = words.action(told.title, told.values)
     return SaidStep(
-        words.text(told.title, told.values),
+        title.text,
         words.text(told.aim, told.values),
         tuple(_said(action, told, words) for action in told.actions),
         tuple((caution.kind, _caution(caution, told, words)) for caution in told.cautions),
         told.tools,
         (told.pressed or done.touches) if Tool.IRON in told.tools else (),
+        title.number,
         tuple(_said(action, told, words) for action in told.waits),
     )
 
 
 def _said(action: Action, told: Instructions, words: Words) -> SaidAction:
-    said = words.action(action.message, {**told.values, **action.values})
-    return SaidAction(action.message, *said, *_chain(action, words))
+    said = said_action(action.message, {**told.values, **action.values}, words)
+    chain, copies = _chain(action, words)
+    return said._replace(chain=chain, copies=copies)
 
 
 def _chain(action: Action, words: Words) -> tuple[str, int]:

@@ -1,0 +1,114 @@
+"""The first page: what the garment is and what it asks, at a glance, and the plan of the sittings."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from furbelow.garment.message import Length, Money, Own, Part, Things, Value, Weight
+from furbelow.garment.solved import SolvedMaterial
+from furbelow.garment.spec import SupplyKind
+from furbelow.garment.technique import Performed, SetUp
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s3_rehearse.volume import volume_of
+from furbelow.s3_rehearse.weight import weight_of
+from furbelow.s5_buy.hours import LAST_LOOK, in_fives
+from furbelow.s5_buy.shopping import Line, ShoppingList
+from furbelow.s6_write.guide.guide import Fact, Operation, Sitting
+from furbelow.s6_write.guide.measures import measured
+from furbelow.s6_write.guide.stops import sitting_ends
+from furbelow.s6_write.guide.times import duration
+from furbelow.s6_write.words.words import Words
+
+GATHERING = ("gather", "shirring", "cartridge pleats", "ruched heading")
+
+
+def at_a_glance(
+    rehearsal: Rehearsal, shopping: ShoppingList, wearer: str, operations: Sequence[Operation], words: Words
+) -> Iterator[Fact]:
+    """Size, length, cloth, cost, time, weight and skill, a line each."""
+    words.read("front", "facts")
+    run = rehearsal.run
+    body = [
+        Part("front-measure", {"name": Own(name.label), "value": Own(name.value)})
+        for name in measured(rehearsal.solved, words)
+    ]
+    size: Value = (
+        Part("front-size-with", {"whose": Own(wearer), "measures": Things(tuple(body))}) if body else Own(wearer)
+    )
+    yield _fact("front-size", size, words)
+    if run.drops:
+        hem = volume_of(run).longest.round
+        long = {"length": Length(max(run.drops.values())), "hem": Length(hem)}
+        yield _fact("front-length", Part("front-length-hem", long), words)
+    cloths = [line for line in shopping.lines if _kind(line.material) is SupplyKind.CLOTH]
+    if cloths:
+        yield _fact("front-cloth", Things(tuple(_bought(line, words) for line in cloths)), words)
+    costs = [line.cost for line in shopping.lines if line.cost is not None]
+    if costs:
+        yield _fact("front-cost", Money(sum(costs, Fraction(0)), shopping.currency), words)
+    yield _fact("front-time", duration(shopping.planned_minutes), words)
+    if (grams := weight_of(run).grams) is not None:
+        yield _fact("front-weight", Part("fact-weight-about", {"weight": Weight(grams)}), words)
+    yield _fact("front-skill", _skill(run.performed, operations), words)
+
+
+def _fact(label: str, value: Value, words: Words) -> Fact:
+    return Fact(label, words.text(label), words.said(value), "")
+
+
+def _kind(material: SolvedMaterial) -> SupplyKind:
+    return material.material.kind
+
+
+def _bought(line: Line, words: Words) -> Part:
+    return Part("front-cloth-of", {"amount": Length(line.bought, "buy"), "cloth": Own(words.name(line.name))})
+
+
+def _skill(performed: Sequence[Performed], operations: Sequence[Operation]) -> Part:
+    used = {done.setup for done in performed}
+    if SetUp.OVERLOCKER in used:
+        can = "front-skill-overlocker"
+    elif SetUp.ZIGZAG in used:
+        can = "front-skill-zigzag"
+    else:
+        can = "front-skill-straight" if SetUp.STRAIGHT in used else "front-skill-hand"
+    letters = {operation.key: operation.letter for operation in operations}
+    gathers = (f"step-{done.step.written.index + 1}" for done in performed if done.step.written.technique in GATHERING)
+    taught = next((letters[key] for key in gathers if key in letters), "")
+    return Part("front-skill-taught", {"can": Part(can), "place": Own(taught)}) if taught else Part(can)
+
+
+def plan_of_sittings(
+    rehearsal: Rehearsal, shopping: ShoppingList, cut: Sequence[Operation], worked: Sequence[Operation], words: Words
+) -> Iterator[Sitting]:
+    """The cutting, then the sewing between its safe places; the last look closes the last sitting.
+
+    worked: the operations of the steps, then the last look.
+    """
+    words.read("front")
+    if cut:
+        yield Sitting(0, words.text("front-cutting"), _time(in_fives(shopping.cutting_minutes), words), _names(cut))
+    *steps, last = worked
+    told = {operation.key: operation for operation in steps}
+    performed = rehearsal.run.performed
+    ends = sorted({*sitting_ends(rehearsal, shopping), len(performed) - 1})
+    first = 0
+    for number, end in enumerate(ends, 1):
+        keys = [f"step-{done.step.written.index + 1}" for done in performed[first : end + 1]]
+        among = [told[key] for key in keys if key in told]
+        minutes = sum(map(in_fives, shopping.minutes[first : end + 1]))
+        parts = dict.fromkeys(done.step.written.part for done in performed[first : end + 1] if done.step.written.part)
+        if end == ends[-1]:
+            among, minutes = [*among, last], minutes + LAST_LOOK
+        heading = words.said(Things(tuple(map(Own, parts)))) if parts else words.text("part")
+        yield Sitting(number, heading, _time(minutes, words), _names(among))
+        first = end + 1
+
+
+def _names(operations: Sequence[Operation]) -> tuple[tuple[str, str], ...]:
+    return tuple((operation.letter, operation.title) for operation in operations)
+
+
+def _time(minutes: int, words: Words) -> str:
+    return words.said(duration(minutes))

@@ -1,0 +1,88 @@
+### Die ersten Seiten: das Kleidungsstück auf einen Blick, der Plan der Sitzungen, Messen, Fachwörter; und die Pflege.
+
+## Auf einen Blick
+
+front-size = Größe
+# $measures: die Körpermaße, nach denen die Anleitung gemacht ist.
+front-size-with = { $whose }: { $measures }
+front-measure = { $name } { $value }
+front-length = Länge
+front-length-hem = { $length }, Saumumfang { $hem }
+front-cloth = Stoff
+front-cloth-of = { $cloth } { $amount }
+front-cost = Material
+front-time = Zeit
+front-weight = Gewicht
+front-skill = Können
+front-skill-hand = von Hand nähen
+front-skill-straight = gerade Nähte mit der Maschine nähen
+front-skill-zigzag = gerade Nähte und Zickzack nähen
+front-skill-overlocker = gerade Nähte nähen und mit der Overlock umgehen
+# $can: eines der obigen. $place: der Buchstabe der Arbeit, bei der zuerst gekräuselt wird.
+front-skill-taught = { $can }; das Kräuseln wird bei { $place } gezeigt
+front-cutting = Zuschneiden
+
+## Messen
+
+front-how = { $name ->
+    [height] vom Scheitel senkrecht bis zum Boden, ohne Schuhe
+    [neck-girth] rund um den Halsansatz
+    [chest-girth] waagerecht um die stärkste Stelle der Brust, unter den Armen
+    [waist-girth] waagerecht rundum, in der Mitte zwischen der untersten Rippe und dem oberen Rand des Hüftknochens
+    [waist-height] von dort senkrecht bis zum Boden, ohne Schuhe
+    [hip-girth] waagerecht um die stärkste Stelle des Gesäßes
+    [hip-height] von dort senkrecht bis zum Boden, ohne Schuhe
+    [hip-depth] von der Taille hinab bis zur stärksten Stelle des Gesäßes
+   *[knee-height] von der Mitte der Kniescheibe senkrecht bis zum Boden
+ }
+front-floor = Boden, ohne Schuhe
+front-drawn = { $number }: { $how }
+front-measuring = Wo das Maßband liegt.
+front-measuring-alt = Eine stehende Person von vorn, mit einer nummerierten Linie für jedes Maß. { $lines }.
+
+## Fachwörter
+
+term-right-side = rechte Seite, linke Seite
+    .means = die Seite des Stoffs, die beim Tragen zu sehen ist, und die andere
+term-margin = Nahtzugabe
+    .means = der Stoff zwischen einer Naht und ihrer Schnittkante
+term-selvedge = Webkante
+    .means = die feste Kante an beiden Seiten des Stoffs, wie er verkauft wird
+term-sew-back = verriegeln
+    .means = zwei oder drei Stiche rückwärts über die letzten nähen, damit die Naht nicht aufgeht
+term-gather = kräuseln
+    .means = eine lange Kante an Fäden zusammenziehen, bis sie so lang ist wie eine kurze
+term-run = Abschnitt einer Kräuselnaht
+    .means = lange Stiche von einer Markierung zur nächsten
+term-bobbin-thread = Unterfaden
+    .means = der untere Faden einer Naht; an ihm wird gezogen
+term-ease = einhalten
+    .means = ein wenig Mehrlänge zwischen den Stecknadeln verteilen, ohne dass eine Falte mitgenäht wird
+term-neaten = versäubern
+    .means = eine Schnittkante umnähen, damit sie nicht ausfranst oder kratzt
+term-topstitch = absteppen
+    .means = eine Naht auf der rechten Seite, die festhält, was darunter liegt
+term-raw-edge = offene Kante
+    .means = eine Kante, wie sie geschnitten wurde
+term-casing = Tunnel
+    .means = ein Gang aus Stoff für Gummiband oder Kordel
+term-strip = Streifen
+    .means = ein langes gerades Teil, im Ganzen oder in Stücken geschnitten, die verbunden werden
+term-ring = Ring
+    .means = ein Teil, dessen beide Enden zusammengenäht sind
+term-layer = Lage
+    .means = eines von mehreren Teilen, die aufeinander liegen und wie eines genäht werden
+
+## Pflege
+
+# $fibres: die Fasern seiner Stoffe.
+after-wash = Fasern: { $fibres }. So waschen, wie es die empfindlichste verlangt. Wo kein Etikett Auskunft gibt, von Hand in lauwarmem Wasser, nicht auswringen, zum Trocknen aufhängen.
+    .head = Waschen
+# $places: die Buchstaben der Arbeiten, bei denen gestärkt wird.
+after-starch = Stärke wäscht sich aus. Nach jeder Wäsche neu stärken, wie bei { $places }.
+    .head = Neu stärken
+after-store = Sauber und trocken an der Taille aufhängen, fern von Heizungen und Flammen. Nicht flach pressen: Was lange gefaltet liegt, behält die Falten.
+    .head = Aufbewahren
+after-label = Innen an der Taille ein Etikett annähen: Name oder Größe, Jahr, { $fibres }. { $fire }
+    .head = Etikett
+after-label-fire = Daneben die Worte: VON FEUER FERNHALTEN.
