@@ -123,7 +123,7 @@ def test_ticks_outlive_a_change_and_only_a_changed_sentence_asks_again(
     first, second = cut.steps
     wider = replace(cut, steps=(first, replace(second, text=second.text.replace("17 cm", "18 cm"))))
     changed = _put(tmp_path, replace(GUIDE, content_key="0f0f0f", materials=(), cut=(wider,)), "changed.html")
-    page = watched(context, changed).page
+    page.goto(changed.as_uri())
     assert (page.locator("#A1 input").is_checked(), page.locator("#A2 input").is_checked()) == (True, False)
 
 
@@ -240,9 +240,9 @@ def test_a_number_is_read_out_with_what_it_opens(context: BrowserContext, guide_
 
 
 @pytest.mark.parametrize("opened", [False, True])
-def test_print_leaves_out_a_reason_that_is_closed(browser: Browser, guide_file: Path, opened: bool) -> None:
+def test_print_leaves_out_a_reason_that_is_closed(browser: Browser, tmp_path: Path, opened: bool) -> None:
     context = browser.new_context()
-    page = watched(context, guide_file).page
+    page = watched(context, _put(tmp_path, replace(GUIDE, with_reasons=True))).page
     if opened:
         _open_all(page)
     page.emulate_media(media="print")
