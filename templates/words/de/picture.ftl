@@ -6,7 +6,12 @@ picture-view = { $view ->
     [peeled] mit zurückgeschlagenen Lagen
    *[front] von vorn
  }
-picture-caption = Ein Eindruck { picture-view }: Die Längen stimmen; wie weit das Stück absteht, hängt vom Stoff ab.
+picture-caption = { $view ->
+    [side] Von der Seite.
+    [back] Von hinten.
+    [peeled] Mit zurückgeschlagenen Lagen.
+   *[front] Ein Eindruck von vorn: Die Längen stimmen; wie weit das Stück absteht, hängt vom Stoff ab.
+ }
 # Unter der Bildzeile, wo ein Modell des Stoffes findet, dass ein weiter Saum absteht und so über das steigt, was er verdecken soll.
 picture-shows = So ausgestellt wie gezeichnet, endet { PIECE($outer, form: "short") } etwa { $lower } über { PIECE($inner, form: "short") }; nach den Längen allein würde es { $longer } darunter enden. Wenn das nicht hervorschauen soll, vor dem Säumen anprobieren.
 

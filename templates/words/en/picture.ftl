@@ -6,7 +6,12 @@ picture-view = { $view ->
     [peeled] with its layers peeled back
    *[front] from the front
  }
-picture-caption = An impression { picture-view }: the lengths are true, how wide it stands depends on the cloth.
+picture-caption = { $view ->
+    [side] From the side.
+    [back] From behind.
+    [peeled] With its layers peeled back.
+   *[front] An impression from the front: the lengths are true, how wide it stands depends on the cloth.
+ }
 # Below the caption, where a model of the cloth finds that a full hem flares and so rises above what it should hide.
 picture-shows = Flared as drawn, { PIECE($outer, form: "short") } ends about { $lower } above { PIECE($inner, form: "short") }; by their lengths alone it would end { $longer } below it. If that must not show, try it on before you hem.
 

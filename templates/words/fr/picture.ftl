@@ -6,7 +6,12 @@ picture-view = { $view ->
     [peeled] avec les épaisseurs écartées
    *[front] de face
  }
-picture-caption = Une impression { picture-view } : les longueurs sont justes, l’ampleur dépend du tissu.
+picture-caption = { $view ->
+    [side] De côté.
+    [back] De dos.
+    [peeled] Avec les épaisseurs écartées.
+   *[front] Une impression de face : les longueurs sont justes, l’ampleur dépend du tissu.
+ }
 # Sous la légende, là où un modèle du tissu trouve qu’un ourlet ample s’évase et remonte au-dessus de ce qu’il doit cacher.
 picture-shows = Évasée comme sur le dessin, { PIECE($outer, form: "short") } s’arrête environ { $lower } au-dessus de { PIECE($inner, form: "short") } ; d’après les longueurs seules, elle s’arrêterait { $longer } au-dessous. Si cela ne doit pas dépasser, essayer avant d’ourler.
 
