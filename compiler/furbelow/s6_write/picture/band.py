@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from math import cos, pi, sin
 from random import Random
 
-from furbelow.s6_write.picture.hang import Place
 from furbelow.s6_write.picture.marks import FINE, OUTLINE, STITCHES
 from furbelow.s6_write.picture.shape import Shape, Way
 from furbelow.s6_write.picture.tints import CLOTH, INK, LINING, Tint
 from furbelow.s6_write.picture.view import View, area, line, track
+from furbelow.s6_write.picture.worn import Worn
 
 PROUD = 5.0  # mm that a band stands off what it lies on
 GATHERS = 46  # lines on a band that elastic draws in
@@ -39,12 +39,19 @@ def band(shape: Shape, view: View) -> Iterator[str]:
             yield _button(view, radius, top + deep / 2)
 
 
-def slit(way: Way, shape: Shape, view: View, outline: Sequence[Place]) -> Iterator[str]:
-    """The slit below the band, held shut by it. outline: of the layer that it is seen in."""
-    if shape.band is None or way.ties or not _faces(view, BACK):
+def slit(way: Way, shape: Shape, view: View, worn: Worn) -> Iterator[str]:
+    """The slit below the band, held shut by it. worn: the layer that it is seen in.
+
+    Of a wrap, the edge that lies over the other.
+    """
+    if not _faces(view, BACK):
         return
-    out = min(outline, key=lambda place: abs(place.along - way.length)).radius
-    top = shape.form.top + shape.band.depth
+    if way.ties:
+        if worn.layer.share > 1:
+            yield line([view.spot(BACK - 0.35, place.radius, place.down) for place in worn.outline], INK, OUTLINE)
+        return
+    out = min(worn.outline, key=lambda place: abs(place.along - way.length)).radius
+    top = shape.form.top + (shape.band.depth if shape.band else 0.0)
     above = view.spot(BACK, shape.waist / (2 * pi) + PROUD, top)
     foot = view.spot(BACK, out, top + way.length)
     yield area([(above.x - 6, above.y), (above.x + 10, above.y), foot[:2]], INK, 0.8)

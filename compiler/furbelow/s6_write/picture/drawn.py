@@ -8,6 +8,7 @@ from math import pi
 from furbelow.s6_write.picture.band import band, slit
 from furbelow.s6_write.picture.body import body
 from furbelow.s6_write.picture.form import ABOVE
+from furbelow.s6_write.picture.hang import Place
 from furbelow.s6_write.picture.layer import Sheet, layer
 from furbelow.s6_write.picture.shape import Shape
 from furbelow.s6_write.picture.view import View, sheet
@@ -17,6 +18,7 @@ WIDEST, LONGEST, LARGEST = 3800.0, 4550.0, 6.2  # units that the garment may tak
 ROOM = 210.0  # mm above and below the garment
 FOLDS, FEW = 140, 10  # folds that are drawn in all, and in each tier at least: they keep the file small
 MOST = 26
+MOSTLY = 0.6  # of a sheet: covered so far it is seen through others or below them
 
 
 def drawn(shape: Shape, layers: Sequence[Worn], turn: float = 0.0, *, peeled: bool = False) -> str:
@@ -29,7 +31,7 @@ def drawn(shape: Shape, layers: Sequence[Worn], turn: float = 0.0, *, peeled: bo
     for each in _sheets(layers, peeled):
         marks += layer(each, shape.form, view)
     if shape.way:
-        marks += slit(shape.way, shape, view, layers[-1].outline)
+        marks += slit(shape.way, shape, view, layers[-1])
     marks += band(shape, view)
     return sheet([mark for mark in marks if mark])
 
@@ -42,14 +44,24 @@ def _view(shape: Shape, layers: Sequence[Worn], turn: float) -> View:
     return View(scale, scale * (ABOVE + 27) + 60, shape.form.hips, turn)
 
 
+def _covers(outer: Sequence[Place], inner: Sequence[Place]) -> bool:
+    """Whether one sheet lies over most of another."""
+    top, foot = max(outer[0].down, inner[0].down), min(outer[-1].down, inner[-1].down)
+    return foot - top > MOSTLY * (inner[-1].down - inner[0].down)
+
+
 def _sheets(layers: Sequence[Worn], peeled: bool) -> Iterator[Sheet]:
     """Every sheet of cloth that can be seen, the innermost first."""
     every = [(each.layer, outline) for each in layers for outline in each.sheets]
     outer = len(every) - 1
-    tiers = sum(len(each.tiers) for each, _ in every) if peeled else len(every[-1][0].tiers)
+    covered = [
+        not peeled and any(_covers(over, outline) for _, over in every[at + 1 :])
+        for at, (_, outline) in enumerate(every)
+    ]
+    tiers = sum(len(each.tiers) for (each, _), under in zip(every, covered, strict=True) if not under)
     most = max(FEW, min(MOST, FOLDS // tiers))
     thin = min(16, 8 + 56 // len(every))
     for number, (cloth, outline) in enumerate(every):
-        under = not peeled and number < outer
+        under = covered[number]
         cut = 1.0 - 1.35 * number / outer if peeled and number else pi
         yield Sheet(cloth, outline, number, under, min(most, thin) if under else most, cut)

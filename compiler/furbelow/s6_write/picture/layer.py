@@ -53,7 +53,7 @@ def layer(sheet: Sheet, form: Form, view: View) -> Iterator[str]:
             f"{tier.piece} {sheet.number}",
             above,
             last=number == len(tiers) - 1,
-            span=sheet.layer.share * pi,
+            span=min(1.0, sheet.layer.share) * pi,
             most=sheet.most,
             fine=not sheet.under,
         )
@@ -95,6 +95,8 @@ def _tier(sheet: Sheet, number: int, columns: Sequence[Column], view: View, tint
     else:
         yield creases(columns, luck)
         yield gathers(columns, tier, luck)
+    if number == 0:
+        yield line([column.spots[0] for column in columns[::2] if column.hem.near > 0] or [columns[0].hem], INK, SEAM)
     facing = [column.hem for column in columns[::2] if column.hem.near > 0]
     if not last and facing:
         yield line(facing, INK, SEAM)

@@ -58,7 +58,7 @@ class Tier(NamedTuple):
 
 
 class Layer(NamedTuple):
-    """alike: so many lie on each other. share: how much of the way round it reaches; 1 for a ring.
+    """alike: so many lie on each other. share: how much of the way round it reaches; 1 for a ring, more where it wraps over itself.
 
     sheer: one sees through it. lining: another cloth than the outermost layer. trim: how wide what is sewn on its edge is.
     """
@@ -196,23 +196,23 @@ def _layer(run: Run, pieces: tuple[str, ...], waist: float, outer: str, band: Ba
     # A casing or shirring at the top of the layer itself is drawn as the band, and the layer begins below it.
     taken = band.depth if band and start == 0 else 0.0
     top = float(edge_now(bench, f"{pieces[0]}.top").set_length)
-    share = 1.0 if first.ring else min(WIDEST_OPEN, top / waist)
-    tiers = [_tier(run, pieces[0], share, taken, waist), *(_tier(run, piece, share, 0.0) for piece in pieces[1:])]
+    rounds = 1.0 if first.ring else top / waist
+    tiers = [_tier(run, pieces[0], rounds, taken, waist), *(_tier(run, piece, rounds, 0.0) for piece in pieces[1:])]
     cloth = _cloth(bench, pieces[0])
     width = solved.materials[last.trim].amounts.get("width") if last.trim else None
     return Layer(
         tuple(tiers),
         start + taken,
         layered(bench, pieces[-1]),
-        share,
+        rounds if rounds >= 1 else min(WIDEST_OPEN, rounds),
         is_net(solved, cloth),
         cloth != outer,
         float(width.as_length_mm()) if width else 0.0,
     )
 
 
-def _tier(run: Run, piece: str, share: float, taken: float, worn_at: float = 0.0) -> Tier:
-    """A tier of a layer as if it reached all the way round.
+def _tier(run: Run, piece: str, rounds: float, taken: float, worn_at: float = 0.0) -> Tier:
+    """A tier of a layer as if it reached just once round.
 
     taken: of its top, by the band. worn_at: the length that its top lies at when worn, where that is not what it is sewn to.
     """
@@ -225,9 +225,9 @@ def _tier(run: Run, piece: str, share: float, taken: float, worn_at: float = 0.0
     )
     return Tier(
         piece,
-        worn_at or float(top.set_length) / share,
-        float(bench.edge(f"{piece}.top").cloth_length) / share,
-        float(bench.edge(f"{piece}.bottom").cloth_length) / share,
+        worn_at or float(top.set_length) / rounds,
+        float(bench.edge(f"{piece}.top").cloth_length) / rounds,
+        float(bench.edge(f"{piece}.bottom").cloth_length) / rounds,
         depth,
         bending_length(solved, name, cloth.starched),
         float(gram_per_m2(solved, name)) / 1e6,
