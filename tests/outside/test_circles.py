@@ -8,7 +8,7 @@ from math import isclose, pi
 import pytest
 from furbelow.garment.ring_sector import RingSector
 
-from tests.techniques.small import INCH, sound
+from tests.techniques.small import INCH, sound, work
 
 
 def ring_of(pieces: str, hem: str) -> RingSector:
@@ -62,7 +62,8 @@ def test_a_circle_skirt_has_the_published_radius(name: str, part: Fraction, copi
 
 
 def _halves(copies: int, arc: Fraction) -> RingSector:
-    worked = sound(
+    # The ring is printed for a smaller waist than that of the wearer here, who could not put it on.
+    worked = work(
         f"flounce: {{from: net, count: {copies}, length: 26 in / {copies}, depth: 22 in}}",
         f"""- ring cut: {{piece: flounce, hem: 26 in / {copies} + 2 * pi * 22 in * {arc}}}
         - join ends: {{of: flounce, into: one ring}}""",
@@ -72,3 +73,14 @@ def _halves(copies: int, arc: Fraction) -> RingSector:
     assert ring is not None
     assert worked.bench.edge("flounce.top").set_length == 26 * INCH
     return ring
+
+
+def test_a_hoop_half_way_up_a_flared_skirt_is_as_long_as_the_arc_there() -> None:
+    """Definition: between arcs of 120 cm and 200 cm, 40 cm apart, the arc 10 cm above the hem is 180 cm long, for an arc grows
+    as its radius does. The channel's tape of 16 mm lies from 9.2 cm to 10.8 cm."""
+    hoop = "- boning channel: {piece: base, above hem: 9.2 cm, tape: tape, bone: bone, overlap: 6 cm}"
+    pieces = "base: {from: net, length: 120 cm, depth: 40 cm}"
+    worked = sound(pieces, f"- ring cut: {{piece: base, hem: 200 cm}}\n- join ends: {{of: base}}\n{hoop}")
+    assert {used.material: used.amount for used in worked.performed[-1].used}["bone"] == 1800 + 60
+    # The end seams take nothing of an arc that is told as finished.
+    assert worked.bench.edge("base.bottom").set_length == 2000

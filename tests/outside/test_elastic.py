@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.techniques.small import refused, sound
+from tests.techniques.small import refused, sound, work
 
 SKIRT = "skirt: {from: lawn, length: 160 cm, depth: 50 cm}"
 STEPS = """- join ends: {of: skirt, seam: 1 cm}
@@ -19,3 +19,12 @@ def test_20_cm_stretched_to_28_is_40_percent_and_to_40_is_100(stretch: str, pass
     rated = f"  rated: {{kind: elastic, width: 20 mm, stretch: {stretch}}}\n"
     sound(SKIRT, STEPS.replace("LONG", passes), materials=rated)
     refused("FB409", SKIRT, STEPS.replace("LONG", too_short), materials=rated)
+
+
+@pytest.mark.parametrize(("stretch", "believed"), [("100%", True), ("125%", True), ("300%", False)])
+def test_a_rating_that_elastic_has_is_believed(stretch: str, believed: bool) -> None:
+    """Good elastic stretches to twice its length and goes back: infosekolah.net, Elastic (notion). A braided one drawn from
+    2 in to 4.5 in, 125 %: littlestitchstudio.com, Braided elastic 1/4 in. None of them names 300 %."""
+    rated = f"  rated: {{kind: elastic, width: 20 mm, stretch: {stretch}}}\n"
+    warned = {fault.code for fault in work(SKIRT, STEPS.replace("LONG", "70 cm"), materials=rated).warnings}
+    assert ("FB426" not in warned) == believed

@@ -211,6 +211,14 @@ class Bench(NamedTuple):
         left = cloth.piece.cut_depth - self.edges[f"{piece}.top"].used - self.edges[f"{piece}.bottom"].used
         return left / 2 if cloth.folded else left
 
+    def along(self, piece: str, above: Fraction) -> Fraction:
+        """How long a ring or flat length of a piece is on a line so far above its bottom edge: between two arcs, less the
+        higher it lies."""
+        hem, sector = self.edges[f"{piece}.bottom"].cloth_length, self.cloths[piece].piece.ring
+        if sector is None:
+            return hem
+        return hem - (sector.hem - sector.top) / sector.depth * above * self.strips_round(piece)
+
     def seam_at(self, name: str) -> Seam | None:
         """The seam that a name means: `flounce.top` the one this edge is in, `lining.ends`, `lower.joins`."""
         if name in self.seams:

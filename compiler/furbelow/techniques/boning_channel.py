@@ -102,7 +102,7 @@ class BoningChannel:
         if fault := _no_hoop(bench, step, Phrasing(solved, room), solved, piece):
             return refused(bench, step, (piece,), fault)
         edge, copies = bench.edge(f"{piece}.bottom"), bench.cloths[piece].copies
-        around, overlap = edge.cloth_length, step.mm("overlap")
+        around, overlap = bench.along(piece, step.mm("above hem") + width_of(solved, tape) / 2), step.mm("overlap")
         gap, apart = 2 * width_of(solved, bone) + 20, pins_apart(solved, room, edge)
         return Performed(
             step,

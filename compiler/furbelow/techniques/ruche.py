@@ -87,11 +87,11 @@ class Ruche:
         strip, on = word_of(step.written, "strip"), word_of(step.written, "on")
         if fault := _not_to_sew_on(bench, step, solved, Phrasing(solved, room), strip, on):
             return refused(bench, step, (strip, on), fault)
-        base = bench.edge(f"{on}.bottom")
+        base, length = bench.edge(f"{on}.bottom"), _line(bench, step, strip, on)
         edges = [bench.edge(f"{strip}.{side}") for side in ("top", "bottom")]
-        after = bench.with_edges(*(edge._replace(set_length=base.cloth_length, gathered="ruche") for edge in edges))
+        after = bench.with_edges(*(edge._replace(set_length=length, gathered="ruche") for edge in edges))
         lines = 2 if word_of(step.written, "lines") == TWO else 1
-        cloth, length, copies = edges[0].cloth_length, base.cloth_length, base.copies
+        cloth, copies = edges[0].cloth_length, base.copies
         apart = pins_apart(solved, room, bench.edge(f"{on}.bottom"), after.edge(f"{strip}.top"))
         row = Sewn(StitchType.LOCK, cloth, copies, room.gathering_stitch)
         on_it = Sewn(StitchType.LOCK, length, copies, room.seam_stitch)
@@ -195,13 +195,14 @@ def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, say: Phrasing
             f"`{base.name}` is gathered {say.ratio(base.ratio)} to 1, and a ruche lies on flat cloth, 1 to 1",
             help="sew the ruche on before the gathers",
         )
-    if top.cloth_length < base.cloth_length:
+    line = _line(bench, step, strip, on)
+    if top.cloth_length < line:
         return fault_at(
             written,
             "strip",
             "FB314",
-            f"`{strip}` has {say.length(top.cloth_length)} of cloth for {say.length(base.cloth_length)},"
-            f" {say.length(base.cloth_length - top.cloth_length)} too little to gather",
+            f"`{strip}` has {say.length(top.cloth_length)} of cloth for {say.length(line)},"
+            f" {say.length(line - top.cloth_length)} too little to gather",
             help="make the strip longer",
         )
     depth, reach = bench.depth(on), step.mm("above hem") + bench.depth(strip)
@@ -222,6 +223,11 @@ def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, say: Phrasing
             help="take a smaller inset, or one line",
         )
     return None
+
+
+def _line(bench: Bench, step: SolvedStep, strip: str, on: str) -> Fraction:
+    """How long the piece is where the middle of the strip lies on it."""
+    return bench.along(on, step.mm("above hem") + bench.depth(strip) / 2)
 
 
 TECHNIQUE = Ruche()

@@ -76,6 +76,7 @@ proof-elastic-limit-heavy = bis { $limit } genügt jedes Gummiband, das kürzer 
 
 proof-thickness = Keine Naht ist dicker, als die Maschine schafft
 proof-thickest = die dickste misst etwa { $thick }
+proof-thickest-none = nichts wird zusammengenäht
 
 proof-clear = Nichts liegt einem anderen im Weg
 proof-clear-things = { $things ->

@@ -76,6 +76,7 @@ proof-elastic-limit-heavy = up to { $limit } any elastic shorter than the waist 
 
 proof-thickness = No seam is thicker than the machine takes
 proof-thickest = the thickest is about { $thick }
+proof-thickest-none = nothing is seamed
 
 proof-clear = Nothing lies in the way of anything else
 proof-clear-things = { $things ->

@@ -76,6 +76,7 @@ proof-elastic-limit-heavy = hasta { $limit } sirve cualquier goma más corta que
 
 proof-thickness = Ninguna costura es más gruesa de lo que admite la máquina
 proof-thickest = la más gruesa tiene cerca de { $thick }
+proof-thickest-none = no se une nada con costuras
 
 proof-clear = Nada estorba a ninguna otra cosa
 proof-clear-things = { $things ->

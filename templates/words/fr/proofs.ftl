@@ -76,6 +76,7 @@ proof-elastic-limit-heavy = jusqu’à { $limit }, tout élastique plus court qu
 
 proof-thickness = Aucune couture n’est plus épaisse que la machine ne l’admet
 proof-thickest = la plus épaisse fait { $thick } environ
+proof-thickest-none = rien n’est assemblé
 
 proof-clear = Rien n’est en travers d’autre chose
 proof-clear-things = { $things ->

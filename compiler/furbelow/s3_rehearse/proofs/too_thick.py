@@ -1,6 +1,7 @@
 """The thickest seam is within what a home machine sews.
 
-Guarantees: the plies of each seam, gathers counted by their ratio, are thinner than the machine takes; else it warns.
+Guarantees: the plies that lie under the foot at once in each seam, gathers counted by their ratio, are thinner than the
+    machine takes, also where a side seam crosses the seams of tiers; else it warns.
 Cannot know: the presser foot, needle and patience of the sewist; thickness is reckoned from weight.
 Source: house rule, maker to confirm.
 """
@@ -10,6 +11,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment.bench import Seam
 from furbelow.garment.limits import thickness
 from furbelow.garment.message import Length, Part
 from furbelow.s3_rehearse.run import Proof, Run
@@ -20,26 +22,38 @@ CLAIM = "proof-thickness"
 def thickest(run: Run) -> tuple[Fraction, str]:
     """The thickness of the thickest seam in mm, and its name; nothing where there is no seam."""
     worst, name = Fraction(0), ""
-    edges = [edge for edge in run.final.edges.values() if "." in edge.name]
     for seam in run.final.seams.values():
-        pieces = [ply.piece for ply in seam.plies]
-        if not run.sound(pieces):
-            continue
-        full = {
-            edge.pieces[0]: edge.ratio for edge in edges if edge.name in seam.edges or edge.name in run.final.layered
-        }
-        thick = sum(
-            (
-                thickness(run.solved, run.solved.pieces[ply.piece].piece.cloth.text)
-                * ply.copies
-                * full.get(ply.piece, 1)
-                for ply in seam.plies
-            ),
-            Fraction(0),
-        )
-        if thick > worst:
+        if run.sound(ply.piece for ply in seam.plies) and (thick := _under_foot(run, seam)) > worst:
             worst, name = thick, seam.name
     return worst, name
+
+
+def _under_foot(run: Run, seam: Seam) -> Fraction:
+    """What lies under the foot at once, at the thickest place of a seam."""
+    if not seam.edges or not all(edge.endswith((".start", ".end")) for edge in seam.edges):
+        return sum(_plies(run, seam), Fraction(0))
+    # A side seam runs through one tier after the other, and over the seams between them, doubled.
+    tiers = {ply.piece for ply in seam.plies}
+    across = (
+        each
+        for each in run.final.seams.values()
+        if each is not seam and len(each.edges) == 2 and {ply.piece for ply in each.plies} <= tiers and len(tiers) > 1
+    )
+    crossed = (2 * sum(_plies(run, each), Fraction(0)) for each in across)
+    return max((*_plies(run, seam), *crossed))
+
+
+def _plies(run: Run, seam: Seam) -> list[Fraction]:
+    """The thickness of each ply in a seam, gathers counted by their ratio."""
+    full = {
+        edge.pieces[0]: edge.ratio
+        for edge in run.final.edges.values()
+        if "." in edge.name and (edge.name in seam.edges or edge.name in run.final.layered)
+    }
+    return [
+        thickness(run.solved, run.solved.pieces[ply.piece].piece.cloth.text) * ply.copies * full.get(ply.piece, 1)
+        for ply in seam.plies
+    ]
 
 
 def prove(run: Run) -> Proof:
@@ -57,4 +71,5 @@ def prove(run: Run) -> Proof:
                 severity=Severity.WARNING,
             ),
         )
-    return Proof(CLAIM, (Part("proof-thickest", {"thick": Length(worst, "off")}),), faults)
+    shown = Part("proof-thickest", {"thick": Length(worst, "off")}) if worst else Part("proof-thickest-none")
+    return Proof(CLAIM, (shown,), faults)

@@ -17,6 +17,7 @@ from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-length"
 MUCH_OFF = Fraction(1, 20)  # of the length asked: then a depth or a formula is wrong; house rule, maker to confirm
+MOST_SUMMANDS = 8  # a longer sum is not read
 OFF_FLOOR = mm(20).value  # nearer than this a hem is trodden on; house rule, maker to confirm
 
 
@@ -40,7 +41,7 @@ def prove(run: Run) -> Proof:
                     f"the garment is {long} long and {wanted} is asked, {off} {'too long' if gap > 0 else 'too short'}",
                     Label(worn.length.span, f"asks for {wanted}"),
                     (Label(solved.pieces[lowest].piece.span, "the lowest edge of the garment"),),
-                    notes=(f"{' + '.join(say.length(depth.mm) for depth in depths)} = {say.length(drop)}",),
+                    notes=(f"{_summed([say.length(depth.mm) for depth in depths])} = {say.length(drop)}",),
                     help=f"make the depths add up, for instance `{lowest}` {off}"
                     f" {'shallower' if gap > 0 else 'deeper'}",
                     severity=Severity.ERROR if abs(gap) > asked * MUCH_OFF else Severity.WARNING,
@@ -74,3 +75,10 @@ def from_top(run: Run, lowest: str) -> list[tuple[str, Fraction]]:
         above = hung or next(piece for piece, drop in run.drops.items() if drop == level)
         chain.insert(0, (above, level - run.hangs[above]))
     return chain
+
+
+def _summed(depths: list[str]) -> str:
+    """A sum as it can be read: of many depths the first and the last, and how many lie between."""
+    if len(depths) > MOST_SUMMANDS:
+        depths = [*depths[:2], f"{len(depths) - 3} more", depths[-1]]
+    return " + ".join(depths)
