@@ -37,13 +37,14 @@ HIPS = sorted(
 
 
 def _told(ring: float, level: float, hips: float) -> bool:
-    """Whether a seam of so many mm round, sewn shut so far below the top, is told to be too narrow to get into."""
-    pieces = f"""yoke: {{from: lawn, cut length: {ring + 20} mm, cut depth: {level + 10} mm}}
+    """Whether a seam of so many mm round, so far below the top, is told to be too narrow to get into. The top is wide."""
+    pieces = f"""yoke: {{from: lawn, length: 200 cm, cut depth: {level + 10} mm}}
 skirt: {{from: lawn, length: 200 cm, depth: 60 cm}}"""
-    steps = """- join ends: {of: yoke, seam: 1 cm}
-- join ends: {of: skirt, seam: 1 cm}
-- gather: {edge: skirt.top, to: yoke.bottom}
-- attach: {edge: skirt.top, to: yoke.bottom, seam: 1 cm}"""
+    steps = f"""- join ends: {{of: yoke, seam: 1 cm}}
+- join ends: {{of: skirt, seam: 1 cm}}
+- gather: {{edge: yoke.bottom, length: {ring} mm}}
+- gather: {{edge: skirt.top, to: yoke.bottom}}
+- attach: {{edge: skirt.top, to: yoke.bottom, seam: 1 cm}}"""
     return "FB423" in work(pieces, steps, hips=f"{hips} mm").codes
 
 
