@@ -231,14 +231,14 @@ steps:
 """
 
 
-def _chosen(*choices: dict[str, str]) -> ClassOrder:
-    spec = _spec(CHOSEN)
+def _chosen(*choices: dict[str, str], text: str = CHOSEN) -> ClassOrder:
+    spec = _spec(text)
     body = read_wearers(("a.yaml", b"wearer: a\nbody: {waist_girth: 80 cm}\n")).value
     assert body is not None
     orders = []
     for number, chosen in enumerate(choices, 1):
-        text = f"wearer: a\nbody: {{waist_girth: 80 cm}}\nchoices: {{{', '.join(f'{k}: {v}' for k, v in chosen.items())}}}\n"
-        read = read_wearers(("a.yaml", text.encode())).value
+        asked = f"wearer: a\nbody: {{waist_girth: 80 cm}}\nchoices: {{{', '.join(f'{k}: {v}' for k, v in chosen.items())}}}\n"
+        read = read_wearers(("a.yaml", asked.encode())).value
         assert read is not None
         orders.append(Order(spec, str(number), body[0].body, read[0].choices, Workroom()))
     return _order_of(orders)
@@ -260,6 +260,18 @@ def test_cloth_of_different_widths_comes_off_a_bolt_of_each_width() -> None:
     assert {strip.wearer for strip in order.cutting.sheet("lawn").strips} == {"1", "3"}
     assert {strip.wearer for strip in order.cutting.sheet("lawn 2").strips} == {"2"}
     assert order.solved.materials["lawn 2"].amounts["width"].value == 900
+
+
+def test_who_needs_the_whole_width_cuts_from_the_bolt_of_all() -> None:
+    """Of 140 cm 1 cm stays spare, but for the piece of 139.5 cm: the cloth is one and the same."""
+    text = CHOSEN.replace("depth: 50 cm}", "cut depth: deep}").replace(", length: 50 cm", "")
+    text = text.replace("choices:\n", "choices:\n  deep: {default: 55 cm, from: 50 cm, to: 140 cm}\n")
+    order = _chosen({"deep": "60 cm"}, {"deep": "139.5 cm"}, text=text)
+    assert list(order.cutting.sheets) == ["lawn"]
+    sheet = order.cutting.sheet("lawn")
+    assert {strip.wearer for strip in sheet.strips} == {"1", "2"}
+    assert sheet.plan.usable_width == sheet.bolt.usable_width == 1400
+    assert faults(sheet.plan, sheet.strips, sheet.bolt, _prices(sheet.price)) == []
 
 
 def test_every_garment_keeps_the_length_that_the_spec_lays_by() -> None:
