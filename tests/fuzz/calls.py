@@ -203,7 +203,8 @@ def _cutting(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str
 
 def _make(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
     arguments, files = _body(luck, garment)
-    return ["spec.yaml", *arguments, "--no-pdf", "--replace", "--out", "out"], files
+    form = luck.choice(["text", "json"])
+    return ["spec.yaml", *arguments, "--no-pdf", "--replace", "--out", "out", "--format", form], files
 
 
 def _why(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:

@@ -120,6 +120,9 @@ def test_a_warning_fails_a_strict_check(capsys: pytest.CaptureFixture[str], tmp_
 JSON = [
     ["check", LARKSPUR],
     ["check", "nowhere.yaml"],
+    ["make", LARKSPUR, "--size", "M", "--no-pdf", "--out", "guide"],
+    ["make", LARKSPUR, "--class", CLASS, "--only", "Bo", "--only", "Ada", "--no-pdf", "--out", "class"],
+    ["make", LARKSPUR, "--size", "Q", "--out", "guide"],
     ["cutting", LARKSPUR, "--size", "M"],
     ["cutting", LARKSPUR],
     ["why", LARKSPUR, "flounce.depth", "--size", "M"],
@@ -171,7 +174,10 @@ def test_lengths_are_told_one_way(capsys: pytest.CaptureFixture[str]) -> None:
 
 
 @pytest.mark.parametrize("call", JSON)
-def test_the_json_of_every_verb_is_as_its_schema_says(call: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+def test_the_json_of_every_verb_is_as_its_schema_says(
+    call: list[str], capsys: pytest.CaptureFixture[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
     schema = json.loads((SPECS.parent / "schemas" / "answer.schema.json").read_text(encoding="utf-8"))
     Draft202012Validator.check_schema(schema)
     validator = Draft202012Validator(schema)

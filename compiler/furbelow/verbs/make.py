@@ -12,6 +12,7 @@ from furbelow.verbs.cutting_limits import add_limits, within_limits
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, STOPPED, WRONG_USE
 
 if TYPE_CHECKING:
+    from furbelow.order.make_one import Finished
     from furbelow.order.order import Order
     from furbelow.verbs.reading import Reader
 
@@ -49,6 +50,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     )
     parser.add_argument("--dismiss", action="store_true", help="take the guides of who has left out of the folder")
     add_limits(parser)
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_make)
 
 
@@ -83,10 +85,15 @@ def _make(options: argparse.Namespace) -> int:
     shelf = Shelf(Path(options.out), options.replace)
     one = make_one(orders[0], shelf, with_pdf=not options.no_pdf, with_measures=not options.no_measures)
     reader.tell(one.faults)
-    if one.page is None:
-        return SPEC_AT_FAULT
-    print(f"{safe(one.whose)}: {one.page}", flush=True)
-    return DONE
+    if options.format == "json":
+        reader.print_json({"pages": [_told(one)]})
+    elif one.page is not None:
+        print(f"{safe(one.whose)}: {one.page}", flush=True)
+    return SPEC_AT_FAULT if one.page is None else DONE
+
+
+def _told(one: Finished) -> dict[str, object]:
+    return {"of": one.whose, "page": None if one.page is None else one.page.as_posix(), "unchanged": one.unchanged}
 
 
 def _make_together(
@@ -108,13 +115,16 @@ def _make_together(
     else:
         named = reader.class_name(options.wearer)
         finished = make_class(orders, named, shelf, crew, unread, how, progress.planned)
-    complete, all_made = 0, not unread
+    complete, all_made, told = 0, not unread, list[dict[str, object]]()
     try:
         for one in finished:
             if one.faults:
                 progress.clear()
                 reader.tell(one.faults)
-            progress.finished(one)
+            if options.format == "json":
+                told.append(_told(one))
+            else:
+                progress.finished(one)
             complete += one.page is not None
             all_made = all_made and one.page is not None
     except KeyboardInterrupt:
@@ -124,4 +134,6 @@ def _make_together(
         return STOPPED
     finally:
         crew.end()
+    if options.format == "json":
+        reader.print_json({"pages": told})
     return DONE if all_made else SPEC_AT_FAULT
