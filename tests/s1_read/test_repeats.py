@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 from furbelow.diagnose.fault import Span
 from furbelow.garment.solved import Solved
-from furbelow.garment.spec import Spec, Written
+from furbelow.garment.spec import LayerName, Spec, Word, Written, each_of
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.formula import parse_formula
 from furbelow.measure.formula_parser import Formula
@@ -126,7 +126,7 @@ def test_a_piece_with_a_count_of_0_is_left_out_with_its_steps_and_its_cloth() ->
     assert "narrow hem" not in words
     assert "neaten" not in words
     stack = next(step.written for step in solved.steps if step.written.technique == "stack layers")
-    assert len(stack.args["layers"].value) == 3
+    assert len([each for each in each_of(stack.args["layers"].value) if isinstance(each, LayerName)]) == 3
 
 
 def test_a_step_is_done_only_when_its_condition_holds() -> None:
@@ -206,3 +206,18 @@ def test_a_row_with_a_repeat_and_a_technique_is_told() -> None:
         NETS.replace("  - for: k from 1 to layers\n", "  - for: k from 1 to layers\n    press: {piece: band}\n")
     )
     assert ("FB136", "`press` stands in one row with a group of steps", 29, 5) in found
+
+
+def test_strips_are_joined_before_their_piece_is_worked_on_where_nobody_says_when() -> None:
+    pieced = NETS.replace("length: 3 m, depth: 50 cm}", "length: 3 m, depth: 50 cm, piecing: &}").replace(
+        "&", "{seam: 1 cm, shortest: 40 cm, most joins: 2}"
+    )
+    steps = read(pieced).steps
+    assert [(step.index, step.technique) for step in steps[:3]] == [(0, "join strips"), (1, "join ends"), (2, "gather")]
+    assert [each.text for each in each_of(steps[0].args["of"].value) if isinstance(each, Word)] == ["net_1"]
+    assert proved(pieced).pieces["net_1"].piece.piecing is not None
+    # Said once, it is done where it is said.
+    said = read(
+        pieced.replace("steps:\n  - for", "steps:\n  - join strips: {of: net_1}\n  - press: {piece: band}\n  - for", 1)
+    )
+    assert [step.technique for step in said.steps[:3]] == ["join strips", "press", "join ends"]

@@ -29,6 +29,7 @@ from furbelow.s1_read.lower_steps import StepLowering, stack_names
 from furbelow.s1_read.names import Names, unknown_name
 from furbelow.s1_read.rounds import Rounds, Row
 from furbelow.s1_read.sayings import Sayings
+from furbelow.s1_read.unsaid_joins import with_joins
 from furbelow.s1_read.values import Formulas, answer_at, map_at, maps_in, rows_at, text_at, value_at, word_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
 
@@ -109,6 +110,7 @@ class _Lowering:
             self.rounds,
             frozenset(entry.key for entry in map_at(self.tree, "techniques").entries),
         ).steps(rows)
+        steps = with_joins(steps, pieces)
         rules, accepted = self._rules(), self._accepted()
         notes = self.say.at(self.tree, "notes").strip()
         faults = (*self.names.faults, *self.formulas.faults, *self.rounds.faults, *self.say.faults, *self.faults)

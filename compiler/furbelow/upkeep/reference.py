@@ -52,6 +52,8 @@ _SAID_ONCE = (
     " repeat may go is known from the range of the one choice that it names; how far it goes, from what is chosen.",
     "A piece whose count comes to 0 is left out for that body, and the steps on it fall away; in a list only its name does. So"
     " a lining or a pocket is a choice `{default: 1, from: 0, to: 1, step: 1}`. Cloth that then nothing uses is not bought.",
+    "Strips that the cutting plan pieces are joined before the piece is first worked on; `join strips` is written where they are to"
+    " be joined at another time, or together with others.",
     "### Shared by several garments",
     "`use: library/nets.yaml` takes a library: a file that begins with `library: 1` and holds any of `body`, `sizes`, `choices`,"
     " `measures`, `materials` and `techniques`. `based on: plain.yaml` takes a whole garment. What stands in the spec is laid over"

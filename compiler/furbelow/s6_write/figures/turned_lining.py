@@ -14,6 +14,7 @@ from furbelow.s6_write.figures.section import LEVEL, Section, captioned, note_be
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
+LETTERS = ("a", "b", "c")  # the lining, the band, the layers
 FAR = 30.0  # mm of the layers and the lining that are drawn below the seam
 
 
@@ -37,7 +38,7 @@ def turned_lining(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet.write((8, low + 30), words.text("figure-lining-turned"), bold=True)
     tip, low = drawing.as_worn(sheet, low + 96)
     sheet.callout((tip[0] - 36, tip[1] - 24), numbers.at("turned-lining-turn"), tip)
-    note_below(sheet, low + 20, words)
+    note_below(sheet, drawing.legend(sheet, low + 4), words)
     caption = captioned(words, done, "figure-lining-caption", values)
     return Figure("lining", sheet.svg(), words.text("figure-lining-alt", values), caption)
 
@@ -72,8 +73,8 @@ class _Drawing:
         said = self.words.said(Length(self.width))
         low = cut.at(0, 0)[1]
         sheet.across(cut.at(-self.seam, 0)[0], cut.at(0, 0)[0], low + 24, said, low + 10, below=True)
-        for level, name in zip((3, 1.5, 0), reversed(self.names), strict=True):
-            sheet.paragraph((8, cut.at(0, level)[1] + 4), name, cut.at(-self.seam, 0)[0] - 14)
+        for level, letter in zip((0, 1.5, 3), LETTERS, strict=True):
+            sheet.write((cut.at(-self.seam, 0)[0] - 14, cut.at(0, level)[1] + 4), letter, "end", bold=True)
         return tip, low + 26
 
     def as_worn(self, sheet: Sheet, y: float) -> tuple[tuple[float, float], float]:
@@ -86,9 +87,14 @@ class _Drawing:
         fold = cut.turn(0, 4, 5, to_right=False)
         cut.ply([cut.at(self.seam, 4), cut.at(0, 4), *fold, cut.at(FAR, 5)], -self.sides[2], self.gathered[1])
         cut.stitch(1.2, 1, 4)
-        right, low = cut.at(FAR, 0)[0] - 4, cut.at(0, 0)[1]
-        top = cut.at(0, 5)[1]
-        sheet.write((right, top - 14), self.names[0], "end")
-        sheet.write((cut.at(-self.deep, 0)[0], top - 14), self.names[1])
-        sheet.paragraph((right, low + 24), self.names[2], 190, "end")
-        return cut.at(0, 5), low + 30
+        right, left = cut.at(FAR, 0)[0] + 10, cut.at(-self.deep, 0)[0] - 14
+        for (x, level), letter in zip(((right, 5), (left, 2.5), (right, 0)), LETTERS, strict=True):
+            sheet.write((x, cut.at(0, level)[1] + 4), letter, "start" if x == right else "end", bold=True)
+        return cut.at(0, 5), cut.at(0, 0)[1] + 30
+
+    def legend(self, sheet: Sheet, y: float) -> float:
+        """What the letters stand for, a row each; the base line after the last."""
+        for letter, name in zip(LETTERS, self.names, strict=True):
+            sheet.write((8, y), letter, bold=True)
+            y = sheet.paragraph((26, y), name, sheet.width - 34)
+        return y
