@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
+from functools import cache
 from typing import Any, NamedTuple
 
 from babel import Locale
@@ -74,13 +75,8 @@ class Messages:
         self._own = {name: each.message for name, each in (mine or {}).items()}
         self.locale = Locale.parse(language.replace("-", "_"))
         self._point = self.locale.number_symbols["latn"]["decimal"]
-        self.bundle = FluentBundle([language], functions=self.functions(), use_isolating=False)
-        self._read: set[str] = set()
+        self.bundle, self._read = _bundle(language) if own else _shared(language)
         self.read("common")
-
-    def functions(self) -> dict[str, Callable[..., Any]]:
-        """What messages may call."""
-        return {"COUNT": self._count}
 
     def read(self, *files: str) -> None:
         """Make the messages of these files known; a file that is known already costs nothing."""
@@ -174,7 +170,15 @@ class Messages:
             return whole(value)
         return value if isinstance(value, str) else Given(value, self)
 
-    def _count(self, given: object) -> FluentInt:
+    def pieces(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
+        """Pieces of a garment by their names; who speaks of no garment has none."""
+        raise TypeError(f"speaks of no garment, and is asked for {named(given)}")
+
+    def edge(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
+        """An edge of pieces; who speaks of no garment has none."""
+        raise TypeError(f"speaks of no garment, and is asked for {named(given)}")
+
+    def count(self, given: object) -> FluentInt:
         """How many, to select by: `{ COUNT($to) -> [one] lies *[other] lie }`."""
         match value := value_of(given):
             case Things():
@@ -182,6 +186,34 @@ class Messages:
             case int():
                 return whole(value)
         raise TypeError(f"counts pieces, things and whole numbers, not {named(given)}")
+
+
+def _bundle(language: str) -> tuple[FluentBundle, set[str]]:
+    """The messages of a language that were asked for so far, and the files that they are from."""
+    functions: dict[str, Any] = {"COUNT": _count, "PIECE": _piece, "EDGE": _edge}
+    return FluentBundle([language], functions=functions, use_isolating=False), set()
+
+
+# Shared by all guides of a class, for what a message says hangs on its values alone.
+_shared = cache(_bundle)
+
+
+def _words_of(given: object) -> Messages:
+    if not isinstance(given, Given):
+        raise TypeError(f"takes a value of the garment, not {named(given)}")
+    return given.words
+
+
+def _count(given: object) -> FluentInt:
+    return whole(int(given)) if isinstance(given, FluentInt) else _words_of(given).count(given)
+
+
+def _piece(given: object, **how: str) -> str:
+    return _words_of(given).pieces(given, **how)
+
+
+def _edge(given: object, **how: str) -> str:
+    return _words_of(given).edge(given, **how)
 
 
 def whole(number: int) -> FluentInt:

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from fractions import Fraction
-from typing import Any
 
 from fluent.runtime.types import FluentInt
 
@@ -45,9 +44,6 @@ class Words(Messages):
         self.say, self.letters = say, letters or {}
         super().__init__(language, say.room.words)
 
-    def functions(self) -> dict[str, Callable[..., Any]]:
-        return {**super().functions(), "PIECE": self._pieces, "EDGE": self._edge}
-
     def said(self, value: Value) -> str:
         match value:
             case Length(mm, how):
@@ -68,7 +64,7 @@ class Words(Messages):
             case Ratio(ratio):
                 return self.local(f"{float(ratio):.3g}")
             case Pieces():
-                return self._edge(value) if value.side else self._pieces(value)
+                return self.edge(value) if value.side else self.pieces(value)
             case Supply(name):
                 material = self.say.solved.materials[name].material
                 return material.about or self.name(name)
@@ -108,16 +104,16 @@ class Words(Messages):
             return self.local(shown)
         return self.text("unit", {"number": self.local(number), "unit": One(unit, UNITS_SAID)})
 
-    def _count(self, given: object) -> FluentInt:
+    def count(self, given: object) -> FluentInt:
         value = value_of(given)
         if not isinstance(value, Pieces):
-            return super()._count(given)
+            return super().count(given)
         return whole(2 if value.stack else len(dict.fromkeys(value.names)))  # the layers of a stack are several
 
-    def _pieces(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
+    def pieces(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         pieces = value_of(given)
         if isinstance(pieces, Things):
-            return _begun(self.listed([self._pieces(each, form=form, case=case) for each in pieces.items]), at)
+            return _begun(self.listed([self.pieces(each, form=form, case=case) for each in pieces.items]), at)
         if not isinstance(pieces, Pieces):
             raise TypeError(f"takes pieces, not {named(given)}")
         if pieces.stack:
@@ -129,7 +125,7 @@ class Words(Messages):
         return {
             "named": flag(not self.say.solved.spec.is_translated),
             "name": stack.stack.replace("_", " "),
-            "pieces": self._pieces(Pieces(stack.names), form=form, case="of"),
+            "pieces": self.pieces(Pieces(stack.names), form=form, case="of"),
             "form": form,
             "case": case,
         }
@@ -145,7 +141,7 @@ class Words(Messages):
         }
         return self.text("piece", told)
 
-    def _edge(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
+    def edge(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         edge = value_of(given)
         if not isinstance(edge, Pieces) or not edge.side:
             raise TypeError(f"takes an edge, not {named(given)}")
@@ -154,7 +150,7 @@ class Words(Messages):
         told: dict[str, Value | str] = {
             "side": edge.side,
             "count": len(dict.fromkeys(edge.names)),
-            "pieces": self._pieces(edge, form=form, case="of"),
+            "pieces": self.pieces(edge, form=form, case="of"),
             "case": case,
         }
         return _begun(self.text("edge", told), at)
