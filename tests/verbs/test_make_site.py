@@ -67,6 +67,7 @@ def test_every_link_of_the_page_leads_to_a_file_of_the_site(site: Path) -> None:
         "index.html",
         "class-cutting.html",
         "class.json",
+        "teacher.html",
         "shopping.md",
         "materials.csv",
         "furbelow.json",

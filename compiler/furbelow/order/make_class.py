@@ -28,6 +28,7 @@ from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.guide import Caution
 from furbelow.s6_write.pages.class_files import class_files
 from furbelow.s6_write.pages.class_page import Made, Missing, class_page, class_words
+from furbelow.s6_write.pages.teacher_page import Pupil, teacher_files
 
 Unread = tuple[int, ...]  # the lines of the rows of the class file that could not be read
 Seen = Callable[[int], None]
@@ -93,6 +94,7 @@ class _Making:
         self.garments: dict[int, Garment] = {}
         self.lists: dict[int, ShoppingList] = {}
         self.made: list[Made] = []
+        self.pupils: list[Pupil] = []
         self.missing: list[Missing] = []
         self.keys: dict[str, str] = {}  # what each guide was made from, by its folder
         # What is for all is told in the language that most of the guides are in.
@@ -186,6 +188,7 @@ class _Making:
             folder = self.folders[order.wearer]
             self.keys[folder] = one.made_from
             self.made.append(Made(order.number, whose(order), folder, one.files))
+            self.pupils.append(Pupil(order.number, whose(order), order.notes, one.work))
             page = self.shelf.folder / folder / "guide.html"
             yield Finished(order.wearer, page, faults, unchanged=one.unchanged)
 
@@ -234,7 +237,8 @@ class _Making:
             words,
             with_pdf=self.how.each.with_pdf,
         )
-        files = {**class_files(page, ordered, cautions, words), REGISTER: as_file(now._replace(named=of_all))}
+        sheets = {} if self.are_sizes else teacher_files(ordered, of_all, self.pupils, words)
+        files = {**class_files(page, ordered, cautions, words), **sheets, REGISTER: as_file(now._replace(named=of_all))}
         faults = self.shelf.put(files, self.kind, made_from)
         told = () if faults else self._others()
         return Finished(of_all, None if faults else self.shelf.folder / "index.html", (*faults, *told))

@@ -27,8 +27,9 @@ from furbelow.s5_buy.class_cutting import Garment
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.cautions import general_cautions
-from furbelow.s6_write.guide.guide import Caution
+from furbelow.s6_write.guide.guide import Caution, Guide
 from furbelow.s6_write.guide.unmeasured import unmeasured
+from furbelow.s6_write.guide.worked import Worked, worked_of
 from furbelow.s6_write.pages.files import files_of, guide_files
 from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.pages.unset_letters import unset_letters
@@ -107,6 +108,7 @@ class WrittenPupil(NamedTuple):
     shopping: ShoppingList | None = None
     made_from: str = ""
     unchanged: bool = False
+    work: tuple[Worked, ...] = ()  # for the plan of lessons
 
 
 def plan_pupil(to_plan: ToPlan) -> PlannedPupil:
@@ -129,14 +131,17 @@ def write_pupil(asked: Asked) -> WrittenPupil:
     found = planned.value
     if found is None:
         return WrittenPupil((), planned.faults)
+    order, _ = _received(asked.order)
+    guide = guide_of(found, whose(order), pile=order.number if asked.share else 0)
+    work = tuple(worked_of(found.rehearsal, found.shopping, guide)) if asked.share else ()
     if (files := asked.shelf.stands(asked.made_from)) is not None:
-        return WrittenPupil(files, (), found.shopping, asked.made_from, unchanged=True)
-    made = pupil_files(asked, found)
+        return WrittenPupil(files, (), found.shopping, asked.made_from, unchanged=True, work=work)
+    made = pupil_files(asked, order, found, guide)
     if made.value is None:
         return WrittenPupil((), made.faults)
     kept_out = asked.shelf.put(made.value, SetKind.GUIDE, asked.made_from)
     names = () if kept_out else tuple(made.value)
-    return WrittenPupil(names, (*made.faults, *kept_out), found.shopping, asked.made_from)
+    return WrittenPupil(names, (*made.faults, *kept_out), found.shopping, asked.made_from, work=work)
 
 
 def _planned(asked: Asked) -> Staged[Planned]:
@@ -148,10 +153,8 @@ def _planned(asked: Asked) -> Staged[Planned]:
     return Staged(None, proved.faults) if proved.value is None else planned_from_pile(proved.value, asked.share)
 
 
-def pupil_files(asked: Asked, found: Planned) -> Staged[Mapping[str, bytes]]:
+def pupil_files(asked: Asked, order: Order, found: Planned, guide: Guide) -> Staged[Mapping[str, bytes]]:
     """The files of a guide by name. The faults are those of writing; planning has told its own."""
-    order, _ = _received(asked.order)
-    guide = guide_of(found, whose(order), pile=order.number if asked.share else 0)
     guide = replace(guide, of_person=not order.size)
     if not asked.how.with_measures:
         guide = unmeasured(guide, order.spec)

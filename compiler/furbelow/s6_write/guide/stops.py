@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench
@@ -18,7 +19,7 @@ def stops(rehearsal: Rehearsal, shopping: ShoppingList, words: Words) -> list[st
     told = [""] * len(shopping.minutes)
     if rehearsal.run.room.sitting is None:
         spent = Fraction(0)
-        for at, (minutes, safe) in enumerate(zip(shopping.minutes, _safe(rehearsal), strict=True)):
+        for at, (minutes, safe) in enumerate(zip(shopping.minutes, safe_stops(rehearsal), strict=True)):
             spent += minutes
             if safe and spent >= STRETCH:
                 told[at], spent = words.text("stop"), Fraction(0)
@@ -28,27 +29,32 @@ def stops(rehearsal: Rehearsal, shopping: ShoppingList, words: Words) -> list[st
 
 
 def sitting_ends(rehearsal: Rehearsal, shopping: ShoppingList) -> list[int]:
-    """The steps after which a sitting ends, but for the last.
+    """The steps after which a sitting ends, but for the last."""
+    sitting = rehearsal.run.room.sitting
+    longest = SITTING if sitting is None else sitting / 60
+    return sittings(shopping.minutes, safe_stops(rehearsal), longest)
 
-    It is the last safe place within its time; a step longer than a sitting has one of its own.
+
+def safe_stops(rehearsal: Rehearsal) -> list[bool]:
+    """For each step whether the work may be put away after it; after the last there is nothing to put away."""
+    return [_safe_to_stop(done.after) for done in rehearsal.run.performed[:-1]] + [False]
+
+
+def sittings(minutes: Sequence[Fraction], safe: Sequence[bool], longest: Fraction) -> list[int]:
+    """After which pieces of work, by their place, a sitting of so many minutes ends, but for the last.
+
+    It is the last safe place within its time; what takes longer than a sitting has one of its own.
     """
-    safe, room = _safe(rehearsal), rehearsal.run.room
-    longest = SITTING if room.sitting is None else room.sitting / 60
     ends: list[int] = []
     spent, since, last_safe = Fraction(0), Fraction(0), -1
-    for at, minutes in enumerate(shopping.minutes):
-        if spent + minutes > longest and last_safe >= 0:
+    for at, each in enumerate(minutes):
+        if spent + each > longest and last_safe >= 0:
             ends.append(last_safe)
             spent, last_safe = since, -1
-        spent, since = spent + minutes, since + minutes
+        spent, since = spent + each, since + each
         if safe[at]:
             last_safe, since = at, Fraction(0)
     return ends
-
-
-def _safe(rehearsal: Rehearsal) -> list[bool]:
-    """For each step whether the work may be put away after it; after the last there is nothing to put away."""
-    return [_safe_to_stop(done.after) for done in rehearsal.run.performed[:-1]] + [False]
 
 
 def _safe_to_stop(bench: Bench) -> bool:

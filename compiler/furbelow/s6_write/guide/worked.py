@@ -1,0 +1,37 @@
+"""The work of a guide as a plan of lessons needs it: each operation with its time, its set-up and whether it may end a lesson."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from furbelow.garment.technique import SetUp
+from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s5_buy.hours import LAST_LOOK, in_fives
+from furbelow.s5_buy.shopping import ShoppingList
+from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.guide.stops import safe_stops
+
+
+class Worked(NamedTuple):
+    """One operation. technique: the word of the language for it; empty for what is no step of the spec."""
+
+    letter: str
+    title: str
+    minutes: int
+    set_up: SetUp
+    safe: bool
+    technique: str = ""
+
+
+def worked_of(rehearsal: Rehearsal, shopping: ShoppingList, guide: Guide) -> Iterator[Worked]:
+    """All the work of the guide in its order: the pile, the steps, the last look."""
+    steps = {operation.key: operation for operation in guide.operations}
+    for first in guide.cut:
+        yield Worked(first.letter, first.title, in_fives(shopping.cutting_minutes), SetUp.TABLE, True)
+    for done, minutes, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal), strict=True):
+        if operation := steps.get(f"step-{done.step.written.index + 1}"):
+            told = (operation.letter, operation.title, in_fives(minutes))
+            yield Worked(*told, done.setup, safe, done.step.written.technique)
+    last = guide.operations[-1]
+    yield Worked(last.letter, last.title, LAST_LOOK, SetUp.NOTHING, True)

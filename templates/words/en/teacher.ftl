@@ -1,0 +1,43 @@
+### The sheets for whoever leads a class: lessons, progress, labels, the measuring form, practice pieces.
+
+teacher-skip = Skip to the lessons
+teacher-for = sheets for whoever leads { $whose }
+teacher-keep = These sheets hold names and notes. Keep them to yourself; everybody has a guide of their own.
+
+## The lessons
+
+teacher-lessons = The lessons
+# $length: of a lesson.
+teacher-lessons-are = Lessons of { $length }, at the pace of the workroom. Everybody stops at the last place where the work can be put away.
+teacher-lesson = Lesson { $number }
+teacher-pile = The pile of cut pieces
+teacher-letter = Letter
+teacher-work = Work
+teacher-pupil = Pupil
+teacher-stops = Where each stops: after this letter.
+# $machines (a list)
+teacher-machines = Have ready, so that nobody waits: { $machines }.
+# Said only inside the message above. $count (number)
+teacher-machine = { $set-up ->
+    [straight] { $count } x sewing machine set to straight stitch
+    [zigzag] { $count } x sewing machine set to zigzag
+    [overlocker] { $count } x overlocker
+    [attachment] { $count } x sewing machine with the pleating attachment
+   *[iron] { $count } x iron with its board
+ }
+# $first, $last: letters. $time: of the whole lesson.
+teacher-absent = Who misses this lesson catches up { $first } to { $last } before the next one: about { $time }.
+
+## The sheets
+
+teacher-progress = Progress
+teacher-progress-are = Tick a letter when its work is done and every check in it holds. A dash: that guide has no such work.
+teacher-marks = Marks
+teacher-marks-are = The same letters, for what you find when you look at the work.
+teacher-labels = Labels for the piles
+teacher-labels-are = Cut the labels apart and lay one on each pile. Each tells what has to lie under it.
+teacher-form = Measuring form
+teacher-form-are = Measure over what is worn under the garment. The tape lies flat and is not pulled. Take each measure twice.
+teacher-practice = Practice pieces
+# $ways, $strips (numbers)
+teacher-practice-are = Each of the { $ways } ways of working is tried out before it is sewn on the garment: { $strips } strips of { $length } x { $depth } for each pupil and each way. Buy { $bought } more of the { $cloth } for them.
