@@ -133,7 +133,8 @@ def write_pupil(asked: Asked) -> WrittenPupil:
         return WrittenPupil((), planned.faults)
     order, _ = _received(asked.order)
     guide = guide_of(found, whose(order), pile=order.number if asked.share else 0)
-    work = tuple(worked_of(found.rehearsal, found.shopping, guide)) if asked.share else ()
+    letters = {piece: letter.removeprefix(str(order.number)) for piece, letter in found.cutting.letters.items()}
+    work = tuple(worked_of(found.rehearsal, found.shopping, guide, letters)) if asked.share else ()
     if (files := asked.shelf.stands(asked.made_from)) is not None:
         return WrittenPupil(files, (), found.shopping, asked.made_from, unchanged=True, work=work)
     made = pupil_files(asked, order, found, guide)

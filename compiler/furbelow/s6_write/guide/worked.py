@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import NamedTuple
 
-from furbelow.garment.technique import SetUp
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import OwnInstructions, Performed, SetUp
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import LAST_LOOK, in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.guide.guide import Guide
 from furbelow.s6_write.guide.stops import safe_stops
+from furbelow.s6_write.words.words import Words
+from furbelow.techniques import technique_of
 
 
 class Worked(NamedTuple):
@@ -24,14 +27,30 @@ class Worked(NamedTuple):
     technique: str = ""
 
 
-def worked_of(rehearsal: Rehearsal, shopping: ShoppingList, guide: Guide) -> Iterator[Worked]:
-    """All the work of the guide in its order: the pile, the steps, the last look."""
+def worked_of(
+    rehearsal: Rehearsal, shopping: ShoppingList, guide: Guide, letters: Mapping[str, str]
+) -> Iterator[Worked]:
+    """All the work of the guide in its order: the pile, the steps, the last look.
+
+    letters: of the pieces, without the number of one pupil, for the titles are said to everybody.
+    """
+    words = Words(guide.language, Phrasing(rehearsal.solved, rehearsal.run.room), letters)
     steps = {operation.key: operation for operation in guide.operations}
     for first in guide.cut:
         yield Worked(first.letter, first.title, in_fives(shopping.cutting_minutes), SetUp.TABLE, True)
     for done, minutes, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal), strict=True):
         if operation := steps.get(f"step-{done.step.written.index + 1}"):
-            told = (operation.letter, operation.title, in_fives(minutes))
+            title = _title(done, words) or operation.title
+            told = (operation.letter, title, in_fives(minutes))
             yield Worked(*told, done.setup, safe, done.step.written.technique)
     last = guide.operations[-1]
     yield Worked(last.letter, last.title, LAST_LOOK, SetUp.NOTHING, True)
+
+
+def _title(done: Performed, words: Words) -> str:
+    """What the step is called; empty where a maker named it in her own words."""
+    told = technique_of(done.step.written).instructions(done, words.say)
+    if isinstance(told, OwnInstructions):
+        return ""
+    words.read(done.step.written.technique.replace(" ", "-"))
+    return words.text(told.title, told.values)
