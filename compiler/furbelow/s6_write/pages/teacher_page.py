@@ -9,6 +9,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from fractions import Fraction
 from hashlib import sha256
+from itertools import pairwise
 from json import dumps
 from math import ceil
 
@@ -18,7 +19,7 @@ from furbelow.garment.technique import SetUp
 from furbelow.s5_buy.class_cutting import share_of
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.pile import tags
-from furbelow.s6_write.guide.stops import sittings
+from furbelow.s6_write.guide.stops import SITTING, sittings
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.worked import Worked
 from furbelow.s6_write.pages.own_font import OwnFont, own_font
@@ -26,7 +27,6 @@ from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.words import Words
 
-LESSON = Fraction(120)  # minutes, where the workroom names no sitting; house rule, maker to confirm
 # A practice strip, long and deep in mm, and how many a pupil needs for each way of working; house rule, maker to confirm.
 STRIP, STRIPS = (Fraction(300), Fraction(100)), 2
 _MACHINES = {
@@ -101,7 +101,7 @@ def teacher_page(order: ClassOrder, whose: str, pupils: Sequence[Pupil], words: 
     """The sheets for the guides that were made."""
     words.read("teacher", "pile")
     sitting = order.room.sitting
-    longest = LESSON if sitting is None else sitting / 60
+    longest = SITTING if sitting is None else sitting / 60
     letters = sorted({each.letter for pupil in pupils for each in pupil.work}, key=lambda letter: (len(letter), letter))
     return TeacherPage(
         title=order.solved.spec.title,
@@ -176,8 +176,8 @@ def _title(work: Worked, words: Words) -> str:
 
 def _apart(work: Sequence[Worked], longest: Fraction) -> list[tuple[Worked, ...]]:
     ends = sittings([Fraction(each.minutes) for each in work], [each.safe for each in work], longest)
-    starts = [0, *(end + 1 for end in ends[:-1])]
-    return [tuple(work[start : end + 1]) for start, end in zip(starts, ends, strict=True)]
+    bounds = [0, *(end + 1 for end in ends), len(work)]
+    return [tuple(work[start:end]) for start, end in pairwise(bounds)]
 
 
 def _machines(work: Sequence[Sequence[Worked]], longest: Fraction, words: Words) -> str:
