@@ -41,14 +41,28 @@ class Finished(NamedTuple):
     unchanged: bool = False  # it stood there already
 
 
-def make_one(order: Order, shelf: Shelf, *, with_pdf: bool = True, with_measures: bool = True) -> Finished:
-    """The guide for one body, put on the shelf."""
+def make_one(
+    order: Order, shelf: Shelf, *, with_pdf: bool = True, with_measures: bool = True, shown: bool = False
+) -> Finished:
+    """The guide for one body, put on the shelf. shown: with the plan for who shows the work."""
     made = make_guide(order, with_pdf=with_pdf, with_measures=with_measures, kept=shelf.kept_plans())
     if made.value is None:
         return Finished(order.wearer, None, made.faults)
-    kept_out = shelf.put(made.value.files, SetKind.GUIDE)
+    files = {**made.value.files, **(_demonstration(order, made.value.planned) if shown else {})}
+    kept_out = shelf.put(files, SetKind.GUIDE)
     page = None if kept_out else shelf.folder / "guide.html"
     return Finished(order.wearer, page, (*made.faults, *kept_out))
+
+
+def _demonstration(order: Order, found: Planned) -> Mapping[str, bytes]:
+    from furbelow.s6_write.guide.demonstration import demonstration
+    from furbelow.s6_write.pages.demonstration_page import demonstration_html
+
+    # Each part may be shown by itself, so each says its cautions.
+    guide = replace(guide_of(found, whose(order), for_some=True), of_person=not order.size)
+    plan, words = demonstration(*found, guide)
+    page = demonstration_html(plan, guide, words, own_font(order.room.font))
+    return {"demonstration.html": page.encode("utf-8")}
 
 
 def make_guide(

@@ -41,6 +41,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     parser.add_argument("--no-pdf", action="store_true", help="leave the PDF files out")
     parser.add_argument("--no-measures", action="store_true", help="leave the measures of bodies out of all pages")
     parser.add_argument(
+        "--demonstration", action="store_true", help="write the plan for who shows the work too, beside one guide"
+    )
+    parser.add_argument(
         "--workers", metavar="N", type=_workers, help="processes that work at the same time; as many as the machine has"
     )
     parser.add_argument(
@@ -77,13 +80,17 @@ def _make(options: argparse.Namespace) -> int:
         return WRONG_USE
     unread = unread_rows(reader.told, options.wearer)
     if options.every_size or len(orders) > 1 or unread:
+        if options.demonstration:
+            print("furbelow: --demonstration goes with one guide: give --size NAME or --only NAME", file=sys.stderr)
+            return WRONG_USE
         return _make_together(options, reader, orders, unread)
     from furbelow.diagnose.report_text import safe
     from furbelow.order.make_one import make_one
     from furbelow.order.shelf import Shelf
 
     shelf = Shelf(Path(options.out), options.replace)
-    one = make_one(orders[0], shelf, with_pdf=not options.no_pdf, with_measures=not options.no_measures)
+    with_pdf, with_measures = not options.no_pdf, not options.no_measures
+    one = make_one(orders[0], shelf, with_pdf=with_pdf, with_measures=with_measures, shown=options.demonstration)
     reader.tell(one.faults)
     if options.format == "json":
         reader.print_json({"pages": [_told(one)]})

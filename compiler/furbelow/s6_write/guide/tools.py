@@ -99,6 +99,14 @@ def tools(
             yield _row(words, message)
 
 
+def tool_of(asked: SetUp | Tool) -> str:
+    """The message that names what a set-up or a step asks for; empty where that goes without saying."""
+    if isinstance(asked, SetUp):
+        return _OF_SET_UP.get(asked, "")
+    own = _SET_UP_OF.get(asked)
+    return _OF_SET_UP[own] if own else _DECLARED.get(asked, "")
+
+
 def _row(words: Words, message: str, values: Values | None = None) -> Row:
     return Row(words.text(message, values), words.why(message, values))
 
