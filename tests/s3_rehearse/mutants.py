@@ -8,9 +8,11 @@ shown to be as sound: `equivalent` says why.
 from __future__ import annotations
 
 import copy
+import re
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Any
 
 import yaml
@@ -23,12 +25,14 @@ from furbelow.s1_read.read_spec import read_spec
 from tests.demos.demos import NAMES, SPECS
 from tests.s3_rehearse.families import FAMILIES, Doc, spec_of
 
+# A plain length, as a maker writes it.
+_LENGTH = re.compile(r"[0-9./ ]+ (?:mm|cm|m|in)")
 FINISHING = ("press", "starch", "turn seam")  # left out, the garment is less neat and as sound
 
 
 @dataclass(frozen=True)
 class Mutant:
-    kind: str  # drop, double, swap, early, late, side, count, cut
+    kind: str  # drop, double, swap, early, late, side, count, cut; tiny and huge numbers; narrow and deep pieces
     technique: str
     what: str
     doc: Doc
@@ -70,7 +74,10 @@ def mutants(doc: Doc) -> Iterator[Mutant]:
         yield _changed(doc, "double", technique, at, lambda steps, at=at: steps.insert(at, copy.deepcopy(steps[at])))
         yield _changed(doc, "early", technique, at, lambda steps, at=at: steps.insert(0, steps.pop(at)))
         yield _changed(doc, "late", technique, at, lambda steps, at=at: steps.append(steps.pop(at)))
-        for key, value in args.items():
+        for key, value in args.items() if isinstance(args, dict) else ():
+            if isinstance(value, str) and _LENGTH.fullmatch(value) and Fraction(value.split()[0]):
+                for kind, said in (("tiny", "0.2 mm"), ("huge", "4 m")):
+                    yield _with_arg(doc, kind, technique, at, key, said)
             for side, other in (("top", "bottom"), ("bottom", "top")):
                 if isinstance(value, str) and value.endswith(f".{side}"):
                     yield _with_arg(doc, "side", technique, at, key, f"{value.removesuffix(side)}{other}")
@@ -82,6 +89,11 @@ def mutants(doc: Doc) -> Iterator[Mutant]:
 
         yield _changed(doc, "swap", technique, at, swapped)
     for name, piece in doc["pieces"].items():
+        for kind, key, share in (("narrow", "length", "/ 3"), ("deep", "depth", "* 4")):
+            if piece.get(key) is not None:
+                changed = copy.deepcopy(doc)
+                changed["pieces"][name][key] = f"({piece[key]}) {share}"
+                yield Mutant(kind, "", f"{name} with its {key} {share}", changed)
         changed = copy.deepcopy(doc)
         changed["pieces"][name]["count"] = f"{piece.get('count', '1')} + 1"
         yield Mutant("count", "", f"one {name} more", changed)
@@ -100,8 +112,18 @@ def equivalent(mutant: Mutant, sound: Outcome, got: Outcome, doc: Doc) -> str:
         return "a finishing step"
     if mutant.kind == "count" and got.final is not None and _all_stacked(got.final, mutant.what.split()[1]):
         return "the copy is one more layer of the stack"
+    if mutant.kind == "count" and any(
+        "patch pocket" in step and step["patch pocket"]["pocket"] == mutant.what.split()[1] for step in doc["steps"]
+    ):
+        return "a pocket at each side"
     if mutant.kind == "drop" and mutant.technique in ("neaten", "narrow hem"):
         return "nothing there ravels" if not _left_raw(got, doc) else ""
+    if mutant.kind == "deep" and "length" in doc["worn"] and got.final is not None:
+        return "other proportions of one length, which is proved"
+    if mutant.kind == "narrow" and got.final is not None and not any(cloth.ring for cloth in got.final.cloths.values()):
+        return "a flat garment, whose ties are asked whether they reach round"
+    if mutant.kind == "tiny" and mutant.what.endswith("below top: 0.2 mm"):
+        return "it lies as high as it can"
     if mutant.kind in ("swap", "early", "late") and _books(got) == _books(sound):
         return "another order with the same cut sizes, lengths and finished edges"
     return ""
@@ -125,7 +147,8 @@ def _left_raw(got: Outcome, doc: Doc) -> bool:
 
 def _all_stacked(final: Bench, piece: str) -> bool:
     """Every copy of the piece lies in a stack."""
-    return any(edge.partition(".")[0] == piece for edge in final.layered)
+    # A piece that is cut for each of several layers bears their number behind its name.
+    return any(edge.partition(".")[0].rstrip("_0123456789") == piece for edge in final.layered)
 
 
 def _step(step: Doc) -> tuple[str, Doc]:

@@ -286,6 +286,14 @@ def _not_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, band: 
             f"`{band}` is closed to a ring while `{edge.name}` is open",
             help="leave the ends of the band open",
         )
+    if bench.cloths[band].copies > 1:
+        return fault_at(
+            written,
+            "band",
+            "FB305",
+            f"there are {bench.cloths[band].copies} of `{band}` and 1 edge to sew it to",
+            help=f"cut `{band}` once",
+        )
     if edge.copies > 1:
         return fault_at(
             written,
