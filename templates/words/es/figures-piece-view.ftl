@@ -5,12 +5,12 @@
 figure-piece-before = Antes:
 figure-piece-after = Después:
 figure-piece-alike = { $copies } iguales
-figure-piece-ring = un aro, longitudes de contorno
+figure-piece-ring = un aro, medidas alrededor
 figure-piece-flat = en plano
 # Qué cara de la tela se ve.
 figure-piece-up = { $up ->
-    [margins] con los márgenes encima
-    [either] con cualquier cara encima
+    [margins] márgenes encima
+    [either] cualquier cara encima
     [wrong] con el revés encima
    *[right] con el derecho encima
  }
