@@ -62,9 +62,11 @@ def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) ->
     _body(sheet, top, top + 46, OUTER, OUTER, wrong=True)
     _mouth_front(sheet, top, INNER, drawn_in)
     _mouth_front(sheet, top, OUTER, False)
-    _label(sheet, top + 2, said("figure-rings-cut-edges"), (MIDDLE - OUTER, top), True)
-    _label(sheet, top + 38, said("figure-rings-wrong-side"), (MIDDLE - OUTER, top + 34), False)
-    _label(sheet, top + 76, said("figure-rings-right-side"), (MIDDLE - 0.85 * HEM, top + 76), False)
+    low = _label(sheet, top + 2, said("figure-rings-cut-edges"), (MIDDLE - OUTER, top), True)
+    low = max(top + 38, low + 2)
+    low = _label(sheet, low, said("figure-rings-wrong-side"), (MIDDLE - OUTER, top + 34), False)
+    low = max(top + 76, low + 2)
+    _label(sheet, low, said("figure-rings-right-side"), (MIDDLE - 0.85 * HEM, top + 76), False)
     sheet.callout((MIDDLE + OUTER + 30, top + 26), numbers.at(*PINNED), (MIDDLE + SEAM_AT * OUTER, top + 26))
     low = sheet.bottom + LEADING + 8
     sheet.write((sheet.width / 2, low), said("figure-rings-note"), "middle", colour=SOFT)
@@ -76,10 +78,12 @@ def _words(sheet: Sheet, y: float, name: str, how: str) -> None:
     sheet.paragraph((8, y), how, WORDS)
 
 
-def _label(sheet: Sheet, y: float, words: str, to: Point, worked: bool) -> None:
+def _label(sheet: Sheet, y: float, words: str, to: Point, worked: bool) -> float:
+    """Words with a line to what they name; the base line after the last of them."""
     low = sheet.paragraph((8, y), words, WORDS, bold=worked, colour=ACCENT if worked else INK)
     middle = (y + low - LEADING) / 2 - 4
     sheet.line([(WORDS + 12, middle), to], ACCENT if worked else SOFT, THIN)
+    return low
 
 
 def _curve(y: float, half: float, front: bool) -> list[Point]:
