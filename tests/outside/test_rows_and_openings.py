@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
+from furbelow.garment.bias import BiasStrip
 from furbelow.garment.levels import levels_of
 
-from tests.techniques.small import sound, work
+from tests.techniques.small import INCH, sound, work
 
 
 def test_rows_at_even_heights_each_hide_the_seam_of_the_one_below_and_the_lowest_is_sewn_on_first() -> None:
@@ -88,3 +91,12 @@ def test_two_gores_take_no_more_cloth_than_one_rectangle_as_wide_as_both_ends_of
     piece = work(gores, "- gores: {piece: gore, hem: 40 cm}").solved.pieces["gore"]
     assert piece.blank == (600, 600)
     assert piece.rectangles * piece.blank[0] * piece.blank[1] == piece.count * piece.cut_area == 1_080_000
+
+
+def test_a_square_of_36_inches_gives_18_yards_of_bias_2_inches_wide() -> None:
+    # Handbooks of dressmaking, from memory: the length of bias is the area by the width, 36 x 36 / 2 = 648 in. Whole lines
+    # only are of use, so the square that we ask for this is larger by less than one line of 2 in on the diagonal, 2.83 in.
+    strip = BiasStrip(648 * INCH, 2 * INCH, Fraction(0))
+    side = strip.side(Fraction(1)) / INCH
+    assert 36 <= side < 36 + Fraction("2.83")
+    assert strip.gives * strip.width <= side**2 * INCH**2  # no more strip than cloth

@@ -128,9 +128,10 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
     "a shirred skirt": (
         """skirt: {from: lawn, length: 130 cm, depth: 60 cm}
         flounce: {from: lawn, length: 180 cm, depth: 15 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}
-        strip: {from: lawn, length: 180 cm, depth: 8 mm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}""",
-        """- join strips: {of: [flounce, strip]}
-        - neaten: {seam: [flounce.joins, strip.joins]}
+        strip: {from: lawn, length: 180 cm, depth: 8 mm}""",
+        """- join strips: {of: flounce}
+        - bias strip: {piece: strip}
+        - neaten: {seam: flounce.joins}
         - join ends: {of: skirt, seam: 1 cm}
         - join ends: {of: flounce, seam: 1 cm}
         - join ends: {of: strip, seam: 1 cm}

@@ -149,7 +149,7 @@ class Opening(NamedTuple):
 class Cloth(NamedTuple):
     """A piece on the bench. `in_parts`: cut in segments that are not joined yet.
 
-    blank: still the rectangle that its ring or its gores are to be cut from.
+    blank: still the rectangle that its ring, its gores or its bias strip are to be cut from.
     """
 
     piece: SolvedPiece
@@ -285,7 +285,7 @@ def laid_out(solved: Solved) -> Bench:
             piece,
             piece.count,
             in_parts=piece.piece.piecing is not None,
-            blank=piece.ring is not None or piece.gore is not None,
+            blank=piece.shaped,
         )
         ply = (Ply(name),)
         for side in ("top", "bottom", "start", "end"):

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Span
+from furbelow.garment.bias import BiasStrip
 from furbelow.garment.gore import Gore
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.spec import Material, Piece, Spec, Step
@@ -57,7 +58,7 @@ class Allowance(NamedTuple):
     `args` names length parameters of the step ("seam", "turn up"); each counts once, so naming one twice takes it
     twice. `doubles` marks a piece that is folded in half along its length: its cut depth is twice what shows.
     `hem` names the step length of the bottom edge, for a piece that is cut between two arcs; `gore`, for one that is cut
-    along a slanting line.
+    along a slanting line. `bias` names the seam of the square that a bias strip is cut from.
     """
 
     piece: str
@@ -66,13 +67,14 @@ class Allowance(NamedTuple):
     doubles: bool = False
     hem: str = ""
     gore: str = ""
+    bias: str = ""
 
 
 class SolvedPiece(NamedTuple):
     """A piece with its numbers in mm. cut_length = length + takes at start and end; cut_depth likewise.
 
-    ring: for a piece cut between two arcs, of which length is the upper one; gore: for one cut along a slanting line; None
-    for a rectangle. blank: length and depth of the rectangle to cut out; rectangles: how many of them.
+    ring: for a piece cut between two arcs, of which length is the upper one; gore: for one cut along a slanting line; bias:
+    for a strip on the bias; None for a rectangle. blank: length and depth of the rectangle to cut out; rectangles: how many of them.
     """
 
     piece: Piece
@@ -85,6 +87,12 @@ class SolvedPiece(NamedTuple):
     blank: tuple[Fraction, Fraction]
     ring: RingSector | None = None
     gore: Gore | None = None
+    bias: BiasStrip | None = None
+
+    @property
+    def shaped(self) -> bool:
+        """A step cuts it out of the rectangle that comes from the table."""
+        return bool(self.ring or self.gore or self.bias)
 
     @property
     def rectangles(self) -> int:

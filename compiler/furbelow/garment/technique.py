@@ -103,6 +103,7 @@ class Picture(StrEnum):
     PETERSHAM = "petersham"
     SEWN_ELASTIC = "sewn elastic"
     GORES = "gores"
+    BIAS_STRIP = "bias strip"
 
 
 class Tool(StrEnum):

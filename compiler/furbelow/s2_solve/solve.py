@@ -10,6 +10,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged, in_reading_order
+from furbelow.garment.bias import BiasStrip
 from furbelow.garment.gore import Gore
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.solved import Allowance, Solved, SolvedMaterial, SolvedPiece, SolvedStep
@@ -172,7 +173,14 @@ class Prepared(NamedTuple):
             self._ring(name, values, steps),
             (values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value),
         )
-        gore = self._gore(name, values, steps)
+        gore, bias, blank = self._gore(name, values, steps), self._bias(name, values, steps), cut
+        if ring:
+            blank = ring.blank(values["rounding"].value)
+        elif gore:
+            blank = gore.blank
+        elif bias:
+            side = bias.side(values["rounding"].value)
+            blank = (side, side)
         return SolvedPiece(
             piece=self.spec.pieces[name],
             count=int(values[f"{name}.count"].as_number()),
@@ -181,9 +189,10 @@ class Prepared(NamedTuple):
             depth=values[f"{name}.depth"].value,
             cut_depth=cut[1],
             folded=name in self.equations.folded,
-            blank=ring.blank(values["rounding"].value) if ring else gore.blank if gore else cut,
+            blank=blank,
             ring=ring,
             gore=gore,
+            bias=None if ring or gore else bias,
         )
 
     def _ring(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> RingSector | None:
@@ -203,6 +212,14 @@ class Prepared(NamedTuple):
         cloth = self.spec.materials.get(self.spec.pieces[name].cloth.text)
         paired = cloth is None or not cloth.one_way
         return Gore(values[f"{name}.length"].value, hem, *self._around(name, values), paired)
+
+    def _bias(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> BiasStrip | None:
+        """The square of a piece that a step cuts on the bias."""
+        taking = ((step, each.bias) for step in steps for each in self.takes.get(step.index, ()) if each.piece == name)
+        seam = next((values[step_name(step, bias)].as_length_mm() for step, bias in taking if bias), None)
+        if seam is None:
+            return None
+        return BiasStrip(values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value, seam)
 
     def _around(self, name: str, values: Mapping[str, Quantity]) -> tuple[Fraction, Fraction, Fraction, Fraction]:
         """The depth of a shaped piece, and what is taken above, below and at each end of it."""

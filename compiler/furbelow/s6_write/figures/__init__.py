@@ -14,6 +14,7 @@ from furbelow.garment.technique import Performed, Picture
 from furbelow.s3_rehearse.run import Run
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.figures.band_section import binding_strip, fitted_band, tape_round_edge
+from furbelow.s6_write.figures.bias_strip import bias_strip
 from furbelow.s6_write.figures.casing_section import band_with_channel
 from furbelow.s6_write.figures.channel_band import channel_band
 from furbelow.s6_write.figures.cutting import plan_figures
@@ -97,6 +98,7 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.PETERSHAM: petersham,
     Picture.SEWN_ELASTIC: sewn_elastic,
     Picture.GORES: gores,
+    Picture.BIAS_STRIP: bias_strip,
 }
 
 

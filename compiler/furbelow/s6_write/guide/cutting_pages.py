@@ -42,7 +42,7 @@ def _cut_line(piece: SolvedPiece, cutting: Cutting, words: Words) -> CutLine:
         cut_depth=words.said(Length(piece.blank[1], "cut")),
         finished=words.text("cut-finished-folded" if piece.folded else "cut-finished", finished),
         note=words.text(note, {"joins": joins}),
-        why=_numbers(piece.name, shaped=piece.ring is not None or piece.gore is not None),
+        why=_numbers(piece.name, shaped=piece.shaped),
     )
 
 

@@ -56,13 +56,16 @@ def strips_not_joined(bench: Bench, step: Step, arg: str, pieces: Iterable[str])
     """The fault of working on a pieced piece before its strips are one, or on a ring before it is cut out."""
     for piece in pieces:
         if bench.cloths[piece].blank:
+            numbers = bench.cloths[piece].piece
+            shape, cutter = ("gores are", "gores") if numbers.gore else ("ring is", "ring cut")
+            if numbers.bias:
+                shape, cutter = "bias strip is", "bias strip"
             return fault_at(
                 step,
                 arg,
                 "FB353",
-                f"`{piece}` is still a rectangle, and its {'gores are' if bench.cloths[piece].piece.gore else 'ring is'}"
-                " not cut out yet",
-                help=f"move its `{'gores' if bench.cloths[piece].piece.gore else 'ring cut'}` before this step",
+                f"`{piece}` is still a rectangle, and its {shape} not cut out yet",
+                help=f"move its `{cutter}` before this step",
             )
         if bench.cloths[piece].in_parts:
             return fault_at(
