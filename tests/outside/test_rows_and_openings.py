@@ -100,3 +100,14 @@ def test_a_square_of_36_inches_gives_18_yards_of_bias_2_inches_wide() -> None:
     side = strip.side(Fraction(1)) / INCH
     assert 36 <= side < 36 + Fraction("2.83")
     assert strip.gives * strip.width <= side**2 * INCH**2  # no more strip than cloth
+
+
+def test_a_row_with_a_heading_is_cut_deeper_by_its_frill_and_hangs_from_the_stitches() -> None:
+    # common practice, no source: cut = what hangs + heading + hems; here 20 + 2 + 0 cm of net that is left raw.
+    pieces = "base: {from: net, length: 120 cm, depth: 60 cm}\nrow: {from: net, length: 240 cm, depth: 20 cm}"
+    steps = """- join ends: {of: base}
+    - join ends: {of: row}
+    - headed row: {edge: row.top, on: base, above hem: 22 cm, heading: 2 cm}"""
+    worked = sound(pieces, steps)
+    assert worked.solved.pieces["row"].cut_depth == 220
+    assert levels_of(worked.bench).bottoms["row"] == 600 - 220 + 200  # it clears the hem of the base by 2 cm

@@ -180,10 +180,13 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
     ),
     "a hemmed petticoat": (
         """slip: {from: lawn, length: 120 cm, depth: 60 cm}
-        row: {from: net, length: 240 cm, depth: 15 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}""",
+        row: {from: net, length: 240 cm, depth: 15 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}
+        frill: {from: net, length: 240 cm, depth: 10 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}""",
         """- french seam: {of: slip}
-        - join strips: {of: row}
+        - join strips: {of: [row, frill]}
         - join ends: {of: row}
+        - join ends: {of: frill}
+        - headed row: {edge: frill.top, on: slip, above hem: 14 cm}
         - gather: {edge: row.top, length: 120 cm}
         - sew on: {edge: row.top, on: slip, above hem: 30 cm}
         - level waist: {edge: slip.top, front: 106 cm, side: 105 cm, back: 103 cm}

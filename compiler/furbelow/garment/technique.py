@@ -104,6 +104,7 @@ class Picture(StrEnum):
     SEWN_ELASTIC = "sewn elastic"
     GORES = "gores"
     BIAS_STRIP = "bias strip"
+    HEADED_ROW = "headed row"
 
 
 class Tool(StrEnum):

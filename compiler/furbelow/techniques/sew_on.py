@@ -46,7 +46,7 @@ from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off
 from furbelow.techniques.shared.laid_edges import edges_said, marks_on
 from furbelow.techniques.shared.laying import held_in_seam, margins, ravels
-from furbelow.techniques.shared.lines import HEIGHTS, LEVEL_OFF, down_to_line
+from furbelow.techniques.shared.lines import HEIGHTS, LEVEL_OFF, down_to_line, line_edge
 from furbelow.techniques.shared.marks import parts_of, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
@@ -94,7 +94,7 @@ class SewOn:
         arg = next(key for key in HEIGHTS if key in done.step.amounts)
         band = Band(facts.down, facts.down + seam)
         strip = Occupant(on, Lies.STRIP, f"the seam of `{name}`", down=band, arg=arg)
-        line = _line(done.before, on, facts.length)
+        line = line_edge(done.before, on, facts.length)
         windows = held_in_seam(done, solved, room, "seam", seam, done.before.edge(name), line)
         return OnCloth((*margins(ledger, seam, "seam", name), strip), windows)
 
@@ -109,7 +109,7 @@ class SewOn:
         if not isinstance(down, Fraction):
             return refused(bench, step, touches, down)
         length = bench.cloth_at(on, down)
-        line = _line(bench, on, length)
+        line = line_edge(bench, on, length)
         fault = (
             _not_to_sew_on(bench, step, solved, edge, on)
             or forms_differ(bench, written, "on", edge, line)
@@ -157,7 +157,7 @@ class SewOn:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, facts, before = done.step, facts_of(done, OnBase), done.before
         edge, on = before.edge(edge_of(step.written, "edge")), word_of(step.written, "on")
-        line, tails = _line(before, on, facts.length), tails_hang(edge)
+        line, tails = line_edge(before, on, facts.length), tails_hang(edge)
         ring, above = before.ring(edge), before.edge(f"{on}.top")
         each = (
             "sew-on-mark-line",
@@ -190,12 +190,6 @@ class SewOn:
             "stitch": Stitch(done.sewn[0].stitch),
         }
         return Instructions("sew-on-title", "sew-on-aim", actions, values, (PINS_OUT,), (Tool.PINS,))
-
-
-def _line(bench: Bench, on: str, length: Fraction) -> Edge:
-    """The line as an edge that lies flat: what is sewn on it is matched and pinned as to any other."""
-    edge = bench.edge(f"{on}.bottom")
-    return edge._replace(cloth_length=length, set_length=length, gathered="", marks=0, slit=False)
 
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, on: str) -> Fault | None:

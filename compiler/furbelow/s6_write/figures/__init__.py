@@ -25,6 +25,7 @@ from furbelow.s6_write.figures.finished_seam import flat_felled_seam, french_sea
 from furbelow.s6_write.figures.gathering import gathering
 from furbelow.s6_write.figures.gores import gores
 from furbelow.s6_write.figures.hang_loops import hang_loops
+from furbelow.s6_write.figures.headed_row import headed_row
 from furbelow.s6_write.figures.hem_section import trimmed_edge, turned_twice
 from furbelow.s6_write.figures.joined_strips import joined_strips
 from furbelow.s6_write.figures.layers import layers
@@ -99,6 +100,7 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.SEWN_ELASTIC: sewn_elastic,
     Picture.GORES: gores,
     Picture.BIAS_STRIP: bias_strip,
+    Picture.HEADED_ROW: headed_row,
 }
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
 from furbelow.garment.technique import Kind, Parameter, fault_at
@@ -45,6 +46,12 @@ def down_to_line(step: SolvedStep, say: Phrasing, piece: str) -> Fraction | Faul
         f"a line {say.length(at)} {where} does not lie on `{piece}`, which is {say.length(low - top)} deep when finished",
         help=f"write a height above 0 and below {say.length(low - top)}",
     )
+
+
+def line_edge(bench: Bench, on: str, length: Fraction) -> Edge:
+    """The line as an edge that lies flat: what is sewn on it is matched and pinned as to any other."""
+    edge = bench.edge(f"{on}.bottom")
+    return edge._replace(cloth_length=length, set_length=length, gathered="", marks=0, slit=False)
 
 
 def _taken(solved: Solved, piece: str, side: str) -> Fraction:
