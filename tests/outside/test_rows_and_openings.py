@@ -111,3 +111,12 @@ def test_a_row_with_a_heading_is_cut_deeper_by_its_frill_and_hangs_from_the_stit
     worked = sound(pieces, steps)
     assert worked.solved.pieces["row"].cut_depth == 220
     assert levels_of(worked.bench).bottoms["row"] == 600 - 220 + 200  # it clears the hem of the base by 2 cm
+
+
+def test_straps_stand_closer_behind_than_in_front_so_that_they_do_not_slip() -> None:
+    # common practice, no source: 16 to 20 cm in front, a few centimetres less behind, cut longer and tried on first.
+    pieces = "slip: {from: net, length: 116 cm, depth: 60 cm}\nstrap: {from: net, count: 2, length: 42 cm, depth: 2 cm}"
+    edges = "- join ends: {of: slip}\n- narrow hem: {edge: slip.top}"
+    words = sound(pieces, f"{edges}\n- straps: {{strap: strap, to: slip.top}}").words()
+    assert "From the middle of the front mark 9 cm to both sides, from the middle of the back 7 cm." in words
+    assert words.index("Put the garment on") < words.index("Sew each end on in a rectangle")

@@ -118,12 +118,14 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - sewn elastic: {edge: cuff.bottom, elastic: elastic, length: 90 cm}""",
     ),
     "a gored skirt": (
-        "gore: {from: lawn, count: 6, length: 20 cm, depth: 60 cm}",
+        """gore: {from: lawn, count: 6, length: 20 cm, depth: 60 cm}
+        strap: {from: lawn, count: 2, length: 40 cm, depth: 15 mm}""",
         """- gores: {piece: gore, hem: 40 cm}
         - join ends: {of: gore, into: one ring}
         - neaten: {seam: gore.ends}
         - narrow hem: {edge: gore.bottom}
-        - sewn elastic: {edge: gore.top, elastic: elastic, length: waist_girth - 8 cm}""",
+        - sewn elastic: {edge: gore.top, elastic: elastic, length: waist_girth - 8 cm}
+        - straps: {strap: strap, to: gore.top}""",
     ),
     "a shirred skirt": (
         """skirt: {from: lawn, length: 130 cm, depth: 60 cm}

@@ -171,6 +171,7 @@ class Bench(NamedTuple):
     units: Mapping[str, str] = {}  # piece -> the first piece of its unit
     layered: Mapping[str, str] = {}  # edge -> the stack it lies in
     sewn_on: Mapping[str, frozenset[str]] = {}  # piece -> trims, tapes and elastic that steps on it have used
+    straps: frozenset[str] = frozenset()  # pieces that go over the shoulders and hold the garment up
     spoiled: frozenset[str] = frozenset()  # pieces that a refused step touched: what follows from it is not said
 
     def edge(self, name: str) -> Edge:

@@ -105,6 +105,7 @@ class Picture(StrEnum):
     GORES = "gores"
     BIAS_STRIP = "bias strip"
     HEADED_ROW = "headed row"
+    STRAPS = "straps"
 
 
 class Tool(StrEnum):

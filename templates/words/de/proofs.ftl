@@ -112,6 +112,7 @@ proof-held-ring = { EDGE($edge, at: "start") }, ungedehnt { $rest }
 proof-held-cord = eine Kordel an { EDGE($edge, case: "dative") }
 proof-held-tied = eine Kordel, die um die Taille gebunden wird
 proof-held-band = ein Bund mit Verschluss
+proof-held-straps = Träger über den Schultern
 proof-held-none = nichts Bekanntes
 
 proof-way-round = Der Stoff zeigt seine rechte Stoffseite und hängt richtig herum

@@ -112,6 +112,7 @@ proof-held-ring = { EDGE($edge, at: "start") }, { $rest } at rest
 proof-held-cord = a cord at { EDGE($edge) }
 proof-held-tied = a cord that is tied round the waist
 proof-held-band = a band that closes
+proof-held-straps = straps over the shoulders
 proof-held-none = nothing that is known
 
 proof-way-round = Cloth shows its right face and hangs the right way up

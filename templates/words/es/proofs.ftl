@@ -112,6 +112,7 @@ proof-held-ring = { EDGE($edge, at: "start") }, { $rest } sin estirar
 proof-held-cord = un cordón en { EDGE($edge) }
 proof-held-tied = un cordón que se ata a la cintura
 proof-held-band = una cinturilla que se cierra
+proof-held-straps = tirantes sobre los hombros
 proof-held-none = nada que se sepa
 
 proof-way-round = La tela muestra su derecho y cuelga en su sentido

@@ -112,6 +112,7 @@ proof-held-ring = { EDGE($edge, at: "start") }, { $rest } au repos
 proof-held-cord = un cordon { EDGE($edge, case: "to") }
 proof-held-tied = un cordon que l’on noue autour de la taille
 proof-held-band = une ceinture qui se ferme
+proof-held-straps = des bretelles sur les épaules
 proof-held-none = rien de connu
 
 proof-way-round = Le tissu montre son endroit et tombe dans le bon sens

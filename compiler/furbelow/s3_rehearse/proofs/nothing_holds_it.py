@@ -35,6 +35,8 @@ def prove(run: Run) -> Proof:
     faults = [*_tight(run, body), *_beyond_belief(run)]
     if any(_closes_round(body, opening) for opening in ways_in(run.final)):
         return Proof(CLAIM, (Part("proof-held-band"),), tuple(faults))
+    if run.final.straps:
+        return Proof(CLAIM, (Part("proof-held-straps"),), tuple(faults))
     if run.solved.spec.worn.held_by:
         return Proof(CLAIM, (Part("proof-held-by-maker"),), tuple(faults))
     holds = next((ring for ring in run.rings if _holds(body, ring)), None)

@@ -44,6 +44,7 @@ from furbelow.s6_write.figures.row_on_line import row_on_line
 from furbelow.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
 from furbelow.s6_write.figures.seam_slit import seam_slit
 from furbelow.s6_write.figures.shirring import shirring
+from furbelow.s6_write.figures.straps import straps
 from furbelow.s6_write.figures.table_marks import table_marks_figures
 from furbelow.s6_write.figures.tucks import tucks
 from furbelow.s6_write.figures.turned_lining import turned_lining
@@ -101,6 +102,7 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.GORES: gores,
     Picture.BIAS_STRIP: bias_strip,
     Picture.HEADED_ROW: headed_row,
+    Picture.STRAPS: straps,
 }
 
 
