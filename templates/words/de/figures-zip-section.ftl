@@ -4,7 +4,7 @@ figure-zip-tape = Reißverschluss, Zähnchen schwarz
 figure-zip-alt = { $way ->
     [centred] Beide Nahtzugaben sind umgeschlagen und treffen sich über den Zähnchen; eine Steppnaht { $beside } auf jeder Seite geht durch Stoff, Nahtzugabe und Band.
     [lapped] Ein Bruch liegt { $near } neben den Zähnchen und ist auf sein Band genäht; der andere verdeckt sie und ist { $beside } von seinem Bruch festgesteppt.
-   *[invisible] Beide Nahtzugaben sind umgeschlagen; jede Hälfte ist dicht neben den Zähnchen nur an ihre Nahtzugabe genäht, keine Steppnaht geht durch den Stoff außen.
+   *[invisible] Auf { $opening } Öffnung sind beide Nahtzugaben umgeschlagen; jede Hälfte ist dicht neben den Zähnchen nur an ihre Nahtzugabe genäht, keine Steppnaht geht durch den Stoff außen.
  }
 figure-zip-caption = { $way ->
     [centred] Der Reißverschluss in der Mitte seiner Öffnung von { $opening }.{ figure-hatched }

@@ -4,7 +4,7 @@ figure-zip-tape = zip, its teeth black
 figure-zip-alt = { $way ->
     [centred] Both margins are folded back and meet over the teeth of the zip; a row { $beside } to each side goes through cloth, margin and tape.
     [lapped] One fold lies { $near } beside the teeth and is sewn to its tape; the other laps over them and is sewn { $beside } from its fold.
-   *[invisible] Both margins are folded back; each half of the zip is sewn to its margin alone, close beside the teeth, and no row goes through the cloth outside.
+   *[invisible] Over an opening of { $opening } both margins are folded back; each half of the zip is sewn to its margin alone, close beside the teeth, and no row goes through the cloth outside.
  }
 figure-zip-caption = { $way ->
     [centred] The zip in the middle of its opening of { $opening }.{ figure-hatched }

@@ -4,7 +4,7 @@ figure-zip-tape = cremallera, dientes en negro
 figure-zip-alt = { $way ->
     [centred] Los dos márgenes están doblados y se juntan sobre los dientes; un pespunte a { $beside } a cada lado atraviesa tela, margen y cinta.
     [lapped] Un doblez queda a { $near } de los dientes y va cosido a su cinta; el otro los cubre y va cosido a { $beside } de su doblez.
-   *[invisible] Los dos márgenes están doblados; cada mitad va cosida solo a su margen, pegada a los dientes, y ningún pespunte atraviesa la tela exterior.
+   *[invisible] En una abertura de { $opening } los dos márgenes están doblados; cada mitad va cosida solo a su margen, pegada a los dientes, y ningún pespunte atraviesa la tela exterior.
  }
 figure-zip-caption = { $way ->
     [centred] La cremallera en el centro de su abertura de { $opening }.{ figure-hatched }

@@ -4,7 +4,7 @@ figure-zip-tape = fermeture, dents en noir
 figure-zip-alt = { $way ->
     [centred] Les deux marges sont repliées et se rejoignent sur les dents ; une piqûre à { $beside } de chaque côté traverse tissu, marge et ruban.
     [lapped] Un pli est à { $near } des dents et piqué sur son ruban ; l’autre les recouvre et est piqué à { $beside } de son pli.
-   *[invisible] Les deux marges sont repliées ; chaque moitié est piquée à sa seule marge, tout contre les dents, et aucune piqûre ne traverse le tissu extérieur.
+   *[invisible] Sur une ouverture de { $opening }, les deux marges sont repliées ; chaque moitié est piquée à sa seule marge, tout contre les dents, et aucune piqûre ne traverse le tissu extérieur.
  }
 figure-zip-caption = { $way ->
     [centred] La fermeture au milieu de son ouverture de { $opening }.{ figure-hatched }

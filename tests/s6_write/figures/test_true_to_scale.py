@@ -109,7 +109,7 @@ def test_the_piece_view_says_every_length_and_depth_of_what_is_worked(demo: str)
         for piece in done.touches:
             assert any(run.say.length(done.after.depth(piece)) in text for text in texts), (figure.key, piece)
         seen += 1
-    assert seen > 5
+    assert seen >= 5
 
 
 def test_a_figure_that_leaves_the_middle_out_says_so() -> None:

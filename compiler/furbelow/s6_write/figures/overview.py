@@ -23,12 +23,7 @@ def overview(run: Run, words: Words) -> Figure:
     """The garment as it is after the last step, each layer by itself, heights to one scale."""
     words.read("figures-piece-view", "figures-overview")
     bench = run.final
-    # What is sewn on in the middle and closes to no ring, as a pocket, is no layer, nor is a strap.
-    found = tuple(
-        chain
-        for chain in chains(bench, bench.cloths)
-        if chain[0] not in bench.straps and (chain[0] not in _on_lines(run) or bench.cloths[chain[0]].ring)
-    )
+    found = chains(bench, bench.cloths)
     columns = 2 if len(found) > 1 else 1
     room = 384.0 / columns
     upright = min(FINEST, DEEP / float(max(run.drops.values())))

@@ -137,7 +137,10 @@ class _Half:
         self.hidden: list[tuple[str, ...]] = []
         for chain in found:
             unit = [other for other in found if bench.units[other[0]] == bench.units[chain[0]]]
-            (self.shown if chain == max(unit, key=self._deep) else self.hidden).append(chain)
+            if chain == max(unit, key=self._deep):
+                self.shown.append(chain)
+            elif self._lies_inside(chain) or set(chain) & set(done.touches):
+                self.hidden.append(chain)  # what an earlier step sewed on is left out
 
     def _deep(self, chain: tuple[str, ...]) -> Fraction:
         return sum((self.bench.depth(piece) for piece in chain), Fraction(0))
