@@ -194,8 +194,10 @@ def test_the_overview_gives_the_finished_measures(demo: str) -> None:
     texts = " ".join(line.text for line in words(figure))
     for piece in run.final.cloths:
         assert run.say.length(run.final.depth(piece)) in texts
-    (casing,) = run.final.casings.values()
-    assert f"Waist: {run.say.length(casing.elastic_length)} at rest; {run.say.length(casing.length)} of cloth" in texts
+    for casing in run.final.casings.values():  # some demos close without elastic
+        assert (
+            f"Waist: {run.say.length(casing.elastic_length)} at rest; {run.say.length(casing.length)} of cloth" in texts
+        )
     assert "stretch" not in texts + figure.alt
     lowest = max(run.drops.values())
     assert f"{run.say.length(lowest)} from the top" in texts
