@@ -3,7 +3,7 @@
 straps-title = Coudre deux exemplaires { PIECE($strap, case: "of") } à { EDGE($edge) }
 straps-aim = Chaque bretelle a { $wide } de large et { $long } de bord à bord.
 straps-sew = Plier la bande en deux dans la longueur, endroit contre endroit. Piquer à { $seam-width } des longs bords, { $stitch }, et laisser les deux bouts ouverts.
-straps-turn = Fermer une épingle de sûreté dans un bout et la pousser jusqu’à l’autre, pour retourner le tube. Le repasser à plat, la couture le long d’un bord.
+straps-turn = Fermer une épingle à nourrice dans un bout et la pousser jusqu’à l’autre, pour retourner le tube. Le repasser à plat, la couture le long d’un bord.
     .check = La bretelle a { $wide } de large partout.
     .tolerance = 1 mm de plus ou de moins
     .remedy = Rouler la couture au bord entre les doigts et repasser.
