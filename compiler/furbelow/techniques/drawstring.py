@@ -98,10 +98,10 @@ class Drawstring:
         # It is tied once the waist is drawn in, and then the ends are longer.
         drawn = facts_of(done, Threaded).drawn
         tied = done.step.mm("ends") if drawn is None else drawn
-        knot = Window("ends", "a cord end", tied, least=USUAL_END, sewable_least=LEAST_END, why="it has to be tied")
-        flat = Window(
-            "ends", "a cord end with the casing open", done.step.mm("ends"), sewable_least=LEAST_END, why="it slips in"
-        )
+        ends, given = done.step.mm("ends"), tied - done.step.mm("ends")
+        why = "it has to be tied, once the waist is drawn in"
+        knot = Window("ends", "a cord end", ends, least=USUAL_END - given, sewable_least=LEAST_END - given, why=why)
+        flat = Window("ends", "a cord end with the casing open", ends, sewable_least=LEAST_END, why="it slips in")
         side = casing.name.partition(".")[2] or "top"
         loose = (LooseEnd("ends", casing.piece, side, tied),)
         return OnCloth(filled(ledger, casing, Lies.CORD, "the cord", "into"), (knot, flat), loose=loose)
