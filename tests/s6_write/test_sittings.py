@@ -13,7 +13,7 @@ from furbelow.s6_write.guide.compose import compose
 from tests.demos.demos import NAMES, order, spec
 
 
-def _stops(name: str, room: Workroom) -> tuple[list[str], list[Fraction]]:
+def _stops(name: str, room: Workroom) -> tuple[list[str], list[Fraction], tuple[Performed, ...]]:
     proved = prove(order(name, next(iter(spec(name).sizes)), room)).value
     assert proved is not None
     planned = plan(proved).value
@@ -21,7 +21,8 @@ def _stops(name: str, room: Workroom) -> tuple[list[str], list[Fraction]]:
     guide = compose(planned.rehearsal, planned.cutting, planned.shopping, "someone")
     told = {operation.key: operation.stop for part in guide.parts for operation in part.operations}
     performed = planned.rehearsal.run.performed
-    return [told.get(f"step-{done.step.written.index + 1}", "") for done in performed], list(planned.shopping.minutes)
+    stops = [told.get(f"step-{done.step.written.index + 1}", "") for done in performed]
+    return stops, list(planned.shopping.minutes), tuple(performed)
 
 
 def _loose(done: Performed) -> bool:
@@ -33,10 +34,7 @@ def _loose(done: Performed) -> bool:
 @pytest.mark.parametrize("name", NAMES)
 @pytest.mark.parametrize("hours", [1, 2])
 def test_no_sitting_is_longer_than_asked_unless_the_work_can_not_be_left(name: str, hours: int) -> None:
-    stops, minutes = _stops(name, Workroom(sitting=Fraction(hours * 3600)))
-    proved = prove(order(name, next(iter(spec(name).sizes)))).value
-    assert proved is not None
-    performed = proved.run.performed
+    stops, minutes, performed = _stops(name, Workroom(sitting=Fraction(hours * 3600)))
     sittings, spent, steps, begun = [], Fraction(0), 0, 0
     for stop, taken in zip(stops, minutes, strict=True):
         spent, steps = spent + taken, steps + 1
@@ -53,14 +51,12 @@ def test_no_sitting_is_longer_than_asked_unless_the_work_can_not_be_left(name: s
 
 @pytest.mark.parametrize("name", NAMES)
 def test_the_work_is_never_put_away_with_loose_gathers_or_an_open_casing(name: str) -> None:
-    stops, _ = _stops(name, Workroom(sitting=Fraction(1800)))
-    proved = prove(order(name, next(iter(spec(name).sizes)))).value
-    assert proved is not None
-    for stop, done in zip(stops, proved.run.performed, strict=True):
+    stops, _, performed = _stops(name, Workroom(sitting=Fraction(1800)))
+    for stop, done in zip(stops, performed, strict=True):
         assert not (stop and _loose(done))
 
 
 def test_sittings_are_counted() -> None:
-    stops, _ = _stops("larkspur", Workroom(sitting=Fraction(7200)))
+    stops, _, _ = _stops("larkspur", Workroom(sitting=Fraction(7200)))
     named = [stop.partition(".")[0] for stop in stops if stop]
     assert named == [f"End of sitting {number}" for number in range(1, len(named) + 1)]

@@ -7,8 +7,8 @@ part = Die Arbeit
 
 machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
 # $flat: von einem Rest; er wird so stark zusammengezogen wie nachher die Arbeit.
-practise-gathering = An einem Rest desselben Stoffs üben: auf { $flat } zwei Nähte mit dem längsten Stich nähen, { $first-row } und { $second-row } neben der Kante, und an beiden Unterfäden zugleich ziehen, bis es { $short } misst.
-    .check = Die Fäden gleiten, ohne zu reißen, und die Fältchen liegen gleichmäßig.
+practise-gathering = An einem Rest desselben Stoffs üben. Auf { $flat } zwei Nähte mit dem längsten Stich nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden zugleich ziehen, bis der Rest { $short } misst.
+    .check = Die Fäden gleiten, ohne zu reißen, und der Stoff ist gleichmäßig gekräuselt.
     .remedy = Reißt ein Faden, die Oberfadenspannung ein wenig lockern oder kürzere Abschnitte nähen.
 # $left: Faden auf der alten Spule, von der Länge auf einer vollen.
 bobbin-fresh = Mit einer frischen Spule beginnen.

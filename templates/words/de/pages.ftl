@@ -72,8 +72,8 @@ page-hint-done = Schon einmal genäht? Eine Tabelle zeigt die ganze Arbeit: Buch
 page-hint-lost = Die Stelle verloren? Die Buchstaben am Fuß jeder Seite zeigen, wo man ist. G3 ist Satz 3 von G.
 # $claims (number)
 page-proved-line = { $claims ->
-    [one] Vor dem Zuschneiden für diese Maße bewiesen: { $claims } Aussage. Sie steht mit ihren Zahlen in guide.html.
-   *[other] Vor dem Zuschneiden für diese Maße bewiesen: { $claims } Aussagen. Sie stehen mit ihren Zahlen in guide.html.
+    [one] Vor dem Zuschneiden für diese Maße bewiesen: { $claims } Aussage. Sie steht mit ihren Zahlen in der Anleitung am Bildschirm.
+   *[other] Vor dem Zuschneiden für diese Maße bewiesen: { $claims } Aussagen. Sie stehen mit ihren Zahlen in der Anleitung am Bildschirm.
  }
 
 ## Maße

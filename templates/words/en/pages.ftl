@@ -72,8 +72,8 @@ page-hint-done = Done it before? One table has the whole work: a letter, a numbe
 page-hint-lost = Lost your place? The letters at the foot of each page show where you are. G3 is sentence 3 of G.
 # $claims (number)
 page-proved-line = { $claims ->
-    [one] Proved before cutting, for these measures: { $claims } claim. It stands in guide.html with its numbers.
-   *[other] Proved before cutting, for these measures: { $claims } claims. They stand in guide.html with their numbers.
+    [one] Proved before cutting, for these measures: { $claims } claim. It stands in the guide on the screen, with its numbers.
+   *[other] Proved before cutting, for these measures: { $claims } claims. They stand in the guide on the screen, with their numbers.
  }
 
 ## Measurements

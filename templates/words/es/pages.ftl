@@ -72,8 +72,8 @@ page-hint-done = ¿Ya la has cosido? Una tabla tiene todo el trabajo: una letra,
 page-hint-lost = ¿Te has perdido? Las letras al pie de cada página muestran dónde estás. G3 es la frase 3 de G.
 # $claims (number)
 page-proved-line = { $claims ->
-    [one] Demostrado antes de cortar, para estas medidas: { $claims } afirmación. Está en guide.html con sus números.
-   *[other] Demostrado antes de cortar, para estas medidas: { $claims } afirmaciones. Están en guide.html con sus números.
+    [one] Demostrado antes de cortar, para estas medidas: { $claims } afirmación. Está en la guía en pantalla, con sus números.
+   *[other] Demostrado antes de cortar, para estas medidas: { $claims } afirmaciones. Están en la guía en pantalla, con sus números.
  }
 
 ## Medidas

@@ -72,8 +72,8 @@ page-hint-done = Déjà cousu ? Un tableau montre tout le travail : une lettre, 
 page-hint-lost = Où en étais-tu ? Les lettres au bas de chaque page montrent où l’on est. G3 est la phrase 3 de G.
 # $claims (number)
 page-proved-line = { $claims ->
-    [one] Prouvé avant la coupe, pour ces mesures : { $claims } affirmation. Elle est dans guide.html avec ses nombres.
-   *[other] Prouvé avant la coupe, pour ces mesures : { $claims } affirmations. Elles sont dans guide.html avec leurs nombres.
+    [one] Prouvé avant la coupe, pour ces mesures : { $claims } affirmation. Elle est dans le guide à l’écran, avec ses nombres.
+   *[other] Prouvé avant la coupe, pour ces mesures : { $claims } affirmations. Elles sont dans le guide à l’écran, avec leurs nombres.
  }
 
 ## Mesures
