@@ -48,7 +48,7 @@ def test_a_workroom_that_says_nothing_is_a_home_table() -> None:
 
 def test_every_field_of_a_workroom_can_be_written() -> None:
     room = read(
-        "title: Loft\nlanguage: de\nwords: .\nfont: README.md\nunits: inches\nrounding: 1/8 in\nneaten with: pinking shears\ngather with: two rows by hand\n"
+        "title: Loft\npaper: letter\nreasons: yes\nlanguage: de\nwords: .\nfont: README.md\nunits: inches\nrounding: 1/8 in\nneaten with: pinking shears\ngather with: two rows by hand\n"
         "hold with: clips\npin spacing: 1 in\nseam stitch: 1.5 mm\ngathering stitch: 4 mm\nrow spacing: 1/4 in\n"
         "table length: 2 yd\ntable width: 1 yd\nspare across: 2 cm\nsquare ends: 0 cm\nfold cloth: yes\norder of work: as written\nmachine takes: 8 mm\nsewing speed: 1 yd/min\n"
         "bobbin: 50 yd\nattachment takes: {6: 50%, 12: 3/4}\nhourly rate: 20 GBP/h\nmargin: 0%\njoin price: 0.10 GBP\n"
@@ -70,7 +70,7 @@ def test_the_defaults_that_editors_show_are_those_of_a_home_table() -> None:
         for key, rule in load_schema("workroom.schema.json")["properties"].items()
         if "default" in rule
     }
-    assert len(told) == 18
+    assert len(told) == 20
     assert read("".join(f"{key}: {value}\n" for key, value in told.items())) == Workroom()
 
 

@@ -22,6 +22,7 @@ class Workroom(NamedTuple):
     words: str | None = None  # a folder of messages laid over the shipped ones
     font: str | None = None  # a file, for the letters that the shipped fonts lack
     paper: Paper = "A4"  # that guides are printed on
+    reasons: bool = False  # whether paper has an appendix of what was proved and where the numbers come from
     units: str | None = None  # metric or inches; None keeps the spec's
     rounding: Fraction | None = None
     neaten_with: str = "zigzag"  # overlocker, zigzag or pinking shears

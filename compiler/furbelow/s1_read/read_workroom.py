@@ -77,6 +77,7 @@ class _Reading:
         fields["hourly rate"] = None if per_second is None else per_second * _SECONDS
         fields["attachment takes"] = self._marks()
         given = {key.replace(" ", "_"): value for key, value in fields.items() if value not in (None, {})}
+        given["reasons"] = answer_at(self.tree, "reasons", otherwise=Workroom().reasons)
         given["fold_cloth"] = answer_at(self.tree, "fold cloth", otherwise=Workroom().fold_cloth)
         if "attachment_takes" in given:
             given["lever_takes"] = given.pop("attachment_takes")

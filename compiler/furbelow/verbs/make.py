@@ -52,6 +52,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         help="plan the cutting of the class anew; without it what was planned stays, for it may be cut",
     )
     parser.add_argument("--dismiss", action="store_true", help="take the guides of who has left out of the folder")
+    parser.add_argument(
+        "--reasons", action="store_true", help="on paper, an appendix of what was proved and where the numbers come from"
+    )
     add_limits(parser)
     parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_make)
@@ -75,6 +78,8 @@ def _make(options: argparse.Namespace) -> int:
 
     reader = Reader(options)
     orders = within_limits(options, reader.orders(asked(options), every=options.every_size))
+    if options.reasons:
+        orders = [order._replace(room=order.room._replace(reasons=True)) for order in orders]
     if not orders:
         print(f"furbelow: {options.spec} names no sizes; say for whom: --wearer FILE", file=sys.stderr)
         return WRONG_USE

@@ -43,14 +43,12 @@ def compose(
     wearer: str,
     *,
     for_some: bool = False,
-    with_reasons: bool = False,
     pile: int = 0,
 ) -> Guide:
     """The guide for one wearer: the cutting first, each operation under its letter.
 
     pile: the number of the pile to take where a class cuts together, and `cutting` is a share of what it cuts.
     for_some: for who goes on with some of the operations: cautions and drawings stand in each, and not only in the first.
-    with_reasons: paper has an appendix of what was proved and where the numbers come from.
     """
     run, solved = rehearsal.run, rehearsal.solved
     say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
@@ -102,7 +100,7 @@ def compose(
         terms=tuple(terms(run.performed, words)),
         afterwards=tuple(afterwards(run, worked, words)),
         paper=run.room.paper,
-        with_reasons=with_reasons,
+        with_reasons=run.room.reasons,
     )
     return replace(guide, content_key=_content_key(guide))
 
