@@ -53,7 +53,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     )
     parser.add_argument("--dismiss", action="store_true", help="take the guides of who has left out of the folder")
     parser.add_argument(
-        "--reasons", action="store_true", help="on paper, an appendix of what was proved and where the numbers come from"
+        "--reasons",
+        action="store_true",
+        help="on paper, an appendix of what was proved and where the numbers come from",
     )
     add_limits(parser)
     parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
