@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 from furbelow.garment.ring_sector import RingSector
 
-from tests.techniques.small import refused, sound
+from tests.techniques.small import refused, sound, work
 
 FLOUNCE = """skirt: {from: net, length: 180 cm, depth: 40 cm}
 flounce: {from: net, count: 2, length: 90 cm, depth: 25 cm}"""
@@ -97,3 +97,11 @@ def test_a_ring_drops_for_a_night_before_its_lower_edge_is_finished() -> None:
     assert "Hang the flounce up by its upper edge overnight" in loose[-2].waits[0].text
     straight = sound(FLOUNCE, f"{CUT}\n{SEW}\n- rolled hem: {{edge: skirt.top}}").tellings()
     assert not straight[-1].waits
+
+
+def test_a_yoke_that_carries_a_skirt_is_not_told_to_hang_before_its_hem() -> None:
+    pieces = "yoke: {from: net, length: 100 cm, depth: 18 cm}\nskirt: {from: net, length: 230 cm, depth: 40 cm}"
+    cut = "- ring cut: {piece: yoke, hem: 115 cm}\n- join ends: {of: yoke}"
+    sewn = f"{cut}\n- join ends: {{of: skirt}}\n- gather: {{edge: skirt.top, to: yoke.bottom}}\n- attach: {{edge: skirt.top, to: yoke.bottom}}"
+    assert "Do not hem it yet" not in work(pieces, sewn).words()
+    assert "Do not hem it yet" in work(pieces.splitlines()[0], cut).words()

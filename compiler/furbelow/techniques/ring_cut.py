@@ -20,7 +20,7 @@ from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Number, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import EdgeName, Step, each_of
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
@@ -92,7 +92,7 @@ class RingCut:
             "ring-cut-ends" if ring.angle < STRAIGHT_BELOW else "ring-cut-ends-wide",
             "ring-cut-cut",
             "ring-cut-stay-above" if ring.above else "ring-cut-stay",
-            "ring-cut-hang",
+            *(() if _carries(say.solved, piece) else ("ring-cut-hang",)),
         )
         values: Values = {
             "piece": Pieces((piece,)),
@@ -121,6 +121,12 @@ class RingCut:
         return Instructions(
             "ring-cut-title", "ring-cut-aim", actions, values, (ARC,), (Tool.LARGE_PAPER,) if beyond > 0 else ()
         )
+
+
+def _carries(solved: Solved, piece: str) -> bool:
+    """Whether something is sewn to its bottom edge, as to a yoke: then it is never hemmed."""
+    named = (each_of(step.args["to"].value) for step in solved.spec.steps if "to" in step.args)
+    return any(f"{piece}.bottom" == str(value) for values in named for value in values if isinstance(value, EdgeName))
 
 
 def _not_to_cut(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piece: str) -> Fault | None:
