@@ -12,7 +12,7 @@ from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.workroom import Workroom
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
-from furbelow.s4_cut.uncuttable import bolt_of, offers_of, strips_of, too_wide_for
+from furbelow.s4_cut.uncuttable import laid_on, offers_of, strips_of
 
 # A cloth without a price is planned as if it cost one unit a metre: least cloth, few joins.
 NO_PRICE = Fraction(1, 1000)
@@ -108,10 +108,10 @@ def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Stage
         planned: list[Sheet] = []
         refused: list[Fault] = []
         for width, price in offers_of(solved, material):
-            if wrong := too_wide_for(solved, room, material, width, strips):
+            bolt, wrong = laid_on(solved, room, material, width, strips)
+            if wrong:
                 refused += wrong
                 continue
-            bolt = bolt_of(solved, material, width, room, strips)
             prices = cut_prices(price, room)
             plan = planner(strips, bolt, prices)
             if plan is None:

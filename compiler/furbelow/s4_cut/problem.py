@@ -162,5 +162,8 @@ def _up(length: Fraction, grid: Fraction) -> Fraction:
 def _pieces_fit(strip: Strip, lane: Fraction | None, grid: Fraction) -> bool:
     if lane is None:
         return True
-    room, length, takes = floor(lane / grid), ceil(strip.length / grid), join_takes(strip, grid)
-    return any(room * (joins + 1) >= length + takes * joins for joins in range(joins_allowed(strip, grid) + 1))
+    room, length = floor(lane / grid), ceil(strip.length / grid)
+    if length <= room:
+        return True
+    takes = join_takes(strip, grid)
+    return any(room * (joins + 1) >= length + takes * joins for joins in range(1, joins_allowed(strip, grid) + 1))

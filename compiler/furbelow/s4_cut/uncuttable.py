@@ -19,7 +19,8 @@ def uncuttable(solved: Solved, room: Workroom) -> tuple[Fault, ...]:
         strips = strips_of(solved, material)
         if not strips:
             continue
-        refused = [too_wide_for(solved, room, material, width, strips) for width, _ in offers_of(solved, material)]
+        offered = [width for width, _ in offers_of(solved, material)]
+        refused = [laid_on(solved, room, material, width, strips)[1] for width in offered]
         if all(refused):
             faults += [fault for told in refused for fault in told]
     return tuple(faults)
@@ -31,15 +32,22 @@ def strips_of(solved: Solved, material: SolvedMaterial) -> tuple[Strip, ...]:
     return tuple(_strip(solved, piece) for piece in solved.pieces.values() if piece.piece.cloth.text == name)
 
 
-def too_wide_for(
+def laid_on(
     solved: Solved, room: Workroom, material: SolvedMaterial, width: Fraction, strips: tuple[Strip, ...]
-) -> tuple[Fault, ...]:
-    """FB501 for each of the strips that can't be laid in this width."""
-    bolt = bolt_of(solved, material, width, room, strips)
-    return tuple(
+) -> tuple[Bolt, tuple[Fault, ...]]:
+    """The cloth as it is laid out for these strips, and FB501 for each of them that it does not hold.
+
+    Something is left over across, for selvedges are seldom straight; but where a piece takes the whole width, it may.
+    """
+    whole = _bolt(solved, material, width, room)
+    spared = replace(whole, usable_width=whole.usable_width - room.spare_across, spared=room.spare_across)
+    if spared.usable_width > 0 and not misfits(strips, spared):
+        return spared, ()
+    refused = (
         _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room)
-        for misfit in misfits(strips, bolt)
+        for misfit in misfits(strips, whole)
     )
+    return whole, tuple(refused)
 
 
 def offers_of(solved: Solved, material: SolvedMaterial) -> list[tuple[Fraction, Fraction | None]]:
@@ -72,19 +80,14 @@ def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
     )
 
 
-def bolt_of(
-    solved: Solved, material: SolvedMaterial, width: Fraction, room: Workroom, strips: tuple[Strip, ...]
-) -> Bolt:
-    """The cloth as it is laid out for these strips.
-
-    Something is left over across, for selvedges are seldom straight; but where a piece takes the whole width, it may.
-    """
+def _bolt(solved: Solved, material: SolvedMaterial, width: Fraction, room: Workroom) -> Bolt:
+    """The whole cloth, without its selvedges and as it comes out of the wash."""
     amounts = material.amounts
     selvedge = amounts["selvedge"].as_length_mm() if "selvedge" in amounts else Fraction(0)
     shrinkage = amounts["shrinkage"].value if "shrinkage" in amounts else Fraction(0)
     usable = (width - 2 * selvedge) * (1 - shrinkage)
     name = material.material.name
-    whole = Bolt(
+    return Bolt(
         usable,
         solved.rounding or Fraction(1),
         room.fold_cloth,
@@ -94,8 +97,6 @@ def bolt_of(
         most_joins=room.joins_of.get(name, room.most_joins),
         most_sections=room.sections_of.get(name, room.most_sections),
     )
-    spared = replace(whole, usable_width=usable - room.spare_across, spared=room.spare_across)
-    return spared if spared.usable_width > 0 and not misfits(strips, spared) else whole
 
 
 def _too_wide(
