@@ -216,9 +216,9 @@ def test_the_text_says_what_to_type_and_why_not_more() -> None:
 def test_the_data_hold_the_same() -> None:
     best, more = _best_and_next()
     told = as_data(_fit(LARKSPUR, "net <= 5.2 m"))
-    assert told["best"]["choices"] == {"fullness": best}
+    assert told["best"]["choices"] == {"fullness": {"number": float(best), "unit": "1", "shown": best}}
     assert told["best"]["missed"] == []
-    assert told["passed_over"]["choices"] == {"fullness": more}
+    assert told["passed_over"]["choices"] == {"fullness": {"number": float(more), "unit": "1", "shown": more}}
     assert told["garments"]["all"] == 31
 
 
