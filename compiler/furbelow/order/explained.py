@@ -7,10 +7,12 @@ from furbelow.garment.solved import Solved
 from furbelow.order.chain import plan, prove, solved
 from furbelow.order.order import Order
 
+_OF_TIME = (".time", ".sewing", ".handling", ".set_ups", ".pinning", ".gathering", ".cutting", ".pressing", ".tended")
+
 
 def explained(order: Order, name: str) -> Staged[Solved]:
     """Every measurement, with its derivation. Only where none has this name is the garment rehearsed for more:
-    its weight and its hems are known of the finished garment alone, and what is bought of its plan."""
+    its weight and its hems are known of the finished garment alone, what is bought and how long it takes of its plan."""
     numbers = solved(order)
     if numbers.value is None or name in numbers.value.values:
         return numbers
@@ -29,4 +31,12 @@ def explained(order: Order, name: str) -> Staged[Solved]:
         if planned.value is None:
             return Staged(None, planned.faults)
         found |= reasons_of_buying(numbers.value, planned.value.cutting, planned.value.shopping)
+    if name not in found and (name == "time" or name.endswith(_OF_TIME)):
+        from furbelow.s5_buy.buy import pace_of
+        from furbelow.s5_buy.reasons_of_time import reasons_of_time
+
+        planned = plan(proved)
+        if planned.value is None:
+            return Staged(None, planned.faults)
+        found |= reasons_of_time(planned.value.rehearsal, planned.value.cutting, pace_of(order.room))
     return Staged(numbers.value._replace(values=found), numbers.faults)

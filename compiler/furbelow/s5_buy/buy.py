@@ -34,7 +34,7 @@ def buy(rehearsal: Rehearsal, cutting: Cutting) -> Staged[ShoppingList]:
     thread = thread_for_seams(seams, THREAD_WASTE)
     found = (line_of(rehearsal, cutting, material, thread) for material in solved.materials.values())
     lines = tuple(line for line in found if line is not None)
-    pace = Pace(sewing_other=room.sewing_speed * 60, pin_spacing=room.pin_spacing, times=room.beginner)
+    pace = pace_of(room)
     works, cut = works_of(run.performed, joins), cutting_work(cutting)
     minutes = tuple(time_for((work,), pace).minutes for work in works)
     cutting_minutes = time_for((cut,), pace).minutes
@@ -52,6 +52,11 @@ def buy(rehearsal: Rehearsal, cutting: Cutting) -> Staged[ShoppingList]:
         _costs(lines, Fraction(planned, 60), room) if currency == room.currency else None,
     )
     return Staged(shopping, (*_no_thread(rehearsal, thread), *_other_currency(price, room)))
+
+
+def pace_of(room: Workroom) -> Pace:
+    """How fast the work goes in this workroom."""
+    return Pace(sewing_other=room.sewing_speed * 60, pin_spacing=room.pin_spacing, times=room.beginner)
 
 
 def _costs(lines: Sequence[Line], hours: Fraction, room: Workroom) -> Costs | None:

@@ -74,6 +74,29 @@ reason-looper = was der Greifer in allen Nähten vernäht, { $share } Verlust ei
 reason-steps-use = was die Schritte davon brauchen, und die Reserve, die im Entwurf steht
 reason-square-end = für das Ende, das zuerst gerade geschnitten wird
 
+# Wie lange die Arbeit dauert.
+reason-time-sewing = { $seams ->
+    [one] { $seams } Naht von etwa { $metres } m im Tempo der Werkstatt
+   *[other] { $seams } Nähte, insgesamt etwa { $metres } m, im Tempo der Werkstatt
+ }
+reason-time-handling = { $ends ->
+    [0] { $seams } Nähte ansetzen und vernähen
+   *[other] { $seams } Nähte ansetzen und vernähen, dazu { $ends } Bündel Fadenenden
+ }
+reason-time-set-ups = { $changes ->
+    [one] { $changes } Wechsel von Maschine, Fuß, Stich oder Garn
+   *[other] { $changes } Wechsel von Maschine, Fuß, Stich oder Garn
+ }
+reason-time-pinning = { $pins } Stecknadeln setzen und wieder herausnehmen
+reason-time-gathering = etwa { $metres } m zusammenziehen und verteilen
+reason-time-cutting = { $sections ->
+    [0] etwa { $metres } m anzeichnen und schneiden
+   *[other] etwa { $metres } m anzeichnen und schneiden, den Stoff { $sections } Mal auflegen
+ }
+reason-time-pressing = etwa { $metres } m bügeln
+reason-time-tended = dabeistehen
+reason-time-look = der letzte Blick auf das fertige Stück
+
 # Die Einheit, in der gerechnet wird, wenn die Anleitung andere nennt.
 reason-units-cm = cm
 reason-units-inches = Zoll

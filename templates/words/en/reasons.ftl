@@ -74,6 +74,29 @@ reason-looper = what the looper sews off in all seams, { $share } of waste in it
 reason-steps-use = what the steps use of it, and the spare that the spec asks for
 reason-square-end = bought for the end that is cut straight first
 
+# How long the work takes.
+reason-time-sewing = { $seams ->
+    [one] { $seams } seam of about { $metres } m at the pace of the workroom
+   *[other] { $seams } seams, about { $metres } m in all, at the pace of the workroom
+ }
+reason-time-handling = { $ends ->
+    [0] taking up and fastening off { $seams } seams
+   *[other] taking up and fastening off { $seams } seams, and { $ends } bundles of thread ends
+ }
+reason-time-set-ups = { $changes ->
+    [one] { $changes } change of machine, foot, stitch or thread
+   *[other] { $changes } changes of machine, foot, stitch or thread
+ }
+reason-time-pinning = { $pins } pins placed and taken out again
+reason-time-gathering = drawing up and spreading about { $metres } m
+reason-time-cutting = { $sections ->
+    [0] marking and cutting about { $metres } m
+   *[other] marking and cutting about { $metres } m, cloth laid { $sections } times
+ }
+reason-time-pressing = pressing about { $metres } m
+reason-time-tended = standing by
+reason-time-look = the last look at the finished garment
+
 # The units that numbers are worked out in, where the guide speaks in others.
 reason-units-cm = cm
 reason-units-inches = inches

@@ -74,6 +74,29 @@ reason-looper = lo que cose el áncora en todas las costuras, con un { $share } 
 reason-steps-use = lo que gastan los pasos, y la reserva que pide el modelo
 reason-square-end = para el extremo que primero se corta recto
 
+# Cuánto dura el trabajo.
+reason-time-sewing = { $seams ->
+    [one] { $seams } costura de unos { $metres } m al ritmo del taller
+   *[other] { $seams } costuras, unos { $metres } m en total, al ritmo del taller
+ }
+reason-time-handling = { $ends ->
+    [0] empezar y rematar { $seams } costuras
+   *[other] empezar y rematar { $seams } costuras, y { $ends } grupos de cabos de hilo
+ }
+reason-time-set-ups = { $changes ->
+    [one] { $changes } cambio de máquina, prensatelas, puntada o hilo
+   *[other] { $changes } cambios de máquina, prensatelas, puntada o hilo
+ }
+reason-time-pinning = { $pins } alfileres puestos y quitados
+reason-time-gathering = fruncir y repartir unos { $metres } m
+reason-time-cutting = { $sections ->
+    [0] marcar y cortar unos { $metres } m
+   *[other] marcar y cortar unos { $metres } m, con la tela extendida { $sections } veces
+ }
+reason-time-pressing = planchar unos { $metres } m
+reason-time-tended = estar al lado
+reason-time-look = el último vistazo a la prenda acabada
+
 # La unidad de los cálculos, cuando la guía emplea otra.
 reason-units-cm = cm
 reason-units-inches = pulgadas

@@ -74,6 +74,29 @@ reason-looper = ce que le boucleur coud dans toutes les coutures, { $share } de 
 reason-steps-use = ce que les étapes en utilisent, et la réserve que demande le modèle
 reason-square-end = pour le bout qui est d’abord coupé droit
 
+# Combien de temps prend le travail.
+reason-time-sewing = { $seams ->
+    [one] { $seams } couture d’environ { $metres } m au rythme de l’atelier
+   *[other] { $seams } coutures, environ { $metres } m en tout, au rythme de l’atelier
+ }
+reason-time-handling = { $ends ->
+    [0] commencer et arrêter { $seams } coutures
+   *[other] commencer et arrêter { $seams } coutures, et { $ends } groupes de bouts de fil
+ }
+reason-time-set-ups = { $changes ->
+    [one] { $changes } changement de machine, de pied, de point ou de fil
+   *[other] { $changes } changements de machine, de pied, de point ou de fil
+ }
+reason-time-pinning = { $pins } épingles posées et retirées
+reason-time-gathering = froncer et répartir environ { $metres } m
+reason-time-cutting = { $sections ->
+    [0] tracer et couper environ { $metres } m
+   *[other] tracer et couper environ { $metres } m, tissu étalé { $sections } fois
+ }
+reason-time-pressing = repasser environ { $metres } m
+reason-time-tended = rester à côté
+reason-time-look = le dernier coup d’œil au vêtement fini
+
 # L’unité des calculs, quand le guide en emploie une autre.
 reason-units-cm = cm
 reason-units-inches = pouces
