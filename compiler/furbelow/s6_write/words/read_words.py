@@ -9,6 +9,7 @@ from fluent.runtime import FluentResource
 from fluent.syntax import ast
 
 from furbelow.resources import template, words_files
+from furbelow.s6_write.words.kept_words import kept_words
 
 
 class WordsFault(Exception):
@@ -56,7 +57,7 @@ def messages_of(resource: ast.Resource) -> dict[str, ast.Message]:
 def shipped(language: str, file: str) -> ast.Resource:
     """The messages of a shipped file. Read once: thirty guides of a class say the same ones."""
     name = f"words/{language}/{file}.ftl"
-    return read_words(name, template(name).read_text(encoding="utf-8"))
+    return kept_words(name, template(name).read_text(encoding="utf-8"), read_words)
 
 
 def all_shipped(language: str) -> dict[str, ast.Message]:

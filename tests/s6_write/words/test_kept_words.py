@@ -1,0 +1,58 @@
+"""The shipped words are read once and kept beside the byte-code, and no harm to what is kept harms a guide."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+import pytest
+from furbelow.s6_write.words import kept_words as module
+from furbelow.s6_write.words.kept_words import kept_words
+from furbelow.s6_write.words.read_words import messages_of, read_words
+
+NAME = "words/en/gather.ftl"
+SOURCE = "gather-title = Gather it\n    .check = It is gathered.\n"
+
+
+@pytest.fixture
+def kept(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """The folder where words are kept."""
+    monkeypatch.setattr(module, "cache_from_source", lambda _source: str(tmp_path / "x.pyc"))
+    monkeypatch.setattr(sys, "dont_write_bytecode", False)
+    return tmp_path
+
+
+def _not_read(name: str, source: str) -> None:
+    pytest.fail("read again")
+
+
+def _same(source: str = SOURCE) -> bool:
+    return kept_words(NAME, source, read_words).equals(read_words(NAME, source))
+
+
+def test_words_are_read_once_and_are_the_same_from_then_on(kept: Path) -> None:
+    assert _same()
+    assert len(list(kept.iterdir())) == 1
+    again = kept_words(NAME, SOURCE, _not_read)  # type: ignore[arg-type]  # it fails where it is called
+    assert again.equals(read_words(NAME, SOURCE))
+    assert list(messages_of(again)) == ["gather-title"]
+
+
+@pytest.mark.parametrize("harm", [b"", b"x" * 10, b"0" * 200])
+def test_a_torn_file_is_passed_over_and_written_anew(kept: Path, harm: bytes) -> None:
+    assert _same()
+    (file,) = kept.iterdir()
+    file.write_bytes(harm)
+    assert _same()
+    assert file.read_bytes() != harm
+
+
+def test_words_that_were_changed_are_read_anew(kept: Path) -> None:
+    assert _same()
+    assert _same(SOURCE.replace("Gather it", "Draw it in"))
+
+
+def test_where_nothing_can_be_kept_they_are_read(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(module, "cache_from_source", lambda _source: str(tmp_path / "nowhere" / "x.pyc"))
+    monkeypatch.setattr(sys, "dont_write_bytecode", False)
+    assert _same()
