@@ -38,8 +38,7 @@ def drawn(shape: Shape, layers: Sequence[Worn], turn: float = 0.0, *, peeled: bo
 
 def _view(shape: Shape, layers: Sequence[Worn], turn: float) -> View:
     long = max(each.outline[-1].down for each in layers)
-    hems = [list(each.sheets)[-1][-1] for each in layers]
-    wide = max(hem.radius + hem.deep for hem in hems)
+    wide = max(place.radius + place.deep for each in layers for place in list(each.sheets)[-1])
     scale = min(WIDEST / (2.15 * wide), LONGEST / (long + ROOM), LARGEST)
     return View(scale, scale * (ABOVE + 27) + 60, shape.form.hips, turn)
 

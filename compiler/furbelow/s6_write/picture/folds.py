@@ -115,8 +115,7 @@ def _levels(view: View, form: Form, places: Sequence[Place], last: bool) -> list
     share = 1.0 if last else UPPER
     found = []
     for level in LEVELS:
-        at = level * (len(places) - 1)
-        place = places[round(at)]
+        place = _at(places, level)
         way = (place.below - FIRST) / max(1.0, hem.below - FIRST)
         grown = way**0.75 if way > 0 else 0.0
         folded = max(0.0, place.tip - 0.55) * hem.wide * place.radius / max(1.0, hem.radius)
@@ -135,6 +134,21 @@ def _levels(view: View, form: Form, places: Sequence[Place], last: bool) -> list
             )
         )
     return found
+
+
+def _at(places: Sequence[Place], share: float) -> Place:
+    """The place that share of the way down a tier."""
+    at = share * (len(places) - 1)
+    high = min(int(at), len(places) - 2)
+    above, below, t = places[high], places[high + 1], at - high
+    return above._replace(
+        below=above.below + (below.below - above.below) * t,
+        radius=above.radius + (below.radius - above.radius) * t,
+        down=above.down + (below.down - above.down) * t,
+        lean=above.lean + (below.lean - above.lean) * t,
+        deep=above.deep + (below.deep - above.deep) * t,
+        tip=above.tip + (below.tip - above.tip) * t,
+    )
 
 
 def _column(

@@ -20,6 +20,7 @@ from furbelow.s6_write.picture.form import Form, form_of
 from furbelow.s6_write.picture.stiffness import bending_length, is_net
 
 WIDEST_OPEN = 0.96  # of the way round, that a layer which is no ring reaches
+SHALLOWEST = 1.0  # mm of a tier: a band may take nearly all of it
 AT_THE_TOP = 40  # mm: how far down the ring may lie that the garment is worn by
 SEEN = (Lies.HEM, Lies.TRIM, Lies.CHANNEL, Lies.STEEL, Lies.ELASTIC, Lies.TUCK, Lies.STRIP, Lies.PLEAT, Lies.CORD)
 
@@ -218,7 +219,7 @@ def _tier(run: Run, piece: str, rounds: float, taken: float, worn_at: float = 0.
     """
     bench, solved = run.final, run.solved
     cloth, top, name = bench.cloths[piece], edge_now(bench, f"{piece}.top"), _cloth(bench, piece)
-    depth = float(bench.depth(piece)) - taken
+    depth = max(SHALLOWEST, float(bench.depth(piece)) - taken)
     marks = (
         Mark(kind, (float(near) - taken) / depth, (float(far) - taken) / depth)
         for kind, near, far in _lying(run, piece)
