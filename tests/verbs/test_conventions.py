@@ -141,6 +141,7 @@ JSON = [
     ["compare", LARKSPUR, "--size", "M", "--size", "Q"],
     ["swatch", str(SPECS / "swatches" / "pleating.yaml")],
     ["swatch", str(SPECS / "swatches" / "pleating.yaml"), "--cloth", "net", "--ratio", "2"],
+    ["swatch", str(SPECS / "swatches" / "stiffness.yaml")],
     ["swatch", "nowhere.yaml"],
 ]
 

@@ -116,9 +116,9 @@ def stiffness_data(found: Stiffness) -> dict[str, Any]:
     """Bending lengths as plain values for JSON, in mm."""
     return {
         "strips": found.strips,
-        "bending_length_mm": _number(found.mean),
-        "least_mm": _number(found.least),
-        "most_mm": _number(found.most),
+        "bending_length": _number(found.mean),
+        "least": _number(found.least),
+        "most": _number(found.most),
     }
 
 
