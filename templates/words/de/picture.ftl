@@ -17,14 +17,18 @@ picture-shows = So ausgestellt wie gezeichnet, endet { PIECE($outer, form: "shor
 
 ## In Worten
 
-picture-alt = { $title } auf einer schlichten Büste { picture-view }: { $long } lang, am Saum etwa { $across } breit. Von außen nach innen: { $layers }. { picture-closed }
+picture-alt = { $title } auf einer schlichten Büste, { picture-view }: { $long } lang, am Saum etwa { $across } breit. { picture-made } { picture-closed }
+picture-made = { $count ->
+    [one] Von oben nach unten: { $layers }.
+   *[other] Von außen nach innen: { $layers }.
+ }
 picture-layer = { $alike ->
     [one] { $tiers }
-   *[other] { $alike } gleiche Lagen aus { $tiers }
+   *[other] { $alike } gleiche Lagen, jede: { $tiers }
  }
-picture-tier-plain = { PIECE($piece, form: "bare") }, { $deep } hoch
-picture-tier-gathered = { PIECE($piece, form: "bare") }, { $deep } hoch, { $full } : 1 gekräuselt
-picture-tier-pleated = { PIECE($piece, form: "bare") }, { $deep } hoch, in Falten gelegt
+picture-tier-plain = { PIECE($piece, form: "bare") } ({ $deep } hoch)
+picture-tier-gathered = { PIECE($piece, form: "bare") } ({ $deep } hoch, { $full } : 1 gekräuselt)
+picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } hoch, in Falten gelegt)
 picture-closed = { $closed ->
     [elastic] Gummiband zieht die Taille zusammen.
     [cord] Eine Kordel zieht die Taille zusammen, ihre Enden hängen herab.

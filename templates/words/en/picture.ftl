@@ -17,14 +17,18 @@ picture-shows = Flared as drawn, { PIECE($outer, form: "short") } ends about { $
 
 ## In words
 
-picture-alt = { $title } on a plain form { picture-view }: { $long } long, at the hem about { $across } across. From the outside in: { $layers }. { picture-closed }
+picture-alt = { $title } on a plain form, { picture-view }: { $long } long, at the hem about { $across } across. { picture-made } { picture-closed }
+picture-made = { $count ->
+    [one] From the top down: { $layers }.
+   *[other] From the outside in: { $layers }.
+ }
 picture-layer = { $alike ->
     [one] { $tiers }
-   *[other] { $alike } layers alike of { $tiers }
+   *[other] { $alike } layers alike, each: { $tiers }
  }
-picture-tier-plain = { PIECE($piece, form: "bare") } { $deep } deep
-picture-tier-gathered = { PIECE($piece, form: "bare") } { $deep } deep, gathered { $full } : 1
-picture-tier-pleated = { PIECE($piece, form: "bare") } { $deep } deep, in pleats
+picture-tier-plain = { PIECE($piece, form: "bare") } ({ $deep } deep)
+picture-tier-gathered = { PIECE($piece, form: "bare") } ({ $deep } deep, gathered { $full } : 1)
+picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } deep, in pleats)
 picture-closed = { $closed ->
     [elastic] Elastic draws in the waist.
     [cord] A cord draws in the waist, and its ends hang down.

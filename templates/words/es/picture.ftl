@@ -17,14 +17,18 @@ picture-shows = Abierta como en el dibujo, { PIECE($outer, form: "short") } term
 
 ## En palabras
 
-picture-alt = { $title } sobre un maniquí sencillo { picture-view }: { $long } de largo, unos { $across } de ancho en el bajo. De fuera hacia dentro: { $layers }. { picture-closed }
+picture-alt = { $title } sobre un maniquí sencillo, { picture-view }: { $long } de largo, unos { $across } de ancho en el bajo. { picture-made } { picture-closed }
+picture-made = { $count ->
+    [one] De arriba abajo: { $layers }.
+   *[other] De fuera hacia dentro: { $layers }.
+ }
 picture-layer = { $alike ->
     [one] { $tiers }
-   *[other] { $alike } capas iguales de { $tiers }
+   *[other] { $alike } capas iguales, cada una: { $tiers }
  }
-picture-tier-plain = { PIECE($piece, form: "bare") } de { $deep } de alto
-picture-tier-gathered = { PIECE($piece, form: "bare") } de { $deep } de alto, con fruncido { $full } : 1
-picture-tier-pleated = { PIECE($piece, form: "bare") } de { $deep } de alto, en pliegues
+picture-tier-plain = { PIECE($piece, form: "bare") } ({ $deep } de alto)
+picture-tier-gathered = { PIECE($piece, form: "bare") } ({ $deep } de alto, con fruncido { $full } : 1)
+picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } de alto, en pliegues)
 picture-closed = { $closed ->
     [elastic] Una goma elástica recoge la cintura.
     [cord] Un cordón recoge la cintura y sus extremos cuelgan.

@@ -17,14 +17,18 @@ picture-shows = Évasée comme sur le dessin, { PIECE($outer, form: "short") } s
 
 ## En mots
 
-picture-alt = { $title } sur un mannequin simple { picture-view } : { $long } de long, environ { $across } de large à l’ourlet. De l’extérieur vers l’intérieur : { $layers }. { picture-closed }
+picture-alt = { $title } sur un mannequin simple, { picture-view } : { $long } de long, environ { $across } de large à l’ourlet. { picture-made } { picture-closed }
+picture-made = { $count ->
+    [one] De haut en bas : { $layers }.
+   *[other] De l’extérieur vers l’intérieur : { $layers }.
+ }
 picture-layer = { $alike ->
     [one] { $tiers }
-   *[other] { $alike } épaisseurs pareilles de { $tiers }
+   *[other] { $alike } épaisseurs pareilles, chacune : { $tiers }
  }
-picture-tier-plain = { PIECE($piece, form: "bare") } de { $deep } de haut
-picture-tier-gathered = { PIECE($piece, form: "bare") } de { $deep } de haut, froncé { $full } : 1
-picture-tier-pleated = { PIECE($piece, form: "bare") } de { $deep } de haut, plissé
+picture-tier-plain = { PIECE($piece, form: "bare") } ({ $deep } de haut)
+picture-tier-gathered = { PIECE($piece, form: "bare") } ({ $deep } de haut, froncé { $full } : 1)
+picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } de haut, plissé)
 picture-closed = { $closed ->
     [elastic] Un élastique resserre la taille.
     [cord] Un cordon resserre la taille, ses bouts pendent.

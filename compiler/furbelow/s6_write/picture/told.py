@@ -28,6 +28,7 @@ def told(run: Run, words: Words, shape: Shape, layers: Sequence[Worn], view: Vie
         "long": Length(max(run.drops.values())),
         "across": Length(Fraction(round(across)), "about"),
         "closed": One(_closed(shape), get_args(Held)),
+        "count": sum(layer.alike for layer in shape.layers),
         "layers": Things(tuple(_layer(layer, run) for layer in shape.layers), "clauses"),
     }
     caption = [words.text("picture-caption", values)]
