@@ -16,19 +16,30 @@ from furbelow.s6_write.picture.worn import Worn
 
 WIDEST, LONGEST, LARGEST = 3800.0, 4550.0, 6.2  # units that the garment may take, and units a mm at most
 ROOM = 210.0  # mm above and below the garment
-FOLDS, FEW = 140, 10  # folds that are drawn in all, and in each tier at least: they keep the file small
+HEAVIEST = 58_000  # letters of a drawing
+FOLDS = (140, 100, 70, 40)  # that are drawn in all: fewer where the drawing gets too heavy
+FEW = 6  # in each tier at least
 MOST = 26
 MOSTLY = 0.6  # of a sheet: covered so far it is seen through others or below them
 
 
 def drawn(shape: Shape, layers: Sequence[Worn], turn: float = 0.0, *, peeled: bool = False) -> str:
-    """The garment as SVG.
+    """The garment as SVG, no larger than a page can bear.
 
     turn: of the form, in radians: 0 from the front. peeled: each layer is cut away a little further than the one under it.
     """
     view = _view(shape, layers, turn)
+    svg = ""
+    for folds in FOLDS:
+        svg = _sheet(shape, layers, view, folds, peeled)
+        if len(svg) < HEAVIEST:
+            break
+    return svg
+
+
+def _sheet(shape: Shape, layers: Sequence[Worn], view: View, folds: int, peeled: bool) -> str:
     marks = [*body(shape.form, view)]
-    for each in _sheets(layers, peeled):
+    for each in _sheets(layers, folds, peeled):
         marks += layer(each, shape.form, view)
     if shape.way:
         marks += slit(shape.way, shape, view, layers[-1])
@@ -49,7 +60,7 @@ def _covers(outer: Sequence[Place], inner: Sequence[Place]) -> bool:
     return foot - top > MOSTLY * (inner[-1].down - inner[0].down)
 
 
-def _sheets(layers: Sequence[Worn], peeled: bool) -> Iterator[Sheet]:
+def _sheets(layers: Sequence[Worn], folds: int, peeled: bool) -> Iterator[Sheet]:
     """Every sheet of cloth that can be seen, the innermost first."""
     every = [(each.layer, outline) for each in layers for outline in each.sheets]
     outer = len(every) - 1
@@ -58,7 +69,7 @@ def _sheets(layers: Sequence[Worn], peeled: bool) -> Iterator[Sheet]:
         for at, (_, outline) in enumerate(every)
     ]
     tiers = sum(len(each.tiers) for (each, _), under in zip(every, covered, strict=True) if not under)
-    most = max(FEW, min(MOST, FOLDS // tiers))
+    most = max(FEW, min(MOST, folds // tiers))
     thin = min(16, 8 + 56 // len(every))
     for number, (cloth, outline) in enumerate(every):
         under = covered[number]
