@@ -29,7 +29,7 @@ def numbers(folder: Path) -> dict[str, int]:
 def pile(folder: Path, who: str) -> str:
     """The pieces of the pile as her guide lists them, without what sewing says."""
     text = (folder / "out" / who / "guide.md").read_text(encoding="utf-8")
-    start = text.index("The pile of cut pieces")
+    start = text.rindex("The pile of cut pieces")  # it stands in the contents first
     return text[start : text.index("\n## ", start)]
 
 

@@ -21,7 +21,9 @@ _TRIES = 3  # at a job whose process was lost
 
 
 class Crew(Protocol):
-    """Who does the jobs."""
+    """Who does the jobs. writes_there: whether files may be written by whoever does the job, on the disk of this machine."""
+
+    writes_there: bool
 
     def each(self, do: Callable[[_Job], _Done], jobs: Iterable[_Job]) -> Iterator[_Done]:
         """What was made of each job, in their order."""
@@ -35,6 +37,8 @@ class Crew(Protocol):
 class Alone:
     """This process itself."""
 
+    writes_there = True
+
     def each(self, do: Callable[[_Job], _Done], jobs: Iterable[_Job]) -> Iterator[_Done]:
         return map(do, jobs)
 
@@ -44,6 +48,8 @@ class Alone:
 
 class Workers:
     """So many processes on this machine. A job whose process was lost is given to another one."""
+
+    writes_there = True
 
     def __init__(self, number: int) -> None:
         self.number = number

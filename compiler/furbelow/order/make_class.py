@@ -18,7 +18,18 @@ from furbelow.order.content_key import key_of, key_of_order, key_of_share
 from furbelow.order.crew import Alone, Crew
 from furbelow.order.make_one import Finished
 from furbelow.order.order import Order
-from furbelow.order.pupil import Asked, HowMade, PlannedPupil, ToPlan, plan_pupil, sent, write_pupil
+from furbelow.order.pupil import (
+    Asked,
+    HowMade,
+    PlannedPupil,
+    ToPlan,
+    WrittenPupil,
+    made_pupil,
+    plan_pupil,
+    put_pupil,
+    sent,
+    write_pupil,
+)
 from furbelow.order.shelf import REGISTER, Shelf, folder_names
 from furbelow.order.whose import whose
 from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting, share_of
@@ -173,7 +184,7 @@ class _Making:
             for order, each in zip(self.orders, planned, strict=True)
             if order.number in self.garments
         )
-        written = self.crew.each(write_pupil, jobs)
+        written = self._written(list(jobs))
         for order, each in zip(self.orders, planned, strict=True):
             if order.number not in self.garments:
                 yield self._is_missing(order, each.faults)
@@ -191,6 +202,14 @@ class _Making:
             self.pupils.append(Pupil(order.number, whose(order), order.notes, one.work))
             page = self.shelf.folder / folder / "guide.html"
             yield Finished(order.wearer, page, faults, unchanged=one.unchanged)
+
+    def _written(self, jobs: Sequence[Asked]) -> Iterator[WrittenPupil]:
+        """Each guide on the shelf: put there by whoever makes it, or from here where those are on other machines."""
+        if self.crew.writes_there:
+            yield from self.crew.each(write_pupil, jobs)
+            return
+        for job, made in zip(jobs, self.crew.each(made_pupil, jobs), strict=True):
+            yield put_pupil(job, made)
 
     def _asked(self, order: Order, planned: PlannedPupil, shared: ClassCutting) -> Asked:
         share = None

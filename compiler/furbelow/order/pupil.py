@@ -125,24 +125,42 @@ def plan_pupil(to_plan: ToPlan) -> PlannedPupil:
     return PlannedPupil(garment, planned.faults, plans.as_file(), cautions)
 
 
+class MadePupil(NamedTuple):
+    """What is known of a guide once it is made. files: its own by name; None where they are not to be put anywhere."""
+
+    written: WrittenPupil
+    files: Mapping[str, bytes] | None
+
+
 def write_pupil(asked: Asked) -> WrittenPupil:
     """The guide of one pupil on the shelf; where it stands there already, made from just this, it is left."""
+    return put_pupil(asked, made_pupil(asked))
+
+
+def put_pupil(asked: Asked, made: MadePupil) -> WrittenPupil:
+    """What was made, put on the shelf."""
+    if made.files is None:
+        return made.written
+    kept_out = asked.shelf.put(made.files, SetKind.GUIDE, asked.made_from)
+    faults = (*made.written.faults, *kept_out)
+    return made.written._replace(files=() if kept_out else tuple(made.files), faults=faults)
+
+
+def made_pupil(asked: Asked) -> MadePupil:
+    """The files of the guide of one pupil, with nothing written: a function of what is asked, wherever it is called."""
     planned = _planned(asked)
     found = planned.value
     if found is None:
-        return WrittenPupil((), planned.faults)
+        return MadePupil(WrittenPupil((), planned.faults), None)
     order, _ = _received(asked.order)
     guide = guide_of(found, whose(order), pile=order.number if asked.share else 0)
     letters = {piece: letter.removeprefix(str(order.number)) for piece, letter in found.cutting.letters.items()}
     work = tuple(worked_of(found.rehearsal, found.shopping, guide, letters)) if asked.share else ()
+    about = WrittenPupil((), (), found.shopping, asked.made_from, work=work)
     if (files := asked.shelf.stands(asked.made_from)) is not None:
-        return WrittenPupil(files, (), found.shopping, asked.made_from, unchanged=True, work=work)
+        return MadePupil(about._replace(files=files, unchanged=True), None)
     made = pupil_files(asked, order, found, guide)
-    if made.value is None:
-        return WrittenPupil((), made.faults)
-    kept_out = asked.shelf.put(made.value, SetKind.GUIDE, asked.made_from)
-    names = () if kept_out else tuple(made.value)
-    return WrittenPupil(names, (*made.faults, *kept_out), found.shopping, asked.made_from, work=work)
+    return MadePupil(about._replace(faults=made.faults), made.value)
 
 
 def _planned(asked: Asked) -> Staged[Planned]:

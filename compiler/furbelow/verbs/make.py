@@ -12,6 +12,7 @@ from furbelow.verbs.cutting_limits import add_limits, within_limits
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, STOPPED, WRONG_USE
 
 if TYPE_CHECKING:
+    from furbelow.order.crew import Crew
     from furbelow.order.make_one import Finished
     from furbelow.order.order import Order
     from furbelow.verbs.reading import Reader
@@ -45,6 +46,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     )
     parser.add_argument(
         "--workers", metavar="N", type=_workers, help="processes that work at the same time; as many as the machine has"
+    )
+    parser.add_argument(
+        "--cluster", metavar="ADDRESS", help="let the workers of this Dask scheduler make the guides of a class"
     )
     parser.add_argument(
         "--recut",
@@ -123,7 +127,18 @@ def _make_together(
     shelf = Shelf(Path(options.out), options.replace)
     each = HowMade(with_pdf=not options.no_pdf, with_measures=not options.no_measures)
     how = Together(each, options.recut, options.dismiss, bool(options.only))
-    crew, progress = crew_of(hands(options.workers, len(orders))), Progress(len(orders))
+    progress = Progress(len(orders))
+    crew: Crew
+    if options.cluster is None:
+        crew = crew_of(hands(options.workers, len(orders)))
+    else:
+        from furbelow.order.cluster import Cluster, NoCluster
+
+        try:
+            crew = Cluster(options.cluster)
+        except NoCluster as none:
+            print(f"furbelow: {none}", file=sys.stderr)
+            return WRONG_USE
     if options.every_size:
         finished = make_range(orders, shelf, crew, how, progress.planned)
     else:
