@@ -94,20 +94,12 @@
   // A drawing is enlarged by a tap, or from the keyboard by its button.
   const larger = document.getElementById("larger");
   if (larger) {
-    for (const sheet of document.querySelectorAll("figure > .sheet")) {
-      const button = document.createElement("button");
-      button.type = "button";
-      button.className = "enlarge";
-      button.setAttribute("aria-label", larger.getAttribute("aria-label"));
-      button.textContent = "+";
-      const enlarge = () => {
-        document.getElementById("large-sheet").replaceChildren(sheet.firstElementChild.cloneNode(true));
-        larger.showModal();
-      };
-      button.addEventListener("click", enlarge);
-      sheet.addEventListener("click", enlarge);
-      sheet.after(button);
-    }
+    const enlarge = (button) => {
+      const drawing = button.parentElement.querySelector(".sheet").firstElementChild;
+      document.getElementById("large-sheet").replaceChildren(drawing.cloneNode(true));
+      larger.showModal();
+    };
+    for (const each of document.querySelectorAll(".enlarge")) each.addEventListener("click", () => enlarge(each));
     document.getElementById("smaller").addEventListener("click", () => larger.close());
   }
 
