@@ -49,9 +49,9 @@ def roster(pupils: int) -> str:
     drawn = random.Random(pupils)
     rows = [HEADING]
     for number in range(1, pupils + 1):
-        waist = drawn.randint(640, 1000) / 10
-        hip = waist + drawn.randint(150, 280) / 10
-        rows.append(f"{number};{waist};{hip:.1f};{drawn.randint(980, 1090) / 10};{drawn.randint(430, 500) / 10}")
+        waist = drawn.randint(660, 900) / 10
+        hip = waist + drawn.randint(180, 260) / 10
+        rows.append(f"{number};{waist};{hip:.1f};{drawn.randint(1000, 1060) / 10};{drawn.randint(440, 470) / 10}")
     return "\n".join(rows) + "\n"
 
 

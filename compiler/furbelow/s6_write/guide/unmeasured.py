@@ -23,6 +23,7 @@ def unmeasured(guide: Guide, spec: Spec) -> Guide:
         parts=parts,
         proofs=tuple(replace(proof, shown="") for proof in guide.proofs),
         overview=None,
+        picture=(),  # what it says in words tells the waist
         reasons=(),
         reasons_in="",
         content_key="",
