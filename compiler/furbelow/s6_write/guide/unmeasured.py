@@ -24,6 +24,9 @@ def unmeasured(guide: Guide, spec: Spec) -> Guide:
         proofs=tuple(replace(proof, shown="") for proof in guide.proofs),
         overview=None,
         picture=(),  # what it says in words tells the waist
+        glance=(),  # it begins with whose measures the guide is made to
+        measuring=None,
+        measures=(),
         reasons=(),
         reasons_in="",
         content_key="",
