@@ -24,7 +24,7 @@ def roster(folder: Path, *rows: str) -> str:
 def value_of(capsys: pytest.CaptureFixture[str], *arguments: str) -> str:
     assert run(["why", LARKSPUR, *arguments, "--format", "json"]) == 0
     told = json.loads(capsys.readouterr().out)
-    return str(told["value"]["text"] if isinstance(told["value"], dict) else told["value"])
+    return str(told["value"]["shown"])
 
 
 def test_a_choice_in_a_column_is_made(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
