@@ -26,7 +26,7 @@ from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.operations import operations
-from furbelow.s6_write.guide.pile import pile_materials, pile_operation
+from furbelow.s6_write.guide.pile import BOUGHT_FOR_ALL, pile_materials, pile_operation
 from furbelow.s6_write.guide.reasons import reasons
 from furbelow.s6_write.guide.shown_once import shown_once
 from furbelow.s6_write.guide.summary import summary, times
@@ -93,7 +93,11 @@ def compose(
         language=words.language,
         reasons=reasons(run, facts, pieces, parts, words),
         reasons_in=_other_units(words),
-        glance=tuple(at_a_glance(rehearsal, shopping, wearer, worked, words)),
+        glance=tuple(
+            fact
+            for fact in at_a_glance(rehearsal, shopping, wearer, worked, words)
+            if not (pile and fact.name in BOUGHT_FOR_ALL)
+        ),
         sittings=tuple(plan_of_sittings(rehearsal, shopping, cut, worked, words)),
         measuring=measuring(measures, words),
         measures=measures,

@@ -15,6 +15,9 @@ from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
+# Of the first page, what a class buys together.
+BOUGHT_FOR_ALL = ("front-cloth", "front-cost")
+
 
 def pile_operation(solved: Solved, share: Cutting, number: int, words: Words, letter: str) -> Operation:
     """How to take over the pile: all pieces counted, then each kind of piece measured. share: of the cutting for all."""

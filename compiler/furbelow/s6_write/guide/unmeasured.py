@@ -24,7 +24,7 @@ def unmeasured(guide: Guide, spec: Spec) -> Guide:
         proofs=tuple(replace(proof, shown="") for proof in guide.proofs),
         overview=None,
         picture=(),  # what it says in words tells the waist
-        glance=(),  # it begins with whose measures the guide is made to
+        glance=tuple(fact for fact in guide.glance if fact.name != "front-size"),
         measuring=None,
         measures=(),
         reasons=(),
