@@ -66,7 +66,7 @@ def main() -> None:
         make = ["make", "specs/larkspur.yaml", "--class", str(file), "--workroom", "specs/workrooms/theatre.yaml"]
         for name, more in (("without PDF", ["--no-pdf"]), ("with PDF", [])):
             alone = [
-                took(*make, *more, "--only", str(number), "--out", os.path.join(place, f"{name}-{number}"))
+                took(*make, *more, "--only", str(number), "--out", os.path.join(place, f"alone {name}-{number}"))
                 for number in range(1, ALONE + 1)
             ]
             one = sum(each.processor for each in alone) / ALONE
