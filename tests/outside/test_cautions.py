@@ -13,7 +13,7 @@ from functools import cache
 import pytest
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Performed, facts_of
+from furbelow.garment.technique import Performed, Tool, facts_of
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import guide_of, planned, prove
 from furbelow.order.order import Order
@@ -266,7 +266,9 @@ def test_a_can_of_starch_is_kept_from_flames_and_hot_things() -> None:
     """Regulation (EC) No 1272/2008, P210 and P211, which table 2.3.1 sets for aerosols: keep from heat, sparks, open flames;
     no smoking; do not spray on an open flame or other ignition source. Pilot lights: British Aerosol Manufacturers' Association.
     """
-    for told in _told("starch"):
+    sprayed = [told for told in _told("starch") if Tool.SPRAY in told.tools]
+    assert sprayed
+    for told in sprayed:
         said = _said(told, "aerosol")
         for source in ("flames", "pilot lights", "cigarettes", "hot irons"):
             assert source in said
@@ -278,10 +280,12 @@ def test_starched_net_dries_in_the_air_away_from_dryers_and_pilot_lights() -> No
     # common practice, no source
     for told in _told("starch"):
         said = _said(told, "flame")
-        for source in ("hot dryer", "pilot light", "stove", "heater", "candle", "open fire"):
+        for source in ("pilot light", "stove", "heater", "candle", "open fire"):
             assert source in said
         assert "starched or not" in said
-        assert any("dry in the air, away from heat" in action.text for action in told.actions)
+        in_the_air = any("dry in the air, away from heat" in action.text for action in told.actions)
+        # Spread on a form it has warm air from below: of a dryer that is held, and never for the night.
+        assert ("no hot dryer" in said) if in_the_air else ("never left running" in said and "lowest heat" in said)
 
 
 def test_dye_is_cautioned_where_it_is_used_and_not_twice() -> None:
@@ -304,7 +308,11 @@ def test_every_operation_with_an_iron_tells_of_the_burn_and_of_cloth_that_melts(
     hot = [
         (done, told)
         for done, told in _all_told()
-        if any(re.search(r"\b(press|iron|steam)", action.text, re.IGNORECASE) for action in told.actions)
+        if any(
+            re.search(r"\b(press|iron|steam)", sentence, re.IGNORECASE) and "with your fingers" not in sentence
+            for action in told.actions
+            for sentence in action.text.split(".")
+        )
     ]
     assert len(hot) >= 15
     for done, told in hot:
@@ -358,9 +366,10 @@ def test_pins_are_counted_before_anyone_wears_it(name: str) -> None:
     assert "Count pins and needles out and back in" in next(
         each.text for each in written.cautions if each.kind == "needle"
     )
-    last = written.parts[-1].operations[-1]
-    assert last.steps[0].text == "Count the pins and needles."
-    assert "Nobody puts the garment on before" in last.steps[0].remedy
+    last = written.parts[-1].operations[-1].steps
+    counted = next(at for at, step in enumerate(last) if step.text == "Count the pins and needles.")
+    assert "Nobody puts the garment on before" in last[counted].remedy
+    assert not any(re.search(r"\b(sew|pin)\b", step.text, re.IGNORECASE) for step in last[counted + 1 :])
 
 
 @pytest.mark.parametrize("name", NAMES)

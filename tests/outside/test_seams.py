@@ -65,7 +65,7 @@ def test_lapped_seams_are_sewn_with_lockstitch_not_overedge() -> None:
 def test_a_banding_is_cut_twice_its_depth_and_half_an_inch() -> None:
     """Baldt, Clothing for Women, 1916: banding is cut 2 x its depth and 1/2 in."""
     worked = sound(
-        "cape: {from: net, length: 40 in, depth: 20 in}\nband: {from: lawn, length: 40 in, depth: 1 in}",
+        "cape: {from: net, length: 44 in, depth: 20 in}\nband: {from: lawn, length: 44 in, depth: 1 in}",
         """- join ends: {of: cape}
         - join ends: {of: band}
         - binding strip: {strip: band, edge: cape.bottom, seam: 1/4 in, turn under: 1/4 in}""",

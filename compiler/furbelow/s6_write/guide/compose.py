@@ -65,11 +65,11 @@ def compose(
         else tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run)))
     )
     parts = operations(rehearsal, told, shopping, words, step_letters)
+    last = last_look(rehearsal, words, last_letter, label=label)
     if not for_some:
-        first, *rest = shown_once((Part("", cut), *each_once(parts)))
+        first, *rest, last = shown_once((Part("", cut), *each_once((*parts, last))))
         cut, parts = first.operations, tuple(rest)
     facts = tuple(summary(rehearsal, words))
-    last = last_look(rehearsal, words, last_letter, label=label)
     worked = (*(operation for part in parts for operation in part.operations), *last.operations)
     measures = tuple(measured(solved, words))
     guide = Guide(
