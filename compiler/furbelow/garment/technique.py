@@ -92,6 +92,7 @@ class Picture(StrEnum):
     CORD = "cord"
     SLIT = "slit"
     HANG_LOOPS = "hang loops"
+    FASTENING = "fastening"
     CLOSED_GAP = "closed gap"
     LEVELLED = "levelled"
     ROW_ON_LINE = "row on a line"

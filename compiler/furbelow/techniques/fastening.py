@@ -28,6 +28,7 @@ from furbelow.garment.technique import (
     Kind,
     Parameter,
     Performed,
+    Picture,
     SetUp,
     Sewn,
     Tool,
@@ -70,7 +71,7 @@ class Fastened(NamedTuple):
 class Fastening:
     name = "fastening"
     about = "Close an opening at its finished top edge, where no band does."
-    pictures = ()
+    pictures = (Picture.FASTENING,)
     parameters = {
         "edge": Parameter("The open top edge, finished.", Kind.EDGE),
         "by": Parameter("What closes it. A hook and eye suit ends that only meet.", (BAR, EYE, SNAPS), BAR),

@@ -21,6 +21,7 @@ from furbelow.s6_write.figures.cutting import plan_figures
 from furbelow.s6_write.figures.drawstring import drawstring
 from furbelow.s6_write.figures.elastic import closed_gap, drawing_in
 from furbelow.s6_write.figures.faced_edge import bagged_edge, faced_edge
+from furbelow.s6_write.figures.fastening import fastening
 from furbelow.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
 from furbelow.s6_write.figures.gathering import gathering
 from furbelow.s6_write.figures.gores import gores
@@ -89,6 +90,7 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.CORD: drawstring,
     Picture.SLIT: placket,
     Picture.HANG_LOOPS: hang_loops,
+    Picture.FASTENING: fastening,
     Picture.CLOSED_GAP: closed_gap,
     Picture.LEVELLED: levelled,
     Picture.ROW_ON_LINE: row_on_line,

@@ -1,0 +1,12 @@
+### A fastening at a finished waist.
+
+figure-fastening-outside = Outside, closed
+figure-fastening-note = What lies inside or between the ends is dashed. Not to scale.
+figure-fastening-alt = { $overlaps ->
+    [yes] The closed ends of the opening from the outside, level at the top. The right one lies over the other by { $overlap }. The first half is sewn on inside { $below } below the top edge, the other where it meets it.
+   *[no] The closed ends of the opening from the outside, level at the top. The ends meet. The first half is sewn on inside { $below } below the top edge, the other where it meets it.
+ }
+figure-fastening-caption = { $count ->
+    [one] Where both halves are sewn on.
+   *[other] Where both halves of each of the { $count } are sewn on.
+ }

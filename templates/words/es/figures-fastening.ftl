@@ -1,0 +1,12 @@
+### Un cierre en una cintura acabada.
+
+figure-fastening-outside = Por fuera, cerrado
+figure-fastening-note = Lo que queda por dentro o entre los extremos va en línea discontinua. Sin escala.
+figure-fastening-alt = { $overlaps ->
+    [yes] Los extremos cerrados de la abertura, vistos por fuera, a ras por arriba. El derecho monta { $overlap } sobre el otro. La primera mitad va cosida por dentro, { $below } por debajo del borde superior; la otra, donde se encuentra con ella.
+   *[no] Los extremos cerrados de la abertura, vistos por fuera, a ras por arriba. Los extremos se tocan. La primera mitad va cosida por dentro, { $below } por debajo del borde superior; la otra, donde se encuentra con ella.
+ }
+figure-fastening-caption = { $count ->
+    [one] Dónde se cosen las dos mitades.
+   *[other] Dónde se cosen las dos mitades de cada uno de los { $count } cierres.
+ }
