@@ -35,12 +35,14 @@ def _orders(draw: st.DrawFn) -> Order:
         "hip_girth": waist + draw(st.integers(-20, 280)),
         "waist_height": draw(st.integers(950, 1150)),
         "knee_height": draw(st.integers(400, 500)),
+        "waist_to_knee": draw(st.integers(280, 480)),
     }
     garment = spec(name)
     measures = {key: _written(f"{body[key]} mm") for key in garment.body}
     low, high = (14, 25) if name != "foxglove" else (13, 25)
     fullness = draw(st.integers(low, high if name == "larkspur" else 20))
-    return Order(garment, "someone", measures, {"fullness": _written(f"{fullness}/10")}, Workroom())
+    choices = {"fullness": _written(f"{fullness}/10")} if "fullness" in garment.choices else {}
+    return Order(garment, "someone", measures, choices, Workroom())
 
 
 @settings(deadline=None, max_examples=60, suppress_health_check=[HealthCheck.too_slow])
