@@ -369,7 +369,7 @@ def test_no_probe_acts_in_the_browser(context: BrowserContext, tmp_path: Path, s
     seen = watched(context, file)
     page = seen.page
     page.locator("#A1").hover()
-    page.locator("#step-8").hover()
+    page.locator("#C1").hover()
     assert page.evaluate("window.hacks") == 0
     assert (seen.said, seen.asked, seen.dialogs) == ([], [file.as_uri()], [])
     assert page.evaluate("[document.scripts.length, document.styleSheets.length, frames.length]") == [1, 1, 0]

@@ -50,7 +50,7 @@ def test_what_a_language_lacks_is_listed_with_what_it_says_otherwise(capsys: pyt
 
     file = template("words/eo/gather.ftl")
     whole = file.read_text("utf-8")
-    lines = [line for line in whole.splitlines() if not line.startswith(("gather-spread", "gather-set-back"))]
+    lines = [line for line in whole.splitlines() if not line.startswith(("gather-spread", "gather-old-marks"))]
     assert run(["words", "--missing", "eo"]) == 0
     try:
         from furbelow.s6_write.words.read_words import shipped
@@ -63,7 +63,7 @@ def test_what_a_language_lacks_is_listed_with_what_it_says_otherwise(capsys: pyt
         file.write_text(whole, "utf-8")
         shipped.cache_clear()
     told = capsys.readouterr().out
-    assert "gather-set-back = Set the stitch" in told
+    assert "gather-old-marks = Rub out" in told
     assert "# gather-second-row does not always say `$apart`" in told
     assert "gather-first-row =" not in told
 
