@@ -65,6 +65,7 @@ PAGE = {
     "script",
     "details",
     "summary",
+    "dialog",
 }
 MARKDOWN = {
     "p",
@@ -122,8 +123,10 @@ def moved_over(page: Page) -> None:
     page.evaluate("document.querySelectorAll('*').forEach((each) => { each.focus?.(); })")
     page.evaluate("document.querySelectorAll('details').forEach((each) => { each.open = true; })")
     for button in page.locator("button:visible:enabled").all():
-        if button.get_attribute("type") == "button":
+        # One step at a time hides the rest, and an enlarged drawing lies over all until it is put away.
+        if button.get_attribute("type") == "button" and button.is_visible():
             button.click()
+            page.keyboard.press("Escape")
 
 
 def test_there_are_enough_probes_and_a_spec_takes_most_of_them() -> None:
