@@ -36,8 +36,8 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.casings import casing_at, casing_in
 from furbelow.techniques.shared.cautions import HAND_NEEDLE
-from furbelow.techniques.shared.preconditions import casing_in, casing_named
 
 HAND_STITCH = Fraction(2)  # small, for the elastic pulls at it
 PAST = Fraction(10)  # the closing row overlaps the first one at both ends
@@ -58,20 +58,9 @@ class CloseGap:
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "of")
         pieces = casing_in(bench, name)
-        casing = casing_named(bench, name)
-        if casing is None:
-            return refused(
-                bench,
-                step,
-                pieces,
-                fault_at(
-                    written,
-                    "of",
-                    "FB321",
-                    f"there is no casing in `{name}` yet",
-                    help="move this step after the one that makes the casing",
-                ),
-            )
+        casing = casing_at(bench, written, "of")
+        if not isinstance(casing, Casing):
+            return refused(bench, step, pieces, casing)
         if casing.cord:
             return refused(
                 bench,

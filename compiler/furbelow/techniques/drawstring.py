@@ -42,10 +42,10 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.casings import casing_at, casing_in
 from furbelow.techniques.shared.cautions import CORD_DRAWN, CORD_OPEN, CORDS, HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN
 from furbelow.techniques.shared.cords import CHILD, GROWN
 from furbelow.techniques.shared.laying import filled
-from furbelow.techniques.shared.preconditions import casing_in, casing_named
 from furbelow.techniques.shared.zigzag import zigzag_set
 
 PASS = Fraction(3)
@@ -93,8 +93,7 @@ class Drawstring:
         return ()
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        casing = casing_named(done.before, edge_of(done.step.written, "into"))
-        assert casing is not None
+        casing = facts_of(done, Threaded).casing
         # It is tied once the waist is drawn in, and then the ends are longer.
         drawn = facts_of(done, Threaded).drawn
         tied = done.step.mm("ends") if drawn is None else drawn
@@ -110,20 +109,9 @@ class Drawstring:
         written, say = step.written, Phrasing(solved, room)
         cord, name = word_of(written, "cord"), edge_of(written, "into")
         pieces = casing_in(bench, name)
-        casing = casing_named(bench, name)
-        if casing is None:
-            return refused(
-                bench,
-                step,
-                pieces,
-                fault_at(
-                    written,
-                    "into",
-                    "FB321",
-                    f"there is no casing in `{name}` yet",
-                    help="move this step after the one that makes the casing",
-                ),
-            )
+        casing = casing_at(bench, written, "into")
+        if not isinstance(casing, Casing):
+            return refused(bench, step, pieces, casing)
         ends, drawn = step.mm("ends"), _drawn_ends(solved, casing, step.mm("ends"))
         if fault := _not_to_thread(step, say, casing, cord, width_of(solved, cord)) or _too_long(
             step, say, ends, drawn

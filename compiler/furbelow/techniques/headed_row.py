@@ -48,13 +48,22 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import ROWS, runs_of, runs_said
 from furbelow.techniques.shared.laying import drawn_in, ravels
-from furbelow.techniques.shared.lines import HEIGHTS, LEVEL_OFF, down_to_line, line_edge
+from furbelow.techniques.shared.lines import (
+    HEIGHTS,
+    LEVEL_OFF,
+    base_gathered,
+    covered_by,
+    down_to_line,
+    height_given,
+    line_edge,
+)
 from furbelow.techniques.shared.marks import parts_of, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     forms_differ,
     not_long,
+    one_unit,
     strips_not_joined,
 )
 
@@ -91,9 +100,8 @@ class HeadedRow:
         written, heading, facts = done.step.written, done.step.mm("heading"), facts_of(done, HeadedOn)
         name, on, apart = edge_of(written, "edge"), word_of(written, "on"), room.row_spacing
         rows = ledger.at_edge(name, Lies.GATHERS, "the gathering rows", heading, heading + apart, "heading")
-        arg = next(key for key in HEIGHTS if key in done.step.amounts)
         band = Band(facts.down, facts.down + apart)
-        strip = Occupant(on, Lies.STRIP, f"the stitches of `{name}`", down=band, arg=arg)
+        strip = Occupant(on, Lies.STRIP, f"the stitches of `{name}`", down=band, arg=height_given(done.step))
         deepest = solved.pieces[name.partition(".")[0]].cut_depth / 2
         window = Window("heading", "a heading", heading, least=LEAST_HEADING, sewable_most=deepest)
         return OnCloth((*rows, strip), (window,), drawn_in(done.before.edge(name), "edge", facts.length))
@@ -122,7 +130,6 @@ class HeadedRow:
         if fault:
             return refused(bench, step, touches, fault)
         length = line.set_length
-        covered = word_of(written, "covered by") if "covered by" in written.args else ""
         after = bench.with_edges(
             edge._replace(state=State.SEWN, used=edge.used + heading, set_length=length, gathered=ROWS, held=True)
         ).with_seams(
@@ -137,7 +144,7 @@ class HeadedRow:
                 State.NEATENED,
                 turned=edge.pieces[0],
                 topstitched=True,
-                on=OnLine(on, down, covered),
+                on=OnLine(on, down, covered_by(written)),
             )
         )
         parts, apart = parts_of(line, edge), pins_apart(solved, room, after.edge(name), line)
@@ -205,9 +212,8 @@ class HeadedRow:
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge, line: Edge) -> Fault | None:
     written, (piece,), (on,) = step.written, edge.pieces, line.pieces
-    if bench.units[piece] == bench.units[on]:
-        headline = f"`{edge.name}` and `{on}` belong to one unit already"
-        return fault_at(written, "on", "FB317", headline, help="check which piece the row is meant for")
+    if fault := one_unit(bench, written, "on", edge.name, on, "check which piece the row is meant for"):
+        return fault
     if edge.gathered or edge.state in (State.SEWN, State.ENCLOSED):
         how = "gathered" if edge.gathered else "sewn in"
         return fault_at(
@@ -222,9 +228,8 @@ def _not_to_sew_on(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge, li
             f"the raw edge of `{edge.name}` stands open at the frill and `{cloth}` ravels",
             help=f"put `- narrow hem: {{edge: {edge.name}}}` before this step",
         )
-    if bench.edge(f"{on}.bottom").gathered:
-        headline = f"`{on}` is gathered at its bottom edge, and a row is sewn on flat cloth"
-        return fault_at(written, "on", "FB333", headline, help="sew the row on before the gathers")
+    if fault := base_gathered(bench, written, on):
+        return fault
     short = line.set_length - edge.cloth_length
     if short > 0:
         return fault_at(

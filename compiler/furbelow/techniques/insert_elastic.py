@@ -42,9 +42,10 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.casings import casing_at, casing_in
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN_LAST, TIGHT_ELASTIC
 from furbelow.techniques.shared.laying import filled, lap_window
-from furbelow.techniques.shared.preconditions import casing_in, casing_named, no_length
+from furbelow.techniques.shared.preconditions import no_length
 from furbelow.techniques.shared.zigzag import zigzag_set
 
 TO_LENGTH, LONG = "to length", "long"
@@ -102,20 +103,9 @@ class InsertElastic:
         written, say = step.written, Phrasing(solved, room)
         elastic, name = word_of(written, "elastic"), edge_of(written, "into")
         pieces = casing_in(bench, name)
-        casing = casing_named(bench, name)
-        if casing is None:
-            return refused(
-                bench,
-                step,
-                pieces,
-                fault_at(
-                    written,
-                    "into",
-                    "FB321",
-                    f"there is no casing in `{name}` yet",
-                    help="move this step after the one that makes the casing",
-                ),
-            )
+        casing = casing_at(bench, written, "into")
+        if not isinstance(casing, Casing):
+            return refused(bench, step, pieces, casing)
         if casing.elastic or casing.cord:
             return refused(
                 bench,

@@ -42,9 +42,9 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, turn_window
-from furbelow.techniques.shared.lines import HEIGHTS, LEVEL_OFF, down_to_line
+from furbelow.techniques.shared.lines import HEIGHTS, LEVEL_OFF, down_to_line, height_given
 from furbelow.techniques.shared.marks import seam_said
-from furbelow.techniques.shared.preconditions import edge_not_ready, strips_not_joined
+from furbelow.techniques.shared.preconditions import edge_not_ready, one_unit, strips_not_joined
 
 EDGE = Fraction(2)
 TRIANGLE = Fraction(10)
@@ -91,13 +91,14 @@ class PatchPocket:
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         written, facts = done.step.written, facts_of(done, Patched)
         pocket, on = word_of(written, "pocket"), word_of(written, "on")
-        arg = next(key for key in HEIGHTS if key in done.step.amounts)
         down = Band(facts.down, facts.down + facts.high)
         whole = ledger.bench.cloths[on].piece.cut_length
         places = [Band(facts.along, facts.along + facts.wide)]
         if facts.pockets == 2:
             places.append(Band(whole - facts.along - facts.wide, whole - facts.along))
-        lies = tuple(Occupant(on, Lies.STRIP, f"the pocket `{pocket}`", down, along, arg) for along in places)
+        lies = tuple(
+            Occupant(on, Lies.STRIP, f"the pocket `{pocket}`", down, along, height_given(done.step)) for along in places
+        )
         windows = (
             Window("pocket", "a pocket", facts.wide, least=A_HAND, sewable_least=A_FINGER, why="a hand goes in"),
             turn_window("seam", "a turn", done.step.mm("seam"), into=facts.wide / 2),
@@ -205,10 +206,8 @@ class PatchPocket:
 
 def _does_not_lie(bench: Bench, step: SolvedStep, say: Phrasing, pocket: str, on: str, down: Fraction) -> Fault | None:
     written, piece, base = step.written, say.solved.pieces[pocket], say.solved.pieces[on]
-    if bench.units[pocket] == bench.units[on]:
-        return fault_at(
-            written, "on", "FB317", f"`{pocket}` and `{on}` belong to one unit already", help="name the piece beneath"
-        )
+    if fault := one_unit(bench, written, "on", pocket, on, "name the piece beneath"):
+        return fault
     if bench.cloths[pocket].copies > 2:
         return fault_at(
             written,
@@ -230,7 +229,7 @@ def _does_not_lie(bench: Bench, step: SolvedStep, say: Phrasing, pocket: str, on
     over = step.mm("from start") + piece.length - room
     low = down + piece.depth - (base.cut_depth - bench.edge(f"{on}.bottom").used)
     if over > 0 or low > 0:
-        arg = "from start" if over > 0 else next(key for key in HEIGHTS if key in step.amounts)
+        arg = "from start" if over > 0 else height_given(step)
         return fault_at(
             written,
             arg,

@@ -45,7 +45,7 @@ from furbelow.techniques.shared.gathers import runs_of, runs_said
 from furbelow.techniques.shared.laying import drawn_in
 from furbelow.techniques.shared.loose_ends import folded_under
 from furbelow.techniques.shared.pins import pins_apart
-from furbelow.techniques.shared.preconditions import copies_differ, forms_differ, strips_not_joined
+from furbelow.techniques.shared.preconditions import copies_differ, forms_differ, one_unit, strips_not_joined
 
 ONE, TWO = "one", "two"
 BESIDE = Fraction(5)  # from the fold of an end to the row that holds it; common practice, no source
@@ -153,16 +153,9 @@ class Ruche:
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, say: Phrasing, strip: str, on: str) -> Fault | None:
     written, top, base = step.written, bench.edge(f"{strip}.top"), bench.edge(f"{on}.bottom")
-    if bench.units[strip] == bench.units[on]:
-        return fault_at(
-            written,
-            "on",
-            "FB317",
-            f"`{strip}` and `{on}` belong to one unit already",
-            help="check which piece the strip is meant for",
-        )
     fault = (
-        strips_not_joined(bench, written, "strip", (strip, on))
+        one_unit(bench, written, "on", strip, on, "check which piece the strip is meant for")
+        or strips_not_joined(bench, written, "strip", (strip, on))
         or forms_differ(bench, written, "on", top, base)
         or copies_differ(written, "on", top, base)
     )

@@ -46,7 +46,15 @@ from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off
 from furbelow.techniques.shared.laid_edges import edges_said, marks_on
 from furbelow.techniques.shared.laying import held_in_seam, margins, ravels
-from furbelow.techniques.shared.lines import HEIGHTS, LEVEL_OFF, down_to_line, line_edge
+from furbelow.techniques.shared.lines import (
+    HEIGHTS,
+    LEVEL_OFF,
+    base_gathered,
+    covered_by,
+    down_to_line,
+    height_given,
+    line_edge,
+)
 from furbelow.techniques.shared.marks import parts_of, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
@@ -55,6 +63,7 @@ from furbelow.techniques.shared.preconditions import (
     forms_differ,
     margin_state,
     not_long,
+    one_unit,
     seam_too_narrow,
     strips_not_joined,
 )
@@ -91,9 +100,8 @@ class SewOn:
         written, seam, facts = done.step.written, done.step.mm("seam"), facts_of(done, OnBase)
         name, on = edge_of(written, "edge"), word_of(written, "on")
         # The row's margin lies below the line, under the row itself.
-        arg = next(key for key in HEIGHTS if key in done.step.amounts)
         band = Band(facts.down, facts.down + seam)
-        strip = Occupant(on, Lies.STRIP, f"the seam of `{name}`", down=band, arg=arg)
+        strip = Occupant(on, Lies.STRIP, f"the seam of `{name}`", down=band, arg=height_given(done.step))
         line = line_edge(done.before, on, facts.length)
         windows = held_in_seam(done, solved, room, "seam", seam, done.before.edge(name), line)
         return OnCloth((*margins(ledger, seam, "seam", name), strip), windows)
@@ -119,7 +127,6 @@ class SewOn:
         )
         if fault:
             return refused(bench, step, touches, fault)
-        covered = word_of(written, "covered by") if "covered by" in written.args else ""
         after = bench.with_edges(
             edge._replace(state=State.SEWN, used=edge.used + seam, held=True, set_length=length)
         ).with_seams(
@@ -134,7 +141,7 @@ class SewOn:
                 margin_state(solved, edge),
                 turned=edge.pieces[0],
                 trapped=True,
-                on=OnLine(on, down, covered),
+                on=OnLine(on, down, covered_by(written)),
             )
         )
         after = taken(after, edge, seam).joined(touches)
@@ -194,15 +201,12 @@ class SewOn:
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, on: str) -> Fault | None:
     written = step.written
-    if bench.units[edge.pieces[0]] == bench.units[on]:
-        return fault_at(
-            written,
-            "on",
-            "FB317",
-            f"`{edge.name}` and `{on}` belong to one unit already",
-            help="check which piece the row is meant for",
-        )
-    if fault := strips_not_joined(bench, written, "on", (on,)) or not_long(written, "edge", edge):
+    fault = (
+        one_unit(bench, written, "on", edge.name, on, "check which piece the row is meant for")
+        or strips_not_joined(bench, written, "on", (on,))
+        or not_long(written, "edge", edge)
+    )
+    if fault:
         return fault
     if edge.state is State.RAW and ravels(solved, edge.pieces):
         cloth = solved.pieces[edge.pieces[0]].piece.cloth.text
@@ -213,15 +217,7 @@ def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, o
             f"the raw edge of `{edge.name}` lies loose under its own row and `{cloth}` ravels",
             help=f"put `- neaten: {{edge: {edge.name}}}` before this step, and before the gathers",
         )
-    if bench.edge(f"{on}.bottom").gathered:
-        return fault_at(
-            written,
-            "on",
-            "FB333",
-            f"`{on}` is gathered at its bottom edge, and a row is sewn on flat cloth",
-            help="sew the row on before the gathers",
-        )
-    return None
+    return base_gathered(bench, written, on)
 
 
 def _lengths_differ(step: SolvedStep, say: Phrasing, edge: Edge, line: Edge) -> Fault | None:

@@ -44,7 +44,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import seam_window
-from furbelow.techniques.shared.preconditions import edge_not_ready, margin_state
+from furbelow.techniques.shared.preconditions import edge_not_ready, margin_state, one_unit
 from furbelow.techniques.shared.seam_openings import to_come
 
 ABOVE = Fraction(10)  # the bag begins so far above the gap, so that its seam lies in the side seam
@@ -190,8 +190,8 @@ class SidePocket:
 
 def _does_not_go_in(bench: Bench, step: SolvedStep, say: Phrasing, bag: str, on: str, seam: Seam) -> Fault | None:
     written = step.written
-    if bench.units[bag] == bench.units[on]:
-        return fault_at(written, "bag", "FB317", f"`{bag}` and `{on}` belong to one unit already", help="name the bag")
+    if fault := one_unit(bench, written, "bag", bag, on, "name the bag"):
+        return fault
     if bench.cloths[bag].copies != 2:
         return fault_at(
             written,

@@ -16,6 +16,7 @@ from furbelow.techniques.shared.preconditions import (
     ends_turned,
     forms_differ,
     margin_state,
+    one_unit,
     seam_too_narrow,
 )
 from furbelow.techniques.shared.stacks import taken
@@ -33,21 +34,9 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
             return refused(bench, step, (), fault)
     edge, to = bench.edge(names[0]), bench.edge(names[1])
     touches = (*edge.pieces, *to.pieces)
-    if bench.units[edge.pieces[0]] == bench.units[to.pieces[0]]:
-        return refused(
-            bench,
-            step,
-            touches,
-            fault_at(
-                written,
-                "to",
-                "FB317",
-                f"`{edge.name}` and `{to.name}` belong to one unit already",
-                help="check which two edges this seam is meant to join",
-            ),
-        )
     fault = (
-        forms_differ(bench, written, "to", edge, to)
+        one_unit(bench, written, "to", *names, "check which two edges this seam is meant to join")
+        or forms_differ(bench, written, "to", edge, to)
         or copies_differ(written, "to", edge, to)
         or seam_too_narrow(solved, Phrasing(solved, room), step, "seam", touches)
     )

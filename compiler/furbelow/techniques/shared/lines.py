@@ -8,7 +8,8 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
-from furbelow.garment.technique import Kind, Parameter, fault_at
+from furbelow.garment.spec import Step
+from furbelow.garment.technique import Kind, Parameter, fault_at, word_of
 
 HEIGHTS = {
     "below top": Parameter("From the finished top edge of that piece down to the line.", Kind.LENGTH, ""),
@@ -46,6 +47,24 @@ def down_to_line(step: SolvedStep, say: Phrasing, piece: str) -> Fraction | Faul
         f"a line {say.length(at)} {where} does not lie on `{piece}`, which is {say.length(low - top)} deep when finished",
         help=f"write a height above 0 and below {say.length(low - top)}",
     )
+
+
+def height_given(step: SolvedStep) -> str:
+    """Which of the two heights the maker wrote: faults of the line stand there."""
+    return next(key for key in HEIGHTS if key in step.amounts)
+
+
+def covered_by(step: Step) -> str:
+    """The row above that is to hang over this one's stitches; empty where none has to."""
+    return word_of(step, "covered by") if "covered by" in step.args else ""
+
+
+def base_gathered(bench: Bench, step: Step, on: str) -> Fault | None:
+    """The fault of sewing a row on a piece whose line is no flat cloth any more."""
+    if not bench.edge(f"{on}.bottom").gathered:
+        return None
+    headline = f"`{on}` is gathered at its bottom edge, and a row is sewn on flat cloth"
+    return fault_at(step, "on", "FB333", headline, help="sew the row on before the gathers")
 
 
 def line_edge(bench: Bench, on: str, length: Fraction) -> Edge:

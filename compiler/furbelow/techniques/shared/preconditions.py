@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
-from furbelow.garment.bench import WORKABLE, Bench, Casing, Edge, State
+from furbelow.garment.bench import WORKABLE, Bench, Edge, State
 from furbelow.garment.limits import NARROWEST_SEAM, NARROWEST_SEAM_FIRM
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
@@ -77,6 +77,14 @@ def strips_not_joined(bench: Bench, step: Step, arg: str, pieces: Iterable[str])
                 mend=mends.before(step, f"join strips: {{of: {piece}}}"),
             )
     return None
+
+
+def one_unit(bench: Bench, step: Step, arg: str, one: str, other: str, mend: str) -> Fault | None:
+    """The fault of sewing together two pieces or edges that belong to one unit already. mend: what to look at."""
+    units = {bench.units[bench.edge(name).pieces[0] if name in bench.edges else name] for name in (one, other)}
+    if len(units) > 1:
+        return None
+    return fault_at(step, arg, "FB317", f"`{one}` and `{other}` belong to one unit already", help=mend)
 
 
 def forms_differ(bench: Bench, step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
@@ -216,22 +224,3 @@ def seam_too_narrow(solved: Solved, say: Phrasing, step: SolvedStep, arg: str, p
         if arg in step.written.args
         else mends.Mend(f"make it {say.length(least)} or more", None),
     )
-
-
-def casing_named(bench: Bench, name: str) -> Casing | None:
-    """The casing of this name: that of the band, or of the edge that was folded down; either by its piece as well, and a
-    band by the edge that it was sewn to."""
-    if name in bench.casings:
-        return bench.casings[name]
-    sewn = bench.seam_at(name)
-    pieces = {name} if name in bench.cloths else {ply.piece for ply in sewn.plies} if sewn else set()
-    found = [casing for casing in bench.casings.values() if casing.piece in pieces]
-    return found[0] if len(found) == 1 else None
-
-
-def casing_in(bench: Bench, name: str) -> tuple[str, ...]:
-    """The pieces that a casing is made in: of a folded edge or stack, or the band itself; none before it is stacked."""
-    if name in bench.edges:
-        return bench.edge(name).pieces
-    piece = name.partition(".")[0]
-    return (piece,) if piece in bench.cloths else ()
