@@ -9,7 +9,7 @@ from furbelow import resources
 
 
 @pytest.mark.parametrize(
-    "name", ["guide.html.j2", "guide.css", "guide.js", "guide.md.j2", "guide.typ", "fonts/letters.txt"]
+    "name", ["guide.html.j2", "guide.css", "guide.js", "guide.md.j2", "guide.typ", "sheet.typ", "fonts/letters.txt"]
 )
 def test_a_template_is_found_in_the_checkout(name: str) -> None:
     assert resources.template(name).is_file()

@@ -30,7 +30,7 @@ def pdf(guide: Guide, words: Messages | None = None, font: OwnFont | None = None
     date = int(epoch) if epoch.isascii() and epoch.isdigit() else None
     given = _given(guide, words or Messages(guide.language), font)
     own = font.path if font else None
-    return typeset(json.dumps({**given, "date": date, "font": own}, sort_keys=True))
+    return typeset(json.dumps({**given, "document": "guide.typ", "date": date, "font": own}, sort_keys=True))
 
 
 # The fixed words that the template asks for by these names.

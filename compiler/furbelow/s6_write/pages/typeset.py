@@ -32,8 +32,8 @@ class Refused(Exception):
 def typeset(given: str) -> bytes:
     """The document as PDF, the same bytes for the same text.
 
-    given: what the template is to show, as JSON; `date` in it are the seconds of the date that it bears, or null,
-        `font` the path of a font for letters that the shipped ones lack, or null.
+    given: what the template is to show, as JSON; `document` in it is the name of the template, `date` the seconds of the
+        date that it bears, or null, `font` the path of a font for letters that the shipped ones lack, or null.
     """
     if _beside.set_here < _HERE:
         _beside.set_here += 1
@@ -46,9 +46,11 @@ def _set(given: str) -> bytes:
 
     told = json.loads(given)
     date = told.pop("date")
+    document = template(told.pop("document"))
     with _fonts(told.pop("font")) as folders:
         return typst.compile(
-            template("guide.typ").read_bytes(),
+            document,
+            root=document.parent,
             format="pdf",
             # Only the shipped fonts and the workroom's: what a machine has of its own would change the page.
             font_paths=typst.Fonts(include_system_fonts=False, include_embedded_fonts=False, font_paths=folders),
