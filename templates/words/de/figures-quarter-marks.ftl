@@ -1,24 +1,20 @@
-### Die beiden Kanten einer Naht mit ihren Markierungen und Stecknadeln, bevor sie genäht werden.
-### $to: die Teile der oberen Kante, $edge: die der unteren.
+### Eine Kante mit ihren Markierungen, dann ein Stück der beiden Kanten, zusammengesteckt, bevor sie genäht werden.
+### $to: die Teile der oberen Kante, $edge: die der angenähten; $up: die Teile, die an der Maschine oben liegen, $under: die darunter.
 
-figure-marks-above = { PIECE($to, at: "start") }
-figure-marks-below = { $under ->
-    [yes] { PIECE($edge, at: "start") }, an der Maschine unten
-   *[no] { PIECE($edge, at: "start") }, an der Maschine oben
- }
+figure-marks-edge = { PIECE($to, at: "start") }
 figure-marks-other-seam = andere Naht
 figure-marks-every = alle { $part } eine Markierung
-
-figure-marks-hold-ring = Die Kanten sind Ringe: Die erste und die letzte Markierung sind dieselbe Seitennaht. { figure-marks-hold }
-figure-marks-hold-flat = Die erste und die letzte Markierung sind die beiden Enden. { figure-marks-hold }
-# Nur in den beiden darüber gesagt.
-figure-marks-hold = { $hold ->
-    [clips] Zuerst Klammern an den Markierungen, dann alle { $spacing }.
-   *[pins] Zuerst Stecknadeln an den Markierungen, dann alle { $spacing }.
+figure-marks-both-faces = { $ring ->
+    [yes] Beide Enden sind die Seitennaht. Eine Ecke ist umgeschlagen: beide Stoffseiten markieren.
+   *[no] Eine Ecke ist umgeschlagen: beide Stoffseiten markieren.
  }
+figure-marks-alt = { PIECE($to, at: "start") }, die Kante { $length } lang, in { $parts } gleiche Strecken geteilt, alle { $part } eine Markierung auf beiden Stoffseiten.
 
-figure-marks-alt = { $hold ->
-    [clips] { PIECE($to, at: "start") } oben und { PIECE($edge) } unten, je { $length } lang, in { $parts } gleiche Strecken geteilt, alle { $part } eine Markierung, Klammern an den Markierungen und dazwischen.
-   *[pins] { PIECE($to, at: "start") } oben und { PIECE($edge) } unten, je { $length } lang, in { $parts } gleiche Strecken geteilt, alle { $part } eine Markierung, Stecknadeln an den Markierungen und dazwischen.
+figure-pinned-up = { PIECE($up, at: "start") }, linke Seite oben
+figure-pinned-mark = Markierung
+figure-pinned-below = Darunter, wo die Ecke umgeschlagen ist, die rechte Seite oben und die Kanten bündig: { PIECE($under) }.
+figure-pinned-alt = { $hold ->
+    [clips] Ein Stück beider Kanten, bündig, oben mit der linken Seite nach oben { PIECE($up) }, darunter { PIECE($under) }, rechts auf rechts; eine Klammer an der Markierung und eine alle { $spacing }.
+   *[pins] Ein Stück beider Kanten, bündig, oben mit der linken Seite nach oben { PIECE($up) }, darunter { PIECE($under) }, rechts auf rechts; eine Stecknadel an der Markierung und eine alle { $spacing }.
  }
-figure-marks-caption = Markierung auf Markierung, rechts auf rechts.
+figure-pinned-caption = Markierung auf Markierung, rechts auf rechts.

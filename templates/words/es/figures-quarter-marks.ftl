@@ -1,24 +1,20 @@
-### Los dos bordes de una costura con sus marcas y sus alfileres, antes de coserlos.
-### $to: las piezas del borde de arriba, $edge: las del borde de abajo.
+### Un borde con sus marcas, después un tramo de los dos bordes sujetos con alfileres, antes de coserlos.
+### $to: las piezas del borde de arriba, $edge: las del borde que se cose; $up: las que quedan encima en la máquina, $under: las de debajo.
 
-figure-marks-above = { PIECE($to, at: "start") }
-figure-marks-below = { $under ->
-    [yes] { PIECE($edge, at: "start") }, debajo en la máquina
-   *[no] { PIECE($edge, at: "start") }, encima en la máquina
- }
+figure-marks-edge = { PIECE($to, at: "start") }
 figure-marks-other-seam = otra costura
 figure-marks-every = una marca cada { $part }
-
-figure-marks-hold-ring = Los bordes son aros: la primera y la última marca son la misma costura lateral. { figure-marks-hold }
-figure-marks-hold-flat = La primera y la última marca son los dos extremos. { figure-marks-hold }
-# Se dice solo dentro de los dos de arriba.
-figure-marks-hold = { $hold ->
-    [clips] Pinzas primero en las marcas, después cada { $spacing }.
-   *[pins] Alfileres primero en las marcas, después cada { $spacing }.
+figure-marks-both-faces = { $ring ->
+    [yes] Los dos extremos son la costura lateral. Una esquina está doblada: marca las dos caras.
+   *[no] Una esquina está doblada: marca las dos caras.
  }
+figure-marks-alt = { PIECE($to, at: "start") }, el borde de { $length } de largo, con { $parts } partes iguales marcadas cada { $part } en las dos caras.
 
-figure-marks-alt = { $hold ->
-    [clips] { PIECE($to, at: "start") } arriba y { PIECE($edge) } abajo, de { $length } de largo cada una, con { $parts } partes iguales marcadas cada { $part } y pinzas en las marcas y entre ellas.
-   *[pins] { PIECE($to, at: "start") } arriba y { PIECE($edge) } abajo, de { $length } de largo cada una, con { $parts } partes iguales marcadas cada { $part } y alfileres en las marcas y entre ellas.
+figure-pinned-up = { PIECE($up, at: "start") }, revés arriba
+figure-pinned-mark = marca
+figure-pinned-below = Debajo, donde la esquina está doblada: { PIECE($under) }, derecho arriba, los bordes a la par.
+figure-pinned-alt = { $hold ->
+    [clips] Un tramo de los dos bordes, a la par, { PIECE($up) } encima con el revés arriba y { PIECE($under) } debajo, derecho con derecho; una pinza en la marca y una cada { $spacing }.
+   *[pins] Un tramo de los dos bordes, a la par, { PIECE($up) } encima con el revés arriba y { PIECE($under) } debajo, derecho con derecho; un alfiler en la marca y uno cada { $spacing }.
  }
-figure-marks-caption = Haz coincidir marca con marca, derecho con derecho.
+figure-pinned-caption = Haz coincidir marca con marca, derecho con derecho.

@@ -1,24 +1,20 @@
-### Les deux bords d’une couture avec leurs repères et leurs épingles, avant de les piquer.
-### $to : les pièces du bord du haut, $edge : celles du bord du bas.
+### Un bord avec ses repères, puis un bout des deux bords épinglés ensemble, avant de les piquer.
+### $to : les pièces du bord du haut, $edge : celles du bord cousu ; $up : celles du dessus à la machine, $under : celles du dessous.
 
-figure-marks-above = { PIECE($to, at: "start") }
-figure-marks-below = { $under ->
-    [yes] { PIECE($edge, at: "start") }, dessous à la machine
-   *[no] { PIECE($edge, at: "start") }, dessus à la machine
- }
+figure-marks-edge = { PIECE($to, at: "start") }
 figure-marks-other-seam = autre couture
 figure-marks-every = un repère tous les { $part }
-
-figure-marks-hold-ring = Les bords sont des ronds : le premier et le dernier repère sont la même couture de côté. { figure-marks-hold }
-figure-marks-hold-flat = Le premier et le dernier repère sont les deux bouts. { figure-marks-hold }
-# Dit seulement dans les deux ci-dessus.
-figure-marks-hold = { $hold ->
-    [clips] Pinces aux repères d’abord, puis tous les { $spacing }.
-   *[pins] Épingles aux repères d’abord, puis tous les { $spacing }.
+figure-marks-both-faces = { $ring ->
+    [yes] Les deux bouts sont la couture de côté. Un coin est rabattu : marque les deux faces.
+   *[no] Un coin est rabattu : marque les deux faces.
  }
+figure-marks-alt = { PIECE($to, at: "start") }, le bord de { $length } de long, avec { $parts } parties égales marquées tous les { $part } sur les deux faces.
 
-figure-marks-alt = { $hold ->
-    [clips] { PIECE($to, at: "start") } en haut et { PIECE($edge) } en bas, { $length } de long chacune, avec { $parts } parties égales marquées tous les { $part } et des pinces aux repères et entre eux.
-   *[pins] { PIECE($to, at: "start") } en haut et { PIECE($edge) } en bas, { $length } de long chacune, avec { $parts } parties égales marquées tous les { $part } et des épingles aux repères et entre eux.
+figure-pinned-up = { PIECE($up, at: "start") }, envers visible
+figure-pinned-mark = repère
+figure-pinned-below = Dessous, là où le coin est rabattu : { PIECE($under) }, endroit visible, les bords à fleur.
+figure-pinned-alt = { $hold ->
+    [clips] Un bout des deux bords, à fleur, { PIECE($up) } dessus, envers visible, et { PIECE($under) } dessous, endroit contre endroit ; une pince au repère et une tous les { $spacing }.
+   *[pins] Un bout des deux bords, à fleur, { PIECE($up) } dessus, envers visible, et { PIECE($under) } dessous, endroit contre endroit ; une épingle au repère et une tous les { $spacing }.
  }
-figure-marks-caption = Repère sur repère, endroit contre endroit.
+figure-pinned-caption = Repère sur repère, endroit contre endroit.
