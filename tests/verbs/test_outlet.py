@@ -67,8 +67,9 @@ def test_a_name_outside_the_code_page_does_not_end_a_class(tmp_path: Path) -> No
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="signals of POSIX")
-def test_ctrl_c_leaves_with_the_code_that_shells_know(tmp_path: Path) -> None:
-    call = ["make", LARKSPUR, "--class", CLASS, "--no-pdf", "--out", str(tmp_path)]
+@pytest.mark.parametrize("workers", ["1", "2"])
+def test_ctrl_c_leaves_with_the_code_that_shells_know(workers: str, tmp_path: Path) -> None:
+    call = ["make", LARKSPUR, "--class", CLASS, "--no-pdf", "--workers", workers, "--out", str(tmp_path)]
     with started(*call, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as making:
         assert making.stdout is not None
         assert making.stderr is not None
@@ -79,7 +80,8 @@ def test_ctrl_c_leaves_with_the_code_that_shells_know(tmp_path: Path) -> None:
     told_of = r"furbelow: stopped; ([0-9]) of 6 guides are complete, and the same command goes on from there\n"
     found = re.fullmatch(told_of, told.decode())
     assert found
-    assert len(list(tmp_path.glob("*/guide.html"))) == int(found[1]) >= 1
+    lists = [json.loads(each.read_bytes()) for each in tmp_path.glob("*/furbelow.json")]
+    assert len([each for each in lists if each["complete"]]) == int(found[1]) >= 1
 
 
 HOSTILE = "\x1b[2J\u202eevil\u200b\x07"

@@ -30,7 +30,7 @@ class Crew(Protocol):
         ...
 
     def end(self) -> None:
-        """Nothing more is asked; what is not begun is left."""
+        """Nothing more is asked; what is not begun is left, and what is in hand is done when this returns."""
         ...
 
 
@@ -81,7 +81,7 @@ class Workers:
         return waiting.popleft()[1].result()
 
     def end(self) -> None:
-        self._pool.shutdown(wait=False, cancel_futures=True)
+        self._pool.shutdown(cancel_futures=True)
 
     def _started(self) -> ProcessPoolExecutor:
         from multiprocessing import get_context

@@ -70,14 +70,14 @@ def make_class(
     unread: Unread = (),
     how: Together = PLAIN,
     seen: Seen = lambda planned: None,
-) -> Iterator[Finished]:
+) -> Making:
     """A guide for each wearer in a folder of their own; whoever can't be given one is named as missing on the page.
 
     named: what the class is called, where its file says so. unread: the rows of the class that are no order.
     seen: hears how many are planned, before the first guide is written.
     """
     kind = SetKind.PART if how.part else SetKind.CLASS
-    return _Making(orders, shelf, crew or Alone(), how, kind, seen).finished(named, unread)
+    return Making(orders, shelf, crew or Alone(), how, kind, seen, named, unread)
 
 
 def make_range(
@@ -86,21 +86,30 @@ def make_range(
     crew: Crew | None = None,
     how: Together = PLAIN,
     seen: Seen = lambda planned: None,
-) -> Iterator[Finished]:
+) -> Making:
     """A guide for every size of a spec, and the page with the chart of the sizes.
 
     Each guide cuts alone, for whoever sews that size; what is bought and cut for all is one order, as for a class.
     """
-    return _Making(orders, shelf, crew or Alone(), how, SetKind.SIZES, seen).finished("", ())
+    return Making(orders, shelf, crew or Alone(), how, SetKind.SIZES, seen)
 
 
-class _Making:
-    """Guides that are made one after another, and what is known of them all so far."""
+class Making:
+    """Guides that are made one after another as they are asked for, and what is known of them all so far."""
 
     def __init__(
-        self, orders: Sequence[Order], shelf: Shelf, crew: Crew, how: Together, kind: SetKind, seen: Seen
+        self,
+        orders: Sequence[Order],
+        shelf: Shelf,
+        crew: Crew,
+        how: Together,
+        kind: SetKind,
+        seen: Seen,
+        named: str = "",
+        unread: Unread = (),
     ) -> None:
         self.orders, self.shelf, self.crew, self.how, self.kind, self.seen = orders, shelf, crew, how, kind, seen
+        self.named, self.unread = named, unread
         self.folders = folder_names(order.wearer for order in orders)
         self.garments: dict[int, Garment] = {}
         self.lists: dict[int, ShoppingList] = {}
@@ -108,6 +117,7 @@ class _Making:
         self.pupils: list[Pupil] = []
         self.missing: list[Missing] = []
         self.keys: dict[str, str] = {}  # what each guide was made from, by its folder
+        self.wanted: tuple[Asked, ...] | None = None  # None while the cutting is planned
         # What is for all is told in the language that most of the guides are in.
         languages = Counter(order.spec.language for order in orders)
         self.language = max(languages, key=languages.__getitem__, default="")
@@ -116,7 +126,14 @@ class _Making:
     def are_sizes(self) -> bool:
         return self.kind is SetKind.SIZES
 
-    def finished(self, named: str, unread: Unread) -> Iterator[Finished]:
+    def complete(self) -> int | None:
+        """How many guides of this run lie whole on the shelf; None where none was begun. Whoever writes has to be done."""
+        if self.wanted is None:
+            return None
+        return sum(asked.shelf.stands(asked.made_from) is not None for asked in self.wanted)
+
+    def __iter__(self) -> Iterator[Finished]:
+        named, unread = self.named, self.unread
         kept = read_class_list(self.shelf.read(REGISTER), str(self.shelf.folder / REGISTER))
         earlier = kept.value or NEW
         with_numbers = numbered(self.orders, earlier)
@@ -179,12 +196,12 @@ class _Making:
 
     def _guides(self, planned: Sequence[PlannedPupil], shared: ClassCutting) -> Iterator[Finished]:
         """Each guide from the spec to the disk, one after another."""
-        jobs = (
+        self.wanted = tuple(
             self._asked(order, each, shared)
             for order, each in zip(self.orders, planned, strict=True)
             if order.number in self.garments
         )
-        written = self._written(list(jobs))
+        written = self._written(self.wanted)
         for order, each in zip(self.orders, planned, strict=True):
             if order.number not in self.garments:
                 yield self._is_missing(order, each.faults)

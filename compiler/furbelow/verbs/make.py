@@ -144,7 +144,7 @@ def _make_together(
     else:
         named = reader.class_name(options.wearer)
         finished = make_class(orders, named, shelf, crew, unread, how, progress.planned)
-    complete, all_made, told = 0, not unread, list[dict[str, object]]()
+    all_made, told = not unread, list[dict[str, object]]()
     try:
         for one in finished:
             if one.faults:
@@ -154,12 +154,13 @@ def _make_together(
                 told.append(_told(one))
             else:
                 progress.finished(one)
-            complete += one.page is not None
             all_made = all_made and one.page is not None
     except KeyboardInterrupt:
         progress.clear()
-        said = f"stopped; {complete} of {len(orders)} guides are complete, and the same command goes on from there"
-        print(f"furbelow: {said}", file=sys.stderr)
+        crew.end()  # a guide that is being written is finished; only then the folder tells which are whole
+        complete = finished.complete()
+        so_far = "no guide was written" if complete is None else f"{complete} of {len(orders)} guides are complete"
+        print(f"furbelow: stopped; {so_far}, and the same command goes on from there", file=sys.stderr)
         return STOPPED
     finally:
         crew.end()
