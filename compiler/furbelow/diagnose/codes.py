@@ -64,6 +64,8 @@ CODES: dict[str, str] = {
     "FB174": "a file that a spec is built on can't be used",
     "FB175": "files are built on each other without end",
     "FB176": "changed steps are not there",
+    "FB177": "a picture can't be used",
+    "FB178": "pictures can't be read without a library",
     # solve: formulas
     "FB201": "a formula can't be read",
     "FB202": "a formula can't be worked out",

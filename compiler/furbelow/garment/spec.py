@@ -99,6 +99,33 @@ class Described(Protocol):
     def name(self) -> str: ...
 
 
+class OwnPicture(NamedTuple):
+    """A photograph or drawing of the maker's own. Of its file nothing is left but what it shows."""
+
+    kind: Literal["jpeg", "png"]
+    content: bytes
+    width: int  # in dots
+    height: int
+    alt: str  # says what it shows, for who can't see it
+    caption: str
+
+
+class Imprint(NamedTuple):
+    """Who publishes the guide, and on what terms; each is empty where the spec does not say."""
+
+    author: str = ""
+    version: str = ""
+    licence: str = ""
+    skill: str = ""  # what the sewist can do already, in the place of what is worked out
+
+
+class Cover(NamedTuple):
+    """A page before the first: words under the title, and a picture in the place of the garment's."""
+
+    words: str
+    picture: OwnPicture | None
+
+
 class Step(NamedTuple):
     index: int  # type: ignore[assignment]  # a method of tuples bears the name too; 0-based among the working steps
     technique: str
@@ -108,6 +135,7 @@ class Step(NamedTuple):
     span: Span
     own: Described | None = None  # the technique itself, where the spec describes it
     only: tuple[Condition, ...] = ()  # it is done where all of these hold
+    pictures: tuple[OwnPicture, ...] = ()
 
 
 class BodyMeasure(NamedTuple):
@@ -252,11 +280,19 @@ class Spec(NamedTuple):
     written_in: Word | None  # the language that the spec says it is written in
     untold: tuple[Word, ...]  # the texts that it does not tell in that language, by what they are called
     built_on: tuple[str, ...] = ()  # the files that it uses or is based on
+    imprint: Imprint = Imprint()
+    cover: Cover | None = None
 
     @property
     def is_translated(self) -> bool:
         """Whether its texts are in another language than it is written in."""
         return self.language != (self.written_in.text if self.written_in else ENGLISH)
+
+    @property
+    def pictures(self) -> tuple[OwnPicture, ...]:
+        """All of the maker's own, that of the cover first."""
+        cover = (self.cover.picture,) if self.cover and self.cover.picture else ()
+        return (*cover, *(picture for step in self.steps for picture in step.pictures))
 
     def about_of(self, name: str) -> str:
         """What the maker says that a measure, a choice or a material is; empty where she does not."""

@@ -19,11 +19,13 @@ def key_of(*told: object) -> str:
 
 
 def key_of_order(order: Order) -> str:
-    """Of the order, and of the files that its workroom names."""
+    """Of the order, and of the files that its spec and its workroom name."""
     texts = [[(name, each.text) for name, each in told.items()] for told in (order.body, order.choices)]
     room = order.room._replace(language=None)  # its place in a file is of no matter; the spec is in that language
-    beside = [digest for path in (room.words, room.font) if path for digest in _of_files(path)]
     spec = order.spec
+    named = (room.words, room.font, *spec.built_on)
+    beside = [digest for path in named if path for digest in _of_files(path)]
+    beside += [sha256(each.content).hexdigest() for each in spec.pictures]
     return key_of(
         spec.file, spec.source, spec.language, order.wearer, texts, room, beside, order.size, order.number, order.notes
     )

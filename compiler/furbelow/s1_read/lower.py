@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import get_args
+from typing import TYPE_CHECKING, get_args
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
@@ -11,10 +11,13 @@ from furbelow.garment.dyeing import DyeClass
 from furbelow.garment.spec import (
     BodyMeasure,
     Choice,
+    Cover,
     Grain,
+    Imprint,
     Material,
     Measure,
     Offer,
+    OwnPicture,
     Piece,
     Piecing,
     Rule,
@@ -32,6 +35,9 @@ from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.unsaid_joins import with_joins
 from furbelow.s1_read.values import Formulas, answer_at, map_at, maps_in, rows_at, text_at, value_at, word_at
 from furbelow.s1_read.yaml_tree import Entry, MapTree, TextTree, Tree
+
+if TYPE_CHECKING:
+    from furbelow.s1_read.read_pictures import OwnPictures
 
 AMOUNTS = (
     "width",
@@ -64,7 +70,7 @@ def lower(tree: Tree, source: str, file: str, techniques: Mapping[str, Technique
 
     What the schema has told is passed over in silence: such a tree gives no value, and no fault of its own.
     sayings: reads the maker's texts, in the language that is asked for.
-    Fails: FB140 to FB145, FB160, FB201.
+    Fails: FB140 to FB145, FB160, FB177, FB178, FB201.
     """
     return _Lowering(tree, source, file, techniques, sayings).lowered()
 
@@ -81,6 +87,7 @@ class _Lowering:
         self.names = Names()
         self.formulas = Formulas()
         self.faults: list[Fault] = []
+        self.pictures: OwnPictures | None = None
 
     def lowered(self) -> Staged[Spec]:
         title, about = self.say.at(self.tree, "title"), self.say.at(self.tree, "about").strip()
@@ -108,11 +115,14 @@ class _Lowering:
             self.faults,
             self.say,
             self.rounds,
+            self._picture,
             frozenset(entry.key for entry in map_at(self.tree, "techniques").entries),
         ).steps(rows)
         steps = with_joins(steps, pieces)
         rules, accepted = self._rules(), self._accepted()
         notes = self.say.at(self.tree, "notes").strip()
+        imprint, cover = self._imprint(), self._cover()
+        self.faults += self.pictures.faults if self.pictures else ()
         faults = (*self.names.faults, *self.formulas.faults, *self.rounds.faults, *self.say.faults, *self.faults)
         if worn is None or rounding is None or has_errors(faults):
             return Staged(None, faults)
@@ -137,6 +147,8 @@ class _Lowering:
             language=self.say.language,
             written_in=word_at(self.tree, "language"),
             untold=tuple(self.say.untold),
+            imprint=imprint,
+            cover=cover,
         )
         return Staged(spec, faults)
 
@@ -171,6 +183,26 @@ class _Lowering:
                 yield entry.key
             else:
                 yield from self.rounds.every(entry.key)
+
+    def _imprint(self) -> Imprint:
+        at = map_at(self.tree, "imprint")
+        licence, skill = (self.say.at(at, key, " of the imprint").strip() for key in ("licence", "skill"))
+        return Imprint(text_at(at, "author").strip(), text_at(at, "version").strip(), licence, skill)
+
+    def _cover(self) -> Cover | None:
+        at = value_at(self.tree, "cover")
+        if not isinstance(at, MapTree):
+            return None
+        picture = value_at(at, "picture")
+        shown = None if picture is None else self._picture(picture, " of the picture on the cover")
+        return Cover(self.say.at(at, "words", " of the cover").strip(), shown)
+
+    def _picture(self, tree: Tree, owner: str) -> OwnPicture | None:
+        if self.pictures is None:
+            from furbelow.s1_read.read_pictures import OwnPictures  # most specs have none
+
+            self.pictures = OwnPictures(self.file, self.say)
+        return self.pictures.at(tree, owner)
 
     def _default_rounding(self, units: str) -> Written | None:
         default = TextTree(Span.at_start(self.file), ROUNDING.get(units, ROUNDING["metric"]), quoted=False)

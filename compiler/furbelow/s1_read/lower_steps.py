@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from typing import NamedTuple, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Span
-from furbelow.garment.spec import Arg, ArgValue, EdgeName, LayerName, Step, SupplyKind, Word
+from furbelow.garment.spec import Arg, ArgValue, Condition, EdgeName, LayerName, OwnPicture, Step, SupplyKind, Word
 from furbelow.garment.technique import Kind, Parameter, Technique
 from furbelow.s1_read.names import unknown_name
 from furbelow.s1_read.rounds import Rounds, Row
@@ -57,10 +57,14 @@ class StepLowering(NamedTuple):
     faults: list[Fault]
     say: Sayings
     rounds: Rounds
+    picture: Callable[[Tree, str], OwnPicture | None]
     own: frozenset[str] = frozenset()  # the words that the spec describes itself
 
     def steps(self, rows: Iterable[Row]) -> tuple[Step, ...]:
-        """The working steps, each under the heading it stands under. Fails: FB142 to FB145, FB170, FB172, FB201."""
+        """The working steps, each under the heading it stands under, with the pictures that stand below it.
+
+        Fails: FB142 to FB145, FB170, FB172, FB177, FB178, FB201.
+        """
         lowered: list[Step] = []
         part = ""
         for row in rows:
@@ -80,7 +84,16 @@ class StepLowering(NamedTuple):
                             row.only,
                         )
                     )
+                if (shown := value_at(row.tree, "picture")) is not None:
+                    self._show(lowered, shown, row.only)
         return tuple(lowered)
+
+    def _show(self, lowered: list[Step], shown: Tree, only: tuple[Condition, ...]) -> None:
+        if not lowered or lowered[-1].only != only:
+            said = "this picture has no step above it, which it would stand with"
+            self.faults.append(Fault("FB177", said, Label(shown.span), help="put its row below that of its step"))
+        elif picture := self.picture(shown, f" of a picture of step {len(lowered)}"):
+            lowered[-1] = lowered[-1]._replace(pictures=(*lowered[-1].pictures, picture))
 
     def _args(self, entry: Entry, technique: Technique) -> dict[str, Arg]:
         args = {}

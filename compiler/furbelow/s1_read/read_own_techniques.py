@@ -170,7 +170,7 @@ def own_techniques(
                 )
             )
             continue
-        if entry.key in ("part", "tip"):
+        if entry.key in ("part", "tip", "picture"):
             faults.append(
                 Fault(
                     "FB360",

@@ -164,10 +164,11 @@ class _Report:
         if not keys:
             help_ = "write the technique and what it is worked on, such as `press: {piece: flounce}`"
             return self._at_key(found, "FB136", "this row holds no technique", help_)
-        if "part" in keys:
-            beside = next(key for key in found.held if key != "part")
-            headline = f"`{_short(beside)}` stands in one row with the heading of a part"
-            return self._at_key(found, "FB136", headline, "give the heading a row of its own", beside)
+        for alone, what in (("part", "the heading of a part"), ("picture", "a picture")):
+            if alone in keys:
+                beside = next(key for key in found.held if key != alone)
+                headline = f"`{_short(beside)}` stands in one row with {what}"
+                return self._at_key(found, "FB136", headline, f"give {what} a row of its own", beside)
         headline = f"this row holds {len(keys)} techniques, {_listed(keys)}, where one belongs"
         return self._at_key(found, "FB136", headline, "begin a row of its own with `-` for each", keys[1])
 

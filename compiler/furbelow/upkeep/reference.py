@@ -92,7 +92,8 @@ def language_page() -> str:
         *_tables(garment, garment, "The file"),
         "## Techniques",
         "A row of `steps` holds one technique, `- gather: {edge: flounce.top, to: upper.bottom}`. Beside it may stand a"
-        " `tip` of your own, and `when: lining.count == 0` where it is done only then.",
+        " `tip` of your own, and `when: lining.count == 0` where it is done only then. A row"
+        " `- picture: {file: pictures/gathered.jpg, alt: The gathered edge, its folds even.}` below it shows how yours came out.",
         *_SAID_ONCE,
         *(_technique(technique) for technique in techniques().values()),
         "## Quantities and formulas",
