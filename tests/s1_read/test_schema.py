@@ -80,7 +80,7 @@ def test_the_garment_schema_is_fresh() -> None:
 
 def test_every_technique_and_its_parameters_are_keys() -> None:
     steps = load_schema("garment.schema.json")["$defs"]["step"]["properties"]
-    assert set(steps) == {"part", "tip", "for", "when", "called", "steps", *techniques()}
+    assert set(steps) == {"part", "picture", "tip", "for", "when", "called", "steps", *techniques()}
     for name, technique in techniques().items():
         assert set(steps[name]["properties"]) == set(technique.parameters)
         asked = {key for key, parameter in technique.parameters.items() if parameter.default is None}

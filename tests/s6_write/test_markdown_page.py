@@ -55,7 +55,7 @@ def test_the_page_is_read_as_headings_tables_and_numbered_steps() -> None:
 def test_every_figure_that_is_linked_is_given_as_a_file() -> None:
     pictures = [address for address in _read(markdown(GUIDE)).addresses if address.endswith(".svg")]
     assert pictures == list(figure_files(GUIDE))
-    assert figure_files(GUIDE)["figures/whole.svg"].startswith("<svg")
+    assert figure_files(GUIDE)["figures/whole.svg"].startswith(b"<svg")
 
 
 def test_steps_keep_their_numbers() -> None:

@@ -12,6 +12,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.order.make_one import make_page
 from furbelow.order.read_order import Asked, OrderReader
 from furbelow.order.unread import Unread
+from furbelow.s1_read.read_pictures import picture_files
 from furbelow.s1_read.used_files import files_used
 
 
@@ -19,7 +20,7 @@ from furbelow.s1_read.used_files import files_used
 class Built:
     """guide: the page, or nothing where the spec is at fault. report: all faults as text, "" for none.
 
-    built_on: the files that the spec is built on and those that the workroom names, those too that are not there yet.
+    built_on: the files that the spec is built on, its pictures and what the workroom names, those too that are not there yet.
     """
 
     guide: bytes | None
@@ -61,7 +62,8 @@ class Builder:
         sound = guide is not None and not has_errors(reader.told)
         report, counted = render(reader.told, reader.sources), tally(dict.fromkeys(reader.told))
         used = files_used(self._asked.spec, reader.sources.get(self._asked.spec, ""))
-        built_on = (*(file.path for file in used), *self._of_the_room)
+        shown = picture_files(self._asked.spec, reader.sources.get(self._asked.spec, ""))
+        built_on = (*(file.path for file in used), *shown, *self._of_the_room)
         return Built(guide if sound else None, report, counted, built_on)
 
     def _guide(self, reader: OrderReader) -> bytes | None:

@@ -89,7 +89,8 @@ class StepLowering(NamedTuple):
         return tuple(lowered)
 
     def _show(self, lowered: list[Step], shown: Tree, only: tuple[Condition, ...]) -> None:
-        if not lowered or lowered[-1].only != only:
+        # A group may begin with no picture: the step above is there where the group is not.
+        if not lowered or lowered[-1].only[: len(only)] != only:
             said = "this picture has no step above it, which it would stand with"
             self.faults.append(Fault("FB177", said, Label(shown.span), help="put its row below that of its step"))
         elif picture := self.picture(shown, f" of a picture of step {len(lowered)}"):

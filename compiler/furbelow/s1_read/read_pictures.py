@@ -17,7 +17,7 @@ from furbelow.s1_read.inside import is_inside
 from furbelow.s1_read.picture_dots import MOST_BYTES, Dots, PictureFault, taken_over
 from furbelow.s1_read.sayings import Sayings
 from furbelow.s1_read.values import map_at, rows_at, value_at
-from furbelow.s1_read.yaml_tree import TextTree, Tree
+from furbelow.s1_read.yaml_tree import TextTree, Tree, read_tree
 
 PICTURE = "picture"
 MOST_PICTURES = 40  # in a spec: each guide holds them all
@@ -74,7 +74,9 @@ class OwnPictures:
 def _read(path: str, changed: int, size: int) -> Dots:
     try:
         # Not to be kept waiting where a pipe was put in its place.
-        with os.fdopen(os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0)), "rb") as file:
+        with os.fdopen(
+            os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0)), "rb"
+        ) as file:
             content = file.read(MOST_BYTES + 1)
     except OSError as error:
         raise PictureFault(f"it can't be opened: {(error.strerror or str(error)).lower()}") from error
@@ -95,8 +97,13 @@ def _beside(path: str) -> list[str]:
         return []
 
 
-def picture_files(tree: Tree) -> Iterator[str]:
-    """The files that pictures are asked of, whether they are there or not."""
+def picture_files(file: str, text: str) -> tuple[str, ...]:
+    """The files that a spec asks pictures of, whether they are there or not; none of a spec that is no YAML."""
+    tree = read_tree(text, file).value if PICTURE in text else None
+    return tuple(_named(tree)) if tree is not None else ()
+
+
+def _named(tree: Tree) -> Iterator[str]:
     waiting: list[Tree | None] = [map_at(tree, "cover"), *rows_at(tree, "steps")]
     while waiting:
         row = waiting.pop()

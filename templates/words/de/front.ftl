@@ -2,6 +2,10 @@
 
 ## Auf einen Blick
 
+# Das Impressum: wer das Kleidungsstück entworfen hat, welche Fassung der Anleitung es ist, und wie sie weitergegeben werden darf.
+front-author = Entwurf
+front-version = Fassung
+front-licence = Lizenz
 front-size = Größe
 # $measures: die Körpermaße, nach denen die Anleitung gemacht ist.
 front-size-with = { $whose }: { $measures }

@@ -2,6 +2,10 @@
 
 ## At a glance
 
+# The imprint: who designed the garment, which version of the guide it is, and on what terms it is handed on.
+front-author = Design
+front-version = Version
+front-licence = Licence
 front-size = Size
 # $measures: those of the body that the guide is made to.
 front-size-with = { $whose }: { $measures }

@@ -2,6 +2,10 @@
 
 ## De un vistazo
 
+# El colofón: quién ha diseñado la prenda, qué versión de la guía es y en qué condiciones se puede pasar a otros.
+front-author = Diseño
+front-version = Versión
+front-licence = Licencia
 front-size = Talla
 # $measures: las medidas del cuerpo para las que está hecha la guía.
 front-size-with = { $whose }: { $measures }

@@ -2,6 +2,10 @@
 
 ## En un coup d’œil
 
+# L'ours : qui a dessiné le vêtement, quelle version du guide c'est, et à quelles conditions il se transmet.
+front-author = Création
+front-version = Version
+front-licence = Licence
 front-size = Taille
 # $measures : les mesures du corps pour lesquelles le guide est fait.
 front-size-with = { $whose } : { $measures }

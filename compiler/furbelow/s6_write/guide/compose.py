@@ -7,6 +7,7 @@ import json
 from collections.abc import Iterator
 from dataclasses import replace
 
+from furbelow.garment import spec
 from furbelow.garment.message import Length, Things
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import SupplyKind
@@ -19,13 +20,14 @@ from furbelow.s6_write.guide.afterwards import afterwards, terms
 from furbelow.s6_write.guide.cautions import each_once, general_cautions
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
-from furbelow.s6_write.guide.front import at_a_glance, plan_of_sittings
-from furbelow.s6_write.guide.guide import Guide, Part, ProofLine
+from furbelow.s6_write.guide.front import at_a_glance, imprint_of, plan_of_sittings
+from furbelow.s6_write.guide.guide import Cover, Guide, Part, ProofLine
 from furbelow.s6_write.guide.last_look import LABEL_TOOLS, label_left, last_look
 from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.operations import operations
+from furbelow.s6_write.guide.own_pictures import own_figure
 from furbelow.s6_write.guide.pile import BOUGHT_FOR_ALL, pile_materials, pile_operation
 from furbelow.s6_write.guide.reasons import reasons
 from furbelow.s6_write.guide.shown_once import shown_once
@@ -105,6 +107,8 @@ def compose(
         afterwards=tuple(afterwards(run, worked, words)),
         paper=run.room.paper,
         with_reasons=run.room.reasons,
+        imprint=tuple(imprint_of(solved.spec.imprint, words)),
+        cover=_cover(solved.spec.cover),
     )
     return replace(guide, content_key=_content_key(guide))
 
@@ -118,6 +122,12 @@ def _trims(run: Run) -> tuple[str, ...]:
     used = [use.material for done in run.performed for use in done.used if use.what.message != _BONE]
     trims = [name for name in used if run.solved.materials[name].material.kind in _SHRINK]
     return tuple(dict.fromkeys(trims))
+
+
+def _cover(written: spec.Cover | None) -> Cover | None:
+    if written is None:
+        return None
+    return Cover(written.words, own_figure("cover", written.picture) if written.picture else None)
 
 
 def _proofs(rehearsal: Rehearsal, words: Words) -> Iterator[ProofLine]:

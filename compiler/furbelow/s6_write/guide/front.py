@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from furbelow.garment.message import Length, Money, Own, Part, Things, Value, Weight
 from furbelow.garment.solved import SolvedMaterial
-from furbelow.garment.spec import SupplyKind
+from furbelow.garment.spec import Imprint, SupplyKind
 from furbelow.garment.technique import Performed, SetUp
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s3_rehearse.volume import volume_of
@@ -26,7 +26,7 @@ GATHERING = ("gather", "shirring", "cartridge pleats", "ruched heading")
 def at_a_glance(
     rehearsal: Rehearsal, shopping: ShoppingList, wearer: str, operations: Sequence[Operation], words: Words
 ) -> Iterator[Fact]:
-    """Size, length, cloth, cost, time, weight and skill, a line each."""
+    """Size, length, cloth, cost, time, weight and skill, a line each; the skill as the maker says it, where she does."""
     words.read("front", "facts")
     run = rehearsal.run
     body = [
@@ -50,7 +50,20 @@ def at_a_glance(
     yield _fact("front-time", duration(shopping.planned_minutes), words)
     if (grams := weight_of(run).grams) is not None:
         yield _fact("front-weight", Part("fact-weight-about", {"weight": Weight(grams)}), words)
-    yield _fact("front-skill", _skill(run.performed, operations), words)
+    told = rehearsal.solved.spec.imprint.skill
+    yield _fact("front-skill", Own(told) if told else _skill(run.performed, operations), words)
+
+
+def imprint_of(imprint: Imprint, words: Words) -> Iterator[Fact]:
+    """Author, version and licence, as far as the maker says them."""
+    words.read("front")
+    for label, value in (
+        ("front-author", imprint.author),
+        ("front-version", imprint.version),
+        ("front-licence", imprint.licence),
+    ):
+        if value:
+            yield _fact(label, Own(value), words)
 
 
 def _fact(label: str, value: Value, words: Words) -> Fact:

@@ -197,6 +197,14 @@ class ProofLine:
 
 
 @dataclass(frozen=True)
+class Cover:
+    """A page before the first; `words` stand under the title, and without a picture the garment is shown."""
+
+    words: str
+    picture: Figure | None
+
+
+@dataclass(frozen=True)
 class Guide:
     title: str
     wearer: str  # "size M" or a name or number
@@ -227,11 +235,24 @@ class Guide:
     afterwards: tuple[Term, ...] = ()  # washing, storing, the label
     paper: Paper = "A4"
     with_reasons: bool = False  # whether paper has the reasons and proofs as an appendix
+    imprint: tuple[
+        Fact, ...
+    ] = ()  # who publishes it and on what terms: "front-author", "front-version", "front-licence"
+    cover: Cover | None = None
 
     @property
     def operations(self) -> tuple[Operation, ...]:
         """All the work in its order, the cutting first."""
         return (*self.cut, *(operation for part in self.parts for operation in part.operations))
+
+    @property
+    def author(self) -> str:
+        return next((fact.value for fact in self.imprint if fact.name == "front-author"), "")
+
+    @property
+    def terms_of_use(self) -> str:
+        """What the imprint says besides the author, in a line."""
+        return "; ".join(f"{fact.label} {fact.value}" for fact in self.imprint if fact.name != "front-author")
 
     @property
     def told_why(self) -> tuple[str, ...]:

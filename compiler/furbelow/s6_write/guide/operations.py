@@ -10,6 +10,7 @@ from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import figures_for
 from furbelow.s6_write.guide.before_step import before_step
 from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
+from furbelow.s6_write.guide.own_pictures import own_figures
 from furbelow.s6_write.guide.reasons import numbers_of
 from furbelow.s6_write.guide.stops import stops
 from furbelow.s6_write.guide.times import duration
@@ -38,7 +39,10 @@ def operations(
             aim=said.aim,
             minutes=words.said(duration(minutes)) if minutes else "",
             cautions=tuple(Caution(kind, text) for kind, text in said.cautions),
-            figures=figures_for(done, run, words, len(before) + 1),
+            figures=(
+                *figures_for(done, run, words, len(before) + 1),
+                *own_figures(f"step-{done.step.written.index + 1}", done.step.written.pictures),
+            ),
             steps=steps,
             tip=done.step.written.tip,
             stop=stop[at],

@@ -53,4 +53,4 @@ def guide_files(guide: Guide, words: Messages, font: OwnFont | None, *, with_pdf
     """The pages of a guide alone, and the figures that they link to."""
     asked = {name: write for name, write in FORMATS.items() if with_pdf or name != PDF}
     pages = {name: write(guide, words, font) for name, write in asked.items()}
-    return pages | {name: figure.encode("utf-8") for name, figure in figure_files(guide).items()}
+    return pages | figure_files(guide)

@@ -1,6 +1,7 @@
 """The guide as Markdown (CommonMark with tables), for reading as it is or for a printer of one's own.
 
-Figures are linked as `figures/KEY.svg`; `figure_files` gives those files.
+Figures are linked as `figures/KEY.svg`, the maker's own pictures as `figures/KEY.jpg` or `.png`; `figure_files` gives those
+files.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ from dataclasses import replace
 
 from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure, Guide
+from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.prose import Block, Run, blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
@@ -44,6 +46,7 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
         t=said,
         prose=_prose,
         rows=rows,
+        place=_place,
         plan=told.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
         reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
         reasons_told=_reasons_told(told),
@@ -51,9 +54,16 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
     return re.sub(r"\n{3,}", "\n\n", text)
 
 
-def figure_files(guide: Guide) -> dict[str, str]:
+def figure_files(guide: Guide) -> dict[str, bytes]:
     """Every figure of the guide by the name that `guide.md` links to."""
-    return {f"figures/{figure.key}.svg": figure.svg for figure in all_figures(guide)}
+    return {
+        _place(each): own.content if (own := picture_file(each)) else each.svg.encode() for each in all_figures(guide)
+    }
+
+
+def _place(figure: Figure) -> str:
+    own = picture_file(figure)
+    return f"figures/{own.name if own else f'{figure.key}.svg'}"
 
 
 def all_figures(guide: Guide) -> tuple[Figure, ...]:
@@ -62,7 +72,8 @@ def all_figures(guide: Guide) -> tuple[Figure, ...]:
     worked = (figure for operation in guide.operations for figure in operation.figures)
     key = () if guide.key is None else (guide.key,)
     measuring = () if guide.measuring is None else (guide.measuring,)
-    return (*guide.picture, *whole, *measuring, *worked, *key)
+    cover = (guide.cover.picture,) if guide.cover and guide.cover.picture else ()
+    return (*cover, *guide.picture, *whole, *measuring, *worked, *key)
 
 
 def escaped(text: str) -> str:

@@ -53,6 +53,8 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
         done=[words.text("page-done", {"done": done, "steps": count}) for done in range(count + 1)],
         why=WhyHtml(guide, words),
         of_person=guide.of_person,
+        author=guide.author,
+        terms_of_use=guide.terms_of_use,
         # What is asked first, where the first screen of a telephone shows it.
         brief=" · ".join(fact.value for fact in guide.glance if fact.name in BRIEF),
         plan=words.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),

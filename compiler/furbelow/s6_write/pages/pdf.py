@@ -58,6 +58,7 @@ _FIXED = (
     "page-check",
     "page-remedy",
     "page-colon",
+    "page-contents",
     "page-glance",
     "page-begin",
     "page-measure",
@@ -101,6 +102,8 @@ def _given(guide: Guide, words: Messages, font: OwnFont | None) -> dict[str, obj
         **settled,
         # The letters that a name may begin large with: not every capital has a shape.
         "capitals": {sign: sign.upper() for sign in sorted(signs) if sign.upper() in letters},
+        "author": shown.author or (),
+        "described": shown.terms_of_use or None,
         "paper": shown.paper,
         "fallback": font is not None,
         "language": guide.language.split("-"),
