@@ -30,6 +30,8 @@ page-sheet = { $sheet } von { $sheets }
 
 ## Überschriften der Teile
 
+# Was ein Lesegerät über die Datei sagt, für alle, die sie vorgelesen oder groß brauchen.
+page-book-read = Jede Zeichnung ist auch in Worten beschrieben, mit den Zahlen, die sie zeigt. Inhalt, Überschriften und Tabellen führen durch die Anleitung, und nichts darin bewegt sich, blitzt oder tönt.
 page-contents = In dieser Anleitung
 page-garment = Das Kleidungsstück
 page-measurements = Maße

@@ -30,6 +30,8 @@ page-sheet = { $sheet } of { $sheets }
 
 ## Headings of the parts
 
+# What a reader of books tells of the file to who needs it read aloud or made large.
+page-book-read = Every drawing has its alternative in words, with the numbers that it shows. The contents, headings and tables lead through the guide, and nothing in it moves, flashes or sounds.
 page-contents = In this guide
 page-garment = The garment
 page-measurements = Measurements

@@ -30,6 +30,8 @@ page-sheet = { $sheet } de { $sheets }
 
 ## Encabezamientos de las partes
 
+# Lo que un lector de libros dice del archivo a quien lo necesita leído en voz alta o en grande.
+page-book-read = Cada dibujo está descrito también con palabras, con los números que muestra. El índice, los títulos y las tablas llevan por la guía, y nada en ella se mueve, parpadea ni suena.
 page-contents = En esta guía
 page-garment = La prenda
 page-measurements = Medidas

@@ -30,6 +30,8 @@ page-sheet = { $sheet } sur { $sheets }
 
 ## Titres des parties
 
+# Ce qu'une liseuse dit du fichier à qui le veut lu à voix haute ou en grand.
+page-book-read = Chaque dessin est aussi décrit en mots, avec les chiffres qu’il montre. La table des matières, les titres et les tableaux guident la lecture, et rien n’y bouge, n’y clignote ni n’y sonne.
 page-contents = Dans ce guide
 page-garment = Le vêtement
 page-measurements = Mesures

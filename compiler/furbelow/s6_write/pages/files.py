@@ -10,6 +10,7 @@ from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.guide.guide import Guide
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
+from furbelow.s6_write.pages.epub import EPUB, epub
 from furbelow.s6_write.pages.json_page import to_json
 from furbelow.s6_write.pages.markdown_page import figure_files, markdown
 from furbelow.s6_write.pages.own_font import OwnFont, own_font
@@ -33,6 +34,7 @@ FORMATS: Mapping[str, Format] = {
     "guide.html": lambda guide, words, font: html(guide, words, font).encode("utf-8"),
     "guide.md": lambda guide, words, font: markdown(guide, words).encode("utf-8"),
     "guide.json": lambda guide, words, font: to_json(guide, words).encode("utf-8"),
+    EPUB: epub,
     PDF: _pdf,
 }
 
