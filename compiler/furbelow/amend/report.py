@@ -20,6 +20,7 @@ from furbelow.measure.quantity import mm, number
 from furbelow.order.chain import Planned
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.guide import GuideStep
+from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.words.said_step import said_action
 from furbelow.s6_write.words.words import Words
 
@@ -214,9 +215,8 @@ def _plain(one: Measured, value: Fraction, words: Words) -> Plain:
 def correction_steps(amended: Amended) -> tuple[GuideStep, ...]:
     """The first steps of the fresh guide: what to do about each measurement."""
     words = words_of(amended)
-    return tuple(
-        GuideStep(number, *said_action(_message(finding.verdict), _values(finding, words), words)[1:])
-        for number, finding in enumerate(amended.findings, 1)
+    return numbered(
+        said_action(_message(finding.verdict), _values(finding, words), words) for finding in amended.findings
     )
 
 

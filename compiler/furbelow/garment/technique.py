@@ -204,14 +204,14 @@ class Action(NamedTuple):
     """One thing to do. `message` is its name in the technique's words, by which figures call it too.
 
     copies: on how many pieces it is done before the next action.
-    row: the actions from the first so marked make one row of stitches: all of them for one piece, then for the next.
+    run: one of several in a row that are all done on one piece, and then on the next.
     values: what this action says besides the values of its step.
     chain: how work on like things is marked where they are no pieces: "3 joins".
     """
 
     message: str
     copies: int = 1
-    row: bool = False
+    run: bool = False
     values: Values = {}
     chain: Part | None = None
 

@@ -97,9 +97,8 @@ class Attach:
             steps.append(tails_off(edge))
         steps.append(_turned(folds, facts.gathers_up, ring))
         steps.append({"gathers": "attach-sew-gathers", "pleats": "attach-sew-pleats", "flat": "attach-sew-flat"}[folds])
-        # All of it for one, then for the next.
-        row = (*map(Action, steps[:-1]), Action(steps[-1], to.copies, row=True))
-        actions = (*marks_on(before, say, to, edge), *row)
+        run = (Action(message, to.copies, run=True) for message in steps)
+        actions = (*marks_on(before, say, to, edge), *run)
         values: Values = {
             **edges_said(before, edge, to, say),
             "copies": 1,  # pinned one after the other

@@ -16,7 +16,7 @@ from typing import NamedTuple
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Casing, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
-from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -47,6 +47,7 @@ from furbelow.techniques.shared.faces import Face, inside_face
 from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laid_edges import folds_of
 from furbelow.techniques.shared.laying import held_in_seam, margins
 from furbelow.techniques.shared.marks import marked, parts_of, seam_said
 from furbelow.techniques.shared.pins import pins_apart
@@ -238,6 +239,7 @@ class BandCasing:
             "parts": parts,
             "part": Length(length / parts),
             "quarter": Length(length / 4),
+            "gathered": flag(folds_of(edge) == "gathers"),
             "length": Length(length),
             "off": Length(round_off(before, edge, say) + round_off(before, before.edge(f"{band}.bottom"), say), "off"),
             "spacing": Length(facts.apart, "about"),

@@ -107,14 +107,14 @@ class Dye:
             "grams": Number(Fraction(ceil(grams * 10), 10), 1),
             "cloth": Weight(sum(cloth, Fraction(0))),
         }
-        actions = ("dye-weigh", "dye-wet", "dye-try", "dye-bath", "dye-turn", "dye-rinse", "dye-dry")
+        actions = ("dye-weigh", "dye-wet", "dye-bath", "dye-try", "dye-turn", "dye-rinse", "dye-dry")
         if trim and not done.touches:
             said: Values = {**values, "trim": Supply(trim), "length": Length(done.step.mm("length"), "buy")}
             only = (
                 "dye-weigh-trim",
                 "dye-wet-trim",
-                "dye-try-trim",
                 "dye-bath-trim",
+                "dye-try-trim",
                 "dye-turn-trim",
                 "dye-rinse-trim",
             )

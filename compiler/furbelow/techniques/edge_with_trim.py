@@ -166,7 +166,7 @@ class EdgeWithTrim:
         if facts.together and not facts.overlap and not facts.under:
             actions += [Action(message, 1 if message == "edge-with-trim-apart" else edge.copies) for message in row]
         else:
-            actions += [*map(Action, row[:-1]), Action(row[-1], edge.copies, row=True)]
+            actions += [Action(message, edge.copies, run=True) for message in row]
         values: Values = {
             "edge": edge_said(edge),
             "trim": Supply(trim),

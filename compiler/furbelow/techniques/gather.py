@@ -56,6 +56,7 @@ from furbelow.techniques.shared.gathers import (
 from furbelow.techniques.shared.laying import drawn_in
 from furbelow.techniques.shared.marks import marked_in, seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
+from furbelow.techniques.shared.stacks import HOLDING_ROW
 
 BEST = "best"
 WOUND, KNOTTED = "wound round pins", "knotted on both faces"
@@ -146,7 +147,7 @@ class Gather:
         held = method == ROWS and word_of(written, "tails") == KNOTTED
         after = bench.with_edges(edge._replace(set_length=length, gathered=method, held=held, marks=parts))
         margin = margin_to_come(bench, solved, edge)
-        at = (attached_at(margin),) if method == ATTACHMENT else rows_in(margin, say)
+        at = (attached_at(margin),) if method == ATTACHMENT else rows_in(margin, say, _holding(edge))
         kind = StitchType.RUNNING if method == HAND else StitchType.LOCK
         sewn = tuple(Sewn(kind, edge.cloth_length, edge.copies, room.gathering_stitch) for _ in at)
         return Performed(
@@ -274,6 +275,11 @@ class Gather:
         }
         cautions = {HAND: (HAND_NEEDLE,), ROWS: (PINS_OUT,)}.get(method, ())
         return Instructions("gather-title", "gather-aim", tuple(actions), values, cautions)
+
+
+def _holding(edge: Edge) -> Fraction:
+    """How far from the edge, in mm, a row lies that holds its layers; 0 where there is none."""
+    return HOLDING_ROW if "." not in edge.name else Fraction(0)
 
 
 TECHNIQUE = Gather()

@@ -180,7 +180,7 @@ class SewOn:
         actions = (
             *(Action(message, line.copies) for message in each),
             *marks_on(before, say, edge, parts=facts.parts),
-            *(Action(message, line.copies, row=message == "sew-on-turn-down") for message in row),
+            *(Action(message, line.copies, run=True) for message in row),
         )
         values: Values = {
             **edges_said(before, edge, line, say),

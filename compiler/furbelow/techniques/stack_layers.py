@@ -44,11 +44,11 @@ from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, 
 from furbelow.techniques.shared.marks import marked_in, marked_said, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import edge_not_ready, ends_turned, forms_differ
+from furbelow.techniques.shared.stacks import HOLDING_ROW
 
 LONG_ROW, SHORT_ROW = "long stitch", "short stitch"
 SHORT = Fraction(2)  # length of a short stitch; common practice, no source
 CLOSEST_PINS = Fraction(10)  # nearer to each other they only bend the edge; house rule, maker to confirm
-BASTE = Fraction(2)  # from the edge: gathering rows lie further in
 
 
 def layers_of(step: Step) -> tuple[LayerName, ...]:
@@ -257,7 +257,7 @@ class StackLayers:
                     "band": Pieces((band,)),
                     "count": count,
                     "length": Length(edge.set_length),
-                    "from-edge": Length(BASTE, "about"),
+                    "from-edge": Length(HOLDING_ROW, "about"),
                     "deep": Length(say.solved.pieces[band].depth),
                 },
             )
@@ -279,7 +279,7 @@ class StackLayers:
             "parts": parts,
             "part": Length(edge.set_length / parts),
             "length": Length(edge.set_length),
-            "from-edge": Length(BASTE, "about"),
+            "from-edge": Length(HOLDING_ROW, "about"),
             "stitch": Stitch(done.sewn[0].stitch),
             "marked": marked_said(unmarked),
             "ring": flag(ring),

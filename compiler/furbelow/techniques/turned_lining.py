@@ -1,7 +1,7 @@
 """Sew band and lining to the gathered layers so that the lining, turned in, hides every margin.
 
-What it does: sews the band to the wrong side of the lining, lays both on the layers, sews through all, and turns the
-    lining to the inside.
+What it does: sews the band to the lining, on the side that will face the legs, lays both on the layers, sews through
+    all, and turns the lining to the inside.
 Edges before and after: a folded band, a lining and the layers, rings whose lengths are one or a little longer than the
     band, before; all of them enclosed, the margin trapped between layers and lining, after.
 Allowance: the seam, at all three.
@@ -40,6 +40,7 @@ from furbelow.garment.technique import (
     facts_of,
     fault_at,
     refused,
+    word_of,
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
@@ -75,6 +76,12 @@ class TurnedLining:
         ),
         "to": Parameter("The top edge of the gathered layers.", Kind.EDGE),
         "seam": Parameter("Seam allowance at all of them.", Kind.LENGTH, "1 cm"),
+        "right side": Parameter(
+            "Where the right side of the lining faces when it is worn: `out`, so that it shows through the layers, or `in`,"
+            " to the legs.",
+            ("out", "in"),
+            "out",
+        ),
         "traps": Parameter("Seams of the layers whose margins the lining hides.", Kind.EDGES, ""),
     }
 
@@ -103,7 +110,7 @@ class TurnedLining:
         for edge in (lining, band, to):
             enclosed = edge._replace(state=State.ENCLOSED, used=edge.used + seam, held=True, set_length=length)
             after = taken(after.with_edges(enclosed), edge, seam)
-        inside = tuple(ply._replace(right_side="in") for ply in lining.plies)
+        inside = tuple(ply._replace(right_side=word_of(written, "right side")) for ply in lining.plies)
         # Two rows, one over the other; each of the two hangs from the band.
         rows = (
             Seam(names[2], (names[2], names[1]), (*to.plies, *band.plies), length, 1, seam, "301", State.ENCLOSED),
@@ -171,13 +178,12 @@ class TurnedLining:
             "seam-width": Length(done.step.mm("seam")),
             "inside": Length(done.step.mm("seam") - 1),
             "stitch": Stitch(done.sewn[0].stitch),
+            "out": flag(word_of(done.step.written, "right side") == "out"),
             "gathered": flag(bool(to.gathered)),
         }
         cautions = (PINS_OUT, iron_hot(done, say))
-        tools = iron_tools(done, say, *dict.fromkeys(band.pieces))
-        return Instructions(
-            "turned-lining-title", "turned-lining-aim", actions, values, cautions, tools, band.pieces[:1]
-        )
+        tools = iron_tools(done, say)
+        return Instructions("turned-lining-title", "turned-lining-aim", actions, values, cautions, tools)
 
 
 def _names(step: Step) -> tuple[str, str, str]:

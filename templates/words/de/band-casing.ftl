@@ -46,7 +46,7 @@ band-casing-label = Das Etikett innen neben { side-seam } anlegen, die Schrift n
 band-casing-slip = { PIECE($band) } mit der linken Stoffseite nach außen darüberziehen: rechte Stoffseite des Bunds auf die linke Stoffseite von { PIECE($inner) }.
     .check = Die nicht umgebügelte Kante liegt bündig auf der oberen Kante, der gebügelte Bruch hängt nach unten.
 # … die rechte eines Futters, das zu den Beinen hin getragen wird, …
-band-casing-slip-lining = { PIECE($band) } mit der linken Stoffseite nach außen darüberziehen: rechte Stoffseite des Bunds auf die rechte Stoffseite von { PIECE($inner) }, die innen liegt.
+band-casing-slip-lining = { PIECE($band) } mit der linken Stoffseite nach außen darüberziehen: rechte Stoffseite des Bunds auf die rechte Stoffseite von { PIECE($inner) }, die jetzt außen liegt.
     .check = { band-casing-slip.check }
 # … oder Stoff mit zwei gleichen Seiten.
 band-casing-slip-either = { PIECE($band) } mit der linken Stoffseite nach außen darüberziehen: rechte Stoffseite des Bunds auf die Innenseite von { PIECE($inner) }.
@@ -58,7 +58,10 @@ band-casing-pin = Den Bund zuerst mit { band-casing-seam } an der ersten Markier
 
 ## Nähen und umlegen
 
-band-casing-sew = { $seam-width } neben der Kante steppen, { $stitch }, { $length } rundum; das Ende drei Stiche über den Anfang nähen.
+band-casing-sew = { $gathered ->
+    [yes] Die Arbeit so wenden, dass die Kräusel oben liegen; genäht wird dann vom Inneren des Rings aus. { $seam-width } neben der Kante steppen, { $stitch }, { $length } rundum; das Ende drei Stiche über den Anfang nähen.
+   *[no] { $seam-width } neben der Kante steppen, { $stitch }, { $length } rundum; das Ende drei Stiche über den Anfang nähen.
+ }
     .check = Alle Lagen sind gefasst.
     .remedy = Wo eine Lage herausgerutscht ist, neu steppen, auf beiden Seiten { $past } darüber hinaus.
 band-casing-fold-up = Den Rock auf rechts wenden. Den Bund nach oben klappen, vom Rock weg, die ganze Nahtzugabe nach innen, und die Naht bügeln.

@@ -112,13 +112,19 @@ duration = { $hours ->
 
 # Hinter der Überschrift einer Arbeit an mehreren gleichen Teilen: $copies.
 all-of-it = { $copies ->
-    [2] Beide arbeiten. Jeden Satz mit den Kästchen 1 und 2 erst am einen, dann am anderen Teil ausführen, bevor es zum nächsten Satz weitergeht.
-   *[other] Alle { $copies } arbeiten. Jeden Satz mit den Kästchen 1 bis { $copies } an einem Teil nach dem anderen ausführen, in einer Kette, bevor es zum nächsten Satz weitergeht.
+    [2] { $runs ->
+        [yes] Beide arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an beiden ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am anderen.
+       *[no] Beide arbeiten. Jeden Satz mit den Kästchen 1 und 2 erst am einen, dann am anderen Teil ausführen, bevor es zum nächsten Satz weitergeht.
+    }
+   *[other] { $runs ->
+        [yes] Alle { $copies } arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an allen ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am nächsten.
+       *[no] Alle { $copies } arbeiten. Jeden Satz mit den Kästchen 1 bis { $copies } an einem Teil nach dem anderen ausführen, in einer Kette, bevor es zum nächsten Satz weitergeht.
+    }
  }
-# Hinter dem letzten Schritt einer Naht.
-again = { $others ->
-    [one] dann dieselben Schritte für das andere
-   *[other] dann dieselben Schritte für die anderen { $others }
+# Hinter dem ersten von mehreren Sätzen, die alle an einem Teil getan werden, ehe das nächste kommt.
+run-of-sentences = { $copies ->
+    [2] Sätze { $first } bis { $last } am einen, dann am anderen
+   *[other] Sätze { $first } bis { $last } am einen, dann am nächsten
  }
 # Hinter einem Schritt, der an jeder Verbindungsnaht zwischen den Stücken eines Streifens getan wird.
 chain-joins = { $joins ->

@@ -16,7 +16,7 @@ dye-wet = { PIECE($pieces) } waschen und den Stoff nass lassen.
     .remedy = Trockene Stellen bleiben blass: länger einweichen.
 dye-try = Zuerst von jedem Stoff einen nassen Stoffrest in einer Tasse des Bades färben und trocknen lassen.
     .check = Der trockene Stoffrest hat den gewünschten Farbton. Nasser Stoff sieht dunkler aus.
-    .remedy = Zu dunkel: Wasser zugeben. Zu blass: mehr abwiegen.
+    .remedy = Zu dunkel: Wasser zugeben. Zu blass: mehr Pulver zu einem Brei anfeuchten und zugeben.
 
 ## Im Bad
 
@@ -39,7 +39,7 @@ dye-wet-trim = Die Borte ({ $trim }) über Hand und Ellbogen locker zu einem Str
     .remedy = Wo fest abgebunden ist, bleibt die Borte blass: lockern.
 dye-try-trim = Zuerst ein nasses Ende der Borte ({ $trim }) in einer Tasse des Bades färben und trocknen lassen.
     .check = Das trockene Ende hat den gewünschten Farbton. Nass sieht sie dunkler aus.
-    .remedy = Zu dunkel: Wasser zugeben. Zu blass: mehr abwiegen.
+    .remedy = Zu dunkel: Wasser zugeben. Zu blass: mehr Pulver zu einem Brei anfeuchten und zugeben.
 dye-bath-trim = Das Pulver zu einem Brei anfeuchten und das Bad nach dem Merkblatt ansetzen, mit so viel Wasser, dass sich der Strang frei bewegt.
 dye-turn-trim = Den Strang hineingeben, das Bad langsam auf die Temperatur des Merkblatts bringen und den Strang dabei ständig wenden.
     .check = Kein Teil liegt still oder ragt aus dem Bad.

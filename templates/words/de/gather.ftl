@@ -65,12 +65,12 @@ gather-knot-tails = { $in-runs ->
     .check = Ein leichter Zug am anderen Ende zieht sie nicht hinein.
     .remedy = Noch einmal verknoten.
 gather-pull-machine = { $parts ->
-    [8] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
-   *[4] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+    [8] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
+   *[4] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
  }
 gather-pull-hand = { $parts ->
-    [8] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
-   *[4] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Auch diese Fadenenden um eine Stecknadel wickeln.
+    [8] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
+   *[4] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
  }
 
 ## Messen und verteilen
@@ -89,7 +89,10 @@ gather-measure =
         [yes] Sie ist { $short } lang, so lang wie { EDGE($target) }.
        *[no] Sie ist { $short } lang.
      }
-    .tolerance = insgesamt bis { $ease } zu kurz: Die glatte Kante wird beim Stecken eingehalten
+    .tolerance = { $has-target ->
+        [yes] insgesamt bis { $ease } zu kurz: Die glatte Kante wird beim Stecken eingehalten
+       *[no] insgesamt bis { $ease } zu kurz
+     }
     .remedy = Mehr als { $ease } zu kurz: die Kräuselung lockern. Zu lang: enger zusammenziehen.
 gather-spread = { $parts ->
     [8] Die Kräuselung mit den Fingern gleichmäßig verteilen, Achtel für Achtel.

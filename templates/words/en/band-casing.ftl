@@ -45,7 +45,7 @@ band-casing-label = Lay the label on the inside beside { side-seam }, the words 
 band-casing-slip = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the wrong side of { PIECE($inner) }.
     .check = The unfolded edge is level with the top edge, and the pressed fold hangs down.
 # ... the right side of a lining that is worn towards the legs, ...
-band-casing-slip-lining = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the right side of { PIECE($inner) }, which lies inside.
+band-casing-slip-lining = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the right side of { PIECE($inner) }, which is outermost now.
     .check = { band-casing-slip.check }
 # ... or cloth with two like faces.
 band-casing-slip-either = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the inside of { PIECE($inner) }.
@@ -57,7 +57,10 @@ band-casing-pin = { pin-start } { band-casing-seam } of the band to the first ma
 
 ## Sew and fold over
 
-band-casing-sew = Sew { $seam-width } from the edge, { $stitch }, { $length } all round; let the end overlap the start by three stitches.
+band-casing-sew = { $gathered ->
+    [yes] Turn the work so that the gathers lie on top; there you sew from the inside of the ring. Sew { $seam-width } from the edge, { $stitch }, { $length } all round; let the end overlap the start by three stitches.
+   *[no] Sew { $seam-width } from the edge, { $stitch }, { $length } all round; let the end overlap the start by three stitches.
+ }
     .check = Every layer is caught.
     .remedy = Sew again where a layer slipped out, { $past } past it on both sides.
 band-casing-fold-up = Turn the skirt right side out. Fold the band up, away from the skirt, the whole margin inside it, and press the seam.

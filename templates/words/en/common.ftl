@@ -86,13 +86,19 @@ duration = { $hours ->
 
 # Behind the head of an operation whose sentences are done on several pieces: $copies.
 all-of-it = { $copies ->
-    [2] Make both. Do each sentence with boxes 1 and 2 with one piece, then with the other, before you go on to the next sentence.
-   *[other] Make all { $copies }. Do each sentence with boxes 1 to { $copies } with one piece after the other, in one chain, before you go on to the next sentence.
+    [2] { $runs ->
+        [yes] Make both: each sentence has a box for each. Do a sentence with both before you go on to the next; where it says so, do several with one, then with the other.
+       *[no] Make both. Do each sentence with boxes 1 and 2 with one piece, then with the other, before you go on to the next sentence.
+    }
+   *[other] { $runs ->
+        [yes] Make all { $copies }: each sentence has a box for each. Do a sentence with all of them before you go on to the next; where it says so, do several with one, then with the next.
+       *[no] Make all { $copies }. Do each sentence with boxes 1 to { $copies } with one piece after the other, in one chain, before you go on to the next sentence.
+    }
  }
-# Behind the last step of one row of stitches.
-again = { $others ->
-    [one] then the same steps for the other
-   *[other] then the same steps for the other { $others }
+# Behind the first of several sentences that are all done on one piece before the next piece.
+run-of-sentences = { $copies ->
+    [2] sentences { $first } to { $last } with one, then with the other
+   *[other] sentences { $first } to { $last } with one, then with the next
  }
 # Behind a step that is done at every join between the segments of a strip.
 chain-joins = { $joins ->

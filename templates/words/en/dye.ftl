@@ -16,7 +16,7 @@ dye-wet = Wash { PIECE($pieces) } and leave the cloth wet.
     .remedy = Dry spots stay pale: soak it longer.
 dye-try = Dye a wet offcut of each cloth first, in a cup of the bath, and let it dry.
     .check = The dry offcut has the shade you want. Wet cloth looks darker.
-    .remedy = Too dark: add water. Too pale: weigh out more.
+    .remedy = Too dark: add water. Too pale: wet more powder to a paste and add it.
 
 ## In the bath
 
@@ -39,7 +39,7 @@ dye-wet-trim = Wind the { $trim } into a loose skein over your hand and elbow an
     .remedy = Where the ties are tight the trim stays pale: loosen them.
 dye-try-trim = Dye a wet end of the { $trim } first, in a cup of the bath, and let it dry.
     .check = The dry end has the shade you want. Wet trim looks darker.
-    .remedy = Too dark: add water. Too pale: weigh out more.
+    .remedy = Too dark: add water. Too pale: wet more powder to a paste and add it.
 dye-bath-trim = Wet the powder to a paste and make up the bath as its sheet says, with so much water that the skein moves freely.
 dye-turn-trim = Put the skein in, bring the bath slowly to the heat on the sheet, and turn the skein all the while.
     .check = No part lies still or above the bath.

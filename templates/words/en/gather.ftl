@@ -65,12 +65,12 @@ gather-knot-tails = { $in-runs ->
     .check = A light pull at the other end does not draw them in.
     .remedy = Knot them once more.
 gather-pull-machine = { $parts ->
-    [8] At the other end pull both bobbin threads together until each eighth measures { $short-part }. Wind these tails round a pin too.
-   *[4] At the other end pull both bobbin threads together until each quarter measures { $short-part }. Wind these tails round a pin too.
+    [8] At the other end pull both bobbin threads together until each eighth measures { $short-part }. Wind these tails round a pin.
+   *[4] At the other end pull both bobbin threads together until each quarter measures { $short-part }. Wind these tails round a pin.
  }
 gather-pull-hand = { $parts ->
-    [8] At the other end pull both threads together until each eighth measures { $short-part }. Wind these tails round a pin too.
-   *[4] At the other end pull both threads together until each quarter measures { $short-part }. Wind these tails round a pin too.
+    [8] At the other end pull both threads together until each eighth measures { $short-part }. Wind these tails round a pin.
+   *[4] At the other end pull both threads together until each quarter measures { $short-part }. Wind these tails round a pin.
  }
 
 ## Measure and share out
@@ -89,7 +89,10 @@ gather-measure =
         [yes] It is { $short } long, the length of { EDGE($target) }.
        *[no] It is { $short } long.
      }
-    .tolerance = up to { $ease } short in all: the flat edge is eased in when you pin
+    .tolerance = { $has-target ->
+        [yes] up to { $ease } short in all: the flat edge is eased in when you pin
+       *[no] up to { $ease } short in all
+     }
     .remedy = More than { $ease } short: let the gathers out. Too long: pull the gathers closer.
 gather-spread = { $parts ->
     [8] Spread the gathers evenly with your fingers, eighth by eighth.

@@ -18,36 +18,51 @@ turned-lining-mark = { $parts ->
 
 ## The band on the lining
 
-turned-lining-lay-band = Turn { PIECE($lining) } inside out. Slip { PIECE($band) } over it, the fold towards the hem, its raw edges level with { EDGE($lining-edge) }. The half with the opening lies against the wrong side of the lining.
-    .check = You see neither the opening nor the right side of the lining.
+turned-lining-lay-band = { $out ->
+    [yes] Turn { PIECE($lining) } inside out. Slip { PIECE($band) } over it, the fold towards the hem, its raw edges level with { EDGE($lining-edge) }. The half with the opening lies against the wrong side of the lining, which will face the legs.
+   *[no] Turn { PIECE($lining) } right side out. Slip { PIECE($band) } over it, the fold towards the hem, its raw edges level with { EDGE($lining-edge) }. The half with the opening lies against the right side of the lining, which will face the legs.
+ }
+    .check = The opening is out of sight, between the band and the lining.
 turned-lining-pin-lining = { pin-start } the seams, then the marks, then every { $spacing }.
     .check = Both lie level without a tuck.
     .remedy = Share the looseness out between the marks.
 # The lining is longer than the band by $lining-over.
-turned-lining-ease-lining = { pin-start } the seams, then the marks, then every { $spacing }. The lining is { $lining-over } longer: push its gathers closer with your fingers as you go.
+turned-lining-ease-lining = { pin-start } the seams, then the marks, then every { $spacing }. The lining is { $lining-over } longer: share that out between the pins, as gathers that stand a little closer, never as a fold.
     .check = Both lie level, and the gathers stand evenly with no fold laid over.
     .remedy = Take out the pins of that stretch and push the gathers along to the next.
-turned-lining-sew-band = Sew { $inside } from the edge, { $stitch }, { $length } all round, the lining on top.
+turned-lining-sew-band = Sew { $inside } from the edge, { $stitch }, { $length } all round, the lining on top: you sew from the inside of the ring.
     .check = No fold is caught, and the band is not drawn in.
     .remedy = Unpick that hand's width, smooth it and sew it again.
 
 ## Both on the layers
 
-turned-lining-slip = Turn { PIECE($lining) } right side out: the band hangs inside it now. Turn the layers right side out too, and slip { PIECE($lining) } over them, all top edges level.
-    .check = The right side of the lining looks outward, the band lies between it and the layers, its fold towards the hem.
+turned-lining-slip = { $out ->
+    [yes] Turn { PIECE($lining) } right side out: the band hangs inside it now. Turn the layers right side out too, and slip { PIECE($lining) } over them, all top edges level.
+   *[no] Turn { PIECE($lining) } inside out: the band hangs inside it now. Turn the layers right side out, and slip { PIECE($lining) } over them, all top edges level.
+ }
+    .check = { $out ->
+        [yes] The right side of the lining looks outward, the band lies between it and the layers, its fold towards the hem.
+       *[no] The wrong side of the lining looks outward, the band lies between it and the layers, its fold towards the hem.
+     }
 turned-lining-pin-layers = { pin-start } the side seams, then the marks, then every { $spacing }, through all.
     .check = All edges are level.
     .remedy = Share the looseness out between the marks.
-turned-lining-ease-layers = { pin-start } the side seams, then the marks, then every { $spacing }, through all. The layers are { $layers-over } longer: push their gathers closer as you go.
+turned-lining-ease-layers = { pin-start } the side seams, then the marks, then every { $spacing }, through all. The layers are { $layers-over } longer: share that out between the pins, as gathers that stand a little closer, never as a fold.
     .check = All edges are level, and the gathers stand evenly.
     .remedy = Take out the pins of that stretch and push the gathers along to the next.
-turned-lining-sew = Sew { $seam-width } from the edge through all, { $stitch }, { $length } all round. Let the end overlap the start by three stitches.
+turned-lining-sew = { $gathered ->
+    [yes] Turn the work so that the gathers of the layers lie on top; there you sew from the inside of the ring. Sew { $seam-width } from the edge through all, slowly, for the work is thick: { $stitch }, { $length } all round. Let the end overlap the start by three stitches.
+   *[no] Sew { $seam-width } from the edge through all, slowly, for the work is thick: { $stitch }, { $length } all round. Let the end overlap the start by three stitches.
+ }
     .check = Every layer is caught, and the first row lies in the margin.
     .remedy = Sew again where a layer slipped out.
 
 ## Turn
 
 turned-lining-turn = Lift { PIECE($lining) } over the top and let it fall inside. Pull the band up.
-    .check = No raw edge and no gathering row shows, inside or outside. The opening of the channel is inside.
+    .check = { $out ->
+        [yes] No raw edge and no gathering row shows, inside or outside. The opening of the channel is inside, and the right side of the lining lies against the layers.
+       *[no] No raw edge and no gathering row shows, inside or outside. The opening of the channel is inside, and the right side of the lining faces the legs.
+     }
     .remedy = If the opening is outside, the band was sewn on the wrong way round: unpick both rows and turn it.
 turned-lining-press = Press the seam lightly from the inside, the margins towards the hem.

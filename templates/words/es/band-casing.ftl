@@ -45,7 +45,7 @@ band-casing-label = Coloca la etiqueta por dentro junto a { side-seam }, con el 
 band-casing-slip = Pasa { PIECE($band) } por encima, con el revés hacia fuera: el derecho de la cinturilla contra el revés { PIECE($inner, case: "of") }.
     .check = El borde sin doblar está a ras del borde superior y el doblez planchado cuelga hacia abajo.
 # ... el derecho de un forro que se lleva hacia las piernas, ...
-band-casing-slip-lining = Pasa { PIECE($band) } por encima, con el revés hacia fuera: el derecho de la cinturilla contra el derecho { PIECE($inner, case: "of") }, que queda por dentro.
+band-casing-slip-lining = Pasa { PIECE($band) } por encima, con el revés hacia fuera: el derecho de la cinturilla contra el derecho { PIECE($inner, case: "of") }, que ahora queda por fuera.
     .check = { band-casing-slip.check }
 # ... o una tela de dos caras iguales.
 band-casing-slip-either = Pasa { PIECE($band) } por encima, con el revés hacia fuera: el derecho de la cinturilla contra la cara interior { PIECE($inner, case: "of") }.
@@ -57,7 +57,10 @@ band-casing-pin = { pin-start } { band-casing-seam } de la cinturilla en la prim
 
 ## Coser y doblar por encima
 
-band-casing-sew = Cose a { $seam-width } del borde, { $stitch }, { $length } todo alrededor; al terminar, monta tres puntadas sobre el principio.
+band-casing-sew = { $gathered ->
+    [yes] Gira la labor para que el fruncido quede encima; así coses desde dentro del aro. Cose a { $seam-width } del borde, { $stitch }, { $length } todo alrededor; al terminar, monta tres puntadas sobre el principio.
+   *[no] Cose a { $seam-width } del borde, { $stitch }, { $length } todo alrededor; al terminar, monta tres puntadas sobre el principio.
+ }
     .check = Todas las capas han quedado sujetas.
     .remedy = Vuelve a coser donde se haya escapado una capa, { $past } más allá por cada lado.
 band-casing-fold-up = Pon la falda del derecho. Sube la cinturilla, apartándola de la falda, con todo el margen dentro, y plancha la costura.

@@ -127,13 +127,19 @@ duration = { $hours ->
 
 # Detrás del título de un trabajo con varias piezas: $copies.
 all-of-it = { $copies ->
-    [2] Haz las dos. Haz cada frase con casillas 1 y 2 en una pieza y luego en la otra, antes de pasar a la frase siguiente.
-   *[other] Haz las { $copies }. Haz cada frase con casillas 1 a { $copies } en una pieza tras otra, en cadena, antes de pasar a la frase siguiente.
+    [2] { $runs ->
+        [yes] Haz las dos: cada frase tiene una casilla para cada una. Haz una frase en las dos antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la otra.
+       *[no] Haz las dos. Haz cada frase con casillas 1 y 2 en una pieza y luego en la otra, antes de pasar a la frase siguiente.
+    }
+   *[other] { $runs ->
+        [yes] Haz las { $copies }: cada frase tiene una casilla para cada una. Haz una frase en todas antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la siguiente.
+       *[no] Haz las { $copies }. Haz cada frase con casillas 1 a { $copies } en una pieza tras otra, en cadena, antes de pasar a la frase siguiente.
+    }
  }
-# Detrás del último paso de una pasada.
-again = { $others ->
-    [one] después, los mismos pasos en la otra
-   *[other] después, los mismos pasos en las otras { $others }
+# Detrás de la primera de varias frases que se hacen todas en una pieza antes de la siguiente.
+run-of-sentences = { $copies ->
+    [2] frases { $first } a { $last } en una, luego en la otra
+   *[other] frases { $first } a { $last } en una, luego en la siguiente
  }
 # Detrás de un paso que se hace en cada unión entre los trozos de una tira.
 chain-joins = { $joins ->

@@ -16,7 +16,7 @@ dye-wet = Lava { PIECE($pieces) } y deja la tela mojada.
     .remedy = Las partes secas quedan pálidas: déjala más tiempo en remojo.
 dye-try = Tiñe antes un retal mojado de cada tela en una taza del baño y déjalo secar.
     .check = El retal seco tiene el tono que quieres. La tela mojada parece más oscura.
-    .remedy = Si queda demasiado oscuro, añade agua. Si queda demasiado pálido, pesa más tinte.
+    .remedy = Si queda demasiado oscuro, añade agua. Si queda demasiado pálido, moja más polvo hasta formar una pasta y añádelo.
 
 ## En el baño
 
@@ -39,7 +39,7 @@ dye-wet-trim = Enrolla el adorno ({ $trim }) en una madeja suelta entre la mano 
     .remedy = Donde las ataduras aprietan, el adorno queda pálido: aflójalas.
 dye-try-trim = Tiñe antes un extremo mojado del adorno ({ $trim }) en una taza del baño y déjalo secar.
     .check = El extremo seco tiene el tono que quieres. Mojado se ve más oscuro.
-    .remedy = Si queda demasiado oscuro, añade agua. Si queda demasiado pálido, pesa más tinte.
+    .remedy = Si queda demasiado oscuro, añade agua. Si queda demasiado pálido, moja más polvo hasta formar una pasta y añádelo.
 dye-bath-trim = Moja el polvo hasta formar una pasta y prepara el baño como indica su hoja, con tanta agua que la madeja se mueva libremente.
 dye-turn-trim = Mete la madeja, lleva el baño despacio a la temperatura que indica la hoja y remueve la madeja todo el tiempo.
     .check = Ninguna parte se queda quieta ni asoma del baño.

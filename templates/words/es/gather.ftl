@@ -65,12 +65,12 @@ gather-knot-tails = { $in-runs ->
     .check = Con un tirón suave desde el otro extremo no se meten.
     .remedy = Anúdalos otra vez.
 gather-pull-machine = { $parts ->
-    [8] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada octavo mida { $short-part }. Enrolla también estos cabos en un alfiler.
-   *[4] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada cuarto mida { $short-part }. Enrolla también estos cabos en un alfiler.
+    [8] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada octavo mida { $short-part }. Enrolla estos cabos en un alfiler.
+   *[4] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada cuarto mida { $short-part }. Enrolla estos cabos en un alfiler.
  }
 gather-pull-hand = { $parts ->
-    [8] En el otro extremo, tira a la vez de los dos hilos hasta que cada octavo mida { $short-part }. Enrolla también estos cabos en un alfiler.
-   *[4] En el otro extremo, tira a la vez de los dos hilos hasta que cada cuarto mida { $short-part }. Enrolla también estos cabos en un alfiler.
+    [8] En el otro extremo, tira a la vez de los dos hilos hasta que cada octavo mida { $short-part }. Enrolla estos cabos en un alfiler.
+   *[4] En el otro extremo, tira a la vez de los dos hilos hasta que cada cuarto mida { $short-part }. Enrolla estos cabos en un alfiler.
  }
 
 ## Medir y repartir
@@ -89,7 +89,10 @@ gather-measure =
         [yes] Mide { $short }, la longitud { EDGE($target, case: "of") }.
        *[no] Mide { $short }.
      }
-    .tolerance = hasta { $ease } de menos en total: el borde liso se embebe al prenderlo
+    .tolerance = { $has-target ->
+        [yes] hasta { $ease } de menos en total: el borde liso se embebe al prenderlo
+       *[no] hasta { $ease } de menos en total
+     }
     .remedy = Si es más de { $ease } más corto, afloja los frunces. Si es demasiado largo, frunce más.
 gather-spread = { $parts ->
     [8] Reparte los frunces por igual con los dedos, octavo por octavo.

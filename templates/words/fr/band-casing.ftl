@@ -45,7 +45,7 @@ band-casing-label = Poser l’étiquette à l’intérieur à côté de { side-s
 band-casing-slip = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’envers { PIECE($inner, case: "of") }.
     .check = Le bord non replié est au ras du bord supérieur, et la pliure repassée pend vers le bas.
 # ... l’endroit d’une doublure qui se porte côté jambes, ...
-band-casing-slip-lining = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’endroit { PIECE($inner, case: "of") }, qui est à l’intérieur.
+band-casing-slip-lining = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’endroit { PIECE($inner, case: "of") }, qui est dehors à présent.
     .check = { band-casing-slip.check }
 # ... ou un tissu aux deux faces pareilles.
 band-casing-slip-either = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’intérieur { PIECE($inner, case: "of") }.
@@ -57,7 +57,10 @@ band-casing-pin = { pin-start } { band-casing-seam } de la ceinture au premier r
 
 ## Piquer et rabattre
 
-band-casing-sew = Piquer à { $seam-width } du bord, { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
+band-casing-sew = { $gathered ->
+    [yes] Tourner l’ouvrage pour que les fronces soient dessus ; on pique alors depuis l’intérieur du rond. Piquer à { $seam-width } du bord, { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
+   *[no] Piquer à { $seam-width } du bord, { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
+ }
     .check = Toutes les épaisseurs sont prises.
     .remedy = Repiquer là où une épaisseur a glissé, en dépassant de { $past } de chaque côté.
 band-casing-fold-up = Remettre la jupe à l’endroit. Relever la ceinture à l’opposé de la jupe, toute la marge à l’intérieur, et repasser la couture.

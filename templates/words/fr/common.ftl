@@ -132,13 +132,19 @@ duration = { $hours ->
 
 # Derrière le titre d’un travail sur plusieurs pièces : $copies.
 all-of-it = { $copies ->
-    [2] Faire les deux. Exécuter chaque phrase à cases 1 et 2 sur une pièce, puis sur l’autre, avant de passer à la phrase suivante.
-   *[other] Faire les { $copies }. Exécuter chaque phrase à cases 1 à { $copies } sur une pièce après l’autre, à la chaîne, avant de passer à la phrase suivante.
+    [2] { $runs ->
+        [yes] Faire les deux : chaque phrase a une case pour chacune. Exécuter une phrase sur les deux avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur l’autre.
+       *[no] Faire les deux. Exécuter chaque phrase à cases 1 et 2 sur une pièce, puis sur l’autre, avant de passer à la phrase suivante.
+    }
+   *[other] { $runs ->
+        [yes] Faire les { $copies } : chaque phrase a une case pour chacune. Exécuter une phrase sur toutes avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur la suivante.
+       *[no] Faire les { $copies }. Exécuter chaque phrase à cases 1 à { $copies } sur une pièce après l’autre, à la chaîne, avant de passer à la phrase suivante.
+    }
  }
-# Derrière la dernière étape d’un rang de points.
-again = { $others ->
-    [one] puis les mêmes étapes pour l’autre
-   *[other] puis les mêmes étapes pour les { $others } autres
+# Derrière la première de plusieurs phrases qui se font toutes sur une pièce avant la suivante.
+run-of-sentences = { $copies ->
+    [2] phrases { $first } à { $last } sur l’une, puis sur l’autre
+   *[other] phrases { $first } à { $last } sur l’une, puis sur la suivante
  }
 # Derrière une étape qui se fait à chaque raccord entre les tronçons d’une bande.
 chain-joins = { $joins ->

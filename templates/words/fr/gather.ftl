@@ -65,12 +65,12 @@ gather-knot-tails = { $in-runs ->
     .check = En tirant légèrement à l’autre bout, ils ne rentrent pas.
     .remedy = Les nouer encore une fois.
 gather-pull-machine = { $parts ->
-    [8] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
-   *[4] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque quart mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
+    [8] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler ces bouts de fil autour d’une épingle.
+   *[4] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque quart mesure { $short-part }. Enrouler ces bouts de fil autour d’une épingle.
  }
 gather-pull-hand = { $parts ->
-    [8] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
-   *[4] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque quart mesure { $short-part }. Enrouler aussi ces bouts de fil autour d’une épingle.
+    [8] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler ces bouts de fil autour d’une épingle.
+   *[4] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque quart mesure { $short-part }. Enrouler ces bouts de fil autour d’une épingle.
  }
 
 ## Mesurer et répartir
@@ -89,7 +89,10 @@ gather-measure =
         [yes] Il mesure { $short }, la longueur { EDGE($target, case: "of") }.
        *[no] Il mesure { $short }.
      }
-    .tolerance = jusqu’à { $ease } trop court en tout : l’embu du bord plat se résorbe à l’épinglage
+    .tolerance = { $has-target ->
+        [yes] jusqu’à { $ease } trop court en tout : l’embu du bord plat se résorbe à l’épinglage
+       *[no] jusqu’à { $ease } trop court en tout
+     }
     .remedy = Plus de { $ease } trop court : relâcher les fronces. Trop long : resserrer les fronces.
 gather-spread = { $parts ->
     [8] Répartir les fronces également avec les doigts, huitième par huitième.

@@ -13,7 +13,7 @@ picture-caption = { $view ->
    *[front] Une impression de face : les longueurs sont justes, l’ampleur dépend du tissu.
  }
 # Sous la légende, là où un modèle du tissu trouve qu’un ourlet ample s’évase et remonte au-dessus de ce qu’il doit cacher.
-picture-shows = Évasée comme sur le dessin, { PIECE($outer, form: "short") } s’arrête environ { $lower } au-dessus de { PIECE($inner, form: "short") } ; d’après les longueurs seules, elle s’arrêterait { $longer } au-dessous. Si cela ne doit pas dépasser, essayer avant d’ourler.
+picture-shows = Évasée comme sur le dessin, { PIECE($outer, form: "short") } s’arrête environ { $lower } au-dessus de { PIECE($inner, form: "short") } ; d’après les longueurs seules, elle s’arrêterait { $longer } au-dessous. Si cela ne doit pas dépasser, raccourcir d’au moins { $lower } avant de couper : { PIECE($inner, form: "short") }.
 
 ## En mots
 

@@ -15,7 +15,8 @@ from furbelow.s6_write.figures.pen import Sheet, width_of
 from furbelow.s6_write.figures.section import Section
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.stack_layers import BASTE, Stacked
+from furbelow.techniques.shared.stacks import HOLDING_ROW
+from furbelow.techniques.stack_layers import Stacked
 
 LEFT, APART = 150.0, 46.0
 DEEP = 120.0
@@ -51,7 +52,7 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
         deep = sum((bench.depth(piece) for piece in chain), Fraction(0))
         row: Values = {"chain": Pieces(chain), "face": _face(words, ply), "deep": Length(deep)}
         legend.append((letter, Part("figure-layers-one", row)))
-    baste = top + max(float(BASTE) * scale, 5)
+    baste = top + max(float(HOLDING_ROW) * scale, 5)
     sheet.line([(LEFT - 16, baste), (right + 16, baste)], ACCENT, THICK, (11.0, 5.0))
     number = numbers.at("stack-layers-sew")
     sheet.callout((LEFT - 46, baste + 8), number, (LEFT - 16, baste))
@@ -66,7 +67,7 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     sheet.paragraph((8, y), words.text("figure-layers-scale"), 380, colour=SOFT)
     values: Values = {
         "layers": Things(tuple(told for _, told in legend), "clauses"),
-        "from-edge": Length(BASTE, "about"),
+        "from-edge": Length(HOLDING_ROW, "about"),
         "count": len(plies),
     }
     alt, caption = (words.text(name, values) for name in ("figure-layers-alt", "figure-layers-caption"))

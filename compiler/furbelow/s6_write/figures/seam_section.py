@@ -49,11 +49,10 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     count = len(upper) + len(lower)
     cut = Section(sheet, (RIGHT - 50 - width * scale, 38 + LEVEL * count), scale)
     far = (LEFT - cut.zero[0]) / scale
-    labels = []
+    labels, drawn_in = [], _drawn_in(done, seam)
     for index, ply in enumerate([*reversed(lower), *reversed(upper)]):
         on_top = index >= len(lower)
-        gathered = on_top == gathers_up(done) and _gathered(done, seam)
-        cut.ply([cut.at(far, index), cut.at(width, index)], wrong_side(say, ply, up=on_top), gathered)
+        cut.ply([cut.at(far, index), cut.at(width, index)], wrong_side(say, ply, up=on_top), drawn_in[not on_top])
         labels.append((cut.at(far, index)[1], say.piece(ply.piece)))
     tip = cut.stitch(0, 0, count - 1)
     edge_y = cut.at(0, count - 1)[1]
@@ -64,7 +63,7 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     sheet.paragraph((RIGHT, level), words.text("figure-seam-level"), 100, "end", colour=SOFT)
     y = max(cut.zero[1], low) + 36
     sheet.write((8, y), words.text("figure-seam-opened"), bold=True)
-    y = _opened(sheet, y + 24 + width * scale, seam, upper, lower, words, scale, _gathered(done, seam))
+    y = _opened(sheet, y + 24 + width * scale, seam, upper, lower, words, scale, drawn_in)
     note_below(sheet, y + 20, words)
     values: Values = {
         "above": plies_said(above),
@@ -74,7 +73,7 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     }
     caption = captioned(words, done, "figure-seam-caption", values)
     faces = [[wrong_side(say, ply, True) for ply in side] for side in (above, below)]
-    like = f"seam {seam.width} {faces} {gathers_up(done)} {_gathered(done, seam)}"
+    like = f"seam {seam.width} {faces} {drawn_in}"
     return Figure("seam", sheet.svg(), words.text("figure-seam-alt", values), caption, like=like)
 
 
@@ -97,7 +96,7 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
         scale = min(5.0, 50 / float(seam.width))
         sheet.write((8, 0), words.text("figure-margin-standing"), bold=True)
         y = 40 + float(seam.width) * scale
-        low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _gathered(done, seam))
+        low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _drawn_in(done, seam))
         count = min(len(above), MOST_PLIES) + min(len(below), MOST_PLIES)
         top = y - float(seam.width) * scale
         half = LEVEL * count / 2 + 1
@@ -175,19 +174,29 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
 
 
 def _opened(
-    sheet: Sheet, y: float, seam: Seam, upper: list[Ply], lower: list[Ply], words: Words, scale: float, gathered: bool
+    sheet: Sheet,
+    y: float,
+    seam: Seam,
+    upper: list[Ply],
+    lower: list[Ply],
+    words: Words,
+    scale: float,
+    drawn_in: tuple[bool, bool],
 ) -> float:
-    """The seam opened out at height y, its margin standing up in the middle of the sheet; how far down it reaches."""
+    """The seam opened out at height y, its margin standing up in the middle of the sheet; how far down it reaches.
+
+    drawn_in: whether the cloth of the upper and of the lower side is gathered.
+    """
     middle, high = sheet.width / 2, float(seam.width) * scale
     cut = Section(sheet, (middle, y), scale)
     for index, ply in enumerate(upper):
         x = middle - PLY / 2 - 0.5 - LEVEL * index
         points = [(40.0, y - LEVEL * index), (x, y - LEVEL * index), (x, y - high)]
-        cut.ply(points, wrong_side(words.say, ply, up=True, along=True))
+        cut.ply(points, wrong_side(words.say, ply, up=True, along=True), drawn_in[0])
     for index, ply in enumerate(lower):
         x = middle + PLY / 2 + 0.5 + LEVEL * index
         points = [(360.0, y - LEVEL * index), (x, y - LEVEL * index), (x, y - high)]
-        cut.ply(points, wrong_side(words.say, ply, up=True, along=False), gathered)
+        cut.ply(points, wrong_side(words.say, ply, up=True, along=False), drawn_in[1])
     rise = LEVEL * (max(len(upper), len(lower)) - 1) + 5
     left, right = middle - PLY - 4 - LEVEL * (len(upper) - 1), middle + PLY + 4 + LEVEL * (len(lower) - 1)
     sheet.line([(left, y - rise), (right, y - rise)], ACCENT, 1.8)
@@ -242,6 +251,12 @@ def single(plies: tuple[Ply, ...]) -> list[Ply]:
 
 def _gathered(done: Performed, seam: Seam) -> bool:
     return len(seam.edges) == 2 and bool(done.after.edges[seam.edges[0]].gathered)
+
+
+def _drawn_in(done: Performed, seam: Seam) -> tuple[bool, bool]:
+    """Whether the side on top at the machine is gathered, and the one underneath."""
+    gathered, up = _gathered(done, seam), gathers_up(done)
+    return gathered and up, gathered and not up
 
 
 def wrong_side(say: Phrasing, ply: Ply, up: bool, along: bool = True) -> int:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Edge, Ply
 from furbelow.garment.message import Length, Pieces, Values, edge_said
-from furbelow.garment.technique import Performed, edge_of
+from furbelow.garment.technique import Performed, edge_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.band_section import gathered_ply
 from furbelow.s6_write.figures.numbers import Numbers
@@ -59,7 +59,7 @@ class _Drawing:
         self.sides = (
             wrong_side(say, Ply(layer.piece), up=True),
             wrong_side(say, Ply(band.pieces[0]), up=True),
-            wrong_side(say, Ply(lining.pieces[0]), up=True),
+            wrong_side(say, Ply(lining.pieces[0]), up=word_of(done.step.written, "right side") == "out"),
         )
 
     def as_sewn(self, sheet: Sheet, y: float) -> tuple[tuple[float, float], float]:
@@ -85,7 +85,8 @@ class _Drawing:
         band = [cut.at(self.seam, 2), cut.at(-self.deep, 2), *cut.turn(-self.deep, 2, 3, to_right=False)]
         cut.ply([*band, cut.at(self.seam, 3)], -self.sides[1])
         fold = cut.turn(0, 4, 5, to_right=False)
-        cut.ply([cut.at(self.seam, 4), cut.at(0, 4), *fold, cut.at(FAR, 5)], -self.sides[2], self.gathered[1])
+        # The face that lay against the band looks to the legs, which are up here.
+        cut.ply([cut.at(self.seam, 4), cut.at(0, 4), *fold, cut.at(FAR, 5)], self.sides[2], self.gathered[1])
         cut.stitch(1.2, 1, 4)
         right, left = cut.at(FAR, 0)[0] + 10, cut.at(-self.deep, 0)[0] - 14
         for (x, level), letter in zip(((right, 5), (left, 2.5), (right, 0)), LETTERS, strict=True):

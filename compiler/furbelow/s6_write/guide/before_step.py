@@ -50,10 +50,10 @@ def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, wor
     """The iron is set once, and anew where the cloth takes another heat than it stands at."""
     if not told[at].pressed:
         return
-    bench = performed[at].before
+    bench = performed[at].after  # a step may press what it has sewn together
     wanted = iron_set(words.say, bench, by_heat(words.say, bench, told[at].pressed)[0])
     earlier = zip(performed[:at], told[:at], strict=True)
-    before = [_left_at(done.before, said, words) for done, said in earlier if said.pressed and said.actions]
+    before = [_left_at(done.after, said, words) for done, said in earlier if said.pressed and said.actions]
     if not before or before[-1] != wanted.message:
         yield said_action(wanted.message, wanted.values, words)
 

@@ -9,8 +9,9 @@ from furbelow.garment.solved import Solved
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.figures import cutting_figures, fit
 from furbelow.s6_write.guide.cutting_pages import cloth_steps
-from furbelow.s6_write.guide.guide import GuideStep, Operation
+from furbelow.s6_write.guide.guide import Operation
 from furbelow.s6_write.guide.lane_steps import TAPES
+from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
@@ -38,7 +39,7 @@ def cut_operations(
             figures=cutting_figures(
                 cutting, solved, words, name, _at(actions, ("cutting-chalk",)), _at(actions, TAPES)
             ),
-            steps=tuple(GuideStep(number, *action[1:]) for number, action in enumerate(actions, 1)),
+            steps=numbered(actions),
             tip="",
             stop="",
             number=title.number,

@@ -10,7 +10,8 @@ from furbelow.garment.technique import Tool
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import LAST_LOOK
-from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
+from furbelow.s6_write.guide.guide import Caution, Operation, Part
+from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.words.said_step import SaidStep, said_action
 from furbelow.s6_write.words.words import Words
@@ -32,7 +33,7 @@ def last_look(rehearsal: Rehearsal, words: Words, letter: str, *, label: bool) -
     # The pins last: the label is pinned.
     told = ("fire-label-write", "last-look-label", "last-look-pins", *looks) if label else ("last-look-pins", *looks)
     values = {**_values(rehearsal), **SAID}
-    steps = tuple(GuideStep(at, *said_action(message, values, words)[1:]) for at, message in enumerate(told, 1))
+    steps = numbered(said_action(message, values, words) for message in told)
     title, minutes = words.text("last-look-title"), words.said(duration(LAST_LOOK))
     cautions = (Caution(HAND_NEEDLE.kind, words.text(HAND_NEEDLE.message)),) if label else ()
     aim = words.text("last-look-aim")

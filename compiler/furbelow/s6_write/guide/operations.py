@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from furbelow.garment.message import flag
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import figures_for
 from furbelow.s6_write.guide.before_step import before_step
-from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
+from furbelow.s6_write.guide.guide import Caution, Operation, Part
+from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.guide.own_pictures import own_figures
 from furbelow.s6_write.guide.reasons import numbers_of
 from furbelow.s6_write.guide.stops import stops
 from furbelow.s6_write.guide.times import duration
-from furbelow.s6_write.words.said_step import SaidStep
+from furbelow.s6_write.words.said_step import SaidAction, SaidStep
 from furbelow.s6_write.words.words import Words
 
 
@@ -30,8 +32,9 @@ def operations(
             continue
         minutes = in_fives(shopping.minutes[at])
         before = tuple(before_step(run.performed, told, at, shopping, words))
-        steps = tuple(GuideStep(number, *action[1:]) for number, action in enumerate((*before, *said.actions), 1))
-        copies = max(step.copies for step in steps)
+        actions = _with_runs((*before, *said.actions), words)
+        steps = numbered(actions)
+        copies, runs = max(step.copies for step in steps), any(action.run for action in actions)
         operation = Operation(
             key=f"step-{done.step.written.index + 1}",
             letter=letters[done.step.written.index],
@@ -48,10 +51,25 @@ def operations(
             stop=stop[at],
             why=numbers_of(done, rehearsal.solved),
             number=said.number,
-            all_of_it=words.text("all-of-it", {"copies": copies}) if copies > 1 else "",
+            all_of_it=words.text("all-of-it", {"copies": copies, "runs": flag(runs)}) if copies > 1 else "",
         )
         heading = done.step.written.part or words.text("part")
         if not parts or parts[-1][0] != heading:
             parts.append((heading, []))
         parts[-1][1].append(operation)
     return tuple(Part(title, tuple(done)) for title, done in parts)
+
+
+def _with_runs(actions: Sequence[SaidAction], words: Words) -> list[SaidAction]:
+    """The actions, the first of each run saying up to which sentence it is done on one piece, and then on the next."""
+    told = list(actions)
+    for at, action in enumerate(told):
+        if not action.run or at and told[at - 1].run:
+            continue
+        last = at
+        while last + 1 < len(told) and told[last + 1].run:
+            last += 1
+        if last > at:
+            said = words.text("run-of-sentences", {"first": at + 1, "last": last + 1, "copies": action.copies})
+            told[at] = action._replace(chain=said)
+    return told

@@ -10,8 +10,9 @@ from furbelow.garment.solved import Solved
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import ShoppingList
-from furbelow.s6_write.guide.guide import GuideStep, MaterialLine, Operation
+from furbelow.s6_write.guide.guide import MaterialLine, Operation
 from furbelow.s6_write.guide.material_lines import material_lines
+from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
@@ -30,7 +31,7 @@ def pile_operation(solved: Solved, share: Cutting, number: int, words: Words, le
         minutes="",
         cautions=(),
         figures=(),
-        steps=tuple(GuideStep(at, *row[1:]) for at, row in enumerate(_told(solved, share, number, words), 1)),
+        steps=numbered(_told(solved, share, number, words)),
         tip="",
         stop="",
     )

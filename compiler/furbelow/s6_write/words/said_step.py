@@ -25,6 +25,7 @@ class SaidAction(NamedTuple):
     """One sentence of the guide. `mark` is the name of its message, by which figures call it; empty in a maker's own.
 
     copies: on how many pieces it is done before the next sentence.
+    run: of several sentences that are all done on one piece, and then on the next.
     """
 
     mark: str
@@ -34,6 +35,7 @@ class SaidAction(NamedTuple):
     remedy: str = ""
     chain: str = ""
     copies: int = 1
+    run: bool = False
 
 
 def said_action(message: str, values: Values, words: Words) -> SaidAction:
@@ -74,17 +76,9 @@ def said_step(done: Performed, words: Words) -> SaidStep:
 
 def _said(action: Action, told: Instructions, words: Words) -> SaidAction:
     said = said_action(action.message, {**told.values, **action.values}, words)
-    chain, copies = _chain(action, words)
-    return said._replace(chain=chain, copies=copies)
-
-
-def _chain(action: Action, words: Words) -> tuple[str, int]:
-    """How work on like things is marked in the sentence itself, and on how many pieces it is done before the next."""
     if action.chain:
-        return words.said(action.chain), 1
-    if action.row and action.copies > 1:
-        return words.text("again", {"others": action.copies - 1}), 1
-    return "", action.copies
+        return said._replace(chain=words.said(action.chain))
+    return said._replace(copies=action.copies, run=action.run and action.copies > 1)
 
 
 def _caution(caution: Caution, told: Instructions, words: Words) -> str:

@@ -25,13 +25,17 @@ NARROWEST_MARGIN = NEAREST + CLOSEST + CLEAR  # that holds two rows
 _EIGHTH = Fraction("25.4") / 8
 
 
-def rows_in(margin: Fraction | None, say: Phrasing) -> tuple[Fraction, Fraction]:
+def rows_in(margin: Fraction | None, say: Phrasing, below: Fraction = Fraction(0)) -> tuple[Fraction, Fraction]:
     """How far two rows lie from the edge, in mm, so that both end up clear inside a margin of this width (mm).
 
     They lie where a tape has marks, for what is said is what is sewn. margin: None where no seam is known.
+    below: where a row lies that stays in, mm from the edge; threads beside it could not be pulled.
     """
     step = Fraction(1) if say.system == "metric" else _EIGHTH
-    apart, nearest = say.room.row_spacing, -(-NEAREST // step) * step
+    least = below + CLEAR
+    if least < NEAREST or margin is not None and margin < least + CLOSEST + CLEAR:
+        least = NEAREST
+    apart, nearest = say.room.row_spacing, -(-least // step) * step
     second = round((FIRST_ROW + apart) / step) * step
     if margin is not None:
         second = min(second, (margin - CLEAR) // step * step)

@@ -42,9 +42,9 @@ def iron_hot(done: Performed, say: Phrasing) -> Caution:
 def iron_tools(done: Performed, say: Phrasing, *set_for: str) -> tuple[Tool, ...]:
     """The iron, with a press cloth where the caution asks for one, or the heat for these pieces: all of the step, if none
     is named."""
-    cloth = _melts(done, say) or any(dots_of(say, done.before, piece) < 3 for piece in set_for or done.touches)
+    cloth = _melts(done, say) or any(dots_of(say, done.after, piece) < 3 for piece in set_for or done.touches)
     return (Tool.IRON, Tool.PRESS_CLOTH) if cloth else (Tool.IRON,)
 
 
 def _melts(done: Performed, say: Phrasing) -> bool:
-    return any(dots_of(say, done.before, piece) == 1 for piece in done.touches)
+    return any(dots_of(say, done.after, piece) == 1 for piece in done.touches)

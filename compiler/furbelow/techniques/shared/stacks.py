@@ -6,6 +6,8 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Edge, State
 
+HOLDING_ROW = Fraction(2)  # mm from the edge, the row that holds the layers and stays in: gathering rows lie further in
+
 
 def taken(bench: Bench, edge: Edge, amount: Fraction) -> Bench:
     """The bench with a turn or seam taken at the edges that lie in a stack; a plain edge has its own books."""
