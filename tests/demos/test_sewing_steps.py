@@ -181,6 +181,29 @@ def test_the_trim_of_two_rings_is_told_for_one_and_then_for_the_other() -> None:
     assert sum(map(bool, chains)) == 1
 
 
+@pytest.mark.parametrize(("name", "size"), EVERY_SIZE)
+def test_the_iron_stands_cool_enough_for_all_that_a_step_has_sewn_together(name: str, size: str) -> None:
+    rehearsal, _, told = _planned(name, size)
+    solved = rehearsal.run.solved
+    by_key = {f"step-{done.step.written.index + 1}": done for done in rehearsal.run.performed}
+    stands = None
+    for operation in told.operations:
+        done = by_key.get(operation.key)
+        for step in operation.steps:
+            if found := re.search(r"Set the iron .*(one dot|two dots|three dots)", step.text):
+                stands = {"one dot": 1, "two dots": 2, "three dots": 3}[found[1]]
+            elif done and re.match(r"(Press|press) |.* and press ", step.text) and "press cloth" not in step.text:
+                assert stands is not None
+                sewn = {each for piece in done.touches for each in done.after.unit(piece)}
+                melts = {
+                    each
+                    for each in sewn
+                    if solved.materials[solved.pieces[each].piece.cloth.text].material.fibre == "nylon"
+                }
+                alone = {piece for piece in done.touches if str(piece) in step.text} - melts
+                assert stands == 1 or not melts or alone and done.setup == "iron", (operation.title, step.text)
+
+
 def test_a_trim_stops_before_its_start_and_is_folded_over_it() -> None:
     steps = next(each for each in _operations(guide("foxglove", "C")) if each.title.startswith("Edge")).steps
     told = " ".join(f"{step.text} {step.check}" for step in steps)

@@ -9,7 +9,9 @@ from fractions import Fraction
 
 import pytest
 from furbelow.garment.bench import State
+from furbelow.garment.technique import facts_of
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.gather import Gathered
 
 from tests.techniques.small import Worked, work
 
@@ -181,10 +183,39 @@ def test_the_lining_turned_in_traps_every_margin_and_is_eased_on_to_a_shorter_ba
     assert after.seams["layers"].trapped
     assert after.seams["lining.top"].trapped
     texts = sentences(worked)
-    assert any("The lining is 6 cm longer: push its gathers closer" in text for text in texts)
+    assert any("The lining is 6 cm longer: share that out between the pins" in text for text in texts)
     assert any("Lift the lining over the top and let it fall inside" in text for text in texts)
     # Twice 45 mm and 1 cm of seam at both long edges.
     assert worked.solved.pieces["band"].cut_depth == 110
+
+
+@pytest.mark.parametrize(
+    ("written", "before", "against", "over", "worn"),
+    [
+        ("", "inside out", "wrong", "right side out", "out"),
+        (", right side: in", "right side out", "right", "inside out", "in"),
+    ],
+)
+def test_the_side_of_the_lining_that_lies_against_the_band_faces_the_legs(
+    written: str, before: str, against: str, over: str, worn: str
+) -> None:
+    """A sheet turned over its seam keeps the face to the body that lay on the band: by hand with two sheets of paper."""
+    worked = work(WAIST, BEFORE + CHANNEL + TURNED.replace("}", f"{written}}}"))
+    (laid,) = (text for text in sentences(worked) if "The half with the opening" in text)
+    assert laid.startswith(f"Turn the lining {before}")
+    assert laid.endswith(f"against the {against} side of the lining, which will face the legs.")
+    assert any(text.startswith(f"Turn the lining {over}: the band hangs inside it now") for text in sentences(worked))
+    assert {
+        ply.right_side for ply in worked.performed[-1].after.seams["lining.top"].plies if ply.piece == "lining"
+    } == {worn}
+
+
+def test_gathering_rows_lie_clear_of_the_row_that_holds_the_layers() -> None:
+    worked = work(WAIST, BEFORE + CHANNEL + TURNED)
+    rows = {
+        done.step.index: facts_of(done, Gathered).rows for done in worked.performed if isinstance(done.facts, Gathered)
+    }
+    assert list(rows.values()) == [(4, 8), (3, 8)]  # the layers are held 2 mm from the edge; the lining is one layer
 
 
 def test_no_more_than_a_tenth_is_eased_by_hand() -> None:
@@ -202,8 +233,7 @@ def test_elastic_is_cut_long_tried_on_in_the_garment_shortened_and_its_gap_close
     texts = sentences(worked)
     assert texts[0].startswith("Cut the elastic 78 cm long")
     tried, cut = (
-        next(at for at, text in enumerate(texts) if said in text)
-        for said in ("Put the garment on", "Cut the lower end")
+        next(at for at, text in enumerate(texts) if said in text) for said in ("put the garment on", "cut it off 2 cm")
     )
     assert tried < cut
     for name in ("band", "layers"):

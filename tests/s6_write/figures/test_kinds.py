@@ -93,7 +93,7 @@ def test_every_callout_is_the_number_of_a_sentence_of_its_step(demo: str, room: 
             "larkspur",
             "band casing",
             "band",
-            ("^Sew 1 cm", "Fold the band up", "^Bring the folded edge over", "topstitch 2 mm"),
+            ("Sew 1 cm", "Fold the band up", "^Bring the folded edge over", "topstitch 2 mm"),
         ),
         (
             "larkspur",
@@ -125,6 +125,15 @@ def test_callouts_stand_for_the_sentence_that_says_it(
     for sentence in sentences:
         assert any(re.search(sentence, text) for text in told.values()), (sentence, told)
     assert len(told) == len(sentences), told
+
+
+@pytest.mark.parametrize("room", ["home", "wardrobe"])  # the gathers lie on top, or underneath
+def test_a_seam_opened_out_names_the_piece_that_is_gathered(room: str) -> None:
+    _, _, figure, _ = of("larkspur", "attach", "seam", room)
+    names = {text.text: int(text.attrib["x"]) for text in root(figure).iter(f"{SVG}text")}
+    waves = [path.attrib["d"] for path in root(figure).iter(f"{SVG}path") if len(path.attrib["d"]) > 400]
+    left, wide = int(re.findall(r"-?\d+", waves[-1])[0]), int(root(figure).attrib["width"]) * 10
+    assert (left < wide / 2) == (names["flounce"] < names["upper tier"])
 
 
 def test_a_figure_without_numbers_has_no_callouts() -> None:
