@@ -127,6 +127,20 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - sewn elastic: {edge: gore.top, elastic: elastic, length: waist_girth - 8 cm}
         - straps: {strap: strap, to: gore.top}""",
     ),
+    "a skirt of unequal gores on a yoke": (
+        """yoke: {from: lawn, count: 3, length: 37 cm, depth: 15 cm}
+        skirt: {from: lawn, count: 6, length: 22 cm, depth: 60 cm, grain: across}""",
+        """- ring cut: {piece: yoke, hem: 44 cm}
+        - join ends: {of: yoke, into: one ring}
+        - neaten: {seam: yoke.ends}
+        - gores: {piece: skirt, hem: 38 cm, front: 30 cm, back: 24 cm, back hem: 48 cm, backs: 2}
+        - join ends: {of: skirt, into: one ring}
+        - neaten: {seam: skirt.ends}
+        - attach: {edge: skirt.top, to: yoke.bottom}
+        - neaten: {seam: skirt.top}
+        - narrow hem: {edge: skirt.bottom}
+        - sewn elastic: {edge: yoke.top, elastic: elastic, length: waist_girth - 8 cm}""",
+    ),
     "a shirred skirt": (
         """skirt: {from: lawn, length: 130 cm, depth: 60 cm}
         flounce: {from: lawn, length: 180 cm, depth: 15 cm, piecing: {seam: 1 cm, shortest: 20 cm, most joins: 2}}

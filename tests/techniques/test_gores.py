@@ -79,3 +79,70 @@ def test_what_can_not_be_cut_to_gores_is_refused(piece: str, steps: str, code: s
 def test_a_side_on_the_bias_is_told() -> None:
     worked = work(SKIRT, STEPS.replace("40 cm", "70 cm"))
     assert "a widening of 50 cm is 5 cm too much" in str([fault.headline for fault in worked.warnings])
+
+
+DIFFER = "skirt: {from: lawn, count: 6, length: 20 cm, depth: 60 cm, grain: across}"
+CUT = "- gores: {piece: skirt, hem: 36 cm, front: 30 cm, back: 22 cm, back hem: 48 cm, backs: 2}"
+SEWN = """- join ends: {of: skirt, seam: 1 cm, into: one ring}
+- neaten: {seam: skirt.ends}
+- narrow hem: {edge: skirt.bottom}
+- narrow hem: {edge: skirt.top}"""
+
+
+def test_front_and_back_gores_leave_the_rest_of_both_edges_to_the_sides() -> None:
+    worked = sound(DIFFER, f"{CUT}\n{SEWN}")
+    gore = worked.solved.pieces["skirt"].gore
+    assert gore is not None
+    # 6 x 20 = 30 + 2 x 22 + 3 x side, and 6 x 36 = 46 (30 + what all widen) + 2 x 48 + 3 x side.
+    told = {width.place: (width.top, width.hem, width.many) for width in gore.widths}
+    assert told["front"] == (300, 460, 1)
+    assert told["back"] == (220, 480, 2)
+    assert told["side"] == (Fraction(460, 3), Fraction(740, 3), 3)
+    assert worked.bench.edge("skirt.top").set_length == 1200
+    assert worked.bench.edge("skirt.bottom").set_length == 2160
+    assert gore.round == ("front", "side", "side", "back", "back", "side")
+
+
+def test_gores_whose_sides_slant_alike_lie_head_to_tail_in_rows_that_the_cloth_holds() -> None:
+    piece = sound(DIFFER, f"- gores: {{piece: skirt, hem: 36 cm, sides: both slanting}}\n{SEWN}").solved.pieces["skirt"]
+    gore = piece.gore
+    assert gore is not None
+    # Level through the middle of a cut gore (20 + 36) / 2 + 2 cm; of four, and half of what one widens stays over at an end.
+    assert piece.rectangles == 2
+    mean, slant = (gore.cut_top + gore.cut_bottom) / 2, (gore.cut_bottom - gore.cut_top) / 2
+    assert piece.blank == (3 * mean + slant, gore.cut_depth)
+    assert piece.blank[0] <= 1400 - 10
+
+
+def test_on_cloth_with_a_way_up_no_gore_stands_on_its_head_and_the_rows_get_wider() -> None:
+    nap = "  velvet: {kind: cloth, fibre: cotton, width: 140 cm, weight: 200 g/m2, ravels: yes, one way: yes}\n"
+    steps = f"- gores: {{piece: skirt, hem: 36 cm, sides: both slanting}}\n{SEWN}"
+    plain = sound(DIFFER, steps).solved.pieces["skirt"]
+    napped = work(DIFFER.replace("lawn", "velvet"), steps, materials=nap).solved.pieces["skirt"]
+    assert napped.gore is not None
+    assert all(
+        laid.upper[1] - laid.upper[0] < laid.lower[1] - laid.lower[0] for row in napped.gore.rows for laid in row
+    )
+    assert napped.rectangles * napped.blank[0] > plain.rectangles * plain.blank[0]
+
+
+def test_the_guide_tells_each_line_by_its_letter_and_the_order_of_the_gores() -> None:
+    words = sound(DIFFER, f"{CUT}\n{SEWN}").words()
+    assert "Write its place on each gore, at the narrow end, from left to right:" in words
+    assert "in the order in which they are sewn side to side: front, side, side, back, back, side." in words
+    assert "Both its diagonals are" in words
+
+
+@pytest.mark.parametrize(
+    ("cut", "code"),
+    [
+        (CUT.replace("front: 30 cm", "front: 110 cm"), "FB354"),
+        (CUT.replace("backs: 2", "backs: 5"), "FB354"),
+        (CUT.replace("backs: 2", "backs: 1.5"), "FB341"),
+        (CUT.replace("back hem: 48 cm", "back hem: 90 cm"), "FB354"),
+        (CUT.replace("hem: 36 cm, front: 30 cm", "hem: 36 cm, sides: one slanting, front: 30 cm"), "FB354"),
+        ("- gores: {piece: skirt, hem: 36 cm, back hem: 48 cm}", "FB354"),
+    ],
+)
+def test_gores_that_front_and_back_leave_nothing_for_are_refused(cut: str, code: str) -> None:
+    assert code in work(DIFFER, f"{cut}\n{SEWN}").codes

@@ -113,7 +113,7 @@ CODES: dict[str, str] = {
     "FB351": "ties do not go with the band they are sewn to",
     "FB352": "a gap is wider than its edge",
     "FB353": "a piece is worked on before its ring is cut out",
-    "FB354": "a ring can't be cut from its piece",
+    "FB354": "a ring or gores can't be cut from their piece",
     "FB355": "a dye does not take on its cloth",
     "FB356": "nothing is known of how a cloth takes dye",
     "FB360": "a technique or length of the maker's own bears a name that is taken",

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from math import ceil, cos, degrees, pi, sin
+from math import ceil, cos, degrees, pi, sin, sqrt, tan
 from typing import NamedTuple
+
+WIDEST_STACKED = 1.4  # radians of half the angle: beyond, the ends lie nearly level
 
 
 class RingSector(NamedTuple):
@@ -12,6 +14,7 @@ class RingSector(NamedTuple):
 
     top, hem: the two finished arcs, hem the longer; depth: between them.
     above, below: what seams and turns take beyond the two arcs; ends: the margin at each of the straight ends.
+    stacked: so many lie in one rectangle, each close below the one before.
     Source: R = top x depth / (bottom - top): Baldt, Clothing for Women, 1916, draft of a circular flounce.
     """
 
@@ -21,6 +24,7 @@ class RingSector(NamedTuple):
     above: Fraction = Fraction(0)
     below: Fraction = Fraction(0)
     ends: Fraction = Fraction(0)
+    stacked: int = 1
 
     @property
     def radius(self) -> Fraction:
@@ -56,6 +60,28 @@ class RingSector(NamedTuple):
         """Arc that is left between the two straight ends at the cut top, where they are nearest; below 0 none is."""
         return (2 * Fraction(pi) - self.angle) * self.inner - 2 * self.ends
 
+    @property
+    def next_down(self) -> Fraction | None:
+        """How far below this one the next lies in the same rectangle, its outer arc in the inner one of this; None for
+        nearly half a ring and more, whose ends reach down beside each other. In whole mm.
+
+        The two come nearest at the lower corner of the margin at an end, for from there on the arc falls and the end rises.
+        """
+        half, inner_mm, outer_mm, ends_mm = (
+            float(each) for each in (self.angle / 2, self.inner, self.outer, self.ends)
+        )
+        if half > WIDEST_STACKED or inner_mm <= 0:
+            return None
+        across_mm = inner_mm * sin(half) + ends_mm * cos(half)
+        corner_mm = outer_mm * sin(half)
+        arc_mm = outer_mm * cos(half) - (across_mm - corner_mm) * tan(half)
+        if across_mm <= corner_mm:
+            arc_mm = sqrt(outer_mm**2 - across_mm**2)
+        return Fraction(ceil(round(arc_mm - (inner_mm * cos(half) - ends_mm * sin(half)), 6)))
+
+    def rectangles(self, copies: int) -> int:
+        return ceil(copies / self.stacked)
+
     def blank(self, rounding: Fraction) -> tuple[Fraction, Fraction]:
         """Width and height of the rectangle that it is cut from, the bisector upright, each rounded up.
 
@@ -71,5 +97,7 @@ class RingSector(NamedTuple):
         end_mm = outer_mm if half > pi / 2 else inner_mm
         height_mm = outer_mm + min(outer_mm, ends_mm * sin(half) - end_mm * cos(half))
         step = rounding or Fraction(1, 10)
+        if self.stacked > 1 and self.next_down is not None:
+            height_mm += (self.stacked - 1) * float(self.next_down)
         width, height = (step * ceil(Fraction(round(size_mm, 6)) / step) for size_mm in (width_mm, height_mm))
         return width, height

@@ -58,7 +58,9 @@ class Allowance(NamedTuple):
     `args` names length parameters of the step ("seam", "turn up"); each counts once, so naming one twice takes it
     twice. `doubles` marks a piece that is folded in half along its length: its cut depth is twice what shows.
     `hem` names the step length of the bottom edge, for a piece that is cut between two arcs; `gore`, for one that is cut
-    along a slanting line. `bias` names the seam of the square that a bias strip is cut from.
+    to gores. `bias` names the seam of the square that a bias strip is cut from.
+    gores: those that differ from the others: where they hang, and the step's names for their top, their hem and their number.
+    both_slant: of gores, both sides do.
     """
 
     piece: str
@@ -68,12 +70,14 @@ class Allowance(NamedTuple):
     hem: str = ""
     gore: str = ""
     bias: str = ""
+    gores: tuple[tuple[str, str, str, str], ...] = ()
+    both_slant: bool = False
 
 
 class SolvedPiece(NamedTuple):
     """A piece with its numbers in mm. cut_length = length + takes at start and end; cut_depth likewise.
 
-    ring: for a piece cut between two arcs, of which length is the upper one; gore: for one cut along a slanting line; bias:
+    ring: for a piece cut between two arcs, of which length is the upper one; gore: for one cut to gores; bias:
     for a strip on the bias; None for a rectangle. blank: length and depth of the rectangle to cut out; rectangles: how many of them.
     """
 
@@ -96,7 +100,9 @@ class SolvedPiece(NamedTuple):
 
     @property
     def rectangles(self) -> int:
-        return self.gore.rectangles(self.count) if self.gore else self.count
+        if self.gore:
+            return len(self.gore.rows)
+        return self.ring.rectangles(self.count) if self.ring else self.count
 
     @property
     def cut_area(self) -> Fraction:

@@ -30,6 +30,7 @@ from furbelow.s2_solve.equations import (
 )
 from furbelow.s2_solve.evaluate import Evaluation
 from furbelow.s2_solve.shape import WHOLE, Shape, made, may_vary, shape_of, strange_conditions
+from furbelow.s2_solve.shaped import shape_of_piece
 from furbelow.s2_solve.structure import structure_of
 
 
@@ -169,17 +170,15 @@ class Prepared(NamedTuple):
         return Solved(spec, wearer, rounding, explained, pieces, materials, steps, values)
 
     def _piece(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> SolvedPiece:
-        ring, cut = (
-            self._ring(name, values, steps),
-            (values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value),
-        )
-        gore, bias, blank = self._gore(name, values, steps), self._bias(name, values, steps), cut
-        if ring:
-            blank = ring.blank(values["rounding"].value)
-        elif gore:
-            blank = gore.blank
-        elif bias:
-            side = bias.side(values["rounding"].value)
+        cut = (values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value)
+        shape = shape_of_piece(self.spec, name, values, steps, self.takes)
+        blank = cut
+        if isinstance(shape, RingSector):
+            blank = shape.blank(values["rounding"].value)
+        elif isinstance(shape, Gore):
+            blank = shape.blank
+        elif isinstance(shape, BiasStrip):
+            side = shape.side(values["rounding"].value)
             blank = (side, side)
         return SolvedPiece(
             piece=self.spec.pieces[name],
@@ -190,40 +189,7 @@ class Prepared(NamedTuple):
             cut_depth=cut[1],
             folded=name in self.equations.folded,
             blank=blank,
-            ring=ring,
-            gore=gore,
-            bias=None if ring or gore else bias,
+            ring=shape if isinstance(shape, RingSector) else None,
+            gore=shape if isinstance(shape, Gore) else None,
+            bias=shape if isinstance(shape, BiasStrip) else None,
         )
-
-    def _ring(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> RingSector | None:
-        """The arcs of a piece whose bottom edge a step makes longer than its top."""
-        taking = ((step, each.hem) for step in steps for each in self.takes.get(step.index, ()) if each.piece == name)
-        hem = next((values[step_name(step, hem)].as_length_mm() for step, hem in taking if hem), None)
-        if hem is None or hem <= values[f"{name}.length"].value:
-            return None
-        return RingSector(values[f"{name}.length"].value, hem, *self._around(name, values))
-
-    def _gore(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> Gore | None:
-        """The slanting side of a piece that a step cuts to gores."""
-        taking = ((step, each.gore) for step in steps for each in self.takes.get(step.index, ()) if each.piece == name)
-        hem = next((values[step_name(step, gore)].as_length_mm() for step, gore in taking if gore), None)
-        if hem is None or hem <= values[f"{name}.length"].value:
-            return None
-        cloth = self.spec.materials.get(self.spec.pieces[name].cloth.text)
-        paired = cloth is None or not cloth.one_way
-        return Gore(values[f"{name}.length"].value, hem, *self._around(name, values), paired)
-
-    def _bias(self, name: str, values: Mapping[str, Quantity], steps: tuple[Step, ...]) -> BiasStrip | None:
-        """The square of a piece that a step cuts on the bias."""
-        taking = ((step, each.bias) for step in steps for each in self.takes.get(step.index, ()) if each.piece == name)
-        seam = next((values[step_name(step, bias)].as_length_mm() for step, bias in taking if bias), None)
-        if seam is None:
-            return None
-        return BiasStrip(values[f"{name}.cut_length"].value, values[f"{name}.cut_depth"].value, seam)
-
-    def _around(self, name: str, values: Mapping[str, Quantity]) -> tuple[Fraction, Fraction, Fraction, Fraction]:
-        """The depth of a shaped piece, and what is taken above, below and at each end of it."""
-        depth = values[f"{name}.depth"].value
-        above = values[f"{name}.top_takes"].value if f"{name}.top_takes" in values else Fraction(0)
-        ends = (values[f"{name}.cut_length"].value - values[f"{name}.length"].value) / 2
-        return depth, above, values[f"{name}.cut_depth"].value - depth - above, ends

@@ -1,24 +1,27 @@
-"""Cut panels that widen to the hem: two gores from each rectangle, by one slanting line.
+"""Cut panels that widen to the hem out of rectangles, by slanting lines from edge to edge.
 
-What it does: marks the two ends of a slanting line on the rectangle and cuts along it; the gores lie head to tail in it.
-Edges before and after: rectangles before; gores with one straight and one slanting side after, all edges raw.
-Allowance: none of its own: the rectangle is as wide as both ends of one gore with all that later steps take.
-Example: `- gores: {piece: gore, hem: 36 cm}`
-Source: plane geometry: the slanting line halves a rectangle as wide as top and bottom of one gore together. A straight side
-    is sewn to a slanting one, so that neither is stretched; a skirt of gores hangs before it is hemmed: common practice, no
-    source.
+What it does: marks where each line meets the upper and the lower edge of the rectangle and cuts along the lines; the gores lie
+    head to tail. One side of each gore is straight and the other slants, or both slant alike; front and back gores may be
+    wider than those at the sides.
+Edges before and after: rectangles before; gores after, all edges raw.
+Allowance: none of its own: the rectangle is as wide as its gores with all that later steps take.
+Example: `- gores: {piece: gore, hem: 36 cm}`, `- gores: {piece: gore, hem: 40 cm, sides: both slanting, front: 30 cm}`
+Source: plane geometry: the slanting line halves a rectangle as wide as top and bottom of one gore together; gores whose sides
+    slant alike lie head to tail and leave half a slant at either end. A straight side is sewn to a slanting one, or two that
+    slant alike, so that neither is stretched; a skirt of gores hangs before it is hemmed; the front gore is the widest at the
+    waist and the back gores widen most: common practice, no source.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
-from math import sqrt
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench
-from furbelow.garment.gore import Gore
+from furbelow.garment.gore import BACK, FRONT, SIDE, Gore, Row, lines_of, slope
 from furbelow.garment.lying import Ledger, OnCloth, Window
-from furbelow.garment.message import Length, Pieces, Values, flag
+from furbelow.garment.message import Length, One, Own, Part, Pieces, Things, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -40,65 +43,146 @@ from furbelow.garment.tolerance import CUT_OFF
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import SHEARS
 
-STEEPEST = Fraction(
-    3, 4
-)  # so much wider for each length of depth: a steeper side lies on the bias and drops; house rule
+ONE, BOTH = "one slanting", "both slanting"
+# So much further out for each length of depth: a steeper side lies on the bias and drops; house rule.
+STEEPEST = Fraction(3, 4)
+PLACES = (FRONT, SIDE, BACK)
+OWN_GORES = ((FRONT, "front", "front hem", ""), (BACK, "back", "back hem", "backs"))
 
 
 class Gores:
     name = "gores"
-    about = "Cut panels that widen to the hem, two from each rectangle."
+    about = "Cut panels that widen to the hem, head to tail from rectangles."
     pictures = (Picture.GORES,)
     parameters = {
-        "piece": Parameter("The piece; its length is the top of one gore, its count how many gores.", Kind.PIECE),
-        "hem": Parameter("Length of the finished bottom edge of each gore, longer than the top.", Kind.LENGTH),
+        "piece": Parameter(
+            "The piece; its length is the top of one gore, of one on average where they differ, its count how many gores.",
+            Kind.PIECE,
+        ),
+        "hem": Parameter("Length of the finished bottom edge of a gore, longer than the top.", Kind.LENGTH),
+        "sides": Parameter("Whether one side of each gore slants, or both do alike.", (ONE, BOTH), ONE),
+        "front": Parameter(
+            "Top of the one front gore; the others share what it leaves. Both sides slant.", Kind.LENGTH, ""
+        ),
+        "front hem": Parameter("Its bottom edge; without it the front gore widens as all do.", Kind.LENGTH, ""),
+        "back": Parameter("Top of each back gore. Both sides slant.", Kind.LENGTH, ""),
+        "back hem": Parameter("Its bottom edge; without it a back gore widens as all do.", Kind.LENGTH, ""),
+        "backs": Parameter("How many back gores there are.", Kind.NUMBER, "1"),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
-        return (Allowance(word_of(step, "piece"), "bottom", (), gore="hem"),)
+        both = word_of(step, "sides") == BOTH or any(top in step.args for _, top, _, _ in OWN_GORES)
+        piece = word_of(step, "piece")
+        return (Allowance(piece, "bottom", (), gore="hem", gores=OWN_GORES, both_slant=both),)
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        gore = facts_of(done, Gore)
-        wider = gore.hem - gore.top
-        why = "a steeper side lies on the bias and drops; take more gores, each less wide"
-        return OnCloth(windows=(Window("hem", "a widening", wider, most=gore.depth * STEEPEST, why=why),))
+        return OnCloth(windows=tuple(_windows(facts_of(done, Gore))))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
-        piece = word_of(step.written, "piece")
+        piece, say = word_of(step.written, "piece"), Phrasing(solved, room)
         gore = solved.pieces[piece].gore
-        if gore is None or (fault := _not_to_cut(bench, step, Phrasing(solved, room), piece)):
-            fault = fault if gore else _not_wider(step, Phrasing(solved, room), piece)
-            return refused(bench, step, (piece,), *((fault,) if fault else ()))
+        if gore is None:
+            return refused(bench, step, (piece,), _not_wider(step, say, piece))
+        if fault := _not_to_cut(bench, step, say, piece) or _not_to_share(step, say, piece, gore):
+            return refused(bench, step, (piece,), fault)
         long = gore.hem + 2 * gore.ends
         after = bench.with_cloths(bench.cloths[piece]._replace(blank=False))
         after = after.with_edges(bench.edge(f"{piece}.bottom")._replace(cloth_length=long, set_length=long))
-        rectangles = gore.rectangles(bench.cloths[piece].copies)
-        handled = gore.cut_depth * 2 * rectangles
+        handled = gore.cut_depth * 2 * sum(len(lines_of(row, gore.blank[0])) for row in gore.rows)
         return Performed(step, bench, after, (piece,), setup=SetUp.TABLE, handled=handled, facts=gore)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         piece, gore = word_of(done.step.written, "piece"), facts_of(done, Gore)
-        gores = done.before.cloths[piece].copies
-        rectangles = gore.rectangles(gores)
-        messages = ("gores-lay", "gores-mark-pair" if gore.paired else "gores-mark-one", "gores-cut", "gores-name")
         wide, high = gore.blank
         values: Values = {
             "piece": Pieces((piece,)),
-            "gores": gores,
-            "odd": flag(gore.paired and gores % 2),
+            "gores": sum(width.many for width in gore.widths),
+            "rectangles": len(gore.rows),
+            "odd": flag(len(gore.rows[-1]) < len(gore.rows[0])),
             "top": Length(gore.top),
             "hem": Length(gore.hem),
             "wide": Length(wide, "cut"),
             "high": Length(high, "cut"),
+            "diagonal": Length(slope(wide, high)),
             "narrow": Length(gore.cut_top),
             "broad": Length(gore.cut_bottom),
-            "slant": Length(
-                Fraction(round(sqrt(float(high**2 + (gore.cut_bottom - gore.cut_top) ** 2)), 1)).limit_denominator(10)
-            ),
+            "slant": Length(slope(gore.cut_bottom - gore.cut_top, high)),
             "off": Length(CUT_OFF, "off"),
         }
-        actions = tuple(Action(message, rectangles) for message in messages)
-        return Instructions("gores-title", "gores-aim", actions, values, (SHEARS,))
+        differ = len(gore.widths) > 1
+        if differ:
+            values = {**values, "widths": Things(tuple(_widths_said(gore)), "clauses")}
+            values = {**values, "order": Things(tuple(_place_said(place) for place in gore.round), "row")}
+        actions: list[Action] = [Action("gores-square" if gore.both else "gores-lay", len(gore.rows))]
+        if gore.both:
+            actions += _rows_marked(gore, differ)
+        else:
+            actions.append(Action("gores-mark-pair" if gore.paired else "gores-mark-one", len(gore.rows)))
+        actions.append(Action("gores-cut", len(gore.rows)))
+        actions.append(
+            Action("gores-order" if differ else "gores-name-both" if gore.both else "gores-name", len(gore.rows))
+        )
+        aim = "gores-aim-differ" if differ else "gores-aim"
+        return Instructions("gores-title", aim, tuple(actions), values, (SHEARS,))
+
+
+def row_said(gore: Gore, row: Row) -> Values:
+    """Where the lines of a rectangle are, each by its letter, and how long they are."""
+    wide, high = gore.blank
+    lines = lines_of(row, wide)
+    slopes = [slope(upper - lower, high) for upper, lower in lines]
+    said = tuple(
+        Part("gores-line", {"line": Own(chr(ord("a") + at)), "upper": _at(upper), "lower": _at(lower)})
+        for at, (upper, lower) in enumerate(lines)
+    )
+    return {
+        "lines": Things(said, "clauses"),
+        "places": Things(tuple(_place_said(laid.place) for laid in row), "row"),
+        "left": Length(wide - row[-1].ends, "cut"),
+        "over": flag(row[-1].ends < wide),
+        "alike": flag(max(slopes) - min(slopes) < 1),
+        "shortest": Length(min(slopes)),
+        "longest": Length(max(slopes)),
+    }
+
+
+def _rows_marked(gore: Gore, differ: bool) -> Iterator[Action]:
+    rows = gore.alike()
+    for row, many in rows:
+        values: Values = {**row_said(gore, row), "some": flag(len(rows) > 1), "times": many}
+        yield Action("gores-mark-row", many, values=values)
+        if differ:
+            yield Action("gores-name-row", many, values=values)
+
+
+def _at(place: Fraction) -> Length | Part:
+    return Length(place, "cut") if place else Part("gores-corner")
+
+
+def _place_said(place: str) -> Part:
+    return Part("gores-place", {"place": One(place, PLACES)})
+
+
+def _widths_said(gore: Gore) -> Iterator[Part]:
+    for width in gore.widths:
+        yield Part(
+            "gores-width",
+            {
+                "place": One(width.place, PLACES),
+                "many": width.many,
+                "top": Length(width.top),
+                "hem": Length(width.hem),
+            },
+        )
+
+
+def _windows(gore: Gore) -> Iterator[Window]:
+    why = "a steeper side lies on the bias and drops; take more gores, each less wide"
+    for width in gore.widths:
+        wider = (width.hem - width.top) / (2 if gore.both else 1)
+        arg = {FRONT: "front", BACK: "back"}.get(width.place, "hem")
+        what = "a widening to one side" if gore.both else "a widening"
+        yield Window(arg, what, wider, most=gore.depth * STEEPEST, why=why)
 
 
 def _not_wider(step: SolvedStep, say: Phrasing, piece: str) -> Fault:
@@ -127,14 +211,67 @@ def _not_to_cut(bench: Bench, step: SolvedStep, say: Phrasing, piece: str) -> Fa
         return fault_at(
             written, "piece", "FB354", f"the gores of `{piece}` are cut already", help="leave this step out"
         )
-    if gore is not None and gore.cut_top <= 0:
+    if gore is not None and any(gore.cut_widths(width)[0] <= 0 for width in gore.widths):
         return fault_at(
             written,
             "hem",
             "FB354",
-            f"the slanting side of `{piece}` meets the straight one {say.length(gore.above)} above the finished top",
+            f"the sides of a gore of `{piece}` meet {say.length(gore.above)} above the finished top or lower",
             help="make the hem less wide or the top wider",
         )
+    return None
+
+
+def _not_to_share(step: SolvedStep, say: Phrasing, piece: str, gore: Gore) -> Fault | None:
+    """What keeps front and back gores from being cut, or leaves nothing for the others."""
+    written, many = step.written, say.solved.pieces[piece].count
+    own = [top for _, top, _, _ in OWN_GORES if top in written.args]
+    if not own:
+        given = next((key for key in ("front hem", "back hem") if key in written.args), None)
+        if given is None:
+            return None
+        place = given.partition(" ")[0]
+        return fault_at(
+            written,
+            given,
+            "FB354",
+            f"`{given}` is written without the top of that gore",
+            help=f"write `{place}:`, its top, or leave `{given}` out",
+        )
+    if written.args["sides"].given and word_of(written, "sides") == ONE:
+        return fault_at(
+            written,
+            "sides",
+            "FB354",
+            f"the {own[0]} gore is the same left and right, so no gore beside it has a straight side",
+            help=f"write `sides: {BOTH}`",
+        )
+    backs = step.amounts["backs"].as_number() if "back" in own else Fraction(0)
+    if backs.denominator != 1 or ("back" in own and backs < 1):
+        headline = f"{float(backs):.4g} back gores can't be cut; they are counted 1, 2, 3"
+        return fault_at(written, "backs", "FB341", headline, help=f"write `backs: {max(1, round(backs))}`")
+    left = many - int(backs) - ("front" in own)
+    if left < 1:
+        return fault_at(
+            written,
+            own[0],
+            "FB354",
+            f"`{piece}` has {say.count(many, 'gore')}, and front and back are {many - left} of them; none is left to share the rest",
+            help=f"write a count of {many - left + 1} or more, or leave one of them out",
+        )
+    for width in gore.widths:
+        if width.top <= 0 or width.hem <= width.top:
+            said = f"{say.length(abs(width.top))} {'too little' if width.top <= 0 else 'at the top'} and {say.length(width.hem)} at the hem"
+            return fault_at(
+                written,
+                own[0],
+                "FB354",
+                f"a {width.place} gore of `{piece}` is left with {said}; it does not widen to the hem",
+                notes=(
+                    f"all {many} have {say.length(gore.top * many)} at the top and {say.length(gore.hem * many)} at the hem",
+                ),
+                help="make front and back less wide, or all gores wider at the hem",
+            )
     return None
 
 

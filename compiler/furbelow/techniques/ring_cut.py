@@ -5,7 +5,7 @@ Edges before and after: a rectangle large enough before; a flat piece whose leng
 Allowance: none; seams and turns of later steps lie beyond both arcs, and the cutting plan has the rectangle.
 Example: `- ring cut: {piece: flounce, hem: 112 in}` with the piece `flounce: {from: lawn, length: 72 in, depth: 12 in}`
 Source: R = top x depth / (bottom - top): Baldt, Clothing for Women, 1916, draft of a circular flounce. Circle skirts:
-    waist / (2 pi), definition.
+    waist / (2 pi), definition. Copies lie one in the other, shifted along the middle line until they touch: geometry.
 """
 
 from __future__ import annotations
@@ -84,12 +84,17 @@ class RingCut:
         assert ring is not None  # performed
         wide, high = numbers.blank
         beyond, half = ring.outer - high, float(ring.angle / 2)
+        copies = done.before.cloths[piece].copies
+        shift = ring.next_down if ring.stacked > 1 else None
+        # The centre of the uppermost copy lies highest.
+        on_paper = beyond + (shift or 0) * (ring.stacked - 1) > 0
         messages = (
             "ring-cut-lay",
             "ring-cut-centre-beyond" if beyond > 0 else "ring-cut-centre",
             "ring-cut-outer",
             "ring-cut-inner",
             "ring-cut-ends" if ring.angle < STRAIGHT_BELOW else "ring-cut-ends-wide",
+            *(("ring-cut-next",) if shift else ()),
             "ring-cut-cut",
             "ring-cut-stay-above" if ring.above else "ring-cut-stay",
             *(() if _carries(say.solved, piece) else ("ring-cut-hang",)),
@@ -106,6 +111,10 @@ class RingCut:
             "outer": Length(ring.outer),
             "inner": Length(ring.inner),
             "beyond": Length(beyond),
+            "shift": Length(shift or Fraction(0)),
+            "stacked": ring.stacked,
+            "last": copies - (ring.rectangles(copies) - 1) * ring.stacked,
+            "short": flag(copies % ring.stacked),
             "arc-off": Length(Fraction(3), "about"),
             "along": Length(ring.angle / 2 * ring.outer),
             "has-seam": flag(ring.ends),
@@ -117,9 +126,12 @@ class RingCut:
             "above": Length(ring.above),
             "top-off": Length(max(ring.top / 200, Fraction(3)), "about"),
         }
-        actions = tuple(Action(message, done.before.cloths[piece].copies) for message in messages)
+        drawn = messages.index("ring-cut-cut")
+        actions = tuple(
+            Action(message, ring.rectangles(copies) if at < drawn else copies) for at, message in enumerate(messages)
+        )
         return Instructions(
-            "ring-cut-title", "ring-cut-aim", actions, values, (ARC,), (Tool.LARGE_PAPER,) if beyond > 0 else ()
+            "ring-cut-title", "ring-cut-aim", actions, values, (ARC,), (Tool.LARGE_PAPER,) if on_paper else ()
         )
 
 

@@ -1,5 +1,5 @@
-### Bahnen zuschneiden, die zum Saum hin weiter werden, zwei aus jedem Rechteck durch eine schräge Linie.
-### $gores: wie viele; $odd: Das letzte Rechteck gibt nur eine her.
+### Bahnen zuschneiden, die zum Saum hin weiter werden, Kopf an Fuß aus Rechtecken.
+### $gores: wie viele; $odd: Das letzte Rechteck gibt weniger her als die anderen.
 
 gores-title = { PIECE($piece) } zu Keilbahnen zuschneiden
 gores-aim = { $gores } Keilbahnen, fertig jede oben { $top } und am Saum { $hem } breit.
@@ -13,8 +13,49 @@ gores-mark-one = An der oberen Kante { $narrow } von der linken Ecke markieren. 
     .check = { gores-mark-pair.check }
     .tolerance = { gores-mark-pair.tolerance }
     .remedy = { gores-mark-pair.remedy }
-gores-cut = In einem Zug auf der Linie schneiden, die Schere flach auf dem Tisch. An den schrägen Seiten nicht ziehen.
+
+## Beide Seiten schräg, mehrere in einer Reihe
+
+gores-place = { $place ->
+    [front] vorn
+    [back] hinten
+   *[side] Seite
+ }
+# Eine Sorte Keilbahnen im Ziel des Schritts.
+gores-width = { $place ->
+    [front] { $many } vorn, oben { $top } und am Saum { $hem }
+    [back] { $many } hinten, oben { $top } und am Saum { $hem }
+   *[side] { $many } an den Seiten, oben { $top } und am Saum { $hem }
+ }
+gores-aim-differ = { $gores } Keilbahnen, fertig: { $widths }.
+gores-square = Das Rechteck für { PIECE($piece) } flach auslegen, { $wide } breit und { $high } hoch, die obere Kante abgewandt.
+    .check = Seine beiden Diagonalen sind { $diagonal } lang.
+    .tolerance = { $off } mehr oder weniger
+    .remedy = Vor dem Anzeichnen die obere und die untere Kante rechtwinklig zur Seite begradigen.
+# Wo eine Linie eine Kante trifft: kein Abstand.
+gores-corner = 0
+gores-line = { $line } oben { $upper }, unten { $lower }
+gores-mark-row = { $some ->
+    [yes] { $times ->
+        [one] Auf einem Rechteck von den linken Ecken aus an der oberen und an der unteren Kante markieren: { $lines }. Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung ziehen.
+       *[other] Auf { $times } Rechtecken von den linken Ecken aus an der oberen und an der unteren Kante markieren: { $lines }. Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung ziehen.
+    }
+   *[no] Von den linken Ecken aus an der oberen und an der unteren Kante markieren: { $lines }. Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung ziehen.
+ }
+    .check = { $alike ->
+        [yes] Jede Linie ist { $longest } lang.
+       *[no] Die kürzeste Linie ist { $shortest } lang, die längste { $longest }.
+     }
+    .tolerance = { $off } mehr oder weniger
+    .remedy = Ihre beiden Markierungen noch einmal von den linken Ecken aus messen.
+gores-name-row = Auf jede Keilbahn am schmalen Ende ihren Platz schreiben, von links nach rechts: { $places }.
+
+## Schneiden und kennzeichnen
+
+gores-cut = Jede Linie in einem Zug schneiden, die Schere flach auf dem Tisch. An den schrägen Seiten nicht ziehen.
 gores-name = { $odd ->
     [yes] Das schmale Ende jeder Keilbahn als oben kennzeichnen. Vom letzten Rechteck eine Keilbahn behalten; die andere bleibt übrig.
    *[no] Das schmale Ende jeder Keilbahn als oben kennzeichnen. Später jede gerade Seite an eine schräge nähen.
  }
+gores-name-both = Das schmale Ende jeder Keilbahn als oben kennzeichnen. Was neben den Keilbahnen liegt, bleibt übrig. Beide Seiten einer Keilbahn sind gleich schräg, also passen je zwei beliebige zusammen.
+gores-order = Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }.

@@ -45,6 +45,9 @@ name-number = { $name ->
     [heading] Köpfchen
     [hem] Saum
     [hem-layers] Lagen am Saum
+    [front-hem] Saum der vorderen Keilbahn
+    [back-hem] Saum einer hinteren Keilbahn
+    [backs] hintere Keilbahnen
     [hems-together] alle Säume zusammen
     [inset] Abstand nach innen
     [lap] Überlappung

@@ -30,6 +30,14 @@ ring-cut-ends-wide = { ring-cut-end-lines }
     .tolerance = 1 Grad mehr oder weniger
     .remedy = { ring-cut-ends.remedy }
 
+# Mehrere Teile in einem Rechteck übereinander; $short: Das letzte Rechteck fasst nur $last.
+ring-cut-next = { $short ->
+    [yes] Den Mittelpunkt auf der Mittellinie um { $shift } weiterrücken, von der unteren Kante weg, und von dort beide Bögen und die geraden Enden noch einmal zeichnen. So fortfahren, bis { $stacked } Teile im Rechteck liegen, im letzten { $last }.
+   *[no] Den Mittelpunkt auf der Mittellinie um { $shift } weiterrücken, von der unteren Kante weg, und von dort beide Bögen und die geraden Enden noch einmal zeichnen. So fortfahren, bis { $stacked } Teile im Rechteck liegen.
+ }
+    .check = Jeder neue äußere Bogen liegt über dem inneren Bogen des vorigen Teils, an beiden Enden am nächsten, und kreuzt ihn nicht.
+    .remedy = { $shift } noch einmal messen, vom zuletzt benutzten Mittelpunkt aus.
+
 ## Schneiden und halten
 
 ring-cut-cut = Auf beiden Bögen und auf den äußersten geraden Linien schneiden.

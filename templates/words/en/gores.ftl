@@ -1,5 +1,5 @@
-### Cut panels that widen to the hem, two from each rectangle by one slanting line.
-### $gores: how many; $odd: the last rectangle gives only one.
+### Cut panels that widen to the hem, head to tail from rectangles.
+### $gores: how many; $odd: the last rectangle gives fewer than the others.
 
 gores-title = Cut { PIECE($piece) } to gores
 gores-aim = { $gores } gores, each { $top } at the top and { $hem } at the hem when finished.
@@ -13,8 +13,49 @@ gores-mark-one = On the upper edge mark { $narrow } from the left corner. Draw a
     .check = { gores-mark-pair.check }
     .tolerance = { gores-mark-pair.tolerance }
     .remedy = { gores-mark-pair.remedy }
-gores-cut = Cut along the line in one go, the shears flat on the table. Do not pull at the slanting sides.
+
+## Both sides slant, several in a row
+
+gores-place = { $place ->
+    [front] front
+    [back] back
+   *[side] side
+ }
+# One kind of gore in the aim.
+gores-width = { $place ->
+    [front] { $many } front, { $top } at the top and { $hem } at the hem
+    [back] { $many } back, { $top } at the top and { $hem } at the hem
+   *[side] { $many } at the sides, { $top } at the top and { $hem } at the hem
+ }
+gores-aim-differ = { $gores } gores, finished: { $widths }.
+gores-square = Lay the rectangle for { PIECE($piece) } flat, { $wide } wide and { $high } high, its upper edge away from you.
+    .check = Both its diagonals are { $diagonal } long.
+    .tolerance = { $off } more or less
+    .remedy = Straighten the upper and the lower edge at a right angle to the side before marking.
+# Where a line meets an edge: no distance.
+gores-corner = 0
+gores-line = { $line } { $upper } above, { $lower } below
+gores-mark-row = { $some ->
+    [yes] { $times ->
+        [one] On one rectangle mark from the left corner, on the upper edge and on the lower edge: { $lines }. Draw each line straight from its upper to its lower mark.
+       *[other] On { $times } rectangles mark from the left corner, on the upper edge and on the lower edge: { $lines }. Draw each line straight from its upper to its lower mark.
+    }
+   *[no] Mark from the left corner, on the upper edge and on the lower edge: { $lines }. Draw each line straight from its upper to its lower mark.
+ }
+    .check = { $alike ->
+        [yes] Each line is { $longest } long.
+       *[no] The shortest line is { $shortest } long, the longest { $longest }.
+     }
+    .tolerance = { $off } more or less
+    .remedy = Measure its two marks again from the left corners.
+gores-name-row = Write its place on each gore, at the narrow end, from left to right: { $places }.
+
+## Cut and name
+
+gores-cut = Cut along each line in one go, the shears flat on the table. Do not pull at the slanting sides.
 gores-name = { $odd ->
     [yes] Mark the narrow end of each gore as its top. Of the last rectangle keep one gore; the other stays over.
    *[no] Mark the narrow end of each gore as its top. Later sew each straight side to a slanting one.
  }
+gores-name-both = Mark the narrow end of each gore as its top. What lies beside the gores stays over. Both sides of a gore slant alike, so any two go together.
+gores-order = What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }.

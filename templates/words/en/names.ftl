@@ -45,6 +45,9 @@ name-number = { $name ->
     [heading] heading
     [hem] hem
     [hem-layers] hem layers
+    [front-hem] hem of the front gore
+    [back-hem] hem of a back gore
+    [backs] back gores
     [hems-together] hems together
     [inset] inset
     [lap] lap

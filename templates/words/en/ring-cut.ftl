@@ -30,6 +30,14 @@ ring-cut-ends-wide = { ring-cut-end-lines }
     .tolerance = 1 degree more or less
     .remedy = { ring-cut-ends.remedy }
 
+# Copies that lie in one rectangle, one above the other; $short: the last rectangle holds only $last.
+ring-cut-next = { $short ->
+    [yes] Move the centre { $shift } further up the middle line, away from the lower edge, and draw both arcs and the straight ends from there once more. Go on until { $stacked } copies lie in the rectangle, in the last one { $last }.
+   *[no] Move the centre { $shift } further up the middle line, away from the lower edge, and draw both arcs and the straight ends from there once more. Go on until { $stacked } copies lie in the rectangle.
+ }
+    .check = Each new outer arc lies above the inner arc of the copy before, nearest to it at both ends, and does not cross it.
+    .remedy = Measure { $shift } again, from the centre that was used last.
+
 ## Cut and hold
 
 ring-cut-cut = Cut on both arcs and on the outermost straight lines.

@@ -1,5 +1,5 @@
-### Cortar paños que se ensanchan hacia el bajo, dos de cada rectángulo por una línea inclinada.
-### $gores: cuántos; $odd: el último rectángulo da solo uno.
+### Cortar paños que se ensanchan hacia el bajo, contrapeados en rectángulos.
+### $gores: cuántos; $odd: el último rectángulo da menos que los otros.
 
 gores-title = Corta { PIECE($piece) } en nesgas
 gores-aim = { $gores } nesgas, cada una de { $top } arriba y { $hem } en el bajo una vez acabada.
@@ -13,8 +13,49 @@ gores-mark-one = En el borde superior marca { $narrow } desde la esquina izquier
     .check = { gores-mark-pair.check }
     .tolerance = { gores-mark-pair.tolerance }
     .remedy = { gores-mark-pair.remedy }
-gores-cut = Corta por la línea de una vez, con las tijeras planas sobre la mesa. No tires de los lados inclinados.
+
+## Los dos lados inclinados, varios en fila
+
+gores-place = { $place ->
+    [front] delantero
+    [back] trasero
+   *[side] costado
+ }
+# Una clase de nesgas en el objetivo del paso.
+gores-width = { $place ->
+    [front] { $many } delante, { $top } arriba y { $hem } en el bajo
+    [back] { $many } detrás, { $top } arriba y { $hem } en el bajo
+   *[side] { $many } en los costados, { $top } arriba y { $hem } en el bajo
+ }
+gores-aim-differ = { $gores } nesgas, una vez acabadas: { $widths }.
+gores-square = Extiende liso el rectángulo para { PIECE($piece) }, de { $wide } de ancho y { $high } de alto, con el borde superior al fondo.
+    .check = Sus dos diagonales miden { $diagonal }.
+    .tolerance = { $off } de más o de menos
+    .remedy = Endereza los bordes superior e inferior a escuadra con el lado antes de marcar.
+# Donde una línea toca un borde: ninguna distancia.
+gores-corner = 0
+gores-line = { $line } { $upper } arriba, { $lower } abajo
+gores-mark-row = { $some ->
+    [yes] { $times ->
+        [one] En un rectángulo marca desde las esquinas izquierdas, en el borde superior y en el inferior: { $lines }. Traza cada línea recta desde su marca de arriba hasta la de abajo.
+       *[other] En { $times } rectángulos marca desde las esquinas izquierdas, en el borde superior y en el inferior: { $lines }. Traza cada línea recta desde su marca de arriba hasta la de abajo.
+    }
+   *[no] Marca desde las esquinas izquierdas, en el borde superior y en el inferior: { $lines }. Traza cada línea recta desde su marca de arriba hasta la de abajo.
+ }
+    .check = { $alike ->
+        [yes] Cada línea mide { $longest }.
+       *[no] La línea más corta mide { $shortest }; la más larga, { $longest }.
+     }
+    .tolerance = { $off } de más o de menos
+    .remedy = Vuelve a medir sus dos marcas desde las esquinas izquierdas.
+gores-name-row = Escribe su sitio en cada nesga, en el extremo estrecho, de izquierda a derecha: { $places }.
+
+## Cortar y marcar
+
+gores-cut = Corta por cada línea de una vez, con las tijeras planas sobre la mesa. No tires de los lados inclinados.
 gores-name = { $odd ->
     [yes] Marca como parte de arriba el extremo estrecho de cada nesga. Del último rectángulo guarda una nesga; la otra sobra.
    *[no] Marca como parte de arriba el extremo estrecho de cada nesga. Más adelante cose cada lado recto con uno inclinado.
  }
+gores-name-both = Marca como parte de arriba el extremo estrecho de cada nesga. Lo que queda al lado de las nesgas sobra. Los dos lados de una nesga se inclinan igual, así que dos cualesquiera casan.
+gores-order = Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }.

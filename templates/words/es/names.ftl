@@ -45,6 +45,9 @@ name-number = { $name ->
     [heading] cabecilla
     [hem] dobladillo
     [hem-layers] capas en el bajo
+    [front-hem] bajo de la nesga delantera
+    [back-hem] bajo de una nesga trasera
+    [backs] nesgas traseras
     [hems-together] bajos en total
     [inset] distancia a los bordes
     [lap] solape

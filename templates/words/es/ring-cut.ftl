@@ -30,6 +30,14 @@ ring-cut-ends-wide = { ring-cut-end-lines }
     .tolerance = 1 grado de más o de menos
     .remedy = { ring-cut-ends.remedy }
 
+# Varias piezas en un rectángulo, una encima de otra; $short: en el último rectángulo solo hay $last.
+ring-cut-next = { $short ->
+    [yes] Corre el centro { $shift } por la línea del medio, alejándolo del borde inferior, y traza desde ahí otra vez los dos arcos y los extremos rectos. Sigue así hasta que haya { $stacked } piezas en el rectángulo, en el último { $last }.
+   *[no] Corre el centro { $shift } por la línea del medio, alejándolo del borde inferior, y traza desde ahí otra vez los dos arcos y los extremos rectos. Sigue así hasta que haya { $stacked } piezas en el rectángulo.
+ }
+    .check = Cada nuevo arco exterior queda por encima del arco interior de la pieza anterior, más cerca en los dos extremos, y no lo cruza.
+    .remedy = Vuelve a medir { $shift }, desde el último centro usado.
+
 ## Cortar y sujetar
 
 ring-cut-cut = Corta por los dos arcos y por las líneas rectas más exteriores.

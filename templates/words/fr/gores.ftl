@@ -1,5 +1,5 @@
-### Couper des lés qui s’élargissent vers le bas, deux dans chaque rectangle par une ligne en biais.
-### $gores : combien ; $odd : le dernier rectangle n’en donne qu’un.
+### Couper des lés qui s’élargissent vers le bas, tête-bêche dans des rectangles.
+### $gores : combien ; $odd : le dernier rectangle en donne moins que les autres.
 
 gores-title = Couper { PIECE($piece) } en lés évasés
 gores-aim = { $gores } lés évasés, chacun de { $top } en haut et de { $hem } à l’ourlet une fois fini.
@@ -13,8 +13,49 @@ gores-mark-one = Sur le bord supérieur, marquer { $narrow } depuis le coin gauc
     .check = { gores-mark-pair.check }
     .tolerance = { gores-mark-pair.tolerance }
     .remedy = { gores-mark-pair.remedy }
-gores-cut = Couper d’un trait sur la ligne, les ciseaux à plat sur la table. Ne pas tirer sur les côtés en biais.
+
+## Deux côtés en biais, plusieurs à la file
+
+gores-place = { $place ->
+    [front] devant
+    [back] dos
+   *[side] côté
+ }
+# Une sorte de lés dans le but de l’étape.
+gores-width = { $place ->
+    [front] { $many } devant, { $top } en haut et { $hem } à l’ourlet
+    [back] { $many } au dos, { $top } en haut et { $hem } à l’ourlet
+   *[side] { $many } sur les côtés, { $top } en haut et { $hem } à l’ourlet
+ }
+gores-aim-differ = { $gores } lés évasés, une fois finis : { $widths }.
+gores-square = Poser à plat le rectangle { PIECE($piece, case: "of") }, { $wide } de large et { $high } de haut, le bord supérieur au loin.
+    .check = Ses deux diagonales mesurent { $diagonal }.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Redresser les bords supérieur et inférieur à angle droit avec le côté avant de marquer.
+# Là où une ligne touche un bord : aucune distance.
+gores-corner = 0
+gores-line = { $line } { $upper } en haut, { $lower } en bas
+gores-mark-row = { $some ->
+    [yes] { $times ->
+        [one] Sur un rectangle, marquer depuis les coins gauches, sur le bord supérieur et sur le bord inférieur : { $lines }. Tracer chaque ligne droite de son repère du haut à celui du bas.
+       *[other] Sur { $times } rectangles, marquer depuis les coins gauches, sur le bord supérieur et sur le bord inférieur : { $lines }. Tracer chaque ligne droite de son repère du haut à celui du bas.
+    }
+   *[no] Marquer depuis les coins gauches, sur le bord supérieur et sur le bord inférieur : { $lines }. Tracer chaque ligne droite de son repère du haut à celui du bas.
+ }
+    .check = { $alike ->
+        [yes] Chaque ligne mesure { $longest }.
+       *[no] La ligne la plus courte mesure { $shortest }, la plus longue { $longest }.
+     }
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Mesurer à nouveau ses deux repères depuis les coins gauches.
+gores-name-row = Écrire sa place sur chaque lé, au bout étroit, de gauche à droite : { $places }.
+
+## Couper et marquer
+
+gores-cut = Couper d’un trait sur chaque ligne, les ciseaux à plat sur la table. Ne pas tirer sur les côtés en biais.
 gores-name = { $odd ->
     [yes] Marquer comme haut le bout étroit de chaque lé. Du dernier rectangle, garder un seul lé ; l’autre reste.
    *[no] Marquer comme haut le bout étroit de chaque lé. Plus tard, coudre chaque côté droit à un côté en biais.
  }
+gores-name-both = Marquer comme haut le bout étroit de chaque lé. Ce qui se trouve à côté des lés reste. Les deux côtés d’un lé ont le même biais : deux lés quelconques s’assemblent.
+gores-order = Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.

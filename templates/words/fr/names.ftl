@@ -45,6 +45,9 @@ name-number = { $name ->
     [heading] tête
     [hem] ourlet
     [hem-layers] épaisseurs à l’ourlet
+    [front-hem] ourlet du lé devant
+    [back-hem] ourlet d’un lé dos
+    [backs] lés dos
     [hems-together] ourlets ensemble
     [inset] retrait
     [lap] recouvrement

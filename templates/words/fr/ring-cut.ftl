@@ -30,6 +30,14 @@ ring-cut-ends-wide = { ring-cut-end-lines }
     .tolerance = 1 degré de plus ou de moins
     .remedy = { ring-cut-ends.remedy }
 
+# Plusieurs pièces dans un rectangle, l’une au-dessus de l’autre ; $short : le dernier rectangle n’en contient que $last.
+ring-cut-next = { $short ->
+    [yes] Avancer le centre de { $shift } sur la ligne du milieu, en s’éloignant du bord inférieur, et tracer de là encore une fois les deux arcs et les bouts droits. Continuer jusqu’à ce que { $stacked } pièces tiennent dans le rectangle, { $last } dans le dernier.
+   *[no] Avancer le centre de { $shift } sur la ligne du milieu, en s’éloignant du bord inférieur, et tracer de là encore une fois les deux arcs et les bouts droits. Continuer jusqu’à ce que { $stacked } pièces tiennent dans le rectangle.
+ }
+    .check = Chaque nouvel arc extérieur passe au-dessus de l’arc intérieur de la pièce précédente, au plus près aux deux bouts, sans le croiser.
+    .remedy = Mesurer à nouveau { $shift }, depuis le dernier centre utilisé.
+
 ## Couper et soutenir
 
 ring-cut-cut = Couper sur les deux arcs et sur les lignes droites les plus à l’extérieur.

@@ -1,24 +1,32 @@
-"""Gores in their rectangle, with the slanting line between them; to scale."""
+"""Gores in their rectangles, with the slanting lines between them; to scale."""
 
 from __future__ import annotations
 
-from furbelow.garment.gore import Gore
+from furbelow.garment.gore import Gore, Row, lines_of, slope
 from furbelow.garment.message import Length, Values, flag
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, left_over
-from furbelow.s6_write.figures.language import ACCENT, INK, PLAIN, THICK
+from furbelow.s6_write.figures.language import ACCENT, INK, LEADING, PLAIN, SOFT, THICK, THIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques.gores import row_said
 
 WIDEST, HIGHEST, MIDDLE = 230.0, 200.0, 195.0  # units
+ROW_HIGH = 120.0
+NEAR = 16.0  # two letters nearer to each other are written as one
 
 
 def gores(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     words.read("figures", "figures-gores")
     gore = facts_of(done, Gore)
+    return _rows(gore, words, numbers) if gore.both else _one_rectangle(gore, words, numbers)
+
+
+def _one_rectangle(gore: Gore, words: Words, numbers: Numbers) -> Figure:
+    """The rectangle with its one line, its measures written to it."""
     wide, high = gore.blank
     values: Values = {
         "wide": Length(wide, "cut"),
@@ -53,3 +61,70 @@ def gores(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
     sheet.write((x + 6, y + 16), words.text("figure-gores-top"), ground=True)
     sheet.write((x + 6, low - 8), words.text("figure-gores-hem"), ground=True)
     return Figure("gores", sheet.svg(), words.text("figure-gores-alt", values), words.text("figure-gores-caption"))
+
+
+def _rows(gore: Gore, words: Words, numbers: Numbers) -> Figure:
+    """Each way in which a rectangle is marked, its lines by the letters that the guide measures them under."""
+    wide, high = gore.blank
+    scale = min(WIDEST / float(wide), ROW_HIGH / float(high))
+    sheet, y, alike = Sheet(), 0.0, gore.alike()
+    told = []
+    for row, many in alike:
+        values: Values = {
+            **row_said(gore, row),
+            "wide": Length(wide, "cut"),
+            "high": Length(high, "cut"),
+            "diagonal": Length(slope(wide, high)),
+            "times": many,
+            "count": len(row),
+        }
+        sheet.write((8, y), words.text("figure-gores-row-head", values), bold=True)
+        y = _row(sheet, (MIDDLE - float(wide) * scale / 2, y + 34), scale, gore, row, words, values)
+        told.append(words.text("figure-gores-row-alt", values))
+    sheet.callout(
+        (MIDDLE - WIDEST / 2 - 28, 50), numbers.at("gores-mark-row"), (MIDDLE - float(wide) * scale / 2 + 12, 60)
+    )
+    return Figure("gores", sheet.svg(), " ".join(told), words.text("figure-gores-caption"))
+
+
+def _row(
+    sheet: Sheet, at: tuple[float, float], scale: float, gore: Gore, row: Row, words: Words, values: Values
+) -> float:
+    """One rectangle with its gores; how far down it reaches."""
+    wide, high = gore.blank
+    (x, y), across, deep = at, float(wide) * scale, float(high) * scale
+    low = y + deep
+    corners = [(x, y), (x + across, y), (x + across, low), (x, low)]
+    left_over(sheet, corners)
+    for laid in row:
+        upper, lower = ([x + float(end) * scale for end in ends] for ends in (laid.upper, laid.lower))
+        face(sheet, [(upper[0], y), (upper[1], y), (lower[1], low), (lower[0], low)], wrong=False)
+        narrow_up = laid.upper[1] - laid.upper[0] < laid.lower[1] - laid.lower[0]
+        middle, line = (sum(upper) / 2, y + 16) if narrow_up else (sum(lower) / 2, low - 8)
+        sheet.write((middle, line), words.text("figure-gores-top"), "middle", ground=True)
+    sheet.line([*corners, corners[0]], INK, PLAIN)
+    sheet.line([corners[0], corners[2]], SOFT, THIN, (3, 3))
+    lines = lines_of(row, wide)
+    sheet.lines(
+        [[(x + float(above) * scale, y), (x + float(below) * scale, low)] for above, below in lines], ACCENT, THICK
+    )
+    for side, baseline in ((0, y - 6), (1, low + 14)):
+        for letters, place in _lettered([x + float(line[side]) * scale for line in lines]):
+            sheet.write((place, baseline), letters, "middle", bold=True)
+    sheet.upright(y, low, x + across + 16, words.said(values["high"]), x + across + 2)
+    sheet.across(x, x + across, low + 34, words.said(values["wide"]), low + 18, below=True)
+    sheet.write((MIDDLE, low + 62), words.text("figure-gores-diagonal", values), "middle", colour=SOFT)
+    return low + 62 + 2 * LEADING
+
+
+def _lettered(places: list[float]) -> list[tuple[str, float]]:
+    """A letter for each place, one behind the other where two lie close together."""
+    found: list[tuple[str, float]] = []
+    for number, place in enumerate(places):
+        letter = chr(ord("a") + number)
+        if found and place - found[-1][1] < NEAR:
+            letters, at = found.pop()
+            found.append((f"{letters} {letter}", (at + place) / 2))
+        else:
+            found.append((letter, place))
+    return found
