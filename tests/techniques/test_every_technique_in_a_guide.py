@@ -127,6 +127,17 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - sewn elastic: {edge: gore.top, elastic: elastic, length: waist_girth - 8 cm}
         - straps: {strap: strap, to: gore.top}""",
     ),
+    "a darted skirt": (
+        """skirt: {from: lawn, length: 112 cm, depth: 60 cm}
+        waistband: {from: lawn, length: 83 cm, depth: 3 cm}""",
+        """- neaten: {edge: skirt.start}
+        - neaten: {edge: skirt.end}
+        - join ends: {of: skirt, seam: 2 cm, open: 20 cm}
+        - zip: {in: skirt.ends, zip: zip}
+        - darts: {edge: skirt.top, length: 80 cm, count: 8}
+        - fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm, fasten: hook and bar}
+        - narrow hem: {edge: skirt.bottom}""",
+    ),
     "a skirt of unequal gores on a yoke": (
         """yoke: {from: lawn, count: 3, length: 37 cm, depth: 15 cm}
         skirt: {from: lawn, count: 6, length: 22 cm, depth: 60 cm, grain: across}""",

@@ -54,7 +54,7 @@ def test_a_line_across_gores_is_as_long_as_the_cloth_there() -> None:
     steps = """- gores: {piece: gore, hem: 40 cm}
     - join ends: {of: gore, into: one ring}
     - join ends: {of: row}
-    - gather: {edge: row.top, length: 180 cm}
+    - gather: {edge: row.top, on: gore, below top: 30 cm}
     - sew on: {edge: row.top, on: gore, below top: 30 cm}"""
     assert sound(pieces, steps).bench.seams["row.top"].length == 1800
 

@@ -146,6 +146,21 @@ class Opening(NamedTuple):
     zipped: bool = False
 
 
+class Darts(NamedTuple):
+    """Cloth taken in at the top edge of one copy or ring: `taken` in mm there, all darts together, and nothing `end` mm
+    below the cut top edge, where they run out."""
+
+    taken: Fraction
+    end: Fraction
+
+    def open_at(self, down: Fraction) -> Fraction:
+        """How much of that cloth is there again at a depth."""
+        return self.taken * min(max(down, Fraction(0)) / self.end, Fraction(1))
+
+
+NO_DARTS = Darts(Fraction(0), Fraction(1))
+
+
 class Cloth(NamedTuple):
     """A piece on the bench. `in_parts`: cut in segments that are not joined yet.
 
@@ -160,6 +175,7 @@ class Cloth(NamedTuple):
     blank: bool = False
     pressed: bool = False
     starched: bool = False
+    darts: Darts | None = None
 
 
 class Bench(NamedTuple):
@@ -198,13 +214,16 @@ class Bench(NamedTuple):
 
     def cloth_at(self, piece: str, down: Fraction) -> Fraction:
         """How much cloth lies along a line `down` mm from the cut top edge: round a ring, or from end to end."""
-        cloth, top = self.cloths[piece].piece, self.edges[f"{piece}.top"].cloth_length
+        cloth, darts = self.cloths[piece].piece, self.cloths[piece].darts or NO_DARTS
+        top = self.edges[f"{piece}.top"].cloth_length + darts.taken
+        away = darts.taken - darts.open_at(down)
         if cloth.gore:
-            return top + (self.edges[f"{piece}.bottom"].cloth_length - top) * down / cloth.cut_depth
+            flare = (self.edges[f"{piece}.bottom"].cloth_length - top) / cloth.cut_depth
+            return top + flare * down - away
         if cloth.ring is None:
-            return top
+            return top - away
         flare = (cloth.ring.hem - cloth.ring.top) / cloth.ring.depth
-        return top + flare * (down - cloth.ring.above) * self.strips_round(piece)
+        return top + flare * (down - cloth.ring.above) * self.strips_round(piece) - away
 
     def depth(self, piece: str) -> Fraction:
         """The depth of a piece as it shows now: cut depth less what its edges have used; half where folded."""

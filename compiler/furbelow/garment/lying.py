@@ -33,6 +33,7 @@ class Lies(StrEnum):
     STRIP = "ss"
     HOLE = "bh"
     ZIP = "zp"
+    DART = "da"
 
 
 class Band(NamedTuple):
@@ -61,8 +62,8 @@ class Occupant(NamedTuple):
 
     @property
     def across(self) -> bool:
-        """It lies at an end of the piece and runs down it; what is sewn on in the middle does not."""
-        return self.along is not None and self.kind is not Lies.STRIP
+        """It lies at an end of the piece and runs down it; what is sewn on or taken in in the middle does not."""
+        return self.along is not None and self.kind not in (Lies.STRIP, Lies.DART)
 
 
 class Window(NamedTuple):

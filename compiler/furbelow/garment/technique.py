@@ -107,6 +107,7 @@ class Picture(StrEnum):
     BIAS_STRIP = "bias strip"
     HEADED_ROW = "headed row"
     STRAPS = "straps"
+    DARTS = "darts"
 
 
 class Tool(StrEnum):

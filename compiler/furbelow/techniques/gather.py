@@ -3,7 +3,7 @@
 What it does: draws the cloth of an edge together, by two rows of long stitches or by a pleating attachment.
 Edges before and after: the edge keeps its cloth length and state; its set length becomes the length it is meant for.
 Allowance: none. The rows lie inside the seam that follows, clear of its line.
-Example: `- gather: {edge: flounce.top, to: upper.bottom}`
+Example: `- gather: {edge: flounce.top, to: upper.bottom}`, `- gather: {edge: row.top, on: base, below top: 20 cm}`
 Source: two rows 5 mm apart in the longest stitch, without backstitch, with long tails: common practice, no source.
     An attachment set to every stitch and depth mark 6 takes cloth to about half: common practice, no source.
 """
@@ -54,6 +54,7 @@ from furbelow.techniques.shared.gathers import (
     runs_said,
 )
 from furbelow.techniques.shared.laying import drawn_in
+from furbelow.techniques.shared.lines import HEIGHTS
 from furbelow.techniques.shared.marks import marked_in, seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 from furbelow.techniques.shared.stacks import HOLDING_ROW
@@ -85,6 +86,8 @@ class Gather:
         "edge": Parameter("The edge to gather.", Kind.EDGE),
         "to": Parameter("The edge it will be sewn to.", Kind.EDGE, ""),
         "length": Parameter("The length to gather to, where it is not that of another edge.", Kind.LENGTH, ""),
+        "on": Parameter("Instead: the piece on which it will be sewn to a line across.", Kind.PIECE, ""),
+        **HEIGHTS,
         "method": Parameter(
             "How to gather; best takes what the workroom has and the cloth can take.",
             (BEST, ROWS, HAND, ATTACHMENT),
@@ -120,7 +123,7 @@ class Gather:
         if fault := edge_not_ready(bench, written, "edge", name):
             return refused(bench, step, (), fault)
         edge = bench.edge(name)
-        length = length_wanted(bench, step, edge)
+        length = length_wanted(bench, say, step, edge)
         if isinstance(length, Fault):
             return refused(bench, step, edge.pieces, length)
         ratio = edge.cloth_length / length
@@ -178,7 +181,7 @@ class Gather:
         self, step: SolvedStep, solved: Solved, room: Workroom, edge: Edge, length: Fraction, method: str
     ) -> list[Fault]:
         say, written, ratio = Phrasing(solved, room), step.written, edge.cloth_length / length
-        at = "to" if "to" in written.args else "length"
+        at = next(key for key in ("to", "length", "on") if key in written.args)
         if ratio < 1:
             return [
                 fault_at(

@@ -45,6 +45,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
+from furbelow.techniques.shared.lines import HEIGHTS
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
 
 HANG_CLOSED = Fraction(100)  # from the edge that holds the pleats; house rule, maker to confirm
@@ -91,6 +92,8 @@ class Pleats:
         "edge": Parameter("The edge to pleat.", Kind.EDGE),
         "to": Parameter("The edge it will be sewn to.", Kind.EDGE, ""),
         "length": Parameter("The length to pleat to, where it is not that of another edge.", Kind.LENGTH, ""),
+        "on": Parameter("Instead: the piece on which it will be sewn to a line across.", Kind.PIECE, ""),
+        **HEIGHTS,
         "kind": Parameter(
             "Knife pleats face one way; box pleats stand out; inverted pleats open inwards.",
             tuple(PleatKind),
@@ -112,7 +115,7 @@ class Pleats:
         if fault := edge_not_ready(bench, written, "edge", name):
             return refused(bench, step, (), fault)
         edge, say = bench.edge(name), Phrasing(solved, room)
-        length = length_wanted(bench, step, edge)
+        length = length_wanted(bench, say, step, edge)
         if isinstance(length, Fault):
             return refused(bench, step, edge.pieces, length)
         kind, count = PleatKind(word_of(written, "kind")), step.amounts["count"].as_number()
@@ -199,7 +202,7 @@ def _cannot_lie(
     step: SolvedStep, say: Phrasing, edge: Edge, length: Fraction, kind: PleatKind, depth: Fraction
 ) -> list[Fault]:
     written, cloth = step.written, edge.cloth_length
-    at = "to" if "to" in written.args else "length"
+    at = next(key for key in ("to", "length", "on") if key in written.args)
     if cloth <= length:
         return [
             fault_at(

@@ -18,6 +18,7 @@ from furbelow.s6_write.figures.bias_strip import bias_strip
 from furbelow.s6_write.figures.casing_section import band_with_channel
 from furbelow.s6_write.figures.channel_band import channel_band
 from furbelow.s6_write.figures.cutting import plan_figures
+from furbelow.s6_write.figures.darts import darts
 from furbelow.s6_write.figures.drawstring import drawstring
 from furbelow.s6_write.figures.elastic import closed_gap, drawing_in
 from furbelow.s6_write.figures.faced_edge import bagged_edge, faced_edge
@@ -105,6 +106,7 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.BIAS_STRIP: bias_strip,
     Picture.HEADED_ROW: headed_row,
     Picture.STRAPS: straps,
+    Picture.DARTS: darts,
 }
 
 

@@ -42,7 +42,8 @@ def close_ends(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
     for piece in pieces:
         cloth = bench.cloths[piece]
         left = copies // merged
-        after = after.with_cloths(cloth._replace(ring=True, copies=left))
+        darts = cloth.darts and cloth.darts._replace(taken=cloth.darts.taken * merged)
+        after = after.with_cloths(cloth._replace(ring=True, copies=left, darts=darts))
         for side in ("top", "bottom"):
             edge = bench.edge(f"{piece}.{side}")
             after = after.with_edges(

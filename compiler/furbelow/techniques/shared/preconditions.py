@@ -12,7 +12,8 @@ from furbelow.garment.limits import NARROWEST_SEAM, NARROWEST_SEAM_FIRM
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
 from furbelow.garment.spec import Step
-from furbelow.garment.technique import edge_of, fault_at
+from furbelow.garment.technique import edge_of, fault_at, word_of
+from furbelow.techniques.shared.lines import down_to_line, line_edge
 
 _DONE = {
     State.SEWN: "is already sewn into a seam",
@@ -190,14 +191,28 @@ def gap_too_wide(say: Phrasing, step: SolvedStep, edge: Edge) -> Fault | None:
     )
 
 
-def length_wanted(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction | Fault:
-    """How long this edge is to be: as `to`, the edge it will be sewn to, or the `length` given."""
+def length_wanted(bench: Bench, say: Phrasing, step: SolvedStep, edge: Edge) -> Fraction | Fault:
+    """How long this edge is to be: as `to`, the edge it will be sewn to, as a line on a piece, or the `length` given.
+
+    say: how faults of a line say their lengths.
+    """
     written, technique = step.written, step.written.technique
-    if ("to" in written.args) == ("length" in written.args):
-        headline = f"a {technique} needs one of `to` and `length`" + (", not both" if "to" in written.args else "")
+    given = [key for key in ("to", "length", "on") if key in written.args]
+    if len(given) != 1:
+        more = f", and {' and '.join(f'`{key}`' for key in given)} are given" if given else ""
+        headline = f"a {technique} needs one of `to`, `length` and `on`{more}"
         return fault_at(written, None, "FB313", headline, help="name the edge it will be sewn to with `to`")
-    if "length" in written.args:
+    if given == ["length"]:
         return no_length(step, "length") or step.mm("length")
+    if given == ["on"]:
+        on = word_of(written, "on")
+        if fault := strips_not_joined(bench, written, "on", (on,)):
+            return fault
+        down = down_to_line(step, say, on)
+        if not isinstance(down, Fraction):
+            return down
+        line = line_edge(bench, on, bench.cloth_at(on, down))
+        return forms_differ(bench, written, "on", edge, line) or line.set_length
     name = edge_of(written, "to")
     if fault := edge_not_ready(bench, written, "to", name):
         return fault

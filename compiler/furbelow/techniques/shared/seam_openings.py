@@ -167,11 +167,9 @@ def round_foot(bench: Bench, edge: Edge, slit: Fraction) -> Fraction:
     """How much cloth lies round the foot of an opening: of the layer that has least, flare and gathers counted."""
     found = []
     for piece in edge.pieces:
-        deep, top = bench.depth(piece), bench.edge(f"{piece}.top").cloth_length
+        deep = bench.depth(piece)
         if slit >= deep and (hung := hung_below(bench, piece)):
             found += [bench.edge(f"{below}.top").cloth_length for below in hung]
-        elif (ring := bench.cloths[piece].piece.ring) is not None:
-            found.append(top + (ring.hem - ring.top) / ring.depth * slit * bench.strips_round(piece))
         else:
-            found.append(top)
+            found.append(bench.cloth_at(piece, slit))
     return min(found)
