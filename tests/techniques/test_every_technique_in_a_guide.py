@@ -32,6 +32,7 @@ SUPPLIES = "  starch: {kind: starch, about: liquid starch}\n  red: {kind: dye, a
 SUPPLIES += (
     "  zip: {kind: zip, about: dress zip, length: 22 cm, price: 2 EUR}\n  petersham: {kind: trim, width: 25 mm}\n"
 )
+SUPPLIES += "  ring: {kind: fastening, about: small ring}\n"
 SUPPLIES += "  fusible: {kind: interfacing, width: 90 cm, price: 3 EUR/m}\n"
 
 GARMENTS: Mapping[str, tuple[str, str]] = {
@@ -126,6 +127,15 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - narrow hem: {edge: gore.bottom}
         - sewn elastic: {edge: gore.top, elastic: elastic, length: waist_girth - 8 cm}
         - straps: {strap: strap, to: gore.top}""",
+    ),
+    "a skirt with a train": (
+        """skirt: {from: lawn, length: 240 cm, depth: 90 cm}""",
+        """- join ends: {of: skirt, seam: 1 cm}
+        - neaten: {seam: skirt.ends}
+        - dipped hem: {edge: skirt.bottom, front: 30 cm, side: 20 cm}
+        - narrow hem: {edge: skirt.bottom}
+        - bustle tapes: {on: skirt, tape: tape, rings: ring, cord: cord, below top: 15 cm, each: 6, up: 30 cm}
+        - sewn elastic: {edge: skirt.top, elastic: elastic, length: waist_girth - 8 cm}""",
     ),
     "a darted skirt": (
         """skirt: {from: lawn, length: 112 cm, depth: 60 cm}

@@ -11,6 +11,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.garment.matching import LEVEL, Places
 from furbelow.garment.solved import Solved, SolvedPiece
 
 
@@ -161,10 +162,18 @@ class Darts(NamedTuple):
 NO_DARTS = Darts(Fraction(0), Fraction(1))
 
 
+class DrawnUp(NamedTuple):
+    """What bustle tapes on a piece draw up behind: by so much, as far as `reach` to both sides of the middle of the back."""
+
+    by: Fraction
+    reach: Fraction
+
+
 class Cloth(NamedTuple):
     """A piece on the bench. `in_parts`: cut in segments that are not joined yet.
 
     blank: still the rectangle that its ring, its gores or its bias strip are to be cut from.
+    rises: how much higher its bottom edge was cut in front, at the sides and behind than where it is deepest.
     """
 
     piece: SolvedPiece
@@ -176,6 +185,8 @@ class Cloth(NamedTuple):
     pressed: bool = False
     starched: bool = False
     darts: Darts | None = None
+    rises: Places = LEVEL
+    drawn_up: DrawnUp | None = None
 
 
 class Bench(NamedTuple):
@@ -234,10 +245,11 @@ class Bench(NamedTuple):
     def along(self, piece: str, above: Fraction) -> Fraction:
         """How long a ring or flat length of a piece is on a line so far above its bottom edge: between two arcs, less the
         higher it lies."""
-        hem, sector = self.edges[f"{piece}.bottom"].cloth_length, self.cloths[piece].piece.ring
-        if sector is None:
+        hem, shape = self.edges[f"{piece}.bottom"].cloth_length, self.cloths[piece].piece
+        flared = shape.ring or shape.gore
+        if flared is None:
             return hem
-        return hem - (sector.hem - sector.top) / sector.depth * above * self.strips_round(piece)
+        return hem - (flared.hem - flared.top) / flared.depth * above * self.strips_round(piece)
 
     def seam_at(self, name: str) -> Seam | None:
         """The seam that a name means: `flounce.top` the one this edge is in, `lining.ends`, `lower.joins`."""

@@ -15,6 +15,7 @@ PLACES = (
 
 
 Places = tuple[Fraction, Fraction, Fraction]  # at the front, the sides and the back, in mm
+LEVEL: Places = (Fraction(0), Fraction(0), Fraction(0))
 
 
 class TakenUp(NamedTuple):

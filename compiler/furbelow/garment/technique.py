@@ -108,6 +108,8 @@ class Picture(StrEnum):
     HEADED_ROW = "headed row"
     STRAPS = "straps"
     DARTS = "darts"
+    DIPPED_HEM = "dipped hem"
+    BUSTLE_TAPES = "bustle tapes"
 
 
 class Tool(StrEnum):

@@ -10,6 +10,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault, Span
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.levels import Levels, levels_of
+from furbelow.garment.matching import Places
 from furbelow.garment.message import Part
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
@@ -69,6 +70,12 @@ class Run(_Run):
     def drops(self) -> Mapping[str, Fraction]:
         """How far below the top of the garment the bottom of each piece hangs, in mm."""
         return self.levels.bottoms
+
+    def bottom_at(self, piece: str) -> Places:
+        """How far below the top of the garment the bottom of a piece hangs in front, at the sides and behind."""
+        chain = [self.final.cloths[each].rises for each in (piece, *self.over(piece))]
+        front, side, back = (self.drops[piece] - sum((each[at] for each in chain), Fraction(0)) for at in range(3))
+        return front, side, back
 
     @cached_property
     def ends(self) -> Mapping[str, Fraction]:

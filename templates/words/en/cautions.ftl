@@ -41,3 +41,5 @@ caution-garment-blades = Shears and rotary cutters: cut away from your body, clo
 caution-garment-needles = Count pins and needles out and back in. Look the finished garment over for forgotten pins before anyone puts it on. Take your foot off the pedal before you thread or change a needle.
 caution-garment-hem = A long hem trips people on stairs and stages, and a train drags into fires. Walk up and down a stair in it before the first wearing.
 caution-garment-child = For a child under 14: leave no cord, ribbon end or loop hanging at the waist or below the hem, and sew small parts on fast. Children's clothes and nightwear have rules of their own; ask before you sell or lend one.
+caution-train = A train trips whoever wears it and whoever walks behind. Draw it up, or carry it, before stairs, on a stage in the dark and near machines.
+caution-bustle-cords = Cords at the back of a skirt catch in doors and under wheels. Not on a child’s skirt; there hook it up with short loops.

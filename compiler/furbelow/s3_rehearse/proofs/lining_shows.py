@@ -33,7 +33,9 @@ def prove(run: Run) -> Proof:
         level = [other for other in hidden if not solved.length(f"worn.hidden.{other}")]
         covers = {other: drop for other, drop in run.drops.items() if other not in hidden or other in level}
         longest = max(covers, key=lambda other: covers[other])
-        left = covers[longest] - run.drops[piece]
+        # In front, at the sides and behind: a hem may dip.
+        places = zip(run.bottom_at(longest), run.bottom_at(piece), strict=True)
+        left = min(over - under for over, under in places)
         asked = solved.length(f"worn.hidden.{piece}")
         # Both depths are rounded up by themselves, so one step of the declared rounding may be lost between them.
         if left < asked - solved.slack:
@@ -49,7 +51,9 @@ def prove(run: Run) -> Proof:
                     ),
                     notes=(
                         f"{say.length(covers[longest])} - {say.length(run.drops[piece])} = "
-                        f"{'-' if left < 0 else ''}{say.length(abs(left))}",
+                        f"{'-' if left < 0 else ''}{say.length(abs(left))}"
+                        if left == covers[longest] - run.drops[piece]
+                        else f"where the hem rises most it is {say.length(min(run.bottom_at(longest)))} from the top",
                     ),
                     help=f"make `{piece}` {say.length(asked - left)} shallower",
                 )

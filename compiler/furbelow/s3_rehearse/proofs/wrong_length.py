@@ -1,17 +1,20 @@
 """The depths add up to the finished length on the body, and the hem does not trail.
 
 Guarantees: from the top of the garment to its lowest edge it measures `worn: length`, within one step of the rounding;
-    with a waist height known, the hem is off the floor. A garment that is off by no more than a twentieth of its length
+    with a waist height known, the hem is off the floor; of a train, in front and at the sides, and behind once its tapes
+    draw it up. A garment that is off by no more than a twentieth of its length
     can be worn, so it warns.
-Cannot know: shoes, posture, or how far the cloth stretches when it hangs.
+Cannot know: shoes, posture, how far the cloth stretches when it hangs, or how the swags of a train fall between its tapes.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.message import Length, Part, Things
+from furbelow.garment.technique import Performed
 from furbelow.measure.quantity import mm
 from furbelow.s3_rehearse.run import Proof, Run
 
@@ -49,20 +52,69 @@ def prove(run: Run) -> Proof:
             )
     known = solved.values.get("waist_height")
     height = known.value.as_length_mm() - run.body.top if known else None
-    if height is not None and drop > height - OFF_FLOOR:
-        over = drop - (height - OFF_FLOOR)
-        faults.append(
-            Fault(
-                "FB414",
-                f"the hem at {say.length(drop)} is {say.length(over)} too low to clear the floor by {say.length(OFF_FLOOR)}",
-                Label(solved.pieces[lowest].piece.span, "the lowest edge of the garment"),
-                notes=(f"its top is {say.length(height)} from the floor",),
-                help="make the garment shorter: a trailing hem trips on stairs",
-                severity=Severity.ERROR if drop >= height else Severity.WARNING,
-            )
-        )
+    if height is not None:
+        faults += on_the_floor(run, lowest, height)
     shown = Part("proof-length-sum", {"depths": Things(tuple(depths), "sum"), "length": Length(drop)})
     return Proof(CLAIM, (shown,), tuple(faults))
+
+
+def on_the_floor(run: Run, piece: str, height: Fraction) -> Iterator[Fault]:
+    """FB414 for a hem that does not clear the floor: in front and at the sides an error once it lies on it, behind a train,
+    which warns where no tapes draw it up far enough."""
+    say, (front, side, back), clear = run.say, run.bottom_at(piece), height - OFF_FLOOR
+    trails = back > side
+    level = side if trails else back
+    if max(front, level) > clear:
+        low = max(front, level)
+        yield Fault(
+            "FB414",
+            f"the hem at {say.length(low)} is {say.length(low - clear)} too low to clear the floor by {say.length(OFF_FLOOR)}",
+            Label(run.solved.pieces[piece].piece.span, "the lowest edge of the garment"),
+            notes=(f"its top is {say.length(height)} from the floor",),
+            help="make the garment shorter: a trailing hem trips on stairs",
+            severity=Severity.ERROR if low >= height else Severity.WARNING,
+        )
+    if not trails or back <= clear:
+        return
+    tapes = next((done for each in (piece, *run.over(piece)) if (done := _drawing_up(run, each))), None)
+    if tapes is None:
+        yield Fault(
+            "FB414",
+            f"the train lies {say.length(max(back - height, Fraction(0)))} on the floor behind, and nothing draws it up",
+            Label(run.solved.pieces[piece].piece.span, "the lowest edge of the garment"),
+            notes=(f"its top is {say.length(height)} from the floor",),
+            help="sew in `bustle tapes`, or accept it where the train is carried",
+            severity=Severity.WARNING,
+        )
+        return
+    drawn = run.final.cloths[tapes.touches[0]].drawn_up
+    assert drawn is not None  # the step that was found set it
+    # Beside the tapes the hem is as low as the slope from the middle of the back to the side has it there.
+    quarter = run.final.edge(f"{piece}.bottom").set_length / 4
+    beside = back - (back - side) * min(drawn.reach / quarter, Fraction(1))
+    where, low = ("behind", back - drawn.by) if back - drawn.by >= beside else ("beside the tapes", beside)
+    if low > clear:
+        yield Fault(
+            "FB414",
+            f"drawn up by {say.length(drawn.by)} the hem is {say.length(low - clear)} too low {where} to clear the floor by"
+            f" {say.length(OFF_FLOOR)}",
+            Label(tapes.step.written.span, "draws it up"),
+            notes=(f"its top is {say.length(height)} from the floor, and behind it is {say.length(back)} long",),
+            help=f"draw it up by {say.length(back - clear)} or more"
+            if where == "behind"
+            else "set the tapes further apart, take more of them, or let the hem rise more at the sides",
+            severity=Severity.WARNING,
+        )
+
+
+def _drawing_up(run: Run, piece: str) -> Performed | None:
+    if run.final.cloths[piece].drawn_up is None:
+        return None
+    return next(
+        done
+        for done in run.performed
+        if done.after.cloths[piece].drawn_up is not None and done.before.cloths[piece].drawn_up is None
+    )
 
 
 def from_top(run: Run, lowest: str) -> list[tuple[str, Fraction]]:

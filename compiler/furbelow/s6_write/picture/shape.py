@@ -219,7 +219,8 @@ def _tier(run: Run, piece: str, rounds: float, taken: float, worn_at: float = 0.
     """
     bench, solved = run.final, run.solved
     cloth, top, name = bench.cloths[piece], edge_now(bench, f"{piece}.top"), _cloth(bench, piece)
-    depth = max(SHALLOWEST, float(bench.depth(piece)) - taken)
+    # A hem that dips is drawn as deep as it is at the sides, where the outline is.
+    depth = max(SHALLOWEST, float(bench.depth(piece) - cloth.rises[1]) - taken)
     marks = (
         Mark(kind, (float(near) - taken) / depth, (float(far) - taken) / depth)
         for kind, near, far in _lying(run, piece)
@@ -258,7 +259,8 @@ def _lying(run: Run, piece: str) -> Iterator[tuple[Lies, Fraction, Fraction]]:
         # The seam of a row or pocket lies under it: what is seen is the row itself.
         on_line = any(seam.on for name, seam in done.after.seams.items() if name not in done.before.seams)
         for each in done.on_cloth.occupants:
-            if on_line and each.kind is Lies.STRIP:
+            # Tapes that run down it lie inside.
+            if each.kind is Lies.STRIP and (on_line or each.along):
                 continue
             if each.piece == piece and each.down and not each.across and each.kind in SEEN:
                 yield each.kind, sewn(each.down.near), sewn(each.down.far)

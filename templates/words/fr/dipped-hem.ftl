@@ -1,0 +1,27 @@
+### Couper un bord inférieur plus haut devant que derrière, pour un ourlet plongeant ou une traîne.
+
+dipped-hem-title = Couper l’ourlet plongeant { PIECE($piece, case: "of") }
+    .number = { $front }
+dipped-hem-aim = L’ourlet remonte de { $side } sur les côtés et de { $front } devant.
+
+## Trouver le devant et le dos
+
+dipped-hem-hold = Tenir { PIECE($piece) } comme on la porte, { side-seam } à gauche de la personne qui la porte.
+dipped-hem-mark = Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir de { side-seam } : le milieu du devant, l’autre côté, le milieu du dos.
+    .check = Le dernier quart finit à la couture.
+    .tolerance = { $quarter-off } de plus ou de moins
+    .remedy = Répartir la différence entre les quatre.
+dipped-hem-tag = Épingler une étiquette de papier au repère du devant et à celui du dos.
+
+## Tracer et couper
+
+dipped-hem-dots = À chaque repère, mesurer vers le haut depuis le bord : { $front } devant, { $side } des deux côtés, rien au dos. Y faire un point.
+    .check = L’étiquette du point le plus haut dit devant.
+    .remedy = Si devant et dos sont intervertis, effacer les points et mesurer à nouveau.
+dipped-hem-line = Tracer une ligne souple d’un point à l’autre. La laisser courir à l’horizontale sur une largeur de main devant et au dos.
+    .check = La ligne n’a pas d’angle sur les côtés.
+    .remedy = La retracer, un peu plus ronde.
+dipped-hem-cut = Couper sur la ligne et marquer le milieu du dos au nouveau bord.
+    .check = Le nouveau bord mesure { $length } tout autour.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Plier devant sur dos et comparer les deux côtés : recouper le plus long sur l’autre.

@@ -1,0 +1,125 @@
+"""Hems that dip behind, and tapes that draw up a train."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import hypot
+
+import pytest
+
+from tests.techniques.small import Worked, sound, work
+
+SKIRT = "skirt: {from: lawn, length: 240 cm, depth: DEEP}"
+CLOSED = "- join ends: {of: skirt, seam: 1 cm}\n- neaten: {seam: skirt.ends}"
+DIP = "- dipped hem: {edge: skirt.bottom, front: 30 cm, side: 20 cm}"
+TAPES = (
+    "- bustle tapes: {on: skirt, tape: tape, rings: ring, cord: cord, below top: 15 cm, every: 10 cm, each: 7, tapes: 3, "
+    "apart: 20 cm, up: 30 cm}"
+)
+REST = """- narrow hem: {edge: skirt.bottom}
+- folded casing: {edge: skirt.top, depth: 25 mm, turn under: 1 cm, gap: 5 cm}
+- insert elastic: {elastic: elastic, into: skirt.top, length: waist_girth - 8 cm}
+- close gap: {of: skirt.top}"""
+RINGS = "  ring: {kind: fastening, about: small ring}\n"
+HEIGHT = "measures:\n  waist_height: {value: 100 cm}\n"
+
+
+def skirt(deep: str, *steps: str) -> Worked:
+    rows = "\n".join((CLOSED, *steps, REST))
+    return work(SKIRT.replace("DEEP", deep), rows, materials=RINGS, own=HEIGHT)
+
+
+def told(worked: Worked) -> list[str]:
+    return [fault.headline for fault in (*worked.faults, *worked.warnings) if fault.code == "FB414"]
+
+
+def test_the_dipped_edge_is_as_long_as_the_slanting_lines_from_mark_to_mark() -> None:
+    worked = sound(SKIRT.replace("DEEP", "90 cm"), f"{CLOSED}\n{DIP}\n{REST}")
+    # Quarters of 60 cm; from the front to a side it falls by 10 cm, from there to the back by 20 cm.
+    exact = 2 * (hypot(600, 100) + hypot(600, 200))
+    assert float(worked.bench.edge("skirt.bottom").set_length) == pytest.approx(exact, abs=0.3)
+    assert worked.bench.depth("skirt") == 900
+
+
+def test_a_hem_that_dips_on_gores_is_shorter_than_on_straight_cloth() -> None:
+    gored = "skirt: {from: net, count: 4, length: 45 cm, depth: 80 cm}"
+    steps = """- gores: {piece: skirt, hem: 85 cm}
+    - join ends: {of: skirt, seam: 1 cm, into: one ring}
+    - dipped hem: {edge: skirt.bottom, front: 20 cm, side: 20 cm}"""
+    bench = work(gored, steps).bench
+    # 4 x 85 cm round the hem, 0.5 cm less for each cm up on each gore: 4 x 75 at 20 cm, 4 x 80 on average behind.
+    exact = 2 * (750 + hypot(800, 200))
+    assert float(bench.edge("skirt.bottom").set_length) == pytest.approx(exact, abs=0.3)
+
+
+def test_a_hem_that_clears_the_floor_all_round_is_not_told() -> None:
+    assert told(skirt("95 cm", DIP)) == []
+
+
+def test_a_train_warns_until_its_tapes_draw_it_up() -> None:
+    assert told(skirt("110 cm", DIP)) == ["the train lies 10 cm on the floor behind, and nothing draws it up"]
+    assert told(skirt("110 cm", DIP, TAPES)) == []
+
+
+def test_tapes_that_draw_up_too_little_are_told_by_how_much() -> None:
+    # 110 - 8 cm is 4 cm lower than 98 cm.
+    assert told(skirt("110 cm", DIP, TAPES.replace("up: 30 cm", "up: 8 cm"))) == [
+        "drawn up by 8 cm the hem is 4 cm too low behind to clear the floor by 2 cm"
+    ]
+
+
+def test_beside_the_tapes_the_hem_must_have_risen_enough() -> None:
+    # One tape reaches 7.5 cm beyond the middle, where a hem that rises 20 cm in 61 cm has risen 2.5 cm: 107.5 cm.
+    alone = TAPES.replace("tapes: 3", "tapes: 1").replace("apart: 20 cm", "apart: 7.5 cm")
+    assert "beside the tapes" in str(told(skirt("110 cm", DIP, alone)))
+
+
+def test_a_train_that_lies_on_the_floor_at_the_sides_is_refused() -> None:
+    worked = skirt("125 cm", DIP, TAPES.replace("up: 30 cm", "up: 40 cm"))
+    assert "FB414" in worked.codes
+
+
+def test_a_lining_shows_where_the_hem_over_it_rises() -> None:
+    pieces = f"{SKIRT.replace('DEEP', '80 cm')}\nlining: {{from: lawn, length: 240 cm, depth: 60 cm}}"
+    steps = f"""{CLOSED}
+    - join ends: {{of: lining, seam: 1 cm}}
+    - neaten: {{seam: lining.ends}}
+    {DIP}
+    - narrow hem: {{edge: skirt.bottom}}
+    - narrow hem: {{edge: lining.bottom}}
+    - stack layers: {{layers: [skirt.top, lining.top], as: both}}"""
+    worked = work(pieces, steps, worn=", hidden: {lining: 2 cm}")
+    assert "FB411" in worked.codes  # 50 cm in front, and the lining is 60 cm long
+
+
+@pytest.mark.parametrize(
+    ("dip", "code"),
+    [
+        (DIP.replace("bottom", "top"), "FB340"),
+        (DIP.replace("front: 30 cm", "front: 15 cm"), "FB313"),
+        (DIP.replace("front: 30 cm", "front: 96 cm"), "FB312"),
+        (TAPES.replace("each: 7", "each: 1"), "FB341"),
+        (TAPES.replace("tapes: 3", "tapes: 2.5"), "FB341"),
+        (TAPES.replace("each: 7", "each: 12"), "FB312"),
+        (TAPES.replace("up: 30 cm", "up: 60 cm"), "FB312"),
+        (TAPES.replace("apart: 20 cm", "apart: 70 cm"), "FB312"),
+        (f"{TAPES}\n{TAPES}", "FB302"),
+    ],
+)
+def test_what_can_not_dip_or_be_drawn_up_is_refused(dip: str, code: str) -> None:
+    assert code in skirt("90 cm", dip).codes
+
+
+def test_a_flat_piece_does_not_dip_yet() -> None:
+    assert "FB304" in work(SKIRT.replace("DEEP", "90 cm"), DIP).codes
+    assert "FB304" in work(SKIRT.replace("DEEP", "90 cm"), TAPES, materials=RINGS).codes
+
+
+def test_what_the_tapes_take_is_on_the_list() -> None:
+    done = next(each for each in skirt("110 cm", DIP, TAPES).performed if each.step.written.technique == "bustle tapes")
+    # Six spaces of 10 cm: tapes of 60 + 2 cm, seven rings each, cords of 60 + 30 cm.
+    assert [(use.material, use.amount, use.copies) for use in done.used] == [
+        ("tape", Fraction(620), 3),
+        ("ring", Fraction(7), 3),
+        ("cord", Fraction(900), 3),
+    ]
