@@ -45,6 +45,7 @@ class SetKind(StrEnum):
     CLASS = "the pages of a class"
     PART = "the pages of a part of a class"
     SIZES = "the pages of a range of sizes"
+    BOOKLET = "a booklet for all sizes"
 
 
 class _Listed(NamedTuple):

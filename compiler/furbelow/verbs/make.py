@@ -37,6 +37,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     parser.add_argument(
         "--every-size", action="store_true", help="a guide for each size in the spec, and the size chart"
     )
+    parser.add_argument(
+        "--booklet", action="store_true", help="one guide for all sizes in the spec: numbers that differ have letters"
+    )
     parser.add_argument("--out", metavar="DIR", required=True, help="the folder for the guide")
     parser.add_argument("--replace", action="store_true", help="write over files that were edited by hand")
     parser.add_argument("--no-pdf", action="store_true", help="leave the PDF files out")
@@ -73,8 +76,12 @@ def _workers(text: str) -> int:
 
 
 def _make(options: argparse.Namespace) -> int:
-    if options.every_size and (options.size is not None or options.wearer is not None):
-        print("furbelow: --every-size goes with neither --size nor --wearer", file=sys.stderr)
+    of_all = "--every-size" if options.every_size else "--booklet"
+    if (options.every_size or options.booklet) and (options.size is not None or options.wearer is not None):
+        print(f"furbelow: {of_all} goes with neither --size nor --wearer", file=sys.stderr)
+        return WRONG_USE
+    if options.booklet and (found := _not_with_booklet(options)):
+        print(f"furbelow: --booklet does not go with {found}", file=sys.stderr)
         return WRONG_USE
     if not options.out.strip():
         print("furbelow: --out names no folder; for this one write --out .", file=sys.stderr)
@@ -83,12 +90,14 @@ def _make(options: argparse.Namespace) -> int:
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader(options)
-    orders = within_limits(options, reader.orders(asked(options), every=options.every_size))
+    orders = within_limits(options, reader.orders(asked(options), every=options.every_size or options.booklet))
     if options.reasons:
         orders = [order._replace(room=order.room._replace(reasons=True)) for order in orders]
     if not orders:
         print(f"furbelow: {options.spec} names no sizes; say for whom: --wearer FILE", file=sys.stderr)
         return WRONG_USE
+    if options.booklet:
+        return _make_booklet(options, reader, orders)
     unread = unread_rows(reader.told, options.wearer)
     if options.every_size or len(orders) > 1 or unread:
         if options.demonstration:
@@ -102,6 +111,30 @@ def _make(options: argparse.Namespace) -> int:
     shelf = Shelf(Path(options.out), options.replace)
     with_pdf, with_measures = not options.no_pdf, not options.no_measures
     one = make_one(orders[0], shelf, with_pdf=with_pdf, with_measures=with_measures, shown=options.demonstration)
+    reader.tell(one.faults)
+    if options.format == "json":
+        reader.print_json({"pages": [_told(one)]})
+    elif one.page is not None:
+        print(f"{safe(one.whose)}: {one.page}", flush=True)
+    return SPEC_AT_FAULT if one.page is None else DONE
+
+
+def _not_with_booklet(options: argparse.Namespace) -> str:
+    """What a booklet does without: it holds no reasons, each size has its own, and no work of a class."""
+    others = ("every_size", "reasons", "demonstration", "recut", "dismiss", "cluster")
+    return ", ".join(f"--{name.replace('_', '-')}" for name in others if getattr(options, name))
+
+
+def _make_booklet(options: argparse.Namespace, reader: Reader, orders: Sequence[Order]) -> int:
+    from furbelow.diagnose.report_text import safe
+    from furbelow.order.make_booklet import make_booklet
+    from furbelow.order.shelf import Shelf
+
+    if len(orders) < 2:
+        print(f"furbelow: {options.spec} has one size; make its guide with --size", file=sys.stderr)
+        return WRONG_USE
+    shelf = Shelf(Path(options.out), options.replace)
+    one = make_booklet(orders, shelf, with_pdf=not options.no_pdf, with_measures=not options.no_measures)
     reader.tell(one.faults)
     if options.format == "json":
         reader.print_json({"pages": [_told(one)]})

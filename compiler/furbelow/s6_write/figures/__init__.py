@@ -126,10 +126,14 @@ def figures_for(done: Performed, run: Run, words: Words, first: int | None = Non
     actions = said_step(done, words).actions
     if not actions:
         return ()
+
+    def numbers() -> Numbers:
+        return Numbers(actions, first, marked=words.marked)
+
     others = [name for name in technique.pictures if name is not Picture.PIECES]
-    drawn = [figure for name in others for figure in _drawn(KINDS[name], done, run, words, Numbers(actions, first))]
+    drawn = [figure for name in others for figure in _drawn(KINDS[name], done, run, words, numbers())]
     if not drawn and Picture.PIECES in technique.pictures:
-        drawn = list(_drawn(piece_view, done, run, words, Numbers(actions, first)))
+        drawn = list(_drawn(piece_view, done, run, words, numbers()))
     return tuple(replace(figure, key=f"step-{done.step.written.index + 1}-{figure.key}") for figure in drawn)
 
 

@@ -28,6 +28,7 @@ from furbelow.s6_write.figures.language import (
     THIN,
     WIDTH,
 )
+from furbelow.s6_write.words.holes import bare, words_of
 
 Point = tuple[float, float]
 # The font by its name in the page, by its own name in the printed guide, and what may stand in for it elsewhere.
@@ -239,13 +240,13 @@ def number(value: float) -> str:
 def width_of(words: str, bold: bool = False) -> float:
     """The length of words set in the shipped font at SIZE."""
     table = _widths(bold)
-    return sum(table.get(letter, 1000 if ord(letter) > 0x2FFF else 620) for letter in words) * SIZE / 1000
+    return sum(table.get(letter, 1000 if ord(letter) > 0x2FFF else 620) for letter in bare(words)) * SIZE / 1000
 
 
 def broken(words: str, width: float, bold: bool = False) -> list[str]:
     """Words in lines of at most that width; a single word that is longer gets a line of its own."""
     rows: list[str] = []
-    for word in words.split():
+    for word in words_of(words):
         if rows and width_of(f"{rows[-1]} {word}", bold) <= width:
             rows[-1] += f" {word}"
         else:

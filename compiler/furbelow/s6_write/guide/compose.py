@@ -46,15 +46,18 @@ def compose(
     *,
     for_some: bool = False,
     pile: int = 0,
+    marked: bool = False,
 ) -> Guide:
     """The guide for one wearer: the cutting first, each operation under its letter.
 
     pile: the number of the pile to take where a class cuts together, and `cutting` is a share of what it cuts.
+    marked: for a booklet of sizes: numbers stand marked in what is said, cautions and drawings in each operation, and what a
+        booklet shows of one size or not at all is left out.
     for_some: for who goes on with some of the operations: cautions and drawings stand in each, and not only in the first.
     """
     run, solved = rehearsal.run, rehearsal.solved
     say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
-    words = Words(say.language, say, cutting.letters)
+    words = Words(say.language, say, cutting.letters, marked=marked)
     words.read("guide")
     told = [said_step(done, words) for done in run.performed]
     pieces = cut_lines(solved.pieces, cutting, words)
@@ -68,7 +71,7 @@ def compose(
     )
     parts = operations(rehearsal, told, shopping, words, step_letters)
     last = last_look(rehearsal, words, last_letter, label=label)
-    if not for_some:
+    if not for_some and not marked:
         first, *rest, last = shown_once((Part("", cut), *each_once((*parts, last))))
         cut, parts = first.operations, tuple(rest)
     facts = tuple(summary(rehearsal, words))
@@ -88,12 +91,12 @@ def compose(
         parts=(*parts, last),
         proofs=tuple(_proofs(rehearsal, words)),
         notes=solved.spec.notes,
-        overview=overview(run, words),
-        picture=picture_of(run, words),
+        overview=None if marked else overview(run, words),
+        picture=() if marked else picture_of(run, words),
         rounding=words.said(Length(solved.rounding)),
         content_key="",
         language=words.language,
-        reasons=reasons(run, facts, pieces, parts, words),
+        reasons=() if marked else reasons(run, facts, pieces, parts, words),
         reasons_in=_other_units(words),
         glance=tuple(
             fact

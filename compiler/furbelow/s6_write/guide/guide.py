@@ -6,6 +6,7 @@ Markdown as the maker wrote it. Nothing here knows HTML, PDF or SVG's page.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from furbelow.garment.workroom import Paper
@@ -118,6 +119,7 @@ class GuideStep:
     remedy: str = ""
     chain: str = ""  # how work on like things is marked, such as "3 joins"
     copies: int = 1  # on how many pieces it is done, each with a tick of its own
+    message: str = ""  # the name of the message that it is; empty in a maker's own words
     drawn_at: str = ""  # the sentence beside which a drawing of the same stands already: C2
 
 
@@ -204,6 +206,15 @@ class Cover:
     picture: Figure | None
 
 
+def author_of(imprint: Iterable[Fact]) -> str:
+    return next((fact.value for fact in imprint if fact.name == "front-author"), "")
+
+
+def terms_of_use_of(imprint: Iterable[Fact]) -> str:
+    """What an imprint says besides the author, in a line."""
+    return "; ".join(f"{fact.label} {fact.value}" for fact in imprint if fact.name != "front-author")
+
+
 @dataclass(frozen=True)
 class Guide:
     title: str
@@ -247,12 +258,11 @@ class Guide:
 
     @property
     def author(self) -> str:
-        return next((fact.value for fact in self.imprint if fact.name == "front-author"), "")
+        return author_of(self.imprint)
 
     @property
     def terms_of_use(self) -> str:
-        """What the imprint says besides the author, in a line."""
-        return "; ".join(f"{fact.label} {fact.value}" for fact in self.imprint if fact.name != "front-author")
+        return terms_of_use_of(self.imprint)
 
     @property
     def told_why(self) -> tuple[str, ...]:

@@ -11,6 +11,6 @@ from furbelow.s6_write.words.said_step import SaidAction
 def numbered(actions: Iterable[SaidAction]) -> tuple[GuideStep, ...]:
     """The actions as the guide tells them, from 1 on."""
     return tuple(
-        GuideStep(number, told.text, told.check, told.tolerance, told.remedy, told.chain, told.copies)
+        GuideStep(number, told.text, told.check, told.tolerance, told.remedy, told.chain, told.copies, told.mark)
         for number, told in enumerate(actions, 1)
     )

@@ -7,8 +7,9 @@ files.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure, Guide
@@ -18,11 +19,14 @@ from furbelow.s6_write.pages.prose import Block, Run, blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
 from furbelow.s6_write.words.messages import Messages
 
+if TYPE_CHECKING:
+    from jinja2 import Environment
+
 # A space that holds two words together stays: French has one before a colon, every language one before a unit.
 _BETWEEN_WORDS = re.compile(r"[^\S\u00a0\u202f]+")
 
 
-class _Written(str):
+class Written(str):
     """Text that is Markdown already."""
 
 
@@ -31,37 +35,50 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
 
     words: of the guide's language; as shipped where none are given.
     """
-    from furbelow.s6_write.pages.compiled_templates import environment
-
-    pages = environment(autoescape=False, finalize=lambda value: escaped(value) if type(value) is str else value)
-    pages.filters["written"] = _Written  # what a macro gives has been escaped inside it
     guide, told = visible(guide), words or Messages(guide.language)
     told.read("pages")
 
     def said(message: str, **values: str) -> str:
         return told.text(message, values)
 
-    text = pages.get_template("guide.md.j2").render(
-        guide=guide,
-        t=said,
-        prose=_prose,
-        rows=rows,
-        place=_place,
-        plan=told.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
-        reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
-        reasons_told=_reasons_told(told),
+    text = (
+        environment_of(escaped)
+        .get_template("guide.md.j2")
+        .render(
+            guide=guide,
+            t=said,
+            prose=prose,
+            rows=rows,
+            place=place_of,
+            plan=told.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
+            reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
+            reasons_told=_reasons_told(told),
+        )
     )
     return re.sub(r"\n{3,}", "\n\n", text)
 
 
+def environment_of(written: Callable[[str], str]) -> Environment:
+    """Templates that write each plain text with this, so that no mark in it takes effect."""
+    from furbelow.s6_write.pages.compiled_templates import environment
+
+    pages = environment(autoescape=False, finalize=lambda value: written(value) if type(value) is str else value)
+    pages.filters["written"] = Written  # what a macro gives has been escaped inside it
+    return pages
+
+
 def figure_files(guide: Guide) -> dict[str, bytes]:
     """Every figure of the guide by the name that `guide.md` links to."""
-    return {
-        _place(each): own.content if (own := picture_file(each)) else each.svg.encode() for each in all_figures(guide)
-    }
+    return files_of_figures(all_figures(guide))
 
 
-def _place(figure: Figure) -> str:
+def files_of_figures(figures: Iterable[Figure]) -> dict[str, bytes]:
+    """Figures by the names that pages in Markdown link to."""
+    return {place_of(each): own.content if (own := picture_file(each)) else each.svg.encode() for each in figures}
+
+
+def place_of(figure: Figure) -> str:
+    """The name of the file of a figure, from the page."""
     own = picture_file(figure)
     return f"figures/{own.name if own else f'{figure.key}.svg'}"
 
@@ -89,11 +106,11 @@ def escaped(text: str) -> str:
     return re.sub(r"^(\d*)([-+=]|(?<=\d)[.)](?= |$))", r"\1\\\2", text)
 
 
-def _reasons_told(words: Messages) -> _Written:
+def _reasons_told(words: Messages) -> Written:
     """Where the reasons are, with a link to their heading."""
     heading = words.text("page-reasons")
     link = f"[{escaped(heading)}](#{_anchor(heading)})"
-    return _Written(escaped(words.text("page-reasons-told", {"reasons": _LINK})).replace(_LINK, link))
+    return Written(escaped(words.text("page-reasons-told", {"reasons": _LINK})).replace(_LINK, link))
 
 
 _LINK = "\ue000"  # of the private use: stands in no text
@@ -104,7 +121,7 @@ def _anchor(heading: str) -> str:
     return re.sub(r"[^\w\- ]", "", heading.lower()).replace(" ", "-")
 
 
-def _reasons(lines: Iterable[WhyLine], colon: str, inset: str = "") -> _Written:
+def _reasons(lines: Iterable[WhyLine], colon: str, inset: str = "") -> Written:
     told = []
     for line in lines:
         rounding = f"; {escaped(line.rounding)}" if line.rounding else ""
@@ -112,10 +129,10 @@ def _reasons(lines: Iterable[WhyLine], colon: str, inset: str = "") -> _Written:
             f"{inset}- **{escaped(line.label)}**, {escaped(line.value)}{escaped(colon)} {escaped(line.told)}{rounding}"
         )
         told += [_reasons(line.below, colon, inset + "    ")] if line.below else []
-    return _Written("\n".join(told))
+    return Written("\n".join(told))
 
 
-def _prose(text: str) -> _Written:
+def prose(text: str) -> Written:
     lines: list[str] = []
     deepest = 0  # of the lists that stand open: deeper, an indent would make code of a line
     for block in blocks(text):
@@ -126,7 +143,7 @@ def _prose(text: str) -> _Written:
         depth = min(block.depth, deepest + 1 if listed else deepest) if block.kind != "quote" else 0
         deepest = depth
         lines.append(_block(replace(block, depth=depth)))
-    return _Written("\n".join(lines))
+    return Written("\n".join(lines))
 
 
 def _block(block: Block) -> str:

@@ -46,9 +46,9 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
         guide=guide,
         count=count,
         rows=rows,
-        mark=_mark,
+        mark=mark_of,
         # Ticks stay with the work of one wearer, whatever else of the guide changes.
-        work_key=_key(guide.title, guide.wearer),
+        work_key=key_of(guide.title, guide.wearer),
         # For the script, which knows no grammar: a sentence for each number that it may have to say.
         done=[words.text("page-done", {"done": done, "steps": count}) for done in range(count + 1)],
         why=WhyHtml(guide, words),
@@ -62,8 +62,20 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
     )
 
 
-def rendered(name: str, words: Messages, font: OwnFont | None, *, paper: Paper = "A4", **values: object) -> str:
-    """A page that extends `page.html.j2`: its values are texts to be escaped, its look and its policy are shared."""
+def rendered(
+    name: str,
+    words: Messages,
+    font: OwnFont | None,
+    *,
+    paper: Paper = "A4",
+    looks: str = "",
+    begun_by: str = "",
+    **values: object,
+) -> str:
+    """A page that extends `page.html.j2`: its values are texts to be escaped, its look and its policy are shared.
+
+    looks: a style sheet of its own, by name. begun_by: a script that begins that of a guide, the function `guide`, itself.
+    """
     words.read("pages")
     from markupsafe import Markup
 
@@ -72,6 +84,10 @@ def rendered(name: str, words: Messages, font: OwnFont | None, *, paper: Paper =
         for file in ("fonts/page.css", "guide.css", "picture.css", "guide.js")
     )
     style = fonts + look + picture + (font.style if font else "") + f"@page {{ size: {paper}; }}"
+    if looks:
+        style += template(looks).read_text(encoding="utf-8")
+    if begun_by:
+        script = f"const guide = () => {{{script}}};\n" + template(begun_by).read_text(encoding="utf-8")
 
     def drawn(figure: Figure) -> Markup:
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.
@@ -113,12 +129,12 @@ def step_count(guide: Guide) -> int:
     return sum(step.copies for operation in guide.operations for step in operation.steps)
 
 
-def _mark(step: GuideStep) -> str:
+def mark_of(step: GuideStep) -> str:
     """Changes with what a sentence says, so that its tick is asked for again."""
-    return _key(step.text, step.chain)
+    return key_of(step.text, step.chain)
 
 
-def _key(*texts: str) -> str:
+def key_of(*texts: str) -> str:
     return hashlib.sha256("\0".join(texts).encode("utf-8", "surrogatepass")).hexdigest()[:8]
 
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 import os
-from collections.abc import Set
+from collections.abc import Iterable, Mapping, Set
 from dataclasses import asdict, replace
-from itertools import chain
+from typing import Any
 
-from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.guide.guide import Guide, Operation
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.own_font import OwnFont, letters_to_set
 from furbelow.s6_write.pages.prose import blocks, set_ready
@@ -26,11 +26,48 @@ def pdf(guide: Guide, words: Messages | None = None, font: OwnFont | None = None
     It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that no font has is shown as an
     empty box, since a PDF/UA file may not hold a letter without a shape. words, font: as for the page.
     """
+    words = words or Messages(guide.language)
+    words.read("pages")
+    given = {
+        **_given(guide, words),
+        "author": guide.author or (),
+        "described": guide.terms_of_use or None,
+        "paper": guide.paper,
+    }
+    return set_on_paper("guide.typ", given, words, _FIXED, font)
+
+
+def set_on_paper(
+    document: str,
+    given: Mapping[str, object],
+    words: Messages,
+    fixed: Iterable[str],
+    font: OwnFont | None,
+    marks: str = "",
+) -> bytes:
+    """A document on the sheet of guides. document: the template's name. given: what it shows; fixed: messages that it asks
+    for by their names. marks: signs that the template understands, and that no font need have.
+    """
+    letters = letters_to_set(font) | set(marks)
+    told = {name: words.text(name) for name in fixed}
+    # Numbered by the template, which alone knows the sheets.
+    told["page-sheet"] = words.text("page-sheet", {"sheet": "{sheet}", "sheets": "{sheets}"})
+    settled = {name: _settable(value, letters) for name, value in {**given, "words": told}.items()}
+    signs = set(json.dumps(settled, ensure_ascii=False))
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")
-    date = int(epoch) if epoch.isascii() and epoch.isdigit() else None
-    given = _given(guide, words or Messages(guide.language), font)
-    own = font.path if font else None
-    return typeset(json.dumps({**given, "document": "guide.typ", "date": date, "font": own}, sort_keys=True))
+    whole = {
+        **settled,
+        # The letters that a name may begin large with: not every capital has a shape.
+        "capitals": {sign: sign.upper() for sign in sorted(signs) if sign.upper() in letters},
+        "fallback": font is not None,
+        "language": words.language.split("-"),
+        # English words are short enough for every column.
+        "hyphenate": words.locale.language != "en",
+        "document": document,
+        "date": int(epoch) if epoch.isascii() and epoch.isdigit() else None,
+        "font": font.path if font else None,
+    }
+    return typeset(json.dumps(whole, sort_keys=True))
 
 
 # The fixed words that the template asks for by these names.
@@ -79,36 +116,17 @@ _FIXED = (
 )
 
 
-def _given(guide: Guide, words: Messages, font: OwnFont | None) -> dict[str, object]:
-    """All that the template is given, in letters that can be set."""
-    words.read("pages")
-    shown, letters = set_ready(guide), letters_to_set(font)
-    fixed = {name: words.text(name) for name in _FIXED}
-    # Numbered by the template, which alone knows the sheets.
-    fixed["page-sheet"] = words.text("page-sheet", {"sheet": "{sheet}", "sheets": "{sheets}"})
-    given = {
+def _given(guide: Guide, words: Messages) -> dict[str, object]:
+    """What the template shows of the guide."""
+    shown = set_ready(guide)
+    return {
         "guide": _values(shown, words),
-        "words": fixed,
         "rounded": words.text("page-rounded", {"rounding": shown.rounding}),
         "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
         "plan": words.text("page-plan", {"sittings": sum(1 for each in shown.sittings if each.number)}),
         "measure-told": words.text("page-measure-told", {"whose": shown.wearer}),
         "proved-line": words.text("page-proved-line", {"claims": len(shown.proofs)}) if shown.proofs else "",
         "end": words.text("page-end", {"key": shown.content_key}),
-    }
-    settled = {name: _settable(value, letters) for name, value in given.items()}
-    signs = set(json.dumps(settled, ensure_ascii=False))
-    return {
-        **settled,
-        # The letters that a name may begin large with: not every capital has a shape.
-        "capitals": {sign: sign.upper() for sign in sorted(signs) if sign.upper() in letters},
-        "author": shown.author or (),
-        "described": shown.terms_of_use or None,
-        "paper": shown.paper,
-        "fallback": font is not None,
-        "language": guide.language.split("-"),
-        # English words are short enough for every column.
-        "hyphenate": words.locale.language != "en",
     }
 
 
@@ -120,20 +138,29 @@ def _values(shown: Guide, words: Messages) -> object:
     values["notes"] = [asdict(block) for block in blocks(shown.notes)]
     told = [*values["cut"], *(operation for part in values["parts"] for operation in part["operations"])]
     for operation, whole in zip(told, shown.operations, strict=True):
-        operation["tip"] = [asdict(block) for block in blocks(operation["tip"])]
-        operation["rows"] = [asdict(row) for row in rows(whole)]
-        for step in (step for row in operation["rows"] for step in row["steps"]):
-            step["drawn_at"] = words.text("page-drawn-at", {"place": step["drawn_at"]}) if step["drawn_at"] else ""
-        del operation["steps"], operation["figures"]
-        for step in (step for row in operation["rows"] for step in row["steps"]):
-            # The check and how far off it may be are one breath: a line of paper less for each.
-            step["check"] = " ".join(filter(None, (step["check"], _off(step["tolerance"], words))))
-    for caution in chain(values["cautions"], *(operation["cautions"] for operation in told)):
-        caution["head"] = words.text("page-kind-head", {"kind": caution["kind"]})
+        as_set(operation, whole, words)
+    with_heads(values["cautions"], words)
     for line in values["materials"]:
         line["use"] = words.text("page-for-use", {"use": line["use"]}) if line["use"] else ""
         line["need"] = words.text("page-need-amount", {"amount": line["need"]}) if line["need"] else ""
     return values
+
+
+def as_set(operation: dict[str, Any], whole: Operation, words: Messages) -> None:
+    """The values of an operation as the template sets them: its rows in the place of its sentences and drawings."""
+    operation["tip"] = [asdict(block) for block in blocks(operation["tip"])]
+    operation["rows"] = [asdict(row) for row in rows(whole)]
+    del operation["steps"], operation["figures"]
+    for step in (step for row in operation["rows"] for step in row["steps"]):
+        step["drawn_at"] = words.text("page-drawn-at", {"place": step["drawn_at"]}) if step["drawn_at"] else ""
+        # The check and how far off it may be are one breath: a line of paper less for each.
+        step["check"] = " ".join(filter(None, (step["check"], _off(step["tolerance"], words))))
+    with_heads(operation["cautions"], words)
+
+
+def with_heads(cautions: Iterable[dict[str, Any]], words: Messages) -> None:
+    for caution in cautions:
+        caution["head"] = words.text("page-kind-head", {"kind": caution["kind"]})
 
 
 def _off(tolerance: str, words: Messages) -> str:

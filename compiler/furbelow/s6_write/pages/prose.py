@@ -174,26 +174,27 @@ def visible(page: Page) -> Page:
 
     They are of no use in a guide, and could hide or turn round what a reader sees. Figures are drawn without them.
     """
-    return cast(Page, _each_text(page, without_unseen))
+    return cast(Page, each_text(page, without_unseen))
 
 
 def set_ready(page: Page) -> Page:
     """The guide as `visible` gives it, with each number and its unit kept on one line."""
-    return cast(Page, _each_text(page, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", without_unseen(text))))
+    return cast(Page, each_text(page, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", without_unseen(text))))
 
 
-def _each_text(value: object, change: Callable[[str], str]) -> object:
+def each_text(value: object, change: Callable[[str], str]) -> object:
+    """The value with every text in it changed but the drawings themselves."""
     if isinstance(value, str):
         return change(value)
     # What does not change is given back as it is: making a value anew takes longer than looking through it.
     if isinstance(value, tuple):
-        parts = tuple(_each_text(part, change) for part in value)
+        parts = tuple(each_text(part, change) for part in value)
         return value if all(map(is_, parts, value)) else parts
     if is_dataclass(value) and not isinstance(value, type):
         changed = {
             name: new
             for name, part in vars(value).items()
-            if not (name == "svg" and isinstance(value, Figure)) and (new := _each_text(part, change)) is not part
+            if not (name == "svg" and isinstance(value, Figure)) and (new := each_text(part, change)) is not part
         }
         return replace(value, **changed) if changed else value
     return value

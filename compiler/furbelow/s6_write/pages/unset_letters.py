@@ -9,15 +9,15 @@ from dataclasses import fields, is_dataclass
 from furbelow.diagnose.fault import Fault, Label, Severity, Span
 from furbelow.diagnose.unseen import without_unseen
 from furbelow.garment.spec import Spec
-from furbelow.s6_write.guide.guide import Figure, Guide
+from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.pages.own_font import OwnFont, letters_to_set
 
 _SHOWN = 10  # letters named in the fault
 _HELP = "name a font that has them in the workroom, such as `font: my-font.ttf`"
 
 
-def unset_letters(guide: Guide, spec: Spec, font: OwnFont | None, *, with_pdf: bool) -> tuple[Fault, ...]:
-    """One fault for all letters that no font has.
+def unset_letters(guide: object, spec: Spec, font: OwnFont | None, *, with_pdf: bool) -> tuple[Fault, ...]:
+    """One fault for all letters of a guide, or of another value of texts, that no font has.
 
     Fails: FB166 where nothing of a text could be read in the PDF. Warns: FB166 of single letters, and without a PDF,
         since a browser takes letters from the reader's own fonts.

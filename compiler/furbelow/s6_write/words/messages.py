@@ -188,10 +188,22 @@ class Messages:
         raise TypeError(f"counts pieces, things and whole numbers, not {named(given)}")
 
 
+class _Bundle(FluentBundle):
+    """Says a message with values as they are given; the library would make plain numbers of those that say themselves."""
+
+    def format_pattern(self, pattern: Any, args: Mapping[str, Any] | None = None) -> tuple[Any, list[Exception]]:
+        errors: list[Exception] = []
+        given = resolver.CurrentEnvironment(args=dict(args or {}))
+        try:
+            return pattern(resolver.ResolverEnvironment(context=self, current=given, errors=errors)), errors
+        except ValueError as wrong:
+            return "", [*errors, wrong]
+
+
 def _bundle(language: str) -> tuple[FluentBundle, set[str]]:
     """The messages of a language that were asked for so far, and the files that they are from."""
     functions: dict[str, Any] = {"COUNT": _count, "PIECE": _piece, "EDGE": _edge}
-    return FluentBundle([language], functions=functions, use_isolating=False), set()
+    return _Bundle([language], functions=functions, use_isolating=False), set()
 
 
 # Shared by all guides of a class, for what a message says hangs on its values alone.

@@ -5,7 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from fractions import Fraction
+from typing import Any
 
+from babel import Locale
 from fluent.runtime.types import FluentInt
 
 from furbelow.garment.message import (
@@ -13,6 +15,8 @@ from furbelow.garment.message import (
     Amount,
     Fibre,
     Length,
+    Money,
+    Number,
     One,
     Pieces,
     Ratio,
@@ -28,6 +32,7 @@ from furbelow.garment.message import (
 from furbelow.garment.phrasing import Phrasing, share_digits
 from furbelow.measure.measure_text import show_decimal, show_volume
 from furbelow.s3_rehearse.weight import show_weight
+from furbelow.s6_write.words.holes import SENTENCE, SentenceNumber, hole
 from furbelow.s6_write.words.messages import Messages, named, value_of, whole
 
 _INCH = Fraction("25.4")
@@ -38,13 +43,24 @@ class Words(Messages):
     """The words of one language for one guide.
 
     `say` rounds the numbers; letters: the letter of each piece on the cutting plan, where there is one.
+    marked: whether numbers stand marked in what is said, for a booklet of sizes (see `holes`).
     """
 
-    def __init__(self, language: str, say: Phrasing, letters: Mapping[str, str] | None = None) -> None:
-        self.say, self.letters = say, letters or {}
+    def __init__(
+        self, language: str, say: Phrasing, letters: Mapping[str, str] | None = None, *, marked: bool = False
+    ) -> None:
+        self.say, self.letters, self.marked = say, letters or {}, marked
         super().__init__(language, say.room.words)
 
     def said(self, value: Value) -> str:
+        shown = self._shown(value)
+        kind = _MARKED.get(type(value)) if self.marked else None
+        return hole(kind, shown) if kind else shown
+
+    def _given(self, value: Value | str) -> Any:
+        return _Marked(value) if self.marked and isinstance(value, int) else super()._given(value)
+
+    def _shown(self, value: Value) -> str:
         match value:
             case Length(mm, how):
                 return self._measure(getattr(self.say, how)(mm))
@@ -156,6 +172,30 @@ class Words(Messages):
         return _begun(self.text("edge", told), at)
 
 
+class _Marked(FluentInt):
+    """A whole number that selects as any other and stands marked in a text."""
+
+    def __init__(self, number: int) -> None:
+        self.kind = _MARKED[type(number)]
+
+    def format(self, locale: Locale) -> str:
+        return hole(self.kind, str(int(self)))
+
+
+# The sign of each kind of number that is marked.
+_MARKED: Mapping[type, str] = {
+    Length: "l",
+    Amount: "l",
+    Stitch: "s",
+    Number: "n",
+    Share: "%",
+    Ratio: "r",
+    Weight: "w",
+    Volume: "v",
+    Money: "m",
+    int: "n",
+    SentenceNumber: SENTENCE,
+}
 UNITS_SAID = ("mm", "cm", "m", "in", "yd", "ml", "l")  # the units that messages have words for
 
 

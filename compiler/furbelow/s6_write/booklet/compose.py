@@ -1,0 +1,124 @@
+"""The booklet of the guides of all sizes."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from furbelow.garment.message import Own
+from furbelow.s6_write.booklet.booklet import Booklet, SizedRow
+from furbelow.s6_write.booklet.cutting import all_bare, ways_to_cut
+from furbelow.s6_write.booklet.operations import sized_parts
+from furbelow.s6_write.booklet.sized import Sized
+from furbelow.s6_write.booklet.sizes import sizes_said
+from furbelow.s6_write.booklet.tables import at_a_glance, bought, measures, plans
+from furbelow.s6_write.booklet.texts import Letters, Version, grouped, versions
+from furbelow.s6_write.guide.guide import Caution, Figure, Guide, ProofLine, Term
+from furbelow.s6_write.words.holes import bare
+from furbelow.s6_write.words.messages import Messages
+
+
+def drawn_of(sizes: Sequence[str]) -> int:
+    """The size that drawings are of: the one in the middle."""
+    return len(sizes) // 2
+
+
+def booklet(
+    guides: Mapping[str, Guide], widths: Sequence[SizedRow], picture: Sequence[Figure], words: Messages
+) -> Booklet:
+    """One booklet of the guides of all sizes, composed with their numbers marked.
+
+    guides: by size, in the order of the spec. widths: see `widths`. picture: of the garment, in the size that is drawn.
+    """
+    words.read("booklet", "pages")
+    sizes, each = tuple(guides), tuple(guides.values())
+    drawn = drawn_of(sizes)
+    sized = Sized(sizes, drawn, words, Letters(len(sizes)))
+    one = each[drawn]
+    ways = ways_to_cut(each)
+    parts = sized_parts([guide.parts for guide in each], sized)
+    told = Booklet(
+        title=one.title,
+        sizes=sizes,
+        drawn=drawn,
+        about=one.about,
+        picture=tuple(_drawn_for(figure, sizes[drawn], words) for figure in picture),
+        glance=at_a_glance(each),
+        plans=plans(each),
+        measuring=all_bare(one.measuring),
+        measures=measures(each),
+        materials=bought(each),
+        widths=tuple(widths),
+        tools=_each_once([[tool.name for tool in guide.tools] for guide in each]),
+        cautions=_cautions(each),
+        ways=ways,
+        parts=parts,
+        numbers=tuple(sized.letters.numbers),
+        key=all_bare(one.key),
+        terms=_terms([guide.terms for guide in each]),
+        afterwards=_terms([guide.afterwards for guide in each]),
+        proofs=tuple(ProofLine(claim, "") for claim in _each_once([[p.claim for p in guide.proofs] for guide in each])),
+        notes=one.notes,
+        rounding=bare(one.rounding),
+        language=one.language,
+        paper=one.paper,
+        imprint=all_bare(one.imprint),
+        cover=one.cover,
+    )
+    return replace(told, content_key=_content_key(told))
+
+
+def whose(booklet: Booklet, words: Messages) -> str:
+    """ "Sizes XS to XL"."""
+    words.read("booklet")
+    said = sizes_said(range(len(booklet.sizes)), booklet.sizes, words)
+    return words.text("booklet-whose", {"sizes": Own(said)})
+
+
+def _drawn_for(figure: Figure, size: str, words: Messages) -> Figure:
+    told = words.text("booklet-drawn-for", {"size": Own(size)})
+    return replace(figure, caption=" ".join(filter(None, (figure.caption, told))))
+
+
+def _each_once(each: Sequence[Sequence[str]]) -> tuple[str, ...]:
+    """The lines of all sizes, in the order of the first that has each; one that is not everybody's says whose it is."""
+    whose: dict[str, list[int]] = {}
+    for at, lines in enumerate(each):
+        for line in dict.fromkeys(map(bare, lines)):
+            whose.setdefault(line, []).append(at)
+    return tuple(
+        line if len(sizes) == len(each) else versions([Version(tuple(sizes), line)]) for line, sizes in whose.items()
+    )
+
+
+def _cautions(each: Sequence[Guide]) -> tuple[Caution, ...]:
+    kinds = {bare(caution.text): caution.kind for guide in each for caution in guide.cautions}
+    lines = [[bare(caution.text) for caution in guide.cautions] for guide in each]
+    return tuple(Caution(kind, line) for line, kind in zip(_each_once(lines), _kinds(lines, kinds), strict=True))
+
+
+def _kinds(lines: Sequence[Sequence[str]], kinds: Mapping[str, str]) -> list[str]:
+    return [kinds[line] for line in dict.fromkeys(line for some in lines for line in some)]
+
+
+def _terms(each: Sequence[Sequence[Term]]) -> tuple[Term, ...]:
+    """Words with what they mean; where the sizes have other meanings, each says whose it is."""
+    meanings: dict[str, dict[int, str]] = {}
+    for at, terms in enumerate(each):
+        for term in terms:
+            meanings.setdefault(bare(term.word), {})[at] = bare(term.meaning)
+    return tuple(Term(word, _meaning(said, len(each))) for word, said in meanings.items())
+
+
+def _meaning(said: Mapping[int, str], sizes: int) -> str:
+    groups = grouped(said, lambda meaning: meaning)
+    if len(groups) == 1 and len(said) == sizes:
+        return next(iter(said.values()))
+    return versions(Version(tuple(group), said[group[0]]) for group in groups)
+
+
+def _content_key(told: Booklet) -> str:
+    text = json.dumps(told, default=vars, sort_keys=True, ensure_ascii=False)
+    return hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest()[:16]

@@ -1,0 +1,131 @@
+"""The operations of several sizes as one: sentences laid beside each other by their messages, numbers by their kinds."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import fields, replace
+
+from furbelow.s6_write.booklet.aligned import aligned
+from furbelow.s6_write.booklet.booklet import SizedOperation, SizedPart, SizedStep
+from furbelow.s6_write.booklet.figures import drawings
+from furbelow.s6_write.booklet.sized import Sized
+from furbelow.s6_write.booklet.texts import Version, grouped, skeleton, versions
+from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
+from furbelow.s6_write.words.holes import bare
+
+_SAME_WORDS, _SAME_MESSAGE = 3, 1
+_STEP_TEXTS = ("text", "check", "tolerance", "remedy", "chain")
+_APART = (
+    *_STEP_TEXTS,
+    "number",
+)  # what is held beside each other by itself; anything else is the same or another version
+
+
+def sized_parts(each: Sequence[Sequence[Part]], sized: Sized) -> tuple[SizedPart, ...]:
+    """each: the parts of every size."""
+    headings = {operation.key: part.title for parts in each for part in parts for operation in part.operations}
+    of_sizes = {at: [operation for part in parts for operation in part.operations] for at, parts in enumerate(each)}
+    told = _Told()
+    found: list[tuple[str, list[SizedOperation]]] = []
+    for place in aligned(of_sizes, lambda one, other: int(one.key == other.key)):
+        operation = _operation(place, sized, told)
+        heading = bare(headings[operation.key])
+        if not found or found[-1][0] != heading:
+            found.append((heading, []))
+        found[-1][1].append(operation)
+    return tuple(SizedPart(title, tuple(operations)) for title, operations in found)
+
+
+class _Told:
+    """What each size has read so far: cautions, and the drawings with their places."""
+
+    def __init__(self) -> None:
+        self.cautions: set[tuple[int, str, str]] = set()
+        self.drawn: dict[tuple[int, str], str] = {}
+
+
+def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> SizedOperation:
+    letters = sized.letters
+    letters.begin()
+    first = each.get(sized.drawn) or next(iter(each.values()))
+    places = _drawn_together(aligned({at: operation.steps for at, operation in each.items()}, _likeness))
+    numbers = {(at, step.number): number for number, place in enumerate(places, 1) for at, step in place.items()}
+    steps = [step for number, place in enumerate(places, 1) for step in _steps(number, place, tuple(each), sized)]
+    cautions = tuple(_cautions({at: operation.cautions for at, operation in each.items()}, sized, told))
+    drawn, drawn_at = drawings(
+        {at: operation.figures for at, operation in each.items()}, first.letter, numbers, sized, told.drawn
+    )
+    minutes = {at: bare(operation.minutes) for at, operation in each.items()}
+    title, aim, number, stop, all_of_it = (
+        letters.told({at: getattr(operation, name) for at, operation in each.items()})
+        for name in ("title", "aim", "number", "stop", "all_of_it")
+    )
+    return SizedOperation(
+        key=first.key,
+        letter=first.letter,
+        title=title,
+        aim=aim,
+        minutes=minutes[min(minutes)] if len(set(minutes.values())) == 1 else "",
+        cautions=cautions,
+        figures=tuple(each.drawn for each in drawn),
+        steps=tuple(replace(step, drawn_at=drawn_at.get(step.number, "")) for step in steps),
+        tip=first.tip,
+        stop=stop,
+        number=number,
+        all_of_it=all_of_it,
+        sizes=sized.whose(tuple(each)),
+        numbers=letters.here(),
+        sized_minutes=tuple(minutes.get(at, "") for at in sized.all),
+        drawings=drawn,
+    )
+
+
+def _likeness(one: GuideStep, other: GuideStep) -> int:
+    if skeleton(one.text) == skeleton(other.text):
+        return _SAME_WORDS
+    return _SAME_MESSAGE if one.message == other.message else 0
+
+
+def _drawn_together(places: Sequence[dict[int, GuideStep]]) -> list[dict[int, GuideStep]]:
+    """Sentences that follow each other and are for different sizes have one number: one stands in the other's stead."""
+    found: list[dict[int, GuideStep]] = []
+    for place in places:
+        if found and not found[-1].keys() & place.keys():
+            found[-1] = dict(sorted({**found[-1], **place}.items()))
+        else:
+            found.append(place)
+    return found
+
+
+def _steps(number: int, place: Mapping[int, GuideStep], whose: Sequence[int], sized: Sized) -> Iterator[SizedStep]:
+    """A sentence for all whose operation it is, or a version for each group of sizes for whom it is one sentence."""
+    groups = grouped(place, _version_of)
+    for version, group in enumerate(groups, 1):
+        steps = {at: place[at] for at in group}
+        first = steps[group[0]]
+        text, check, tolerance, remedy, chain = (
+            sized.letters.lettered({at: getattr(step, name) for at, step in steps.items()}) for name in _STEP_TEXTS
+        )
+        sizes = () if len(group) == len(whose) else tuple(group)
+        values = {each.name: getattr(first, each.name) for each in fields(first)}
+        told = SizedStep(**values, sizes=sizes, version=version)
+        text = versions([Version(sizes, text)]) if sizes else text
+        yield replace(told, number=number, text=text, check=check, tolerance=tolerance, remedy=remedy, chain=chain)
+
+
+def _version_of(step: GuideStep) -> tuple[object, ...]:
+    others = (getattr(step, each.name) for each in fields(step) if each.name not in _APART)
+    return (*(skeleton(getattr(step, name)) for name in _STEP_TEXTS), *others)
+
+
+def _cautions(each: Mapping[int, Sequence[Caution]], sized: Sized, told: _Told) -> Iterator[Caution]:
+    """Each caution before the first operation alone that it concerns, for every size."""
+    new: dict[tuple[str, object], dict[int, str]] = {}
+    for at, cautions in each.items():
+        for caution in cautions:
+            if (at, caution.kind, bare(caution.text)) not in told.cautions:
+                told.cautions.add((at, caution.kind, bare(caution.text)))
+                new.setdefault((caution.kind, skeleton(caution.text)), {})[at] = caution.text
+    for (kind, _), said in new.items():
+        text = sized.letters.lettered(said)
+        yield Caution(kind, text if len(said) == len(each) else versions([Version(tuple(said), text)]))

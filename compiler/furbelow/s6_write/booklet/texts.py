@@ -1,0 +1,132 @@
+"""Texts of a booklet: letters in the place of numbers, and versions for some of the sizes.
+
+A letter stands as the place of its number in the booklet between two signs of the private use of Unicode (plane 16). A
+version begins with the places of its sizes between two such signs and goes on to the next version or to the end. Texts are
+told apart by their kinds of numbers and the words between them; what the numbers are decides which of them get a letter.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from typing import NamedTuple, TypeVar
+
+from furbelow.s6_write.booklet.booklet import SizedNumber
+from furbelow.s6_write.words.holes import Hole, parted
+
+_LETTER, _SIZES, _CLOSE = "\U0010ff02", "\U0010ff03", "\U0010ff04"
+_LETTERS = re.compile(f"{_LETTER}([0-9]+){_CLOSE}")
+_VERSIONS = re.compile(f"{_SIZES}([0-9 ]+){_CLOSE}([^{_SIZES}]*)", re.DOTALL)
+_ANY = re.compile(f"[{_LETTER}{_SIZES}{_CLOSE}]")
+
+T = TypeVar("T")
+Skeleton = tuple[str, ...]
+
+
+class Version(NamedTuple):
+    """sizes: by their places; empty for a text that is the same for all."""
+
+    sizes: tuple[int, ...]
+    text: str
+
+
+def skeleton(text: str) -> Skeleton:
+    """The words of a text, with the kinds of its numbers in their places."""
+    return tuple(part if isinstance(part, str) else f"\0{part.kind}" for part in parted(text))
+
+
+class Letters:
+    """The numbers of a booklet so far, and the letters of the operation that is told now.
+
+    sizes: how many there are.
+    """
+
+    def __init__(self, sizes: int) -> None:
+        self.sizes = sizes
+        self.numbers: list[SizedNumber] = []
+        self._here: dict[tuple[str, tuple[str, ...]], int] = {}
+
+    def begin(self) -> None:
+        """Begin an operation: its letters are a, b, c ... again."""
+        self._here = {}
+
+    def here(self) -> tuple[int, ...]:
+        """The numbers that have a letter in this operation, by their places."""
+        return tuple(self._here.values())
+
+    def told(self, said: Mapping[int, str]) -> str:
+        """One text of those of several sizes, by their places. What is alike but for numbers is one version."""
+        groups = grouped(said, skeleton)
+        if len(groups) == 1:
+            return self.lettered(said)
+        return versions(Version(tuple(group), self.lettered({at: said[at] for at in group})) for group in groups)
+
+    def lettered(self, said: Mapping[int, str]) -> str:
+        """Texts with one skeleton: a letter for each number that differs."""
+        columns = zip(*(parted(text) for text in said.values()), strict=True)
+        return "".join(self._part(dict(zip(said, column, strict=True))) for column in columns)
+
+    def _part(self, parts: Mapping[int, str | Hole]) -> str:
+        first = next(iter(parts.values()))
+        if isinstance(first, str):
+            return first
+        shown = {at: each.shown for at, each in parts.items() if isinstance(each, Hole)}
+        if len(set(shown.values())) == 1:
+            return first.shown
+        values = tuple(shown.get(at, "") for at in range(self.sizes))
+        place = self._here.get((first.kind, values))
+        if place is None:
+            place = self._here[first.kind, values] = len(self.numbers)
+            self.numbers.append(SizedNumber(_nth(len(self._here) - 1), values))
+        return f"{_LETTER}{place}{_CLOSE}"
+
+
+def _nth(number: int) -> str:
+    """a, b ... z, aa, ab ..."""
+    before, last = divmod(number, 26)
+    return (_nth(before - 1) if before else "") + "abcdefghijklmnopqrstuvwxyz"[last]
+
+
+def grouped(said: Mapping[int, T], key: Callable[[T], object]) -> list[list[int]]:
+    """The sizes in groups of those with the same key, each group by its first size."""
+    groups: dict[object, list[int]] = {}
+    for at, each in said.items():
+        groups.setdefault(key(each), []).append(at)
+    return list(groups.values())
+
+
+def versions(each: Iterable[Version]) -> str:
+    """A text with a version for each group of sizes."""
+    return "".join(f"{_SIZES}{' '.join(map(str, version.sizes))}{_CLOSE}{version.text}" for version in each)
+
+
+def versions_of(text: str) -> tuple[Version, ...]:
+    """The versions of a text; one for all where it has none."""
+    found = tuple(Version(tuple(map(int, each[1].split())), each[2]) for each in _VERSIONS.finditer(text))
+    return found or (Version((), text),)
+
+
+def said_for(text: str, size: int, numbers: Sequence[SizedNumber]) -> str:
+    """The text as the guide of one size says it; empty where no version is for it."""
+    told = "".join(version.text for version in versions_of(text) if not version.sizes or size in version.sizes)
+    return with_letters(told, lambda number: numbers[number].values[size])
+
+
+def with_letters(text: str, write: Callable[[int], str]) -> str:
+    """The text with something written for each letter, given the place of its number."""
+    return _LETTERS.sub(lambda found: write(int(found[1])), text)
+
+
+def without_letters(text: str) -> str:
+    """The words of a text alone."""
+    return _LETTERS.sub("", " ".join(version.text for version in versions_of(text))) if is_sized(text) else text
+
+
+def letters_in(text: str) -> tuple[int, ...]:
+    """The numbers that have a letter in the text, by their places in the booklet."""
+    return tuple(int(found[1]) for found in _LETTERS.finditer(text))
+
+
+def is_sized(text: str) -> bool:
+    """Whether the text holds a letter or has versions."""
+    return _ANY.search(text) is not None

@@ -1,0 +1,31 @@
+"""The files of a booklet, by name."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from furbelow.s6_write.booklet.booklet import Booklet
+from furbelow.s6_write.pages.booklet_json import booklet_json
+from furbelow.s6_write.pages.booklet_markdown import booklet_figures, booklet_markdown
+from furbelow.s6_write.pages.booklet_page import booklet_html
+from furbelow.s6_write.pages.own_font import OwnFont
+from furbelow.s6_write.words.messages import Messages
+
+PAGE = "booklet.html"
+
+
+def booklet_files(
+    booklet: Booklet, words: Messages, font: OwnFont | None, *, with_pdf: bool = True
+) -> Mapping[str, bytes]:
+    """The booklet as pages for screen, print and programs, and the figures that they link to."""
+    pages = {
+        PAGE: booklet_html(booklet, words, font),
+        "booklet.md": booklet_markdown(booklet, words),
+        "booklet.json": booklet_json(booklet),
+    }
+    files = {name: page.encode("utf-8") for name, page in pages.items()} | booklet_figures(booklet)
+    if with_pdf:
+        from furbelow.s6_write.pages.booklet_pdf import booklet_pdf  # the typesetter is heavy to load
+
+        files["booklet.pdf"] = booklet_pdf(booklet, words, font)
+    return files

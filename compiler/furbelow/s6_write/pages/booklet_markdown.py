@@ -1,0 +1,77 @@
+"""The booklet as Markdown, with its figures beside it as those of a guide."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from furbelow.garment.message import Own
+from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
+from furbelow.s6_write.booklet.compose import whose
+from furbelow.s6_write.booklet.sizes import sizes_said
+from furbelow.s6_write.booklet.texts import versions_of, with_letters
+from furbelow.s6_write.booklet.where_used import where_used
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.guide.rows import rows
+from furbelow.s6_write.pages.markdown_page import Written, environment_of, escaped, files_of_figures, place_of, prose
+from furbelow.s6_write.pages.prose import visible
+from furbelow.s6_write.words.messages import Messages
+
+
+def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
+    """The page `booklet.md`: numbers that differ by their letters, with a table for each operation."""
+    booklet, words = visible(booklet), words or Messages(booklet.language)
+    words.read("pages", "booklet")
+
+    def said(message: str, **values: str) -> str:
+        return words.text(message, values)
+
+    def only(sizes: Sequence[int], message: str) -> str:
+        return words.text(message, {"sizes": Own(sizes_said(sizes, booklet.sizes, words))})
+
+    def written(text: str) -> str:
+        """A text with its letters and whose each version is, as Markdown."""
+        return " ".join(
+            (f"**{escaped(only(version.sizes, 'booklet-version'))}** " if version.sizes else "")
+            + with_letters(escaped(version.text), lambda at: f"**\\[{booklet.numbers[at].letter}\\]**")
+            for version in versions_of(text)
+        )
+
+    def table(operation: SizedOperation) -> Written:
+        head = f"| {escaped(words.text('booklet-numbers'))} | | {' | '.join(map(escaped, booklet.sizes))} |"
+        lines = [head, "|" + "---|" * (2 + len(booklet.sizes))]
+        for at in operation.numbers:
+            letter, values = booklet.numbers[at].letter, booklet.numbers[at].values
+            shown = " | ".join(escaped(value) or "–" for value in values)
+            lines.append(f"| **\\[{letter}\\]** | {escaped(where_used(operation, at, words))} | {shown} |")
+        return Written("\n".join(lines) if operation.numbers else "")
+
+    text = (
+        environment_of(written)
+        .get_template("booklet.md.j2")
+        .render(
+            booklet=booklet,
+            whose=whose(booklet, words),
+            t=said,
+            prose=prose,
+            rows=rows,
+            place=place_of,
+            only=only,
+            table=table,
+        )
+    )
+    return re.sub(r"\n{3,}", "\n\n", text)
+
+
+def booklet_figures(booklet: Booklet) -> dict[str, bytes]:
+    """Every figure of the booklet as it is on paper, by the name that `booklet.md` links to."""
+    return files_of_figures(_figures(booklet))
+
+
+def _figures(booklet: Booklet) -> Iterator[Figure]:
+    if booklet.cover and booklet.cover.picture:
+        yield booklet.cover.picture
+    yield from booklet.picture
+    for operation in booklet.operations:
+        yield from operation.figures
+    yield from (figure for figure in (booklet.measuring, booklet.key) if figure is not None)

@@ -1,0 +1,131 @@
+"""The booklet as a PDF for paper and for screen readers (PDF/UA-1)."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import asdict, replace
+from typing import Any, cast
+
+from furbelow.garment.message import Own
+from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
+from furbelow.s6_write.booklet.compose import whose
+from furbelow.s6_write.booklet.sizes import sizes_said
+from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
+from furbelow.s6_write.booklet.where_used import where_used
+from furbelow.s6_write.pages.own_font import OwnFont
+from furbelow.s6_write.pages.pdf import as_set, set_on_paper, with_heads
+from furbelow.s6_write.pages.prose import blocks, each_text, set_ready
+from furbelow.s6_write.words.messages import Messages
+
+_LETTER, _VERSION, _CLOSE = "\U0010ff02", "\U0010ff03", "\U0010ff04"  # as `booklet.typ` looks for them
+_FIXED = (
+    "page-buy",
+    "page-cautions",
+    "page-check",
+    "page-choose-size",
+    "page-contents",
+    "page-colon",
+    "page-cut",
+    "page-cut-sizes-are",
+    "page-cutting",
+    "page-depth",
+    "page-finished",
+    "page-glance",
+    "page-kept",
+    "page-length",
+    "page-letter",
+    "page-material",
+    "page-measurement",
+    "page-notes",
+    "page-on-sheet",
+    "page-piece",
+    "page-remedy",
+    "page-the-number",
+    "page-tools",
+    "page-materials",
+    "page-what",
+    "page-whole",
+    "page-whole-told",
+    "page-words",
+    "booklet-cut-told",
+    "booklet-how",
+    "booklet-measure-told",
+    "booklet-numbers",
+    "booklet-proved",
+    "booklet-ring",
+    "booklet-widths",
+    "booklet-widths-told",
+)
+
+
+def booklet_pdf(booklet: Booklet, words: Messages | None = None, font: OwnFont | None = None) -> bytes:
+    """The file `booklet.pdf`, the same bytes for the same booklet. words, font: as for the guide's."""
+    words = words or Messages(booklet.language)
+    words.read("pages", "booklet")
+    shown = set_ready(booklet)
+    given = {
+        "guide": _values(shown, words),
+        "author": shown.author or (),
+        "described": shown.terms_of_use or None,
+        "paper": booklet.paper,
+        "rounded": words.text("page-rounded", {"rounding": shown.rounding}),
+        "end": words.text("page-end", {"key": shown.content_key}),
+    }
+    return set_on_paper("booklet.typ", given, words, _FIXED, font, _LETTER + _VERSION + _CLOSE)
+
+
+def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
+    """The booklet as plain values: letters and versions as the template finds them, Markdown read."""
+
+    def named(sizes: Sequence[int], message: str) -> str:
+        return words.text(message, {"sizes": Own(sizes_said(sizes, shown.sizes, words))})
+
+    def told(text: str) -> str:
+        if not is_sized(text):
+            return text
+        return " ".join(
+            (f"{_VERSION}{named(version.sizes, 'booklet-version')}{_CLOSE} " if version.sizes else "")
+            + with_letters(version.text, lambda number: f"{_LETTER}{shown.numbers[number].letter}{_CLOSE}")
+            for version in versions_of(text)
+        )
+
+    # The drawings of single sizes are for the screen.
+    slim = replace(
+        shown,
+        ways=tuple(replace(way, cut=tuple(map(_on_paper, way.cut))) for way in shown.ways),
+        parts=tuple(replace(part, operations=tuple(map(_on_paper, part.operations))) for part in shown.parts),
+    )
+    values = asdict(cast(Booklet, each_text(slim, told)))
+    values["about"], values["notes"] = (
+        [asdict(block) for block in blocks(text)] for text in (shown.about, shown.notes)
+    )
+    set_values = [
+        *(operation for way in values["ways"] for operation in way["cut"]),
+        *(operation for part in values["parts"] for operation in part["operations"]),
+    ]
+    of_paper = cast(Booklet, each_text(slim, told)).operations
+    for operation, whole, lettered in zip(set_values, of_paper, shown.operations, strict=True):
+        as_set(operation, whole, words)
+        operation["table"] = [
+            {
+                "letter": shown.numbers[number].letter,
+                "where": where_used(lettered, number, words),
+                "values": shown.numbers[number].values,
+            }
+            for number in whole.numbers
+        ]
+        operation["only"] = named(whole.sizes, "booklet-only") if whole.sizes and not whole.cut_for else ""
+    with_heads(values["cautions"], words)
+    for way, cut in zip(values["ways"], shown.ways, strict=True):
+        way["whose"] = named(cut.sizes, "booklet-cut-for") if cut.sizes else words.text("booklet-cut-all")
+    for plan, sittings in zip(values["plans"], shown.plans, strict=True):
+        sized = named(sittings.sizes, "booklet-plan-for") if sittings.sizes else ""
+        plan["title"] = sized or words.text("page-plan", {"sittings": sittings.sittings[-1].number})
+    # The foot of the sheet has the letters of all work.
+    values["cut"] = values["ways"][0]["cut"] if values["ways"] else []
+    values["wearer"] = whose(shown, words)
+    return values
+
+
+def _on_paper(operation: SizedOperation) -> SizedOperation:
+    return replace(operation, drawings=())

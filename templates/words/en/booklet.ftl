@@ -1,0 +1,33 @@
+# A booklet: one guide for all sizes of a spec.
+
+booklet-whose = Sizes { $sizes }
+booklet-range = { $first } to { $last }
+# Before a text that is for some sizes.
+booklet-version = { $sizes }:
+booklet-only = For { $sizes } only.
+
+booklet-how = Choose your size by your measures and ring it in every table. Where a letter stands in a sentence, your number stands behind that letter in the table of the work, in the column of your size. Write it on the line before you begin.
+booklet-measure-told = Over thin clothes, the tape level and not tight, another person reading it. Take the size that your measures come nearest to; if they differ by more than a centimetre or two, have a guide made for you.
+booklet-ring = Ring your size
+booklet-numbers = Your numbers
+booklet-in-head = head
+booklet-in-drawing = drawing
+
+booklet-cut-for = Cutting, { $sizes }
+booklet-cut-all = Cutting, every size
+booklet-cut-told = Each size is cut by its own plan. Find yours and pass over the others.
+booklet-plan-for = Plan of the sittings, { $sizes }
+booklet-width = { $cloth }, { $width } wide
+booklet-widths = The same cloth by its width
+booklet-widths-told = The cutting is planned for the width in the list above. For another width have the guide of your size made.
+
+booklet-drawn-for = Drawn for size { $size }.
+booklet-drawn-of = This is for { $sizes }.
+
+booklet-proved = Every size was proved before it was written.
+
+# On the screen, where a size is chosen and its numbers stand in the sentences.
+booklet-choose = Your size
+booklet-every = All sizes
+booklet-chosen = Size { $size }: its numbers stand in the sentences, and what is not for it is hidden.
+booklet-not-chosen = Choose your size, and its numbers stand in the sentences. The choice is kept on this device alone.

@@ -1,0 +1,33 @@
+# Un cuaderno: una sola guía para todas las tallas de un modelo.
+
+booklet-whose = Tallas { $sizes }
+booklet-range = { $first } a { $last }
+# Delante de un texto que vale para algunas tallas.
+booklet-version = { $sizes }:
+booklet-only = Solo para { $sizes }.
+
+booklet-how = Elige tu talla por tus medidas y rodéala con un círculo en cada tabla. Donde una frase lleva una letra, tu número está detrás de esa letra en la tabla de la operación, en la columna de tu talla. Escríbelo en la línea antes de empezar.
+booklet-measure-told = Sobre ropa fina, con la cinta horizontal y sin apretar; que otra persona lea. Toma la talla a la que más se acercan tus medidas; si difieren en más de uno o dos centímetros, pide que te hagan una guía.
+booklet-ring = Rodea tu talla
+booklet-numbers = Tus números
+booklet-in-head = encabezado
+booklet-in-drawing = dibujo
+
+booklet-cut-for = Corte, { $sizes }
+booklet-cut-all = Corte, todas las tallas
+booklet-cut-told = Cada talla se corta según su propio plan. Busca el tuyo y pasa por alto los demás.
+booklet-plan-for = Plan de las sesiones, { $sizes }
+booklet-width = { $cloth }, de { $width } de ancho
+booklet-widths = La misma tela según su ancho
+booklet-widths-told = El corte está previsto para el ancho de la lista de arriba. Para otro ancho pide la guía de tu talla.
+
+booklet-drawn-for = Dibujado para la talla { $size }.
+booklet-drawn-of = Esto vale para { $sizes }.
+
+booklet-proved = Cada talla se ha probado antes de escribirse.
+
+# En la pantalla, donde se elige una talla y sus números entran en las frases.
+booklet-choose = Tu talla
+booklet-every = Todas las tallas
+booklet-chosen = Talla { $size }: sus números están en las frases, y lo que no es para ella queda oculto.
+booklet-not-chosen = Elige tu talla y sus números entran en las frases. La elección queda solo en este dispositivo.

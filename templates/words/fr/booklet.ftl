@@ -1,0 +1,33 @@
+# Un livret : un seul guide pour toutes les tailles d’un modèle.
+
+booklet-whose = Tailles { $sizes }
+booklet-range = { $first } à { $last }
+# Devant un texte qui vaut pour certaines tailles.
+booklet-version = { $sizes }{ "\u00A0" }:
+booklet-only = Pour { $sizes } seulement.
+
+booklet-how = Choisis ta taille d’après tes mesures et entoure-la dans chaque tableau. Là où une phrase porte une lettre, ton nombre se trouve derrière cette lettre dans le tableau de l’opération, dans la colonne de ta taille. Écris-le sur la ligne avant de commencer.
+booklet-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Prends la taille dont tes mesures sont le plus proches ; si elles s’en écartent de plus d’un ou deux centimètres, fais faire un guide pour toi.
+booklet-ring = Entoure ta taille
+booklet-numbers = Tes nombres
+booklet-in-head = en-tête
+booklet-in-drawing = dessin
+
+booklet-cut-for = Coupe, { $sizes }
+booklet-cut-all = Coupe, toutes les tailles
+booklet-cut-told = Chaque taille se coupe d’après son propre plan. Cherche le tien et passe les autres.
+booklet-plan-for = Plan des séances, { $sizes }
+booklet-width = { $cloth }, en { $width } de large
+booklet-widths = Le même tissu selon sa largeur
+booklet-widths-told = La coupe est prévue pour la largeur de la liste ci-dessus. Pour une autre largeur, fais faire le guide de ta taille.
+
+booklet-drawn-for = Dessiné pour la taille { $size }.
+booklet-drawn-of = Ceci vaut pour { $sizes }.
+
+booklet-proved = Chaque taille a été prouvée avant d’être écrite.
+
+# À l’écran, où l’on choisit une taille et où ses nombres entrent dans les phrases.
+booklet-choose = Ta taille
+booklet-every = Toutes les tailles
+booklet-chosen = Taille { $size }{ "\u00A0" }: ses nombres sont dans les phrases, et ce qui n’est pas pour elle est caché.
+booklet-not-chosen = Choisis ta taille, et ses nombres entrent dans les phrases. Ce choix ne reste que sur cet appareil.
