@@ -15,7 +15,7 @@
 
   const unversioned = (text) => text.replace(/~c?[0-9]+/g, "");
   const cut_to = (size) => {
-    const { numbers, done, named, chosen } = document.getElementById("choose").dataset;
+    const { numbers, done, named, chosen, briefs } = document.getElementById("choose").dataset;
     const isHers = (each) => each.dataset.for.split(" ").includes(size);
     for (const each of document.querySelectorAll("[data-for]")) {
       if (!isHers(each)) (each.closest(".sentence") && each.closest(".step") || each).remove();
@@ -32,16 +32,28 @@
     for (const name of ["id", "value", "aria-labelledby", "for"]) {
       for (const each of document.querySelectorAll(`main [${name}*="~"]`)) each.setAttribute(name, unversioned(each.getAttribute(name)));
     }
-    for (const own of document.querySelectorAll(`template[data-size="${size}"]`)) {
-      const figure = document.getElementById(own.dataset.figure);
+    for (const name of new Set([...document.querySelectorAll("template")].map((each) => each.dataset.figure))) {
+      const figure = document.getElementById(name);
       if (!figure) continue;
+      const own = document.querySelector(`template[data-figure="${name}"][data-size="${size}"]`);
+      if (!own) {
+        figure.remove();
+        continue;
+      }
       const sheet = figure.querySelector(".sheet");
       sheet.replaceChildren(own.content.cloneNode(true));
       sheet.setAttribute("aria-label", own.dataset.alt);
       const caption = figure.querySelector("figcaption");
       if (caption) caption.textContent = own.dataset.caption;
     }
-    for (const each of document.querySelectorAll(`[data-column="${size}"]`)) each.classList.add("hers");
+    // The size chart stays whole: who looks there asks whether the choice was right.
+    for (const each of document.querySelectorAll("[data-column]")) {
+      if (each.dataset.column === size) each.classList.add("hers");
+      else if (!each.closest(".measures")) each.remove();
+    }
+    const brief = document.getElementById("brief");
+    brief.textContent = JSON.parse(briefs)[size];
+    brief.hidden = !brief.textContent;
     const told = JSON.parse(done)[size];
     document.getElementById("bar").dataset.done = JSON.stringify(told);
     document.getElementById("far").max = told.length - 1;

@@ -40,6 +40,7 @@ class SizedRow:
     label: str
     values: tuple[str, ...]
     below: str = ""
+    name: str = ""  # of a fact, as in a guide
 
 
 @dataclass(frozen=True)

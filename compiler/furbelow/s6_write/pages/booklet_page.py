@@ -16,7 +16,7 @@ from furbelow.s6_write.booklet.where_used import where_used
 from furbelow.s6_write.guide.guide import GuideStep
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.own_font import OwnFont
-from furbelow.s6_write.pages.page import key_of, rendered
+from furbelow.s6_write.pages.page import BRIEF, key_of, rendered
 from furbelow.s6_write.pages.prose import each_text, set_ready
 from furbelow.s6_write.words.messages import Messages
 
@@ -90,6 +90,10 @@ def booklet_html(booklet: Booklet, words: Messages | None = None, font: OwnFont 
         # For the script, which knows no grammar, what it may have to say for each size.
         done=[
             [words.text("page-done", {"done": done, "steps": count}) for done in range(count + 1)] for count in counts
+        ],
+        # What is asked first, where the first screen of a telephone shows it.
+        briefs=[
+            " · ".join(row.values[at] for row in booklet.glance if row.name in BRIEF) for at in range(len(sizes))
         ],
         named=[words.text("page-size", {"size": Own(size)}) for size in sizes],
         chosen=[words.text("booklet-chosen", {"size": Own(size)}) for size in sizes],
