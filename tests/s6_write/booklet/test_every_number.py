@@ -99,7 +99,12 @@ def test_each_size_has_its_own_drawings_with_the_words_of_its_guide(demo: str) -
     """Callouts aside, which bear the numbers of the booklet."""
     made = booklet(demo)
     for size, guide in enumerate(guides(demo)):
-        drawn = {figure.alt for operation in guide.operations for figure in operation.figures if not operation.key.startswith("cut-")}
+        drawn = {
+            figure.alt
+            for operation in guide.operations
+            for figure in operation.figures
+            if not operation.key.startswith("cut-")
+        }
         own: set[str] = set()
         for part in made.parts:
             for operation in part.operations:

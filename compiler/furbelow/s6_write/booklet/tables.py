@@ -26,7 +26,9 @@ def at_a_glance(each: Sequence[Guide]) -> tuple[SizedRow, ...]:
             if fact.name != _WHO:
                 facts.setdefault(fact.name, {})[at] = fact
     return tuple(
-        SizedRow(_first(said).label, tuple(bare(said[at].value) if at in said else "" for at in range(len(each))), name=name)
+        SizedRow(
+            _first(said).label, tuple(bare(said[at].value) if at in said else "" for at in range(len(each))), name=name
+        )
         for name, said in facts.items()
     )
 

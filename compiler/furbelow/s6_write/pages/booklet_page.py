@@ -92,9 +92,7 @@ def booklet_html(booklet: Booklet, words: Messages | None = None, font: OwnFont 
             [words.text("page-done", {"done": done, "steps": count}) for done in range(count + 1)] for count in counts
         ],
         # What is asked first, where the first screen of a telephone shows it.
-        briefs=[
-            " · ".join(row.values[at] for row in booklet.glance if row.name in BRIEF) for at in range(len(sizes))
-        ],
+        briefs=[" · ".join(row.values[at] for row in booklet.glance if row.name in BRIEF) for at in range(len(sizes))],
         named=[words.text("page-size", {"size": Own(size)}) for size in sizes],
         chosen=[words.text("booklet-chosen", {"size": Own(size)}) for size in sizes],
         of_person=False,

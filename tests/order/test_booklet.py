@@ -1,0 +1,90 @@
+"""A booklet is made of sizes that are all sound, or not at all."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from pathlib import Path
+
+import pytest
+from furbelow.verbs.command import run
+
+SPECS = Path(__file__).parents[2] / "specs"
+FOXGLOVE = str(SPECS / "foxglove.yaml")
+
+
+def make(folder: Path, *more: str, spec: str = FOXGLOVE) -> int:
+    return run(["make", spec, "--booklet", "--no-pdf", "--out", str(folder / "out"), *more])
+
+
+def test_one_page_for_all_sizes_with_its_drawings_and_the_list(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert make(tmp_path) == 0
+    told = capsys.readouterr()
+    assert told.err == ""
+    assert "booklet.html" in told.out
+    names = {path.name for path in (tmp_path / "out").iterdir()}
+    assert names >= {"booklet.html", "booklet.md", "booklet.json", "materials.csv", "figures"}
+    text = (tmp_path / "out" / "booklet.md").read_text(encoding="utf-8")
+    linked = {part.partition(")")[0] for part in text.split("](")[1:] if part.startswith("figures/")}
+    assert linked
+    assert all((tmp_path / "out" / name).is_file() for name in linked)
+    rows = list(csv.reader(io.StringIO((tmp_path / "out" / "materials.csv").read_text(encoding="utf-8-sig"))))
+    assert {size for row in rows[1:] for size in row if size in "ABCDE"} >= set("ABCDE")
+    # What is there already is made again without a word.
+    assert make(tmp_path) == 0
+
+
+def test_where_a_size_is_not_sound_it_is_told_and_nothing_is_written(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    text = Path(FOXGLOVE).read_text(encoding="utf-8")
+    # A body of which the slip is longer than the legs: only the first size is like that.
+    spoiled = text.replace("waist_girth: 64 cm,  hip_girth: 90 cm", "waist_girth: 64 cm,  hip_girth: 900 cm")
+    assert spoiled != text
+    spec = tmp_path / "spoiled.yaml"
+    spec.write_text(spoiled, encoding="utf-8")
+    assert make(tmp_path, spec=str(spec)) == 1
+    assert "error FB" in capsys.readouterr().err
+    assert not (tmp_path / "out").exists()
+
+
+@pytest.mark.parametrize(
+    ("more", "said"),
+    [
+        (["--size", "A"], "--booklet goes with neither --size nor --wearer"),
+        (["--every-size"], "--booklet does not go with --every-size"),
+        (["--reasons", "--recut"], "--booklet does not go with --reasons, --recut"),
+    ],
+)
+def test_what_it_does_not_go_with_is_told(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], more: list[str], said: str
+) -> None:
+    assert make(tmp_path, *more) == 2
+    assert said in capsys.readouterr().err
+    assert not (tmp_path / "out").exists()
+
+
+def test_one_size_is_no_booklet(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    lines = Path(FOXGLOVE).read_text(encoding="utf-8").splitlines()
+    spec = tmp_path / "one.yaml"
+    kept = [line for line in lines if not line.startswith(("  B: {", "  C: {", "  D: {", "  E: {"))]
+    spec.write_text("\n".join(kept) + "\n", encoding="utf-8")
+    assert make(tmp_path, spec=str(spec)) == 2
+    assert "has one size; make its guide with --size" in capsys.readouterr().err
+
+
+def test_without_measures_no_body_is_told(tmp_path: Path) -> None:
+    assert make(tmp_path, "--no-measures") == 0
+    told = json.loads((tmp_path / "out" / "booklet.json").read_text(encoding="utf-8"))
+    assert (told["measures"], told["measuring"], told["picture"]) == ([], None, [])
+
+
+def test_a_guide_is_not_written_over_by_a_booklet(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    out = str(tmp_path / "out")
+    assert run(["make", FOXGLOVE, "--size", "A", "--no-pdf", "--out", out]) == 0
+    assert make(tmp_path) == 1
+    assert "error FB657" in capsys.readouterr().err
+    assert not (tmp_path / "out" / "booklet.html").exists()
