@@ -66,11 +66,16 @@ def _renumbered(figure: Figure, at: int, numbers: Renumbered) -> Figure:
     """The numbers of sentences as the booklet has them."""
 
     def called(text: str) -> str:
-        return "".join(part if isinstance(part, str) else _called(part, at, numbers) for part in parted(text))
+        return called_anew(text, at, numbers)
 
     svg = _TEXT.sub(lambda text: _line(text, called(text[6])) if SENTENCE in text[6] else text[0], figure.svg)
     shows = tuple(numbers.get((at, each), each) for each in figure.shows)
     return replace(figure, svg=svg, alt=called(figure.alt), caption=called(figure.caption), shows=shows)
+
+
+def called_anew(text: str, at: int, numbers: Renumbered) -> str:
+    """A text of a size with the numbers of sentences as the booklet has them; the others stay marked."""
+    return "".join(part if isinstance(part, str) else _called(part, at, numbers) for part in parted(text))
 
 
 def _called(part: Hole, at: int, numbers: Renumbered) -> str:

@@ -7,7 +7,7 @@ from dataclasses import fields, replace
 
 from furbelow.s6_write.booklet.aligned import aligned
 from furbelow.s6_write.booklet.booklet import SizedOperation, SizedPart, SizedStep
-from furbelow.s6_write.booklet.figures import drawings
+from furbelow.s6_write.booklet.figures import Renumbered, called_anew, drawings
 from furbelow.s6_write.booklet.sized import Sized
 from furbelow.s6_write.booklet.texts import Version, grouped, skeleton, versions
 from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
@@ -50,6 +50,7 @@ def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> Size
     first = each.get(sized.drawn) or next(iter(each.values()))
     places = _drawn_together(aligned({at: operation.steps for at, operation in each.items()}, _likeness))
     numbers = {(at, step.number): number for number, place in enumerate(places, 1) for at, step in place.items()}
+    places = [{at: _called_anew(step, at, numbers) for at, step in place.items()} for place in places]
     steps = [step for number, place in enumerate(places, 1) for step in _steps(number, place, tuple(each), sized)]
     cautions = tuple(_cautions({at: operation.cautions for at, operation in each.items()}, sized, told))
     drawn, drawn_at = drawings(
@@ -78,6 +79,12 @@ def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> Size
         sized_minutes=tuple(minutes.get(at, "") for at in sized.all),
         drawings=drawn,
     )
+
+
+def _called_anew(step: GuideStep, at: int, numbers: Renumbered) -> GuideStep:
+    """The step with the sentences that it names called as in the booklet."""
+    text, check, tolerance, remedy, chain = (called_anew(getattr(step, name), at, numbers) for name in _STEP_TEXTS)
+    return replace(step, text=text, check=check, tolerance=tolerance, remedy=remedy, chain=chain)
 
 
 def _likeness(one: GuideStep, other: GuideStep) -> int:

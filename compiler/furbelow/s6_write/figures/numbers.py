@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from furbelow.s6_write.words.holes import SentenceNumber
+from furbelow.s6_write.words.holes import MarkedNumber
 from furbelow.s6_write.words.said_step import SaidAction
 
 
@@ -26,7 +26,7 @@ class Numbers:
         found = next((number for number, action in enumerate(self.actions, self.first) if action.mark in marks), None)
         if found is not None and found not in self.called:
             self.called.append(found)
-        return SentenceNumber(found) if found is not None and self.marked else found
+        return MarkedNumber(found) if found is not None and self.marked else found
 
     def taken(self) -> tuple[int, ...]:
         """The numbers called since they were last taken, the first first."""

@@ -16,6 +16,7 @@ from furbelow.s6_write.guide.own_pictures import own_figures
 from furbelow.s6_write.guide.reasons import numbers_of
 from furbelow.s6_write.guide.stops import stops
 from furbelow.s6_write.guide.times import duration
+from furbelow.s6_write.words.holes import SentenceNumber
 from furbelow.s6_write.words.said_step import SaidAction, SaidStep
 from furbelow.s6_write.words.words import Words
 
@@ -70,6 +71,7 @@ def _with_runs(actions: Sequence[SaidAction], words: Words) -> list[SaidAction]:
         while last + 1 < len(told) and told[last + 1].run:
             last += 1
         if last > at:
-            said = words.text("run-of-sentences", {"first": at + 1, "last": last + 1, "copies": action.copies})
+            ends = {"first": SentenceNumber(at + 1), "last": SentenceNumber(last + 1)}
+            said = words.text("run-of-sentences", {**ends, "copies": action.copies})
             told[at] = action._replace(chain=said)
     return told

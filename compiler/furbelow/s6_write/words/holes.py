@@ -23,7 +23,11 @@ class Hole(NamedTuple):
 
 
 class SentenceNumber(int):
-    """The number of a sentence, written marked: what is called 3 for one size may be called 4 in the booklet."""
+    """The number of a sentence: what is called 3 for one size may be called 4 in the booklet."""
+
+
+class MarkedNumber(SentenceNumber):
+    """That number where it is drawn, written marked."""
 
     def __str__(self) -> str:
         return hole(SENTENCE, repr(int(self)))

@@ -32,7 +32,7 @@ from furbelow.garment.message import (
 from furbelow.garment.phrasing import Phrasing, share_digits
 from furbelow.measure.measure_text import show_decimal, show_volume
 from furbelow.s3_rehearse.weight import show_weight
-from furbelow.s6_write.words.holes import SENTENCE, SentenceNumber, hole
+from furbelow.s6_write.words.holes import SENTENCE, MarkedNumber, SentenceNumber, hole
 from furbelow.s6_write.words.messages import Messages, named, value_of, whole
 
 _INCH = Fraction("25.4")
@@ -195,6 +195,7 @@ _MARKED: Mapping[type, str] = {
     Money: "m",
     int: "n",
     SentenceNumber: SENTENCE,
+    MarkedNumber: SENTENCE,
 }
 UNITS_SAID = ("mm", "cm", "m", "in", "yd", "ml", "l")  # the units that messages have words for
 
