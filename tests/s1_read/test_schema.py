@@ -13,14 +13,16 @@ from furbelow.measure.formula_parser import LONGEST_FORMULA
 from furbelow.s1_read.lower_steps import SIDES
 from furbelow.s1_read.schema_check import load_schema, schema_faults
 from furbelow.s1_read.schema_walk import Schema, foreign_keywords, resolved
+from furbelow.s1_read.used_files import library_schema
 from furbelow.s1_read.yaml_tree import read_tree
 from furbelow.techniques import techniques
-from furbelow.upkeep.step_schema import schema_text
+from furbelow.upkeep.step_schema import library_text, schema_text
 from jsonschema import Draft202012Validator
 
 ROOT = Path(__file__).parents[2]
 SCHEMAS = (
     "garment.schema.json",
+    "library.schema.json",
     "wearer.schema.json",
     "workroom.schema.json",
     "swatch.schema.json",
@@ -76,6 +78,15 @@ def test_every_example_is_as_its_rule_asks(name: str) -> None:
 def test_the_garment_schema_is_fresh() -> None:
     written = (ROOT / "schemas" / "garment.schema.json").read_text(encoding="utf-8")
     assert written == schema_text(techniques()), "run: python -m furbelow.upkeep.step_schema"
+
+
+def test_the_schema_of_libraries_is_fresh_and_takes_what_the_reader_takes() -> None:
+    written = (ROOT / "schemas" / "library.schema.json").read_text(encoding="utf-8")
+    assert written == library_text(techniques()), "run: python -m furbelow.upkeep.step_schema"
+    file, read = load_schema("library.schema.json"), library_schema(load_schema("garment.schema.json"))
+    assert file["properties"] == read["properties"]
+    assert set(file["$defs"]) < set(read["$defs"])
+    assert "step" not in file["$defs"]
 
 
 def test_every_technique_and_its_parameters_are_keys() -> None:

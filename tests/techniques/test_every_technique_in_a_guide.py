@@ -33,6 +33,8 @@ SUPPLIES += (
     "  zip: {kind: zip, about: dress zip, length: 22 cm, price: 2 EUR}\n  petersham: {kind: trim, width: 25 mm}\n"
 )
 SUPPLIES += "  ring: {kind: fastening, about: small ring}\n"
+SUPPLIES += "  narrow_elastic: {kind: elastic, width: 6 mm, stretch: 100%}\n"
+SUPPLIES += "  eyelet: {kind: fastening, width: 8 mm, price: 0.10 EUR}\n"
 SUPPLIES += "  fusible: {kind: interfacing, width: 90 cm, price: 3 EUR/m}\n"
 
 GARMENTS: Mapping[str, tuple[str, str]] = {
@@ -59,6 +61,7 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - pleats: {edge: skirt.top, length: waistband.length, kind: box, count: 12}
         - hang loops: {edge: skirt.top, tape: ribbon}
         - fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm, fasten: hook and bar}
+        - fastening: {edge: skirt.top, by: button and buttonhole, count: 2}
         - press: {piece: skirt}""",
     ),
     "an apron": (
@@ -214,6 +217,60 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - insert elastic: {elastic: elastic, into: band, length: waist_girth - 10 cm, cut: long}
         - close gap: {of: band}
         - starch: {piece: layer, with: starch, dry: on a form}""",
+    ),
+    "a skirt on a cord out of its band": (
+        """skirt: {from: lawn, length: 120 cm, depth: 60 cm}
+        waistband: {from: lawn, length: 120 cm, depth: 25 mm}""",
+        """- eyelets: {in: waistband, as: metal eyelets, with: eyelet, backing: fusible}
+        - neaten: {edge: [skirt.start, skirt.end]}
+        - join ends: {of: skirt, gap: 12 cm, gap below top: 20 cm}
+        - close gap: {of: skirt.ends}
+        - narrow hem: {edge: skirt.bottom}
+        - join ends: {of: waistband}
+        - band casing: {band: waistband, to: skirt.top}
+        - drawstring: {cord: cord, into: waistband, ends: 5 cm}""",
+    ),
+    "a child's skirt on elastic that buttons": (
+        """skirt: {from: lawn, length: 120 cm, depth: 40 cm}
+        band: {from: lawn, length: 120 cm, depth: 27 mm}""",
+        """- french seam: {of: skirt}
+        - narrow hem: {edge: skirt.bottom}
+        - neaten: {edge: [band.start, band.end]}
+        - join ends: {of: band}
+        - band casing: {band: band, to: skirt.top, gap in: seam}
+        - adjustable elastic: {elastic: elastic, into: band, length: waist_girth - 8 cm}""",
+    ),
+    "a skirt with a piped and ruffled seam": (
+        """yoke: {from: lawn, length: 120 cm, depth: 18 cm}
+        skirt: {from: lawn, length: 120 cm, depth: 45 cm}
+        frill: {from: lawn, length: 130 cm, depth: 6 cm}
+        cover: {from: lawn, length: 120 cm, depth: 16 mm}""",
+        """- french seam: {of: yoke}
+        - french seam: {of: skirt}
+        - french seam: {of: frill}
+        - rolled hem: {edge: frill.bottom}
+        - gather: {edge: frill.top, to: yoke.bottom}
+        - bias strip: {piece: cover}
+        - join ends: {of: cover}
+        - piping: {strip: cover, cord: cord, in: yoke.bottom}
+        - catch in: {strip: frill.top, in: yoke.bottom}
+        - attach: {edge: skirt.top, to: yoke.bottom}
+        - neaten: {seam: skirt.top}
+        - narrow hem: {edge: skirt.bottom}
+        - folded casing: {edge: yoke.top, depth: 25 mm}
+        - insert elastic: {elastic: elastic, into: yoke.top, length: waist_girth - 8 cm}
+        - close gap: {of: yoke.top}""",
+    ),
+    "a skirt on three rows of elastic": (
+        """skirt: {from: lawn, length: 120 cm, depth: 60 cm}
+        band: {from: lawn, length: 120 cm, depth: 32 mm}""",
+        """- french seam: {of: skirt}
+        - narrow hem: {edge: skirt.bottom}
+        - join ends: {of: band}
+        - band casing: {band: band, to: skirt.top}
+        - divide casing: {of: band, channels: 3}
+        - insert elastic: {elastic: narrow_elastic, into: band, length: waist_girth - 8 cm}
+        - close gap: {of: band}""",
     ),
     "a hemmed petticoat": (
         """slip: {from: lawn, length: 120 cm, depth: 60 cm}

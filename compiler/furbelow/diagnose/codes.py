@@ -121,6 +121,7 @@ CODES: dict[str, str] = {
     "FB362": "an amount in a technique of the maker's own is no plain one",
     "FB363": "a technique of the maker's own does not find what it needs",
     "FB364": "a technique of the maker's own has a key that means nothing for what it works on",
+    "FB371": "what is laid in a seam does not go with that seam",
     # rehearse: steps that can't be carried out
     "FB301": "a stack is used before its layers are stacked",
     "FB302": "an edge is worked on after it was finished, or after it went into a stack",
@@ -186,6 +187,7 @@ CODES: dict[str, str] = {
     "FB435": "ends of cord or ribbon for a grown-up are on a child's size",
     "FB436": "a row does not cover the seam that it is to cover",
     "FB437": "a zip is too short for its opening",
+    "FB440": "a gap in a seam is left open",
     # cut
     "FB501": "a piece is too wide for every width that the cloth is offered in",
     "FB502": "a cloth can't be cut with so few joins or sections",

@@ -108,6 +108,14 @@ class Seam(NamedTuple):
     gap: SeamGap | None = None
     slit: Fraction = Fraction(0)
     topstitched_slit: bool = False
+    together: bool = False  # both margins are neatened as one, so that it can't be pressed open
+
+
+class Holes(NamedTuple):
+    """Two holes in the outer layer of a casing, for the ends of its cord: what they are, and how long or wide, in mm."""
+
+    kind: str
+    size: Fraction
 
 
 class Casing(NamedTuple):
@@ -125,7 +133,15 @@ class Casing(NamedTuple):
     elastic_length: Fraction = Fraction(0)  # of the closed loop at rest; as it is cut while the casing is flat
     cord: str = ""
     flat: bool = False
-    in_seam: bool = False  # the gap is opened in an upright seam of the band, across the channel
+    in_seam: bool = False  # the gap is unpicked in an upright seam, across the channel
+    holes: Holes | None = None  # then there is no gap
+    channels: int = 1  # each `width` wide; rows of stitches lie between them
+    buttoned: bool = False  # the end of its elastic comes out of the gap and is buttoned on
+
+    @property
+    def left_open(self) -> Fraction:
+        """How much its row leaves open."""
+        return Fraction(0) if self.in_seam else self.gap
 
 
 class Opening(NamedTuple):
@@ -194,6 +210,7 @@ class Bench(NamedTuple):
     edges: Mapping[str, Edge]
     seams: Mapping[str, Seam] = {}
     casings: Mapping[str, Casing] = {}
+    holes: Mapping[str, Holes] = {}  # by the name of the casing to come
     openings: Mapping[str, Opening] = {}
     units: Mapping[str, str] = {}  # piece -> the first piece of its unit
     layered: Mapping[str, str] = {}  # edge -> the stack it lies in

@@ -62,8 +62,8 @@ class Occupant(NamedTuple):
 
     @property
     def across(self) -> bool:
-        """It lies at an end of the piece and runs down it; what is sewn on or taken in in the middle does not."""
-        return self.along is not None and self.kind not in (Lies.STRIP, Lies.DART)
+        """It lies at an end of the piece and runs down it; what is sewn on, taken in or worked in the middle does not."""
+        return self.along is not None and self.kind not in (Lies.STRIP, Lies.DART, Lies.HOLE)
 
 
 class Window(NamedTuple):

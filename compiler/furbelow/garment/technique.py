@@ -110,6 +110,11 @@ class Picture(StrEnum):
     DARTS = "darts"
     DIPPED_HEM = "dipped hem"
     BUSTLE_TAPES = "bustle tapes"
+    EYELETS = "eyelets"
+    CHANNELS = "channels"
+    CAUGHT_STRIP = "caught strip"
+    PIPING = "piping"
+    BUTTONED_ELASTIC = "buttoned elastic"
 
 
 class Tool(StrEnum):
@@ -134,12 +139,16 @@ class Tool(StrEnum):
     SAFETY_PIN = "safety pin"
     SAFETY_PINS = "two safety pins"
     BODKIN = "bodkin"
+    AWL = "awl"
+    EYELET_TOOL = "eyelet tool"
     TEXTILE_GLUE = "textile glue"
     EYE_PROTECTION = "eye protection"
     BONE_CUTTERS = "bone cutters"
     BONE_CAPS = "bone caps"
     LARGE_PAPER = "large paper"
     BUTTON = "button"
+    BUTTONS = "buttons"
+    FLAT_BUTTON = "flat button"
     HOOK_AND_BAR = "hook and bar"
     HOOK_AND_EYE = "hook and eye"
     SNAPS = "snaps"

@@ -52,9 +52,8 @@ def laid_together(tree: Tree, file: str) -> Laid:
     return Laid(whole, tuple(reading.files), tuple(reading.faults))
 
 
-def library_schema() -> Schema:
-    """What a library may hold: the sections of a garment that several can share."""
-    garment = load_schema("garment.schema.json")
+def library_schema(garment: Schema) -> Schema:
+    """What a library may hold: the sections of a garment that several can share. garment: the schema of a whole one."""
     version = {**garment["properties"]["furbelow"], "description": "The version of the spec language it is written in."}
     return {
         **garment,
@@ -107,7 +106,7 @@ class _Reading:
             return None
         if key == USE:
             self._libraries.add(place)
-            self.faults += schema_faults(tree.value, library_schema())
+            self.faults += schema_faults(tree.value, library_schema(load_schema("garment.schema.json")))
         return self.over(tree.value, path, (*way, place), named)
 
     def _refusal(self, value: TextTree, path: str, place: str, way: tuple[str, ...], named: Span) -> Fault | None:
@@ -222,4 +221,4 @@ def library_faults(file: str, text: str) -> tuple[Fault, ...] | None:
     tree = read_tree(text, file).value
     if tree is None or not is_library(tree):
         return None
-    return (*schema_faults(tree, library_schema()), *laid_together(tree, file).faults)
+    return (*schema_faults(tree, library_schema(load_schema("garment.schema.json"))), *laid_together(tree, file).faults)

@@ -41,8 +41,20 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import folded_off, round_off
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH, holds_cord, holds_said
-from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.casings import (
+    BESIDE_SEAM,
+    EDGE_STITCH,
+    GAP_IN,
+    OPENED,
+    gap_of,
+    gap_unpicked,
+    holds_cord,
+    holds_said,
+    holes_said,
+    seam_pressed,
+    unpicking,
+)
+from furbelow.techniques.shared.cautions import PINS_OUT, RIPPER
 from furbelow.techniques.shared.faces import Face, inside_face
 from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
@@ -88,6 +100,7 @@ class BandCasing:
         "to": Parameter("The edge it is sewn to.", Kind.EDGE),
         "seam": Parameter("Seam allowance at both long edges of the band and at the skirt.", Kind.LENGTH, "1 cm"),
         "gap": Parameter("Opening left in the topstitching for the elastic.", Kind.LENGTH, "5 cm"),
+        "gap in": GAP_IN,
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -125,6 +138,9 @@ class BandCasing:
         )
         if fault:
             return refused(bench, step, touches, fault)
+        unpicked = gap_unpicked(bench, written, band)
+        if not isinstance(unpicked, bool):
+            return refused(bench, step, touches, unpicked)
         if not bench.ring(edge):
             return refused(
                 bench,
@@ -158,7 +174,16 @@ class BandCasing:
                     else mends.Mend(f"make `{band}` shorter or the skirt fuller", None),
                 ),
             )
-        opening, seam, depth = step.mm("gap"), step.mm("seam"), solved.pieces[band].depth
+        seam, depth = step.mm("seam"), solved.pieces[band].depth
+        casing = Casing(
+            band,
+            band,
+            depth - EDGE_STITCH,
+            lower.set_length,
+            gap_of(bench, band, step, depth - EDGE_STITCH if unpicked else None),
+            in_seam=unpicked,
+            holes=bench.holes.get(band),
+        )
         after = bench.with_edges(
             upper._replace(state=State.ENCLOSED, used=upper.used + seam),
             lower._replace(state=State.ENCLOSED, used=lower.used + seam),
@@ -177,7 +202,7 @@ class BandCasing:
                 State.ENCLOSED,
                 turned=band,
             )
-        ).with_casing(Casing(band, band, depth - EDGE_STITCH, lower.set_length, opening))
+        ).with_casing(casing)
         # The band's own seams end up inside the fold.
         own = [seam for seam in bench.seams.values() if {ply.piece for ply in seam.plies} == {band}]
         after = after.with_seams(*(seam._replace(state=State.ENCLOSED) for seam in own))
@@ -191,7 +216,7 @@ class BandCasing:
             touches,
             sewn=(
                 Sewn(StitchType.LOCK, length, 1, room.seam_stitch),  # the band on
-                Sewn(StitchType.LOCK, length - opening, 1, room.seam_stitch),  # topstitching
+                Sewn(StitchType.LOCK, length - casing.left_open, 1, room.seam_stitch),  # topstitching
             ),
             setup=SetUp.STRAIGHT,
             # Pinned once to be sewn on, and once more to be folded over.
@@ -205,7 +230,7 @@ class BandCasing:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts, before = done.step.written, facts_of(done, Banded), done.before
         band, edge = word_of(written, "band"), before.edge(edge_of(written, "to"))
-        gap, length, depth = done.step.mm("gap"), facts.length, facts.depth
+        casing, length, depth = done.after.casings[band], facts.length, facts.depth
         cord, parts, inner = holds_cord(say.solved, band), parts_of(edge), edge.plies[-1]
         if marked(edge):
             marks: tuple[Action, ...] = (Action("band-casing-mark-band-alone"),)
@@ -214,18 +239,19 @@ class BandCasing:
             marks = (Action(first), Action("band-casing-mark-band"))
         actions = (
             *label_written(done, say),
-            Action("band-casing-fold"),
+            *seam_pressed(casing),
+            Action("band-casing-fold-holes" if casing.holes else "band-casing-fold"),
             *marks,
             Action("band-casing-turn"),
             *label_laid(done, say, "band-casing-label"),
             Action(_SLIPPED[inside_face(edge, say)]),
+            *((Action("band-casing-front"),) if casing.holes else ()),
             Action("band-casing-pin"),
             *((Action(tails_off(edge), values=tails_said(edge)),) if tails_hang(edge) else ()),
             Action("band-casing-sew"),
             Action("band-casing-fold-up"),
             Action("band-casing-cover"),
-            Action("band-casing-gap-front" if cord else "band-casing-gap"),
-            Action("band-casing-topstitch"),
+            *_topstitched(casing, cord),
         )
         values: Values = {
             "band": Pieces((band,)),
@@ -248,16 +274,26 @@ class BandCasing:
             "depth": Length(depth),
             "cut-depth": Length(before.cloths[band].piece.cut_depth, "cut"),
             "fold-off": Length(folded_off(), "off"),
-            "gap": Length(gap),
+            "gap": Length(casing.gap),
             "beside": Length(BESIDE_SEAM, "about"),
             "edge-stitch": Length(EDGE_STITCH, "about"),
-            "stitched": Length(length - gap),
+            "stitched": Length(length - casing.left_open),
             "stitch": Stitch(done.sewn[0].stitch),
-            "channel": Length(depth - EDGE_STITCH),
+            "channel": Length(casing.width),
+            "opened": One("row", OPENED),
+            **holes_said(casing.holes),
         }
-        cautions = (PINS_OUT, iron_hot(done, say))
+        cautions = (PINS_OUT, iron_hot(done, say), *((RIPPER,) if casing.in_seam else ()))
         tools = (*iron_tools(done, say), *label_tools(done, say))
-        return Instructions("band-casing-title", "band-casing-aim", actions, values, cautions, tools)
+        aim = "band-casing-aim-holes" if casing.holes else "band-casing-aim"
+        return Instructions("band-casing-title", aim, actions, values, cautions, tools)
+
+
+def _topstitched(casing: Casing, cord: bool) -> tuple[Action, ...]:
+    """The row round the foot of the band, and the gap that it leaves or that is unpicked beside it."""
+    if not casing.left_open:
+        return (Action("band-casing-topstitch-round"), *unpicking(casing))
+    return (Action("band-casing-gap-front" if cord else "band-casing-gap"), Action("band-casing-topstitch"))
 
 
 TECHNIQUE = BandCasing()

@@ -40,6 +40,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import folded_off
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.casings import OPENED, seam_not_to_open, unpicking
 from furbelow.techniques.shared.cautions import RIPPER
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready
@@ -128,6 +129,8 @@ class ChannelBand:
                 f"`{band}` is still flat, and its channel is opened in the seam that closes it",
                 help=f"put `- join ends: {{of: {band}}}` before this step",
             )
+        if fault := seam_not_to_open(bench, written, "band", band):
+            return fault
         if bench.cloths[band].copies != 1:
             return fault_at(
                 written,
@@ -159,8 +162,6 @@ class ChannelBand:
             "channel-band-fold",
             "channel-band-edge-stitch",
             "channel-band-row",
-            "channel-band-open",
-            "channel-band-bars",
         )
         values: Values = {
             "band": Pieces((band,)),
@@ -173,11 +174,12 @@ class ChannelBand:
             "channel": Length(facts.row - facts.edge_stitch),
             "stitch": Stitch(done.sewn[0].stitch),
             "hold": One(say.room.hold_with, ("pins", "clips")),
+            "opened": One("rows", OPENED),
         }
         return Instructions(
             "channel-band-title",
             "channel-band-aim",
-            tuple(map(Action, actions)),
+            (*map(Action, actions), *unpicking(done.after.casings[band])),
             values,
             (iron_hot(done, say), RIPPER),
             iron_tools(done, say, band),

@@ -42,13 +42,14 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.casings import casing_at, casing_in
+from furbelow.techniques.shared.casings import casing_at, casing_in, holes_said
 from furbelow.techniques.shared.cautions import CORD_DRAWN, CORD_OPEN, CORDS, HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN
 from furbelow.techniques.shared.cords import CHILD, GROWN
 from furbelow.techniques.shared.laying import filled
 from furbelow.techniques.shared.zigzag import zigzag_set
 
 PASS = Fraction(3)
+THROUGH = Fraction(1)  # a hole wider than the cord by so much at least: its edge gives; house rule, maker to confirm
 ENDS_OFF = Fraction(5)
 FOLD = Fraction(20)  # of each end of a child's cord: folded under twice and sewn
 KNOT = Fraction(40)  # of each end of a grown-up's cord: what a knot takes; house rule, maker to confirm
@@ -126,7 +127,7 @@ class Drawstring:
             bench,
             after,
             pieces,
-            sewn=(Sewn(StitchType.ZIGZAG, (2 if casing.flat else 4) * casing.width, 1, Fraction(1)),),
+            sewn=(Sewn(StitchType.ZIGZAG, (2 if casing.flat or casing.holes else 4) * casing.width, 1, Fraction(1)),),
             used=(Used(cord, cut, 1, Part("use-cord", {"piece": Pieces((casing.piece,))})),),
             setup=SetUp.ZIGZAG,
             handled=casing.length,
@@ -148,14 +149,15 @@ class Drawstring:
                 finish,
             )
         else:
+            zigzag = zigzag_set(done.sewn[0].stitch)
             actions = (
-                zigzag_set(done.sewn[0].stitch),
-                Action("drawstring-bars"),
+                *(() if casing.holes else (zigzag, Action("drawstring-bars"))),
                 Action("drawstring-cut"),
                 Action("drawstring-wrap"),
-                Action("drawstring-thread"),
+                Action("drawstring-thread-holes" if casing.holes else "drawstring-thread"),
                 Action("drawstring-even"),
-                Action("drawstring-bar-behind"),
+                *((zigzag,) if casing.holes else ()),
+                Action("drawstring-bar-behind-holes" if casing.holes else "drawstring-bar-behind"),
                 finish,
             )
         values: Values = {
@@ -172,6 +174,7 @@ class Drawstring:
             "ends-off": Length(ENDS_OFF, "about"),
             "waist-known": flag(facts.drawn is not None),
             "drawn": Length(facts.drawn or Fraction(0)),
+            **holes_said(casing.holes),
         }
         by_hand, needle = ((), ()) if facts.knotted else ((HAND_NEEDLE,), (Tool.HAND_NEEDLE,))
         cautions = (CORDS, SAFETY_PIN, *by_hand, NO_FLAME_ON_ENDS)
@@ -206,6 +209,14 @@ def _not_to_thread(step: SolvedStep, say: Phrasing, casing: Casing, cord: str, w
             f"the gap in `{name}` is sewn shut before the cord goes in",
             help="leave `close gap` out: the cord comes out of the gap",
         )
+    if casing.in_seam:
+        return fault_at(
+            written,
+            "into",
+            "FB322",
+            f"the gap in `{name}` is opened on the inside, and the ends of a cord come out of it",
+            help="leave the gap in the row of the casing, at the front",
+        )
     if width > casing.width:
         return fault_at(
             written,
@@ -215,7 +226,16 @@ def _not_to_thread(step: SolvedStep, say: Phrasing, casing: Casing, cord: str, w
             f" {say.length(width - casing.width)} too narrow",
             help="make the casing deeper or choose a narrower cord",
         )
-    if not casing.flat and casing.gap < width + PASS:
+    if casing.holes and casing.holes.size < width + THROUGH:
+        return fault_at(
+            written,
+            "into",
+            "FB323",
+            f"the {casing.holes.kind} of {say.length(casing.holes.size)} are too narrow for a cord {say.length(width)} wide,"
+            f" {say.length(width + THROUGH - casing.holes.size)} short",
+            help=f"work them {say.length(width + THROUGH)} or more",
+        )
+    if not casing.flat and not casing.holes and casing.gap < width + PASS:
         return fault_at(
             written,
             "into",

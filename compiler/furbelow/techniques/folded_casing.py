@@ -12,9 +12,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.bench import Bench, Casing, State
+from furbelow.diagnose.fault import Fault
+from furbelow.garment.bench import Bench, Casing, Holes, State
 from furbelow.garment.lying import Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -36,8 +37,20 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.casings import BESIDE_SEAM, EDGE_STITCH, holds_cord, holds_said
-from furbelow.techniques.shared.cautions import PINS_OUT
+from furbelow.techniques.shared.casings import (
+    BESIDE_SEAM,
+    EDGE_STITCH,
+    GAP_IN,
+    OPENED,
+    gap_of,
+    gap_unpicked,
+    holds_cord,
+    holds_said,
+    holes_said,
+    seam_pressed,
+    unpicking,
+)
+from furbelow.techniques.shared.cautions import PINS_OUT, RIPPER
 from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, on_arc, turn_window
@@ -61,6 +74,7 @@ class FoldedCasing:
             Kind.LENGTH,
             "5 cm",
         ),
+        "gap in": GAP_IN,
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -85,7 +99,15 @@ class FoldedCasing:
         flat = not bench.ring(edge)
         if not flat and (fault := gap_too_wide(say, step, edge)):
             return refused(bench, step, edge.pieces, fault)
-        depth, under, gap = step.mm("depth"), step.mm("turn under"), Fraction(0) if flat else step.mm("gap")
+        unpicked = not flat and gap_unpicked(bench, written, edge.pieces[0])
+        if not isinstance(unpicked, bool):
+            return refused(bench, step, edge.pieces, unpicked)
+        depth, under = step.mm("depth"), step.mm("turn under")
+        width = depth - EDGE_STITCH
+        holes = bench.holes.get(name)
+        if flat and holes:
+            return refused(bench, step, edge.pieces, _no_ring_for_holes(written, name, holes))
+        gap = Fraction(0) if flat else gap_of(bench, name, step, width if unpicked else None)
         left = bench.depth(edge.pieces[0]) - under - depth
         if depth > left:
             return refused(
@@ -102,10 +124,9 @@ class FoldedCasing:
                 ),
             )
         after = bench.with_edges(edge._replace(state=State.HEMMED, used=edge.used + under + depth, held=True))
-        after = taken(after, edge, under + depth).with_casing(
-            Casing(name, edge.pieces[0], depth - EDGE_STITCH, edge.set_length, gap, flat=flat)
-        )
-        sewn = Sewn(StitchType.LOCK, edge.set_length - gap, edge.copies, room.seam_stitch)
+        casing = Casing(name, edge.pieces[0], width, edge.set_length, gap, flat=flat, in_seam=unpicked, holes=holes)
+        after = taken(after, edge, under + depth).with_casing(casing)
+        sewn = Sewn(StitchType.LOCK, edge.set_length - casing.left_open, edge.copies, room.seam_stitch)
         return Performed(
             step,
             bench,
@@ -120,7 +141,7 @@ class FoldedCasing:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         edge = done.before.edge(edge_of(done.step.written, "edge"))
         casing = done.after.casings[edge.name]
-        depth, gap, flat = done.step.mm("depth"), casing.gap, casing.flat
+        depth, flat = done.step.mm("depth"), casing.flat
         cord = holds_cord(say.solved, edge.name)
         if done.step.mm("turn under"):
             turns: tuple[Action, ...] = (Action("folded-casing-turn-under"), Action("folded-casing-fold"))
@@ -128,10 +149,11 @@ class FoldedCasing:
             turns = (Action("folded-casing-fold-once"),)
         actions = (
             *label_written(done, say),
+            *seam_pressed(casing),
             *turns,
-            *(() if flat else (Action("folded-casing-gap-front" if cord else "folded-casing-gap"),)),
+            *(() if not casing.left_open else (Action("folded-casing-gap-front" if cord else "folded-casing-gap"),)),
             *label_laid(done, say, "folded-casing-label-flat" if flat else "folded-casing-label"),
-            Action("folded-casing-sew-flat" if flat else "folded-casing-sew"),
+            *_sewn(casing),
         )
         values: Values = {
             "edge": edge_said(edge),
@@ -141,18 +163,41 @@ class FoldedCasing:
             "under": Length(done.step.mm("turn under")),
             "depth": Length(depth),
             "more": Length(DEEPER, "about"),
-            "gap": Length(gap),
+            "gap": Length(casing.gap),
             "holds": holds_said(say.solved, edge.name),
             "quarter": Length(edge.set_length / 4),
             "beside": Length(BESIDE_SEAM, "about"),
             "edge-stitch": Length(EDGE_STITCH, "about"),
-            "stitched": Length(edge.set_length - gap),
+            "stitched": Length(edge.set_length - casing.left_open),
             "stitch": Stitch(done.sewn[0].stitch),
-            "channel": Length(depth - EDGE_STITCH),
+            "channel": Length(casing.width),
+            "band": Pieces((casing.piece,)),
+            "opened": One("row", OPENED),
+            **holes_said(casing.holes),
         }
-        cautions = (PINS_OUT, iron_hot(done, say))
+        cautions = (PINS_OUT, iron_hot(done, say), *((RIPPER,) if casing.in_seam else ()))
         tools = (*iron_tools(done, say), *label_tools(done, say))
-        return Instructions("folded-casing-title", "folded-casing-aim", actions, values, cautions, tools)
+        aim = "folded-casing-aim-holes" if casing.holes else "folded-casing-aim"
+        return Instructions("folded-casing-title", aim, actions, values, cautions, tools)
+
+
+def _no_ring_for_holes(written: Step, name: str, holes: Holes) -> Fault:
+    return fault_at(
+        written,
+        "edge",
+        "FB304",
+        f"`{name}` is still flat, and its {holes.kind} lie at the middle of the front of a ring",
+        help="close its ends before this step; the cord of a flat casing comes out of its ends",
+    )
+
+
+def _sewn(casing: Casing) -> tuple[Action, ...]:
+    """The row along the lower fold, and the gap where it is unpicked beside it."""
+    if casing.flat:
+        return (Action("folded-casing-sew-flat"),)
+    if not casing.left_open:
+        return (Action("folded-casing-sew-round"), *unpicking(casing))
+    return (Action("folded-casing-sew"),)
 
 
 TECHNIQUE = FoldedCasing()

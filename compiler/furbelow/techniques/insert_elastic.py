@@ -11,6 +11,7 @@ Source: elastic for a heavy skirt about 6 in less than the waist: common practic
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -18,7 +19,7 @@ from furbelow.diagnose.fault import Severity
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import CASING_ROOM, width_of
 from furbelow.garment.lying import Held, Ledger, Lies, OnCloth
-from furbelow.garment.message import Length, Part, Pieces, Values
+from furbelow.garment.message import Length, One, Part, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -44,12 +45,12 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.casings import casing_at, casing_in
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN_LAST, TIGHT_ELASTIC
+from furbelow.techniques.shared.elastics import does_not_go_in
 from furbelow.techniques.shared.laying import filled, lap_window
 from furbelow.techniques.shared.preconditions import no_length
 from furbelow.techniques.shared.zigzag import zigzag_set
 
 TO_LENGTH, LONG = "to length", "long"
-PASS = Fraction(3)  # gap wider than the elastic by an eighth of an inch at least; published 2018, rounded down
 TAIL = Fraction(50)  # of elastic that hangs out of the gap while the other end goes round
 OUT = Fraction(100)  # of both ends, to lap and sew them in front of the casing
 
@@ -106,80 +107,10 @@ class InsertElastic:
         casing = casing_at(bench, written, "into")
         if not isinstance(casing, Casing):
             return refused(bench, step, pieces, casing)
-        if casing.elastic or casing.cord:
-            return refused(
-                bench,
-                step,
-                pieces,
-                fault_at(
-                    written,
-                    "into",
-                    "FB322",
-                    f"the casing in `{name}` holds `{casing.elastic or casing.cord}` already",
-                    help="leave one of the two steps out",
-                ),
-            )
-        if not casing.open:
-            return refused(
-                bench,
-                step,
-                pieces,
-                fault_at(
-                    written,
-                    "into",
-                    "FB322",
-                    f"the gap in `{name}` is sewn shut before the elastic goes in",
-                    help="move `close gap` after this step",
-                ),
-            )
-        width, length = width_of(solved, elastic), step.mm("length")
-        if width > casing.width:
-            return refused(
-                bench,
-                step,
-                pieces,
-                fault_at(
-                    written,
-                    "elastic",
-                    "FB323",
-                    f"`{elastic}` is {say.length(width)} wide and the casing is {say.length(casing.width)} inside,"
-                    f" {say.length(width - casing.width)} too narrow",
-                    help="make the casing deeper or choose a narrower elastic",
-                ),
-            )
-        if not casing.flat and casing.gap < width + PASS:
-            return refused(
-                bench,
-                step,
-                pieces,
-                fault_at(
-                    written,
-                    "into",
-                    "FB323",
-                    f"the gap of {say.length(casing.gap)} is too narrow for elastic {say.length(width)} wide,"
-                    f" {say.length(width + PASS - casing.gap)} short",
-                    notes=(
-                        f"{say.length(width)} + {say.length(PASS)} to pull it through = {say.length(width + PASS)}",
-                    ),
-                    help="leave a wider gap in the casing",
-                ),
-            )
-        if fault := no_length(step, "length") or no_length(step, "overlap"):
+        length = step.mm("length")
+        if fault := does_not_go_in(say, step, casing, elastic, length) or no_length(step, "overlap"):
             return refused(bench, step, pieces, fault)
-        if length > casing.length:
-            return refused(
-                bench,
-                step,
-                pieces,
-                fault_at(
-                    written,
-                    "length",
-                    "FB324",
-                    f"the elastic of {say.length(length)} is longer than its casing of {say.length(casing.length)},"
-                    f" by {say.length(length - casing.length)}",
-                    help="shorten the elastic: it can't draw the waist in",
-                ),
-            )
+        width = width_of(solved, elastic)
         room_to_twist = casing.width - width - CASING_ROOM
         loose = (
             ()
@@ -200,17 +131,20 @@ class InsertElastic:
         overlap, spare = step.mm("overlap"), step.mm("spare") if word_of(written, "cut") == LONG else Fraction(0)
         # In a flat casing the seam at its ends takes its share of the elastic, and closes the casing.
         at_rest, open_ = (length + overlap, False) if casing.flat else (length, casing.open)
-        after = bench.with_casing(casing._replace(elastic=elastic, elastic_length=at_rest, open=open_))
+        after, times = (
+            bench.with_casing(casing._replace(elastic=elastic, elastic_length=at_rest, open=open_)),
+            casing.channels,
+        )
         return Performed(
             step,
             bench,
             after,
             pieces,
             loose,
-            sewn=(Sewn(StitchType.ZIGZAG, 4 * width, 1, Fraction(2)),),
-            used=(Used(elastic, length + overlap + spare, 1, what),),
+            sewn=(Sewn(StitchType.ZIGZAG, 4 * width, times, Fraction(2)),),
+            used=(Used(elastic, length + overlap + spare, times, what),),
             setup=SetUp.ZIGZAG,
-            handled=casing.length,
+            handled=casing.length * times,
             facts=DrawnIn(length + overlap + spare, length, width, casing, spare),
         )
 
@@ -220,36 +154,43 @@ class InsertElastic:
         if casing.flat:
             return _into_flat(done, facts, overlap)
         # Inside a channel of its own rows there is no margin for it to run into.
-        margin_inside = casing.name == casing.piece and not casing.in_seam
+        margin_inside = casing.name == casing.piece and not casing.in_seam and casing.channels == 1
+        several = casing.channels > 1
+
+        def each(*messages: str) -> Iterator[Action]:
+            return (Action(message, casing.channels) for message in messages)
+
+        order = (Action("insert-elastic-order"),) if several else ()
         if facts.spare:
             first: tuple[Action, ...] = (
-                Action("insert-elastic-cut-long"),
-                Action("insert-elastic-pin-end"),
-                Action("insert-elastic-thread-long-band" if margin_inside else "insert-elastic-thread-long"),
-                Action("insert-elastic-try-on"),
-                Action("insert-elastic-shorten"),
+                *each("insert-elastic-cut-long"),
+                *order,
+                *each(
+                    "insert-elastic-pin-end",
+                    "insert-elastic-thread-long-band" if margin_inside else "insert-elastic-thread-long",
+                    "insert-elastic-try-on",
+                    "insert-elastic-shorten",
+                ),
                 Action("insert-elastic-write"),
-                Action("insert-elastic-ends"),
-                Action("insert-elastic-lap-long"),
+                *each("insert-elastic-ends", "insert-elastic-lap-long"),
             )
         else:
             first = (
                 Action("insert-elastic-try"),
                 Action("insert-elastic-write"),
-                Action("insert-elastic-cut"),
-                Action("insert-elastic-ends"),
-                Action("insert-elastic-line"),
-                Action("insert-elastic-cross"),
-                Action("insert-elastic-tail"),
-                Action("insert-elastic-thread-band" if margin_inside else "insert-elastic-thread"),
-                Action("insert-elastic-pull-out"),
-                Action("insert-elastic-lap"),
+                *each("insert-elastic-cut", "insert-elastic-ends", "insert-elastic-line", "insert-elastic-cross"),
+                *order,
+                *each(
+                    "insert-elastic-tail",
+                    "insert-elastic-thread-band" if margin_inside else "insert-elastic-thread",
+                    "insert-elastic-pull-out",
+                    "insert-elastic-lap",
+                ),
             )
         actions = (
             *first,
             zigzag_set(done.sewn[0].stitch),
-            Action("insert-elastic-sew"),
-            Action("insert-elastic-slip-back"),
+            *each("insert-elastic-sew", "insert-elastic-slip-back"),
             Action("insert-elastic-stretch"),
         )
         values: Values = {
@@ -265,6 +206,8 @@ class InsertElastic:
             "out": Length(OUT, "about"),
             "over": Length(over),
             "half-over": Length(over / 2),
+            "channels": casing.channels,
+            "opened": One("seam" if casing.in_seam else "row", ("seam", "row")),
         }
         cautions = (SAFETY_PIN_LAST, HAND_NEEDLE, NO_FLAME_ON_ENDS, TIGHT_ELASTIC)
         return Instructions("insert-elastic-title", "insert-elastic-aim", actions, values, cautions, TOOLS)

@@ -108,7 +108,7 @@ class Neaten:
                 faults.append(_no_raw_margin(step, name, seam is not None))
                 continue
             touches += [ply.piece for ply in seam.plies]
-            after = after.with_seams(seam._replace(state=State.NEATENED))
+            after = after.with_seams(seam._replace(state=State.NEATENED, together=True))
             joins = name.partition(".")[0] if name.endswith(".joins") else ""
             sewn.append(Sewn(kind, seam.length, 1 if joins else seam.copies, room.seam_stitch, joins_of=joins))
         for name in edges:

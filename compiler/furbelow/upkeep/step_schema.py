@@ -1,7 +1,7 @@
-"""The schema of the garment spec with every technique in it: what editors read and the reader checks by.
+"""The schema of the garment spec with every technique in it, and that of libraries: what editors read and the reader checks by.
 
 `python -m furbelow.upkeep.step_schema` writes schemas/garment.schema.json anew from schemas/garment.base.json
-and the parameters that the techniques declare.
+and the parameters that the techniques declare, and schemas/library.schema.json from that.
 """
 
 from __future__ import annotations
@@ -16,8 +16,10 @@ from furbelow.garment.technique import Technique
 from furbelow.s1_read.read_own_techniques import SCHEMA, SECTION
 from furbelow.s1_read.schema_walk import foreign_keywords
 from furbelow.s1_read.technique_schema import technique_schema
+from furbelow.s1_read.used_files import library_schema
 
-BASE, WHOLE = "garment.base.json", "garment.schema.json"
+BASE, WHOLE, LIBRARY = "garment.base.json", "garment.schema.json", "library.schema.json"
+_REF = "#/$defs/"
 
 
 def garment_schema(words: Mapping[str, Technique]) -> dict[str, Any]:
@@ -40,14 +42,35 @@ def schema_text(words: Mapping[str, Technique]) -> str:
     return json.dumps(garment_schema(words), indent=2, ensure_ascii=False) + "\n"
 
 
-def write() -> Path:
-    """Writes the whole schema beside the base, and says where."""
+def library_text(words: Mapping[str, Technique]) -> str:
+    """The schema of a library as it stands in the file: of the definitions, those that it leads to."""
+    library = library_schema(garment_schema(words))
+    needed: set[str] = set()
+    found = _refs(library["properties"])
+    while found - needed:
+        needed |= found
+        found = {name for each in needed for name in _refs(library["$defs"][each])}
+    kept = {name: rule for name, rule in library["$defs"].items() if name in needed}
+    return json.dumps({**library, "$defs": kept}, indent=2, ensure_ascii=False) + "\n"
+
+
+def _refs(rule: Any) -> set[str]:
+    """The definitions that a part of a schema names."""
+    if isinstance(rule, dict):
+        named = {str(rule["$ref"]).removeprefix(_REF)} if "$ref" in rule else set()
+        return named.union(*(_refs(part) for part in rule.values()))
+    return set().union(*(_refs(part) for part in rule)) if isinstance(rule, list) else set()
+
+
+def write() -> tuple[Path, ...]:
+    """Writes both schemas beside the base, and says where."""
     from furbelow.techniques import techniques
 
-    path = resources.schema(WHOLE)
-    path.write_text(schema_text(techniques()), encoding="utf-8")
-    return path
+    texts = {WHOLE: schema_text(techniques()), LIBRARY: library_text(techniques())}
+    for name, text in texts.items():
+        resources.schema(name).write_text(text, encoding="utf-8")
+    return tuple(resources.schema(name) for name in texts)
 
 
 if __name__ == "__main__":
-    print(f"written: {write()}")
+    print("".join(f"written: {path}\n" for path in write()), end="")

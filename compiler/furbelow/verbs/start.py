@@ -88,7 +88,7 @@ def _beside(demo: str | None) -> dict[str, str]:
     """What is made with the spec, by name: a class, a workroom, and the schemas that their first lines lead to."""
     from furbelow import resources
 
-    schemas = ["garment", "wearer", "workroom", "record", "swatch"]
+    schemas = ["garment", "library", "wearer", "workroom", "record", "swatch"]
     files = {
         f"schemas/{name}.schema.json": resources.schema(f"{name}.schema.json").read_text(encoding="utf-8")
         for name in schemas

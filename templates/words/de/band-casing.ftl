@@ -7,6 +7,7 @@ band-casing-aim = { $holds ->
     [cord] Die obere Kante ist eingefasst, der Tunnel für die Kordel ist an der Öffnung offen.
    *[elastic] Die obere Kante ist eingefasst, der Tunnel für das Gummiband ist an der Öffnung offen.
  }
+band-casing-aim-holes = Die obere Kante ist eingefasst; der Tunnel für die Kordel hat zwei Öffnungen: { cord-holes }.
 
 # Nur in den Sätzen darunter gesagt, am Satzanfang.
 band-casing-top = { COUNT($to) ->
@@ -22,6 +23,8 @@ band-casing-seam = { $band-seam ->
 ## Markierungen
 
 band-casing-fold = Eine lange Kante von { PIECE($band) } { $seam-width } auf die linke Stoffseite umbügeln.
+# Die Hälfte mit den Löchern kommt nach außen.
+band-casing-fold-holes = Die lange Kante von { PIECE($band) }, die näher an den Löchern ({ cord-holes }) liegt, { $seam-width } auf die linke Stoffseite umbügeln.
 band-casing-mark = { $parts ->
     [8] { band-casing-top } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
    *[4] { band-casing-top } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
@@ -51,6 +54,7 @@ band-casing-slip-lining = { PIECE($band) } mit der linken Stoffseite nach außen
 # … oder Stoff mit zwei gleichen Seiten.
 band-casing-slip-either = { PIECE($band) } mit der linken Stoffseite nach außen darüberziehen: rechte Stoffseite des Bunds auf die Innenseite von { PIECE($inner) }.
     .check = { band-casing-slip.check }
+band-casing-front = Den Bund auf dem Rock drehen, bis die Mitte zwischen den beiden Löchern ({ cord-holes }) an der Markierung liegt, die die vordere Mitte ist.
 band-casing-pin = Den Bund zuerst mit { band-casing-seam } an der ersten Markierung { pin-start }, dann an den übrigen Markierungen, dann alle { $spacing }.
     .check = Der Bund liegt faltenlos; beide messen { $length }.
     .tolerance = { $off } mehr oder weniger
@@ -75,3 +79,7 @@ band-casing-topstitch = Rechte Stoffseite oben: { $edge-stitch } neben dem unter
     .check = Die Öffnung ist offen, der Tunnel ist innen { $channel } breit.
     .tolerance = { $fold-off } mehr oder weniger
     .remedy = Auftrennen, was die Öffnung schließt.
+band-casing-topstitch-round = Rechte Stoffseite oben: rundum { $edge-stitch } neben dem unteren Bruch absteppen, { $stitch }, { $stitched }; das Ende drei Stiche über den Anfang nähen.
+    .check = Der Bruch ist rundum gefasst, der Tunnel ist innen { $channel } breit.
+    .tolerance = { $fold-off } mehr oder weniger
+    .remedy = Wo die Naht vom Bruch abgekommen ist, sie auftrennen und dort neu steppen.

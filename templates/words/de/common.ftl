@@ -289,3 +289,30 @@ tag-this-seam = { $down } unter dem oberen Ende einen bunten Faden in diese Naht
 # Der Ring hat mehrere Nähte, die in diesem Schritt genäht wurden.
 tag-one-seam = { $down } unter dem oberen Ende einen bunten Faden in eine dieser Nähte einknoten. Von dieser Seitennaht aus wird alles gemessen.
     .check = { tag-this-seam.check }
+
+## Eine Öffnung, die in einer Quernaht aufgetrennt wird
+
+open-seam-press = Die Quernaht auseinanderbügeln: { PIECE($band) }.
+# $opened: zwischen den beiden Nähten eines Tunnels, oder zwischen Bruch und Naht.
+open-seam = { $opened ->
+    [rows] Die Hälfte wählen, die innen liegen wird, und einen Zettel anstecken. In dieser Hälfte die Naht quer zum Bund, die den Ring geschlossen hat, zwischen den beiden Nähten mit dem Nahttrenner öffnen, und nur dort: { PIECE($band) }.
+   *[row] In der Hälfte des Tunnels, die innen liegt, die Quernaht zwischen Bruch und Steppnaht mit dem Nahttrenner öffnen, { $channel }, und nur dort: { PIECE($band) }.
+ }
+    .check = Eine Sicherheitsnadel geht hinein und findet ihren Weg durch den Tunnel. Die Naht der äußeren Hälfte ist ganz.
+    .remedy = Ist mehr aufgegangen, es bis an die Nähte von Hand schließen.
+open-seam-bars = An jedem Ende der Öffnung dicht neben den Nähten drei Stiche von Hand quer über die Naht nähen.
+    .check = Ein Zug öffnet sie nicht weiter.
+
+## Die Löcher für die Enden einer Kordel
+
+# Nur in anderen Sätzen gesagt.
+cord-holes = { $kind ->
+    [buttonholes] Knopflöcher
+    [worked-eyelets] umstochene Löcher
+   *[metal-eyelets] Ösen
+ }
+cord-hole = { $kind ->
+    [buttonholes] Knopfloch
+    [worked-eyelets] Loch
+   *[metal-eyelets] Metallloch
+ }

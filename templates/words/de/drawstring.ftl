@@ -25,6 +25,10 @@ drawstring-thread = In ein Ende eine Sicherheitsnadel oder Durchziehnadel stecke
 drawstring-thread-flat = In ein Ende eine Sicherheitsnadel oder Durchziehnadel stecken und durch den Tunnel schieben, an einem Ende hinein und am anderen heraus.
     .check = { drawstring-thread.check }
     .remedy = { drawstring-thread.remedy }
+# Die Enden kommen aus Löchern, die vorn gearbeitet wurden.
+drawstring-thread-holes = In ein Ende eine Sicherheitsnadel oder Durchziehnadel stecken, bei einem { cord-hole } hinein, rundum durch den Tunnel und beim anderen heraus schieben.
+    .check = { drawstring-thread.check }
+    .remedy = { drawstring-thread.remedy }
 drawstring-even = { PIECE($band) } flach hinlegen und die Enden gleich lang ziehen.
     .check = An jedem Ende hängen { $out } heraus.
     .tolerance = { $ends-off } mehr oder weniger
@@ -34,6 +38,9 @@ drawstring-bar-behind = Die Kordel ({ $cord }) in der hinteren Mitte, gegenüber
     .remedy = Den Riegel noch einmal übernähen.
 
 drawstring-bar-flat = Die Kordel ({ $cord }) in der Mitte des Tunnels mit einem kurzen Riegel aus Zickzackstichen durch alle Lagen festnähen: { PIECE($band) }.
+    .check = { drawstring-bar-behind.check }
+    .remedy = { drawstring-bar-behind.remedy }
+drawstring-bar-behind-holes = Die Kordel ({ $cord }) in der hinteren Mitte, gegenüber den Löchern ({ cord-holes }), mit einem kurzen Riegel durch alle Lagen an { PIECE($band) } festnähen.
     .check = { drawstring-bar-behind.check }
     .remedy = { drawstring-bar-behind.remedy }
 

@@ -13,6 +13,7 @@ folded-casing-aim = { $flat ->
        *[elastic] Der Tunnel für das Gummiband ist an der Öffnung offen.
      }
  }
+folded-casing-aim-holes = Der Tunnel für die Kordel hat zwei Öffnungen: { cord-holes }.
 
 folded-casing-turn-under = { EDGE($edge, at: "start") } { $flat ->
     [yes] von einem Ende zum anderen
@@ -49,3 +50,7 @@ folded-casing-sew-flat = Innenseite oben: { $edge-stitch } über dem unteren Bru
 folded-casing-sew = Innenseite oben: { $edge-stitch } über dem unteren Bruch steppen, von einem Strich der Öffnung rundum bis zum anderen, { $stitched }, { $stitch }. An beiden Enden verriegeln.
     .check = Die Öffnung ist offen, der Tunnel ist innen { $channel } breit.
     .remedy = Auftrennen, was die Öffnung schließt.
+# Die Öffnung wird danach in der Seitennaht aufgetrennt.
+folded-casing-sew-round = Innenseite oben: rundum { $edge-stitch } über dem unteren Bruch steppen, { $stitched }, { $stitch }; das Ende drei Stiche über den Anfang nähen.
+    .check = Der Bruch ist rundum gefasst, der Tunnel ist innen { $channel } breit.
+    .remedy = Wo die Naht vom Bruch abgekommen ist, sie auftrennen und dort neu steppen.

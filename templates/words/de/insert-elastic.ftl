@@ -20,6 +20,12 @@ insert-elastic-line = { $lap } vor einem Ende quer darüber eine gerade Linie zi
     .tolerance = { $lap-off } mehr oder weniger
     .remedy = Die Linie an der richtigen Stelle neu ziehen und die erste durchstreichen.
 insert-elastic-cross = Auf derselben Seite { $cross } vor dem anderen Ende ein Kreuz zeichnen: Es bleibt sichtbar, wenn die Enden überlappen.
+# Der Tunnel hat mehrere Kanäle, in jedem ein Gummiband.
+insert-elastic-order = In jeden der { $channels } Kanäle ein Gummiband ziehen, zuerst in den am Bruch. { $opened ->
+    [seam] Jedes geht durch seine eigene Öffnung in der Quernaht hinein.
+   *[row] Alle gehen durch die Öffnung und durch die darüber hinein, und alle ihre Enden hängen heraus, bis sie genäht sind.
+ }
+    .check = In keinem Kanal liegen zwei.
 ## Lang schneiden, im Kleidungsstück anprobieren und kürzen
 
 insert-elastic-cut-long = Das Gummiband auf { $cut } schneiden: { $loop }, { $lap } für die Überlappung und { $spare } für die Anprobe.

@@ -44,6 +44,11 @@ name-number = { $name ->
     [gathers] Kräuselung
     [heading] Köpfchen
     [hem] Saum
+    [hole] Loch
+    [apart] Abstand
+    [button] Knopf
+    [channels] Kanäle
+    [let-out] auslassen
     [hem-layers] Lagen am Saum
     [front-hem] Saum der vorderen Keilbahn
     [back-hem] Saum einer hinteren Keilbahn

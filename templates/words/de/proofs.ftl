@@ -12,6 +12,9 @@ proof-gap-none = kein Tunnel hat eine Öffnung
 # Nur hinter „geschlossen“ gesagt.
 proof-gap-in = { $gap } in { PIECE($piece) }
 proof-gap-in-cord = { $gap } in { PIECE($piece) }, wo die Kordel herauskommt
+proof-gap-in-elastic = { $gap } in { PIECE($piece) }, wo das Gummiband herauskommt
+proof-seam-gaps = Eine Öffnung in einer Naht wird gefüllt oder geschlossen
+proof-seam-gap-filled = { $gap } in der Naht: { PIECE($piece) }
 
 proof-gathers = Jede gekräuselte Kante wird von einer Naht gehalten
 proof-gathers-sewn = { $edges ->

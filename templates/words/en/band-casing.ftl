@@ -7,6 +7,7 @@ band-casing-aim = { $holds ->
     [cord] The top edge is enclosed and a channel for the cord is open at the gap.
    *[elastic] The top edge is enclosed and a channel for the elastic is open at the gap.
  }
+band-casing-aim-holes = The top edge is enclosed, and a channel for the cord opens at its two { cord-holes }.
 
 # Said only inside the messages below.
 band-casing-top = { COUNT($to) ->
@@ -21,6 +22,8 @@ band-casing-seam = { $band-seam ->
 ## Marks
 
 band-casing-fold = Fold one long edge of { PIECE($band) } { $seam-width } to the wrong side and press the fold.
+# The half with the holes comes to the outside.
+band-casing-fold-holes = Fold the long edge of { PIECE($band) } that lies nearer to the { cord-holes } { $seam-width } to the wrong side and press the fold.
 band-casing-mark = { $parts ->
     [8] Mark { band-casing-top } in eighths on both faces, every { $part }, the first at { side-seam }.
    *[4] Mark { band-casing-top } in quarters on both faces, every { $part }, the first at { side-seam }.
@@ -50,6 +53,7 @@ band-casing-slip-lining = Slip { PIECE($band) } over it, wrong side out: the rig
 # ... or cloth with two like faces.
 band-casing-slip-either = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the inside of { PIECE($inner) }.
     .check = { band-casing-slip.check }
+band-casing-front = Turn the band on the skirt until the middle between the two { cord-holes } lies at the mark that is the middle of the front.
 band-casing-pin = { pin-start } { band-casing-seam } of the band to the first mark, then the other marks, then every { $spacing }.
     .check = The band lies without a tuck; both measure { $length }.
     .tolerance = { $off } more or less
@@ -74,3 +78,7 @@ band-casing-topstitch = With the right side up, topstitch { $edge-stitch } from 
     .check = The gap is open and the channel is { $channel } wide inside.
     .tolerance = { $fold-off } more or less
     .remedy = Unpick what closes the gap.
+band-casing-topstitch-round = With the right side up, topstitch { $edge-stitch } from the lower fold all round, { $stitch }, { $stitched }; let the end overlap the start by three stitches.
+    .check = The fold is caught all round and the channel is { $channel } wide inside.
+    .tolerance = { $fold-off } more or less
+    .remedy = Unpick where the row ran off the fold, and sew that stretch again.

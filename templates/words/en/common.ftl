@@ -262,3 +262,30 @@ tag-this-seam = Tie a bright thread into this seam, { $down } below its top end.
 # The ring has several seams that were sewn in this step.
 tag-one-seam = Tie a bright thread into one of these seams, { $down } below its top end. It is the side seam from which all marks are measured.
     .check = { tag-this-seam.check }
+
+## A gap that is unpicked in an upright seam
+
+open-seam-press = Press the upright seam of { PIECE($band) } open.
+# $opened: between the two rows of a channel, or between the top of the casing and its row.
+open-seam = { $opened ->
+    [rows] Choose the half of { PIECE($band) } that will lie inside and pin a tag to it. In that half open the upright seam that closed the ring between the two rows with a seam ripper, and nowhere else.
+   *[row] In the half of the casing that lies inside, open the upright seam of { PIECE($band) } between the fold and the row with a seam ripper, { $channel }, and nowhere else.
+ }
+    .check = A safety pin goes in and finds its way along the channel. The seam of the outer half is whole.
+    .remedy = If more has come open, sew it shut by hand up to the rows.
+open-seam-bars = Sew three stitches by hand across the seam at each end of the opening, close beside the rows.
+    .check = A pull does not open it any further.
+
+## The holes for the ends of a cord
+
+# Said only inside other messages.
+cord-holes = { $kind ->
+    [buttonholes] buttonholes
+    [worked-eyelets] eyelets
+   *[metal-eyelets] eyelets
+ }
+cord-hole = { $kind ->
+    [buttonholes] buttonhole
+    [worked-eyelets] eyelet
+   *[metal-eyelets] eyelet
+ }

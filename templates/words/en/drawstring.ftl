@@ -25,6 +25,10 @@ drawstring-thread = Fix a safety pin or bodkin in one end and work it through th
 drawstring-thread-flat = Fix a safety pin or bodkin in one end and work it through the channel, in at one end and out at the other.
     .check = { drawstring-thread.check }
     .remedy = { drawstring-thread.remedy }
+# The ends come out of holes that were worked in front.
+drawstring-thread-holes = Fix a safety pin or bodkin in one end and work it in at one { cord-hole }, all round through the channel and out at the other.
+    .check = { drawstring-thread.check }
+    .remedy = { drawstring-thread.remedy }
 drawstring-even = Lay { PIECE($band) } flat and even the ends out.
     .check = { $out } hang out at each end.
     .tolerance = { $ends-off } more or less
@@ -34,6 +38,9 @@ drawstring-bar-behind = Sew the { $cord } to { PIECE($band) } at the middle of t
     .remedy = Sew over the bar once more.
 
 drawstring-bar-flat = Sew the { $cord } to { PIECE($band) } at the middle of the casing, with a short bar of zigzag stitches through all layers.
+    .check = { drawstring-bar-behind.check }
+    .remedy = { drawstring-bar-behind.remedy }
+drawstring-bar-behind-holes = Sew the { $cord } to { PIECE($band) } at the middle of the back, half-way round from the { cord-holes }, with a short bar through all layers.
     .check = { drawstring-bar-behind.check }
     .remedy = { drawstring-bar-behind.remedy }
 

@@ -13,6 +13,7 @@ folded-casing-aim = { $flat ->
        *[elastic] A channel for the elastic is open at the gap.
      }
  }
+folded-casing-aim-holes = A channel for the cord opens at its two { cord-holes }.
 
 folded-casing-turn-under = Fold { EDGE($edge) } { $under } to the inside, { $flat ->
     [yes] from end to end,
@@ -49,3 +50,7 @@ folded-casing-sew-flat = With the inside up, sew { $edge-stitch } above the lowe
 folded-casing-sew = With the inside up, sew { $edge-stitch } above the lower fold from one line of the gap round to the other, { $stitched }, { $stitch }. Sew a few stitches back at both ends.
     .check = The gap is open and the channel is { $channel } wide inside.
     .remedy = Unpick what closes the gap.
+# The gap is unpicked in the side seam afterwards.
+folded-casing-sew-round = With the inside up, sew { $edge-stitch } above the lower fold all round, { $stitched }, { $stitch }; let the end overlap the start by three stitches.
+    .check = The fold is caught all round and the channel is { $channel } wide inside.
+    .remedy = Unpick where the row ran off the fold, and sew that stretch again.

@@ -20,6 +20,12 @@ insert-elastic-line = Draw a line straight across it, { $lap } from one end.
     .tolerance = { $lap-off } more or less
     .remedy = Draw the line where it belongs and cross out the first.
 insert-elastic-cross = Draw a cross on the same face, { $cross } from the other end: it stays in sight when the ends are lapped.
+# The casing has several channels, one elastic in each.
+insert-elastic-order = Draw one elastic into each of the { $channels } channels, the one next to the fold first. { $opened ->
+    [seam] Each goes in by its own opening in the seam.
+   *[row] All go in by the gap and through those above it, and all their ends hang out of the gap until they are sewn.
+ }
+    .check = No channel holds two.
 ## Cut long, tried on in the garment and shortened
 
 insert-elastic-cut-long = Cut the elastic { $cut } long: that is { $loop }, { $lap } for the lap and { $spare } to try it on.

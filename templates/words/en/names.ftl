@@ -44,6 +44,11 @@ name-number = { $name ->
     [gathers] gathers
     [heading] heading
     [hem] hem
+    [hole] hole
+    [apart] apart
+    [button] button
+    [channels] channels
+    [let-out] let out
     [hem-layers] hem layers
     [front-hem] hem of the front gore
     [back-hem] hem of a back gore

@@ -12,6 +12,9 @@ proof-gap-none = no casing has a gap
 # Said only inside "closed".
 proof-gap-in = { $gap } in { PIECE($piece) }
 proof-gap-in-cord = { $gap } in { PIECE($piece) }, where the cord comes out
+proof-gap-in-elastic = { $gap } in { PIECE($piece) }, where the elastic comes out
+proof-seam-gaps = A gap left in a seam is filled or closed
+proof-seam-gap-filled = { $gap } in the seam of { PIECE($piece) }
 
 proof-gathers = Every gathered edge is held by a seam
 proof-gathers-sewn = { $edges ->

@@ -7,6 +7,7 @@ band-casing-aim = { $holds ->
     [cord] El borde superior queda encerrado y la jareta para el cordón está libre por la abertura.
    *[elastic] El borde superior queda encerrado y la jareta para la goma está libre por la abertura.
  }
+band-casing-aim-holes = El borde superior está encerrado y la jareta del cordón se abre por sus dos { cord-holes }.
 
 # Se dicen solo dentro de los mensajes de abajo. El primero sigue a «los cuartos».
 band-casing-top = { COUNT($to) ->
@@ -21,6 +22,8 @@ band-casing-seam = { $band-seam ->
 ## Marcas
 
 band-casing-fold = Dobla un borde largo { PIECE($band, case: "of") } { $seam-width } hacia el revés y marca el doblez con la plancha.
+# La mitad con los agujeros queda por fuera.
+band-casing-fold-holes = Dobla hacia el revés { $seam-width } el borde largo { PIECE($band, case: "of") } que está más cerca de los { cord-holes } y plancha el doblez.
 band-casing-mark = { $parts ->
     [8] Marca los octavos { band-casing-top } por las dos caras, cada { $part }, la primera marca en { side-seam }.
    *[4] Marca los cuartos { band-casing-top } por las dos caras, cada { $part }, la primera marca en { side-seam }.
@@ -50,6 +53,7 @@ band-casing-slip-lining = Pasa { PIECE($band) } por encima, con el revés hacia 
 # ... o una tela de dos caras iguales.
 band-casing-slip-either = Pasa { PIECE($band) } por encima, con el revés hacia fuera: el derecho de la cinturilla contra la cara interior { PIECE($inner, case: "of") }.
     .check = { band-casing-slip.check }
+band-casing-front = Gira la cinturilla sobre la falda hasta que el punto medio entre los dos { cord-holes } quede en la marca que es el centro del delantero.
 band-casing-pin = { pin-start } { band-casing-seam } de la cinturilla en la primera marca, después las demás marcas y después cada { $spacing }.
     .check = La cinturilla queda sin ningún pliegue; los dos bordes miden { $length }.
     .tolerance = { $off } de más o de menos
@@ -74,3 +78,7 @@ band-casing-topstitch = Con el derecho encima, pespuntea a { $edge-stitch } del 
     .check = La abertura está libre y la jareta tiene { $channel } de ancho por dentro.
     .tolerance = { $fold-off } de más o de menos
     .remedy = Descose lo que cierre la abertura.
+band-casing-topstitch-round = Con el derecho encima, pespuntea a { $edge-stitch } del doblez inferior todo alrededor, { $stitch }, { $stitched }; monta el final tres puntadas sobre el principio.
+    .check = El doblez queda sujeto todo alrededor y la jareta tiene { $channel } de ancho por dentro.
+    .tolerance = { $fold-off } de más o de menos
+    .remedy = Descose donde el pespunte se salió del doblez y vuelve a coser ese tramo.

@@ -303,3 +303,30 @@ tag-this-seam = Anuda un hilo de color vivo en esta costura, { $down } por debaj
 # El aro tiene varias costuras, cosidas en este paso.
 tag-one-seam = Anuda un hilo de color vivo en una de estas costuras, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
     .check = { tag-this-seam.check }
+
+## Una abertura descosida en una costura vertical
+
+open-seam-press = Abre con la plancha la costura vertical { PIECE($band, case: "of") }.
+# $opened: entre los dos pespuntes de una jareta, o entre el doblez y el pespunte.
+open-seam = { $opened ->
+    [rows] Elige la mitad que quedará por dentro y préndele una etiqueta. En esa mitad, abre con el abrecosturas la costura vertical que cerró el aro { PIECE($band, case: "of") }, entre los dos pespuntes y en ningún otro sitio.
+   *[row] En la mitad de la jareta que queda por dentro, abre con el abrecosturas la costura vertical { PIECE($band, case: "of") } entre el doblez y el pespunte, { $channel }, y en ningún otro sitio.
+ }
+    .check = Un imperdible entra y encuentra su camino por la jareta. La costura de la mitad exterior está entera.
+    .remedy = Si se ha abierto más, ciérrala a mano hasta los pespuntes.
+open-seam-bars = Da a mano tres puntadas atravesando la costura en cada extremo de la abertura, muy cerca de los pespuntes.
+    .check = Al tirar no se abre más.
+
+## Los agujeros para las puntas de un cordón
+
+# Se dicen solo dentro de otros mensajes.
+cord-holes = { $kind ->
+    [buttonholes] ojales
+    [worked-eyelets] ojetes
+   *[metal-eyelets] ojetes
+ }
+cord-hole = { $kind ->
+    [buttonholes] ojal
+    [worked-eyelets] ojete
+   *[metal-eyelets] ojete
+ }

@@ -25,6 +25,10 @@ drawstring-thread = Sujeta un imperdible o un pasacintas en un extremo y lléval
 drawstring-thread-flat = Sujeta un imperdible o un pasacintas en un extremo y llévalo por la jareta: entra por un extremo y sale por el otro.
     .check = { drawstring-thread.check }
     .remedy = { drawstring-thread.remedy }
+# Las puntas salen de agujeros trabajados delante.
+drawstring-thread-holes = Prende un imperdible o un pasacintas en una punta, métela por un { cord-hole }, pásala por toda la jareta y sácala por el otro.
+    .check = { drawstring-thread.check }
+    .remedy = { drawstring-thread.remedy }
 drawstring-even = Extiende { PIECE($band) } y deja los extremos iguales.
     .check = Cuelgan { $out } por cada extremo.
     .tolerance = { $ends-off } de más o de menos
@@ -34,6 +38,9 @@ drawstring-bar-behind = Cose el cordón ({ $cord }) { PIECE($band, case: "to") }
     .remedy = Vuelve a coser sobre la presilla.
 
 drawstring-bar-flat = Cose el cordón ({ $cord }) { PIECE($band, case: "to") } en el centro de la jareta, con una presilla corta en zigzag que atraviese todas las capas.
+    .check = { drawstring-bar-behind.check }
+    .remedy = { drawstring-bar-behind.remedy }
+drawstring-bar-behind-holes = Cose el cordón ({ $cord }) { PIECE($band, case: "to") } en el centro de la espalda, en el lado opuesto a los { cord-holes }, con una presilla corta a través de todas las capas.
     .check = { drawstring-bar-behind.check }
     .remedy = { drawstring-bar-behind.remedy }
 

@@ -13,6 +13,7 @@ folded-casing-aim = { $flat ->
        *[elastic] La jareta para la goma está libre por la abertura.
      }
  }
+folded-casing-aim-holes = La jareta del cordón se abre por sus dos { cord-holes }.
 
 folded-casing-turn-under = Dobla { EDGE($edge) } { $under } hacia dentro { $flat ->
     [yes] de un extremo a otro
@@ -49,3 +50,7 @@ folded-casing-sew-flat = Con el interior encima, cose { $edge-stitch } por encim
 folded-casing-sew = Con el interior encima, cose { $edge-stitch } por encima del doblez inferior, de una raya de la abertura a la otra dando toda la vuelta, { $stitched }, { $stitch }. Remata en los dos extremos.
     .check = La abertura está libre y la jareta tiene { $channel } de ancho por dentro.
     .remedy = Descose lo que cierre la abertura.
+# La abertura se descose después en la costura lateral.
+folded-casing-sew-round = Con el interior encima, cose { $edge-stitch } por encima del doblez inferior todo alrededor, { $stitched }, { $stitch }; monta el final tres puntadas sobre el principio.
+    .check = El doblez queda sujeto todo alrededor y la jareta tiene { $channel } de ancho por dentro.
+    .remedy = Descose donde el pespunte se salió del doblez y vuelve a coser ese tramo.

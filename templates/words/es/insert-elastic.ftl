@@ -20,6 +20,12 @@ insert-elastic-line = Traza una raya recta de lado a lado, a { $lap } de un extr
     .tolerance = { $lap-off } de más o de menos
     .remedy = Traza la raya en su sitio y tacha la primera.
 insert-elastic-cross = Traza una cruz en la misma cara, a { $cross } del otro extremo: sigue a la vista cuando los extremos están solapados.
+# La jareta tiene varios canales, una goma en cada uno.
+insert-elastic-order = Pasa una goma por cada uno de los { $channels } canales, primero por el del doblez. { $opened ->
+    [seam] Cada una entra por su propia abertura en la costura.
+   *[row] Todas entran por la abertura y por las de encima, y todas sus puntas cuelgan fuera hasta que estén cosidas.
+ }
+    .check = En ningún canal hay dos.
 ## Cortada larga, probada en la prenda y acortada
 
 insert-elastic-cut-long = Corta la goma a { $cut }: son { $loop }, más { $lap } para el solape y { $spare } para la prueba.

@@ -44,6 +44,11 @@ name-number = { $name ->
     [gathers] frunces
     [heading] cabecilla
     [hem] dobladillo
+    [hole] agujero
+    [apart] distancia
+    [button] botón
+    [channels] canales
+    [let-out] soltar
     [hem-layers] capas en el bajo
     [front-hem] bajo de la nesga delantera
     [back-hem] bajo de una nesga trasera

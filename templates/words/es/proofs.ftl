@@ -12,6 +12,9 @@ proof-gap-none = ninguna jareta tiene abertura
 # Se dice solo dentro de «cerradas».
 proof-gap-in = { $gap } en { PIECE($piece) }
 proof-gap-in-cord = { $gap } en { PIECE($piece) }, por donde sale el cordón
+proof-gap-in-elastic = { $gap } en { PIECE($piece) }, por donde sale la goma
+proof-seam-gaps = Una abertura que se deja en una costura se rellena o se cierra
+proof-seam-gap-filled = { $gap } en la costura { PIECE($piece, case: "of") }
 
 proof-gathers = Cada borde fruncido está sujeto por una costura
 proof-gathers-sewn = { $edges ->

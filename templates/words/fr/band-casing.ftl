@@ -7,6 +7,7 @@ band-casing-aim = { $holds ->
     [cord] Le bord supérieur est enfermé et la coulisse du cordon est accessible par l’ouverture.
    *[elastic] Le bord supérieur est enfermé et la coulisse de l’élastique est accessible par l’ouverture.
  }
+band-casing-aim-holes = Le bord supérieur est enfermé, et la coulisse du cordon s’ouvre par ses deux { cord-holes }.
 
 # Dits seulement dans les messages ci-dessous. Le premier suit « de ».
 band-casing-top = { COUNT($to) ->
@@ -21,6 +22,8 @@ band-casing-seam = { $band-seam ->
 ## Repères
 
 band-casing-fold = Replier un long bord { PIECE($band, case: "of") } de { $seam-width } sur l’envers et marquer la pliure au fer.
+# La moitié aux trous vient à l’extérieur.
+band-casing-fold-holes = Replier de { $seam-width } sur l’envers le long bord { PIECE($band, case: "of") } le plus proche des { cord-holes } et marquer la pliure au fer.
 band-casing-mark = { $parts ->
     [8] Marquer les huitièmes { band-casing-top } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
    *[4] Marquer les quarts { band-casing-top } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
@@ -50,6 +53,7 @@ band-casing-slip-lining = Enfiler par-dessus { PIECE($band) }, envers dehors : 
 # ... ou un tissu aux deux faces pareilles.
 band-casing-slip-either = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’intérieur { PIECE($inner, case: "of") }.
     .check = { band-casing-slip.check }
+band-casing-front = Tourner la ceinture sur la jupe jusqu’à ce que le milieu entre les deux { cord-holes } tombe sur le repère qui est le milieu du devant.
 band-casing-pin = { pin-start } { band-casing-seam } de la ceinture au premier repère, puis les autres repères, puis tous les { $spacing }.
     .check = La ceinture est posée sans pli ; les deux bords mesurent { $length }.
     .tolerance = { $off } de plus ou de moins
@@ -74,3 +78,7 @@ band-casing-topstitch = Endroit dessus, surpiquer à { $edge-stitch } du repli i
     .check = L’ouverture est libre et la coulisse a { $channel } de largeur à l’intérieur.
     .tolerance = { $fold-off } de plus ou de moins
     .remedy = Découdre ce qui ferme l’ouverture.
+band-casing-topstitch-round = Endroit dessus, surpiquer à { $edge-stitch } du repli inférieur sur tout le tour, { $stitch }, { $stitched } ; finir en repiquant trois points sur le début.
+    .check = Le repli est pris tout autour et la coulisse a { $channel } de largeur à l’intérieur.
+    .tolerance = { $fold-off } de plus ou de moins
+    .remedy = Découdre là où la piqûre a quitté le repli, et refaire ce tronçon.

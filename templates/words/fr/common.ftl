@@ -306,3 +306,30 @@ tag-this-seam = Nouer un fil vif dans cette couture, à { $down } sous son bout 
 # Le rond a plusieurs coutures, piquées à cette étape.
 tag-one-seam = Nouer un fil vif dans l’une de ces coutures, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
     .check = { tag-this-seam.check }
+
+## Une ouverture décousue dans une couture verticale
+
+open-seam-press = Ouvrir au fer la couture verticale { PIECE($band, case: "of") }.
+# $opened : entre les deux piqûres d’une coulisse, ou entre la pliure et la piqûre.
+open-seam = { $opened ->
+    [rows] Choisir la moitié qui sera à l’intérieur et y épingler une étiquette. Dans cette moitié, ouvrir au découseur la couture verticale qui a fermé le rond { PIECE($band, case: "of") }, entre les deux piqûres et nulle part ailleurs.
+   *[row] Dans la moitié de la coulisse qui est à l’intérieur, ouvrir au découseur la couture verticale { PIECE($band, case: "of") } entre la pliure et la piqûre, { $channel }, et nulle part ailleurs.
+ }
+    .check = Une épingle à nourrice y entre et trouve son chemin dans la coulisse. La couture de la moitié extérieure est entière.
+    .remedy = Si elle s’est ouverte davantage, la refermer à la main jusqu’aux piqûres.
+open-seam-bars = Faire à la main trois points en travers de la couture à chaque bout de l’ouverture, tout contre les piqûres.
+    .check = En tirant, on ne l’ouvre pas davantage.
+
+## Les trous pour les bouts d’un cordon
+
+# Dits seulement dans d’autres messages.
+cord-holes = { $kind ->
+    [buttonholes] boutonnières
+    [worked-eyelets] œillets
+   *[metal-eyelets] œillets
+ }
+cord-hole = { $kind ->
+    [buttonholes] une boutonnière
+    [worked-eyelets] un œillet
+   *[metal-eyelets] un œillet
+ }

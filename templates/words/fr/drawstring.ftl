@@ -25,6 +25,10 @@ drawstring-thread = Fixer une épingle à nourrice ou un passe-lacet à un bout 
 drawstring-thread-flat = Fixer une épingle à nourrice ou un passe-lacet à un bout et lui faire traverser la coulisse, d’un bout à l’autre.
     .check = { drawstring-thread.check }
     .remedy = { drawstring-thread.remedy }
+# Les bouts sortent de trous travaillés devant.
+drawstring-thread-holes = Fixer une épingle à nourrice ou un passe-lacet à un bout, l’entrer par { cord-hole }, lui faire faire tout le tour de la coulisse et le sortir par l’autre trou.
+    .check = { drawstring-thread.check }
+    .remedy = { drawstring-thread.remedy }
 drawstring-even = Poser { PIECE($band) } à plat et égaliser les bouts.
     .check = { $out } pendent de chaque côté.
     .tolerance = { $ends-off } de plus ou de moins
@@ -34,6 +38,9 @@ drawstring-bar-behind = Coudre le cordon ({ $cord }) { PIECE($band, case: "to") 
     .remedy = Repiquer la bride d’arrêt.
 
 drawstring-bar-flat = Coudre le cordon ({ $cord }) { PIECE($band, case: "to") } au milieu de la coulisse, par une petite bride d’arrêt au point zigzag à travers toutes les épaisseurs.
+    .check = { drawstring-bar-behind.check }
+    .remedy = { drawstring-bar-behind.remedy }
+drawstring-bar-behind-holes = Coudre le cordon ({ $cord }) { PIECE($band, case: "to") } au milieu du dos, à mi-tour des { cord-holes }, par une petite bride d’arrêt à travers toutes les épaisseurs.
     .check = { drawstring-bar-behind.check }
     .remedy = { drawstring-bar-behind.remedy }
 

@@ -13,6 +13,7 @@ folded-casing-aim = { $flat ->
        *[elastic] La coulisse de l’élastique est accessible par l’ouverture.
      }
  }
+folded-casing-aim-holes = La coulisse du cordon s’ouvre par ses deux { cord-holes }.
 
 folded-casing-turn-under = Replier { $flat ->
     [yes] d’un bout à l’autre
@@ -49,3 +50,7 @@ folded-casing-sew-flat = Intérieur dessus, piquer à { $edge-stitch } au-dessus
 folded-casing-sew = Intérieur dessus, piquer à { $edge-stitch } au-dessus du repli inférieur, d’un trait de l’ouverture à l’autre en faisant le tour, { $stitched }, { $stitch }. Faire un point d’arrêt aux deux bouts.
     .check = L’ouverture est libre et la coulisse a { $channel } de largeur à l’intérieur.
     .remedy = Découdre ce qui ferme l’ouverture.
+# L’ouverture est décousue ensuite dans la couture de côté.
+folded-casing-sew-round = Intérieur dessus, piquer à { $edge-stitch } au-dessus du repli inférieur sur tout le tour, { $stitched }, { $stitch } ; finir en repiquant trois points sur le début.
+    .check = Le repli est pris tout autour et la coulisse a { $channel } de largeur à l’intérieur.
+    .remedy = Découdre là où la piqûre a quitté le repli, et refaire ce tronçon.

@@ -20,6 +20,12 @@ insert-elastic-line = Tracer un trait droit en travers, à { $lap } d’un bout.
     .tolerance = { $lap-off } de plus ou de moins
     .remedy = Tracer le trait à sa place et barrer le premier.
 insert-elastic-cross = Tracer une croix sur la même face, à { $cross } de l’autre bout : elle reste visible quand les bouts se superposent.
+# La coulisse a plusieurs passages, un élastique dans chacun.
+insert-elastic-order = Passer un élastique dans chacun des { $channels } passages, d’abord dans celui de la pliure. { $opened ->
+    [seam] Chacun entre par sa propre ouverture dans la couture.
+   *[row] Tous entrent par l’ouverture et par celles du dessus, et tous leurs bouts en pendent jusqu’à ce qu’ils soient cousus.
+ }
+    .check = Aucun passage n’en contient deux.
 ## Coupé long, essayé dans le vêtement et raccourci
 
 insert-elastic-cut-long = Couper { $cut } d’élastique : { $loop }, { $lap } de chevauchement et { $spare } pour l’essayage.

@@ -44,6 +44,11 @@ name-number = { $name ->
     [gathers] fronces
     [heading] tête
     [hem] ourlet
+    [hole] trou
+    [apart] écart
+    [button] bouton
+    [channels] passages
+    [let-out] rallonger
     [hem-layers] épaisseurs à l’ourlet
     [front-hem] ourlet du lé devant
     [back-hem] ourlet d’un lé dos

@@ -12,6 +12,9 @@ proof-gap-none = aucune coulisse n’a d’ouverture
 # Dits seulement dans « fermé ».
 proof-gap-in = { $gap } dans { PIECE($piece) }
 proof-gap-in-cord = { $gap } dans { PIECE($piece) }, là où sort le cordon
+proof-gap-in-elastic = { $gap } dans { PIECE($piece) }, là où sort l’élastique
+proof-seam-gaps = Une ouverture laissée dans une couture est garnie ou fermée
+proof-seam-gap-filled = { $gap } dans la couture { PIECE($piece, case: "of") }
 
 proof-gathers = Chaque bord froncé est tenu par une couture
 proof-gathers-sewn = { $edges ->

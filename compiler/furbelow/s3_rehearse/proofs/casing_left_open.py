@@ -42,7 +42,7 @@ def prove(run: Run) -> Proof:
         )
     gaps = [
         Part(
-            "proof-gap-in-cord" if casing.cord else "proof-gap-in",
+            "proof-gap-in-cord" if casing.cord else "proof-gap-in-elastic" if casing.buttoned else "proof-gap-in",
             {"gap": Length(casing.gap), "piece": Pieces((casing.piece,))},
         )
         for casing in run.final.casings.values()

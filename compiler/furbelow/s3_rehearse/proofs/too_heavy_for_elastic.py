@@ -35,7 +35,7 @@ def prove(run: Run) -> Proof:
     if not run.whole:
         return Proof(CLAIM)
     # Elastics that lie in casings of their own share the weight by their widths.
-    wide = sum((width_of(run.solved, casing.elastic) for casing in casings), Fraction(0))
+    wide = sum((width_of(run.solved, casing.elastic) * casing.channels for casing in casings), Fraction(0))
     limit = wide * ELASTIC_CARRIES
     least = min(waist.value.as_length_mm() - casing.elastic_length for casing in casings)
     load = Part("proof-elastic-load", {"weight": Weight(grams), "wide": Length(wide), "less": Length(least)})

@@ -16,13 +16,16 @@ from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.figures.band_section import binding_strip, fitted_band, tape_round_edge
 from furbelow.s6_write.figures.bias_strip import bias_strip
 from furbelow.s6_write.figures.bustle_tapes import bustle_tapes
+from furbelow.s6_write.figures.casing_inside import buttoned_elastic, channels
 from furbelow.s6_write.figures.casing_section import band_with_channel
+from furbelow.s6_write.figures.caught import caught_strip, piping
 from furbelow.s6_write.figures.channel_band import channel_band
 from furbelow.s6_write.figures.cutting import plan_figures
 from furbelow.s6_write.figures.darts import darts
 from furbelow.s6_write.figures.dipped_hem import dipped_hem
 from furbelow.s6_write.figures.drawstring import drawstring
 from furbelow.s6_write.figures.elastic import closed_gap, drawing_in
+from furbelow.s6_write.figures.eyelets import eyelets
 from furbelow.s6_write.figures.faced_edge import bagged_edge, faced_edge
 from furbelow.s6_write.figures.fastening import fastening
 from furbelow.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
@@ -111,6 +114,11 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.DARTS: darts,
     Picture.DIPPED_HEM: dipped_hem,
     Picture.BUSTLE_TAPES: bustle_tapes,
+    Picture.EYELETS: eyelets,
+    Picture.CHANNELS: channels,
+    Picture.CAUGHT_STRIP: caught_strip,
+    Picture.PIPING: piping,
+    Picture.BUTTONED_ELASTIC: buttoned_elastic,
 }
 
 

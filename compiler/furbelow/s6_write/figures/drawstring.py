@@ -19,8 +19,8 @@ def drawstring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     words.read("figures", "figures-drawstring")
     facts = facts_of(done, Threaded)
     casing, cut = facts.casing, facts.cut
-    if casing.flat:
-        return None  # no gap to show: the cord goes in at one end and out at the other
+    if casing.flat or casing.holes:
+        return None  # no gap to show: the cord goes in at one end or hole and out at the other
     values: Values = {
         "gap": Length(casing.gap),
         "casing": Length(casing.length),

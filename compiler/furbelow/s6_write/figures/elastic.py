@@ -100,9 +100,9 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Ite
 def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The gap with the row that closes it, over the first row at both ends."""
     words.read("figures", "figures-elastic")
-    casing = facts_of(done, Casing)
-    if casing.in_seam:
-        return None  # a few stitches by hand, across the channel
+    casing = done.facts
+    if not isinstance(casing, Casing) or casing.in_seam or casing.channels > 1:
+        return None  # a few stitches by hand across the channel, a stretch of a seam, or a gap in each of several rows
     values: Values = {"gap": Length(casing.gap), "past": Length(PAST, "about")}
     sheet = Sheet()
     view = CasingView(sheet, casing, 20, words)

@@ -14,6 +14,7 @@ HAND_NEEDLE = Caution(CautionKind.NEEDLE, "caution-hand-needle")
 FINGERS = Caution(CautionKind.NEEDLE, "caution-fingers")
 KNIVES = Caution(CautionKind.BLADE, "caution-knives")
 RIPPER = Caution(CautionKind.BLADE, "caution-ripper")
+AWL = Caution(CautionKind.BLADE, "caution-awl")
 ZIP_TEETH = Caution(CautionKind.NEEDLE, "caution-needle-teeth")
 SHEARS = Caution(CautionKind.BLADE, "caution-shears")
 # At the waist.

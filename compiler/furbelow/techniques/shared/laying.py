@@ -100,7 +100,7 @@ def on_arc(ledger: Ledger, name: str, what: str, cloth_at: Fraction, lies_at: Fr
 def filled(ledger: Ledger, casing: Casing, kind: Lies, what: str, arg: str) -> tuple[Occupant, ...]:
     """What is drawn into a casing lies in all of its clear width: in a band, or under the edge that was folded down."""
     if casing.name in ledger.bench.edges:
-        return tuple(ledger.at_edge(casing.name, kind, what, Fraction(0), casing.width, arg))
+        return tuple(ledger.at_edge(casing.name, kind, what, Fraction(0), casing.width * casing.channels, arg))
     piece, cloth = casing.piece, ledger.bench.cloths[casing.piece].piece
     near, far = ledger.line(piece, "top"), cloth.cut_depth - ledger.line(piece, "bottom")
     return (Occupant(piece, kind, what, down=Band(near, far), arg=arg),)
