@@ -55,7 +55,9 @@ def test_a_cord_with_long_ends_is_refused_in_a_childs_skirt() -> None:
     start = text.index("  - adjustable elastic")
     end = text.index("notes:")
     cord = text[:start] + "  - drawstring: {cord: tie, into: band, ends: 30 cm, for: child}\n" + text[end:]
-    cord = cord.replace("gap in: seam", "gap: 4 cm").replace("pieces:\n", "  tie: {kind: cord, width: 5 mm}\npieces:\n", 1)
+    cord = cord.replace("gap in: seam", "gap: 4 cm").replace(
+        "pieces:\n", "  tie: {kind: cord, width: 5 mm}\npieces:\n", 1
+    )
     read = read_spec(("clover.yaml", cord.encode()))
     assert read.value is not None, read.faults
     faults = prove(Order(read.value, "size 110", read.value.sizes["110"], {}, Workroom())).faults
