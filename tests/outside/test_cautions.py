@@ -216,6 +216,36 @@ def test_no_cord_hangs_below_the_hem_of_a_childs_skirt() -> None:
     assert "No cord at all below the crotch" in _said(_told("drawstring")[0], "child")
 
 
+def test_a_cord_in_the_hem_of_a_childs_skirt_is_refused_and_one_at_its_waist_is_not() -> None:
+    """EN 14682:2007: none may hang below a hem that lies past the crotch, so none comes out of the hem itself."""
+    casing = "- folded casing: {edge: skirt.bottom, depth: 25 mm, turn under: 6 mm, gap: 3 cm}"
+    unhemmed = "\n".join(row for row in CASING.splitlines() if "skirt.bottom" not in row)
+    cord = CORD.replace("ENDS", "5 cm")
+    over_the_waist = {"over": "waist_girth", "hips": "78 cm"}
+    pieces = CORDED.replace("LONG", "106 cm")
+    sound(pieces, f"{CASING}\n{cord}", **over_the_waist)
+    fault = refused(
+        "FB348",
+        pieces,
+        f"{unhemmed}\n{ELASTIC}\n{casing}\n{cord.replace('skirt.top', 'skirt.bottom')}",
+        **over_the_waist,
+    )
+    assert "none may hang below it" in fault.headline
+
+
+def test_a_childs_cord_has_no_knots_and_is_sewn_down_behind() -> None:
+    """ASTM F1816-18 at crs.ul.com and in the questions at cpsc.gov/FAQ: 3 in (75 mm) outside the channel at its fullest
+    width, no toggles, knots or other attachments at the free ends, one continuous string stitched through at the back.
+
+    It is a standard for jackets and tops; EN 14682:2007 (m.baijiantest.com) asks the last two of every garment.
+    """
+    for told in _told("drawstring"):
+        actions = " ".join(action.text for action in told.actions)
+        assert "Make no knot" in actions
+        assert "at the middle of the back" in actions or "at the middle of the casing" in actions
+        assert "7.5 cm at most with the channel at its full width" in _said(told, "child")
+
+
 @pytest.mark.parametrize(
     ("fasten", "small"), [("hook and bar", True), ("button", True), ("snaps", True), ("ties", False)]
 )

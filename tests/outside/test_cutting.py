@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from math import ceil
 
@@ -97,3 +98,17 @@ def test_an_odd_strip_on_folded_cloth_takes_no_more_length_than_on_flat_cloth() 
     strips = (Strip("flounce", cm(300), cm(60), 1), Strip("yoke", cm(300), cm(40), 2))
     folded = planned(Bolt(cm(140), cm(1), folded=True), *strips)
     assert folded.bolt_length == planned(Bolt(cm(140), cm(1)), *strips).bolt_length == cm(300)
+
+
+@pytest.mark.parametrize(
+    ("one_way", "folded", "lengths"), [(False, False, 2), (False, True, 2), (True, False, 3), (True, True, 3)]
+)
+def test_a_bolt_has_two_selvedges_so_three_strips_on_them_take_two_lengths(
+    one_way: bool, folded: bool, lengths: int
+) -> None:
+    """By arithmetic: 3 strips on 2 selvedges are 2 lengths. On one-way cloth only those at one selvedge lie its way."""
+    strip = Strip("flounce", cm(300), cm(20), 3, selvedge=True)
+    plan = planned(Bolt(cm(140), cm(1), folded, one_way), strip)
+    assert plan.bolt_length == lengths * cm(300)
+    # Anywhere on the cloth all three lie side by side.
+    assert planned(Bolt(cm(140), cm(1), folded, one_way), replace(strip, selvedge=False)).bolt_length == cm(300)

@@ -42,6 +42,7 @@ def small_cases(draw: st.DrawFn, most_kinds: int = 3, most_count: int = 4) -> Ca
             shortest_segment=cm(draw(st.sampled_from([0, 20, 30]))),
             most_joins=draw(st.integers(1, 3)),
             grain=draw(st.sampled_from(["along", "across", "free"])),
+            selvedge=draw(st.booleans()),
         )
         if ways_to_lay(strip, bolt):
             strips.append(strip)

@@ -14,7 +14,7 @@ from math import ceil
 
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
-_Lane = tuple[Fraction, int]  # depth, grid steps filled
+_Lane = tuple[Fraction, int, bool]  # depth, grid steps filled, whether it lies at a selvedge
 
 
 def least_cost(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices, most_sections: int) -> Fraction:
@@ -23,17 +23,17 @@ def least_cost(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices, most_se
     per_strip = [list(combinations_with_replacement(_partings(strip, bolt.grid), strip.count)) for strip in strips]
     best: Fraction | None = None
     for choice in product(*per_strip):
-        segments: Counter[tuple[Fraction, int]] = Counter()
+        segments: Counter[_Lane] = Counter()
         joins = 0
         for strip, copies in zip(strips, choice, strict=True):
             for parts in copies:
-                segments.update((strip.depth, part) for part in parts)
+                segments.update((strip.depth, part, strip.selvedge) for part in parts)
                 joins += len(parts) - 1
         many = sum(segments.values())
         fixed = joins * prices.per_join + many * prices.per_cut
         ordered = sorted(segments.elements(), reverse=True)
         for sections in set(_packings(ordered, (), bolt, most_sections)):
-            length = sum(max(filled for _, filled in lanes) for lanes in sections)
+            length = sum(max(filled for _, filled, _ in lanes) for lanes in sections)
             lanes = sum(map(len, sections))
             cost = fixed + length * cloth + len(sections) * (prices.per_setup + prices.per_cut)
             cost += lanes * prices.per_cut
@@ -59,25 +59,25 @@ def _partings(strip: Strip, grid: Fraction) -> list[tuple[int, ...]]:
 
 
 def _packings(
-    segments: list[tuple[Fraction, int]], sections: tuple[tuple[_Lane, ...], ...], bolt: Bolt, most: int
+    segments: list[_Lane], sections: tuple[tuple[_Lane, ...], ...], bolt: Bolt, most: int
 ) -> Iterator[tuple[tuple[_Lane, ...], ...]]:
     if not segments:
         yield sections
         return
-    (depth, length), rest = segments[0], segments[1:]
+    (depth, length, selvedge), rest = segments[0], segments[1:]
     options: set[tuple[tuple[_Lane, ...], ...]] = set()
     for number, lanes in enumerate(sections):
         others = (*sections[:number], *sections[number + 1 :])
         for lane in set(lanes):
-            if lane[0] == depth:
+            if (lane[0], lane[2]) == (depth, selvedge):
                 index = lanes.index(lane)
-                fuller = (*lanes[:index], (depth, lane[1] + length), *lanes[index + 1 :])
+                fuller = (*lanes[:index], (depth, lane[1] + length, selvedge), *lanes[index + 1 :])
                 options.add(_sorted(others, fuller))
-        more = (*lanes, (depth, length))
+        more = (*lanes, (depth, length, selvedge))
         if _fits(more, bolt):
             options.add(_sorted(others, more))
     if len(sections) < most:
-        options.add(_sorted(sections, ((depth, length),)))
+        options.add(_sorted(sections, ((depth, length, selvedge),)))
     for option in options:
         yield from _packings(rest, option, bolt, most)
 
@@ -87,10 +87,16 @@ def _sorted(others: tuple[tuple[_Lane, ...], ...], lanes: tuple[_Lane, ...]) -> 
 
 
 def _fits(lanes: tuple[_Lane, ...], bolt: Bolt) -> bool:
-    depths = Counter(depth for depth, _ in lanes)
+    sides = [depth for depth, _, selvedge in lanes if selvedge]
+    if len(sides) > (1 if bolt.one_way else 2):
+        return False
+    depths = Counter(depth for depth, _, selvedge in lanes if not selvedge)
     width = sum((depth * number for depth, number in depths.items()), Fraction(0))
     if bolt.folded:
-        # Each depth in pairs, but one lane, the deepest of the odd ones, on the fold.
+        # Each depth in pairs, but one lane, the deepest of the odd ones, on the fold; both selvedges are slit alike.
         odd = sorted(depth for depth, number in depths.items() if number % 2)
         width += sum(odd[:-1], Fraction(0))
-    return width <= bolt.usable_width
+        if len(set(sides)) > 1:
+            return False
+        sides = 2 * sides[:1]
+    return width + sum(sides, Fraction(0)) <= bolt.usable_width

@@ -53,6 +53,11 @@ def _section_faults(plan: CuttingPlan, bolt: Bolt) -> list[str]:
             wrong += _lane_faults(lane, section, bolt, number)
         if any(_overlap(one, two) for one, two in _beside(boxes)):
             wrong.append(f"section {number}: lanes overlap")
+        sides = [(lane, box) for lane, box in zip(section.lanes, boxes, strict=True) if lane.selvedge]
+        if any(box[1] > 0 and box[3] < bolt.usable_width for _, box in sides) or (sides and section.across):
+            wrong.append(f"section {number}: a lane of the selvedge lies elsewhere")
+        if sum(1 for lane, _ in sides if lane.segments) > (1 if bolt.one_way else 2):
+            wrong.append(f"section {number}: too many lanes at the selvedges")
         folds = [lane for lane in section.lanes if lane.layer == "fold"]
         if len(folds) > 1 or any(lane.offset for lane in folds):
             wrong.append(f"section {number}: more than one lane on the fold, or one that isn't at it")
@@ -192,6 +197,7 @@ def _piece_faults(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt) -> l
 
 def _panel_copy_faults(strip: Strip, panels: list[Panel], bolt: Bolt) -> list[str]:
     wrong = [] if len(panels) == 1 else [f"it is there {len(panels)} times"]
+    wrong += ["laid freely, though its edge is the selvedge"] if strip.selvedge else []
     for panel in panels:
         along, over = (strip.depth, strip.length) if panel.turned else (strip.length, strip.depth)
         if panel.width != over or not along <= panel.length < along + bolt.grid:
@@ -203,6 +209,8 @@ def _copy_faults(strip: Strip, cuts: list[tuple[Segment, Section, Lane]], bolt: 
     wrong = []
     for cut, _, lane in cuts:
         over, along = (strip.length, strip.depth) if cut.turned else (strip.depth, strip.length)
+        if lane.selvedge != strip.selvedge:
+            wrong.append("a selvedge that is asked for is not kept, or one that is not")
         if lane.depth != over:
             wrong.append(f"lies in a lane of {lane.depth}, it is {over} deep")
         if cut.turned and (cut.parts > 1 or not along <= cut.length < along + bolt.grid):

@@ -134,7 +134,7 @@ def _section_lines(planned: Planned, section: Section, number: int, folded: bool
             "layer": One(lane.layer, _LAYERS),
             "cuts": Own(cuts) if cuts else Part("ways-over"),
         }
-        yield "    " + words.text("ways-lane", told)
+        yield "    " + words.text("ways-lane-selvedge" if lane.selvedge else "ways-lane", told)
 
 
 def _panel_lines(planned: Planned, section: Section, number: int, width: Fraction, words: Words) -> Iterator[str]:
@@ -239,6 +239,7 @@ def _section_data(planned: Planned, section: Section, words: Words) -> dict[str,
                 "offset": plain_number(lane.offset),
                 "depth": plain_number(lane.depth),
                 "layer": lane.layer,
+                "selvedge": lane.selvedge,
                 "segments": [
                     {"mark": _mark(planned, each, words), "piece": each.strip, "copy": each.copy, "part": each.part}
                     | {"parts": each.parts, "start": plain_number(each.start), "length": plain_number(each.length)}

@@ -88,6 +88,7 @@ CODES: dict[str, str] = {
     "FB217": "a size gives a measure that the spec does not ask for",
     "FB218": "no number has the name that is asked about",
     "FB219": "prices stand in two currencies",
+    "FB220": "an edge can't be a selvedge",
     # techniques
     "FB330": "a technique is given neither or both of two ways to say where it works",
     "FB331": "a trimmed margin does not fit inside what closes over it",

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from enum import Enum
+from fractions import Fraction
 from typing import Generic, NamedTuple, TypeVar
 
 T = TypeVar("T")
@@ -91,6 +92,8 @@ class Fault(NamedTuple):
     headline: states the fault, with both numbers and their difference; lowercase, no full stop, no advice.
     primary: the place to mend. others: the places that take part.
     notes: the arithmetic. help: one change that mends it. change: the same for an editor, where it is one of text.
+    needs: how much that change comes to, where it is a number: of like faults for several bodies the one that needs most is
+        told, so that its mend does for all of them.
     """
 
     code: str
@@ -101,6 +104,7 @@ class Fault(NamedTuple):
     help: str | None = None
     severity: Severity = Severity.ERROR
     change: Change | None = None
+    needs: Fraction | None = None
 
     @property
     def is_error(self) -> bool:

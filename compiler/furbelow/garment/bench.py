@@ -235,6 +235,11 @@ class Bench(NamedTuple):
         """All pieces sewn to this one, itself included, in the order of the spec."""
         return tuple(other for other in self.cloths if self.units[other] == self.units[piece])
 
+    def inside(self, piece: str) -> bool:
+        """Whether a piece is sewn on inside another, its own ends finished, so that no seam at the ends passes through it."""
+        on = any(seam.on and seam.edges and seam.edges[0].startswith(f"{piece}.") for seam in self.seams.values())
+        return on and all(self.edges[f"{piece}.{side}"].state not in WORKABLE for side in ("start", "end"))
+
     def strips_round(self, piece: str) -> int:
         """How many strips of a piece lie side by side in one ring or length: the pieces cut for each that is left."""
         cloth = self.cloths[piece]
@@ -327,7 +332,7 @@ class Bench(NamedTuple):
 
 
 def laid_out(solved: Solved) -> Bench:
-    """The bench before the first step: every piece cut, flat, its edges raw."""
+    """The bench before the first step: every piece cut, flat, its edges raw but for one that is the selvedge."""
     cloths, edges = {}, {}
     for name, piece in solved.pieces.items():
         cloths[name] = Cloth(
@@ -339,5 +344,6 @@ def laid_out(solved: Solved) -> Bench:
         ply = (Ply(name),)
         for side in ("top", "bottom", "start", "end"):
             length = piece.cut_length if side in ("top", "bottom") else piece.cut_depth
-            edges[f"{name}.{side}"] = Edge(f"{name}.{side}", ply, piece.count, length, length)
+            state = State.SELVEDGE if side == piece.piece.selvedge else State.RAW
+            edges[f"{name}.{side}"] = Edge(f"{name}.{side}", ply, piece.count, length, length, state)
     return Bench(cloths, edges, units={name: name for name in cloths})

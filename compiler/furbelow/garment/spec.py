@@ -211,6 +211,7 @@ class Material(NamedTuple):
 
 
 Grain = Literal["along", "across", "free"]  # the way the length of a piece lies on the cloth
+OnSelvedge = Literal["", "top", "bottom"]  # the edge of a piece that is the selvedge of its cloth; empty where none is
 
 
 class Piecing(NamedTuple):
@@ -234,6 +235,7 @@ class Piece(NamedTuple):
     cut_depth: Written | None
     grain: Grain
     piecing: Piecing | None
+    selvedge: OnSelvedge = ""
     within: Within | None = None  # of a repeat
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
@@ -12,6 +13,7 @@ from furbelow.order.order import Order
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.uncuttable import uncuttable
 
+_NUMBERS = re.compile(r"[0-9./ ]+")  # like faults differ in these alone
 OWN_RULE = "FB216"  # what the maker herself refuses
 TOO_FULL = "FB315"  # a warning that is no default's: it tells that an end of a range goes further than the cloth
 
@@ -27,21 +29,44 @@ class Checked(NamedTuple):
 
 def checked(spec: Spec, orders: Sequence[Order]) -> Checked:
     """The spec proved for each body, and for the ends of its choices. A fault of the spec shows in every size; it is
-    told once, with the numbers of the first."""
-    found: list[Fault] = []
+    told once, with the numbers of the body whose mend does for all, else of the first."""
+    each: list[Sequence[Fault]] = []
     sound: list[Order] = []
     refused: dict[str, list[str]] = {}
-    where: set[tuple[object, ...]] = set()
     for order, staged in checked_each(orders):
         if staged.ok:
             sound.append(order)
         for code in dict.fromkeys(fault.code for fault in staged.faults if fault.is_error):
             refused.setdefault(code, []).append(order.wearer)
-        found += [fault for fault in staged.faults if _place(spec.file, fault) not in where]
-        where.update(_place(spec.file, fault) for fault in staged.faults)
+        each.append(staged.faults)
+    found = told_once(spec.file, each)
     if not has_errors(found):
         found += at_the_ends(sound)
     return Checked(tuple(found), len(orders), len(sound), refused)
+
+
+def told_once(spec: str, bodies: Iterable[Sequence[Fault]]) -> list[Fault]:
+    """The faults of all bodies in the order in which they are met, those of one place once."""
+    found: list[Fault] = []
+    where: dict[tuple[object, ...], int] = {}
+    seen: set[tuple[object, ...]] = set()
+    for faults in bodies:
+        new = set()
+        for fault in faults:
+            place = _place(spec, fault)
+            alike = (*place, _NUMBERS.sub("", fault.headline))
+            if place not in seen:
+                new.add(place)
+                where.setdefault(alike, len(found))
+                found.append(fault)
+            elif alike in where and _needs_more(fault, found[where[alike]]):
+                found[where[alike]] = fault
+        seen |= new
+    return found
+
+
+def _needs_more(one: Fault, other: Fault) -> bool:
+    return one.needs is not None and (other.needs is None or one.needs > other.needs)
 
 
 def _place(spec: str, fault: Fault) -> tuple[object, ...]:

@@ -17,6 +17,7 @@ from furbelow.garment.spec import (
     Material,
     Measure,
     Offer,
+    OnSelvedge,
     OwnPicture,
     Piece,
     Piecing,
@@ -333,6 +334,7 @@ class _Lowering:
             cut_depth=cut_depth,
             grain=_grain(at),
             piecing=piecing,
+            selvedge=_on_selvedge(at),
         )
         return {name: piece}
 
@@ -388,6 +390,11 @@ def _supply_kind(material: Tree) -> SupplyKind | None:
 def _dye_class(material: Tree) -> DyeClass | None:
     said = text_at(material, "class")
     return DyeClass(said) if said in set(DyeClass) else None
+
+
+def _on_selvedge(piece: Tree) -> OnSelvedge:
+    said = text_at(piece, "selvedge")
+    return next((edge for edge in get_args(OnSelvedge) if edge == said), "")
 
 
 def _grain(piece: Tree) -> Grain:

@@ -92,7 +92,7 @@ class Evaluation:
         else:
             return None
         label = Label(equation.span) if equation.span else None
-        help_ = self._mend(equation) if code == "FB207" else None
+        help_ = self._mend(equation) if code == "FB207" else _larger(equation)
         return Fault(code, headline, label, notes=self._arithmetic(equation), help=help_)
 
     def _mend(self, equation: Equation) -> str | None:
@@ -130,6 +130,12 @@ class Evaluation:
         assert isinstance(value, Quantity)
         shown = value.show(self.system)
         return value, shown if shown == text else f"{text} is {shown}"
+
+
+def _larger(equation: Equation) -> str:
+    """What to do about a value that is too small, too large or not whole."""
+    like = f", like `{equation.kind.like}`" if equation.kind.like else ""
+    return "change a number that it is worked out from" if equation.needs else f"write another value{like}"
 
 
 def text_of(equation: Equation) -> str:

@@ -29,6 +29,7 @@ from furbelow.s2_solve.equations import (
     step_name,
 )
 from furbelow.s2_solve.evaluate import Evaluation
+from furbelow.s2_solve.on_selvedge import not_on_selvedge
 from furbelow.s2_solve.shape import WHOLE, Shape, made, may_vary, shape_of, strange_conditions
 from furbelow.s2_solve.shaped import shape_of_piece
 from furbelow.s2_solve.structure import structure_of
@@ -126,6 +127,7 @@ class Prepared(NamedTuple):
         if found is None and not faults:
             # What is left out has no size, and something that is made stands on it.
             faults += [fault for _, fault in workings.faults]
+        faults += not_on_selvedge(found) if found else ()
         return Staged(found, in_reading_order(faults))
 
     def _given(self, name: str, written: Written) -> Equation:

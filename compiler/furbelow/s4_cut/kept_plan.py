@@ -29,6 +29,8 @@ def agrees(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: Cut
     wanted = {(strip.name, strip.wearer, copy): strip for strip in strips for copy in range(1, strip.count + 1)}
     if found.keys() != wanted.keys() or not all(_is_cut(wanted[key], found[key], bolt) for key in wanted):
         return False
+    if not _selvedges_kept(plan, wanted):
+        return False
     return _lie_alike(wanted, found, bolt) and _adds_up(plan, laid, found, bolt, prices)
 
 
@@ -46,6 +48,7 @@ def _is_laid(section: Section, bolt: Bolt) -> bool:
         all(_is_filled(lane, along, bolt) for lane in section.lanes)
         and (_are_folded(section.lanes) if folded else all(lane.layer == "flat" for lane in section.lanes))
         and _beside(_stretch(lane, over, folded) for lane in section.lanes)
+        and _at_the_sides(section, over, folded, bolt)
         and all(0 <= low < high <= over for low, high in (_stretch(lane, over, folded) for lane in section.lanes))
     )
 
@@ -81,6 +84,18 @@ def _beside(stretches: Iterable[tuple[Fraction, Fraction]]) -> bool:
     return all(one[1] <= other[0] for one, other in pairwise(sorted(stretches)))
 
 
+def _at_the_sides(section: Section, over: Fraction, folded: bool, bolt: Bolt) -> bool:
+    """Whether lanes at the selvedges lie there, and no more are cut up than may be."""
+    sides = [lane for lane in section.lanes if lane.selvedge]
+    ends = (_stretch(lane, over, folded) for lane in sides)
+    used = sum(1 for lane in sides if lane.segments)
+    return (
+        all(low == 0 or high == over for low, high in ends)
+        and not (sides and section.across)
+        and used <= bolt.selvedges
+    )
+
+
 def _apart_and_inside(section: Section, bolt: Bolt) -> bool:
     """Whether no panel leaves its section or lies on another, and the section ends with the last of them."""
     boxes = [(p.from_end, p.from_edge, p.from_end + p.length, p.from_edge + p.width) for p in section.panels]
@@ -96,6 +111,18 @@ def _apart_and_inside(section: Section, bolt: Bolt) -> bool:
             for one, other in combinations(boxes, 2)
         )
     )
+
+
+def _selvedges_kept(plan: CuttingPlan, wanted: Mapping[_Key, Strip]) -> bool:
+    """Whether all that has an edge on the selvedge, and nothing else, is cut from the lanes there."""
+    segments = (
+        wanted[each.strip, each.wearer, each.copy].selvedge == lane.selvedge
+        for section in plan.sections
+        for lane in section.lanes
+        for each in lane.segments
+    )
+    panels = (not wanted[p.strip, p.wearer, p.copy].selvedge for section in plan.sections for p in section.panels)
+    return all(segments) and all(panels)
 
 
 def _cuts(plan: CuttingPlan) -> Mapping[_Key, list[_Cut]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from furbelow.s4_cut.plan import Section
+from furbelow.s4_cut.plan import Lane, Section
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,10 +22,20 @@ class Mark:
     on_fold: bool
 
 
+def from_far_side(lane: Lane) -> bool:
+    """Whether a lane lies at a selvedge that is not at the near edge of the table; folded, both lie at the far side."""
+    return lane.selvedge and (lane.layer != "flat" or lane.offset > 0)
+
+
 def table_marks(section: Section) -> tuple[Mark, ...]:
-    """The section's tapes in order, each measured from the same fold or edge, so that errors don't add up."""
+    """The section's tapes in order, each measured from the same fold or edge, so that errors don't add up.
+
+    A lane at the far selvedge has no tape: it is measured from there, for the cloth is seldom of one width.
+    """
     marks: dict[Fraction, Mark] = {}
     for number, lane in enumerate(section.lanes, 1):
+        if from_far_side(lane):
+            continue
         on_fold = lane.layer == "fold"
         depth = lane.depth / 2 if on_fold else lane.depth
         distance = lane.offset + depth

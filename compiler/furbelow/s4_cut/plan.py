@@ -54,12 +54,14 @@ class Lane:
     """One slit lane, `depth` deep when opened.
 
     offset: from the edge or, on folded cloth, from the fold; in an across section, along the bolt from its start.
+    selvedge: it lies at a selvedge, which is an edge of what is cut from it.
     """
 
     offset: Fraction
     depth: Fraction
     layer: Layer
     segments: tuple[Segment, ...]
+    selvedge: bool = False
 
     @property
     def used(self) -> Fraction:

@@ -56,7 +56,7 @@ def _lane(told: dict[str, Any]) -> Lane:
     told["segments"] = tuple(Segment(**_fractions(each, "length", "start")) for each in segments)
     if told["layer"] not in get_args(Layer):
         raise ValueError(f"{told['layer']!r:.20} is no layer")
-    return Lane(**_fractions(told, "offset", "depth"))
+    return Lane(**_fractions(_typed(told, bool, "selvedge"), "offset", "depth"))
 
 
 def _piece(told: dict[str, Any]) -> dict[str, Any]:

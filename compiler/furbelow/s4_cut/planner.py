@@ -42,7 +42,7 @@ def plan_cutting(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Cu
 
     The bound holds for plans of this kind: sections slit into lanes of the strips' own depths, all copies of a strip
     laid the same way, strips that share lanes cut one after the other from lane to lane, and no more than three
-    sections along the bolt; and, where flat cloth has whole panels of several sizes, the same with all these panels
+    sections along the bolt, only what has an edge on the selvedge in the lanes there; and, where flat cloth has whole panels of several sizes, the same with all these panels
     laid freely on a section of their own and parted by straight cuts. Only where a plan cut round with shears was found
     to cost less does the bound hold for such plans too.
     Raises ValueError for a strip that does not fit (see `misfits`).
@@ -147,7 +147,7 @@ def _directions(strips: tuple[Strip, ...], bolt: Bolt) -> Iterator[tuple[Strip, 
 
 
 def _whole(strips: tuple[Strip, ...], bolt: Bolt) -> tuple[Strip, ...]:
-    return tuple(each for each in strips if not joins_allowed(each, bolt.grid))
+    return tuple(each for each in strips if not each.selvedge and not joins_allowed(each, bolt.grid))
 
 
 def _least_with_free_panels(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale) -> float:

@@ -27,6 +27,7 @@ class Strip:
     shortest_segment: no segment of a pieced strip is shorter, allowances included.
     most_joins: joins in one strip; counts only where `piecing` is allowed.
     grain: how the length may lie. All copies of one strip lie the same way, so that they hang alike.
+    selvedge: one of its long edges is the selvedge, so it lies along the bolt in a lane at the side of the cloth.
     """
 
     name: str
@@ -39,6 +40,7 @@ class Strip:
     most_joins: int = 2
     grain: Grain = "along"
     wearer: str | None = None
+    selvedge: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +67,12 @@ class Bolt:
     squared: Fraction = Fraction(0)
     most_joins: int | None = None
     most_sections: int | None = None
+
+    @property
+    def selvedges(self) -> int:
+        """How many lanes of a section may lie at a selvedge: pieces at the far one are turned round, which one-way cloth
+        does not allow."""
+        return 1 if self.one_way else 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,9 +134,13 @@ def ways_to_lay(strip: Strip, bolt: Bolt) -> tuple[Way, ...]:
     """Every way in which the strip can be laid on the bolt, the plainest first; empty for a misfit."""
     ways: list[Way] = []
     limit = bolt.longest_section
-    if strip.grain != "across" and strip.depth <= bolt.usable_width and _pieces_fit(strip, limit, bolt.grid):
+    if (
+        strip.grain != "across"
+        and width_of_lane(strip, bolt) <= bolt.usable_width
+        and _pieces_fit(strip, limit, bolt.grid)
+    ):
         ways.append("along")
-    if strip.grain != "along":
+    if strip.grain != "along" and not strip.selvedge:
         over_width = _pieces_fit(strip, bolt.usable_width, bolt.grid)
         if over_width and (limit is None or _up(strip.depth, bolt.grid) <= limit):
             ways.append("across")
@@ -144,7 +156,9 @@ def misfits(strips: tuple[Strip, ...], bolt: Bolt) -> tuple[Misfit, ...]:
         if ways_to_lay(strip, bolt):
             continue
         limit = bolt.longest_section
-        over_width, along = (strip.depth, strip.length) if strip.grain != "across" else (strip.length, strip.depth)
+        over_width, along = width_of_lane(strip, bolt), strip.length
+        if strip.grain == "across":
+            over_width, along = strip.length, strip.depth
         if over_width > bolt.usable_width and not (strip.grain == "across" and strip.piecing):
             found.append(Misfit(strip.name, strip.wearer, "width", over_width, bolt.usable_width))
         elif strip.piecing:
@@ -153,6 +167,11 @@ def misfits(strips: tuple[Strip, ...], bolt: Bolt) -> tuple[Misfit, ...]:
         else:
             found.append(Misfit(strip.name, strip.wearer, "section", along, limit or bolt.usable_width))
     return tuple(found)
+
+
+def width_of_lane(strip: Strip, bolt: Bolt) -> Fraction:
+    """What a lane of this strip takes of the width: on folded cloth a lane at the selvedge lies in both layers."""
+    return strip.depth * 2 if strip.selvedge and bolt.folded else strip.depth
 
 
 def _up(length: Fraction, grid: Fraction) -> Fraction:

@@ -67,7 +67,7 @@ def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
     name, piecing = piece.name, piece.piece.piecing
     grain = piece.piece.grain
     if piecing is None:
-        return Strip(name, *piece.blank, piece.rectangles, grain=grain)
+        return Strip(name, *piece.blank, piece.rectangles, grain=grain, selvedge=bool(piece.piece.selvedge))
     return Strip(
         name,
         *piece.blank,
@@ -77,6 +77,7 @@ def _strip(solved: Solved, piece: SolvedPiece) -> Strip:
         solved.length(f"{name} piecing.shortest"),
         int(solved.values[f"{name} piecing.most_joins"].value.value),
         grain,
+        selvedge=bool(piece.piece.selvedge),
     )
 
 
@@ -115,5 +116,7 @@ def _too_wide(
         f" {say.length(size - usable)} too little",
         Label(solved.pieces[piece].piece.span, f"cut {' x '.join(map(say.length, solved.pieces[piece].blank))}"),
         (Label(material.material.span, f"{say.length(width)} wide, selvedges and shrinkage still on it"),),
-        help=f"allow `piecing` for `{piece}`, turn its `grain`, or take a wider cloth",
+        help=f"take a wider cloth, or leave `selvedge` of `{piece}` out"
+        if solved.pieces[piece].piece.selvedge
+        else f"allow `piecing` for `{piece}`, turn its `grain`, or take a wider cloth",
     )

@@ -60,7 +60,7 @@ from furbelow.techniques.shared.fire_label import label_laid, label_tools, label
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laid_edges import folds_of
-from furbelow.techniques.shared.laying import held_in_seam, margins
+from furbelow.techniques.shared.laying import gap_window, held_in_seam, margins
 from furbelow.techniques.shared.marks import marked, parts_of, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
@@ -119,7 +119,8 @@ class BandCasing:
         inside = ledger.band(band, "top", seam, seam + 2 * deep)
         edge = done.before.edge(to)
         windows = held_in_seam(done, solved, room, "seam", seam, edge, done.before.edge(f"{band}.bottom"))
-        return OnCloth((*sewn, Occupant(band, Lies.CHANNEL, "the channel", down=inside, arg="band")), windows)
+        channel = Occupant(band, Lies.CHANNEL, "the channel", down=inside, arg="band")
+        return OnCloth((*sewn, channel), (*windows, gap_window(done)))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

@@ -14,6 +14,7 @@ from fractions import Fraction
 from math import sqrt
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench
 from furbelow.garment.bias import BiasStrip
 from furbelow.garment.lying import Ledger, OnCloth, Window
@@ -138,7 +139,7 @@ def _not_to_cut(bench: Bench, step: SolvedStep, solved: Solved, piece: str) -> F
             help=f"leave `piecing` of `{piece}` out",
         )
     if not bench.cloths[piece].blank:
-        return fault_at(written, "piece", "FB354", f"the strip `{piece}` is cut already", help="leave this step out")
+        return fault_at(written, "piece", "FB354", f"the strip `{piece}` is cut already", mend=mends.leave_out(written))
     return None
 
 

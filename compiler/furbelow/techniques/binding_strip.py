@@ -38,6 +38,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import folded_off
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared import folded_ends
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, margins, seam_window, turn_window
@@ -61,6 +62,7 @@ class BindingStrip:
             "8 mm",
         ),
         "turn under": Parameter("Turn at the strip's other edge.", Kind.LENGTH, "6 mm"),
+        folded_ends.ENDS: folded_ends.PARAMETER,
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -68,6 +70,7 @@ class BindingStrip:
         return (
             Allowance(strip, "top", ("seam",)),
             Allowance(strip, "bottom", ("turn under",), doubles=True),
+            *folded_ends.takes(strip),
             *allowances_at(edges_in(edge_at(step, "edge")), "seam"),
         )
 
@@ -87,7 +90,8 @@ class BindingStrip:
                 bare=bare_edge(ledger, solved, f"{strip}.bottom"),
             ),
         )
-        return OnCloth((*margins(ledger, seam, "seam", name, f"{strip}.top"), *folded), windows)
+        on = OnCloth((*margins(ledger, seam, "seam", name, f"{strip}.top"), *folded), windows)
+        return folded_ends.with_ends(on, done.step, ledger, strip)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)
@@ -95,6 +99,10 @@ class BindingStrip:
         for arg, needed in (("strip", f"{strip}.top"), ("strip", f"{strip}.bottom"), ("edge", name)):
             if fault := edge_not_ready(bench, written, arg, needed):
                 return refused(bench, step, (strip,), fault)
+        before, bench_or_fault = bench, folded_ends.folded_in(bench, step, strip, name)
+        if not isinstance(bench_or_fault, Bench):
+            return refused(bench, step, (strip,), bench_or_fault)
+        bench = bench_or_fault
         edge, upper, lower = bench.edge(name), bench.edge(f"{strip}.top"), bench.edge(f"{strip}.bottom")
         touches = (*edge.pieces, strip)
         fault = (
@@ -156,7 +164,7 @@ class BindingStrip:
         length, copies = edge.set_length, edge.copies
         return Performed(
             step,
-            bench,
+            before,
             after,
             touches,
             sewn=(
@@ -179,6 +187,7 @@ class BindingStrip:
         ring = done.before.ring(edge)
         messages = (
             "binding-strip-press",
+            *(("binding-strip-ends",) if step.mm(folded_ends.ENDS) else ()),
             "binding-strip-lay",
             "binding-strip-sew-ring" if ring else "binding-strip-sew-flat",
             "binding-strip-fold",
@@ -188,6 +197,7 @@ class BindingStrip:
             "strip": Pieces((strip,)),
             "edge": edge_said(edge),
             "turn": Length(step.mm("turn under")),
+            "ends": Length(step.mm(folded_ends.ENDS)),
             "seam-width": Length(step.mm("seam")),
             "shows": Length(say.solved.pieces[strip].depth),
             "off": Length(folded_off(), "off"),

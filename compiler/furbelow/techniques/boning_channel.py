@@ -46,7 +46,11 @@ from furbelow.techniques.shared.pins import pins_apart
 EDGE_STITCH = Fraction(2)  # on both edges of the tape
 ROOM = Fraction(2)  # the boning slides; house rule, maker to confirm
 TAPE_OVERLAP = Fraction(20)
-LEAST_STEEL_LAP, USUAL_STEEL_LAP = Fraction(10), Fraction(30)  # house rule, maker to confirm
+LEAST_STEEL_LAP, USUAL_STEEL_LAP, LONG_STEEL_LAP = (
+    Fraction(10),
+    Fraction(30),
+    Fraction(300),
+)  # house rule, maker to confirm
 
 
 class Hoop(NamedTuple):
@@ -91,6 +95,7 @@ class BoningChannel:
             "a lap of the boning",
             done.step.mm("overlap"),
             least=USUAL_STEEL_LAP,
+            most=LONG_STEEL_LAP,
             sewable_least=LEAST_STEEL_LAP,
             why="its ends stab through where they are not bound together",
         )

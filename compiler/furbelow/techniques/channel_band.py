@@ -16,7 +16,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing, Edge, Ply, State
-from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
+from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
@@ -45,6 +45,7 @@ from furbelow.techniques.shared.cautions import RIPPER
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
+FAR_FROM_FOLD = Fraction(15)  # a row further off keeps no fold sharp; house rule, maker to confirm
 CLEAR = Fraction(3)  # from the lower row to the seam that follows: the foot must pass beside it; house rule
 
 
@@ -75,7 +76,10 @@ class ChannelBand:
         band, facts = word_of(done.step.written, "band"), facts_of(done, Channelled)
         fold = solved.pieces[band].cut_depth / 2
         down = ledger.band(band, "top", fold - facts.row, fold + facts.row)
-        return OnCloth((Occupant(band, Lies.CHANNEL, "the channel", down=down, arg="channel"),))
+        beside = Window(
+            "edge stitch", "a row beside the fold", facts.edge_stitch, most=FAR_FROM_FOLD, sewable_least=Fraction(1)
+        )
+        return OnCloth((Occupant(band, Lies.CHANNEL, "the channel", down=down, arg="channel"),), (beside,))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written = step.written

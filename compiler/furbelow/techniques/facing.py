@@ -37,6 +37,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared import folded_ends
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, SHEARS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
@@ -58,11 +59,12 @@ class Facing:
         "edge": Parameter("The edge to finish.", Kind.EDGE),
         "with": Parameter("The facing's edge on the same side: skirt.top takes facing.top.", Kind.EDGE),
         "seam": Parameter("Seam allowance at both edges.", Kind.LENGTH, "1 cm"),
+        folded_ends.ENDS: folded_ends.PARAMETER,
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
         edges = (*edges_in(edge_at(step, "edge")), *edges_in(edge_at(step, "with")))
-        return allowances_at(edges, "seam")
+        return (*allowances_at(edges, "seam"), *folded_ends.takes(edge_at(step, "with").piece))
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         written, seam = done.step.written, done.step.mm("seam")
@@ -74,7 +76,8 @@ class Facing:
             held = tuple(
                 on_arc(ledger, name, f"the facing `{piece}`", Fraction(0), seam + solved.pieces[piece].depth, "with")
             )
-        return OnCloth(margins(ledger, seam, "seam", name, facing), windows, held)
+        on = OnCloth(margins(ledger, seam, "seam", name, facing), windows, held)
+        return folded_ends.with_ends(on, done.step, ledger, piece)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written = step.written
@@ -82,8 +85,12 @@ class Facing:
         piece, _, side = facing.partition(".")
         if fault := _wrong_side(step, name, facing):
             return refused(bench, step, (piece,), fault)
+        folded = folded_ends.folded_in(bench, step, piece, name)
+        if not isinstance(folded, Bench):
+            return refused(bench, step, (piece,), folded)
         args = {**written.args, "edge": _as(written.args["with"], "edge"), "to": _as(written.args["edge"], "to")}
-        done = join_edges(bench, step._replace(written=written._replace(args=args)), solved, room)._replace(step=step)
+        joined = join_edges(folded, step._replace(written=written._replace(args=args)), solved, room)
+        done = joined._replace(step=step, before=bench)
         if done.refused:
             return done
         if fault := not_long(written, "edge", bench.edge(name)) or _free_edge(bench, step, solved, piece, side):
@@ -115,16 +122,18 @@ class Facing:
             "clips": Length(CLIPS, "about"),
             "clip-short": Length(CLIP_SHORT, "about"),
             "facing": Pieces((edge_at(written, "with").piece,)),
+            "ends": Length(done.step.mm(folded_ends.ENDS)),
             "seam-width": Length(done.step.mm("seam")),
             "understitch": Length(UNDERSTITCH, "about"),
             "length": Length(edge.set_length),
             "stitch": Stitch(done.sewn[0].stitch),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
+        ends = ("facing-ends",) if done.step.mm(folded_ends.ENDS) else ()
         return Instructions(
             "facing-title",
             "facing-aim",
-            tuple(Action(name, edge.copies) for name in (*sew[:2], *clip, sew[2], "facing-turn", catch)),
+            tuple(Action(name, edge.copies) for name in (*ends, *sew[:2], *clip, sew[2], "facing-turn", catch)),
             values,
             (PINS_OUT, iron_hot(done, say), HAND_NEEDLE, *((SHEARS,) if curved else ())),
             (*iron_tools(done, say), Tool.HAND_NEEDLE),

@@ -57,6 +57,7 @@ BUTTON, HOOK, SNAPS, TIES = "button", "hook and bar", "snaps", "ties"
 NARROWEST = Fraction(15)  # overlap that still carries a fastening; house rule, maker to confirm
 EDGE_STITCH = Fraction(2)
 BUTTONHOLE = Fraction(25)
+LEAST_WRAP = Fraction(100)  # of a wrap skirt; house rule, maker to confirm
 LEAST_BAND, USUAL_BAND = Fraction(10), Fraction(20)  # deep, to carry a button; house rule, maker to confirm
 SNAP_IN, HOOK_IN = Fraction(10), Fraction(3)  # from the end of the band
 PAST = Fraction(20)  # where a row is sewn again
@@ -132,6 +133,13 @@ class FittedWaistband:
                     why="the button lies on it",
                 )
             )
+        overlap, waist = done.step.mm("overlap"), solved.known("waist_girth")
+        if word_of(written, "fasten") == TIES and overlap and waist and not done.before.edge(to).slit:
+            beyond = max(solved.pieces[band].length - waist, Fraction(0))
+            windows += [
+                Window("overlap", "a wrap", overlap, most=beyond, why="what the band has beyond the waist"),
+                Window("band", "a wrap", overlap, least=LEAST_WRAP, why="a smaller one falls open at a step"),
+            ]
         ends = end_margins(ledger, (band,), seam, "seam")
         return OnCloth((*margins(ledger, seam, "seam", to, f"{band}.top", f"{band}.bottom"), *ends), tuple(windows))
 

@@ -48,6 +48,7 @@ from furbelow.techniques.shared.either_seam import (
     takes_either,
 )
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import trim_window
 from furbelow.techniques.shared.marks import tag
 
 EDGE_STITCH = Fraction(2)  # from the fold
@@ -75,7 +76,8 @@ class FlatFelledSeam:
         return takes_either(step, edges_in, "seam")
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        return either_laid(done, ledger, solved, "seam", done.step.mm("seam"))
+        on = either_laid(done, ledger, solved, "seam", done.step.mm("seam"))
+        return on._replace(windows=(*on.windows, trim_window(done)))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         done = sewn_either(bench, step, solved, room, step.mm("seam"))

@@ -14,8 +14,8 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.bench import Bench, Seam, State
-from furbelow.garment.limits import gram_per_m2
-from furbelow.garment.lying import Ledger, OnCloth
+from furbelow.garment.limits import NARROWEST_TURN, gram_per_m2
+from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -48,6 +48,7 @@ from furbelow.techniques.shared.either_seam import (
     takes_either,
 )
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.laying import trim_window
 from furbelow.techniques.shared.marks import tag
 
 THICK = Fraction(150)  # g/m2 above which the four plies make a ridge; house rule, maker to confirm
@@ -75,7 +76,15 @@ class FrenchSeam:
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         first, second = done.step.mm("first seam"), done.step.mm("second seam")
-        return either_laid(done, ledger, solved, "first seam", first + second)
+        on = either_laid(done, ledger, solved, "first seam", first + second)
+        windows = (
+            Window("first seam", "a first seam", first, sewable_least=NARROWEST_TURN, why="it is trimmed afterwards"),
+            trim_window(done),
+            Window(
+                "second seam", "a second seam", second, sewable_least=NARROWEST_TURN, why="it holds the raw edges in"
+            ),
+        )
+        return on._replace(windows=(*on.windows, *windows))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         first, trim, second = (step.mm(key) for key in ("first seam", "trim to", "second seam"))

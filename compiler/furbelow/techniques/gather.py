@@ -14,7 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
-from furbelow.garment import limits
+from furbelow.garment import limits, mends
 from furbelow.garment.attachment import mark_for
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.lying import Held, Ledger, Lies, OnCloth
@@ -205,7 +205,7 @@ class Gather:
                     "FB316",
                     f"a pleating attachment takes cloth {say.ratio(limits.ATTACHMENT_MOST)} to 1 in one pass,"
                     f" and `{edge.name}` wants {say.ratio(ratio)} to 1",
-                    help="write `method: two rows by machine`",
+                    mend=mends.write(written, "method", "two rows by machine"),
                 )
             ]
         return []

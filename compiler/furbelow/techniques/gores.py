@@ -18,6 +18,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench
 from furbelow.garment.gore import BACK, FRONT, SIDE, Gore, Row, lines_of, slope
 from furbelow.garment.lying import Ledger, OnCloth, Window
@@ -209,7 +210,7 @@ def _not_to_cut(bench: Bench, step: SolvedStep, say: Phrasing, piece: str) -> Fa
         )
     if not bench.cloths[piece].blank:
         return fault_at(
-            written, "piece", "FB354", f"the gores of `{piece}` are cut already", help="leave this step out"
+            written, "piece", "FB354", f"the gores of `{piece}` are cut already", mend=mends.leave_out(written)
         )
     if gore is not None and any(gore.cut_widths(width)[0] <= 0 for width in gore.widths):
         return fault_at(

@@ -15,7 +15,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment import limits
+from furbelow.garment import limits, mends
 from furbelow.garment.bench import Bench, Edge, OnLine, Seam, State
 from furbelow.garment.lying import Band, Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.matching import EVEN
@@ -226,7 +226,7 @@ def _not_to_sew_on(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge, li
             "edge",
             "FB335",
             f"the raw edge of `{edge.name}` stands open at the frill and `{cloth}` ravels",
-            help=f"put `- narrow hem: {{edge: {edge.name}}}` before this step",
+            mend=mends.before(written, f"narrow hem: {{edge: {edge.name}}}"),
         )
     if fault := base_gathered(bench, written, on):
         return fault

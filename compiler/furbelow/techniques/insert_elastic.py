@@ -18,7 +18,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Severity
 from furbelow.garment.bench import Bench, Casing
 from furbelow.garment.limits import CASING_ROOM, width_of
-from furbelow.garment.lying import Held, Ledger, Lies, OnCloth
+from furbelow.garment.lying import Held, Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, One, Part, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -70,6 +70,7 @@ class DrawnIn(NamedTuple):
 
 TOOLS = (Tool.JOINING_ELASTIC, Tool.SAFETY_PINS, Tool.HAND_NEEDLE)
 FLAT_TOOLS = (Tool.JOINING_ELASTIC, Tool.SAFETY_PINS)
+LEAST_SPARE = Fraction(30)  # what a hand can hold and pin: house rule, maker to confirm
 
 
 class InsertElastic:
@@ -96,9 +97,12 @@ class InsertElastic:
         written = done.step.written
         name, length, overlap = edge_of(written, "into"), done.step.mm("length"), done.step.mm("overlap")
         casing = facts_of(done, DrawnIn).casing
-        windows = (lap_window("overlap", "a lap of the elastic", overlap, most=length / 4),)
+        windows = [lap_window("overlap", "a lap of the elastic", overlap, most=length / 4)]
+        if word_of(written, "cut") == LONG:
+            spare, why = done.step.mm("spare"), "it is cut off once the garment was tried on"
+            windows.append(Window("spare", "a spare length of elastic", spare, least=LEAST_SPARE, most=length, why=why))
         held = Held("length", f"the casing in `{name}`", casing.piece, casing.length, length, drawn=True)
-        return OnCloth(filled(ledger, casing, Lies.ELASTIC, "the elastic", "into"), windows, (held,))
+        return OnCloth(filled(ledger, casing, Lies.ELASTIC, "the elastic", "into"), tuple(windows), (held,))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

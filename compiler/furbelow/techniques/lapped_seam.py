@@ -41,7 +41,7 @@ from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.laid_edges import edges_said, marks_on
-from furbelow.techniques.shared.laying import bare_edge, margins, seam_window, turn_window
+from furbelow.techniques.shared.laying import WIDE_MARGIN, bare_edge, margins, seam_window, turn_window
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.stacks import taken
 
@@ -72,7 +72,7 @@ class LappedSeam:
         written, turn, lap = done.step.written, done.step.mm("turn under"), done.step.mm("lap")
         upper, lower = edge_of(written, "edge"), edge_of(written, "over")
         windows = (
-            turn_window("turn under", "the turn", turn, bare=bare_edge(ledger, solved, upper)),
+            turn_window("turn under", "the turn", turn, most=WIDE_MARGIN, bare=bare_edge(ledger, solved, upper)),
             seam_window(solved, "lap", lap, done.touches),
         )
         turned = tuple(ledger.at_edge(upper, Lies.MARGIN, "the turned edge", Fraction(0), turn, "turn under"))

@@ -15,6 +15,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.matching import PLACES, Places, TakenUp
@@ -140,7 +141,15 @@ def _not_to_level(bench: Bench, step: SolvedStep, say: Phrasing, name: str, deep
             "edge",
             "FB340",
             f"`{name}` is a bottom edge, and a waist is levelled at the top",
-            help=f"write `{edge.pieces[0]}.top`",
+            mend=mends.write(written, "edge", f"{edge.pieces[0]}.top"),
+        )
+    if edge.state is State.SELVEDGE and deepest:
+        return fault_at(
+            written,
+            "edge",
+            "FB302",
+            f"`{name}` is a selvedge, and it would be cut off",
+            help=f"leave `selvedge` of `{edge.pieces[0]}` out",
         )
     if edge.gathered:
         return fault_at(

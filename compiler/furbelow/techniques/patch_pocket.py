@@ -104,7 +104,11 @@ class PatchPocket:
             turn_window("seam", "a turn", done.step.mm("seam"), into=facts.wide / 2),
             turn_window("hem", "a hem", done.step.mm("hem"), into=facts.high),
             turn_window(
-                "turn under", "a turn", done.step.mm("turn under"), bare=bare_edge(ledger, solved, f"{pocket}.top")
+                "turn under",
+                "a turn",
+                done.step.mm("turn under"),
+                into=done.step.mm("hem"),
+                bare=bare_edge(ledger, solved, f"{pocket}.top"),
             ),
         )
         return OnCloth(lies, windows)

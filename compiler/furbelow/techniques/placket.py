@@ -14,6 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
 from furbelow.garment.message import Length, Number, One, Pieces, Stitch, Values, edge_said
@@ -189,7 +190,7 @@ def _not_to_open(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge) -> F
             "edge",
             "FB340",
             f"a placket opens a top edge, and `{edge.name}` is none",
-            help=f"write `edge: {edge.pieces[0]}.top`",
+            mend=mends.write(written, "edge", f"{edge.pieces[0]}.top"),
         )
     if not bench.ring(edge):
         state = "opened by a placket already" if edge.slit else "still flat and open at its ends"

@@ -13,6 +13,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, LooseEnd, OnCloth, Window
@@ -155,7 +156,7 @@ def _not_to_thread(step: SolvedStep, say: Phrasing, solved: Solved, edge: Edge, 
             "FB348",
             f"ribbon ends of {say.length(step.mm('ends'))} hang from `{edge.name}`, and on a child 0 cm may",
             notes=("EN 14682:2007, children up to 14 years; a newer edition is in force",),
-            help="write `ends: 0 cm`, or `for: grown-up` where no child wears it",
+            mend=mends.write(written, "ends", "0 cm", ", or `for: grown-up` where no child wears it"),
         )
     return None
 

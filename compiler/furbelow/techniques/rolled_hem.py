@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.lying import Ledger, OnCloth, Window
@@ -186,7 +187,7 @@ def _not_rollable(step: SolvedStep, solved: Solved, room: Workroom, pieces: tupl
                 "by",
                 "FB339",
                 f"{room.title} neatens with {room.neaten_with} and has no overlocker",
-                help="write `by: hemming foot` or `by: hand`",
+                mend=mends.write(written, "by", "hemming foot", ", or `by: hand`"),
             )
         )
     return faults

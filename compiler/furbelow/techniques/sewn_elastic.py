@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Casing, Edge, State
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, Lies, OnCloth
@@ -182,7 +183,7 @@ def _does_not_draw(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge, wi
             "FB323",
             f"the elastic is {say.length(width)} wide and {say.length(turn)} is turned over it,"
             f" {say.length(abs(turn - width))} too {'much' if turn > width else 'little'}",
-            help=f"write `turn: {say.length(width)}`",
+            mend=mends.write(written, "turn", say.length(width)),
         )
     return None
 

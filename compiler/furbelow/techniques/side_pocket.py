@@ -15,6 +15,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, OnLine, Ply, Seam, State
 from furbelow.garment.levels import levels_of
 from furbelow.garment.lying import Ledger, OnCloth, Window
@@ -114,9 +115,12 @@ class SidePocket:
                     f"the gap in `{name}` has its pocket already"
                     if filled
                     else f"there is no seam `{name}` with a gap in it",
-                    help="leave this step out"
+                    mend=mends.leave_out(written)
                     if filled
-                    else f"write `gap: 16 cm, gap below top: 6 cm` in the `join ends` of `{name.partition('.')[0]}`",
+                    else mends.Mend(
+                        f"write `gap: 16 cm, gap below top: 6 cm` in the `join ends` of `{name.partition('.')[0]}`",
+                        None,
+                    ),
                 ),
             )
         on = seam.plies[0].piece
@@ -202,6 +206,15 @@ def _does_not_go_in(bench: Bench, step: SolvedStep, say: Phrasing, bag: str, on:
         )
     levels, gap = levels_of(bench), seam.gap
     begins = levels.tops[on] + (gap.down if gap else Fraction(0)) - bench.edge(f"{on}.top").used - ABOVE
+    above = ABOVE - (gap.down if gap else Fraction(0)) + bench.edge(f"{on}.top").used + to_come(bench, say, f"{on}.top")
+    if above > 0:
+        return fault_at(
+            written,
+            "bag",
+            "FB427",
+            f"the bag `{bag}` begins {say.length(above)} above the top of what it hangs in",
+            help=f"write `gap below top: {say.within(ABOVE, least=True)}` or more in the step that leaves the gap",
+        )
     over = (
         begins
         + say.solved.pieces[bag].depth

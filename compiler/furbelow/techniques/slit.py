@@ -14,6 +14,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Seam
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Stitch, Values
@@ -45,6 +46,7 @@ SLIT, VENT = "slit", "vent"
 BESIDE = Fraction(6)
 LEAST_LAP, USUAL_LAP = Fraction(20), Fraction(40)  # a narrower vent gapes at the first step
 LEAST_TURN = Fraction(10)  # of a slit's margin: narrower, its row misses it
+LEAST_SLIT = Fraction(50)  # house rule, maker to confirm
 BAR = Fraction(5)
 
 
@@ -68,14 +70,15 @@ class Slit:
         return ()
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        width = facts_of(done, SlitSewn).seam.width
+        width, long = facts_of(done, SlitSewn).seam.width, facts_of(done, SlitSewn).long
+        step = Window("in", "a slit", long, least=LEAST_SLIT, why="a shorter one gives no room for a step")
         if word_of(done.step.written, "as") == VENT:
             why = "one side lies under the other by it; give the seam of that name a wider allowance"
             return OnCloth(
-                windows=(Window("as", "an overlap", width, least=USUAL_LAP, sewable_least=LEAST_LAP, why=why),)
+                windows=(step, Window("as", "an overlap", width, least=USUAL_LAP, sewable_least=LEAST_LAP, why=why))
             )
         why = "a row holds it; give the seam of that name a wider allowance"
-        return OnCloth(windows=(Window("as", "a margin to turn back", width, sewable_least=LEAST_TURN, why=why),))
+        return OnCloth(windows=(step, Window("as", "a margin to turn back", width, sewable_least=LEAST_TURN, why=why)))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name = step.written, edge_of(step.written, "in")
@@ -91,9 +94,12 @@ class Slit:
                     "in",
                     "FB318",
                     f"the slit in `{name}` is finished already" if done else f"no seam `{name}` is open at its hem",
-                    help="leave this step out"
+                    mend=mends.leave_out(written)
                     if done
-                    else f"write `open at hem: 25 cm` in the `join ends` of `{name.partition('.')[0]}`, before this step",
+                    else mends.Mend(
+                        f"write `open at hem: 25 cm` in the `join ends` of `{name.partition('.')[0]}`, before this step",
+                        None,
+                    ),
                 ),
             )
         touches = tuple(dict.fromkeys(ply.piece for ply in seam.plies))

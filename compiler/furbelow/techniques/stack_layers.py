@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Ply, State
-from furbelow.garment.lying import Covered, Ledger, OnCloth
+from furbelow.garment.lying import Covered, Ledger, OnCloth, Window
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
@@ -57,6 +57,9 @@ def layers_of(step: Step) -> tuple[LayerName, ...]:
     return tuple(layer for layer in each_of(value) if isinstance(layer, LayerName))
 
 
+NEAR_PINS, FAR_PINS = Fraction(5), Fraction(200)  # house rule, maker to confirm
+
+
 class Stacked(NamedTuple):
     """A stack as written and the plies it has, both outermost first; from pin to pin in mm."""
 
@@ -92,7 +95,11 @@ class StackLayers:
         return (Allowance(band, "bottom", (), doubles=True),) if band else ()
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        return OnCloth(covered=tuple(_covered(done)))
+        windows: tuple[Window, ...] = ()
+        if "pins" in done.step.amounts:
+            apart, why = done.step.mm("pins"), "the layers must not shift between them"
+            windows = (Window("pins", "the space between pins", apart, least=NEAR_PINS, most=FAR_PINS, why=why),)
+        return OnCloth(windows=windows, covered=tuple(_covered(done)))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say = step.written, Phrasing(solved, room)

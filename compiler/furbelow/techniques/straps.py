@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Ply, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Stitch, Values, edge_said
@@ -197,13 +198,13 @@ def _no_edge_for_it(bench: Bench, step: SolvedStep, strap: str, name: str) -> Fa
             f"`{name}` is flat, and straps are placed round a ring",
             help=f"close the ends of `{edge.pieces[0]}` before this step",
         )
-    if edge.state not in (State.HEMMED, State.ENCLOSED):
+    if edge.state not in (State.HEMMED, State.ENCLOSED, State.SELVEDGE):
         return fault_at(
             written,
             "to",
             "FB335",
             f"`{name}` is {edge.state} still, and straps are sewn inside a finished edge",
-            help=f"put `- narrow hem: {{edge: {name}}}` before this step",
+            mend=mends.before(written, f"narrow hem: {{edge: {name}}}"),
         )
     return None
 

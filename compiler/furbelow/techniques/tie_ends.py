@@ -40,7 +40,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import CORDS, held_out
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
-from furbelow.techniques.shared.laying import bare_edge, lap_window, margins, seam_window, turn_window
+from furbelow.techniques.shared.laying import WIDE_MARGIN, bare_edge, lap_window, margins, seam_window, turn_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
 
 FOR_A_KNOT, FOR_A_BOW = Fraction(100), Fraction(250)  # each tie beyond the body; house rule, maker to confirm
@@ -83,14 +83,19 @@ class TieEnds:
             seam_window(solved, "seam", seam, (tie,)),
             lap_window("lap", "a lap of the tie", lap, most=solved.pieces[band].length / 4),
             turn_window(
-                "turn under", "a turn", done.step.mm("turn under"), bare=bare_edge(ledger, solved, f"{tie}.end")
+                "turn under",
+                "a turn",
+                done.step.mm("turn under"),
+                most=WIDE_MARGIN,
+                bare=bare_edge(ledger, solved, f"{tie}.end"),
             ),
         ]
         length = solved.pieces[tie].length
         hangs = LooseEnd("tie", band, "top", length - FOR_A_KNOT)
         if waist := solved.values.get("waist_girth"):
             # Both ties together, and the band between them, go round the waist and make a knot or a bow.
-            open_ = max(waist.value.as_length_mm() - solved.pieces[band].length, Fraction(0)) / 2
+            round_ = waist.value.as_length_mm()
+            open_ = max(round_ - solved.pieces[band].length, Fraction(0)) / 2
             hangs = hangs._replace(long=length - open_ - FOR_A_KNOT)
             windows.append(
                 Window(
@@ -98,6 +103,7 @@ class TieEnds:
                     "a tie",
                     length,
                     least=open_ + FOR_A_BOW,
+                    most=2 * round_ + FOR_A_BOW,  # to the back, round to the front, and a bow there
                     sewable_least=open_ + FOR_A_KNOT,
                     why="it reaches half the open waist and has to be tied",
                 )

@@ -14,6 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.lying import Band, Held, Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.message import Length, Pieces, Stitch, Values, flag
@@ -137,7 +138,7 @@ class Tucks:
                     "edge",
                     "FB340",
                     f"tucks are measured up from a bottom edge, and `{name}` is none",
-                    help=f"write `edge: {name.partition('.')[0]}.bottom`",
+                    mend=mends.write(written, "edge", f"{name.partition('.')[0]}.bottom"),
                 ),
             )
         edge = bench.edge(name)

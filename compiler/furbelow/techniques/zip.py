@@ -15,6 +15,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Opening, Seam
 from furbelow.garment.lying import Band, Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.message import Length, Number, One, Part, Pieces, Stitch, Supply, Values, flag
@@ -186,9 +187,9 @@ def _no_opening(step: SolvedStep, opening: Opening | None) -> Fault:
         "in",
         "FB318",
         f"there is a zip in `{name}` already" if opening else f"no seam `{name}` is open at its top",
-        help="leave this step out"
+        mend=mends.leave_out(step.written)
         if opening
-        else f"write `open: 20 cm` in the `join ends` of `{piece}`, before this step",
+        else mends.Mend(f"write `open: 20 cm` in the `join ends` of `{piece}`, before this step", None),
     )
 
 

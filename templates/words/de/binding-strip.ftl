@@ -8,6 +8,9 @@ binding-strip-aim = Die offenen Kanten liegen im Streifen.
 ## Annähen
 
 binding-strip-press = Eine lange Kante von { PIECE($strip) } { $turn } auf die linke Stoffseite umbügeln.
+binding-strip-ends = Jedes Ende von { PIECE($strip) } { $ends } auf die linke Stoffseite umbügeln.
+    .check = Gefaltet ist der Streifen so lang wie { EDGE($edge) }.
+    .remedy = Die Falten ausbügeln und neu umbügeln.
 binding-strip-lay = Die andere lange Kante rechts auf rechts bündig auf { EDGE($edge) } legen und { pin }.
 binding-strip-sew-ring = { $seam-width } neben der Kante steppen, { $length } rundum, { $stitch }. Das Ende drei Stiche über den Anfang nähen.
 binding-strip-sew-flat = { $seam-width } neben der Kante steppen, { $length }, { $stitch }; an beiden Enden verriegeln.

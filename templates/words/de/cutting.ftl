@@ -46,6 +46,13 @@ cutting-selvedges = Die Webkanten des Stoffs ({ $cloth }) abschneiden. Das Ende 
 cutting-selvedges-wide = { cutting-selvedges }
     .check = Es bleiben mindestens { $width } Breite und { $length } Länge.
     .remedy = Ist er schmaler als { $width }, breiter kaufen oder den Plan für die eigene Breite neu machen lassen. Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
+# Einige Teile haben eine Kante an der Webkante.
+cutting-selvedges-kept = Die Webkanten des Stoffs ({ $cloth }) nicht abschneiden: manche sind Kanten von Teilen. Das Ende begradigen, an dem begonnen wird: entlang eines Fadens schneiden, bei Tüll entlang einer Lochreihe.
+    .check = { cutting-selvedges.check }
+    .remedy = { cutting-selvedges.remedy }
+cutting-selvedges-kept-wide = { cutting-selvedges-kept }
+    .check = { cutting-selvedges-wide.check }
+    .remedy = { cutting-selvedges-wide.remedy }
 cutting-fold = Den Stoff ({ $cloth }) der Länge nach rechts auf rechts falten, so dass die beiden langen Kanten aufeinanderliegen.
     .check = Beide Lagen liegen flach, der Bruch ist gerade.
     .remedy = Aufklappen, das Ende neu begradigen und noch einmal falten.
@@ -62,6 +69,8 @@ cutting-chalk = Mit Kreide eine Linie gerade quer über den Stoff ({ $cloth }) z
     .remedy = Vor dem Schneiden die Linie ausreiben und neu ziehen.
 cutting-section = Entlang der Linie schneiden: Das ist Abschnitt { $number } von { $sections }.
 cutting-section-only = Entlang der Linie schneiden: Das ist der einzige Abschnitt.
+# Andere Abschnitte dieses Stoffs behalten ihre.
+cutting-selvedges-here = Von diesem Abschnitt die Webkanten abschneiden: kein Teil daraus behält eine.
 cutting-tags = Für jedes Teil einen Zettel mit Buchstaben und Nummer schreiben. Jeden anstecken, sobald das Teil zugeschnitten ist: auf die linke Stoffseite, nahe der Kante, die in der Zeichnung oben ist. Wo beide Stoffseiten gleich aussehen, die linke jetzt festlegen.
     .check = { $tags ->
         [one] { $tags } Zettel. Er wird abgenommen, wenn das Teil genäht wird.
@@ -100,7 +109,15 @@ cutting-tapes-across-anew = { cutting-tapes-across } Klebestreifen an anderen St
 cutting-draw-along = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass eine Seite, die eine Webkante hatte, bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
+# Die vorderste Streifenbahn behält ihre Webkante.
+cutting-draw-along-kept = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass eine Webkante bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
 cutting-draw-along-folded = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass der Bruch bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Von gefaltetem Stoff wird nur geschnitten, was an den Webkanten liegt.
+cutting-draw-no-tapes = Den Stoff ({ $cloth }) gerade und ohne Zug auf den Tisch legen, so dass der Bruch bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 cutting-draw-across = Den Stoff ({ $cloth }) den Tisch entlang gerade und ohne Zug über die Klebestreifen ziehen, so dass sein Schnittende bündig am linken Tischende liegt. Mit Gewichten beschweren.
@@ -125,6 +142,19 @@ cutting-slit = { COUNT($tapes) ->
  }
 # Der Abschnitt ist länger als der Tisch.
 cutting-slit-beyond = { cutting-slit } Am Ende des Tischs die nächste Strecke nachziehen und entlang derselben Klebestreifen weiterschneiden.
+# Streifenbahnen an der abgewandten Webkante, bei gefaltetem Stoff an beiden, die dort aufeinanderliegen.
+cutting-slit-selvedge = { $folded ->
+    [yes] Die beiden Webkanten aufeinanderstecken. Mit Kreide eine Linie { $depth } von ihnen entfernt ziehen, von Ende zu Ende, und durch beide Lagen daran entlang schneiden: Streifenbahnen { $lanes }.
+   *[no] Mit Kreide eine Linie { $depth } von der abgewandten Webkante entfernt ziehen, von Ende zu Ende, und daran entlang schneiden: Streifenbahn { $lanes }.
+ }
+    .check = Sie ist an beiden Enden und in der Mitte { $depth } von der Webkante entfernt.
+    .tolerance = { $off }
+    .remedy = Vor dem Schneiden noch einmal von der Webkante aus messen.
+# $pieces: Kennzeichen von Teilen.
+cutting-selvedge-stays = Die Webkante an { $pieces } lassen: sie ist die { $edge ->
+    [top] obere
+   *[bottom] untere
+ } Kante, so wie sie ist.
 # Streifenbahnen, die am Bruch übereinanderliegen.
 cutting-slit-fold = Auch entlang des Bruchs schneiden: Dort hängen die Streifenbahnen { $lanes } zusammen.
 # $layer: bei gefaltetem Stoff, wo die Streifenbahn liegt; fold: Sie enthält den Bruch, ihre Höhe ist die aufgeklappte.

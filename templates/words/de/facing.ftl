@@ -7,6 +7,9 @@ facing-aim = Die Kante ist sauber, ihre Nahtzugabe liegt innen.
 
 ## Annähen
 
+facing-ends = Jedes Ende von { PIECE($facing) } { $ends } auf die linke Stoffseite umbügeln.
+    .check = Gefaltet ist der Streifen so lang wie { EDGE($edge) }.
+    .remedy = Die Falten ausbügeln und neu umbügeln.
 facing-lay-ring = { PIECE($facing) } rechts auf rechts auf { EDGE($edge) } legen, Naht auf Naht, und { pin }.
 facing-lay-flat = { PIECE($facing) } rechts auf rechts auf { EDGE($edge) } legen, Ende auf Ende, und { pin }.
 facing-sew-ring = { $seam-width } neben der Kante steppen, { $length } rundum, { $stitch }. Das Ende drei Stiche über den Anfang nähen.

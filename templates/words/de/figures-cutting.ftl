@@ -58,7 +58,7 @@ figure-tapes-lanes-wide = { COUNT($lanes) ->
  }
 # Von einer Streifenbahn am Bruch liegt die halbe Höhe in jeder Lage.
 figure-tapes-half = { $depth } halb
-figure-tapes-level = vordere Tischkante, Schnittkante bündig
+figure-tapes-level = vordere Tischkante, lange Stoffkante bündig
 figure-tapes-level-folded = vordere Tischkante, Bruch bündig
 figure-tapes-level-end = linkes Tischende, Schnittende bündig
 figure-tapes-number = { $number }:

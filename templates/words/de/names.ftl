@@ -32,6 +32,7 @@ name-number = { $name ->
     [fell] Breite der Kappnaht
     [first-seam] erste Naht
     [first-turn] erster Einschlag
+    [fold-ends] Umschlag an jedem Ende
     [from-edge] Abstand von der Kante
     [from-start] vom Anfang
     [front] vorn

@@ -23,6 +23,12 @@ ways-lane = { $layer ->
     [upper] Streifenbahn { $number }, { $depth } hoch, in der oberen Lage: { $cuts }
    *[under] Streifenbahn { $number }, { $depth } hoch, in der unteren Lage: { $cuts }
  }
+# Ihr Rand ist die Webkante.
+ways-lane-selvedge = { $layer ->
+    [upper] Streifenbahn { $number }, { $depth } hoch, an der Webkante der oberen Lage: { $cuts }
+    [under] Streifenbahn { $number }, { $depth } hoch, an der Webkante der unteren Lage: { $cuts }
+   *[flat] Streifenbahn { $number }, { $depth } hoch, an einer Webkante: { $cuts }
+ }
 ways-over = bleibt übrig
 ways-panels = { $how ->
     [sides] Abschnitt { $number }, { $length } vom Ballen, Bahnen einzeln angezeichnet, gerade Schnitte von Seite zu Seite

@@ -8,6 +8,9 @@ binding-strip-aim = The raw edges are closed inside the strip.
 ## Sew on
 
 binding-strip-press = Fold one long edge of { PIECE($strip) } { $turn } to the wrong side and press the fold.
+binding-strip-ends = Fold each end of { PIECE($strip) } { $ends } to the wrong side and press the fold.
+    .check = Folded, it is as long as { EDGE($edge) }.
+    .remedy = Press the folds out and fold them again.
 binding-strip-lay = Lay its other long edge on { EDGE($edge) }, right sides together, level, and { pin } it.
 binding-strip-sew-ring = Sew { $seam-width } from the edge, { $length } all round, { $stitch }. Let the end overlap the start by three stitches.
 binding-strip-sew-flat = Sew { $seam-width } from the edge, { $length }, { $stitch }, a few stitches back at both ends.

@@ -46,6 +46,13 @@ cutting-selvedges = Cut off the selvedges of the { $cloth }. Straighten the end 
 cutting-selvedges-wide = { cutting-selvedges }
     .check = At least { $width } of width is left, and { $length } of length.
     .remedy = If it is narrower than { $width }, buy it wider, or have the plan made anew for your width. If it is too short, buy what is missing before you cut anything.
+# Some pieces have an edge on the selvedge.
+cutting-selvedges-kept = Leave the selvedges of the { $cloth } on: some are edges of pieces. Straighten the end that you begin at: cut along one thread, in net along a row of holes.
+    .check = { cutting-selvedges.check }
+    .remedy = { cutting-selvedges.remedy }
+cutting-selvedges-kept-wide = { cutting-selvedges-kept }
+    .check = { cutting-selvedges-wide.check }
+    .remedy = { cutting-selvedges-wide.remedy }
 cutting-fold = Fold the { $cloth } lengthwise, right sides together, so that its two long edges meet.
     .check = Both layers lie flat, and the fold is straight.
     .remedy = Open it, straighten the end again and fold it anew.
@@ -62,6 +69,8 @@ cutting-chalk = Chalk a line straight across the { $cloth }, { $length } from it
     .remedy = Rub the line out and chalk it again before you cut.
 cutting-section = Cut along the line: this is section { $number } of { $sections }.
 cutting-section-only = Cut along the line: this is the one section.
+# Other sections of this cloth keep theirs.
+cutting-selvedges-here = Cut the selvedges off this section: no piece of it keeps one.
 cutting-tags = Write a paper tag for each piece, with its letter and number. Pin each on as its piece is cut: on the wrong side, near the edge that is up on the drawing. Where both faces look alike, choose the wrong side now.
     .check = { $tags ->
         [one] { $tags } tag. A tag comes off when its piece is sewn.
@@ -100,7 +109,15 @@ cutting-tapes-across-anew = { cutting-tapes-across } Take up the tapes that lie 
 cutting-draw-along = Draw the { $cloth } over the tapes, straight and without pull, so that a side that had a selvedge lies level with the near edge. Lay weights on it.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
+# The lane nearest to the maker keeps its selvedge.
+cutting-draw-along-kept = Draw the { $cloth } over the tapes, straight and without pull, so that one selvedge lies level with the near edge. Lay weights on it.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
 cutting-draw-along-folded = Draw the { $cloth } over the tapes, straight and without pull, so that the fold lies level with the near edge. Lay weights on it.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Of folded cloth only what lies at the selvedges is cut.
+cutting-draw-no-tapes = Lay the { $cloth } on the table, straight and without pull, so that the fold lies level with the near edge. Lay weights on it.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 cutting-draw-across = Draw the { $cloth } along the table over the tapes, straight and without pull, so that its cut end lies level with the left end. Lay weights on it.
@@ -125,6 +142,19 @@ cutting-slit = { COUNT($tapes) ->
  }
 # The section is longer than the table.
 cutting-slit-beyond = { cutting-slit } At the end of the table draw the next stretch over and go on along the same tapes.
+# Lanes at the far selvedge, or on folded cloth at both, which lie together there.
+cutting-slit-selvedge = { $folded ->
+    [yes] Pin the two selvedges together. Chalk a line { $depth } from them, from end to end, and cut along it through both layers: lanes { $lanes }.
+   *[no] Chalk a line { $depth } from the far selvedge, from end to end, and cut along it: lane { $lanes }.
+ }
+    .check = It is { $depth } from the selvedge at both ends and in the middle.
+    .tolerance = { $off }
+    .remedy = Measure again from the selvedge before you cut.
+# $pieces: marks of pieces.
+cutting-selvedge-stays = Leave the selvedge on { $pieces }: it is the { $edge ->
+    [top] top
+   *[bottom] bottom
+ } edge, finished as it is.
 # Lanes that lie one on the other, beside the fold.
 cutting-slit-fold = Cut along the fold too: lanes { $lanes } hang together there.
 # $layer: of folded cloth, where the lane lies; fold: it holds the fold, and its depth is that when opened out.

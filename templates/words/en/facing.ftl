@@ -7,6 +7,9 @@ facing-aim = The edge is clean and its margin lies inside.
 
 ## Sew on
 
+facing-ends = Fold each end of { PIECE($facing) } { $ends } to the wrong side and press the fold.
+    .check = Folded, it is as long as { EDGE($edge) }.
+    .remedy = Press the folds out and fold them again.
 facing-lay-ring = Lay { PIECE($facing) } on { EDGE($edge) }, right sides together, seams on seams, and { pin } it.
 facing-lay-flat = Lay { PIECE($facing) } on { EDGE($edge) }, right sides together, ends on ends, and { pin } it.
 facing-sew-ring = Sew { $seam-width } from the edge, { $length } all round, { $stitch }. Let the end overlap the start by three stitches.

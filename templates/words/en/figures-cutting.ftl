@@ -58,7 +58,7 @@ figure-tapes-lanes-wide = { COUNT($lanes) ->
  }
 # Of a lane on the fold half its depth lies in each layer.
 figure-tapes-half = { $depth } half
-figure-tapes-level = near edge of the table, cut edge level with it
+figure-tapes-level = near edge of the table, long edge of the cloth level with it
 figure-tapes-level-folded = near edge of the table, fold level with it
 figure-tapes-level-end = left end of the table, cut end level with it
 figure-tapes-number = { $number }:

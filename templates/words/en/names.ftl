@@ -32,6 +32,7 @@ name-number = { $name ->
     [fell] fell
     [first-seam] first seam
     [first-turn] first turn
+    [fold-ends] folded at each end
     [from-edge] from edge
     [from-start] from the start
     [front] front

@@ -23,6 +23,12 @@ ways-lane = { $layer ->
     [upper] lane { $number }, { $depth } deep in the upper layer: { $cuts }
    *[under] lane { $number }, { $depth } deep in the under layer: { $cuts }
  }
+# Its outer edge is the selvedge.
+ways-lane-selvedge = { $layer ->
+    [upper] lane { $number }, { $depth } deep at the selvedge of the upper layer: { $cuts }
+    [under] lane { $number }, { $depth } deep at the selvedge of the under layer: { $cuts }
+   *[flat] lane { $number }, { $depth } deep at a selvedge: { $cuts }
+ }
 ways-over = stays over
 ways-panels = { $how ->
     [sides] section { $number }, { $length } of the bolt, panels chalked one by one, straight cuts from side to side

@@ -8,6 +8,9 @@ binding-strip-aim = Los bordes sin rematar quedan encerrados en la tira.
 ## Coser
 
 binding-strip-press = Dobla un borde largo { PIECE($strip, case: "of") } { $turn } hacia el revés y marca el doblez con la plancha.
+binding-strip-ends = Dobla cada extremo { PIECE($strip, case: "of") } { $ends } hacia el revés y marca el doblez con la plancha.
+    .check = Doblada, la tira es tan larga como { EDGE($edge) }.
+    .remedy = Abre los dobleces con la plancha y hazlos de nuevo.
 binding-strip-lay = Coloca su otro borde largo sobre { EDGE($edge) }, derecho con derecho, a ras, y { pin } a lo largo.
 binding-strip-sew-ring = Cose a { $seam-width } del borde, { $length } todo alrededor, { $stitch }. Al terminar, monta tres puntadas sobre el principio.
 binding-strip-sew-flat = Cose a { $seam-width } del borde, { $length }, { $stitch }, rematando en los dos extremos.

@@ -46,6 +46,13 @@ cutting-selvedges = Corta los orillos de la tela ({ $cloth }). Endereza el extre
 cutting-selvedges-wide = { cutting-selvedges }
     .check = Quedan al menos { $width } de ancho y { $length } de largo.
     .remedy = Si tiene menos de { $width } de ancho, cómprala más ancha o haz que se rehaga el plano para tu ancho. Si es demasiado corta, compra lo que falte antes de cortar nada.
+# Algunas piezas tienen un borde en el orillo.
+cutting-selvedges-kept = No cortes los orillos de la tela ({ $cloth }): algunos son bordes de piezas. Endereza el extremo por el que empiezas: corta siguiendo un hilo; en el tul, siguiendo una hilera de agujeros.
+    .check = { cutting-selvedges.check }
+    .remedy = { cutting-selvedges.remedy }
+cutting-selvedges-kept-wide = { cutting-selvedges-kept }
+    .check = { cutting-selvedges-wide.check }
+    .remedy = { cutting-selvedges-wide.remedy }
 cutting-fold = Dobla la tela ({ $cloth }) a lo largo, derecho con derecho, de modo que se junten sus dos bordes largos.
     .check = Las dos capas están lisas y el doblez está recto.
     .remedy = Ábrela, vuelve a enderezar el extremo y dóblala de nuevo.
@@ -62,6 +69,8 @@ cutting-chalk = Traza con jaboncillo una línea recta de lado a lado de la tela 
     .remedy = Borra la línea y vuelve a trazarla antes de cortar.
 cutting-section = Corta por la línea: este es el corte de tela { $number } de { $sections }.
 cutting-section-only = Corta por la línea: este es el único corte de tela.
+# Otros cortes de esta tela conservan los suyos.
+cutting-selvedges-here = Corta los orillos de este corte de tela: ninguna de sus piezas conserva uno.
 cutting-tags = Escribe una etiqueta de papel para cada pieza, con su letra y su número. Prende cada una en cuanto se corte su pieza: por el revés, cerca del borde que está arriba en el dibujo. Si las dos caras se parecen, elige ahora el revés.
     .check = { $tags ->
         [one] { $tags } etiqueta. La etiqueta se quita cuando se cose su pieza.
@@ -100,7 +109,15 @@ cutting-tapes-across-anew = { cutting-tapes-across } Despega las cintas que est�
 cutting-draw-along = Extiende la tela ({ $cloth }) sobre las cintas, recta y sin tirar, con un lado que tenía orillo a ras del borde cercano. Ponle pesos encima.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
+# La franja más cercana conserva su orillo.
+cutting-draw-along-kept = Extiende la tela ({ $cloth }) sobre las cintas, recta y sin tirar, con un orillo a ras del borde cercano. Ponle pesos encima.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
 cutting-draw-along-folded = Extiende la tela ({ $cloth }) sobre las cintas, recta y sin tirar, con el doblez a ras del borde cercano. Ponle pesos encima.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# De la tela doblada solo se corta lo que está en los orillos.
+cutting-draw-no-tapes = Extiende la tela ({ $cloth }) sobre la mesa, recta y sin tirar, con el doblez a ras del borde cercano. Ponle pesos encima.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 cutting-draw-across = Extiende la tela ({ $cloth }) a lo largo de la mesa sobre las cintas, recta y sin tirar, con su extremo cortado a ras del extremo izquierdo. Ponle pesos encima.
@@ -125,6 +142,19 @@ cutting-slit = { COUNT($tapes) ->
  }
 # El corte de tela es más largo que la mesa.
 cutting-slit-beyond = { cutting-slit } Al llegar al final de la mesa, corre la tela y sigue por las mismas cintas.
+# Franjas en el orillo lejano o, con la tela doblada, en los dos, que allí quedan juntos.
+cutting-slit-selvedge = { $folded ->
+    [yes] Prende con alfileres los dos orillos juntos. Traza con jaboncillo una línea a { $depth } de ellos, de un extremo al otro, y corta por ella las dos capas: franjas { $lanes }.
+   *[no] Traza con jaboncillo una línea a { $depth } del orillo lejano, de un extremo al otro, y corta por ella: franja { $lanes }.
+ }
+    .check = Está a { $depth } del orillo en los dos extremos y en el centro.
+    .tolerance = { $off }
+    .remedy = Mide otra vez desde el orillo antes de cortar.
+# $pieces: las marcas de las piezas.
+cutting-selvedge-stays = Deja el orillo en { $pieces }: es el borde { $edge ->
+    [top] superior
+   *[bottom] inferior
+ }, acabado tal como está.
 # Franjas que van una sobre otra, junto al doblez.
 cutting-slit-fold = Corta también por el doblez: ahí están unidas las franjas { $lanes }.
 # $layer: en tela doblada, dónde está la franja; fold: contiene el doblez, y su alto es el que tiene una vez abierta.

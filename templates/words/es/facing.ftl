@@ -7,6 +7,9 @@ facing-aim = El borde queda limpio y su margen va por dentro.
 
 ## Coser
 
+facing-ends = Dobla cada extremo { PIECE($facing, case: "of") } { $ends } hacia el revés y marca el doblez con la plancha.
+    .check = Doblada, la tira es tan larga como { EDGE($edge) }.
+    .remedy = Abre los dobleces con la plancha y hazlos de nuevo.
 facing-lay-ring = Coloca { PIECE($facing) } sobre { EDGE($edge) }, derecho con derecho, costura con costura, y { pin } todo alrededor.
 facing-lay-flat = Coloca { PIECE($facing) } sobre { EDGE($edge) }, derecho con derecho, extremo con extremo, y { pin } a lo largo.
 facing-sew-ring = Cose a { $seam-width } del borde, { $length } todo alrededor, { $stitch }. Al terminar, monta tres puntadas sobre el principio.

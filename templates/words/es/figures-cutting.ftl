@@ -58,7 +58,7 @@ figure-tapes-lanes-wide = { COUNT($lanes) ->
  }
 # De una franja en el doblez, la mitad de su alto está en cada capa.
 figure-tapes-half = la mitad de { $depth }
-figure-tapes-level = borde cercano de la mesa, borde cortado a ras
+figure-tapes-level = borde cercano de la mesa, borde largo de la tela a ras
 figure-tapes-level-folded = borde cercano de la mesa, doblez a ras
 figure-tapes-level-end = extremo izquierdo de la mesa, extremo cortado a ras
 figure-tapes-number = { $number }:

@@ -32,6 +32,7 @@ name-number = { $name ->
     [fell] ancho de la sobrecarga
     [first-seam] primera costura
     [first-turn] primer doblez
+    [fold-ends] doblez en cada extremo
     [from-edge] desde el borde
     [from-start] desde el principio
     [front] delantero

@@ -23,6 +23,12 @@ ways-lane = { $layer ->
     [upper] franja { $number }, { $depth } de alto, en la capa de arriba: { $cuts }
    *[under] franja { $number }, { $depth } de alto, en la capa de abajo: { $cuts }
  }
+# Su borde exterior es el orillo.
+ways-lane-selvedge = { $layer ->
+    [upper] franja { $number }, { $depth } de alto, en el orillo de la capa de arriba: { $cuts }
+    [under] franja { $number }, { $depth } de alto, en el orillo de la capa de abajo: { $cuts }
+   *[flat] franja { $number }, { $depth } de alto, en un orillo: { $cuts }
+ }
 ways-over = sobra
 ways-panels = { $how ->
     [sides] corte { $number }, { $length } del rollo, paños marcados uno a uno, cortes rectos de lado a lado

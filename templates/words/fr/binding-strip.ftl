@@ -8,6 +8,9 @@ binding-strip-aim = Les bords bruts sont enfermés dans la bande.
 ## Monter
 
 binding-strip-press = Replier un long bord { PIECE($strip, case: "of") } de { $turn } sur l’envers et marquer la pliure au fer.
+binding-strip-ends = Replier chaque bout { PIECE($strip, case: "of") } de { $ends } sur l’envers et marquer la pliure au fer.
+    .check = Repliée, la bande est aussi longue que { EDGE($edge) }.
+    .remedy = Ouvrir les plis au fer et les refaire.
 binding-strip-lay = Poser son autre long bord sur { EDGE($edge) }, endroit contre endroit, bord à bord, et { pin }.
 binding-strip-sew-ring = Piquer à { $seam-width } du bord, { $length } tout autour, { $stitch }. Finir en repiquant trois points sur le début.
 binding-strip-sew-flat = Piquer à { $seam-width } du bord, { $length }, { $stitch }, point d’arrêt aux deux bouts.

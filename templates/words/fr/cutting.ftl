@@ -46,6 +46,13 @@ cutting-selvedges = Couper les lisières du tissu ({ $cloth }). Redresser le bou
 cutting-selvedges-wide = { cutting-selvedges }
     .check = Il reste au moins { $width } de largeur, et { $length } de longueur.
     .remedy = S’il est plus étroit que { $width }, l’acheter plus large, ou faire refaire le plan pour sa largeur. S’il est trop court, acheter ce qui manque avant de rien couper.
+# Des pièces ont un bord sur la lisière.
+cutting-selvedges-kept = Ne pas couper les lisières du tissu ({ $cloth }) : certaines sont des bords de pièces. Redresser le bout par où l’on commence : couper le long d’un fil, dans le tulle le long d’une rangée de trous.
+    .check = { cutting-selvedges.check }
+    .remedy = { cutting-selvedges.remedy }
+cutting-selvedges-kept-wide = { cutting-selvedges-kept }
+    .check = { cutting-selvedges-wide.check }
+    .remedy = { cutting-selvedges-wide.remedy }
 cutting-fold = Plier le tissu ({ $cloth }) dans la longueur, endroit contre endroit, de sorte que ses deux longs bords se rejoignent.
     .check = Les deux épaisseurs sont à plat, et la pliure est droite.
     .remedy = L’ouvrir, redresser le bout à nouveau et le replier.
@@ -62,6 +69,8 @@ cutting-chalk = Tracer à la craie une ligne droite en travers du tissu ({ $clot
     .remedy = Effacer la ligne et la retracer avant de couper.
 cutting-section = Couper le long de la ligne : c’est le coupon { $number } sur { $sections }.
 cutting-section-only = Couper le long de la ligne : c’est l’unique coupon.
+# D’autres coupons de ce tissu gardent les leurs.
+cutting-selvedges-here = Couper les lisières de ce coupon : aucune de ses pièces n’en garde.
 cutting-tags = Écrire une étiquette de papier pour chaque pièce, avec sa lettre et son numéro. Épingler chacune dès que sa pièce est coupée : sur l’envers, près du bord qui est en haut sur le dessin. Là où les deux faces se ressemblent, choisir l’envers maintenant.
     .check = { $tags ->
         [one] { $tags } étiquette. Une étiquette s’ôte quand sa pièce est cousue.
@@ -100,7 +109,15 @@ cutting-tapes-across-anew = { cutting-tapes-across } Décoller les rubans qui so
 cutting-draw-along = Tirer le tissu ({ $cloth }) par-dessus les rubans, droit et sans tension, un côté qui avait une lisière au ras du bord proche. Y poser des poids.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
+# La bande de coupe la plus proche garde sa lisière.
+cutting-draw-along-kept = Tirer le tissu ({ $cloth }) par-dessus les rubans, droit et sans tension, une lisière au ras du bord proche. Y poser des poids.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
 cutting-draw-along-folded = Tirer le tissu ({ $cloth }) par-dessus les rubans, droit et sans tension, la pliure au ras du bord proche. Y poser des poids.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+# Du tissu plié, seul est coupé ce qui est aux lisières.
+cutting-draw-no-tapes = Poser le tissu ({ $cloth }) sur la table, droit et sans tension, la pliure au ras du bord proche. Y poser des poids.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 cutting-draw-across = Tirer le tissu ({ $cloth }) le long de la table par-dessus les rubans, droit et sans tension, son bout coupé au ras du bout gauche. Y poser des poids.
@@ -125,6 +142,19 @@ cutting-slit = { COUNT($tapes) ->
  }
 # Le coupon est plus long que la table.
 cutting-slit-beyond = { cutting-slit } Au bout de la table, faire avancer le tissu et continuer le long des mêmes rubans.
+# Bandes de coupe à la lisière éloignée, ou, sur le tissu plié, aux deux, qui s’y superposent.
+cutting-slit-selvedge = { $folded ->
+    [yes] Épingler les deux lisières ensemble. Tracer à la craie une ligne à { $depth } d’elles, d’un bout à l’autre, et couper dessus à travers les deux épaisseurs : bandes de coupe { $lanes }.
+   *[no] Tracer à la craie une ligne à { $depth } de la lisière éloignée, d’un bout à l’autre, et couper dessus : bande de coupe { $lanes }.
+ }
+    .check = Elle est à { $depth } de la lisière aux deux bouts et au milieu.
+    .tolerance = { $off }
+    .remedy = Mesurer encore une fois depuis la lisière avant de couper.
+# $pieces : les marques des pièces.
+cutting-selvedge-stays = Laisser la lisière sur { $pieces } : c’est le bord { $edge ->
+    [top] supérieur
+   *[bottom] inférieur
+ }, fini tel quel.
 # Bandes de coupe l’une sur l’autre, à côté de la pliure.
 cutting-slit-fold = Couper aussi le long de la pliure : les bandes de coupe { $lanes } s’y tiennent.
 # $layer : d’un tissu plié, où est la bande ; fold : elle contient la pliure, et sa hauteur est celle d’une fois ouverte.

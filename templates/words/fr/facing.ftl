@@ -7,6 +7,9 @@ facing-aim = Le bord est net et sa marge est à l’intérieur.
 
 ## Monter
 
+facing-ends = Replier chaque bout { PIECE($facing, case: "of") } de { $ends } sur l’envers et marquer la pliure au fer.
+    .check = Repliée, la bande est aussi longue que { EDGE($edge) }.
+    .remedy = Ouvrir les plis au fer et les refaire.
 facing-lay-ring = Poser { PIECE($facing) } sur { EDGE($edge) }, endroit contre endroit, couture sur couture, et { pin }.
 facing-lay-flat = Poser { PIECE($facing) } sur { EDGE($edge) }, endroit contre endroit, bout sur bout, et { pin }.
 facing-sew-ring = Piquer à { $seam-width } du bord, { $length } tout autour, { $stitch }. Finir en repiquant trois points sur le début.

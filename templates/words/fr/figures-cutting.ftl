@@ -58,7 +58,7 @@ figure-tapes-lanes-wide = { COUNT($lanes) ->
  }
 # D’une bande sur la pliure, la moitié de la hauteur est dans chaque épaisseur.
 figure-tapes-half = { $depth } la moitié
-figure-tapes-level = bord proche de la table, bord coupé au ras
+figure-tapes-level = bord proche de la table, long bord du tissu au ras
 figure-tapes-level-folded = bord proche de la table, pliure au ras
 figure-tapes-level-end = bout gauche de la table, bout coupé au ras
 figure-tapes-number = { $number } :

@@ -32,6 +32,7 @@ name-number = { $name ->
     [fell] rabat
     [first-seam] première couture
     [first-turn] premier repli
+    [fold-ends] repli à chaque bout
     [from-edge] distance au bord
     [from-start] distance au début
     [front] devant

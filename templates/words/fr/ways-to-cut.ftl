@@ -23,6 +23,12 @@ ways-lane = { $layer ->
     [upper] bande de coupe { $number }, hauteur { $depth }, épaisseur du dessus{ "\u00A0" }: { $cuts }
    *[under] bande de coupe { $number }, hauteur { $depth }, épaisseur du dessous{ "\u00A0" }: { $cuts }
  }
+# Son bord extérieur est la lisière.
+ways-lane-selvedge = { $layer ->
+    [upper] bande de coupe { $number }, hauteur { $depth }, à la lisière de l’épaisseur du dessus{ "\u00A0" }: { $cuts }
+    [under] bande de coupe { $number }, hauteur { $depth }, à la lisière de l’épaisseur du dessous{ "\u00A0" }: { $cuts }
+   *[flat] bande de coupe { $number }, hauteur { $depth }, à une lisière{ "\u00A0" }: { $cuts }
+ }
 ways-over = reste
 ways-panels = { $how ->
     [sides] coupon { $number }, { $length } du rouleau, lés tracés un par un, coupes droites d’un côté à l’autre

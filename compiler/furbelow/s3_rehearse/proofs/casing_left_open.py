@@ -20,7 +20,7 @@ def prove(run: Run) -> Proof:
         if not casing.open or not run.sound([casing.piece]):
             continue
         made = next(done for done in run.performed if casing.name in done.after.casings)
-        want = "is left open at the end" if casing.elastic else "never gets its elastic"
+        want = "is left open at the end" if casing.elastic else "never gets an elastic or a cord"
         if casing.elastic:
             drawn = next(
                 done
@@ -30,7 +30,7 @@ def prove(run: Run) -> Proof:
             row = f"close gap: {{of: {casing.name}}}"
             mend = mends.after(drawn.step.written, row, f"add `- {row}`")
         else:
-            mend = mends.Mend("add an `insert elastic` step, then `close gap`", None)
+            mend = mends.Mend("add an `insert elastic` step, then `close gap`; or a `drawstring` step", None)
         faults.append(
             Fault(
                 "FB406",

@@ -93,12 +93,11 @@ def _twice_behind(run: Run, done: Performed) -> Iterator[Fault]:
     """More cloth behind in a layer or a tier, and again in the edge that it hangs from: the shares multiply."""
     if not done.drawn or done.drawn.behind == Fraction(1, 2):
         return
-    hangs = {name for piece in done.before.edge(done.drawn.edge).pieces for name in done.before.unit(piece)}
     for earlier in run.performed:
         if earlier is done:
             return
         drawn = earlier.drawn
-        if drawn and drawn.behind != Fraction(1, 2) and hangs & set(done.before.edge(drawn.edge).pieces):
+        if drawn and drawn.behind != Fraction(1, 2) and _hangs_from(run, done, drawn.edge, done.drawn.edge):
             one, two = drawn.behind, done.drawn.behind
             together = one * two / (one * two + (1 - one) * (1 - two))
             yield fault_at(
@@ -110,3 +109,11 @@ def _twice_behind(run: Run, done: Performed) -> Iterator[Fault]:
                 help="gather the layers evenly, and the stack with more behind",
                 severity=Severity.WARNING,
             )
+
+
+def _hangs_from(run: Run, done: Performed, one: str, other: str) -> bool:
+    """Whether what is gathered at one edge hangs from what is gathered at the other, in the end or already."""
+    mine, theirs = done.before.edge(one).pieces, done.before.edge(other).pieces
+    if any(name in mine for piece in theirs for name in done.before.unit(piece)):
+        return True
+    return any(low in run.over(up) or up in run.over(low) for low in mine for up in theirs)

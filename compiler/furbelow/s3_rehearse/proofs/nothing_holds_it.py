@@ -101,6 +101,7 @@ def _tight(run: Run, body: BodyAt) -> Iterator[Fault]:
             Label(drawn_in(run, ring.casing), "length of the closed elastic at rest"),
             notes=(f"three quarters of {say.length(girth)} are {say.length(girth * TIGHTEST)}",),
             help=f"make it {say.length(girth * TIGHTEST)} or longer",
+            needs=girth * TIGHTEST,
             severity=Severity.WARNING,
         )
 

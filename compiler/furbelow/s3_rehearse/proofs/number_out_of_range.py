@@ -67,4 +67,5 @@ def _fault(
         notes=(window.why,) if window.why else (),
         mend=typed if window.arg in done.step.amounts else mends.Mend(f"make it {bound_as} or {more}", None),
         severity=Severity.ERROR if error else Severity.WARNING,
+        needs=good if short else -good,
     )

@@ -80,6 +80,7 @@ def _casing(run: Run, casing: Casing, passes: Fraction, body: BodyAt) -> list[Fa
                 (Label(worn.over.span, f"the opening must pass {say.length(girth)}"),),
                 notes=(f"{say.length(girth)} + {say.length(passes - girth)} = {say.length(passes)}",),
                 help=f"make `{casing.piece}` at least {say.length(passes)} long",
+                needs=passes,
             )
         )
     if not casing.elastic:
@@ -98,6 +99,7 @@ def _casing(run: Run, casing: Casing, passes: Fraction, body: BodyAt) -> list[Fa
                 (Label(material.material.span, f"rated {say.share(rated)}"),),
                 notes=(f"{say.length(girth)} / {say.length(casing.elastic_length)} - 1 = {say.share(needed)}",),
                 help=f"cut it {say.length(girth / (1 + rated))} or longer, or choose an elastic that stretches further",
+                needs=girth / (1 + rated),
             )
         )
     waist = body.girth(Fraction(0)) or body.waist
@@ -137,7 +139,9 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
                 "FB346",
                 f"the opening in `{opening.name}` of {say.length(opening.length)} is never closed by a band, a zip or a fastening",
                 Label(made.span, "opened here"),
-                help=f"add `- fitted waistband: {{band: waistband, to: {opening.name}}}`",
+                help=f"add `- zip: {{in: {opening.seam}, zip: zip}}`, with a zip of that length among the materials"
+                if opening.seam
+                else f"add `- fitted waistband: {{band: waistband, to: {opening.name}}}`",
                 # A faced waist is finished, and may be closed by hand with what the maker likes.
                 severity=Severity.WARNING if run.final.edge(opening.name).state is State.SEWN else Severity.ERROR,
             )
@@ -162,8 +166,9 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
                     f"{say.length(opening.waist)} + 2 x {say.length(opening.length)} = {say.length(way_in(opening))}",
                 ),
                 help=f"make the slit {say.length((passes - opening.waist) / 2)} long or longer"
-                if opening.round_it >= passes
+                if way_in(opening) <= opening.round_it
                 else "make the skirt fuller",
+                needs=passes - narrow,
             )
         )
     if opening.closed_by == "ties":
@@ -189,6 +194,7 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
                 f" {say.length(waist - opening.waist)} too tight",
                 Label(solved.pieces[opening.band or opening.piece].piece.span, "closed round the waist"),
                 help=f"make `{opening.band or opening.piece}` {say.length(waist - opening.waist)} longer or more",
+                needs=waist - opening.waist,
             )
         )
     elif opening.waist > waist + LOOSEST:
@@ -199,6 +205,7 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
                 f" {say.length(opening.waist - waist)} loose; it slides down",
                 Label(solved.pieces[opening.band or opening.piece].piece.span, "closed round the waist"),
                 help=f"make it {say.length(opening.waist - waist - LOOSEST)} shorter or more",
+                needs=opening.waist - waist,
                 severity=Severity.WARNING,
             )
         )

@@ -78,6 +78,7 @@ def _passes(run: Run, body: BodyAt, ring: Ring) -> list[Fault]:
             (Label(run.solved.spec.worn.over.span, "the body that it goes over"),),
             notes=(f"it lies {say.length(ring.level)} below the top",),
             help=f"make it {say.length(needed - ring.open)} longer or more",
+            needs=needed - ring.open,
         )
     ]
 
@@ -99,5 +100,6 @@ def _clears(run: Run, body: BodyAt, ring: Ring) -> Iterator[Fault]:
         Label(run.solved.pieces[ring.name.partition(".")[0]].piece.span),
         notes=(f"it lies {say.length(ring.level)} below the top; it hinders sitting or walking",),
         help=f"make it {say.length(girth - ring.rest)} longer or more",
+        needs=girth - ring.rest,
         severity=Severity.WARNING,
     )

@@ -1,14 +1,19 @@
 """Everything that is bought is used: cloth, trims, cords and bones, elastic, dye and starch.
 
-Guarantees: each such material is in a piece or a step.
+Guarantees: each such material is in a piece or a step; as much of a trim is dyed as is sewn on, else it warns.
 Cannot know: supplies of the kind other, which no step names.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from fractions import Fraction
+
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment import mends
 from furbelow.garment.message import Part
 from furbelow.garment.spec import SupplyKind
+from furbelow.garment.technique import fault_at, word_of
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-used"
@@ -34,4 +39,25 @@ def prove(run: Run) -> Proof:
     )
     thread = any(each.material.kind == "thread" for each in run.solved.materials.values())
     shown = Part("proof-used-materials-thread" if thread else "proof-used-materials", {"materials": len(used)})
-    return Proof(CLAIM, (shown,), faults)
+    return Proof(CLAIM, (shown,), (*faults, *_dyed_too_little(run)))
+
+
+def _dyed_too_little(run: Run) -> Iterator[Fault]:
+    """A trim of which less is dyed than the steps sew on."""
+    for done in run.performed:
+        if not any(use.what.message == "use-dye-trim" for use in done.used):
+            continue
+        written, trim, dyed = done.step.written, word_of(done.step.written, "trim"), done.step.mm("length")
+        uses = (use for each in run.performed for use in each.used if use.material == trim)
+        sewn = sum((use.amount * use.copies for use in uses), Fraction(0))
+        if dyed < sewn:
+            yield fault_at(
+                written,
+                "length",
+                "FB421",
+                f"{run.say.length(dyed)} of `{trim}` are dyed and {run.say.length(sewn)} are sewn on,"
+                f" {run.say.length(sewn - dyed)} too little",
+                mend=mends.write(written, "length", run.say.within(sewn, least=True), " or more"),
+                severity=Severity.WARNING,
+                needs=sewn,
+            )

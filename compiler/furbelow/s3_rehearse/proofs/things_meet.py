@@ -14,6 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Severity
+from furbelow.garment import mends
 from furbelow.garment.lying import Band, Lies, Occupant
 from furbelow.garment.message import Part
 from furbelow.garment.technique import Performed, fault_at
@@ -21,6 +22,8 @@ from furbelow.s3_rehearse.places.what_may_meet import meeting
 from furbelow.s3_rehearse.run import Proof, Run
 
 CLAIM = "proof-clear"
+# Numbers that say where something lies, by the edge that they are measured from.
+FROM_BELOW, FROM_ABOVE = ("above hem", "from edge"), ("below top",)
 
 
 class _Lying(NamedTuple):
@@ -47,12 +50,27 @@ def prove(run: Run) -> Proof:
                     continue
                 if comes.across and lying.on.kind is Lies.CHANNEL and _filled(lying.on, there[comes.piece]):
                     continue  # an end of a filled channel is asked of what is in it
+                if not comes.across and _told_of_channel(lying.on, comes, there[comes.piece]):
+                    continue
                 if fault := _cannot_meet(run, lying, _Lying(done, comes)):
                     told.add(key)
                     faults.append(fault)
         for comes in done.on_cloth.occupants:
             there.setdefault(comes.piece, []).append(_Lying(done, comes))
     return Proof(CLAIM, (Part("proof-clear-things", {"things": count}),), tuple(faults))
+
+
+def _told_of_channel(lies: Occupant, comes: Occupant, there: list[_Lying]) -> bool:
+    """Whether one of the two is what fills a channel that meets the other alike: that is told of the channel."""
+    for filler in (lies, comes):
+        if filler.kind not in (Lies.ELASTIC, Lies.CORD) or not filler.down:
+            continue
+        for channel in (each.on for each in there if each.on.kind is Lies.CHANNEL and each.on.down):
+            holds = channel.down and channel.down.near <= filler.down.near and filler.down.far <= channel.down.far
+            one, two = (channel, comes) if filler is lies else (lies, channel)
+            if holds and _overlap(one, two) and meeting(one, two).verdict == meeting(lies, comes).verdict:
+                return True
+    return False
 
 
 def _filled(channel: Occupant, there: list[_Lying]) -> bool:
@@ -80,7 +98,7 @@ def _cannot_meet(run: Run, there: _Lying, comes: _Lying) -> Fault | None:
         + (f", {say.length(shared)} of it" if shared else ""),
         others=(Label(there.done.step.written.span, f"{there.on.what} lies {_where(run, there.on)}"),),
         notes=(f"{comes.on.what} would lie {_where(run, comes.on)}", *notes),
-        help=_mend(run, there, comes),
+        mend=_mend(run, there, comes),
         severity=Severity.WARNING if told.verdict == "!" else Severity.ERROR,
     )
 
@@ -102,10 +120,31 @@ def _where(run: Run, on: Occupant) -> str:
     return "over the whole piece"
 
 
-def _mend(run: Run, there: _Lying, comes: _Lying) -> str:
-    if comes.on.arg and comes.on.down and there.on.down:
-        return f"change `{comes.on.arg}` by {run.say.length(_shared(there.on, comes.on))}, or leave one of the two steps out"
-    return f"leave this step out, or move `{comes.done.step.written.technique}` before `{there.done.step.written.technique}`"
+def _mend(run: Run, there: _Lying, comes: _Lying) -> mends.Mend:
+    """Where one of the two is put so that it stays clear of the other; else a number made smaller, or one of them left out."""
+    moved = _moved(run, comes, there.on) or _moved(run, there, comes.on)
+    if moved:
+        return moved
+    off = "leave one of the two steps out"
+    if comes.on.arg in comes.done.step.amounts and comes.on.down and there.on.down:
+        return mends.Mend(f"change `{comes.on.arg}` by {run.say.length(_shared(there.on, comes.on))}, or {off}", None)
+    one, other = there.done.step.written.technique, comes.done.step.written.technique
+    return mends.Mend("leave this step out" + (f", or move `{other}` before `{one}`" if one != other else ""), None)
+
+
+def _moved(run: Run, mine: _Lying, other: Occupant) -> mends.Mend | None:
+    """The height at which this step stays clear of the other; None where it has none, or there is no room beyond it."""
+    on, amount = mine.on, mine.done.step.amounts.get(mine.on.arg)
+    if not amount or on.arg not in (*FROM_BELOW, *FROM_ABOVE) or not on.down or not other.down:
+        return None
+    higher = on.down.near + on.down.far < other.down.near + other.down.far
+    off = on.down.far - other.down.near if higher else other.down.far - on.down.near
+    further = on.arg in (FROM_BELOW if higher else FROM_ABOVE)
+    wanted = amount.as_length_mm() + (off if further else -off)
+    if wanted < 0:
+        return None
+    text = run.say.within(wanted, least=further)
+    return mends.write(mine.done.step.written, on.arg, text, " or more" if further else " or less")
 
 
 def _beyond(run: Run, done: Performed, on: Occupant) -> Iterator[Fault]:

@@ -73,6 +73,7 @@ def on_the_floor(run: Run, piece: str, height: Fraction) -> Iterator[Fault]:
             notes=(f"its top is {say.length(height)} from the floor",),
             help="make the garment shorter: a trailing hem trips on stairs",
             severity=Severity.ERROR if low >= height else Severity.WARNING,
+            needs=low - height,
         )
     if not trails or back <= clear:
         return
@@ -124,7 +125,9 @@ def from_top(run: Run, lowest: str) -> list[tuple[str, Fraction]]:
     while (level := run.hangs[chain[0][0]]) > 0:
         beside = (chain[0][0], *(piece for piece, hangs in run.hangs.items() if hangs == level))
         hung = next((over[0] for piece in beside if (over := run.over(piece))), None)
-        above = hung or next(piece for piece, drop in run.drops.items() if drop == level)
+        above = hung or next((piece for piece, drop in run.drops.items() if drop == level), None)
+        if above is None:  # something that is sewn on reaches above it
+            break
         chain.insert(0, (above, level - run.hangs[above]))
     return chain
 

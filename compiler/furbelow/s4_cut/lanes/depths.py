@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf
 
-from furbelow.s4_cut.lanes.grid import Kind, Scale, width_taken
+from furbelow.s4_cut.lanes.grid import Kind, LaneKind, Scale, side_by_side
 from furbelow.s4_cut.lanes.lengths import minimum
 from furbelow.s4_cut.solver.highs import least_cost
 
@@ -20,10 +20,15 @@ FEW_DEPTHS = 4
 
 @dataclass(frozen=True, slots=True)
 class Depth:
-    """All pieces that need lanes of one depth."""
+    """All pieces that need lanes of one depth, at the selvedges or anywhere."""
 
     depth: int
     kinds: tuple[Kind, ...]
+    selvedge: bool = False
+
+    @property
+    def lane(self) -> LaneKind:
+        return self.depth, self.selvedge
 
     @property
     def counts(self) -> tuple[int, ...]:
@@ -42,8 +47,8 @@ class Depth:
 
 def depths_of(kinds: tuple[Kind, ...]) -> tuple[Depth, ...]:
     return tuple(
-        Depth(depth, tuple(kind for kind in kinds if kind.depth == depth))
-        for depth in sorted({kind.depth for kind in kinds}, reverse=True)
+        Depth(depth, tuple(kind for kind in kinds if (kind.depth, kind.selvedge) == (depth, selvedge)), selvedge)
+        for depth, selvedge in sorted({(kind.depth, kind.selvedge) for kind in kinds}, reverse=True)
     )
 
 
@@ -54,8 +59,11 @@ def full_lane_sets(depths: tuple[Depth, ...], scale: Scale, most: int) -> list[L
         caps = [cap + cap % 2 for cap in caps]
     found: list[Lanes] = []
 
-    def taken(lanes: list[int]) -> int:
-        return width_taken({d.depth: n for d, n in zip(depths, lanes, strict=False)}, scale.folded)
+    # The unused twin of a lane at a selvedge is counted as a lane, so there is always room for a pair.
+    sides = replace(scale, selvedges=2) if scale.folded else scale
+
+    def fits(lanes: list[int]) -> bool:
+        return side_by_side({d.lane: n for d, n in zip(depths, lanes, strict=False)}, sides)
 
     def fill(lanes: list[int]) -> None:
         if len(found) > 8 * most:
@@ -64,16 +72,14 @@ def full_lane_sets(depths: tuple[Depth, ...], scale: Scale, most: int) -> list[L
         if index == len(depths):
             found.append(tuple(lanes))
             return
-        width = 0
         room = 0
         # The fold may save half a lane that a later, odd depth would need, so only whole excess ends the count.
         while room < caps[index] and (room + 1) * depths[index].depth <= scale.width:
-            width = taken([*lanes, room + 1])
-            if width > scale.width and not scale.folded:
+            if not scale.folded and not fits([*lanes, room + 1]):
                 break
             room += 1
         for number in range(room, -1, -1):
-            if taken([*lanes, number]) <= scale.width:
+            if fits([*lanes, number]):
                 fill([*lanes, number])
 
     fill([])

@@ -23,7 +23,7 @@ from math import ceil, inf
 
 from furbelow.s4_cut.lanes.chains import TooManyOrders, chain
 from furbelow.s4_cut.lanes.depths import Lanes, depths_of, width_weights
-from furbelow.s4_cut.lanes.grid import Kind, Scale, width_taken
+from furbelow.s4_cut.lanes.grid import Kind, Scale, side_by_side
 from furbelow.s4_cut.lanes.lay import Laying, Strand, cut_chain, price
 from furbelow.s4_cut.lanes.lengths import TOLERANCE, Demand, Row, box, minimum, tighten, whole_lengths
 
@@ -118,7 +118,7 @@ class _Node:
     """Groups chosen so far and what follows from them.
 
     rows: what is asked of the section lengths, the widths' demand last. lengths: the least that satisfy them.
-    used: width steps taken in each section. spare: share of the weighed width left in each section, which has to
+    used: width steps taken in each section. sides: its lanes at a selvedge. spare: share of the weighed width left in each section, which has to
     hold `rest`, the weighed length of all pieces not yet in a group.
     """
 
@@ -126,6 +126,7 @@ class _Node:
     rows: tuple[Row, ...]
     lengths: tuple[float, ...]
     used: tuple[int, ...]
+    sides: tuple[int, ...]
     spare: tuple[float, ...]
     rest: float
     lanes: int
@@ -159,7 +160,8 @@ class _Sections:
         lengths = tighten(rows, (0.0,) * sections, [demand])
         if lengths is None:
             return
-        root = _Node((), (*rows, demand), lengths, (0,) * sections, (1.0,) * sections, rest, 0, 0)
+        none = (0,) * sections
+        root = _Node((), (*rows, demand), lengths, none, none, (1.0,) * sections, rest, 0, 0)
         self.later = self._joins_needed(root)
         if not self.search.work.left:
             # Cut short, what the depths need by themselves is no bound.
@@ -281,6 +283,8 @@ class _Sections:
         """Groups that may come next. They come in falling order, so that each set of groups is met once."""
         depth, scale, work = self.depths[index], self.search.scale, self.search.work
         room = tuple([(scale.width - used) // depth.depth for used in node.used])
+        if depth.selvedge:
+            room = tuple([min(free, scale.selvedges - taken) for free, taken in zip(room, node.sides, strict=True)])
         first = next(i for i, number in enumerate(left) if number)
         ranges = [range(number, -1, -1) for number in left]
         ranges[first] = range(left[first], 0, -1)
@@ -312,6 +316,7 @@ class _Sections:
             (*node.rows[:-1], *demands),
             lengths,
             tuple([u + depth.depth * n for u, n in zip(node.used, group.lanes, strict=True)]),
+            tuple([s + n * depth.selvedge for s, n in zip(node.sides, group.lanes, strict=True)]),
             spare,
             rest,
             node.lanes + lanes,
@@ -323,25 +328,32 @@ class _Sections:
 
         Odd lanes leave their twin unused, but for one on the fold. None if the lanes don't fit.
         """
-        scale, weights = self.search.scale, self.search.weights
+        scale = self.search.scale
         lanes = [[0] * (index + 1) for _ in range(self.sections)]
         for number, group in node.groups:
             for section, more in enumerate(group.lanes):
                 lanes[section][number] += more
         spare = []
         for section, numbers in enumerate(lanes):
-            depths = {each.depth: number for each, number in zip(self.depths, numbers, strict=False)}
-            if width_taken(depths, True) > scale.width:
+            chosen = {each.lane: number for each, number in zip(self.depths, numbers, strict=False)}
+            if not side_by_side(chosen, scale):
                 return None
-            odd = [weight for weight, number in zip(weights, numbers, strict=False) if number % 2]
-            before = odd[:-1] if numbers[index] % 2 else odd
-            wasted = sum(odd) - max(odd, default=0.0) - (sum(before) - max(before, default=0.0))
-            spare.append(node.spare[section] - wasted)
+            spare.append(node.spare[section] - self._wasted(numbers) + self._wasted(numbers[:-1]))
         demand: Row = (tuple(spare), node.rest)
         lengths = tighten(node.rows, node.lengths, [demand])
         if lengths is None:
             return None
         return replace(node, rows=(*node.rows[:-1], demand), lengths=lengths, spare=tuple(spare))
+
+    def _wasted(self, numbers: list[int]) -> float:
+        """The weight of the twins that odd lanes of the first depths leave unused: all of them but for one on the fold."""
+        odd = [
+            (weight, depth.selvedge)
+            for weight, depth, number in zip(self.search.weights, self.depths, numbers, strict=False)
+            if number % 2
+        ]
+        on_fold = max((weight for weight, selvedge in odd if not selvedge), default=0.0)
+        return sum(weight for weight, _ in odd) - on_fold
 
     def _finish(self, node: _Node) -> None:
         """Find the least whole section lengths for which every group can really be cut, and keep the plan."""
@@ -415,7 +427,7 @@ class _Sections:
             for lane, cuts in cut_chain(links, depth.kinds, given[index]):
                 laying = next(each for each in free if each.length == lane)
                 free.remove(laying)
-                laying.strands.append(Strand(depth.depth, cuts))
+                laying.strands.append(Strand(depth.depth, cuts, depth.selvedge))
             given[index] = [p + q for p, q in zip(given[index], group.counts, strict=True)]
         return [laying for laying in layings if laying.strands]
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 
-from furbelow.s4_cut.lanes.grid import Kind, Scale, width_taken
+from furbelow.s4_cut.lanes.grid import Kind, Scale, side_by_side
 from furbelow.s4_cut.lanes.lay import Cut, Laying, Strand
 
 
@@ -13,7 +13,7 @@ def first_fit(kinds: tuple[Kind, ...], scale: Scale) -> list[Laying]:
     layings: list[Laying] = []
     for cut in _cuts(kinds, scale.longest):
         if not any(_place(cut, laying, scale) for laying in layings):
-            layings.append(Laying(cut.length, [Strand(cut.kind.depth, [cut])]))
+            layings.append(Laying(cut.length, [Strand(cut.kind.depth, [cut], cut.kind.selvedge)]))
     return layings
 
 
@@ -60,13 +60,14 @@ def _cuts(kinds: tuple[Kind, ...], room: int | None) -> list[Cut]:
 
 
 def _place(cut: Cut, laying: Laying, scale: Scale) -> bool:
+    kind = (cut.kind.depth, cut.kind.selvedge)
     for strand in laying.strands:
-        if strand.depth == cut.kind.depth and strand.used + cut.length <= laying.length:
+        if (strand.depth, strand.selvedge) == kind and strand.used + cut.length <= laying.length:
             strand.cuts.append(cut)
             return True
-    lanes = Counter(strand.depth for strand in laying.strands)
-    lanes[cut.kind.depth] += 1
-    if width_taken(lanes, scale.folded) > scale.width:
+    lanes = Counter((strand.depth, strand.selvedge) for strand in laying.strands)
+    lanes[kind] += 1
+    if not side_by_side(lanes, scale):
         return False
-    laying.strands.append(Strand(cut.kind.depth, [cut]))
+    laying.strands.append(Strand(cut.kind.depth, [cut], cut.kind.selvedge))
     return True

@@ -34,11 +34,13 @@ class _Fill:
 
 @dataclass(frozen=True, slots=True)
 class _Choice:
-    """A lane, or a mirrored pair: its width, what it covers, and the depth's index and content of each lane."""
+    """A lane, or a mirrored pair: its width, what it covers, and the depth's index and content of each lane; how many of
+    them lie at a selvedge."""
 
     width: int
     covered: int
     lanes: tuple[tuple[int, _Fill], ...]
+    sides: int
 
 
 def full_sections(depths: Sequence[Depth], scale: Scale, strips_long: Fraction, setup: int) -> list[Stage]:
@@ -72,7 +74,7 @@ def full_sections(depths: Sequence[Depth], scale: Scale, strips_long: Fraction, 
         for hoped, length, choices in sorted(tried, key=lambda each: each[:2]):
             if best is not None and hoped >= best[0]:
                 break
-            lanes = _best_lanes(choices, scale.width)
+            lanes = _best_lanes(choices, scale)
             covered = sum(depths[index].depth * fill.length for index, fill in lanes)
             rate = (length * scale.cloth + setup) / covered
             if best is None or rate < best[0]:
@@ -150,11 +152,14 @@ def _choices(
     size = 2 if scale.folded else 1
     choices = []
     for index, depth in enumerate(depths):
-        fills = _fillings(depth, left[index], sums[index], length, scale.width // depth.depth)
+        most = scale.width // depth.depth
+        if depth.selvedge:
+            most = min(most, scale.selvedges)
+        fills = _fillings(depth, left[index], sums[index], length, most)
         for first in range(0, len(fills) - size + 1, size):
             group = tuple((index, fill) for fill in fills[first : first + size])
             covered = depth.depth * sum(fill.length for _, fill in group)
-            choices.append(_Choice(depth.depth * size, covered, group))
+            choices.append(_Choice(depth.depth * size, covered, group, size * depth.selvedge))
     return sorted(choices, key=lambda each: -each.covered / each.width)
 
 
@@ -169,21 +174,23 @@ def _most_covered(choices: list[_Choice], width: int) -> float:
     return covered
 
 
-def _best_lanes(choices: list[_Choice], width: int) -> list[tuple[int, _Fill]]:
+def _best_lanes(choices: list[_Choice], scale: Scale) -> list[tuple[int, _Fill]]:
     """The lanes side by side that cover most cloth."""
-    # Widths reached so far -> most that can be covered, with the choices that do it.
-    best: dict[int, tuple[int, tuple[int, ...]]] = {0: (0, ())}
+    # Widths and selvedges used so far -> most that can be covered, with the choices that do it.
+    best: dict[tuple[int, int], tuple[int, tuple[int, ...]]] = {(0, 0): (0, ())}
     for number, choice in enumerate(choices):
-        for used, (value, picked) in list(best.items()):
-            total = used + choice.width
-            if total <= width and value + choice.covered > best.get(total, (-1, ()))[0]:
+        for (used, sides), (value, picked) in list(best.items()):
+            total = used + choice.width, sides + choice.sides
+            if total[0] > scale.width or total[1] > scale.selvedges:
+                continue
+            if value + choice.covered > best.get(total, (-1, ()))[0]:
                 best[total] = value + choice.covered, (*picked, number)
     _, picked = max(best.values(), key=lambda each: each[0])
     return [lane for number in picked for lane in choices[number].lanes]
 
 
 def _strand(depth: Depth, left: tuple[int, ...], fill: _Fill) -> Strand:
-    strand = Strand(depth.depth)
+    strand = Strand(depth.depth, selvedge=depth.selvedge)
     for kind, number, taken in zip(depth.kinds, left, fill.counts, strict=True):
         first = kind.count - number
         strand.cuts += [Cut(kind, first + i, 1, 1, kind.length) for i in range(taken)]

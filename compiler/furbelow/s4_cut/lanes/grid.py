@@ -15,7 +15,7 @@ class Kind:
     """Equal pieces: `length` along the lane in grid steps, `depth` of their lane in width steps.
 
     most: joins allowed in one piece, 0 for a whole one. takes: grid steps that a join takes.
-    pieces: (index of the strip, copy counted from 1) of each.
+    pieces: (index of the strip, copy counted from 1) of each. selvedge: their lane lies at a selvedge.
     """
 
     length: int
@@ -25,6 +25,7 @@ class Kind:
     shortest: int
     turned: bool
     pieces: tuple[tuple[int, int], ...]
+    selvedge: bool = False
 
     @property
     def count(self) -> int:
@@ -43,6 +44,7 @@ class Scale:
     """How whole numbers stand for lengths and money.
 
     width: usable width in width steps. lane_over: usable width in grid steps. longest: longest section, or None.
+    selvedges: how many lanes of a section may lie at a selvedge.
     cloth, join, setup, cut: whole prices; cloth is for one grid step of the bolt.
     """
 
@@ -53,6 +55,7 @@ class Scale:
     lane_over: int
     longest: int | None
     folded: bool
+    selvedges: int
     cloth: int
     join: int
     setup: int
@@ -78,6 +81,7 @@ def scale_of(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> Scale:
         lane_over=floor(bolt.usable_width / bolt.grid),
         longest=None if bolt.longest_section is None else floor(bolt.longest_section / bolt.grid),
         folded=bolt.folded,
+        selvedges=bolt.selvedges,
         cloth=int(cloth / coin),
         join=int(prices.per_join / coin),
         setup=int(prices.per_setup / coin),
@@ -90,14 +94,14 @@ def kinds_of(strips: tuple[Strip, ...], ways: Mapping[int, Way], scale: Scale) -
 
     Deepest first, then longest, so that the order never depends on the names.
     """
-    alike: dict[tuple[int, int, int, int, int, bool], list[tuple[int, int]]] = {}
+    alike: dict[tuple[int, int, int, int, int, bool, bool], list[tuple[int, int]]] = {}
     for index, way in ways.items():
         strip, grid = strips[index], scale.grid
         turned = way == "turned"
         along, over = (strip.depth, strip.length) if turned else (strip.length, strip.depth)
         most = 0 if turned else joins_allowed(strip, grid)
         takes, shortest = (join_takes(strip, grid), shortest_on_grid(strip, grid)) if most else (0, 1)
-        key = (int(over / scale.width_step), ceil(along / grid), most, takes, shortest, turned)
+        key = (int(over / scale.width_step), ceil(along / grid), most, takes, shortest, turned, strip.selvedge)
         alike.setdefault(key, []).extend((index, copy) for copy in range(1, strip.count + 1))
     return tuple(
         Kind(
@@ -107,19 +111,33 @@ def kinds_of(strips: tuple[Strip, ...], ways: Mapping[int, Way], scale: Scale) -
             takes,
             shortest,
             turned,
-            tuple(alike[depth, length, most, takes, shortest, turned]),
+            tuple(alike[depth, length, most, takes, shortest, turned, selvedge]),
+            selvedge,
         )
-        for depth, length, most, takes, shortest, turned in sorted(alike, reverse=True)
+        for depth, length, most, takes, shortest, turned, selvedge in sorted(alike, reverse=True)
     )
 
 
-def width_taken(lanes: Mapping[int, int], folded: bool) -> int:
-    """Width that lanes take, from how many there are of each depth.
+# A lane's depth in width steps, and whether it lies at a selvedge.
+LaneKind = tuple[int, bool]
 
-    On folded cloth lanes come in pairs; one odd lane may lie on the fold, any other odd one leaves its twin unused.
+
+def width_taken(lanes: Mapping[LaneKind, int], folded: bool) -> int:
+    """Width that lanes take, from how many there are of each kind.
+
+    On folded cloth lanes come in pairs; one odd lane may lie on the fold, any other odd one leaves its twin unused. At the
+    selvedges there is no fold.
     """
-    taken = sum(depth * number for depth, number in lanes.items())
+    taken = sum(depth * number for (depth, _), number in lanes.items())
     if folded:
-        odd = [depth for depth, number in lanes.items() if number % 2]
-        taken += sum(odd) - max(odd, default=0)
+        taken += sum(depth for (depth, _), number in lanes.items() if number % 2)
+        taken -= max((depth for (depth, selvedge), number in lanes.items() if number % 2 and not selvedge), default=0)
     return taken
+
+
+def side_by_side(lanes: Mapping[LaneKind, int], scale: Scale) -> bool:
+    """Whether lanes fit beside each other, those at the selvedges there. On folded cloth these are a pair of one depth."""
+    sides = [number for (_, selvedge), number in lanes.items() if selvedge and number]
+    if sum(sides) > scale.selvedges or (scale.folded and len(sides) > 1):
+        return False
+    return width_taken(lanes, scale.folded) <= scale.width

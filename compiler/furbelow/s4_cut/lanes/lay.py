@@ -26,10 +26,11 @@ class Cut:
 
 @dataclass(slots=True)
 class Strand:
-    """A lane in the making: its depth in width steps and the cuts end to end."""
+    """A lane in the making: its depth in width steps, the cuts end to end, whether it lies at a selvedge."""
 
     depth: int
     cuts: list[Cut] = field(default_factory=list)
+    selvedge: bool = False
 
     @property
     def used(self) -> int:
@@ -99,8 +100,8 @@ def lay_out(
     before: list[int] = []
     joins = cuts = 0
     for laying in sorted(layings, key=lambda each: (each.across, -each.length)):
-        ordered = _lane_order(laying.strands, before, bolt.folded and not laying.across)
-        before = [strand.depth for strand in ordered]
+        ordered = _from_side_to_side(laying.strands, before, bolt.folded and not laying.across)
+        before = [strand.depth for strand in ordered if not strand.selvedge]
         lanes = _across(ordered, strips, scale) if laying.across else _along(ordered, strips, bolt, scale)
         length = laying.length * bolt.grid
         sections.append(Section(start, length, lanes, laying.across))
@@ -134,6 +135,13 @@ def lay_out(
     )
 
 
+def _from_side_to_side(strands: list[Strand], before: list[int], folded: bool) -> list[Strand]:
+    """Strands in the order in which they lie: at the near selvedge or the fold, between, at the far selvedge or both."""
+    sides = sorted((each for each in strands if each.selvedge), key=lambda each: (-each.depth, -each.used))
+    between = _lane_order([each for each in strands if not each.selvedge], before, folded)
+    return between + sides if folded else sides[:1] + between + sides[1:]
+
+
 def _lane_order(strands: list[Strand], before: list[int], folded: bool) -> list[Strand]:
     """Strands in cutting order: the depths of the last section in its order, then the others, deepest first.
 
@@ -155,6 +163,10 @@ def _lane_order(strands: list[Strand], before: list[int], folded: bool) -> list[
         pairs = depths[len(first) :]
         depths = first + [depth for each in dict.fromkeys(pairs) for depth in [each] * pairs.count(each)]
     return [waiting[depth].pop(0) for depth in depths]
+
+
+def _alike(one: Strand, two: Strand) -> bool:
+    return (one.depth, one.selvedge) == (two.depth, two.selvedge)
 
 
 def _odd(stock: Counter[int]) -> bool:
@@ -187,22 +199,24 @@ def _along(strands: list[Strand], strips: tuple[Strip, ...], bolt: Bolt, scale: 
     lanes: list[Lane] = []
     offset = Fraction(0)
     index = 0
-    odd = _odd(Counter(strand.depth for strand in strands))
+    odd = _odd(Counter(strand.depth for strand in strands if not strand.selvedge))
     while index < len(strands):
         strand = strands[index]
         depth = strand.depth * scale.width_step
         cut = _segments(strand, strips, scale)
+        if strand.selvedge and (bolt.folded or index):  # what is not used lies between it and the others
+            offset = (bolt.usable_width / 2 if bolt.folded else bolt.usable_width) - depth
         layer: Layer = "flat"
         if bolt.folded and index == 0 and odd:
             layer = "fold"
         elif bolt.folded:
             layer = "upper"
-        lanes.append(Lane(offset, depth, layer, cut))
+        lanes.append(Lane(offset, depth, layer, cut, strand.selvedge))
         if layer == "upper":
-            twin = index + 1 < len(strands) and strands[index + 1].depth == strand.depth
+            twin = index + 1 < len(strands) and _alike(strand, strands[index + 1])
             # A lone lane's twin is slit with it and stays over.
             under = _segments(strands[index + 1], strips, scale) if twin else ()
-            lanes.append(Lane(offset, depth, "under", under))
+            lanes.append(Lane(offset, depth, "under", under, strand.selvedge))
             index += twin
         offset += depth / 2 if layer == "fold" else depth
         index += 1

@@ -10,8 +10,10 @@ the join saved is worth more than the cloth it takes.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import combinations_with_replacement
 from math import ceil, gcd
 
 from furbelow.s4_cut.lanes.chains import TooManyOrders, chain
@@ -104,7 +106,11 @@ def lane_sets(depths: Sequence[Depth], totals: dict[int, int], scale: Scale) -> 
 
     totals: by index of a depth, the length that its strips come to.
     """
-    sets: list[LaneSet] = [{index: scale.width // depths[index].depth} for index in totals]
+    sets: list[LaneSet] = [
+        {index: min(scale.width // depth.depth, scale.selvedges) if depth.selvedge else scale.width // depth.depth}
+        for index, depth in enumerate(depths)
+        if index in totals
+    ]
     while True:
         rows: list[AtLeast] = [
             ({n: float(lanes[index]) for n, lanes in enumerate(sets) if index in lanes}, float(total))
@@ -126,19 +132,20 @@ def _worthiest(depths: Sequence[Depth], worth: dict[int, float], scale: Scale) -
     lanes = 2 if scale.folded else 1  # lanes that come at once
     best = [0.0] * (width + 1)
     last = [-1] * (width + 1)
-    sizes = [(index, depths[index].depth // step * lanes, value * lanes) for index, value in worth.items()]
+    between = {index: value for index, value in worth.items() if not depths[index].selvedge}
+    sizes = [(index, depths[index].depth // step * lanes, value * lanes) for index, value in between.items()]
     for room in range(1, width + 1):
         best[room] = best[room - 1]
         for index, size, value in sizes:
             if size <= room and best[room - size] + value > best[room] + 1e-12:
                 best[room], last[room] = best[room - size] + value, index
-    top, room, on_fold = best[width], width, -1
-    if scale.folded:
-        for index, value in worth.items():
-            size = depths[index].depth // step
-            if size <= width and best[width - size] + value > top + 1e-12:
-                top, room, on_fold = best[width - size] + value, width - size, index
-    picked: LaneSet = {} if on_fold < 0 else {on_fold: 1}
+    top, room, single = best[width], width, Counter[int]()
+    for taken in _single_lanes(depths, worth, between, scale):
+        left = width - sum(size // step for _, size in taken)
+        value = sum(worth[index] for index, _ in taken)
+        if left >= 0 and best[left] + value > top + 1e-12:
+            top, room, single = best[left] + value, left, Counter(index for index, _ in taken)
+    picked: LaneSet = dict(single)
     while room > 0:
         index = last[room]
         if index < 0:
@@ -147,6 +154,22 @@ def _worthiest(depths: Sequence[Depth], worth: dict[int, float], scale: Scale) -
             picked[index] = picked.get(index, 0) + lanes
             room -= depths[index].depth // step * lanes
     return top, dict(sorted(picked.items()))
+
+
+def _single_lanes(
+    depths: Sequence[Depth], worth: Iterable[int], between: Iterable[int], scale: Scale
+) -> Iterator[tuple[tuple[int, int], ...]]:
+    """Lanes that are there once: at the selvedges, and one on the fold. Each is the index of its depth and the width it takes."""
+    at_side = [(index, depths[index].depth) for index in worth if depths[index].selvedge]
+    if scale.folded:
+        pairs = [((each, each) if scale.selvedges > 1 else ((each[0], 2 * each[1]),)) for each in at_side]
+        folds = [((index, depths[index].depth),) for index in between]
+        yield from pairs
+        yield from folds
+        yield from ((*pair, *fold) for pair in pairs for fold in folds)
+    else:
+        for number in range(1, scale.selvedges + 1):
+            yield from combinations_with_replacement(at_side, number)
 
 
 class _Sharing:
@@ -200,7 +223,7 @@ class _Sharing:
             for length, cuts in cut_chain(links, depth.kinds, given[each.depth]):
                 laying = next(one for one in free if one.length == length)
                 free.remove(laying)
-                laying.strands.append(Strand(depth.depth, cuts))
+                laying.strands.append(Strand(depth.depth, cuts, depth.selvedge))
             given[each.depth] = [p + q for p, q in zip(given[each.depth], each.counts, strict=True)]
         used = [laying for laying in layings if laying.strands]
         for laying in used:

@@ -26,9 +26,9 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
     words.read("figures-cutting")
     groups: list[tuple[list[int], tuple[Mark, ...]]] = []
     for number, section in enumerate(plan.sections, 1):
-        if section.panels:
-            continue  # their places stand in the drawing of the section
         marks = table_marks(section)
+        if not marks:
+            continue  # places of panels, and of lanes at the far selvedges alone, stand in the drawing of the section
         if groups and groups[-1][1] == marks:
             groups[-1][0].append(number)
         else:

@@ -19,6 +19,11 @@ from furbelow.s6_write.words.words import Words
 
 # A plan that takes more of the width than this share names the width to look for: cloth is seldom narrower by so much.
 NEARLY_ALL = Fraction(3, 4)
+# The messages for selvedges that are cut off and for those that are kept, on cloth that is ample and on one that is not.
+SELVEDGES = {
+    False: ("cutting-selvedges", "cutting-selvedges-wide"),
+    True: ("cutting-selvedges-kept", "cutting-selvedges-kept-wide"),
+}
 # Fibres whose new cloth is washed before it is cut, however little the spec says of it: common practice, no source.
 _SHRINK = frozenset({"cotton", "linen", "viscose"})
 
@@ -68,7 +73,7 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
     elif "shrinkage" not in material.amounts and material.material.fibre in _SHRINK:
         yield said_action("cutting-wash-unknown", values, words)
     wide = needs > NEARLY_ALL * plan.usable_width
-    yield said_action("cutting-selvedges-wide" if wide else "cutting-selvedges", values, words)
+    yield said_action(SELVEDGES[_keeps_selvedges(plan)][wide], values, words)
     if plan.folded:
         faces = sheet.material.material.has_right_side
         yield said_action("cutting-fold" if faces else "cutting-fold-alike", values, words)
@@ -108,6 +113,8 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
         lay, cut = lane_steps(plan, number, cutting.letters, cloth.name, words)
     yield said_action("cutting-chalk", values, words)
     yield said_action("cutting-section" if sections > 1 else "cutting-section-only", values, words)
+    if _keeps_selvedges(plan) and not any(lane.selvedge for lane in section.lanes):
+        yield said_action("cutting-selvedges-here", values, words)
     yield from lay
     # The drawing shows which edge is up only while the cloth is in one piece.
     yield said_action("cutting-tags" if cloth.has_right_side else "cutting-tags-alike", values, words)
@@ -122,3 +129,8 @@ def _across(plan: CuttingPlan, section: Section) -> Fraction:
         return max((lane.used for lane in section.lanes), default=Fraction(0))
     lanes = sum((lane.depth for lane in section.lanes), Fraction(0))
     return min(lanes, plan.usable_width)
+
+
+def _keeps_selvedges(plan: CuttingPlan) -> bool:
+    """Whether some piece has an edge on the selvedge."""
+    return any(lane.selvedge for section in plan.sections for lane in section.lanes)

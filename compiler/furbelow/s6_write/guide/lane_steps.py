@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values
+from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values, flag
 from furbelow.garment.tolerance import CUT_OFF
-from furbelow.s4_cut.marks import table_marks
+from furbelow.s4_cut.marks import from_far_side, table_marks
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
@@ -31,7 +31,7 @@ def lane_steps(
         "cloth": Supply(cloth),
         "tapes": Things(tuple(tapes)),
         "tape-off": Length(CUT_OFF / 2, "off"),
-        "lanes": len(section.lanes),
+        "lanes": sum(1 for lane in section.lanes if not from_far_side(lane)),
     }
     again = number > 1
     if section.across:
@@ -39,14 +39,50 @@ def lane_steps(
         draw = "cutting-draw-across-open" if plan.folded else "cutting-draw-across"
     else:
         tape = "cutting-tapes-along-anew" if again else "cutting-tapes-along"
-        draw = "cutting-draw-along-folded" if plan.folded else "cutting-draw-along"
+        at_selvedge = any(lane.selvedge and not from_far_side(lane) for lane in section.lanes)
+        flat = "cutting-draw-along-kept" if at_selvedge else "cutting-draw-along"
+        draw = "cutting-draw-along-folded" if plan.folded else flat
     table = words.say.room.table_length
     beyond = table is not None and section.length > table and not section.across
     slit = said_action("cutting-slit-beyond" if beyond else "cutting-slit", values, words)
-    laid = [said_action(tape, values, words), said_action(draw, values, words)]
+    if tapes:
+        laid, slits = [said_action(tape, values, words), said_action(draw, values, words)], [slit]
+    else:  # only lanes at the selvedges of folded cloth
+        laid, slits = [said_action("cutting-draw-no-tapes", values, words)], []
     at_fold = [at for at, lane in enumerate(section.lanes, 1) if lane.layer in ("upper", "under") and not lane.offset]
     fold = [said_action("cutting-slit-fold", {"lanes": Things(tuple(at_fold))}, words)] if at_fold else []
-    return laid, [slit, *fold, *_lanes(section, letters, words)]
+    return laid, [
+        *slits,
+        *_far_slits(section, words),
+        *fold,
+        *_lanes(section, letters, words),
+        *_kept(section, letters, words),
+    ]
+
+
+def _far_slits(section: Section, words: Words) -> Iterator[SaidAction]:
+    """Lanes at selvedges that lie at the far side of the table are measured from there."""
+    far = [(at, lane) for at, lane in enumerate(section.lanes, 1) if from_far_side(lane) and lane.offset]
+    for depth in dict.fromkeys(lane.depth for _, lane in far):
+        lanes = tuple(at for at, lane in far if lane.depth == depth)
+        values: Values = {
+            "lanes": Things(lanes),
+            "depth": Length(depth, "cut"),
+            "folded": flag(far[0][1].layer != "flat"),
+            "off": Length(CUT_OFF, "off"),
+        }
+        yield said_action("cutting-slit-selvedge", values, words)
+
+
+def _kept(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
+    """Which edges the selvedges are that stay on."""
+    pieces = words.say.solved.pieces
+    cut = [each for lane in section.lanes if lane.selvedge for each in lane.segments]
+    for side in ("top", "bottom"):
+        marks = tuple(_piece(each, letters) for each in cut if pieces[each.strip].piece.selvedge == side)
+        if marks:
+            values: Values = {"pieces": Things(marks), "edge": One(side, ("top", "bottom"))}
+            yield said_action("cutting-selvedge-stays", values, words)
 
 
 def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:

@@ -24,7 +24,13 @@ NO_FLAME_ON_ENDS = Caution(CautionKind.FLAME, "caution-no-flame-on-ends")
 # On children up to 14 years each end of a waist cord may hang so far, in mm, with the garment open and drawn in: EN
 # 14682:2007, of which a newer edition (2014) is in force.
 CORD_OPEN, CORD_DRAWN = Fraction(140), Fraction(280)
-CORDS = Caution(CautionKind.CHILD, "caution-cords", {"open": Length(CORD_OPEN), "drawn-in": Length(CORD_DRAWN)})
+# At the waist of jackets and tops in the United States, with the channel at its full width: ASTM F1816-18.
+CORD_US = Fraction(75)
+CORDS = Caution(
+    CautionKind.CHILD,
+    "caution-cords",
+    {"open": Length(CORD_OPEN), "drawn-in": Length(CORD_DRAWN), "united-states": Length(CORD_US)},
+)
 TIGHT_ELASTIC = Caution(CautionKind.CHILD, "caution-tight-elastic")
 LOOPS = Caution(CautionKind.CHILD, "caution-loops")
 SMALL_PARTS = Caution(CautionKind.CHILD, "caution-small-parts")

@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import Literal
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Casing, Ply, Seam, State
 from furbelow.garment.message import Length, One, Pieces, Value, flag
 from furbelow.garment.phrasing import Phrasing
@@ -127,7 +128,8 @@ def _not_ready(bench: Bench, step: SolvedStep, pieces: tuple[str, ...]) -> Fault
                 f"`{piece}` is a ring already",
                 help=f"leave `{piece}` out, or take out the earlier step that closes it",
             )
-        left_out = [other for other in bench.unit(piece) if other not in pieces]
+        tiers = [other for other in bench.unit(piece) if not bench.inside(other)]
+        left_out = [other for other in tiers if other not in pieces]
         if left_out:
             others = " and ".join(f"`{name}`" for name in left_out)
             return fault_at(
@@ -136,7 +138,7 @@ def _not_ready(bench: Bench, step: SolvedStep, pieces: tuple[str, ...]) -> Fault
                 "FB308",
                 f"the side seam of `{piece}` passes through {others} too, sewn to it",
                 notes=("once tiers are sewn together flat, one seam closes them all",),
-                help=f"write `of: [{', '.join(bench.unit(piece))}]`",
+                mend=mends.write(written, "of", f"[{', '.join(tiers)}]"),
             )
         if bench.cloths[piece].copies != bench.cloths[pieces[0]].copies:
             return fault_at(

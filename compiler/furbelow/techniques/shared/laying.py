@@ -18,6 +18,9 @@ from furbelow.techniques.shared.gathers import HAND, NARROWEST_MARGIN, ROWS
 
 WIDE_MARGIN = Fraction(30)  # a wider margin is bulk that nobody asked for
 SHORTEST_LAP, USUAL_LAP = Fraction(5), Fraction(10)  # what two rows of stitches can hold, and what is usual
+LONG_LAP = Fraction(100)  # a longer one is two layers where one is wanted
+LEAST_TRIMMED = Fraction(1)
+WIDE_GAP = Fraction(200)  # a wider one is a casing that is hardly stitched
 
 
 def ravels(solved: Solved, pieces: Iterable[str]) -> bool:
@@ -57,19 +60,46 @@ def seam_window(
     )
 
 
-def turn_window(arg: str, what: str, width: Fraction, *, into: Fraction | None = None, bare: bool = False) -> Window:
+def turn_window(
+    arg: str,
+    what: str,
+    width: Fraction,
+    *,
+    into: Fraction | None = None,
+    most: Fraction | None = None,
+    bare: bool = False,
+) -> Window:
     """What a turn may be: wide enough to fold, no deeper than the fold that it goes into.
 
+    most: beyond it a turn is bulk that nobody asked for.
     bare: nothing has to be turned under here, so 0 is as good: the edge is neat or does not ravel.
     """
     least = None if bare and not width else NARROWEST_TURN
     return Window(
-        arg, what, width, sewable_least=least, sewable_most=into, why="a fold no deeper than what it goes into"
+        arg,
+        what,
+        width,
+        most=most,
+        sewable_least=least,
+        sewable_most=into,
+        why="a fold no deeper than what it goes into",
     )
 
 
-def lap_window(arg: str, what: str, width: Fraction, most: Fraction | None = None) -> Window:
+def lap_window(arg: str, what: str, width: Fraction, most: Fraction = LONG_LAP) -> Window:
     return Window(arg, what, width, least=USUAL_LAP, most=most, sewable_least=SHORTEST_LAP, why="two rows must hold it")
+
+
+def trim_window(done: Performed) -> Window:
+    """How near to its stitches a margin is trimmed."""
+    why = "nearer to the stitches its threads pull out"
+    trim = done.step.mm("trim to")
+    return Window("trim to", "a trimmed margin", trim, sewable_least=LEAST_TRIMMED, why=why)
+
+
+def gap_window(done: Performed) -> Window:
+    """How wide the stitching of a casing may stay open; what goes through the gap asks for its least itself."""
+    return Window("gap", "a gap in a casing", done.step.mm("gap"), most=WIDE_GAP, why="it is closed again by hand")
 
 
 def bare_edge(ledger: Ledger, solved: Solved, name: str) -> bool:

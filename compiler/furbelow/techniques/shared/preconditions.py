@@ -118,13 +118,14 @@ def copies_differ(step: Step, arg: str, one: Edge, other: Edge) -> Fault | None:
     """The fault of matching, say, three flounces with two upper tiers."""
     if one.copies == other.copies:
         return None
+    more, fewer = (one, other) if one.copies > other.copies else (other, one)
     return fault_at(
         step,
         arg,
         "FB305",
         f"there are {one.copies} of `{one.name}` and {other.copies} of `{other.name}`,"
         f" {abs(one.copies - other.copies)} too many on one side",
-        help=f"give `{one.pieces[0]}` and `{other.pieces[0]}` the same `count`, or stack the copies first",
+        help=f"cut {fewer.copies} of `{more.pieces[0]}`, stack its copies first, or join them with `into: one ring`",
     )
 
 
