@@ -33,6 +33,7 @@ SUPPLIES += (
     "  zip: {kind: zip, about: dress zip, length: 22 cm, price: 2 EUR}\n  petersham: {kind: trim, width: 25 mm}\n"
 )
 SUPPLIES += "  ring: {kind: fastening, about: small ring}\n"
+SUPPLIES += "  agent: {kind: other, about: agent against fire, sold by: 1000 ml, price: 18 EUR}\n"
 SUPPLIES += "  narrow_elastic: {kind: elastic, width: 6 mm, stretch: 100%}\n"
 SUPPLIES += "  eyelet: {kind: fastening, width: 8 mm, price: 0.10 EUR}\n"
 SUPPLIES += "  fusible: {kind: interfacing, width: 90 cm, price: 3 EUR/m}\n"
@@ -238,7 +239,8 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - neaten: {edge: [band.start, band.end]}
         - join ends: {of: band}
         - band casing: {band: band, to: skirt.top, gap in: seam}
-        - adjustable elastic: {elastic: elastic, into: band, length: waist_girth - 8 cm}""",
+        - adjustable elastic: {elastic: elastic, into: band, length: waist_girth - 8 cm}
+        - flame retardant: {piece: skirt, with: agent, takes: 1.5}""",
     ),
     "a skirt with a piped and ruffled seam": (
         """yoke: {from: lawn, length: 120 cm, depth: 18 cm}
@@ -260,6 +262,17 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - folded casing: {edge: yoke.top, depth: 25 mm}
         - insert elastic: {elastic: elastic, into: yoke.top, length: waist_girth - 8 cm}
         - close gap: {of: yoke.top}""",
+    ),
+    "a skirt with a placket in its seam": (
+        """skirt: {from: lawn, length: 116 cm, depth: 60 cm}
+        strip: {from: lawn, length: 42 cm, depth: 3 cm}
+        waistband: {from: lawn, length: waist_girth + 3 cm, depth: 3 cm}""",
+        """- neaten: {edge: [skirt.start, skirt.end]}
+        - join ends: {of: skirt, seam: 2 cm, open: 20 cm}
+        - placket: {edge: skirt.top, strip: strip, in: skirt.ends}
+        - gather: {edge: skirt.top, length: waistband.length}
+        - fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm}
+        - narrow hem: {edge: skirt.bottom}""",
     ),
     "a skirt on three rows of elastic": (
         """skirt: {from: lawn, length: 120 cm, depth: 60 cm}

@@ -126,3 +126,45 @@ def test_a_narrow_vent_and_a_second_finish_are_told() -> None:
     assert "is open at its hem" in str(
         [f.headline for f in work(PIECES, f"{NEAT}\n{SEAM}\n- slit: {{in: skirt.ends}}", materials=ZIPS).faults]
     )
+
+
+# --- a placket in the seam ---
+
+BOUND = """skirt: {from: lawn, length: 116 cm, depth: 60 cm}
+strip: {from: lawn, length: 42 cm, depth: 3 cm}
+waistband: {from: lawn, length: waist_girth + 3 cm, depth: 3 cm}"""
+PLACKET = "- placket: {edge: skirt.top, strip: strip, in: skirt.ends}"
+BANDED = """- gather: {edge: skirt.top, length: waistband.length}
+- fitted waistband: {band: waistband, to: skirt.top, overlap: 3 cm}
+- narrow hem: {edge: skirt.bottom}"""
+
+
+def test_a_strip_binds_the_opening_of_a_seam_on_its_line() -> None:
+    worked = sound(BOUND, f"{NEAT}\n{SEAM}\n{PLACKET}\n{BANDED}")
+    done = worked.performed[3]
+    # 20 cm below the finished waist and 1 cm that the band takes, on both sides; the strip is folded over 3 cm.
+    assert done.sewn[0].length == 2 * 210
+    assert done.after.edge("skirt.top").cloth_length == 1160 + 30
+    opening = worked.bench.openings["skirt.top"]
+    assert (opening.overlap, opening.closed_by) == (30, "button")
+    words = worked.words()
+    assert (
+        "cut into both margins of the seam, straight to its last stitch. From there up trim both margins to 6 mm"
+        in words
+    )
+    assert "Cut along the line" not in words
+
+
+def test_a_placket_in_a_seam_is_as_long_as_the_seam_was_left_open() -> None:
+    short = BOUND.replace("42 cm", "30 cm")
+    assert "12 cm too short" in refused("FB401", short, f"{NEAT}\n{SEAM}\n{PLACKET}\n{BANDED}").headline
+    both = PLACKET.replace("in: skirt.ends", "in: skirt.ends, slit: 20 cm")
+    refused("FB313", BOUND, f"{NEAT}\n{SEAM}\n{both}\n{BANDED}")
+    closed = SEAM.replace(", open: 20 cm", "")
+    assert "FB318" in work(BOUND, f"{NEAT}\n{closed}\n{PLACKET}\n{BANDED}").codes
+
+
+def test_an_opening_is_bound_before_its_edge_is_gathered() -> None:
+    gathered, *rest = BANDED.splitlines()
+    steps = "\n".join([NEAT, SEAM, gathered, PLACKET, *rest])
+    assert "FB333" in work(BOUND, steps).codes

@@ -123,6 +123,7 @@ CODES: dict[str, str] = {
     "FB363": "a technique of the maker's own does not find what it needs",
     "FB364": "a technique of the maker's own has a key that means nothing for what it works on",
     "FB371": "what is laid in a seam does not go with that seam",
+    "FB372": "an agent against fire may not take on its cloth",
     # rehearse: steps that can't be carried out
     "FB301": "a stack is used before its layers are stacked",
     "FB302": "an edge is worked on after it was finished, or after it went into a stack",

@@ -55,6 +55,7 @@ class CautionKind(StrEnum):
     STEAM = "steam"
     AEROSOL = "aerosol"
     DYE = "dye"
+    CHEMICAL = "chemical"
     TRIP = "trip"
     CHILD = "child"
 

@@ -28,7 +28,7 @@ def line_of(rehearsal: Rehearsal, cutting: Cutting, material: SolvedMaterial, th
     if not used:
         return None
     match material.material.kind:
-        case SupplyKind.STARCH:
+        case SupplyKind.STARCH | SupplyKind.OTHER:
             return _in_packets(material, used, Unit.VOLUME)
         case SupplyKind.DYE:
             return _in_packets(material, used, Unit.MASS)._replace(fibres=_dyed(rehearsal, material))

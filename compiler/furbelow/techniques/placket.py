@@ -1,10 +1,11 @@
-"""Cut a slit down from the top edge and bind it with one strip, so that the waist can open.
+"""Bind a slit down from the top edge, or the opening of a seam, with one strip, so that the waist can open.
 
-What it does: cuts the slit, sews a strip along both its sides, folds it and lays it to an overlap.
+What it does: cuts the slit where none was left in a seam, sews a strip along both its sides, folds it and lays it to an overlap.
 Edges before and after: a flat-lying ring before; its top edge is open and longer by the overlap after.
 Allowance: the seam along the strip, both long edges; the strip is folded, so the overlap is cut twice. The slit's own
-    seam narrows the top edge, tapering to nothing at the foot.
-Example: `- placket: {edge: skirt.top, strip: placket, slit: 20 cm, seam: 6 mm}`
+    seam narrows the top edge, tapering to nothing at the foot; in a seam the strip is sewn on the line of that seam.
+Example: `- placket: {edge: skirt.top, strip: placket, slit: 20 cm, seam: 6 mm}` or `- placket: {edge: skirt.top, strip: placket,
+    in: skirt.ends}`
 Source: continuous placket, a strip of twice the slit: common practice, no source.
 """
 
@@ -56,11 +57,13 @@ WIDE_OFF, ACROSS_OFF = Fraction(2), Fraction(5)
 
 
 class Opened(NamedTuple):
-    """A slit bound: its length, how far its sides overlap, and how long the open top edge is now, in mm."""
+    """A slit bound: its length, how far its sides overlap, and how long the open top edge is now, in mm; whether it was left
+    open in a seam."""
 
     slit: Fraction
     overlap: Fraction
     across: Fraction
+    in_seam: bool
 
 
 class Placket:
@@ -73,6 +76,7 @@ class Placket:
             "The piece that binds the slit: twice as long as the slit, as deep as the overlap.", Kind.PIECE
         ),
         "slit": Parameter("How far the slit goes down from the cut edge.", Kind.LENGTH, "20 cm"),
+        "in": Parameter("Instead: the seam that was left open at the top, such as skirt.ends.", Kind.EDGE, ""),
         "seam": Parameter("Seam allowance along the strip.", Kind.LENGTH, "6 mm"),
     }
 
@@ -83,6 +87,10 @@ class Placket:
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         written, seam, slit = done.step.written, done.step.mm("seam"), done.step.mm("slit")
         name, strip = edge_of(written, "edge"), word_of(written, "strip")
+        if "in" in written.args:
+            margin = done.before.seams[edge_of(written, "in")].width
+            window = seam_window(solved, "seam", seam, (strip,))._replace(sewable_most=margin)
+            return OnCloth(windows=(window,))
         cut: list[Occupant] = []
         for top in done.before.opened(name):
             deep = min(slit, done.before.depth(top.partition(".")[0]))
@@ -99,11 +107,17 @@ class Placket:
                 return refused(bench, step, (strip,), fault)
         edge, say = bench.edge(name), Phrasing(solved, room)
         touches = (*edge.pieces, strip)
-        slit, seam, overlap = step.mm("slit"), step.mm("seam"), solved.pieces[strip].depth
-        fault = _not_to_open(bench, step, say, edge) or _strip_does_not_fit(bench, step, say, solved, strip)
+        seam, overlap, opened = step.mm("seam"), solved.pieces[strip].depth, _left_open(bench, step, edge)
+        if isinstance(opened, Fault):
+            return refused(bench, step, touches, opened)
+        slit = opened.length if opened else step.mm("slit")
+        fault = (None if opened else _not_to_open(bench, step, say, edge)) or _strip_does_not_fit(
+            bench, step, say, solved, strip, slit
+        )
         if fault:
             return refused(bench, step, touches, fault)
-        across = edge.cloth_length - 2 * seam + overlap
+        # In a seam the strip is sewn on the line of the seam: nothing more is taken of the edge.
+        across = edge.cloth_length + overlap - (0 if opened else 2 * seam)
         long_edges = (
             bench.edge(f"{strip}.{side}")._replace(state=State.ENCLOSED, used=bench.edge(f"{strip}.{side}").used + seam)
             for side in ("top", "bottom")
@@ -116,16 +130,16 @@ class Placket:
         after = after.with_seams(
             Seam(f"{strip}.top", (), (*edge.plies, Ply(strip)), 2 * slit, 1, seam, "301", State.ENCLOSED, turned=strip)
         )
-        after = after.with_opening(Opening(name, edge.pieces[0], slit, overlap, round_foot(bench, edge, slit))).joined(
-            touches
-        )
+        bound = opened or Opening(name, edge.pieces[0], slit, overlap, round_foot(bench, edge, slit))
+        after = after.with_opening(bound._replace(overlap=overlap, seam="")).joined(touches)
+        stay = () if opened else (Sewn(StitchType.LOCK, 2 * slit, 1, SHORT),)  # holds the slit
         return Performed(
             step,
             bench,
             after,
             touches,
             sewn=(
-                Sewn(StitchType.LOCK, 2 * slit, 1, SHORT),  # holds the slit
+                *stay,
                 Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch),  # the strip on
                 Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch),  # and down
                 Sewn(StitchType.LOCK, overlap * 3 / 2, 1, room.seam_stitch),  # across its foot
@@ -133,18 +147,16 @@ class Placket:
             setup=SetUp.STRAIGHT,
             pinned=4 * slit,
             handled=4 * slit,
-            facts=Opened(slit, overlap, across),
+            facts=Opened(slit, overlap, across, opened is not None),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts, seam = done.step.written, facts_of(done, Opened), done.step.mm("seam")
         strip = word_of(written, "strip")
+        open_it = ("placket-clip", "placket-spread-seam", "placket-sew-seam")
+        cut_it = ("placket-mark", "placket-stay", "placket-cut", "placket-spread", "placket-sew")
         actions = (
-            Action("placket-mark"),
-            Action("placket-stay"),
-            Action("placket-cut"),
-            Action("placket-spread"),
-            Action("placket-sew"),
+            *map(Action, open_it if facts.in_seam else cut_it),
             Action("placket-press"),
             Action("placket-fold"),
             Action("placket-stitch"),
@@ -163,7 +175,7 @@ class Placket:
             "in-at-foot": Length(seam - FOOT, "about"),
             "clear": Length(CLEAR, "about"),
             "edge-stitch": Length(EDGE_STITCH, "about"),
-            "stitch": Stitch(done.sewn[1].stitch),
+            "stitch": Stitch(say.room.seam_stitch),
             "foot": Length(FOOT, "about"),
             "past": Length(PAST, "about"),
             "overlap": Length(facts.overlap),
@@ -174,12 +186,39 @@ class Placket:
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
         cautions, tools = (SHEARS, held_out(say.room), iron_hot(done, say)), iron_tools(done, say, strip)
-        return Instructions("placket-title", "placket-aim", actions, values, cautions, tools, (strip,))
+        title = "placket-title-seam" if facts.in_seam else "placket-title"
+        return Instructions(title, "placket-aim", actions, values, cautions, tools, (strip,))
 
 
 def stay_of(seam: Fraction) -> Fraction:
     """How far beside the slit the row that holds it begins: inside the seam, so that it does not show."""
     return min(STAY, seam - 1)
+
+
+def _left_open(bench: Bench, step: SolvedStep, edge: Edge) -> Opening | Fault | None:
+    """The opening that was left in the seam which the step names; None where it names none. Fails: FB313, FB318, FB333."""
+    written = step.written
+    if "in" not in written.args:
+        return None
+    name = edge_of(written, "in")
+    if written.args["slit"].given:
+        headline = "`slit` and `in` are given, and an opening in a seam is as long as it was left"
+        return fault_at(
+            written, "slit", "FB313", headline, help="leave `slit` out, and write its length as `open` of the seam"
+        )
+    opening = bench.openings.get(edge.name)
+    if opening is None or opening.seam != name or opening.zipped or opening.band:
+        return fault_at(
+            written,
+            "in",
+            "FB318",
+            f"no seam `{name}` is open at the top of `{edge.name}`",
+            help=f"write `open: 20 cm` in the `join ends` of `{edge.pieces[0]}`",
+        )
+    if edge.gathered:
+        headline = f"`{edge.name}` is gathered already, and its opening is bound in flat cloth"
+        return fault_at(written, "edge", "FB333", headline, help="move the placket before the gathers")
+    return opening
 
 
 def _not_to_open(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge) -> Fault | None:
@@ -239,8 +278,10 @@ def _reach(bench: Bench, piece: str) -> Fraction:
     return bench.depth(piece) + max((bench.depth(below) for below in hung_below(bench, piece)), default=Fraction(0))
 
 
-def _strip_does_not_fit(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, strip: str) -> Fault | None:
-    long, wanted = bench.edge(f"{strip}.top").set_length, 2 * step.mm("slit")
+def _strip_does_not_fit(
+    bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, strip: str, slit: Fraction
+) -> Fault | None:
+    long, wanted = bench.edge(f"{strip}.top").set_length, 2 * slit
     if bench.cloths[strip].ring:
         return fault_at(
             step.written,
@@ -256,7 +297,7 @@ def _strip_does_not_fit(bench: Bench, step: SolvedStep, say: Phrasing, solved: S
             "strip",
             "FB401",
             f"`{strip}` is {is_} and both sides of the slit are {both}, {off} {'too long' if long > wanted else 'too short'}",
-            notes=(f"2 x {say.length(step.mm('slit'))} = {both}",),
+            notes=(f"2 x {say.length(slit)} = {both}",),
             help=f"make the length of `{strip}` {both}",
         )
     if bench.cloths[strip].copies > 1:

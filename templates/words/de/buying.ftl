@@ -59,6 +59,7 @@ use-holes = Löcher für die Kordel in { PIECE($piece) }
 use-dye = Färben von { PIECE($piece) }
 use-dye-trim = Färben der Borte ({ $trim })
 use-starch = Stärken von { PIECE($piece) }
+use-agent = Behandeln gegen Feuer: { PIECE($piece) }
 # Eine Arbeitsweise, die die Schneiderin selbst beschreibt, mit ihrem Namen.
 use-own = { $name }
 

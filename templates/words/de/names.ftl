@@ -50,6 +50,7 @@ name-number = { $name ->
     [button] Knopf
     [channels] Kanäle
     [let-out] auslassen
+    [takes] ml je Gramm
     [hem-layers] Lagen am Saum
     [front-hem] Saum der vorderen Keilbahn
     [back-hem] Saum einer hinteren Keilbahn

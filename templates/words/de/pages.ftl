@@ -117,6 +117,7 @@ page-kind = { $kind ->
     [steam] Dampf
     [aerosol] Sprühnebel
     [dye] Farbe
+    [chemical] Chemikalien
     [trip] Lange Säume
     [child] Kinder
    *[other] Vorsicht

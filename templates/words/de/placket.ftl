@@ -3,6 +3,9 @@
 
 placket-title = { EDGE($edge, at: "start") } mit einem Schlitz öffnen
     .number = { $slit }
+# Die Öffnung wurde in einer Naht gelassen: Nichts wird geschnitten.
+placket-title-seam = Die Öffnung einfassen: { EDGE($edge) }
+    .number = { $slit }
 placket-aim = Der Schlitz von { $slit } lässt die Taille über die Hüfte; er überlappt { $overlap }.
 
 ## Der Schlitz
@@ -15,6 +18,10 @@ placket-stay = Mit { $short }{ "\u00A0" }mm Stichlänge eine Naht steppen, die d
 placket-cut = Auf der Linie einschneiden, bis einen Faden vor die Spitze.
     .check = Der Schnitt endet vor den Stichen.
     .remedy = Ist ein Stich durchgeschnitten, knapp darunter eine neue Spitze nähen.
+# In einer Naht, die offen gelassen wurde.
+placket-clip = Am Ende der Öffnung beide Nahtzugaben gerade bis zum letzten Stich der Naht einschneiden. Von dort aufwärts beide Nahtzugaben auf { $seam-width } zurückschneiden.
+    .check = Die Schnitte enden einen Faden vor dem Stich, die Naht darunter ist ganz.
+    .remedy = Ist der Stich durchgeschnitten, die letzten { $past } der Naht übernähen.
 
 ## Der Streifen
 
@@ -22,6 +29,10 @@ placket-spread = Den Schlitz zu einer geraden Linie spreizen. { PIECE($strip) } 
 placket-sew = Schlitz oben: { $seam-width } neben der Kante von { PIECE($strip) } steppen, knapp neben der Naht, die den Schlitz hält, { $both-sides }, { $stitch }.
     .check = An der Spitze sind { $foot } des Schlitzes gefasst, in der Naht liegt keine Falte.
     .remedy = An der Spitze { $past } auftrennen, glatt streichen und neu steppen.
+placket-spread-seam = Die Öffnung zu einer geraden Linie spreizen. { PIECE($strip) } rechts auf rechts darunterlegen, alle Kanten bündig, beide Enden bündig mit der oberen Kante. Die Kanten { pin }.
+placket-sew-seam = Öffnung oben: { $seam-width } neben den Kanten steppen, auf der Linie der Naht, { $both-sides }, { $stitch }.
+    .check = Am Ende trifft die Reihe auf den letzten Stich der Naht, darin liegt keine Falte.
+    .remedy = Am Ende { $past } auftrennen, glatt streichen und neu steppen.
 placket-press = Die Nahtzugabe zu { PIECE($strip) } hin bügeln.
 placket-fold = Die freie Kante { $seam-width } auf die linke Stoffseite umbügeln. { PIECE($strip) } über die Naht nach innen legen, den Bruch auf die Nahtlinie, und { pin }.
 placket-stitch = Innenseite oben: { $edge-stitch } neben diesem Bruch steppen, { $both-sides }.

@@ -62,6 +62,7 @@ use-holes = holes for the cord in { PIECE($piece) }
 use-dye = dyeing { PIECE($piece) }
 use-dye-trim = dyeing the { $trim }
 use-starch = stiffening { PIECE($piece) }
+use-agent = treating { PIECE($piece) } against fire
 # A way of working that the maker describes herself, by its name.
 use-own = { $name }
 

@@ -50,6 +50,7 @@ name-number = { $name ->
     [button] button
     [channels] channels
     [let-out] let out
+    [takes] ml for each gram
     [hem-layers] hem layers
     [front-hem] hem of the front gore
     [back-hem] hem of a back gore

@@ -117,6 +117,7 @@ page-kind = { $kind ->
     [steam] Steam
     [aerosol] Spray
     [dye] Dye
+    [chemical] Chemicals
     [trip] Long hems
     [child] Children
    *[other] Take care

@@ -3,6 +3,9 @@
 
 placket-title = Open { EDGE($edge) } with a placket
     .number = { $slit }
+# The opening was left in a seam: nothing is cut.
+placket-title-seam = Bind the opening of { EDGE($edge) } with a placket
+    .number = { $slit }
 placket-aim = The slit of { $slit } lets the waist pass the hips; it overlaps by { $overlap }.
 
 ## The slit
@@ -15,12 +18,20 @@ placket-stay = With a stitch of { $short } mm, sew a row that holds the slit. Be
 placket-cut = Cut along the line to one thread before the point.
     .check = The cut ends before the stitches.
     .remedy = If a stitch was cut, sew a new point just below it.
+# In a seam that was left open.
+placket-clip = At the foot of the opening cut into both margins of the seam, straight to its last stitch. From there up trim both margins to { $seam-width }.
+    .check = The cuts end one thread before the stitch, and the seam below is whole.
+    .remedy = If the stitch was cut, sew over the last { $past } of the seam.
 
 ## The strip
 
 placket-spread = Spread the slit to a straight line. Lay { PIECE($strip) } under it, right sides together. At both ends their edges are level; at the foot the slit lies { $in-at-foot } inside the edge of { PIECE($strip) }. { pin-start } it.
 placket-sew = With the slit on top, sew { $seam-width } from the edge of { PIECE($strip) }, just beside the row that holds the slit, { $both-sides }, { $stitch }.
     .check = At the foot { $foot } of the slit is caught and no fold lies in the seam.
+    .remedy = Unpick { $past } at the foot, smooth it and sew it again.
+placket-spread-seam = Spread the opening to a straight line. Lay { PIECE($strip) } under it, right sides together, all edges level, and both ends level with the top edge. { pin-start } it.
+placket-sew-seam = With the opening on top, sew { $seam-width } from the edges, on the line of the seam, { $both-sides }, { $stitch }.
+    .check = At the foot the row meets the last stitch of the seam, and no fold lies in it.
     .remedy = Unpick { $past } at the foot, smooth it and sew it again.
 placket-press = Press the margin towards { PIECE($strip) }.
 placket-fold = Press { $seam-width } of its free edge to the wrong side. Fold { PIECE($strip) } over the seam to the inside, the fold on the stitch line, and { pin } it.

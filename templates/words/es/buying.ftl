@@ -62,6 +62,7 @@ use-holes = agujeros del cordón en { PIECE($piece) }
 use-dye = teñido { PIECE($piece, case: "of") }
 use-dye-trim = teñido del adorno ({ $trim })
 use-starch = almidonado { PIECE($piece, case: "of") }
+use-agent = tratar contra el fuego { PIECE($piece) }
 # Una forma de trabajar que la autora describe por su cuenta, por su nombre.
 use-own = { $name }
 

@@ -50,6 +50,7 @@ name-number = { $name ->
     [button] botón
     [channels] canales
     [let-out] soltar
+    [takes] ml por gramo
     [hem-layers] capas en el bajo
     [front-hem] bajo de la nesga delantera
     [back-hem] bajo de una nesga trasera

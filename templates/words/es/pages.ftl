@@ -117,6 +117,7 @@ page-kind = { $kind ->
     [steam] Vapor
     [aerosol] Aerosol
     [dye] Tinte
+    [chemical] Productos químicos
     [trip] Bajos largos
     [child] Niños
    *[other] Precaución

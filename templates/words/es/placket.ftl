@@ -3,6 +3,9 @@
 
 placket-title = Abre { EDGE($edge) } con una abertura con tapeta
     .number = { $slit }
+# La abertura se dejó en una costura: no se corta nada.
+placket-title-seam = Ribetea la abertura { EDGE($edge, case: "of") } con una tapeta
+    .number = { $slit }
 placket-aim = La abertura de { $slit } deja pasar la cintura por la cadera; cruza { $overlap }.
 
 ## El corte
@@ -15,12 +18,20 @@ placket-stay = Con puntada de { $short } mm, haz un pespunte que refuerce el co
 placket-cut = Corta por la línea hasta un hilo antes de la punta.
     .check = El corte acaba antes de las puntadas.
     .remedy = Si se ha cortado una puntada, cose otra punta justo por debajo.
+# En una costura que se dejó abierta.
+placket-clip = Al final de la abertura, da un corte recto en los dos márgenes hasta la última puntada de la costura. De ahí hacia arriba, recorta los dos márgenes a { $seam-width }.
+    .check = Los cortes acaban un hilo antes de la puntada, y la costura de debajo está entera.
+    .remedy = Si se ha cortado la puntada, vuelve a coser los últimos { $past } de la costura.
 
 ## La tira
 
 placket-spread = Abre el corte en línea recta. Coloca debajo { PIECE($strip) }, derecho con derecho. En los dos extremos sus bordes están a ras; al final del corte, este queda { $in-at-foot } hacia dentro del borde { PIECE($strip, case: "of", form: "short") }. { pin-start }.
 placket-sew = Con el corte encima, cose a { $seam-width } del borde { PIECE($strip, case: "of") }, justo al lado del pespunte que refuerza el corte, { $both-sides }, { $stitch }.
     .check = Al final del corte han quedado sujetos { $foot } y no hay ningún pliegue en la costura.
+    .remedy = Descose { $past } al final, alísalo y vuelve a coserlo.
+placket-spread-seam = Abre la abertura en línea recta. Coloca debajo { PIECE($strip) }, derecho con derecho, todos los bordes a ras y los dos extremos a ras del borde superior. { pin-start }.
+placket-sew-seam = Con la abertura encima, cose a { $seam-width } de los bordes, sobre la línea de la costura, { $both-sides }, { $stitch }.
+    .check = Al final el pespunte llega a la última puntada de la costura, sin ningún pliegue.
     .remedy = Descose { $past } al final, alísalo y vuelve a coserlo.
 placket-press = Plancha el margen hacia { PIECE($strip) }.
 placket-fold = Dobla con la plancha { $seam-width } de su borde libre hacia el revés. Dobla { PIECE($strip) } por encima de la costura hacia dentro, con el doblez sobre la línea de costura, y { pin }.

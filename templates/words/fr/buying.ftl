@@ -62,6 +62,7 @@ use-holes = trous du cordon dans { PIECE($piece) }
 use-dye = teindre { PIECE($piece) }
 use-dye-trim = teindre le galon ({ $trim })
 use-starch = amidonner { PIECE($piece) }
+use-agent = traiter contre le feu { PIECE($piece) }
 # Une façon de travailler que l’auteur décrit lui-même, par son nom.
 use-own = { $name }
 

@@ -50,6 +50,7 @@ name-number = { $name ->
     [button] bouton
     [channels] passages
     [let-out] rallonger
+    [takes] ml par gramme
     [hem-layers] épaisseurs à l’ourlet
     [front-hem] ourlet du lé devant
     [back-hem] ourlet d’un lé dos

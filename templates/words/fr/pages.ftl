@@ -117,6 +117,7 @@ page-kind = { $kind ->
     [steam] Vapeur
     [aerosol] Bombe
     [dye] Teinture
+    [chemical] Produits chimiques
     [trip] Ourlets longs
     [child] Enfants
    *[other] Attention

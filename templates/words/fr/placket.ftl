@@ -3,6 +3,9 @@
 
 placket-title = Ouvrir { EDGE($edge) } par une fente bordée
     .number = { $slit }
+# L’ouverture a été laissée dans une couture : rien n’est coupé.
+placket-title-seam = Border l’ouverture { EDGE($edge, case: "of") }
+    .number = { $slit }
 placket-aim = La fente de { $slit } laisse la taille passer les hanches ; elle croise de { $overlap }.
 
 ## La fente
@@ -15,12 +18,20 @@ placket-stay = Au point de { $short } mm, piquer un rang qui soutient la fente.
 placket-cut = Couper le long de la ligne jusqu’à un fil de la pointe.
     .check = La coupe s’arrête avant les points.
     .remedy = Si un point est coupé, piquer une nouvelle pointe juste en dessous.
+# Dans une couture laissée ouverte.
+placket-clip = Au bas de l’ouverture, entailler les deux marges tout droit jusqu’au dernier point de la couture. De là vers le haut, recouper les deux marges à { $seam-width }.
+    .check = Les entailles s’arrêtent à un fil du point, et la couture en dessous est entière.
+    .remedy = Si le point est coupé, repiquer les derniers { $past } de la couture.
 
 ## La bande
 
 placket-spread = Étaler la fente en ligne droite. Poser { PIECE($strip) } dessous, endroit contre endroit. Aux deux bouts, leurs bords sont bord à bord ; au bas de la fente, celle-ci est à { $in-at-foot } en retrait du bord { PIECE($strip, case: "of", form: "short") }. { pin-start }.
 placket-sew = La fente dessus, piquer à { $seam-width } du bord { PIECE($strip, case: "of") }, juste à côté du rang qui soutient la fente, { $both-sides }, { $stitch }.
     .check = Au bas, { $foot } de la fente sont pris et aucun pli n’est dans la couture.
+    .remedy = Découdre { $past } au bas, lisser et repiquer.
+placket-spread-seam = Étaler l’ouverture en ligne droite. Poser { PIECE($strip) } dessous, endroit contre endroit, tous les bords au même niveau, les deux bouts au ras du bord supérieur. { pin-start }.
+placket-sew-seam = L’ouverture dessus, piquer à { $seam-width } des bords, sur la ligne de la couture, { $both-sides }, { $stitch }.
+    .check = Au bas, la piqûre rejoint le dernier point de la couture, sans aucun pli.
     .remedy = Découdre { $past } au bas, lisser et repiquer.
 placket-press = Repasser la marge vers { PIECE($strip) }.
 placket-fold = Replier au fer { $seam-width } de son bord libre sur l’envers. Rabattre { PIECE($strip) } par-dessus la couture vers l’intérieur, le repli sur la ligne de piqûre, et { pin }.

@@ -22,6 +22,8 @@ ENDS, AT_FOOT = 26.0, 9.0  # units for the two seams of the strip, which would b
 def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The slit marked, stitched round and cut; then its edge spread straight on the strip."""
     words.read("figures", "figures-placket")
+    if facts_of(done, Opened).in_seam:
+        return None  # nothing is cut, and the strip lies along two margins as along any edge
     strip, slit, seam = word_of(done.step.written, "strip"), facts_of(done, Opened).slit, done.step.mm("seam")
     values: Values = {
         "strip": Pieces((strip,)),

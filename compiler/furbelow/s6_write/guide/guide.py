@@ -63,7 +63,7 @@ class Fact:
 
 @dataclass(frozen=True)
 class Caution:
-    """A warning; `kind` is one of needle, blade, heat, flame, steam, aerosol, dye, trip, child."""
+    """A warning; `kind` is one of needle, blade, heat, flame, steam, aerosol, dye, chemical, trip, child."""
 
     kind: str
     text: str
