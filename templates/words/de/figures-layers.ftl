@@ -5,7 +5,6 @@ figure-layers-outside = außen
 figure-layers-legs = Beine
 # Beide kurz: Daneben ist wenig Platz.
 figure-layers-held = gehalten
-figure-layers-margin = Zugabe
 # Welche Stoffseite wohin zeigt.
 figure-layers-way = { $face ->
     [either] Nahtzugaben zu den Beinen
@@ -15,6 +14,6 @@ figure-layers-way = { $face ->
 # $chain: das Teil oben und die, die daran hängen.
 figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $deep } hoch
 figure-layers-more = und { $more } weitere Lagen in derselben Weise
-figure-layers-scale = Höhen in einem Maßstab; der Raum zwischen den Lagen und die Nahtzugaben sind breiter gezeichnet.
+figure-layers-scale = Höhen in einem Maßstab; Abstände und Nahtzugaben breiter.
 figure-layers-alt = Lagen von außen zu den Beinen: { $layers }. Alle sind oben bündig und { $from-edge } darunter zusammengehalten.
 figure-layers-caption = { $count } Lagen, die äußerste links.

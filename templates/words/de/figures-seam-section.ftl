@@ -10,7 +10,6 @@ figure-plies = { $count ->
 ## Wie sie genäht wird
 
 figure-seam-machine = An der Maschine
-figure-seam-level = offene Kanten bündig
 figure-seam-opened = Aufgeklappt, Nahtzugabe oben
 # $faced: ob der Stoff eine rechte und eine linke Seite hat.
 figure-seam-alt = { $faced ->

@@ -87,11 +87,11 @@ duration = { $hours ->
 # Behind the head of an operation whose sentences are done on several pieces: $copies.
 all-of-it = { $copies ->
     [2] { $runs ->
-        [yes] Make both: each sentence has a box for each. Do a sentence with both before you go on to the next; where it says so, do several with one, then with the other.
+        [yes] Make both, each with its box. Do a sentence with both, then the next; where it says so, do several with one, then with the other.
        *[no] Make both. Do each sentence with boxes 1 and 2 with one piece, then with the other, before you go on to the next sentence.
     }
    *[other] { $runs ->
-        [yes] Make all { $copies }: each sentence has a box for each. Do a sentence with all of them before you go on to the next; where it says so, do several with one, then with the next.
+        [yes] Make all { $copies }, each with its box. Do a sentence with all of them, then the next; where it says so, do several with one, then with the next.
        *[no] Make all { $copies }. Do each sentence with boxes 1 to { $copies } with one piece after the other, in one chain, before you go on to the next sentence.
     }
  }

@@ -4,7 +4,6 @@ figure-layers-cut = Cut from top to hem
 figure-layers-outside = outside
 figure-layers-legs = legs
 figure-layers-held = held together
-figure-layers-margin = margin
 # Which of its faces looks where.
 figure-layers-way = { $face ->
     [either] margins towards the legs
@@ -14,6 +13,6 @@ figure-layers-way = { $face ->
 # $chain: the piece at the top and those that hang from it.
 figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $deep } deep
 figure-layers-more = and { $more } more layers in the same way
-figure-layers-scale = Depths to one scale; the space between layers and the margins are drawn wider.
+figure-layers-scale = Depths to one scale; spaces and margins are drawn wider.
 figure-layers-alt = Layers from the outside to the legs: { $layers }. All are level at the top and held { $from-edge } below it.
 figure-layers-caption = { $count } layers, the outermost on the left.

@@ -10,7 +10,6 @@ figure-plies = { $count ->
 ## As it is sewn
 
 figure-seam-machine = At the machine
-figure-seam-level = raw edges level
 figure-seam-opened = Opened out, margin up
 # $faced: whether the cloth has a right and a wrong side.
 figure-seam-alt = { $faced ->

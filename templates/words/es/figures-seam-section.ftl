@@ -10,7 +10,6 @@ figure-plies = { $count ->
 ## Tal como se cose
 
 figure-seam-machine = En la máquina
-figure-seam-level = bordes sin rematar a ras
 figure-seam-opened = Abierta, con el margen hacia arriba
 # $faced: si la tela tiene derecho y revés.
 figure-seam-alt = { $faced ->

@@ -10,7 +10,6 @@ figure-plies = { $count ->
 ## Comme elle se pique
 
 figure-seam-machine = À la machine
-figure-seam-level = bords bruts au ras
 figure-seam-opened = Ouverte, marge vers le haut
 # $faced : si le tissu a un endroit et un envers.
 figure-seam-alt = { $faced ->

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Ply
 from furbelow.garment.message import Length, One, Part, Pieces, Things, Values
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import chains, seam_between
-from furbelow.s6_write.figures.language import ACCENT, INK, PLAIN, SOFT, THICK, THIN
+from furbelow.s6_write.figures.language import ACCENT, INK, MARGIN, PLAIN, SOFT, THICK
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, width_of
 from furbelow.s6_write.figures.section import Section
@@ -18,60 +20,95 @@ from furbelow.s6_write.words.words import Words
 from furbelow.techniques.shared.stacks import HOLDING_ROW
 from furbelow.techniques.stack_layers import Stacked
 
-LEFT, APART = 150.0, 46.0
+LEFT, APART = 40.0, 46.0
 DEEP = 120.0
 FINEST = 0.42
 MARGIN_LONG = 16.0  # units for a margin, which would be too short to see
-MOST = 5
+MOST = 4  # columns, so that what each is finds room beside them
+LETTERS = "abcdefghijklmnopqrstuvwxyz"
+
+
+class _Run(NamedTuple):
+    """Layers beside each other that are alike: one is drawn for all of them."""
+
+    ply: Ply
+    first: int
+    layers: int
+
+    @property
+    def letters(self) -> str:
+        last = LETTERS[self.first + self.layers - 1]
+        return LETTERS[self.first] if self.layers == 1 else f"{LETTERS[self.first]}–{last}"
 
 
 def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """The stacked layers from the outside to the body, depths to one scale."""
+    """The stacked layers from the outside to the body, like ones once, depths to one scale."""
     words.read("figures-layers")
-    stacked = facts_of(done, Stacked)
-    plies = [Ply(ply.piece, 1, ply.right_side) for ply in stacked.plies for _ in range(ply.copies)]
-    if len(plies) < 2:
+    runs, count = _runs(facts_of(done, Stacked).plies)
+    if count < 2:
         return None
     bench = done.after
-    shown = plies[:MOST]
-    hung = [_chain(bench, ply.piece) for ply in shown]
+    shown = runs if len(runs) <= MOST else [*runs[: MOST - 1], runs[-1]]
+    hung = [_chain(bench, each.ply.piece) for each in shown]
     deepest = max(sum((bench.depth(piece) for piece in chain), Fraction(0)) for chain in hung)
     scale = min(FINEST, DEEP / float(deepest))
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-layers-cut"), bold=True)
     top = 62.0
-    right = LEFT + APART * (len(shown) - 1)
+    drawn = [each for run in shown for each in ([run] if run.layers == 1 else [run, run])]
+    right = LEFT + APART * (len(drawn) - 1)
     sheet.write((LEFT, 24), words.text("figure-layers-outside"), "middle", colour=SOFT)
-    sheet.write((right + (10 if len(shown) == 2 else 0), 24), words.text("figure-layers-legs"), "middle", colour=SOFT)
-    legend: list[tuple[str, Part]] = []
-    for index, (ply, chain) in enumerate(zip(shown, hung, strict=True)):
-        x = LEFT + APART * index
-        _ply(sheet, x, top, chain, ply, bench, words, scale)
-        letter = "abcdefgh"[index]
+    sheet.write((right, 24), words.text("figure-layers-legs"), "middle", colour=SOFT)
+    for index, each in enumerate(drawn):
+        x, again = LEFT + APART * index, index > 0 and drawn[index - 1] is each
+        _ply(sheet, x, top, _chain(bench, each.ply.piece), each.ply, bench, words, scale)
+        letter = LETTERS[each.first + (each.layers - 1 if again else 0)]
         sheet.write((x, 46), letter, "middle", bold=True)
-        deep = sum((bench.depth(piece) for piece in chain), Fraction(0))
-        row: Values = {"chain": Pieces(chain), "face": _face(words, ply), "deep": Length(deep)}
-        legend.append((letter, Part("figure-layers-one", row)))
+        if again and each.layers > 2:
+            sheet.write((x - APART / 2, top + 40), "…", "middle", bold=True)
     baste = top + max(float(HOLDING_ROW) * scale, 5)
     sheet.line([(LEFT - 16, baste), (right + 16, baste)], ACCENT, THICK, (11.0, 5.0))
-    number = numbers.at("stack-layers-sew")
-    sheet.callout((LEFT - 46, baste + 8), number, (LEFT - 16, baste))
-    sheet.write((LEFT - 62, baste + 12), words.text("figure-layers-held") if number else "", "end")
-    y = top + float(deepest) * scale + 26
-    for letter, told in legend:
-        sheet.write((8, y), letter, bold=True)
-        y = sheet.paragraph((8 + width_of("m") + 6, y), words.said(told), 350)
-    more = len(plies) - len(shown)
-    if more:
-        y = sheet.paragraph((8, y), words.text("figure-layers-more", {"more": more}), 376)
-    sheet.paragraph((8, y), words.text("figure-layers-scale"), 380, colour=SOFT)
+    beside = right + 46
+    number = numbers.at("stack-layers-sew", "stack-layers-sew-short")
+    sheet.callout((right + 32, baste), number, (right + 16, baste))
+    if number:
+        sheet.write((beside, baste + 4), words.text("figure-layers-held"))
+    legend: list[Part] = []
+    y = baste + 28
+    for each, chain in zip(shown, hung, strict=True):
+        deep = sum((bench.depth(piece) for piece in chain), Fraction(0))
+        row: Values = {"chain": Pieces(chain), "face": _face(words, each.ply), "deep": Length(deep)}
+        legend.append(Part("figure-layers-one", row))
+        sheet.write((beside - 14, y), each.letters, bold=True)
+        named = beside - 14 + width_of(each.letters, True) + 6
+        y = sheet.paragraph((named, y), words.said(legend[-1]), sheet.width - MARGIN - named)
+    left_out = count - sum(each.layers for each in shown)
+    if left_out:
+        y = sheet.paragraph(
+            (beside - 14, y), words.text("figure-layers-more", {"more": left_out}), sheet.width - MARGIN - beside + 14
+        )
+    low = max(y, top + float(deepest) * scale + 26)
+    sheet.paragraph((8, low), words.text("figure-layers-scale"), 380, colour=SOFT)
     values: Values = {
-        "layers": Things(tuple(told for _, told in legend), "clauses"),
+        "layers": Things(tuple(legend), "clauses"),
         "from-edge": Length(HOLDING_ROW, "about"),
-        "count": len(plies),
+        "count": count,
     }
     alt, caption = (words.text(name, values) for name in ("figure-layers-alt", "figure-layers-caption"))
     return Figure("layers", sheet.svg(), alt, caption)
+
+
+def _runs(plies: Sequence[Ply]) -> tuple[list[_Run], int]:
+    """The layers as runs of like ones, outermost first, and how many layers there are."""
+    runs: list[_Run] = []
+    count = 0
+    for ply in plies:
+        if runs and runs[-1].ply[::2] == (ply.piece, ply.right_side):
+            runs[-1] = runs[-1]._replace(layers=runs[-1].layers + ply.copies)
+        else:
+            runs.append(_Run(ply._replace(copies=1), count, ply.copies))
+        count += ply.copies
+    return runs, count
 
 
 def _chain(bench: Bench, piece: str) -> tuple[str, ...]:
@@ -97,11 +134,6 @@ def _ply(
         if seam is not None:
             way = -1 if seam.turned == upper else 1
             sheet.line([(x, y), (x + 8 * inward, y + 3 * way), (x + 8 * inward, y + MARGIN_LONG * way)], INK, THICK)
-            if seam.trapped:
-                sheet.line([(x + 12 * inward, y), (x + 20 * inward, y + 14)], SOFT, THIN)
-                anchor = "start" if inward > 0 else "end"
-                margin = words.text("figure-layers-margin")
-                sheet.write((x + 16 * inward, y + 25), margin, anchor, colour=SOFT, ground=True)
         y = low
     sheet.line([(x - 5, y), (x + 5, y)], INK, PLAIN)
 

@@ -10,9 +10,9 @@ from furbelow.garment.message import Length, One, Part, Pieces, Things, Value, V
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
-from furbelow.s6_write.figures.language import ACCENT, LEADING, SOFT, THIN
+from furbelow.s6_write.figures.language import ACCENT, LEADING, MARGIN, SOFT, THIN
 from furbelow.s6_write.figures.numbers import Numbers
-from furbelow.s6_write.figures.pen import Sheet, shortened, spread
+from furbelow.s6_write.figures.pen import Sheet, shortened
 from furbelow.s6_write.figures.section import LEVEL, PLY, Section, captioned, named_below, note_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
@@ -20,7 +20,8 @@ from furbelow.techniques.attach import Attached
 from furbelow.techniques.neaten import MESSAGES, Neatened
 from furbelow.techniques.turn_seam import FROM_SEAM, Turned
 
-LEFT, RIGHT = 150.0, 384.0
+VIEW = 176.0  # units that one of two views is wide
+RIGHT_VIEW, WHOLE_VIEW = (212.0, 392.0), (40.0, 360.0)
 SEWN = (  # the messages that say how a plain seam is sewn
     "attach-sew-gathers",
     "attach-sew-pleats",
@@ -42,29 +43,17 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     words.read("figures-section", "figures-seam-section")
     above, below = sides(done, seam)
     width = float(seam.width)
-    scale = min(5.0, 65 / width)
+    scale = min(5.0, 50 / width)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-seam-machine"), bold=True)
-    upper, lower = above[:MOST_PLIES], below[:MOST_PLIES]
-    count = len(upper) + len(lower)
-    cut = Section(sheet, (RIGHT - 50 - width * scale, 38 + LEVEL * count), scale)
-    far = (LEFT - cut.zero[0]) / scale
-    labels, drawn_in = [], _drawn_in(done, seam)
-    for index, ply in enumerate([*reversed(lower), *reversed(upper)]):
-        on_top = index >= len(lower)
-        cut.ply([cut.at(far, index), cut.at(width, index)], wrong_side(say, ply, up=on_top), drawn_in[not on_top])
-        labels.append((cut.at(far, index)[1], say.piece(ply.piece)))
-    tip = cut.stitch(0, 0, count - 1)
-    edge_y = cut.at(0, count - 1)[1]
-    sheet.across(cut.at(0, 0)[0], cut.at(width, 0)[0], edge_y - 22, words.said(Length(seam.width)), edge_y - 8)
-    sheet.callout((tip[0] - 26, tip[1] - 12), numbers.at(*SEWN), tip)
-    low = _labels(sheet, labels, edge_y - 12)
-    level = max(cut.zero[1], low - LEADING) + 20
-    sheet.paragraph((RIGHT, level), words.text("figure-seam-level"), 100, "end", colour=SOFT)
-    y = max(cut.zero[1], low) + 36
-    sheet.write((8, y), words.text("figure-seam-opened"), bold=True)
-    y = _opened(sheet, y + 24 + width * scale, seam, upper, lower, words, scale, drawn_in)
-    note_below(sheet, y + 20, words)
+    upper, lower, drawn_in = above[:MOST_PLIES], below[:MOST_PLIES], _drawn_in(done, seam)
+    head = max(
+        sheet.paragraph((MARGIN, 0), words.text("figure-seam-machine"), VIEW, bold=True),
+        sheet.paragraph((sheet.width / 2 + 12, 0), words.text("figure-seam-opened"), VIEW, bold=True),
+    )
+    low = _at_the_machine(sheet, head + 8, seam, upper, lower, words, scale, drawn_in, numbers.at(*SEWN))
+    floor = max(low - 2 * LEADING, head + 12 + width * scale)
+    low = max(low, _opened(sheet, RIGHT_VIEW, floor, seam, upper, lower, words, scale, drawn_in))
+    note_below(sheet, low + 4, words)
     values: Values = {
         "above": plies_said(above),
         "below": plies_said(below),
@@ -96,14 +85,16 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
         scale = min(5.0, 50 / float(seam.width))
         sheet.write((8, 0), words.text("figure-margin-standing"), bold=True)
         y = 40 + float(seam.width) * scale
-        low = _opened(sheet, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _drawn_in(done, seam))
+        low = _opened(
+            sheet, WHOLE_VIEW, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _drawn_in(done, seam)
+        )
         count = min(len(above), MOST_PLIES) + min(len(below), MOST_PLIES)
         top = y - float(seam.width) * scale
         half = LEVEL * count / 2 + 1
         _thread(sheet, sheet.width / 2, top, half, say.room.neaten_with)
         sheet.callout((sheet.width / 2 + half + 34, top - 2), number, (sheet.width / 2 + half, top + 3))
         sheet.write((sheet.width / 2 + half + 50, top + 3), how)
-        note_below(sheet, low + 20, words)
+        note_below(sheet, low + 4, words)
         caption = captioned(words, done, "figure-margin-caption", values)
         # Which piece lies on which side, and how wide its margin is, changes nothing about the stitch round the edges.
         like = f"margin {by}"
@@ -173,7 +164,7 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     return Figure("turned", sheet.svg(), words.text("figure-turned-margin-alt", values), caption)
 
 
-def _opened(
+def _at_the_machine(
     sheet: Sheet,
     y: float,
     seam: Seam,
@@ -182,26 +173,60 @@ def _opened(
     words: Words,
     scale: float,
     drawn_in: tuple[bool, bool],
+    number: int | None,
 ) -> float:
-    """The seam opened out at height y, its margin standing up in the middle of the sheet; how far down it reaches.
+    """The plies as they lie at the machine, at the left of the sheet, below height y; the base line after their names."""
+    count, edge = len(upper) + len(lower), MARGIN + VIEW - 40
+    reach = float(seam.width) * scale
+    room = edge - reach - MARGIN - 4
+    top = sheet.paragraph((MARGIN, y + 8), listed_plies(words, upper), room) + 2
+    cut = Section(sheet, (edge - reach, top + LEVEL * (count - 1)), scale)
+    far, width = (MARGIN - cut.zero[0]) / scale, float(seam.width)
+    for index, ply in enumerate([*reversed(lower), *reversed(upper)]):
+        on_top = index >= len(lower)
+        cut.ply([cut.at(far, index), cut.at(width, index)], wrong_side(words.say, ply, up=on_top), drawn_in[not on_top])
+    tip = cut.stitch(0, 0, count - 1)
+    sheet.across(cut.zero[0], edge, top - 16, words.said(Length(seam.width)), top - 8)
+    low = cut.zero[1] + 22
+    sheet.callout((tip[0], low + 4), number, (tip[0], cut.zero[1] + 6))
+    return sheet.paragraph((MARGIN, low), listed_plies(words, lower), room)
 
-    drawn_in: whether the cloth of the upper and of the lower side is gathered.
+
+def _opened(
+    sheet: Sheet,
+    view: tuple[float, float],
+    y: float,
+    seam: Seam,
+    upper: list[Ply],
+    lower: list[Ply],
+    words: Words,
+    scale: float,
+    drawn_in: tuple[bool, bool],
+) -> float:
+    """The seam opened out at height y, its margin standing up in the middle of the view; how far down it reaches.
+
+    view: its left and right end. drawn_in: whether the cloth of the upper and of the lower side is gathered.
     """
-    middle, high = sheet.width / 2, float(seam.width) * scale
+    (start, end), high = view, float(seam.width) * scale
+    middle = (start + end) / 2
     cut = Section(sheet, (middle, y), scale)
     for index, ply in enumerate(upper):
         x = middle - PLY / 2 - 0.5 - LEVEL * index
-        points = [(40.0, y - LEVEL * index), (x, y - LEVEL * index), (x, y - high)]
+        points = [(start, y - LEVEL * index), (x, y - LEVEL * index), (x, y - high)]
         cut.ply(points, wrong_side(words.say, ply, up=True, along=True), drawn_in[0])
     for index, ply in enumerate(lower):
         x = middle + PLY / 2 + 0.5 + LEVEL * index
-        points = [(360.0, y - LEVEL * index), (x, y - LEVEL * index), (x, y - high)]
+        points = [(end, y - LEVEL * index), (x, y - LEVEL * index), (x, y - high)]
         cut.ply(points, wrong_side(words.say, ply, up=True, along=False), drawn_in[1])
     rise = LEVEL * (max(len(upper), len(lower)) - 1) + 5
     left, right = middle - PLY - 4 - LEVEL * (len(upper) - 1), middle + PLY + 4 + LEVEL * (len(lower) - 1)
     sheet.line([(left, y - rise), (right, y - rise)], ACCENT, 1.8)
     sheet.upright(y - high, y - rise, left - 12, words.said(Length(seam.width)), left, "left")
-    return named_below(sheet, y + 20, listed_plies(words, upper), listed_plies(words, lower)) - LEADING
+    room = (end - start) / 2 - 4
+    return max(
+        sheet.paragraph((start, y + 20), listed_plies(words, upper), room),
+        sheet.paragraph((end, y + 20), listed_plies(words, lower), room, "end"),
+    )
 
 
 def _thread(sheet: Sheet, x: float, top: float, half: float, how: str) -> None:
@@ -213,15 +238,6 @@ def _thread(sheet: Sheet, x: float, top: float, half: float, how: str) -> None:
     rows = [top - 4, top + 12]
     sheet.line([(x - half, rows[1]), (x - half, rows[0]), (x + half, rows[0]), (x + half, rows[1])], ACCENT, 1.8)
     sheet.lines([[(x - half - 3, rows[1]), (x + half + 3, rows[1])]], ACCENT, 1.8)
-
-
-def _labels(sheet: Sheet, labels: list[tuple[float, str]], top: float) -> float:
-    labels = sorted(labels)
-    places = spread([y for y, _ in labels], [LEADING] * len(labels), top, top)
-    for (y, words), middle in zip(labels, places, strict=True):
-        sheet.line([(LEFT - 14, middle), (LEFT - 2, y)], SOFT, 0.8)
-        sheet.write((LEFT - 17, middle + 4.5), shortened(words, LEFT - 25), "end")
-    return places[-1] + LEADING / 2
 
 
 def made_seam(done: Performed) -> Seam | None:
