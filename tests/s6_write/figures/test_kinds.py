@@ -131,9 +131,9 @@ def test_callouts_stand_for_the_sentence_that_says_it(
 def test_a_seam_opened_out_names_the_piece_that_is_gathered(room: str) -> None:
     _, _, figure, _ = of("larkspur", "attach", "seam", room)
     names = {text.text: int(text.attrib["x"]) for text in root(figure).iter(f"{SVG}text")}
-    waves = [path.attrib["d"] for path in root(figure).iter(f"{SVG}path") if len(path.attrib["d"]) > 400]
-    left, wide = int(re.findall(r"-?\d+", waves[-1])[0]), int(root(figure).attrib["width"]) * 10
-    assert (left < wide / 2) == (names["flounce"] < names["upper tier"])
+    waves = [path.attrib["d"] for path in root(figure).iter(f"{SVG}path") if len(path.attrib["d"]) > 150]
+    far = int(re.findall(r"-?\d+", waves[-1])[0])  # where the gathered ply of the last view ends
+    assert abs(far - names["flounce"]) < abs(far - names["upper tier"])
 
 
 def test_a_figure_without_numbers_has_no_callouts() -> None:

@@ -189,7 +189,7 @@ def _at_the_machine(
     sheet.across(cut.zero[0], edge, top - 16, words.said(Length(seam.width)), top - 8)
     low = cut.zero[1] + 22
     sheet.callout((tip[0], low + 4), number, (tip[0], cut.zero[1] + 6))
-    return sheet.paragraph((MARGIN, low), listed_plies(words, lower), room)
+    return sheet.paragraph((MARGIN, low), listed_plies(words, lower), room - 18)  # beside the callout
 
 
 def _opened(
