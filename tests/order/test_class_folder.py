@@ -15,10 +15,10 @@ HEADING = "wearer;waist_girth (cm);hip_girth (cm);waist_height (cm)"
 ADA, BO, CLEO = "Ada;70;96;101", "Bo;84;109;105", "Cleo;74;101;103"
 
 
-def make(folder: Path, rows: list[str], *more: str, heading: str = HEADING) -> int:
+def make(folder: Path, rows: list[str], *more: str, heading: str = HEADING, spec: str = MARIGOLD) -> int:
     roster = folder / "class.csv"
     roster.write_text("\n".join([heading, *rows]) + "\n", encoding="utf-8")
-    return run(["make", MARIGOLD, "--class", str(roster), "--no-pdf", "--out", str(folder / "out"), *more])
+    return run(["make", spec, "--class", str(roster), "--no-pdf", "--data", "--out", str(folder / "out"), *more])
 
 
 def numbers(folder: Path) -> dict[str, int]:
@@ -69,6 +69,31 @@ def test_the_term_of_a_class(tmp_path: Path, capsys: pytest.CaptureFixture[str])
     assert make(tmp_path, [CLEO, BO], "--recut", "--dismiss") == 0
     assert numbers(tmp_path) == {"Bo": 2, "Cleo": 3}
     assert "*" not in re.sub(r"(?s)<(script|style).*?</\1>", "", (tmp_path / "out" / "class-cutting.html").read_text())
+
+
+def test_a_measure_that_changes_is_cut_anew_where_it_matters_and_nowhere_else(tmp_path: Path) -> None:
+    heading, spec = f"{HEADING};knee_height (cm)", str(SPECS / "larkspur.yaml")
+    assert make(tmp_path, [f"{ADA};45", f"{BO};47"], heading=heading, spec=spec) == 0
+    sheet = tmp_path / "out" / "teacher.html"
+    assert 'id="later"' not in sheet.read_text(encoding="utf-8")
+    rounder = BO.replace("84", "88")
+    assert make(tmp_path, [f"{rounder};47", f"{CLEO};46"], heading=heading, spec=spec) == 0
+    page = re.sub(r"<[^>]*>", " ", sheet.read_text(encoding="utf-8").split('id="later"')[1]).replace("\u00a0", " ")
+    told = dict(zip(("Ada", "Bo", "Cleo"), re.split(r"\d (?:Ada|Bo|Cleo)\b", page)[1:], strict=True))
+    pieces = {
+        name: {part: told[name].count(part) for part in ("Stays", "Cut anew", "No longer needed")} for name in told
+    }
+    assert pieces == {
+        "Ada": {"Stays": 0, "Cut anew": 0, "No longer needed": 1},
+        "Bo": {"Stays": 1, "Cut anew": 1, "No longer needed": 1},
+        "Cleo": {"Stays": 0, "Cut anew": 1, "No longer needed": 0},
+    }
+    assert "Sew anew" in told["Bo"]
+    assert "Sew anew" not in told["Cleo"]
+    # What stays and what is cut anew is all that Bo's guide asks for.
+    wanted = set(re.findall(r"\b2[A-Z]+(?=\d)", pile(tmp_path, "bo")))
+    kept = told["Bo"].split("No longer needed")[0]
+    assert set(re.findall(r"\b2[A-Z]+\b", kept)) == wanted
 
 
 def test_a_number_of_the_roster_is_the_pupil_s_and_two_can_not_have_one(

@@ -64,7 +64,7 @@ def test_with_a_worker_killed_in_the_run_the_bytes_are_the_same(
     roster = tmp_path / "class.csv"
     rows = [f"{number};{66 + 2 * number};{92 + 2 * number};{100 + number}" for number in range(PUPILS)]
     roster.write_text("\n".join([HEADING, *rows]) + "\n", encoding="utf-8")
-    call = ["make", MARIGOLD, "--class", str(roster), "--no-pdf"]
+    call = ["make", MARIGOLD, "--class", str(roster), "--no-pdf", "--data"]
     assert run([*call, "--workers", "1", "--out", str(tmp_path / "here")]) == 0
     # The second worker is lost as soon as the first guide is written.
     killer = (

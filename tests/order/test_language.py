@@ -70,7 +70,7 @@ def test_a_class_may_hold_several_languages_and_its_page_is_in_that_of_most(tmp_
     roster = _file(tmp_path, "class.csv", "\n".join([heading, *rows]) + "\n")
     spec = LARKSPUR.replace("en: upper tier", "en: upper tier\n      eo: supra etaĝo")
     path, out = _file(tmp_path, "spec.yaml", spec), tmp_path / "out"
-    assert run(["make", path, "--no-pdf", "--class", roster, "--out", str(out)]) == 0
+    assert run(["make", path, "--no-pdf", "--data", "--class", roster, "--out", str(out)]) == 0
     pages = {name: (out / name).read_text("utf-8") for name in ("index.html", "class-cutting.html", "bo/guide.html")}
     assert '<html lang="eo"' in pages["index.html"]
     assert '<html lang="eo"' in pages["class-cutting.html"]

@@ -22,14 +22,13 @@ from furbelow.s4_cut.cut import NO_PRICE, Cutting
 from furbelow.s4_cut.lanes.pool import pooled
 from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.planner import plain_plan
-from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, on_the_table
 from furbelow.s5_buy.class_cutting import (
     CLASSROOM_TABLE,
     LOT,
     Garment,
     Lot,
     Planner,
-    _on_the_table,
     class_cutting,
     share_of,
 )
@@ -292,7 +291,7 @@ def test_no_section_is_longer_than_the_table_unless_a_piece_is() -> None:
             assert all(section.length <= table for section in plan.sections if not section.across), (name, table)
     # A wall hanging of 4 m in one length can be cut on a table of 3 m: it is drawn over the table along the same tapes.
     long = Strip("1 hanging", Fraction(4000), Fraction(500), wearer="1")
-    assert _on_the_table(Bolt(Fraction(1400)), [long], Workroom()).longest_section == 2 * CLASSROOM_TABLE
+    assert on_the_table(Bolt(Fraction(1400)), (long,), CLASSROOM_TABLE).longest_section == 2 * CLASSROOM_TABLE
 
 
 def _segments(cutting: Cutting) -> dict[str, list[list[Fraction]]]:

@@ -66,7 +66,18 @@ def test_a_guide_shows_nothing_of_the_others_in_its_class(tmp_path: Path) -> Non
         f"{HEADING}\n7;70.3 cm;96.1 cm;101 cm;45 cm;\nOlive;81.9 cm;107.7 cm;104 cm;46 cm;", encoding="utf-8"
     )
     assert (
-        run(["make", str(SPECS / "larkspur.yaml"), "--class", str(roster), "--no-pdf", "--out", str(tmp_path / "out")])
+        run(
+            [
+                "make",
+                str(SPECS / "larkspur.yaml"),
+                "--class",
+                str(roster),
+                "--no-pdf",
+                "--data",
+                "--out",
+                str(tmp_path / "out"),
+            ]
+        )
         == 0
     )
     for path in (tmp_path / "out" / "7").rglob("*"):

@@ -25,7 +25,7 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
         f"{heading}\nAda;left-handed;1;71.3;97.1;101.7;45.3\nBo;;2;83.9;109.3;104.9;46.7\n", encoding="utf-8"
     )
     room = str(SPECS / "workrooms" / "theatre.yaml")
-    call = ["make", str(SPECS / "larkspur.yaml"), "--class", str(roster), "--workroom", room, "--no-pdf"]
+    call = ["make", str(SPECS / "larkspur.yaml"), "--class", str(roster), "--workroom", room, "--no-pdf", "--data"]
     assert run([*call, "--out", str(place / "out")]) == 0
     return place / "out"
 
@@ -42,7 +42,7 @@ def test_the_sheets_have_names_notes_and_no_measure_and_no_page_leads_to_them(fo
     assert not re.search(r"71\.3|97\.1|101\.7|45\.3", text)
     assert '<meta name="robots" content="noindex">' in (folder / "teacher.html").read_text(encoding="utf-8")
     others = [page for page in folder.rglob("*.html") if page.name != "teacher.html"]
-    assert len(others) == 4
+    assert len(others) == 5
     for page in others:
         assert "teacher.html" not in page.read_text(encoding="utf-8")
         assert "left-handed" not in page.read_text(encoding="utf-8")
@@ -82,8 +82,34 @@ def test_lessons_end_where_the_work_can_be_put_away(folder: Path) -> None:
     last = max(int(number) for number in re.findall(r"Lesson (\d+)", text))
     stop = re.search(r"Look the garment over", text[text.index(f"Lesson {last}") :])
     assert stop
-    # The guide and the sheet agree where Bo's first sitting ends, but for the pile, which the sheet counts.
     assert len(re.findall(r"Who misses this lesson", text)) == last
+
+
+def test_the_slips_of_a_pupil_are_her_whole_guide_in_its_order(folder: Path) -> None:
+    page = (folder / "handouts.html").read_text(encoding="utf-8")
+    for who, name in (("Ada", "ada"), ("Bo", "bo")):
+        slips = re.findall(rf"<strong>{who}, Lesson \d+</strong>(.*?)</ul>\s*<p>(.*?)</p>", page, re.DOTALL)
+        lessons = [re.findall(r"<b>([A-Z]+)</b>", work) for work, _ in slips]
+        guide = (folder / name / "guide.md").read_text(encoding="utf-8")
+        assert [letter for lesson in lessons for letter in lesson] == re.findall(
+            r"^### ([A-Z]+)\b", guide, re.MULTILINE
+        )
+        for letters, (_, stop) in zip(lessons, slips, strict=True):
+            assert f"Stop after {letters[-1]}." in stop
+            aim = html.unescape(stop.split("Then: ")[1])
+            assert aim.replace("\u00a0", " ") in told(folder / name / "guide.html")
+
+
+def test_each_way_of_working_is_shown_once_and_in_the_lesson_that_it_is_first_met_in(folder: Path) -> None:
+    page = told(folder / "teacher.html")
+    lessons = page[page.index("Lesson 1") : page.index("Tick a letter")]
+    skills = page[page.index("Way of working") :]
+    first = re.findall(r"^\s*([A-Z]+) [A-Z]", skills, re.MULTILINE)
+    shown = re.findall(r"show it first: (.*?)\.\s", lessons)
+    assert shown
+    letters = [letter for told in shown for letter in re.findall(r"\b([A-Z]{1,2}) [A-Z]", told)]
+    assert len(letters) == len(set(letters)) > 5
+    assert set(letters) <= set(first) | set(letters)
 
 
 @given(

@@ -7,6 +7,7 @@ import re
 from fractions import Fraction
 from itertools import chain
 from pathlib import Path
+from zipfile import ZipFile, is_zipfile
 
 import pytest
 from furbelow.measure.quantity import show_length
@@ -45,7 +46,10 @@ def site(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactor
     called = {name: name if by == "names" else str(number) for number, name in enumerate(BODIES, 11)}
     folder = tmp_path_factory.mktemp("class")
     out = folder / "out"
-    assert run(["make", str(SPEC), "--class", str(roster(folder, kind, called)), "--no-pdf", "--out", str(out)]) == 0
+    assert (
+        run(["make", str(SPEC), "--class", str(roster(folder, kind, called)), "--no-pdf", "--data", "--out", str(out)])
+        == 0
+    )
     return out, by
 
 
@@ -62,6 +66,14 @@ def forms(mm: int) -> set[str]:
 
 def tells(text: str, form: str) -> bool:
     return re.search(rf"(?<![\w.#-]){re.escape(form)}(?![\w.])", text) is not None
+
+
+def texts_of(path: Path) -> list[str]:
+    """The text of a file, or of those that it packs together."""
+    if not is_zipfile(path):
+        return [path.read_text(encoding="utf-8")]
+    with ZipFile(path) as packed:
+        return [packed.read(name).decode("utf-8", errors="replace") for name in packed.namelist()]
 
 
 @pytest.mark.parametrize("name", OUTSIDE)
@@ -94,7 +106,7 @@ def test_no_name_of_a_file_or_folder_tells_a_measure_or_a_number_in_the_place_of
 def test_where_numbers_stand_for_names_no_name_is_anywhere(site: tuple[Path, str]) -> None:
     out, by = site
     files = [path for path in out.rglob("*") if path.is_file()]
-    named = [path for path in files if any(name in path.read_text(encoding="utf-8") for name in BODIES)]
+    named = [path for path in files if any(name in text for text in texts_of(path) for name in BODIES)]
     assert bool(named) == (by == "names")
     page = (out / "index.html").read_text(encoding="utf-8")
     assert ("11/guide.html" in page) == (by == "numbers")

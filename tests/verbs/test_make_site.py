@@ -47,7 +47,7 @@ def words(page: Path) -> str:
 
 
 def make(*arguments: object) -> int:
-    return run(["make", LARKSPUR, *map(str, arguments)])
+    return run(["make", LARKSPUR, "--data", *map(str, arguments)])
 
 
 @pytest.fixture(scope="module")
@@ -68,6 +68,7 @@ def test_every_link_of_the_page_leads_to_a_file_of_the_site(site: Path) -> None:
         "class-cutting.html",
         "class.json",
         "teacher.html",
+        "handouts.html",
         "shopping.md",
         "materials.csv",
         "furbelow.json",
@@ -191,7 +192,7 @@ def test_who_can_not_be_made_is_missing_without_a_reason_and_the_others_go_on(
     assert "Bo" in missing
     # Why, is said to who made it; the page is for all to see.
     assert "a body measure lies outside its range" not in missing
-    assert "line 4 of the class file" in missing
+    assert "line 4 of the file" in missing
     assert "a row of a roster" not in missing
     assert "154" not in page
     assert "Cleo" not in page  # the row was not read, so neither was its name
@@ -203,7 +204,7 @@ def test_who_can_not_be_made_is_missing_without_a_reason_and_the_others_go_on(
 def test_one_sound_row_among_spoilt_ones_is_still_a_class(tmp_path: Path) -> None:
     (tmp_path / "class.csv").write_text(HEADING + "1;70;96;101;45\n2;;;;x y\n")
     assert make("--class", tmp_path / "class.csv", "--no-pdf", "--out", tmp_path / "out") == 1
-    assert "line 3 of the class file" in words(tmp_path / "out" / "index.html")
+    assert "line 3 of the file" in words(tmp_path / "out" / "index.html")
     assert (tmp_path / "out" / "1" / "guide.html").is_file()
 
 

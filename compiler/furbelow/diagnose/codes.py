@@ -52,7 +52,7 @@ CODES: dict[str, str] = {
     "FB162": "a file of words can't be read",
     "FB163": "a message of one's own says what is not known",
     "FB164": "a message of one's own leaves out what must be told",
-    "FB165": "what a workroom names does not lie in its folder",
+    "FB165": "what a file names does not lie in its folder",
     "FB166": "the fonts of the guide lack letters of its texts",
     "FB167": "a font can't be used",
     # read: what is said once

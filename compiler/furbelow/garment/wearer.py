@@ -21,3 +21,5 @@ class Wearer:
     number: int = 0  # in the class, on every cut piece; 0 where none is given
     notes: str = ""  # of whoever leads the class
     workroom: Word | None = None  # the file of another workroom than the class works in
+    spec: Word | None = None  # in a table of orders, the file of the garment
+    size: Word | None = None  # in a table of orders, a size of that spec in the place of measures

@@ -23,6 +23,7 @@ class Workroom(NamedTuple):
     font: str | None = None  # a file, for the letters that the shipped fonts lack
     paper: Paper = "A4"  # that guides are printed on
     reasons: bool = False  # whether paper has an appendix of what was proved and where the numbers come from
+    measures: bool = True  # whether guides may tell measures of a body
     units: str | None = None  # metric or inches; None keeps the spec's
     rounding: Fraction | None = None
     neaten_with: str = "zigzag"  # overlocker, zigzag or pinking shears

@@ -69,6 +69,19 @@ def _needs_more(one: Fault, other: Fault) -> bool:
     return one.needs is not None and (other.needs is None or one.needs > other.needs)
 
 
+def checked_orders(orders: Sequence[Order]) -> Checked:
+    """`checked` for orders of several specs, one spec after another."""
+    by_spec: dict[str, list[Order]] = {}
+    for order in orders:
+        by_spec.setdefault(order.spec.file, []).append(order)
+    each = [checked(own[0].spec, own) for own in by_spec.values()]
+    refused: dict[str, list[str]] = {}
+    for code, wearers in (item for one in each for item in one.refused.items()):
+        refused.setdefault(code, []).extend(wearers)
+    faults = tuple(fault for one in each for fault in one.faults)
+    return Checked(faults, len(orders), sum(one.proved for one in each), refused)
+
+
 def _place(spec: str, fault: Fault) -> tuple[object, ...]:
     """Where a fault lies in the spec; a fault in a wearer's row lies where the spec sets what the row breaks."""
     if fault.primary is None:

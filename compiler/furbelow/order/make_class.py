@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from itertools import chain
 from typing import NamedTuple
 
 from furbelow.diagnose.codes import CODES
@@ -30,6 +31,7 @@ from furbelow.order.pupil import (
     sent,
     write_pupil,
 )
+from furbelow.order.read_order import UnreadRows
 from furbelow.order.shelf import REGISTER, Shelf, folder_names
 from furbelow.order.whose import whose
 from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting, share_of
@@ -38,10 +40,13 @@ from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.guide import Caution
 from furbelow.s6_write.pages.class_files import class_files
-from furbelow.s6_write.pages.class_page import Made, Missing, class_page, class_words
-from furbelow.s6_write.pages.teacher_page import Pupil, teacher_files
+from furbelow.s6_write.pages.class_page import ClassPage, Made, Missing, class_page, class_words
+from furbelow.s6_write.pages.files import PDF
+from furbelow.s6_write.pages.lessons import Pupil
+from furbelow.s6_write.pages.print_file import EACH, print_file, print_names
+from furbelow.s6_write.pages.teacher_page import teacher_files
+from furbelow.s6_write.words.words import Words
 
-Unread = tuple[int, ...]  # the lines of the rows of the class file that could not be read
 Seen = Callable[[int], None]
 
 _NAMED = 5  # of the folders of leavers
@@ -51,12 +56,15 @@ class Together(NamedTuple):
     """How guides of several are made. recut: all is planned to be cut anew, for nothing is cut yet.
 
     dismiss: who has left is taken out of the folder. part: of a class, the others of which are elsewhere.
+    apart: each guide buys and cuts alone, and only the order is one. in_one: with one PDF of all guides.
     """
 
     each: HowMade = HowMade()
     recut: bool = False
     dismiss: bool = False
     part: bool = False
+    apart: bool = False
+    in_one: bool = False
 
 
 PLAIN = Together()
@@ -67,7 +75,7 @@ def make_class(
     named: str,
     shelf: Shelf,
     crew: Crew | None = None,
-    unread: Unread = (),
+    unread: UnreadRows = (),
     how: Together = PLAIN,
     seen: Seen = lambda planned: None,
 ) -> Making:
@@ -78,6 +86,23 @@ def make_class(
     """
     kind = SetKind.PART if how.part else SetKind.CLASS
     return Making(orders, shelf, crew or Alone(), how, kind, seen, named, unread)
+
+
+def make_orders(
+    orders: Sequence[Order],
+    named: str,
+    shelf: Shelf,
+    crew: Crew | None = None,
+    unread: UnreadRows = (),
+    how: Together = PLAIN,
+    seen: Seen = lambda planned: None,
+) -> Making:
+    """A guide for each row of a table of orders, each by its own spec; what is of one cloth is bought and cut together.
+
+    named: what the table is called.
+    """
+    kind = SetKind.PART if how.part else SetKind.ORDERS
+    return Making(orders, shelf, crew or Alone(), how, kind, seen, named, unread, of_several=True)
 
 
 def make_range(
@@ -106,10 +131,12 @@ class Making:
         kind: SetKind,
         seen: Seen,
         named: str = "",
-        unread: Unread = (),
+        unread: UnreadRows = (),
+        *,
+        of_several: bool = False,
     ) -> None:
         self.orders, self.shelf, self.crew, self.how, self.kind, self.seen = orders, shelf, crew, how, kind, seen
-        self.named, self.unread = named, unread
+        self.named, self.unread, self.of_several = named, unread, of_several
         self.folders = folder_names(order.wearer for order in orders)
         self.garments: dict[int, Garment] = {}
         self.lists: dict[int, ShoppingList] = {}
@@ -125,6 +152,11 @@ class Making:
     @property
     def are_sizes(self) -> bool:
         return self.kind is SetKind.SIZES
+
+    @property
+    def apart(self) -> bool:
+        """Whether each guide cuts alone."""
+        return self.are_sizes or self.how.apart
 
     def complete(self) -> int | None:
         """How many guides of this run lie whole on the shelf; None where none was begun. Whoever writes has to be done."""
@@ -151,13 +183,16 @@ class Making:
         if not self.garments:
             yield from (self._is_missing(order, each.faults) for order, each in zip(self.orders, planned, strict=True))
             return
+        if several := _currencies(self.garments.values()):
+            yield Finished(named, None, (*told, several))
+            return
         room = self.orders[0].room
-        lots = () if self.how.recut or self.are_sizes else earlier.lots
+        lots = () if self.how.recut or self.apart else earlier.lots
         shared = class_cutting(self.garments, room, lots)
         numbers = {name: number for name, number in earlier.numbers.items() if name not in gone}
         now = ClassList(
             {**numbers, **{order.wearer: order.number for order in self.orders}},
-            () if self.are_sizes else shared.lots,
+            () if self.apart else shared.lots,
             max(earlier.last, *(order.number for order in self.orders)),
         )
         # Before the first guide: so that whatever ends this run, the next one cuts and numbers alike.
@@ -215,7 +250,8 @@ class Making:
                 continue
             folder = self.folders[order.wearer]
             self.keys[folder] = one.made_from
-            self.made.append(Made(order.number, whose(order), folder, one.files))
+            under = (order.spec.title, order.notes) if self.of_several else ()
+            self.made.append(Made(order.number, whose(order), folder, one.files, tuple(filter(None, under))))
             self.pupils.append(Pupil(order.number, whose(order), order.notes, one.work))
             page = self.shelf.folder / folder / "guide.html"
             yield Finished(order.wearer, page, faults, unchanged=one.unchanged)
@@ -230,7 +266,7 @@ class Making:
 
     def _asked(self, order: Order, planned: PlannedPupil, shared: ClassCutting) -> Asked:
         share = None
-        if not self.are_sizes:
+        if not self.apart:
             share = share_of(shared.cutting, order.number, self.garments[order.number].pieces)
         key = key_of(key_of_order(order), self.how.each, "" if share is None else key_of_share(share))
         return Asked(
@@ -246,7 +282,7 @@ class Making:
     def _for_all(
         self,
         named: str,
-        unread: Unread,
+        unread: UnreadRows,
         shared: ClassCutting,
         cautions: tuple[Caution, ...],
         now: ClassList,
@@ -254,11 +290,10 @@ class Making:
     ) -> Finished:
         numbers_made = [each.number for each in self.made]
         made = [order for order in self.orders if order.number in numbers_made]
-        spec = next(order.spec for order in self.orders if order.spec.language == self.language)
-        first = made[0]._replace(spec=spec)
+        first = next((order for order in made if order.spec.language == self.language), made[0])
         numbers = solved(first).value
         assert numbers is not None  # a guide was made of it
-        ordered = class_order(self.garments, shared, numbers, first.room, self.lists)
+        ordered = class_order(self.garments, shared, numbers, first.room, self.lists, of_several=self.of_several)
         words = class_words(ordered)
         of_number = words.text("class-of", {"number": len(self.orders)})
         of_all = words.text("class-every-size") if self.are_sizes else named or of_number
@@ -272,12 +307,25 @@ class Making:
             {order.size: each for order, each in zip(made, proved, strict=False) if each is not None},
             words,
             with_pdf=self.how.each.with_pdf,
+            prints=print_names(len(self.made)) if self.how.in_one else (),
         )
-        sheets = {} if self.are_sizes else teacher_files(ordered, of_all, self.pupils, words)
+        is_class = not (self.are_sizes or self.of_several)
+        gone = {number: name for name, number in now.numbers.items()}
+        sheets = teacher_files(ordered, of_all, self.pupils, gone, words) if is_class else {}
         files = {**class_files(page, ordered, cautions, words), **sheets, REGISTER: as_file(now._replace(named=of_all))}
+        if self.how.in_one:
+            files |= self._prints(files.get("class-cutting.pdf"), page, words)
         faults = self.shelf.put(files, self.kind, made_from)
         told = () if faults else self._others()
         return Finished(of_all, None if faults else self.shelf.folder / "index.html", (*faults, *told))
+
+    def _prints(self, cutting: bytes | None, page: ClassPage, words: Words) -> Iterator[tuple[str, bytes]]:
+        """All guides to print, the cutting for all before them."""
+        first = [(words.text("class-cutting"), cutting)] if cutting and not self.apart else []
+        for at, name in enumerate(print_names(len(self.made))):
+            of_these = self.made[at * EACH : (at + 1) * EACH]
+            guides = ((f"{each.number} {each.whose}", self.shelf.below(each.folder).whole(PDF)) for each in of_these)
+            yield name, print_file(chain(() if at else first, guides), f"{page.title}, {page.whose}")
 
     def _dismissed(self, left: Mapping[str, int]) -> tuple[set[str], tuple[Fault, ...]]:
         """Who has left and whose folder is gone, and what was kept there. Their cut pieces stay in the plan, as spare."""
@@ -300,10 +348,13 @@ class Making:
         return (Fault("FB656", headline, help=help_, severity=Severity.WARNING),)
 
 
-def unread_rows(faults: Iterable[Fault], file: str | None) -> Unread:
-    """The lines of a class file that could not be read. faults: all that reading told."""
-    places = (fault.primary.span for fault in faults if fault.is_error and fault.primary is not None)
-    return tuple(sorted({place.start_line for place in places if place.file == file}))
+def _currencies(garments: Iterable[Garment]) -> Fault | None:
+    """FB219 where what is bought for all has prices that can't be added."""
+    several = sorted({each.shopping.currency for each in garments if each.shopping.currency})
+    if len(several) < 2:
+        return None
+    said = f"the orders are priced in {' and '.join(several)}, and one list for the shop can't add them"
+    return Fault("FB219", said, help="put the orders of each currency into a table of their own")
 
 
 def reasons(faults: Iterable[Fault]) -> tuple[str, ...]:

@@ -67,10 +67,14 @@ def sent(order: Order, language: str = "") -> Sent:
 
 
 class HowMade(NamedTuple):
-    """with_pdf: whether PDF files are written. with_measures: whether pages may tell measures of a body."""
+    """with_pdf: whether PDF files are written. with_measures: whether pages may tell measures of a body.
+
+    with_data: whether each guide is written as Markdown with its drawings and as JSON too.
+    """
 
     with_pdf: bool = True
     with_measures: bool = True
+    with_data: bool = True
 
 
 class ToPlan(NamedTuple):
@@ -154,8 +158,7 @@ def made_pupil(asked: Asked) -> MadePupil:
         return MadePupil(WrittenPupil((), planned.faults), None)
     order, _ = _received(asked.order)
     guide = guide_of(found, whose(order), pile=order.number if asked.share else 0)
-    letters = {piece: letter.removeprefix(str(order.number)) for piece, letter in found.cutting.letters.items()}
-    work = tuple(worked_of(found.rehearsal, found.shopping, guide, letters)) if asked.share else ()
+    work = tuple(worked_of(found.rehearsal, found.shopping, guide, found.cutting, order.number)) if asked.share else ()
     about = WrittenPupil((), (), found.shopping, asked.made_from, work=work)
     if (files := asked.shelf.stands(asked.made_from)) is not None:
         return MadePupil(about._replace(files=files, unchanged=True), None)
@@ -182,10 +185,10 @@ def pupil_files(asked: Asked, order: Order, found: Planned, guide: Guide) -> Sta
     if has_errors(faults):
         return Staged(None, faults)
     if asked.share is None:
-        files = files_of(guide, *found, with_pdf=with_pdf)
+        files = files_of(guide, *found, with_pdf=with_pdf, with_data=asked.how.with_data)
     else:
         words = Words(guide.language, Phrasing(found.rehearsal.solved, order.room, found.cutting.joins))
-        files = guide_files(guide, words, font, with_pdf=with_pdf)
+        files = guide_files(guide, words, font, with_pdf=with_pdf, with_data=asked.how.with_data)
     return Staged({**files, PLANS_FILE: asked.plans}, faults)
 
 
@@ -194,15 +197,17 @@ def _received(of: Sent) -> tuple[Order, Prepared]:
     order = Order(spec, of.wearer, of.body, of.choices, of.room, of.size, of.number)
     key = (of.file, of.source, of.language, of.room.rounding)
     if key not in _ready:
-        _ready.clear()  # of the spec that is worked on now; a table of orders comes spec by spec
+        while len(_ready) >= _SPECS:
+            del _ready[next(iter(_ready))]
         _ready[key] = ready_for(order)
     return order, _ready[key]
 
 
+_SPECS = 16  # that are kept as they were read, for a table of orders goes to and fro between them
 _ready: dict[tuple[object, ...], Prepared] = {}
 
 
-@lru_cache(maxsize=8)
+@lru_cache(maxsize=_SPECS)
 def _spec(file: str, source: str, language: str) -> Spec:
     read = read_spec((file, source.encode()), language=language).value
     assert read is not None  # it was read before it was sent

@@ -23,6 +23,8 @@ from furbelow.s1_read.source import Source, read_bytes
 from furbelow.s1_read.yaml_tree import LARGEST_FILE
 from furbelow.s2_solve.body import size_body
 
+UnreadRows = tuple[int, ...]  # the lines of the rows of a table, or a class, that could not be read
+
 
 class Asked(NamedTuple):
     """What a call names: files by their paths, a size of the spec, choices as `name=value`."""
@@ -103,31 +105,31 @@ class OrderReader:
         return orders[0]
 
     def orders_of(self, spec: Spec, asked: Asked, *, every: bool = False) -> list[Order]:
-        choices = self._choices(asked.choices)
-        room = self._workroom(asked.workroom)
+        choices = self.choices(asked.choices)
+        room = self.workroom(asked.workroom)
         bodies = self._bodies(spec, asked, every=every)
-        by_call = self._language(asked.language)
+        by_call = self.language(asked.language)
         specs: dict[str | None, Spec] = {}  # by the language that is meant
         orders = []
         for each in bodies:
-            works_in = room if each.workroom is None else self._own_workroom(each.workroom)
+            works_in = room if each.workroom is None else self.own_workroom(each.workroom)
             meant = by_call or each.language or works_in.language
             if (said := meant and meant.text) not in specs:
-                specs[said] = self._in_language(spec, meant)
+                specs[said] = self.in_language(spec, meant)
             chosen = {**each.own, **choices}
             orders.append(
                 Order(specs[said], each.wearer, each.measures, chosen, works_in, each.size, each.number, each.notes)
             )
         return orders
 
-    def _language(self, given: str | None) -> Word | None:
+    def language(self, given: str | None) -> Word | None:
         """The language of `--language`, whose place is the option itself."""
         if given is None:
             return None
         self.sources["--language"] = given
         return Word(given, Span("--language", 1, 1, 1, len(given) + 1))
 
-    def _in_language(self, spec: Spec, meant: Word | None) -> Spec:
+    def in_language(self, spec: Spec, meant: Word | None) -> Spec:
         staged = in_language(spec, meant)
         if staged.value is None:
             self.stop(staged.faults, by_call=meant is not None and meant.span.file == "--language")
@@ -149,7 +151,7 @@ class OrderReader:
                 self.keep(built_on)
         return staged.value, staged.faults
 
-    def _workroom(self, path: str | None) -> Workroom:
+    def workroom(self, path: str | None) -> Workroom:
         if path is None:
             return Workroom()
         from furbelow.s1_read.read_workroom import read_workroom
@@ -172,7 +174,7 @@ class OrderReader:
                 raise Unread(by_call=False)
         return staged.value
 
-    def _choices(self, given: Sequence[str]) -> Mapping[str, Written]:
+    def choices(self, given: Sequence[str]) -> Mapping[str, Written]:
         """The choices of `--set`, each read as a formula whose place is the option itself."""
         choices = {}
         for text in given:
@@ -222,18 +224,13 @@ class OrderReader:
 
         return class_name(path)
 
-    def _own_workroom(self, named: Word) -> Workroom:
+    def own_workroom(self, named: Word) -> Workroom:
         """The workroom that a wearer's row names, in a file beside the roster or in a folder there."""
-        here = os.path.dirname(os.path.abspath(named.span.file))
-        path = os.path.join(os.path.dirname(named.span.file), named.text)
+        path = beside(named, "workroom")
+        if isinstance(path, Fault):
+            self.stop([path])
         if path not in self._rooms:
-            wrong = "lies outside of the folder of this file" if not is_inside(os.path.abspath(path), here) else ""
-            if wrong or not os.path.isfile(path):
-                said = (
-                    f"the workroom is {named.text[:80]}, {'which ' + wrong if wrong else 'and there is no such file'}"
-                )
-                self.stop([Fault("FB165", said, Label(named.span))])
-            self._rooms[path] = self._workroom(path)
+            self._rooms[path] = self.workroom(path)
         return self._rooms[path]
 
     def _wearers(self, path: str, spec: Spec, asked: Asked) -> tuple[Wearer, ...]:
@@ -246,14 +243,43 @@ class OrderReader:
             self.stop(staged.faults)
         self.tell(staged.faults)
         wearers = staged.value
-        if not asked.only:
-            return wearers
-        known = {wearer.name for wearer in wearers}
-        if strangers := [name for name in asked.only if name not in known]:
-            near = nearest(strangers[0], known)
-            mend = f"did you mean {near[0]}?" if near else f"the wearers are {_some(known)}"
-            raise Unread(by_call=True, said=f"{path} has no wearer {strangers[0]}: {mend}")
-        return tuple(wearer for wearer in wearers if wearer.name in asked.only)
+        return those_only(wearers, asked.only, path)
+
+
+def is_table(spec: str) -> bool:
+    """Whether what is named in the place of a spec is a table of orders, each with a spec of its own."""
+    return spec.lower().endswith(".csv")
+
+
+def beside(named: Word, what: str) -> str | Fault:
+    """The path of a file that a row names: beside the table, or in a folder there. Fails: FB165."""
+    here = os.path.dirname(os.path.abspath(named.span.file))
+    path = os.path.join(os.path.dirname(named.span.file), named.text)
+    if not is_inside(os.path.abspath(path), here):
+        return Fault(
+            "FB165",
+            f"the {what} is {named.text[:80]}, which lies outside of the folder of this file",
+            Label(named.span),
+        )
+    if not os.path.isfile(path):
+        return Fault("FB165", f"the {what} is {named.text[:80]}, and there is no such file", Label(named.span))
+    return path
+
+
+def those_only(wearers: tuple[Wearer, ...], only: Sequence[str], path: str) -> tuple[Wearer, ...]:
+    """The wearers that are asked for by name; all where none is. path: of their file."""
+    known = {wearer.name for wearer in wearers}
+    if strangers := [name for name in only if name not in known]:
+        near = nearest(strangers[0], known)
+        mend = f"did you mean {near[0]}?" if near else f"the wearers are {_some(known)}"
+        raise Unread(by_call=True, said=f"{path} has no wearer {strangers[0]}: {mend}")
+    return tuple(wearer for wearer in wearers if not only or wearer.name in only)
+
+
+def unread_rows(faults: Iterable[Fault], file: str | None) -> UnreadRows:
+    """The lines of a class file that could not be read. faults: all that reading told."""
+    places = (fault.primary.span for fault in faults if fault.is_error and fault.primary is not None)
+    return tuple(sorted({place.start_line for place in places if place.file == file}))
 
 
 def _some(names: Iterable[str]) -> str:

@@ -66,6 +66,10 @@ class Shelf(NamedTuple):
         _, content = read_bytes(self.folder / name)
         return content.value or b""
 
+    def whole(self, name: str) -> bytes:
+        """A file that was just put here. Fails: OSError where it is gone again."""
+        return (self.folder / name).read_bytes()
+
     def others(self, kept: Iterable[str]) -> tuple[str, ...]:
         """The folders of guides that lie here beside those of these names: of who is no longer in the class."""
         kept = set(kept)

@@ -25,27 +25,33 @@ from furbelow.s1_read.yaml_tree import TextTree
 MOST_WEARERS = 5_000
 LONGEST_CELL = 200
 WEARER, NUMBER, LANGUAGE, NOTES, WORKROOM = "wearer", "number", "language", "notes", "workroom"
+SPEC, SIZE = "spec", "size"  # of an order
 
-_OF_THE_WEARER = (NUMBER, LANGUAGE, NOTES, WORKROOM)
+OF_A_WEARER = (NUMBER, LANGUAGE, NOTES, WORKROOM)
+OF_AN_ORDER = (SPEC, SIZE, *OF_A_WEARER)
 _OFTEN_TAKEN = ("height",)  # a measure that classes write down, whether or not the garment asks for it
 _NAMED = re.compile(r"(?P<name>[a-z][a-z0-9_]*)\s*(?:\((?P<unit>[^()]*)\))?")
 _BARE_NUMBER = re.compile(r"[\d\s.,/½¼¾]+")
 
 
 class Known(NamedTuple):
-    """What garments ask of a body and what they leave open, by name; `in_units`: those that are no plain numbers."""
+    """What garments ask of a body and what they leave open, by name; `in_units`: those that are no plain numbers.
+
+    told: what else is told of each wearer, in words.
+    """
 
     measures: Collection[str]
     choices: Collection[str]
     in_units: Collection[str]
+    told: Collection[str] = OF_A_WEARER
 
 
-def known_of(specs: Sequence[Spec]) -> Known:
+def known_of(specs: Sequence[Spec], told: Collection[str] = OF_A_WEARER) -> Known:
     """What the columns of a table for these garments may be."""
     measures = dict.fromkeys(name for spec in specs for name in spec.body)
     usual = {name: choice.default for spec in specs for name, choice in spec.choices.items()}
     lengths = [name for name, default in usual.items() if _has_unit(default.text)]
-    return Known(tuple(measures), tuple(usual), (*measures, *lengths))
+    return Known(tuple(measures), tuple(usual), (*measures, *lengths), told)
 
 
 def _has_unit(text: str) -> bool:
@@ -60,6 +66,16 @@ class Column:
     name: str
     unit: str
     heading: Cell
+
+
+def words_in(content: bytes, file: str, column: str) -> tuple[Word, ...] | None:
+    """What stands below the heading `column`, row by row; None where the table has no such column, or is none."""
+    text = roster_text(content) or ""
+    heading, *rows = [*rows_of(text, mark_of(text), file)] or [[]]
+    at = next((at for at, cell in enumerate(heading) if cell.text.lower() == column), None)
+    if at is None:
+        return None
+    return tuple(Word(row[at].text, row[at].span) for row in rows[:MOST_WEARERS] if at < len(row) and row[at].text)
 
 
 def read_roster(content: bytes, file: str, known: Known | None = None) -> Staged[tuple[Wearer, ...]]:
@@ -171,7 +187,7 @@ class _Roster:
         """What is told of a column that the garment has no use for: likely a slip, or a measure for another garment."""
         if self.known is None:
             return None
-        known = (*self.known.measures, *self.known.choices, *_OF_THE_WEARER)
+        known = (*self.known.told, *self.known.measures, *self.known.choices)
         if column.name in (*known, *_OFTEN_TAKEN):
             return None
         there = [each.name for each in columns]  # a name with a column of its own was not meant by another
@@ -225,7 +241,7 @@ class _Roster:
         for cell, column in zip(others, columns, strict=False):
             if not cell.text:
                 continue
-            if column.name in _OF_THE_WEARER:
+            if column.name in (self.known.told if self.known else OF_A_WEARER):
                 own[column.name] = Word(cell.text, cell.span)
             elif written := formulas.read(TextTree(cell.span, self._in_unit(cell, column), quoted=False)):
                 told[column.name] = Written(written.text, written.formula, cell.span)
@@ -244,6 +260,8 @@ class _Roster:
             number,
             own[NOTES].text if NOTES in own else "",
             own.get(WORKROOM),
+            own.get(SPEC),
+            own.get(SIZE),
         )
 
     def _in_unit(self, cell: Cell, column: Column) -> str:

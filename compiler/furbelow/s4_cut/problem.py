@@ -7,7 +7,7 @@ handled here: a plan is drawn on shrunk cloth, and `bolt_length` is what has to 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil, floor
 from typing import Literal
@@ -147,6 +147,13 @@ def ways_to_lay(strip: Strip, bolt: Bolt) -> tuple[Way, ...]:
             if strip.length <= bolt.usable_width:
                 ways.append("turned")
     return tuple(ways)
+
+
+def on_the_table(bolt: Bolt, strips: tuple[Strip, ...], table: Fraction) -> Bolt:
+    """The bolt with no section longer than the table, or than what has to be cut in one length."""
+    while not all(ways_to_lay(strip, replace(bolt, longest_section=table)) for strip in strips):
+        table *= 2  # a whole strip that is longer is drawn over the table along the same tapes
+    return replace(bolt, longest_section=table)
 
 
 def misfits(strips: tuple[Strip, ...], bolt: Bolt) -> tuple[Misfit, ...]:

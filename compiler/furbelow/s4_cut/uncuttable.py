@@ -9,7 +9,11 @@ from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedMaterial, SolvedPiece
 from furbelow.garment.workroom import Workroom
-from furbelow.s4_cut.problem import Bolt, Strip, misfits
+from furbelow.s4_cut.problem import Bolt, Strip, misfits, on_the_table
+
+# Where the workroom names no table, nobody lays out more at once at home: the floor of two rooms with the door between
+# them open. House rule, maker to confirm.
+HOME_FLOOR = Fraction(8000)
 
 
 def uncuttable(solved: Solved, room: Workroom) -> tuple[Fault, ...]:
@@ -42,12 +46,17 @@ def laid_on(
     whole = _bolt(solved, material, width, room)
     spared = replace(whole, usable_width=whole.usable_width - room.spare_across, spared=room.spare_across)
     if spared.usable_width > 0 and not misfits(strips, spared):
-        return spared, ()
-    refused = (
+        return _laid_out(spared, strips, room), ()
+    refused = tuple(
         _too_wide(solved, room, material, width, misfit.strip, misfit.size, misfit.room)
         for misfit in misfits(strips, whole)
     )
-    return whole, tuple(refused)
+    return (whole if refused else _laid_out(whole, strips, room)), refused
+
+
+def _laid_out(bolt: Bolt, strips: tuple[Strip, ...], room: Workroom) -> Bolt:
+    """Over a table that the workroom names the cloth is drawn, as far as the lanes go."""
+    return bolt if room.table_length else on_the_table(bolt, strips, HOME_FLOOR)
 
 
 def offers_of(solved: Solved, material: SolvedMaterial) -> list[tuple[Fraction, Fraction | None]]:

@@ -19,7 +19,7 @@ from furbelow.measure.units import LENGTH
 from furbelow.s4_cut.cut import NO_PRICE, Cutting, Sheet
 from furbelow.s4_cut.lanes.pool import pooled
 from furbelow.s4_cut.plan import CuttingPlan, How, Section
-from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, ways_to_lay
+from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, on_the_table, ways_to_lay
 from furbelow.s5_buy.offers import cheapest_first
 from furbelow.s5_buy.shopping import Line, ShoppingList
 
@@ -31,11 +31,11 @@ CLASSROOM_TABLE = Fraction(3000)
 
 Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan]
 _Offer = tuple[Fraction, Fraction | None, Bolt]  # width, price, bolt
-_SPARE = " spare"  # of a strip that is planned and nobody's any more; a piece's name has no space
+SPARE = " spare"  # of a strip that is planned and nobody's any more; a piece's name has no space
 
 
 class Garment(NamedTuple):
-    """One garment of the order, planned and counted on its own; all of one order come from one spec."""
+    """One garment of the order, planned and counted on its own."""
 
     pieces: Mapping[str, SolvedPiece]
     cutting: Cutting
@@ -103,7 +103,7 @@ def class_cutting(
         chosen = next(lots for sheet, lots in made if sheet is best[0])
         lots += chosen
         earlier[name] = sum(len(lot.plan.sections) for lot in chosen if lot in kept)
-        planned = {f"{strip}{_SPARE}": f"{letter}*" for lot in chosen for strip, letter in lot.letters.items()}
+        planned = {f"{strip}{SPARE}": f"{letter}*" for lot in chosen for strip, letter in lot.letters.items()}
         letters |= {strip.name: planned[strip.name] for strip in best[0].strips if strip.name in planned}
     return ClassCutting(Cutting(sheets, letters), tuple(lots), tuple(bought), earlier)
 
@@ -149,12 +149,13 @@ def _of_one(section: Section, own: Mapping[str, str]) -> Section:
 
 
 def _alike(garments: Mapping[int, Garment]) -> list[dict[int, Line]]:
-    """The lines of like material, by number, in the order of the spec."""
+    """The lines of like material, by number, in the order of the spec; where there are several, what they say of it counts."""
     kinds: dict[object, dict[int, Line]] = {}
     for number, garment in garments.items():
         for line in garment.shopping.lines:
-            amounts = line.material.amounts
-            kinds.setdefault((line.name, *((key, amounts[key]) for key in sorted(amounts))), {})[number] = line
+            amounts, told = line.material.amounts, line.material.material
+            words = (told.kind, told.fibre, told.about, told.colour, told.supplier, told.code, told.one_way)
+            kinds.setdefault((line.name, *words, *((key, amounts[key]) for key in sorted(amounts))), {})[number] = line
     apart: list[dict[int, Line]] = []
     for lines in kinds.values():
         apart += _by_bolt(lines, garments) if any(line.offers for line in lines.values()) else [lines]
@@ -252,7 +253,8 @@ def _sheet(
     to_plan = {number: strips for number, strips in to_plan.items() if strips}
     if to_plan:
         numbers = list(to_plan)
-        bolt = _on_the_table(plain, [strip for strips in to_plan.values() for strip in strips], room)
+        to_lay = tuple(strip for strips in to_plan.values() for strip in strips)
+        bolt = on_the_table(plain, to_lay, room.table_length or CLASSROOM_TABLE)
         each_lot = [
             _best(
                 {n: to_plan[n] for n in numbers[at : at + LOT]},
@@ -277,23 +279,15 @@ def _strips(number: int, sheet: Sheet) -> list[Strip]:
     return [replace(strip, name=marked(number, strip.name), wearer=str(number)) for strip in sheet.strips]
 
 
-def _on_the_table(bolt: Bolt, strips: Sequence[Strip], room: Workroom) -> Bolt:
-    """The bolt with no section longer than the table, or than what has to be cut in one length."""
-    table = room.table_length or CLASSROOM_TABLE
-    while not all(ways_to_lay(strip, replace(bolt, longest_section=table)) for strip in strips):
-        table *= 2  # a whole strip that is longer is drawn over the table along the same tapes
-    return replace(bolt, longest_section=table)
-
-
 def _spared(strip: Strip) -> Strip:
-    return replace(strip, name=f"{strip.name}{_SPARE}", wearer=None)
+    return replace(strip, name=f"{strip.name}{SPARE}", wearer=None)
 
 
 def _marked_spare(plan: CuttingPlan, stays: set[str]) -> CuttingPlan:
     """The plan with the pieces that nobody needs any more marked as such."""
 
     def name(strip: str) -> str:
-        return strip if strip in stays else f"{strip}{_SPARE}"
+        return strip if strip in stays else f"{strip}{SPARE}"
 
     return _renamed_in(plan, name, lambda strip, wearer: wearer if strip in stays else None)
 

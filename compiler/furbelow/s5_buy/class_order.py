@@ -10,7 +10,7 @@ from furbelow.garment.message import Part
 from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.workroom import Workroom
 from furbelow.s4_cut.cut import Cutting, Sheet
-from furbelow.s5_buy.class_cutting import ClassCutting, Garment
+from furbelow.s5_buy.class_cutting import ClassCutting, Garment, Lot
 from furbelow.s5_buy.offers import offered
 from furbelow.s5_buy.shop_units import in_steps
 from furbelow.s5_buy.shopping import Line, ShoppingList, Unit, each_once
@@ -32,6 +32,7 @@ class ClassOrder(NamedTuple):
     """`shopping` and `cutting` are for all garments; `solved` speaks of the order's materials.
 
     lists: of each number, with the joins of the shared cutting. The hours are those of all garments.
+    of_several: specs, so that no text of one stands for all.
     """
 
     garments: Mapping[int, Garment]
@@ -42,6 +43,8 @@ class ClassOrder(NamedTuple):
     shopping: ShoppingList
     bought: tuple[Bought, ...]
     earlier: Mapping[str, int]  # sections of each cloth that an earlier run planned
+    of_several: bool = False
+    lots: tuple[Lot, ...] = ()  # what was planned together, the first of each cloth first
 
     @property
     def cost(self) -> Fraction:
@@ -64,11 +67,13 @@ def class_order(
     solved: Solved,
     room: Workroom,
     lists: Mapping[int, ShoppingList] | None = None,
+    *,
+    of_several: bool = False,
 ) -> ClassOrder:
     """The order for all garments, under their numbers, cut as `shared` has it.
 
     solved: one of them, for the texts of the spec. lists: what each takes with the joins of the shared cutting; without
-    them as each alone.
+    them as each alone. of_several: garments of several specs, so that the use of a material can't be told for all.
     """
     lists = lists or {number: garment.shopping for number, garment in garments.items()}
     bought: list[Bought] = []
@@ -80,6 +85,8 @@ def class_order(
             continue
         joins = sum(garments[number].cutting.sheet(line.name).plan.joins for number, line in lines.items())
         bought.append(_beside(_cloth_line(material, shared.cutting.sheets[name], lines.values()), lines, joins))
+    if of_several:
+        bought = [each._replace(line=each.line._replace(placement=())) for each in bought]
     materials = {each.line.name: each.line.material for each in bought}
     return ClassOrder(
         garments,
@@ -90,6 +97,8 @@ def class_order(
         _list(lists.values(), tuple(each.line for each in bought)),
         tuple(bought),
         shared.earlier,
+        of_several,
+        shared.lots,
     )
 
 

@@ -46,6 +46,7 @@ class SetKind(StrEnum):
     PART = "the pages of a part of a class"
     SIZES = "the pages of a range of sizes"
     BOOKLET = "a booklet for all sizes"
+    ORDERS = "the pages of a table of orders"
 
 
 class _Listed(NamedTuple):

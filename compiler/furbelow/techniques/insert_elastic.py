@@ -195,7 +195,7 @@ class InsertElastic:
             *first,
             zigzag_set(done.sewn[0].stitch),
             *each("insert-elastic-sew", "insert-elastic-slip-back"),
-            Action("insert-elastic-stretch"),
+            Action("insert-elastic-stretch" if say.room.measures else "insert-elastic-stretch-over"),
         )
         values: Values = {
             "band": Pieces((casing.piece,)),

@@ -29,7 +29,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         help="prove a spec for every size, for one body, or for a whole class",
         epilog=_EPILOG,
     )
-    parser.add_argument("specs", metavar="SPEC", nargs="+", help="one or several; `-` is standard input")
+    parser.add_argument(
+        "specs", metavar="SPEC", nargs="+", help="one or several, or tables of orders; `-` is standard input"
+    )
     parser.add_argument("--format", choices=("text", "json", "sarif"), default="text", help="how faults are told")
     parser.add_argument("--strict", action="store_true", help="let a warning fail the check too")
     parser.set_defaults(verb=_check)
@@ -58,18 +60,24 @@ def _check(options: argparse.Namespace) -> int:
     else:
         reader.tell(found)
         for spec, each in checked.items():
-            if not has_errors(each.faults):
+            if not has_errors(each.faults) and each.proved == each.bodies:
                 print(f"{spec}: sound; proved for {each.proved} {'body' if each.proved == 1 else 'bodies'}")
             elif each.bodies > 1:
                 print(_refusals(spec, each))
-    failed = has_errors(found) or (options.strict and any(fault.severity is Severity.WARNING for fault in found))
+    failed = has_errors((*found, *reader.told)) or (
+        options.strict and any(fault.severity is Severity.WARNING for fault in found)
+    )
     return SPEC_AT_FAULT if failed else DONE
 
 
 def _checked(reader: Reader, options: argparse.Namespace, path: str) -> Checked:
-    from furbelow.order.checked import Checked, checked
+    from furbelow.order.checked import Checked, checked, checked_orders
+    from furbelow.order.read_order import is_table, unread_rows
     from furbelow.verbs.reading import asked
 
+    if is_table(path):
+        found = checked_orders(reader.orders(asked(argparse.Namespace(**{**vars(options), "spec": path}))))
+        return found._replace(bodies=found.bodies + len(unread_rows(reader.told, path)))
     spec, faults = reader.spec_and_faults(path)
     if spec is None:
         return Checked(faults, 0, 0, {})

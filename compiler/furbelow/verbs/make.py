@@ -23,6 +23,7 @@ _EPILOG = """\
 examples, after `furbelow start larkspur --from larkspur`:
   furbelow make larkspur.yaml --size M --out guide
   furbelow make larkspur.yaml --class class.yaml --out class --no-pdf
+  furbelow make orders.csv --out orders
 """
 
 
@@ -33,7 +34,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         help="write the guide for a size or a wearer, or all guides of a class with one order",
         epilog=_EPILOG,
     )
-    parser.add_argument("spec", metavar="SPEC", help="the file of the garment")
+    parser.add_argument(
+        "spec", metavar="SPEC", help="the file of the garment, or a table of orders with a column `spec` (a .csv file)"
+    )
     parser.add_argument(
         "--every-size", action="store_true", help="a guide for each size in the spec, and the size chart"
     )
@@ -43,6 +46,12 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     parser.add_argument("--out", metavar="DIR", required=True, help="the folder for the guide")
     parser.add_argument("--replace", action="store_true", help="write over files that were edited by hand")
     parser.add_argument("--no-pdf", action="store_true", help="leave the PDF files out")
+    parser.add_argument(
+        "--print", action="store_true", help="one PDF of all guides too, for a printer that prints on both sides"
+    )
+    parser.add_argument(
+        "--data", action="store_true", help="write the guides of a class as Markdown with drawings and as JSON too"
+    )
     parser.add_argument("--no-measures", action="store_true", help="leave the measures of bodies out of all pages")
     parser.add_argument(
         "--demonstration", action="store_true", help="write the plan for who shows the work too, beside one guide"
@@ -57,6 +66,9 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
         "--recut",
         action="store_true",
         help="plan the cutting of the class anew; without it what was planned stays, for it may be cut",
+    )
+    parser.add_argument(
+        "--apart", action="store_true", help="let everybody buy and cut alone, though the guides are made together"
     )
     parser.add_argument("--dismiss", action="store_true", help="take the guides of who has left out of the folder")
     parser.add_argument(
@@ -76,9 +88,15 @@ def _workers(text: str) -> int:
 
 
 def _make(options: argparse.Namespace) -> int:
+    from furbelow.order.read_order import is_table, unread_rows
+
     of_all = "--every-size" if options.every_size else "--booklet"
-    if (options.every_size or options.booklet) and (options.size is not None or options.wearer is not None):
-        print(f"furbelow: {of_all} goes with neither --size nor --wearer", file=sys.stderr)
+    one_body = options.size is not None or options.wearer is not None
+    if (options.every_size or options.booklet) and (one_body or is_table(options.spec)):
+        print(f"furbelow: {of_all} goes with a spec, and with neither --size nor --wearer", file=sys.stderr)
+        return WRONG_USE
+    if options.print and options.no_pdf:
+        print("furbelow: --print and --no-pdf can't both be meant", file=sys.stderr)
         return WRONG_USE
     if options.booklet and (found := _not_with_booklet(options)):
         print(f"furbelow: --booklet does not go with {found}", file=sys.stderr)
@@ -86,20 +104,22 @@ def _make(options: argparse.Namespace) -> int:
     if not options.out.strip():
         print("furbelow: --out names no folder; for this one write --out .", file=sys.stderr)
         return WRONG_USE
-    from furbelow.order.make_class import unread_rows
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader(options)
     orders = within_limits(options, reader.orders(asked(options), every=options.every_size or options.booklet))
     if options.reasons:
         orders = [order._replace(room=order.room._replace(reasons=True)) for order in orders]
+    if options.no_measures:
+        orders = [order._replace(room=order.room._replace(measures=False)) for order in orders]
     if not orders:
         print(f"furbelow: {options.spec} names no sizes; say for whom: --wearer FILE", file=sys.stderr)
         return WRONG_USE
     if options.booklet:
         return _make_booklet(options, reader, orders)
-    unread = unread_rows(reader.told, options.wearer)
-    if options.every_size or len(orders) > 1 or unread:
+    of_table = is_table(options.spec)
+    unread = unread_rows(reader.told, options.spec if of_table else options.wearer)
+    if options.every_size or len(orders) > 1 or unread or (of_table and not options.only):
         if options.demonstration:
             print("furbelow: --demonstration goes with one guide: give --size NAME or --only NAME", file=sys.stderr)
             return WRONG_USE
@@ -152,14 +172,16 @@ def _make_together(
 ) -> int:
     """The guides of a class or of every size."""
     from furbelow.order.crew import crew_of, hands
-    from furbelow.order.make_class import Together, make_class, make_range
+    from furbelow.order.make_class import Together, make_class, make_orders, make_range
     from furbelow.order.pupil import HowMade
+    from furbelow.order.read_order import is_table
     from furbelow.order.shelf import Shelf
     from furbelow.verbs.progress import Progress
 
     shelf = Shelf(Path(options.out), options.replace)
-    each = HowMade(with_pdf=not options.no_pdf, with_measures=not options.no_measures)
-    how = Together(each, options.recut, options.dismiss, bool(options.only))
+    with_data = options.data or options.every_size
+    each = HowMade(not options.no_pdf, not options.no_measures, with_data)
+    how = Together(each, options.recut, options.dismiss, bool(options.only), options.apart, options.print)
     progress = Progress(len(orders))
     crew: Crew
     if options.cluster is None:
@@ -174,6 +196,8 @@ def _make_together(
             return WRONG_USE
     if options.every_size:
         finished = make_range(orders, shelf, crew, how, progress.planned)
+    elif is_table(options.spec):
+        finished = make_orders(orders, Path(options.spec).stem, shelf, crew, unread, how, progress.planned)
     else:
         named = reader.class_name(options.wearer)
         finished = make_class(orders, named, shelf, crew, unread, how, progress.planned)

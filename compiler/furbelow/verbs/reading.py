@@ -9,7 +9,8 @@ from collections.abc import Iterable, Mapping
 from furbelow.diagnose.fault import Fault
 from furbelow.diagnose.report_json import render_json
 from furbelow.diagnose.report_text import render
-from furbelow.order.read_order import Asked, OrderReader
+from furbelow.order.order import Order
+from furbelow.order.read_order import Asked, OrderReader, is_table
 from furbelow.verbs.outlet import in_colour
 
 
@@ -20,6 +21,14 @@ class Reader(OrderReader):
         super().__init__()
         self._called = options.called
         options.told = self.told
+
+    def orders(self, asked: Asked, *, every: bool = False) -> list[Order]:
+        """Those of a spec for whom the call names; or where a table of orders stands in its place, those of its rows."""
+        if is_table(asked.spec):
+            from furbelow.order.order_table import table_orders
+
+            return table_orders(self, asked)
+        return super().orders(asked, every=every)
 
     def print_json(self, told: Mapping[str, object]) -> None:
         """The answer of the verb, with the faults that were told on the way."""

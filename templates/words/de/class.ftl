@@ -22,13 +22,16 @@ class-guide = Anleitung
     .unseen = für { $whose }
 class-pdf = PDF
     .unseen = für { $whose }
+# $number: der Datei, wo eine nicht alle Anleitungen fasst.
+class-print-file = Alle Anleitungen in einer Datei, für beidseitigen Druck ({ $number })
 class-missing-are = Hierfür ließ sich keine Anleitung machen. Die ausgegebene Meldung nennt die Zeile, die zu ändern ist.
 
 # Wessen Kursseite es ist, wo die Datei es nicht sagt.
 class-every-size = alle Größen
+class-orders = Aufträge
 class-of = ein Kurs von { $number }
 # Anstelle eines Namens, der sich nicht lesen ließ.
-class-line = Zeile { $line } der Kursdatei
+class-line = Zeile { $line } der Datei
 
 ## Die Größentabelle
 
@@ -70,7 +73,7 @@ class-cutting-file = Der Zuschnittplan für alle, mit Schritten
 class-cutting-print = Der Zuschnittplan zum Drucken
 # Überschrift der Seiten, die für alle zuschneiden, wo eine Anleitung sagt, für wen sie ist.
 class-cutting-for = Zuschnitt für { $whose }
-class-cutting-about = Alle Teile des Kurses von einem Ballen je Stoff. Jedes Teil trägt vor seinem Buchstaben die Nummer der Person, für die es ist: { $example } ist das erste Stück von Teil { $letter } für Nummer { $number }. Wer die Nummern sind, steht auf der Kursseite. Beim Zuschneiden die Teile jeder Nummer auf einen eigenen Stapel legen.
+class-cutting-about = Alle Teile von einem Ballen je Stoff. Jedes Teil trägt vor seinem Buchstaben die Nummer der Person, für die es ist: { $example } ist das erste Stück von Teil { $letter } für Nummer { $number }. Wer die Nummern sind, steht auf der Seite mit den Anleitungen. Beim Zuschneiden die Teile jeder Nummer auf einen eigenen Stapel legen.
 # $joins (Zahl)
 class-joins = { $joins ->
     [one] { $joins } Verbindungsnaht, über alle Stücke

@@ -97,3 +97,7 @@ insert-elastic-slip-back = Die Überlappung in den Tunnel zurückgleiten lassen.
 insert-elastic-stretch = Die Taille flach legen, Bruch auf Bruch. Von Hand dehnen, bis sie { $half-over } breit ist, also { $over } rundum, und zurückspringen lassen, dreimal. Nie weiter dehnen.
     .check = Die Weite ist rundum gleich verteilt.
     .remedy = Mit den Fingern auf dem Gummiband verschieben.
+# Wo eine Anleitung kein Körpermaß nennt.
+insert-elastic-stretch-over = Die Taille flach legen, Bruch auf Bruch. Von Hand so weit dehnen, wie die Hüften sind, über die sie geht, und zurückspringen lassen, dreimal. Nie weiter dehnen.
+    .check = Die Weite ist rundum gleich verteilt.
+    .remedy = Mit den Fingern auf dem Gummiband verschieben.

@@ -129,6 +129,9 @@ page-kind-head = { page-kind }.
 page-materials-are = Was zu kaufen ist, und wie viel davon wirklich gebraucht wird.
 page-material = Material
 page-buy = Kaufen
+# In der Anleitung eines Kurses, der gemeinsam einkauft.
+page-given = Nehmen
+page-given-are = Was ausgegeben wird und was auf dem Stapel liegt.
 page-cost = Kosten
 page-need = Bedarf
 page-need-amount = Bedarf { $amount }

@@ -14,7 +14,16 @@ teacher-pile = Der Stapel der Teile
 teacher-letter = Buchstabe
 teacher-work = Arbeit
 teacher-pupil = Person
-teacher-stops = Wo jede Person aufhört: nach diesem Buchstaben.
+teacher-each = Wer was tut. Wer diese Kursstunde versäumt, holt die eigene Zeile vor der nächsten nach.
+teacher-letters = Buchstaben
+teacher-stands = Stand danach
+# $first, $last: Buchstaben.
+teacher-range = { $one ->
+    [yes] { $first }
+   *[no] { $first } bis { $last }
+ }
+# $work (Liste): Buchstaben mit Titeln.
+teacher-new = Das hat noch niemand gemacht, also zuerst zeigen: { $work }.
 # $machines (Liste)
 teacher-machines = Bereitstellen, damit niemand wartet: { $machines }.
 # Nur in der Meldung darüber. $count (Zahl)
@@ -25,8 +34,6 @@ teacher-machine = { $set-up ->
     [attachment] { $count } x Nähmaschine mit dem Faltenlegefuß
    *[iron] { $count } x Bügeleisen mit Brett
  }
-# $first, $last: Buchstaben. $time: der ganzen Kursstunde.
-teacher-absent = Wer diese Kursstunde versäumt, holt { $first } bis { $last } vor der nächsten nach: etwa { $time }.
 
 ## Die Blätter
 
@@ -38,6 +45,24 @@ teacher-labels = Etiketten für die Stapel
 teacher-labels-are = Die Etiketten auseinanderschneiden und auf jeden Stapel eines legen. Jedes nennt, was darunter liegen muss.
 teacher-form = Maßblatt
 teacher-form-are = Über dem messen, was unter dem Kleidungsstück getragen wird. Das Maßband liegt flach an und wird nicht gezogen. Jedes Maß zweimal nehmen.
-teacher-practice = Übungsstücke
+teacher-practice = Fertigkeiten und Übungsstücke
+teacher-way = Arbeitsweise
 # $ways, $strips (Zahlen)
 teacher-practice-are = Jede der { $ways } Arbeitsweisen wird geübt, bevor sie am Kleidungsstück genäht wird: { $strips } Streifen von { $length } x { $depth } je Person und Arbeitsweise. Dafür { $bought } Stoff ({ $cloth }) mehr kaufen.
+# Von wem beim Zuschneiden nicht da war oder nicht mehr da ist.
+teacher-later = Später zugeschnitten
+teacher-later-are = Nach dem ersten Zuschnitt ist jemand gekommen, gegangen oder neu gemessen worden. Was zugeschnitten ist, bleibt; nur das hier Genannte wird neu zugeschnitten, aus den später geplanten Abschnitten.
+teacher-later-stays = Bleibt, wie es zugeschnitten ist:
+teacher-later-anew = Neu zuschneiden:
+teacher-later-spare = Nicht mehr gebraucht; das Etikett abnehmen:
+teacher-later-sewn = Neu nähen, soweit es genäht war:
+# $mark: Buchstabe mit Nummer. $count (Zahl)
+teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
+
+## Zettel
+
+handout-all = Zettel für die Kursstunden
+handout-for = Zettel für die Kursstunden, { $whose }
+handout-are = Die Zettel auseinanderschneiden und zu Beginn der Kursstunde austeilen. Die Buchstaben sind die der Anleitung. Ein versäumter Zettel wird vor der nächsten Kursstunde nachgeholt.
+# $stands: ein ganzer Satz.
+handout-stop = Nach { $letter } aufhören. Dann gilt: { $stands }

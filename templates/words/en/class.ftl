@@ -22,13 +22,16 @@ class-guide = Guide
     .unseen = for { $whose }
 class-pdf = PDF
     .unseen = for { $whose }
+# $number: of the file, where one can not hold all guides.
+class-print-file = All guides in one, to print on both sides ({ $number })
 class-missing-are = No guide could be made for these. The message that was printed names the line to mend.
 
 # Whose class page it is, where its file does not say.
 class-every-size = every size
+class-orders = Orders
 class-of = a class of { $number }
 # In the place of a name that could not be read.
-class-line = line { $line } of the class file
+class-line = line { $line } of the file
 
 ## The size chart
 
@@ -70,7 +73,7 @@ class-cutting-file = The cutting plan for all, with steps
 class-cutting-print = The cutting plan to print
 # Heads the pages that cut for all, where a guide says whom it is for.
 class-cutting-for = cutting for { $whose }
-class-cutting-about = All pieces of the class from one bolt of each cloth. Every piece bears the number of the person it is for before its letter: { $example } is copy 1 of piece { $letter } for number { $number }. The class page says who the numbers are. Lay the pieces of each number in a pile of their own as you cut them.
+class-cutting-about = All pieces from one bolt of each cloth. Every piece bears the number of the person it is for before its letter: { $example } is copy 1 of piece { $letter } for number { $number }. The page with the guides says who the numbers are. Lay the pieces of each number in a pile of their own as you cut them.
 # $joins (number)
 class-joins = { $joins ->
     [one] { $joins } join over all copies

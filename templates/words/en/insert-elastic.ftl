@@ -97,3 +97,7 @@ insert-elastic-slip-back = Let the lap slip back into the channel.
 insert-elastic-stretch = Lay the waist flat, fold to fold. Stretch it by hand until it is { $half-over } wide, which is { $over } round, and let it spring back, three times. Never stretch it further.
     .check = The fullness is the same all round.
     .remedy = Push it along the elastic with your fingers.
+# Where a guide tells no measure of a body.
+insert-elastic-stretch-over = Lay the waist flat, fold to fold. Stretch it by hand as wide as the hips that it goes over, and let it spring back, three times. Never stretch it further.
+    .check = The fullness is the same all round.
+    .remedy = Push it along the elastic with your fingers.

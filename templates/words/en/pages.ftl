@@ -129,6 +129,9 @@ page-kind-head = { page-kind }.
 page-materials-are = What to buy, and how much of it is really needed.
 page-material = Material
 page-buy = Buy
+# In the guide of a class, which buys together.
+page-given = Take
+page-given-are = What is given out to you, and what lies in your pile.
 page-cost = Cost
 page-need = Need
 page-need-amount = need { $amount }

@@ -14,7 +14,16 @@ teacher-pile = The pile of cut pieces
 teacher-letter = Letter
 teacher-work = Work
 teacher-pupil = Pupil
-teacher-stops = Where each stops: after this letter.
+teacher-each = Who does what. Who misses this lesson does her own row before the next one.
+teacher-letters = Letters
+teacher-stands = Where she stands then
+# $first, $last: letters.
+teacher-range = { $one ->
+    [yes] { $first }
+   *[no] { $first } to { $last }
+ }
+# $work (a list): letters with their titles.
+teacher-new = Nobody has done this yet, so show it first: { $work }.
 # $machines (a list)
 teacher-machines = Have ready, so that nobody waits: { $machines }.
 # Said only inside the message above. $count (number)
@@ -25,8 +34,6 @@ teacher-machine = { $set-up ->
     [attachment] { $count } x sewing machine with the pleating attachment
    *[iron] { $count } x iron with its board
  }
-# $first, $last: letters. $time: of the whole lesson.
-teacher-absent = Who misses this lesson catches up { $first } to { $last } before the next one: about { $time }.
 
 ## The sheets
 
@@ -38,6 +45,24 @@ teacher-labels = Labels for the piles
 teacher-labels-are = Cut the labels apart and lay one on each pile. Each tells what has to lie under it.
 teacher-form = Measuring form
 teacher-form-are = Measure over what is worn under the garment. The tape lies flat and is not pulled. Take each measure twice.
-teacher-practice = Practice pieces
+teacher-practice = Skills and practice pieces
+teacher-way = Way of working
 # $ways, $strips (numbers)
 teacher-practice-are = Each of the { $ways } ways of working is tried out before it is sewn on the garment: { $strips } strips of { $length } x { $depth } for each pupil and each way. Buy { $bought } more of the { $cloth } for them.
+# Of who was not there when all was cut, or is not any more.
+teacher-later = Cut later
+teacher-later-are = Somebody came, left or was measured again after the first cutting. What lies cut stays as it is; only what is named here is cut anew, from the sections that were planned later.
+teacher-later-stays = Stays as it is cut:
+teacher-later-anew = Cut anew:
+teacher-later-spare = No longer needed; take the tag off:
+teacher-later-sewn = Sew anew, as far as it was sewn:
+# $mark: a letter with its number. $count (number)
+teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
+
+## Slips
+
+handout-all = Slips for the lessons
+handout-for = slips for the lessons, { $whose }
+handout-are = Cut the slips apart and hand each one out when its lesson begins. The letters are those of the guide. A slip that was missed is done before the next lesson.
+# $stands: a whole sentence.
+handout-stop = Stop after { $letter }. Then: { $stands }

@@ -22,13 +22,16 @@ class-guide = Guía
     .unseen = para { $whose }
 class-pdf = PDF
     .unseen = para { $whose }
+# $number: del archivo, cuando uno no puede con todas las guías.
+class-print-file = Todas las guías en un archivo, para imprimir a doble cara ({ $number })
 class-missing-are = De estas no se ha podido hacer ninguna guía. El mensaje que se mostró nombra la línea que hay que corregir.
 
 # De quién es la página, donde su archivo no lo dice.
 class-every-size = todas las tallas
+class-orders = Pedidos
 class-of = una clase de { $number }
 # En el lugar de un nombre que no se ha podido leer.
-class-line = línea { $line } del archivo de la clase
+class-line = línea { $line } del archivo
 
 ## La tabla de tallas
 
@@ -70,7 +73,7 @@ class-cutting-file = El plano de corte para todos, con sus pasos
 class-cutting-print = El plano de corte para imprimir
 # Encabeza las páginas que cortan para todos, donde una guía dice para quién es.
 class-cutting-for = corte para { $whose }
-class-cutting-about = Todas las piezas de la clase, de un solo rollo de cada tela. Cada pieza lleva delante de su letra el número de la persona a la que va destinada: { $example } es el ejemplar 1 de la pieza { $letter } para el número { $number }. La página de la clase dice de quién es cada número. Al cortarlas, pon en un montón aparte las piezas de cada número.
+class-cutting-about = Todas las piezas, de un solo rollo de cada tela. Cada pieza lleva delante de su letra el número de la persona a la que va destinada: { $example } es el ejemplar 1 de la pieza { $letter } para el número { $number }. La página con las guías dice de quién es cada número. Al cortarlas, pon en un montón aparte las piezas de cada número.
 # $joins (número)
 class-joins = { $joins ->
     [one] { $joins } unión entre todos los ejemplares

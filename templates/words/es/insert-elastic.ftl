@@ -97,3 +97,7 @@ insert-elastic-slip-back = Deja que el solape vuelva a meterse en la jareta.
 insert-elastic-stretch = Extiende la cintura, doblez con doblez. Estírala con las manos hasta que mida { $half-over } de ancho, que son { $over } de contorno, y deja que vuelva, tres veces. No la estires nunca más que eso.
     .check = El vuelo es igual todo alrededor.
     .remedy = Córrelo por la goma con los dedos.
+# Cuando una guía no dice ninguna medida del cuerpo.
+insert-elastic-stretch-over = Extiende la cintura, doblez con doblez. Estírala con las manos tanto como las caderas por las que pasa, y deja que vuelva, tres veces. No la estires nunca más que eso.
+    .check = El vuelo es igual todo alrededor.
+    .remedy = Córrelo por la goma con los dedos.

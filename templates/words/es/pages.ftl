@@ -129,6 +129,9 @@ page-kind-head = { page-kind }.
 page-materials-are = Qué comprar y cuánto hace falta de verdad.
 page-material = Material
 page-buy = Comprar
+# En la guía de una clase, que compra junta.
+page-given = Toma
+page-given-are = Lo que se te entrega y lo que hay en tu montón.
 page-cost = Coste
 page-need = Necesario
 page-need-amount = hacen falta { $amount }

@@ -14,7 +14,16 @@ teacher-pile = El montón de piezas cortadas
 teacher-letter = Letra
 teacher-work = Trabajo
 teacher-pupil = Persona
-teacher-stops = Dónde para cada persona: después de esta letra.
+teacher-each = Quién hace qué. Quien falta a esta sesión hace su propia fila antes de la siguiente.
+teacher-letters = Letras
+teacher-stands = Cómo queda la labor
+# $first, $last: letras.
+teacher-range = { $one ->
+    [yes] { $first }
+   *[no] de { $first } a { $last }
+ }
+# $work (una lista): letras con sus títulos.
+teacher-new = Nadie lo ha hecho todavía, así que muéstralo primero: { $work }.
 # $machines (una lista)
 teacher-machines = Ten a punto, para que nadie espere: { $machines }.
 # Se dice solo dentro del mensaje de arriba. $count (número)
@@ -25,8 +34,6 @@ teacher-machine = { $set-up ->
     [attachment] { $count } x máquina de coser con el plisador
    *[iron] { $count } x plancha con su tabla
  }
-# $first, $last: letras. $time: de toda la sesión.
-teacher-absent = Quien falta a esta sesión recupera de { $first } a { $last } antes de la siguiente: unos { $time }.
 
 ## Las hojas
 
@@ -38,6 +45,24 @@ teacher-labels = Etiquetas para los montones
 teacher-labels-are = Recorta las etiquetas y pon una en cada montón. Cada una dice lo que tiene que haber debajo.
 teacher-form = Hoja de medidas
 teacher-form-are = Mide por encima de lo que se lleva debajo de la prenda. La cinta va plana y sin tirar. Toma cada medida dos veces.
-teacher-practice = Piezas de práctica
+teacher-practice = Técnicas y piezas de práctica
+teacher-way = Forma de trabajar
 # $ways, $strips (números)
 teacher-practice-are = Cada una de las { $ways } formas de trabajar se prueba antes de coserla en la prenda: { $strips } tiras de { $length } x { $depth } por persona y por forma. Compra para ello { $bought } más de la tela ({ $cloth }).
+# De quien no estaba cuando se cortó, o ya no está.
+teacher-later = Cortado más tarde
+teacher-later-are = Alguien llegó, se fue o se midió de nuevo después del primer corte. Lo que está cortado se queda como está; solo lo que se nombra aquí se corta de nuevo, de las secciones planeadas más tarde.
+teacher-later-stays = Se queda como está cortado:
+teacher-later-anew = Córtalo de nuevo:
+teacher-later-spare = Ya no hace falta; quítale la etiqueta:
+teacher-later-sewn = Cóselo de nuevo, si ya estaba cosido:
+# $mark: una letra con su número. $count (número)
+teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
+
+## Fichas
+
+handout-all = Fichas de las sesiones
+handout-for = fichas de las sesiones, { $whose }
+handout-are = Recorta las fichas y reparte cada una al empezar su sesión. Las letras son las de la guía. Una ficha perdida se recupera antes de la sesión siguiente.
+# $stands: una frase entera.
+handout-stop = Para después de { $letter }. Entonces: { $stands }

@@ -22,13 +22,16 @@ class-guide = Guide
     .unseen = pour { $whose }
 class-pdf = PDF
     .unseen = pour { $whose }
+# $number : du fichier, quand un seul ne peut tenir tous les guides.
+class-print-file = Tous les guides en un fichier, pour imprimer recto verso ({ $number })
 class-missing-are = Aucun guide n’a pu être fait pour ceux-ci. Le message affiché nomme la ligne à corriger.
 
 # À qui est la page, là où son fichier ne le dit pas.
 class-every-size = toutes les tailles
+class-orders = Commandes
 class-of = une classe de { $number }
 # À la place d’un nom qui n’a pas pu être lu.
-class-line = ligne { $line } du fichier de la classe
+class-line = ligne { $line } du fichier
 
 ## Le tableau des tailles
 
@@ -70,7 +73,7 @@ class-cutting-file = Le plan de coupe pour tous, avec ses étapes
 class-cutting-print = Le plan de coupe à imprimer
 # En tête des pages de coupe pour tous, là où un guide dit pour qui il est.
 class-cutting-for = coupe pour { $whose }
-class-cutting-about = Toutes les pièces de la classe dans un seul rouleau de chaque tissu. Chaque pièce porte devant sa lettre le numéro de la personne à qui elle est destinée : { $example } est l’exemplaire 1 de la pièce { $letter } pour le numéro { $number }. La page de la classe dit à qui sont les numéros. À mesure de la coupe, faire une pile pour les pièces de chaque numéro.
+class-cutting-about = Toutes les pièces dans un seul rouleau de chaque tissu. Chaque pièce porte devant sa lettre le numéro de la personne à qui elle est destinée : { $example } est l’exemplaire 1 de la pièce { $letter } pour le numéro { $number }. La page des guides dit à qui sont les numéros. À mesure de la coupe, faire une pile pour les pièces de chaque numéro.
 # $joins (nombre)
 class-joins = { $joins ->
     [one] { $joins } raccord sur tous les exemplaires

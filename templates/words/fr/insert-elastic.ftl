@@ -97,3 +97,7 @@ insert-elastic-slip-back = Laisser le recouvrement rentrer dans la coulisse.
 insert-elastic-stretch = Poser la taille à plat, pli sur pli. L’étirer à la main jusqu’à { $half-over } de largeur, soit { $over } de tour, et la laisser revenir, trois fois. Ne jamais l’étirer davantage.
     .check = L’ampleur est la même tout autour.
     .remedy = La faire glisser le long de l’élastique avec les doigts.
+# Quand un guide ne dit aucune mesure du corps.
+insert-elastic-stretch-over = Poser la taille à plat, pli sur pli. L’étirer à la main aussi large que les hanches sur lesquelles elle passe, et la laisser revenir, trois fois. Ne jamais l’étirer davantage.
+    .check = L’ampleur est la même tout autour.
+    .remedy = La faire glisser le long de l’élastique avec les doigts.

@@ -129,6 +129,9 @@ page-kind-head = { page-kind }.
 page-materials-are = Ce qu’il faut acheter, et combien sert vraiment.
 page-material = Matériau
 page-buy = Acheter
+# Dans le guide d’une classe, qui achète ensemble.
+page-given = À prendre
+page-given-are = Ce qui est remis à chaque personne, et ce qui se trouve dans sa pile.
 page-cost = Coût
 page-need = Besoin
 page-need-amount = besoin : { $amount }

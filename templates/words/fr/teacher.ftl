@@ -14,7 +14,16 @@ teacher-pile = La pile de pièces coupées
 teacher-letter = Lettre
 teacher-work = Travail
 teacher-pupil = Personne
-teacher-stops = Où chaque personne s’arrête : après cette lettre.
+teacher-each = Qui fait quoi. Qui manque cette séance fait sa propre ligne avant la suivante.
+teacher-letters = Lettres
+teacher-stands = Où en est l’ouvrage ensuite
+# $first, $last : des lettres.
+teacher-range = { $one ->
+    [yes] { $first }
+   *[no] de { $first } à { $last }
+ }
+# $work (une liste) : des lettres avec leurs titres.
+teacher-new = Personne ne l’a encore fait, donc le montrer d’abord : { $work }.
 # $machines (une liste)
 teacher-machines = À tenir prêt, pour que personne n’attende : { $machines }.
 # Dite seulement dans le message ci-dessus. $count (nombre)
@@ -25,8 +34,6 @@ teacher-machine = { $set-up ->
     [attachment] { $count } x machine à coudre avec le plisseur
    *[iron] { $count } x fer avec sa planche
  }
-# $first, $last : lettres. $time : de toute la séance.
-teacher-absent = Qui manque cette séance rattrape de { $first } à { $last } avant la suivante : environ { $time }.
 
 ## Les feuilles
 
@@ -38,6 +45,24 @@ teacher-labels = Étiquettes pour les piles
 teacher-labels-are = Découper les étiquettes et en poser une sur chaque pile. Chacune dit ce qui doit se trouver dessous.
 teacher-form = Fiche de mesures
 teacher-form-are = Mesurer par-dessus ce qui est porté sous le vêtement. Le mètre ruban est à plat, sans tirer. Prendre chaque mesure deux fois.
-teacher-practice = Pièces d’essai
+teacher-practice = Savoir-faire et pièces d’essai
+teacher-way = Façon de travailler
 # $ways, $strips (nombres)
 teacher-practice-are = Chacune des { $ways } façons de travailler est essayée avant d’être cousue sur le vêtement : { $strips } bandes de { $length } x { $depth } par personne et par façon. Acheter pour cela { $bought } de plus du tissu ({ $cloth }).
+# De qui n’était pas là à la coupe, ou n’y est plus.
+teacher-later = Coupé plus tard
+teacher-later-are = Quelqu’un est arrivé, parti ou a été mesuré de nouveau après la première coupe. Ce qui est coupé reste ; seul ce qui est nommé ici se coupe à nouveau, dans les sections prévues plus tard.
+teacher-later-stays = Reste comme il est coupé :
+teacher-later-anew = À couper à nouveau :
+teacher-later-spare = Plus nécessaire ; ôter l’étiquette :
+teacher-later-sewn = À coudre à nouveau, si c’était déjà cousu :
+# $mark : une lettre avec son numéro. $count (nombre)
+teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
+
+## Billets
+
+handout-all = Billets des séances
+handout-for = billets des séances, { $whose }
+handout-are = Découper les billets et remettre chacun au début de sa séance. Les lettres sont celles du guide. Un billet manqué se rattrape avant la séance suivante.
+# $stands : une phrase entière.
+handout-stop = S’arrêter après { $letter }. Alors : { $stands }

@@ -92,7 +92,7 @@ def test_no_english_is_left_on_the_pages_of_a_class_and_of_every_size(tmp_path: 
     roster = tmp_path / "class.csv"
     heading = "wearer;waist_girth (cm);hip_girth (cm);waist_height (cm);knee_height (cm)\n"
     roster.write_text(heading + "7;68;96;104;47\n9;84;109;104;47\n", encoding="utf-8")
-    assert _left(_made(tmp_path, spec, ROOMS["theatre"], "--class", str(roster), "--no-pdf")) == {}
+    assert _left(_made(tmp_path, spec, ROOMS["theatre"], "--class", str(roster), "--no-pdf", "--data")) == {}
 
 
 _REPORTS = [

@@ -109,6 +109,7 @@ def compose(
         terms=tuple(terms(run.performed, words)),
         afterwards=tuple(afterwards(run, worked, words)),
         paper=run.room.paper,
+        given_out=bool(pile),
         with_reasons=run.room.reasons,
         imprint=tuple(imprint_of(solved.spec.imprint, words)),
         cover=_cover(solved.spec.cover),

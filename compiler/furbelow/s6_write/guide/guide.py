@@ -245,6 +245,7 @@ class Guide:
     terms: tuple[Term, ...] = ()  # words of the craft that the guide uses
     afterwards: tuple[Term, ...] = ()  # washing, storing, the label
     paper: Paper = "A4"
+    given_out: bool = False  # nothing is bought by the reader: a class has bought together
     with_reasons: bool = False  # whether paper has the reasons and proofs as an appendix
     imprint: tuple[
         Fact, ...

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from typing import NamedTuple
 
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import OwnInstructions, Performed, SetUp
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.hours import LAST_LOOK, in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.guide.guide import Guide
@@ -17,7 +18,10 @@ from furbelow.techniques import technique_of
 
 
 class Worked(NamedTuple):
-    """One operation. technique: the word of the language for it; empty for what is no step of the spec."""
+    """One operation. technique: the word of the language for it; empty for what is no step of the spec.
+
+    aim: what is true afterwards. pieces: that it is done on, by their names.
+    """
 
     letter: str
     title: str
@@ -25,26 +29,31 @@ class Worked(NamedTuple):
     set_up: SetUp
     safe: bool
     technique: str = ""
+    aim: str = ""
+    pieces: tuple[str, ...] = ()
 
 
 def worked_of(
-    rehearsal: Rehearsal, shopping: ShoppingList, guide: Guide, letters: Mapping[str, str]
+    rehearsal: Rehearsal, shopping: ShoppingList, guide: Guide, cutting: Cutting, number: int
 ) -> Iterator[Worked]:
     """All the work of the guide in its order: the pile, the steps, the last look.
 
-    letters: of the pieces, without the number of one pupil, for the titles are said to everybody.
+    cutting: her share, whose letters bear her number; the titles are said to everybody, and leave it out.
     """
-    words = Words(guide.language, Phrasing(rehearsal.solved, rehearsal.run.room), letters)
+    letters = {piece: letter.removeprefix(str(number)) for piece, letter in cutting.letters.items()}
+    say = Phrasing(rehearsal.solved, rehearsal.run.room, cutting.joins, cutting.lengths)
+    words = Words(guide.language, say, letters)
     steps = {operation.key: operation for operation in guide.operations}
     for first in guide.cut:
-        yield Worked(first.letter, first.title, in_fives(shopping.cutting_minutes), SetUp.TABLE, True)
+        look = in_fives(shopping.cutting_minutes)
+        yield Worked(first.letter, first.title, look, SetUp.TABLE, True, aim=first.aim)
     for done, minutes, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal), strict=True):
         if operation := steps.get(f"step-{done.step.written.index + 1}"):
             title = _title(done, words) or operation.title
             told = (operation.letter, title, in_fives(minutes))
-            yield Worked(*told, done.setup, safe, done.step.written.technique)
+            yield Worked(*told, done.setup, safe, done.step.written.technique, operation.aim, done.touches)
     last = guide.operations[-1]
-    yield Worked(last.letter, last.title, LAST_LOOK, SetUp.NOTHING, True)
+    yield Worked(last.letter, last.title, LAST_LOOK, SetUp.NOTHING, True, aim=last.aim)
 
 
 def _title(done: Performed, words: Words) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from furbelow.garment.message import Length
+from furbelow.garment.message import Length, Supply
 from furbelow.garment.spec import SupplyKind
 from furbelow.s5_buy.class_cutting import marked
 from furbelow.s5_buy.class_order import ClassOrder
@@ -13,7 +13,7 @@ from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.guide import Caution, CutLine, Guide
 from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
-from furbelow.s6_write.pages.class_page import content_key
+from furbelow.s6_write.pages.class_page import content_key, title_of
 from furbelow.s6_write.words.words import Words
 
 
@@ -23,7 +23,7 @@ def class_cutting(order: ClassOrder, whose: str, cautions: tuple[Caution, ...], 
     shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
     letters = letters_of(tuple(cloths), ())[0]
     guide = Guide(
-        title=order.solved.spec.title,
+        title=title_of(order, words),
         wearer=words.text("class-cutting-for", {"whose": whose}),
         about=_about(order, words),
         facts=(),
@@ -61,6 +61,7 @@ def _about(order: ClassOrder, words: Words) -> str:
 
 def _cut_lines(order: ClassOrder, words: Words) -> tuple[CutLine, ...]:
     joins = order.cutting.joins
+    cloths = {strip.name: cloth for cloth, sheets in order.cutting.sheets.items() for strip in sheets[0].strips}
     lines = []
     for number, garment in order.garments.items():
         for name, line in zip(garment.pieces, cut_lines(garment.pieces, garment.cutting, words), strict=True):
@@ -68,5 +69,6 @@ def _cut_lines(order: ClassOrder, words: Words) -> tuple[CutLine, ...]:
             note = words.text("class-joins", {"joins": joined}) if joined else words.text("class-whole")
             # Without its reasons: they stand on measures of the body, and this page is for all to see.
             letter = order.cutting.letters[marked(number, name)]
-            lines.append(replace(line, letter=letter, note=note, why=()))
+            cloth = words.said(Supply(cloths[marked(number, name)]))
+            lines.append(replace(line, letter=letter, cloth=cloth, note=note, why=()))
     return tuple(lines)

@@ -11,7 +11,7 @@ from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.guide import Caution
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
 from furbelow.s6_write.pages.class_cutting import class_cutting
-from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_html, sums
+from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_html, sums, title_of
 from furbelow.s6_write.pages.markdown_page import escaped
 from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.pages.page import html
@@ -43,7 +43,7 @@ def class_files(page: ClassPage, order: ClassOrder, cautions: tuple[Caution, ...
 def _shopping(order: ClassOrder, whose: str, words: Words) -> str:
     words.read("shopping")
     of_all = words.text("shopping-class", {"whose": whose, "garments": len(order.garments)})
-    told = [shopping_markdown(order.shopping, order.solved.spec.title, of_all, words)]
+    told = [shopping_markdown(order.shopping, title_of(order, words), of_all, words)]
     heads = (words.text(head) for head in ("class-material", "class-together", "class-alone"))
     told.append(f"## {words.text('shopping-together')}\n\n| {' | '.join(heads)} |\n|---|---|---|")
     for line in bought_lines(order, words):

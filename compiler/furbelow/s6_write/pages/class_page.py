@@ -30,12 +30,16 @@ from furbelow.s6_write.words.words import Words
 
 @dataclass(frozen=True)
 class Made:
-    """A guide that was written: its number and whose it is, its folder beside the page and the files in it."""
+    """A guide that was written: its number and whose it is, its folder beside the page and the files in it.
+
+    under: what stands under the name: of an order its garment and its notes.
+    """
 
     number: int
     whose: str
     folder: str
     files: tuple[str, ...]
+    under: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -54,6 +58,7 @@ class GuideLine:
     pdf: str  # empty without one
     cloth: str
     time: str
+    under: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -81,6 +86,7 @@ class ClassPage:
     sums: tuple[str, ...]  # what all costs, a head, and what is saved
     cutting: tuple[tuple[str, str], ...]  # (words, file) of the pages that cut for all; empty without cloth
     files: tuple[tuple[str, str], ...]
+    prints: tuple[tuple[str, str], ...] = ()  # of all guides in one
     language: str = "en"
 
 
@@ -101,19 +107,21 @@ def class_page(
     words: Words,
     *,
     with_pdf: bool = True,
+    prints: Sequence[str] = (),
 ) -> ClassPage:
     """The page for the guides that were made, in the order of the class.
 
     sizes: what the guides are for, by the names of the sizes; none for wearers, whose measures stay out.
+    prints: the names of the files that have all guides in one.
     """
     spec = order.solved.spec
     cutting = [(words.text("class-cutting-file"), "class-cutting.html")]
     if with_pdf:
         cutting.append((words.text("class-cutting-print"), "class-cutting.pdf"))
     return ClassPage(
-        title=spec.title,
+        title=title_of(order, words),
         whose=whose,
-        about=spec.about,
+        about="" if order.of_several else spec.about,
         guides=tuple(_guide_line(order, each, words) for each in made),
         missing=tuple(missing),
         charts=size_chart(list(sizes.values()), list(sizes)) if sizes else (),
@@ -126,6 +134,7 @@ def class_page(
             (words.text("class-shopping-file"), "shopping.md"),
             (words.text("class-materials-file"), "materials.csv"),
         ),
+        prints=tuple((words.text("class-print-file", {"number": at}), name) for at, name in enumerate(prints, 1)),
         language=words.language,
     )
 
@@ -197,4 +206,10 @@ def _guide_line(order: ClassOrder, made: Made, words: Words) -> GuideLine:
         pdf=f"{made.folder}/{PDF}" if PDF in made.files else "",
         cloth=words.said(Length(cloth, "buy")),
         time=words.said(duration(order.lists[made.number].planned_minutes)),
+        under=made.under,
     )
+
+
+def title_of(order: ClassOrder, words: Words) -> str:
+    """What pages for all are headed with: the garment, where it is one for all."""
+    return words.text("class-orders") if order.of_several else order.solved.spec.title

@@ -21,6 +21,7 @@ from furbelow.s6_write.words.words import Words
 
 Format = Callable[[Guide, Messages, OwnFont | None], bytes]
 PDF = "guide.pdf"
+READ = ("guide.html", PDF)  # by people; the others are for programs, and for who sets the guide anew
 
 
 def _pdf(guide: Guide, words: Messages, font: OwnFont | None) -> bytes:
@@ -40,19 +41,29 @@ FORMATS: Mapping[str, Format] = {
 
 
 def files_of(
-    guide: Guide, rehearsal: Rehearsal, cutting: Cutting, shopping: ShoppingList, *, with_pdf: bool = True
+    guide: Guide,
+    rehearsal: Rehearsal,
+    cutting: Cutting,
+    shopping: ShoppingList,
+    *,
+    with_pdf: bool = True,
+    with_data: bool = True,
 ) -> Mapping[str, bytes]:
-    """The guide as pages for screen, print and programs, and the bill of materials."""
+    """The guide as pages for screen, print and programs, and the bill of materials. with_pdf, with_data: as in `guide_files`."""
     room = rehearsal.run.room
     words = Words(guide.language, Phrasing(rehearsal.solved, room, cutting.joins))
-    files = dict(guide_files(guide, words, own_font(room.font), with_pdf=with_pdf))
+    files = dict(guide_files(guide, words, own_font(room.font), with_pdf=with_pdf, with_data=with_data))
     files["shopping.md"] = shopping_markdown(shopping, guide.title, guide.wearer, words).encode("utf-8")
     files["materials.csv"] = materials_table(material_rows(shopping, guide.wearer, words), words)
     return files
 
 
-def guide_files(guide: Guide, words: Messages, font: OwnFont | None, *, with_pdf: bool = True) -> Mapping[str, bytes]:
-    """The pages of a guide alone, and the figures that they link to."""
-    asked = {name: write for name, write in FORMATS.items() if with_pdf or name != PDF}
+def guide_files(
+    guide: Guide, words: Messages, font: OwnFont | None, *, with_pdf: bool = True, with_data: bool = True
+) -> Mapping[str, bytes]:
+    """The pages of a guide alone, and the figures that they link to. with_data: with more than what people read."""
+    asked = {
+        name: write for name, write in FORMATS.items() if (with_pdf or name != PDF) and (with_data or name in READ)
+    }
     pages = {name: write(guide, words, font) for name, write in asked.items()}
-    return pages | figure_files(guide)
+    return pages | figure_files(guide) if with_data else pages

@@ -111,7 +111,8 @@ def rendered(
             style_hash=_source_hash(style),
             script=Markup(script),
             script_hash=_source_hash(script),
-            **values,
+            # A page that is nobody's work says neither.
+            **{"author": "", "terms_of_use": "", **values},
         )
     )
 

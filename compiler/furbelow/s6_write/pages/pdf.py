@@ -85,6 +85,7 @@ _FIXED = (
     "page-length",
     "page-material",
     "page-buy",
+    "page-given",
     "page-cost",
     "page-cut-sizes-are",
     "page-letter",

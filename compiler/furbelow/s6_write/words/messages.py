@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from functools import cache
+from contextlib import suppress
+from functools import cache, lru_cache
 from typing import Any, NamedTuple
 
 from babel import Locale
@@ -15,6 +16,7 @@ from fluent.runtime.types import FluentInt, FluentNone, FluentType
 from furbelow.garment.message import Joined, Money, Number, One, Own, Part, Things, Value, Values
 from furbelow.measure.measure_text import show_decimal, show_fixed
 from furbelow.s6_write.words.own_words import read_own
+from furbelow.s6_write.words.plain_patterns import PlainPatterns
 from furbelow.s6_write.words.read_words import WordsFault, laid_over, shipped
 
 # CLDR's plain English list has a comma before "and", the British one has none.
@@ -75,7 +77,7 @@ class Messages:
         self._own = {name: each.message for name, each in (mine or {}).items()}
         self.locale = Locale.parse(language.replace("-", "_"))
         self._point = self.locale.number_symbols["latn"]["decimal"]
-        self.bundle, self._read = _bundle(language) if own else _shared(language)
+        self.bundle, self._plain, self._read = _bundle(language) if own else _shared(language)
         self.read("common")
 
     def read(self, *files: str) -> None:
@@ -154,14 +156,15 @@ class Messages:
         if pattern is None:
             raise WordsFault(f"`{name}` has no sentence in {self.language}")
         given = {key: self._given(value) for key, value in values.items()}
+        with suppress(Exception):  # the library then tells what is wrong
+            return _one_paragraph(self._plain.said(pattern, given))
         try:
             text, errors = self.bundle.format_pattern(pattern, given)
         except (TypeError, RecursionError) as wrong:  # what the library neither catches nor lists
             raise WordsFault(f"`{name}` in {self.language}: {wrong}") from wrong
         if errors:
             raise WordsFault(f"`{name}` in {self.language}: {'; '.join(map(str, errors))}") from errors[0]
-        # A message that is broken into lines in its file is one paragraph.
-        return _LINE_END.sub(" ", str(text))
+        return _one_paragraph(str(text))
 
     def _given(self, value: Value | str) -> Any:
         if isinstance(value, One):
@@ -200,10 +203,16 @@ class _Bundle(FluentBundle):
             return "", [*errors, wrong]
 
 
-def _bundle(language: str) -> tuple[FluentBundle, set[str]]:
+def _one_paragraph(text: str) -> str:
+    """A message that is broken into lines in its file."""
+    return _LINE_END.sub(" ", text) if "\n" in text else text
+
+
+def _bundle(language: str) -> tuple[FluentBundle, PlainPatterns, set[str]]:
     """The messages of a language that were asked for so far, and the files that they are from."""
     functions: dict[str, Any] = {"COUNT": _count, "PIECE": _piece, "EDGE": _edge}
-    return _Bundle([language], functions=functions, use_isolating=False), set()
+    bundle = _Bundle([language], functions=functions, use_isolating=False)
+    return bundle, PlainPatterns(Locale.parse(language.replace("-", "_")), functions, bundle), set()
 
 
 # Shared by all guides of a class, for what a message says hangs on its values alone.
@@ -228,6 +237,7 @@ def _edge(given: object, **how: str) -> str:
     return _words_of(given).edge(given, **how)
 
 
+@lru_cache(maxsize=4096)
 def whole(number: int) -> FluentInt:
     """A plain int may select, but not stand in a message; 1500 pins are written without a mark between."""
     return FluentInt(number, useGrouping=False)
