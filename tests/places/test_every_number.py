@@ -38,6 +38,8 @@ COUNTS: dict[tuple[str, str], Callable[[dict[str, str]], bool]] = {
     ("bound edge", "overlap"): lambda args: "edge" in args,
     ("bagged lining", "gap"): lambda args: args.get("leave open") != "top",
     ("dye", "length"): lambda args: False,
+    ("fastening", "button"): lambda args: args.get("by", "").startswith("button") and "with" not in args,
+    ("adjustable elastic", "button"): lambda args: "with" not in args,
 }
 ONLY_WRITTEN = {"open", "open at hem", "gap below top"}
 _sound: dict[str, tuple[dict[str, Any], Outcome]] = {}

@@ -50,7 +50,7 @@ from furbelow.techniques.shared.cautions import (
     TIGHT_ELASTIC,
 )
 from furbelow.techniques.shared.elastics import does_not_go_in
-from furbelow.techniques.shared.laying import filled
+from furbelow.techniques.shared.laying import button_window, filled
 from furbelow.techniques.shared.zigzag import zigzag_set
 
 FAST = Fraction(20)  # of the end that is sewn fast, folded under by half
@@ -61,11 +61,13 @@ SLOTS = Fraction(25)  # about, from one buttonhole of the elastic to the next as
 
 
 class Buttoned(NamedTuple):
-    """Elastic in its casing, in mm: cut length, round at the first wearing and let out all the way, and the casing before."""
+    """Elastic in its casing, in mm: cut length, round at the first wearing and let out all the way, how wide its button is, and
+    the casing before."""
 
     cut: Fraction
     first: Fraction
     out: Fraction
+    button: Fraction
     casing: Casing
 
 
@@ -88,9 +90,10 @@ class AdjustableElastic:
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         written, out = done.step.written, done.step.mm("let out")
         facts, name = facts_of(done, Buttoned), edge_of(written, "into")
-        windows = (
-            Window("let out", "a reserve", out, least=USUAL_OUT, sewable_least=LEAST_OUT, why="the next buttonhole"),
+        reserve = Window(
+            "let out", "a reserve", out, least=USUAL_OUT, sewable_least=LEAST_OUT, why="the next buttonhole"
         )
+        windows = (reserve, button_window(facts.button))
         held = Held(
             "length", f"the casing in `{name}`", facts.casing.piece, facts.casing.length, facts.first, drawn=True
         )
@@ -106,8 +109,9 @@ class AdjustableElastic:
         fault = _opens_outside(written, casing) or does_not_go_in(say, step, casing, elastic, first + out)
         if fault:
             return refused(bench, step, pieces, fault)
-        cut = first + out + REACH + FAST + HEM
         own = word_of(written, "with") if "with" in written.args else ""
+        button = (width_of(solved, own) if own else Fraction(0)) or step.mm("button")
+        cut = first + out + REACH + FAST + HEM
         used = (
             Used(elastic, cut, 1, Part("use-elastic", {"piece": Pieces((casing.piece,))})),
             *((Used(own, Fraction(1), 1, Part("use-fastening")),) if own else ()),
@@ -122,12 +126,11 @@ class AdjustableElastic:
             used=used,
             setup=SetUp.ZIGZAG,
             handled=casing.length,
-            facts=Buttoned(cut, first, first + out, casing),
+            facts=Buttoned(cut, first, first + out, button, casing),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, written = facts_of(done, Buttoned), done.step.written
-        wide = width_of(say.solved, word_of(written, "with")) if "with" in written.args else Fraction(0)
         bars = (
             () if facts.casing.in_seam else ("adjustable-elastic-bars",)
         )  # those of a slit are sewn when it is opened
@@ -155,7 +158,7 @@ class AdjustableElastic:
             "half-fast": Length(FAST / 2),
             "hem": Length(HEM),
             "half-hem": Length(HEM / 2),
-            "button": Length(wide or done.step.mm("button")),
+            "button": Length(facts.button),
             "slots": Length(SLOTS, "about"),
         }
         tools = (

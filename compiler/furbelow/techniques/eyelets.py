@@ -56,6 +56,7 @@ KINDS = (BUTTONHOLES, WORKED, METAL)
 CLEAR = Fraction(2)  # of stitches, or of the rim of an eyelet, round the hole
 PATCH = Fraction(8)  # of what strengthens it, beyond the hole on every side
 BETWEEN = Fraction(10)  # of firm cloth between the two; house rule, maker to confirm
+FAR_APART = Fraction(150)  # further the cord is tied across the belly; house rule, maker to confirm
 USUAL_APART = Fraction(20)  # closer the knot of the cord lies on both holes
 OFF = Fraction(2)
 SECONDS = 10
@@ -126,8 +127,10 @@ class Eyelets:
                 "the distance between the holes",
                 apart,
                 least=USUAL_APART,
+                most=FAR_APART,
                 sewable_least=2 * wide + BETWEEN,
-                why="firm cloth between them",
+                sewable_most=ledger.bench.edge(f"{piece}.top").set_length / 2,
+                why="both in front, firm cloth between them",
             ),
         )
         return OnCloth(tuple(holes), windows)

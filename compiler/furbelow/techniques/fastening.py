@@ -46,6 +46,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.tolerance import LENGTH_SHARE
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, RIPPER, SMALL_PARTS
+from furbelow.techniques.shared.laying import button_window
 
 BAR, EYE, SNAPS = "hook and bar", "hook and eye", "snaps"
 BUTTONS, LOOPS = "button and buttonhole", "button and loop"
@@ -120,15 +121,18 @@ class Fastening:
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         facts, by = facts_of(done, Fastened), word_of(done.step.written, "by")
-        if by in (EYE, LOOPS):
+        if by == EYE:
             return OnCloth()
+        buttons = (button_window(facts.button),) if facts.button else ()
+        if by == LOOPS:
+            return OnCloth(windows=buttons)
         least, thing = (NARROWEST, by.removesuffix("s")) if by != BUTTONS else (facts.button + 2 * BEYOND, "button")
         why = f"a {thing} lies on both ends; ends that only meet take a hook and eye or a loop"
         room_for = Window("", "an overlap", facts.overlap, sewable_least=least, why=why)
         if by != BUTTONS or not facts.apart:
-            return OnCloth(windows=(room_for,))
+            return OnCloth(windows=(room_for, *buttons))
         between = Window("", "the distance between buttons", facts.apart, sewable_least=facts.button + BEYOND)
-        return OnCloth(windows=(room_for, between))
+        return OnCloth(windows=(room_for, between, *buttons))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, count = step.written, edge_of(step.written, "edge"), step.amounts["count"].as_number()

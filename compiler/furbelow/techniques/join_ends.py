@@ -31,7 +31,14 @@ from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, ends_laid, ends_said, panels, takes_at_ends
 from furbelow.techniques.shared.laying import end_margins, seam_window
 from furbelow.techniques.shared.marks import tag
-from furbelow.techniques.shared.seam_openings import OPEN, WIDEST_VENT, left_open, marks_of_openings, open_said
+from furbelow.techniques.shared.seam_openings import (
+    OPEN,
+    WIDEST_VENT,
+    gap_windows,
+    left_open,
+    marks_of_openings,
+    open_said,
+)
 
 
 class JoinEnds:
@@ -52,7 +59,8 @@ class JoinEnds:
         pieces, seam = words_of(done.step.written, "of"), done.step.mm("seam")
         window = seam_window(solved, "seam", seam, pieces, min(solved.pieces[each].length for each in pieces) / 2)
         # A vent lies under itself by the whole margin.
-        windows = (window._replace(most=WIDEST_VENT) if "open at hem" in done.step.amounts else window,)
+        window = window._replace(most=WIDEST_VENT) if "open at hem" in done.step.amounts else window
+        windows = (window, *gap_windows(done.step))
         return OnCloth(end_margins(ledger, pieces, seam, "seam"), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:

@@ -17,6 +17,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.gathers import HAND, NARROWEST_MARGIN, ROWS
 
 WIDE_MARGIN = Fraction(30)  # a wider margin is bulk that nobody asked for
+SMALLEST_BUTTON, LARGEST_BUTTON = Fraction(8), Fraction(40)  # across
 SHORTEST_LAP, USUAL_LAP = Fraction(5), Fraction(10)  # what two rows of stitches can hold, and what is usual
 LONG_LAP = Fraction(100)  # a longer one is two layers where one is wanted
 LEAST_TRIMMED = Fraction(1)
@@ -100,6 +101,12 @@ def trim_window(done: Performed) -> Window:
 def gap_window(done: Performed) -> Window:
     """How wide the stitching of a casing may stay open; what goes through the gap asks for its least itself."""
     return Window("gap", "a gap in a casing", done.step.mm("gap"), most=WIDE_GAP, why="it is closed again by hand")
+
+
+def button_window(wide: Fraction) -> Window:
+    """What a button may be across: a hand takes hold of it, and it goes through its hole."""
+    least, most = SMALLEST_BUTTON, LARGEST_BUTTON
+    return Window("button", "a button", wide, least=least, most=most, sewable_least=least / 2, sewable_most=2 * most)
 
 
 def bare_edge(ledger: Ledger, solved: Solved, name: str) -> bool:

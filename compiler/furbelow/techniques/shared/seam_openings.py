@@ -8,12 +8,15 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, SeamGap, State
 from furbelow.garment.levels import levels_of
+from furbelow.garment.lying import Window
 from furbelow.garment.message import Length, Value
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import SolvedStep
 from furbelow.garment.technique import Action, Kind, Parameter, Performed, fault_at, new_seam, refused, words_of
 from furbelow.techniques.shared.laying import ravels
 
 LEAST_SEWN = Fraction(30)  # of a seam that holds between its openings; house rule, maker to confirm
+USUAL_GAP, LEAST_GAP = Fraction(40), Fraction(10)  # of a seam; house rules, maker to confirm
 WIDEST_VENT = Fraction(60)  # a wider one is bulk; house rule, maker to confirm
 OPEN = {
     "open": Parameter("How far it stays open below the finished top edge, for a zip or a placket.", Kind.LENGTH, ""),
@@ -143,6 +146,8 @@ def _not_to_leave_open(done: Performed, say: Phrasing, seam: Seam) -> Fault | No
             notes=("beside an opening the two margins lie apart, so each is neatened by itself",),
             help="put " + " and ".join(f"`- neaten: {{edge: {name}}}`" for name in raw) + " before this step",
         )
+    if "gap" in step.amounts and (fault := _gap_beyond(done, say)):
+        return fault
     left = _sewn(done, say)
     if left < LEAST_SEWN:
         given = next(key for key in OPEN if key in step.amounts)
@@ -155,6 +160,37 @@ def _not_to_leave_open(done: Performed, say: Phrasing, seam: Seam) -> Fault | No
             help="make the opening shorter: it must end inside the cloth",
         )
     return None
+
+
+def gap_windows(step: SolvedStep) -> tuple[Window, ...]:
+    """What a gap in a seam may be, and how far below the top: something goes through, and the seam above it holds."""
+    if "gap" not in step.amounts:
+        return ()
+    gap, below = step.mm("gap"), step.mm("gap below top")
+    return (
+        Window("gap", "a gap", gap, least=USUAL_GAP, sewable_least=LEAST_GAP, why="something goes through"),
+        Window(
+            "gap below top", "the seam above a gap", below, least=LEAST_SEWN, sewable_least=LEAST_GAP, why="it holds"
+        ),
+    )
+
+
+def _gap_beyond(done: Performed, say: Phrasing) -> Fault | None:
+    """The fault of a gap that ends below the finished seam, or below what stays open at the hem."""
+    step, pieces, before = done.step, words_of(done.step.written, "of"), done.before
+    whole = sum((before.depth(piece) for piece in pieces), Fraction(0))
+    whole -= to_come(before, say, f"{pieces[0]}.top") + to_come(before, say, f"{pieces[-1]}.bottom")
+    whole -= step.mm("open at hem") if "open at hem" in step.amounts else 0
+    over = step.mm("gap below top") + step.mm("gap") - whole
+    if over <= 0:
+        return None
+    return fault_at(
+        step.written,
+        "gap below top",
+        "FB312",
+        f"the gap ends {say.length(whole + over)} below the top and the seam {say.length(whole)}, {say.length(over)} too low",
+        help="place the gap higher, or make it shorter",
+    )
 
 
 def hung_below(bench: Bench, piece: str) -> tuple[str, ...]:
