@@ -96,6 +96,7 @@ def test_a_zipped_and_faced_waist_is_whole_too() -> None:
     - narrow hem: {edge: facing.end}
     - narrow hem: {edge: facing.bottom}
     - facing: {edge: skirt.top, with: facing.top}
+    - slit: {in: skirt.ends}
     - narrow hem: {edge: skirt.bottom}"""
     worked = work(pieces, steps, materials=ZIPS, hips="60 cm")
     assert "FB346" not in [fault.code for fault in (*worked.faults, *worked.warnings)]
