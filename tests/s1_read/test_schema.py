@@ -25,6 +25,7 @@ SCHEMAS = (
     "library.schema.json",
     "wearer.schema.json",
     "workroom.schema.json",
+    "theme.schema.json",
     "swatch.schema.json",
     "record.schema.json",
 )

@@ -14,7 +14,7 @@ from furbelow.s6_write.guide.cautions import each_once
 from furbelow.s6_write.guide.guide import Guide, Operation, Part
 from furbelow.s6_write.guide.letters import CORRECTIONS, letter_of_copy
 from furbelow.s6_write.pages.files import files_of, guide_files
-from furbelow.s6_write.pages.own_font import own_font
+from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.words.messages import Messages
 from furbelow.s6_write.words.words import Words
 
@@ -25,7 +25,7 @@ def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, by
         now = amended.now
         return files_of(_guide(amended, now), *now, with_pdf=with_pdf)
     words = Messages(amended.order.spec.language, amended.order.room.words)
-    return guide_files(fresh_guide(amended), words, own_font(amended.order.room.font), with_pdf=with_pdf)
+    return guide_files(fresh_guide(amended), words, look_of(amended.order.room), with_pdf=with_pdf)
 
 
 def fresh_guide(amended: Amended) -> Guide:

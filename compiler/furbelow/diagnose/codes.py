@@ -55,6 +55,8 @@ CODES: dict[str, str] = {
     "FB165": "what a file names does not lie in its folder",
     "FB166": "the fonts of the guide lack letters of its texts",
     "FB167": "a font can't be used",
+    "FB168": "a colour of a theme can't be read",
+    "FB169": "colours of a theme are too near each other",
     # read: what is said once
     "FB170": "a repeat can't be read",
     "FB171": "a repeat goes too far",

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Literal, NamedTuple
 
 from furbelow.garment.spec import Word
+from furbelow.garment.theme import Theme
 
 Paper = Literal["A4", "letter"]
 
@@ -21,6 +22,7 @@ class Workroom(NamedTuple):
     language: Word | None = None  # of the guides made here; None leaves it to the spec
     words: str | None = None  # a folder of messages laid over the shipped ones
     font: str | None = None  # a file, for the letters that the shipped fonts lack
+    theme: Theme | None = None  # the look of guides made here
     paper: Paper = "A4"  # that guides are printed on
     reasons: bool = False  # whether paper has an appendix of what was proved and where the numbers come from
     measures: bool = True  # whether guides may tell measures of a body

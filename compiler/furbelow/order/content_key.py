@@ -23,7 +23,7 @@ def key_of_order(order: Order) -> str:
     texts = [[(name, each.text) for name, each in told.items()] for told in (order.body, order.choices)]
     room = order.room._replace(language=None)  # its place in a file is of no matter; the spec is in that language
     spec = order.spec
-    named = (room.words, room.font, *spec.built_on)
+    named = (room.words, room.font, *(room.theme.fonts if room.theme else ()), *spec.built_on)
     beside = [digest for path in named if path for digest in _of_files(path)]
     beside += [sha256(each.content).hexdigest() for each in spec.pictures]
     return key_of(

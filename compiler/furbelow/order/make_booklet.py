@@ -21,7 +21,7 @@ from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
 from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.pages.booklet_files import PAGE, booklet_files
-from furbelow.s6_write.pages.own_font import own_font
+from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.pages.prose import each_text
 from furbelow.s6_write.pages.unset_letters import unset_letters
 from furbelow.s6_write.picture import picture_of
@@ -67,11 +67,13 @@ def booklet_made(
         return Staged(None, tuple(faults))
     told = booklet_of(sound, with_measures=with_measures)
     order, _, words = sound[0]
-    font = own_font(order.room.font)
-    faults += unset_letters(each_text(told, without_letters), order.spec, font, with_pdf=with_pdf)
+    look = look_of(order.room)
+    faults += unset_letters(
+        each_text(told, without_letters), order.spec, look.font if look else None, with_pdf=with_pdf
+    )
     if has_errors(faults):
         return Staged(None, tuple(faults))
-    files = booklet_files(told, words, font, with_pdf=with_pdf)
+    files = booklet_files(told, words, look, with_pdf=with_pdf)
     rows = [row for each in sound for row in material_rows(each.planned.shopping, each.order.size, each.words)]
     table = {"materials.csv": materials_table(rows, words), PLANS_FILE: plans.as_file()}
     return Staged({**files, **table}, tuple(faults))

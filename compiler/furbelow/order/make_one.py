@@ -16,6 +16,7 @@ from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.pages.files import files_of
+from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.unset_letters import unset_letters
@@ -61,7 +62,7 @@ def _demonstration(order: Order, found: Planned) -> Mapping[str, bytes]:
     # Each part may be shown by itself, so each says its cautions.
     guide = replace(guide_of(found, whose(order), for_some=True), of_person=not order.size)
     plan, words = demonstration(*found, guide)
-    page = demonstration_html(plan, guide, words, own_font(order.room.font))
+    page = demonstration_html(plan, guide, words, look_of(order.room))
     return {"demonstration.html": page.encode("utf-8")}
 
 
@@ -94,6 +95,6 @@ def make_page(order: Order, kept: bytes = b"") -> Staged[Page]:
     planned = plan_proved(prove(order), plans.planner)
     if planned.value is None:
         return Staged(None, planned.faults)
-    words, font = Messages(order.spec.language, order.room.words), own_font(order.room.font)
-    page = html(guide_of(planned.value, whose(order)), words, font)
+    words, look = Messages(order.spec.language, order.room.words), look_of(order.room)
+    page = html(guide_of(planned.value, whose(order)), words, look)
     return Staged(Page(page, plans.as_file()), planned.faults)

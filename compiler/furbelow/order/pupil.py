@@ -31,7 +31,7 @@ from furbelow.s6_write.guide.guide import Caution, Guide
 from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.guide.worked import Worked, worked_of
 from furbelow.s6_write.pages.files import files_of, guide_files
-from furbelow.s6_write.pages.own_font import own_font
+from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.pages.unset_letters import unset_letters
 from furbelow.s6_write.words.words import Words
 
@@ -180,15 +180,15 @@ def pupil_files(asked: Asked, order: Order, found: Planned, guide: Guide) -> Sta
     guide = replace(guide, of_person=not order.size)
     if not asked.how.with_measures:
         guide = unmeasured(guide, order.spec)
-    font, with_pdf = own_font(order.room.font), asked.how.with_pdf
-    faults = unset_letters(guide, order.spec, font, with_pdf=with_pdf)
+    look, with_pdf = look_of(order.room), asked.how.with_pdf
+    faults = unset_letters(guide, order.spec, look and look.font, with_pdf=with_pdf)
     if has_errors(faults):
         return Staged(None, faults)
     if asked.share is None:
         files = files_of(guide, *found, with_pdf=with_pdf, with_data=asked.how.with_data)
     else:
         words = Words(guide.language, Phrasing(found.rehearsal.solved, order.room, found.cutting.joins))
-        files = guide_files(guide, words, font, with_pdf=with_pdf, with_data=asked.how.with_data)
+        files = guide_files(guide, words, look, with_pdf=with_pdf, with_data=asked.how.with_data)
     return Staged({**files, PLANS_FILE: asked.plans}, faults)
 
 

@@ -145,11 +145,15 @@ class OrderReader:
         else:
             self.keep(path)
         staged = read_spec(source)
-        named = {label.span.file for fault in staged.faults for label in (fault.primary, *fault.others) if label}
-        for built_on in named.union(staged.value.built_on if staged.value else ()):
-            if built_on not in self.sources:
-                self.keep(built_on)
+        self._keep_named(staged.faults, *(staged.value.built_on if staged.value else ()))
         return staged.value, staged.faults
+
+    def _keep_named(self, faults: tuple[Fault, ...], *files: str) -> None:
+        """The sources that faults lie in, and those of other files."""
+        named = {label.span.file for fault in faults for label in (fault.primary, *fault.others) if label}
+        for file in named.union(files):
+            if file not in self.sources:
+                self.keep(file)
 
     def workroom(self, path: str | None) -> Workroom:
         if path is None:
@@ -158,13 +162,17 @@ class OrderReader:
 
         self.keep(path)
         staged = read_workroom(path)
+        self._keep_named(staged.faults)
         if staged.value is None:
             self.stop(staged.faults)
         self.tell(staged.faults)
-        if staged.value.font is not None:
+        theme = staged.value.theme
+        fonts = [(staged.value.font, path)] if staged.value.font else []
+        fonts += [(font, theme.file) for font in theme.fonts] if theme else []
+        for font, named_in in fonts:
             from furbelow.s6_write.pages.own_font import font_faults
 
-            if wrong := font_faults(staged.value.font, path):
+            if wrong := font_faults(font, named_in):
                 self.stop(wrong)
         if staged.value.words is not None:
             from furbelow.s6_write.words.check_own import check_own

@@ -30,9 +30,9 @@ class Built:
 
 
 def files_of_room(room: Workroom) -> Iterator[str]:
-    """The files that a workroom names: its font, the folder of its words and all in it."""
-    if room.font is not None:
-        yield room.font
+    """The files that a workroom names: its font, its theme, the folder of its words and all in it."""
+    theme = (room.theme.file, *room.theme.fonts) if room.theme else ()
+    yield from (file for file in (room.font, *theme) if file)
     if room.words is not None:
         yield room.words
         for folder, _, names in os.walk(room.words):

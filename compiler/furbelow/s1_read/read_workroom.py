@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from furbelow.diagnose.fault import Fault, Label, Staged, has_errors, in_reading_order
+from furbelow.garment.theme import Theme
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import Quantity, QuantityFault, parse_quantity
 from furbelow.measure.units import CURRENCIES, LENGTH, PLAIN, TIME, Dims, combine, describe_dims
@@ -41,7 +42,8 @@ def read_workroom(source: Source) -> Staged[Workroom]:
     """The workroom in a file, or every fault in it; what it does not say is as on a home table.
 
     source: its path, or a name for messages and its bytes.
-    Fails: FB101 to FB112, FB120 to FB122, FB130 to FB135, FB165 for what it names beside itself.
+    Fails: FB101 to FB112, FB120 to FB122, FB130 to FB135, FB165 for what it names beside itself, and what
+        reading a theme fails with.
     """
     file, _, checked = read_checked(source, SCHEMA)
     if checked.value is None:
@@ -64,6 +66,7 @@ class _Reading:
         fields["language"] = word_at(self.tree, "language")
         fields["words"] = self._beside("words", "folder", os.path.isdir)
         fields["font"] = self._beside("font", "file", os.path.isfile)
+        fields["theme"] = self._theme()
         fields |= {key: self._length(key) for key in _LENGTHS}
         fields["sewing speed"] = self._amount("sewing speed", _SPEED, "a speed such as 2 m/min")
         fields["beginner"] = self._amount("beginner", PLAIN, "a number such as 1.5", least=Fraction(1))
@@ -98,6 +101,16 @@ class _Reading:
         else:
             return path
         return None
+
+    def _theme(self) -> Theme | None:
+        path = self._beside("theme", "file", os.path.isfile)
+        if path is None:
+            return None
+        from furbelow.s1_read.read_theme import read_theme
+
+        staged = read_theme(path)
+        self.faults += staged.faults
+        return staged.value
 
     def _quantity(self, value: TextTree) -> Quantity | None:
         read = parse_quantity(value.text)

@@ -37,6 +37,7 @@ SPECS = _TOP / "specs"
 _MADE = "<!-- Written by `python -m furbelow.upkeep.reference`; change the schemas and docstrings, not this page. -->"
 _OTHER_FILES = {
     "workroom.schema.json": "A workroom",
+    "theme.schema.json": "A theme",
     "wearer.schema.json": "A wearer or a class",
     "record.schema.json": "A record of the work",
     "swatch.schema.json": "Swatches of the pleating attachment",

@@ -8,18 +8,18 @@ from furbelow.s6_write.booklet.booklet import Booklet
 from furbelow.s6_write.pages.booklet_json import booklet_json
 from furbelow.s6_write.pages.booklet_markdown import booklet_figures, booklet_markdown
 from furbelow.s6_write.pages.booklet_page import booklet_html
-from furbelow.s6_write.pages.own_font import OwnFont
+from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.words.messages import Messages
 
 PAGE = "booklet.html"
 
 
 def booklet_files(
-    booklet: Booklet, words: Messages, font: OwnFont | None, *, with_pdf: bool = True
+    booklet: Booklet, words: Messages, look: Look | None, *, with_pdf: bool = True
 ) -> Mapping[str, bytes]:
     """The booklet as pages for screen, print and programs, and the figures that they link to."""
     pages = {
-        PAGE: booklet_html(booklet, words, font),
+        PAGE: booklet_html(booklet, words, look),
         "booklet.md": booklet_markdown(booklet, words),
         "booklet.json": booklet_json(booklet),
     }
@@ -27,5 +27,5 @@ def booklet_files(
     if with_pdf:
         from furbelow.s6_write.pages.booklet_pdf import booklet_pdf  # the typesetter is heavy to load
 
-        files["booklet.pdf"] = booklet_pdf(booklet, words, font)
+        files["booklet.pdf"] = booklet_pdf(booklet, words, look)
     return files

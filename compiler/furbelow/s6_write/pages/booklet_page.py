@@ -15,7 +15,7 @@ from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
 from furbelow.s6_write.booklet.where_used import where_used
 from furbelow.s6_write.guide.guide import GuideStep
 from furbelow.s6_write.guide.rows import rows
-from furbelow.s6_write.pages.own_font import OwnFont
+from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.page import BRIEF, key_of, rendered
 from furbelow.s6_write.pages.prose import each_text, set_ready
 from furbelow.s6_write.words.messages import Messages
@@ -27,8 +27,8 @@ if TYPE_CHECKING:
 _LETTER = re.compile(r'<b class="letter-of"[^>]*>[a-z]+</b>')
 
 
-def booklet_html(booklet: Booklet, words: Messages | None = None, font: OwnFont | None = None) -> str:
-    """The page `booklet.html`, the same letters for the same booklet. words, font: as for the page of a guide.
+def booklet_html(booklet: Booklet, words: Messages | None = None, look: Look | None = None) -> str:
+    """The page `booklet.html`, the same letters for the same booklet. words, look: as for the page of a guide.
 
     Without a script it reads as it does on paper. With one, what is not for the size that is chosen is taken out of the
     page, and the script of a guide goes on with the rest.
@@ -69,7 +69,7 @@ def booklet_html(booklet: Booklet, words: Messages | None = None, font: OwnFont 
     return rendered(
         "booklet.html.j2",
         words,
-        font,
+        look,
         paper=booklet.paper,
         looks="booklet.css",
         begun_by="booklet.js",

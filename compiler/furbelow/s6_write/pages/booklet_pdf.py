@@ -12,7 +12,7 @@ from furbelow.s6_write.booklet.compose import whose
 from furbelow.s6_write.booklet.sizes import sizes_said
 from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
 from furbelow.s6_write.booklet.where_used import where_used
-from furbelow.s6_write.pages.own_font import OwnFont
+from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.pdf import as_set, set_on_paper, with_heads
 from furbelow.s6_write.pages.prose import blocks, each_text, set_ready
 from furbelow.s6_write.words.messages import Messages
@@ -58,8 +58,8 @@ _FIXED = (
 )
 
 
-def booklet_pdf(booklet: Booklet, words: Messages | None = None, font: OwnFont | None = None) -> bytes:
-    """The file `booklet.pdf`, the same bytes for the same booklet. words, font: as for the guide's."""
+def booklet_pdf(booklet: Booklet, words: Messages | None = None, look: Look | None = None) -> bytes:
+    """The file `booklet.pdf`, the same bytes for the same booklet. words, look: as for the guide's."""
     words = words or Messages(booklet.language)
     words.read("pages", "booklet")
     shown = set_ready(booklet)
@@ -71,7 +71,7 @@ def booklet_pdf(booklet: Booklet, words: Messages | None = None, font: OwnFont |
         "rounded": words.text("page-rounded", {"rounding": shown.rounding}),
         "end": words.text("page-end", {"key": shown.content_key}),
     }
-    return set_on_paper("booklet.typ", given, words, _FIXED, font, _LETTER + _VERSION + _CLOSE)
+    return set_on_paper("booklet.typ", given, words, _FIXED, look, _LETTER + _VERSION + _CLOSE)
 
 
 def _values(shown: Booklet, words: Messages) -> dict[str, Any]:

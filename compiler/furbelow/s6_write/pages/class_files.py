@@ -12,8 +12,8 @@ from furbelow.s6_write.guide.guide import Caution
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
 from furbelow.s6_write.pages.class_cutting import class_cutting
 from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_html, sums, title_of
+from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.pages.markdown_page import escaped
-from furbelow.s6_write.pages.own_font import own_font
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.words.words import Words
@@ -23,20 +23,20 @@ _ORDERED = ("class-garments", "class-to-order", "class-order-cost")
 
 def class_files(page: ClassPage, order: ClassOrder, cautions: tuple[Caution, ...], words: Words) -> Mapping[str, bytes]:
     """The files by name. The cutting is there where the page links to it. cautions: of the cutting."""
-    font = own_font(order.room.font)
+    look = look_of(order.room)
     files = {
-        "index.html": class_html(page, words, font).encode("utf-8"),
+        "index.html": class_html(page, words, look).encode("utf-8"),
         "shopping.md": _shopping(order, page.whose, words).encode("utf-8"),
         "materials.csv": _materials(order, words),
     }
     linked = {file for _, file in page.cutting}
     if linked:
         cutting = replace(class_cutting(order, page.whose, cautions, words), of_person=not page.charts)
-        files["class-cutting.html"] = html(cutting, words, font).encode("utf-8")
+        files["class-cutting.html"] = html(cutting, words, look).encode("utf-8")
         if "class-cutting.pdf" in linked:
             from furbelow.s6_write.pages.pdf import pdf
 
-            files["class-cutting.pdf"] = pdf(cutting, words, font)
+            files["class-cutting.pdf"] = pdf(cutting, words, look)
     return files
 
 

@@ -21,7 +21,7 @@ from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.pages.files import PDF
-from furbelow.s6_write.pages.own_font import OwnFont
+from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.messages import Messages
@@ -139,14 +139,14 @@ def class_page(
     )
 
 
-def class_html(page: ClassPage, words: Messages, font: OwnFont | None = None) -> str:
+def class_html(page: ClassPage, words: Messages, look: Look | None = None) -> str:
     """The page `index.html`: self-contained, with the look, the policy and the reading aids of a guide."""
     key = content_key(page)
     page = set_ready(page)
     return rendered(
         "class.html.j2",
         words,
-        font,
+        look,
         title=page.title,
         whose=page.whose,
         about=page.about,

@@ -8,19 +8,19 @@ from json import dumps
 
 from furbelow.s6_write.guide.demonstration import Demonstration
 from furbelow.s6_write.guide.guide import Guide
-from furbelow.s6_write.pages.own_font import OwnFont
+from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.words import Words
 
 
-def demonstration_html(plan: Demonstration, guide: Guide, words: Words, font: OwnFont | None = None) -> str:
+def demonstration_html(plan: Demonstration, guide: Guide, words: Words, look: Look | None = None) -> str:
     told = dumps([guide.title, guide.wearer, asdict(plan)], sort_keys=True, ensure_ascii=False)
     key = sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
     return rendered(
         "demonstration.html.j2",
         words,
-        font,
+        look,
         title=guide.title,
         whose=words.text("demonstration-for", {"whose": guide.wearer}),
         about="",

@@ -17,7 +17,7 @@ from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide, Operation
 from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
-from furbelow.s6_write.pages.own_font import OwnFont
+from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.prose import blocks, set_ready
 from furbelow.s6_write.words.messages import Messages
 
@@ -53,11 +53,11 @@ class Held(NamedTuple):
     properties: str = ""
 
 
-def epub(guide: Guide, words: Messages | None = None, font: OwnFont | None = None) -> bytes:
+def epub(guide: Guide, words: Messages | None = None, look: Look | None = None) -> bytes:
     """The file `guide.epub`, the same bytes for the same guide.
 
     It bears the date of the environment's SOURCE_DATE_EPOCH, or the first that a container can hold, since the standard asks
-    for one. words, font: as for the page.
+    for one. words, look: as for the page.
     """
     from furbelow.s6_write.pages.compiled_templates import environment
 
@@ -72,7 +72,7 @@ def epub(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
         for step in operation.steps
     }
     shown = tuple(figure for chapter in chapters for figure in _figures(guide, chapter))
-    held = tuple(_held(guide, shown, font))
+    held = tuple(_held(guide, shown, look))
     pages = environment(autoescape=True)
 
     def said(message: str, **values: str) -> str:
@@ -84,7 +84,6 @@ def epub(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
             t=said,
             chapters=chapters,
             language=guide.language,
-            has_styled=font is not None,
             drawn=_drawn,
             picture_file=picture_file,
             blocks=blocks,
@@ -138,9 +137,9 @@ def _figures(guide: Guide, chapter: Chapter) -> Sequence[Figure]:
     return [figure for figure in (*alone.get(chapter.kind, ()), *worked) if figure is not None]
 
 
-def _held(guide: Guide, shown: Sequence[Figure], font: OwnFont | None) -> Iterator[Held]:
+def _held(guide: Guide, shown: Sequence[Figure], look: Look | None) -> Iterator[Held]:
     style = template("epub.css").read_bytes()
-    if font is not None:
+    if look and (font := look.font):
         ending = "otf" if font.data.startswith(b"OTTO") else "ttf"
         yield Held(f"font.{ending}", f"font/{ending}", font.data)
         style += (_FONT_FACE % ending).encode()

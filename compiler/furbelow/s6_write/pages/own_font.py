@@ -20,6 +20,10 @@ class OwnFont(NamedTuple):
     letters: frozenset[str]
 
     @property
+    def logo(self) -> None:
+        return None
+
+    @property
     def style(self) -> str:
         """What puts it behind the fonts of the page, in its drawings too."""
         data = base64.b64encode(self.data).decode("ascii")

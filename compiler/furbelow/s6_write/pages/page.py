@@ -5,13 +5,12 @@ from __future__ import annotations
 import base64
 import hashlib
 from functools import cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from furbelow.garment.workroom import Paper
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide, GuideStep
 from furbelow.s6_write.guide.rows import rows
-from furbelow.s6_write.pages.own_font import OwnFont
 from furbelow.s6_write.pages.prose import safe_html, set_ready
 from furbelow.s6_write.pages.why_html import WhyHtml
 from furbelow.s6_write.words.messages import Messages
@@ -23,10 +22,20 @@ if TYPE_CHECKING:
 BRIEF = ("front-cloth", "front-cost", "front-time")  # of the lines at a glance
 
 
-def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = None) -> str:
+class Styled(Protocol):
+    """What is laid over the look of a page: a font of one's own, a theme, or both."""
+
+    @property
+    def style(self) -> str: ...
+
+    @property
+    def logo(self) -> Figure | None: ...
+
+
+def html(guide: Guide, words: Messages | None = None, look: Styled | None = None) -> str:
     """The page `guide.html`, the same letters for the same guide.
 
-    words: of the guide's language; as shipped where none are given. font: for the letters that the shipped ones lack.
+    words: of the guide's language; as shipped where none are given. look: of the workroom.
 
     Every text is escaped; the maker's Markdown comes from `safe_html`. Figures stand in the page as drawn, so they
     may use neither a style attribute nor a <style> element: the page's content security policy lets in only the
@@ -37,7 +46,7 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
     return rendered(
         "guide.html.j2",
         words,
-        font,
+        look,
         paper=guide.paper,
         title=guide.title,
         whose=guide.wearer,
@@ -65,7 +74,7 @@ def html(guide: Guide, words: Messages | None = None, font: OwnFont | None = Non
 def rendered(
     name: str,
     words: Messages,
-    font: OwnFont | None,
+    look: Styled | None,
     *,
     paper: Paper = "A4",
     looks: str = "",
@@ -79,11 +88,11 @@ def rendered(
     words.read("pages")
     from markupsafe import Markup
 
-    fonts, look, picture, script = (
+    fonts, sheet, picture, script = (
         template(file).read_text(encoding="utf-8")
         for file in ("fonts/page.css", "guide.css", "picture.css", "guide.js")
     )
-    style = fonts + look + picture + (font.style if font else "") + f"@page {{ size: {paper}; }}"
+    style = fonts + sheet + picture + (look.style if look else "") + f"@page {{ size: {paper}; }}"
     if looks:
         style += template(looks).read_text(encoding="utf-8")
     if begun_by:
@@ -106,6 +115,7 @@ def rendered(
             t=said,
             language=words.language,
             drawn=drawn,
+            logo=look.logo if look else None,
             safe_html=prose,
             style=Markup(style),
             style_hash=_source_hash(style),

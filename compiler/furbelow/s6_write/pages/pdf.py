@@ -10,7 +10,8 @@ from typing import Any
 
 from furbelow.s6_write.guide.guide import Guide, Operation
 from furbelow.s6_write.guide.rows import rows
-from furbelow.s6_write.pages.own_font import OwnFont, letters_to_set
+from furbelow.s6_write.pages.look import Look
+from furbelow.s6_write.pages.own_font import letters_to_set
 from furbelow.s6_write.pages.prose import blocks, set_ready
 from furbelow.s6_write.pages.typeset import typeset
 from furbelow.s6_write.pages.unset_letters import settable
@@ -20,11 +21,11 @@ from furbelow.s6_write.words.messages import Messages
 STAND_IN = "□"
 
 
-def pdf(guide: Guide, words: Messages | None = None, font: OwnFont | None = None) -> bytes:
+def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None) -> bytes:
     """The file `guide.pdf`, the same bytes for the same guide.
 
     It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that no font has is shown as an
-    empty box, since a PDF/UA file may not hold a letter without a shape. words, font: as for the page.
+    empty box, since a PDF/UA file may not hold a letter without a shape. words, look: as for the page.
     """
     words = words or Messages(guide.language)
     words.read("pages")
@@ -34,7 +35,7 @@ def pdf(guide: Guide, words: Messages | None = None, font: OwnFont | None = None
         "described": guide.terms_of_use or None,
         "paper": guide.paper,
     }
-    return set_on_paper("guide.typ", given, words, _FIXED, font)
+    return set_on_paper("guide.typ", given, words, _FIXED, look)
 
 
 def set_on_paper(
@@ -42,13 +43,13 @@ def set_on_paper(
     given: Mapping[str, object],
     words: Messages,
     fixed: Iterable[str],
-    font: OwnFont | None,
+    look: Look | None,
     marks: str = "",
 ) -> bytes:
     """A document on the sheet of guides. document: the template's name. given: what it shows; fixed: messages that it asks
     for by their names. marks: signs that the template understands, and that no font need have.
     """
-    letters = letters_to_set(font) | set(marks)
+    letters = letters_to_set(look.font if look else None) | set(marks)
     told = {name: words.text(name) for name in fixed}
     # Numbered by the template, which alone knows the sheets.
     told["page-sheet"] = words.text("page-sheet", {"sheet": "{sheet}", "sheets": "{sheets}"})
@@ -59,13 +60,16 @@ def set_on_paper(
         **settled,
         # The letters that a name may begin large with: not every capital has a shape.
         "capitals": {sign: sign.upper() for sign in sorted(signs) if sign.upper() in letters},
-        "fallback": font is not None,
+        "fallback": look is not None and look.font is not None,
+        "colours": look.paper if look else {},
+        "faces": look.faces if look else {},
+        "logo": _logo(look),
         "language": words.language.split("-"),
         # English words are short enough for every column.
         "hyphenate": words.locale.language != "en",
         "document": document,
         "date": int(epoch) if epoch.isascii() and epoch.isdigit() else None,
-        "font": font.path if font else None,
+        "font": look.font.path if look and look.font else None,
     }
     return typeset(json.dumps(whole, sort_keys=True))
 
@@ -162,6 +166,10 @@ def as_set(operation: dict[str, Any], whole: Operation, words: Messages) -> None
 def with_heads(cautions: Iterable[dict[str, Any]], words: Messages) -> None:
     for caution in cautions:
         caution["head"] = words.text("page-kind-head", {"kind": caution["kind"]})
+
+
+def _logo(look: Look | None) -> object:
+    return asdict(look.logo) if look and look.logo else None
 
 
 def _off(tolerance: str, words: Messages) -> str:

@@ -24,7 +24,7 @@ from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.worked import Worked
 from furbelow.s6_write.pages.cut_later import CutLater, cut_later
 from furbelow.s6_write.pages.lessons import Lesson, Pupil, first_of_each_way, in_order, lessons, slowest, title
-from furbelow.s6_write.pages.own_font import OwnFont, own_font
+from furbelow.s6_write.pages.look import Look, look_of
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.words import Words
@@ -77,10 +77,10 @@ def teacher_files(
     order: ClassOrder, whose: str, pupils: Sequence[Pupil], gone: Mapping[int, str], words: Words
 ) -> Mapping[str, bytes]:
     """The sheets by the names of their files. gone: who has left, by their numbers."""
-    page, font = teacher_page(order, whose, pupils, gone, words), own_font(order.room.font)
+    page, look = teacher_page(order, whose, pupils, gone, words), look_of(order.room)
     return {
-        "teacher.html": _html("teacher.html.j2", page, page.whose, words, font),
-        "handouts.html": _html("handouts.html.j2", page, words.text("handout-for", {"whose": whose}), words, font),
+        "teacher.html": _html("teacher.html.j2", page, page.whose, words, look),
+        "handouts.html": _html("handouts.html.j2", page, words.text("handout-for", {"whose": whose}), words, look),
     }
 
 
@@ -118,11 +118,11 @@ def teacher_page(
     )
 
 
-def _html(template: str, page: TeacherPage, whose: str, words: Words, font: OwnFont | None) -> bytes:
+def _html(template: str, page: TeacherPage, whose: str, words: Words, look: Look | None) -> bytes:
     told = dumps(asdict(page), sort_keys=True, ensure_ascii=False)
     key = sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
     page = set_ready(page)
-    made = rendered(template, words, font, title=page.title, whose=whose, about="", key=key, page=page, of_person=True)
+    made = rendered(template, words, look, title=page.title, whose=whose, about="", key=key, page=page, of_person=True)
     return made.encode("utf-8")
 
 

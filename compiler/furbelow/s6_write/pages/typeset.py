@@ -12,7 +12,7 @@ import signal
 import subprocess
 import sys
 from collections.abc import Iterator
-from contextlib import contextmanager, suppress
+from contextlib import contextmanager, nullcontext, suppress
 from pathlib import Path
 from shutil import copyfile
 from tempfile import TemporaryDirectory
@@ -33,7 +33,8 @@ def typeset(given: str) -> bytes:
     """The document as PDF, the same bytes for the same text.
 
     given: what the template is to show, as JSON; `document` in it is the name of the template, `date` the seconds of the
-        date that it bears, or null, `font` the path of a font for letters that the shipped ones lack, or null.
+        date that it bears, or null, `font` the path of a font for letters that the shipped ones lack, or null, `faces` the paths of a
+        theme's fonts by its words.
     """
     if _beside.set_here < _HERE:
         _beside.set_here += 1
@@ -47,14 +48,16 @@ def _set(given: str) -> bytes:
     told = json.loads(given)
     date = told.pop("date")
     document = template(told.pop("document"))
-    with _fonts(told.pop("font")) as folders:
+    with _fonts(told.pop("font")) as folders, _faces(told.pop("faces", {})) as (families, named):
         return typst.compile(
             document,
             root=document.parent,
             format="pdf",
             # Only the shipped fonts and the workroom's: what a machine has of its own would change the page.
-            font_paths=typst.Fonts(include_system_fonts=False, include_embedded_fonts=False, font_paths=folders),
-            sys_inputs={"guide": json.dumps({**told, "dated": date is not None}, sort_keys=True)},
+            font_paths=typst.Fonts(
+                include_system_fonts=False, include_embedded_fonts=False, font_paths=[*folders, *named]
+            ),
+            sys_inputs={"guide": json.dumps({**told, "dated": date is not None, "families": families}, sort_keys=True)},
             pdf_standards=["ua-1"],
             timestamp=date or 0,
         )
@@ -70,6 +73,23 @@ def _fonts(own: str | None) -> Iterator[list[str]]:
     with TemporaryDirectory(prefix="furbelow-") as folder:
         copyfile(own, Path(folder, "own.ttf"))
         yield [shipped, folder]
+
+
+@contextmanager
+def _faces(faces: dict[str, str]) -> Iterator[tuple[dict[str, list[str]], list[str]]]:
+    """The fonts of a theme: the families of each, as the typesetter calls them, and the folders that they lie in."""
+    import typst
+
+    with TemporaryDirectory(prefix="furbelow-") if faces else nullcontext("") as top:
+        families, folders = {}, []
+        for name, path in sorted(faces.items()):
+            folder = Path(top, name)
+            folder.mkdir()
+            copyfile(path, folder / "face.ttf")
+            alone = typst.Fonts(include_system_fonts=False, include_embedded_fonts=False, font_paths=[str(folder)])
+            families[name] = sorted(alone.families())
+            folders.append(str(folder))
+        yield families, folders
 
 
 class _Beside:
