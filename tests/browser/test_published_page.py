@@ -23,9 +23,9 @@ from playwright.sync_api import Browser
 
 from tests.browser.conftest import watched
 from tests.demos.demos import guide
-from tests.garment.test_theme import contrast
 from tests.s6_write.sample_guide import GUIDE
 from tests.s6_write.test_look import room_in
+from tests.s6_write.test_palette import contrast
 from tests.s6_write.test_published import published
 
 Look = Literal["light", "dark"]
