@@ -107,6 +107,12 @@ class Gore(NamedTuple):
             *(SIDE,) * (sides - first),
         )
 
+    @property
+    def side_seams(self) -> bool:
+        """Whether the seam between the two gores of each side is the side seam: half of all lies in front of it at every height."""
+        across = {width.place: (width.top * width.many, width.hem * width.many, width.many) for width in self.widths}
+        return across.get(SIDE, (0, 0, 0))[2] == 4 and across.get(FRONT, (0, 0))[:2] == across.get(BACK, (1, 1))[:2]
+
     def cut_widths(self, width: Width) -> tuple[Fraction, Fraction]:
         """Level across the cut top and bottom of one gore."""
         return self._narrow(width.top, width.hem), self._broad(width.top, width.hem)

@@ -113,6 +113,7 @@ class Gores:
         differ = len(gore.widths) > 1
         if differ:
             values = {**values, "widths": Things(tuple(_widths_said(gore)), "clauses")}
+            values = {**values, "side-seams": flag(gore.side_seams)}
             values = {**values, "order": Things(tuple(_place_said(place) for place in gore.round), "row")}
         actions: list[Action] = [Action("gores-square" if gore.both else "gores-lay", len(gore.rows))]
         if gore.both:

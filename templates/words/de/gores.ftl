@@ -58,4 +58,7 @@ gores-name = { $odd ->
    *[no] Das schmale Ende jeder Keilbahn als oben kennzeichnen. Später jede gerade Seite an eine schräge nähen.
  }
 gores-name-both = Das schmale Ende jeder Keilbahn als oben kennzeichnen. Was neben den Keilbahnen liegt, bleibt übrig. Beide Seiten einer Keilbahn sind gleich schräg, also passen je zwei beliebige zusammen.
-gores-order = Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }.
+gores-order = { $side-seams ->
+    [yes] Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }. Die Naht zwischen zwei seitlichen Keilbahnen ist eine Seitennaht: Was von der Seitennaht aus gemessen wird, beginnt dort.
+   *[no] Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }.
+ }

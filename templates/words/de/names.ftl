@@ -55,6 +55,12 @@ name-number = { $name ->
     [front-hem] Saum der vorderen Keilbahn
     [back-hem] Saum einer hinteren Keilbahn
     [backs] hintere Keilbahnen
+    [apart] Band zu Band
+    [each] Ringe je Band
+    [every] Ring zu Ring
+    [long] Länge eines Abnähers
+    [tapes] Bänder
+    [up] gerafft um
     [hems-together] alle Säume zusammen
     [inset] Abstand nach innen
     [lap] Überlappung

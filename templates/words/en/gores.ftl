@@ -58,4 +58,7 @@ gores-name = { $odd ->
    *[no] Mark the narrow end of each gore as its top. Later sew each straight side to a slanting one.
  }
 gores-name-both = Mark the narrow end of each gore as its top. What lies beside the gores stays over. Both sides of a gore slant alike, so any two go together.
-gores-order = What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }.
+gores-order = { $side-seams ->
+    [yes] What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }. The seam between two side gores is a side seam: all that is measured from the side seam begins there.
+   *[no] What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }.
+ }

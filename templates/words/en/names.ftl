@@ -55,6 +55,12 @@ name-number = { $name ->
     [front-hem] hem of the front gore
     [back-hem] hem of a back gore
     [backs] back gores
+    [apart] from tape to tape
+    [each] rings on each tape
+    [every] from ring to ring
+    [long] length of a dart
+    [tapes] tapes
+    [up] drawn up by
     [hems-together] hems together
     [inset] inset
     [lap] lap

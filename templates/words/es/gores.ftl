@@ -58,4 +58,7 @@ gores-name = { $odd ->
    *[no] Marca como parte de arriba el extremo estrecho de cada nesga. Más adelante cose cada lado recto con uno inclinado.
  }
 gores-name-both = Marca como parte de arriba el extremo estrecho de cada nesga. Lo que queda al lado de las nesgas sobra. Los dos lados de una nesga se inclinan igual, así que dos cualesquiera casan.
-gores-order = Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }.
+gores-order = { $side-seams ->
+    [yes] Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }. La costura entre dos nesgas de costado es una costura lateral: todo lo que se mide desde la costura lateral empieza ahí.
+   *[no] Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }.
+ }

@@ -55,6 +55,12 @@ name-number = { $name ->
     [front-hem] bajo de la nesga delantera
     [back-hem] bajo de una nesga trasera
     [backs] nesgas traseras
+    [apart] de cinta a cinta
+    [each] anillas por cinta
+    [every] de anilla a anilla
+    [long] largo de una pinza
+    [tapes] cintas
+    [up] recogido
     [hems-together] bajos en total
     [inset] distancia a los bordes
     [lap] solape

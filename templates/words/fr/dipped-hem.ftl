@@ -1,6 +1,6 @@
 ### Couper un bord inférieur plus haut devant que derrière, pour un ourlet plongeant ou une traîne.
 
-dipped-hem-title = Couper l’ourlet plongeant { PIECE($piece, case: "of") }
+dipped-hem-title = Couper en plongeant { EDGE($edge) }
     .number = { $front }
 dipped-hem-aim = L’ourlet remonte de { $side } sur les côtés et de { $front } devant.
 

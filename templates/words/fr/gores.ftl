@@ -58,4 +58,7 @@ gores-name = { $odd ->
    *[no] Marquer comme haut le bout étroit de chaque lé. Plus tard, coudre chaque côté droit à un côté en biais.
  }
 gores-name-both = Marquer comme haut le bout étroit de chaque lé. Ce qui se trouve à côté des lés reste. Les deux côtés d’un lé ont le même biais : deux lés quelconques s’assemblent.
-gores-order = Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.
+gores-order = { $side-seams ->
+    [yes] Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }. La couture entre deux lés de côté est une couture de côté : tout ce qui se mesure depuis la couture de côté part de là.
+   *[no] Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.
+ }

@@ -55,6 +55,12 @@ name-number = { $name ->
     [front-hem] ourlet du lé devant
     [back-hem] ourlet d’un lé dos
     [backs] lés dos
+    [apart] d’un ruban à l’autre
+    [each] anneaux par ruban
+    [every] d’un anneau à l’autre
+    [long] longueur d’une pince
+    [tapes] rubans
+    [up] relevé de
     [hems-together] ourlets ensemble
     [inset] retrait
     [lap] recouvrement

@@ -91,7 +91,7 @@ def on_the_floor(run: Run, piece: str, height: Fraction) -> Iterator[Fault]:
     drawn = run.final.cloths[tapes.touches[0]].drawn_up
     assert drawn is not None  # the step that was found set it
     # Beside the tapes the hem is as low as the slope from the middle of the back to the side has it there.
-    quarter = run.final.edge(f"{piece}.bottom").set_length / 4
+    quarter = run.final.edge(f"{tapes.touches[0]}.bottom").set_length / 4
     beside = back - (back - side) * min(drawn.reach / quarter, Fraction(1))
     where, low = ("behind", back - drawn.by) if back - drawn.by >= beside else ("beside the tapes", beside)
     if low > clear:
