@@ -12,8 +12,12 @@ figure-overview-name = { $layers ->
     [one] { figure-overview-place }
    *[other] { figure-overview-place }, { $layers } gleiche Lagen
  }
-figure-overview-hem = Saumweite { $hem }
+figure-overview-hem = { $ring ->
+    [yes] Saumweite { $hem }
+   *[no] untere Kante { $hem } lang
+ }
 figure-overview-drop = { $drop } von oben
+figure-overview-dips = vorn { $front }, an den Seiten { $side }, hinten { $back }
 figure-overview-waist = Taille: ungedehnt { $rest }; { $cloth } Stoff.
 figure-overview-to-scale = { $level ->
     [yes] Maßstäblich, flach gelegt.
@@ -23,7 +27,13 @@ figure-overview-to-scale = { $level ->
 ## In Worten
 
 figure-overview-piece = { PIECE($piece, form: "bare") }, { $deep } hoch
-figure-overview-layer = { figure-overview-name }: { $pieces }, reicht { $drop } von oben, Saumweite { $hem }.
+figure-overview-layer = { $level ->
+    [yes] { $ring ->
+        [yes] { figure-overview-name }: { $pieces }, reicht { $drop } von oben, Saumweite { $hem }.
+       *[no] { figure-overview-name }: { $pieces }, reicht { $drop } von oben, untere Kante { $hem } lang.
+    }
+   *[no] { figure-overview-name }: { $pieces }, untere Kante { $hem } lang.
+ }
 figure-overview-waist-told = Die Taille misst ungedehnt { $rest } und fasst { $cloth } Stoff.
 figure-overview-alt = { $title }, { $long } lang. { $layers }
 figure-overview-caption = Das fertige Kleidungsstück, { $long } lang.

@@ -12,8 +12,12 @@ figure-overview-name = { $layers ->
     [one] { figure-overview-place }
    *[other] { figure-overview-place }, { $layers } capas iguales
  }
-figure-overview-hem = bajo { $hem } de contorno
+figure-overview-hem = { $ring ->
+    [yes] bajo { $hem } de contorno
+   *[no] borde inferior { $hem }
+ }
 figure-overview-drop = { $drop } desde arriba
+figure-overview-dips = delante { $front }, costados { $side }, detrás { $back }
 figure-overview-waist = Cintura: { $rest } sin estirar; { $cloth } de tela.
 figure-overview-to-scale = { $level ->
     [yes] A escala, en plano.
@@ -23,7 +27,13 @@ figure-overview-to-scale = { $level ->
 ## En palabras
 
 figure-overview-piece = { PIECE($piece, form: "bare") }, { $deep } de alto
-figure-overview-layer = { figure-overview-name }: { $pieces }, hasta { $drop } desde arriba, bajo de { $hem } de contorno.
+figure-overview-layer = { $level ->
+    [yes] { $ring ->
+        [yes] { figure-overview-name }: { $pieces }, hasta { $drop } desde arriba, bajo de { $hem } de contorno.
+       *[no] { figure-overview-name }: { $pieces }, hasta { $drop } desde arriba, borde inferior de { $hem }.
+    }
+   *[no] { figure-overview-name }: { $pieces }, borde inferior de { $hem }.
+ }
 figure-overview-waist-told = La cintura mide { $rest } sin estirar y lleva { $cloth } de tela.
 figure-overview-alt = { $title }, { $long } de largo. { $layers }
 figure-overview-caption = La prenda terminada, { $long } de largo.

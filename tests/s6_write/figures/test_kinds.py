@@ -286,3 +286,20 @@ def test_a_trim_is_a_plain_band_and_elastic_has_cross_lines() -> None:
     bands = [path for path in root(figure).iter(f"{SVG}path") if path.attrib.get("fill") == ELASTIC]
     assert bands
     assert all(len(re.findall(r"-?\d+", path.attrib["d"])) == 8 for path in bands)
+
+
+@pytest.mark.parametrize(
+    ("demo", "size", "told"),
+    [
+        ("campion", "A", "Sewn on the waistband: tie 4 cm deep, lower edge"),
+        (
+            "bindweed",
+            "A",
+            "Sewn on the skirt length: pocket 18 cm deep, reaching 32 cm from the top, lower edge 16 cm long.",
+        ),
+        ("peony", "A", "skirt 103 cm deep, ruffle 12 cm deep, reaching 118 cm from the top, hem 480 cm round."),
+    ],
+)
+def test_what_is_sewn_on_flat_is_told_as_such_and_has_no_hem_round(demo: str, size: str, told: str) -> None:
+    run = planned(demo, size).rehearsal.run
+    assert told in overview(run, Words("en", run.say)).alt

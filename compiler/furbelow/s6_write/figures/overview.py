@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.bench import Edge
+from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.message import Length, One, Own, Part, Pieces, Things, Values, flag
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
@@ -100,12 +100,21 @@ class _Layer:
             **name,
             "pieces": Things(pieces, "row"),
             "hem": Length(hem.set_length),
+            "ring": flag(bench.ring(hem)),
+            "level": flag(last not in _caught(bench)),
             "drop": Length(run.drops[last]),
         }
         y = max(low, 0) + 18
         self.sheet.write((self.middle, y), words.text("figure-overview-hem", values), "middle")
-        self.sheet.write((self.middle, y + LEADING), words.text("figure-overview-drop", values), "middle")
-        return max(y + LEADING, reached), words.text("figure-overview-layer", values)
+        if last not in _caught(bench):
+            y += LEADING
+            self.sheet.write((self.middle, y), words.text("figure-overview-drop", values), "middle")
+            front, side, back = run.bottom_at(last)
+            if front != back:
+                y += LEADING
+                dips: Values = {"front": Length(front), "side": Length(side), "back": Length(back)}
+                self.sheet.write((self.middle, y), words.text("figure-overview-dips", dips), "middle")
+        return max(y, reached), words.text("figure-overview-layer", values)
 
     def _piece(self, piece: str, y: float, low: float) -> None:
         bench = self.run.final
@@ -164,7 +173,16 @@ def _named(run: Run, chain: tuple[str, ...], found: tuple[tuple[str, ...], ...])
 
 
 def _on_lines(run: Run) -> dict[str, str]:
-    """The pieces that are sewn on along a line across another one, each with that piece."""
+    """The pieces that are sewn on another one, along a line across it or by an end, each with that piece."""
     bench = run.final
     lines = [(seam.edges[0], seam.on.piece) for seam in bench.seams.values() if seam.on]
-    return {name.partition(".")[0]: on for edge, on in lines for name in bench.opened(edge)}
+    return {name.partition(".")[0]: on for edge, on in lines for name in bench.opened(edge)} | _caught(bench)
+
+
+def _caught(bench: Bench) -> dict[str, str]:
+    """Ties and straps, which an end holds, each with the piece that it is sewn to: they hang from no edge, at no level."""
+    held = {
+        name.partition(".")[0] for seam in bench.seams.values() for edge in seam.edges for name in bench.opened(edge)
+    }
+    ends = (tuple(dict.fromkeys(ply.piece for ply in seam.plies)) for seam in bench.seams.values() if not seam.edges)
+    return {pieces[0]: pieces[1] for pieces in ends if len(pieces) == 2 and pieces[0] not in held}
