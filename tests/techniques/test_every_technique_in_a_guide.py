@@ -132,6 +132,19 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - sewn elastic: {edge: gore.top, elastic: elastic, length: waist_girth - 8 cm}
         - straps: {strap: strap, to: gore.top}""",
     ),
+    "a wrap skirt of gores": (
+        """skirt: {from: lawn, count: 5, length: 22 cm, depth: 60 cm}
+        waistband: {from: lawn, length: 110 cm, depth: 3 cm}
+        tie: {from: lawn, count: 2, length: 90 cm, depth: 3 cm}""",
+        """- gores: {piece: skirt, hem: 40 cm}
+        - join panels: {of: skirt, seam: 15 mm}
+        - neaten: {seam: skirt.ends}
+        - narrow hem: {edge: skirt.start}
+        - narrow hem: {edge: skirt.end}
+        - narrow hem: {edge: skirt.bottom}
+        - fitted waistband: {band: waistband, to: skirt.top, overlap: 0 cm, fasten: ties}
+        - tie ends: {tie: tie, to: waistband}""",
+    ),
     "a skirt with a train": (
         """skirt: {from: lawn, length: 240 cm, depth: 90 cm}""",
         """- join ends: {of: skirt, seam: 1 cm}

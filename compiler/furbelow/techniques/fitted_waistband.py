@@ -99,7 +99,9 @@ class FittedWaistband:
     pictures = (Picture.PIECES, Picture.FITTED_BAND)
     parameters = {
         "band": Parameter("The piece that becomes the band: as long as the waist and the overlap.", Kind.PIECE),
-        "to": Parameter("The open top edge it is sewn to.", Kind.EDGE),
+        "to": Parameter(
+            "The open top edge it is sewn to, gathered, pleated or darted to `band.length` less the overlap.", Kind.EDGE
+        ),
         "seam": Parameter("Seam allowance at the skirt and all round the band.", Kind.LENGTH, "1 cm"),
         "overlap": Parameter("How far the closed band overlaps; that of the placket.", Kind.LENGTH, "3 cm"),
         "fasten": Parameter("What closes it.", (BUTTON, HOOK, SNAPS, TIES), BUTTON),
