@@ -108,3 +108,27 @@ def _inside(ring: RingSector, x: float, y: float) -> bool:
     # In the margin beside a straight end: near to its line, between the two arcs measured along it.
     along, beside = radius * cos(angle - half), radius * sin(angle - half)
     return beside < float(ring.ends) and float(ring.inner) < along < float(ring.outer)
+
+
+def test_a_yoke_from_waist_to_hips_is_a_cone_cut_open() -> None:
+    """Plane geometry: the slant heights of a cone are as its circles, and its mantle opens to the angle of circle by slant."""
+    waist, hips, deep = Fraction(780), Fraction(1080), Fraction(180)
+    ring = RingSector(waist, hips, deep)
+    # By similar triangles from the point of the cone: slant : (slant + 180) = 780 : 1080.
+    slant = waist * deep / (hips - waist)
+    assert slant / (slant + deep) == waist / hips
+    assert ring.radius == slant == 468
+    assert ring.angle == waist / slant
+    assert round(ring.degrees, 2) == 95.49
+
+
+def test_a_dart_takes_twice_half_its_width_and_its_legs_are_hypotenuses() -> None:
+    """Pythagoras: a dart 4.5 cm wide and 30 cm long, with legs of 30.08 cm; and one of 5, 12 and 13, made twice as wide."""
+    from tests.techniques.small import work
+
+    pieces = "skirt: {from: net, length: 110 cm, depth: 60 cm}"
+    steps = "- darts: {edge: skirt.top, length: LONG, count: 2, long: DEEP}"
+    plain = work(pieces, steps.replace("LONG", "90 cm").replace("DEEP", "12 cm")).performed[0]
+    assert plain.sewn[0].length == 130  # (110 - 90) / 2 = 10 cm, half of it 5 cm
+    long = work(pieces, steps.replace("LONG", "101 cm").replace("DEEP", "30 cm")).performed[0]
+    assert float(long.sewn[0].length) == pytest.approx(hypot(300, 22.5), abs=0.05)

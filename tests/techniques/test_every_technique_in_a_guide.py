@@ -145,6 +145,17 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - fitted waistband: {band: waistband, to: skirt.top, overlap: 0 cm, fasten: ties}
         - tie ends: {tie: tie, to: waistband}""",
     ),
+    "a skirt with godets": (
+        """skirt: {from: lawn, length: 120 cm, depth: 60 cm}
+        godet: {from: lawn, count: 6, length: 5 mm, depth: 25 cm, grain: across}""",
+        """- join ends: {of: skirt, seam: 1 cm}
+        - neaten: {seam: skirt.ends}
+        - gores: {piece: godet, hem: 30 cm, sides: both slanting}
+        - godets: {piece: godet, in: skirt.bottom, hem: 15 mm}
+        - neaten: {seam: godet.ends}
+        - narrow hem: {edge: skirt.bottom}
+        - sewn elastic: {edge: skirt.top, elastic: elastic, length: waist_girth - 8 cm}""",
+    ),
     "a skirt with a train": (
         """skirt: {from: lawn, length: 240 cm, depth: 90 cm}""",
         """- join ends: {of: skirt, seam: 1 cm}

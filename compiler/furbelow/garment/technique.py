@@ -116,6 +116,7 @@ class Picture(StrEnum):
     CAUGHT_STRIP = "caught strip"
     PIPING = "piping"
     BUTTONED_ELASTIC = "buttoned elastic"
+    GODETS = "godets"
 
 
 class Tool(StrEnum):

@@ -3,7 +3,8 @@
 What it does: draws two arcs and two straight ends on a rectangle of cloth, cuts them out and holds the top edge.
 Edges before and after: a rectangle large enough before; a flat piece whose length is its top and `hem` its bottom after.
 Allowance: none; seams and turns of later steps lie beyond both arcs, and the cutting plan has the rectangle.
-Example: `- ring cut: {piece: flounce, hem: 112 in}` with the piece `flounce: {from: lawn, length: 72 in, depth: 12 in}`
+Example: `- ring cut: {piece: flounce, hem: 112 in}` with the piece `flounce: {from: lawn, length: 72 in, depth: 12 in}`. A yoke
+    over the hips is the same, a cone cut open: its length is the waist, its hem the hips.
 Source: R = top x depth / (bottom - top): Baldt, Clothing for Women, 1916, draft of a circular flounce. Circle skirts:
     waist / (2 pi), definition. Copies lie one in the other, shifted along the middle line until they touch: geometry.
 """
@@ -46,7 +47,7 @@ STRAIGHT_BELOW = 3  # radians: the straight line between the ends of a wider arc
 
 class RingCut:
     name = "ring cut"
-    about = "Cut a piece between two arcs: a circular flounce or part of a circle skirt."
+    about = "Cut a piece between two arcs: a circular flounce, a shaped yoke or part of a circle skirt."
     pictures = (Picture.PIECES,)
     parameters = {
         "piece": Parameter("The piece; its length is the top edge, its depth lies between the arcs.", Kind.PIECE),

@@ -1,10 +1,10 @@
-### Bänder mit Ringen und Kordeln innen im Rücken, die eine Schleppe raffen.
+### Bänder mit Ringen und Kordeln innen im Rücken, die eine Schleppe hochziehen.
 
 bustle-tapes-title = Die Raffbänder einnähen
     .number = { $up }
 bustle-tapes-aim = { $tapes ->
-    [one] Ein Band rafft den Saum hinten um { $up } hoch.
-   *[other] { $tapes } Bänder raffen den Saum hinten um { $up } hoch.
+    [one] Ein Band zieht den Saum hinten um { $up } hoch.
+   *[other] { $tapes } Bänder ziehen den Saum hinten um { $up } hoch.
  }
 
 ## Anzeichnen

@@ -42,5 +42,5 @@ caution-garment-blades = Stoffschere und Rollschneider: vom Körper weg schneide
 caution-garment-needles = Stecknadeln und Nadeln abzählen und zurückzählen. Das fertige Kleidungsstück nach vergessenen Stecknadeln absuchen, bevor jemand es anzieht. Vor dem Einfädeln oder Wechseln einer Nadel den Fuß vom Pedal nehmen.
 caution-garment-hem = Ein langer Saum bringt auf Treppen und Bühnen zum Stolpern, eine Schleppe gerät ins Feuer. Vor dem ersten Tragen damit eine Treppe hinauf- und hinuntergehen.
 caution-garment-child = Für ein Kind unter 14 Jahren: keine Kordel, kein Bandende und keinen Aufhänger an der Taille oder unter dem Saum hängen lassen, kleine Teile fest annähen. Für Kinderkleidung und Nachtwäsche gelten eigene Vorschriften; vor dem Verkaufen oder Verleihen danach fragen.
-caution-train = Eine Schleppe bringt zu Fall, wer sie trägt und wer dahinter geht. Vor Treppen, auf dunkler Bühne und in der Nähe von Maschinen raffen oder tragen.
+caution-train = Eine Schleppe bringt zu Fall, wer sie trägt und wer dahinter geht. Vor Treppen, auf dunkler Bühne und in der Nähe von Maschinen hochbinden oder tragen.
 caution-bustle-cords = Kordeln hinten am Rock geraten in Türen und unter Räder. Nicht an einen Kinderrock; dort mit kurzen Schlaufen aufhängen.

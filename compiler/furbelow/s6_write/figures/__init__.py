@@ -30,6 +30,7 @@ from furbelow.s6_write.figures.faced_edge import bagged_edge, faced_edge
 from furbelow.s6_write.figures.fastening import fastening
 from furbelow.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
 from furbelow.s6_write.figures.gathering import gathering
+from furbelow.s6_write.figures.godets import godets
 from furbelow.s6_write.figures.gores import gores
 from furbelow.s6_write.figures.hang_loops import hang_loops
 from furbelow.s6_write.figures.headed_row import headed_row
@@ -119,6 +120,7 @@ KINDS: Mapping[Picture, Kind] = {
     Picture.CAUGHT_STRIP: caught_strip,
     Picture.PIPING: piping,
     Picture.BUTTONED_ELASTIC: buttoned_elastic,
+    Picture.GODETS: godets,
 }
 
 

@@ -16,7 +16,7 @@ from furbelow.techniques.gores import row_said
 
 WIDEST, HIGHEST, MIDDLE = 230.0, 200.0, 195.0  # units
 ROW_HIGH = 120.0
-NEAR = 16.0  # two letters nearer to each other are written as one
+NEAR = 20.0  # two letters nearer to each other are written as one
 
 
 def gores(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -124,7 +124,7 @@ def _lettered(places: list[float]) -> list[tuple[str, float]]:
         letter = chr(ord("a") + number)
         if found and place - found[-1][1] < NEAR:
             letters, at = found.pop()
-            found.append((f"{letters} {letter}", (at + place) / 2))
+            found.append((f"{letters}, {letter}", (at + place) / 2))
         else:
             found.append((letter, place))
     return found
