@@ -20,6 +20,7 @@ from furbelow.s6_write.words.words import Words
 from furbelow.techniques.attach import Attached
 
 LEFT, RIGHT = 24.0, 376.0
+MOST_NAMED = 3  # panels of one ring whose seams are named; of more the names would lie on each other
 HIGH = 46.0  # of the piece whose edge is marked
 STRETCH = (LEFT + 10, RIGHT - 10)  # of both edges, broken off at its ends
 DEEP = 92.0
@@ -61,7 +62,7 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
 
 def _marked(sheet: Sheet, before: Bench, to: Edge, parts: int, words: Words, values: Values, numbers: Numbers) -> None:
     ring = before.ring(to)
-    strips = before.strips_round(to.pieces[0]) if ring else 1
+    strips = _like_strips(before, to.pieces[0]) if ring else 1
     top, low = 0.0, HIGH
     fold, flap = _corner(low, -1)
     face(sheet, [(LEFT, top), (RIGHT, top), fold[1], fold[0], (LEFT, low)], wrong=True)
@@ -84,7 +85,7 @@ def _marked(sheet: Sheet, before: Bench, to: Edge, parts: int, words: Words, val
     if ring:
         for x, anchor in ((LEFT - 4, "start"), (RIGHT + 4, "end")):
             sheet.write((x, under), words.text("figure-side-seam"), anchor, colour=SOFT)
-    for index in range(1, strips):
+    for index in range(1, strips if strips <= MOST_NAMED else 1):
         other = words.text("figure-marks-other-seam")
         sheet.write((LEFT + wide * index / strips, under), other, "middle", colour=SOFT)
     if parts > 4:
@@ -96,6 +97,12 @@ def _marked(sheet: Sheet, before: Bench, to: Edge, parts: int, words: Words, val
     sheet.write((LEFT + 6, top + 15), name, bold=True, ground=True)
     number = numbers.at("mark-parts-ring", "mark-parts-flat")
     sheet.callout((LEFT + wide * 13 / 16, top + 14), number, (LEFT + wide * 3 / 4 + 2, low - 8))
+
+
+def _like_strips(before: Bench, piece: str) -> int:
+    """How many strips lie side by side in the ring; 1 for gores of several widths, whose seams are not evenly spaced."""
+    gore = before.cloths[piece].piece.gore
+    return 1 if gore and len(gore.widths) > 1 else before.strips_round(piece)
 
 
 def _distances(sheet: Sheet, y: float, wide: float, length: Fraction, words: Words) -> None:
