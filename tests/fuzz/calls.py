@@ -3,6 +3,9 @@
 A call is sound where nothing in it was spoiled: choices and bodies inside their ranges, a workroom with words and examples
 out of its schema, a record near the numbers of the very garment, strips that grow with their marks. Slips are those of
 `mutate.py`, in one of the files of the call.
+
+Most garments are small ones, and verbs that answer fast are called more often than those that plan or write: what a call
+finds hangs on what is in its files, and a hundred thousand calls must come to an end.
 """
 
 from __future__ import annotations
@@ -13,37 +16,18 @@ import json
 import random
 import unicodedata
 from collections.abc import Callable, Mapping
-from fractions import Fraction
-from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
 import yaml
-from furbelow.order.chain import prove
+from furbelow.diagnose.codes import CODES
 from furbelow.verbs.command import run
 
-from tests.demos.demos import order
+from tests.demos.demos import NAMES
+from tests.fuzz.garments import Garment, garment_at_random, schema, spec_files, texts
 from tests.fuzz.mutate import TROUBLE, demos, formula, mutant, random_file
 
-SCHEMAS = Path(__file__).parents[2] / "schemas"
-SPECS = Path(__file__).parents[2] / "specs"
 PLANNED = ("make", "cutting", "fit", "amend", "compare", "preview")  # verbs whose time is that of the planner
-
-OWN = """
-techniques:
-  shell edge:
-    about: Draw a hem into small shells by hand.
-    works on: edge
-    lengths: {turn: 6 mm, shell: 1 cm}
-    takes: [turn, turn]
-    leaves: hemmed
-    stitch: {type: 101, length: 3 mm, rows: 2}
-    set up: hand
-    do:
-      - Turn {edge} twice by {turn}.
-      - say: Sew over the turn every {shell}, {length} in all.
-        check: The shells are {shell} wide.
-"""
 
 
 class Call(NamedTuple):
@@ -55,20 +39,11 @@ class Call(NamedTuple):
     sound: bool
 
 
-class Garment(NamedTuple):
-    name: str
-    size: str
-    choices: tuple[tuple[str, str], ...]  # with a value inside its range
-    amounts: tuple[str, ...]
-    names: tuple[str, ...]  # of numbers
-    measured: tuple[tuple[str, str, Fraction], ...]  # kind, name, mm
-
-
 def call(luck: random.Random) -> Call:
     """Any call of any verb."""
     sound = luck.random() < 0.6  # some of these are refused all the same: a body that the garment can't be made for
-    verb = luck.choice(tuple(_CALLS))
-    arguments, files = _CALLS[verb](luck, _garments()[luck.randrange(len(_garments()))])
+    verb = luck.choices(tuple(_CALLS), [each for _, each in _CALLS.values()])[0]
+    arguments, files = _CALLS[verb][0](luck, garment_at_random(luck))
     if not sound:
         arguments, files = _spoiled(luck, list(arguments), dict(files))
     return Call(verb, tuple(arguments), files, sound)
@@ -100,6 +75,7 @@ def kept(luck: random.Random, folder: Path) -> None:
 def called(made: Call, folder: Path) -> tuple[int, str]:
     """The exit code and all that was printed. Raises AssertionError where a promise is broken."""
     for name, content in made.files.items():
+        (folder / name).parent.mkdir(parents=True, exist_ok=True)
         (folder / name).write_bytes(content)
     answer, told = io.StringIO(), io.StringIO()
     with contextlib.chdir(folder), contextlib.redirect_stdout(answer), contextlib.redirect_stderr(told):
@@ -120,40 +96,8 @@ def called(made: Call, folder: Path) -> tuple[int, str]:
     return code, printed
 
 
-@cache
-def _garments() -> tuple[Garment, ...]:
-    found = []
-    for path in sorted(SPECS.glob("*.yaml")):
-        tree = yaml.load(path.read_text(encoding="utf-8"), yaml.CBaseLoader)
-        for size in tree["sizes"]:
-            proved = prove(order(path.stem, size)).value
-            assert proved is not None
-            solved = proved.solved
-            choices = tuple(
-                (name, solved.values[name].value.show(solved.spec.system))
-                for name in solved.spec.choices
-                if f"{name} to" in solved.values
-            )
-            measured = [("cut", name, piece.cut_depth) for name, piece in solved.pieces.items()]
-            measured += [("ring", name, piece.length) for name, piece in solved.pieces.items()]
-            # What an edge measures once it is gathered; later steps take it into a seam.
-            gathered = (edge for done in proved.run.performed for edge in done.after.edges.values() if edge.gathered)
-            measured += [("edge", name, length) for name, length in {e.name: e.set_length for e in gathered}.items()]
-            numbers = tuple(name for name, value in solved.values.items() if value.origin != "rule" and " " not in name)
-            found.append(Garment(path.stem, size, choices, tuple(tree["materials"]), numbers, tuple(measured)))
-    return tuple(found)
-
-
-def _spec(luck: random.Random, garment: Garment) -> dict[str, bytes]:
-    text = (SPECS / f"{garment.name}.yaml").read_text(encoding="utf-8")
-    if luck.random() < 0.2:
-        text += OWN
-    return {"spec.yaml": text.encode()}
-
-
 def _who(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
-    sizes = yaml.load((SPECS / f"{garment.name}.yaml").read_text(encoding="utf-8"), yaml.CBaseLoader)["sizes"]
-    body = sizes[garment.size]
+    body = garment.body
     kind = luck.randrange(6)
     if kind == 0:
         rows = [f"{name};" + ";".join(body.values()) for name in ("Ada", "Bo", "日本")[: luck.randrange(1, 4)]]
@@ -172,18 +116,12 @@ def _body(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, b
     if luck.random() < 0.4:
         files["room.yaml"] = yaml.safe_dump(_workroom(luck), allow_unicode=True).encode()
         arguments += ["--workroom", "room.yaml"]
-    return arguments, {**files, **_spec(luck, garment)}
-
-
-@cache
-def _workroom_keys() -> Mapping[str, Any]:
-    keys: Mapping[str, Any] = json.loads((SCHEMAS / "workroom.schema.json").read_text(encoding="utf-8"))["properties"]
-    return keys
+    return arguments, {**files, **spec_files(luck, garment)}
 
 
 def _workroom(luck: random.Random) -> dict[str, Any]:
     room: dict[str, Any] = {"workroom": 1}
-    for key, rule in _workroom_keys().items():
+    for key, rule in schema("workroom")["properties"].items():
         if key in ("workroom", "language", "most joins", "most sections") or luck.random() < 0.6:
             continue
         words = [word for word in rule.get("enum", rule["examples"]) if not isinstance(word, bool)]
@@ -193,29 +131,45 @@ def _workroom(luck: random.Random) -> dict[str, Any]:
 
 def _check(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
     arguments, files = _body(luck, garment)
-    return ["spec.yaml", *arguments, "--format", luck.choice(["text", "json", "sarif"])], files
+    strict = ["--strict"] if luck.random() < 0.1 else []
+    return ["spec.yaml", *arguments, *strict, "--format", luck.choice(["text", "json", "sarif"])], files
+
+
+def _limits(luck: random.Random, garment: Garment) -> list[str]:
+    """How the cutter may join and lay: of all cloths, or of one."""
+    limits = []
+    for option in ("--most-joins", "--most-sections"):
+        if luck.random() < 0.2:
+            count = luck.randrange(1, 5)
+            limits += [option, f"{garment.amounts[0]}={count}" if luck.random() < 0.5 else str(count)]
+    return limits
 
 
 def _cutting(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
     arguments, files = _body(luck, garment)
-    return ["spec.yaml", *arguments, "--format", luck.choice(["text", "json"])], files
+    return ["spec.yaml", *arguments, *_limits(luck, garment), "--format", luck.choice(["text", "json"])], files
 
 
 def _make(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
     arguments, files = _body(luck, garment)
     form = luck.choice(["text", "json"])
-    return ["spec.yaml", *arguments, "--no-pdf", "--replace", "--out", "out", "--format", form], files
+    for option in ("--reasons", "--no-measures", "--recut", "--dismiss", "--demonstration"):
+        arguments += [option] if luck.random() < 0.15 else []
+    arguments += _limits(luck, garment)
+    return ["spec.yaml", *arguments, "--no-pdf", "--workers", "1", "--replace", "--out", "out", "--format", form], files
 
 
 def _why(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
     arguments, files = _body(luck, garment)
     form = luck.choice(["text", "json", "markdown"])
-    return ["spec.yaml", luck.choice(garment.names), *arguments, "--format", form], files
+    bought = ["time", "weight", *garment.amounts]
+    name = luck.choice(garment.names) if luck.random() < 0.9 else luck.choice(bought)
+    return ["spec.yaml", name, *arguments, "--format", form], files
 
 
 def _fit(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
-    files = _spec(luck, garment)
-    name, _ = luck.choice(garment.choices)
+    files = spec_files(luck, garment)
+    name = luck.choice(garment.choices)[0] if garment.choices else "layers"
     cloth = garment.amounts[0]
     limit = luck.choice(
         [f"({cloth} + {cloth}) <= 9 m", f"{cloth} <= {luck.randrange(1, 9)} m", "hours <= 6", "(cost <= 30 EUR)"]
@@ -240,13 +194,15 @@ def _amend(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, 
         rows.append({"elastic": "elastic", "length": f"{luck.randrange(55, 70)} cm"})
     record = {"record": 1, "measured": rows}
     asked = ["--size", garment.size, "--measured", "record.yaml", "--format", luck.choice(["text", "json"])]
-    return ["spec.yaml", *asked], {**_spec(luck, garment), "record.yaml": yaml.safe_dump(record).encode()}
+    return ["spec.yaml", *asked], {**spec_files(luck, garment), "record.yaml": yaml.safe_dump(record).encode()}
 
 
 def _compare(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
-    name, value = luck.choice(garment.choices)
-    asked = ["--size", garment.size, "--set-second", f"{name}={value}", "--format", luck.choice(["text", "json"])]
-    return ["spec.yaml", *asked], _spec(luck, garment)
+    asked = ["--size", garment.size, "--format", luck.choice(["text", "json"])]
+    if garment.choices:
+        name, value = luck.choice(garment.choices)
+        asked += ["--set-second", f"{name}={value}"]
+    return ["spec.yaml", *asked], spec_files(luck, garment)
 
 
 def _swatch(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
@@ -254,7 +210,11 @@ def _swatch(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str,
     for mark in range(2, luck.randrange(4, 9)):
         left -= luck.uniform(1, 5)
         strips.append({"mark": mark, "stitch": "3 mm", "flat": "50 cm", "gathered": f"{left:.1f} cm"})
-    swatch = yaml.safe_dump({"swatch": 1, "cloths": {"net": strips}}).encode()
+    told: dict[str, Any] = {"swatch": 1, "cloths": {"net": strips}}
+    if luck.random() < 0.3:
+        hung = [{"overhang": f"{luck.randrange(80, 90)} mm", "drop": f"{luck.randrange(50, 58)} mm"} for _ in range(3)]
+        told["stiffness"] = {"net": hung}
+    swatch = yaml.safe_dump(told).encode()
     room = yaml.safe_dump(_workroom(luck), allow_unicode=True).encode()
     asked = ["strips.yaml", "--format", luck.choice(["text", "json"])]
     if luck.random() < 0.3:
@@ -262,25 +222,49 @@ def _swatch(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str,
     return asked, {"strips.yaml": swatch, "room.yaml": room}
 
 
+def _form(luck: random.Random) -> list[str]:
+    return ["--format", luck.choice(["text", "json"])]
+
+
 def _fmt(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
-    return ["spec.yaml", *(["--check"] if luck.random() < 0.5 else [])], _spec(luck, garment)
+    room = yaml.safe_dump(_workroom(luck), allow_unicode=True).encode()
+    files = {"room.yaml": room} if luck.random() < 0.5 else spec_files(luck, garment)
+    return [*files, *(["--check"] if luck.random() < 0.2 else []), *_form(luck)], files
 
 
 def _explain(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
-    return [f"FB{luck.randrange(100, 130)}"], {}
+    code = [luck.choice(tuple(CODES))] if luck.random() < 0.9 else []
+    return [*code, *_form(luck)], {}
 
 
-_CALLS: Mapping[str, Callable[[random.Random, Garment], tuple[list[str], dict[str, bytes]]]] = {
-    "check": _check,
-    "cutting": _cutting,
-    "make": _make,
-    "why": _why,
-    "fit": _fit,
-    "amend": _amend,
-    "compare": _compare,
-    "swatch": _swatch,
-    "explain-code": _explain,
-    "fmt": _fmt,
+def _words(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
+    kind = luck.randrange(8)
+    if kind == 0:
+        return _form(luck), {}
+    if kind < 4:
+        return ["--list", luck.choice(("pages", "gather", "cutting", "names")), *_form(luck)], {}
+    return ["--check", "mine", *_form(luck)], {"mine/en/own.ftl": b"page-tools = What you need\n"}
+
+
+def _start(luck: random.Random, garment: Garment) -> tuple[list[str], dict[str, bytes]]:
+    demo = ["--from", luck.choice(NAMES)] if luck.random() < 0.5 else []
+    return [f"{luck.choice(('tansy', 'Yarrow skirt', 'Ärmel', 'no'))} {luck.randrange(10**6)}", *demo, *_form(luck)], {}
+
+
+# How a call of the verb is made, and how many of a hundred are of that verb.
+_CALLS: Mapping[str, tuple[Callable[[random.Random, Garment], tuple[list[str], dict[str, bytes]]], float]] = {
+    "check": (_check, 26),
+    "cutting": (_cutting, 5),
+    "make": (_make, 1),
+    "why": (_why, 20),
+    "fit": (_fit, 0.5),
+    "amend": (_amend, 4),
+    "compare": (_compare, 1),
+    "swatch": (_swatch, 15),
+    "words": (_words, 6),
+    "explain-code": (_explain, 10),
+    "start": (_start, 6),
+    "fmt": (_fmt, 5),
 }
 
 
@@ -306,7 +290,7 @@ def _spoiled(luck: random.Random, arguments: list[str], files: dict[str, bytes])
 
 def _spoiled_file(luck: random.Random, name: str, content: bytes) -> bytes:
     if name == "spec.yaml":
-        return mutant(luck)
+        return mutant(luck, texts())
     kind = luck.randrange(5)
     if kind == 0:
         return random_file(luck)

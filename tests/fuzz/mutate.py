@@ -294,14 +294,13 @@ def _gently(tree: Any, luck: random.Random) -> None:
         holder[key] = _NUMBER.sub(number, holder[key], count=1)
 
 
-def mutant(luck: random.Random) -> bytes:
-    """One spec, changed once to six times."""
-    number = luck.randrange(len(demos()))
-    text = demos()[number]
+def mutant(luck: random.Random, texts: tuple[str, ...] | None = None) -> bytes:
+    """One spec, changed once to six times. texts: of which; without them, of the demos."""
+    text = luck.choice(texts or demos())
     changes = luck.choice((1, 1, 1, 2, 2, 3, 6))
     how = luck.random()
     if how < 0.8:
-        tree = copy.deepcopy(_trees()[number])
+        tree = yaml.load(text, yaml.CBaseLoader)
         for _ in range(changes):
             (_gently if how < 0.5 else _tree)(tree, luck)
         text = yaml.dump(tree, Dumper=yaml.CSafeDumper, sort_keys=False, allow_unicode=True, width=10_000)

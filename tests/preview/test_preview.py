@@ -57,8 +57,8 @@ def state(port: int, after: int = 0, guide: int = 0) -> dict[str, Any]:
 # --- building ---
 
 
-def test_the_guide_is_that_of_the_size_asked_or_of_the_first(spec: Path) -> None:
-    for size, shown in ((None, b"size XS"), ("L", b"size L")):
+def test_the_guide_is_that_of_the_size_asked(spec: Path) -> None:
+    for size, shown in (("XS", b"size XS"), ("L", b"size L")):
         built = Builder(call(spec, size=size)).build()
         assert built.guide is not None
         assert shown in built.guide
@@ -81,11 +81,8 @@ def test_whatever_is_at_fault_is_told_in_the_report(spec: Path, more: dict[str, 
     assert told in built.report
 
 
-def test_a_spec_without_sizes_asks_for_a_wearer(spec: Path) -> None:
-    lines = LARKSPUR.split("\n")
-    start, end = lines.index("sizes:"), lines.index("choices:")
-    spec.write_text("\n".join(lines[:start] + lines[end:]), encoding="utf-8")
-    assert "names no wearer" in Builder(call(spec)).build().report
+def test_who_names_nobody_is_asked_for_whom(spec: Path) -> None:
+    assert "(sizes: XS, S, M, L, XL)" in Builder(call(spec, size=None)).build().report
 
 
 def test_a_bug_of_ours_does_not_end_the_preview(spec: Path, monkeypatch: pytest.MonkeyPatch) -> None:

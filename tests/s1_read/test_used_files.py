@@ -213,11 +213,11 @@ def test_the_editor_tells_of_a_library_where_the_spec_leads_to_it(here: Path) ->
 
 
 def test_the_preview_watches_what_a_spec_is_built_on(here: Path) -> None:
-    built = Builder(Asked(str(here / "hemmed.yaml"))).build()
+    built = Builder(Asked(str(here / "hemmed.yaml"), "M")).build()
     assert built.guide is not None
     assert [Path(file).name for file in built.built_on] == ["plain.yaml", "nets.yaml"]
     (here / "library" / "nets.yaml").unlink()
-    missing = Builder(Asked(str(here / "hemmed.yaml"))).build()
+    missing = Builder(Asked(str(here / "hemmed.yaml"), "M")).build()
     assert missing.guide is None
     # It is watched until it comes.
     assert [Path(file).name for file in missing.built_on] == ["plain.yaml", "nets.yaml"]

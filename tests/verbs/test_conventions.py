@@ -7,6 +7,7 @@ import json
 import os
 import re
 import shlex
+import signal
 import subprocess
 import sys
 from collections.abc import Iterator, Mapping
@@ -15,7 +16,7 @@ from importlib import import_module
 from pathlib import Path
 
 import pytest
-from furbelow.verbs.command import _VERBS, run
+from furbelow.verbs.command import _VERBS, parser_for, run
 from jsonschema import Draft202012Validator
 
 SPECS = Path(__file__).parents[2] / "specs"
@@ -62,7 +63,15 @@ def test_debug_may_stand_before_or_after_the_verb(place: int, monkeypatch: pytes
 
 @pytest.mark.parametrize(
     "verb",
-    [["make", "--out", "out"], ["cutting"], ["why", "weight"], ["fit", "--free", "layers"], ["amend"], ["compare"]],
+    [
+        ["make", "--out", "out"],
+        ["cutting"],
+        ["why", "weight"],
+        ["fit", "--free", "layers"],
+        ["amend"],
+        ["compare"],
+        ["preview"],
+    ],
 )
 def test_without_a_body_a_verb_lists_the_sizes(
     verb: list[str], capsys: pytest.CaptureFixture[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
@@ -143,7 +152,42 @@ JSON = [
     ["swatch", str(SPECS / "swatches" / "pleating.yaml"), "--cloth", "net", "--ratio", "2"],
     ["swatch", str(SPECS / "swatches" / "stiffness.yaml")],
     ["swatch", "nowhere.yaml"],
+    ["make", LARKSPUR, "--size", "M", "--out", " "],
+    ["make", LARKSPUR, "--every-size", "--size", "M", "--out", "guide"],
+    ["make", LARKSPUR, "--every-size", "--demonstration", "--out", "guide"],
+    ["words"],
+    ["words", "--list", "gather"],
+    ["words", "--list", "gahter"],
+    ["words", "--list", "gather", "--language", "xx"],
+    ["words", "--missing", "de"],
+    ["words", "--check", "nowhere"],
+    ["explain-code"],
+    ["explain-code", "fb304"],
+    ["explain-code", "FB999"],
+    ["start", "tansy", "--from", "larkspur"],
+    ["start", "tansy", "--from", "larkspu"],
+    ["start", "no/where"],
+    ["fmt", "--check", LARKSPUR],
+    ["fmt", "--check", "nowhere.yaml"],
+    ["preview", LARKSPUR],
+    ["preview", "nowhere.yaml"],
 ]
+
+
+@pytest.mark.parametrize("verb", _VERBS)
+def test_every_verb_answers_in_json(verb: str) -> None:
+    parser = parser_for([verb])
+    ((_, one),) = parser._subparsers._group_actions[0].choices.items()  # type: ignore[union-attr] # argparse has no public way
+    (form,) = [action for action in one._actions if "--format" in action.option_strings]
+    assert "json" in form.choices
+    assert verb in {call[0] for call in JSON}
+
+
+def test_a_call_that_is_wrong_ends_in_one_place() -> None:
+    """So that who asked for JSON is told why, whatever the verb."""
+    for path in (SPECS.parent / "compiler" / "furbelow" / "verbs").glob("*.py"):
+        if path.name not in ("command.py", "exits.py"):
+            assert "WRONG_USE" not in path.read_text(encoding="utf-8"), path.name
 
 
 def _objects(rule: object) -> Iterator[Mapping[str, object]]:
@@ -189,7 +233,25 @@ def test_the_json_of_every_verb_is_as_its_schema_says(
     assert told["verb"] == call[0]
     errors = [fault for fault in told["faults"] if fault["severity"] == "error"]
     # Where a fit finds nothing that keeps the limits, its nearest miss is the answer.
-    assert bool(errors or told.get("said") or told.get("best", "") is None) is (code != 0)
+    changed = any(one["how"] == "would be laid out anew" for one in told.get("files", []) if call[0] == "fmt")
+    assert bool(errors or told.get("said") or told.get("best", "") is None or changed) is (code != 0)
+
+
+def test_a_preview_answers_with_its_address(tmp_path: Path) -> None:
+    """Standing alone: it goes on until it is stopped."""
+    call = [sys.executable, "-m", "furbelow", "preview", LARKSPUR, "--size", "M", "--format", "json"]
+    with subprocess.Popen(call, stdout=subprocess.PIPE, text=True) as running:
+        assert running.stdout is not None
+        lines = []
+        for line in running.stdout:
+            lines.append(line)
+            if line == "}\n":
+                break
+        running.send_signal(signal.SIGINT)
+    told = json.loads("".join(lines))
+    schema = json.loads((SPECS.parent / "schemas" / "answer.schema.json").read_text(encoding="utf-8"))
+    Draft202012Validator(schema).validate(told)
+    assert re.fullmatch(r"http://127\.0\.0\.1:[0-9]+/", told["address"])
 
 
 def test_a_shell_is_told_how_the_line_may_go_on(tmp_path: Path) -> None:

@@ -6,7 +6,7 @@ import os
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from furbelow.diagnose.fault import Fault, has_errors
+from furbelow.diagnose.fault import has_errors
 from furbelow.diagnose.report_text import render, tally
 from furbelow.garment.workroom import Workroom
 from furbelow.order.make_one import make_page
@@ -41,7 +41,7 @@ def files_of_room(room: Workroom) -> Iterator[str]:
 
 
 class Builder:
-    """Builds for the size or wearer that the call names; for the spec's first size where it names none."""
+    """Builds for the size or wearer that the call names."""
 
     def __init__(self, asked: Asked) -> None:
         self._asked = asked
@@ -71,14 +71,7 @@ class Builder:
         reader.tell(faults)
         if spec is None:
             return None
-        asked = self._asked
-        if asked.size is None and asked.wearer is None:
-            if not spec.sizes:
-                nobody = "the spec has no sizes, and the call names no wearer"
-                help_ = "add `sizes` to the spec, or call with --wearer FILE"
-                reader.stop([Fault("FB214", nobody, help=help_)])
-            asked = asked._replace(size=next(iter(spec.sizes)))
-        order = reader.the_one(reader.orders_of(spec, asked))
+        order = reader.the_one(reader.orders_of(spec, self._asked))
         self._of_the_room = tuple(files_of_room(order.room))
         page = make_page(order, self._plans)
         reader.tell(page.faults)

@@ -105,7 +105,7 @@ class Trials:
         spec = self._spec(reader)
         asked = self.asked._replace(choices=(*self.asked.choices, *chosen))
         if asked.wearer is None:
-            asked = asked._replace(size=size or asked.size or next(iter(spec.sizes), None))
+            asked = asked._replace(size=size or asked.size)
         order = reader.orders_of(spec, asked)[0]
         proved = prove(order)
         reader.tell(proved.faults)

@@ -7,7 +7,7 @@ import sys
 from collections.abc import Callable
 from contextlib import suppress
 
-from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 _EPILOG = """\
 examples, after `furbelow start larkspur --from larkspur`:
@@ -56,9 +56,8 @@ def _fit(options: argparse.Namespace) -> int:
     reader.sources |= {FREE: options.free, AIM: options.aim, **limits_by_option(options.so_that)}
     staged = fit(order, options.free, options.so_that, options.aim, _progress(options.spec))
     if staged.value is None:
-        reader.tell(staged.faults)
         by_call = any(fault.code.startswith("FB70") or fault.code == "FB201" for fault in staged.faults)
-        return WRONG_USE if by_call else SPEC_AT_FAULT
+        reader.stop(staged.faults, by_call=by_call)
     if options.format == "json":
         reader.print_json(as_data(staged.value))
     else:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import argparse
 import sys
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
-from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
+from furbelow.order.unread import Unread
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 if TYPE_CHECKING:
     from furbelow.verbs.reading import Reader
@@ -26,6 +27,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     )
     parser.add_argument("files", metavar="FILE", nargs="+", help="one or several; `-` is standard input, told anew")
     parser.add_argument("--check", action="store_true", help="write nothing, and fail where a file would change")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_fmt)
 
 
@@ -35,13 +37,35 @@ def _fmt(options: argparse.Namespace) -> int:
     from furbelow.verbs.reading import Reader
 
     if find_spec("ruamel") is None or find_spec("ruamel.yaml") is None:
-        print("furbelow: fmt needs more than furbelow: pip install 'furbelow[fmt]'", file=sys.stderr)
-        return WRONG_USE
+        raise Unread(by_call=True, said="fmt needs more than furbelow: pip install 'furbelow[fmt]'")
     reader = Reader(options)
-    return max(_one(reader, path, check=options.check) for path in options.files)
+    done = []
+    for path in options.files:
+        one = _one(reader, path, check=options.check)
+        done.append(one)
+        if options.format == "text" and one.how != AT_FAULT:
+            print(f"{path}: {one.how}" if one.text is None else one.text, end="\n" if one.text is None else "")
+    if options.format == "json":
+        told = [
+            {"file": path, "how": one.how, **({} if one.text is None else {"text": one.text})}
+            for path, one in zip(options.files, done, strict=True)
+        ]
+        reader.print_json({"files": told})
+    return SPEC_AT_FAULT if any(one.how in (AT_FAULT, WOULD_CHANGE) for one in done) else DONE
 
 
-def _one(reader: Reader, path: str, *, check: bool) -> int:
+AS_IT_SHOULD_BE, CHANGED = "as it should be", "laid out anew"
+AT_FAULT, WOULD_CHANGE = "at fault", "would be laid out anew"
+
+
+class Done(NamedTuple):
+    """How a file was found or left. text: standard input, laid out anew."""
+
+    how: str
+    text: str | None = None
+
+
+def _one(reader: Reader, path: str, *, check: bool) -> Done:
     from pathlib import Path
 
     from furbelow.diagnose.fault import Fault
@@ -55,26 +79,23 @@ def _one(reader: Reader, path: str, *, check: bool) -> int:
     name, content = read_bytes((path, sys.stdin.buffer.read(LARGEST_FILE + 1)) if given else path)
     if content.value is None:
         reader.tell(content.faults)
-        return SPEC_AT_FAULT
+        return Done(AT_FAULT)
     reader.sources[path] = content.value.decode("utf-8-sig", errors="replace")
     staged = laid_out(content.value, name)
     if staged.value is None:
         reader.tell(staged.faults)
-        return SPEC_AT_FAULT
+        return Done(AT_FAULT)
+    same = staged.value == content.value
     if given and not check:
-        print(staged.value.decode("utf-8"), end="")
-        return DONE
-    if staged.value == content.value:
-        print(f"{path}: as it should be")
-        return DONE
+        return Done(AS_IT_SHOULD_BE if same else CHANGED, staged.value.decode("utf-8"))
+    if same:
+        return Done(AS_IT_SHOULD_BE)
     if check:
-        print(f"{path}: would be laid out anew")
-        return SPEC_AT_FAULT
+        return Done(WOULD_CHANGE)
     try:
         write_over(Path(path).resolve(), staged.value)
     except OSError as error:
         reason = (error.strerror or type(error).__name__).lower()
         reader.tell([Fault("FB112", f"{path} can't be written: {reason}; it is as it was")])
-        return SPEC_AT_FAULT
-    print(f"{path}: laid out anew")
-    return DONE
+        return Done(AT_FAULT)
+    return Done(CHANGED)

@@ -8,8 +8,9 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from furbelow.order.unread import Unread
 from furbelow.verbs.cutting_limits import add_limits, within_limits
-from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, STOPPED, WRONG_USE
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, STOPPED
 
 if TYPE_CHECKING:
     from furbelow.order.crew import Crew
@@ -91,6 +92,7 @@ def _make(options: argparse.Namespace) -> int:
     from furbelow.order.read_order import is_table, unread_rows
 
     of_all = "--every-size" if options.every_size else "--booklet"
+<<<<<<< HEAD
     one_body = options.size is not None or options.wearer is not None
     if (options.every_size or options.booklet) and (one_body or is_table(options.spec)):
         print(f"furbelow: {of_all} goes with a spec, and with neither --size nor --wearer", file=sys.stderr)
@@ -98,12 +100,20 @@ def _make(options: argparse.Namespace) -> int:
     if options.print and options.no_pdf:
         print("furbelow: --print and --no-pdf can't both be meant", file=sys.stderr)
         return WRONG_USE
+=======
+    if (options.every_size or options.booklet) and (options.size is not None or options.wearer is not None):
+        raise Unread(by_call=True, said=f"{of_all} goes with neither --size nor --wearer")
+>>>>>>> 0798a9d (Answer in JSON from every verb, wrong calls too; ask preview for whom; call small garments and every verb in the long fuzz)
     if options.booklet and (found := _not_with_booklet(options)):
-        print(f"furbelow: --booklet does not go with {found}", file=sys.stderr)
-        return WRONG_USE
+        raise Unread(by_call=True, said=f"--booklet does not go with {found}")
     if not options.out.strip():
+<<<<<<< HEAD
         print("furbelow: --out names no folder; for this one write --out .", file=sys.stderr)
         return WRONG_USE
+=======
+        raise Unread(by_call=True, said="--out names no folder; for this one write --out .")
+    from furbelow.order.make_class import unread_rows
+>>>>>>> 0798a9d (Answer in JSON from every verb, wrong calls too; ask preview for whom; call small garments and every verb in the long fuzz)
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader(options)
@@ -113,16 +123,15 @@ def _make(options: argparse.Namespace) -> int:
     if options.no_measures:
         orders = [order._replace(room=order.room._replace(measures=False)) for order in orders]
     if not orders:
-        print(f"furbelow: {options.spec} names no sizes; say for whom: --wearer FILE", file=sys.stderr)
-        return WRONG_USE
+        raise Unread(by_call=True, said=f"{options.spec} names no sizes; say for whom: --wearer FILE")
     if options.booklet:
         return _make_booklet(options, reader, orders)
     of_table = is_table(options.spec)
     unread = unread_rows(reader.told, options.spec if of_table else options.wearer)
     if options.every_size or len(orders) > 1 or unread or (of_table and not options.only):
         if options.demonstration:
-            print("furbelow: --demonstration goes with one guide: give --size NAME or --only NAME", file=sys.stderr)
-            return WRONG_USE
+            said = "--demonstration goes with one guide: give --size NAME or --only NAME"
+            raise Unread(by_call=True, said=said)
         return _make_together(options, reader, orders, unread)
     from furbelow.diagnose.report_text import safe
     from furbelow.order.make_one import make_one
@@ -192,8 +201,7 @@ def _make_together(
         try:
             crew = Cluster(options.cluster)
         except NoCluster as none:
-            print(f"furbelow: {none}", file=sys.stderr)
-            return WRONG_USE
+            raise Unread(by_call=True, said=str(none)) from none
     if options.every_size:
         finished = make_range(orders, shelf, crew, how, progress.planned)
     elif is_table(options.spec):
@@ -218,6 +226,8 @@ def _make_together(
         complete = finished.complete()
         so_far = "no guide was written" if complete is None else f"{complete} of {len(orders)} guides are complete"
         print(f"furbelow: stopped; {so_far}, and the same command goes on from there", file=sys.stderr)
+        if options.format == "json":
+            reader.print_json({"pages": told})
         return STOPPED
     finally:
         crew.end()

@@ -5,7 +5,8 @@ from __future__ import annotations
 import argparse
 import sys
 
-from furbelow.verbs.exits import DONE, WRONG_USE
+from furbelow.order.unread import Unread
+from furbelow.verbs.exits import DONE
 
 _EPILOG = """\
 examples, after `furbelow start larkspur --from larkspur`:
@@ -21,6 +22,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     parser.add_argument(
         "--port", type=int, default=0, help="the port on this machine; any free one where none is given"
     )
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_preview)
 
 
@@ -31,18 +33,25 @@ def _preview(options: argparse.Namespace) -> int:
     from furbelow.preview.server import LOOPBACK, preview_server
     from furbelow.preview.trial import Trials
     from furbelow.preview.watch import Watch
-    from furbelow.verbs.reading import asked
+    from furbelow.verbs.reading import Reader, asked
 
+    reader = Reader(options)
+    if options.size is None and options.wearer is None:
+        reader.orders(asked(options))  # says that nobody is named, and the sizes
     files = [file for file in (options.spec, options.workroom, options.wearer) if file is not None]
     watch = Watch(files, Builder(asked(options)).build)
     try:
         server = preview_server(watch, Trials(asked(options)), Path(options.spec).name, options.port)
     except (OSError, OverflowError) as error:
         reason = getattr(error, "strerror", None) or str(error)
-        print(f"furbelow: port {options.port} can't be used: {reason.lower()}", file=sys.stderr)
-        return WRONG_USE
+        raise Unread(by_call=True, said=f"port {options.port} can't be used: {reason.lower()}") from error
     watch.start()
-    print(f"http://{LOOPBACK}:{server.server_address[1]}/  (Ctrl-C ends it)", flush=True)
+    address = f"http://{LOOPBACK}:{server.server_address[1]}/"
+    if options.format == "json":
+        reader.print_json({"address": address})
+    else:
+        print(f"{address}  (Ctrl-C ends it)")
+    sys.stdout.flush()  # whoever started it waits for the address
     try:
         server.serve_forever()
     except KeyboardInterrupt:

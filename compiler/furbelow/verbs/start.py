@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import argparse
 import re
-import sys
 from pathlib import Path
 
-from furbelow.verbs.exits import DONE, WRONG_USE
+from furbelow.order.unread import Unread
+from furbelow.verbs.exits import DONE
 
 _PLAIN = re.compile(r"[\w][\w -]{0,60}")
 # Names that stand for devices on some systems. Source: Microsoft, "Naming Files, Paths, and Namespaces".
@@ -29,6 +29,7 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     )
     parser.add_argument("name", metavar="NAME", help="the garment; the spec is written to NAME.yaml in this folder")
     parser.add_argument("--from", metavar="DEMO", dest="demo", help="begin with a demo, such as foxglove or primrose")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_start)
 
 
@@ -38,29 +39,29 @@ def _start(options: argparse.Namespace) -> int:
 
     name = options.name.removesuffix(".yaml").strip()
     if not _PLAIN.fullmatch(name) or _DEVICE.fullmatch(name):
-        print(
-            f"furbelow: {options.name[:60]!r} can't name a spec; use letters, digits, spaces, `-` and `_`,"
-            " and go into the folder where it shall lie",
-            file=sys.stderr,
-        )
-        return WRONG_USE
+        said = f"{options.name[:60]!r} can't name a spec; use letters, digits, spaces, `-` and `_`,"
+        raise Unread(by_call=True, said=f"{said} and go into the folder where it shall lie")
     demos = [path.stem for path in sorted(resources.demo("").glob("*.yaml"))]
     if options.demo is not None and options.demo not in demos:
         near = nearest(options.demo, demos)
         mend = f"did you mean {near[0]}?" if near else f"the demos are {', '.join(demos)}"
-        print(f"furbelow: no demo is called {options.demo[:60]!r}; {mend}", file=sys.stderr)
-        return WRONG_USE
+        raise Unread(by_call=True, said=f"no demo is called {options.demo[:60]!r}; {mend}")
     path = Path(f"{name.replace(' ', '-').lower()}.yaml")
     spec = starting_spec(name, path.name) if options.demo is None else _demo(f"{options.demo}.yaml")
     try:
         if not _written(path, spec):
-            print(f"furbelow: {path} is there already and was kept; choose another name", file=sys.stderr)
-            return WRONG_USE
+            raise Unread(by_call=True, said=f"{path} is there already and was kept; choose another name")
         beside = _beside(options.demo)
         kept = [name for name, text in beside.items() if not _written(Path(name), text)]
     except OSError as error:
-        print(f"furbelow: {path} can't be written: {(error.strerror or str(error)).lower()}", file=sys.stderr)
-        return WRONG_USE
+        said = f"{path} can't be written: {(error.strerror or str(error)).lower()}"
+        raise Unread(by_call=True, said=said) from error
+    if options.format == "json":
+        from furbelow.verbs.reading import Reader
+
+        written = [path.as_posix(), *(name for name in beside if name not in kept)]
+        Reader(options).print_json({"written": written, "kept": kept})
+        return DONE
     if kept:
         print(f"kept as they were: {', '.join(kept)}")
     places = dict.fromkeys(name.partition("/")[0] for name in beside if name not in kept)

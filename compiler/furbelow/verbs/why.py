@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 
-from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
+from furbelow.verbs.exits import DONE
 
 _EPILOG = """\
 examples, after `furbelow start larkspur --from larkspur`:
@@ -31,12 +31,10 @@ def _why(options: argparse.Namespace) -> int:
     order = reader.one_order(asked(options))
     numbers = explained(order, options.name)
     if numbers.value is None:
-        reader.tell(numbers.faults)
-        return SPEC_AT_FAULT
+        reader.stop(numbers.faults)
     reason = why(numbers.value, options.name)
     if reason.value is None:
-        reader.tell(reason.faults)
-        return WRONG_USE
+        reader.stop(reason.faults, by_call=True)
     told = WhyText(numbers.value, order.room)
     if options.format == "json":
         reader.print_json(told.data(reason.value))

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import argparse
-import sys
+from collections.abc import Mapping
 
-from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, WRONG_USE
+from furbelow.order.unread import Unread
+from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 
 _EPILOG = """\
 examples:
@@ -31,50 +32,62 @@ def add(verbs: argparse._SubParsersAction[argparse.ArgumentParser], *parents: ar
     what.add_argument("--missing", metavar="CODE", help="what a language lacks, as English messages")
     what.add_argument("--check", metavar="FOLDER", help="whether the messages of a folder can be said")
     parser.add_argument("--language", metavar="CODE", default="en", help="the language of --list")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how the answer is told")
     parser.set_defaults(verb=_words)
 
 
 def _words(options: argparse.Namespace) -> int:
     if options.list is not None:
-        return _list(options.list, options.language)
+        return _list(options, options.list, options.language)
     if options.missing is not None:
-        return _missing(options.missing)
+        return _missing(options, options.missing)
     if options.check is not None:
         return _check(options, options.check)
     from furbelow.resources import languages, words_files
 
-    print(f"languages: {', '.join(languages())}\nfiles: {', '.join(words_files('en'))}")
+    if options.format == "json":
+        _print_json(options, {"languages": languages(), "files": words_files("en")})
+    else:
+        print(f"languages: {', '.join(languages())}\nfiles: {', '.join(words_files('en'))}")
     return DONE
 
 
-def _list(name: str, language: str) -> int:
+def _print_json(options: argparse.Namespace, told: Mapping[str, object]) -> None:
+    from furbelow.verbs.reading import Reader
+
+    Reader(options).print_json(told)
+
+
+def _list(options: argparse.Namespace, name: str, language: str) -> int:
     from furbelow.diagnose.nearest import nearest
     from furbelow.resources import languages, words_files
     from furbelow.s6_write.words.tell_words import listed
 
     if language not in languages():
-        print(f"furbelow: there are no words in {language[:20]!r}, only in {', '.join(languages())}", file=sys.stderr)
-        return WRONG_USE
+        said = f"there are no words in {language[:20]!r}, only in {', '.join(languages())}"
+        raise Unread(by_call=True, said=said)
     files, file = words_files(language), name.replace(" ", "-")
     if file not in files:
         near = nearest(file, files)
         help_ = f"did you mean {near[0]}?" if near else "`furbelow words` names all"
-        print(f"furbelow: no file of messages is called {name[:60]!r}; {help_}", file=sys.stderr)
-        return WRONG_USE
-    print(listed(file, language), end="")
+        raise Unread(by_call=True, said=f"no file of messages is called {name[:60]!r}; {help_}")
+    told = listed(file, language)
+    if options.format == "json":
+        _print_json(options, {"language": language, "file": file, "messages": told})
+    else:
+        print(told, end="")
     return DONE
 
 
-def _missing(language: str) -> int:
+def _missing(options: argparse.Namespace, language: str) -> int:
     from furbelow.s6_write.words.tell_words import missing
 
-    lacks = False
-    for told in missing(language):
-        lacks = True
-        print(told)
-    if not lacks:
-        print(f"{language}: nothing is missing")
-    return SPEC_AT_FAULT if lacks else DONE
+    lacking = list(missing(language))
+    if options.format == "json":
+        _print_json(options, {"language": language, "missing": lacking})
+    else:
+        print("\n".join(lacking or [f"{language}: nothing is missing"]))
+    return SPEC_AT_FAULT if lacking else DONE
 
 
 def _check(options: argparse.Namespace, folder: str) -> int:
@@ -84,11 +97,12 @@ def _check(options: argparse.Namespace, folder: str) -> int:
     from furbelow.verbs.reading import Reader
 
     if not os.path.isdir(folder):
-        print(f"furbelow: {folder} is no folder", file=sys.stderr)
-        return WRONG_USE
+        raise Unread(by_call=True, said=f"{folder} is no folder")
     reader = Reader(options)
     faults = check_own(folder)
     reader.tell_of_files(faults)
-    if not faults:
+    if options.format == "json":
+        reader.print_json({"folder": folder})
+    elif not faults:
         print(f"{folder}: sound")
     return SPEC_AT_FAULT if faults else DONE
