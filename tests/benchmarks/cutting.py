@@ -9,7 +9,6 @@ from __future__ import annotations
 import random
 import sys
 from argparse import ArgumentParser
-from dataclasses import replace
 from fractions import Fraction
 from math import inf
 from time import process_time
@@ -47,7 +46,7 @@ def garment(number: int) -> Case:
         grain: Grain = "across" if rng.random() < 0.5 else "along"
         strips.append(Strip("lining", cm(rng.randrange(50, 65)), cm(rng.randrange(40, 60)), 2, grain=grain))
     bolt = Bolt(cm(rng.choice([110, 136, 140, 150, 280])), folded=rng.random() < 0.3)
-    return tuple(strips), bolt, replace(PRICES, cloth_per_mm=Fraction(rng.choice([18, 40, 90]), 10_000))
+    return tuple(strips), bolt, PRICES._replace(cloth_per_mm=Fraction(rng.choice([18, 40, 90]), 10_000))
 
 
 def garments(many: int) -> None:
@@ -142,7 +141,7 @@ def class_of_30() -> None:
         print(f"  each alone, {joins} joins at most, no seam at joins: {float(total) / 1000:.2f} m")
     strips, bolt = class_of_thirty(), Bolt(cm(150), cm(1))
     for per_metre in (Fraction(18, 10), Fraction(4), Fraction(9)):
-        prices = replace(PRICES, cloth_per_mm=per_metre / 1000)
+        prices = PRICES._replace(cloth_per_mm=per_metre / 1000)
         began = process_time()
         plan = pooled(strips, bolt, prices)
         seconds = process_time() - began

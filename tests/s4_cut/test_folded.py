@@ -71,10 +71,10 @@ def test_the_width_left_beside_the_lanes_is_half_of_it_in_each_layer() -> None:
 @given(small_cases())
 def test_folding_the_cloth_never_saves_any(case: Case) -> None:
     strips, bolt, prices = case
-    assume(not misfits(strips, replace(bolt, folded=True)))
-    folded, flat = (plan_cutting(strips, replace(bolt, folded=fold), prices) for fold in (True, False))
-    assert faults(folded, strips, replace(bolt, folded=True), prices) == []
-    assert faults(flat, strips, replace(bolt, folded=False), prices) == []
+    assume(not misfits(strips, bolt._replace(folded=True)))
+    folded, flat = (plan_cutting(strips, bolt._replace(folded=fold), prices) for fold in (True, False))
+    assert faults(folded, strips, bolt._replace(folded=True), prices) == []
+    assert faults(flat, strips, bolt._replace(folded=False), prices) == []
     # What can be cut folded can be cut flat.
     assert flat.bound <= folded.cost
     assert not flat.proven or flat.cost <= folded.cost

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from furbelow.garment.spec import Grain
 from furbelow.s4_cut.lanes.exact import Limits
@@ -21,7 +19,7 @@ NET = Bolt(cm(148))
 
 
 def _laid(strips: tuple[Strip, ...], grain: Grain) -> tuple[Strip, ...]:
-    return tuple(replace(strip, grain=grain) for strip in strips)
+    return tuple(strip._replace(grain=grain) for strip in strips)
 
 
 @pytest.mark.parametrize("grain", ["along", "across"])
@@ -59,6 +57,6 @@ def test_more_joins_and_more_sections_never_cost_more(case: Case, joins: int, se
 def test_flat_cloth_never_takes_more_than_folded(case: Case) -> None:
     """What two layers give at once, one gives one after the other; the lanes and cuts are as many."""
     strips, bolt, prices = case
-    assume(not misfits(strips, replace(bolt, folded=True)))
-    folded = plan_cutting(strips, replace(bolt, folded=True), prices)
-    assert plan_cutting(strips, replace(bolt, folded=False), prices).cost <= folded.cost
+    assume(not misfits(strips, bolt._replace(folded=True)))
+    folded = plan_cutting(strips, bolt._replace(folded=True), prices)
+    assert plan_cutting(strips, bolt._replace(folded=False), prices).cost <= folded.cost

@@ -1,7 +1,5 @@
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from furbelow.s4_cut.plan_text import from_json, plan_key, to_json
 from furbelow.s4_cut.planner import plain_plan
@@ -23,10 +21,10 @@ def test_the_key_changes_with_every_part_of_the_problem_and_stays_for_the_same()
     key = plan_key(strips, bolt, PRICES)
     assert key == plan_key((Strip("band", cm(80), cm(8)),), Bolt(cm(140)), PRICES)
     others = {
-        plan_key((replace(strips[0], count=2),), bolt, PRICES),
-        plan_key((replace(strips[0], wearer="Ines"),), bolt, PRICES),
-        plan_key(strips, replace(bolt, folded=True), PRICES),
-        plan_key(strips, bolt, replace(PRICES, per_join=PRICES.per_join * 2)),
+        plan_key((strips[0]._replace(count=2),), bolt, PRICES),
+        plan_key((strips[0]._replace(wearer="Ines"),), bolt, PRICES),
+        plan_key(strips, bolt._replace(folded=True), PRICES),
+        plan_key(strips, bolt, PRICES._replace(per_join=PRICES.per_join * 2)),
     }
     assert len(others | {key}) == 5
 

@@ -59,11 +59,11 @@ def test_a_proven_plan_comes_out_of_the_file_and_nothing_is_planned(afresh: list
 @pytest.mark.parametrize(
     "problem",
     [
-        ((replace(STRIPS[0], length=cm(310)), STRIPS[1]), BOLT, PRICES),
-        (STRIPS, replace(BOLT, usable_width=cm(150)), PRICES),
-        (STRIPS, BOLT, replace(PRICES, per_join=cm(1))),
-        (STRIPS, replace(BOLT, most_joins=0), PRICES),
-        (STRIPS, replace(BOLT, most_sections=1), PRICES),
+        ((STRIPS[0]._replace(length=cm(310)), STRIPS[1]), BOLT, PRICES),
+        (STRIPS, BOLT._replace(usable_width=cm(150)), PRICES),
+        (STRIPS, BOLT, PRICES._replace(per_join=cm(1))),
+        (STRIPS, BOLT._replace(most_joins=0), PRICES),
+        (STRIPS, BOLT._replace(most_sections=1), PRICES),
     ],
 )
 def test_another_problem_is_planned_afresh(problem: Any, afresh: list[Any]) -> None:
@@ -167,11 +167,11 @@ def test_a_plan_with_one_segment_changed_no_longer_agrees(change: dict[str, Any]
 
 
 def test_a_plan_for_a_wider_bolt_or_other_strips_does_not_agree() -> None:
-    assert not agrees(PLAN, STRIPS, replace(BOLT, usable_width=cm(100)), PRICES)
+    assert not agrees(PLAN, STRIPS, BOLT._replace(usable_width=cm(100)), PRICES)
     assert not agrees(PLAN, STRIPS[:1], BOLT, PRICES)
     assert not agrees(PLAN, (*STRIPS, Strip("band", cm(50), cm(5))), BOLT, PRICES)
-    assert not agrees(PLAN, (STRIPS[0], replace(STRIPS[1], count=4)), BOLT, PRICES)
-    assert not agrees(PLAN, (replace(STRIPS[0], depth=cm(41)), STRIPS[1]), BOLT, PRICES)
+    assert not agrees(PLAN, (STRIPS[0], STRIPS[1]._replace(count=4)), BOLT, PRICES)
+    assert not agrees(PLAN, (STRIPS[0]._replace(depth=cm(41)), STRIPS[1]), BOLT, PRICES)
 
 
 @settings(deadline=None, max_examples=60)

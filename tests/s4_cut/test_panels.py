@@ -123,7 +123,7 @@ def test_a_plan_of_panels_is_right_and_never_dearer_than_lanes(case: Case, mixed
     strips, bolt, prices = case
     if mixed:
         strips = (*strips, Strip("flounce", cm(150), cm(9), 2, True, cm(1), cm(20), 2))
-    bolt = replace(bolt, one_way=one_way and all(strip.grain != "free" for strip in strips))
+    bolt = bolt._replace(one_way=one_way and all(strip.grain != "free" for strip in strips))
     plan = plan_cutting(strips, bolt, prices)
     assert faults(plan, strips, bolt, prices) == []
     scale = scale_of(strips, bolt, prices)
@@ -143,22 +143,22 @@ def test_an_apron_is_laid_freely_where_that_saves_money() -> None:
 
 def test_lanes_stay_where_marking_every_panel_costs_more_than_it_saves() -> None:
     bolt = Bolt(cm(110))
-    plan = plan_cutting(APRON, bolt, replace(DEAR, per_cut=Fraction(1)))
+    plan = plan_cutting(APRON, bolt, DEAR._replace(per_cut=Fraction(1)))
     assert free_panels(plan) == ()
-    assert faults(plan, APRON, bolt, replace(DEAR, per_cut=Fraction(1))) == []
+    assert faults(plan, APRON, bolt, DEAR._replace(per_cut=Fraction(1))) == []
 
 
 def test_panels_are_turned_only_where_their_grain_is_free() -> None:
     strips = (Strip("front", cm(100), cm(60)), Strip("side", cm(60), cm(45), 2), Strip("tab", cm(40), cm(15)))
     for grain in ("along", "free"):
-        chosen = tuple(replace(strip, grain=grain) for strip in strips)
+        chosen = tuple(strip._replace(grain=grain) for strip in strips)
         plan = plan_cutting(chosen, Bolt(cm(105)), DEAR)
         assert faults(plan, chosen, Bolt(cm(105)), DEAR) == []
         assert grain == "free" or not any(panel.turned for panel in free_panels(plan))
 
 
 def test_on_one_way_cloth_all_free_panels_lie_one_way() -> None:
-    free = tuple(replace(strip, grain="free") for strip in APRON)
+    free = tuple(strip._replace(grain="free") for strip in APRON)
     for one_way in (False, True):
         bolt = Bolt(cm(120), one_way=one_way)
         plan = plan_cutting(free, bolt, DEAR)
@@ -264,8 +264,8 @@ def test_a_pinwheel_does_not_come_apart_by_straight_cuts() -> None:
 def test_a_pinwheel_is_cut_with_shears_where_the_cloth_it_saves_is_worth_it() -> None:
     strips = (Strip("blade", cm(60), cm(30), 2), Strip("vane", cm(30), cm(60), 2), Strip("hub", cm(30), cm(30)))
     bolt = Bolt(cm(90))
-    plan = plan_cutting(strips, bolt, replace(DEAR, per_cut=Fraction(0)))
-    assert faults(plan, strips, bolt, replace(DEAR, per_cut=Fraction(0))) == []
+    plan = plan_cutting(strips, bolt, DEAR._replace(per_cut=Fraction(0)))
+    assert faults(plan, strips, bolt, DEAR._replace(per_cut=Fraction(0))) == []
     assert plan.laid_length == cm(90)  # nine tenths of a metre square, all of it used
     assert plan.proven
     (section,) = plan.sections

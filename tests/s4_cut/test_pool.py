@@ -1,6 +1,5 @@
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from furbelow.s4_cut.lanes.pool import pooled
@@ -26,7 +25,7 @@ def test_a_class_of_thirty_is_cut_from_at_most_85_and_a_half_metres() -> None:
 
 
 def test_a_class_across_the_cloth_shares_its_lanes() -> None:
-    strips = tuple(replace(strip, grain="across", most_joins=4) for strip in class_of_thirty())
+    strips = tuple(strip._replace(grain="across", most_joins=4) for strip in class_of_thirty())
     bolt = Bolt(cm(150), cm(1))
     plan = pooled(strips, bolt, PRICES)
     assert faults(plan, strips, bolt, PRICES) == []
@@ -37,13 +36,13 @@ def test_a_class_across_the_cloth_shares_its_lanes() -> None:
 @settings(max_examples=25, deadline=None)
 @given(st.lists(small_cases(), min_size=1, max_size=4))
 def test_a_pooled_plan_is_right(cases: list[Case]) -> None:
-    bolt = replace(cases[0][1], one_way=False)
+    bolt = cases[0][1]._replace(one_way=False)
     strips = tuple(
-        replace(strip, wearer=f"wearer {number}")
+        strip._replace(wearer=f"wearer {number}")
         for number, (strips, _, _) in enumerate(cases)
         for strip in strips
         if strip.depth <= bolt.usable_width and (bolt.longest_section is None or strip.length <= cm(250))
     )
-    strips = tuple(replace(strip, grain="along") if strip.grain == "across" else strip for strip in strips)
+    strips = tuple(strip._replace(grain="along") if strip.grain == "across" else strip for strip in strips)
     if strips:
         assert faults(pooled(strips, bolt, PRICES), strips, bolt, PRICES) == []

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Span
 from furbelow.garment.spec import Word, Written
 
 
-@dataclass(frozen=True)
-class Wearer:
+class Wearer(NamedTuple):
     """`body` and `choices` are under the names that the garment spec uses; `name` tells wearers apart."""
 
     name: str

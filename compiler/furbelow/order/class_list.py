@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import asdict
 from fractions import Fraction
 from typing import Any, NamedTuple
 
@@ -125,7 +124,7 @@ def _one_number(number: int, one: str, other: str) -> Fault:
 
 def _told(value: Bolt | CutPrices | Strip) -> dict[str, Any]:
     """A problem's value in JSON; fractions are strings such as "127/2"."""
-    return {key: str(part) if isinstance(part, Fraction) else part for key, part in asdict(value).items()}
+    return {key: str(part) if isinstance(part, Fraction) else part for key, part in value._asdict().items()}
 
 
 def _lot(told: Mapping[str, Any]) -> Lot:

@@ -18,7 +18,6 @@ from furbelow.order.order import Order
 from furbelow.order.unread import Unread
 from furbelow.s1_read.inside import is_inside
 from furbelow.s1_read.read_spec import read_spec
-from furbelow.s1_read.roster_cells import roster_text
 from furbelow.s1_read.source import Source, read_bytes
 from furbelow.s1_read.yaml_tree import LARGEST_FILE
 from furbelow.s2_solve.body import size_body
@@ -81,8 +80,12 @@ class OrderReader:
         # As the reader does it: never a pipe or a device, and never more than a spec may hold.
         _, content = read_bytes(path)
         read = content.value or b""
-        text = roster_text(read) if path.lower().endswith(".csv") else None
-        self.sources[path] = text or read.decode("utf-8-sig", errors="replace")
+        text = read.decode("utf-8-sig", errors="replace")
+        if path.lower().endswith(".csv"):
+            from furbelow.s1_read.roster_cells import roster_text
+
+            text = roster_text(read) or text
+        self.sources[path] = text
 
     def orders(self, asked: Asked, *, every: bool = False) -> list[Order]:
         """What is to be made, one order a body; every: one for each size where the call names nobody."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 import codecs
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from furbelow.diagnose.fault import Span
 
@@ -23,8 +23,7 @@ _UTF16 = (codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)
 _LINE_END = re.compile(r"\r\n|\n|\r")
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(NamedTuple):
     """The text of a cell without its quotes, and its place. torn: a quote is opened and never closed."""
 
     text: str

@@ -20,7 +20,7 @@ PLANNER_VERSION = 4
 
 def plan_key(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> str:
     """64 hexadecimal digits that stand for the problem and this version of the planner."""
-    problem = [PLANNER_VERSION, [asdict(strip) for strip in strips], asdict(bolt), asdict(prices)]
+    problem = [PLANNER_VERSION, [strip._asdict() for strip in strips], bolt._asdict(), prices._asdict()]
     return sha256(json.dumps(problem, default=str, sort_keys=True).encode()).hexdigest()
 
 

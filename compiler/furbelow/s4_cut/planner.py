@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
 from math import ceil, inf
@@ -86,7 +85,7 @@ def _free_or_settled(
     for grain in grains:
         if found.bound >= found.cost:
             break
-        settled = tuple(replace(each, grain=grain) if each.grain == "free" else each for each in strips)
+        settled = tuple(each._replace(grain=grain) if each.grain == "free" else each for each in strips)
         if all(ways_to_lay(each, bolt) for each in settled):
             other = in_lanes(settled, bolt, scale, limits, Work(), found.cost)
             if other.layings is not None:
@@ -141,7 +140,7 @@ def _directions(strips: tuple[Strip, ...], bolt: Bolt) -> Iterator[tuple[Strip, 
         yield strips
         return
     for grain in ("along", "across"):
-        settled = tuple(replace(each, grain=grain) if each.grain == "free" else each for each in strips)
+        settled = tuple(each._replace(grain=grain) if each.grain == "free" else each for each in strips)
         if all(ways_to_lay(each, bolt) for each in settled):
             yield settled
 

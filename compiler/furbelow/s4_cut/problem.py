@@ -7,10 +7,9 @@ handled here: a plan is drawn on shrunk cloth, and `bolt_length` is what has to 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil, floor
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from furbelow.garment.spec import Grain
 
@@ -19,8 +18,7 @@ from furbelow.garment.spec import Grain
 Way = Literal["along", "across", "turned"]
 
 
-@dataclass(frozen=True, slots=True)
-class Strip:
+class Strip(NamedTuple):
     """`count` equal strips or panels of cut size `length` x `depth`.
 
     join_allowance: taken from each of the two segments at a join.
@@ -33,7 +31,7 @@ class Strip:
     name: str
     length: Fraction
     depth: Fraction
-    count: int = 1
+    count: int = 1  # type: ignore[assignment]  # a method of tuples bears the name too
     piecing: bool = False
     join_allowance: Fraction = Fraction(0)
     shortest_segment: Fraction = Fraction(0)
@@ -43,8 +41,7 @@ class Strip:
     selvedge: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Bolt:
+class Bolt(NamedTuple):
     """The cloth: `usable_width` across, as long as need be.
 
     folded: folded lengthwise, so lanes come in mirrored pairs and one lane may lie on the fold.
@@ -75,8 +72,7 @@ class Bolt:
         return 1 if self.one_way else 2
 
 
-@dataclass(frozen=True, slots=True)
-class CutPrices:
+class CutPrices(NamedTuple):
     """What cloth, a join, a set-up of the table and a cut cost.
 
     A section is one set-up. Cuts are counted as one for each section, lane and segment; a panel that is chalked by
@@ -94,8 +90,7 @@ class CutPrices:
 CHALKED, SHEARED = 4, 6
 
 
-@dataclass(frozen=True, slots=True)
-class Misfit:
+class Misfit(NamedTuple):
     """A strip that no plan can hold: its `size` exceeds `room` in the named direction."""
 
     strip: str

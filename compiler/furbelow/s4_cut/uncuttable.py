@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label
@@ -44,7 +43,7 @@ def laid_on(
     Something is left over across, for selvedges are seldom straight; but where a piece takes the whole width, it may.
     """
     whole = _bolt(solved, material, width, room)
-    spared = replace(whole, usable_width=whole.usable_width - room.spare_across, spared=room.spare_across)
+    spared = whole._replace(usable_width=whole.usable_width - room.spare_across, spared=room.spare_across)
     if spared.usable_width > 0 and not misfits(strips, spared):
         return _laid_out(spared, strips, room), ()
     refused = tuple(

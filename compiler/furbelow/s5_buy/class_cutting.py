@@ -121,7 +121,7 @@ def share_of(cutting: Cutting, number: int, pieces: Mapping[str, SolvedPiece]) -
     sheets: dict[str, tuple[Sheet, ...]] = {}
     for all_sheets in cutting.sheets.values():
         sheet = all_sheets[0]
-        strips = tuple(replace(each, name=own[each.name], wearer=None) for each in sheet.strips if each.name in own)
+        strips = tuple(each._replace(name=own[each.name], wearer=None) for each in sheet.strips if each.name in own)
         if not strips:
             continue
         sections = [_of_one(section, own) for section in sheet.plan.sections]
@@ -197,7 +197,7 @@ def _offer(sheet: Sheet) -> _Offer:
 
 
 def _as_offered(bolt: Bolt, width: Fraction) -> Bolt:
-    return replace(bolt, usable_width=width, spared=Fraction(0), longest_section=None)
+    return bolt._replace(usable_width=width, spared=Fraction(0), longest_section=None)
 
 
 def _for_all(sheets: Mapping[int, tuple[Sheet, ...]]) -> list[_Offer]:
@@ -270,17 +270,17 @@ def _sheet(
         lots.append(Lot(name, width, bolt, prices, strips, {each.name: letters[each.name] for each in strips}, plan))
         plans.append(plan)
     strips = tuple(strip for each in wanted.values() for strip in each)
-    bolt = replace(plain, longest_section=max(lot.bolt.longest_section or Fraction(0) for lot in lots))
+    bolt = plain._replace(longest_section=max(lot.bolt.longest_section or Fraction(0) for lot in lots))
     plan = plans[0] if len(plans) == 1 else _in_turn(plans, [s for plan in plans for s in plan.sections])
     return Sheet(material, width, price, (*strips, *left_over), bolt, plan), lots
 
 
 def _strips(number: int, sheet: Sheet) -> list[Strip]:
-    return [replace(strip, name=marked(number, strip.name), wearer=str(number)) for strip in sheet.strips]
+    return [strip._replace(name=marked(number, strip.name), wearer=str(number)) for strip in sheet.strips]
 
 
 def _spared(strip: Strip) -> Strip:
-    return replace(strip, name=f"{strip.name}{SPARE}", wearer=None)
+    return strip._replace(name=f"{strip.name}{SPARE}", wearer=None)
 
 
 def _marked_spare(plan: CuttingPlan, stays: set[str]) -> CuttingPlan:
@@ -318,9 +318,9 @@ def _one_way(strips: tuple[Strip, ...], bolt: Bolt) -> tuple[Strip, ...] | None:
     """On one-way cloth the grain is settled for all that are free to lie either way; None where they can't agree."""
     free = [strip for strip in strips if bolt.one_way and strip.grain == "free"]
     if all("along" in ways_to_lay(strip, bolt) for strip in free):
-        return tuple(replace(strip, grain="along") if strip in free else strip for strip in strips)
+        return tuple(strip._replace(grain="along") if strip in free else strip for strip in strips)
     if all(set(ways_to_lay(strip, bolt)) - {"along"} for strip in free):
-        return tuple(replace(strip, grain="across") if strip in free else strip for strip in strips)
+        return tuple(strip._replace(grain="across") if strip in free else strip for strip in strips)
     return None
 
 

@@ -92,28 +92,15 @@ def _make(options: argparse.Namespace) -> int:
     from furbelow.order.read_order import is_table, unread_rows
 
     of_all = "--every-size" if options.every_size else "--booklet"
-<<<<<<< HEAD
     one_body = options.size is not None or options.wearer is not None
     if (options.every_size or options.booklet) and (one_body or is_table(options.spec)):
-        print(f"furbelow: {of_all} goes with a spec, and with neither --size nor --wearer", file=sys.stderr)
-        return WRONG_USE
+        raise Unread(by_call=True, said=f"{of_all} goes with a spec, and with neither --size nor --wearer")
     if options.print and options.no_pdf:
-        print("furbelow: --print and --no-pdf can't both be meant", file=sys.stderr)
-        return WRONG_USE
-=======
-    if (options.every_size or options.booklet) and (options.size is not None or options.wearer is not None):
-        raise Unread(by_call=True, said=f"{of_all} goes with neither --size nor --wearer")
->>>>>>> 0798a9d (Answer in JSON from every verb, wrong calls too; ask preview for whom; call small garments and every verb in the long fuzz)
+        raise Unread(by_call=True, said="--print and --no-pdf can't both be meant")
     if options.booklet and (found := _not_with_booklet(options)):
         raise Unread(by_call=True, said=f"--booklet does not go with {found}")
     if not options.out.strip():
-<<<<<<< HEAD
-        print("furbelow: --out names no folder; for this one write --out .", file=sys.stderr)
-        return WRONG_USE
-=======
         raise Unread(by_call=True, said="--out names no folder; for this one write --out .")
-    from furbelow.order.make_class import unread_rows
->>>>>>> 0798a9d (Answer in JSON from every verb, wrong calls too; ask preview for whom; call small garments and every verb in the long fuzz)
     from furbelow.verbs.reading import Reader, asked
 
     reader = Reader(options)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from functools import cache
 from itertools import combinations
 
@@ -23,7 +22,7 @@ from tests.s4_cut.cases import PRICES, class_of_thirty, cm
 from .drawn import demos, planned, sizes, view, words
 
 THIRTY = tuple(
-    replace(strip, name=f"{(strip.wearer or '').split()[-1]} {strip.name}", piecing=strip.name != "tier 1")
+    strip._replace(name=f"{(strip.wearer or '').split()[-1]} {strip.name}", piecing=strip.name != "tier 1")
     for strip in class_of_thirty()
 )
 LETTERS = {strip.name: f"{strip.name.split()[0]}{'ABC'[int(strip.name[-1]) - 1]}" for strip in THIRTY}
