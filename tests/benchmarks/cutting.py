@@ -14,9 +14,9 @@ from math import inf
 from time import process_time
 
 from furbelow.garment.spec import Grain
-from furbelow.s4_cut.lanes.exact import Limits, Work
 from furbelow.s4_cut.lanes.grid import scale_of
 from furbelow.s4_cut.lanes.in_lanes import in_lanes
+from furbelow.s4_cut.lanes.limits import Limits, Work
 from furbelow.s4_cut.lanes.pool import pooled
 from furbelow.s4_cut.planner import best_plan, plain_plan, plan_cutting
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip

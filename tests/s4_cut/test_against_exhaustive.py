@@ -3,10 +3,10 @@ from __future__ import annotations
 from fractions import Fraction
 from math import inf
 
-from furbelow.s4_cut.lanes.exact import Limits, Work
 from furbelow.s4_cut.lanes.grid import scale_of
 from furbelow.s4_cut.lanes.in_lanes import in_lanes
 from furbelow.s4_cut.lanes.lay import lay_out
+from furbelow.s4_cut.lanes.limits import Limits, Work
 from furbelow.s4_cut.plan import How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from hypothesis import given, settings

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from furbelow.garment.spec import Grain
-from furbelow.s4_cut.lanes.exact import Limits
+from furbelow.s4_cut.lanes.limits import Limits
 from furbelow.s4_cut.planner import best_plan, plan_cutting
 from furbelow.s4_cut.problem import Bolt, Strip, misfits, ways_to_lay
 from hypothesis import assume, given, settings

@@ -10,9 +10,9 @@ from itertools import combinations, product
 import pytest
 from furbelow.garment.spec import Grain
 from furbelow.s4_cut.kept_plan import agrees
-from furbelow.s4_cut.lanes.exact import Limits, Work
 from furbelow.s4_cut.lanes.grid import scale_of
 from furbelow.s4_cut.lanes.in_lanes import in_lanes
+from furbelow.s4_cut.lanes.limits import Limits, Work
 from furbelow.s4_cut.offcuts import offcuts
 from furbelow.s4_cut.plan import CuttingPlan, Panel, Section
 from furbelow.s4_cut.plan_text import from_json, to_json

@@ -12,7 +12,7 @@ from furbelow.measure.plain_values import plain_number
 from furbelow.measure.quantity import show_fixed
 from furbelow.order.chain import Planned
 from furbelow.s4_cut.cut import Sheet, cut_prices
-from furbelow.s4_cut.lanes.exact import MOST_SECTIONS
+from furbelow.s4_cut.lanes.limits import MOST_SECTIONS
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.offcuts import offcuts
 from furbelow.s4_cut.plan import CuttingPlan, Panel, Section, Segment

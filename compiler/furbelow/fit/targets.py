@@ -9,7 +9,8 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.diagnose.nearest import nearest
 from furbelow.measure.formula import EvaluationFault, Formula, FormulaFault, evaluate, parse_formula
-from furbelow.measure.formula_parser import CONSTANTS, Amount, Call, Infix, Name, Prefix, Term
+from furbelow.measure.formula_parser import CONSTANTS
+from furbelow.measure.formula_tree import Amount, Call, Infix, Name, Prefix, Term
 from furbelow.measure.quantity import Quantity
 
 LIMIT = "--so-that"

@@ -8,12 +8,12 @@ from typing import NamedTuple, Never
 
 from furbelow.measure.formula_parser import NO_ROUND as NO_ROUND
 from furbelow.measure.formula_parser import RESERVED_WORDS as RESERVED_WORDS
-from furbelow.measure.formula_parser import Amount, Call, Index, Infix, Name, Prefix, Term
 from furbelow.measure.formula_parser import Formula as Formula
 from furbelow.measure.formula_parser import FormulaFault as FormulaFault
 from furbelow.measure.formula_parser import Round as Round
 from furbelow.measure.formula_parser import parse_formula as parse_formula
 from furbelow.measure.formula_parser import parse_number as parse_number
+from furbelow.measure.formula_tree import Amount, Call, Index, Infix, Name, Prefix, Term
 from furbelow.measure.quantity import DimensionClash, Quantity, Rounding, System, number, round_to_step
 from furbelow.measure.units import PLAIN, describe_dims
 

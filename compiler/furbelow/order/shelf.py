@@ -13,7 +13,8 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.s1_read.source import read_bytes
 from furbelow.s4_cut.plan_cache import PLANS_FILE
-from furbelow.s6_write.folder import LIST_NAME, SetKind, stands, write_folder
+from furbelow.s6_write.folder import SetKind, stands, write_folder
+from furbelow.s6_write.plain_names import LIST_NAME
 
 # Names that stand for devices on some systems. Source: Microsoft, "Naming Files, Paths, and Namespaces".
 _DEVICE = re.compile(r"con|prn|aux|nul|(com|lpt)[0-9]")

@@ -8,7 +8,8 @@ from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.solved import Rounded
 from furbelow.garment.spec import Written
 from furbelow.measure.formula import EvaluationFault, evaluate, spelled_out, substitute_text
-from furbelow.measure.formula_parser import COMPARISONS, Amount, Infix, Prefix, Term
+from furbelow.measure.formula_parser import COMPARISONS
+from furbelow.measure.formula_tree import Amount, Infix, Prefix, Term
 from furbelow.measure.quantity import Quantity, System, mm, number
 from furbelow.measure.units import LENGTH, PLAIN
 from furbelow.s2_solve.equations import ROUNDING, Cut, Equation, Fixed, Sum

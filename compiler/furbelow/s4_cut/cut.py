@@ -81,7 +81,7 @@ Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan | None]
 def planned_afresh(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
     """The cheapest plan with no more joins and sections than the bolt allows."""
     # The search is heavy to load, and not needed where a plan was kept.
-    from furbelow.s4_cut.lanes.exact import Limits
+    from furbelow.s4_cut.lanes.limits import Limits
     from furbelow.s4_cut.planner import best_plan
 
     return best_plan(strips, bolt, prices, Limits(bolt.most_joins, bolt.most_sections))

@@ -9,11 +9,11 @@ from math import ceil, inf
 from typing import NamedTuple
 
 from furbelow.garment.spec import Grain
-from furbelow.s4_cut.lanes.exact import Found, Limits, Work
 from furbelow.s4_cut.lanes.first_fit import first_fit, first_fit_across
 from furbelow.s4_cut.lanes.grid import Scale, scale_of
 from furbelow.s4_cut.lanes.in_lanes import cloth_bound, in_lanes, ways_split
 from furbelow.s4_cut.lanes.lay import Laying, lay_out, price
+from furbelow.s4_cut.lanes.limits import Found, Limits, Work
 from furbelow.s4_cut.plan import CuttingPlan, How, Panel
 from furbelow.s4_cut.problem import CHALKED, Bolt, CutPrices, Strip, joins_allowed, ways_to_lay
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from furbelow.s4_cut.lanes.exact import MOST_SECTIONS, Limits
+from furbelow.s4_cut.lanes.limits import MOST_SECTIONS, Limits
 from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.planner import best_plan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip

@@ -13,7 +13,6 @@ import errno
 import hashlib
 import json
 import os
-import re
 import stat
 from collections.abc import Collection, Iterable, Iterator, Mapping
 from contextlib import contextmanager, suppress
@@ -23,17 +22,12 @@ from pathlib import Path
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged
-
-LIST_NAME = "furbelow.json"
+from furbelow.s6_write.plain_names import LIST_NAME, is_plain_name, name_faults
+from furbelow.s6_write.safe_writing import PASSING, passing_path, settle, write_safely
 
 _LIST_FORMAT = 1
 _FILES_AT_ONCE = 8
 _LONGEST_LIST = 4 * 1024 * 1024
-_PASSING = re.compile(r"\.furbelow-[0-9]+-[0-9]+\.part")
-_PLAIN_PART = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,99}")
-# Names that stand for devices on some systems, whatever their ending. Source: Microsoft, "Naming Files, Paths, and
-# Namespaces".
-_DEVICE = re.compile(r"(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\..*)?")
 
 
 class SetKind(StrEnum):
@@ -91,7 +85,7 @@ def write_folder(
     FB653 file edited, FB654 folder can't be written, FB655 a stop half way (each file is whole; run again),
     FB657 another kind of set.
     """
-    faults = _name_faults(files)
+    faults = name_faults(files)
     if faults:
         return Staged(None, faults)
     if own and _is_there(folder) and not _is_plain_folder(folder):
@@ -145,7 +139,7 @@ def _written(
                 _remove_if_empty(folder, name)
             _put_list(folder, end)
             for place in {folder, *((folder / name).parent for name in new)}:
-                _settle(place)
+                settle(place)
     except OSError as error:
         return Staged(None, (_stopped_half_way(folder, error) if started else _not_written(folder, error),))
     return Staged(tuple(sorted(new)))
@@ -240,7 +234,7 @@ def _read_list(path: Path) -> _Listed | None:
         if not isinstance(entries, dict):
             return None
         for name, is_hash in entries.items():
-            if not _is_plain_name(name) or not isinstance(is_hash, str):
+            if not is_plain_name(name) or not isinstance(is_hash, str):
                 return None
             known.setdefault(name, set()).add(is_hash)
     kind, made_from = (said if isinstance(said := listed.get(key), str) else "" for key in ("kind", "made_from"))
@@ -262,14 +256,14 @@ def stands(folder: Path, made_from: str) -> tuple[str, ...] | None:
 
 def _put_list(folder: Path, columns: Mapping[str, object]) -> None:
     text = json.dumps({"furbelow_files": _LIST_FORMAT, **columns}, indent=1, sort_keys=True) + "\n"
-    passing = _passing_path(folder, 0)
+    passing = passing_path(folder, 0)
     try:
-        _write_safely(passing, text.encode())
+        write_safely(passing, text.encode())
         os.replace(passing, folder / LIST_NAME)
     finally:
         with suppress(OSError):
             passing.unlink()
-    _settle(folder)
+    settle(folder)
 
 
 @contextmanager
@@ -285,10 +279,10 @@ def _passing_files(folder: Path, new: Mapping[str, bytes]) -> Iterator[dict[str,
             if not place.exists():
                 place.mkdir()
                 made.append(name)
-            passing[name] = _passing_path(place, number)
+            passing[name] = passing_path(place, number)
         # Most of the time goes in waiting for the disk, and it takes many files at once as fast as one.
         with ThreadPoolExecutor(_FILES_AT_ONCE) as writers:
-            list(writers.map(_write_safely, passing.values(), (new[name] for name in passing)))
+            list(writers.map(write_safely, passing.values(), (new[name] for name in passing)))
         yield passing
     finally:
         for path in passing.values():
@@ -299,48 +293,12 @@ def _passing_files(folder: Path, new: Mapping[str, bytes]) -> Iterator[dict[str,
 
 
 def _clear_left_over(folder: Path, names: Iterable[str]) -> None:
-    """Allowance away the passing files of a run that was killed."""
+    """Takes away the passing files of a run that was killed."""
     for place in {folder, *((folder / name).parent for name in names)}:
         if place == folder or (_is_there(place) and _is_plain_folder(place)):
             for path in place.iterdir():
-                if _PASSING.fullmatch(path.name):
+                if PASSING.fullmatch(path.name):
                     path.unlink()
-
-
-def _passing_path(folder: Path, number: int) -> Path:
-    return folder / f".furbelow-{os.getpid()}-{number}.part"
-
-
-def _write_safely(path: Path, content: bytes) -> None:
-    # O_EXCL: a link that someone laid under this name is never followed.
-    flags = os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0)
-    with os.fdopen(os.open(path, flags, 0o666), "wb") as opened:
-        opened.write(content)
-        opened.flush()
-        os.fsync(opened.fileno())
-
-
-def write_over(path: Path, content: bytes) -> None:
-    """One file with its rights kept, whole or as it was. Fails: OSError; then nothing is left beside it."""
-    passing = _passing_path(path.parent, 0)
-    try:
-        _write_safely(passing, content)
-        os.chmod(passing, stat.S_IMODE(path.stat().st_mode))
-        os.replace(passing, path)
-    finally:
-        with suppress(OSError):
-            passing.unlink()
-    _settle(path.parent)
-
-
-def _settle(folder: Path) -> None:
-    """Brings the renames in a folder safely to the disk, where the system can."""
-    with suppress(OSError):
-        opened = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(opened)
-        finally:
-            os.close(opened)
 
 
 def _remove_if_empty(folder: Path, name: str) -> None:
@@ -364,32 +322,6 @@ def _is_plain_file(path: Path) -> bool:
 
 def _is_plain_folder(path: Path) -> bool:
     return stat.S_ISDIR(path.lstat().st_mode)
-
-
-def _is_plain_name(name: str) -> bool:
-    parts = name.split("/")
-    return (
-        len(parts) <= 2
-        and all(_PLAIN_PART.fullmatch(part) and part[-1] != "." for part in parts)
-        and not any(_DEVICE.fullmatch(part) for part in parts)
-        and parts[-1].casefold() != LIST_NAME
-    )
-
-
-def _name_faults(files: Mapping[str, bytes]) -> tuple[Fault, ...]:
-    bad = tuple(
-        Fault("FB650", f"{name!r} is no plain file name", help="use letters, digits, dots and hyphens")
-        for name in files
-        if not _is_plain_name(name)
-    )
-    # Some systems take large and small letters for the same.
-    folded: dict[str, str] = {}
-    twice = tuple(
-        Fault("FB650", f"the files {folded[name.casefold()]!r} and {name!r} would have the same name")
-        for name in files
-        if folded.setdefault(name.casefold(), name) != name
-    )
-    return bad + twice
 
 
 def _no_file(path: Path, wanted: str = "a file of the guide") -> Fault:

@@ -8,7 +8,7 @@ from furbelow.diagnose.fault import Fault, Staged, has_errors
 from furbelow.s1_read.read_workroom import read_workroom
 from furbelow.s1_read.source import read_bytes
 from furbelow.s1_read.yaml_tree import MapTree, read_tree
-from furbelow.s6_write.folder import write_over
+from furbelow.s6_write.safe_writing import write_over
 
 KEY = "attachment takes"
 

@@ -73,7 +73,7 @@ def _one(reader: Reader, path: str, *, check: bool) -> Done:
     from furbelow.s1_read.laid_out import laid_out
     from furbelow.s1_read.source import read_bytes
     from furbelow.s1_read.yaml_tree import LARGEST_FILE
-    from furbelow.s6_write.folder import write_over
+    from furbelow.s6_write.safe_writing import write_over
 
     given = path == STANDARD_INPUT
     name, content = read_bytes((path, sys.stdin.buffer.read(LARGEST_FILE + 1)) if given else path)

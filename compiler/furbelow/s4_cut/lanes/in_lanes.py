@@ -9,10 +9,11 @@ from itertools import islice, product
 from math import ceil, floor, inf
 
 from furbelow.s4_cut.lanes.across import lanes_across, shared_across
-from furbelow.s4_cut.lanes.exact import MOST_SECTIONS, Found, Limits, Search, Work
+from furbelow.s4_cut.lanes.exact import Search
 from furbelow.s4_cut.lanes.first_fit import first_fit
 from furbelow.s4_cut.lanes.grid import Kind, Scale, kinds_of
 from furbelow.s4_cut.lanes.lay import Laying, price
+from furbelow.s4_cut.lanes.limits import MOST_SECTIONS, Found, Limits, Work
 from furbelow.s4_cut.problem import Bolt, Strip, Way, ways_to_lay
 
 # A garment has few strips that may lie either way; more choices than this are cut off, plainest first.
