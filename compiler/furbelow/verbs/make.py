@@ -147,8 +147,7 @@ def _make_booklet(options: argparse.Namespace, reader: Reader, orders: Sequence[
     from furbelow.order.shelf import Shelf
 
     if len(orders) < 2:
-        print(f"furbelow: {options.spec} has one size; make its guide with --size", file=sys.stderr)
-        return WRONG_USE
+        raise Unread(by_call=True, said=f"{options.spec} has one size; make its guide with --size")
     shelf = Shelf(Path(options.out), options.replace)
     one = make_booklet(orders, shelf, with_pdf=not options.no_pdf, with_measures=not options.no_measures)
     reader.tell(one.faults)
