@@ -36,7 +36,8 @@ KINDS = ("another title", "another length", "a step less or more")
 def saved(text: str, number: int) -> str:
     """The spec as it stands after so many saves: each changes one kind of thing, in turn."""
     titles, lengths, steps = ((number + 2 - kind) // 3 for kind in range(3))
-    text = re.sub("(?m)^title: .*$", f"title: Save {titles}", text, count=1)
+    # A title in several languages has its English first.
+    text = re.sub(r"(?m)^(title:|  en:) .*$", rf"\1 Save {titles}", text, count=1)
     text = re.sub(
         r"(?m)(?<= (?:length|.depth): )[0-9]+(?= cm$)", lambda found: str(int(found[0]) + lengths % 5), text, count=1
     )
