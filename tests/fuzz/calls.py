@@ -16,6 +16,7 @@ import json
 import random
 import unicodedata
 from collections.abc import Callable, Mapping
+from itertools import pairwise
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -91,7 +92,8 @@ def called(made: Call, folder: Path) -> tuple[int, str]:
     }
     assert not steering, f"printed {steering}"
     # What stands behind `--` is a file, whatever it is called.
-    if "json" in made.arguments and "--" not in made.arguments and answer.getvalue():
+    asked = ("--format", "json") in pairwise(made.arguments)
+    if asked and "--" not in made.arguments and answer.getvalue():
         json.loads(answer.getvalue())
     return code, printed
 
