@@ -146,9 +146,9 @@ def ways_to_lay(strip: Strip, bolt: Bolt) -> tuple[Way, ...]:
 
 def on_the_table(bolt: Bolt, strips: tuple[Strip, ...], table: Fraction) -> Bolt:
     """The bolt with no section longer than the table, or than what has to be cut in one length."""
-    while not all(ways_to_lay(strip, replace(bolt, longest_section=table)) for strip in strips):
+    while not all(ways_to_lay(strip, bolt._replace(longest_section=table)) for strip in strips):
         table *= 2  # a whole strip that is longer is drawn over the table along the same tapes
-    return replace(bolt, longest_section=table)
+    return bolt._replace(longest_section=table)
 
 
 def misfits(strips: tuple[Strip, ...], bolt: Bolt) -> tuple[Misfit, ...]:
