@@ -157,7 +157,7 @@ def _seam_closed(bench: Bench, step: SolvedStep, room: Workroom, seam: Seam, gap
     sewn = Sewn(StitchType.LOCK, gap.length + 2 * PAST, 1, room.seam_stitch)
     shut = seam._replace(gap=gap._replace(closed=True), length=seam.length + gap.length)
     after = bench.with_seams(shut)
-    return Performed(step, bench, after, pieces, sewn=(sewn,), setup=SetUp.STRAIGHT, pinned=gap.length, facts=gap)
+    return Performed(step, bench, after, pieces, sewn=(sewn,), setup=SetUp.STRAIGHT, facts=gap)
 
 
 def _of_seam(done: Performed, gap: SeamGap) -> Instructions:

@@ -26,6 +26,7 @@ SEWN = (  # the messages that say how a turned edge is fastened
     "rolled-hem-sew-foot-flat",
     "rolled-hem-sew-hand",
     "folded-casing-sew",
+    "folded-casing-sew-round",
 )
 INSIDE_FOLD = 2.0  # mm from the inner fold to the stitches
 
