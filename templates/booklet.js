@@ -21,6 +21,8 @@
       if (!isHers(each)) (each.closest(".sentence") && each.closest(".step") || each).remove();
     }
     for (const each of document.querySelectorAll(".version, .every")) each.remove();
+    // Of the ways to cut one is left: its work stands where that of a guide stands.
+    for (const each of document.querySelectorAll(".way")) each.replaceWith(...each.childNodes);
     for (const each of document.querySelectorAll("[data-number]")) {
       const number = JSON.parse(numbers)[each.dataset.number][size];
       const step = each.closest(".step");

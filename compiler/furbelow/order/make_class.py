@@ -38,7 +38,7 @@ from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting, 
 from furbelow.s5_buy.class_order import class_order
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
-from furbelow.s6_write.guide.guide import Caution
+from furbelow.s6_write.guide.guide import Caution, SizeBeside
 from furbelow.s6_write.pages.class_files import class_files
 from furbelow.s6_write.pages.class_page import ClassPage, Made, Missing, class_page, class_words
 from furbelow.s6_write.pages.files import PDF
@@ -268,9 +268,17 @@ class Making:
         share = None
         if not self.apart:
             share = share_of(shared.cutting, order.number, self.garments[order.number].pieces)
-        key = key_of(key_of_order(order), self.how.each, "" if share is None else key_of_share(share))
-        return Asked(
-            sent(order), self.how.each, self.shelf.below(self.folders[order.wearer]), key, planned.plans, share
+        beside = self._beside(order) if self.are_sizes else ()
+        key = key_of(key_of_order(order), self.how.each, "" if share is None else key_of_share(share), beside)
+        shelf = self.shelf.below(self.folders[order.wearer])
+        return Asked(sent(order), self.how.each, shelf, key, planned.plans, share, beside)
+
+    def _beside(self, order: Order) -> tuple[SizeBeside, ...]:
+        """All sizes that are made, with the way to each guide from the folder of this one."""
+        return tuple(
+            SizeBeside(each.size, "" if each is order else f"../{self.folders[each.wearer]}/guide.html")
+            for each in self.orders
+            if each.number in self.garments
         )
 
     def _is_missing(self, order: Order, faults: Iterable[Fault]) -> Finished:

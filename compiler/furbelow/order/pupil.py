@@ -27,7 +27,7 @@ from furbelow.s5_buy.class_cutting import Garment
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.cautions import general_cautions
-from furbelow.s6_write.guide.guide import Caution, Guide
+from furbelow.s6_write.guide.guide import Caution, Guide, SizeBeside
 from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.guide.worked import Worked, worked_of
 from furbelow.s6_write.pages.files import files_of, guide_files
@@ -102,6 +102,7 @@ class Asked(NamedTuple):
     made_from: str
     plans: bytes
     share: Cutting | None
+    beside: tuple[SizeBeside, ...] = ()  # of a size: all sizes whose guides are made
 
 
 class WrittenPupil(NamedTuple):
@@ -177,7 +178,7 @@ def _planned(asked: Asked) -> Staged[Planned]:
 
 def pupil_files(asked: Asked, order: Order, found: Planned, guide: Guide) -> Staged[Mapping[str, bytes]]:
     """The files of a guide by name. The faults are those of writing; planning has told its own."""
-    guide = replace(guide, of_person=not order.size)
+    guide = replace(guide, of_person=not order.size, beside=asked.beside, index="../index.html" if asked.beside else "")
     if not asked.how.with_measures:
         guide = unmeasured(guide, order.spec)
     look, with_pdf = look_of(order.room), asked.how.with_pdf

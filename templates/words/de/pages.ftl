@@ -7,6 +7,9 @@ page-skip-to-steps = Zu den Schritten springen
 # Für wen die Anleitung ist, wo es eine Größe ist und keine Person.
 page-size = Größe { $size }
 page-aids = Lesehilfen
+# Links to the guides of the other sizes, where several are made together.
+page-sizes = Größen
+page-every-size = Alle Größen
 page-large-print = Große Schrift
 page-dark = Dunkel
 page-progress = Fortschritt

@@ -7,6 +7,9 @@ page-skip-to-steps = Skip to the steps
 # Whose guide it is, where it is a size and not a person.
 page-size = size { $size }
 page-aids = Reading aids
+# Links to the guides of the other sizes, where several are made together.
+page-sizes = Sizes
+page-every-size = All sizes
 page-large-print = Large print
 page-dark = Dark
 page-progress = Progress

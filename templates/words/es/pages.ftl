@@ -7,6 +7,9 @@ page-skip-to-steps = Ir a los pasos
 # De quién es la guía, donde es una talla y no una persona.
 page-size = talla { $size }
 page-aids = Ayudas de lectura
+# Links to the guides of the other sizes, where several are made together.
+page-sizes = Tallas
+page-every-size = Todas las tallas
 page-large-print = Letra grande
 page-dark = Oscuro
 page-progress = Avance

@@ -7,6 +7,9 @@ page-skip-to-steps = Aller aux étapes
 # À qui est le guide, là où c’est une taille et non une personne.
 page-size = taille { $size }
 page-aids = Aides à la lecture
+# Links to the guides of the other sizes, where several are made together.
+page-sizes = Tailles
+page-every-size = Toutes les tailles
 page-large-print = Gros caractères
 page-dark = Sombre
 page-progress = Avancement

@@ -199,6 +199,14 @@ class ProofLine:
 
 
 @dataclass(frozen=True)
+class SizeBeside:
+    """A size whose guide lies beside this one. page: where, from this page; empty for the size of this guide."""
+
+    size: str
+    page: str
+
+
+@dataclass(frozen=True)
 class Cover:
     """A page before the first; `words` stand under the title, and without a picture the garment is shown."""
 
@@ -251,6 +259,8 @@ class Guide:
         Fact, ...
     ] = ()  # who publishes it and on what terms: "front-author", "front-version", "front-licence"
     cover: Cover | None = None
+    beside: tuple[SizeBeside, ...] = ()  # where guides of several sizes are made together, all of them
+    index: str = ""  # the page that leads to them
 
     @property
     def operations(self) -> tuple[Operation, ...]:
