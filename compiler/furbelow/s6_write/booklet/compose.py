@@ -14,7 +14,7 @@ from furbelow.s6_write.booklet.operations import sized_parts
 from furbelow.s6_write.booklet.sized import Sized
 from furbelow.s6_write.booklet.sizes import sizes_said
 from furbelow.s6_write.booklet.tables import at_a_glance, bought, measures, plans
-from furbelow.s6_write.booklet.texts import Letters, Version, grouped, versions
+from furbelow.s6_write.booklet.texts import Letters, Version, grouped, skeleton, versions, versions_of
 from furbelow.s6_write.guide.guide import Caution, Figure, Guide, ProofLine, Term
 from furbelow.s6_write.words.holes import bare
 from furbelow.s6_write.words.messages import Messages
@@ -84,23 +84,17 @@ def _drawn_for(figure: Figure, size: str, words: Messages) -> Figure:
 
 def _each_once(each: Sequence[Sequence[str]]) -> tuple[str, ...]:
     """The lines of all sizes, in the order of the first that has each; one that is not everybody's says whose it is."""
-    whose: dict[str, list[int]] = {}
+    alike: dict[tuple[str, ...], dict[int, str]] = {}
     for at, lines in enumerate(each):
-        for line in dict.fromkeys(map(bare, lines)):
-            whose.setdefault(line, []).append(at)
-    return tuple(
-        line if len(sizes) == len(each) else versions([Version(tuple(sizes), line)]) for line, sizes in whose.items()
-    )
+        for line in lines:
+            alike.setdefault(skeleton(line), {})[at] = bare(line)
+    return tuple(_meaning(said, len(each)) for said in alike.values())
 
 
 def _cautions(each: Sequence[Guide]) -> tuple[Caution, ...]:
     kinds = {bare(caution.text): caution.kind for guide in each for caution in guide.cautions}
     lines = [[bare(caution.text) for caution in guide.cautions] for guide in each]
-    return tuple(Caution(kind, line) for line, kind in zip(_each_once(lines), _kinds(lines, kinds), strict=True))
-
-
-def _kinds(lines: Sequence[Sequence[str]], kinds: Mapping[str, str]) -> list[str]:
-    return [kinds[line] for line in dict.fromkeys(line for some in lines for line in some)]
+    return tuple(Caution(kinds[versions_of(line)[0].text], line) for line in _each_once(lines))
 
 
 def _terms(each: Sequence[Sequence[Term]]) -> tuple[Term, ...]:

@@ -12,6 +12,7 @@ from furbelow.s6_write.booklet.compose import whose
 from furbelow.s6_write.booklet.sizes import sizes_said
 from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
 from furbelow.s6_write.booklet.where_used import where_used
+from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.pdf import as_set, set_on_paper, with_heads
 from furbelow.s6_write.pages.prose import blocks, each_text, set_ready
@@ -105,7 +106,10 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
     ]
     of_paper = cast(Booklet, each_text(slim, told)).operations
     for operation, whole, lettered in zip(set_values, of_paper, shown.operations, strict=True):
-        as_set(operation, whole, words)
+        of_some = _of_some(lettered)
+        across = tuple(figure for figure in whole.figures if figure.key in of_some)
+        as_set(operation, replace(whole, figures=tuple(each for each in whole.figures if each not in across)), words)
+        _put_across(operation["rows"], across)
         operation["table"] = [
             {
                 "letter": shown.numbers[number].letter,
@@ -125,6 +129,22 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
     values["cut"] = values["ways"][0]["cut"] if values["ways"] else []
     values["wearer"] = whose(shown, words)
     return values
+
+
+def _of_some(operation: SizedOperation) -> set[str]:
+    """The keys of drawings that are not for all whose operation it is: several in the place of one, too high beside a
+    sentence.
+    """
+    whose = len(operation.sizes) or len(operation.sized_minutes)
+    return {each.drawn.key for each in operation.drawings if each.own and len(each.own) < whose}
+
+
+def _put_across(rows: Sequence[dict[str, Any]], figures: Sequence[Figure]) -> None:
+    """Drawings below the row with the sentence that they show, side by side across the page."""
+    for figure in figures:
+        begins = min(figure.shows, default=1)
+        row = next((row for row in rows if any(step["number"] >= begins for step in row["steps"])), rows[-1])
+        row.setdefault("across", []).append(asdict(figure))
 
 
 def _on_paper(operation: SizedOperation) -> SizedOperation:
