@@ -13,7 +13,7 @@ _NUMBERS = st.builds(hole, st.sampled_from("ln"), st.sampled_from(["1 cm", "2 cm
 _TEXTS = st.lists(st.one_of(_WORDS, _NUMBERS), max_size=6).map("".join)
 
 
-@settings(suppress_health_check=[HealthCheck.too_slow])
+@settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
 @given(st.lists(st.lists(_TEXTS, min_size=3, max_size=3), min_size=1, max_size=5))
 def test_each_size_reads_what_it_read_alone(operation: list[list[str]]) -> None:
     letters = Letters(3)
@@ -55,6 +55,7 @@ def test_texts_that_differ_in_words_have_a_version_for_each_group_of_sizes() -> 
     assert versions_of(text) == (((0,), "Sew one join"), ((1, 2), "Sew the joins"))
 
 
+@settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
 @given(st.lists(st.lists(st.sampled_from("abcd"), max_size=6), min_size=1, max_size=4))
 def test_what_is_aligned_keeps_the_order_of_every_size_and_pairs_only_what_is_alike(each: list[list[str]]) -> None:
     places = aligned(dict(enumerate(each)), lambda one, other: int(one == other))
