@@ -54,7 +54,7 @@ def test_where_a_size_is_not_sound_it_is_told_and_nothing_is_written(
 @pytest.mark.parametrize(
     ("more", "said"),
     [
-        (["--size", "A"], "--booklet goes with neither --size nor --wearer"),
+        (["--size", "A"], "--booklet goes with a spec, and with neither --size nor --wearer"),
         (["--every-size"], "--booklet does not go with --every-size"),
         (["--reasons", "--recut"], "--booklet does not go with --reasons, --recut"),
     ],
