@@ -63,7 +63,7 @@ cutting-fold-alike = Den Stoff ({ $cloth }) der Länge nach falten, so dass die 
 
 ## Ein Abschnitt
 
-cutting-chalk = Mit Kreide eine Linie gerade quer über den Stoff ({ $cloth }) ziehen, { $length } vom Schnittende.
+cutting-chalk = Mit Kreide eine Linie gerade quer über den Stoff ({ $cloth }) ziehen, { $length } vom Schnittende; auf Netzstoff, durch den Kreide fällt, eine Reihe Stecknadeln entlang der Löcher stecken.
     .check = Beide Enden der Linie sind { $length } vom Schnittende entfernt.
     .tolerance = { $off }
     .remedy = Vor dem Schneiden die Linie ausreiben und neu ziehen.
@@ -89,7 +89,7 @@ cutting-tapes-along = { COUNT($tapes) ->
  }
     .check = Der letzte Klebestreifen hat an beiden Enden seinen Abstand.
     .tolerance = { $tape-off }
-    .remedy = Neu messen, immer von derselben Kante, nie von Klebestreifen zu Klebestreifen. Ist der Tisch zu klein, auf dem Boden arbeiten.
+    .remedy = Neu messen, immer von derselben Kante, nie von Klebestreifen zu Klebestreifen. Ist der Tisch zu klein, auf dem Boden arbeiten: Dort ist ein weiterer Klebestreifen die vordere Kante.
 # Auf dem Tisch kleben noch Streifen für einen früheren Abschnitt.
 cutting-tapes-along-anew = { cutting-tapes-along } Klebestreifen an anderen Stellen entfernen.
     .check = { cutting-tapes-along.check }

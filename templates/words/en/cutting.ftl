@@ -63,7 +63,7 @@ cutting-fold-alike = Fold the { $cloth } lengthwise, so that its two long edges 
 
 ## A section
 
-cutting-chalk = Chalk a line straight across the { $cloth }, { $length } from its cut end.
+cutting-chalk = Chalk a line straight across the { $cloth }, { $length } from its cut end; on net, which chalk falls through, set a row of pins along the holes.
     .check = Both ends of the line are { $length } from the cut end.
     .tolerance = { $off }
     .remedy = Rub the line out and chalk it again before you cut.
@@ -89,7 +89,7 @@ cutting-tapes-along = { COUNT($tapes) ->
  }
     .check = The last tape is at its distance at both its ends.
     .tolerance = { $tape-off }
-    .remedy = Measure again from the same edge, never from tape to tape. If the table is too small, work on the floor.
+    .remedy = Measure again from the same edge, never from tape to tape. If the table is too small, work on the floor: one more tape there is the near edge.
 # Tapes of an earlier section lie on the table.
 cutting-tapes-along-anew = { cutting-tapes-along } Take up the tapes that lie elsewhere.
     .check = { cutting-tapes-along.check }

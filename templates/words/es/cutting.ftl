@@ -63,7 +63,7 @@ cutting-fold-alike = Dobla la tela ({ $cloth }) a lo largo, de modo que se junte
 
 ## Un corte de tela
 
-cutting-chalk = Traza con jaboncillo una línea recta de lado a lado de la tela ({ $cloth }), a { $length } de su extremo cortado.
+cutting-chalk = Traza con jaboncillo una línea recta de lado a lado de la tela ({ $cloth }), a { $length } de su extremo cortado; en la malla, que el jaboncillo atraviesa, pon una fila de alfileres a lo largo de los agujeros.
     .check = Los dos extremos de la línea están a { $length } del extremo cortado.
     .tolerance = { $off }
     .remedy = Borra la línea y vuelve a trazarla antes de cortar.
@@ -89,7 +89,7 @@ cutting-tapes-along = { COUNT($tapes) ->
  }
     .check = La última cinta está a su distancia en sus dos extremos.
     .tolerance = { $tape-off }
-    .remedy = Vuelve a medir desde el mismo borde, nunca de cinta a cinta. Si la mesa es demasiado pequeña, trabaja en el suelo.
+    .remedy = Vuelve a medir desde el mismo borde, nunca de cinta a cinta. Si la mesa es demasiado pequeña, trabaja en el suelo: allí otra cinta hace de borde de delante.
 # En la mesa hay cintas de un corte de tela anterior.
 cutting-tapes-along-anew = { cutting-tapes-along } Despega las cintas que estén en otro sitio.
     .check = { cutting-tapes-along.check }

@@ -63,7 +63,7 @@ cutting-fold-alike = Plier le tissu ({ $cloth }) dans la longueur, de sorte que 
 
 ## Un coupon
 
-cutting-chalk = Tracer à la craie une ligne droite en travers du tissu ({ $cloth }), à { $length } de son bout coupé.
+cutting-chalk = Tracer à la craie une ligne droite en travers du tissu ({ $cloth }), à { $length } de son bout coupé ; sur un filet, que la craie traverse, piquer une rangée d’épingles le long des trous.
     .check = Les deux bouts de la ligne sont à { $length } du bout coupé.
     .tolerance = { $off }
     .remedy = Effacer la ligne et la retracer avant de couper.
@@ -89,7 +89,7 @@ cutting-tapes-along = { COUNT($tapes) ->
  }
     .check = Le dernier ruban est à sa distance à ses deux bouts.
     .tolerance = { $tape-off }
-    .remedy = Mesurer à nouveau depuis le même bord, jamais de ruban à ruban. Si la table est trop petite, travailler par terre.
+    .remedy = Mesurer à nouveau depuis le même bord, jamais de ruban à ruban. Si la table est trop petite, travailler par terre, où un ruban de plus tient lieu de bord de devant.
 # Des rubans d’un coupon précédent sont sur la table.
 cutting-tapes-along-anew = { cutting-tapes-along } Décoller les rubans qui sont ailleurs.
     .check = { cutting-tapes-along.check }
