@@ -48,4 +48,5 @@ figure-legend-length = eine Länge
 figure-legend-left-out = Mitte ausgelassen
 
 figure-legend-alt = Die { $count } Muster und Zeichen der Abbildungen, jedes mit seinem Namen: { $names }.
+figure-legend-scale = In Schnitten durch die Arbeit sind Breiten maßstäblich; der Stoff ist dicker gezeichnet, als er ist.
 figure-legend-caption = So sind die Abbildungen zu lesen. Neben jeder Farbe steht ein Muster oder ein Wort.

@@ -3,7 +3,6 @@
 figure-right-side-up = Rechte Stoffseite oben
 figure-inside-up = Innenseite oben
 figure-finished-edge = fertige Kante
-figure-widths-to-scale = Breiten maßstäblich; der Stoff ist dicker gezeichnet, als er ist.
 # Beendet eine Bildunterschrift. $sided: ob ein Stoff im Schnitt eine rechte und eine linke Seite hat.
 figure-hatched = { $sided ->
     [yes] { " " }Die schraffierte Hälfte eines Stoffs ist seine linke Stoffseite.

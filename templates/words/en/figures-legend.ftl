@@ -47,4 +47,5 @@ figure-legend-length = a length
 figure-legend-left-out = middle left out
 
 figure-legend-alt = The { $count } patterns and signs of the figures, each with its name: { $names }.
+figure-legend-scale = In cuts through the work widths are to scale; cloth is drawn thicker than it is.
 figure-legend-caption = How to read the figures. Every colour has a pattern or a word beside it.

@@ -3,7 +3,6 @@
 figure-right-side-up = Right side up
 figure-inside-up = Inside up
 figure-finished-edge = finished edge
-figure-widths-to-scale = Widths to scale; cloth is drawn thicker than it is.
 # Ends a caption. $sided: whether a cloth in the cut has a right and a wrong side.
 figure-hatched = { $sided ->
     [yes] { " " }The hatched half of a cloth is its wrong side.

@@ -47,4 +47,5 @@ figure-legend-length = una longitud
 figure-legend-left-out = centro omitido
 
 figure-legend-alt = Las { $count } tramas y signos de las figuras, con su nombre: { $names }.
+figure-legend-scale = En los cortes los anchos están a escala; la tela está dibujada más gruesa de lo que es.
 figure-legend-caption = Cómo leer las figuras. Cada color lleva al lado una trama o una palabra.

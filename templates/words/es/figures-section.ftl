@@ -3,7 +3,6 @@
 figure-right-side-up = Con el derecho encima
 figure-inside-up = Con el interior encima
 figure-finished-edge = borde rematado
-figure-widths-to-scale = Anchos a escala; la tela está dibujada más gruesa de lo que es.
 # Termina un pie de figura. $sided: si alguna tela de la sección tiene derecho y revés.
 figure-hatched = { $sided ->
     [yes] { " " }La mitad rayada de una tela es su revés.

@@ -3,7 +3,6 @@
 figure-right-side-up = Endroit dessus
 figure-inside-up = Intérieur dessus
 figure-finished-edge = bord fini
-figure-widths-to-scale = Largeurs à l’échelle ; le tissu est dessiné plus épais qu’il ne l’est.
 # Finit une légende. $sided : si un tissu de la coupe a un endroit et un envers.
 figure-hatched = { $sided ->
     [yes] { " " }La moitié hachurée d’un tissu est son envers.

@@ -12,7 +12,7 @@ from furbelow.s6_write.figures.hanging import edge_now
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
-from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.bound_edge import Bound
@@ -48,7 +48,6 @@ def binding_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
         tips[1],
     )
     low = named_below(sheet, low + 66, listed_plies(words, single(edge.plies)), words.say.piece(strip))
-    note_below(sheet, low, words)
     caption = captioned(words, done, "figure-binding-caption", values)
     return Figure("band", sheet.svg(), words.text("figure-binding-alt", values), caption)
 
@@ -74,7 +73,7 @@ def fitted_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.callout((tips[0][0] - 44, top - 8), numbers.at("fitted-waistband-sew"), tips[0])
     sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.at("fitted-waistband-inside"), tips[1])
     plies = listed_plies(words, single(edge.plies))
-    note_below(sheet, named_below(sheet, low + 66, plies, words.text("figure-fitted-band", values)), words)
+    named_below(sheet, low + 66, plies, words.text("figure-fitted-band", values))
     caption = captioned(words, done, "figure-fitted-caption", values)
     return Figure("band", sheet.svg(), words.text("figure-fitted-alt", values), caption)
 
@@ -101,7 +100,7 @@ def tape_round_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -
     top, low = cut.at(0, over)[1], cut.at(0, 0)[1]
     sheet.across(cut.at(-half, 0)[0], cut.at(0, 0)[0] + 7, top - 22, words.said(values["half"]), top - 8)
     sheet.callout((tip[0] - 44, tip[1] - 10), numbers.at("bound-edge-sew-ring", "bound-edge-sew-flat"), tip)
-    note_below(sheet, named_below(sheet, low + 28, listed_plies(words, plies), words.said(values["tape"])), words)
+    named_below(sheet, low + 28, listed_plies(words, plies), words.said(values["tape"]))
     alt, caption = words.text("figure-tape-alt", values), words.text("figure-tape-caption", values)
     return Figure("band", sheet.svg(), alt, caption)
 

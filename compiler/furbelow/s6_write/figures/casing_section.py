@@ -13,7 +13,7 @@ from furbelow.s6_write.figures.language import HIDDEN, INK, LEADING, PLAIN, SOFT
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import MOST_PLIES, plies_said, single, wrong_side
-from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.band_casing import Banded
@@ -38,7 +38,6 @@ def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers)
         y = sheet.paragraph((8, y + 16), words.text("figure-casing-gap", work.values), 384)
     skirt, top = words.text("figure-casing-skirt", work.values), words.text("figure-casing-top", work.values)
     y = named_below(sheet, y + 6, skirt, top)
-    note_below(sheet, y, words)
     sheet.write((sheet.width / 2, y + 8 + LEADING), words.text("figure-casing-rows"), "middle", colour=SOFT)
     caption = captioned(words, done, "figure-casing-caption", work.values)
     yield Figure("band-over", sheet.svg(), words.text("figure-casing-folded-over-alt", work.values), caption)

@@ -12,7 +12,7 @@ from furbelow.s6_write.figures.language import ACCENT, ELASTIC, HIDDEN, INK, PLA
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import wrong_side
-from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.catch_in import CaughtIn
@@ -46,8 +46,7 @@ def caught_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     sheet.callout((tip[0] - 26, high - 30), numbers.at("catch-in-baste-ring", "catch-in-baste-flat"), tip)
     laid = cut.at(far - 8, 1)
     sheet.callout((laid[0] + 10, high - 34), numbers.at("catch-in-lay-below", "catch-in-lay-above"), laid)
-    y = named_below(sheet, low + 70, words.text("figure-caught-edges"), words.text("figure-caught-dotted"))
-    note_below(sheet, y, words)
+    named_below(sheet, low + 70, words.text("figure-caught-edges"), words.text("figure-caught-dotted"))
     caption = captioned(words, done, "figure-caught-caption", values)
     return Figure("caught", sheet.svg(), words.text("figure-caught-alt", values), caption)
 
@@ -83,8 +82,7 @@ def piping(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     sheet.across(cut.at(0, 0)[0], cut.at(seam, 0)[0], low + 30, words.said(values["seam-width"]), low + 10, below=True)
     sheet.callout((tip[0] - 26, high - 30), numbers.at("piping-baste-ring", "piping-baste-flat"), tip)
     sheet.callout((middle[0] + 44, high - 26), numbers.at("piping-fold"), (middle[0] + radius, middle[1] - 4))
-    y = named_below(sheet, low + 70, words.text("figure-caught-edges"), words.text("figure-caught-dotted"))
-    note_below(sheet, y, words)
+    named_below(sheet, low + 70, words.text("figure-caught-edges"), words.text("figure-caught-dotted"))
     caption = captioned(words, done, "figure-piping-caption", values)
     return Figure("piping", sheet.svg(), words.text("figure-piping-alt", values), caption)
 

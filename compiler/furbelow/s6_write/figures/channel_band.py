@@ -9,7 +9,7 @@ from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import wrong_side
-from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.channel_band import Channelled
@@ -45,6 +45,5 @@ def channel_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     sheet.callout((edge_tip[0] - 34, top - 30), numbers.at("channel-band-edge-stitch"), edge_tip)
     sheet.callout((row_tip[0] + 34, top - 30), numbers.at("channel-band-row"), row_tip)
     low = named_below(sheet, low + 96, words.text("figure-channel-fold"), words.text("figure-channel-raw"))
-    note_below(sheet, low, words)
     caption = captioned(words, done, "figure-channel-caption", values)
     return Figure("channel", sheet.svg(), words.text("figure-channel-alt", values), caption)

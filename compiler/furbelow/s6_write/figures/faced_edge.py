@@ -11,7 +11,7 @@ from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import wrong_side
-from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.facing import UNDERSTITCH
@@ -76,4 +76,4 @@ def _foot(sheet: Sheet, cut: Section, outer: str, inner: str, done: Performed, w
     sheet.across(left, right, low + 22, words.said(Length(seam)), low + 8, below=True)
     names = {"inner": words.say.piece(inner), "outer": words.say.piece(outer)}
     pieces, finished = words.text("figure-faced-pieces", names), words.text("figure-finished-edge")
-    note_below(sheet, named_below(sheet, low + 62, pieces, finished), words)
+    named_below(sheet, low + 62, pieces, finished)

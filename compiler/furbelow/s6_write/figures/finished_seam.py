@@ -10,7 +10,7 @@ from furbelow.s6_write.figures.language import PLAIN, SOFT
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import made_seam, sides, wrong_side
-from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.flat_felled_seam import from_fold
@@ -49,8 +49,7 @@ def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     )
     sheet.callout((tip[0] - 30, tip[1] - 14), numbers.at("french-seam-second-ring", "french-seam-second-flat"), tip)
     sheet.write((322, 84), words.text("figure-french-first"), colour=SOFT)
-    low = named_below(sheet, 152, words.text("figure-french-plies", values))
-    note_below(sheet, low, words)
+    named_below(sheet, 152, words.text("figure-french-plies", values))
     alt, caption = words.text("figure-french-alt", values), captioned(words, done, "figure-french-caption", values)
     return Figure("seam", sheet.svg(), alt, caption)
 
@@ -78,8 +77,7 @@ def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) 
     sheet.callout(
         (tip[0] + 40, tip[1] - 10), numbers.at("flat-felled-seam-fell-ring", "flat-felled-seam-fell-flat"), tip
     )
-    low = named_below(sheet, 148, say.piece(lower.piece), say.piece(upper.piece))
-    note_below(sheet, low, words)
+    named_below(sheet, 148, say.piece(lower.piece), say.piece(upper.piece))
     values: Values = {"seam-width": Length(seam), "trim": Length(trim), "fell": Length(fell)}
     alt, caption = words.text("figure-felled-alt", values), captioned(words, done, "figure-felled-caption", values)
     return Figure("seam", sheet.svg(), alt, caption)
@@ -114,7 +112,7 @@ def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.callout((tip[0] - 40, tip[1] - 12), numbers.at("lapped-seam-sew-ring", "lapped-seam-sew-flat"), tip)
     on_top = words.text("figure-lapped-upper", {"upper-label": say.piece(upper.piece)})
     underneath = words.text("figure-lapped-lower", {"lower-label": say.piece(lower.piece)})
-    note_below(sheet, named_below(sheet, 140, on_top, underneath), words)
+    named_below(sheet, 140, on_top, underneath)
     alt, caption = words.text("figure-lapped-alt", values), captioned(words, done, "figure-lapped-caption", values)
     return Figure("seam", sheet.svg(), alt, caption)
 

@@ -9,7 +9,7 @@ from furbelow.s6_write.figures.language import FOLD, INK, PLAIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import side_of
-from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.edge_with_trim import FIRST_ROW, SECOND_ROW, Trimmed, first_row
@@ -65,8 +65,7 @@ def turned_twice(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     tip = cut.stitch(-two + min(INSIDE_FOLD, max(one, 1) / 2 + 0.5), 0, top)
     sheet.across(cut.at(-two, 0)[0], cut.at(0, 0)[0], 196 + 14, second_said, 196, below=True)
     sheet.callout((tip[0] - 30, tip[1] - 8), numbers.at(*SEWN), tip)
-    low = named_below(sheet, 242, words.say.piece(piece), words.text("figure-finished-edge"))
-    note_below(sheet, low, words)
+    named_below(sheet, 242, words.say.piece(piece), words.text("figure-finished-edge"))
     values: Values = {"piece": Pieces((piece,)), "first": Length(first), "second": Length(second)}
     if not first:
         alt = "figure-turned-alt-once"
@@ -108,8 +107,7 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         sheet.callout((second[0] - 30, second[1] - 16), number, second)
     told = words.text("figure-trimmed-width", values)
     sheet.across(cut.at(-float(width), 0)[0], cut.at(0, 0)[0], 134, told, 90, below=True)
-    low = named_below(sheet, 172, words.say.piece(piece), words.text("figure-trimmed-fold"))
-    note_below(sheet, low, words)
+    named_below(sheet, 172, words.say.piece(piece), words.text("figure-trimmed-fold"))
     alt = "figure-trimmed-alt-two-rows" if facts.rows == 2 else "figure-trimmed-alt-one-row"
     return Figure(
         "trim", sheet.svg(), words.text(alt, values), captioned(words, done, "figure-trimmed-caption", values)
@@ -136,8 +134,7 @@ def _turned_with_cloth(done: Performed, words: Words, numbers: Numbers, facts: T
     sheet.callout((first[0] + 34, top - 26), numbers.at(*sewn), first)
     number = numbers.at("edge-with-trim-topstitch-ring", "edge-with-trim-topstitch-flat")
     sheet.callout((second[0] - 40, top - 14), number, second)
-    low = named_below(sheet, 168, words.say.piece(piece), words.text("figure-finished-edge"))
-    note_below(sheet, low, words)
+    named_below(sheet, 168, words.say.piece(piece), words.text("figure-finished-edge"))
     alt = words.text("figure-trimmed-alt-together", values)
     return Figure("trim", sheet.svg(), alt, captioned(words, done, "figure-trimmed-caption-together", values))
 

@@ -44,10 +44,12 @@ def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
                 "segments": Things(tuple(Length(length, "cut") for length in cut)),
             }
             sheet.write((MARGIN, y + LEADING), words.text("figure-strips-alike", values))
-            _strip(sheet, y + LEADING + 10, mark, copies[0], cut, words, scale)
             told.append(words.text("figure-strips-alt", values))
-            y += LEADING + 10 + HIGH + 16
-        y += 20
+            if len(cut) > 1:  # nothing is done at one that is whole
+                _strip(sheet, y + LEADING + 10, mark, copies[0], cut, words, scale)
+                y += 10 + HIGH + 12
+            y += LEADING + 2
+        y += 16
     sheet.write((sheet.width / 2, y - 6), words.text("figure-strips-note"), "middle", colour=SOFT)
     return Figure("strips", sheet.svg(), " ".join(told), words.text("figure-strips-caption"))
 

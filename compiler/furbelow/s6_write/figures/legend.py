@@ -75,6 +75,7 @@ def how_to_read(words: Messages) -> Figure:
     sheet, y = Sheet(), -8.0
     for title, signs in groups.items():
         y = _table(sheet, y + 8, words.text(title), [(draw, words.text(name)) for draw, name in signs])
+    sheet.paragraph((8, y + 10), words.text("figure-legend-scale"), sheet.width - 16, colour=SOFT)
     names = [Part(name) for signs in groups.values() for _, name in signs]
     values: Values = {"count": len(names), "names": Things(tuple(names), "clauses")}
     alt = words.text("figure-legend-alt", values)

@@ -13,7 +13,7 @@ from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import ACCENT, LEADING, MARGIN, SOFT, THIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet, shortened
-from furbelow.s6_write.figures.section import LEVEL, PLY, Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import LEVEL, PLY, Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.attach import Attached
@@ -53,7 +53,6 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     low = _at_the_machine(sheet, head + 8, seam, upper, lower, words, scale, drawn_in, numbers.at(*SEWN))
     floor = max(low - 2 * LEADING, head + 12 + width * scale)
     low = max(low, _opened(sheet, RIGHT_VIEW, floor, seam, upper, lower, words, scale, drawn_in))
-    note_below(sheet, low + 4, words)
     values: Values = {
         "above": plies_said(above),
         "below": plies_said(below),
@@ -85,16 +84,13 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
         scale = min(5.0, 50 / float(seam.width))
         sheet.write((8, 0), words.text("figure-margin-standing"), bold=True)
         y = 40 + float(seam.width) * scale
-        low = _opened(
-            sheet, WHOLE_VIEW, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _drawn_in(done, seam)
-        )
+        _opened(sheet, WHOLE_VIEW, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _drawn_in(done, seam))
         count = min(len(above), MOST_PLIES) + min(len(below), MOST_PLIES)
         top = y - float(seam.width) * scale
         half = LEVEL * count / 2 + 1
         _thread(sheet, sheet.width / 2, top, half, say.room.neaten_with)
         sheet.callout((sheet.width / 2 + half + 34, top - 2), number, (sheet.width / 2 + half, top + 3))
         sheet.write((sheet.width / 2 + half + 50, top + 3), how)
-        note_below(sheet, low + 4, words)
         caption = captioned(words, done, "figure-margin-caption", values)
         # Which piece lies on which side, and how wide its margin is, changes nothing about the stitch round the edges.
         like = f"margin {by}"
@@ -108,7 +104,6 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
     sheet.callout((306, 22), number, (276, 36))
     sheet.write((322, 27), shortened(how, 74))
     sheet.write((112, 44), shortened(say.piece(edge.pieces[0]), 100), "end")
-    note_below(sheet, 68, words)
     caption = words.text("figure-margin-edge-caption", values)
     return Figure("margin", sheet.svg(), words.text("figure-margin-edge-alt", values), caption)
 
@@ -152,7 +147,6 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     if neatened:
         sheet.write((cut.at(-width, 0)[0] - 12, low + 4), words.text("figure-turned-margin-edge"), "end", colour=SOFT)
     low = named_below(sheet, low + 54, listed_plies(words, upper), listed_plies(words, lower))
-    note_below(sheet, low, words)
     values: Values = {
         "way": One("up" if facts.above else "down", ("up", "down")),
         "onto": Pieces(tuple(ply.piece for ply in above)),

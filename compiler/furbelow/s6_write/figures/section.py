@@ -140,12 +140,6 @@ def named_below(sheet: Sheet, y: float, left: str, right: str = "") -> float:
     )
 
 
-def note_below(sheet: Sheet, y: float, words: Words) -> None:
-    """What is to scale, at the foot of a cut."""
-    words.read("figures-section")
-    sheet.write((sheet.width / 2, y + 8), words.text("figure-widths-to-scale"), "middle", colour=SOFT)
-
-
 def captioned(words: Words, done: Performed, message: str, values: Mapping[str, Value | str]) -> str:
     """A caption that ends with `{ figure-hatched }`: what the hatching means, where a cloth in the cut has a right side."""
     words.read("figures-section")

@@ -9,7 +9,7 @@ from furbelow.s6_write.figures.language import FOLD, INK, PLAIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import side_of
-from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.tucks import Tucked
@@ -68,6 +68,5 @@ def tucks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
     y = named_below(
         sheet, low + 60, words.text("piece-alone", {"piece": Pieces((piece,))}), words.text("figure-tucks-edge")
     )
-    note_below(sheet, y, words)
     caption = captioned(words, done, "figure-tucks-caption", values)
     return Figure("tucks", sheet.svg(), words.text("figure-tucks-alt", values), caption)

@@ -10,7 +10,7 @@ from furbelow.s6_write.figures.band_section import gathered_ply
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import wrong_side
-from furbelow.s6_write.figures.section import LEVEL, Section, captioned, note_below
+from furbelow.s6_write.figures.section import LEVEL, Section, captioned
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
@@ -38,7 +38,7 @@ def turned_lining(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet.write((8, low + 30), words.text("figure-lining-turned"), bold=True)
     tip, low = drawing.as_worn(sheet, low + 96)
     sheet.callout((tip[0] - 36, tip[1] - 24), numbers.at("turned-lining-turn"), tip)
-    note_below(sheet, drawing.legend(sheet, low + 4), words)
+    drawing.legend(sheet, low + 4)
     caption = captioned(words, done, "figure-lining-caption", values)
     return Figure("lining", sheet.svg(), words.text("figure-lining-alt", values), caption)
 

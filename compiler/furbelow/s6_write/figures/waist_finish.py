@@ -11,7 +11,7 @@ from furbelow.s6_write.figures.language import ACCENT, ELASTIC, PLAIN, SOFT
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import wrong_side
-from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.interface import HALF, Stiffened
@@ -77,8 +77,7 @@ def petersham(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     sheet.callout((turned[0], turned[1] - 26), numbers.at("petersham-turn"), turned)
     low = cut.zero[1]
     sheet.across(cut.at(-float(lap), 0)[0], cut.at(0, 0)[0], low + 22, words.said(values["lap"]), low + 8, below=True)
-    bottom = named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-ribbon-name"))
-    note_below(sheet, bottom, words)
+    named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-ribbon-name"))
     caption = captioned(words, done, "figure-petersham-caption", values)
     return Figure("petersham", sheet.svg(), words.text("figure-petersham-alt", values), caption)
 
@@ -100,7 +99,6 @@ def sewn_elastic(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     sheet.callout((last[0] - 36, last[1] - 16), numbers.at("sewn-elastic-turn"), last)
     low = cut.zero[1]
     sheet.across(cut.at(-wide, 0)[0], cut.at(0, 0)[0], low + 22, words.said(values["turn-width"]), low + 8, below=True)
-    bottom = named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-elastic-name"))
-    note_below(sheet, bottom, words)
+    named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-elastic-name"))
     caption = captioned(words, done, "figure-sewn-elastic-caption", values)
     return Figure("elastic", sheet.svg(), words.text("figure-sewn-elastic-alt", values), caption)

@@ -10,7 +10,7 @@ from furbelow.s6_write.figures.language import INK, PLAIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet
 from furbelow.s6_write.figures.seam_section import wrong_side
-from furbelow.s6_write.figures.section import Section, captioned, named_below, note_below
+from furbelow.s6_write.figures.section import Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.zip import BESIDE, CENTRED, INVISIBLE, LAP, LAPPED, NEAR, WAYS, Zipped
@@ -45,8 +45,7 @@ def zip_in_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.across(
         cut.at(0, 0)[0], cut.at(float(beside), 0)[0], low + 22, words.said(values["beside"]), low + 8, below=True
     )
-    bottom = named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-zip-tape"))
-    note_below(sheet, bottom, words)
+    named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-zip-tape"))
     caption = captioned(words, done, "figure-zip-caption", values)
     return Figure("zip", sheet.svg(), words.text("figure-zip-alt", values), caption)
 
