@@ -267,6 +267,7 @@ def test_every_segment_of_a_strip_is_drawn_as_long_as_it_is_cut(demo: str) -> No
                 for piece in done.touches
                 if any(len(c) > 1 for c in say.lengths[piece])
                 for cut in dict.fromkeys(say.lengths[piece])
+                if len(cut) > 1
             ]
             drawn_wide = []
             for path in root(figure).iter(f"{SVG}path"):

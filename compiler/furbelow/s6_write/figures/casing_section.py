@@ -9,7 +9,7 @@ from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.technique import Performed, edge_of, facts_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.band_section import COVER, gathered_ply
-from furbelow.s6_write.figures.language import HIDDEN, INK, LEADING, PLAIN, SOFT, THIN
+from furbelow.s6_write.figures.language import HIDDEN, INK, PLAIN, SOFT, THIN
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.figures.seam_section import MOST_PLIES, plies_said, single, wrong_side
@@ -37,8 +37,8 @@ def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers)
     if done.after.casings[work.band].left_open:
         y = sheet.paragraph((8, y + 16), words.text("figure-casing-gap", work.values), 384)
     skirt, top = words.text("figure-casing-skirt", work.values), words.text("figure-casing-top", work.values)
-    y = named_below(sheet, y + 6, skirt, top)
-    sheet.write((sheet.width / 2, y + 8 + LEADING), words.text("figure-casing-rows"), "middle", colour=SOFT)
+    y = named_below(sheet, y + 16, skirt, top)
+    sheet.write((sheet.width / 2, y + 4), words.text("figure-casing-rows"), "middle", colour=SOFT)
     caption = captioned(words, done, "figure-casing-caption", work.values)
     yield Figure("band-over", sheet.svg(), words.text("figure-casing-folded-over-alt", work.values), caption)
 
