@@ -104,9 +104,12 @@ class ChannelBand:
         )
         after = bench.with_edges(stack).with_cloths(cloth._replace(folded=True, pressed=True))
         after = after._replace(layered={**after.layered, upper: stack.name, lower: stack.name})
-        # Its own seam ends up inside the fold.
+        # Its own seam ends up inside the fold, where a raw margin is closed in as well.
         own = [seam for seam in bench.seams.values() if {ply.piece for ply in seam.plies} == {band}]
-        after = after.with_seams(*(seam._replace(trapped=True) for seam in own))
+        closed = {State.RAW: State.ENCLOSED}
+        after = after.with_seams(
+            *(each._replace(trapped=True, state=closed.get(each.state, each.state)) for each in own)
+        )
         after = after.with_casing(Casing(band, band, channel, edge.set_length, channel, in_seam=True))
         rows = (facts.length, facts.length)
         return Performed(
