@@ -37,6 +37,20 @@ def test_one_page_for_all_sizes_with_its_drawings_and_the_list(
     assert make(tmp_path) == 0
 
 
+def test_cloth_that_is_sold_in_several_widths_is_told_for_each(tmp_path: Path) -> None:
+    lines = Path(FOXGLOVE).read_text(encoding="utf-8").splitlines()
+    at = next(at for at, line in enumerate(lines) if line.strip() == "width: 140 cm")
+    lines.insert(at + 1, "    offers: [{width: 140 cm, price: 9 EUR/m}, {width: 280 cm, price: 21 EUR/m}]")
+    spec = tmp_path / "widths.yaml"
+    spec.write_text("\n".join(lines) + "\n", encoding="utf-8")
+    assert make(tmp_path, spec=str(spec)) == 0
+    told = json.loads((tmp_path / "out" / "booklet.json").read_text(encoding="utf-8"))["widths"]
+    assert [row["label"].rpartition(", ")[2] for row in told] == ["140 cm wide", "280 cm wide"]
+    narrow, wide = ([float(value.split()[0]) for value in row["values"]] for row in told)
+    # Twice the width takes no more length.
+    assert all(of_wide <= of_narrow for of_narrow, of_wide in zip(narrow, wide, strict=True))
+
+
 def test_where_a_size_is_not_sound_it_is_told_and_nothing_is_written(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -137,7 +137,7 @@ def _make(options: argparse.Namespace) -> int:
 
 def _not_with_booklet(options: argparse.Namespace) -> str:
     """What a booklet does without: it holds no reasons, each size has its own, and no work of a class."""
-    others = ("every_size", "reasons", "demonstration", "recut", "dismiss", "cluster")
+    others = ("every_size", "reasons", "demonstration", "recut", "dismiss", "cluster", "print")
     return ", ".join(f"--{name.replace('_', '-')}" for name in others if getattr(options, name))
 
 

@@ -92,6 +92,7 @@ def widths(each: Sequence[tuple[Cutting, Words]]) -> tuple[SizedRow, ...]:
     found: dict[tuple[str, str], dict[int, str]] = {}
     several = {name for cutting, _ in each for name, sheets in cutting.sheets.items() if len(sheets) > 1}
     for at, (cutting, words) in enumerate(each):
+        words.read("booklet")
         for name, sheets in cutting.sheets.items():
             for sheet in sorted(sheets, key=lambda sheet: sheet.width) if name in several else ():
                 label = words.text("booklet-width", {"cloth": Supply(name), "width": Length(sheet.width)})
