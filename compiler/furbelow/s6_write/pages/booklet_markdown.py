@@ -44,7 +44,11 @@ def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
             letter, values = booklet.numbers[at].letter, booklet.numbers[at].values
             shown = " | ".join(escaped(value) or "–" for value in values)
             lines.append(f"| **\\[{letter}\\]** | {escaped(where_used(operation, at, words))} | {shown} |")
-        told = [f"**{escaped(only(operation.sizes, 'booklet-only'))}**"] if operation.sizes and not operation.cut_for else []
+        told = (
+            [f"**{escaped(only(operation.sizes, 'booklet-only'))}**"]
+            if operation.sizes and not operation.cut_for
+            else []
+        )
         return Written("\n\n".join([*told, *(["\n".join(lines)] if operation.numbers else [])]))
 
     text = (
