@@ -7,6 +7,9 @@ import re
 from pathlib import Path
 
 import pytest
+from furbelow.order import pupil
+from furbelow.order.chain import Planned, guide_of
+from furbelow.s6_write.guide.guide import Guide
 from furbelow.verbs.command import run
 
 SPECS = Path(__file__).parents[2] / "specs"
@@ -94,6 +97,39 @@ def test_a_measure_that_changes_is_cut_anew_where_it_matters_and_nowhere_else(tm
     wanted = set(re.findall(r"\b2[A-Z]+(?=\d)", pile(tmp_path, "bo")))
     kept = told["Bo"].split("No longer needed")[0]
     assert set(re.findall(r"\b2[A-Z]+\b", kept)) == wanted
+
+
+def test_who_is_measured_again_is_composed_anew_and_nobody_else(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    composed: list[str] = []
+    compose = guide_of
+
+    def counted(found: Planned, wearer: str, **how: bool | int) -> Guide:
+        composed.append(wearer)
+        return compose(found, wearer, **how)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(pupil, "guide_of", counted)
+    assert make(tmp_path, [ADA, BO, CLEO], "--workers", "1") == 0
+    assert composed == ["Ada", "Bo", "Cleo"]
+    teacher = (tmp_path / "out" / "teacher.html").read_text(encoding="utf-8")
+    assert make(tmp_path, [ADA, BO.replace("109", "115"), CLEO], "--workers", "1") == 0
+    assert composed == ["Ada", "Bo", "Cleo", "Bo"]
+    # The lessons of those who stand are told as before.
+    again = (tmp_path / "out" / "teacher.html").read_text(encoding="utf-8")
+    rows = [re.findall(r"<th scope=\"row\">(?:Ada|Cleo)</th><td><b>.*", page) for page in (teacher, again)]
+    assert rows[0] == rows[1] != []
+
+
+def test_a_list_of_many_keeps_its_numbers(tmp_path: Path) -> None:
+    assert make(tmp_path, [ADA, BO]) == 0
+    file = tmp_path / "out" / "class.json"
+    kept = json.loads(file.read_text(encoding="utf-8"))
+    kept["numbers"] |= {f"somebody who has left, {number}": number for number in range(3, 40_000)}
+    file.write_text(json.dumps(kept), encoding="utf-8")
+    assert file.stat().st_size > 1024 * 1024
+    assert make(tmp_path, [BO, CLEO]) == 0
+    assert {name: numbers(tmp_path)[name] for name in ("Ada", "Bo", "Cleo")} == {"Ada": 1, "Bo": 2, "Cleo": 40_000}
 
 
 def test_a_number_of_the_roster_is_the_pupil_s_and_two_can_not_have_one(

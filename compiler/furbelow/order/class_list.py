@@ -12,11 +12,13 @@ from fractions import Fraction
 from typing import Any, NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity, Staged
+from furbelow.garment.technique import SetUp
 from furbelow.order.order import Order
 from furbelow.s4_cut.kept_plan import agrees
 from furbelow.s4_cut.plan_text import fraction_of, from_json, to_json
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from furbelow.s5_buy.class_cutting import Lot
+from furbelow.s6_write.guide.worked import Worked
 
 _FORMAT = 1
 
@@ -24,7 +26,7 @@ _FORMAT = 1
 class ClassList(NamedTuple):
     """numbers: of everybody who has one, in the class or not any more. last: the highest number that was ever given.
 
-    made: what each guide was made from, by its folder. named: what the class was called.
+    made: what each guide was made from, by its folder; work: what is done in it. named: what the class was called.
     """
 
     numbers: Mapping[str, int]
@@ -32,6 +34,7 @@ class ClassList(NamedTuple):
     last: int = 0
     made: Mapping[str, str] = {}
     named: str = ""
+    work: Mapping[str, tuple[Worked, ...]] = {}
 
 
 NEW = ClassList({}, ())
@@ -51,7 +54,8 @@ def read_class_list(content: bytes, file: str) -> Staged[ClassList]:
         numbers = {str(name): int(number) for name, number in told["numbers"].items()}
         lots = tuple(_lot(each) for each in told["lots"])
         made = {str(folder): str(key) for folder, key in told["made"].items()}
-        read = ClassList(numbers, lots, int(told["last"]), made, str(told["named"]))
+        work = {str(folder): tuple(map(_worked, each)) for folder, each in told.get("work", {}).items()}
+        read = ClassList(numbers, lots, int(told["last"]), made, str(told["named"]), work)
     except (KeyError, TypeError, ValueError, AttributeError, ArithmeticError, RecursionError):
         headline = f"{file} can't be read, so everybody is numbered and all is planned anew"
         help_ = "where cloth is cut already, bring the file back as it was and run again"
@@ -79,8 +83,11 @@ def as_file(kept: ClassList) -> bytes:
         "last": kept.last,
         "made": dict(kept.made),
         "lots": lots,
+        "work": dict(kept.work),
     }
-    return (json.dumps(told, ensure_ascii=False, indent=1) + "\n").encode()
+    # A line for each field: with an indent the library would write it in Python, several times as slowly.
+    fields = (f" {json.dumps(key)}: {json.dumps(value, ensure_ascii=False)}" for key, value in told.items())
+    return ("{\n" + ",\n".join(fields) + "\n}\n").encode()
 
 
 def numbered(orders: Sequence[Order], kept: ClassList) -> Staged[list[Order]]:
@@ -125,6 +132,12 @@ def _one_number(number: int, one: str, other: str) -> Fault:
 def _told(value: Bolt | CutPrices | Strip) -> dict[str, Any]:
     """A problem's value in JSON; fractions are strings such as "127/2"."""
     return {key: str(part) if isinstance(part, Fraction) else part for key, part in value._asdict().items()}
+
+
+def _worked(told: Sequence[Any]) -> Worked:
+    letter, title, minutes, set_up, safe, technique, aim, pieces = told
+    named = tuple(map(str, pieces))
+    return Worked(str(letter), str(title), int(minutes), SetUp(set_up), bool(safe), str(technique), str(aim), named)
 
 
 def _lot(told: Mapping[str, Any]) -> Lot:

@@ -199,9 +199,10 @@ class Making:
         if kept_out := self.shelf.put({REGISTER: as_file(now)}, self.kind, beside=True):
             yield Finished(named, None, (*kept.faults, *kept_out))
             return
-        yield from self._guides(planned, shared)
+        yield from self._guides(planned, shared, earlier)
         if self.made:
-            now = now._replace(made=self.keys)
+            work = {made.folder: pupil.work for made, pupil in zip(self.made, self.pupils, strict=True)}
+            now = now._replace(made=self.keys, work=work)
             whole = "" if self.missing else made_from
             page = self._for_all(named, unread, shared, tuple(cautions), now, whole)
             yield page._replace(faults=(*kept.faults, *told, *page.faults))
@@ -229,10 +230,10 @@ class Making:
             self.seen(at)
             yield each._replace(garment=None)
 
-    def _guides(self, planned: Sequence[PlannedPupil], shared: ClassCutting) -> Iterator[Finished]:
+    def _guides(self, planned: Sequence[PlannedPupil], shared: ClassCutting, earlier: ClassList) -> Iterator[Finished]:
         """Each guide from the spec to the disk, one after another."""
         self.wanted = tuple(
-            self._asked(order, each, shared)
+            self._asked(order, each, shared, earlier)
             for order, each in zip(self.orders, planned, strict=True)
             if order.number in self.garments
         )
@@ -264,14 +265,15 @@ class Making:
         for job, made in zip(jobs, self.crew.each(made_pupil, jobs), strict=True):
             yield put_pupil(job, made)
 
-    def _asked(self, order: Order, planned: PlannedPupil, shared: ClassCutting) -> Asked:
+    def _asked(self, order: Order, planned: PlannedPupil, shared: ClassCutting, earlier: ClassList) -> Asked:
         share = None
         if not self.apart:
             share = share_of(shared.cutting, order.number, self.garments[order.number].pieces)
         beside = self._beside(order) if self.are_sizes else ()
         key = key_of(key_of_order(order), self.how.each, "" if share is None else key_of_share(share), beside)
-        shelf = self.shelf.below(self.folders[order.wearer])
-        return Asked(sent(order), self.how.each, shelf, key, planned.plans, share, beside)
+        folder = self.folders[order.wearer]
+        work = earlier.work.get(folder, ()) if earlier.made.get(folder) == key else ()
+        return Asked(sent(order), self.how.each, self.shelf.below(folder), key, planned.plans, share, beside, work)
 
     def _beside(self, order: Order) -> tuple[SizeBeside, ...]:
         """All sizes that are made, with the way to each guide from the folder of this one."""

@@ -94,7 +94,10 @@ class PlannedPupil(NamedTuple):
 
 
 class Asked(NamedTuple):
-    """share: of the cutting for all; None for who cuts alone. plans: those that planning her alone has found."""
+    """share: of the cutting for all; None for who cuts alone. plans: those that planning her alone has found.
+
+    work: of the guide that an earlier run made from just this, where there is one.
+    """
 
     order: Sent
     how: HowMade
@@ -103,6 +106,7 @@ class Asked(NamedTuple):
     plans: bytes
     share: Cutting | None
     beside: tuple[SizeBeside, ...] = ()  # of a size: all sizes whose guides are made
+    work: tuple[Worked, ...] = ()
 
 
 class WrittenPupil(NamedTuple):
@@ -157,6 +161,9 @@ def made_pupil(asked: Asked) -> MadePupil:
     found = planned.value
     if found is None:
         return MadePupil(WrittenPupil((), planned.faults), None)
+    if asked.work and (files := asked.shelf.stands(asked.made_from)) is not None:
+        standing = WrittenPupil(files, (), found.shopping, asked.made_from, unchanged=True, work=asked.work)
+        return MadePupil(standing, None)
     order, _ = _received(asked.order)
     guide = guide_of(found, whose(order), pile=order.number if asked.share else 0)
     work = tuple(worked_of(found.rehearsal, found.shopping, guide, found.cutting, order.number)) if asked.share else ()

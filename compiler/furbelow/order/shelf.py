@@ -22,6 +22,8 @@ _DEVICE = re.compile(r"con|prn|aux|nul|(com|lpt)[0-9]")
 REGISTER = "class.json"  # whose each number is, and what is planned to be cut
 WORKING = (PLANS_FILE, REGISTER)  # with nothing in them to read or edit
 
+_LARGEST = 256 * 1024 * 1024  # bytes of a file of ours; a class of 5,000 keeps a fifth of that
+
 _DIGITS = 6  # of a hash: two names alike in plain letters differ in these but once in sixteen million
 
 
@@ -64,7 +66,7 @@ class Shelf(NamedTuple):
 
     def read(self, name: str) -> bytes:
         """A file of an earlier run; nothing where there is none that can be read."""
-        _, content = read_bytes(self.folder / name)
+        _, content = read_bytes(self.folder / name, _LARGEST)
         return content.value or b""
 
     def whole(self, name: str) -> bytes:

@@ -16,8 +16,8 @@ from furbelow.s1_read.yaml_tree import LARGEST_FILE, Tree, read_tree
 Source = str | PathLike[str] | tuple[str, bytes]  # a path, or a name for messages and the content
 
 
-def read_bytes(source: Source) -> tuple[str, Staged[bytes]]:
-    """The name of the file and its content.
+def read_bytes(source: Source, largest: int = LARGEST_FILE) -> tuple[str, Staged[bytes]]:
+    """The name of the file and its content. largest: bytes.
 
     Fails: FB102 when it is too large, FB112 when it can't be opened.
     """
@@ -28,12 +28,12 @@ def read_bytes(source: Source) -> tuple[str, Staged[bytes]]:
     try:
         _is_a_file(source)
         with open(source, "rb") as file:
-            content = file.read(LARGEST_FILE + 1)
+            content = file.read(largest + 1)
     except (OSError, ValueError) as error:
         reason = (error.strerror or str(error)) if isinstance(error, OSError) else str(error)
         return name, Staged(None, (Fault("FB112", f"the file can't be opened: {reason.lower()}", here),))
-    if len(content) > LARGEST_FILE:
-        said = f"the file is larger than the {LARGEST_FILE} bytes allowed"
+    if len(content) > largest:
+        said = f"the file is larger than the {largest} bytes allowed"
         return name, Staged(None, (Fault("FB102", said, here, help="split the file"),))
     return name, Staged(content)
 
