@@ -79,10 +79,10 @@ def test_the_lanes_of_each_section_hold_the_cut_sizes_of_the_list(name: str, siz
             for lane in section.lanes:
                 for segment in lane.segments:
                     key = segment.strip, segment.copy
-                    length = solved.pieces[segment.strip].cut_length if segment.turned else segment.length
+                    length = solved.pieces[segment.strip].blank[0] if segment.turned else segment.length
                     lengths[key] = lengths.get(key, Fraction(0)) + length
             for panel in section.panels:
-                lengths[panel.strip, panel.copy] = solved.pieces[panel.strip].cut_length
+                lengths[panel.strip, panel.copy] = solved.pieces[panel.strip].blank[0]
         for strip in sheet.strips:
             copies = [length for (name_, _), length in lengths.items() if name_ == strip.name]
             assert len(copies) == strip.count

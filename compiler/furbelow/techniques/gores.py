@@ -113,7 +113,6 @@ class Gores:
         differ = len(gore.widths) > 1
         if differ:
             values = {**values, "widths": Things(tuple(_widths_said(gore)), "clauses")}
-            values = {**values, "side-seams": flag(gore.side_seams)}
             values = {**values, "order": Things(tuple(_place_said(place) for place in gore.round), "row")}
         actions: list[Action] = [Action("gores-square" if gore.both else "gores-lay", len(gore.rows))]
         if gore.both:
@@ -124,6 +123,8 @@ class Gores:
         actions.append(
             Action("gores-order" if differ else "gores-name-both" if gore.both else "gores-name", len(gore.rows))
         )
+        if gore.side_seams:
+            actions.append(Action("gores-side-seam"))
         aim = "gores-aim-differ" if differ else "gores-aim"
         return Instructions("gores-title", aim, tuple(actions), values, (SHEARS,))
 
@@ -133,12 +134,17 @@ def row_said(gore: Gore, row: Row) -> Values:
     wide, high = gore.blank
     lines = lines_of(row, wide)
     slopes = [slope(upper - lower, high) for upper, lower in lines]
-    said = tuple(
-        Part("gores-line", {"line": Own(chr(ord("a") + at)), "upper": _at(upper), "lower": _at(lower)})
-        for at, (upper, lower) in enumerate(lines)
-    )
+    said = []
+    marks: tuple[list[Part], list[Part]] = ([], [])
+    for at, line in enumerate(lines):
+        letter, ends = Own(chr(ord("a") + at)), (_at(line[0]), _at(line[1]))
+        said.append(Part("gores-line", {"line": letter, "upper": ends[0], "lower": ends[1]}))
+        for along, end in zip(marks, ends, strict=True):
+            along.append(Part("gores-mark", {"line": letter, "at": end}))
     return {
-        "lines": Things(said, "clauses"),
+        "lines": Things(tuple(said), "clauses"),
+        "upper-marks": Things(tuple(marks[0]), "row"),
+        "lower-marks": Things(tuple(marks[1]), "row"),
         "places": Things(tuple(_place_said(laid.place) for laid in row), "row"),
         "left": Length(wide - row[-1].ends, "cut"),
         "over": flag(row[-1].ends < wide),
@@ -152,7 +158,8 @@ def _rows_marked(gore: Gore, differ: bool) -> Iterator[Action]:
     rows = gore.alike()
     for row, many in rows:
         values: Values = {**row_said(gore, row), "some": flag(len(rows) > 1), "times": many}
-        yield Action("gores-mark-row", many, values=values)
+        for message in ("gores-mark-row", "gores-mark-lower", "gores-draw-row"):
+            yield Action(message, many, values=values)
         if differ:
             yield Action("gores-name-row", many, values=values)
 

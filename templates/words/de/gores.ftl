@@ -35,13 +35,16 @@ gores-square = Das Rechteck für { PIECE($piece) } flach auslegen, { $wide } bre
 # Wo eine Linie eine Kante trifft: kein Abstand.
 gores-corner = 0
 gores-line = { $line } oben { $upper }, unten { $lower }
+gores-mark = { $line } { $at }
 gores-mark-row = { $some ->
     [yes] { $times ->
-        [one] Auf einem Rechteck von den linken Ecken aus an der oberen und an der unteren Kante markieren: { $lines }. Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung ziehen.
-       *[other] Auf { $times } Rechtecken von den linken Ecken aus an der oberen und an der unteren Kante markieren: { $lines }. Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung ziehen.
+        [one] Auf einem Rechteck an der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
+       *[other] Auf { $times } Rechtecken an der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
     }
-   *[no] Von den linken Ecken aus an der oberen und an der unteren Kante markieren: { $lines }. Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung ziehen.
+   *[no] An der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
  }
+gores-mark-lower = Dort an der unteren Kante von ihrer linken Ecke aus markieren: { $lower-marks }.
+gores-draw-row = Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung ziehen.
     .check = { $alike ->
         [yes] Jede Linie ist { $longest } lang.
        *[no] Die kürzeste Linie ist { $shortest } lang, die längste { $longest }.
@@ -58,7 +61,5 @@ gores-name = { $odd ->
    *[no] Das schmale Ende jeder Keilbahn als oben kennzeichnen. Später jede gerade Seite an eine schräge nähen.
  }
 gores-name-both = Das schmale Ende jeder Keilbahn als oben kennzeichnen. Was neben den Keilbahnen liegt, bleibt übrig. Beide Seiten einer Keilbahn sind gleich schräg, also passen je zwei beliebige zusammen.
-gores-order = { $side-seams ->
-    [yes] Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }. Die Naht zwischen zwei seitlichen Keilbahnen ist eine Seitennaht: Was von der Seitennaht aus gemessen wird, beginnt dort.
-   *[no] Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }.
- }
+gores-order = Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }.
+gores-side-seam = Die Naht zwischen zwei seitlichen Keilbahnen ist eine Seitennaht: Was von der Seitennaht aus gemessen wird, beginnt dort.

@@ -27,7 +27,7 @@ bustle-tapes-mark = { $middle ->
 ## Sew and thread
 
 bustle-tapes-sew = Cut { $cut } of { $tape } and fold { $turn } under at both ends. { pin-start } it from mark to mark along its line and sew down both long edges, { $stitch }.
-bustle-tapes-rings = Sew { $rings } rings on to the tape by hand, { $every } from each other, the first at its upper end and the last at its lower end: eight stitches each, through the tape and not through the skirt.
+bustle-tapes-rings = Sew { $rings } rings on to the tape by hand, { $every } from each other, from its upper end to its lower end. Take eight stitches for each, through the tape and not through the skirt.
     .check = A tug at each ring does not move it.
     .remedy = Sew it on again with doubled thread.
 bustle-tapes-thread = Cut { $cord-long } of { $cord }. Tie one end to the lowest ring with a double knot and thread the other up through every ring to the uppermost.

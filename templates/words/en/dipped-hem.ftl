@@ -7,7 +7,7 @@ dipped-hem-aim = The hem rises by { $side } at the sides and by { $front } in fr
 ## Find front and back
 
 dipped-hem-hold = Hold { PIECE($piece) } as it is worn, { side-seam } at the left of the wearer.
-dipped-hem-mark = Mark { EDGE($edge) } in quarters, every { $quarter } from { side-seam }: the middle of the front, the other side, the middle of the back.
+dipped-hem-mark = Mark { EDGE($edge) } in quarters, every { $quarter } from { side-seam }. The marks are the middle of the front, the other side and the middle of the back.
     .check = The last quarter ends at the seam.
     .tolerance = { $quarter-off } more or less
     .remedy = Share the difference out among the four.

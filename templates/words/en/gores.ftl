@@ -35,13 +35,16 @@ gores-square = Lay the rectangle for { PIECE($piece) } flat, { $wide } wide and 
 # Where a line meets an edge: no distance.
 gores-corner = 0
 gores-line = { $line } { $upper } above, { $lower } below
+gores-mark = { $line } { $at }
 gores-mark-row = { $some ->
     [yes] { $times ->
-        [one] On one rectangle mark from the left corner, on the upper edge and on the lower edge: { $lines }. Draw each line straight from its upper to its lower mark.
-       *[other] On { $times } rectangles mark from the left corner, on the upper edge and on the lower edge: { $lines }. Draw each line straight from its upper to its lower mark.
+        [one] On one rectangle mark along the upper edge, from its left corner: { $upper-marks }.
+       *[other] On { $times } rectangles mark along the upper edge, from its left corner: { $upper-marks }.
     }
-   *[no] Mark from the left corner, on the upper edge and on the lower edge: { $lines }. Draw each line straight from its upper to its lower mark.
+   *[no] Mark along the upper edge, from its left corner: { $upper-marks }.
  }
+gores-mark-lower = There mark along the lower edge, from its left corner: { $lower-marks }.
+gores-draw-row = Draw each line straight from its upper mark to its lower one.
     .check = { $alike ->
         [yes] Each line is { $longest } long.
        *[no] The shortest line is { $shortest } long, the longest { $longest }.
@@ -58,7 +61,5 @@ gores-name = { $odd ->
    *[no] Mark the narrow end of each gore as its top. Later sew each straight side to a slanting one.
  }
 gores-name-both = Mark the narrow end of each gore as its top. What lies beside the gores stays over. Both sides of a gore slant alike, so any two go together.
-gores-order = { $side-seams ->
-    [yes] What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }. The seam between two side gores is a side seam: all that is measured from the side seam begins there.
-   *[no] What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }.
- }
+gores-order = What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }.
+gores-side-seam = The seam between two side gores is a side seam: all that is measured from the side seam begins there.

@@ -35,13 +35,16 @@ gores-square = Extiende liso el rectángulo para { PIECE($piece) }, de { $wide }
 # Donde una línea toca un borde: ninguna distancia.
 gores-corner = 0
 gores-line = { $line } { $upper } arriba, { $lower } abajo
+gores-mark = { $line } { $at }
 gores-mark-row = { $some ->
     [yes] { $times ->
-        [one] En un rectángulo marca desde las esquinas izquierdas, en el borde superior y en el inferior: { $lines }. Traza cada línea recta desde su marca de arriba hasta la de abajo.
-       *[other] En { $times } rectángulos marca desde las esquinas izquierdas, en el borde superior y en el inferior: { $lines }. Traza cada línea recta desde su marca de arriba hasta la de abajo.
+        [one] En un rectángulo marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
+       *[other] En { $times } rectángulos marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
     }
-   *[no] Marca desde las esquinas izquierdas, en el borde superior y en el inferior: { $lines }. Traza cada línea recta desde su marca de arriba hasta la de abajo.
+   *[no] Marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
  }
+gores-mark-lower = Marca ahí a lo largo del borde inferior, desde su esquina izquierda: { $lower-marks }.
+gores-draw-row = Traza cada línea recta desde su marca de arriba hasta la de abajo.
     .check = { $alike ->
         [yes] Cada línea mide { $longest }.
        *[no] La línea más corta mide { $shortest }; la más larga, { $longest }.
@@ -58,7 +61,5 @@ gores-name = { $odd ->
    *[no] Marca como parte de arriba el extremo estrecho de cada nesga. Más adelante cose cada lado recto con uno inclinado.
  }
 gores-name-both = Marca como parte de arriba el extremo estrecho de cada nesga. Lo que queda al lado de las nesgas sobra. Los dos lados de una nesga se inclinan igual, así que dos cualesquiera casan.
-gores-order = { $side-seams ->
-    [yes] Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }. La costura entre dos nesgas de costado es una costura lateral: todo lo que se mide desde la costura lateral empieza ahí.
-   *[no] Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }.
- }
+gores-order = Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }.
+gores-side-seam = La costura entre dos nesgas de costado es una costura lateral: todo lo que se mide desde la costura lateral empieza ahí.

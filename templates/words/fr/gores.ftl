@@ -35,13 +35,16 @@ gores-square = Poser à plat le rectangle { PIECE($piece, case: "of") }, { $wide
 # Là où une ligne touche un bord : aucune distance.
 gores-corner = 0
 gores-line = { $line } { $upper } en haut, { $lower } en bas
+gores-mark = { $line } { $at }
 gores-mark-row = { $some ->
     [yes] { $times ->
-        [one] Sur un rectangle, marquer depuis les coins gauches, sur le bord supérieur et sur le bord inférieur : { $lines }. Tracer chaque ligne droite de son repère du haut à celui du bas.
-       *[other] Sur { $times } rectangles, marquer depuis les coins gauches, sur le bord supérieur et sur le bord inférieur : { $lines }. Tracer chaque ligne droite de son repère du haut à celui du bas.
+        [one] Sur un rectangle, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+       *[other] Sur { $times } rectangles, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
     }
-   *[no] Marquer depuis les coins gauches, sur le bord supérieur et sur le bord inférieur : { $lines }. Tracer chaque ligne droite de son repère du haut à celui du bas.
+   *[no] Marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
  }
+gores-mark-lower = Y marquer le long du bord inférieur, depuis son coin gauche : { $lower-marks }.
+gores-draw-row = Tracer chaque ligne droite de son repère du haut à celui du bas.
     .check = { $alike ->
         [yes] Chaque ligne mesure { $longest }.
        *[no] La ligne la plus courte mesure { $shortest }, la plus longue { $longest }.
@@ -58,7 +61,5 @@ gores-name = { $odd ->
    *[no] Marquer comme haut le bout étroit de chaque lé. Plus tard, coudre chaque côté droit à un côté en biais.
  }
 gores-name-both = Marquer comme haut le bout étroit de chaque lé. Ce qui se trouve à côté des lés reste. Les deux côtés d’un lé ont le même biais : deux lés quelconques s’assemblent.
-gores-order = { $side-seams ->
-    [yes] Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }. La couture entre deux lés de côté est une couture de côté : tout ce qui se mesure depuis la couture de côté part de là.
-   *[no] Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.
- }
+gores-order = Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.
+gores-side-seam = La couture entre deux lés de côté est une couture de côté : tout ce qui se mesure depuis la couture de côté part de là.
