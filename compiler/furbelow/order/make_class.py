@@ -144,7 +144,8 @@ class Making:
         self.pupils: list[Pupil] = []
         self.missing: list[Missing] = []
         self.keys: dict[str, str] = {}  # what each guide was made from, by its folder
-        self.wanted: tuple[Asked, ...] | None = None  # None while the cutting is planned
+        # One after another, for those of a large class would fill the memory; None while the cutting is planned.
+        self.jobs: Callable[[], Iterator[Asked]] | None = None
         # What is for all is told in the language that most of the guides are in.
         languages = Counter(order.spec.language for order in orders)
         self.language = max(languages, key=languages.__getitem__, default="")
@@ -160,9 +161,9 @@ class Making:
 
     def complete(self) -> int | None:
         """How many guides of this run lie whole on the shelf; None where none was begun. Whoever writes has to be done."""
-        if self.wanted is None:
+        if self.jobs is None:
             return None
-        return sum(asked.shelf.stands(asked.made_from) is not None for asked in self.wanted)
+        return sum(asked.shelf.stands(asked.made_from) is not None for asked in self.jobs())
 
     def __iter__(self) -> Iterator[Finished]:
         named, unread = self.named, self.unread
@@ -232,12 +233,12 @@ class Making:
 
     def _guides(self, planned: Sequence[PlannedPupil], shared: ClassCutting, earlier: ClassList) -> Iterator[Finished]:
         """Each guide from the spec to the disk, one after another."""
-        self.wanted = tuple(
+        self.jobs = lambda: (
             self._asked(order, each, shared, earlier)
             for order, each in zip(self.orders, planned, strict=True)
             if order.number in self.garments
         )
-        written = self._written(self.wanted)
+        written = self._written(self.jobs)
         for order, each in zip(self.orders, planned, strict=True):
             if order.number not in self.garments:
                 yield self._is_missing(order, each.faults)
@@ -257,12 +258,12 @@ class Making:
             page = self.shelf.folder / folder / "guide.html"
             yield Finished(order.wearer, page, faults, unchanged=one.unchanged)
 
-    def _written(self, jobs: Sequence[Asked]) -> Iterator[WrittenPupil]:
+    def _written(self, jobs: Callable[[], Iterator[Asked]]) -> Iterator[WrittenPupil]:
         """Each guide on the shelf: put there by whoever makes it, or from here where those are on other machines."""
         if self.crew.writes_there:
-            yield from self.crew.each(write_pupil, jobs)
+            yield from self.crew.each(write_pupil, jobs())
             return
-        for job, made in zip(jobs, self.crew.each(made_pupil, jobs), strict=True):
+        for job, made in zip(jobs(), self.crew.each(made_pupil, jobs()), strict=True):
             yield put_pupil(job, made)
 
     def _asked(self, order: Order, planned: PlannedPupil, shared: ClassCutting, earlier: ClassList) -> Asked:
