@@ -27,15 +27,16 @@ _OF_FAULTS = (
 # interface's, which is in English.
 _SAID = re.compile(r"Action|Instructions|Caution|Part|Values?\b|Pieces|Things|One\b")
 _FAULT = re.compile(r"\b(Fault|Label|Staged|Unread|WordsFault)\b")
-# Addresses, types and programs for other programs.
-_NO_WORDS = re.compile(r"[<>=;{}\\]|Sans|noopener|^'.*'$|^ as written$")
+# Addresses, types, names of fonts and programs for other programs.
+_NO_WORDS = re.compile(r"[<>=;{}\\]|Sans|Furbelow |@media|noopener|^'.*'$|^ as written$")
 
 
 def _closed_words() -> set[str]:
     """Keys and words of the language that specs are written in, such as `turn under`."""
     found: set[str] = set()
     left: list[object] = [
-        json.loads((ROOT / "schemas" / f"{name}.schema.json").read_text("utf-8")) for name in ("garment", "workroom")
+        json.loads((ROOT / "schemas" / f"{name}.schema.json").read_text("utf-8"))
+        for name in ("garment", "workroom", "theme")
     ]
     while left:
         node = left.pop()
