@@ -31,7 +31,7 @@ def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
 
     def written(text: str) -> str:
         """A text with its letters and whose each version is, as Markdown."""
-        return " ".join(
+        return " / ".join(
             (f"**{escaped(only(version.sizes, 'booklet-version'))}** " if version.sizes else "")
             + with_letters(escaped(version.text), lambda at: f"**\\[{booklet.numbers[at].letter}\\]**")
             for version in versions_of(text)

@@ -84,7 +84,7 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
     def told(text: str) -> str:
         if not is_sized(text):
             return text
-        return " ".join(
+        return " / ".join(
             (f"{_VERSION}{named(version.sizes, 'booklet-version')}{_CLOSE} " if version.sizes else "")
             + with_letters(version.text, lambda number: f"{_LETTER}{shown.numbers[number].letter}{_CLOSE}")
             for version in versions_of(text)
