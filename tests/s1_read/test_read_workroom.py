@@ -56,8 +56,8 @@ def test_every_field_of_a_workroom_can_be_written() -> None:
     )
     usual = Workroom()
     same = [name for name in room._fields if getattr(room, name) == getattr(usual, name)]
-    # A theme is a file of its own; 0 is usual; limits of one cloth are given in the call.
-    assert same == ["theme", "margin", "joins_of", "sections_of"]
+    # A theme is a file of its own; 0 is usual; measures and limits of one cloth are given in the call.
+    assert same == ["theme", "measures", "margin", "joins_of", "sections_of"]
     assert room.rounding == Fraction("3.175")
     assert room.bobbin == 50 * 36 * Fraction("25.4")
     assert room.lever_takes == {"6": Fraction(1, 2), "12": Fraction(3, 4)}
