@@ -138,6 +138,7 @@ class AdjustableElastic:
             *bars,
             "adjustable-elastic-try",
             "adjustable-elastic-cut",
+            "adjustable-elastic-lay-end",
             "adjustable-elastic-fast",
             "adjustable-elastic-thread",
             "adjustable-elastic-hem",

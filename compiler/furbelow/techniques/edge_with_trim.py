@@ -191,15 +191,16 @@ def _row(facts: Trimmed) -> list[str]:
     """The messages of what is done at one copy: laying the trim, the row at its outer edge, its ends, a second row."""
     wide = facts.rows == 2
     if facts.overlap:
-        row = ["edge-with-trim-begin-ring", "edge-with-trim-fold", "edge-with-trim-sew-ring"]
+        row = ["edge-with-trim-begin", "edge-with-trim-begin-ring", "edge-with-trim-fold", "edge-with-trim-sew-ring"]
         row += ["edge-with-trim-cut", "edge-with-trim-lap", "edge-with-trim-close"]
         row += ["edge-with-trim-second-row-ring"] * wide
         return [*row, "edge-with-trim-sew-lap"]
     if facts.under:
-        row = ["edge-with-trim-begin-folded", "edge-with-trim-fold", "edge-with-trim-sew-folded"]
+        row = ["edge-with-trim-begin", "edge-with-trim-begin-folded", "edge-with-trim-fold"]
+        row += ["edge-with-trim-sew-folded"]
         row += ["edge-with-trim-end-folded"]
         return [*row, *["edge-with-trim-second-row-flat", "edge-with-trim-sew-ends"] * wide]
-    row = ["edge-with-trim-begin-flat", "edge-with-trim-fold", "edge-with-trim-sew-flat"]
+    row = ["edge-with-trim-begin", "edge-with-trim-begin-flat", "edge-with-trim-fold", "edge-with-trim-sew-flat"]
     return [*row, *["edge-with-trim-second-row-flat"] * wide]
 
 

@@ -234,6 +234,7 @@ class FittedWaistband:
             *((Action(tails_off(edge), values=tails_said(edge)),) if tails_hang(edge) else ()),
             Action("fitted-waistband-sew"),
             Action("fitted-waistband-press"),
+            Action("fitted-waistband-half"),
             Action("fitted-waistband-ends"),
             Action("fitted-waistband-turn"),
             *label_laid(done, say, "fitted-waistband-label"),

@@ -157,6 +157,7 @@ class TurnedLining:
             Action("turned-lining-slip"),
             Action("turned-lining-ease-layers" if facts.layers_over > say.solved.slack else "turned-lining-pin-layers"),
             *(Action(tails_off(edge), values=tails_said(edge)) for edge in loose if edge is to),
+            *((Action("turned-lining-gathers-up"),) if to.gathered else ()),
             Action("turned-lining-sew"),
             Action("turned-lining-turn"),
             Action("turned-lining-press"),
@@ -179,7 +180,6 @@ class TurnedLining:
             "inside": Length(done.step.mm("seam") - 1),
             "stitch": Stitch(done.sewn[0].stitch),
             "out": flag(word_of(done.step.written, "right side") == "out"),
-            "gathered": flag(bool(to.gathered)),
         }
         cautions = (PINS_OUT, iron_hot(done, say))
         tools = iron_tools(done, say)

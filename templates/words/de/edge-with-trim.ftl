@@ -17,12 +17,13 @@ edge-with-trim-hide = Die Borte ({ $trim }) über die offene Kante eines Stoffre
 
 ## Auflegen und umschlagen
 
-edge-with-trim-begin-ring = Die Arbeit mit der rechten Stoffseite nach oben legen. Auf den ersten { $stretch } { EDGE($edge) } { $turn } auf die rechte Stoffseite umschlagen. An { side-seam } beginnen: das offene Ende der Borte ({ $trim }) an diesem Bruch entlang legen, ebenfalls rechte Seite oben, ihre äußere Kante bündig.
+edge-with-trim-begin = Die Arbeit mit der rechten Stoffseite nach oben legen. Auf den ersten { $stretch } { EDGE($edge) } { $turn } auf die rechte Stoffseite umschlagen.
+edge-with-trim-begin-ring = An { side-seam } beginnen: das offene Ende der Borte ({ $trim }) an diesem Bruch entlang legen, ebenfalls rechte Seite oben, ihre äußere Kante bündig.
     .check = Ist eine Kante der Borte ({ $trim }) geschwungen, liegt diese außen und die gerade innen.
-edge-with-trim-begin-flat = Die Arbeit mit der rechten Stoffseite nach oben legen. Auf den ersten { $stretch } { EDGE($edge) } { $turn } auf die rechte Stoffseite umschlagen. An einem Ende beginnen: die Borte ({ $trim }) an diesem Bruch entlang legen, ebenfalls rechte Seite oben, ihre äußere Kante bündig mit dem Bruch, ihr offenes Ende mit dem Ende des Stoffs.
+edge-with-trim-begin-flat = An einem Ende beginnen: die Borte ({ $trim }) an diesem Bruch entlang legen, ebenfalls rechte Seite oben, ihre äußere Kante bündig mit dem Bruch, ihr offenes Ende mit dem Ende des Stoffs.
     .check = { edge-with-trim-begin-ring.check }
 # Die Enden des Stoffs sind schon fertig: Die Enden der Borte werden eingeschlagen.
-edge-with-trim-begin-folded = Die Arbeit mit der rechten Stoffseite nach oben legen. Das Ende der Borte ({ $trim }) { $under } einschlagen. Auf den ersten { $stretch } { EDGE($edge) } { $turn } auf die rechte Stoffseite umschlagen. An einem Ende beginnen: die Borte ({ $trim }) an diesem Bruch entlang legen, ebenfalls rechte Seite oben, ihre äußere Kante bündig, ihr eingeschlagenes Ende bündig mit dem Ende des Stoffs.
+edge-with-trim-begin-folded = Das Ende der Borte ({ $trim }) { $under } einschlagen. An einem Ende beginnen: die Borte ({ $trim }) an diesem Bruch entlang legen, ebenfalls rechte Seite oben, ihre äußere Kante bündig, ihr eingeschlagenes Ende bündig mit dem Ende des Stoffs.
     .check = { edge-with-trim-begin-ring.check }
 edge-with-trim-fold = So weiter: unter der Borte ({ $trim }) { EDGE($edge) } { $turn } auf die rechte Stoffseite umschlagen, beim Nähen immer { $stretch } voraus.
     .check = Die äußere Kante der Borte ({ $trim }) liegt bündig am Bruch.

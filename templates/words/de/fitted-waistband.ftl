@@ -60,7 +60,8 @@ fitted-waistband-press = { PIECE($band) } nach oben klappen und die Naht bügeln
 
 ## Die Enden schließen und umlegen
 
-fitted-waistband-ends = { PIECE($band) } der Länge nach rechts auf rechts zur Hälfte falten, den gebügelten Bruch bündig mit der Nahtlinie. { fitted-waistband-ends-sew }
+fitted-waistband-half = { PIECE($band) } der Länge nach rechts auf rechts zur Hälfte falten, den gebügelten Bruch bündig mit der Nahtlinie.
+fitted-waistband-ends = { fitted-waistband-ends-sew }
     .check = { fitted-waistband-ends-level }
     .remedy = Das Ende auftrennen und an der richtigen Stelle neu steppen.
 fitted-waistband-turn = Die Ecken zurückschneiden, { PIECE($band) } wenden und bügeln.

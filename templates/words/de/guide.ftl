@@ -7,7 +7,7 @@ part = Die Arbeit
 
 machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
 # $flat: von einem Rest; er wird so stark zusammengezogen wie nachher die Arbeit.
-practise-gathering = An einem Rest desselben Stoffs üben: den längsten Stich einstellen, die Oberfadenspannung etwas lockern und beide bisherigen Einstellungen aufschreiben. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden zugleich ziehen, bis der Rest { $short } misst.
+practise-gathering = An einem Rest desselben Stoffs üben: Stich und Oberfadenspannung aufschreiben, dann den längsten Stich einstellen und die Spannung etwas lockern. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.
     .check = Die Fäden gleiten, ohne zu reißen, und der Stoff ist gleichmäßig gekräuselt.
     .remedy = Reißt ein Faden, die Oberfadenspannung ein wenig lockern oder kürzere Abschnitte nähen.
 # $left: Faden auf der alten Spule, von der Länge auf einer vollen.

@@ -50,10 +50,8 @@ turned-lining-pin-layers = Zuerst die Seitennähte { pin-start }, dann die Marki
 turned-lining-ease-layers = Zuerst die Seitennähte { pin-start }, dann die Markierungen, dann alle { $spacing }, durch alle Lagen. Die Lagen sind { $layers-over } länger: das zwischen den Nadeln verteilen, als etwas engere Kräusel, nie als Falte.
     .check = Alle Kanten liegen bündig, die Kräusel stehen gleichmäßig.
     .remedy = Die Nadeln dieser Strecke herausnehmen und die Kräusel zur nächsten weiterschieben.
-turned-lining-sew = { $gathered ->
-    [yes] Die Arbeit so wenden, dass die Kräusel der Lagen oben liegen; genäht wird dann vom Inneren des Rings aus. { $seam-width } neben der Kante durch alle Lagen steppen, langsam, denn es ist dick: { $stitch }, { $length } rundum. Das Ende drei Stiche über den Anfang nähen.
-   *[no] { $seam-width } neben der Kante durch alle Lagen steppen, langsam, denn es ist dick: { $stitch }, { $length } rundum. Das Ende drei Stiche über den Anfang nähen.
- }
+turned-lining-gathers-up = Die Arbeit so wenden, dass die Kräusel der Lagen oben liegen; genäht wird dann vom Inneren des Rings aus.
+turned-lining-sew = { $seam-width } neben der Kante durch alle Lagen steppen, langsam, denn es ist dick: { $stitch }, { $length } rundum. Das Ende drei Stiche über den Anfang nähen.
     .check = Jede Lage ist gefasst, die erste Naht liegt in der Nahtzugabe.
     .remedy = Wo eine Lage herausgerutscht ist, neu steppen.
 

@@ -17,12 +17,13 @@ edge-with-trim-hide = Lay the { $trim } over the raw edge of an offcut.
 
 ## Lay and fold
 
-edge-with-trim-begin-ring = Lay the work right side up. Fold the first { $stretch } of { EDGE($edge) } { $turn } up to the right side. Begin at { side-seam }: lay the raw end of the { $trim } along this fold, right side up too, its outer edge level with it.
+edge-with-trim-begin = Lay the work right side up. Fold the first { $stretch } of { EDGE($edge) } { $turn } up to the right side.
+edge-with-trim-begin-ring = Begin at { side-seam }: lay the raw end of the { $trim } along this fold, right side up too, its outer edge level with it.
     .check = If one edge of the { $trim } is shaped, that edge lies outward, and the straight edge inward.
-edge-with-trim-begin-flat = Lay the work right side up. Fold the first { $stretch } of { EDGE($edge) } { $turn } up to the right side. Begin at one end: lay the { $trim } along this fold, right side up too, its outer edge level with the fold and its raw end with the end of the cloth.
+edge-with-trim-begin-flat = Begin at one end: lay the { $trim } along this fold, right side up too, its outer edge level with the fold and its raw end with the end of the cloth.
     .check = { edge-with-trim-begin-ring.check }
 # The ends of the cloth are finished already: the trim's ends are folded under.
-edge-with-trim-begin-folded = Lay the work right side up. Fold { $under } of the end of the { $trim } under. Fold the first { $stretch } of { EDGE($edge) } { $turn } up to the right side. Begin at one end: lay the { $trim } along this fold, right side up too, its outer edge level with it and its folded end with the end of the cloth.
+edge-with-trim-begin-folded = Fold { $under } of the end of the { $trim } under. Begin at one end: lay the { $trim } along this fold, right side up too, its outer edge level with it and its folded end with the end of the cloth.
     .check = { edge-with-trim-begin-ring.check }
 edge-with-trim-fold = Go on folding { EDGE($edge) } { $turn } to the right side under the { $trim }, a stretch of { $stretch } at a time as you sew.
     .check = The outer edge of the { $trim } is level with the fold.

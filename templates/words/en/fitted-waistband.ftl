@@ -60,7 +60,8 @@ fitted-waistband-press = Fold { PIECE($band) } up and press the seam, the whole 
 
 ## Close the ends and fold over
 
-fitted-waistband-ends = Fold { PIECE($band) } in half along its length, right sides together, the pressed fold level with the stitch line. { fitted-waistband-ends-sew }
+fitted-waistband-half = Fold { PIECE($band) } in half along its length, right sides together, the pressed fold level with the stitch line.
+fitted-waistband-ends = { fitted-waistband-ends-sew }
     .check = { fitted-waistband-ends-level }
     .remedy = Unpick the end and sew it again where it belongs.
 fitted-waistband-turn = Trim the corners, turn { PIECE($band) } right side out and press it.

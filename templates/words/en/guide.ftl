@@ -7,7 +7,7 @@ part = The work
 
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
 # $flat: of an offcut; it is drawn up as much as the work will be.
-practise-gathering = Practise on an offcut of the same cloth: set the longest stitch, loosen the upper tension a little, and write down how both stood before. Along { $flat } sew two rows, { $first-row } and { $second-row } from the edge. Pull both lower threads together until it measures { $short }.
+practise-gathering = Practise on an offcut: write down stitch and upper tension, set the longest stitch and a slightly looser tension. Sew two rows along { $flat }, { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
     .check = The threads slide without breaking, and the folds lie evenly.
     .remedy = If a thread breaks, loosen the upper tension a little, or sew shorter runs.
 # $left: thread left on the old bobbin, of the length on a full one.

@@ -50,10 +50,8 @@ turned-lining-pin-layers = { pin-start } the side seams, then the marks, then ev
 turned-lining-ease-layers = { pin-start } the side seams, then the marks, then every { $spacing }, through all. The layers are { $layers-over } longer: share that out between the pins, as gathers that stand a little closer, never as a fold.
     .check = All edges are level, and the gathers stand evenly.
     .remedy = Take out the pins of that stretch and push the gathers along to the next.
-turned-lining-sew = { $gathered ->
-    [yes] Turn the work so that the gathers of the layers lie on top; there you sew from the inside of the ring. Sew { $seam-width } from the edge through all, slowly, for the work is thick: { $stitch }, { $length } all round. Let the end overlap the start by three stitches.
-   *[no] Sew { $seam-width } from the edge through all, slowly, for the work is thick: { $stitch }, { $length } all round. Let the end overlap the start by three stitches.
- }
+turned-lining-gathers-up = Turn the work so that the gathers of the layers lie on top; there you sew from the inside of the ring.
+turned-lining-sew = Sew { $seam-width } from the edge through all, slowly, for the work is thick: { $stitch }, { $length } all round. Let the end overlap the start by three stitches.
     .check = Every layer is caught, and the first row lies in the margin.
     .remedy = Sew again where a layer slipped out.
 

@@ -17,12 +17,13 @@ edge-with-trim-hide = Coloca el adorno ({ $trim }) sobre el borde sin rematar de
 
 ## Colocar y doblar
 
-edge-with-trim-begin-ring = Pon la labor con el derecho encima. Dobla los primeros { $stretch }: { EDGE($edge) }, { $turn } hacia el derecho. Empieza en { side-seam }: coloca el extremo sin rematar del adorno ({ $trim }) a lo largo de este doblez, también con el derecho encima y su borde exterior a ras.
+edge-with-trim-begin = Pon la labor con el derecho encima. Dobla los primeros { $stretch }: { EDGE($edge) }, { $turn } hacia el derecho.
+edge-with-trim-begin-ring = Empieza en { side-seam }: coloca el extremo sin rematar del adorno ({ $trim }) a lo largo de este doblez, también con el derecho encima y su borde exterior a ras.
     .check = Si el adorno ({ $trim }) tiene un borde ondulado, este queda hacia fuera y el borde recto hacia dentro.
-edge-with-trim-begin-flat = Pon la labor con el derecho encima. Dobla los primeros { $stretch }: { EDGE($edge) }, { $turn } hacia el derecho. Empieza en un extremo: coloca el adorno ({ $trim }) a lo largo de este doblez, también con el derecho encima, con su borde exterior a ras del doblez y su extremo sin rematar a ras del extremo de la tela.
+edge-with-trim-begin-flat = Empieza en un extremo: coloca el adorno ({ $trim }) a lo largo de este doblez, también con el derecho encima, con su borde exterior a ras del doblez y su extremo sin rematar a ras del extremo de la tela.
     .check = { edge-with-trim-begin-ring.check }
 # Los extremos de la tela ya están rematados: los del adorno se remeten.
-edge-with-trim-begin-folded = Pon la labor con el derecho encima. Remete { $under } del extremo del adorno ({ $trim }). Dobla los primeros { $stretch }: { EDGE($edge) }, { $turn } hacia el derecho. Empieza en un extremo: coloca el adorno a lo largo de este doblez, también con el derecho encima, con su borde exterior a ras y su extremo remetido a ras del extremo de la tela.
+edge-with-trim-begin-folded = Remete { $under } del extremo del adorno ({ $trim }). Empieza en un extremo: coloca el adorno a lo largo de este doblez, también con el derecho encima, con su borde exterior a ras y su extremo remetido a ras del extremo de la tela.
     .check = { edge-with-trim-begin-ring.check }
 edge-with-trim-fold = Sigue doblando { EDGE($edge) } { $turn } hacia el derecho por debajo del adorno ({ $trim }), en tramos de { $stretch } a medida que coses.
     .check = El borde exterior del adorno ({ $trim }) está a ras del doblez.

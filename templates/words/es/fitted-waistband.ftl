@@ -60,7 +60,8 @@ fitted-waistband-press = Sube { PIECE($band) } y plancha la costura, con todo el
 
 ## Cerrar los extremos y doblar por encima
 
-fitted-waistband-ends = Dobla { PIECE($band) } por la mitad a lo largo, derecho con derecho, con el doblez planchado a ras de la línea de costura. { fitted-waistband-ends-sew }
+fitted-waistband-half = Dobla { PIECE($band) } por la mitad a lo largo, derecho con derecho, con el doblez planchado a ras de la línea de costura.
+fitted-waistband-ends = { fitted-waistband-ends-sew }
     .check = { fitted-waistband-ends-level }
     .remedy = Descose el extremo y vuelve a coserlo en su sitio.
 fitted-waistband-turn = Recorta las esquinas, vuelve { PIECE($band) } del derecho y plánchala.

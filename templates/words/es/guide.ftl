@@ -7,7 +7,7 @@ part = El trabajo
 
 machine-straight = Vuelve a poner la máquina de zigzag a puntada recta: { $stitch }.
 # $flat: de un retal; se encoge tanto como luego la labor.
-practise-gathering = Practica en un retal de la misma tela: pon la puntada más larga, afloja un poco la tensión superior y apunta cómo estaban las dos antes. En { $flat } cose dos pasadas, a { $first-row } y { $second-row } del borde. Tira a la vez de los dos hilos de la canilla hasta que mida { $short }.
+practise-gathering = Practica en un retal de la misma tela: apunta la puntada y la tensión superior, pon la puntada más larga y afloja un poco. En { $flat } cose dos pasadas, a { $first-row } y { $second-row } del borde. Tira de los dos hilos de la canilla hasta que mida { $short }.
     .check = Los hilos corren sin romperse, y los pliegues quedan regulares.
     .remedy = Si se rompe un hilo, afloja un poco la tensión superior o cose tramos más cortos.
 # $left: hilo que queda en la canilla usada, de la longitud de una llena.

@@ -50,10 +50,8 @@ turned-lining-pin-layers = { pin-start } primero las costuras laterales, despué
 turned-lining-ease-layers = { pin-start } primero las costuras laterales, después las marcas y después cada { $spacing }, atravesándolo todo. Las capas miden { $layers-over } más: repártelo entre los alfileres, con el fruncido algo más apretado, nunca en un pliegue.
     .check = Todos los bordes están a ras y el fruncido está parejo.
     .remedy = Quita los alfileres de ese tramo y corre el fruncido hacia el siguiente.
-turned-lining-sew = { $gathered ->
-    [yes] Gira la labor para que el fruncido de las capas quede encima; así coses desde dentro del aro. Cose a { $seam-width } del borde atravesándolo todo, despacio, porque es grueso: { $stitch }, { $length } todo alrededor. Al terminar, monta tres puntadas sobre el principio.
-   *[no] Cose a { $seam-width } del borde atravesándolo todo, despacio, porque es grueso: { $stitch }, { $length } todo alrededor. Al terminar, monta tres puntadas sobre el principio.
- }
+turned-lining-gathers-up = Gira la labor para que el fruncido de las capas quede encima; así coses desde dentro del aro.
+turned-lining-sew = Cose a { $seam-width } del borde atravesándolo todo, despacio, porque es grueso: { $stitch }, { $length } todo alrededor. Al terminar, monta tres puntadas sobre el principio.
     .check = Todas las capas han quedado cogidas y el primer pespunte está en el margen.
     .remedy = Vuelve a coser donde se haya escapado una capa.
 

@@ -17,12 +17,13 @@ edge-with-trim-hide = Poser le galon ({ $trim }) sur le bord brut d’une chute.
 
 ## Poser et replier
 
-edge-with-trim-begin-ring = Poser l’ouvrage endroit dessus. Replier les premiers { $stretch } : { EDGE($edge) }, de { $turn } sur l’endroit. Commencer à { side-seam } : poser le bout brut du galon ({ $trim }) le long de cette pliure, endroit dessus aussi, son bord extérieur au ras de la pliure.
+edge-with-trim-begin = Poser l’ouvrage endroit dessus. Replier les premiers { $stretch } : { EDGE($edge) }, de { $turn } sur l’endroit.
+edge-with-trim-begin-ring = Commencer à { side-seam } : poser le bout brut du galon ({ $trim }) le long de cette pliure, endroit dessus aussi, son bord extérieur au ras de la pliure.
     .check = Si le galon ({ $trim }) a un bord façonné, celui-ci est vers l’extérieur, et le bord droit vers l’intérieur.
-edge-with-trim-begin-flat = Poser l’ouvrage endroit dessus. Replier les premiers { $stretch } : { EDGE($edge) }, de { $turn } sur l’endroit. Commencer à un bout : poser le galon ({ $trim }) le long de cette pliure, endroit dessus aussi, son bord extérieur au ras de la pliure et son bout brut au ras du bout du tissu.
+edge-with-trim-begin-flat = Commencer à un bout : poser le galon ({ $trim }) le long de cette pliure, endroit dessus aussi, son bord extérieur au ras de la pliure et son bout brut au ras du bout du tissu.
     .check = { edge-with-trim-begin-ring.check }
 # Les bouts du tissu sont déjà finis : ceux du galon se replient.
-edge-with-trim-begin-folded = Poser l’ouvrage endroit dessus. Replier { $under } du bout du galon ({ $trim }). Replier les premiers { $stretch } : { EDGE($edge) }, de { $turn } sur l’endroit. Commencer à un bout : poser le galon le long de cette pliure, endroit dessus aussi, son bord extérieur au ras de la pliure et son repli au ras du bout du tissu.
+edge-with-trim-begin-folded = Replier { $under } du bout du galon ({ $trim }). Commencer à un bout : poser le galon le long de cette pliure, endroit dessus aussi, son bord extérieur au ras de la pliure et son repli au ras du bout du tissu.
     .check = { edge-with-trim-begin-ring.check }
 edge-with-trim-fold = Continuer à replier { EDGE($edge) } de { $turn } sur l’endroit, sous le galon ({ $trim }), par passages de { $stretch } à mesure que l’on pique.
     .check = Le bord extérieur du galon ({ $trim }) est au ras de la pliure.

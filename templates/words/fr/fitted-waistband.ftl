@@ -60,7 +60,8 @@ fitted-waistband-press = Relever { PIECE($band) } et repasser la couture, toute 
 
 ## Fermer les bouts et rabattre
 
-fitted-waistband-ends = Plier { PIECE($band) } en deux dans la longueur, endroit contre endroit, la pliure repassée au ras de la ligne de piqûre. { fitted-waistband-ends-sew }
+fitted-waistband-half = Plier { PIECE($band) } en deux dans la longueur, endroit contre endroit, la pliure repassée au ras de la ligne de piqûre.
+fitted-waistband-ends = { fitted-waistband-ends-sew }
     .check = { fitted-waistband-ends-level }
     .remedy = Découdre le bout et le repiquer à sa place.
 fitted-waistband-turn = Dégarnir les coins, retourner { PIECE($band) } sur l’endroit et la repasser.

@@ -7,7 +7,7 @@ part = Le travail
 
 machine-straight = Revenir du zigzag au point droit, { $stitch }.
 # $flat : d’une chute ; on la resserre autant que le sera l’ouvrage.
-practise-gathering = S’exercer sur une chute du même tissu : régler le point le plus long, desserrer un peu la tension du fil supérieur et noter les deux réglages d’avant. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer ensemble les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
+practise-gathering = S’exercer sur une chute du même tissu : noter le point et la tension du fil supérieur, puis régler le point le plus long et desserrer un peu. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
     .check = Les fils glissent sans casser, et les plis sont réguliers.
     .remedy = Si un fil casse, desserrer un peu la tension du fil supérieur, ou piquer des tronçons plus courts.
 # $left : le fil qui reste sur l’ancienne canette, de la longueur d’une pleine.

@@ -50,10 +50,8 @@ turned-lining-pin-layers = { pin-start } les coutures de côté, puis les repèr
 turned-lining-ease-layers = { pin-start } les coutures de côté, puis les repères, puis tous les { $spacing }, à travers tout. Les épaisseurs ont { $layers-over } de plus : répartir cette ampleur entre les épingles, en fronces un peu plus serrées, jamais en pli.
     .check = Tous les bords sont bord à bord et les fronces sont égales.
     .remedy = Retirer les épingles de cette section et pousser les fronces vers la suivante.
-turned-lining-sew = { $gathered ->
-    [yes] Tourner l’ouvrage pour que les fronces des épaisseurs soient dessus ; on pique alors depuis l’intérieur du rond. Piquer à { $seam-width } du bord à travers tout, lentement, car c’est épais : { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
-   *[no] Piquer à { $seam-width } du bord à travers tout, lentement, car c’est épais : { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
- }
+turned-lining-gathers-up = Tourner l’ouvrage pour que les fronces des épaisseurs soient dessus ; on pique alors depuis l’intérieur du rond.
+turned-lining-sew = Piquer à { $seam-width } du bord à travers tout, lentement, car c’est épais : { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
     .check = Toutes les épaisseurs sont prises, et la première piqûre est dans la marge.
     .remedy = Repiquer là où une épaisseur a glissé.
 
