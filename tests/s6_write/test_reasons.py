@@ -79,10 +79,14 @@ def test_each_reason_is_what_why_says(name: str, size: str) -> None:
 def test_every_cut_and_finished_size_and_every_measurement_has_its_reason(name: str, size: str) -> None:
     solved, guide = _made(name, size)
     told = set(guide.told_why)
-    rings = {word_of(step, "piece") for step in spec(name).steps if step.technique == "ring cut"}
+    # A ring is cut by its radii, and gores of several widths by their marks, which their steps say.
+    shaped = {
+        word_of(step, "piece")
+        for step in spec(name).steps
+        if step.technique == "ring cut" or step.technique == "gores" and "front" in step.args
+    }
     for piece in solved.pieces:
-        # A ring is cut by its radii, which its step says.
-        cut = () if piece in rings else ("cut_length", "cut_depth")
+        cut = () if piece in shaped else ("cut_length", "cut_depth")
         assert {f"{piece}.{what}" for what in ("length", "depth", *cut, "count")} <= told
     without = {fact.label for fact in guide.facts if fact.name not in told}
     assert without <= {

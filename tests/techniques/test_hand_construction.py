@@ -233,7 +233,8 @@ def test_elastic_is_cut_long_tried_on_in_the_garment_shortened_and_its_gap_close
     texts = sentences(worked)
     assert texts[0].startswith("Cut the elastic 78 cm long")
     tried, cut = (
-        next(at for at, text in enumerate(texts) if said in text) for said in ("put the garment on", "Cut the lower end off 2 cm")
+        next(at for at, text in enumerate(texts) if said in text)
+        for said in ("put the garment on", "Cut the lower end off 2 cm")
     )
     assert tried < cut
     for name in ("band", "layers"):

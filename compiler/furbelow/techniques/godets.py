@@ -43,6 +43,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT, SHORT_BITES
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import seam_window
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_long, seam_too_narrow, strips_not_joined
@@ -178,7 +179,10 @@ class Godets:
             Action("godets-other", facts.many),
             Action("godets-measure"),
         )
-        return Instructions("godets-title", "godets-aim", actions, values, (PINS_OUT, SHORT_BITES), (Tool.PINS,))
+        cautions = (PINS_OUT, SHORT_BITES, iron_hot(done, say))
+        return Instructions(
+            "godets-title", "godets-aim", actions, values, cautions, (Tool.PINS, *iron_tools(done, say))
+        )
 
 
 def _ravels(solved: Solved, pieces: tuple[str, ...]) -> bool:
