@@ -18,3 +18,8 @@ def test_the_version_has_a_part_among_the_changes() -> None:
     from furbelow import __version__
 
     assert f"### [{__version__}]" in (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+
+
+def test_every_demo_garment_comes_with_the_wheel() -> None:
+    shipped = PROJECT["tool"]["hatch"]["build"]["targets"]["wheel"]["force-include"]
+    assert {f"specs/{path.name}" for path in (ROOT / "specs").glob("*.yaml")} <= shipped.keys()
