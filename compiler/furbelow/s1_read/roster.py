@@ -154,7 +154,9 @@ class _Roster:
             heading.pop()
         if heading[0].text.lower() != WEARER:
             headline = f"the first column is `{heading[0].text[:40]}`, and the first line must begin with `{WEARER}`"
-            help_ = "begin the table with a line such as `wearer;waist_girth (cm);hip_girth (cm)`"
+            orders = any(cell.text.lower() == SPEC for cell in heading)
+            columns_said = "spec;size" if orders else "waist_girth (cm);hip_girth (cm)"
+            help_ = f"begin the table with a line such as `{WEARER};{columns_said}`"
             self.faults.append(Fault("FB150", headline, Label(heading[0].span), help=help_))
             return None
         columns: list[Column] = []
