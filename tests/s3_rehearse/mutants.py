@@ -139,7 +139,8 @@ def _books(got: Outcome) -> object:
 def _left_raw(got: Outcome, doc: Doc) -> bool:
     if got.final is None:
         return True
-    cloths = {name: doc["materials"][piece["from"]] for name, piece in doc["pieces"].items()}
+    # By the bench, for a piece of a repeat has another name there than in the file.
+    cloths = {name: doc["materials"][cloth.piece.piece.cloth.text] for name, cloth in got.final.cloths.items()}
     raw = [ply.piece for seam in got.final.seams.values() if seam.state == "raw" for ply in seam.plies]
     raw += [piece for edge in got.final.edges.values() if edge.state == "raw" for piece in edge.pieces]
     return any(cloths[piece].get("ravels") == "yes" for piece in raw if not _all_stacked(got.final, piece))
