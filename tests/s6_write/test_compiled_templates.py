@@ -23,26 +23,27 @@ def kept(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 
 def test_a_template_is_compiled_once_and_gives_the_same_page(kept: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     first = markdown(GUIDE)
-    (file,) = kept.iterdir()
-    written = file.stat().st_mtime_ns
+    written = {file: file.stat().st_mtime_ns for file in kept.iterdir()}
+    assert written
     monkeypatch.setattr("jinja2.environment.Environment.compile", lambda *_: pytest.fail("compiled again"))
     assert markdown(GUIDE) == first
-    assert file.stat().st_mtime_ns == written
+    assert {file: file.stat().st_mtime_ns for file in kept.iterdir()} == written
 
 
 @pytest.mark.parametrize("harm", [b"", b"j2", b"\x00" * 400])
 def test_a_torn_file_is_passed_over(kept: Path, harm: bytes) -> None:
     first = markdown(GUIDE)
-    (file,) = kept.iterdir()
-    file.write_bytes(harm)
+    files = list(kept.iterdir())
+    for file in files:
+        file.write_bytes(harm)
     assert markdown(GUIDE) == first
-    assert file.read_bytes() != harm
+    assert all(file.read_bytes() != harm for file in files)
 
 
 def test_half_a_file_is_passed_over(kept: Path) -> None:
     first = markdown(GUIDE)
-    (file,) = kept.iterdir()
-    file.write_bytes(file.read_bytes()[: file.stat().st_size // 2])
+    for file in kept.iterdir():
+        file.write_bytes(file.read_bytes()[: file.stat().st_size // 2])
     assert markdown(GUIDE) == first
 
 
