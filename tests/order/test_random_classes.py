@@ -36,11 +36,11 @@ def planned(folder: Path, number: int) -> Counter[Tag]:
     tags: Counter[Tag] = Counter()
     for lot in kept["lots"]:
         for section in lot["plan"]["sections"]:
-            pieces = [each for lane in section["lanes"] for each in lane["segments"]]
-            for each in pieces:
+            for lane, each in ((lane, each) for lane in section["lanes"] for each in lane["segments"]):
                 if each["strip"].split(" ")[0] == str(number):
                     tag = f"{lot['letters'][each['strip']]}{each['copy']}"
-                    tags[tag, each["part"], each["parts"], Fraction(each["length"])] += 1
+                    long = lane["depth"] if each["turned"] else each["length"]  # with its length over the width
+                    tags[tag, each["part"], each["parts"], Fraction(long)] += 1
     return tags
 
 

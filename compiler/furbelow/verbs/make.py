@@ -24,7 +24,6 @@ _EPILOG = """\
 examples, after `furbelow start larkspur --from larkspur`:
   furbelow make larkspur.yaml --size M --out guide
   furbelow make larkspur.yaml --class class.yaml --out class --no-pdf
-  furbelow make orders.csv --out orders
 """
 
 
