@@ -36,10 +36,11 @@ def planned(folder: Path, number: int) -> Counter[Tag]:
     tags: Counter[Tag] = Counter()
     for lot in kept["lots"]:
         for section in lot["plan"]["sections"]:
-            for lane, each in ((lane, each) for lane in section["lanes"] for each in lane["segments"]):
+            pieces = [(lane["depth"], each) for lane in section["lanes"] for each in lane["segments"]]
+            for deep, each in pieces:
                 if each["strip"].split(" ")[0] == str(number):
                     tag = f"{lot['letters'][each['strip']]}{each['copy']}"
-                    long = lane["depth"] if each["turned"] else each["length"]  # with its length over the width
+                    long = deep if each["turned"] else each["length"]  # with its length over the width
                     tags[tag, each["part"], each["parts"], Fraction(long)] += 1
     return tags
 

@@ -145,7 +145,7 @@ def _not_to_dip(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge, rises
         return fault_at(written, "edge", "FB333", headline, help="move this step before the one that gathers the edge")
     if any(bench.cloths[piece].rises):
         headline = f"`{edge.name}` dips already, and a second dip would be cut from an edge that is no longer level"
-        return fault_at(written, "edge", "FB340", headline, help="leave one of the two steps out")
+        return fault_at(written, "edge", "FB302", headline, help="leave one of the two steps out")
     front, side, _ = rises
     if front <= 0 or side > front:
         said = f"{say.length(front)} in front and {say.length(side)} at the sides"
