@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.garment.solved import Solved
 from furbelow.garment.workroom import Workroom
@@ -12,6 +13,15 @@ from furbelow.measure.quantity import System, show_cloth_length, show_length
 
 _INCH = Fraction("25.4")
 _YARD = 36 * _INCH
+
+
+class Miss(NamedTuple):
+    """A length that is not as it should be, as faults say it: "600 cm", "300 cm", "300 cm too long", and their difference."""
+
+    long: str
+    wanted: str
+    too: str
+    subtracted: str
 
 
 class Phrasing:
@@ -57,6 +67,17 @@ class Phrasing:
     def apart(self, one: Fraction, other: Fraction) -> tuple[str, str, str]:
         """Two lengths in mm that should be one, and what is between them: never nothing, and the sum can be followed."""
         return show_apart(one, other, self.system)
+
+    def missed(self, one: Fraction, wanted: Fraction) -> Miss:
+        """A length in mm that should be another: both, which way it misses, and the subtraction."""
+        long, asked, off = self.apart(one, wanted)
+        short = one < wanted
+        return Miss(
+            long,
+            asked,
+            f"{off} {'too short' if short else 'too long'}",
+            f"{long} - {asked} = {'-' if short else ''}{off}",
+        )
 
     def about(self, length: Fraction) -> str:
         """A length that is a habit, not a measurement: 5 mm, 10 cm; in inches the nearest that a tape shows well.

@@ -157,7 +157,7 @@ class BandCasing:
             )
         gap = edge.set_length - lower.set_length
         if abs(gap) > solved.slack:
-            long, wanted, off = say.apart(edge.set_length, lower.set_length)
+            long, wanted, too, _ = say.missed(edge.set_length, lower.set_length)
             return refused(
                 bench,
                 step,
@@ -166,7 +166,7 @@ class BandCasing:
                     written,
                     "to",
                     "FB401",
-                    f"`{to}` is {long} and the band is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
+                    f"`{to}` is {long} and the band is {wanted}, {too}",
                     notes=ends_turned(bench, edge, lower, say),
                     mend=mends.before(
                         written, f"gather: {{edge: {to}, to: {band}.bottom}}", f"gather `{to}` to the band first"

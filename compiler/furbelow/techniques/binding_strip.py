@@ -114,7 +114,7 @@ class BindingStrip:
             return refused(bench, step, touches, fault)
         seam, shows, gap = step.mm("seam"), solved.pieces[strip].depth, upper.set_length - edge.set_length
         if abs(gap) > solved.slack:
-            long, wanted, off = say.apart(upper.set_length, edge.set_length)
+            long, wanted, too, _ = say.missed(upper.set_length, edge.set_length)
             return refused(
                 bench,
                 step,
@@ -123,7 +123,7 @@ class BindingStrip:
                     written,
                     "strip",
                     "FB401",
-                    f"`{strip}` is {long} and `{name}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
+                    f"`{strip}` is {long} and `{name}` is {wanted}, {too}",
                     notes=ends_turned(bench, upper, edge, say),
                     help="make the strip as long as the edge that it binds",
                 ),

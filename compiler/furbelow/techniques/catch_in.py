@@ -166,14 +166,14 @@ def _lengths_differ(step: SolvedStep, say: Phrasing, edge: Edge, base: Edge) -> 
     gap = edge.set_length - base.set_length
     if abs(gap) <= say.solved.slack:
         return None
-    long, wanted, off = say.apart(edge.set_length, base.set_length)
+    long, wanted, too, subtracted = say.missed(edge.set_length, base.set_length)
     row = f"gather: {{edge: {edge.name}, to: {base.name}}}"
     return fault_at(
         step.written,
         "strip",
         "FB401",
-        f"`{edge.name}` is {long} and `{base.name}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
-        notes=(f"{long} - {wanted} = {'-' if gap < 0 else ''}{off}",),
+        f"`{edge.name}` is {long} and `{base.name}` is {wanted}, {too}",
+        notes=(subtracted,),
         mend=mends.before(step.written, row, f"gather `{edge.name}` to `{base.name}` before this step")
         if gap > 0 and not edge.gathered
         else mends.Mend("make the strip as long as that edge, or gather it to it", None),

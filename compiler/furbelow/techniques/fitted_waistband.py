@@ -361,14 +361,13 @@ def _does_not_match(
     out = _underlap(bench, step, edge)
     gap = long + out - (bench.edge(f"{band}.bottom").set_length - 2 * step.mm("seam"))
     if abs(gap) > solved.slack:
-        is_, wanted, off = say.apart(long, long - gap)
+        is_, wanted, too, _ = say.missed(long, long - gap)
         between = "between its end seams, less the overlap" if out else "between its end seams"
         return fault_at(
             written,
             "to",
             "FB401",
-            f"`{edge.name}` is {is_} and the band is {wanted} {between},"
-            f" {off} {'too long' if gap > 0 else 'too short'}",
+            f"`{edge.name}` is {is_} and the band is {wanted} {between}, {too}",
             help=f"gather or pleat `{edge.name}` to `{band}.length`"
             if gap > 0
             else f"make `{band}` shorter or the skirt fuller",

@@ -197,12 +197,12 @@ def _lengths_differ(bench: Bench, step: SolvedStep, say: Phrasing, strip: Edge, 
     gap = strip.set_length - base.set_length
     if abs(gap) <= say.solved.slack:
         return None
-    long, wanted, off = say.apart(strip.set_length, base.set_length)
+    long, wanted, too, _ = say.missed(strip.set_length, base.set_length)
     return fault_at(
         step.written,
         "strip",
         "FB401",
-        f"`{strip.pieces[0]}` is {long} and `{base.name}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
+        f"`{strip.pieces[0]}` is {long} and `{base.name}` is {wanted}, {too}",
         notes=ends_turned(bench, strip, base, say),
         help="make the strip as long as the edge that it lies along",
     )

@@ -291,12 +291,12 @@ def _strip_does_not_fit(
             help="leave its ends open",
         )
     if abs(long - wanted) > solved.slack:
-        is_, both, off = say.apart(long, wanted)
+        is_, both, too, _ = say.missed(long, wanted)
         return fault_at(
             step.written,
             "strip",
             "FB401",
-            f"`{strip}` is {is_} and both sides of the slit are {both}, {off} {'too long' if long > wanted else 'too short'}",
+            f"`{strip}` is {is_} and both sides of the slit are {both}, {too}",
             notes=(f"2 x {say.length(slit)} = {both}",),
             help=f"make the length of `{strip}` {both}",
         )

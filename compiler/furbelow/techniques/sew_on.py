@@ -224,13 +224,13 @@ def _lengths_differ(step: SolvedStep, say: Phrasing, edge: Edge, line: Edge) -> 
     gap = edge.set_length - line.set_length
     if abs(gap) <= say.solved.slack:
         return None
-    long, wanted, off = say.apart(edge.set_length, line.set_length)
+    long, wanted, too, subtracted = say.missed(edge.set_length, line.set_length)
     return fault_at(
         step.written,
         "edge",
         "FB401",
-        f"`{edge.name}` is {long} and its line on `{line.pieces[0]}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
-        notes=(f"{long} - {wanted} = {'-' if gap < 0 else ''}{off}",),
+        f"`{edge.name}` is {long} and its line on `{line.pieces[0]}` is {wanted}, {too}",
+        notes=(subtracted,),
         mend=mends.before(step.written, f"gather: {{edge: {edge.name}, length: {wanted}}}")
         if gap > 0 and not edge.gathered
         else mends.Mend("make the row as long as its line, or gather it to that", None),

@@ -129,7 +129,7 @@ class StackLayers:
                 return refused(bench, step, touches, fault)
             gap = edge.set_length - first.set_length
             if abs(gap) > solved.slack:
-                long, wanted, off = say.apart(edge.set_length, first.set_length)
+                long, wanted, too, _ = say.missed(edge.set_length, first.set_length)
                 return refused(
                     bench,
                     step,
@@ -138,8 +138,7 @@ class StackLayers:
                         written,
                         "layers",
                         "FB401",
-                        f"`{edge.name}` is {long} and `{first.name}` is {wanted}, {off}"
-                        f" {'too long' if gap > 0 else 'too short'} to lie on each other",
+                        f"`{edge.name}` is {long} and `{first.name}` is {wanted}, {too} to lie on each other",
                         notes=ends_turned(bench, edge, first, say),
                         help=f"gather `{edge.name if gap > 0 else first.name}` before it is stacked",
                     ),

@@ -207,14 +207,14 @@ def _refusal(
             return fault
         most = band.set_length * (1 + (GATHERS_EASE if edge.gathered else EASE_SHARE)) + solved.slack
         if not band.set_length - solved.slack <= edge.set_length <= most:
-            long, wanted, off = say.apart(edge.set_length, band.set_length)
+            long, wanted, too, _ = say.missed(edge.set_length, band.set_length)
             too_long = edge.set_length > band.set_length
             by_hand = f" and no more than {say.length(most)} can be eased on to it" if too_long else ""
             return fault_at(
                 written,
                 arg,
                 "FB401",
-                f"`{edge.name}` is {long} and the band {wanted}, {off} {'too long' if too_long else 'too short'}{by_hand}",
+                f"`{edge.name}` is {long} and the band {wanted}, {too}{by_hand}",
                 help=f"gather `{edge.name}` to the band"
                 if too_long
                 else f"make `{edge.name}` longer, or the band shorter",

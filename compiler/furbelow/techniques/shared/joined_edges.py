@@ -45,7 +45,7 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
     say, gap = Phrasing(solved, room), edge.set_length - to.set_length
     if abs(gap) > solved.slack:  # cut lengths are rounded up each by itself: one step between them is eased in
         what = "gathered to" if edge.gathered else "long"
-        long, wanted, off = say.apart(edge.set_length, to.set_length)
+        long, wanted, too, subtracted = say.missed(edge.set_length, to.set_length)
         return refused(
             bench,
             step,
@@ -54,8 +54,8 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
                 written,
                 "edge",
                 "FB401",
-                f"`{edge.name}` is {long} {what} and `{to.name}` is {wanted}, {off} {'too long' if gap > 0 else 'too short'}",
-                notes=(f"{long} - {wanted} = {'-' if gap < 0 else ''}{off}", *ends_turned(bench, edge, to, say)),
+                f"`{edge.name}` is {long} {what} and `{to.name}` is {wanted}, {too}",
+                notes=(subtracted, *ends_turned(bench, edge, to, say)),
                 mend=mends.before(
                     written,
                     f"gather: {{edge: {edge.name}, to: {to.name}}}",
