@@ -102,7 +102,7 @@ CODES: dict[str, str] = {
     "FB337": "a technique needs the number of joins, which the cutting plan gives later",
     "FB338": "an edge can't be rolled",
     "FB339": "the workroom lacks the machine that a step asks for",
-    "FB340": "a method that works along the length is asked for at a short edge",
+    "FB340": "a step is asked for at an edge where its method is not worked",
     "FB341": "tucks, pleats or rows are not counted by a whole number",
     "FB342": "pleats are too shallow to fold, or too thick for the line they stand on",
     "FB343": "pleats take more cloth than finds room behind them",

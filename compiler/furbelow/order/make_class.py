@@ -70,73 +70,33 @@ class Together(NamedTuple):
 PLAIN = Together()
 
 
-def make_class(
-    orders: Sequence[Order],
-    named: str,
-    shelf: Shelf,
-    crew: Crew | None = None,
-    unread: UnreadRows = (),
-    how: Together = PLAIN,
-    seen: Seen = lambda planned: None,
-) -> Making:
-    """A guide for each wearer in a folder of their own; whoever can't be given one is named as missing on the page.
-
-    named: what the class is called, where its file says so. unread: the rows of the class that are no order.
-    seen: hears how many are planned, before the first guide is written.
-    """
-    kind = SetKind.PART if how.part else SetKind.CLASS
-    return Making(orders, shelf, crew or Alone(), how, kind, seen, named, unread)
-
-
-def make_orders(
-    orders: Sequence[Order],
-    named: str,
-    shelf: Shelf,
-    crew: Crew | None = None,
-    unread: UnreadRows = (),
-    how: Together = PLAIN,
-    seen: Seen = lambda planned: None,
-) -> Making:
-    """A guide for each row of a table of orders, each by its own spec; what is of one cloth is bought and cut together.
-
-    named: what the table is called.
-    """
-    kind = SetKind.PART if how.part else SetKind.ORDERS
-    return Making(orders, shelf, crew or Alone(), how, kind, seen, named, unread, of_several=True)
-
-
-def make_range(
-    orders: Sequence[Order],
-    shelf: Shelf,
-    crew: Crew | None = None,
-    how: Together = PLAIN,
-    seen: Seen = lambda planned: None,
-) -> Making:
-    """A guide for every size of a spec, and the page with the chart of the sizes.
-
-    Each guide cuts alone, for whoever sews that size; what is bought and cut for all is one order, as for a class.
-    """
-    return Making(orders, shelf, crew or Alone(), how, SetKind.SIZES, seen)
-
-
 class Making:
-    """Guides that are made one after another as they are asked for, and what is known of them all so far."""
+    """Guides that are made one after another as they are asked for, and what is known of them all so far.
+
+    One for each wearer of a class or each row of a table of orders, in a folder of their own, from what is bought and cut
+    together; or one for each size of a spec, which cuts alone. Who can't be given one is named as missing on the page for all.
+
+    of: a class, a table of orders or a range of sizes. named: what the class is called, where its file says so.
+    unread: the rows that are no order. seen: hears how many are planned, before the first guide is written.
+    """
 
     def __init__(
         self,
         orders: Sequence[Order],
         shelf: Shelf,
-        crew: Crew,
-        how: Together,
-        kind: SetKind,
-        seen: Seen,
+        of: SetKind,
         named: str = "",
         unread: UnreadRows = (),
         *,
-        of_several: bool = False,
+        crew: Crew | None = None,
+        how: Together = PLAIN,
+        seen: Seen = lambda planned: None,
     ) -> None:
-        self.orders, self.shelf, self.crew, self.how, self.kind, self.seen = orders, shelf, crew, how, kind, seen
-        self.named, self.unread, self.of_several = named, unread, of_several
+        self.orders, self.shelf, self.crew, self.how, self.seen = orders, shelf, crew or Alone(), how, seen
+        self.named, self.unread = named, unread
+        self.kind = SetKind.PART if how.part else of
+        self.are_sizes = of is SetKind.SIZES
+        self.of_several = of is SetKind.ORDERS  # specs, so that no text of one stands for all
         self.folders = folder_names(order.wearer for order in orders)
         self.garments: dict[int, Garment] = {}
         self.lists: dict[int, ShoppingList] = {}
@@ -149,10 +109,6 @@ class Making:
         # What is for all is told in the language that most of the guides are in.
         languages = Counter(order.spec.language for order in orders)
         self.language = max(languages, key=languages.__getitem__, default="")
-
-    @property
-    def are_sizes(self) -> bool:
-        return self.kind is SetKind.SIZES
 
     @property
     def apart(self) -> bool:

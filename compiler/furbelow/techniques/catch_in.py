@@ -21,7 +21,6 @@ from furbelow.garment.message import Length, One, Pieces, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
-from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
     EdgesIn,
@@ -30,8 +29,6 @@ from furbelow.garment.technique import (
     Parameter,
     Performed,
     Picture,
-    SetUp,
-    Sewn,
     allowances_at,
     edge_at,
     edge_of,
@@ -42,10 +39,9 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.caught import INSIDE, left_raw, line_at, not_as_its_seam, not_on_a_long_edge
 from furbelow.techniques.shared.cautions import held_out
-from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off
+from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.laid_edges import edges_said, marks_on
 from furbelow.techniques.shared.laying import held_in_seam, margins
-from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -54,7 +50,7 @@ from furbelow.techniques.shared.preconditions import (
     one_unit,
     seam_too_narrow,
 )
-from furbelow.techniques.shared.stacks import taken
+from furbelow.techniques.shared.row_on_cloth import sew_row
 
 
 class CaughtIn(NamedTuple):
@@ -119,23 +115,9 @@ class CatchIn:
             trapped=True,
             on=line_at(bench, base, seam),
         )
-        after = bench.with_edges(
-            edge._replace(state=State.SEWN, used=edge.used + seam, held=True, set_length=length)
-        ).with_seams(caught)
-        after = taken(after, edge, seam).joined(touches)
-        once = length * room.pin_spacing / pins_apart(solved, room, edge, base)
-        return Performed(
-            step,
-            bench,
-            after,
-            touches,
-            sewn=(Sewn(StitchType.LOCK, length, edge.copies, room.gathering_stitch),),
-            setup=SetUp.STRAIGHT,
-            pinned=once * edge.copies,
-            pinned_at_once=once,
-            thread_ends=knots_of(edge) if tails_hang(edge) else 0,
-            facts=CaughtIn(length, seam - INSIDE, max(after.depth(piece) for piece in edge.pieces)),
-        )
+        done = sew_row(bench, step, solved, room, edge, base, caught, room.gathering_stitch)
+        hangs = max(done.after.depth(piece) for piece in edge.pieces)
+        return done._replace(facts=CaughtIn(length, seam - INSIDE, hangs))
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts, before = done.step.written, facts_of(done, CaughtIn), done.before

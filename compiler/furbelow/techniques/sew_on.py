@@ -21,7 +21,6 @@ from furbelow.garment.message import Length, One, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
-from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,
     EdgesIn,
@@ -30,8 +29,6 @@ from furbelow.garment.technique import (
     Parameter,
     Performed,
     Picture,
-    SetUp,
-    Sewn,
     Tool,
     allowances_at,
     edge_at,
@@ -43,7 +40,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
-from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off
+from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.laid_edges import edges_said, marks_on
 from furbelow.techniques.shared.laying import held_in_seam, margins, ravels
 from furbelow.techniques.shared.lines import (
@@ -56,7 +53,6 @@ from furbelow.techniques.shared.lines import (
     line_edge,
 )
 from furbelow.techniques.shared.marks import parts_of, seam_said
-from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -67,7 +63,7 @@ from furbelow.techniques.shared.preconditions import (
     seam_too_narrow,
     strips_not_joined,
 )
-from furbelow.techniques.shared.stacks import taken
+from furbelow.techniques.shared.row_on_cloth import sew_row
 
 
 class OnBase(NamedTuple):
@@ -127,38 +123,23 @@ class SewOn:
         )
         if fault:
             return refused(bench, step, touches, fault)
-        after = bench.with_edges(
-            edge._replace(state=State.SEWN, used=edge.used + seam, held=True, set_length=length)
-        ).with_seams(
-            Seam(
-                name,
-                (name,),
-                edge.plies,
-                length,
-                edge.copies,
-                seam,
-                "301",
-                margin_state(solved, edge),
-                turned=edge.pieces[0],
-                trapped=True,
-                on=OnLine(on, down, covered_by(written)),
-            )
+        row = Seam(
+            name,
+            (name,),
+            edge.plies,
+            length,
+            edge.copies,
+            seam,
+            "301",
+            margin_state(solved, edge),
+            turned=edge.pieces[0],
+            trapped=True,
+            on=OnLine(on, down, covered_by(written)),
         )
-        after = taken(after, edge, seam).joined(touches)
-        apart = pins_apart(solved, room, edge, line)
-        once = length * room.pin_spacing / apart
-        hangs = max(after.depth(piece) for piece in edge.pieces)
-        return Performed(
-            step,
-            bench,
-            after,
-            touches,
-            sewn=(Sewn(StitchType.LOCK, length, edge.copies, room.seam_stitch),),
-            setup=SetUp.STRAIGHT,
-            pinned=once * edge.copies,
-            pinned_at_once=once,
-            thread_ends=knots_of(edge) if tails_hang(edge) else 0,
-            facts=OnBase(down, down - bench.edge(f"{on}.top").used, length, hangs, parts_of(edge, line)),
+        done = sew_row(bench, step, solved, room, edge, line, row, room.seam_stitch)
+        hangs = max(done.after.depth(piece) for piece in edge.pieces)
+        return done._replace(
+            facts=OnBase(down, down - bench.edge(f"{on}.top").used, length, hangs, parts_of(edge, line))
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:

@@ -166,10 +166,11 @@ def _make_together(
 ) -> int:
     """The guides of a class or of every size."""
     from furbelow.order.crew import crew_of, hands
-    from furbelow.order.make_class import Together, make_class, make_orders, make_range
+    from furbelow.order.make_class import Making, Together
     from furbelow.order.pupil import HowMade
     from furbelow.order.read_order import is_table
     from furbelow.order.shelf import Shelf
+    from furbelow.s6_write.folder import SetKind
     from furbelow.verbs.progress import Progress
 
     shelf = Shelf(Path(options.out), options.replace)
@@ -188,12 +189,12 @@ def _make_together(
         except NoCluster as none:
             raise Unread(by_call=True, said=str(none)) from none
     if options.every_size:
-        finished = make_range(orders, shelf, crew, how, progress.planned)
+        of, named = SetKind.SIZES, ""
     elif is_table(options.spec):
-        finished = make_orders(orders, Path(options.spec).stem, shelf, crew, unread, how, progress.planned)
+        of, named = SetKind.ORDERS, Path(options.spec).stem
     else:
-        named = reader.class_name(options.wearer)
-        finished = make_class(orders, named, shelf, crew, unread, how, progress.planned)
+        of, named = SetKind.CLASS, reader.class_name(options.wearer)
+    finished = Making(orders, shelf, of, named, unread, crew=crew, how=how, seen=progress.planned)
     all_made, told = not unread, list[dict[str, object]]()
     try:
         for one in finished:
