@@ -103,6 +103,13 @@ def test_every_figure_has_its_text_alternative() -> None:
     ]
 
 
+def test_every_table_has_heads() -> None:
+    # Source: ISO 14289-1:2014, 7.5: tables shall include headers.
+    tables = list(_of_kind(_opened(), "/Table"))
+    assert len(tables) >= 3
+    assert all(any(each.S == "/TH" for each in elements(table)) for table in tables)
+
+
 def test_the_outline_leads_to_every_part_and_operation() -> None:
     with _opened().open_outline() as outline:
         (title,) = outline.root

@@ -51,6 +51,7 @@ def test_the_paper_is_tagged_and_every_letter_of_a_sentence_has_its_row(paper: s
     tables = [each for each in elements(document) if each.S == "/Table"]
     with_letters = [operation for part in made.parts for operation in part.operations if operation.numbers]
     assert len(tables) >= len(with_letters)
+    assert all(any(each.S == "/TH" for each in elements(table)) for table in tables)
 
 
 def test_programs_can_tell_the_numbers_of_a_size() -> None:
