@@ -21,6 +21,7 @@
       if (!isHers(each)) (each.closest(".sentence") && each.closest(".step") || each).remove();
     }
     for (const each of document.querySelectorAll(".version, .every")) each.remove();
+    for (const each of document.querySelectorAll(".stop")) if (!each.textContent.trim()) each.remove();
     // Of the ways to cut one is left: its work stands where that of a guide stands.
     for (const each of document.querySelectorAll(".way")) each.replaceWith(...each.childNodes);
     for (const each of document.querySelectorAll("[data-number]")) {

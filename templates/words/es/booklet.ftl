@@ -3,26 +3,43 @@
 booklet-whose = Tallas { $sizes }
 booklet-range = { $first } a { $last }
 # Delante de un texto que vale para algunas tallas.
-booklet-version = { $sizes }:
-booklet-only = Solo para { $sizes }.
+# $count (number): cuántas tallas.
+booklet-version = { $count ->
+    [1] Talla { $sizes }:
+   *[other] Tallas { $sizes }:
+}
+booklet-only = { $count ->
+    [1] Solo para la talla { $sizes }.
+   *[other] Solo para las tallas { $sizes }.
+}
 
 booklet-how = Elige tu talla por tus medidas y rodéala con un círculo en cada tabla. Donde una frase lleva una letra, tu número está detrás de esa letra en la tabla de la operación, en la columna de tu talla. Escríbelo en la línea antes de empezar.
 booklet-measure-told = Sobre ropa fina, con la cinta horizontal y sin apretar; que otra persona lea. Toma la talla a la que más se acercan tus medidas; si difieren en más de uno o dos centímetros, pide que te hagan una guía.
 booklet-ring = Rodea tu talla
 booklet-numbers = Tus números
 booklet-in-head = encabezado
-booklet-in-drawing = dibujo
+booklet-in-drawing = dibujo, { $sentence }
+booklet-part-of-drawing = en el dibujo «{ $drawing }»
 
-booklet-cut-for = Corte, { $sizes }
+booklet-cut-for = { $count ->
+    [1] Corte, talla { $sizes }
+   *[other] Corte, tallas { $sizes }
+}
 booklet-cut-all = Corte, todas las tallas
 booklet-cut-told = Cada talla se corta según su propio plan. Busca el tuyo y pasa por alto los demás.
-booklet-plan-for = Plan de las sesiones, { $sizes }
+booklet-plan-for = { $count ->
+    [1] Plan de las sesiones, talla { $sizes }
+   *[other] Plan de las sesiones, tallas { $sizes }
+}
 booklet-width = { $cloth }, de { $width } de ancho
 booklet-widths = La misma tela según su ancho
 booklet-widths-told = El corte está previsto para el ancho de la lista de arriba. Para otro ancho pide la guía de tu talla.
 
 booklet-drawn-for = Dibujado para la talla { $size }.
-booklet-drawn-of = Esto vale para { $sizes }.
+booklet-drawn-of = { $count ->
+    [1] Esto vale para la talla { $sizes }.
+   *[other] Esto vale para las tallas { $sizes }.
+}
 
 booklet-proved = Cada talla se ha probado antes de escribirse.
 

@@ -3,26 +3,43 @@
 booklet-whose = Tailles { $sizes }
 booklet-range = { $first } à { $last }
 # Devant un texte qui vaut pour certaines tailles.
-booklet-version = { $sizes }{ "\u00A0" }:
-booklet-only = Pour { $sizes } seulement.
+# $count (number) : combien de tailles.
+booklet-version = { $count ->
+    [1] Taille { $sizes }{ "\u00A0" }:
+   *[other] Tailles { $sizes }{ "\u00A0" }:
+}
+booklet-only = { $count ->
+    [1] Pour la taille { $sizes } seulement.
+   *[other] Pour les tailles { $sizes } seulement.
+}
 
 booklet-how = Choisis ta taille d’après tes mesures et entoure-la dans chaque tableau. Là où une phrase porte une lettre, ton nombre se trouve derrière cette lettre dans le tableau de l’opération, dans la colonne de ta taille. Écris-le sur la ligne avant de commencer.
 booklet-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Prends la taille dont tes mesures sont le plus proches ; si elles s’en écartent de plus d’un ou deux centimètres, fais faire un guide pour toi.
 booklet-ring = Entoure ta taille
 booklet-numbers = Tes nombres
 booklet-in-head = en-tête
-booklet-in-drawing = dessin
+booklet-in-drawing = dessin, { $sentence }
+booklet-part-of-drawing = dans le dessin « { $drawing } »
 
-booklet-cut-for = Coupe, { $sizes }
+booklet-cut-for = { $count ->
+    [1] Coupe, taille { $sizes }
+   *[other] Coupe, tailles { $sizes }
+}
 booklet-cut-all = Coupe, toutes les tailles
 booklet-cut-told = Chaque taille se coupe d’après son propre plan. Cherche le tien et passe les autres.
-booklet-plan-for = Plan des séances, { $sizes }
+booklet-plan-for = { $count ->
+    [1] Plan des séances, taille { $sizes }
+   *[other] Plan des séances, tailles { $sizes }
+}
 booklet-width = { $cloth }, en { $width } de large
 booklet-widths = Le même tissu selon sa largeur
 booklet-widths-told = La coupe est prévue pour la largeur de la liste ci-dessus. Pour une autre largeur, fais faire le guide de ta taille.
 
 booklet-drawn-for = Dessiné pour la taille { $size }.
-booklet-drawn-of = Ceci vaut pour { $sizes }.
+booklet-drawn-of = { $count ->
+    [1] Ceci vaut pour la taille { $sizes }.
+   *[other] Ceci vaut pour les tailles { $sizes }.
+}
 
 booklet-proved = Chaque taille a été prouvée avant d’être écrite.
 

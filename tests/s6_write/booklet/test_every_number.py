@@ -7,8 +7,9 @@ from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
 
 import pytest
+from furbelow.s6_write.booklet.figures import letters_of_places
 from furbelow.s6_write.booklet.resolved import resolved
-from furbelow.s6_write.booklet.texts import letters_in
+from furbelow.s6_write.booklet.texts import letters_in, versions_of
 from furbelow.s6_write.guide.guide import CutLine, Operation
 
 from .made import DEMOS, booklet, guides
@@ -78,20 +79,44 @@ def test_a_letter_stands_only_where_numbers_differ_and_means_one_number_in_its_o
         assert len({value for value in number.values if value}) > 1
     for operation in made.operations:
         letters = [made.numbers[at].letter for at in operation.numbers]
-        assert letters == [chr(ord("a") + at) for at in range(len(letters))]
+        assert letters == sorted(set(letters))
         assert set(_letters(operation)) <= set(operation.numbers)
+
+
+@pytest.mark.parametrize("demo", DEMOS)
+def test_no_number_has_the_letter_that_a_drawing_beside_it_has_for_a_place(demo: str) -> None:
+    made = booklet(demo)
+    for at, guide in enumerate(guides(demo)):
+        for alone, operation in zip(guide.operations, resolved(made, at), strict=True):
+            (told,) = (
+                each for each in made.operations if each.key == operation.key and (not each.sizes or at in each.sizes)
+            )
+            places = letters_of_places(alone.figures)
+            assert not places & {made.numbers[number].letter for number in told.numbers}
+
+
+@pytest.mark.parametrize("demo", DEMOS)
+def test_no_size_is_named_before_nothing(demo: str) -> None:
+    """A stop that is good for some sizes says nothing of the others."""
+    for text in _texts(booklet(demo).parts):
+        assert all(version.text for version in versions_of(text) if version.sizes)
+
+
+def _texts(value: object) -> Iterator[str]:
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, tuple):
+        for part in value:
+            yield from _texts(part)
+    elif is_dataclass(value):
+        for each in fields(value):
+            yield from _texts(getattr(value, each.name))
 
 
 def _letters(value: object) -> Iterator[int]:
     """The letters in every text of a value."""
-    if isinstance(value, str):
-        yield from letters_in(value)
-    elif isinstance(value, tuple):
-        for part in value:
-            yield from _letters(part)
-    elif is_dataclass(value):
-        for each in fields(value):
-            yield from _letters(getattr(value, each.name))
+    for text in _texts(value):
+        yield from letters_in(text)
 
 
 @pytest.mark.parametrize("demo", DEMOS)

@@ -65,5 +65,5 @@ def test_programs_can_tell_the_numbers_of_a_size() -> None:
 
 def test_what_is_not_for_all_says_for_whom() -> None:
     text = booklet_markdown(booklet("larkspur"))
-    assert "**S to XL:** Lay out the segments of the upper tier" in text
-    assert "## Cutting, XS" in text
+    assert "**Sizes S to XL:** Lay out the segments of the upper tier" in text
+    assert "## Cutting, size XS" in text

@@ -49,6 +49,8 @@ class SizedFigure:
 
     drawn: Figure
     own: tuple[tuple[str, Figure], ...] = ()
+    said: tuple[str, ...] = ()  # each line in it, then its text alternative, with its letters as in sentences
+    heading: str = ""  # the first line that stands out in it
 
 
 @dataclass(frozen=True)
@@ -129,6 +131,7 @@ class Booklet:
     materials: tuple[SizedRow, ...]  # what to buy of each
     widths: tuple[SizedRow, ...]  # cloth to buy in each width that it is offered in
     tools: tuple[str, ...]
+    sized_tools: tuple[SizedRow, ...]  # those of which each size wants another number
     cautions: tuple[Caution, ...]
     ways: tuple[WayToCut, ...]
     parts: tuple[SizedPart, ...]

@@ -12,8 +12,8 @@ from furbelow.s6_write.booklet.booklet import Booklet, SizedRow
 from furbelow.s6_write.booklet.cutting import all_bare, ways_to_cut
 from furbelow.s6_write.booklet.operations import sized_parts
 from furbelow.s6_write.booklet.sized import Sized
-from furbelow.s6_write.booklet.sizes import sizes_said
-from furbelow.s6_write.booklet.tables import at_a_glance, bought, measures, plans
+from furbelow.s6_write.booklet.sizes import told_of
+from furbelow.s6_write.booklet.tables import at_a_glance, bought, measures, plans, tools_of
 from furbelow.s6_write.booklet.texts import Letters, Version, grouped, skeleton, versions, versions_of
 from furbelow.s6_write.guide.guide import Caution, Figure, Guide, ProofLine, Term
 from furbelow.s6_write.words.holes import bare
@@ -39,6 +39,7 @@ def booklet(
     one = each[drawn]
     ways = ways_to_cut(each)
     parts = sized_parts([guide.parts for guide in each], sized)
+    tools, sized_tools = tools_of([[tool.name for tool in guide.tools] for guide in each])
     told = Booklet(
         title=one.title,
         sizes=sizes,
@@ -51,7 +52,8 @@ def booklet(
         measures=measures(each),
         materials=bought(each),
         widths=tuple(widths),
-        tools=_each_once([[tool.name for tool in guide.tools] for guide in each]),
+        tools=_each_once(tools),
+        sized_tools=sized_tools,
         cautions=_cautions(each),
         ways=ways,
         parts=parts,
@@ -73,8 +75,7 @@ def booklet(
 def whose(booklet: Booklet, words: Messages) -> str:
     """ "Sizes XS to XL"."""
     words.read("booklet")
-    said = sizes_said(range(len(booklet.sizes)), booklet.sizes, words)
-    return words.text("booklet-whose", {"sizes": Own(said)})
+    return told_of("booklet-whose", range(len(booklet.sizes)), booklet.sizes, words)
 
 
 def _drawn_for(figure: Figure, size: str, words: Messages) -> Figure:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from html import unescape
 
 from furbelow.garment.message import Own
 from furbelow.s6_write.booklet.booklet import SizedFigure, SizedNumber
 from furbelow.s6_write.booklet.sized import Sized
-from furbelow.s6_write.booklet.sizes import sizes_said
+from furbelow.s6_write.booklet.sizes import told_of
 from furbelow.s6_write.booklet.texts import grouped, skeleton, with_letters
 from furbelow.s6_write.figures.language import GROUND, INK, SIZE
 from furbelow.s6_write.figures.pen import number as tenths
@@ -95,18 +95,32 @@ def _drawn(figures: Mapping[int, Figure], whose: Sequence[int], version: int, si
         return SizedFigure(plain[drawn_for])
     letters = sized.letters
     lines = {at: [text[6] for text in _TEXT.finditer(figure.svg)] for at, figure in figures.items()}
-    rows = iter([letters.lettered(dict(zip(lines, row, strict=True))) for row in zip(*lines.values(), strict=True)])
+    written = [letters.lettered(dict(zip(lines, row, strict=True))) for row in zip(*lines.values(), strict=True)]
+    rows = iter(written)
     svg = _TEXT.sub(lambda text: _written(text, next(rows), letters.numbers), first.svg)
-    alt = letters.lettered({at: figure.alt for at, figure in figures.items()})
-    alt = with_letters(alt, lambda number: letters.numbers[number].letter)
+    alternative = letters.lettered({at: figure.alt for at, figure in figures.items()})
+    alt = with_letters(alternative, lambda number: letters.numbers[number].letter)
     caption = letters.lettered({at: figure.caption for at, figure in figures.items()})
-    named = {"size": Own(sized.names[drawn_for]), "sizes": Own(sizes_said(tuple(figures), sized.names, sized.words))}
-    told = [sized.words.text("booklet-drawn-of", named)] if some else []
-    told += [] if alike else [sized.words.text("booklet-drawn-for", named)]
+    told = [told_of("booklet-drawn-of", tuple(figures), sized.names, sized.words)] if some else []
+    told += [] if alike else [sized.words.text("booklet-drawn-for", {"size": Own(sized.names[drawn_for])})]
     drawn = replace(
         plain[drawn_for], svg=svg, alt=" ".join([*told, alt]), caption=" ".join(filter(None, (caption, *told)))
     )
-    return SizedFigure(drawn, tuple((sized.names[at], figure) for at, figure in plain.items()))
+    said = tuple(unescape(text) for text in written) + (alternative,)
+    own = tuple((sized.names[at], figure) for at, figure in plain.items())
+    return SizedFigure(drawn, own, said, _heading(plain[drawn_for]))
+
+
+def _heading(figure: Figure) -> str:
+    bold = (text[6] for text in _TEXT.finditer(figure.svg) if "font-weight" in text[3])
+    return unescape(next(bold, ""))
+
+
+def letters_of_places(figures: Iterable[Figure]) -> frozenset[str]:
+    """The small letters by which drawings name places."""
+    lines = (bare(text[6]).split(", ") for figure in figures for text in _TEXT.finditer(figure.svg))
+    named = (line for line in lines if all(len(name) == 1 and name.islower() for name in line))
+    return frozenset(name for line in named for name in line)
 
 
 def _bare(figure: Figure, version: int) -> Figure:

@@ -7,7 +7,7 @@ from dataclasses import fields, replace
 
 from furbelow.s6_write.booklet.aligned import aligned
 from furbelow.s6_write.booklet.booklet import SizedOperation, SizedPart, SizedStep
-from furbelow.s6_write.booklet.figures import Renumbered, called_anew, drawings
+from furbelow.s6_write.booklet.figures import Renumbered, called_anew, drawings, letters_of_places
 from furbelow.s6_write.booklet.sized import Sized
 from furbelow.s6_write.booklet.texts import Version, grouped, skeleton, versions
 from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
@@ -46,7 +46,7 @@ class _Told:
 
 def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> SizedOperation:
     letters = sized.letters
-    letters.begin()
+    letters.begin(letters_of_places(figure for operation in each.values() for figure in operation.figures))
     first = each.get(sized.drawn) or next(iter(each.values()))
     places = _drawn_together(aligned({at: operation.steps for at, operation in each.items()}, _likeness))
     numbers = {(at, step.number): number for number, place in enumerate(places, 1) for at, step in place.items()}

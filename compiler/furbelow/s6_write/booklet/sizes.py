@@ -8,6 +8,11 @@ from furbelow.garment.message import Own
 from furbelow.s6_write.words.messages import Messages
 
 
+def told_of(message: str, sizes: Sequence[int], names: Sequence[str], words: Messages) -> str:
+    """A message about sizes: "Sizes S to XL:", "Cutting, size 8"."""
+    return words.text(message, {"sizes": Own(sizes_said(sizes, names, words)), "count": len(sizes)})
+
+
 def sizes_said(sizes: Sequence[int], names: Sequence[str], words: Messages) -> str:
     """ "XS", "S to XL", "XS and L": sizes by their places among all, three in a row or more by the first and the last."""
     words.read("booklet")

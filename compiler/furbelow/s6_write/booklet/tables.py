@@ -9,9 +9,10 @@ from furbelow.garment.message import Length, Supply
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.offers import offered
 from furbelow.s6_write.booklet.booklet import SizedMeasure, SizedPlan, SizedRow, SizedSitting
-from furbelow.s6_write.booklet.texts import grouped
+from furbelow.s6_write.booklet.number_rows import GAP
+from furbelow.s6_write.booklet.texts import Skeleton, grouped, skeleton
 from furbelow.s6_write.guide.guide import Fact, Guide, MaterialLine, Measure, Sitting
-from furbelow.s6_write.words.holes import bare
+from furbelow.s6_write.words.holes import Hole, bare, parted
 from furbelow.s6_write.words.words import Words
 
 T = TypeVar("T")
@@ -85,6 +86,31 @@ def bought(each: Sequence[Guide]) -> tuple[SizedRow, ...]:
         SizedRow(name, tuple(bare(lines[at].amount) if at in lines else "" for at in range(len(each))), described)
         for (name, described), lines in found.items()
     )
+
+
+def tools_of(each: Sequence[Sequence[str]]) -> tuple[list[list[str]], tuple[SizedRow, ...]]:
+    """Tools of all sizes: those that are said alike, and a row for each of which every size wants another number."""
+    alike: dict[Skeleton, dict[int, str]] = {}
+    for at, lines in enumerate(each):
+        for line in lines:
+            alike.setdefault(skeleton(line), {})[at] = line
+    differing = {
+        words: said
+        for words, said in alike.items()
+        if len(said) == len(each) and len(set(map(bare, said.values()))) > 1 and len(_numbers(said[0])) == 1
+    }
+    rows = tuple(
+        SizedRow(
+            "".join(part if isinstance(part, str) else GAP for part in parted(said[0])),
+            tuple(_numbers(said[at])[0].shown for at in range(len(each))),
+        )
+        for said in differing.values()
+    )
+    return [[line for line in lines if skeleton(line) not in differing] for lines in each], rows
+
+
+def _numbers(line: str) -> list[Hole]:
+    return [part for part in parted(line) if isinstance(part, Hole)]
 
 
 def widths(each: Sequence[tuple[Cutting, Words]]) -> tuple[SizedRow, ...]:

@@ -8,7 +8,8 @@ told apart by their kinds of numbers and the words between them; what the number
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from itertools import count
 from typing import NamedTuple, TypeVar
 
 from furbelow.s6_write.booklet.booklet import SizedNumber
@@ -44,20 +45,23 @@ class Letters:
     def __init__(self, sizes: int) -> None:
         self.sizes = sizes
         self.numbers: list[SizedNumber] = []
-        self._here: dict[tuple[str, tuple[str, ...]], int] = {}
+        self.begin()
 
-    def begin(self) -> None:
-        """Begin an operation: its letters are a, b, c ... again."""
-        self._here = {}
+    def begin(self, taken: Collection[str] = ()) -> None:
+        """Begin an operation: its letters are a, b, c ... again, without those that its drawings have for places."""
+        self._here: dict[tuple[str, tuple[str, ...]], int] = {}
+        self._free = (letter for letter in map(_nth, count()) if letter not in taken)
 
     def here(self) -> tuple[int, ...]:
         """The numbers that have a letter in this operation, by their places."""
         return tuple(self._here.values())
 
     def told(self, said: Mapping[int, str]) -> str:
-        """One text of those of several sizes, by their places. What is alike but for numbers is one version."""
-        groups = grouped(said, skeleton)
-        if len(groups) == 1:
+        """One text of those of several sizes, by their places. What is alike but for numbers is one version; a size to
+        which nothing is said has none.
+        """
+        groups = grouped({at: text for at, text in said.items() if text}, skeleton)
+        if not groups or len(groups[0]) == len(said):
             return self.lettered(said)
         return versions(Version(tuple(group), self.lettered({at: said[at] for at in group})) for group in groups)
 
@@ -77,7 +81,7 @@ class Letters:
         place = self._here.get((first.kind, values))
         if place is None:
             place = self._here[first.kind, values] = len(self.numbers)
-            self.numbers.append(SizedNumber(_nth(len(self._here) - 1), values))
+            self.numbers.append(SizedNumber(next(self._free), values))
         return f"{_LETTER}{place}{_CLOSE}"
 
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench
+from furbelow.garment.message import Own
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.words.words import Words
@@ -24,7 +25,7 @@ def stops(rehearsal: Rehearsal, shopping: ShoppingList, words: Words) -> list[st
             if safe and spent >= STRETCH:
                 told[at], spent = words.text("stop"), Fraction(0)
     for number, at in enumerate(sitting_ends(rehearsal, shopping), 1):
-        told[at] = words.text("stop-sitting", {"sitting": number})
+        told[at] = words.text("stop-sitting", {"sitting": Own(str(number))})
     return told
 
 

@@ -21,7 +21,7 @@ def booklet_files(
     pages = {
         PAGE: booklet_html(booklet, words, look),
         "booklet.md": booklet_markdown(booklet, words),
-        "booklet.json": booklet_json(booklet),
+        "booklet.json": booklet_json(booklet, words),
     }
     files = {name: page.encode("utf-8") for name, page in pages.items()} | booklet_figures(booklet)
     if with_pdf:

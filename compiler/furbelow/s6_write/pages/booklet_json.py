@@ -6,17 +6,20 @@ import json
 from dataclasses import asdict
 from typing import Any
 
-from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
+from furbelow.s6_write.booklet.booklet import Booklet
+from furbelow.s6_write.booklet.number_rows import number_rows
 from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
+from furbelow.s6_write.words.messages import Messages
 
 
-def booklet_json(booklet: Booklet) -> str:
+def booklet_json(booklet: Booklet, words: Messages | None = None) -> str:
     """The file `booklet.json`: the whole booklet, its figures as SVG text, keys in alphabetical order.
 
-    A number that differs stands in its text as {a}; `numbers` of the operation has its values, a row for each letter. A text
-    that differs in more is a list of versions, each with its sizes. Sizes, and values in rows, are in the order of `sizes`;
+    A number that differs stands in its text as {a}; `numbers` of the operation has its values, a row for each letter, and
+    `what` what they are. A text that differs in more is a list of versions, each with its sizes. Sizes, and values in rows, are in the order of `sizes`;
     wherever `sizes` is empty, all are meant.
     """
+    words = words or Messages(booklet.language)
     values = asdict(booklet)
     del values["numbers"]
     told = [
@@ -24,16 +27,16 @@ def booklet_json(booklet: Booklet) -> str:
         *(operation for part in values["parts"] for operation in part["operations"]),
     ]
     for operation, whole in zip(told, booklet.operations, strict=True):
-        operation["numbers"] = _numbers(whole, booklet)
+        rows = number_rows(whole, booklet.numbers, words)
+        operation["numbers"] = {row.letter: list(row.values) for row in rows}
+        operation["what"] = {row.letter: row.what for row in rows}
         del operation["figures"], operation["minutes"]  # the first are its drawings, the second the same for all sizes
+        for drawing in operation["drawings"]:
+            del drawing["said"], drawing["heading"]  # what the drawing has anyway
     fields = sorted({"furbelow_booklet": 1, **values}.items())
     # A line for each field: with an indent the library would write it in Python, ten times as slowly.
     written = (f" {_json(name)}: {_json(_said(value, booklet))}" for name, value in fields)
     return "{\n" + ",\n".join(written) + "\n}\n"
-
-
-def _numbers(operation: SizedOperation, booklet: Booklet) -> dict[str, list[str]]:
-    return {booklet.numbers[at].letter: list(booklet.numbers[at].values) for at in operation.numbers}
 
 
 def _said(value: Any, booklet: Booklet) -> Any:

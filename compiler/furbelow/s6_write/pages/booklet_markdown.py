@@ -5,12 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from furbelow.garment.message import Own
 from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
 from furbelow.s6_write.booklet.compose import whose
-from furbelow.s6_write.booklet.sizes import sizes_said
+from furbelow.s6_write.booklet.number_rows import number_rows
+from furbelow.s6_write.booklet.sizes import told_of
 from furbelow.s6_write.booklet.texts import versions_of, with_letters
-from furbelow.s6_write.booklet.where_used import where_used
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.markdown_page import Written, environment_of, escaped, files_of_figures, place_of, prose
@@ -27,7 +26,7 @@ def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
         return words.text(message, values)
 
     def only(sizes: Sequence[int], message: str) -> str:
-        return words.text(message, {"sizes": Own(sizes_said(sizes, booklet.sizes, words))})
+        return told_of(message, sizes, booklet.sizes, words)
 
     def written(text: str) -> str:
         """A text with its letters and whose each version is, as Markdown."""
@@ -40,10 +39,9 @@ def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
     def table(operation: SizedOperation) -> Written:
         head = f"| {escaped(words.text('booklet-numbers'))} | | {' | '.join(map(escaped, booklet.sizes))} |"
         lines = [head, "|" + "---|" * (2 + len(booklet.sizes))]
-        for at in operation.numbers:
-            letter, values = booklet.numbers[at].letter, booklet.numbers[at].values
-            shown = " | ".join(escaped(value) or "–" for value in values)
-            lines.append(f"| **\\[{letter}\\]** | {escaped(where_used(operation, at, words))} | {shown} |")
+        for row in number_rows(operation, booklet.numbers, words):
+            shown = " | ".join(escaped(value) or "–" for value in row.values)
+            lines.append(f"| **\\[{row.letter}\\]** | {escaped(f'{row.what} ({row.where})')} | {shown} |")
         told = (
             [f"**{escaped(only(operation.sizes, 'booklet-only'))}**"]
             if operation.sizes and not operation.cut_for

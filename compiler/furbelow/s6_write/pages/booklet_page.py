@@ -9,10 +9,10 @@ from typing import TYPE_CHECKING, cast
 from furbelow.garment.message import Own
 from furbelow.s6_write.booklet.booklet import Booklet
 from furbelow.s6_write.booklet.compose import whose
+from furbelow.s6_write.booklet.number_rows import number_rows
 from furbelow.s6_write.booklet.resolved import resolved
-from furbelow.s6_write.booklet.sizes import sizes_said
+from furbelow.s6_write.booklet.sizes import told_of
 from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
-from furbelow.s6_write.booklet.where_used import where_used
 from furbelow.s6_write.guide.guide import GuideStep
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.look import Look
@@ -58,10 +58,10 @@ def booklet_html(booklet: Booklet, words: Messages | None = None, look: Look | N
         )
 
     def _version(whose_it_is: Iterable[int]) -> str:
-        return words.text("booklet-version", {"sizes": Own(sizes_said(tuple(whose_it_is), sizes, words))})
+        return told_of("booklet-version", tuple(whose_it_is), sizes, words)
 
     def only(whose_it_is: tuple[int, ...], message: str) -> str:
-        return words.text(message, {"sizes": Own(sizes_said(whose_it_is, sizes, words))})
+        return told_of(message, whose_it_is, sizes, words)
 
     counts = [
         sum(step.copies for operation in resolved(booklet, at) for step in operation.steps) for at in range(len(sizes))
@@ -81,8 +81,7 @@ def booklet_html(booklet: Booklet, words: Messages | None = None, look: Look | N
         booklet=cast(Booklet, each_text(booklet, told)),
         plain=booklet,
         numbers=[number.values for number in numbers],
-        letters=[number.letter for number in numbers],
-        where=lambda operation, at: where_used(operation, at, words),
+        number_rows=lambda operation: number_rows(operation, numbers, words),
         rows=rows,
         mark=_mark,
         places=_places,

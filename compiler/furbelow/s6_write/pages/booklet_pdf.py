@@ -6,12 +6,11 @@ from collections.abc import Sequence
 from dataclasses import asdict, replace
 from typing import Any, cast
 
-from furbelow.garment.message import Own
 from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
 from furbelow.s6_write.booklet.compose import whose
-from furbelow.s6_write.booklet.sizes import sizes_said
+from furbelow.s6_write.booklet.number_rows import number_rows
+from furbelow.s6_write.booklet.sizes import told_of
 from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
-from furbelow.s6_write.booklet.where_used import where_used
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.pdf import as_set, set_on_paper, with_heads
@@ -79,7 +78,7 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
     """The booklet as plain values: letters and versions as the template finds them, Markdown read."""
 
     def named(sizes: Sequence[int], message: str) -> str:
-        return words.text(message, {"sizes": Own(sizes_said(sizes, shown.sizes, words))})
+        return told_of(message, sizes, shown.sizes, words)
 
     def told(text: str) -> str:
         if not is_sized(text):
@@ -110,14 +109,7 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
         across = tuple(figure for figure in whole.figures if figure.key in of_some)
         as_set(operation, replace(whole, figures=tuple(each for each in whole.figures if each not in across)), words)
         _put_across(operation["rows"], across)
-        operation["table"] = [
-            {
-                "letter": shown.numbers[number].letter,
-                "where": where_used(lettered, number, words),
-                "values": shown.numbers[number].values,
-            }
-            for number in whole.numbers
-        ]
+        operation["table"] = [row._asdict() for row in number_rows(lettered, shown.numbers, words)]
         operation["only"] = named(whole.sizes, "booklet-only") if whole.sizes and not whole.cut_for else ""
     with_heads(values["cautions"], words)
     for way, cut in zip(values["ways"], shown.ways, strict=True):
