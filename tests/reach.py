@@ -24,8 +24,8 @@ LISTED = {
     "furbelow.s3_rehearse.proofs.": {"prove", "CLAIM"},
     "furbelow.upkeep.": set[str](),  # each is a command of its own for contributors
 }
-# Begun from outside: the commands of pyproject.toml, and the typesetter in a process of its own.
-STARTED = (("furbelow.__main__", ""), ("furbelow.s6_write.pages.typeset", "serve"))
+# Begun from outside: the commands of pyproject.toml.
+STARTED = (("furbelow.__main__", ""),)
 # Methods that a library calls by their names.
 CALLED_FOR_US = {
     "do_GET", "log_message", "handle_error",  # http.server

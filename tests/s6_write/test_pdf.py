@@ -6,12 +6,14 @@ Source: ISO 14289-1:2014 (PDF/UA-1): marked, with a title and a language, every 
 from __future__ import annotations
 
 import io
+import os
 import subprocess
 import sys
 import unicodedata
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
+from pathlib import Path
 from typing import Any
 
 import pikepdf
@@ -19,7 +21,6 @@ import pytest
 import typst
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Guide
-from furbelow.s6_write.pages import typeset
 from furbelow.s6_write.pages.pdf import pdf
 from furbelow.s6_write.pages.prose import visible
 from pikepdf import Array
@@ -27,6 +28,8 @@ from pikepdf import Array
 from tests.demos.demos import guide
 from tests.s6_write.probes import PROBES
 from tests.s6_write.sample_guide import GUIDE, many_figures, with_text_everywhere
+
+ROOT = Path(__file__).parents[2]
 
 
 @cache
@@ -278,44 +281,38 @@ def test_a_guide_with_nothing_but_a_title_still_makes_a_file() -> None:
     assert len(_opened(bare).pages) == 1
 
 
-def test_a_document_set_in_a_process_beside_has_the_same_bytes(monkeypatch: pytest.MonkeyPatch) -> None:
-    here = pdf(GUIDE)
-    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
-    assert pdf(GUIDE) == here
+def test_what_was_set_before_changes_no_byte() -> None:
+    first = pdf(GUIDE)
+    others = [pdf(replace(GUIDE, wearer=wearer, parts=GUIDE.parts[at:])) for at, wearer in enumerate(("Ada", "Edda"))]
+    assert others[0] != first
+    assert pdf(GUIDE) == first
 
 
-def test_that_process_is_replaced_so_that_what_it_keeps_does_not_grow(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(typeset, "_EACH", 2)
-    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
-    typeset._beside.end()
-    seen = []
-    for _ in range(5):
-        pdf(GUIDE)
-        seen.append(typeset._beside._process.pid)  # type: ignore[union-attr]
-    assert seen[0] == seen[1] != seen[2] == seen[3] != seen[4]
+def test_what_the_typesetter_keeps_does_not_grow_with_the_class() -> None:
+    """Each guide has words of its own in every part, so that none can be taken from another."""
+    script = (
+        "from dataclasses import replace; from pathlib import Path; from tests.s6_write.sample_guide import with_text_everywhere;"
+        "from furbelow.s6_write.pages.pdf import pdf;"
+        "kept = lambda: int(Path('/proc/self/statm').read_text().split()[1]);"
+        "held = [(pdf(with_text_everywhere(f'wearer {number}')), kept())[1] for number in range(24)];"
+        "print(held[7], held[-1])"
+    )
+    if not os.path.exists("/proc/self/statm"):
+        pytest.skip("this system does not tell the memory of a process there")
+    told = subprocess.run([sys.executable, "-c", script], cwd=ROOT, capture_output=True, text=True, check=True)
+    early, late = map(int, told.stdout.split())
+    assert late < 1.1 * early
 
 
-def test_what_it_refuses_is_told_here_and_it_goes_on(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
-    with pytest.raises(typeset.Refused, match="title"):
+def test_what_it_refuses_is_told_and_it_goes_on() -> None:
+    with pytest.raises(typst.TypstError, match="title"):
         pdf(replace(GUIDE, title=""))
     assert pdf(GUIDE).startswith(b"%PDF")
 
 
-def test_a_process_that_was_ended_is_told_and_replaced(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
-    typeset._beside.end()
-    pdf(GUIDE)
-    typeset._beside._process.kill()  # type: ignore[union-attr]
-    with pytest.raises(typeset.Refused):
-        pdf(GUIDE)
-    assert pdf(GUIDE).startswith(b"%PDF")
-
-
-def test_no_module_of_the_folder_it_is_started_in_is_run(monkeypatch: pytest.MonkeyPatch, tmp_path: Any) -> None:
-    for name in ("typst", "json", "signal"):
-        (tmp_path / f"{name}.py").write_text("raise SystemExit('a module of this folder was run')")
+def test_no_file_of_the_folder_it_is_started_in_is_read(monkeypatch: pytest.MonkeyPatch, tmp_path: Any) -> None:
+    for name in ("main.typ", "sheet.typ", "given.json"):
+        (tmp_path / name).write_text("#panic()")
+    whole = pdf(GUIDE)
     monkeypatch.chdir(tmp_path)
-    monkeypatch.setattr(typeset._beside, "set_here", typeset._HERE)
-    typeset._beside.end()
-    assert pdf(GUIDE).startswith(b"%PDF")
+    assert pdf(GUIDE) == whole

@@ -1,170 +1,106 @@
-"""Documents set by the typesetter: the first few here, the others in a process beside this one that is replaced in time.
+"""Documents set by the typesetter, which takes from those before what is alike in them.
 
-The typesetter keeps what it has once set, for documents that come again; ours do not, and a class of eighty would fill a
-gigabyte. A process that ends gives all of it back. It reads documents from its input and ends when that does.
+It keeps what it has laid out by content, styles and functions; `sheet.typ` holds what is one wearer's apart from these. It
+forgets what its last ten documents did not need. Ten guides would fill half a gigabyte, so empty documents are set
+between two of ours, and it keeps what the last two needed: that does not grow with the class.
 """
 
 from __future__ import annotations
 
-import atexit
 import json
-import signal
-import subprocess
-import sys
-from collections.abc import Iterator
-from contextlib import contextmanager, nullcontext, suppress
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager, nullcontext
+from functools import cache
 from pathlib import Path
 from shutil import copyfile
 from tempfile import TemporaryDirectory
-from typing import IO
+from typing import TYPE_CHECKING, Any
 
 from furbelow.resources import template
 
-_HERE = 2  # documents: to start a process takes as long as to set one, and one guide alone does without
-_EACH = 4  # documents that a process sets before it is replaced
-_READY, _FAILED = b"+", b"-"
+if TYPE_CHECKING:
+    from typst import Fonts
+
+_EMPTY = 3  # documents between two of ours
 
 
-class Refused(Exception):
-    """The typesetter could not set a document: a fault of ours, in its words."""
+class _Kept:
+    """Whether the typesetter keeps anything yet. A guide that is made alone needs no empty document after it."""
+
+    any = False
 
 
 def typeset(given: str) -> bytes:
-    """The document as PDF, the same bytes for the same text.
+    """The document as PDF, the same bytes for the same text, whatever was set before it.
 
     given: what the template is to show, as JSON; `document` in it is the name of the template, `date` the seconds of the
         date that it bears, or null, `font` the path of a font for letters that the shipped ones lack, or null, `faces` the paths of a
         theme's fonts by its words.
     """
-    if _beside.set_here < _HERE:
-        _beside.set_here += 1
-        return _set(given)
-    return _beside.typeset(given)
-
-
-def _set(given: str) -> bytes:
-    import typst
-
     told = json.loads(given)
     date = told.pop("date")
-    document = template(told.pop("document"))
-    with _fonts(told.pop("font")) as folders, _faces(told.pop("faces", {})) as (families, named):
-        return typst.compile(
-            document,
-            root=document.parent,
-            format="pdf",
-            # Only the shipped fonts and the workroom's: what a machine has of its own would change the page.
-            font_paths=typst.Fonts(
-                include_system_fonts=False, include_embedded_fonts=False, font_paths=[*folders, *named]
-            ),
-            sys_inputs={"guide": json.dumps({**told, "dated": date is not None, "families": families}, sort_keys=True)},
-            pdf_standards=["ua-1"],
-            timestamp=date or 0,
-        )
+    sources = {"main.typ": _source(told.pop("document")), "sheet.typ": _source("sheet.typ")}
+    if _Kept.any:
+        for _ in range(_EMPTY):
+            _set({"main.typ": b""}, _shipped())
+    _Kept.any = True
+    with _own(told.pop("font")) as own, _faces(told.pop("faces", {})) as (families, named):
+        fonts = _fonts_in(str(template("fonts")), *own, *named) if own or named else _shipped()
+        shown = json.dumps({**told, "dated": date is not None, "families": families}, sort_keys=True)
+        return _set({**sources, "given.json": shown.encode()}, fonts, date or 0, ["ua-1"])
+
+
+def _set(files: Mapping[str, bytes], fonts: Fonts, date: int = 0, standards: Sequence[str] = ()) -> bytes:
+    import typst
+
+    compiled: Any = typst.compile  # whose types know no files in memory
+    # In the folder that is its root there is nothing more to read.
+    done: bytes = compiled(
+        files,
+        root=template("fonts"),
+        format="pdf",
+        font_paths=fonts,
+        pdf_standards=[*standards],
+        timestamp=date,
+    )
+    return done
+
+
+@cache
+def _source(name: str) -> bytes:
+    return template(name).read_bytes()
+
+
+@cache
+def _shipped() -> Fonts:
+    return _fonts_in(str(template("fonts")))
+
+
+def _fonts_in(*folders: str) -> Fonts:
+    """Those in folders alone: what a machine has of its own would change the page."""
+    from typst import Fonts
+
+    return Fonts(include_system_fonts=False, include_embedded_fonts=False, font_paths=[*folders])
 
 
 @contextmanager
-def _fonts(own: str | None) -> Iterator[list[str]]:
-    """The folders of the fonts. The typesetter looks through whole folders, so a font of one's own gets one to itself."""
-    shipped = str(template("fonts"))
-    if own is None:
-        yield [shipped]
-        return
-    with TemporaryDirectory(prefix="furbelow-") as folder:
-        copyfile(own, Path(folder, "own.ttf"))
-        yield [shipped, folder]
+def _own(path: str | None) -> Iterator[list[str]]:
+    """The folder of a font of one's own. The typesetter looks through whole folders, so it gets one to itself."""
+    with TemporaryDirectory(prefix="furbelow-") if path else nullcontext() as folder:
+        if path and folder:
+            copyfile(path, Path(folder, "own.ttf"))
+        yield [folder] if folder else []
 
 
 @contextmanager
 def _faces(faces: dict[str, str]) -> Iterator[tuple[dict[str, list[str]], list[str]]]:
     """The fonts of a theme: the families of each, as the typesetter calls them, and the folders that they lie in."""
-    import typst
-
     with TemporaryDirectory(prefix="furbelow-") if faces else nullcontext("") as top:
         families, folders = {}, []
         for name, path in sorted(faces.items()):
             folder = Path(top, name)
             folder.mkdir()
             copyfile(path, folder / "face.ttf")
-            alone = typst.Fonts(include_system_fonts=False, include_embedded_fonts=False, font_paths=[str(folder)])
-            families[name] = sorted(alone.families())
+            families[name] = sorted(_fonts_in(str(folder)).families())
             folders.append(str(folder))
         yield families, folders
-
-
-class _Beside:
-    """The process beside this one, if there is one."""
-
-    def __init__(self) -> None:
-        self.set_here = 0
-        self._set_there = 0
-        self._process: subprocess.Popen[bytes] | None = None
-
-    def typeset(self, given: str) -> bytes:
-        if self._process is None or self._set_there >= _EACH:
-            self.end()
-            self._process, self._set_there = _started(), 0
-        self._set_there += 1
-        there, back = self._process.stdin, self._process.stdout
-        assert there is not None
-        assert back is not None
-        try:
-            _send(there, _READY, given.encode())
-            mark, told = _received(back)
-        except OSError as error:  # it was ended from outside
-            self.end()
-            raise Refused(f"the process that sets the PDF ended: {error}") from error
-        except BaseException:
-            self.end()  # what it still sends would be taken for the next document
-            raise
-        if mark == _FAILED:
-            raise Refused(told.decode())
-        return told
-
-    def end(self) -> None:
-        if self._process is not None:
-            process, self._process = self._process, None
-            with suppress(OSError), process:
-                process.kill()
-
-
-_beside = _Beside()
-atexit.register(_beside.end)
-
-
-def _started() -> subprocess.Popen[bytes]:
-    # Isolated, with our own paths: the folder that it is started in may hold modules of any name.
-    code = (
-        f"import sys; sys.path[:] = {[path for path in sys.path if path]!r}; from furbelow.s6_write.pages import typeset;"
-        " typeset.serve()"
-    )
-    return subprocess.Popen([sys.executable, "-I", "-c", code], stdin=subprocess.PIPE, stdout=subprocess.PIPE)
-
-
-def serve() -> None:
-    """Sets the documents that come on standard input, until it ends."""
-    signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the command, which then ends this
-    asked, answers = sys.stdin.buffer, sys.stdout.buffer
-    with suppress(OSError):
-        while True:
-            _, given = _received(asked)
-            try:
-                done = (_READY, _set(given.decode()))
-            except Exception as error:  # the process that asked tells it
-                done = (_FAILED, str(error).encode())
-            _send(answers, *done)
-
-
-def _send(to: IO[bytes], mark: bytes, content: bytes) -> None:
-    to.write(mark + len(content).to_bytes(8, "big"))
-    to.write(content)
-    to.flush()
-
-
-def _received(source: IO[bytes]) -> tuple[bytes, bytes]:
-    """A mark and the content behind it. Fails: OSError at the end of the source."""
-    head = source.read(9)
-    if len(head) < 9:
-        raise OSError("nothing more is sent")
-    content = source.read(int.from_bytes(head[1:], "big"))
-    return head[:1], content
