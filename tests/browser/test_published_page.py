@@ -74,8 +74,7 @@ def _colours_drawn() -> tuple[set[str], set[str]]:
     """
     shown = guide("larkspur", "M")
     drawings = [figure.svg for operation in shown.operations for figure in operation.figures]
-    assert shown.key is not None
-    whole = "".join((*drawings, shown.key.svg))
+    whole = "".join((*drawings, *(key.svg for key in shown.key)))
     words = set(re.findall(r'<text[^>]* fill="(#[0-9a-f]{6})"', whole))
     return words, set(re.findall(r'stroke="(#[0-9a-f]{6})"', whole)) & {INK, SOFT, ACCENT}
 

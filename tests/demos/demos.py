@@ -39,9 +39,9 @@ def order(name: str, size: str, room: Workroom | None = None, choices: Mapping[s
 
 
 @cache
-def guide(name: str, size: str) -> Guide:
-    """The guide for a size, in the theatre's workroom."""
-    proved = prove(order(name, size, theatre())).value
+def guide(name: str, size: str, *, at_home: bool = False) -> Guide:
+    """The guide for a size, in the theatre's workroom or with no workroom file."""
+    proved = prove(order(name, size, None if at_home else theatre())).value
     assert proved is not None
     planned = plan(proved).value
     assert planned is not None

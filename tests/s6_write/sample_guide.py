@@ -199,7 +199,7 @@ GUIDE = Guide(
         ),
         CutLine("C", "waistband", "satin", "1", "158 cm", "8 cm", "156 × 3 cm", ""),
     ),
-    key=None,
+    key=(),
     cut=(
         Operation(
             "cut-net",

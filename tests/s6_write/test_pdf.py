@@ -144,6 +144,11 @@ def test_the_appendix_of_a_demo_is_two_pages_at_the_most(name: str, size: str) -
     assert len(document.pages) - numbers[place[0].objgen] <= 2
 
 
+@pytest.mark.parametrize(("name", "size", "most"), [("larkspur", "M", 14), ("foxglove", "C", 11)])
+def test_a_guide_takes_no_more_paper_than_it_should(name: str, size: str, most: int) -> None:
+    assert len(_opened(guide(name, size, at_home=True)).pages) <= most
+
+
 def test_only_shipped_fonts_are_in_the_file() -> None:
     names = {str(font.BaseFont).partition("+")[2] for page in _opened().pages for font in page.Resources.Font.values()}
     assert names <= {"SourceSans3-Regular", "SourceSans3-SemiBold", "Literata-SemiBold"}

@@ -72,7 +72,7 @@ page-on-sheet = Seite
 page-pieces = Die Teile
 page-words = Fachwörter
 page-kept = Pflege
-page-hint-new = Zum ersten Mal? Vom ersten bis zum letzten Buchstaben gehen. Jeder Satz steht neben seiner Zeichnung; abhaken, was getan ist. Die letzte Seite erklärt die Fachwörter und die Zeichen der Zeichnungen.
+page-hint-new = Zum ersten Mal? Vom ersten bis zum letzten Buchstaben gehen. Jeder Satz steht neben seiner Zeichnung; abhaken, was getan ist. Am Ende sind die Fachwörter und die Zeichen der Zeichnungen erklärt.
 page-hint-done = Schon einmal genäht? Eine Tabelle zeigt die ganze Arbeit: Buchstabe, Zahl, Zeit.
 page-hint-lost = Die Stelle verloren? Die Buchstaben am Fuß jeder Seite zeigen, wo man ist. G3 ist Satz 3 von G.
 # $claims (number)

@@ -72,7 +72,7 @@ page-on-sheet = page
 page-pieces = The pieces
 page-words = Words of the craft
 page-kept = How it is kept
-page-hint-new = New to this? Go from the first letter to the last. Each sentence stands beside its drawing; tick it when it is done. The last page tells the words and the signs of the drawings.
+page-hint-new = New to this? Go from the first letter to the last. Each sentence stands beside its drawing; tick it when it is done. The words and the signs of the drawings are told at the end.
 page-hint-done = Done it before? One table has the whole work: a letter, a number, a time.
 page-hint-lost = Lost your place? The letters at the foot of each page show where you are. G3 is sentence 3 of G.
 # $claims (number)

@@ -72,7 +72,7 @@ page-on-sheet = página
 page-pieces = Las piezas
 page-words = Vocabulario
 page-kept = Cuidado
-page-hint-new = ¿Es la primera vez? Ve de la primera letra a la última. Cada frase está junto a su dibujo; márcala cuando esté hecha. La última página explica el vocabulario y los signos de los dibujos.
+page-hint-new = ¿Es la primera vez? Ve de la primera letra a la última. Cada frase está junto a su dibujo; márcala cuando esté hecha. Al final se explican el vocabulario y los signos de los dibujos.
 page-hint-done = ¿Ya la has cosido? Una tabla tiene todo el trabajo: una letra, un número, un tiempo.
 page-hint-lost = ¿Te has perdido? Las letras al pie de cada página muestran dónde estás. G3 es la frase 3 de G.
 # $claims (number)

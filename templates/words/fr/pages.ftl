@@ -72,7 +72,7 @@ page-on-sheet = page
 page-pieces = Les pièces
 page-words = Vocabulaire
 page-kept = Entretien
-page-hint-new = Première fois ? Aller de la première lettre à la dernière. Chaque phrase est à côté de son dessin ; la cocher quand c’est fait. La dernière page explique le vocabulaire et les signes des dessins.
+page-hint-new = Première fois ? Aller de la première lettre à la dernière. Chaque phrase est à côté de son dessin ; la cocher quand c’est fait. Le vocabulaire et les signes des dessins sont expliqués à la fin.
 page-hint-done = Déjà cousu ? Un tableau montre tout le travail : une lettre, un nombre, un temps.
 page-hint-lost = Où en étais-tu ? Les lettres au bas de chaque page montrent où l’on est. G3 est la phrase 3 de G.
 # $claims (number)

@@ -83,7 +83,7 @@ def figures(demo: str, size: str, room: str = "home") -> tuple[Figure, ...]:
     run = found.rehearsal.run
     say = Phrasing(run.solved, run.room, found.cutting.joins, found.cutting.lengths)
     drawn = [
-        how_to_read(GuideWords("en", say)),
+        *how_to_read(GuideWords("en", say)),
         overview(run, GuideWords("en", say)),
         *(
             figure

@@ -16,7 +16,7 @@ from tests.s6_write.figures.drawn import view, words
 
 def _figures(guide: Guide) -> list[Figure]:
     operations = [*guide.cut, *(each for part in guide.parts for each in part.operations)]
-    found = [guide.overview, guide.key, *(figure for each in operations for figure in each.figures)]
+    found = [guide.overview, *guide.key, *(figure for each in operations for figure in each.figures)]
     return [figure for figure in found if figure is not None]
 
 

@@ -136,7 +136,7 @@ class Booklet:
     ways: tuple[WayToCut, ...]
     parts: tuple[SizedPart, ...]
     numbers: tuple[SizedNumber, ...]
-    key: Figure | None
+    key: tuple[Figure, ...]
     terms: tuple[Term, ...]
     afterwards: tuple[Term, ...]
     proofs: tuple[ProofLine, ...]

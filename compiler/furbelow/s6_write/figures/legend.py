@@ -24,6 +24,7 @@ from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.messages import Messages
 
 Draw = Callable[[Sheet, float, float], None]
+Groups = Mapping[str, Sequence[tuple[Draw, str]]]  # the heads of the groups, and their signs with their names
 
 ROW = 20.0
 SAMPLE = 62.0
@@ -41,10 +42,10 @@ EDGES: Mapping[Pattern, str] = {
 }
 
 
-def how_to_read(words: Messages) -> Figure:
-    """All that the figures of every guide are drawn with; the same for every garment."""
+def how_to_read(words: Messages) -> tuple[Figure, ...]:
+    """All that the figures of every guide are drawn with, cloth and work; the same for every garment."""
     words.read("figures-legend")
-    groups: Mapping[str, Sequence[tuple[Draw, str]]] = {
+    cloth: Groups = {
         "figure-legend-edges": [(_edge_of(pattern), name) for pattern, name in EDGES.items()],
         "figure-legend-faces": (
             (_right_side, "figure-legend-right-side"),
@@ -52,6 +53,8 @@ def how_to_read(words: Messages) -> Figure:
             (_left_over, "figure-legend-left-over"),
             (_hidden, "figure-legend-behind"),
         ),
+    }
+    work: Groups = {
         "figure-legend-cut": (
             (_cut, "figure-legend-stitch"),
             (_cut_wrong, "figure-legend-half"),
@@ -72,14 +75,19 @@ def how_to_read(words: Messages) -> Figure:
             (_left_out, "figure-legend-left-out"),
         ),
     }
+    return (
+        _key("how-to-read-cloth", cloth, words, "figure-legend-caption"),
+        _key("how-to-read-work", work, words, "figure-legend-scale"),
+    )
+
+
+def _key(key: str, groups: Groups, words: Messages, caption: str) -> Figure:
     sheet, y = Sheet(), -8.0
     for title, signs in groups.items():
         y = _table(sheet, y + 8, words.text(title), [(draw, words.text(name)) for draw, name in signs])
-    sheet.paragraph((8, y + 10), words.text("figure-legend-scale"), sheet.width - 16, colour=SOFT)
     names = [Part(name) for signs in groups.values() for _, name in signs]
     values: Values = {"count": len(names), "names": Things(tuple(names), "clauses")}
-    alt = words.text("figure-legend-alt", values)
-    return Figure("how-to-read", sheet.svg(), alt, words.text("figure-legend-caption"))
+    return Figure(key, sheet.svg(), words.text("figure-legend-alt", values), words.text(caption))
 
 
 def _table(sheet: Sheet, y: float, title: str, rows: Sequence[tuple[Draw, str]]) -> float:

@@ -233,7 +233,7 @@ class Guide:
     tools: tuple[Tool, ...]
     materials: tuple[MaterialLine, ...]
     cutting: tuple[CutLine, ...]
-    key: Figure | None  # to the patterns and signs of the drawings
+    key: tuple[Figure, ...]  # to the patterns and signs of the drawings
     cut: tuple[Operation, ...]  # an operation for each cloth
     parts: tuple[Part, ...]
     proofs: tuple[ProofLine, ...]

@@ -77,4 +77,6 @@ def _figures(booklet: Booklet) -> Iterator[Figure]:
     yield from booklet.picture
     for operation in booklet.operations:
         yield from operation.figures
-    yield from (figure for figure in (booklet.measuring, booklet.key) if figure is not None)
+    if booklet.measuring:
+        yield booklet.measuring
+    yield from booklet.key

@@ -131,7 +131,7 @@ def _figures(guide: Guide, chapter: Chapter) -> Sequence[Figure]:
     alone: dict[str, tuple[Figure | None, ...]] = {
         "front": (*cover, *guide.picture, guide.overview),
         "before": (guide.measuring,),
-        "end": (guide.key,),
+        "end": guide.key,
     }
     worked = (figure for operation in chapter.operations for figure in operation.figures)
     return [figure for figure in (*alone.get(chapter.kind, ()), *worked) if figure is not None]

@@ -87,10 +87,9 @@ def all_figures(guide: Guide) -> tuple[Figure, ...]:
     """The guide's figures in the order in which they stand."""
     whole = () if guide.overview is None else (guide.overview,)
     worked = (figure for operation in guide.operations for figure in operation.figures)
-    key = () if guide.key is None else (guide.key,)
     measuring = () if guide.measuring is None else (guide.measuring,)
     cover = (guide.cover.picture,) if guide.cover and guide.cover.picture else ()
-    return (*cover, *guide.picture, *whole, *measuring, *worked, *key)
+    return (*cover, *guide.picture, *whole, *measuring, *worked, *guide.key)
 
 
 def escaped(text: str) -> str:
