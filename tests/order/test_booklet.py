@@ -26,7 +26,11 @@ def test_one_page_for_all_sizes_with_its_drawings_and_the_list(
     assert told.err == ""
     assert "booklet.html" in told.out
     names = {path.name for path in (tmp_path / "out").iterdir()}
-    assert names >= {"booklet.html", "booklet.md", "booklet.json", "materials.csv", "figures"}
+    assert names >= {"booklet.html", "booklet.md", "booklet.json", "booklet.epub", "materials.csv", "figures"}
+    lists = (tmp_path / "out" / "shopping.md").read_text(encoding="utf-8")
+    assert [line for line in lists.splitlines() if line.startswith("# ")] == [
+        f"# Shopping for Foxglove flounced half slip, size {size}" for size in "ABCDE"
+    ]
     text = (tmp_path / "out" / "booklet.md").read_text(encoding="utf-8")
     linked = {part.partition(")")[0] for part in text.split("](")[1:] if part.startswith("figures/")}
     assert linked

@@ -187,7 +187,8 @@ def test_the_same_guide_gives_the_same_bytes_and_the_date_is_the_one_given(monke
     assert b"2001-09-09T01:46:40Z" in ZipFile(io.BytesIO(epub(GUIDE))).read("book/package.opf")
 
 
-def _epubcheck() -> list[str]:
+def epubcheck() -> list[str]:
+    """The command that a file is named to, where it is installed."""
     jar, java = shutil.which("epubcheck") or os.environ.get("FURBELOW_EPUBCHECK"), shutil.which("java")
     if jar is None or java is None:
         pytest.skip("epubcheck is not here")
@@ -197,7 +198,7 @@ def _epubcheck() -> list[str]:
 @pytest.mark.parametrize("at", range(len(NAMES)))
 def test_epubcheck_finds_nothing(tmp_path: Path, at: int) -> None:
     """Each demo, in one language after another."""
-    asked = _epubcheck()
+    asked = epubcheck()
     out = tmp_path / "book"
     made = [sys.executable, "-m", "furbelow", "make", f"specs/{NAMES[at]}.yaml", "--no-pdf", "--out", str(out)]
     size = next(iter(spec(NAMES[at]).sizes))
@@ -208,7 +209,7 @@ def test_epubcheck_finds_nothing(tmp_path: Path, at: int) -> None:
 
 
 def test_epubcheck_finds_nothing_in_a_book_with_pictures_and_a_cover(tmp_path: Path) -> None:
-    asked = _epubcheck()
+    asked = epubcheck()
     for name, of in (("published", published()), ("sample", GUIDE)):
         (tmp_path / f"{name}.epub").write_bytes(epub(of))
         told_of = subprocess.run(

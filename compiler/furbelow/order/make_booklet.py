@@ -23,6 +23,7 @@ from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.pages.booklet_files import PAGE, booklet_files
 from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.pages.prose import each_text
+from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.pages.unset_letters import unset_letters
 from furbelow.s6_write.picture import picture_of
 from furbelow.s6_write.words.words import Words
@@ -75,8 +76,9 @@ def booklet_made(
         return Staged(None, tuple(faults))
     files = booklet_files(told, words, look, with_pdf=with_pdf)
     rows = [row for each in sound for row in material_rows(each.planned.shopping, each.order.size, each.words)]
-    table = {"materials.csv": materials_table(rows, words), PLANS_FILE: plans.as_file()}
-    return Staged({**files, **table}, tuple(faults))
+    lists = [shopping_markdown(each.planned.shopping, told.title, whose(each.order), each.words) for each in sound]
+    bought = {"shopping.md": "\n".join(lists).encode("utf-8"), "materials.csv": materials_table(rows, words)}
+    return Staged({**files, **bought, PLANS_FILE: plans.as_file()}, tuple(faults))
 
 
 def booklet_of(sound: Sequence[Sound], *, with_measures: bool = True) -> Booklet:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from furbelow.s6_write.booklet.booklet import Booklet
+from furbelow.s6_write.pages.booklet_epub import booklet_epub
 from furbelow.s6_write.pages.booklet_json import booklet_json
 from furbelow.s6_write.pages.booklet_markdown import booklet_figures, booklet_markdown
 from furbelow.s6_write.pages.booklet_page import booklet_html
@@ -24,6 +25,7 @@ def booklet_files(
         "booklet.json": booklet_json(booklet, words),
     }
     files = {name: page.encode("utf-8") for name, page in pages.items()} | booklet_figures(booklet)
+    files["booklet.epub"] = booklet_epub(booklet, words, look)
     if with_pdf:
         from furbelow.s6_write.pages.booklet_pdf import booklet_pdf  # the typesetter is heavy to load
 

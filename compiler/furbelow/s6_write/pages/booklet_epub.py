@@ -1,0 +1,94 @@
+"""The booklet as an EPUB 3: numbers that differ by their letters, with a table before the work, as on paper."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from typing import TYPE_CHECKING, cast
+
+from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
+from furbelow.s6_write.booklet.compose import whose
+from furbelow.s6_write.booklet.number_rows import number_rows
+from furbelow.s6_write.booklet.sizes import told_of
+from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
+from furbelow.s6_write.guide.guide import GuideStep, Operation
+from furbelow.s6_write.pages.epub_package import Book, Chapter, packed
+from furbelow.s6_write.pages.look import Look
+from furbelow.s6_write.pages.prose import each_text, set_ready
+from furbelow.s6_write.words.messages import Messages
+
+if TYPE_CHECKING:
+    from markupsafe import Markup
+
+
+def booklet_epub(booklet: Booklet, words: Messages | None = None, look: Look | None = None) -> bytes:
+    """The file `booklet.epub`; see `packed`. words, look: as for the page."""
+    from markupsafe import Markup, escape
+
+    booklet, words = set_ready(booklet), words or Messages(booklet.language)
+    words.read("pages", "booklet")
+    of_sizes = whose(booklet, words)
+
+    def only(sizes: Sequence[int], message: str) -> str:
+        return told_of(message, sizes, booklet.sizes, words)
+
+    def lettered(text: str) -> Markup:
+        written = with_letters(
+            str(escape(text)), lambda at: f'<strong class="number">{booklet.numbers[at].letter}</strong>'
+        )
+        return Markup(written)
+
+    def told(text: str) -> str:
+        if not is_sized(text):
+            return text
+        return Markup(" ").join(
+            Markup("<strong>{}</strong> {}").format(only(version.sizes, "booklet-version"), lettered(version.text))
+            if version.sizes
+            else lettered(version.text)
+            for version in versions_of(text)
+        )
+
+    plain = {operation.key: operation for operation in booklet.operations}
+    shown = cast(Booklet, each_text(booklet, told))
+    book = Book(
+        title=f"{booklet.title}, {of_sizes}",
+        author=booklet.author,
+        rights=booklet.terms_of_use,
+        language=booklet.language,
+        key=booklet.content_key,
+        cover=booklet.cover.picture if booklet.cover else None,
+        chapters=tuple(_chapters(shown, words, only)),
+    )
+    return packed(
+        book,
+        "epub-booklet.xhtml.j2",
+        words,
+        look,
+        _place,
+        booklet=shown,
+        whose=of_sizes,
+        only=only,
+        numbers=lambda operation: number_rows(plain[operation.key], booklet.numbers, words),
+    )
+
+
+def _place(operation: Operation, step: GuideStep) -> str:
+    return operation.place(step).replace("~", "-")  # an id of XML knows no tilde
+
+
+def _chapters(shown: Booklet, words: Messages, only: Callable[[Sequence[int], str], str]) -> Iterator[Chapter]:
+    front = (shown.cover.picture if shown.cover else None, *shown.picture)
+    yield Chapter("front.xhtml", "front", shown.title, figures=[each for each in front if each])
+    measuring = [shown.measuring] if shown.measuring else []
+    yield Chapter("before.xhtml", "before", words.text("page-begin"), figures=measuring)
+    yield Chapter("whole.xhtml", "whole", words.text("page-whole"))
+    for number, way in enumerate(shown.ways, 1):
+        title = only(way.sizes, "booklet-cut-for") if way.sizes else words.text("booklet-cut-all")
+        yield _of_work(f"cutting-{number}.xhtml", f"cutting {number}", title, way.cut)
+    for number, part in enumerate(shown.parts, 1):
+        yield _of_work(f"part-{number}.xhtml", "part", part.title, part.operations)
+    yield Chapter("end.xhtml", "end", words.text("page-kept"), figures=shown.key)
+
+
+def _of_work(file: str, kind: str, title: str, operations: Sequence[SizedOperation]) -> Chapter:
+    figures = [figure for operation in operations for figure in operation.figures]
+    return Chapter(file, kind, title, operations, figures)
