@@ -201,16 +201,28 @@ def test_a_number_and_a_name_that_no_code_page_has_do_not_end_the_run(tmp_path: 
     assert done.stdout.count(b"guide.html") == 2
 
 
+def files_of(folder: Path) -> dict[Path, bytes]:
+    return {path.relative_to(folder): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+
+
 def test_with_two_workers_the_bytes_are_the_same(tmp_path: Path) -> None:
     for name, workers in (("one", "1"), ("two", "2")):
         (tmp_path / name).mkdir()
         assert make(tmp_path / name, [ADA, BO, CLEO], "--workers", workers) == 0
-    found = [
-        {
-            path.relative_to(tmp_path / name): path.read_bytes()
-            for path in (tmp_path / name).rglob("*")
-            if path.is_file()
-        }
-        for name in ("one", "two")
-    ]
-    assert found[0] == found[1]
+    assert files_of(tmp_path / "one") == files_of(tmp_path / "two")
+
+
+def test_with_two_workers_and_pdf_the_bytes_are_the_same_in_a_process_of_its_own(tmp_path: Path) -> None:
+    """Where no thread runs workers are copies of the process; each sets other guides before one, and forgets others."""
+    import subprocess
+    import sys
+
+    rows = "\n".join((HEADING, ADA, BO, CLEO))
+    for workers in ("1", "2"):
+        (tmp_path / workers).mkdir()
+        (tmp_path / workers / "class.csv").write_text(f"{rows}\n", encoding="utf-8")
+        call = [sys.executable, "-m", "furbelow", "make", MARIGOLD, "--class", "class.csv", "--out", "out"]
+        subprocess.run([*call, "--workers", workers], cwd=tmp_path / workers, capture_output=True, check=True)
+    found = files_of(tmp_path / "1")
+    assert sum(path.suffix == ".pdf" for path in found) == 4
+    assert found == files_of(tmp_path / "2")

@@ -29,8 +29,8 @@ from furbelow.s5_buy.class_cutting import (
     Garment,
     Lot,
     Planner,
+    Shares,
     class_cutting,
-    share_of,
 )
 from furbelow.s5_buy.class_order import ClassOrder, class_order
 from furbelow.s5_buy.thread import reels_to_buy
@@ -325,8 +325,9 @@ def test_every_pupil_s_guide_has_the_pieces_of_the_shared_cutting(data: st.DataO
     garments = {number: _garment(order) for number, order in orders.items()}
     whole = class_cutting(garments, room)
     planned, words_seen = _segments(whole.cutting), set()
+    shares = Shares(whole.cutting)
     for number, order in orders.items():
-        share = share_of(whole.cutting, number, garments[number].pieces)
+        share = shares.of(number, garments[number].pieces)
         proved = prove(order).value
         assert proved is not None
         found = planned_from_pile(proved, share).value

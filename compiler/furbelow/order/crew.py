@@ -6,6 +6,7 @@ No more is taken in hand than there are hands twice over, so what waits does not
 from __future__ import annotations
 
 import os
+import sys
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import Future, ProcessPoolExecutor
@@ -86,8 +87,20 @@ class Workers:
     def _started(self) -> ProcessPoolExecutor:
         from multiprocessing import get_context
 
-        # Started afresh and not forked: the same everywhere, whatever threads this process has.
-        return ProcessPoolExecutor(self.number, mp_context=get_context("spawn"), initializer=_ready)
+        context = get_context("fork" if _may_fork() else "spawn")
+        return ProcessPoolExecutor(self.number, mp_context=context, initializer=_ready)
+
+
+def _may_fork() -> bool:
+    """Whether a process may be a copy of this one, with all that is loaded, which takes longer than two guides to load anew.
+
+    Only while this is the one thread here: what another one holds locked would stay locked in the copy for ever.
+    """
+    if sys.platform != "linux":  # others tell no threads, or have libraries that bear no copy
+        return False
+    with suppress(OSError):
+        return len(os.listdir("/proc/self/task")) == 1
+    return False
 
 
 def _ready() -> None:

@@ -34,7 +34,7 @@ from furbelow.order.pupil import (
 from furbelow.order.read_order import UnreadRows
 from furbelow.order.shelf import REGISTER, Shelf, folder_names
 from furbelow.order.whose import whose
-from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting, share_of
+from furbelow.s5_buy.class_cutting import ClassCutting, Garment, Shares, class_cutting
 from furbelow.s5_buy.class_order import class_order
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
@@ -189,8 +189,9 @@ class Making:
 
     def _guides(self, planned: Sequence[PlannedPupil], shared: ClassCutting, earlier: ClassList) -> Iterator[Finished]:
         """Each guide from the spec to the disk, one after another."""
+        shares = None if self.apart else Shares(shared.cutting)
         self.jobs = lambda: (
-            self._asked(order, each, shared, earlier)
+            self._asked(order, each, shares, earlier)
             for order, each in zip(self.orders, planned, strict=True)
             if order.number in self.garments
         )
@@ -222,10 +223,8 @@ class Making:
         for job, made in zip(jobs(), self.crew.each(made_pupil, jobs()), strict=True):
             yield put_pupil(job, made)
 
-    def _asked(self, order: Order, planned: PlannedPupil, shared: ClassCutting, earlier: ClassList) -> Asked:
-        share = None
-        if not self.apart:
-            share = share_of(shared.cutting, order.number, self.garments[order.number].pieces)
+    def _asked(self, order: Order, planned: PlannedPupil, shares: Shares | None, earlier: ClassList) -> Asked:
+        share = None if shares is None else shares.of(order.number, self.garments[order.number].pieces)
         beside = self._beside(order) if self.are_sizes else ()
         key = key_of(key_of_order(order), self.how.each, "" if share is None else key_of_share(share), beside)
         folder = self.folders[order.wearer]

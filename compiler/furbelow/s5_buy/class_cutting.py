@@ -114,21 +114,50 @@ def marked(number: int, piece: str) -> str:
     return f"{number} {piece}"
 
 
-def share_of(cutting: Cutting, number: int, pieces: Mapping[str, SolvedPiece]) -> Cutting:
-    """What of the cutting for all is one number's, as if it were all: her segments, with her letters."""
-    own = {marked(number, piece): piece for piece in pieces}
-    letters = {piece: cutting.letters[name] for name, piece in own.items()}
-    sheets: dict[str, tuple[Sheet, ...]] = {}
-    for all_sheets in cutting.sheets.values():
-        sheet = all_sheets[0]
-        strips = tuple(each._replace(name=own[each.name], wearer=None) for each in sheet.strips if each.name in own)
-        if not strips:
-            continue
-        sections = [_of_one(section, own) for section in sheet.plan.sections]
-        plan = replace(sheet.plan, sections=tuple(each for each in sections if each.pieces))
-        cloth = pieces[strips[0].name].piece.cloth.text
-        sheets[cloth] = (replace(sheet, material=_renamed(sheet.material, cloth), strips=strips, plan=plan),)
-    return Cutting(sheets, letters)
+class Shares:
+    """A cutting for all, looked through once to tell each number's share: a share takes no longer in a large class."""
+
+    def __init__(self, cutting: Cutting) -> None:
+        self._letters = cutting.letters
+        self._sheets = [(sheets[0], _places(sheets[0])) for sheets in cutting.sheets.values()]
+
+    def of(self, number: int, pieces: Mapping[str, SolvedPiece]) -> Cutting:
+        """What is one number's, as if it were all: her segments, with her letters."""
+        own = {marked(number, piece): piece for piece in pieces}
+        letters = {piece: self._letters[name] for name, piece in own.items()}
+        sheets: dict[str, tuple[Sheet, ...]] = {}
+        for sheet, places in self._sheets:
+            at = [places[name] for name in own if name in places]
+            if not at:
+                continue
+            strips = tuple(
+                sheet.strips[n]._replace(name=own[sheet.strips[n].name], wearer=None)
+                for n in sorted(n for place in at for n in place.strips)
+            )
+            sections = (sheet.plan.sections[n] for n in sorted({n for place in at for n in place.sections}))
+            plan = replace(sheet.plan, sections=tuple(_of_one(section, own) for section in sections))
+            cloth = pieces[strips[0].name].piece.cloth.text
+            sheets[cloth] = (replace(sheet, material=_renamed(sheet.material, cloth), strips=strips, plan=plan),)
+        return Cutting(sheets, letters)
+
+
+class _Place(NamedTuple):
+    """Which strips and which sections of a sheet are a piece's, by their places in it."""
+
+    strips: list[int]
+    sections: list[int]
+
+
+def _places(sheet: Sheet) -> dict[str, _Place]:
+    """By the names of the pieces."""
+    places: dict[str, _Place] = {}
+    for at, strip in enumerate(sheet.strips):
+        places.setdefault(strip.name, _Place([], [])).strips.append(at)
+    for at, section in enumerate(sheet.plan.sections):
+        cut = [each.strip for lane in section.lanes for each in lane.segments]
+        for name in {*cut, *(each.strip for each in section.panels)}:
+            places.setdefault(name, _Place([], [])).sections.append(at)
+    return places
 
 
 def _of_one(section: Section, own: Mapping[str, str]) -> Section:
@@ -245,7 +274,8 @@ def _sheet(
     planned: set[Strip] = set()
     plans, left_over = [], []
     for lot in lots:
-        stays = {strip for strips in wanted.values() for strip in strips if strip in lot.strips} - planned
+        of_lot = set(lot.strips)
+        stays = {strip for strips in wanted.values() for strip in strips if strip in of_lot} - planned
         planned |= stays
         left_over += [_spared(strip) for strip in lot.strips if strip not in stays]
         plans.append(_marked_spare(lot.plan, {strip.name for strip in stays}))

@@ -15,7 +15,7 @@ from math import ceil
 
 from furbelow.garment.message import Length, Supply
 from furbelow.garment.spec import SupplyKind
-from furbelow.s5_buy.class_cutting import share_of
+from furbelow.s5_buy.class_cutting import Shares
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.pile import tags
@@ -94,6 +94,7 @@ def teacher_page(
     letters = in_order({each.letter for pupil in pupils for each in pupil.work})
     planned = tuple(lessons(pupils, longest, words))
     work = slowest(each for pupil in pupils for each in pupil.work)
+    shares = Shares(order.cutting)
     return TeacherPage(
         title=order.solved.spec.title,
         whose=words.text("teacher-for", {"whose": whose}),
@@ -109,7 +110,7 @@ def teacher_page(
             )
             for pupil in pupils
         ),
-        labels=tuple(_label(order, pupil.number, words) for pupil in pupils),
+        labels=tuple(_label(order, shares, pupil.number, words) for pupil in pupils),
         measures=tuple((each.label, each.how) for each in measured(order.solved, words)),
         more_rows=MORE_ROWS,
         skills=tuple(_skills(work, planned, words)),
@@ -137,8 +138,8 @@ def _skills(work: Sequence[Worked], planned: Sequence[Lesson], words: Words) -> 
         yield Skill(f"{first.letter} {title(first, words)}", ", ".join(letters), ", ".join(held))
 
 
-def _label(order: ClassOrder, number: int, words: Words) -> Label:
-    share = share_of(order.cutting, number, order.garments[number].pieces)
+def _label(order: ClassOrder, shares: Shares, number: int, words: Words) -> Label:
+    share = shares.of(number, order.garments[number].pieces)
     return Label(str(number), tuple(words.said(tag) for each in tags(share).values() for tag in each))
 
 
