@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
@@ -18,6 +19,7 @@ from furbelow.s6_write.booklet.compose import booklet, drawn_of
 from furbelow.s6_write.booklet.tables import widths
 from furbelow.s6_write.booklet.texts import without_letters
 from furbelow.s6_write.folder import SetKind
+from furbelow.s6_write.guide.in_languages import languages_beside
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
 from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.pages.booklet_files import PAGE, booklet_files
@@ -38,13 +40,18 @@ class Sound(NamedTuple):
 
 
 def make_booklet(
-    orders: Sequence[Order], shelf: Shelf, *, with_pdf: bool = True, with_measures: bool = True
+    orders: Sequence[Order],
+    shelf: Shelf,
+    *,
+    with_pdf: bool = True,
+    with_measures: bool = True,
+    languages: Sequence[str] = (),
 ) -> Finished:
     """The booklet, put on the shelf. orders: one for each size, in the order of the spec. Where a size is not sound, nothing
-    is written.
+    is written. languages: all that it is made in, each in a folder beside the others.
     """
     of_all = ", ".join(order.wearer for order in orders)
-    made = booklet_made(orders, shelf.kept_plans(), with_pdf=with_pdf, with_measures=with_measures)
+    made = booklet_made(orders, shelf.kept_plans(), with_pdf=with_pdf, with_measures=with_measures, languages=languages)
     if made.value is None:
         return Finished(of_all, None, made.faults)
     kept_out = shelf.put(made.value, SetKind.BOOKLET)
@@ -52,9 +59,14 @@ def make_booklet(
 
 
 def booklet_made(
-    orders: Sequence[Order], kept: bytes = b"", *, with_pdf: bool = True, with_measures: bool = True
+    orders: Sequence[Order],
+    kept: bytes = b"",
+    *,
+    with_pdf: bool = True,
+    with_measures: bool = True,
+    languages: Sequence[str] = (),
 ) -> Staged[Mapping[str, bytes]]:
-    """The files of the booklet by name. kept, with_measures: as for a guide."""
+    """The files of the booklet by name. kept, with_measures, languages: as for a guide."""
     plans = KeptPlans(kept)
     sound: list[Sound] = []
     faults: list[Fault] = []
@@ -66,8 +78,9 @@ def booklet_made(
             sound.append(Sound(order, planned.value, words))
     if len(sound) < len(orders):
         return Staged(None, tuple(faults))
-    told = booklet_of(sound, with_measures=with_measures)
     order, _, words = sound[0]
+    beside = languages_beside(order.spec.language, languages, PAGE)
+    told = replace(booklet_of(sound, with_measures=with_measures), languages=beside)
     look = look_of(order.room)
     faults += unset_letters(
         each_text(told, without_letters), order.spec, look.font if look else None, with_pdf=with_pdf

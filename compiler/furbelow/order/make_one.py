@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import NamedTuple
@@ -14,6 +14,7 @@ from furbelow.order.shelf import Shelf
 from furbelow.order.whose import whose
 from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
 from furbelow.s6_write.folder import SetKind
+from furbelow.s6_write.guide.in_languages import languages_beside
 from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.pages.files import files_of
 from furbelow.s6_write.pages.look import look_of
@@ -43,10 +44,18 @@ class Finished(NamedTuple):
 
 
 def make_one(
-    order: Order, shelf: Shelf, *, with_pdf: bool = True, with_measures: bool = True, shown: bool = False
+    order: Order,
+    shelf: Shelf,
+    *,
+    with_pdf: bool = True,
+    with_measures: bool = True,
+    shown: bool = False,
+    languages: Sequence[str] = (),
 ) -> Finished:
-    """The guide for one body, put on the shelf. shown: with the plan for who shows the work."""
-    made = make_guide(order, with_pdf=with_pdf, with_measures=with_measures, kept=shelf.kept_plans())
+    """The guide for one body, put on the shelf. shown: with the plan for who shows the work. languages: see `make_guide`."""
+    made = make_guide(
+        order, with_pdf=with_pdf, with_measures=with_measures, kept=shelf.kept_plans(), languages=languages
+    )
     if made.value is None:
         return Finished(order.wearer, None, made.faults)
     files = {**made.value.files, **(_demonstration(order, made.value.planned) if shown else {})}
@@ -67,19 +76,26 @@ def _demonstration(order: Order, found: Planned) -> Mapping[str, bytes]:
 
 
 def make_guide(
-    order: Order, *, with_pdf: bool = True, with_measures: bool = True, kept: bytes = b""
+    order: Order,
+    *,
+    with_pdf: bool = True,
+    with_measures: bool = True,
+    kept: bytes = b"",
+    languages: Sequence[str] = (),
 ) -> Staged[MadeGuide]:
     """The files of the guide. Their text is the same for the same order, whatever the machine.
 
     with_measures: whether they may tell measures of the body.
     kept: the cutting plans of an earlier run, as its `plans.json` holds them; they save time and change nothing.
+    languages: all that the guide is made in, each in a folder beside the others.
     """
     plans = KeptPlans(kept)
     planned = plan_proved(prove(order), plans.planner)
     found = planned.value
     if found is None:
         return Staged(None, planned.faults)
-    guide = replace(guide_of(found, whose(order)), of_person=not order.size)
+    beside = languages_beside(order.spec.language, languages, "guide.html")
+    guide = replace(guide_of(found, whose(order)), of_person=not order.size, languages=beside)
     if not with_measures:
         guide = unmeasured(guide, order.spec)
     faults = (*planned.faults, *unset_letters(guide, order.spec, own_font(order.room.font), with_pdf=with_pdf))

@@ -28,6 +28,7 @@ from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.cautions import general_cautions
 from furbelow.s6_write.guide.guide import Caution, Guide, SizeBeside
+from furbelow.s6_write.guide.in_languages import languages_beside
 from furbelow.s6_write.guide.unmeasured import unmeasured
 from furbelow.s6_write.guide.worked import Worked, worked_of
 from furbelow.s6_write.pages.files import files_of, guide_files
@@ -69,12 +70,13 @@ def sent(order: Order, language: str = "") -> Sent:
 class HowMade(NamedTuple):
     """with_pdf: whether PDF files are written. with_measures: whether pages may tell measures of a body.
 
-    with_data: whether each guide is written as Markdown with its drawings and as JSON too.
+    with_data: whether each guide is written as Markdown with its drawings and as JSON too. languages: see `make_guide`.
     """
 
     with_pdf: bool = True
     with_measures: bool = True
     with_data: bool = True
+    languages: tuple[str, ...] = ()
 
 
 class ToPlan(NamedTuple):
@@ -185,7 +187,14 @@ def _planned(asked: Asked) -> Staged[Planned]:
 
 def pupil_files(asked: Asked, order: Order, found: Planned, guide: Guide) -> Staged[Mapping[str, bytes]]:
     """The files of a guide by name. The faults are those of writing; planning has told its own."""
-    guide = replace(guide, of_person=not order.size, beside=asked.beside, index="../index.html" if asked.beside else "")
+    page = f"{asked.shelf.folder.name}/guide.html"
+    guide = replace(
+        guide,
+        of_person=not order.size,
+        beside=asked.beside,
+        index="../index.html" if asked.beside else "",
+        languages=languages_beside(order.spec.language, asked.how.languages, page),
+    )
     if not asked.how.with_measures:
         guide = unmeasured(guide, order.spec)
     look, with_pdf = look_of(order.room), asked.how.with_pdf

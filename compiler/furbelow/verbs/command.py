@@ -113,7 +113,7 @@ def parser_for(arguments: list[str]) -> argparse.ArgumentParser:
     body.add_argument(
         "--language",
         metavar="CODE",
-        help="the language of the guide, such as en; the wearer, room or spec may say it too",
+        help="the language of the guide, such as en; the wearer, room or spec may say it too; `make` takes several, as en,de",
     )
     body.add_argument(
         "--set", metavar="CHOICE=VALUE", action="append", default=[], dest="choices", help="make a choice"

@@ -6,7 +6,7 @@ import argparse
 import sys
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from furbelow.order.unread import Unread
 from furbelow.verbs.cutting_limits import add_limits, within_limits
@@ -87,8 +87,16 @@ def _workers(text: str) -> int:
     return int(text)
 
 
+class _Done(NamedTuple):
+    """What a call came to: its exit code, and each page as JSON tells it."""
+
+    code: int
+    pages: list[dict[str, object]]
+
+
 def _make(options: argparse.Namespace) -> int:
-    from furbelow.order.read_order import is_table, unread_rows
+    from furbelow.order.read_order import is_table
+    from furbelow.resources import languages as known_languages
 
     of_all = "--every-size" if options.every_size else "--booklet"
     one_body = options.size is not None or options.wearer is not None
@@ -100,9 +108,37 @@ def _make(options: argparse.Namespace) -> int:
         raise Unread(by_call=True, said=f"--booklet does not go with {found}")
     if not options.out.strip():
         raise Unread(by_call=True, said="--out names no folder; for this one write --out .")
-    from furbelow.verbs.reading import Reader, asked
+    languages = tuple(dict.fromkeys((options.language or "").split(",")))
+    if len(languages) > 1 and (unknown := [each for each in languages if each not in known_languages()]):
+        said = f"there are no words for a guide in {', '.join(f'`{each[:20]}`' for each in unknown)}"
+        raise Unread(by_call=True, said=f"{said}; the languages are {', '.join(known_languages())}")
+    if len(languages) > 1 and (is_table(options.spec) or (options.wearer is not None and not options.only)):
+        said = "several languages go with a size, one wearer (--only NAME), --every-size or --booklet; a row of a class has its own"
+        raise Unread(by_call=True, said=said)
+    from furbelow.verbs.reading import Reader
 
     reader = Reader(options)
+    if len(languages) == 1:
+        done = _make_in(options, reader, ())
+    else:
+        code, pages, folder = DONE, list[dict[str, object]](), Path(options.out)
+        for language in languages:
+            options.language, options.out = language, str(folder / language)
+            one = _make_in(options, reader, languages)
+            code, pages = max(code, one.code), [*pages, *one.pages]
+            if one.code == STOPPED:
+                break
+        done = _Done(code, pages)
+    if options.format == "json":
+        reader.print_json({"pages": done.pages})
+    return done.code
+
+
+def _make_in(options: argparse.Namespace, reader: Reader, languages: tuple[str, ...]) -> _Done:
+    """All that is asked for, in one language. languages: all that it is made in, each in a folder beside the others."""
+    from furbelow.order.read_order import is_table, unread_rows
+    from furbelow.verbs.reading import asked
+
     orders = within_limits(options, reader.orders(asked(options), every=options.every_size or options.booklet))
     if options.reasons:
         orders = [order._replace(room=order.room._replace(reasons=True)) for order in orders]
@@ -111,27 +147,37 @@ def _make(options: argparse.Namespace) -> int:
     if not orders:
         raise Unread(by_call=True, said=f"{options.spec} names no sizes; say for whom: --wearer FILE")
     if options.booklet:
-        return _make_booklet(options, reader, orders)
+        return _make_booklet(options, reader, orders, languages)
     of_table = is_table(options.spec)
     unread = unread_rows(reader.told, options.spec if of_table else options.wearer)
     if options.every_size or len(orders) > 1 or unread or (of_table and not options.only):
         if options.demonstration:
             said = "--demonstration goes with one guide: give --size NAME or --only NAME"
             raise Unread(by_call=True, said=said)
-        return _make_together(options, reader, orders, unread)
-    from furbelow.diagnose.report_text import safe
+        return _make_together(options, reader, orders, unread, languages)
     from furbelow.order.make_one import make_one
     from furbelow.order.shelf import Shelf
 
     shelf = Shelf(Path(options.out), options.replace)
     with_pdf, with_measures = not options.no_pdf, not options.no_measures
-    one = make_one(orders[0], shelf, with_pdf=with_pdf, with_measures=with_measures, shown=options.demonstration)
+    one = make_one(
+        orders[0],
+        shelf,
+        with_pdf=with_pdf,
+        with_measures=with_measures,
+        shown=options.demonstration,
+        languages=languages,
+    )
+    return _told_of_one(options, reader, one)
+
+
+def _told_of_one(options: argparse.Namespace, reader: Reader, one: Finished) -> _Done:
+    from furbelow.diagnose.report_text import safe
+
     reader.tell(one.faults)
-    if options.format == "json":
-        reader.print_json({"pages": [_told(one)]})
-    elif one.page is not None:
+    if options.format != "json" and one.page is not None:
         print(f"{safe(one.whose)}: {one.page}", flush=True)
-    return SPEC_AT_FAULT if one.page is None else DONE
+    return _Done(SPEC_AT_FAULT if one.page is None else DONE, [_told(one)])
 
 
 def _not_with_booklet(options: argparse.Namespace) -> str:
@@ -140,21 +186,18 @@ def _not_with_booklet(options: argparse.Namespace) -> str:
     return ", ".join(f"--{name.replace('_', '-')}" for name in others if getattr(options, name))
 
 
-def _make_booklet(options: argparse.Namespace, reader: Reader, orders: Sequence[Order]) -> int:
-    from furbelow.diagnose.report_text import safe
+def _make_booklet(
+    options: argparse.Namespace, reader: Reader, orders: Sequence[Order], languages: tuple[str, ...]
+) -> _Done:
     from furbelow.order.make_booklet import make_booklet
     from furbelow.order.shelf import Shelf
 
     if len(orders) < 2:
         raise Unread(by_call=True, said=f"{options.spec} has one size; make its guide with --size")
     shelf = Shelf(Path(options.out), options.replace)
-    one = make_booklet(orders, shelf, with_pdf=not options.no_pdf, with_measures=not options.no_measures)
-    reader.tell(one.faults)
-    if options.format == "json":
-        reader.print_json({"pages": [_told(one)]})
-    elif one.page is not None:
-        print(f"{safe(one.whose)}: {one.page}", flush=True)
-    return SPEC_AT_FAULT if one.page is None else DONE
+    with_pdf, with_measures = not options.no_pdf, not options.no_measures
+    one = make_booklet(orders, shelf, with_pdf=with_pdf, with_measures=with_measures, languages=languages)
+    return _told_of_one(options, reader, one)
 
 
 def _told(one: Finished) -> dict[str, object]:
@@ -162,8 +205,12 @@ def _told(one: Finished) -> dict[str, object]:
 
 
 def _make_together(
-    options: argparse.Namespace, reader: Reader, orders: Sequence[Order], unread: tuple[int, ...]
-) -> int:
+    options: argparse.Namespace,
+    reader: Reader,
+    orders: Sequence[Order],
+    unread: tuple[int, ...],
+    languages: tuple[str, ...],
+) -> _Done:
     """The guides of a class or of every size."""
     from furbelow.order.crew import crew_of, hands
     from furbelow.order.make_class import Making, Together
@@ -175,7 +222,7 @@ def _make_together(
 
     shelf = Shelf(Path(options.out), options.replace)
     with_data = options.data or options.every_size
-    each = HowMade(not options.no_pdf, not options.no_measures, with_data)
+    each = HowMade(not options.no_pdf, not options.no_measures, with_data, languages)
     how = Together(each, options.recut, options.dismiss, bool(options.only), options.apart, options.print)
     progress = Progress(len(orders))
     crew: Crew
@@ -212,11 +259,7 @@ def _make_together(
         complete = finished.complete()
         so_far = "no guide was written" if complete is None else f"{complete} of {len(orders)} guides are complete"
         print(f"furbelow: stopped; {so_far}, and the same command goes on from there", file=sys.stderr)
-        if options.format == "json":
-            reader.print_json({"pages": told})
-        return STOPPED
+        return _Done(STOPPED, told)
     finally:
         crew.end()
-    if options.format == "json":
-        reader.print_json({"pages": told})
-    return DONE if all_made else SPEC_AT_FAULT
+    return _Done(DONE if all_made else SPEC_AT_FAULT, told)

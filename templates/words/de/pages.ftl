@@ -10,6 +10,7 @@ page-aids = Lesehilfen
 # Links to the guides of the other sizes, where several are made together.
 page-sizes = Größen
 page-every-size = Alle Größen
+page-languages = Sprachen
 page-large-print = Große Schrift
 page-dark = Dunkel
 page-progress = Fortschritt

@@ -10,6 +10,7 @@ page-aids = Reading aids
 # Links to the guides of the other sizes, where several are made together.
 page-sizes = Sizes
 page-every-size = All sizes
+page-languages = Languages
 page-large-print = Large print
 page-dark = Dark
 page-progress = Progress

@@ -10,6 +10,7 @@ page-aids = Ayudas de lectura
 # Links to the guides of the other sizes, where several are made together.
 page-sizes = Tallas
 page-every-size = Todas las tallas
+page-languages = Idiomas
 page-large-print = Letra grande
 page-dark = Oscuro
 page-progress = Avance

@@ -10,6 +10,7 @@ page-aids = Aides à la lecture
 # Links to the guides of the other sizes, where several are made together.
 page-sizes = Tailles
 page-every-size = Toutes les tailles
+page-languages = Langues
 page-large-print = Gros caractères
 page-dark = Sombre
 page-progress = Avancement

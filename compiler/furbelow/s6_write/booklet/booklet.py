@@ -17,6 +17,7 @@ from furbelow.s6_write.guide.guide import (
     Fact,
     Figure,
     GuideStep,
+    LanguageBeside,
     Operation,
     ProofLine,
     Term,
@@ -147,6 +148,7 @@ class Booklet:
     imprint: tuple[Fact, ...] = ()
     cover: Cover | None = None
     content_key: str = ""
+    languages: tuple[LanguageBeside, ...] = ()  # as of a guide
 
     @property
     def author(self) -> str:

@@ -207,6 +207,15 @@ class SizeBeside:
 
 
 @dataclass(frozen=True)
+class LanguageBeside:
+    """A language in which the same guide lies beside this one. name: in that language; page: as of a size."""
+
+    code: str
+    name: str
+    page: str
+
+
+@dataclass(frozen=True)
 class Cover:
     """A page before the first; `words` stand under the title, and without a picture the garment is shown."""
 
@@ -261,6 +270,7 @@ class Guide:
     cover: Cover | None = None
     beside: tuple[SizeBeside, ...] = ()  # where guides of several sizes are made together, all of them
     index: str = ""  # the page that leads to them
+    languages: tuple[LanguageBeside, ...] = ()  # where the guide is made in several, all of them
 
     @property
     def operations(self) -> tuple[Operation, ...]:
