@@ -336,7 +336,7 @@ def test_the_guide_opens_with_the_corrections_and_leaves_out_what_is_done() -> N
     assert guide.parts[0].title == "As measured"
     (step,) = guide.parts[0].operations[0].steps
     assert step.text == (
-        "The top edge of the flounce, copy 2 measures 284 cm: 300 cm wanted, 16 cm short (5.33 %)."
+        "The top edge of the flounce, copy b measures 284 cm: 300 cm wanted, 16 cm short (5.33 %)."
         " Let the gathers out by 16 cm, 5.3 cm in each metre."
     )
     assert step.check == "Each quarter measures 75 cm, all four 300 cm."

@@ -47,7 +47,7 @@ def _says_so(count: int) -> bool:
     """Of the drawing of the seam that sews the last tier on."""
     found = _planned(count)
     run = found.rehearsal.run
-    words = Words("en", Phrasing(run.solved, run.room), found.cutting.letters)
+    words = Words("en", Phrasing(run.solved, run.room), found.cutting.marks)
     drawn = piece_view(run.performed[-1], run, words, Numbers((), None))
     assert drawn is not None
     return "further off is not drawn" in drawn.svg

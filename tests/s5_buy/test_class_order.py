@@ -167,10 +167,10 @@ def test_the_cost_a_head_times_the_heads_is_the_cost_of_the_order() -> None:
     assert order.shopping.planned_minutes == sum(g.shopping.planned_minutes for g in order.garments.values())
 
 
-def test_letters_are_those_of_each_guide_with_the_number_before_them() -> None:
+def test_tags_are_those_of_each_guide_with_the_number_before_them() -> None:
     order = the_class()
-    assert order.cutting.letters["3 flounce"] == f"3{order.garments[3].cutting.letters['flounce']}" == "3B"
-    assert len(set(order.cutting.letters.values())) == len(order.cutting.letters) == 24
+    assert order.cutting.marks["3 flounce"] == f"3-{order.garments[3].cutting.marks['flounce']}" == "3-2"
+    assert len(set(order.cutting.marks.values())) == len(order.cutting.marks) == 24
 
 
 def test_own_plans_after_each_other_are_taken_where_no_shared_plan_is_cheaper() -> None:
@@ -335,21 +335,21 @@ def test_every_pupil_s_guide_has_the_pieces_of_the_shared_cutting(data: st.DataO
         guide = guide_of(found, str(number), pile=number)
         (operation,) = guide.cut
         steps, pile = operation.steps, 0
-        for line, (piece, letter) in zip(guide.cutting, share.letters.items(), strict=True):
+        for line, (piece, mark) in zip(guide.cutting, share.marks.items(), strict=True):
             copies = planned[f"{number} {piece}"]
-            assert line.letter == letter == f"{number}{garments[number].cutting.letters[piece]}"
+            assert line.mark == mark == f"{number}-{garments[number].cutting.marks[piece]}"
             assert [list(copy) for copy in share.lengths[piece]] == copies
             assert share.joins.get(piece, 0) == sum(len(copy) - 1 for copy in copies)
             joins = re.search(r"(\d+) join", line.note)
             assert int(joins[1] if joins else 0) == share.joins.get(piece, 0)
             pile += sum(map(len, copies))
-            told = next(step.text for step in steps if f"{letter}1" in step.text)
-            for copy in range(1, len(copies) + 1):
-                assert f"{letter}{copy}" in told
-            words_seen.add(letter)
+            told = next(step.text for step in steps if f"{mark}a" in step.text)
+            for copy in "abc"[: len(copies)]:
+                assert f"{mark}{copy}" in told
+            words_seen.add(mark)
         assert f"pile {number} " in steps[0].text
         assert steps[0].check.startswith(f"{pile} piece")
-    assert words_seen == set(whole.cutting.letters.values())
+    assert words_seen == set(whole.cutting.marks.values())
 
 
 def _lots(garments: dict[int, Garment], kept: Sequence[Lot] = ()) -> tuple[tuple[Lot, ...], Cutting]:
@@ -378,7 +378,7 @@ def test_what_was_cut_for_who_left_stays_in_the_plan_as_spare() -> None:
     lots, before = _lots(garments)
     later, after = _lots({1: garments[1], 3: garments[3]}, lots)
     assert later == lots
-    assert after.letters["2 flounce spare"] == "2B*"
+    assert after.marks["2 flounce spare"] == "2-2*"
     assert _segments(after)["2 flounce spare"] == _segments(before)["2 flounce"]
     assert "2 flounce" not in _segments(after)
     assert [s.length for s in after.sheet("net").plan.sections] == [s.length for s in before.sheet("net").plan.sections]

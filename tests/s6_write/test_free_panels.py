@@ -9,6 +9,7 @@ from itertools import combinations, product
 
 from furbelow.compare.ways_to_cut import as_data, as_text, ways_to_cut
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.tags import tag
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Planned, plan, prove
 from furbelow.order.order import Order
@@ -101,7 +102,7 @@ def test_every_panel_is_chalked_once_at_its_distances_from_the_end_and_the_edge(
     chalked = [text for text in steps if text.startswith("Chalk ") and "with a ruler" in text]
     assert len(chalked) == len(section.panels) == 5
     for panel in section.panels:
-        (text,) = [text for text in chalked if text.startswith(f"Chalk {cutting.letters[panel.strip]}{panel.copy} ")]
+        (text,) = [text for text in chalked if text.startswith(f"Chalk {tag(cutting.marks[panel.strip], panel.copy)} ")]
         near, far, low, high = (Fraction(n) for n in re.findall(r"(\d+(?:\.\d)?) ?(?:cm)?\b", text)[-4:])
         assert (near * 10, far * 10) == (panel.from_end, panel.from_end + panel.length)
         assert (low * 10, high * 10) == (panel.from_edge, panel.from_edge + panel.width)
@@ -116,7 +117,7 @@ def test_straight_cuts_come_after_the_chalk_and_free_every_panel() -> None:
     assert min(cuts) > max(chalk)
     # Five panels are parted by four cuts; the others take off what stays over.
     assert sum("away." in steps[number] for number in cuts) == len(section.panels) - 1
-    assert steps[max(cuts) + 1] == "Cut off what stays over beside C1, along the chalk."
+    assert steps[max(cuts) + 1] == "Cut off what stays over beside 3a, along the chalk."
 
 
 def test_panels_that_no_straight_cut_parts_are_cut_round_with_shears() -> None:
@@ -125,20 +126,20 @@ def test_panels_that_no_straight_cut_parts_are_cut_round_with_shears() -> None:
     laid, cut = panel_steps(section, cm(90), {"panel": "P"}, "lawn", True, english)
     steps = [*laid, *cut]
     assert steps[-1].text == "Cut round each panel along its chalk with shears, the outermost first."
-    assert [row.text.split()[1] for row in steps[1:-1]] == ["P1", "P2", "P3", "P4"]
+    assert [row.text.split()[1] for row in steps[1:-1]] == ["Pa", "Pb", "Pc", "Pd"]
 
 
 def test_cloth_without_a_right_side_may_lie_either_face_up() -> None:
     english, section, cutting = told(apron())
-    assert "wrong side up" in panel_steps(section, cm(62), cutting.letters, "lawn", True, english)[0][0].text
-    assert "either face up" in panel_steps(section, cm(62), cutting.letters, "lawn", False, english)[0][0].text
+    assert "wrong side up" in panel_steps(section, cm(62), cutting.marks, "lawn", True, english)[0][0].text
+    assert "either face up" in panel_steps(section, cm(62), cutting.marks, "lawn", False, english)[0][0].text
 
 
 def test_cloth_longer_than_the_table_is_measured_on_from_a_line() -> None:
     solved, (_, section, cutting) = apron().rehearsal.run.solved, told(apron())
-    for table, says in ((cm(100), True), (cm(186), False), (None, False)):
+    for table, says in ((cm(100), True), (cm(186), False), (None, True)):
         english = Words("en", Phrasing(solved, Workroom(table_length=table), {}, {}))
-        first = panel_steps(section, cm(62), cutting.letters, "lawn", True, english)[0][0].text
+        first = panel_steps(section, cm(62), cutting.marks, "lawn", True, english)[0][0].text
         assert ("measure on from that line" in first) == says
 
 
@@ -146,7 +147,7 @@ def test_the_drawing_names_every_panel_and_gives_every_distance() -> None:
     english, section, cutting = told(apron())
     texts = {line.text for line in words(drawing())}
     for panel in section.panels:
-        assert f"{cutting.letters[panel.strip]}{panel.copy}" in texts
+        assert tag(cutting.marks[panel.strip], panel.copy) in texts
         assert {english.say.cut(panel.from_end + panel.length), english.say.cut(panel.from_edge + panel.width)} <= texts
         assert {english.say.cut(at) for at in (panel.from_end, panel.from_edge) if at} <= texts
 
@@ -192,8 +193,8 @@ def test_a_class_marks_every_panel_with_its_number() -> None:
     assert faults(sheet.plan, sheet.strips, sheet.bolt, cut_prices(sheet.price, Workroom())) == []
     guide = class_cutting(order, "two makers", (), class_words(order))
     cut = " ".join(step.text for step in cutting_of(guide))
-    for number, name in product("12", ("A1", "B1", "C1", "D1", "D2")):
-        assert f"{number}{name}" in cut
+    for number, name in product("12", ("1a", "2a", "3a", "4a", "4b")):
+        assert f"{number}-{name}" in cut
 
 
 def test_the_listing_tells_where_every_panel_lies_and_what_marking_costs() -> None:
@@ -201,10 +202,10 @@ def test_the_listing_tells_where_every_panel_lies_and_what_marking_costs() -> No
     ways = ways_to_cut(planned)
     text = as_text(planned, ways, "size M")
     assert "section 1, 186 cm of the bolt, panels chalked one by one, straight cuts from side to side" in text
-    assert "    A1: 0 cm to 62 cm from the end, 0 cm to 52 cm from the long edge" in text
+    assert "    1a: 0 cm to 62 cm from the end, 0 cm to 52 cm from the long edge" in text
     assert "21 cuts and marks 1.05" in text  # one for the section, four for each of five panels, at 0.05
     (section,) = as_data(planned, ways, "size M")["cloths"][0]["plan"]
     assert section["lanes"] == []
     assert {
         (each["mark"], each["from_end"], each["from_edge"], each["length"], each["width"]) for each in section["panels"]
-    } >= {("A1", 0, 0, 620, 520)}
+    } >= {("1a", 0, 0, 620, 520)}

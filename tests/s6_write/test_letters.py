@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from furbelow.s6_write.guide.letters import letter_of_copy, letters_of
+from furbelow.garment.tags import copy_called, copy_letter, tag
+from furbelow.s6_write.guide.letters import first_skip, letter_of_copy, letters_of
 
 from tests.demos.demos import NAMES, guide, spec
 
@@ -46,3 +47,28 @@ def test_i_and_o_are_no_letters_and_after_the_last_they_double() -> None:
 
 def test_a_copy_has_a_small_letter_more() -> None:
     assert [letter_of_copy("F", copy) for copy in (1, 2, 9)] == ["Fa", "Fb", "Fj"]
+
+
+def test_the_first_letter_that_is_left_out_is_told_once_before_the_work_behind_it() -> None:
+    told = {operation.letter: operation.skipped for operation in guide("larkspur", "M").operations if operation.skipped}
+    assert list(told) == ["U"]
+    assert told["U"].startswith("No T? ")
+    assert first_skip("ABCD", "ACD") == ("B", "C")
+    assert first_skip("ABCD", "ABCD") is None
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_no_tag_reads_as_the_letter_of_work_or_as_a_sentence(name: str) -> None:
+    for size in spec(name).sizes:
+        told = guide(name, size)
+        marks = {line.mark for line in told.cutting}
+        places = {operation.place(step) for operation in told.operations for step in operation.steps}
+        tags = {tag(mark, copy) for mark in marks for copy in range(1, 40)}
+        assert not (marks | tags) & (places | {operation.letter for operation in told.operations})
+
+
+def test_a_copy_is_found_again_by_the_letter_on_its_tag() -> None:
+    assert [tag("2", copy) for copy in (1, 2, 9, 11, 12)] == ["2a", "2b", "2j", "2m", "2aa"]
+    assert tag("2", 1, 3) == "2a·3"
+    assert [copy_called(copy_letter(copy)) for copy in range(1, 300)] == list(range(1, 300))
+    assert [copy_called(said) for said in ("", "A", "l", "p", "3")] == [None] * 5

@@ -197,8 +197,8 @@ def test_who_can_not_be_made_is_missing_without_a_reason_and_the_others_go_on(
     assert "154" not in page
     assert "Cleo" not in page  # the row was not read, so neither was its name
     # Bo keeps the number 2, so that a mend of the measure numbers nobody anew.
-    assert "2B1" not in words(out / "class-cutting.html")
-    assert "3B1" in words(out / "class-cutting.html")
+    assert "2-2a" not in words(out / "class-cutting.html")
+    assert "3-2a" in words(out / "class-cutting.html")
 
 
 def test_one_sound_row_among_spoilt_ones_is_still_a_class(tmp_path: Path) -> None:
@@ -224,7 +224,7 @@ def test_a_guide_that_was_edited_is_kept_and_named_as_missing(tmp_path: Path) ->
     told = words(tmp_path / "out" / "index.html")
     assert re.search(r"names the line to mend\.\s+2\b", told)
     assert "edited" not in told  # the message that is printed says why
-    assert "2B1" in words(tmp_path / "out" / "class-cutting.html")  # cut for all the same
+    assert "2-2a" in words(tmp_path / "out" / "class-cutting.html")  # cut for all the same
     assert make(*call, "--replace") == 0
 
 

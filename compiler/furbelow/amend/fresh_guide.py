@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended
 from furbelow.amend.report import correction_steps, words_of
+from furbelow.garment.tags import copy_letter
 from furbelow.order.chain import Planned, guide_of
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.cautions import each_once
@@ -88,7 +89,7 @@ def _of_copies(operation: Operation, copies: Mapping[int, Mapping[str, Operation
         other = operations.get(operation.key)
         if other is None or [step.text for step in other.steps] == [step.text for step in operation.steps]:
             continue
-        mark = words.text("amend-copy-chain", {"copy": copy})
+        mark = words.text("amend-copy-chain", {"letter": copy_letter(copy)})
         steps = tuple(replace(step, chain=mark, copies=1) for step in other.steps)
         figures = tuple(replace(figure, key=f"{figure.key}-copy-{copy}") for figure in other.figures)
         found.append(
@@ -97,7 +98,7 @@ def _of_copies(operation: Operation, copies: Mapping[int, Mapping[str, Operation
                 key=f"{other.key}-copy-{copy}",
                 letter=letter_of_copy(other.letter, copy),
                 all_of_it="",
-                title=words.text("amend-copy-title", {"title": other.title, "copy": copy}),
+                title=words.text("amend-copy-title", {"title": other.title, "letter": copy_letter(copy)}),
                 steps=steps,
                 figures=figures,
             )

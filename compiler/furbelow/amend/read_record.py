@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors, in_reading_order
+from furbelow.garment.tags import copy_called
 from furbelow.measure.quantity import QuantityFault, parse_quantity
 from furbelow.measure.units import LENGTH, PLAIN, Dims, describe_dims
 from furbelow.s1_read.read_spec import lies_in, without_echoes
@@ -88,8 +89,8 @@ class _Reading:
             wanted = " or ".join(f"`{size}`" for size in SIZES[kind])
             self.faults.append(Fault("FB711", f"{said} the {kind}", Label(row.span), help=f"give its {wanted}"))
             return []
-        copy = self._amount(row, "copy", PLAIN)
-        if copy is not None and copy.denominator != 1:
+        copy = copy_called(text_at(row, "copy")) or self._amount(row, "copy", PLAIN)
+        if isinstance(copy, Fraction) and copy.denominator != 1:
             self.faults.append(Fault("FB122", f"`copy` is {text_at(row, 'copy')}, which is not whole", Label(row.span)))
             return []
         name, do = text_at(row, kind), text_at(row, "do")

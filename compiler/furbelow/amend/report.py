@@ -15,6 +15,7 @@ from furbelow.compare.compare import as_data as comparison_data
 from furbelow.compare.compare import as_text as comparison_text
 from furbelow.garment.message import Length, Number, Own, Pieces, Share, Value, Values
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.tags import copy_letter
 from furbelow.measure.plain_values import Plain, as_plain
 from furbelow.measure.quantity import mm, number
 from furbelow.order.chain import Planned
@@ -50,7 +51,7 @@ class Told(NamedTuple):
 def words_of(amended: Amended) -> Words:
     planned = amended.planned
     say = Phrasing(planned.rehearsal.solved, amended.order.room, planned.cutting.joins)
-    words = Words(say.language, say, planned.cutting.letters)
+    words = Words(say.language, say, planned.cutting.marks)
     words.read("amend", "buying", "compare")
     return words
 
@@ -63,12 +64,12 @@ def what(finding: Finding, words: Words) -> Told:
         return Told(_CLOTH[one.size], {"cloth": Own(words.name(one.name))})
     if one.kind == "elastic":
         return Told("amend-elastic", {"elastic": Own(words.name(one.name))})
-    copy = one.copy or 0
+    copy: Values = {"copy": one.copy or 0, "letter": Own(copy_letter(one.copy) if one.copy else "")}
     if one.kind == "edge" and not side:
-        return Told("amend-stack", {"stack": Own(one.name.replace("_", " ")), "copy": copy})
+        return Told("amend-stack", {"stack": Own(one.name.replace("_", " ")), **copy})
     if one.kind == "edge":
-        return Told("amend-edge", {"edge": Pieces((piece,), side), "copy": copy})
-    return Told("amend-ring" if one.kind == "ring" else _CUT[one.size], {"piece": Pieces((piece,)), "copy": copy})
+        return Told("amend-edge", {"edge": Pieces((piece,), side), **copy})
+    return Told("amend-ring" if one.kind == "ring" else _CUT[one.size], {"piece": Pieces((piece,)), **copy})
 
 
 def measured(finding: Finding) -> Told:
@@ -123,7 +124,7 @@ _MEET = Where("from where the copies meet", Told("amend-same-meet"), Told("amend
 
 
 def _copy(copy: int) -> Where:
-    values: Values = {"copy": copy}
+    values: Values = {"letter": Own(copy_letter(copy))}
     return Where(f"for copy {copy}", Told("amend-same-copy", values), Told("amend-changes-copy", values))
 
 

@@ -87,7 +87,7 @@ def compare(one: Planned, other: Planned, before: str, after: str) -> Comparison
 def words_of(planned: Planned) -> Words:
     """The words that a comparison with this garment is told in."""
     say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
-    words = Words(say.language, say, planned.cutting.letters)
+    words = Words(say.language, say, planned.cutting.marks)
     words.read("buying", "compare")
     return words
 

@@ -8,6 +8,7 @@ from typing import Any
 
 from furbelow.garment.message import Length, Money, One, Own, Part, Share, Things, Value, Values, flag
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.tags import tag
 from furbelow.measure.plain_values import plain_number
 from furbelow.measure.quantity import show_fixed
 from furbelow.order.chain import Planned
@@ -54,7 +55,7 @@ def as_text(planned: Planned, ways: Ways, wearer: str) -> str:
     solved, cutting = planned.rehearsal.solved, planned.cutting
     words = _words(planned)
     lines = [f"{solved.spec.title}, {wearer}", ""]
-    lines += [f"  {letter}  {words.say.piece(piece)}" for piece, letter in cutting.letters.items()]
+    lines += [f"  {mark}  {words.say.piece(piece)}" for piece, mark in cutting.marks.items()]
     for cloth, found in ways.items():
         lines += ["", *_cloth_lines(planned, cutting.sheet(cloth), found, words)]
     picked = (words.text(each) for each in ("ways-pick-here", "ways-pick-room", "ways-pick-within"))
@@ -63,7 +64,7 @@ def as_text(planned: Planned, ways: Ways, wearer: str) -> str:
 
 def _words(planned: Planned) -> Words:
     say = Phrasing(planned.rehearsal.solved, planned.rehearsal.run.room, planned.cutting.joins)
-    words = Words(say.language, say, planned.cutting.letters)
+    words = Words(say.language, say, planned.cutting.marks)
     words.read("plans", "ways-to-cut")
     return words
 
@@ -153,8 +154,8 @@ def _panel_lines(planned: Planned, section: Section, number: int, width: Fractio
 
 
 def _mark(planned: Planned, segment: Segment | Panel, words: Words) -> str:
-    """A1, or B2 part 1 of 3."""
-    mark = f"{planned.cutting.letters[segment.strip]}{segment.copy}"
+    """1a, or 2b part 1 of 3."""
+    mark = tag(planned.cutting.marks[segment.strip], segment.copy)
     if segment.parts == 1:
         return mark
     return words.text("ways-mark", {"mark": mark, "part": segment.part, "parts": segment.parts})
@@ -186,7 +187,7 @@ def as_data(planned: Planned, ways: Ways, wearer: str) -> Mapping[str, Any]:
         "title": planned.rehearsal.solved.spec.title,
         "wearer": wearer,
         "currency": planned.shopping.currency,
-        "letters": dict(planned.cutting.letters),
+        "marks": dict(planned.cutting.marks),
         "cloths": [_cloth_data(planned, cloth, ways[cloth]) for cloth in ways],
     }
 

@@ -71,7 +71,7 @@ def as_file(kept: ClassList) -> bytes:
             "bolt": _told(lot.bolt),
             "prices": _told(lot.prices),
             "strips": [_told(strip) for strip in lot.strips],
-            "letters": dict(lot.letters),
+            "marks": dict(lot.marks),
             "plan": json.loads(to_json(lot.plan)),
         }
         for lot in kept.lots
@@ -150,8 +150,8 @@ def _lot(told: Mapping[str, Any]) -> Lot:
     plan = from_json(json.dumps(told["plan"]))
     if not agrees(plan, strips, bolt, prices):
         raise ValueError("the plan does not cut its strips")
-    letters = {strip.name: str(told["letters"][strip.name]) for strip in strips}
-    return Lot(str(told["cloth"]), fraction_of(told["width"]), bolt, prices, strips, letters, plan)
+    marks = {strip.name: str(told["marks"][strip.name]) for strip in strips}
+    return Lot(str(told["cloth"]), fraction_of(told["width"]), bolt, prices, strips, marks, plan)
 
 
 def _fractions(told: Mapping[str, Any], *names: str) -> dict[str, Any]:

@@ -33,7 +33,7 @@ def key_of_order(order: Order) -> str:
 
 def key_of_share(share: Cutting) -> str:
     """Of what a guide says of its share of the cutting for all: the pieces, not where they lie among those of others."""
-    return key_of(sorted(share.letters.items()), sorted(share.lengths.items()))
+    return key_of(sorted(share.marks.items()), sorted(share.lengths.items()))
 
 
 @cache

@@ -32,10 +32,10 @@ class Sheet:
 
 @dataclass(frozen=True)
 class Cutting:
-    """The sheets of each cloth, the cheapest offered width first, and the letter of each piece on the drawings."""
+    """The sheets of each cloth, the cheapest offered width first, and the number of each piece on drawings and tags."""
 
     sheets: Mapping[str, tuple[Sheet, ...]]
-    letters: Mapping[str, str]
+    marks: Mapping[str, str]
 
     def sheet(self, cloth: str) -> Sheet:
         """The sheet to cut from."""
@@ -122,13 +122,8 @@ def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Stage
             sheets[name] = tuple(sorted(planned, key=lambda sheet: sheet.plan.cost))
         else:
             faults += refused
-    letters = {piece: letter(number) for number, piece in enumerate(solved.pieces)}
-    return Staged(None if faults else Cutting(sheets, letters), tuple(faults))
-
-
-def letter(number: int) -> str:
-    """A, B ... Z, AA: how a piece is marked on the cutting drawing."""
-    return letter(number // 26 - 1) + chr(65 + number % 26) if number >= 26 else chr(65 + number)
+    marks = {piece: str(number) for number, piece in enumerate(solved.pieces, 1)}
+    return Staged(None if faults else Cutting(sheets, marks), tuple(faults))
 
 
 def _beyond_limits(

@@ -13,6 +13,8 @@ from furbelow.s4_cut.problem import Bolt, Strip, misfits, on_the_table
 # Where the workroom names no table, nobody lays out more at once at home: the floor of two rooms with the door between
 # them open. House rule, maker to confirm.
 HOME_FLOOR = Fraction(8000)
+# A table at home, where the workroom names none: what is longer is drawn on over it. House rule, maker to confirm.
+HOME_TABLE = Fraction(1600)
 
 
 def uncuttable(solved: Solved, room: Workroom) -> tuple[Fault, ...]:

@@ -1,6 +1,6 @@
 """One cutting for a class or a size range: all strips of a cloth on one bolt, and what is planned already stays as it is.
 
-Garments are known by their number in the class, never by a name. A strip, and the letter of its piece, is marked with
+Garments are known by their number in the class, never by a name. A strip, and the number of its piece, is marked with
 the number before it: `3B` is the B of number 3. What is planned together is a lot; a later lot takes only what no earlier
 one cuts, so nobody's cut cloth is planned anew when somebody comes, leaves or is measured again.
 """
@@ -30,6 +30,7 @@ LOT = 30
 CLASSROOM_TABLE = Fraction(3000)
 
 Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan]
+BEFORE = "-"  # between whose a piece is and its number: 5-2
 _Offer = tuple[Fraction, Fraction | None, Bolt]  # width, price, bolt
 SPARE = " spare"  # of a strip that is planned and nobody's any more; a piece's name has no space
 
@@ -43,7 +44,7 @@ class Garment(NamedTuple):
 
 
 class Lot(NamedTuple):
-    """What of a cloth was planned together. strips, letters: under their marked names; all of them are cut by `plan`.
+    """What of a cloth was planned together. strips, marks: under their marked names; all of them are cut by `plan`.
 
     width: of the cloth in the shop, edge to edge.
     """
@@ -53,7 +54,7 @@ class Lot(NamedTuple):
     bolt: Bolt
     prices: CutPrices
     strips: tuple[Strip, ...]
-    letters: Mapping[str, str]
+    marks: Mapping[str, str]
     plan: CuttingPlan
 
 
@@ -79,10 +80,10 @@ def class_cutting(
     that serve everybody; where none does, off one bolt for each width that was chosen alone.
     kept: lots of an earlier run. One of a bolt that is no longer offered is left out.
     """
-    letters = {
-        marked(number, piece): f"{number}{letter}"
+    marks = {
+        marked(number, piece): f"{number}{BEFORE}{mark}"
         for number, garment in garments.items()
-        for piece, letter in garment.cutting.letters.items()
+        for piece, mark in garment.cutting.marks.items()
     }
     sheets: dict[str, tuple[Sheet, ...]] = {}
     lots: list[Lot] = []
@@ -95,7 +96,7 @@ def class_cutting(
             continue
         own = {number: garments[number].cutting.sheets[lines[number].name] for number in lines}
         made = [
-            _sheet(material, offer, own, letters, room, [lot for lot in kept if lot.cloth == name], planner)
+            _sheet(material, offer, own, marks, room, [lot for lot in kept if lot.cloth == name], planner)
             for offer in _offers(own, [lot for lot in kept if lot.cloth == name])
         ]
         best = cheapest_first(Cutting({name: tuple(sheet for sheet, _ in made)}, {})).sheets[name]
@@ -103,9 +104,9 @@ def class_cutting(
         chosen = next(lots for sheet, lots in made if sheet is best[0])
         lots += chosen
         earlier[name] = sum(len(lot.plan.sections) for lot in chosen if lot in kept)
-        planned = {f"{strip}{SPARE}": f"{letter}*" for lot in chosen for strip, letter in lot.letters.items()}
-        letters |= {strip.name: planned[strip.name] for strip in best[0].strips if strip.name in planned}
-    return ClassCutting(Cutting(sheets, letters), tuple(lots), tuple(bought), earlier)
+        planned = {f"{strip}{SPARE}": f"{mark}*" for lot in chosen for strip, mark in lot.marks.items()}
+        marks |= {strip.name: planned[strip.name] for strip in best[0].strips if strip.name in planned}
+    return ClassCutting(Cutting(sheets, marks), tuple(lots), tuple(bought), earlier)
 
 
 def marked(number: int, piece: str) -> str:
@@ -118,13 +119,13 @@ class Shares:
     """A cutting for all, looked through once to tell each number's share: a share takes no longer in a large class."""
 
     def __init__(self, cutting: Cutting) -> None:
-        self._letters = cutting.letters
+        self._marks = cutting.marks
         self._sheets = [(sheets[0], _places(sheets[0])) for sheets in cutting.sheets.values()]
 
     def of(self, number: int, pieces: Mapping[str, SolvedPiece]) -> Cutting:
-        """What is one number's, as if it were all: her segments, with her letters."""
+        """What is one number's, as if it were all: her segments, with her marks."""
         own = {marked(number, piece): piece for piece in pieces}
-        letters = {piece: self._letters[name] for name, piece in own.items()}
+        marks = {piece: self._marks[name] for name, piece in own.items()}
         sheets: dict[str, tuple[Sheet, ...]] = {}
         for sheet, places in self._sheets:
             at = [places[name] for name in own if name in places]
@@ -138,7 +139,7 @@ class Shares:
             plan = replace(sheet.plan, sections=tuple(_of_one(section, own) for section in sections))
             cloth = pieces[strips[0].name].piece.cloth.text
             sheets[cloth] = (replace(sheet, material=_renamed(sheet.material, cloth), strips=strips, plan=plan),)
-        return Cutting(sheets, letters)
+        return Cutting(sheets, marks)
 
 
 class _Place(NamedTuple):
@@ -252,7 +253,7 @@ def _sheet(
     material: SolvedMaterial,
     offer: _Offer,
     sheets: Mapping[int, tuple[Sheet, ...]],
-    letters: Mapping[str, str],
+    marks: Mapping[str, str],
     room: Workroom,
     kept: Sequence[Lot],
     planner: Planner,
@@ -297,7 +298,7 @@ def _sheet(
         ]
         plan = _after_each_other(each_lot)
         strips = tuple(strip for each in to_plan.values() for strip in each)
-        lots.append(Lot(name, width, bolt, prices, strips, {each.name: letters[each.name] for each in strips}, plan))
+        lots.append(Lot(name, width, bolt, prices, strips, {each.name: marks[each.name] for each in strips}, plan))
         plans.append(plan)
     strips = tuple(strip for each in wanted.values() for strip in each)
     bolt = plain._replace(longest_section=max(lot.bolt.longest_section or Fraction(0) for lot in lots))

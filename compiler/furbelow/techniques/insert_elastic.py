@@ -87,7 +87,9 @@ class InsertElastic:
             (TO_LENGTH, LONG),
             TO_LENGTH,
         ),
-        "spare": Parameter("How much longer it is cut where it is cut long.", Kind.LENGTH, "10 cm"),
+        "spare": Parameter(
+            "How much longer it is bought, to be tried on; cut long, it is cut so much longer.", Kind.LENGTH, "10 cm"
+        ),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
@@ -132,7 +134,8 @@ class InsertElastic:
             )
         )
         what = Part("use-elastic", {"piece": Pieces((casing.piece,))})
-        overlap, spare = step.mm("overlap"), step.mm("spare") if word_of(written, "cut") == LONG else Fraction(0)
+        overlap, to_try = step.mm("overlap"), step.mm("spare")
+        spare = to_try if word_of(written, "cut") == LONG else Fraction(0)
         # In a flat casing the seam at its ends takes its share of the elastic, and closes the casing.
         at_rest, open_ = (length + overlap, False) if casing.flat else (length, casing.open)
         after, times = (
@@ -146,7 +149,8 @@ class InsertElastic:
             pieces,
             loose,
             sewn=(Sewn(StitchType.ZIGZAG, 4 * width, times, Fraction(2)),),
-            used=(Used(elastic, length + overlap + spare, times, what),),
+            # Tried on, the loop may turn out longer, and its ends are held meanwhile.
+            used=(Used(elastic, length + overlap + to_try, times, what),),
             setup=SetUp.ZIGZAG,
             handled=casing.length * times,
             facts=DrawnIn(length + overlap + spare, length, width, casing, spare),

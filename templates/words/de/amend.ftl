@@ -13,44 +13,44 @@ amend-elastic = das Gummiband ({ $elastic }), die Schlaufe in Ruhe
     .step = Das Gummiband ({ $elastic }), die Schlaufe in Ruhe
 amend-edge = { $copy ->
     [0] { EDGE($edge) }
-   *[other] { EDGE($edge) }, Stück { $copy }
+   *[other] { EDGE($edge) }, Stück { $letter }
  }
     .step = { $copy ->
         [0] { EDGE($edge, at: "start") }
-       *[other] { EDGE($edge, at: "start") }, Stück { $copy },
+       *[other] { EDGE($edge, at: "start") }, Stück { $letter },
      }
 # $stack: der Name, den die Lagen in der Vorlage haben.
 amend-stack = { $copy ->
     [0] die Kante der Lagen „{ $stack }“
-   *[other] die Kante der Lagen „{ $stack }“, Stück { $copy }
+   *[other] die Kante der Lagen „{ $stack }“, Stück { $letter }
  }
     .step = { $copy ->
         [0] Die Kante der Lagen „{ $stack }“
-       *[other] Die Kante der Lagen „{ $stack }“, Stück { $copy },
+       *[other] Die Kante der Lagen „{ $stack }“, Stück { $letter },
      }
 amend-ring = { $copy ->
     [0] { PIECE($piece) } rundum
-   *[other] { PIECE($piece) } rundum, Stück { $copy }
+   *[other] { PIECE($piece) } rundum, Stück { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") } rundum
-       *[other] { PIECE($piece, at: "start") } rundum, Stück { $copy },
+       *[other] { PIECE($piece, at: "start") } rundum, Stück { $letter },
      }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, zugeschnittene Länge
-   *[other] { PIECE($piece) }, zugeschnittene Länge, Stück { $copy }
+   *[other] { PIECE($piece) }, zugeschnittene Länge, Stück { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, zugeschnittene Länge,
-       *[other] { PIECE($piece, at: "start") }, zugeschnittene Länge, Stück { $copy },
+       *[other] { PIECE($piece, at: "start") }, zugeschnittene Länge, Stück { $letter },
      }
 amend-cut-depth = { $copy ->
     [0] { PIECE($piece) }, zugeschnittene Höhe
-   *[other] { PIECE($piece) }, zugeschnittene Höhe, Stück { $copy }
+   *[other] { PIECE($piece) }, zugeschnittene Höhe, Stück { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, zugeschnittene Höhe,
-       *[other] { PIECE($piece, at: "start") }, zugeschnittene Höhe, Stück { $copy },
+       *[other] { PIECE($piece, at: "start") }, zugeschnittene Höhe, Stück { $letter },
      }
 
 ## Wie es misst
@@ -101,18 +101,18 @@ amend-step-gathers = { $what } misst { $measured }: { $off }. { $todo }
     .check = Jedes Viertel misst { $quarter }, alle vier { $whole }.
     .remedy = Die Kräuselung von Markierung zu Markierung neu verteilen.
 # Schritte für ein Stück, das anders herauskam als die übrigen; in Klammern hinter dem Schritt und hinter der Überschrift.
-amend-copy-chain = nur Stück { $copy }
-amend-copy-title = { $title }: Stück { $copy }, mit eigenen Maßen
+amend-copy-chain = nur Stück { $letter }
+amend-copy-title = { $title }: Stück { $letter }, mit eigenen Maßen
 
 ## Der Bericht
 
 amend-report = { $title }, { $whose }, wie gemessen
 amend-report-line = { $what }: { $measured }; { $off }
 amend-same = in den folgenden Schritten ändert sich nichts
-amend-same-copy = für Stück { $copy } ändert sich nichts
+amend-same-copy = für Stück { $letter } ändert sich nichts
 amend-same-others = für die übrigen Stücke ändert sich nichts
 amend-same-meet = wo die Stücke zusammenkommen, ändert sich nichts
 amend-changes = was sich in den folgenden Schritten ändert:
-amend-changes-copy = was sich für Stück { $copy } ändert:
+amend-changes-copy = was sich für Stück { $letter } ändert:
 amend-changes-others = was sich für die übrigen Stücke ändert:
 amend-changes-meet = was sich ändert, wo die Stücke zusammenkommen:

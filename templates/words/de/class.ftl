@@ -12,7 +12,7 @@ class-cutting = Zuschneiden für alle
 
 ## Die Anleitungen
 
-class-guides-are = Die Nummer steht vor dem Buchstaben auf jedem Teil, das für alle zugeschnitten wird.
+class-guides-are = Die Nummer steht auf dem Zettel jedes Teils, das für alle zugeschnitten wird, an erster Stelle.
 class-number = Nr.
 class-for = Für
 class-cloth = Stoff
@@ -68,12 +68,12 @@ class-mean = { $garments ->
 
 ## Zuschneiden für alle
 
-class-cutting-are = Alle Teile liegen auf einem Ballen je Stoff, mit Nummer und Buchstaben gekennzeichnet.
+class-cutting-are = Alle Teile liegen auf einem Ballen je Stoff, auf jedem Zettel zuerst die Nummer der Person.
 class-cutting-file = Der Zuschnittplan für alle, mit Schritten
 class-cutting-print = Der Zuschnittplan zum Drucken
 # Überschrift der Seiten, die für alle zuschneiden, wo eine Anleitung sagt, für wen sie ist.
 class-cutting-for = Zuschnitt für { $whose }
-class-cutting-about = Alle Teile von einem Ballen je Stoff. Jedes Teil trägt vor seinem Buchstaben die Nummer der Person, für die es ist: { $example } ist das erste Stück von Teil { $letter } für Nummer { $number }. Wer die Nummern sind, steht auf der Seite mit den Anleitungen. Beim Zuschneiden die Teile jeder Nummer auf einen eigenen Stapel legen.
+class-cutting-about = Alle Teile von einem Ballen je Stoff. Der Zettel jedes Teils beginnt mit der Nummer der Person, für die es ist: { $example } ist Stück a von Teil { $piece } für Nummer { $number }. Wer die Nummern sind, steht auf der Seite mit den Anleitungen. Beim Zuschneiden die Teile jeder Nummer auf einen eigenen Stapel legen.
 # $joins (Zahl)
 class-joins = { $joins ->
     [one] { $joins } Verbindungsnaht, über alle Stücke

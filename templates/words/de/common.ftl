@@ -3,22 +3,22 @@
 
 ## Teile und Kanten
 
-# $label (Text): der Name, den das Teil in der Vorlage hat, etwa „Volant“. $letter: sein Buchstabe im Zuschnittplan.
+# $label (Text): der Name, den das Teil in der Vorlage hat, etwa „Volant“. $mark: seine Nummer im Zuschnittplan.
 # $form: bare, wo kein Satz darum steht, wie in einer Tabelle; short, wo der Name im selben Schritt schon dasteht.
-# $lettered: no, wo es keinen Zuschnittplan gibt.
+# $numbered: no, wo es keinen Zuschnittplan gibt.
 piece = { $form ->
     [bare] { $label }
-    [short] { $lettered ->
+    [short] { $numbered ->
         [no] Teil „{ $label }“
-       *[yes] Teil { $letter }
+       *[yes] Teil { $mark }
     }
-   *[full] { $lettered ->
+   *[full] { $numbered ->
         [no] Teil „{ $label }“
-       *[yes] Teil { $letter } ({ $label })
+       *[yes] Teil { $mark } ({ $label })
     }
  }
 piece-alone = { PIECE($piece, form: "bare") }
-# $case: dative; der Akkusativ klingt wie der Nominativ. „von Teil B“ verträgt jeden Namen und jede Aufzählung.
+# $case: dative; der Akkusativ klingt wie der Nominativ. „von Teil 2“ verträgt jeden Namen und jede Aufzählung.
 edge = { $count ->
     [one] { $case ->
         [dative] { $side ->
@@ -114,11 +114,11 @@ duration = { $hours ->
 all-of-it = { $copies ->
     [2] { $runs ->
         [yes] Beide arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an beiden ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am anderen.
-       *[no] Beide arbeiten. Jeden Satz mit den Kästchen 1 und 2 erst am einen, dann am anderen Teil ausführen, bevor es zum nächsten Satz weitergeht.
+       *[no] Beide arbeiten. Jeden Satz mit den Kästchen a und b erst am einen, dann am anderen Teil ausführen, bevor es zum nächsten Satz weitergeht.
     }
    *[other] { $runs ->
         [yes] Alle { $copies } arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an allen ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am nächsten.
-       *[no] Alle { $copies } arbeiten. Jeden Satz mit den Kästchen 1 bis { $copies } an einem Teil nach dem anderen ausführen, in einer Kette, bevor es zum nächsten Satz weitergeht.
+       *[no] Alle { $copies } arbeiten. Jeden Satz mit den Kästchen a bis { $last } an einem Teil nach dem anderen ausführen, in einer Kette, bevor es zum nächsten Satz weitergeht.
     }
  }
 # Hinter dem ersten von mehreren Sätzen, die alle an einem Teil getan werden, ehe das nächste kommt.

@@ -1,5 +1,5 @@
 ### Zuschneiden: die Liste der Teile und jeder Schritt vom Ballen bis zum letzten Teil.
-### $cloth: wie der Stoff in der Vorlage heißt. $mark: Buchstabe und Nummer eines Teils in der Zeichnung, etwa B2.
+### $cloth: wie der Stoff in der Vorlage heißt. $mark: was auf dem Zettel eines Teils steht, etwa 2b.
 
 ## Die Liste
 
@@ -71,13 +71,16 @@ cutting-section = Entlang der Linie schneiden: Das ist Abschnitt { $number } von
 cutting-section-only = Entlang der Linie schneiden: Das ist der einzige Abschnitt.
 # Andere Abschnitte dieses Stoffs behalten ihre.
 cutting-selvedges-here = Von diesem Abschnitt die Webkanten abschneiden: kein Teil daraus behält eine.
-cutting-tags = Für jedes Teil einen Zettel mit Buchstaben und Nummer schreiben. Jeden anstecken, sobald das Teil zugeschnitten ist: auf die linke Stoffseite, nahe der Kante, die in der Zeichnung oben ist. Wo beide Stoffseiten gleich aussehen, die linke jetzt festlegen.
+cutting-tags = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: auf die linke Stoffseite, nahe der Kante, die in der Zeichnung oben ist. Wo beide Stoffseiten gleich aussehen, die linke jetzt festlegen.
     .check = { $tags ->
         [one] { $tags } Zettel. Er wird abgenommen, wenn das Teil genäht wird.
        *[other] { $tags } Zettel. Jeder wird abgenommen, wenn sein Teil genäht wird.
      }
 # Die Stoffseiten sind gleich.
-cutting-tags-alike = Für jedes Teil einen Zettel mit Buchstaben und Nummer schreiben. Jeden anstecken, sobald das Teil zugeschnitten ist. Dieser Stoff hat keine rechte Stoffseite: Die Seite mit dem Zettel ist von jetzt an die linke.
+cutting-tags-alike = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist. Dieser Stoff hat keine rechte Stoffseite: Die Seite mit dem Zettel ist von jetzt an die linke.
+    .check = { cutting-tags.check }
+# Wie, steht beim ersten Abschnitt des Stoffs.
+cutting-tags-again = Die Teile dieses Abschnitts ebenso mit Zetteln versehen.
     .check = { cutting-tags.check }
 
 ## Streifenbahnen, über Klebestreifen auf dem Tisch

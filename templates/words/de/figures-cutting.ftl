@@ -1,5 +1,5 @@
 ### Die Zeichnungen des Zuschneidens: Abschnitte mit ihren Streifenbahnen oder Bahnen, und die Klebestreifen auf dem Tisch.
-### $cloth: wie der Stoff in der Vorlage heißt. $piece: Buchstabe und Nummer eines Teils, mit seinem Stück, wo es eines hat.
+### $cloth: wie der Stoff in der Vorlage heißt. $piece: was auf dem Zettel eines Teils steht, mit seinem Stück, wo es eines hat.
 
 ## Ein Abschnitt auf dem Stoff
 

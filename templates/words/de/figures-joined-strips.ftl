@@ -1,8 +1,8 @@
 ### Streifen, die in Stücken zugeschnitten sind: jeder mit seinen Stücken und Verbindungsnähten, wie der Zuschnittplan sie angibt.
-### $letter: der Buchstabe des Teils im Zuschnittplan. $label (Text): der Name, den die Schneiderin ihm gibt.
+### $mark: die Nummer des Teils im Zuschnittplan. $label (Text): der Name, den die Schneiderin ihm gibt.
 ### $strips: die Streifen, die gleich zugeschnitten sind, etwa „A1 und A2“.
 
-figure-strips-piece = { $letter }, { $label }
+figure-strips-piece = Teil { $mark }, { $label }
 figure-strips-alike = { $joins ->
     [0] { $strips }: ganz, keine Verbindungsnaht
     [one] { $strips }: { $joins } Verbindungsnaht

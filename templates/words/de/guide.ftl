@@ -2,6 +2,8 @@
 
 # Überschrift der Schritte, denen die Schneiderin keine eigene gibt.
 part = Die Arbeit
+# Über der ersten Arbeit hinter einem Buchstaben, der ausfällt.
+letters-skip = { $letter } fehlt? Die Buchstaben sind für alle Größen gleich. Einer, der fehlt, steht für eine Arbeit, die es in dieser Anleitung nicht gibt.
 
 ## Vor einem Schritt
 

@@ -4,7 +4,7 @@
 join-strips-title = Die Streifen von { PIECE($pieces) } zusammennähen
 join-strips-aim = Jeder Streifen ist aus einem Stück.
 
-# Die Zettel tragen die Buchstaben und Nummern des Zuschnittplans.
+# Die Zettel sind die des Zuschnittplans.
 join-strips-lay = Die Stücke von { PIECE($piece) } in der Reihenfolge ihrer Zettel auslegen, lange Kanten bündig. Die kurzen Enden, die einander gegenüberliegen, rechts auf rechts { pin-start }.
     .check = { $copies ->
         [one] Alle Stücke des Streifens liegen gleich herum.

@@ -144,8 +144,9 @@ page-for-use = Für: { $use }
 
 ## Zuschneiden
 
-page-cut-sizes-are = Zuschnittmaße enthalten alle Zugaben: nichts zugeben. Fertigmaße sind, was am Ende zu sehen ist.
+page-cut-sizes-are = Zuschnittmaße enthalten alle Zugaben: nichts zugeben. Fertigmaße sind, was am Ende zu sehen ist. Auf dem Zettel eines Teils steht seine Nummer von hier, mit einem Buchstaben für jedes von mehreren gleichen: 1a, 1b. Wird eines in Stücken zugeschnitten, ist 1a·2 das zweite Stück von 1a.
 page-letter = Buchstabe
+page-piece-number = Nr.
 page-piece = Teil
 page-cloth = Stoff
 page-cut = Zuschnitt

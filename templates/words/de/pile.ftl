@@ -18,7 +18,7 @@ pile-piece = { PIECE($piece, at: "start") } an der langen Kante nachmessen: { $c
      }
     .tolerance = { $off }
     .remedy = Ein zu langes Stück auf dem Tisch nachschneiden. Für ein zu kurzes ein anderes verlangen; nie lang ziehen.
-# Nur in der Meldung darüber. $mark: Buchstabe mit Nummer und Exemplar, etwa 5B1.
+# Nur in der Meldung darüber. $mark: ein Zettel ihres Stapels, etwa 5-2a.
 pile-tag = { $mark } { $length }
 pile-tag-part = { $mark }, Stück { $part } von { $parts }, { $length }
 # Anstelle der Menge Stoff, die zu kaufen wäre.

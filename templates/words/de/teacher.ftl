@@ -56,7 +56,7 @@ teacher-later-stays = Bleibt, wie es zugeschnitten ist:
 teacher-later-anew = Neu zuschneiden:
 teacher-later-spare = Nicht mehr gebraucht; das Etikett abnehmen:
 teacher-later-sewn = Neu nähen, soweit es genäht war:
-# $mark: Buchstabe mit Nummer. $count (Zahl)
+# $mark: die Nummer eines Teils. $count (Zahl)
 teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
 
 ## Zettel

@@ -35,7 +35,7 @@ ways-panels = { $how ->
    *[cut] Abschnitt { $number }, { $length } vom Ballen, Bahnen einzeln angezeichnet, mit der Stoffschere ausgeschnitten
  }
 ways-panel = { $mark }: { $from-end } bis { $to-end } vom Ende, { $from-edge } bis { $to-edge } von der langen Kante
-# $mark: der Buchstabe eines Teils und die Nummer seines Exemplars.
+# $mark: der Zettel eines Teils.
 ways-mark = { $mark } Stück { $part } von { $parts }
 
 ## Die Kosten

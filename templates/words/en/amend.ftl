@@ -13,44 +13,44 @@ amend-elastic = the { $elastic }, the loop at rest
     .step = The { $elastic }, the loop at rest
 amend-edge = { $copy ->
     [0] { EDGE($edge) }
-   *[other] { EDGE($edge) }, copy { $copy }
+   *[other] { EDGE($edge) }, copy { $letter }
  }
     .step = { $copy ->
         [0] { EDGE($edge, at: "start") }
-       *[other] { EDGE($edge, at: "start") }, copy { $copy }
+       *[other] { EDGE($edge, at: "start") }, copy { $letter }
      }
 # $stack: the name that the maker gave to layers that are worked as one edge.
 amend-stack = { $copy ->
     [0] the stacked edge { $stack }
-   *[other] the stacked edge { $stack }, copy { $copy }
+   *[other] the stacked edge { $stack }, copy { $letter }
  }
     .step = { $copy ->
         [0] The stacked edge { $stack }
-       *[other] The stacked edge { $stack }, copy { $copy }
+       *[other] The stacked edge { $stack }, copy { $letter }
      }
 amend-ring = { $copy ->
     [0] { PIECE($piece) } all round
-   *[other] { PIECE($piece) } all round, copy { $copy }
+   *[other] { PIECE($piece) } all round, copy { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") } all round
-       *[other] { PIECE($piece, at: "start") } all round, copy { $copy }
+       *[other] { PIECE($piece, at: "start") } all round, copy { $letter }
      }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, cut length
-   *[other] { PIECE($piece) }, cut length, copy { $copy }
+   *[other] { PIECE($piece) }, cut length, copy { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, cut length
-       *[other] { PIECE($piece, at: "start") }, cut length, copy { $copy }
+       *[other] { PIECE($piece, at: "start") }, cut length, copy { $letter }
      }
 amend-cut-depth = { $copy ->
     [0] { PIECE($piece) }, cut depth
-   *[other] { PIECE($piece) }, cut depth, copy { $copy }
+   *[other] { PIECE($piece) }, cut depth, copy { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, cut depth
-       *[other] { PIECE($piece, at: "start") }, cut depth, copy { $copy }
+       *[other] { PIECE($piece, at: "start") }, cut depth, copy { $letter }
      }
 
 ## How it measures
@@ -101,18 +101,18 @@ amend-step-gathers = { $what } measures { $measured }: { $off }. { $todo }
     .check = Each quarter measures { $quarter }, all four { $whole }.
     .remedy = Share the gathers out again from mark to mark.
 # Steps of one copy that comes out otherwise than the others; in brackets behind a step, and behind its title.
-amend-copy-chain = copy { $copy } only
-amend-copy-title = { $title }: copy { $copy }, with its own numbers
+amend-copy-chain = copy { $letter } only
+amend-copy-title = { $title }: copy { $letter }, with its own numbers
 
 ## The report
 
 amend-report = { $title }, { $whose }, as measured
 amend-report-line = { $what }: { $measured }; { $off }
 amend-same = nothing changes in the steps that follow
-amend-same-copy = nothing changes for copy { $copy }
+amend-same-copy = nothing changes for copy { $letter }
 amend-same-others = nothing changes for the other copies
 amend-same-meet = nothing changes from where the copies meet
 amend-changes = what changes in the steps that follow:
-amend-changes-copy = what changes for copy { $copy }:
+amend-changes-copy = what changes for copy { $letter }:
 amend-changes-others = what changes for the other copies:
 amend-changes-meet = what changes from where the copies meet:

@@ -12,7 +12,7 @@ class-cutting = Cutting for all
 
 ## The guides
 
-class-guides-are = The number stands before the letter on every piece that is cut for all.
+class-guides-are = The number stands first on the tag of every piece that is cut for all.
 class-number = No.
 class-for = For
 class-cloth = Cloth
@@ -68,12 +68,12 @@ class-mean = { $garments ->
 
 ## Cutting for all
 
-class-cutting-are = All pieces lie on one bolt of each cloth, marked with the number and the letter.
+class-cutting-are = All pieces lie on one bolt of each cloth, each tag with the number of the person first.
 class-cutting-file = The cutting plan for all, with steps
 class-cutting-print = The cutting plan to print
 # Heads the pages that cut for all, where a guide says whom it is for.
 class-cutting-for = cutting for { $whose }
-class-cutting-about = All pieces from one bolt of each cloth. Every piece bears the number of the person it is for before its letter: { $example } is copy 1 of piece { $letter } for number { $number }. The page with the guides says who the numbers are. Lay the pieces of each number in a pile of their own as you cut them.
+class-cutting-about = All pieces from one bolt of each cloth. The tag of every piece begins with the number of the person it is for: { $example } is copy a of piece { $piece } for number { $number }. The page with the guides says who the numbers are. Lay the pieces of each number in a pile of their own as you cut them.
 # $joins (number)
 class-joins = { $joins ->
     [one] { $joins } join over all copies

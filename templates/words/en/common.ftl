@@ -2,7 +2,7 @@
 
 ## Pieces and edges
 
-# $label (text): the maker's own word for the piece, such as "flounce". $letter: its letter on the cutting plan.
+# $label (text): the maker's own word for the piece, such as "flounce". $mark: its number on the cutting plan.
 # $form: bare where no sentence is built round it, as in a table.
 piece = { $form ->
     [bare] { $label }
@@ -84,15 +84,15 @@ duration = { $hours ->
 
 ## Work on like pieces
 
-# Behind the head of an operation whose sentences are done on several pieces: $copies.
+# Behind the head of an operation whose sentences are done on several pieces: $copies. $last: the letter of the last.
 all-of-it = { $copies ->
     [2] { $runs ->
         [yes] Make both, each with its box. Do a sentence with both, then the next; where it says so, do several with one, then with the other.
-       *[no] Make both. Do each sentence with boxes 1 and 2 with one piece, then with the other, before you go on to the next sentence.
+       *[no] Make both. Do each sentence with boxes a and b with one piece, then with the other, before you go on to the next sentence.
     }
    *[other] { $runs ->
         [yes] Make all { $copies }, each with its box. Do a sentence with all of them, then the next; where it says so, do several with one, then with the next.
-       *[no] Make all { $copies }. Do each sentence with boxes 1 to { $copies } with one piece after the other, in one chain, before you go on to the next sentence.
+       *[no] Make all { $copies }. Do each sentence with boxes a to { $last } with one piece after the other, in one chain, before you go on to the next sentence.
     }
  }
 # Behind the first of several sentences that are all done on one piece before the next piece.

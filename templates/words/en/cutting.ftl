@@ -1,5 +1,5 @@
 ### Cutting: the list of pieces, and every step from the bolt to the last piece.
-### $cloth: the maker's word for the cloth. $mark: a piece's letter and number on the drawing, such as B2.
+### $cloth: the maker's word for the cloth. $mark: a piece's tag as on the drawing, such as 2b.
 
 ## The list
 
@@ -71,13 +71,16 @@ cutting-section = Cut along the line: this is section { $number } of { $sections
 cutting-section-only = Cut along the line: this is the one section.
 # Other sections of this cloth keep theirs.
 cutting-selvedges-here = Cut the selvedges off this section: no piece of it keeps one.
-cutting-tags = Write a paper tag for each piece, with its letter and number. Pin each on as its piece is cut: on the wrong side, near the edge that is up on the drawing. Where both faces look alike, choose the wrong side now.
+cutting-tags = Write a paper tag for each piece, as it is called on the drawing. Pin each on as its piece is cut: on the wrong side, near the edge that is up on the drawing. Where both faces look alike, choose the wrong side now.
     .check = { $tags ->
         [one] { $tags } tag. A tag comes off when its piece is sewn.
        *[other] { $tags } tags. A tag comes off when its piece is sewn.
      }
 # The faces of the cloth are alike.
-cutting-tags-alike = Write a paper tag for each piece, with its letter and number. Pin each on as its piece is cut: on one face. This cloth has no right side: the face with the tag is the wrong side from now on.
+cutting-tags-alike = Write a paper tag for each piece, as it is called on the drawing. Pin each on as its piece is cut: on one face. This cloth has no right side: the face with the tag is the wrong side from now on.
+    .check = { cutting-tags.check }
+# How is said at the first section of the cloth.
+cutting-tags-again = Tag the pieces of this section in the same way.
     .check = { cutting-tags.check }
 
 ## Lanes, over tapes on the table

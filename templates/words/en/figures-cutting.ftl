@@ -1,5 +1,5 @@
 ### The drawings of the cutting: sections with their lanes or panels, and the tapes on the table.
-### $cloth: the maker's word for the cloth. $piece: a piece's letter and number, with its part where it has one.
+### $cloth: the maker's word for the cloth. $piece: a piece's tag, with its part where it has one.
 
 ## A section on the cloth
 

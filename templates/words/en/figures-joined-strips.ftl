@@ -1,8 +1,8 @@
 ### Strips that are cut in segments: each with its segments and joins, as the cutting plan gives them.
-### $letter: the letter of the piece on the cutting plan. $label (text): the maker's own word for it.
+### $mark: the number of the piece on the cutting plan. $label (text): the maker's own word for it.
 ### $strips: the strips that are cut alike, such as "A1 and A2".
 
-figure-strips-piece = { $letter }, { $label }
+figure-strips-piece = Piece { $mark }, { $label }
 figure-strips-alike = { $joins ->
     [0] { $strips }: whole, no join
     [one] { $strips }: { $joins } join

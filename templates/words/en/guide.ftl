@@ -2,6 +2,8 @@
 
 # The heading of steps that the maker gives no heading of her own.
 part = The work
+# Over the first work behind a letter that is left out.
+letters-skip = No { $letter }? Letters are the same for every size. One that is missing stands for work that this guide does not need.
 
 ## Before a step
 

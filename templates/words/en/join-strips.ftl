@@ -4,7 +4,7 @@
 join-strips-title = Join the strips of { PIECE($pieces) }
 join-strips-aim = Each strip is one length.
 
-# The tags bear the letters and numbers of the cutting plan.
+# The tags are those of the cutting plan.
 join-strips-lay = Lay out the segments of { PIECE($piece) } in the order of their tags, the long edges level. { pin-start } the short ends that face each other, right sides together.
     .check = { $copies ->
         [one] All segments of the strip lie the same way up.

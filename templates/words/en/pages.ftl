@@ -144,8 +144,9 @@ page-for-use = For: { $use }
 
 ## Cutting
 
-page-cut-sizes-are = Cut sizes hold every allowance: add nothing. Finished sizes are what shows.
+page-cut-sizes-are = Cut sizes hold every allowance: add nothing. Finished sizes are what shows. On its tag a piece has its number from here and a letter for each copy: 1a, 1b. Where a copy is cut in segments, 1a·2 is the second of 1a.
 page-letter = Letter
+page-piece-number = No.
 page-piece = Piece
 page-cloth = Cloth
 page-cut = Cut

@@ -18,7 +18,7 @@ pile-piece = Measure { PIECE($piece) } along its long edge: { $cuts }.
      }
     .tolerance = { $off }
     .remedy = Lay a piece that is longer on a table and trim it. For one that is too short ask for another; never pull it long.
-# Said only inside the message above. $mark: a letter with its number and copy, such as 5B1.
+# Said only inside the message above. $mark: a tag of her pile, such as 5-2a.
 pile-tag = { $mark } { $length }
 pile-tag-part = { $mark }, part { $part } of { $parts }, { $length }
 # In the place of how much cloth there is to buy.

@@ -56,7 +56,7 @@ teacher-later-stays = Stays as it is cut:
 teacher-later-anew = Cut anew:
 teacher-later-spare = No longer needed; take the tag off:
 teacher-later-sewn = Sew anew, as far as it was sewn:
-# $mark: a letter with its number. $count (number)
+# $mark: the number of a piece. $count (number)
 teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
 
 ## Slips

@@ -13,44 +13,44 @@ amend-elastic = la goma elástica ({ $elastic }), el aro en reposo
     .step = La goma elástica ({ $elastic }), el aro en reposo
 amend-edge = { $copy ->
     [0] { EDGE($edge) }
-   *[other] { EDGE($edge) }, ejemplar { $copy }
+   *[other] { EDGE($edge) }, ejemplar { $letter }
  }
     .step = { $copy ->
         [0] { EDGE($edge, at: "start") }
-       *[other] { EDGE($edge, at: "start") }, ejemplar { $copy },
+       *[other] { EDGE($edge, at: "start") }, ejemplar { $letter },
      }
 # $stack: el nombre que la autora dio a las capas que se trabajan como un solo borde.
 amend-stack = { $copy ->
     [0] el borde de las capas «{ $stack }»
-   *[other] el borde de las capas «{ $stack }», ejemplar { $copy }
+   *[other] el borde de las capas «{ $stack }», ejemplar { $letter }
  }
     .step = { $copy ->
         [0] El borde de las capas «{ $stack }»
-       *[other] El borde de las capas «{ $stack }», ejemplar { $copy },
+       *[other] El borde de las capas «{ $stack }», ejemplar { $letter },
      }
 amend-ring = { $copy ->
     [0] { PIECE($piece) }, todo alrededor
-   *[other] { PIECE($piece) }, todo alrededor, ejemplar { $copy }
+   *[other] { PIECE($piece) }, todo alrededor, ejemplar { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, todo alrededor,
-       *[other] { PIECE($piece, at: "start") }, todo alrededor, ejemplar { $copy },
+       *[other] { PIECE($piece, at: "start") }, todo alrededor, ejemplar { $letter },
      }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, largo de corte
-   *[other] { PIECE($piece) }, largo de corte, ejemplar { $copy }
+   *[other] { PIECE($piece) }, largo de corte, ejemplar { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, largo de corte,
-       *[other] { PIECE($piece, at: "start") }, largo de corte, ejemplar { $copy },
+       *[other] { PIECE($piece, at: "start") }, largo de corte, ejemplar { $letter },
      }
 amend-cut-depth = { $copy ->
     [0] { PIECE($piece) }, alto de corte
-   *[other] { PIECE($piece) }, alto de corte, ejemplar { $copy }
+   *[other] { PIECE($piece) }, alto de corte, ejemplar { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, alto de corte,
-       *[other] { PIECE($piece, at: "start") }, alto de corte, ejemplar { $copy },
+       *[other] { PIECE($piece, at: "start") }, alto de corte, ejemplar { $letter },
      }
 
 ## Cuánto mide
@@ -101,18 +101,18 @@ amend-step-gathers = { $what } mide { $measured }: { $off }. { $todo }
     .check = Cada cuarto mide { $quarter }, los cuatro { $whole }.
     .remedy = Reparte de nuevo los frunces de marca a marca.
 # Pasos de un solo ejemplar que salió distinto de los demás; entre paréntesis detrás del paso, y detrás de su título.
-amend-copy-chain = solo el ejemplar { $copy }
-amend-copy-title = { $title }: ejemplar { $copy }, con sus propias medidas
+amend-copy-chain = solo el ejemplar { $letter }
+amend-copy-title = { $title }: ejemplar { $letter }, con sus propias medidas
 
 ## El informe
 
 amend-report = { $title }, { $whose }, según lo medido
 amend-report-line = { $what }: { $measured }; { $off }
 amend-same = nada cambia en los pasos que siguen
-amend-same-copy = nada cambia para el ejemplar { $copy }
+amend-same-copy = nada cambia para el ejemplar { $letter }
 amend-same-others = nada cambia para los demás ejemplares
 amend-same-meet = nada cambia a partir de donde se juntan los ejemplares
 amend-changes = lo que cambia en los pasos que siguen:
-amend-changes-copy = lo que cambia para el ejemplar { $copy }:
+amend-changes-copy = lo que cambia para el ejemplar { $letter }:
 amend-changes-others = lo que cambia para los demás ejemplares:
 amend-changes-meet = lo que cambia a partir de donde se juntan los ejemplares:

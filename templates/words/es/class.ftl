@@ -12,7 +12,7 @@ class-cutting = Corte para todos
 
 ## Las guías
 
-class-guides-are = El número va delante de la letra en cada pieza que se corta para todos.
+class-guides-are = El número va primero en la etiqueta de cada pieza que se corta para todos.
 class-number = N.º
 class-for = Para
 class-cloth = Tela
@@ -68,12 +68,12 @@ class-mean = { $garments ->
 
 ## Corte para todos
 
-class-cutting-are = Todas las piezas van en un solo rollo de cada tela, marcadas con el número y la letra.
+class-cutting-are = Todas las piezas van en un solo rollo de cada tela, cada etiqueta con el número de la persona primero.
 class-cutting-file = El plano de corte para todos, con sus pasos
 class-cutting-print = El plano de corte para imprimir
 # Encabeza las páginas que cortan para todos, donde una guía dice para quién es.
 class-cutting-for = corte para { $whose }
-class-cutting-about = Todas las piezas, de un solo rollo de cada tela. Cada pieza lleva delante de su letra el número de la persona a la que va destinada: { $example } es el ejemplar 1 de la pieza { $letter } para el número { $number }. La página con las guías dice de quién es cada número. Al cortarlas, pon en un montón aparte las piezas de cada número.
+class-cutting-about = Todas las piezas, de un solo rollo de cada tela. La etiqueta de cada pieza empieza por el número de la persona a la que va destinada: { $example } es el ejemplar a de la pieza { $piece } para el número { $number }. La página con las guías dice de quién es cada número. Al cortarlas, pon en un montón aparte las piezas de cada número.
 # $joins (número)
 class-joins = { $joins ->
     [one] { $joins } unión entre todos los ejemplares

@@ -4,29 +4,29 @@
 
 ## Piezas y bordes
 
-# $label (texto): el nombre que la autora da a la pieza, como «volante». $letter: su letra en el plano de corte.
+# $label (texto): el nombre que la autora da a la pieza, como «volante». $mark: su número en el plano de corte.
 # $form: bare donde no la rodea ninguna frase, short la segunda vez en una frase.
-# $case: of para «de la pieza B», to para «a la pieza B».
+# $case: of para «de la pieza 2», to para «a la pieza 2».
 piece = { $form ->
     [bare] { $label }
     [short] { piece-short }
-   *[full] { $lettered ->
+   *[full] { $numbered ->
         [yes] { piece-short } ({ $label })
        *[no] { piece-short }
     }
  }
-# Se dicen solo dentro del mensaje de arriba. Sin plano de corte, la pieza no tiene letra.
+# Se dicen solo dentro del mensaje de arriba. Sin plano de corte, la pieza no tiene número.
 piece-short = { $case ->
     [of] de la { piece-name }
     [to] a la { piece-name }
    *[nominative] la { piece-name }
  }
-piece-name = { $lettered ->
-    [yes] pieza { $letter }
+piece-name = { $numbered ->
+    [yes] pieza { $mark }
    *[no] pieza «{ $label }»
  }
 piece-alone = { PIECE($piece, form: "bare") }
-# $pieces (texto): «de la pieza B», o varias. $count: cuántas. $case como en `piece`.
+# $pieces (texto): «de la pieza 2», o varias. $count: cuántas. $case como en `piece`.
 edge = { $count ->
     [one] { $case ->
         [of] del { edge-side } { $pieces }
@@ -55,7 +55,7 @@ edge-side = { $count ->
     }
  }
 # Capas que se trabajan como un solo borde, por el nombre que les dio la autora, como «skirt top»; en una guía en otra
-# lengua que la de la autora ($named es no), por sus piezas: $pieces (texto) es «de la pieza A y de la pieza B».
+# lengua que la de la autora ($named es no), por sus piezas: $pieces (texto) es «de la pieza A y de la pieza 2».
 stack = { $named ->
     [yes] { $form ->
         [bare] { $name }
@@ -129,11 +129,11 @@ duration = { $hours ->
 all-of-it = { $copies ->
     [2] { $runs ->
         [yes] Haz las dos: cada frase tiene una casilla para cada una. Haz una frase en las dos antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la otra.
-       *[no] Haz las dos. Haz cada frase con casillas 1 y 2 en una pieza y luego en la otra, antes de pasar a la frase siguiente.
+       *[no] Haz las dos. Haz cada frase con casillas a y b en una pieza y luego en la otra, antes de pasar a la frase siguiente.
     }
    *[other] { $runs ->
         [yes] Haz las { $copies }: cada frase tiene una casilla para cada una. Haz una frase en todas antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la siguiente.
-       *[no] Haz las { $copies }. Haz cada frase con casillas 1 a { $copies } en una pieza tras otra, en cadena, antes de pasar a la frase siguiente.
+       *[no] Haz las { $copies }. Haz cada frase con casillas de la a a la { $last } en una pieza tras otra, en cadena, antes de pasar a la frase siguiente.
     }
  }
 # Detrás de la primera de varias frases que se hacen todas en una pieza antes de la siguiente.

@@ -1,5 +1,5 @@
 ### El corte: la lista de piezas y cada paso del rollo a la última pieza.
-### $cloth: el nombre que la autora da a la tela. $mark: la letra y el número de una pieza en el dibujo, como B2.
+### $cloth: el nombre que la autora da a la tela. $mark: la etiqueta de una pieza, como 2b.
 
 ## La lista
 
@@ -71,13 +71,16 @@ cutting-section = Corta por la línea: este es el corte de tela { $number } de {
 cutting-section-only = Corta por la línea: este es el único corte de tela.
 # Otros cortes de esta tela conservan los suyos.
 cutting-selvedges-here = Corta los orillos de este corte de tela: ninguna de sus piezas conserva uno.
-cutting-tags = Escribe una etiqueta de papel para cada pieza, con su letra y su número. Prende cada una en cuanto se corte su pieza: por el revés, cerca del borde que está arriba en el dibujo. Si las dos caras se parecen, elige ahora el revés.
+cutting-tags = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: por el revés, cerca del borde que está arriba en el dibujo. Si las dos caras se parecen, elige ahora el revés.
     .check = { $tags ->
         [one] { $tags } etiqueta. La etiqueta se quita cuando se cose su pieza.
        *[other] { $tags } etiquetas. Cada etiqueta se quita cuando se cose su pieza.
      }
 # Las dos caras de la tela son iguales.
-cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con su letra y su número. Prende cada una en cuanto se corte su pieza: en una de las caras. Esta tela no tiene derecho: la cara de la etiqueta es el revés de ahora en adelante.
+cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: en una de las caras. Esta tela no tiene derecho: la cara de la etiqueta es el revés de ahora en adelante.
+    .check = { cutting-tags.check }
+# Cómo, se dice en el primer corte de la tela.
+cutting-tags-again = Pon del mismo modo etiquetas a las piezas de este corte de tela.
     .check = { cutting-tags.check }
 
 ## Franjas, sobre cintas adhesivas en la mesa

@@ -1,5 +1,5 @@
 ### Los dibujos del corte: los cortes de tela con sus franjas o sus paños, y las cintas adhesivas en la mesa.
-### $cloth: el nombre que la autora da a la tela. $piece: la letra y el número de una pieza, con su parte si la tiene.
+### $cloth: el nombre que la autora da a la tela. $piece: la etiqueta de una pieza, con su parte si la tiene.
 
 ## Un corte de tela
 

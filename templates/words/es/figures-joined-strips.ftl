@@ -1,8 +1,8 @@
 ### Tiras que se cortan en trozos: cada una con sus trozos y sus uniones, como las da el plano de corte.
-### $letter: la letra de la pieza en el plano de corte. $label (texto): el nombre que le da la autora.
+### $mark: el número de la pieza en el plano de corte. $label (texto): el nombre que le da la autora.
 ### $strips: las tiras que se cortan igual, como «A1 y A2».
 
-figure-strips-piece = { $letter }, { $label }
+figure-strips-piece = Pieza { $mark }, { $label }
 figure-strips-alike = { $joins ->
     [0] { $strips }: de una pieza, sin uniones
     [one] { $strips }: { $joins } unión

@@ -2,6 +2,8 @@
 
 # El encabezamiento de pasos a los que la autora no da ninguno.
 part = El trabajo
+# Sobre el primer trabajo detrás de una letra que falta.
+letters-skip = ¿Falta la { $letter }? Las letras son las mismas para todas las tallas. La que falta es de un trabajo que esta guía no necesita.
 
 ## Antes de un paso
 

@@ -4,7 +4,7 @@
 join-strips-title = Une las tiras { PIECE($pieces, case: "of") }
 join-strips-aim = Cada tira es de un solo largo.
 
-# Las etiquetas llevan las letras y los números del plano de corte.
+# Las etiquetas son las del plano de corte.
 join-strips-lay = Extiende los trozos { PIECE($piece, case: "of") } en el orden de sus etiquetas, con los bordes largos a ras. { pin-start } los extremos cortos que están frente a frente, derecho con derecho.
     .check = { $copies ->
         [one] Todos los trozos de la tira tienen la misma cara encima.

@@ -144,8 +144,9 @@ page-for-use = Para: { $use }
 
 ## Corte
 
-page-cut-sizes-are = Las medidas de corte incluyen todos los márgenes: no añadas nada. Las medidas finales son lo que se ve.
+page-cut-sizes-are = Las medidas de corte incluyen todos los márgenes: no añadas nada. Las medidas finales son lo que se ve. En su etiqueta, una pieza lleva su número de aquí y una letra para cada ejemplar: 1a, 1b. Si un ejemplar se corta en trozos, 1a·2 es el segundo trozo de 1a.
 page-letter = Letra
+page-piece-number = N.º
 page-piece = Pieza
 page-cloth = Tela
 page-cut = Corte

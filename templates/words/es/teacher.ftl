@@ -56,7 +56,7 @@ teacher-later-stays = Se queda como está cortado:
 teacher-later-anew = Córtalo de nuevo:
 teacher-later-spare = Ya no hace falta; quítale la etiqueta:
 teacher-later-sewn = Cóselo de nuevo, si ya estaba cosido:
-# $mark: una letra con su número. $count (número)
+# $mark: el número de una pieza. $count (número)
 teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
 
 ## Fichas

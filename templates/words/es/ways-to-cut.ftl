@@ -35,7 +35,7 @@ ways-panels = { $how ->
    *[cut] corte { $number }, { $length } del rollo, paños marcados uno a uno, recortados con tijeras
  }
 ways-panel = { $mark }: de { $from-end } a { $to-end } desde el extremo, de { $from-edge } a { $to-edge } desde el borde largo
-# $mark: la letra de una pieza y el número de su copia.
+# $mark: la etiqueta de una pieza.
 ways-mark = { $mark } trozo { $part } de { $parts }
 
 ## El coste

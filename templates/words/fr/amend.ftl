@@ -13,44 +13,44 @@ amend-elastic = l’élastique ({ $elastic }), la boucle au repos
     .step = L’élastique ({ $elastic }), la boucle au repos
 amend-edge = { $copy ->
     [0] { EDGE($edge) }
-   *[other] { EDGE($edge) }, exemplaire { $copy }
+   *[other] { EDGE($edge) }, exemplaire { $letter }
  }
     .step = { $copy ->
         [0] { EDGE($edge, at: "start") }
-       *[other] { EDGE($edge, at: "start") }, exemplaire { $copy },
+       *[other] { EDGE($edge, at: "start") }, exemplaire { $letter },
      }
 # $stack : le nom que l’auteur a donné aux épaisseurs travaillées comme un seul bord.
 amend-stack = { $copy ->
     [0] le bord des épaisseurs « { $stack } »
-   *[other] le bord des épaisseurs « { $stack } », exemplaire { $copy }
+   *[other] le bord des épaisseurs « { $stack } », exemplaire { $letter }
  }
     .step = { $copy ->
         [0] Le bord des épaisseurs « { $stack } »
-       *[other] Le bord des épaisseurs « { $stack } », exemplaire { $copy },
+       *[other] Le bord des épaisseurs « { $stack } », exemplaire { $letter },
      }
 amend-ring = { $copy ->
     [0] { PIECE($piece) }, tout le tour
-   *[other] { PIECE($piece) }, tout le tour, exemplaire { $copy }
+   *[other] { PIECE($piece) }, tout le tour, exemplaire { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, tout le tour,
-       *[other] { PIECE($piece, at: "start") }, tout le tour, exemplaire { $copy },
+       *[other] { PIECE($piece, at: "start") }, tout le tour, exemplaire { $letter },
      }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, longueur de coupe
-   *[other] { PIECE($piece) }, longueur de coupe, exemplaire { $copy }
+   *[other] { PIECE($piece) }, longueur de coupe, exemplaire { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, longueur de coupe,
-       *[other] { PIECE($piece, at: "start") }, longueur de coupe, exemplaire { $copy },
+       *[other] { PIECE($piece, at: "start") }, longueur de coupe, exemplaire { $letter },
      }
 amend-cut-depth = { $copy ->
     [0] { PIECE($piece) }, hauteur de coupe
-   *[other] { PIECE($piece) }, hauteur de coupe, exemplaire { $copy }
+   *[other] { PIECE($piece) }, hauteur de coupe, exemplaire { $letter }
  }
     .step = { $copy ->
         [0] { PIECE($piece, at: "start") }, hauteur de coupe,
-       *[other] { PIECE($piece, at: "start") }, hauteur de coupe, exemplaire { $copy },
+       *[other] { PIECE($piece, at: "start") }, hauteur de coupe, exemplaire { $letter },
      }
 
 ## Combien cela mesure
@@ -101,18 +101,18 @@ amend-step-gathers = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $to
     .check = Chaque quart mesure { $quarter }, les quatre { $whole }.
     .remedy = Répartir de nouveau les fronces de repère en repère.
 # Étapes d’un seul exemplaire qui diffère des autres ; entre parenthèses derrière l’étape, et derrière son titre.
-amend-copy-chain = exemplaire { $copy } seulement
-amend-copy-title = { $title }{ "\u00A0" }: exemplaire { $copy }, avec ses propres mesures
+amend-copy-chain = exemplaire { $letter } seulement
+amend-copy-title = { $title }{ "\u00A0" }: exemplaire { $letter }, avec ses propres mesures
 
 ## Le rapport
 
 amend-report = { $title }, { $whose }, selon les mesures
 amend-report-line = { $what }{ "\u00A0" }: { $measured }{ "\u00A0" }; { $off }
 amend-same = rien ne change dans les étapes qui suivent
-amend-same-copy = rien ne change pour l’exemplaire { $copy }
+amend-same-copy = rien ne change pour l’exemplaire { $letter }
 amend-same-others = rien ne change pour les autres exemplaires
 amend-same-meet = rien ne change à partir de la jonction des exemplaires
 amend-changes = ce qui change dans les étapes qui suivent{ "\u00A0" }:
-amend-changes-copy = ce qui change pour l’exemplaire { $copy }{ "\u00A0" }:
+amend-changes-copy = ce qui change pour l’exemplaire { $letter }{ "\u00A0" }:
 amend-changes-others = ce qui change pour les autres exemplaires{ "\u00A0" }:
 amend-changes-meet = ce qui change à partir de la jonction des exemplaires{ "\u00A0" }:

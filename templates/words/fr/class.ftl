@@ -12,7 +12,7 @@ class-cutting = Coupe pour tous
 
 ## Les guides
 
-class-guides-are = Le numéro se tient devant la lettre sur chaque pièce coupée pour tous.
+class-guides-are = Le numéro vient en tête sur l’étiquette de chaque pièce coupée pour tous.
 class-number = N°
 class-for = Pour
 class-cloth = Tissu
@@ -68,12 +68,12 @@ class-mean = { $garments ->
 
 ## Coupe pour tous
 
-class-cutting-are = Toutes les pièces sont sur un seul rouleau de chaque tissu, marquées du numéro et de la lettre.
+class-cutting-are = Toutes les pièces sont sur un seul rouleau de chaque tissu, chaque étiquette avec le numéro de la personne en tête.
 class-cutting-file = Le plan de coupe pour tous, avec ses étapes
 class-cutting-print = Le plan de coupe à imprimer
 # En tête des pages de coupe pour tous, là où un guide dit pour qui il est.
 class-cutting-for = coupe pour { $whose }
-class-cutting-about = Toutes les pièces dans un seul rouleau de chaque tissu. Chaque pièce porte devant sa lettre le numéro de la personne à qui elle est destinée : { $example } est l’exemplaire 1 de la pièce { $letter } pour le numéro { $number }. La page des guides dit à qui sont les numéros. À mesure de la coupe, faire une pile pour les pièces de chaque numéro.
+class-cutting-about = Toutes les pièces dans un seul rouleau de chaque tissu. L’étiquette de chaque pièce commence par le numéro de la personne à qui elle est destinée : { $example } est l’exemplaire a de la pièce { $piece } pour le numéro { $number }. La page des guides dit à qui sont les numéros. À mesure de la coupe, faire une pile pour les pièces de chaque numéro.
 # $joins (nombre)
 class-joins = { $joins ->
     [one] { $joins } raccord sur tous les exemplaires

@@ -6,27 +6,27 @@
 
 # $label (texte) : le nom que l’auteur donne à la pièce, tel que « volant ». $letter : sa lettre au plan de coupe.
 # $form : bare où aucune phrase ne l’entoure, short à la deuxième mention dans une phrase.
-# $case : of pour « de la pièce B », to pour « à la pièce B ».
+# $case : of pour « de la pièce 2 », to pour « à la pièce 2 ».
 piece = { $form ->
     [bare] { $label }
     [short] { piece-short }
-   *[full] { $lettered ->
+   *[full] { $numbered ->
         [yes] { piece-short } ({ $label })
        *[no] { piece-short }
     }
  }
-# Dits seulement dans le message ci-dessus. Sans plan de coupe, la pièce n’a pas de lettre.
+# Dits seulement dans le message ci-dessus. Sans plan de coupe, la pièce n’a pas de numéro.
 piece-short = { $case ->
     [of] de la { piece-name }
     [to] à la { piece-name }
    *[nominative] la { piece-name }
  }
-piece-name = { $lettered ->
-    [yes] pièce { $letter }
+piece-name = { $numbered ->
+    [yes] pièce { $mark }
    *[no] pièce « { $label } »
  }
 piece-alone = { PIECE($piece, form: "bare") }
-# $pieces (texte) : « de la pièce B », ou plusieurs. $count : combien. $case comme à `piece`.
+# $pieces (texte) : « de la pièce 2 », ou plusieurs. $count : combien. $case comme à `piece`.
 edge = { $count ->
     [one] { $case ->
         [of] du { edge-side } { $pieces }
@@ -134,11 +134,11 @@ duration = { $hours ->
 all-of-it = { $copies ->
     [2] { $runs ->
         [yes] Faire les deux : chaque phrase a une case pour chacune. Exécuter une phrase sur les deux avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur l’autre.
-       *[no] Faire les deux. Exécuter chaque phrase à cases 1 et 2 sur une pièce, puis sur l’autre, avant de passer à la phrase suivante.
+       *[no] Faire les deux. Exécuter chaque phrase à cases a et b sur une pièce, puis sur l’autre, avant de passer à la phrase suivante.
     }
    *[other] { $runs ->
         [yes] Faire les { $copies } : chaque phrase a une case pour chacune. Exécuter une phrase sur toutes avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur la suivante.
-       *[no] Faire les { $copies }. Exécuter chaque phrase à cases 1 à { $copies } sur une pièce après l’autre, à la chaîne, avant de passer à la phrase suivante.
+       *[no] Faire les { $copies }. Exécuter chaque phrase à cases a à { $last } sur une pièce après l’autre, à la chaîne, avant de passer à la phrase suivante.
     }
  }
 # Derrière la première de plusieurs phrases qui se font toutes sur une pièce avant la suivante.

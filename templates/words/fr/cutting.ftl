@@ -1,5 +1,5 @@
 ### La coupe : la liste des pièces, et chaque étape du rouleau à la dernière pièce.
-### $cloth : le nom que l’auteur donne au tissu. $mark : la lettre et le numéro d’une pièce sur le dessin, tels que B2.
+### $cloth : le nom que l’auteur donne au tissu. $mark : l’étiquette d’une pièce, telle que 2b.
 
 ## La liste
 
@@ -71,13 +71,16 @@ cutting-section = Couper le long de la ligne : c’est le coupon { $number } su
 cutting-section-only = Couper le long de la ligne : c’est l’unique coupon.
 # D’autres coupons de ce tissu gardent les leurs.
 cutting-selvedges-here = Couper les lisières de ce coupon : aucune de ses pièces n’en garde.
-cutting-tags = Écrire une étiquette de papier pour chaque pièce, avec sa lettre et son numéro. Épingler chacune dès que sa pièce est coupée : sur l’envers, près du bord qui est en haut sur le dessin. Là où les deux faces se ressemblent, choisir l’envers maintenant.
+cutting-tags = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : sur l’envers, près du bord qui est en haut sur le dessin. Là où les deux faces se ressemblent, choisir l’envers maintenant.
     .check = { $tags ->
         [one] { $tags } étiquette. Une étiquette s’ôte quand sa pièce est cousue.
        *[other] { $tags } étiquettes. Une étiquette s’ôte quand sa pièce est cousue.
      }
 # Les deux faces du tissu sont pareilles.
-cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, avec sa lettre et son numéro. Épingler chacune dès que sa pièce est coupée : sur une face. Ce tissu n’a pas d’endroit : la face à l’étiquette est désormais l’envers.
+cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : sur une face. Ce tissu n’a pas d’endroit : la face à l’étiquette est désormais l’envers.
+    .check = { cutting-tags.check }
+# Comment, c’est dit au premier coupon du tissu.
+cutting-tags-again = Étiqueter de la même façon les pièces de ce coupon.
     .check = { cutting-tags.check }
 
 ## Bandes de coupe, par-dessus des rubans adhésifs sur la table

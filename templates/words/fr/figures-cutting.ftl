@@ -1,5 +1,5 @@
 ### Les dessins de la coupe : les coupons avec leurs bandes ou leurs pièces, et les rubans adhésifs sur la table.
-### $cloth : le nom que l’auteur donne au tissu. $piece : la lettre et le numéro d’une pièce, avec sa partie si elle en a.
+### $cloth : le nom que l’auteur donne au tissu. $piece : l’étiquette d’une pièce, avec sa partie si elle en a.
 
 ## Un coupon sur le tissu
 

@@ -1,8 +1,8 @@
 ### Bandes coupées en tronçons : chacune avec ses tronçons et ses raccords, comme au plan de coupe.
-### $letter : la lettre de la pièce au plan de coupe. $label (texte) : le nom que l’auteur lui donne.
+### $mark : le numéro de la pièce au plan de coupe. $label (texte) : le nom que l’auteur lui donne.
 ### $strips : les bandes coupées de même, telles que « A1 et A2 ».
 
-figure-strips-piece = { $letter }, { $label }
+figure-strips-piece = Pièce { $mark }, { $label }
 figure-strips-alike = { $joins ->
     [0] { $strips } : entière, sans raccord
     [one] { $strips } : { $joins } raccord

@@ -2,6 +2,8 @@
 
 # Le titre des étapes auxquelles l’auteur n’en donne pas.
 part = Le travail
+# Au-dessus du premier travail derrière une lettre sautée.
+letters-skip = Pas de { $letter } ? Les lettres sont les mêmes pour toutes les tailles. Une lettre absente est celle d’un travail dont ce guide n’a pas besoin.
 
 ## Avant une étape
 

@@ -4,7 +4,7 @@
 join-strips-title = Raccorder les bandes { PIECE($pieces, case: "of") }
 join-strips-aim = Chaque bande est d’une seule longueur.
 
-# Les étiquettes portent les lettres et les numéros du plan de coupe.
+# Les étiquettes sont celles du plan de coupe.
 join-strips-lay = Étaler les tronçons { PIECE($piece, case: "of") } dans l’ordre de leurs étiquettes, longs bords alignés. { pin-start } endroit contre endroit les petits côtés qui se font face.
     .check = { $copies ->
         [one] Tous les tronçons de la bande sont dans le même sens.

@@ -18,7 +18,7 @@ pile-piece = Mesurer { PIECE($piece) } le long du grand bord : { $cuts }.
      }
     .tolerance = { $off }
     .remedy = Recouper sur la table un morceau trop long. Pour un morceau trop court, en demander un autre ; ne jamais l’étirer.
-# Dite seulement dans le message ci-dessus. $mark : une lettre avec son numéro et l’exemplaire, comme 5B1.
+# Dite seulement dans le message ci-dessus. $mark : une étiquette de sa pile, comme 5-2a.
 pile-tag = { $mark } { $length }
 pile-tag-part = { $mark }, partie { $part } sur { $parts }, { $length }
 # À la place du métrage à acheter.

@@ -56,7 +56,7 @@ teacher-later-stays = Reste comme il est coupé :
 teacher-later-anew = À couper à nouveau :
 teacher-later-spare = Plus nécessaire ; ôter l’étiquette :
 teacher-later-sewn = À coudre à nouveau, si c’était déjà cousu :
-# $mark : une lettre avec son numéro. $count (nombre)
+# $mark : le numéro d’une pièce. $count (nombre)
 teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
 
 ## Billets

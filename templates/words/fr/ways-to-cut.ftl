@@ -35,7 +35,7 @@ ways-panels = { $how ->
    *[cut] coupon { $number }, { $length } du rouleau, lés tracés un par un, découpés aux ciseaux
  }
 ways-panel = { $mark }{ "\u00A0" }: de { $from-end } à { $to-end } du bout, de { $from-edge } à { $to-edge } du long bord
-# $mark : la lettre d’une pièce et le numéro de son exemplaire.
+# $mark : l’étiquette d’une pièce.
 ways-mark = { $mark } tronçon { $part } sur { $parts }
 
 ## Le coût

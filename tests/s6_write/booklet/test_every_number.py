@@ -61,7 +61,7 @@ def test_the_pieces_to_cut_are_those_of_the_guide(demo: str) -> None:
 
 
 def _plain(pieces: tuple[CutLine, ...]) -> list[tuple[str, ...]]:
-    return [(p.letter, p.piece, p.cloth, p.count, p.cut_length, p.cut_depth, p.finished, p.note) for p in pieces]
+    return [(p.mark, p.piece, p.cloth, p.count, p.cut_length, p.cut_depth, p.finished, p.note) for p in pieces]
 
 
 @pytest.mark.parametrize("demo", DEMOS)
@@ -79,7 +79,7 @@ def test_a_letter_stands_only_where_numbers_differ_and_means_one_number_in_its_o
         assert len({value for value in number.values if value}) > 1
     for operation in made.operations:
         letters = [made.numbers[at].letter for at in operation.numbers]
-        assert letters == sorted(set(letters))
+        assert letters == sorted(set(letters), key=lambda letter: (len(letter), letter))
         assert set(_letters(operation)) <= set(operation.numbers)
 
 

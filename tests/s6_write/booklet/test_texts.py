@@ -36,10 +36,10 @@ def test_numbers_that_differ_alike_have_one_letter_and_of_another_kind_two() -> 
     one, other = ({0: hole(kind, "4"), 1: hole(kind, "5")} for kind in "ln")
     assert letters_in(letters.told(one)) == letters_in(letters.told(one))
     assert letters_in(letters.told(one)) != letters_in(letters.told(other))
-    assert [number.letter for number in letters.numbers] == ["a", "b"]
+    assert [number.letter for number in letters.numbers] == ["p", "q"]
     letters.begin()
     letters.told(one)
-    assert letters.numbers[-1].letter == "a"
+    assert letters.numbers[-1].letter == "p"
 
 
 def test_after_z_comes_aa() -> None:
@@ -47,7 +47,7 @@ def test_after_z_comes_aa() -> None:
     letters.begin()
     for number in range(28):
         letters.told({0: hole("n", str(number)), 1: hole("n", str(number + 1))})
-    assert [number.letter for number in letters.numbers[24:]] == ["y", "z", "aa", "ab"]
+    assert [number.letter for number in letters.numbers[9:13]] == ["y", "z", "pp", "pq"]
 
 
 def test_texts_that_differ_in_words_have_a_version_for_each_group_of_sizes() -> None:

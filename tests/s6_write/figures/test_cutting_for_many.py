@@ -8,6 +8,7 @@ from itertools import combinations
 
 import pytest
 from furbelow.garment.message import Own
+from furbelow.garment.tags import tag
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.planner import plain_plan
@@ -25,7 +26,7 @@ THIRTY = tuple(
     strip._replace(name=f"{(strip.wearer or '').split()[-1]} {strip.name}", piecing=strip.name != "tier 1")
     for strip in class_of_thirty()
 )
-LETTERS = {strip.name: f"{strip.name.split()[0]}{'ABC'[int(strip.name[-1]) - 1]}" for strip in THIRTY}
+MARKS = {strip.name: f"{strip.name.split()[0]}-{strip.name[-1]}" for strip in THIRTY}
 # Sections as long as the table of a hall, sections as short as one at home; shallow bands that lie many to a lane.
 LONG = Bolt(cm(150), cm(1), longest_section=cm(2400))
 SHORT = Bolt(cm(150), cm(1), longest_section=cm(260))
@@ -41,11 +42,11 @@ def drawn(which: str) -> tuple[CuttingPlan, tuple[Figure, ...]]:
         "folded": (THIRTY, FOLDED),
         "bands": (BANDS, LONG),
     }[which]
-    letters = LETTERS | {strip.name: f"{strip.wearer}D" for strip in BANDS}
+    marks = MARKS | {strip.name: f"{strip.wearer}-4" for strip in BANDS}
     plan = plain_plan(strips, bolt, PRICES)
     demo = demos()[0]
     say = planned(demo, sizes(demo)[0]).rehearsal.run.say
-    return plan, plan_figures(plan, letters, Words("en", say), Own("lawn"), "cut", True) + table_marks_figures(
+    return plan, plan_figures(plan, marks, Words("en", say), Own("lawn"), "cut", True) + table_marks_figures(
         plan, Words("en", say), Own("lawn"), "tapes"
     )
 
@@ -56,7 +57,7 @@ PLANS = pytest.mark.parametrize("which", ["long", "short", "folded", "bands"])
 @PLANS
 def test_every_segment_of_every_section_has_its_whole_name(which: str) -> None:
     plan, figures = drawn(which)
-    letters = LETTERS | {strip.name: f"{strip.wearer}D" for strip in BANDS}
+    marks = MARKS | {strip.name: f"{strip.wearer}-4" for strip in BANDS}
     said: dict[int, str] = {}
     for figure in figures:
         number = 0
@@ -66,7 +67,7 @@ def test_every_segment_of_every_section_has_its_whole_name(which: str) -> None:
             said[number] = said.get(number, "") + f" {line.text} "
     for number, section in enumerate(plan.sections, 1):
         for piece in section.pieces:
-            name = f"{letters[piece.strip]}{piece.copy}" + (f"·{piece.part}" if piece.parts > 1 else "")
+            name = tag(marks[piece.strip], piece.copy, piece.part if piece.parts > 1 else 0)
             assert re.search(rf"\W{name}(?![\w·])", said[number]), (number, name)
 
 

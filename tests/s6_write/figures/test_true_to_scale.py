@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
+from furbelow.garment.tags import tag
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s6_write.figures.language import RIGHT_SIDE
 from furbelow.s6_write.guide.guide import Figure
@@ -89,8 +90,8 @@ def test_every_segment_is_named_on_the_drawing_and_every_tape_has_its_distance(d
         for section in plan.sections:
             for lane in section.lanes:
                 for segment in lane.segments:
-                    part = f"·{segment.part}" if segment.parts > 1 else ""
-                    assert f"{found.cutting.letters[segment.strip]}{segment.copy}{part}" in said
+                    part = segment.part if segment.parts > 1 else 0
+                    assert tag(found.cutting.marks[segment.strip], segment.copy, part) in said
         tapes = [figure for figure in figures(demo, size) if figure.key.startswith(f"tapes-{name}")]
         texts = {line.text for figure in tapes for line in words(figure)}
         for section in plan.sections:

@@ -12,6 +12,7 @@ from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from itertools import count
 from typing import NamedTuple, TypeVar
 
+from furbelow.garment.tags import explained_letter
 from furbelow.s6_write.booklet.booklet import SizedNumber
 from furbelow.s6_write.words.holes import Hole, parted
 
@@ -48,9 +49,9 @@ class Letters:
         self.begin()
 
     def begin(self, taken: Collection[str] = ()) -> None:
-        """Begin an operation: its letters are a, b, c ... again, without those that its drawings have for places."""
+        """Begin an operation: its letters are p, q, r ... again, without those that its drawings have for places."""
         self._here: dict[tuple[str, tuple[str, ...]], int] = {}
-        self._free = (letter for letter in map(_nth, count()) if letter not in taken)
+        self._free = (letter for letter in map(explained_letter, count(1)) if letter not in taken)
 
     def here(self) -> tuple[int, ...]:
         """The numbers that have a letter in this operation, by their places."""
@@ -83,12 +84,6 @@ class Letters:
             place = self._here[first.kind, values] = len(self.numbers)
             self.numbers.append(SizedNumber(next(self._free), values))
         return f"{_LETTER}{place}{_CLOSE}"
-
-
-def _nth(number: int) -> str:
-    """a, b ... z, aa, ab ..."""
-    before, last = divmod(number, 26)
-    return (_nth(before - 1) if before else "") + "abcdefghijklmnopqrstuvwxyz"[last]
 
 
 def grouped(said: Mapping[int, T], key: Callable[[T], object]) -> list[list[int]]:

@@ -163,7 +163,7 @@ def cutting_figures(
     """
     plan, material = cutting.sheet(name).plan, solved.materials[name].material
     cloth = Supply(name)
-    planned = plan_figures(plan, cutting.letters, words, cloth, f"cut-{name}", material.has_right_side)
+    planned = plan_figures(plan, cutting.marks, words, cloth, f"cut-{name}", material.has_right_side)
     tapes = table_marks_figures(plan, words, cloth, f"tapes-{name}")
     return tuple(
         replace(figure, key=fit(figure.key), shows=tuple(at))

@@ -26,11 +26,11 @@ Drawn = LaidLanes | FreePanels
 
 
 def plan_figures(
-    plan: CuttingPlan, letters: Mapping[str, str], words: Words, cloth: Value, key: str, faces: bool
+    plan: CuttingPlan, marks: Mapping[str, str], words: Words, cloth: Value, key: str, faces: bool
 ) -> tuple[Figure, ...]:
     """The sections of one cloth's plan, as many in a figure as are easily read.
 
-    letters: the letter of each piece in the cutting list, by its name. cloth: as it is called.
+    marks: the letter of each piece in the cutting list, by its name. cloth: as it is called.
     faces: whether its sides differ, so that panels are chalked on the wrong one.
     """
     words.read("figures-cutting")
@@ -40,9 +40,9 @@ def plan_figures(
     for number, (section, scale) in enumerate(zip(plan.sections, _scales(plan), strict=True), 1):
         drawn: Drawn
         if section.panels:
-            drawn = FreePanels(section, float(plan.usable_width), letters, words, scale, faces)
+            drawn = FreePanels(section, float(plan.usable_width), marks, words, scale, faces)
         else:
-            drawn = LaidLanes(plan, section, letters, words, scale)
+            drawn = LaidLanes(plan, section, marks, words, scale)
         if tall + drawn.high > TALL:
             groups.append([])
             firsts.append(number)
@@ -50,7 +50,7 @@ def plan_figures(
         groups[-1].append(drawn)
         tall += drawn.high
     return tuple(
-        _figure(plan, first, group, letters, words, cloth, key) for first, group in zip(firsts, groups, strict=True)
+        _figure(plan, first, group, marks, words, cloth, key) for first, group in zip(firsts, groups, strict=True)
     )
 
 
@@ -58,14 +58,14 @@ def _figure(
     plan: CuttingPlan,
     first: int,
     group: Sequence[Drawn],
-    letters: Mapping[str, str],
+    marks: Mapping[str, str],
     words: Words,
     cloth: Value,
     key: str,
 ) -> Figure:
     sheet, y, told = Sheet(), 0.0, []
     for number, drawn in enumerate(group, first):
-        rows = Things(tuple(_rows(drawn.section, letters)), "clauses")
+        rows = Things(tuple(_rows(drawn.section, marks)), "clauses")
         values: Values = {
             "section": number,
             "length": Length(drawn.section.length, "cut"),
@@ -107,19 +107,19 @@ def _scales(plan: CuttingPlan) -> tuple[float, ...]:
     return (together,) * len(scales) if together * float(plan.usable_width) >= FLAT else scales
 
 
-def _rows(section: Section, letters: Mapping[str, str]) -> Iterator[Part]:
+def _rows(section: Section, marks: Mapping[str, str]) -> Iterator[Part]:
     """What the drawing shows, in words."""
     for panel in section.panels:
-        yield _panel(panel, letters)
+        yield _panel(panel, marks)
     for number, lane in enumerate(section.lanes, 1):
-        yield _lane(number, lane, letters)
+        yield _lane(number, lane, marks)
 
 
-def _panel(panel: Panel, letters: Mapping[str, str]) -> Part:
+def _panel(panel: Panel, marks: Mapping[str, str]) -> Part:
     return Part(
         "figure-cutting-alt-panel",
         {
-            "piece": Own(name_of(panel, letters)),
+            "piece": Own(name_of(panel, marks)),
             "near-end": Length(panel.from_end),
             "far-end": Length(panel.from_end + panel.length, "cut"),
             "near-side": Length(panel.from_edge),
@@ -128,9 +128,9 @@ def _panel(panel: Panel, letters: Mapping[str, str]) -> Part:
     )
 
 
-def _lane(number: int, lane: Lane, letters: Mapping[str, str]) -> Part:
+def _lane(number: int, lane: Lane, marks: Mapping[str, str]) -> Part:
     pieces = [
-        Part("figure-cutting-alt-piece", {"piece": Own(name_of(each, letters)), "length": Length(each.length, "cut")})
+        Part("figure-cutting-alt-piece", {"piece": Own(name_of(each, marks)), "length": Length(each.length, "cut")})
         for each in lane.segments
     ]
     return Part(

@@ -21,9 +21,9 @@ class FreePanels:
     """One section, drawn to scale; `high` is how far it reaches down, the words under it included."""
 
     def __init__(
-        self, section: Section, width: float, letters: Mapping[str, str], words: Words, scale: float, wrong_up: bool
+        self, section: Section, width: float, marks: Mapping[str, str], words: Words, scale: float, wrong_up: bool
     ) -> None:
-        self.section, self.letters, self.words, self.scale, self.wrong_up = section, letters, words, scale, wrong_up
+        self.section, self.marks, self.words, self.scale, self.wrong_up = section, marks, words, scale, wrong_up
         words.read("figures-cutting")
         self.deep = width * scale
         self.right = LEFT + float(section.length) * scale
@@ -35,7 +35,7 @@ class FreePanels:
         small = [
             each
             for each in section.panels
-            if not has_room(name_of(each, letters), float(each.length) * scale, float(each.width) * scale)
+            if not has_room(name_of(each, marks), float(each.length) * scale, float(each.width) * scale)
         ]
         self.block = max(self.deep, LEADING * len(self.sides), LEADING * len(small))
 
@@ -56,7 +56,7 @@ class FreePanels:
             outline = [(left, upper), (right, upper), (right, bottom), (left, bottom)]
             face(sheet, outline, self.wrong_up)
             sheet.line(outline, INK, PLAIN, closed=True)
-            name = name_of(panel, self.letters)
+            name = name_of(panel, self.marks)
             length, width = Length(panel.length, "cut"), Length(panel.width, "cut")
             size = self.words.text("figure-cutting-over", {"length": length, "width": width})
             if not named_in(sheet, name, size, (left, upper, right, bottom), ground=self.wrong_up):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.gore import Gore, Row, lines_of, slope
 from furbelow.garment.message import Length, Values, flag
+from furbelow.garment.tags import explained_letter
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, left_over
@@ -121,7 +122,7 @@ def _lettered(places: list[float]) -> list[tuple[str, float]]:
     """A letter for each place, one behind the other where two lie close together."""
     found: list[tuple[str, float]] = []
     for number, place in enumerate(places):
-        letter = chr(ord("a") + number)
+        letter = explained_letter(number + 1)
         if found and place - found[-1][1] < NEAR:
             letters, at = found.pop()
             found.append((f"{letters}, {letter}", (at + place) / 2))

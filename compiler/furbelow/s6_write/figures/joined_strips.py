@@ -5,9 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Own, Pieces, Things, Values
+from furbelow.garment.tags import tag
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
-from furbelow.s4_cut.cut import letter
 from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.language import LEADING, MARGIN, SOFT
 from furbelow.s6_write.figures.numbers import Numbers
@@ -32,14 +32,14 @@ def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     scale = (sheet.width - 2 * MARGIN - 8 - APART * (most - 1)) / float(longest)
     y, told = 0.0, []
     for piece in pieces:
-        mark = words.letters.get(piece) or letter(list(words.say.solved.pieces).index(piece))
-        head = words.text("figure-strips-piece", {"letter": mark, "label": words.say.piece(piece)})
+        mark = words.marks.get(piece) or str(list(words.say.solved.pieces).index(piece) + 1)
+        head = words.text("figure-strips-piece", {"mark": mark, "label": words.say.piece(piece)})
         sheet.write((MARGIN, y), head, bold=True)
         y += 8
         for cut, copies in _alike(lengths[piece]).items():
             values: Values = {
                 "piece": Pieces((piece,)),
-                "strips": Things(tuple(Own(f"{mark}{copy}") for copy in copies)),
+                "strips": Things(tuple(Own(tag(mark, copy)) for copy in copies)),
                 "joins": len(cut) - 1,
                 "segments": Things(tuple(Length(length, "cut") for length in cut)),
             }
@@ -73,7 +73,7 @@ def _strip(sheet: Sheet, y: float, mark: str, copy: int, cut: tuple[Fraction, ..
         ):
             joined = (inward[0] < 0 and part < len(cut)) or (inward[0] > 0 and part > 1)
             edge(sheet, start, end, "raw", inward, joined)
-        name = f"{mark}{copy}" + (f"·{part}" if len(cut) > 1 else "")
+        name = tag(mark, copy, part if len(cut) > 1 else 0)
         length_said = words.said(Length(length, "cut"))
         wide, middle = right - left - 6, (left + right) / 2
         if width_of(name, True) + width_of(length_said) + 6 <= wide:

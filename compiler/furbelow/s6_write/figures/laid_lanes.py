@@ -31,9 +31,9 @@ class LaidLanes:
     """
 
     def __init__(
-        self, plan: CuttingPlan, section: Section, letters: Mapping[str, str], words: Words, scale: float
+        self, plan: CuttingPlan, section: Section, marks: Mapping[str, str], words: Words, scale: float
     ) -> None:
-        self.plan, self.section, self.letters, self.words, self.scale = plan, section, letters, words, scale
+        self.plan, self.section, self.marks, self.words, self.scale = plan, section, marks, words, scale
         self.folded = plan.folded and not section.across
         wide, deep = (plan.usable_width, section.length) if section.across else (section.length, plan.usable_width)
         self.right, self.deep = LEFT + float(wide) * scale, float(deep) * scale
@@ -100,7 +100,7 @@ class LaidLanes:
         return y + self.high
 
     def _name(self, segment: Segment) -> str:
-        return name_of(segment, self.letters)
+        return name_of(segment, self.marks)
 
     def _placed(self, lane: Lane) -> bool:
         """Whether all names have room on their pieces."""

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Ply
 from furbelow.garment.message import Length, One, Part, Pieces, Things, Values
+from furbelow.garment.tags import explained_letter
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import chains, seam_between
@@ -25,7 +26,6 @@ DEEP = 120.0
 FINEST = 0.42
 MARGIN_LONG = 16.0  # units for a margin, which would be too short to see
 MOST = 4  # columns, so that what each is finds room beside them
-LETTERS = "abcdefghijklmnopqrstuvwxyz"
 
 
 class _Run(NamedTuple):
@@ -37,8 +37,8 @@ class _Run(NamedTuple):
 
     @property
     def letters(self) -> str:
-        last = LETTERS[self.first + self.layers - 1]
-        return LETTERS[self.first] if self.layers == 1 else f"{LETTERS[self.first]}–{last}"
+        first, last = explained_letter(self.first + 1), explained_letter(self.first + self.layers)
+        return first if self.layers == 1 else f"{first}–{last}"
 
 
 def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -62,7 +62,7 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     for index, each in enumerate(drawn):
         x, again = LEFT + APART * index, index > 0 and drawn[index - 1] is each
         _ply(sheet, x, top, _chain(bench, each.ply.piece), each.ply, bench, words, scale)
-        letter = LETTERS[each.first + (each.layers - 1 if again else 0)]
+        letter = explained_letter(each.first + (each.layers if again else 1))
         sheet.write((x, 46), letter, "middle", bold=True)
         if again and each.layers > 2:
             sheet.write((x - APART / 2, top + 40), "…", "middle", bold=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from furbelow.garment import spec
@@ -21,9 +21,9 @@ from furbelow.s6_write.guide.cautions import each_once, general_cautions
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.front import at_a_glance, imprint_of, plan_of_sittings
-from furbelow.s6_write.guide.guide import Cover, Guide, Part, ProofLine
-from furbelow.s6_write.guide.last_look import LABEL_TOOLS, label_left, last_look
-from furbelow.s6_write.guide.letters import letters_of
+from furbelow.s6_write.guide.guide import Cover, Guide, Operation, Part, ProofLine
+from furbelow.s6_write.guide.last_look import LABEL_TOOLS, label_left, last_look, sewn_before
+from furbelow.s6_write.guide.letters import first_skip, letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.operations import operations
@@ -57,7 +57,7 @@ def compose(
     """
     run, solved = rehearsal.run, rehearsal.solved
     say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
-    words = Words(say.language, say, cutting.letters, marked=marked)
+    words = Words(say.language, say, cutting.marks, marked=marked)
     words.read("guide")
     told = [said_step(done, words) for done in run.performed]
     pieces = cut_lines(solved.pieces, cutting, words)
@@ -69,8 +69,13 @@ def compose(
         if pile
         else tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run)))
     )
-    parts = operations(rehearsal, told, shopping, words, step_letters)
-    last = last_look(rehearsal, words, last_letter, label=label)
+    label_at = sewn_before(rehearsal, told) if label else None
+    parts = operations(rehearsal, told, shopping, words, step_letters, label_at)
+    last = last_look(rehearsal, words, last_letter, label=label and label_at is None)
+    if not marked:
+        given = (*cut_letters.values(), *step_letters.values(), last_letter)
+        skip = first_skip(given, _letters((Part("", cut), *parts, last)))
+        parts, last = _with_skip(parts, skip, words), _with_skip((last,), skip, words)[0]
     if not for_some and not marked:
         first, *rest, last = shown_once((Part("", cut), *each_once((*parts, last))))
         cut, parts = first.operations, tuple(rest)
@@ -126,6 +131,22 @@ def _trims(run: Run) -> tuple[str, ...]:
     used = [use.material for done in run.performed for use in done.used if use.what.message != _BONE]
     trims = [name for name in used if run.solved.materials[name].material.kind in _SHRINK]
     return tuple(dict.fromkeys(trims))
+
+
+def _letters(parts: Sequence[Part]) -> set[str]:
+    return {operation.letter for part in parts for operation in part.operations}
+
+
+def _with_skip(parts: Sequence[Part], skip: tuple[str, str] | None, words: Words) -> tuple[Part, ...]:
+    """The parts, the first operation behind a letter that is left out saying why."""
+    if skip is None:
+        return tuple(parts)
+    told = words.text("letters-skip", {"letter": skip[0]})
+
+    def of(operation: Operation) -> Operation:
+        return replace(operation, skipped=told) if operation.letter == skip[1] else operation
+
+    return tuple(replace(part, operations=tuple(map(of, part.operations))) for part in parts)
 
 
 def _cover(written: spec.Cover | None) -> Cover | None:

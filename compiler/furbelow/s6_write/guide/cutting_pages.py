@@ -29,7 +29,7 @@ _SHRINK = frozenset({"cotton", "linen", "viscose"})
 
 
 def cut_lines(pieces: Mapping[str, SolvedPiece], cutting: Cutting, words: Words) -> tuple[CutLine, ...]:
-    """One row for each piece, lettered as on the drawing."""
+    """One row for each piece, numbered as on the drawing."""
     words.read("cutting")
     return tuple(_cut_line(piece, cutting, words) for piece in pieces.values())
 
@@ -39,7 +39,7 @@ def _cut_line(piece: SolvedPiece, cutting: Cutting, words: Words) -> CutLine:
     note = "cut-whole" if not joins else "cut-joins-in-all" if piece.count > 1 else "cut-joins"
     finished: Values = {"length": Length(piece.length), "depth": Length(piece.depth)}
     return CutLine(
-        letter=cutting.letters[piece.name],
+        mark=cutting.marks[piece.name],
         piece=piece.label,
         cloth=words.said(Supply(piece.piece.cloth.text)),
         count=str(piece.rectangles),
@@ -108,16 +108,17 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
     if section.panels:
         from furbelow.s6_write.guide.panel_steps import panel_steps  # most cloths do without
 
-        lay, cut = panel_steps(section, plan.usable_width, cutting.letters, cloth.name, cloth.has_right_side, words)
+        lay, cut = panel_steps(section, plan.usable_width, cutting.marks, cloth.name, cloth.has_right_side, words)
     else:
-        lay, cut = lane_steps(plan, number, cutting.letters, cloth.name, words)
+        lay, cut = lane_steps(plan, number, cutting.marks, cloth.name, words)
     yield said_action("cutting-chalk", values, words)
     yield said_action("cutting-section" if sections > 1 else "cutting-section-only", values, words)
     if _keeps_selvedges(plan) and not any(lane.selvedge for lane in section.lanes):
         yield said_action("cutting-selvedges-here", values, words)
     yield from lay
     # The drawing shows which edge is up only while the cloth is in one piece.
-    yield said_action("cutting-tags" if cloth.has_right_side else "cutting-tags-alike", values, words)
+    tags = "cutting-tags" if cloth.has_right_side else "cutting-tags-alike"
+    yield said_action("cutting-tags-again" if number > 1 else tags, values, words)
     yield from cut
 
 

@@ -55,7 +55,7 @@ def demonstration(
 ) -> tuple[Demonstration, Words]:
     """The plan, and the words that it is told in. guide: of the same garment, with every caution before its work."""
     run = rehearsal.run
-    words = Words(guide.language, Phrasing(rehearsal.solved, run.room, cutting.joins, cutting.lengths), cutting.letters)
+    words = Words(guide.language, Phrasing(rehearsal.solved, run.room, cutting.joins, cutting.lengths), cutting.marks)
     words.read("demonstration", "tools")
     by_key = {operation.key: operation for operation in guide.operations}
     worked = [

@@ -91,7 +91,7 @@ class MaterialLine:
 class CutLine:
     """One row of the cutting list. Cut sizes include every allowance; finished sizes are what shows."""
 
-    letter: str  # label on the cutting figure
+    mark: str  # its number, as on drawings and tags
     piece: str
     cloth: str
     count: str
@@ -147,6 +147,7 @@ class Operation:
     stop: str  # says that the work may be put away here, or that a sitting ends; empty where neither
     why: tuple[str, ...] = ()  # reasons of numbers in its steps
     number: str = ""  # the one that matters to who has made the garment before
+    skipped: str = ""  # where letters begin to be left out: why
     all_of_it: str = ""  # one banner where its sentences are done on several pieces before the next sentence
 
     def place(self, step: GuideStep) -> str:

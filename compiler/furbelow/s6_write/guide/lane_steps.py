@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values, flag
+from furbelow.garment.tags import tag
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.marks import from_far_side, table_marks
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
+from furbelow.s4_cut.uncuttable import HOME_TABLE
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
@@ -22,7 +24,7 @@ _LAYERS = ("flat", "fold", "upper", "under")
 
 
 def lane_steps(
-    plan: CuttingPlan, number: int, letters: Mapping[str, str], cloth: str, words: Words
+    plan: CuttingPlan, number: int, marks: Mapping[str, str], cloth: str, words: Words
 ) -> tuple[list[SaidAction], list[SaidAction]]:
     """Laying section `number` of the cloth over the tapes, and cutting it. cloth: its name in the spec."""
     section = plan.sections[number - 1]
@@ -42,8 +44,7 @@ def lane_steps(
         at_selvedge = any(lane.selvedge and not from_far_side(lane) for lane in section.lanes)
         flat = "cutting-draw-along-kept" if at_selvedge else "cutting-draw-along"
         draw = "cutting-draw-along-folded" if plan.folded else flat
-    table = words.say.room.table_length
-    beyond = table is not None and section.length > table and not section.across
+    beyond = section.length > (words.say.room.table_length or HOME_TABLE) and not section.across
     slit = said_action("cutting-slit-beyond" if beyond else "cutting-slit", values, words)
     if tapes:
         laid, slits = [said_action(tape, values, words), said_action(draw, values, words)], [slit]
@@ -55,8 +56,8 @@ def lane_steps(
         *slits,
         *_far_slits(section, words),
         *fold,
-        *_lanes(section, letters, words),
-        *_kept(section, letters, words),
+        *_lanes(section, marks, words),
+        *_kept(section, marks, words),
     ]
 
 
@@ -74,18 +75,18 @@ def _far_slits(section: Section, words: Words) -> Iterator[SaidAction]:
         yield said_action("cutting-slit-selvedge", values, words)
 
 
-def _kept(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
+def _kept(section: Section, marks: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
     """Which edges the selvedges are that stay on."""
     pieces = words.say.solved.pieces
     cut = [each for lane in section.lanes if lane.selvedge for each in lane.segments]
     for side in ("top", "bottom"):
-        marks = tuple(_piece(each, letters) for each in cut if pieces[each.strip].piece.selvedge == side)
-        if marks:
-            values: Values = {"pieces": Things(marks), "edge": One(side, ("top", "bottom"))}
+        kept = tuple(_piece(each, marks) for each in cut if pieces[each.strip].piece.selvedge == side)
+        if kept:
+            values: Values = {"pieces": Things(kept), "edge": One(side, ("top", "bottom"))}
             yield said_action("cutting-selvedge-stays", values, words)
 
 
-def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
+def _lanes(section: Section, marks: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
     lanes = list(enumerate(section.lanes, 1))
     # Lanes that are pieces as they come off the table are told together, a few in a breath.
     plain = [(at, lane) for at, lane in lanes if lane.layer == "flat" and lane.segments and _whole(section, lane)]
@@ -94,8 +95,7 @@ def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterat
         for breath in range(breaths):
             some = plain[len(plain) * breath // breaths : len(plain) * (breath + 1) // breaths]
             named = (
-                Part("cutting-lane-named", {"lane": at, "piece": _piece(lane.segments[0], letters)})
-                for at, lane in some
+                Part("cutting-lane-named", {"lane": at, "piece": _piece(lane.segments[0], marks)}) for at, lane in some
             )
             yield said_action("cutting-lanes-whole", {"lanes": Things(tuple(named), "clauses")}, words)
         lanes = [each for each in lanes if each not in plain]
@@ -104,10 +104,10 @@ def _lanes(section: Section, letters: Mapping[str, str], words: Words) -> Iterat
         if not lane.segments:
             yield said_action("cutting-lane-over", values, words)
         elif _whole(section, lane):
-            yield said_action("cutting-lane-whole", {**values, "piece": _piece(lane.segments[0], letters)}, words)
+            yield said_action("cutting-lane-whole", {**values, "piece": _piece(lane.segments[0], marks)}, words)
         else:
             cuts = tuple(
-                Part("cutting-length-for", {"length": Length(each.length, "cut"), "piece": _piece(each, letters)})
+                Part("cutting-length-for", {"length": Length(each.length, "cut"), "piece": _piece(each, marks)})
                 for each in lane.segments
             )
             yield said_action("cutting-lane", {**values, "cuts": Things(cuts)}, words)
@@ -117,9 +117,9 @@ def _whole(section: Section, lane: Lane) -> bool:
     return not section.across and [segment.length for segment in lane.segments] == [section.length]
 
 
-def _piece(segment: Segment, letters: Mapping[str, str]) -> Part:
-    """A1, or B2, part 1 of 3."""
-    mark = Own(f"{letters[segment.strip]}{segment.copy}")
+def _piece(segment: Segment, marks: Mapping[str, str]) -> Part:
+    """1a, or 2b, part 1 of 3."""
+    mark = Own(tag(marks[segment.strip], segment.copy))
     if segment.parts == 1:
         return Part("cutting-piece", {"mark": mark})
     return Part("cutting-piece-part", {"mark": mark, "part": segment.part, "parts": segment.parts})

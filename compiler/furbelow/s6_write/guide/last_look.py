@@ -13,13 +13,14 @@ from furbelow.s5_buy.hours import LAST_LOOK
 from furbelow.s6_write.guide.guide import Caution, Operation, Part
 from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.guide.times import duration
-from furbelow.s6_write.words.said_step import SaidStep, said_action
+from furbelow.s6_write.words.said_step import SaidAction, SaidStep, said_action
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.shared.cautions import HAND_NEEDLE
 from furbelow.techniques.shared.fire_label import SAID
 
 # Where no step of the waist has room for it: with what it is sewn on by hand.
 LABEL_TOOLS = (Tool.FIRE_LABEL, Tool.HAND_NEEDLE)
+_STIFFEN = ("starch", "flame retardant")  # in stiff or treated cloth a needle leaves its marks
 
 
 def label_left(rehearsal: Rehearsal, told: Sequence[SaidStep]) -> bool:
@@ -27,15 +28,29 @@ def label_left(rehearsal: Rehearsal, told: Sequence[SaidStep]) -> bool:
     return burns_fast(rehearsal.solved) and not any(Tool.FIRE_LABEL in said.tools for said in told)
 
 
+def sewn_before(rehearsal: Rehearsal, told: Sequence[SaidStep]) -> int | None:
+    """Where the label that is left goes in while the cloth is still soft: before the first of these steps; None at the end."""
+    wet = (at for at, done in enumerate(rehearsal.run.performed) if done.step.written.technique in _STIFFEN)
+    return next((at for at in wet if told[at].actions), None)
+
+
+def label_sewn(words: Words) -> tuple[SaidAction, ...]:
+    return tuple(said_action(message, SAID, words) for message in ("fire-label-write", "last-look-label"))
+
+
+def label_caution(words: Words) -> Caution:
+    return Caution(HAND_NEEDLE.kind, words.text(HAND_NEEDLE.message))
+
+
 def last_look(rehearsal: Rehearsal, words: Words, letter: str, *, label: bool) -> Part:
     """label: whether the label is sewn in here."""
     looks = ("last-look-threads", "last-look-marks", *_hem_checks(rehearsal), "last-look-edges")
+    values = _values(rehearsal)
+    looked = (said_action(message, values, words) for message in ("last-look-pins", *looks))
     # The pins last: the label is pinned.
-    told = ("fire-label-write", "last-look-label", "last-look-pins", *looks) if label else ("last-look-pins", *looks)
-    values = {**_values(rehearsal), **SAID}
-    steps = numbered(said_action(message, values, words) for message in told)
+    steps = numbered((*(label_sewn(words) if label else ()), *looked))
     title, minutes = words.text("last-look-title"), words.said(duration(LAST_LOOK))
-    cautions = (Caution(HAND_NEEDLE.kind, words.text(HAND_NEEDLE.message)),) if label else ()
+    cautions = (label_caution(words),) if label else ()
     aim = words.text("last-look-aim")
     operation = Operation("last-look", letter, title, aim, minutes, cautions, (), steps, "", "")
     return Part(words.text("last-look"), (operation,))

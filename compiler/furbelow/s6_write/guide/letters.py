@@ -6,8 +6,10 @@ has nothing to do for one of them leaves its letter out.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from itertools import count, islice, product
+from collections.abc import Collection, Iterator, Sequence
+from itertools import count, product
+
+from furbelow.garment.tags import copy_letter
 
 LETTERS = "ABCDEFGHJKLMNPQRSTUVWYZ"  # without I and O, which read as numbers
 CORRECTIONS = "X"  # the work that a measurement asks for, which no spec has
@@ -22,7 +24,16 @@ def letters() -> Iterator[str]:
 
 def letter_of_copy(letter: str, copy: int) -> str:
     """The letter of an operation that one copy has to itself: Fa, Fb."""
-    return letter + next(islice(letters(), copy - 1, None)).lower()
+    return letter + copy_letter(copy)
+
+
+def first_skip(given: Sequence[str], used: Collection[str]) -> tuple[str, str] | None:
+    """The first letter that is given and not used, and the used one after it; None where each is used."""
+    skipped = next((letter for letter in given if letter not in used), None)
+    if skipped is None:
+        return None
+    after = next((letter for letter in given[given.index(skipped) :] if letter in used), None)
+    return (skipped, after) if after else None
 
 
 def letters_of(cloths: Sequence[str], steps: Sequence[int]) -> tuple[dict[str, str], dict[int, str], str]:

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from furbelow.garment.message import flag
+from furbelow.garment.message import Own, flag
+from furbelow.garment.tags import copy_letter
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import figures_for
 from furbelow.s6_write.guide.before_step import before_step
 from furbelow.s6_write.guide.guide import Caution, Operation, Part
+from furbelow.s6_write.guide.last_look import label_caution, label_sewn
 from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.guide.own_pictures import own_figures
 from furbelow.s6_write.guide.reasons import numbers_of
@@ -22,9 +24,17 @@ from furbelow.s6_write.words.words import Words
 
 
 def operations(
-    rehearsal: Rehearsal, told: Sequence[SaidStep], shopping: ShoppingList, words: Words, letters: Mapping[int, str]
+    rehearsal: Rehearsal,
+    told: Sequence[SaidStep],
+    shopping: ShoppingList,
+    words: Words,
+    letters: Mapping[int, str],
+    label_at: int | None = None,
 ) -> tuple[Part, ...]:
-    """told: the performed steps as they are said; letters: of each by its place in the spec."""
+    """told: the performed steps as they are said; letters: of each by its place in the spec.
+
+    label_at: the performed step before which the label that warns of fire is sewn in.
+    """
     parts: list[tuple[str, list[Operation]]] = []
     run = rehearsal.run
     stop = stops(rehearsal, shopping, words)
@@ -32,7 +42,8 @@ def operations(
         if not said.actions:
             continue
         minutes = in_fives(shopping.minutes[at])
-        before = tuple(before_step(run.performed, told, at, shopping, words))
+        labels = at == label_at
+        before = (*(label_sewn(words) if labels else ()), *before_step(run.performed, told, at, shopping, words))
         actions = _with_runs((*before, *said.actions), words)
         steps = numbered(actions)
         copies, runs = max(step.copies for step in steps), any(action.run for action in actions)
@@ -42,7 +53,10 @@ def operations(
             title=said.title,
             aim=said.aim,
             minutes=words.said(duration(minutes)) if minutes else "",
-            cautions=tuple(Caution(kind, text) for kind, text in said.cautions),
+            cautions=(
+                *(Caution(kind, text) for kind, text in said.cautions),
+                *((label_caution(words),) if labels else ()),
+            ),
             figures=(
                 *figures_for(done, run, words, len(before) + 1),
                 *own_figures(f"step-{done.step.written.index + 1}", done.step.written.pictures),
@@ -52,13 +66,17 @@ def operations(
             stop=stop[at],
             why=numbers_of(done, rehearsal.solved),
             number=said.number,
-            all_of_it=words.text("all-of-it", {"copies": copies, "runs": flag(runs)}) if copies > 1 else "",
+            all_of_it=_all_of_it(copies, runs, words) if copies > 1 else "",
         )
         heading = done.step.written.part or words.text("part")
         if not parts or parts[-1][0] != heading:
             parts.append((heading, []))
         parts[-1][1].append(operation)
     return tuple(Part(title, tuple(done)) for title, done in parts)
+
+
+def _all_of_it(copies: int, runs: bool, words: Words) -> str:
+    return words.text("all-of-it", {"copies": copies, "last": Own(copy_letter(copies)), "runs": flag(runs)})
 
 
 def _with_runs(actions: Sequence[SaidAction], words: Words) -> list[SaidAction]:

@@ -6,15 +6,17 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Own, Supply, Things, Value
+from furbelow.garment.tags import tag
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.plan import Panel, Section
 from furbelow.s4_cut.through_cuts import Through, cut_apart
+from furbelow.s4_cut.uncuttable import HOME_TABLE
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
 
 def panel_steps(
-    section: Section, width: Fraction, letters: Mapping[str, str], cloth: str, faces: bool, words: Words
+    section: Section, width: Fraction, marks: Mapping[str, str], cloth: str, faces: bool, words: Words
 ) -> tuple[list[SaidAction], list[SaidAction]]:
     """From the cloth on the table to the last panel cut; the section itself is cut off already.
 
@@ -25,25 +27,24 @@ def panel_steps(
     if apart is None:
         cut = [said_action("cutting-round", {"panels": len(section.panels)}, words)]
     else:
-        cut = list(_apart(apart.cuts, letters, words))
-    return [_lay(section, cloth, faces, words), *_chalk(section, letters, words)], cut
+        cut = list(_apart(apart.cuts, marks, words))
+    return [_lay(section, cloth, faces, words), *_chalk(section, marks, words)], cut
 
 
 def _lay(section: Section, cloth: str, faces: bool, words: Words) -> SaidAction:
-    table = words.say.room.table_length
-    if table is None or section.length <= table:
+    if section.length <= (words.say.room.table_length or HOME_TABLE):
         message = "cutting-lay" if faces else "cutting-lay-alike"
     else:
         message = "cutting-lay-beyond" if faces else "cutting-lay-alike-beyond"
     return said_action(message, {"cloth": Supply(cloth)}, words)
 
 
-def _chalk(section: Section, letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
+def _chalk(section: Section, marks: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
     for panel in section.panels:
         yield said_action(
             "cutting-panel",
             {
-                "mark": _mark(panel, letters),
+                "mark": _mark(panel, marks),
                 "near-end": _start(panel.from_end),
                 "far-end": Length(panel.from_end + panel.length, "cut"),
                 "near-side": _start(panel.from_edge),
@@ -56,7 +57,7 @@ def _chalk(section: Section, letters: Mapping[str, str], words: Words) -> Iterat
         )
 
 
-def _apart(cuts: Sequence[Through], letters: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
+def _apart(cuts: Sequence[Through], marks: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
     """Cut after cut; what stays over beside single panels comes off last, in one step."""
     many = max((len(cut.panels) for cut in cuts), default=0)
     freed: list[Panel] = []
@@ -65,25 +66,25 @@ def _apart(cuts: Sequence[Through], letters: Mapping[str, str], words: Words) ->
         if not cut.trims:
             away = [panel for panel in cut.panels if (panel.from_end if cut.over else panel.from_edge) >= cut.at]
             message = "cutting-part-end" if cut.over else "cutting-part-side"
-            yield said_action(message, {"at": at, "marks": _marks(away, letters)}, words)
+            yield said_action(message, {"at": at, "marks": _marks(away, marks)}, words)
         elif len(cut.panels) == many > 1:
             yield said_action("cutting-over-end-all" if cut.over else "cutting-over-side-all", {"at": at}, words)
         elif len(cut.panels) > 1:
             message = "cutting-over-end" if cut.over else "cutting-over-side"
-            yield said_action(message, {"at": at, "marks": _marks(cut.panels, letters)}, words)
+            yield said_action(message, {"at": at, "marks": _marks(cut.panels, marks)}, words)
         else:
             freed += [panel for panel in cut.panels if panel not in freed]
     if freed:
-        yield said_action("cutting-trim", {"marks": _marks(freed, letters)}, words)
+        yield said_action("cutting-trim", {"marks": _marks(freed, marks)}, words)
 
 
 def _start(at: Fraction) -> Value:
     return Length(at, "cut") if at else 0
 
 
-def _mark(panel: Panel, letters: Mapping[str, str]) -> Own:
-    return Own(f"{letters[panel.strip]}{panel.copy}")
+def _mark(panel: Panel, marks: Mapping[str, str]) -> Own:
+    return Own(tag(marks[panel.strip], panel.copy))
 
 
-def _marks(panels: Sequence[Panel], letters: Mapping[str, str]) -> Things:
-    return Things(tuple(_mark(panel, letters) for panel in panels))
+def _marks(panels: Sequence[Panel], marks: Mapping[str, str]) -> Things:
+    return Things(tuple(_mark(panel, marks) for panel in panels))

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from furbelow.garment.message import Length, Own, Part, Pieces, Things, Value
 from furbelow.garment.solved import Solved
+from furbelow.garment.tags import tag
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import ShoppingList
@@ -52,11 +53,11 @@ def _told(solved: Solved, share: Cutting, number: int, words: Words) -> Iterator
 
 
 def tags(share: Cutting) -> dict[str, tuple[Part, ...]]:
-    """What hangs on the tags of each piece, with the length to measure: 5B1, part 1 of 2."""
+    """What hangs on the tags of each piece, with the length to measure: 5-2a, part 1 of 2."""
     found: dict[str, list[Part]] = {}
     for name, copies in share.lengths.items():
         for copy, lengths in enumerate(copies, 1):
-            mark = Own(f"{share.letters[name]}{copy}")
+            mark = Own(tag(share.marks[name], copy))
             for part, length in enumerate(lengths, 1):
                 told: dict[str, Value] = {"mark": mark, "length": Length(length, "cut")}
                 if len(lengths) > 1:

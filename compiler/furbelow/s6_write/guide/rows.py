@@ -14,7 +14,7 @@ from furbelow.s6_write.guide.guide import Figure, GuideStep, Operation, Row
 PANEL = 88.0  # mm: a drawing on paper; its words are then 8 points high
 HIGHEST = 85.0  # mm: drawings of one row together, lest half a page stay empty before it
 _LETTERS, _SMALL = 43, 49  # in a line of the sentences' column, and of what stands below them
-_LINE, _SMALL_LINE, _BETWEEN = 4.0, 3.45, 1.9  # mm
+_LINE, _SMALL_LINE, _BETWEEN = 4.0, 3.45, 1.6  # mm
 _SPARE = 0.8  # a column of sentences as short as this share of its drawing takes the next drawing in
 
 

@@ -9,6 +9,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import OwnInstructions, Performed, SetUp
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
+from furbelow.s5_buy.class_cutting import BEFORE
 from furbelow.s5_buy.hours import LAST_LOOK, in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.guide.guide import Guide
@@ -38,11 +39,11 @@ def worked_of(
 ) -> Iterator[Worked]:
     """All the work of the guide in its order: the pile, the steps, the last look.
 
-    cutting: her share, whose letters bear her number; the titles are said to everybody, and leave it out.
+    cutting: her share, whose marks bear her number; the titles are said to everybody, and leave it out.
     """
-    letters = {piece: letter.removeprefix(str(number)) for piece, letter in cutting.letters.items()}
+    marks = {piece: mark.removeprefix(f"{number}{BEFORE}") for piece, mark in cutting.marks.items()}
     say = Phrasing(rehearsal.solved, rehearsal.run.room, cutting.joins, cutting.lengths)
-    words = Words(guide.language, say, letters)
+    words = Words(guide.language, say, marks)
     steps = {operation.key: operation for operation in guide.operations}
     for first in guide.cut:
         look = in_fives(shopping.cutting_minutes)

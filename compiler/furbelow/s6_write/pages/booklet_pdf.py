@@ -33,7 +33,7 @@ _FIXED = (
     "page-glance",
     "page-kept",
     "page-length",
-    "page-letter",
+    "page-piece-number",
     "page-material",
     "page-measurement",
     "page-notes",

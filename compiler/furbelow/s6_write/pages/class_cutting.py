@@ -6,7 +6,8 @@ from dataclasses import replace
 
 from furbelow.garment.message import Length, Supply
 from furbelow.garment.spec import SupplyKind
-from furbelow.s5_buy.class_cutting import marked
+from furbelow.garment.tags import tag
+from furbelow.s5_buy.class_cutting import BEFORE, marked
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
@@ -53,9 +54,9 @@ def _trims(order: ClassOrder) -> tuple[str, ...]:
 
 def _about(order: ClassOrder, words: Words) -> str:
     """It says no name: who a number stands for is on the class page alone."""
-    mark = next(iter(order.cutting.letters.values()))
+    mark = next(iter(order.cutting.marks.values()))
     number = str(next(iter(order.garments)))
-    values = {"example": f"{mark}1", "letter": mark.removeprefix(number), "number": number}
+    values = {"example": tag(mark, 1), "piece": mark.removeprefix(f"{number}{BEFORE}"), "number": number}
     return words.text("class-cutting-about", values)
 
 
@@ -68,7 +69,7 @@ def _cut_lines(order: ClassOrder, words: Words) -> tuple[CutLine, ...]:
             joined = joins.get(marked(number, name), 0)
             note = words.text("class-joins", {"joins": joined}) if joined else words.text("class-whole")
             # Without its reasons: they stand on measures of the body, and this page is for all to see.
-            letter = order.cutting.letters[marked(number, name)]
+            mark = order.cutting.marks[marked(number, name)]
             cloth = words.said(Supply(cloths[marked(number, name)]))
-            lines.append(replace(line, letter=letter, cloth=cloth, note=note, why=()))
+            lines.append(replace(line, mark=mark, cloth=cloth, note=note, why=()))
     return tuple(lines)

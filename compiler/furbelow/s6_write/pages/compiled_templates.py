@@ -16,22 +16,25 @@ from typing import Any
 from jinja2 import Environment, FileSystemBytecodeCache, FunctionLoader, StrictUndefined
 from jinja2.bccache import Bucket
 
+from furbelow.garment.tags import copy_letter
 from furbelow.resources import template
 
 
 def environment(**options: Any) -> Environment:
-    """The templates of `templates/` by file name; a name that a template misspells is an error.
+    """The templates of `templates/` by file name, and how a copy is called; a name that a template misspells is an error.
 
     options: of `jinja2.Environment`. One template is filled in by one kind of environment only, for what was compiled
     is kept under its name.
     """
-    return Environment(
+    found = Environment(
         loader=FunctionLoader(lambda name: template(name).read_text(encoding="utf-8")),
         undefined=StrictUndefined,
         keep_trailing_newline=True,
         bytecode_cache=_BesideByteCode(str(Path(cache_from_source(__file__)).parent)),
         **options,
     )
+    found.globals["copy_letter"] = copy_letter
+    return found
 
 
 class _BesideByteCode(FileSystemBytecodeCache):

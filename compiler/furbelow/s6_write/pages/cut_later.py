@@ -15,7 +15,7 @@ from furbelow.s6_write.words.words import Words
 
 @dataclass(frozen=True)
 class CutLater:
-    """Of one number. stays, anew, spare: pieces with their sizes; sewn: the letters of the work that such a piece is in."""
+    """Of one number. stays, anew, spare: pieces with their sizes; sewn: the marks of the work that such a piece is in."""
 
     number: str
     whose: str
@@ -75,7 +75,7 @@ def _told(strips: Sequence[Strip], order: ClassOrder, words: Words) -> str:
     parts = []
     for strip in strips:
         told: dict[str, Value] = {
-            "mark": Own(order.cutting.letters[strip.name].removesuffix("*")),
+            "mark": Own(order.cutting.marks[strip.name].removesuffix("*")),
             "piece": Own(order.solved.pieces[_piece(strip)].label),
             "count": strip.count,
             "length": Length(strip.length, "cut"),

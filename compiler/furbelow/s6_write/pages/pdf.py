@@ -8,6 +8,7 @@ from collections.abc import Iterable, Mapping, Set
 from dataclasses import asdict, replace
 from typing import Any
 
+from furbelow.garment.tags import copy_letter
 from furbelow.s6_write.guide.guide import Guide, Operation
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.look import Look
@@ -92,7 +93,7 @@ _FIXED = (
     "page-given",
     "page-cost",
     "page-cut-sizes-are",
-    "page-letter",
+    "page-piece-number",
     "page-piece",
     "page-cut",
     "page-depth",
@@ -158,6 +159,7 @@ def as_set(operation: dict[str, Any], whole: Operation, words: Messages) -> None
     del operation["steps"], operation["figures"]
     for step in (step for row in operation["rows"] for step in row["steps"]):
         step["drawn_at"] = words.text("page-drawn-at", {"place": step["drawn_at"]}) if step["drawn_at"] else ""
+        step["boxes"] = [copy_letter(copy) for copy in range(1, step["copies"] + 1)]
         # The check and how far off it may be are one breath: a line of paper less for each.
         step["check"] = " ".join(filter(None, (step["check"], _off(step["tolerance"], words))))
     with_heads(operation["cautions"], words)

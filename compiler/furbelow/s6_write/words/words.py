@@ -42,14 +42,14 @@ _QUANTITY = re.compile(r"\b(\d+(?:\.\d+)?(?:(?: \d+)?/\d+)?)(?: (mm|cm|m|in|yd)\
 class Words(Messages):
     """The words of one language for one guide.
 
-    `say` rounds the numbers; letters: the letter of each piece on the cutting plan, where there is one.
+    `say` rounds the numbers; marks: the number of each piece on the cutting plan, where there is one.
     marked: whether numbers stand marked in what is said, for a booklet of sizes (see `holes`).
     """
 
     def __init__(
-        self, language: str, say: Phrasing, letters: Mapping[str, str] | None = None, *, marked: bool = False
+        self, language: str, say: Phrasing, marks: Mapping[str, str] | None = None, *, marked: bool = False
     ) -> None:
-        self.say, self.letters, self.marked = say, letters or {}, marked
+        self.say, self.marks, self.marked = say, marks or {}, marked
         super().__init__(language, say.room.words)
 
     def said(self, value: Value) -> str:
@@ -147,11 +147,11 @@ class Words(Messages):
         }
 
     def _piece(self, name: str, form: str, case: str) -> str:
-        letter = self.letters.get(name, "")
+        mark = self.marks.get(name, "")
         told: dict[str, Value | str] = {
             "label": self.say.piece(name),
-            "letter": letter,
-            "lettered": flag(letter),
+            "mark": mark,
+            "numbered": flag(mark),
             "form": form,
             "case": case,
         }
