@@ -36,6 +36,31 @@ def pile(folder: Path, who: str) -> str:
     return text[start : text.index("\n## ", start)]
 
 
+def test_a_changed_file_that_the_spec_is_built_on_is_read_anew_though_the_spec_is_as_it_was(tmp_path: Path) -> None:
+    """In one process, as a worker of a cluster that goes on from class to class."""
+    base, spec = tmp_path / "base.yaml", tmp_path / "spec.yaml"
+    base.write_text(Path(MARIGOLD).read_text(encoding="utf-8"), encoding="utf-8")
+    spec.write_text("furbelow: 1\nbased on: base.yaml\n", encoding="utf-8")
+    assert make(tmp_path, [ADA, BO], spec=str(spec)) == 0
+    text = base.read_text(encoding="utf-8")
+    assert "printed cotton lawn" in text
+    base.write_text(text.replace("printed cotton lawn", "striped cotton lawn"), encoding="utf-8")
+    assert make(tmp_path, [ADA, BO], spec=str(spec)) == 0
+    assert "striped cotton lawn" in (tmp_path / "out" / "ada" / "guide.md").read_text(encoding="utf-8")
+
+
+def test_a_class_whose_spec_is_another_now_is_told_what_of_the_earlier_one_lies_cut(tmp_path: Path) -> None:
+    """Also where a maker has given a piece another name: the spec tells nothing any more of what was cut under the old one."""
+    text = Path(MARIGOLD).read_text(encoding="utf-8")
+    spec = tmp_path / "spec.yaml"
+    spec.write_text(text, encoding="utf-8")
+    assert make(tmp_path, [ADA, BO], spec=str(spec)) == 0
+    spec.write_text(re.sub(r"\bmiddle\b(?! tier)", "between", text), encoding="utf-8")
+    assert make(tmp_path, [ADA, BO], spec=str(spec)) == 0
+    told = (tmp_path / "out" / "teacher.html").read_text(encoding="utf-8")
+    assert re.search(r"No longer needed.*?1-2.{0,40}middle", told, re.DOTALL)
+
+
 def test_the_term_of_a_class(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert make(tmp_path, [ADA, BO]) == 0
     assert numbers(tmp_path) == {"Ada": 1, "Bo": 2}

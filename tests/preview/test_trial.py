@@ -13,7 +13,7 @@ from urllib.parse import quote
 import pytest
 from furbelow.measure.quantity import parse_quantity
 from furbelow.order.chain import planned
-from furbelow.order.read_order import OrderReader
+from furbelow.order.read_order import Asked, OrderReader
 from furbelow.preview.trial import Control, Trials, Tried
 from furbelow.s5_buy.amounts import amounts
 
@@ -45,6 +45,15 @@ def test_every_choice_is_a_control_within_its_range(spec: Path) -> None:
     assert (found["fullness"].values[0], found["fullness"].values[-1]) == ("1.5", "3")
     assert not found["fullness"].listed
     assert (found["skirt_length"].values[0], found["skirt_length"].values[-1]) == ("40 cm", "75 cm")
+
+
+def test_a_changed_file_that_the_spec_is_built_on_is_read_anew(spec: Path) -> None:
+    over = spec.with_name("over.yaml")
+    over.write_text("furbelow: 1\nbased on: larkspur.yaml\n", encoding="utf-8")
+    trials = Trials(Asked(str(over)))
+    assert controls(trials.of("M", []))["layers"].values == ("1", "2", "3", "4")
+    spec.write_text(LARKSPUR.replace("    to: 4\n    step: 1", "    to: 3\n    step: 1"), encoding="utf-8")
+    assert controls(trials.of("M", []))["layers"].values == ("1", "2", "3")
 
 
 def test_a_control_stands_where_the_spec_has_its_choice_until_it_is_moved(spec: Path) -> None:

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from functools import cache
+from pathlib import Path
 
 import pytest
 from furbelow.garment.workroom import Workroom
 from furbelow.s6_write.guide.guide import GuideStep
+from furbelow.verbs.command import run
 
 from tests.demos.demos import cutting_of
 from tests.small_guide import small_guide
+from tests.techniques.small import spec_text
 
 STEPS = """- join ends: {of: skirt, into: one ring}
 - neaten: {seam: skirt.ends}
@@ -56,3 +60,11 @@ def test_on_folded_cloth_both_lanes_are_measured_from_the_selvedges_that_lie_tog
 def test_a_selvedge_is_no_raw_edge() -> None:
     """`small_guide` makes only what is sound: cloth that ravels, and a bottom edge that no step finishes."""
     assert _cutting(1, folded=False)
+
+
+def test_the_cutting_for_all_sizes_tells_it_of_the_pieces_of_each(tmp_path: Path) -> None:
+    spec = spec_text(PIECES.replace("COUNT", "2"), STEPS)
+    (tmp_path / "spec.yaml").write_text(spec, encoding="utf-8")
+    assert run(["make", str(tmp_path / "spec.yaml"), "--every-size", "--no-pdf", "--out", str(tmp_path / "out")]) == 0
+    told = re.sub(r"<[^>]*>|\u00a0", " ", (tmp_path / "out" / "class-cutting.html").read_text(encoding="utf-8"))
+    assert "it is the bottom edge, finished as it is" in told

@@ -18,7 +18,11 @@ SPECS = Path(__file__).parents[2] / "specs"
 
 @pytest.fixture(scope="module")
 def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    place = tmp_path_factory.mktemp("class")
+    return made(tmp_path_factory.mktemp("class"))
+
+
+def made(place: Path, *more: str) -> Path:
+    """The folder of a class of two."""
     roster = place / "class.csv"
     heading = "wearer;notes;layers;waist_girth (cm);hip_girth (cm);waist_height (cm);knee_height (cm)"
     roster.write_text(
@@ -26,7 +30,7 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     )
     room = str(SPECS / "workrooms" / "theatre.yaml")
     call = ["make", str(SPECS / "larkspur.yaml"), "--class", str(roster), "--workroom", room, "--no-pdf", "--data"]
-    assert run([*call, "--out", str(place / "out")]) == 0
+    assert run([*call, *more, "--out", str(place / "out")]) == 0
     return place / "out"
 
 
@@ -60,6 +64,19 @@ def test_a_label_tells_the_tags_of_the_pile_that_the_guide_takes(folder: Path) -
         assert len(tags) == int(pile[1])
         assert all(re.search(rf"\b{tag}\b", guide) for tag in tags)
         assert all(tag.startswith(str(number)) for tag in tags)
+
+
+def test_a_class_that_cuts_apart_has_lessons_that_begin_with_the_cutting_and_no_piles(tmp_path: Path) -> None:
+    folder = made(tmp_path, "--apart")
+    page = told(folder / "teacher.html")
+    assert re.search(r"Lesson 1\b.*?\bA\s+Cut the soft nylon dress net", page, re.DOTALL)
+    assert "pile" not in page
+    guide = (folder / "bo" / "guide.md").read_text(encoding="utf-8")
+    slips = re.findall(
+        r"<strong>Bo, Lesson \d+</strong>(.*?)</ul>", (folder / "handouts.html").read_text("utf-8"), re.DOTALL
+    )
+    letters = [letter for work in slips for letter in re.findall(r"<b>([A-Z]+)</b>", work)]
+    assert letters == re.findall(r"^### ([A-Z]+)\b", guide, re.MULTILINE)
 
 
 def test_the_progress_of_who_has_no_such_work_is_a_dash(folder: Path) -> None:

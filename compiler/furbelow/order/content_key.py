@@ -8,6 +8,7 @@ from functools import cache
 from hashlib import sha256
 from pathlib import Path
 
+from furbelow.garment.spec import Spec
 from furbelow.order.order import Order
 from furbelow.resources import template
 from furbelow.s4_cut.cut import Cutting
@@ -23,12 +24,16 @@ def key_of_order(order: Order) -> str:
     texts = [[(name, each.text) for name, each in told.items()] for told in (order.body, order.choices)]
     room = order.room._replace(language=None)  # its place in a file is of no matter; the spec is in that language
     spec = order.spec
-    named = (room.words, room.font, *(room.theme.fonts if room.theme else ()), *spec.built_on)
+    named = (room.words, room.font, *(room.theme.fonts if room.theme else ()))
     beside = [digest for path in named if path for digest in _of_files(path)]
-    beside += [sha256(each.content).hexdigest() for each in spec.pictures]
-    return key_of(
-        spec.file, spec.source, spec.language, order.wearer, texts, room, beside, order.size, order.number, order.notes
-    )
+    told = (spec.file, spec.source, spec.language, order.wearer, texts, room, beside, key_of_files(spec))
+    return key_of(*told, order.size, order.number, order.notes)
+
+
+def key_of_files(spec: Spec) -> str:
+    """Of the files that a spec is built on, and its pictures; empty where there are none."""
+    files = [digest for path in spec.built_on for digest in _of_files(path)]
+    return " ".join([*files, *(sha256(each.content).hexdigest() for each in spec.pictures)])
 
 
 def key_of_share(share: Cutting) -> str:

@@ -16,6 +16,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import Spec, Written
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Planned, guide_of, plan_proved, planned_from_pile, prove, ready_for
+from furbelow.order.content_key import key_of_files
 from furbelow.order.order import Order
 from furbelow.order.shelf import Shelf
 from furbelow.order.whose import whose
@@ -49,6 +50,7 @@ class Sent(NamedTuple):
     room: Workroom
     size: str
     number: int
+    beside: str  # a key of the files that the spec is built on
 
 
 def sent(order: Order, language: str = "") -> Sent:
@@ -64,6 +66,7 @@ def sent(order: Order, language: str = "") -> Sent:
         order.room,
         order.size,
         order.number,
+        key_of_files(spec),
     )
 
 
@@ -167,8 +170,9 @@ def made_pupil(asked: Asked) -> MadePupil:
         standing = WrittenPupil(files, (), found.shopping, asked.made_from, unchanged=True, work=asked.work)
         return MadePupil(standing, None)
     order, _ = _received(asked.order)
-    guide = guide_of(found, whose(order), pile=order.number if asked.share else 0)
-    work = tuple(worked_of(found.rehearsal, found.shopping, guide, found.cutting, order.number)) if asked.share else ()
+    pile = order.number if asked.share else 0
+    guide = guide_of(found, whose(order), pile=pile)
+    work = tuple(worked_of(found.rehearsal, found.shopping, guide, found.cutting, pile)) if not asked.beside else ()
     about = WrittenPupil((), (), found.shopping, asked.made_from, work=work)
     if (files := asked.shelf.stands(asked.made_from)) is not None:
         return MadePupil(about._replace(files=files, unchanged=True), None)
@@ -210,9 +214,9 @@ def pupil_files(asked: Asked, order: Order, found: Planned, guide: Guide) -> Sta
 
 
 def _received(of: Sent) -> tuple[Order, Prepared]:
-    spec = _spec(of.file, of.source, of.language)
+    spec = _spec(of.file, of.source, of.language, of.beside)
     order = Order(spec, of.wearer, of.body, of.choices, of.room, of.size, of.number)
-    key = (of.file, of.source, of.language, of.room.rounding)
+    key = (of.file, of.source, of.language, of.beside, of.room.rounding)
     if key not in _ready:
         while len(_ready) >= _SPECS:
             del _ready[next(iter(_ready))]
@@ -225,7 +229,8 @@ _ready: dict[tuple[object, ...], Prepared] = {}
 
 
 @lru_cache(maxsize=_SPECS)
-def _spec(file: str, source: str, language: str) -> Spec:
+def _spec(file: str, source: str, language: str, beside: str) -> Spec:
+    """beside: a key of the files that it is built on, for a worker that goes on may have read them before a change."""
     read = read_spec((file, source.encode()), language=language).value
     assert read is not None  # it was read before it was sent
     return read

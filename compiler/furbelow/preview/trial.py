@@ -20,6 +20,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 from furbelow.garment.spec import Spec, SupplyKind
 from furbelow.order.chain import Planned, plan_proved, prove, solved
+from furbelow.order.content_key import key_of_files
 from furbelow.order.read_order import Asked, OrderReader
 from furbelow.order.unread import Unread
 from furbelow.s1_read.read_spec import read_spec
@@ -86,7 +87,7 @@ class Trials:
 
     asked: Asked
     _plans: bytes = b""
-    _read: tuple[str, Staged[Spec]] | None = None
+    _read: tuple[str, str, Staged[Spec]] | None = None  # the text, a key of the files beside it, and what was read
     _lock: Lock = field(default_factory=Lock)
 
     def of(self, size: str, chosen: Sequence[str]) -> Tried:
@@ -142,16 +143,23 @@ class Trials:
         return tuple(_rows(planned.value, words))
 
     def _spec(self, reader: OrderReader) -> Spec:
-        """The spec as it is on the disk, read anew only where its text is another."""
+        """The spec as it is on the disk, read anew only where its text, or a file that it is built on, is another."""
         reader.keep(self.asked.spec)
         text = reader.sources[self.asked.spec]
-        if self._read is None or self._read[0] != text:
-            self._read = text, read_spec(self.asked.spec)
-        read = self._read[1]
+        if (read := self._standing(text)) is None:
+            read = read_spec(self.asked.spec)
+            self._read = text, key_of_files(read.value) if read.value else "", read
         reader.tell(read.faults)
         if read.value is None:
             raise Unread(by_call=False)
         return read.value
+
+    def _standing(self, text: str) -> Staged[Spec] | None:
+        """The spec as it was read, where it still is so. One that could not be read may hang on files that come later."""
+        if self._read is None or self._read[0] != text:
+            return None
+        _, beside, read = self._read
+        return read if read.value and key_of_files(read.value) == beside else None
 
 
 def _nothing(reader: OrderReader, size: str) -> Tried:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault, Label, Staged
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedMaterial
+from furbelow.garment.spec import OnSelvedge
 from furbelow.garment.workroom import Workroom
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
@@ -32,10 +33,14 @@ class Sheet:
 
 @dataclass(frozen=True)
 class Cutting:
-    """The sheets of each cloth, the cheapest offered width first, and the number of each piece on drawings and tags."""
+    """The sheets of each cloth, the cheapest offered width first, and the number of each piece on drawings and tags.
+
+    selvedges: which edge of a piece is the selvedge of its cloth, for those that have one there.
+    """
 
     sheets: Mapping[str, tuple[Sheet, ...]]
     marks: Mapping[str, str]
+    selvedges: Mapping[str, OnSelvedge] = field(default_factory=dict)
 
     def sheet(self, cloth: str) -> Sheet:
         """The sheet to cut from."""
@@ -123,7 +128,8 @@ def cut(solved: Solved, room: Workroom, planner: Planner | None = None) -> Stage
         else:
             faults += refused
     marks = {piece: str(number) for number, piece in enumerate(solved.pieces, 1)}
-    return Staged(None if faults else Cutting(sheets, marks), tuple(faults))
+    selvedges = {name: each.piece.selvedge for name, each in solved.pieces.items() if each.piece.selvedge}
+    return Staged(None if faults else Cutting(sheets, marks, selvedges), tuple(faults))
 
 
 def _beyond_limits(

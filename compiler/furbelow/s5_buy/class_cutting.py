@@ -85,6 +85,11 @@ def class_cutting(
         for number, garment in garments.items()
         for piece, mark in garment.cutting.marks.items()
     }
+    selvedges = {
+        marked(number, piece): edge
+        for number, garment in garments.items()
+        for piece, edge in garment.cutting.selvedges.items()
+    }
     sheets: dict[str, tuple[Sheet, ...]] = {}
     lots: list[Lot] = []
     bought: list[tuple[SolvedMaterial, Mapping[int, Line]]] = []
@@ -106,7 +111,7 @@ def class_cutting(
         earlier[name] = sum(len(lot.plan.sections) for lot in chosen if lot in kept)
         planned = {f"{strip}{SPARE}": f"{mark}*" for lot in chosen for strip, mark in lot.marks.items()}
         marks |= {strip.name: planned[strip.name] for strip in best[0].strips if strip.name in planned}
-    return ClassCutting(Cutting(sheets, marks), tuple(lots), tuple(bought), earlier)
+    return ClassCutting(Cutting(sheets, marks, selvedges), tuple(lots), tuple(bought), earlier)
 
 
 def marked(number: int, piece: str) -> str:
@@ -119,13 +124,14 @@ class Shares:
     """A cutting for all, looked through once to tell each number's share: a share takes no longer in a large class."""
 
     def __init__(self, cutting: Cutting) -> None:
-        self._marks = cutting.marks
+        self._marks, self._selvedges = cutting.marks, cutting.selvedges
         self._sheets = [(sheets[0], _places(sheets[0])) for sheets in cutting.sheets.values()]
 
     def of(self, number: int, pieces: Mapping[str, SolvedPiece]) -> Cutting:
         """What is one number's, as if it were all: her segments, with her marks."""
         own = {marked(number, piece): piece for piece in pieces}
         marks = {piece: self._marks[name] for name, piece in own.items()}
+        selvedges = {piece: self._selvedges[name] for name, piece in own.items() if name in self._selvedges}
         sheets: dict[str, tuple[Sheet, ...]] = {}
         for sheet, places in self._sheets:
             at = [places[name] for name in own if name in places]
@@ -139,7 +145,7 @@ class Shares:
             plan = replace(sheet.plan, sections=tuple(_of_one(section, own) for section in sections))
             cloth = pieces[strips[0].name].piece.cloth.text
             sheets[cloth] = (replace(sheet, material=_renamed(sheet.material, cloth), strips=strips, plan=plan),)
-        return Cutting(sheets, marks)
+        return Cutting(sheets, marks, selvedges)
 
 
 class _Place(NamedTuple):

@@ -110,7 +110,7 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
 
         lay, cut = panel_steps(section, plan.usable_width, cutting.marks, cloth.name, cloth.has_right_side, words)
     else:
-        lay, cut = lane_steps(plan, number, cutting.marks, cloth.name, words)
+        lay, cut = lane_steps(cutting, plan, number, cloth.name, words)
     yield said_action("cutting-chalk", values, words)
     yield said_action("cutting-section" if sections > 1 else "cutting-section-only", values, words)
     if _keeps_selvedges(plan) and not any(lane.selvedge for lane in section.lanes):

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values, flag
 from furbelow.garment.tags import tag
 from furbelow.garment.tolerance import CUT_OFF
+from furbelow.s4_cut.cut import Cutting
 from furbelow.s4_cut.marks import from_far_side, table_marks
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
 from furbelow.s4_cut.uncuttable import HOME_TABLE
@@ -24,7 +25,7 @@ _LAYERS = ("flat", "fold", "upper", "under")
 
 
 def lane_steps(
-    plan: CuttingPlan, number: int, marks: Mapping[str, str], cloth: str, words: Words
+    cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, words: Words
 ) -> tuple[list[SaidAction], list[SaidAction]]:
     """Laying section `number` of the cloth over the tapes, and cutting it. cloth: its name in the spec."""
     section = plan.sections[number - 1]
@@ -56,8 +57,8 @@ def lane_steps(
         *slits,
         *_far_slits(section, words),
         *fold,
-        *_lanes(section, marks, words),
-        *_kept(section, marks, words),
+        *_lanes(section, cutting.marks, words),
+        *_kept(section, cutting, words),
     ]
 
 
@@ -75,12 +76,11 @@ def _far_slits(section: Section, words: Words) -> Iterator[SaidAction]:
         yield said_action("cutting-slit-selvedge", values, words)
 
 
-def _kept(section: Section, marks: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
-    """Which edges the selvedges are that stay on."""
-    pieces = words.say.solved.pieces
+def _kept(section: Section, cutting: Cutting, words: Words) -> Iterator[SaidAction]:
+    """Which edges the selvedges are that stay on; of a piece that is nobody's any more it is of no matter."""
     cut = [each for lane in section.lanes if lane.selvedge for each in lane.segments]
     for side in ("top", "bottom"):
-        kept = tuple(_piece(each, marks) for each in cut if pieces[each.strip].piece.selvedge == side)
+        kept = tuple(_piece(each, cutting.marks) for each in cut if cutting.selvedges.get(each.strip) == side)
         if kept:
             values: Values = {"pieces": Things(kept), "edge": One(side, ("top", "bottom"))}
             yield said_action("cutting-selvedge-stays", values, words)

@@ -21,7 +21,8 @@ from furbelow.techniques import technique_of
 class Worked(NamedTuple):
     """One operation. technique: the word of the language for it; empty for what is no step of the spec.
 
-    aim: what is true afterwards. pieces: that it is done on, by their names.
+    aim: what is true afterwards. pieces: that it is done on, by their names. title: empty for the pile of cut pieces, which
+    each guide calls by its number.
     """
 
     letter: str
@@ -37,21 +38,22 @@ class Worked(NamedTuple):
 def worked_of(
     rehearsal: Rehearsal, shopping: ShoppingList, guide: Guide, cutting: Cutting, number: int
 ) -> Iterator[Worked]:
-    """All the work of the guide in its order: the pile, the steps, the last look.
+    """All the work of the guide in its order: the pile or the cutting of each cloth, the steps, the last look.
 
     cutting: her share, whose marks bear her number; the titles are said to everybody, and leave it out.
+    number: of her pile; 0 for who cuts alone.
     """
     marks = {piece: mark.removeprefix(f"{number}{BEFORE}") for piece, mark in cutting.marks.items()}
     say = Phrasing(rehearsal.solved, rehearsal.run.room, cutting.joins, cutting.lengths)
     words = Words(guide.language, say, marks)
     steps = {operation.key: operation for operation in guide.operations}
     for first in guide.cut:
-        look = in_fives(shopping.cutting_minutes)
-        yield Worked(first.letter, first.title, look, SetUp.TABLE, True, aim=first.aim)
-    for done, minutes, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal), strict=True):
+        minutes = in_fives(shopping.cutting_minutes / len(guide.cut))
+        yield Worked(first.letter, "" if number else first.title, minutes, SetUp.TABLE, True, aim=first.aim)
+    for done, taken, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal), strict=True):
         if operation := steps.get(f"step-{done.step.written.index + 1}"):
             title = _title(done, words) or operation.title
-            told = (operation.letter, title, in_fives(minutes))
+            told = (operation.letter, title, in_fives(taken))
             yield Worked(*told, done.setup, safe, done.step.written.technique, operation.aim, done.touches)
     last = guide.operations[-1]
     yield Worked(last.letter, last.title, LAST_LOOK, SetUp.NOTHING, True, aim=last.aim)

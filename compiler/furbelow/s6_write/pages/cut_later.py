@@ -69,6 +69,12 @@ def _piece(strip: Strip) -> str:
     return strip.name.removesuffix(SPARE).partition(" ")[2]
 
 
+def _label(piece: str, order: ClassOrder) -> str:
+    """What the maker calls it; of a piece that the spec has no more only the name is known."""
+    solved = order.solved.pieces.get(piece)
+    return solved.label if solved else piece.replace("_", " ")
+
+
 def _told(strips: Sequence[Strip], order: ClassOrder, words: Words) -> str:
     if not strips:
         return ""
@@ -76,7 +82,7 @@ def _told(strips: Sequence[Strip], order: ClassOrder, words: Words) -> str:
     for strip in strips:
         told: dict[str, Value] = {
             "mark": Own(order.cutting.marks[strip.name].removesuffix("*")),
-            "piece": Own(order.solved.pieces[_piece(strip)].label),
+            "piece": Own(_label(_piece(strip), order)),
             "count": strip.count,
             "length": Length(strip.length, "cut"),
             "depth": Length(strip.depth, "cut"),

@@ -33,6 +33,11 @@ class Pupil:
     notes: str
     work: tuple[Worked, ...]
 
+    @property
+    def has_pile(self) -> bool:
+        """Whether somebody cuts for all; else everybody cuts alone."""
+        return any(not each.title for each in self.work)
+
 
 @dataclass(frozen=True)
 class WorkLine:
@@ -108,8 +113,7 @@ def first_of_each_way(work: Sequence[Worked]) -> list[Worked]:
 
 def title(work: Worked, words: Words) -> str:
     """The pile of each has its number in the title of its guide."""
-    is_pile = work.set_up is SetUp.TABLE and not work.technique
-    return words.text("teacher-pile") if is_pile else work.title
+    return work.title or words.text("teacher-pile")
 
 
 def _line(work: Worked, words: Words) -> WorkLine:

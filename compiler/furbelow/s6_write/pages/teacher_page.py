@@ -110,12 +110,12 @@ def teacher_page(
             )
             for pupil in pupils
         ),
-        labels=tuple(_label(order, shares, pupil.number, words) for pupil in pupils),
+        labels=tuple(_label(order, shares, pupil.number, words) for pupil in pupils if pupil.has_pile),
         measures=tuple((each.label, each.how) for each in measured(order.solved, words)),
         more_rows=MORE_ROWS,
         skills=tuple(_skills(work, planned, words)),
         practice=_practice(order, len(first_of_each_way(work)), len(pupils), words),
-        later=tuple(cut_later(order, pupils, gone, words)),
+        later=tuple(cut_later(order, pupils, gone, words)) if any(pupil.has_pile for pupil in pupils) else (),
     )
 
 
