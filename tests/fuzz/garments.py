@@ -33,6 +33,7 @@ class Garment(NamedTuple):
     amounts: tuple[str, ...]
     names: tuple[str, ...]  # of numbers
     measured: tuple[tuple[str, str, Fraction], ...]  # kind, name, mm
+    sizes: tuple[str, ...]
 
 
 @cache
@@ -82,7 +83,7 @@ def _sized(number: int, size: int) -> Garment | None:
     gathered = (edge for done in proved.run.performed for edge in done.after.edges.values() if edge.gathered)
     measured += [("edge", edge, length) for edge, length in {e.name: e.set_length for e in gathered}.items()]
     numbers = tuple(each for each, value in solved.values.items() if value.origin != "rule" and " " not in each)
-    return Garment(text, name, body, choices, tuple(spec.materials), numbers, tuple(measured))
+    return Garment(text, name, body, choices, tuple(spec.materials), numbers, tuple(measured), tuple(spec.sizes))
 
 
 def spec_files(luck: random.Random, garment: Garment) -> dict[str, bytes]:
