@@ -1,11 +1,14 @@
-"""A file laid out in one way: an indent of two, one space where one will do, every value and every comment kept."""
+"""A file laid out in one way: an indent of two, one space where one will do, tables in columns; values and comments kept."""
 
 from __future__ import annotations
 
 import re
 from io import StringIO
 
+import yaml
+
 from furbelow.diagnose.fault import Staged
+from furbelow.s1_read.in_columns import in_columns
 from furbelow.s1_read.yaml_tree import read_tree, to_plain
 
 _COMMENT = re.compile(r"#.*")
@@ -35,6 +38,10 @@ def laid_out(content: bytes, file: str) -> Staged[bytes]:
         return Staged(content)
     lines = (line.rstrip() for line in told.getvalue().split("\n"))
     anew = "\n".join(lines).rstrip("\n") + "\n"
+    tidy = read_tree(anew, file)
+    if tidy.value is None:
+        return Staged(content)
+    anew = in_columns(anew, tidy.value)
     after = read_tree(anew, file)
     kept = after.value is not None and to_plain(after.value) == to_plain(before.value)
     if not kept or _comments(anew) != _comments(text):
@@ -43,5 +50,10 @@ def laid_out(content: bytes, file: str) -> Staged[bytes]:
 
 
 def _comments(text: str) -> list[str]:
-    """All that stands behind a `#`, in whatever order, for two comments may come to one line."""
-    return sorted(found.rstrip() for found in _COMMENT.findall(text))
+    """All comments, in whatever order, for two of them may come to one line. What stands behind a `#` in a block counts too."""
+    between, at = [], 0
+    for token in yaml.scan(text, yaml.CSafeLoader):
+        if isinstance(token, yaml.ScalarToken) and token.style not in ("|", ">"):
+            between.append(text[at : token.start_mark.index])
+            at = token.end_mark.index
+    return sorted(found.rstrip() for part in (*between, text[at:]) for found in _COMMENT.findall(part))
