@@ -42,6 +42,15 @@ def test_a_layer_is_stacked_once() -> None:
     assert [fault.headline for fault in told] == ["`upper.top` already lies in this stack"]
 
 
+def test_a_stack_is_no_layer_of_itself_and_two_are_none_of_each_other() -> None:
+    own = LARKSPUR.replace("layers: [upper.top], as: net_top", "layers: [upper.top, net_top], as: net_top")
+    reached, told = through_the_chain(own.encode())
+    assert reached == "refused when read"
+    assert [fault.headline for fault in told] == ["`net_top` is made by this step, and is no layer of itself"]
+    each_other = LARKSPUR.replace("layers: [upper.top], as", "layers: [upper.top, skirt_top], as")
+    assert through_the_chain(each_other.encode())[0] == "refused when solved or rehearsed"
+
+
 @pytest.mark.parametrize("demo", ["larkspur", "marigold"])
 def test_a_gap_leaves_something_of_its_casing_to_stitch(demo: str) -> None:
     spec = (SPECS / f"{demo}.yaml").read_text(encoding="utf-8")

@@ -6,7 +6,18 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from typing import NamedTuple, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Span
-from furbelow.garment.spec import Arg, ArgValue, Condition, EdgeName, LayerName, OwnPicture, Step, SupplyKind, Word
+from furbelow.garment.spec import (
+    Arg,
+    ArgValue,
+    Condition,
+    EdgeName,
+    LayerName,
+    OwnPicture,
+    Step,
+    SupplyKind,
+    Word,
+    each_of,
+)
 from furbelow.garment.technique import Kind, Parameter, Technique
 from furbelow.s1_read.names import unknown_name
 from furbelow.s1_read.rounds import Rounds, Row
@@ -106,6 +117,7 @@ class StepLowering(NamedTuple):
             if value is not None and (lowered := self._value(value, parameter)) is not None:
                 kind = parameter.kind if isinstance(parameter.kind, str) else ""
                 args[name] = Arg(name, lowered, value.span, given is not None, kind, parameter.default is None)
+        self.faults.extend(_within_itself(args))
         return args
 
     def _value(self, value: Tree, parameter: Parameter) -> ArgValue | None:
@@ -235,6 +247,19 @@ class StepLowering(NamedTuple):
             return unknown_name(name, "stack", sorted(self.stacks), "FB144", span)
         help_ = "write a piece and its side, such as `flounce.top`"
         return Fault("FB144", f"`{name[:60]}` is no edge", Label(span), help=help_)
+
+
+def _within_itself(args: Mapping[str, Arg]) -> Iterator[Fault]:
+    """FB144 for a stack that its own step lays into it."""
+    made = [arg.value.text for arg in args.values() if isinstance(arg.value, Word) and arg.kind == Kind.NAME]
+    rows = [row for arg in args.values() for row in each_of(arg.value)]
+    edges = [row.edge if isinstance(row, LayerName) else row for row in rows]
+    for edge in edges:
+        if isinstance(edge, EdgeName) and edge.side is None and edge.piece in made:
+            said = f"`{edge.piece[:60]}` is made by this step, and is no layer of itself"
+            yield Fault(
+                "FB144", said, Label(edge.span), help="name the edge of a piece, or give the new edge another name"
+            )
 
 
 def _no_side(piece: str, side: str, place: Span) -> Fault:

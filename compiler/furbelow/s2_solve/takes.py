@@ -18,9 +18,16 @@ def allowances(spec: Spec, technique_of: TechniqueOf) -> Mapping[int, tuple[Allo
     stacks: dict[str, tuple[EdgeName, ...]] = {}
 
     def edges_in(edge: EdgeName) -> tuple[EdgeName, ...]:
-        if edge.side is not None:
-            return (edge,)
-        return tuple(below for layer in stacks.get(edge.piece, ()) for below in edges_in(layer))
+        found: list[EdgeName] = []
+        waiting, opened = [edge], set[str]()  # a stack may be written as a layer of itself, which the rehearsal refuses
+        while waiting:
+            at = waiting.pop()
+            if at.side is not None:
+                found.append(at)
+            elif at.piece not in opened:
+                opened.add(at.piece)
+                waiting += reversed(stacks.get(at.piece, ()))
+        return tuple(found)
 
     taken = {}
     for step in spec.steps:
