@@ -40,7 +40,7 @@ def test_the_selvedges_stay_on_and_each_piece_is_told_which_edge_they_are(folded
     steps = _cutting(2, folded=folded)
     assert _with("Leave the selvedges of the lawn on", steps)
     assert not _with("Cut off the selvedges", steps)
-    assert _with("Leave the selvedge on A1 and A2: it is the bottom edge, finished as it is.", steps)
+    assert _with("Leave the selvedge on 1a and 1b: it is the bottom edge, finished as it is.", steps)
 
 
 def test_the_far_lane_is_measured_from_its_own_selvedge() -> None:
