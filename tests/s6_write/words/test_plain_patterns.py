@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -10,7 +9,7 @@ import pytest
 from furbelow.order.chain import guide_of, planned
 from furbelow.order.read_order import Asked, OrderReader
 from furbelow.resources import languages
-from furbelow.s6_write.words.messages import Messages, _shared
+from furbelow.s6_write.words.messages import AsAsked, Messages, _shared
 from furbelow.s6_write.words.plain_patterns import PlainPatterns
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -22,9 +21,9 @@ def compared(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     said: list[str] = []
     plain = PlainPatterns.said
 
-    def both(self: PlainPatterns, pattern: Any, given: Mapping[str, Any]) -> str:
+    def both(self: PlainPatterns, pattern: Any, given: AsAsked) -> str:
         ours = plain(self, pattern, given)
-        theirs, errors = self._messages.format_pattern(pattern, dict(given))
+        theirs, errors = self._messages.format_pattern(pattern, given.whole())
         assert (ours, []) == (str(theirs), errors)
         said.append(ours)
         return ours

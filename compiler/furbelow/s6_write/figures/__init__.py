@@ -59,7 +59,7 @@ from furbelow.s6_write.figures.turned_lining import turned_lining
 from furbelow.s6_write.figures.waist_finish import interfacing, petersham, sewn_elastic
 from furbelow.s6_write.figures.zip_section import zip_in_seam
 from furbelow.s6_write.guide.guide import Figure
-from furbelow.s6_write.words.said_step import said_step
+from furbelow.s6_write.words.said_step import SaidStep, said_step
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
 
@@ -124,16 +124,19 @@ KINDS: Mapping[Picture, Kind] = {
 }
 
 
-def figures_for(done: Performed, run: Run, words: Words, first: int | None = None) -> tuple[Figure, ...]:
+def figures_for(
+    done: Performed, run: Run, words: Words, first: int | None = None, said: SaidStep | None = None
+) -> tuple[Figure, ...]:
     """The figures of one step, those of its technique in order; none where the step has nothing to do.
 
     The pieces before and after are shown only where nothing else of the step is.
 
     first: the number of the step's first sentence in its operation, from which the callouts count; without it there are
         none.
+    said: the step in these words, where it is said already.
     """
     technique = technique_of(done.step.written)
-    actions = said_step(done, words).actions
+    actions = (said or said_step(done, words)).actions
     if not actions:
         return ()
 

@@ -58,7 +58,7 @@ def operations(
                 *((label_caution(words),) if labels else ()),
             ),
             figures=(
-                *figures_for(done, run, words, len(before) + 1),
+                *figures_for(done, run, words, len(before) + 1, said),
                 *own_figures(f"step-{done.step.written.index + 1}", done.step.written.pictures),
             ),
             steps=steps,

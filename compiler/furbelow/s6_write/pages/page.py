@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import base64
 import hashlib
-from functools import cache
+from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Protocol
 
 from furbelow.garment.workroom import Paper
@@ -88,15 +88,11 @@ def rendered(
     words.read("pages")
     from markupsafe import Markup
 
-    fonts, sheet, picture, script = (
-        template(file).read_text(encoding="utf-8")
-        for file in ("fonts/page.css", "guide.css", "picture.css", "guide.js")
-    )
-    style = fonts + sheet + picture + (look.style if look else "") + f"@page {{ size: {paper}; }}"
-    if looks:
-        style += template(looks).read_text(encoding="utf-8")
+    style = _together("fonts/page.css", "guide.css", "picture.css")
+    style += (look.style if look else "") + f"@page {{ size: {paper}; }}" + (_together(looks) if looks else "")
+    script = _together("guide.js")
     if begun_by:
-        script = f"const guide = () => {{{script}}};\n" + template(begun_by).read_text(encoding="utf-8")
+        script = f"const guide = () => {{{script}}};\n" + _together(begun_by)
 
     def drawn(figure: Figure) -> Markup:
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.
@@ -149,6 +145,13 @@ def key_of(*texts: str) -> str:
     return hashlib.sha256("\0".join(texts).encode("utf-8", "surrogatepass")).hexdigest()[:8]
 
 
+@cache
+def _together(*files: str) -> str:
+    """The texts of templates one after another, read once for all pages."""
+    return "".join(template(file).read_text(encoding="utf-8") for file in files)
+
+
+@lru_cache(maxsize=8)  # of pages that look alike
 def _source_hash(text: str) -> str:
     """A hash source of a content security policy. Source: W3C Content Security Policy Level 3, section 2.3.1."""
     return "sha256-" + base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()

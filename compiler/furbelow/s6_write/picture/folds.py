@@ -22,6 +22,7 @@ ROUGH = 6  # columns to a fold of which only the hem is seen
 WAVE = 2.0  # the wave of a hem is drawn deeper than a level eye would see it
 UPPER = 0.5  # of a tier that another hangs from, the weight below straightens the folds
 FADES = 160.0  # mm in which the folds of a tier above are lost
+_SEEN_WAVE = WAVE * sin(ABOVE)
 SEEN = 0.56 * pi  # from the middle of the view to where cloth is turned away for good
 
 
@@ -156,11 +157,12 @@ def _column(
 ) -> tuple[Column, Waved]:
     wave, twice = deep * sin(2 * pi * phase), deep * sin(4 * pi * phase)
     spots, out, lower = [], 0.0, 0.0
-    for level in levels:
-        out = max(wave * level.grown * level.deep + above.out * level.fades, level.least)
-        lower = above.lower * level.fades + out * (WAVE * sin(ABOVE) * level.grown - level.sine)
-        at = angle - level.sway * twice
-        spots.append(view.place(sin(at), cos(at), level.flat, level.radius + out * level.cosine, level.down + lower))
+    _, above_out, above_lower = above
+    for radius, down, sine, cosine, grown, fades, deepest, least, sway, flat in levels:
+        out = max(wave * grown * deepest + above_out * fades, least)
+        lower = above_lower * fades + out * (_SEEN_WAVE * grown - sine)
+        at = angle - sway * twice
+        spots.append(view.place(sin(at), cos(at), flat, radius + out * cosine, down + lower))
     return Column(tuple(spots), phase, fold, angle), Waved(angle, out, lower)
 
 

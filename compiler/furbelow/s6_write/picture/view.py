@@ -6,6 +6,7 @@ The sheet is 4000 by 5000 units; the eye stands a little above the hem, in front
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cache
 from math import cos, radians, sin
 from typing import NamedTuple
 
@@ -44,11 +45,18 @@ class View(NamedTuple):
 
     def place(self, sine: float, cosine: float, flat: float, radius: float, down: float) -> Spot:
         """`spot`, by the sine and cosine of the angle."""
+        scale, waist, _, angle = self
         across, ahead = (1 + flat) * radius * sine, (1 - flat) * radius * cosine
-        turn, turned = sin(self.turn), cos(self.turn)
+        turn, turned = _turn(angle)
         near = ahead * turned - across * turn
-        x = WIDE / 2 + self.scale * (across * turned + ahead * turn)
-        return Spot(x, self.waist + self.scale * (down * _DOWN + near * _AHEAD), near)
+        x = WIDE / 2 + scale * (across * turned + ahead * turn)
+        return Spot(x, waist + scale * (down * _DOWN + near * _AHEAD), near)
+
+
+@cache
+def _turn(angle: float) -> tuple[float, float]:
+    """The sine and cosine of a turn: there are three for all places of a guide."""
+    return sin(angle), cos(angle)
 
 
 def track(points: Sequence[Point | Spot], closed: bool = False) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from functools import cache, lru_cache
 from typing import Any, NamedTuple
@@ -155,11 +155,11 @@ class Messages:
     def _say(self, name: str, pattern: Any, values: Mapping[str, Value | str]) -> str:
         if pattern is None:
             raise WordsFault(f"`{name}` has no sentence in {self.language}")
-        given = {key: self._given(value) for key, value in values.items()}
+        given = AsAsked(values, self._given)
         with suppress(Exception):  # the library then tells what is wrong
             return _one_paragraph(self._plain.said(pattern, given))
         try:
-            text, errors = self.bundle.format_pattern(pattern, given)
+            text, errors = self.bundle.format_pattern(pattern, given.whole())
         except (TypeError, RecursionError) as wrong:  # what the library neither catches nor lists
             raise WordsFault(f"`{name}` in {self.language}: {wrong}") from wrong
         if errors:
@@ -189,6 +189,22 @@ class Messages:
             case int():
                 return whole(value)
         raise TypeError(f"counts pieces, things and whole numbers, not {named(given)}")
+
+
+class AsAsked(dict[str, Any]):
+    """What a message is given, made ready as it is asked for: a step gives fifteen values, and a sentence of it says two."""
+
+    def __init__(self, values: Mapping[str, Value | str], given: Callable[[Value | str], Any]) -> None:
+        super().__init__()
+        self._values, self._given = values, given
+
+    def __missing__(self, key: str) -> Any:
+        self[key] = made = self._given(self._values[key])
+        return made
+
+    def whole(self) -> dict[str, Any]:
+        """All of it, for who asks what there is."""
+        return {key: self[key] for key in self._values}
 
 
 class _Bundle(FluentBundle):
