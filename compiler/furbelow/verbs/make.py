@@ -105,7 +105,12 @@ def _make(options: argparse.Namespace) -> int:
     if options.print and options.no_pdf:
         raise Unread(by_call=True, said="--print and --no-pdf can't both be meant")
     if options.booklet and (found := _not_with_booklet(options)):
-        raise Unread(by_call=True, said=f"--booklet does not go with {found}")
+        why = (
+            "; the reasons of its numbers are other ones for each size: --every-size tells them"
+            if options.reasons
+            else ""
+        )
+        raise Unread(by_call=True, said=f"--booklet does not go with {found}{why}")
     if not options.out.strip():
         raise Unread(by_call=True, said="--out names no folder; for this one write --out .")
     languages = tuple(dict.fromkeys((options.language or "").split(",")))
