@@ -302,3 +302,13 @@ def test_a_room_with_clips_still_has_pins_for_the_thread_tails() -> None:
     assert planned is not None
     tools = compose(planned.rehearsal, planned.cutting, planned.shopping, "someone").tools
     assert [tool.name.partition(",")[0] for tool in tools if "count them out" in tool.why] == ["clips", "pins"]
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_marks_never_outlive_the_edge_that_bore_them(name: str) -> None:
+    """Even marks hold for the length that they were made on: what is matched later is marked on the edge as it is then."""
+    for done in _planned(name, next(iter(spec(name).sizes)))[0].run.performed:
+        for edge, before in done.before.edges.items():
+            after = done.after.edges.get(edge)
+            if after and before.marks and after.cloth_length != before.cloth_length:
+                assert not after.marks, f"{done.step.written.technique} at {edge}"

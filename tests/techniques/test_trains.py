@@ -2,11 +2,19 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Callable
 from fractions import Fraction
+from itertools import pairwise
 from math import hypot
 
 import pytest
+from furbelow.garment.technique import facts_of
+from furbelow.techniques.dipped_hem import Dipped, rise_at
+from hypothesis import given
+from hypothesis import strategies as st
 
+from tests.small_guide import small_guide, texts_of
 from tests.techniques.small import Worked, sound, work
 
 SKIRT = "skirt: {from: lawn, length: 240 cm, depth: DEEP}"
@@ -33,11 +41,26 @@ def told(worked: Worked) -> list[str]:
     return [fault.headline for fault in (*worked.faults, *worked.warnings) if fault.code == "FB414"]
 
 
-def test_the_dipped_edge_is_as_long_as_the_slanting_lines_from_mark_to_mark() -> None:
+def arc(rises: tuple[float, float, float], width: Callable[[float], float]) -> float:
+    """How long the dipped edge is by fine steps along the curve, Hermite's basis written out. width: of the ring at a rise."""
+    front, side, _ = rises
+    falls = (side - front, -side)
+    slope = 2 * falls[0] * falls[1] / sum(falls)
+
+    def height(t: float) -> float:
+        u = t if t <= 1 else t - 1
+        h00, h01 = 2 * u**3 - 3 * u**2 + 1, 3 * u**2 - 2 * u**3
+        h10, h11 = u**3 - 2 * u**2 + u, u**3 - u**2
+        return h00 * front + h01 * side + h11 * slope if t <= 1 else h00 * side + h10 * slope
+
+    fine = [height(at / 500) for at in range(1001)]
+    return 2 * sum(hypot(width((high + low) / 2) / 2000, high - low) for high, low in pairwise(fine))
+
+
+def test_the_dipped_edge_is_as_long_as_the_curve_through_its_marks() -> None:
     worked = sound(SKIRT.replace("DEEP", "90 cm"), f"{CLOSED}\n{DIP}\n{REST}")
-    # Quarters of 60 cm; from the front to a side it falls by 10 cm, from there to the back by 20 cm.
-    exact = 2 * (hypot(600, 100) + hypot(600, 200))
-    assert float(worked.bench.edge("skirt.bottom").set_length) == pytest.approx(exact, abs=0.3)
+    exact = arc((300, 200, 0), lambda _: 2400)
+    assert float(worked.bench.edge("skirt.bottom").set_length) == pytest.approx(exact, rel=0.002)
     assert worked.bench.depth("skirt") == 900
 
 
@@ -47,9 +70,57 @@ def test_a_hem_that_dips_on_gores_is_shorter_than_on_straight_cloth() -> None:
     - join ends: {of: skirt, seam: 1 cm, into: one ring}
     - dipped hem: {edge: skirt.bottom, front: 20 cm, side: 20 cm}"""
     bench = work(gored, steps).bench
-    # 4 x 85 cm round the hem, 0.5 cm less for each cm up on each gore: 4 x 75 at 20 cm, 4 x 80 on average behind.
-    exact = 2 * (750 + hypot(800, 200))
-    assert float(bench.edge("skirt.bottom").set_length) == pytest.approx(exact, abs=0.3)
+    # 4 x 85 cm round the hem, 0.5 cm less for each cm up on each gore.
+    exact = arc((200, 200, 0), lambda rise: 3400 - 2 * rise)
+    assert float(bench.edge("skirt.bottom").set_length) == pytest.approx(exact, rel=0.002)
+
+
+@given(st.fractions(1, 500), st.fractions(0, 1))
+def test_between_the_marks_the_dip_never_rises_towards_the_back(front: Fraction, share: Fraction) -> None:
+    rises = (front, front * share, Fraction(0))
+    heights = [rise_at(rises, Fraction(at, 12)) for at in range(25)]
+    assert [heights[0], heights[12], heights[24]] == list(rises)
+    assert heights == sorted(heights, reverse=True)
+
+
+def test_the_sentence_tells_as_many_dots_as_lie_between_two_marks() -> None:
+    worked = skirt("95 cm", DIP)
+    (done,) = (each for each in worked.performed if each.step.written.technique == "dipped hem")
+    facts = facts_of(done, Dipped)
+    # A quarter of 60 cm in steps of 15 cm has three dots between its ends.
+    assert [len(dots) for dots in facts.dots()] == [3, 3]
+    texts = texts_of(small_guide(SKIRT.replace("DEEP", "70 cm"), f"{CLOSED}\n{DIP}\n{REST}"), "Cut the dip")
+    (between,) = [text for text in texts if "every 15 cm" in text]
+    assert len(re.findall(r"[\d.]+ cm", between)) == 1 + 6
+
+
+def test_no_check_says_that_a_hem_that_dips_is_level() -> None:
+    """However a hem comes to dip, the last look and the table say how long it is at each place."""
+    for front, side in (("30 cm", "20 cm"), ("8 cm", "8 cm"), ("12 cm", "0 cm")):
+        dip = f"- dipped hem: {{edge: skirt.bottom, front: {front}, side: {side}}}"
+        guide = small_guide(SKIRT.replace("DEEP", "70 cm"), f"{CLOSED}\n{dip}\n{REST}")
+        (look,) = guide.parts[-1].operations
+        (hung,) = [step for step in look.steps if step.text.startswith("Hang it up")]
+        finished = [float(Fraction(length.split()[0])) for length in re.findall(r"[\d.]+ cm", hung.text)]
+        less = [float(each.split()[0]) for each in (front, side, "0 cm")]
+        assert [finished[2] - length for length in finished] == pytest.approx(less)
+        assert "the same in front, behind" not in str(look)
+
+
+def test_the_edge_of_a_dip_is_marked_afresh() -> None:
+    """Its old marks are cut off with it, so what is matched there is marked first."""
+    pieces = f"{SKIRT.replace('DEEP', '70 cm')}\nruffle: {{from: lawn, length: 400 cm, depth: 10 cm, piecing: {{seam: 1 cm, shortest: 30 cm, most joins: 4}}}}"
+    ruffle = """- join strips: {of: ruffle}
+    - neaten: {seam: ruffle.joins}
+    - join ends: {of: ruffle}
+    - neaten: {seam: ruffle.ends}
+    - narrow hem: {edge: ruffle.bottom}
+    - gather: {edge: ruffle.top, to: skirt.bottom}
+    - attach: {edge: ruffle.top, to: skirt.bottom}
+    - neaten: {seam: ruffle.top}"""
+    waist = "\n".join(REST.splitlines()[1:])
+    texts = texts_of(small_guide(pieces, f"{CLOSED}\n{DIP}\n{ruffle}\n{waist}"), "Sew the ruffle")
+    assert texts[0].startswith("Mark the bottom edge of the skirt in eighths")
 
 
 def test_a_hem_that_clears_the_floor_all_round_is_not_told() -> None:

@@ -1,4 +1,4 @@
-"""How long the garment is in front, at the sides and behind, where its waist was levelled."""
+"""How long the garment is in front, at the sides and behind, where its waist was levelled or its hem dips."""
 
 from __future__ import annotations
 
@@ -30,11 +30,13 @@ def heights_of(run: Run) -> Places | None:
 
 
 def lengths_at(run: Run, piece: str) -> Places:
-    """From the waist to the bottom of a piece: its drop, less what was taken up of it and of all that it hangs from."""
+    """From the waist to the bottom of a piece: its drop, less how much higher it was cut and what was taken up of it, and of
+    all that it hangs from."""
     up: Mapping[str, Places] = _taken(run)
     chain = (piece, *run.over(piece))
     front, side, back = (
-        run.drops[piece] - sum((up[each][at] for each in chain if each in up), Fraction(0)) for at in range(3)
+        low - sum((up[each][at] for each in chain if each in up), Fraction(0))
+        for at, low in enumerate(run.bottom_at(piece))
     )
     return front, side, back
 

@@ -6,7 +6,7 @@ dipped-hem-aim = Der Saum steigt an den Seiten um { $side } und vorn um { $front
 
 ## Vorn und hinten finden
 
-dipped-hem-hold = { PIECE($piece) } wie beim Tragen halten, mit { side-seam } an der linken Seite der tragenden Person.
+dipped-hem-hold = { PIECE($piece) } auf rechts wenden und wie beim Tragen halten, mit { side-seam } an der linken Seite der tragenden Person.
 dipped-hem-mark = { EDGE($edge, at: "start") } in Viertel teilen und von { side-seam } aus alle { $quarter } markieren: vordere Mitte, andere Seite, hintere Mitte.
     .check = Das letzte Viertel endet an der Naht.
     .tolerance = { $quarter-off } mehr oder weniger
@@ -15,13 +15,16 @@ dipped-hem-tag = An die vordere und an die hintere Markierung je einen Papierzet
 
 ## Anzeichnen und schneiden
 
-dipped-hem-dots = An jeder Markierung von der Kante nach oben messen: vorn { $front }, an beiden Seiten { $side }, hinten nichts. Dort einen Punkt machen.
+dipped-hem-dots = Auf der rechten Stoffseite an jeder Markierung von der Kante nach oben messen: vorn { $front }, an beiden Seiten { $side }, hinten nichts. Dort einen Punkt machen.
     .check = Der Zettel am höchsten Punkt sagt vorn.
     .remedy = Sind vorn und hinten vertauscht, die Punkte ausreiben und neu messen.
-dipped-hem-line = Von Punkt zu Punkt eine weiche Linie ziehen. Vorn und hinten eine Handbreit waagerecht auslaufen lassen.
+dipped-hem-between = Zwischen den Markierungen alle { $every } einen Punkt machen. Von vorn zu jeder Seite liegen sie { $to-side } hoch, von jeder Seite nach hinten { $to-back }.
+    .check = Links und rechts der vorderen Mitte liegen die Punkte gleich, und nach hinten liegt keiner höher als der vor ihm.
+    .remedy = Den Punkt, der aus der Reihe fällt, ausreiben und neu messen.
+dipped-hem-line = Eine weiche Linie durch alle Punkte ziehen, vorn und hinten waagerecht.
     .check = Die Linie hat an den Seiten keine Ecke.
     .remedy = Noch einmal ziehen, etwas runder.
-dipped-hem-cut = Auf der Linie schneiden und an der neuen Kante die hintere Mitte markieren.
+dipped-hem-cut = Auf der Linie schneiden, eine Stofflage nach der anderen.
     .check = Die neue Kante misst rundum { $length }.
     .tolerance = { $off } mehr oder weniger
-    .remedy = Vorn auf hinten falten und beide Seiten vergleichen: die tiefere an die andere angleichen.
+    .remedy = An der vorderen und der hinteren Mitte falten, links auf rechts. Wo sich beide unterscheiden, die tiefere an die andere angleichen.

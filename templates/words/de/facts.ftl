@@ -11,7 +11,10 @@ fact-length-sides = Länge an den Seiten
 fact-length-back = Länge hinten
     .why = { fact-length-taken-up }
 # Nur in den drei darüber gesagt.
-fact-length-taken-up = an der Taille fällt { $up } weg, damit der Saum waagerecht hängt
+fact-length-taken-up = { $dips ->
+    [yes] der Saum ist dort { $up } höher geschnitten als hinten
+   *[no] an der Taille fällt { $up } weg, damit der Saum waagerecht hängt
+ }
 # Eine Lage, die über der untersten endet.
 fact-length-layer = Länge von { PIECE($piece) }
     .why = endet { $short } über dem Saum

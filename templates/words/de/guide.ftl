@@ -46,6 +46,11 @@ last-look-length = Aufhängen und von der oberen Kante bis zum Saum messen: { $l
     .check = Vorn, hinten und an den Seiten ist es gleich viel.
     .tolerance = { $off } mehr oder weniger
     .remedy = Hängt eine Seite tiefer, dort nach einer Naht suchen, die schmaler genäht ist, und sie neu nähen.
+# Der Saum ist vorn höher geschnitten als hinten.
+last-look-dips = Aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, an beiden Seiten { $side }, hinten { $back }.
+    .check = Links und rechts ist es gleich viel, und der Saum fällt gleichmäßig nach hinten.
+    .tolerance = { $off } mehr oder weniger
+    .remedy = Wo links und rechts sich unterscheiden, dort nach einer Naht suchen, die schmaler genäht ist, und sie neu nähen.
 # Die Taille wurde ausgeglichen: Das Kleidungsstück ist an manchen Stellen länger als an anderen.
 last-look-lengths = Aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, an den Seiten { $side }, hinten { $back }.
     .check = Alle drei stimmen.

@@ -11,7 +11,10 @@ fact-length-sides = length at the sides
 fact-length-back = length behind
     .why = { fact-length-taken-up }
 # Said only inside the three above.
-fact-length-taken-up = { $up } is taken up at the waist, so that the hem hangs level
+fact-length-taken-up = { $dips ->
+    [yes] the hem is cut { $up } higher there than behind
+   *[no] { $up } is taken up at the waist, so that the hem hangs level
+ }
 # A layer that ends above the lowest one.
 fact-length-layer = length of { PIECE($piece) }
     .why = it ends { $short } above the hem

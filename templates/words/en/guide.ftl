@@ -46,6 +46,11 @@ last-look-length = Hang it up and measure from the top edge to the hem: { $lengt
     .check = It is the same in front, behind and at the sides.
     .tolerance = { $off } more or less
     .remedy = If one side hangs lower, look there for a seam that was sewn narrower, and sew it again.
+# The hem is cut higher in front than behind.
+last-look-dips = Hang it up and measure from the top edge to the hem: { $front } in front, { $side } at both sides, { $back } behind.
+    .check = Left and right are alike, and the hem falls evenly towards the back.
+    .tolerance = { $off } more or less
+    .remedy = Where left and right differ, look there for a seam that was sewn narrower, and sew it again.
 # The waist was levelled: the garment is longer at some places than at others.
 last-look-lengths = Hang it up and measure from the top edge to the hem: { $front } in front, { $side } at the sides, { $back } behind.
     .check = All three are right.

@@ -11,7 +11,10 @@ fact-length-sides = largo por los lados
 fact-length-back = largo por detrás
     .why = { fact-length-taken-up }
 # Se dice solo dentro de los tres de arriba.
-fact-length-taken-up = se rebajan { $up } en la cintura para que el bajo caiga a nivel
+fact-length-taken-up = { $dips ->
+    [yes] el bajo está cortado ahí { $up } más alto que detrás
+   *[no] se rebajan { $up } en la cintura para que el bajo caiga a nivel
+ }
 # Una capa que acaba por encima de la más larga.
 fact-length-layer = largo { PIECE($piece, case: "of") }
     .why = acaba { $short } por encima del bajo

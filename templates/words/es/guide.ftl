@@ -46,6 +46,11 @@ last-look-length = Cuélgala y mide del borde superior al bajo: { $length }.
     .check = Mide lo mismo por delante, por detrás y a los lados.
     .tolerance = { $off } de más o de menos
     .remedy = Si un lado cae más bajo, busca ahí una costura cosida con menos margen y vuelve a coserla.
+# El bajo está cortado más alto delante que detrás.
+last-look-dips = Cuélgala y mide del borde superior al bajo: { $front } por delante, { $side } en los dos costados, { $back } por detrás.
+    .check = Mide lo mismo a izquierda y a derecha, y el bajo cae de forma regular hacia atrás.
+    .tolerance = { $off } de más o de menos
+    .remedy = Donde izquierda y derecha se diferencien, busca ahí una costura cosida con menos margen y vuelve a coserla.
 # La cintura se niveló: la prenda es más larga por unos sitios que por otros.
 last-look-lengths = Cuélgala y mide del borde superior al bajo: { $front } por delante, { $side } a los lados, { $back } por detrás.
     .check = Las tres medidas son correctas.

@@ -11,7 +11,10 @@ fact-length-sides = longueur sur les côtés
 fact-length-back = longueur derrière
     .why = { fact-length-taken-up }
 # Dit seulement dans les trois ci-dessus.
-fact-length-taken-up = { $up } sont repris à la taille, pour que l’ourlet tombe d’aplomb
+fact-length-taken-up = { $dips ->
+    [yes] l’ourlet y est coupé { $up } plus haut que derrière
+   *[no] { $up } sont repris à la taille, pour que l’ourlet tombe d’aplomb
+ }
 # Une épaisseur qui finit au-dessus de la plus longue.
 fact-length-layer = longueur { PIECE($piece, case: "of") }
     .why = elle finit à { $short } au-dessus de l’ourlet

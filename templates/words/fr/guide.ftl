@@ -46,6 +46,11 @@ last-look-length = Suspendre le vêtement et mesurer du bord supérieur à l’o
     .check = La mesure est la même devant, derrière et sur les côtés.
     .tolerance = { $off } de plus ou de moins
     .remedy = Si un côté tombe plus bas, y chercher une couture piquée trop étroite, et la repiquer.
+# L’ourlet est coupé plus haut devant que derrière.
+last-look-dips = Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
+    .check = La mesure est la même à gauche et à droite, et l’ourlet descend régulièrement vers le dos.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Là où la gauche et la droite diffèrent, chercher une couture piquée trop étroite, et la repiquer.
 # La taille a été mise de niveau : le vêtement est plus long à certains endroits.
 last-look-lengths = Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } sur les côtés, { $back } derrière.
     .check = Les trois mesures sont justes.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import cos, pi
+from fractions import Fraction
 
 from furbelow.garment.message import Length, Pieces, Values
 from furbelow.garment.technique import Performed, edge_of, facts_of
@@ -13,11 +13,12 @@ from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet, shortened
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.dipped_hem import Dipped
+from furbelow.techniques.dipped_hem import Dipped, rise_at
 
 LEFT, RIGHT, TOP, LOW = 24.0, 376.0, 30.0, 124.0
 DEEPEST = 56.0  # units that the largest rise is drawn
 BETWEEN = 12  # points of the line between two marks
+DOT = 2.2
 ALONG = ("side", "front", "side", "back", "side")  # the places as they lie along the edge
 NAMES = {"front": "figure-dipped-hem-front", "side": "figure-dipped-hem-side", "back": "figure-dipped-hem-back"}
 
@@ -25,18 +26,21 @@ NAMES = {"front": "figure-dipped-hem-front", "side": "figure-dipped-hem-side", "
 def dipped_hem(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """The edge laid out straight from side seam to side seam, its marks, and what is cut off hatched both ways."""
     words.read("figures-dipped-hem")
-    front, side, back = facts_of(done, Dipped).rises
+    facts = facts_of(done, Dipped)
+    front, side, back = facts.rises
     rises = {"front": front, "side": side, "back": back}
     before = done.before.edge(edge_of(done.step.written, "edge"))
     values: Values = {"piece": Pieces(before.pieces), "front": Length(front), "side": Length(side)}
     sheet = Sheet()
     sheet.write((LEFT - 16, 0), shortened(words.text("figure-dipped-hem-head", values), 360, True), bold=True)
     marks = [LEFT + (RIGHT - LEFT) * at / 4 for at in range(5)]
-    line = _line(marks, [LOW - float(rises[place] / front) * DEEPEST for place in ALONG])
+    line = _line(facts)
     face(sheet, [(LEFT, TOP), (RIGHT, TOP), (RIGHT, LOW), (LEFT, LOW)], wrong=False)
     sheet.lines(_hatched(line), SOFT, THIN)
     edge(sheet, (LEFT, LOW), (RIGHT, LOW), FINISHED[before.state], (0, -1))
     sheet.line(line, ACCENT, THICK)
+    for at in range(4 * facts.steps + 1):
+        sheet.disc(_on_line(facts, Fraction(at, facts.steps)), DOT, ACCENT, ACCENT, THIN)
     for place, x in zip(ALONG, marks, strict=True):
         sheet.line([(x, LOW - 6), (x, LOW + 6)], INK, THICK)
         anchor = "start" if x == LEFT else "end" if x == RIGHT else "middle"
@@ -48,15 +52,16 @@ def dipped_hem(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     return Figure("dipped-hem", sheet.svg(), alt, caption)
 
 
-def _line(marks: list[float], heights: list[float]) -> list[Point]:
-    """A smooth line through the marks, level at each."""
-    points = [(marks[0], heights[0])]
-    for at in range(4):
-        for step in range(1, BETWEEN + 1):
-            share = (1 - cos(pi * step / BETWEEN)) / 2
-            x = marks[at] + (marks[at + 1] - marks[at]) * step / BETWEEN
-            points.append((x, heights[at] + (heights[at + 1] - heights[at]) * share))
-    return points
+def _line(facts: Dipped) -> list[Point]:
+    """The curve through all dots."""
+    return [_on_line(facts, Fraction(at, BETWEEN)) for at in range(4 * BETWEEN + 1)]
+
+
+def _on_line(facts: Dipped, quarters: Fraction) -> Point:
+    """Where the line lies so many quarters from the side seam, the front first."""
+    from_front = abs(quarters - 1)
+    rise = rise_at(facts.rises, min(from_front, 4 - from_front))
+    return LEFT + (RIGHT - LEFT) * float(quarters) / 4, LOW - float(rise / facts.rises[0]) * DEEPEST
 
 
 def _hatched(line: list[Point]) -> list[list[Point]]:

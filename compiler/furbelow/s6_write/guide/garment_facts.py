@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.garment.bench import Casing
-from furbelow.garment.message import Length, Own, Part, Pieces, Ratio, Supply, Things, Value, Values, Weight
+from furbelow.garment.message import Length, Own, Part, Pieces, Ratio, Supply, Things, Value, Values, Weight, flag
 from furbelow.s3_rehearse.levelling import lengths_at
 from furbelow.s3_rehearse.run import Run
 from furbelow.s3_rehearse.volume import Hem, Volume, volume_of
@@ -54,10 +54,11 @@ def elastic_reason(run: Run, casing: Casing, words: Words) -> str:
 
 
 def _levelled(run: Run, volume: Volume, words: Words) -> Iterator[Fact]:
-    """The length at the places where the waist was taken up."""
+    """The length at the places where the waist was taken up, or the hem is cut higher."""
+    dips = flag(len(set(run.bottom_at(volume.longest.piece))) > 1)
     for length, place in zip(lengths_at(run, volume.longest.piece), _PLACES, strict=True):
         if length < volume.longest.drop:
-            yield fact(words, "", place, Length(length), {"up": Length(volume.longest.drop - length)})
+            yield fact(words, "", place, Length(length), {"up": Length(volume.longest.drop - length), "dips": dips})
 
 
 def _stepped(volume: Volume, words: Words) -> Iterator[Fact]:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from fractions import Fraction
 
 from furbelow.garment.limits import burns_fast
 from furbelow.garment.message import Length, Values
 from furbelow.garment.technique import Tool
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
-from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s5_buy.hours import LAST_LOOK
 from furbelow.s6_write.guide.guide import Caution, Operation, Part
 from furbelow.s6_write.guide.numbered import numbered
@@ -17,6 +18,8 @@ from furbelow.s6_write.words.said_step import SaidAction, SaidStep, said_action
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.shared.cautions import HAND_NEEDLE
 from furbelow.techniques.shared.fire_label import SAID
+
+OFF = Fraction(1, 120)  # of its length, by which a garment may hang longer or shorter: 1 cm of 120; house rule
 
 # Where no step of the waist has room for it: with what it is sewn on by hand.
 LABEL_TOOLS = (Tool.FIRE_LABEL, Tool.HAND_NEEDLE)
@@ -57,15 +60,23 @@ def last_look(rehearsal: Rehearsal, words: Words, letter: str, *, label: bool) -
 
 
 def _hem_checks(rehearsal: Rehearsal) -> tuple[str, ...]:
-    """How long it must be; where the waist was levelled, also how high the hem is on the wearer."""
-    if not levelled(rehearsal.run) or heights_of(rehearsal.run) is None:
+    """How long it must be, at each place where it is not the same all round; where only the waist makes it so, also how high
+    the hem is on the wearer."""
+    run = rehearsal.run
+    if len(set(run.bottom_at(_lowest(run)))) > 1:
+        return ("last-look-dips",)
+    if not levelled(run) or heights_of(run) is None:
         return ("last-look-length",)
     return ("last-look-lengths", "last-look-height")
 
 
+def _lowest(run: Run) -> str:
+    return max(run.drops, key=lambda piece: run.drops[piece])
+
+
 def _values(rehearsal: Rehearsal) -> Values:
     run = rehearsal.run
-    lowest = max(run.drops, key=lambda piece: run.drops[piece])
+    lowest = _lowest(run)
     front, side, back = (Length(length) for length in lengths_at(run, lowest))
     above = max(heights_of(run) or (run.drops[lowest],)) - run.drops[lowest]
     return {
@@ -74,5 +85,5 @@ def _values(rehearsal: Rehearsal) -> Values:
         "side": side,
         "back": back,
         "above": Length(above),
-        "off": Length(rehearsal.solved.rounding * 2, "about"),
+        "off": Length(max(rehearsal.solved.rounding * 2, run.drops[lowest] * OFF), "about"),
     }
