@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from math import hypot
 
 import pytest
+from furbelow.garment.gore import Gore
 
 from tests.techniques.small import sound, work
 
@@ -146,3 +148,68 @@ def test_the_guide_tells_each_line_by_its_letter_and_the_order_of_the_gores() ->
 )
 def test_gores_that_front_and_back_leave_nothing_for_are_refused(cut: str, code: str) -> None:
     assert code in work(DIFFER, f"{cut}\n{SEWN}").codes
+
+
+def trapezes(gore: Gore) -> tuple[list[float], list[float]]:
+    """The seams of the finished skirt as it lies, at the top and at the hem: how far each is from the middle of the front."""
+    across = {width.place: (float(width.top), float(width.hem)) for width in gore.widths}
+    found = []
+    for edge in (0, 1):
+        at = -across["front"][edge] / 2 if "front" in across else 0.0
+        seams = []
+        for place in gore.round:
+            at += across[place][edge]
+            seams.append(at)
+        found.append(seams)
+    return found[0], found[1]
+
+
+@pytest.mark.parametrize(
+    ("count", "gores", "seam"),
+    [
+        (6, "hem: 36 cm, front: 22 cm, front hem: 40 cm, back: 22 cm, back hem: 40 cm", (2, True)),
+        # Four of one width, one in front: the middle of a gore lies at the side, and both its seams are as near.
+        (4, "hem: 36 cm, front: 30 cm, front hem: 36 cm, back: 30 cm, back hem: 36 cm", (1, False)),
+        (6, "hem: 36 cm, front: 30 cm, back: 22 cm, back hem: 48 cm, backs: 2", (2, False)),
+        (5, "hem: 36 cm, front: 26 cm", (2, False)),
+    ],
+)
+def test_the_side_seam_is_the_one_a_quarter_round_from_the_middle_of_the_front(
+    count: int, gores: str, seam: tuple[int, bool]
+) -> None:
+    pieces = DIFFER.replace("count: 6", f"count: {count}").replace("length: 20 cm", f"length: {120 / count} cm")
+    gore = sound(pieces, f"- gores: {{piece: skirt, {gores}}}\n{SEWN}").solved.pieces["skirt"].gore
+    assert gore is not None
+    assert gore.side_seam == seam
+    top, hem = trapezes(gore)
+    off = [max(abs(up - 300), abs(low - float(gore.hem) * count / 4)) for up, low in zip(top, hem, strict=True)]
+    assert off.index(min(off)) + 1 == seam[0]
+    assert (min(off) < 0.001) is seam[1]
+
+
+def test_the_sides_of_a_gore_are_as_long_as_they_slant() -> None:
+    both = work(DIFFER, f"- gores: {{piece: skirt, hem: 36 cm, sides: both slanting}}\n{SEWN}")
+    # 16 cm wider over 60 cm of depth, half of it to each side, and the margins above and below go on so.
+    assert float(both.bench.beside("skirt", Fraction(600))) == pytest.approx(hypot(600, 80), abs=0.1)
+    one = work(DIFFER, f"- gores: {{piece: skirt, hem: 36 cm}}\n{SEWN}")
+    assert float(one.bench.beside("skirt", Fraction(600))) == pytest.approx((600 + hypot(600, 160)) / 2, abs=0.1)
+    assert float(both.performed[0].after.edge("skirt.start").set_length) == pytest.approx(hypot(630, 84), abs=0.1)
+
+
+OPEN = "- join ends: {of: skirt, seam: 15 mm, into: one ring, open: 20 cm}"
+NEAT = "- neaten: {edge: [skirt.start, skirt.end]}"
+
+
+@pytest.mark.parametrize("cut", [CUT, "- gores: {piece: skirt, hem: 36 cm}", ""])
+def test_one_seam_of_several_is_named_where_only_one_stays_open(cut: str) -> None:
+    rest = SEWN.replace("- join ends: {of: skirt, seam: 1 cm, into: one ring}\n- neaten: {seam: skirt.ends}", OPEN)
+    worked = work(DIFFER, f"{cut}\n{NEAT}\n{rest}")
+    words = worked.words()
+    named = "the seam between no. 2 and no. 3" if cut == CUT else "one of the seams"
+    assert f"on both edges of {named}" in words
+    assert "Sew the 5 seams without marks from edge to edge" in words
+    assert "6 pairs of sides" in words
+    assert "start edge is the side at your left" in words
+    assert "end edge is the side at your right" in words
+    # The bright thread is tied where that seam is sewn, never in its opening.
+    assert "Tie a bright thread into the seam with the opening, below it, 31.5 cm from the top edge" in words

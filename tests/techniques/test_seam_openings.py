@@ -6,6 +6,8 @@ import pytest
 from furbelow.garment.levels import levels_of
 from furbelow.garment.technique import SetUp
 from furbelow.s3_rehearse.rings import rings_of
+from hypothesis import given
+from hypothesis import strategies as st
 
 from tests.techniques.small import refused, sound, work
 
@@ -29,7 +31,7 @@ def test_the_opening_is_measured_from_the_finished_waist_and_the_seam_is_shorter
     # 60 cm of skirt, 1 cm at the waist, 1.5 cm at the hem, less 21 cm that stay open.
     assert worked.performed[2].sewn[0].length == 600 + 10 + 15 - 210
     words = worked.words()
-    assert "Mark where the opening ends, 21 cm below the top edge" in words
+    assert "mark where the opening ends, 21 cm below the top edge" in words
     assert "It stands out 1 cm at the end on top and 4 cm at the other." in words
 
 
@@ -168,3 +170,24 @@ def test_an_opening_is_bound_before_its_edge_is_gathered() -> None:
     gathered, *rest = BANDED.splitlines()
     steps = "\n".join([NEAT, SEAM, gathered, PLACKET, *rest])
     assert "FB333" in work(BOUND, steps).codes
+
+
+@given(st.integers(3, 40), st.integers(20, 60))
+def test_the_bright_thread_is_never_tied_where_the_seam_is_open(opened: int, deep: int) -> None:
+    """However deep the opening, and with joins that make a thread needed."""
+    pieces = f"skirt: {{from: net, count: 2, length: 70 cm, depth: {deep} cm}}"
+    worked = work(pieces, f"- join ends: {{of: skirt, seam: 15 mm, into: one ring, open: {opened} cm}}")
+    if worked.performed[0].refused:
+        return
+    (told,) = [text for text in worked.words().split(". ") if "Tie a bright thread" in text]
+    down = float(told.split(" cm from the top")[0].rpartition(" ")[2])
+    assert opened < down < deep
+
+
+@pytest.mark.parametrize(
+    ("behind", "said"), [("", "Beneath lies the back."), (", behind: 60%", "lies the right half.")]
+)
+def test_the_side_beneath_a_lap_follows_from_where_the_seam_lies(behind: str, said: str) -> None:
+    lapped = ZIP.replace("}", ", way: lapped}")
+    gathered = f"- gather: {{edge: skirt.top, length: 80 cm{behind}}}"
+    assert said in work(PIECES, f"{NEAT}\n{SEAM}\n{lapped}\n{gathered}", materials=ZIPS).words()

@@ -264,6 +264,11 @@ class Bench(NamedTuple):
         left = cloth.piece.cut_depth - self.edges[f"{piece}.top"].used - self.edges[f"{piece}.bottom"].used
         return left / 2 if cloth.folded else left
 
+    def beside(self, piece: str, down: Fraction) -> Fraction:
+        """How long the sides of a piece are over so much of its depth: longer where they slant."""
+        cloth = self.cloths[piece]
+        return down * cloth.piece.gore.slant if cloth.piece.gore and not cloth.blank else down
+
     def along(self, piece: str, above: Fraction) -> Fraction:
         """How long a ring or flat length of a piece is on a line so far above its bottom edge: between two arcs, less the
         higher it lies."""

@@ -10,6 +10,7 @@ from math import sqrt
 from typing import NamedTuple
 
 FRONT, SIDE, BACK = "front", "side", "back"
+GORE_PLACES = (FRONT, SIDE, BACK)
 
 
 class Width(NamedTuple):
@@ -108,10 +109,36 @@ class Gore(NamedTuple):
         )
 
     @property
-    def side_seams(self) -> bool:
-        """Whether the seam between the two gores of each side is the side seam: half of all lies in front of it at every height."""
-        across = {width.place: (width.top * width.many, width.hem * width.many, width.many) for width in self.widths}
-        return across.get(SIDE, (0, 0, 0))[2] == 4 and across.get(FRONT, (0, 0))[:2] == across.get(BACK, (1, 1))[:2]
+    def differ(self) -> bool:
+        """Whether some gores are wider than others, so that each has its own place."""
+        return len(self.widths) > 1
+
+    @property
+    def slant(self) -> Fraction:
+        """How long the sides are for each length of depth, on average: a slanting side is longer than the gore is deep."""
+        one, total = Fraction(0), sum(width.many for width in self.widths)
+        for width in self.widths:
+            narrow, broad = self.cut_widths(width)
+            slanting = slope((broad - narrow) / (2 if self.both else 1), self.cut_depth) / self.cut_depth
+            one += width.many * (slanting if self.both else (1 + slanting) / 2)
+        return one / total
+
+    @property
+    def side_seam(self) -> tuple[int, bool]:
+        """The seam nearest to the wearer's left side: after how many gores it comes, counted from the front on, and whether
+        it lies at the side at every height, a quarter of the way round from the middle of the front."""
+        widths = {width.place: width for width in self.widths}
+        count, found = len(self.round), []
+        # The middle of the front is that of the front gore; without one it is where the order begins.
+        half = (widths[FRONT].top / 2, widths[FRONT].hem / 2) if FRONT in widths else (Fraction(0), Fraction(0))
+        quarter = (half[0] + self.top * count / 4, half[1] + self.hem * count / 4)
+        passed = (Fraction(0), Fraction(0))
+        for number, place in enumerate(self.round, 1):
+            width = widths[place]
+            passed = (passed[0] + width.top, passed[1] + width.hem)
+            found.append((max(abs(passed[0] - quarter[0]), abs(passed[1] - quarter[1])), number))
+        nearest, number = min(found)
+        return number, nearest == 0
 
     def cut_widths(self, width: Width) -> tuple[Fraction, Fraction]:
         """Level across the cut top and bottom of one gore."""

@@ -65,6 +65,7 @@ class Picture(StrEnum):
 
     PIECES = "pieces"
     STRIPS = "strips"
+    PANELS = "panels"
     SEWN_SEAM = "sewn seam"
     NEATENED_MARGIN = "neatened margin"
     TURNED_MARGIN = "turned margin"

@@ -20,7 +20,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench
-from furbelow.garment.gore import BACK, FRONT, SIDE, Gore, Row, lines_of, slope
+from furbelow.garment.gore import BACK, FRONT, GORE_PLACES, Gore, Row, lines_of, slope
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, One, Own, Part, Pieces, Things, Values, flag
 from furbelow.garment.phrasing import Phrasing
@@ -44,11 +44,11 @@ from furbelow.garment.technique import (
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import SHEARS
+from furbelow.techniques.shared.closed_ends import place_said
 
 ONE, BOTH = "one slanting", "both slanting"
 # So much further out for each length of depth: a steeper side lies on the bias and drops; house rule.
 STEEPEST = Fraction(3, 4)
-PLACES = (FRONT, SIDE, BACK)
 OWN_GORES = ((FRONT, "front", "front hem", ""), (BACK, "back", "back hem", "backs"))
 
 
@@ -87,9 +87,11 @@ class Gores:
             return refused(bench, step, (piece,), _not_wider(step, say, piece))
         if fault := _not_to_cut(bench, step, say, piece) or _not_to_share(step, say, piece, gore):
             return refused(bench, step, (piece,), fault)
-        long = gore.hem + 2 * gore.ends
         after = bench.with_cloths(bench.cloths[piece]._replace(blank=False))
-        after = after.with_edges(bench.edge(f"{piece}.bottom")._replace(cloth_length=long, set_length=long))
+        side = after.beside(piece, gore.cut_depth)
+        lengths = {"bottom": gore.hem + 2 * gore.ends, "start": side, "end": side}
+        edges = ((bench.edge(f"{piece}.{edge}"), long) for edge, long in lengths.items())
+        after = after.with_edges(*(edge._replace(cloth_length=long, set_length=long) for edge, long in edges))
         handled = gore.cut_depth * 2 * sum(len(lines_of(row, gore.blank[0])) for row in gore.rows)
         return Performed(step, bench, after, (piece,), setup=SetUp.TABLE, handled=handled, facts=gore)
 
@@ -111,10 +113,10 @@ class Gores:
             "slant": Length(slope(gore.cut_bottom - gore.cut_top, high)),
             "off": Length(CUT_OFF, "off"),
         }
-        differ = len(gore.widths) > 1
+        differ = gore.differ
         if differ:
             values = {**values, "widths": Things(tuple(_widths_said(gore)), "clauses")}
-            values = {**values, "order": Things(tuple(_place_said(place) for place in gore.round), "row")}
+            values = {**values, "order": Things(tuple(place_said(place) for place in gore.round), "row")}
         actions: list[Action] = [Action("gores-square" if gore.both else "gores-lay", len(gore.rows))]
         if gore.both:
             actions += _rows_marked(gore, differ)
@@ -124,8 +126,6 @@ class Gores:
         actions.append(
             Action("gores-order" if differ else "gores-name-both" if gore.both else "gores-name", len(gore.rows))
         )
-        if gore.side_seams:
-            actions.append(Action("gores-side-seam"))
         aim = "gores-aim-differ" if differ else "gores-aim"
         return Instructions("gores-title", aim, tuple(actions), values, (SHEARS,))
 
@@ -146,7 +146,7 @@ def row_said(gore: Gore, row: Row) -> Values:
         "lines": Things(tuple(said), "clauses"),
         "upper-marks": Things(tuple(marks[0]), "row"),
         "lower-marks": Things(tuple(marks[1]), "row"),
-        "places": Things(tuple(_place_said(laid.place) for laid in row), "row"),
+        "places": Things(tuple(place_said(laid.place) for laid in row), "row"),
         "left": Length(wide - row[-1].ends, "cut"),
         "over": flag(row[-1].ends < wide),
         "alike": flag(max(slopes) - min(slopes) < 1),
@@ -169,16 +169,12 @@ def _at(place: Fraction) -> Length | Part:
     return Length(place, "cut") if place else Part("gores-corner")
 
 
-def _place_said(place: str) -> Part:
-    return Part("gores-place", {"place": One(place, PLACES)})
-
-
 def _widths_said(gore: Gore) -> Iterator[Part]:
     for width in gore.widths:
         yield Part(
             "gores-width",
             {
-                "place": One(width.place, PLACES),
+                "place": One(width.place, GORE_PLACES),
                 "many": width.many,
                 "top": Length(width.top),
                 "hem": Length(width.hem),

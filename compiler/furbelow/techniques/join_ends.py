@@ -44,7 +44,7 @@ from furbelow.techniques.shared.seam_openings import (
 class JoinEnds:
     name = "join ends"
     about = "Close a strip to a ring, or sew panels side by side to one ring."
-    pictures = (Picture.PIECES, Picture.SEWN_SEAM)
+    pictures = (Picture.PIECES, Picture.PANELS, Picture.SEWN_SEAM)
     parameters = {
         "of": Parameter("The piece, or every tier of the unit, that the seam passes through.", Kind.PIECES),
         "seam": Parameter("Seam allowance at each end.", Kind.LENGTH, "1 cm"),
@@ -67,7 +67,7 @@ class JoinEnds:
         return left_open(close_ends(bench, step, solved, room), Phrasing(solved, room))
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
-        pieces, copies = done.touches, done.before.cloths[done.touches[0]].copies
+        pieces, copies = done.touches, done.after.cloths[done.touches[0]].copies
         lowest, side_by_side = done.after.edge(f"{pieces[-1]}.bottom"), panels(done)
         pieced = any(say.joins.get(piece, 0) for piece in pieces)
         if side_by_side:
@@ -78,16 +78,17 @@ class JoinEnds:
         if marks:
             sew = "join-ends-sew-open-panels" if side_by_side else "join-ends-sew-open"
         actions = (
-            ends_laid(done),
+            *ends_laid(done),
             *marks,
             Action(sew, copies),
-            Action("join-ends-measure", done.after.cloths[pieces[0]].copies),
+            Action("join-ends-measure", copies),
             *tag(done, pieces, say),
         )
         values: Values = {
             **ends_said(done, "right", say),
             "lowest": Pieces(pieces[-1:]),
             "panels": flag(side_by_side),
+            "others": done.before.cloths[pieces[0]].copies - 1,
             **open_said(done, say),
             "seam-width": Length(done.step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),

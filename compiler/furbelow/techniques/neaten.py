@@ -15,7 +15,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Seam, State
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Part, Pieces, Value, Values, edge_said, flag
+from furbelow.garment.message import Length, One, Part, Pieces, Value, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -142,7 +142,7 @@ class Neaten:
         facts, by = facts_of(done, Neatened), say.room.neaten_with
         places = [place for seam in facts.seams if (place := _seam_place(done, seam, say))]
         places += [_edge_place(done, edge) for edge in facts.edges]
-        actions = [_action(by, place) for place in places]
+        actions = [action for place in places for action in (*_found(place), _action(by, place))]
         if places and by == "overlocker":
             turned_back = word_of(done.step.written, "tails") == TURNED_BACK
             actions.append(Action("neaten-chain-back" if turned_back else "neaten-chain"))
@@ -202,6 +202,15 @@ def _seam_place(done: Performed, seam: Seam, say: Phrasing) -> _Place | None:
 def _edge_place(done: Performed, edge: Edge) -> _Place:
     values: Values = {"edge": edge_said(edge), "length": Length(edge.set_length)}
     return _Place("neaten-title-edge", "neaten-place-edge", values, edge.copies, ring=done.before.ring(edge))
+
+
+def _found(place: _Place) -> tuple[Action, ...]:
+    """Which of its sides the start of a piece is, before it is sewn to anything that would tell."""
+    edge = place.values.get("edge")
+    if not isinstance(edge, Pieces) or edge.side not in ("start", "end"):
+        return ()
+    values: Values = {"piece": Pieces(edge.names), "side": One(edge.side, ("start", "end"))}
+    return (Action("neaten-side", place.copies, values=values),)
 
 
 def _action(by: str, place: _Place) -> Action:

@@ -42,19 +42,22 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER, ZIP_TEETH
+from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER_ROW, ZIP_TEETH
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.marks import SEAM_PLACES, place_of
 from furbelow.techniques.shared.seam_openings import to_come
 
 CENTRED, LAPPED, INVISIBLE = "centred", "lapped", "invisible"
 WAYS = (CENTRED, LAPPED, INVISIBLE)
 BESIDE = Fraction(6)  # from the seam line to each row of a centred zip
+NEAR_FOLD = Fraction(2)  # from a fold to the row that holds it to the tape
 LAP, NEAR = Fraction(10), Fraction(3)  # from the seam line to the row of the lap, and from the teeth to that beneath
 LEAST_MARGIN, USUAL_MARGIN = Fraction(10), Fraction(15)  # of the seam: a tape is about 12 mm to the side of the teeth
 LONGER = Fraction(20)  # an invisible zip can't be sewn to its very end
 SHORT_OFF = Fraction(10)  # so much of the opening below the stop may be sewn shut
 BASTING = Fraction(4)
-STOP = Fraction(5)  # of the teeth below a bar
+PRESSED = Fraction(1000)  # pressing open, folding and laying, as so much of an edge handled; house rule
+STOP = Fraction(5)  # of the teeth below a bar, and from the lower stop or bar to the row across
 
 
 class Zipped(NamedTuple):
@@ -130,7 +133,7 @@ class Zip:
             used=(Used(name, Fraction(1), 1, Part("use-zip")),),
             setup=SetUp.STRAIGHT,
             pinned=2 * opening.length,
-            handled=3 * opening.length,
+            handled=3 * opening.length + (0 if way == INVISIBLE else PRESSED),
             facts=Zipped(finished, opening.length, max(long - finished, Fraction(0)), way),
         )
 
@@ -165,8 +168,11 @@ class Zip:
             "lap": Length(LAP, "about"),
             "near": Length(NEAR, "about"),
             "stitch": Stitch(say.room.seam_stitch),
+            "place": One(place_of(say.solved, seam), SEAM_PLACES),
+            "near-fold": Length(NEAR_FOLD, "about"),
+            "cut-off": flag(shorten),
         }
-        unpicked = () if facts.way == INVISIBLE else (RIPPER,)
+        unpicked = () if facts.way == INVISIBLE else (RIPPER_ROW,)
         by_hand = (HAND_NEEDLE,) if shorten else ()
         cautions = (PINS_OUT, ZIP_TEETH, *unpicked, *by_hand, iron_hot(done, say))
         tools = (*iron_tools(done, say, piece), Tool.ZIP_FOOT, Tool.PINS, *((Tool.HAND_NEEDLE,) if shorten else ()))

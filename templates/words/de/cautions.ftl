@@ -7,6 +7,7 @@ caution-fingers = Die Finger neben dem Nähfuß halten, nie vor der Nadel.
 caution-knives = Die Messer der Overlock schneiden Finger ebenso wie Stoff: Hände neben den Nähfuß, nie davor.
 caution-needle-teeth = Eine Nadel, die auf Zähnchen oder Stopper des Reißverschlusses trifft, bricht und springt: dort das Handrad von Hand drehen und eine Brille tragen.
 caution-ripper = Ein Nahttrenner rutscht ab: an jedem Ende des Schlitzes eine Stecknadel quer einstecken und auf eine Nadel zu schneiden, nie auf die Hand zu.
+caution-ripper-row = Ein Nahttrenner rutscht ab: die Arbeit auf den Tisch legen und ihn an der Naht entlang schieben, nie auf die Hand zu.
 caution-awl = Eine Ahle geht durch eine Hand wie durch Stoff: auf dem Tisch in Kork oder ein gefaltetes Handtuch stechen, nie gegen die Handfläche und nie über dem Schoß.
 caution-shears = Scheren schneiden Finger ebenso wie Stoff: die andere Hand weit von den Klingen weghalten.
 caution-iron = Bügeleisen und Dampf verbrennen die Haut: Finger weg vom Bruch, das Eisen zwischendurch aufstellen.

@@ -187,6 +187,18 @@ close-fold = { $tiers ->
  }
     .check = Nichts ist verdreht: Der Ring liegt flach wie ein Band.
     .remedy = Ist er verdreht, ein Ende lösen und umdrehen.
+# Wo eine Keilbahn hängt.
+gore-place = { $place ->
+    [front] vorn
+    [back] hinten
+   *[side] Seite
+ }
+# Keilbahnen mit eigenem Platz. $at-side: ob die Naht in jeder Höhe an der Seite liegt.
+close-row = { $at-side ->
+    [yes] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Die Naht zwischen Nr. { $after } und Nr. { $next } ist die Seitennaht links an der tragenden Person.
+   *[no] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Die Naht zwischen Nr. { $after } und Nr. { $next } liegt der linken Seite der tragenden Person am nächsten: Von ihr aus wird alles gemessen.
+ }
+    .check = Das letzte wird an das erste genäht.
 # $copies Bahnen werden ein Ring.
 close-panels = { $copies ->
     [2] { $tiers ->
@@ -284,11 +296,24 @@ iron-set-one-dot = Das Bügeleisen für { $fibre } einstellen: ein Punkt, 110{ "
 
 ## Der bunte Faden, an dem eine von mehreren senkrechten Nähten zu erkennen ist
 
-tag-this-seam = { $down } unter dem oberen Ende einen bunten Faden in diese Naht einknoten. Von dieser Seitennaht aus wird alles gemessen.
-    .check = Der Faden sitzt näher an der oberen Kante als an der unteren.
-# Der Ring hat mehrere Nähte, die in diesem Schritt genäht wurden.
-tag-one-seam = { $down } unter dem oberen Ende einen bunten Faden in eine dieser Nähte einknoten. Von dieser Seitennaht aus wird alles gemessen.
-    .check = { tag-this-seam.check }
+# Nur in anderen Sätzen gesagt: die Naht, in der eine Öffnung oder der bunte Faden liegt.
+seam-named = { $which ->
+    [numbered] der Naht zwischen Nr. { $after } und Nr. { $next }
+    [any] einer der Nähte
+   *[only] der Naht
+ }
+tag-seam = { $opened ->
+    [yes] In die Naht mit der Öffnung unter ihr, { $down } unter der oberen Kante, einen bunten Faden einknoten. Von dieser Seitennaht aus wird alles gemessen.
+   *[no] { $which ->
+        [numbered] { $down } unter dem oberen Ende einen bunten Faden in die Naht zwischen Nr. { $after } und Nr. { $next } einknoten. Von dieser Seitennaht aus wird alles gemessen.
+        [any] { $down } unter dem oberen Ende einen bunten Faden in eine dieser Nähte einknoten. Von dieser Seitennaht aus wird alles gemessen.
+       *[only] { $down } unter dem oberen Ende einen bunten Faden in diese Naht einknoten. Von dieser Seitennaht aus wird alles gemessen.
+    }
+ }
+    .check = { $low ->
+        [yes] Der Faden liegt dort, wo die Naht genäht ist.
+       *[no] Der Faden sitzt näher an der oberen Kante als an der unteren.
+     }
 
 ## Eine Öffnung, die in einer Quernaht aufgetrennt wird
 

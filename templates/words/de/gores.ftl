@@ -16,11 +16,6 @@ gores-mark-one = An der oberen Kante { $narrow } von der linken Ecke markieren. 
 
 ## Beide Seiten schräg, mehrere in einer Reihe
 
-gores-place = { $place ->
-    [front] vorn
-    [back] hinten
-   *[side] Seite
- }
 # Eine Sorte Keilbahnen im Ziel des Schritts.
 gores-width = { $place ->
     [front] { $many } vorn, oben { $top } und am Saum { $hem }
@@ -62,4 +57,3 @@ gores-name = { $odd ->
  }
 gores-name-both = Das schmale Ende jeder Keilbahn als oben kennzeichnen. Was neben den Keilbahnen liegt, bleibt übrig. Beide Seiten einer Keilbahn sind gleich schräg, also passen je zwei beliebige zusammen.
 gores-order = Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }.
-gores-side-seam = Die Naht zwischen zwei seitlichen Keilbahnen ist eine Seitennaht: Was von der Seitennaht aus gemessen wird, beginnt dort.

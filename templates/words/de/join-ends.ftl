@@ -21,14 +21,26 @@ join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Alle Nahtzugaben stehen auf der linken Stoffseite, wie die der Verbindungsnähte.
 
 # Die Naht bleibt auf einer Strecke offen: Jede Stelle wird zuerst markiert.
-seam-open-top = Auf beiden Kanten, die zusammengenäht werden, das Ende der Öffnung markieren, { $open } unter der oberen Kante.
-seam-open-hem = Auf beiden Kanten, die zusammengenäht werden, den Anfang des Schlitzes markieren, { $open-at-hem } über der unteren Kante.
-seam-open-gap = Auf beiden Kanten, die zusammengenäht werden, eine Öffnung markieren, von { $gap-from } bis { $gap-to } unter der oberen Kante.
+seam-open-top = { $which ->
+    [only] Auf der linken Stoffseite markieren, wo die Öffnung endet: { $open } unter der oberen Kante, an beiden Kanten, die zusammengenäht werden.
+   *[numbered] Auf der linken Stoffseite markieren, wo die Öffnung endet: { $open } unter der oberen Kante, an beiden Kanten von { seam-named }.
+ }
+seam-open-hem = { $which ->
+    [only] Auf der linken Stoffseite markieren, wo der Schlitz beginnt: { $open-at-hem } über der unteren Kante, an beiden Kanten, die zusammengenäht werden.
+   *[numbered] Auf der linken Stoffseite markieren, wo der Schlitz beginnt: { $open-at-hem } über der unteren Kante, an beiden Kanten von { seam-named }.
+ }
+seam-open-gap = { $which ->
+    [only] Auf der linken Stoffseite eine Lücke von { $gap-from } bis { $gap-to } unter der oberen Kante markieren, an beiden Kanten, die zusammengenäht werden.
+   *[numbered] Auf der linken Stoffseite eine Lücke von { $gap-from } bis { $gap-to } unter der oberen Kante markieren, an beiden Kanten von { seam-named }.
+ }
 join-ends-sew-open = { $seam-width } neben den Enden steppen, insgesamt { $sewn }, { $stitch }. An jeder Markierung anhalten und verriegeln; was dahinter liegt, offen lassen. Die Nahtzugaben mit den Fingern auseinanderstreichen.
     .check = Die Naht beginnt und endet an ihren Markierungen.
     .remedy = Was über eine Markierung hinaus genäht ist, auftrennen und dort neu verriegeln.
 # Nur eine der Nähte bleibt offen.
-join-ends-sew-open-panels = { $seam-width } neben den Kanten steppen, { $stitch }: eine Naht insgesamt { $sewn }, an jeder Markierung anhalten und verriegeln, die anderen Nähte ganz durch, { $length }. Die Nahtzugaben mit den Fingern auseinanderstreichen.
+join-ends-sew-open-panels = { $others ->
+    [one] { $seam-width } von den Kanten nähen, { $stitch }, an beiden Enden jeder Naht ein paar Stiche zurück. Die Naht ohne Markierung von Kante zu Kante nähen, { $length }. Von der markierten Naht nur nähen, was zwischen oder unter ihren Markierungen liegt, zusammen { $sewn }. Die Nahtzugaben mit den Fingern auseinanderstreichen.
+   *[other] { $seam-width } von den Kanten nähen, { $stitch }, an beiden Enden jeder Naht ein paar Stiche zurück. Die { $others } Nähte ohne Markierung von Kante zu Kante nähen, je { $length }. Von der markierten Naht nur nähen, was zwischen oder unter ihren Markierungen liegt, zusammen { $sewn }. Die Nahtzugaben mit den Fingern auseinanderstreichen.
+ }
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

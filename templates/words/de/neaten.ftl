@@ -35,6 +35,12 @@ neaten-place-ends = { $several ->
 neaten-place-between = { neaten-between }, alle Lagen zusammen, { $length },
 neaten-place-edge = { EDGE($edge, at: "start") }, { $length },
 
+# $side: welche der beiden Seiten eines Teils; es liegt noch für sich.
+neaten-side = { $side ->
+    [start] { PIECE($piece, at: "start") } mit der rechten Seite nach oben legen, die obere Kante von sich weg. Die Anfangskante ist die linke Seite.
+   *[end] { PIECE($piece, at: "start") } mit der rechten Seite nach oben legen, die obere Kante von sich weg. Die Endkante ist die rechte Seite.
+ }
+
 ## Mit der Overlock
 
 neaten-overlock-ring = { $place } mit der Overlock versäubern. An einer Seitennaht beginnen, { $past } über den Anfang nähen und dann mit einer Fadenkette von { $tail } vom Stoff nähen.

@@ -2,12 +2,14 @@
 
 picture-view = { $view ->
     [side] von der Seite
+    [left] von der linken Seite der tragenden Person
     [back] von hinten
     [peeled] mit zurückgeschlagenen Lagen
    *[front] von vorn
  }
 picture-caption = { $view ->
     [side] Von der Seite.
+    [left] Von der linken Seite der tragenden Person, wo es geschlossen wird.
     [back] Von hinten.
     [peeled] Mit zurückgeschlagenen Lagen.
    *[front] Ein Eindruck von vorn: Die Längen stimmen; wie weit das Stück absteht, hängt vom Stoff ab.
@@ -32,9 +34,21 @@ picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } hoch, in Falte
 picture-closed = { $closed ->
     [elastic] Gummiband zieht die Taille zusammen.
     [cord] Eine Kordel zieht die Taille zusammen, ihre Enden hängen herab.
-    [ties] Es ist hinten offen und wird dort gebunden.
-    [button] Einen Schlitz hinten schließt ein Knopf.
-    [zip] Ein Reißverschluss hinten schließt es.
-    [slit] Ein Schlitz hinten lässt es über die Hüfte.
+    [ties] { $at-left ->
+        [yes] Es ist an der linken Seite offen und wird dort gebunden.
+       *[no] Es ist hinten offen und wird dort gebunden.
+    }
+    [button] { $at-left ->
+        [yes] Einen Schlitz an der linken Seite schließt ein Knopf.
+       *[no] Einen Schlitz hinten schließt ein Knopf.
+    }
+    [zip] { $at-left ->
+        [yes] Ein Reißverschluss an der linken Seite schließt es.
+       *[no] Ein Reißverschluss hinten schließt es.
+    }
+    [slit] { $at-left ->
+        [yes] Ein Schlitz an der linken Seite lässt es über die Hüfte.
+       *[no] Ein Schlitz hinten lässt es über die Hüfte.
+    }
    *[band] Die Taille bleibt so weit, wie sie ist.
  }

@@ -12,9 +12,15 @@ zip-shorten = Den Reißverschluss schließen. { $opening } unter seinem oberen E
 
 ## Vorbereiten
 
-zip-baste = Die Öffnung auf der Nahtlinie zuheften, { $margin } neben den Kanten, { $from-edge } von oben, mit Stichen von { $basting } mm und ohne zu verriegeln.
+zip-baste = Die Öffnung heften, also vorläufig auf der Nahtlinie zunähen: { $margin } neben den Kanten, { $from-edge } von oben, mit Stichen von { $basting } mm und ohne zu verriegeln.
 zip-press-open = Beide Nahtzugaben auseinanderbügeln, entlang der Öffnung und eine Handbreit darunter.
-zip-fold-out = Die Nahtzugabe der Seite, die unten liegen wird, wieder so herausfalten, dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln. Unten liegt an der linken Seite das Rückenteil, in der hinteren Mitte die rechte Hälfte.
+zip-fold-out = Die Nahtzugabe der Seite, die unten liegen wird, wieder so herausfalten, dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln. { zip-beneath }
+# Nur in einem anderen Satz gesagt: welche Seite unten liegt.
+zip-beneath = { $place ->
+    [side] Unten liegt das Rückenteil.
+    [back] Unten liegt die rechte Hälfte.
+   *[either] Unten liegt an der linken Seite das Rückenteil, in der hinteren Mitte die rechte Hälfte.
+ }
 zip-press-coils = Den Reißverschluss öffnen. Beide Bänder mit der Spitze des Bügeleisens von innen bügeln, so dass die Zähnchen aufrecht stehen.
     .check = Die Nadel kommt dicht neben den Zähnchen herunter.
     .remedy = Noch einmal bügeln, ohne die Zähnchen lange zu berühren.
@@ -25,17 +31,24 @@ zip-lay-centred = { $bare ->
     [yes] Die Arbeit mit der Innenseite nach oben legen. Den geschlossenen Reißverschluss mit der Oberseite nach unten auf die Nahtzugaben legen, die Zähnchen auf der Heftnaht, der obere Stopper { $to-come } unter der Schnittkante. Beide Bänder feststecken.
    *[no] Die Arbeit mit der Innenseite nach oben legen. Den geschlossenen Reißverschluss mit der Oberseite nach unten auf die Nahtzugaben legen, die Zähnchen auf der Heftnaht, der obere Stopper bündig mit der Oberkante. Beide Bänder feststecken.
  }
-zip-sew-centred = Auf die rechte Seite drehen. Mit dem Reißverschlussfuß { $beside } neben der Naht bis zum Ende der Öffnung steppen, mit der Nadel im Stoff drehen, quer und auf der anderen Seite hinauf steppen, { $stitch }.
+# Nur in anderen Sätzen gesagt.
+zip-below-stop = { $cut-off ->
+    [yes] { $below } unter den Riegel
+   *[no] { $below } unter den unteren Stopper des Reißverschlusses, der durch den Stoff zu fühlen ist
+ }
+zip-turn-corner = Die Nadel im Stoff lassen, den Fuß heben, die Arbeit drehen und den Fuß senken.
+zip-sew-centred = Auf die rechte Seite drehen. Mit dem Reißverschlussfuß { $beside } neben der Naht bis { zip-below-stop } steppen. { zip-turn-corner } Quer steppen, noch einmal drehen und auf der anderen Seite hinauf steppen, { $stitch }.
     .check = Beide Steppnähte liegen { $beside } neben der Naht, innen ist das Band überall gefasst.
     .tolerance = 1 mm mehr oder weniger
     .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.
-zip-sew-beneath = { $bare ->
-    [yes] Den vorstehenden Bruch neben die Zähnchen des geschlossenen Reißverschlusses legen, der mit der Oberseite nach oben darunterliegt, den oberen Stopper { $to-come } unter der Schnittkante. Mit dem Reißverschlussfuß knapp neben dem Bruch steppen, { $from-edge }, { $stitch }.
-   *[no] Den vorstehenden Bruch neben die Zähnchen des geschlossenen Reißverschlusses legen, der mit der Oberseite nach oben darunterliegt, den oberen Stopper bündig mit der Oberkante. Mit dem Reißverschlussfuß knapp neben dem Bruch steppen, { $from-edge }, { $stitch }.
+zip-stop-at = { $bare ->
+    [yes] { $to-come } unter der Schnittkante
+   *[no] bündig mit der Oberkante
  }
+zip-sew-beneath = Die Arbeit auf links wenden. Die Seite mit dem Übertritt auf die untere legen, rechts auf rechts wie beim Nähen der Naht, so dass der Bruch mit der rechten Stoffseite nach oben vorsteht. Den geschlossenen Reißverschluss mit der Oberseite nach oben darunterschieben, die Zähnchen dicht neben dem Bruch, den oberen Stopper { zip-stop-at }. Feststecken. Mit dem Reißverschlussfuß { $near-fold } neben dem Bruch steppen, { $from-edge }, { $stitch }: Nur der Bruch und dieses Band liegen unter der Nadel, der übrige Rock liegt jenseits des Bruchs.
     .check = Der Schieber gleitet frei am Bruch vorbei.
     .remedy = Auftrennen und den Bruch etwas weiter von den Zähnchen weg legen.
-zip-sew-lap = Die Arbeit mit der rechten Seite nach oben ausbreiten. Das andere Band unter dem Übertritt feststecken. { $lap } neben der Naht von oben bis zum Ende der Öffnung steppen, mit der Nadel im Stoff drehen und quer bis zur Naht steppen, { $stitch }.
+zip-sew-lap = Die Arbeit mit der rechten Seite nach oben ausbreiten, den Reißverschluss geschlossen. Das andere Band unter dem Übertritt feststecken. { $lap } neben der Naht von oben bis { zip-below-stop } steppen. { zip-turn-corner } Quer bis zur Naht steppen, { $stitch }.
     .check = Der Übertritt verdeckt die Zähnchen überall, die Steppnaht ist gerade.
     .tolerance = 1 mm mehr oder weniger
     .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.

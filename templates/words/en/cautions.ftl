@@ -7,6 +7,7 @@ caution-fingers = Keep your fingers beside the foot, never before the needle.
 caution-knives = Overlocker knives cut fingers as well as cloth: keep hands beside the foot, never before it.
 caution-needle-teeth = A needle that strikes the teeth or a stop of the zip breaks and flies: turn the wheel by hand where you cross them, and wear glasses.
 caution-ripper = A seam ripper slips: put a pin across each end of the slit, and cut towards a pin, never towards your hand.
+caution-ripper-row = A seam ripper slips: lay the work on the table, and push it along the row, never towards your hand.
 caution-awl = An awl goes through a hand as through cloth: push it into cork or a folded towel on the table, never towards your palm or over your lap.
 caution-shears = Shears cut fingers as well as cloth: keep your other hand well away from the blades.
 caution-iron = The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.

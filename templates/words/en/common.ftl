@@ -160,6 +160,18 @@ close-fold = { $tiers ->
  }
     .check = It is not twisted: it lies flat as a band.
     .remedy = If it is twisted, take one end out and turn it over.
+# Where a gore hangs.
+gore-place = { $place ->
+    [front] front
+    [back] back
+   *[side] side
+ }
+# Gores with places of their own. $at-side: whether the seam lies at the side at every height.
+close-row = { $at-side ->
+    [yes] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from left to right: { $order }. The seam between no. { $after } and no. { $next } is the side seam at the left of the wearer.
+   *[no] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from left to right: { $order }. The seam between no. { $after } and no. { $next } lies nearest to the left side of the wearer: all marks are measured from it.
+ }
+    .check = The last one is sewn to the first.
 # $copies panels become one ring.
 close-panels = { $copies ->
     [2] { $tiers ->
@@ -257,11 +269,24 @@ iron-set-one-dot = Set the iron for { $fibre }: one dot, 110 °C, no steam, thro
 
 ## The bright thread, by which one of several upright seams is told from the others
 
-tag-this-seam = Tie a bright thread into this seam, { $down } below its top end. It is the side seam from which all marks are measured.
-    .check = The thread lies nearer to the top edge than to the bottom edge.
-# The ring has several seams that were sewn in this step.
-tag-one-seam = Tie a bright thread into one of these seams, { $down } below its top end. It is the side seam from which all marks are measured.
-    .check = { tag-this-seam.check }
+# Said only inside other messages: the seam that an opening or the bright thread is in.
+seam-named = { $which ->
+    [numbered] the seam between no. { $after } and no. { $next }
+    [any] one of the seams
+   *[only] the seam
+ }
+tag-seam = { $opened ->
+    [yes] Tie a bright thread into the seam with the opening, below it, { $down } from the top edge. It is the side seam from which all marks are measured.
+   *[no] { $which ->
+        [numbered] Tie a bright thread into { seam-named }, { $down } below its top end. It is the side seam from which all marks are measured.
+        [any] Tie a bright thread into one of these seams, { $down } below its top end. It is the side seam from which all marks are measured.
+       *[only] Tie a bright thread into this seam, { $down } below its top end. It is the side seam from which all marks are measured.
+    }
+ }
+    .check = { $low ->
+        [yes] The thread lies where the seam is sewn.
+       *[no] The thread lies nearer to the top edge than to the bottom edge.
+     }
 
 ## A gap that is unpicked in an upright seam
 

@@ -16,11 +16,6 @@ gores-mark-one = On the upper edge mark { $narrow } from the left corner. Draw a
 
 ## Both sides slant, several in a row
 
-gores-place = { $place ->
-    [front] front
-    [back] back
-   *[side] side
- }
 # One kind of gore in the aim.
 gores-width = { $place ->
     [front] { $many } front, { $top } at the top and { $hem } at the hem
@@ -62,4 +57,3 @@ gores-name = { $odd ->
  }
 gores-name-both = Mark the narrow end of each gore as its top. What lies beside the gores stays over. Both sides of a gore slant alike, so any two go together.
 gores-order = What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }.
-gores-side-seam = The seam between two side gores is a side seam: all that is measured from the side seam begins there.

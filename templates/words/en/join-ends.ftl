@@ -21,14 +21,26 @@ join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = All margins stand on the wrong side, as those of the joins do.
 
 # The seam is left open for a stretch: each place is marked first.
-seam-open-top = Mark where the opening ends, { $open } below the top edge, on both edges that are sewn together.
-seam-open-hem = Mark where the slit begins, { $open-at-hem } above the bottom edge, on both edges that are sewn together.
-seam-open-gap = Mark a gap from { $gap-from } to { $gap-to } below the top edge, on both edges that are sewn together.
+seam-open-top = { $which ->
+    [only] On the wrong side mark where the opening ends, { $open } below the top edge, on both edges that are sewn together.
+   *[numbered] On the wrong side mark where the opening ends, { $open } below the top edge, on both edges of { seam-named }.
+ }
+seam-open-hem = { $which ->
+    [only] On the wrong side mark where the slit begins, { $open-at-hem } above the bottom edge, on both edges that are sewn together.
+   *[numbered] On the wrong side mark where the slit begins, { $open-at-hem } above the bottom edge, on both edges of { seam-named }.
+ }
+seam-open-gap = { $which ->
+    [only] On the wrong side mark a gap from { $gap-from } to { $gap-to } below the top edge, on both edges that are sewn together.
+   *[numbered] On the wrong side mark a gap from { $gap-from } to { $gap-to } below the top edge, on both edges of { seam-named }.
+ }
 join-ends-sew-open = Sew { $seam-width } from the ends, { $sewn } in all, { $stitch }. Stop at each mark and sew a few stitches back there, and leave what lies beyond open. Press the margins apart with your fingers.
     .check = The seam begins and ends at its marks.
     .remedy = Unpick what is sewn past a mark, and sew back again there.
 # Only one of the seams is left open.
-join-ends-sew-open-panels = Sew { $seam-width } from the edges, { $stitch }: one seam { $sewn } in all, stopping at each mark with a few stitches back, and the other seams all along, { $length }. Press the margins apart with your fingers.
+join-ends-sew-open-panels = { $others ->
+    [one] Sew { $seam-width } from the edges, { $stitch }, a few stitches back at both ends of each row. Sew the seam without marks from edge to edge, { $length }. Of the marked seam sew only what lies between its marks or below them, { $sewn } in all. Press the margins apart with your fingers.
+   *[other] Sew { $seam-width } from the edges, { $stitch }, a few stitches back at both ends of each row. Sew the { $others } seams without marks from edge to edge, { $length } each. Of the marked seam sew only what lies between its marks or below them, { $sewn } in all. Press the margins apart with your fingers.
+ }
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

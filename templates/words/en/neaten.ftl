@@ -35,6 +35,12 @@ neaten-place-ends = { $several ->
 neaten-place-between = { neaten-between }, all layers together, { $length }
 neaten-place-edge = { EDGE($edge) }, { $length }
 
+# $side: which of the two sides of a piece; it lies by itself yet.
+neaten-side = { $side ->
+    [start] Lay { PIECE($piece) } right side up, the top edge away from you. The start edge is the side at your left.
+   *[end] Lay { PIECE($piece) } right side up, the top edge away from you. The end edge is the side at your right.
+ }
+
 ## With an overlocker
 
 neaten-overlock-ring = Begin at a side seam. Overlock { $place }. Sew { $past } over the start, then run off the edge with a thread chain of { $tail }.

@@ -2,12 +2,14 @@
 
 picture-view = { $view ->
     [side] from the side
+    [left] from the left of the wearer
     [back] from behind
     [peeled] with its layers peeled back
    *[front] from the front
  }
 picture-caption = { $view ->
     [side] From the side.
+    [left] From the left of the wearer, where it is closed.
     [back] From behind.
     [peeled] With its layers peeled back.
    *[front] An impression from the front: the lengths are true, how wide it stands depends on the cloth.
@@ -32,9 +34,21 @@ picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } deep, in pleat
 picture-closed = { $closed ->
     [elastic] Elastic draws in the waist.
     [cord] A cord draws in the waist, and its ends hang down.
-    [ties] It is open behind and is tied there.
-    [button] A slit behind is closed by a button.
-    [zip] A zip behind closes it.
-    [slit] A slit behind lets it pass the hips.
+    [ties] { $at-left ->
+        [yes] It is open at the left side and is tied there.
+       *[no] It is open behind and is tied there.
+    }
+    [button] { $at-left ->
+        [yes] A slit at the left side is closed by a button.
+       *[no] A slit behind is closed by a button.
+    }
+    [zip] { $at-left ->
+        [yes] A zip at the left side closes it.
+       *[no] A zip behind closes it.
+    }
+    [slit] { $at-left ->
+        [yes] A slit at the left side lets it pass the hips.
+       *[no] A slit behind lets it pass the hips.
+    }
    *[band] The waist stays as wide as it is.
  }

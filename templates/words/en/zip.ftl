@@ -12,9 +12,15 @@ zip-shorten = Close the zip. { $opening } below its upper end sew a bar by hand,
 
 ## Prepare
 
-zip-baste = Sew the opening shut on the line of the seam, { $margin } from the edges, { $from-edge } down from the top, with stitches of { $basting } mm and without sewing back.
+zip-baste = Baste the opening: sew it shut for the time being on the line of the seam, { $margin } from the edges, { $from-edge } down from the top, with stitches of { $basting } mm and without sewing back.
 zip-press-open = Press both margins apart, along the opening and a hand's width below it.
-zip-fold-out = Fold the margin of the side that will lie beneath out again, so that its fold stands { $near } beyond the basting, and press it. Beneath lies the back at a left side, the right half at the middle of the back.
+zip-fold-out = Fold the margin of the side that will lie beneath out again, so that its fold stands { $near } beyond the row of long stitches, and press it. { zip-beneath }
+# Said only inside another message: which side lies beneath.
+zip-beneath = { $place ->
+    [side] Beneath lies the back.
+    [back] Beneath lies the right half.
+   *[either] Beneath lies the back at a left side, the right half at the middle of the back.
+ }
 zip-press-coils = Open the zip. With the tip of the iron press both tapes from the inside, so that the teeth stand up from them.
     .check = The needle can come down right beside the teeth.
     .remedy = Press again, without touching the teeth for long.
@@ -25,17 +31,24 @@ zip-lay-centred = { $bare ->
     [yes] Turn the work inside up. Lay the closed zip face down on the margins, its teeth on the basting and its upper stop { $to-come } below the cut edge. Pin both tapes.
    *[no] Turn the work inside up. Lay the closed zip face down on the margins, its teeth on the basting and its upper stop level with the top. Pin both tapes.
  }
-zip-sew-centred = Turn it right side up. With the zip foot sew { $beside } beside the seam down to the end of the opening, turn on the needle, sew across and up the other side, { $stitch }.
+# Said only inside other messages.
+zip-below-stop = { $cut-off ->
+    [yes] { $below } below the bar
+   *[no] { $below } below the lower stop of the zip, which you feel through the cloth
+ }
+zip-turn-corner = Leave the needle down in the cloth, lift the foot, turn the work and lower the foot.
+zip-sew-centred = Turn it right side up. With the zip foot sew { $beside } beside the seam down to { zip-below-stop }. { zip-turn-corner } Sew across, turn again, and sew up the other side, { $stitch }.
     .check = Both rows run { $beside } beside the seam, and the tape is caught all along inside.
     .tolerance = 1 mm more or less
     .remedy = Unpick that row and sew it again along a chalked line.
-zip-sew-beneath = { $bare ->
-    [yes] Lay the fold that stands out beside the teeth of the closed zip, the zip right side up beneath it and its upper stop { $to-come } below the cut edge. Sew close to the fold with the zip foot, { $from-edge }, { $stitch }.
-   *[no] Lay the fold that stands out beside the teeth of the closed zip, the zip right side up beneath it and its upper stop level with the top. Sew close to the fold with the zip foot, { $from-edge }, { $stitch }.
+zip-stop-at = { $bare ->
+    [yes] { $to-come } below the cut edge
+   *[no] level with the top
  }
+zip-sew-beneath = Turn the work inside out. Lay the side that laps over on the side beneath, right sides together as when the seam was sewn, so that the fold stands out with its right side up. Slide the closed zip under it, right side up, the teeth close beside the fold, the upper stop { zip-stop-at }. Pin it. With the zip foot sew { $near-fold } from the fold, { $from-edge }, { $stitch }: only the fold and this tape lie under the needle, the rest of the skirt lies on the far side of the fold.
     .check = The slider passes the fold freely.
     .remedy = Unpick and lay the fold a little further from the teeth.
-zip-sew-lap = Spread the work right side up. Pin the other tape under the lap. Sew { $lap } beside the seam from the top to the end of the opening, turn on the needle and sew across to the seam, { $stitch }.
+zip-sew-lap = Spread the work right side up, the zip closed. Pin the other tape under the lap. Sew { $lap } beside the seam from the top down to { zip-below-stop }. { zip-turn-corner } Sew across to the seam, { $stitch }.
     .check = The lap covers the teeth all along and its row is straight.
     .tolerance = 1 mm more or less
     .remedy = Unpick that row and sew it again along a chalked line.

@@ -7,6 +7,7 @@ caution-fingers = Mantén los dedos al lado del prensatelas, nunca delante de la
 caution-knives = Las cuchillas de la remalladora cortan los dedos igual que la tela: mantén las manos al lado del prensatelas, nunca delante.
 caution-needle-teeth = Una aguja que golpea los dientes o un tope de la cremallera se rompe y salta: gira ahí la rueda a mano y ponte gafas.
 caution-ripper = El descosedor resbala: clava un alfiler atravesado en cada extremo del corte y corta hacia un alfiler, nunca hacia tu mano.
+caution-ripper-row = El descosedor resbala: pon la labor sobre la mesa y empújalo a lo largo del pespunte, nunca hacia tu mano.
 caution-awl = Un punzón atraviesa una mano igual que la tela: empújalo contra corcho o una toalla doblada sobre la mesa, nunca hacia la palma ni sobre el regazo.
 caution-shears = Las tijeras cortan los dedos igual que la tela: mantén la otra mano bien lejos de las hojas.
 caution-iron = La plancha y su vapor queman: aparta los dedos del doblez y deja la plancha de pie entre una planchada y otra.

@@ -201,6 +201,18 @@ close-fold = { $tiers ->
  }
     .check = No hay nada retorcido: queda plano como una banda.
     .remedy = Si está retorcido, suelta un extremo y dale la vuelta.
+# Dónde cuelga una nesga.
+gore-place = { $place ->
+    [front] delantero
+    [back] espalda
+   *[side] costado
+ }
+# Nesgas con un lugar propio. $at-side: si la costura queda en el costado a cualquier altura.
+close-row = { $at-side ->
+    [yes] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. La costura entre la n.º { $after } y la n.º { $next } es la costura lateral, a la izquierda de quien lleva la prenda.
+   *[no] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. La costura entre la n.º { $after } y la n.º { $next } es la más cercana al costado izquierdo de quien lleva la prenda: todo se mide desde ella.
+ }
+    .check = La última se cose a la primera.
 # $copies paños forman un solo aro.
 close-panels = { $copies ->
     [2] { $tiers ->
@@ -298,11 +310,24 @@ iron-set-one-dot = Pon la plancha para { $fibre }: un punto, 110 °C, sin vapor
 
 ## El hilo de color vivo, que distingue una costura vertical de las demás
 
-tag-this-seam = Anuda un hilo de color vivo en esta costura, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
-    .check = El hilo queda más cerca del borde superior que del inferior.
-# El aro tiene varias costuras, cosidas en este paso.
-tag-one-seam = Anuda un hilo de color vivo en una de estas costuras, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
-    .check = { tag-this-seam.check }
+# Se dice solo dentro de otras frases: la costura que lleva una abertura o el hilo vivo.
+seam-named = { $which ->
+    [numbered] la costura entre la n.º { $after } y la n.º { $next }
+    [any] una de las costuras
+   *[only] la costura
+ }
+tag-seam = { $opened ->
+    [yes] Anuda un hilo de color vivo en la costura que lleva la abertura, debajo de ella, a { $down } del borde superior. Es la costura lateral desde la que se miden todas las marcas.
+   *[no] { $which ->
+        [numbered] Anuda un hilo de color vivo en la costura entre la n.º { $after } y la n.º { $next }, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
+        [any] Anuda un hilo de color vivo en una de estas costuras, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
+       *[only] Anuda un hilo de color vivo en esta costura, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
+    }
+ }
+    .check = { $low ->
+        [yes] El hilo queda donde la costura está cosida.
+       *[no] El hilo queda más cerca del borde superior que del inferior.
+     }
 
 ## Una abertura descosida en una costura vertical
 

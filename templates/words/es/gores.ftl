@@ -16,11 +16,6 @@ gores-mark-one = En el borde superior marca { $narrow } desde la esquina izquier
 
 ## Los dos lados inclinados, varios en fila
 
-gores-place = { $place ->
-    [front] delantero
-    [back] trasero
-   *[side] costado
- }
 # Una clase de nesgas en el objetivo del paso.
 gores-width = { $place ->
     [front] { $many } delante, { $top } arriba y { $hem } en el bajo
@@ -62,4 +57,3 @@ gores-name = { $odd ->
  }
 gores-name-both = Marca como parte de arriba el extremo estrecho de cada nesga. Lo que queda al lado de las nesgas sobra. Los dos lados de una nesga se inclinan igual, así que dos cualesquiera casan.
 gores-order = Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }.
-gores-side-seam = La costura entre dos nesgas de costado es una costura lateral: todo lo que se mide desde la costura lateral empieza ahí.

@@ -21,14 +21,26 @@ join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Todos los márgenes están por el revés, igual que los de las uniones.
 
 # La costura queda abierta en un tramo: cada sitio se marca antes.
-seam-open-top = Marca dónde acaba la abertura, { $open } por debajo del borde superior, en los dos bordes que se unen.
-seam-open-hem = Marca dónde empieza la abertura del bajo, { $open-at-hem } por encima del borde inferior, en los dos bordes que se unen.
-seam-open-gap = Marca un hueco de { $gap-from } a { $gap-to } por debajo del borde superior, en los dos bordes que se unen.
+seam-open-top = { $which ->
+    [only] Por el revés marca dónde acaba la abertura, { $open } bajo el borde superior, en los dos bordes que se cosen juntos.
+   *[numbered] Por el revés marca dónde acaba la abertura, { $open } bajo el borde superior, en los dos bordes de { seam-named }.
+ }
+seam-open-hem = { $which ->
+    [only] Por el revés marca dónde empieza la abertura del bajo, { $open-at-hem } sobre el borde inferior, en los dos bordes que se cosen juntos.
+   *[numbered] Por el revés marca dónde empieza la abertura del bajo, { $open-at-hem } sobre el borde inferior, en los dos bordes de { seam-named }.
+ }
+seam-open-gap = { $which ->
+    [only] Por el revés marca un hueco de { $gap-from } a { $gap-to } bajo el borde superior, en los dos bordes que se cosen juntos.
+   *[numbered] Por el revés marca un hueco de { $gap-from } a { $gap-to } bajo el borde superior, en los dos bordes de { seam-named }.
+ }
 join-ends-sew-open = Cose a { $seam-width } de los extremos, { $sewn } en total, { $stitch }. Para en cada marca, remata ahí y deja abierto lo que queda más allá. Abre los márgenes con los dedos.
     .check = La costura empieza y acaba en sus marcas.
     .remedy = Descose lo que pase de una marca y vuelve a rematar ahí.
 # Solo una de las costuras queda abierta.
-join-ends-sew-open-panels = Cose a { $seam-width } de los bordes, { $stitch }: una costura de { $sewn } en total, parando y rematando en cada marca, y las demás de un extremo a otro, { $length }. Abre los márgenes con los dedos.
+join-ends-sew-open-panels = { $others ->
+    [one] Cose a { $seam-width } de los bordes, { $stitch }, con unas puntadas atrás en los dos extremos de cada costura. Cose de borde a borde la costura sin marcas, { $length }. De la costura marcada cose solo lo que queda entre sus marcas o debajo de ellas, { $sewn } en total. Abre los márgenes con los dedos.
+   *[other] Cose a { $seam-width } de los bordes, { $stitch }, con unas puntadas atrás en los dos extremos de cada costura. Cose de borde a borde las { $others } costuras sin marcas, { $length } cada una. De la costura marcada cose solo lo que queda entre sus marcas o debajo de ellas, { $sewn } en total. Abre los márgenes con los dedos.
+ }
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

@@ -35,6 +35,12 @@ neaten-place-ends = { $several ->
 neaten-place-between = { neaten-between }, todas las capas juntas, { $length }
 neaten-place-edge = { EDGE($edge) }, { $length }
 
+# $side: cuál de los dos lados de una pieza, que todavía está sola.
+neaten-side = { $side ->
+    [start] Pon { PIECE($piece) } con el derecho arriba y el borde superior lejos de ti. El borde inicial es el lado de la izquierda.
+   *[end] Pon { PIECE($piece) } con el derecho arriba y el borde superior lejos de ti. El borde final es el lado de la derecha.
+ }
+
 ## Con remalladora
 
 neaten-overlock-ring = Empieza en una costura lateral. Pasa por la remalladora { $place }. Monta { $past } sobre el principio y sal por el borde con una cadeneta de { $tail }.

@@ -2,12 +2,14 @@
 
 picture-view = { $view ->
     [side] de lado
+    [left] desde la izquierda de quien la lleva
     [back] por detrás
     [peeled] con las capas apartadas
    *[front] de frente
  }
 picture-caption = { $view ->
     [side] De lado.
+    [left] Desde la izquierda de quien la lleva, donde se cierra.
     [back] Por detrás.
     [peeled] Con las capas apartadas.
    *[front] Una impresión de frente: los largos son exactos; cuánto se abre depende de la tela.
@@ -32,9 +34,21 @@ picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } de alto, en pl
 picture-closed = { $closed ->
     [elastic] Una goma elástica recoge la cintura.
     [cord] Un cordón recoge la cintura y sus extremos cuelgan.
-    [ties] Está abierta por detrás y se ata ahí.
-    [button] Una abertura por detrás se cierra con un botón.
-    [zip] Una cremallera la cierra por detrás.
-    [slit] Una abertura por detrás la deja pasar por la cadera.
+    [ties] { $at-left ->
+        [yes] Está abierta en el costado izquierdo y se ata ahí.
+       *[no] Está abierta por detrás y se ata ahí.
+    }
+    [button] { $at-left ->
+        [yes] Una abertura en el costado izquierdo se cierra con un botón.
+       *[no] Una abertura por detrás se cierra con un botón.
+    }
+    [zip] { $at-left ->
+        [yes] Una cremallera la cierra en el costado izquierdo.
+       *[no] Una cremallera la cierra por detrás.
+    }
+    [slit] { $at-left ->
+        [yes] Una abertura en el costado izquierdo la deja pasar por la cadera.
+       *[no] Una abertura por detrás la deja pasar por la cadera.
+    }
    *[band] La cintura conserva su medida.
  }

@@ -12,9 +12,15 @@ zip-shorten = Cierra la cremallera. A { $opening } de su extremo superior haz a 
 
 ## Preparar
 
-zip-baste = Cierra la abertura por la línea de la costura, a { $margin } de los bordes, { $from-edge } desde arriba, con puntadas de { $basting } mm y sin rematar.
+zip-baste = Hilvana la abertura, es decir, ciérrala de momento por la línea de la costura, a { $margin } de los bordes, { $from-edge } desde arriba, con puntadas de { $basting } mm y sin rematar.
 zip-press-open = Abre los dos márgenes con la plancha, a lo largo de la abertura y un ancho de mano más abajo.
-zip-fold-out = Saca otra vez el margen del lado que quedará debajo, de modo que su doblez sobresalga { $near } del hilván, y plánchalo. Debajo queda la espalda en el costado izquierdo, la mitad derecha en el centro de la espalda.
+zip-fold-out = Saca otra vez el margen del lado que quedará debajo, de modo que su doblez sobresalga { $near } del hilván, y plánchalo. { zip-beneath }
+# Se dice solo dentro de otra frase: qué lado queda debajo.
+zip-beneath = { $place ->
+    [side] Debajo queda la espalda.
+    [back] Debajo queda la mitad derecha.
+   *[either] Debajo queda la espalda en el costado izquierdo, la mitad derecha en el centro de la espalda.
+ }
 zip-press-coils = Abre la cremallera. Con la punta de la plancha, plancha las dos cintas por dentro para que los dientes queden de pie.
     .check = La aguja baja justo al lado de los dientes.
     .remedy = Vuelve a planchar sin detenerte sobre los dientes.
@@ -25,17 +31,24 @@ zip-lay-centred = { $bare ->
     [yes] Pon la labor con el interior hacia arriba. Coloca la cremallera cerrada boca abajo sobre los márgenes, los dientes sobre el hilván y el tope superior a { $to-come } del borde cortado. Prende las dos cintas con alfileres.
    *[no] Pon la labor con el interior hacia arriba. Coloca la cremallera cerrada boca abajo sobre los márgenes, los dientes sobre el hilván y el tope superior a ras del borde. Prende las dos cintas con alfileres.
  }
-zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta el final de la abertura, gira con la aguja clavada, cose a lo ancho y sube por el otro lado, { $stitch }.
+# Se dice solo dentro de otras frases.
+zip-below-stop = { $cut-off ->
+    [yes] { $below } por debajo de la presilla
+   *[no] { $below } por debajo del tope inferior de la cremallera, que se nota a través de la tela
+ }
+zip-turn-corner = Deja la aguja clavada en la tela, levanta el prensatelas, gira la labor y bájalo.
+zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta { zip-below-stop }. { zip-turn-corner } Cose a lo ancho, gira otra vez y sube por el otro lado, { $stitch }.
     .check = Los dos pespuntes van a { $beside } de la costura y por dentro sujetan la cinta a todo lo largo.
     .tolerance = 1 mm de más o de menos
     .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
-zip-sew-beneath = { $bare ->
-    [yes] Pon el doblez que sobresale junto a los dientes de la cremallera cerrada, que queda debajo con el derecho hacia arriba y el tope superior a { $to-come } del borde cortado. Cose muy cerca del doblez con el prensatelas para cremalleras, { $from-edge }, { $stitch }.
-   *[no] Pon el doblez que sobresale junto a los dientes de la cremallera cerrada, que queda debajo con el derecho hacia arriba y el tope superior a ras del borde. Cose muy cerca del doblez con el prensatelas para cremalleras, { $from-edge }, { $stitch }.
+zip-stop-at = { $bare ->
+    [yes] a { $to-come } del borde cortado
+   *[no] a ras del borde
  }
+zip-sew-beneath = Vuelve la labor del revés. Pon el lado que monta encima sobre el de debajo, derecho con derecho como al coser la costura, de modo que el doblez sobresalga con el derecho hacia arriba. Desliza debajo la cremallera cerrada, con el derecho hacia arriba, los dientes pegados al doblez y el tope superior { zip-stop-at }. Préndela con alfileres. Con el prensatelas para cremalleras cose a { $near-fold } del doblez, { $from-edge }, { $stitch }: bajo la aguja solo están el doblez y esta cinta, el resto de la falda queda al otro lado del doblez.
     .check = El cursor pasa libre junto al doblez.
     .remedy = Descose y separa un poco el doblez de los dientes.
-zip-sew-lap = Extiende la labor con el derecho hacia arriba. Prende la otra cinta debajo de la tapeta. Cose a { $lap } de la costura desde arriba hasta el final de la abertura, gira con la aguja clavada y cose a lo ancho hasta la costura, { $stitch }.
+zip-sew-lap = Extiende la labor con el derecho hacia arriba y la cremallera cerrada. Prende la otra cinta debajo de la tapeta. Cose a { $lap } de la costura desde arriba hasta { zip-below-stop }. { zip-turn-corner } Cose a lo ancho hasta la costura, { $stitch }.
     .check = La tapeta cubre los dientes a todo lo largo y su pespunte va recto.
     .tolerance = 1 mm de más o de menos
     .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.

@@ -7,6 +7,7 @@ caution-fingers = Garder les doigts à côté du pied-de-biche, jamais devant l�
 caution-knives = Les couteaux de la surjeteuse coupent les doigts comme le tissu : garder les mains à côté du pied-de-biche, jamais devant.
 caution-needle-teeth = Une aiguille qui heurte les dents ou un arrêt de la fermeture casse et saute : tourner là le volant à la main et porter des lunettes.
 caution-ripper = Un découseur dérape : mettre une épingle en travers à chaque bout de la fente et couper vers une épingle, jamais vers sa main.
+caution-ripper-row = Un découseur dérape : poser l’ouvrage sur la table et le pousser le long de la piqûre, jamais vers sa main.
 caution-awl = Un poinçon traverse une main comme un tissu : le pousser dans du liège ou une serviette pliée sur la table, jamais vers la paume ni sur les genoux.
 caution-shears = Les ciseaux coupent les doigts comme le tissu : tenir l’autre main bien loin des lames.
 caution-iron = Le fer et sa vapeur brûlent : tenir les doigts loin de la pliure, et poser le fer debout entre deux coups de fer.

@@ -206,6 +206,18 @@ close-fold = { $tiers ->
  }
     .check = Rien n’est vrillé : la bande repose à plat.
     .remedy = Si elle est vrillée, détacher un bout et le retourner.
+# Où pend un lé.
+gore-place = { $place ->
+    [front] devant
+    [back] dos
+   *[side] côté
+ }
+# Des lés qui ont chacun leur place. $at-side : si la couture est sur le côté à toute hauteur.
+close-row = { $at-side ->
+    [yes] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la couture de côté, à gauche de la personne qui porte le vêtement.
+   *[no] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la plus proche du côté gauche de la personne qui porte le vêtement : tout se mesure à partir d’elle.
+ }
+    .check = La dernière se coud à la première.
 # $copies lés forment un seul rond.
 close-panels = { $copies ->
     [2] { $tiers ->
@@ -301,11 +313,24 @@ iron-set-one-dot = Régler le fer pour cette fibre ({ $fibre }) : un point, 110
 
 ## Le fil vif, qui distingue une couture verticale des autres
 
-tag-this-seam = Nouer un fil vif dans cette couture, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
-    .check = Le fil est plus près du bord supérieur que du bord inférieur.
-# Le rond a plusieurs coutures, piquées à cette étape.
-tag-one-seam = Nouer un fil vif dans l’une de ces coutures, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
-    .check = { tag-this-seam.check }
+# Dit seulement dans d’autres phrases : la couture qui porte une ouverture ou le fil voyant.
+seam-named = { $which ->
+    [numbered] la couture entre le nº { $after } et le nº { $next }
+    [any] l’une des coutures
+   *[only] la couture
+ }
+tag-seam = { $opened ->
+    [yes] Nouer un fil vif dans la couture qui porte l’ouverture, au-dessous de celle-ci, à { $down } du bord supérieur. C’est la couture de côté d’où partent toutes les mesures.
+   *[no] { $which ->
+        [numbered] Nouer un fil vif dans la couture entre le nº { $after } et le nº { $next }, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
+        [any] Nouer un fil vif dans l’une de ces coutures, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
+       *[only] Nouer un fil vif dans cette couture, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
+    }
+ }
+    .check = { $low ->
+        [yes] Le fil est là où la couture est piquée.
+       *[no] Le fil est plus près du bord supérieur que du bord inférieur.
+     }
 
 ## Une ouverture décousue dans une couture verticale
 

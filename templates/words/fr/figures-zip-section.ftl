@@ -11,3 +11,6 @@ figure-zip-caption = { $way ->
     [lapped] La fermeture sous son rabat, ouverture de { $opening }.{ figure-hatched }
    *[invisible] La fermeture invisible sur les marges de son ouverture de { $opening }.{ figure-hatched }
  }
+figure-zip-beneath-head = À la machine, la fermeture endroit dessus
+figure-zip-beneath-alt = Le pli qui dépasse est posé, endroit dessus, sur le ruban le long des dents, et piqué à { $from-fold } de son bord à travers pli, marge et ruban. Le côté qui recouvre est posé sur l’autre, loin de l’aiguille, sa marge rabattue.
+figure-zip-beneath-caption = Seuls le pli et le ruban sont sous l’aiguille.{ figure-hatched }

@@ -16,11 +16,6 @@ gores-mark-one = Sur le bord supérieur, marquer { $narrow } depuis le coin gauc
 
 ## Deux côtés en biais, plusieurs à la file
 
-gores-place = { $place ->
-    [front] devant
-    [back] dos
-   *[side] côté
- }
 # Une sorte de lés dans le but de l’étape.
 gores-width = { $place ->
     [front] { $many } devant, { $top } en haut et { $hem } à l’ourlet
@@ -62,4 +57,3 @@ gores-name = { $odd ->
  }
 gores-name-both = Marquer comme haut le bout étroit de chaque lé. Ce qui se trouve à côté des lés reste. Les deux côtés d’un lé ont le même biais : deux lés quelconques s’assemblent.
 gores-order = Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.
-gores-side-seam = La couture entre deux lés de côté est une couture de côté : tout ce qui se mesure depuis la couture de côté part de là.

@@ -21,14 +21,29 @@ join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Toutes les marges sont sur l’envers, comme celles des raccords.
 
 # La couture reste ouverte par endroits : chaque endroit se marque d’abord.
-seam-open-top = Marquer la fin de l’ouverture, à { $open } sous le bord supérieur, sur les deux bords à assembler.
-seam-open-hem = Marquer le début de la fente, à { $open-at-hem } au-dessus du bord inférieur, sur les deux bords à assembler.
-seam-open-gap = Marquer une ouverture de { $gap-from } à { $gap-to } sous le bord supérieur, sur les deux bords à assembler.
+seam-open-top = { $which ->
+    [only] Sur l’envers, marquer la fin de l’ouverture, { $open } sous le bord supérieur, sur les deux bords que l’on assemble.
+    [any] Sur l’envers, marquer la fin de l’ouverture, { $open } sous le bord supérieur, sur les deux bords d’une des coutures.
+   *[numbered] Sur l’envers, marquer la fin de l’ouverture, { $open } sous le bord supérieur, sur les deux bords de { seam-named }.
+ }
+seam-open-hem = { $which ->
+    [only] Sur l’envers, marquer le haut de la fente, { $open-at-hem } au-dessus du bord inférieur, sur les deux bords que l’on assemble.
+    [any] Sur l’envers, marquer le haut de la fente, { $open-at-hem } au-dessus du bord inférieur, sur les deux bords d’une des coutures.
+   *[numbered] Sur l’envers, marquer le haut de la fente, { $open-at-hem } au-dessus du bord inférieur, sur les deux bords de { seam-named }.
+ }
+seam-open-gap = { $which ->
+    [only] Sur l’envers, marquer un espace de { $gap-from } à { $gap-to } sous le bord supérieur, sur les deux bords que l’on assemble.
+    [any] Sur l’envers, marquer un espace de { $gap-from } à { $gap-to } sous le bord supérieur, sur les deux bords d’une des coutures.
+   *[numbered] Sur l’envers, marquer un espace de { $gap-from } à { $gap-to } sous le bord supérieur, sur les deux bords de { seam-named }.
+ }
 join-ends-sew-open = Piquer à { $seam-width } des bouts, { $sewn } en tout, { $stitch }. S’arrêter à chaque repère avec un point d’arrêt et laisser ouvert ce qui est au-delà. Ouvrir les marges avec les doigts.
     .check = La couture commence et finit à ses repères.
     .remedy = Découdre ce qui dépasse un repère et refaire là le point d’arrêt.
 # Une seule des coutures reste ouverte.
-join-ends-sew-open-panels = Piquer à { $seam-width } des bords, { $stitch } : une couture de { $sewn } en tout, en s’arrêtant à chaque repère avec un point d’arrêt, et les autres d’un bout à l’autre, { $length }. Ouvrir les marges avec les doigts.
+join-ends-sew-open-panels = { $others ->
+    [one] Piquer à { $seam-width } des bords, { $stitch }, quelques points arrière aux deux bouts de chaque rang. Piquer la couture sans repères d’un bord à l’autre, { $length }. De la couture repérée, ne piquer que ce qui est entre ses repères ou au-dessous, { $sewn } en tout. Ouvrir les marges avec les doigts.
+   *[other] Piquer à { $seam-width } des bords, { $stitch }, quelques points arrière aux deux bouts de chaque rang. Piquer les { $others } coutures sans repères d’un bord à l’autre, { $length } chacune. De la couture repérée, ne piquer que ce qui est entre ses repères ou au-dessous, { $sewn } en tout. Ouvrir les marges avec les doigts.
+ }
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

@@ -35,6 +35,12 @@ neaten-place-ends = { $several ->
 neaten-place-between = { neaten-between }, toutes épaisseurs ensemble, { $length }
 neaten-place-edge = { EDGE($edge) }, { $length }
 
+# $side : lequel des deux côtés d’une pièce, qui est encore seule.
+neaten-side = { $side ->
+    [start] Poser { PIECE($piece) } endroit dessus, le bord supérieur loin de soi. Le bord de début est le côté à gauche.
+   *[end] Poser { PIECE($piece) } endroit dessus, le bord supérieur loin de soi. Le bord de fin est le côté à droite.
+ }
+
 ## À la surjeteuse
 
 neaten-overlock-ring = Commencer à une couture de côté. Surjeter { $place }. Dépasser le début de { $past }, puis sortir du bord avec une chaînette de { $tail }.

@@ -2,12 +2,14 @@
 
 picture-view = { $view ->
     [side] de côté
+    [left] de la gauche de la personne qui le porte
     [back] de dos
     [peeled] avec les épaisseurs écartées
    *[front] de face
  }
 picture-caption = { $view ->
     [side] De côté.
+    [left] De la gauche de la personne qui le porte, où il se ferme.
     [back] De dos.
     [peeled] Avec les épaisseurs écartées.
    *[front] Une impression de face : les longueurs sont justes, l’ampleur dépend du tissu.
@@ -32,9 +34,21 @@ picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } de haut, pliss
 picture-closed = { $closed ->
     [elastic] Un élastique resserre la taille.
     [cord] Un cordon resserre la taille, ses bouts pendent.
-    [ties] Le dos est ouvert et se noue.
-    [button] Au dos, une fente se ferme par un bouton.
-    [zip] Une fermeture à glissière le ferme au dos.
-    [slit] Au dos, une fente laisse passer les hanches.
+    [ties] { $at-left ->
+        [yes] Le côté gauche est ouvert et se noue.
+       *[no] Le dos est ouvert et se noue.
+    }
+    [button] { $at-left ->
+        [yes] Au côté gauche, une fente se ferme par un bouton.
+       *[no] Au dos, une fente se ferme par un bouton.
+    }
+    [zip] { $at-left ->
+        [yes] Une fermeture à glissière le ferme au côté gauche.
+       *[no] Une fermeture à glissière le ferme au dos.
+    }
+    [slit] { $at-left ->
+        [yes] Au côté gauche, une fente laisse passer les hanches.
+       *[no] Au dos, une fente laisse passer les hanches.
+    }
    *[band] La taille garde sa largeur.
  }

@@ -12,9 +12,15 @@ zip-shorten = Fermer la fermeture. À { $opening } sous son extrémité supérie
 
 ## Préparer
 
-zip-baste = Fermer l’ouverture à points de { $basting } mm sur la ligne de couture, à { $margin } des bords, sur { $from-edge } depuis le haut, sans point d’arrêt.
+zip-baste = Bâtir l’ouverture, c’est-à-dire la fermer pour un temps, à points de { $basting } mm sur la ligne de couture, à { $margin } des bords, sur { $from-edge } depuis le haut, sans point d’arrêt.
 zip-press-open = Ouvrir au fer les deux marges, le long de l’ouverture et une largeur de main plus bas.
-zip-fold-out = Ressortir la marge du côté qui viendra dessous, de façon que son pli dépasse le bâti de { $near }, et la repasser. Dessous vient le dos au côté gauche, la moitié droite au milieu du dos.
+zip-fold-out = Ressortir la marge du côté qui viendra dessous, de façon que son pli dépasse le bâti de { $near }, et la repasser. { zip-beneath }
+# Dit seulement dans une autre phrase : le côté qui vient dessous.
+zip-beneath = { $place ->
+    [side] Dessous vient le dos.
+    [back] Dessous vient la moitié droite.
+   *[either] Dessous vient le dos au côté gauche, la moitié droite au milieu du dos.
+ }
 zip-press-coils = Ouvrir la fermeture. De la pointe du fer, repasser les deux rubans sur l’envers pour que les dents se dressent.
     .check = L’aiguille descend tout contre les dents.
     .remedy = Repasser à nouveau, sans s’attarder sur les dents.
@@ -25,17 +31,24 @@ zip-lay-centred = { $bare ->
     [yes] Tourner l’intérieur vers le haut. Poser la fermeture fermée, face contre les marges, les dents sur le bâti et l’arrêt du haut à { $to-come } sous le bord coupé. Épingler les deux rubans.
    *[no] Tourner l’intérieur vers le haut. Poser la fermeture fermée, face contre les marges, les dents sur le bâti et l’arrêt du haut au ras du bord. Épingler les deux rubans.
  }
-zip-sew-centred = Tourner l’endroit vers le haut. Avec le pied pour fermeture, piquer à { $beside } de la couture jusqu’au bout de l’ouverture, pivoter sur l’aiguille, piquer en travers et remonter de l’autre côté, { $stitch }.
+# Dit seulement dans d’autres phrases.
+zip-below-stop = { $cut-off ->
+    [yes] { $below } sous la bride
+   *[no] { $below } sous l’arrêt du bas de la fermeture, que l’on sent à travers le tissu
+ }
+zip-turn-corner = Laisser l’aiguille dans le tissu, lever le pied, tourner l’ouvrage et baisser le pied.
+zip-sew-centred = Tourner l’endroit vers le haut. Avec le pied pour fermeture, piquer à { $beside } de la couture jusqu’à { zip-below-stop }. { zip-turn-corner } Piquer en travers, tourner encore et remonter de l’autre côté, { $stitch }.
     .check = Les deux piqûres sont à { $beside } de la couture et prennent le ruban sur toute la longueur.
     .tolerance = 1 mm de plus ou de moins
     .remedy = Découdre cette piqûre et la refaire le long d’un trait de craie.
-zip-sew-beneath = { $bare ->
-    [yes] Poser le pli qui dépasse le long des dents de la fermeture fermée, endroit dessus, l’arrêt du haut à { $to-come } sous le bord coupé. Piquer tout près du pli avec le pied pour fermeture, { $from-edge }, { $stitch }.
-   *[no] Poser le pli qui dépasse le long des dents de la fermeture fermée, endroit dessus, l’arrêt du haut au ras du bord. Piquer tout près du pli avec le pied pour fermeture, { $from-edge }, { $stitch }.
+zip-stop-at = { $bare ->
+    [yes] à { $to-come } sous le bord coupé
+   *[no] au ras du bord
  }
+zip-sew-beneath = Mettre l’ouvrage à l’envers. Poser le côté qui recouvre sur le côté de dessous, endroit contre endroit comme à la couture, de façon que le pli dépasse, endroit dessus. Glisser dessous la fermeture fermée, endroit dessus, les dents tout contre le pli, l’arrêt du haut { zip-stop-at }. L’épingler. Avec le pied pour fermeture, piquer à { $near-fold } du pli, { $from-edge }, { $stitch } : seuls le pli et ce ruban passent sous l’aiguille, le reste de la jupe est de l’autre côté du pli.
     .check = Le curseur passe librement le long du pli.
     .remedy = Découdre et éloigner un peu le pli des dents.
-zip-sew-lap = Étaler l’ouvrage, endroit dessus. Épingler l’autre ruban sous le rabat. Piquer à { $lap } de la couture, du haut jusqu’au bout de l’ouverture, pivoter sur l’aiguille et piquer en travers jusqu’à la couture, { $stitch }.
+zip-sew-lap = Étaler l’ouvrage, endroit dessus, la fermeture fermée. Épingler l’autre ruban sous le rabat. Piquer à { $lap } de la couture, du haut jusqu’à { zip-below-stop }. { zip-turn-corner } Piquer en travers jusqu’à la couture, { $stitch }.
     .check = Le rabat couvre les dents sur toute la longueur et sa piqûre est droite.
     .tolerance = 1 mm de plus ou de moins
     .remedy = Découdre cette piqûre et la refaire le long d’un trait de craie.

@@ -42,6 +42,7 @@ from furbelow.s6_write.figures.levelled import levelled
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.overlock_tail import overlock_tail
 from furbelow.s6_write.figures.overview import overview as overview
+from furbelow.s6_write.figures.panels import panels_in_row
 from furbelow.s6_write.figures.piece_view import piece_view
 from furbelow.s6_write.figures.placket import placket
 from furbelow.s6_write.figures.pleats import pleats
@@ -69,6 +70,7 @@ Kind = Callable[[Performed, Run, Words, Numbers], Figure | Iterator[Figure] | No
 KINDS: Mapping[Picture, Kind] = {
     Picture.PIECES: piece_view,
     Picture.STRIPS: joined_strips,
+    Picture.PANELS: panels_in_row,
     Picture.SEWN_SEAM: sewn_seam,
     Picture.NEATENED_MARGIN: neatened_margin,
     Picture.TURNED_MARGIN: turned_margin,

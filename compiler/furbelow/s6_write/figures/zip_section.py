@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from furbelow.garment.bench import Ply
 from furbelow.garment.message import Length, One, Values
 from furbelow.garment.technique import Performed, facts_of
@@ -13,7 +15,7 @@ from furbelow.s6_write.figures.seam_section import wrong_side
 from furbelow.s6_write.figures.section import Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques.zip import BESIDE, CENTRED, INVISIBLE, LAP, LAPPED, NEAR, WAYS, Zipped
+from furbelow.techniques.zip import BESIDE, CENTRED, INVISIBLE, LAP, LAPPED, NEAR, NEAR_FOLD, WAYS, Zipped
 
 TAPE = 12.0  # mm of tape to each side of the teeth
 MARGIN = 15.0
@@ -21,9 +23,32 @@ FAR = 26.0
 SEWN = ("zip-sew-centred", "zip-sew-lap", "zip-sew-invisible")
 
 
-def zip_in_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """The two margins folded back, the zip on them, and the rows that hold it."""
+def zip_in_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
+    """What lies under the needle where a fold is sewn to its tape; then the margins on the zip and the rows that hold it."""
     words.read("figures-section", "figures-zip-section")
+    if facts_of(done, Zipped).way == LAPPED:
+        yield _beneath(done, words, numbers)
+    yield _sewn_in(done, words, numbers)
+
+
+def _beneath(done: Performed, words: Words, numbers: Numbers) -> Figure:
+    """The fold that stands out, the zip under it, and the side that laps over out of the way; the zip's right side up."""
+    values: Values = {"from-fold": Length(NEAR_FOLD, "about")}
+    sheet, out = Sheet(), float(NEAR)
+    sheet.write((8, 0), words.text("figure-zip-beneath-head"), bold=True)
+    cut = Section(sheet, (200, 104), 6.0)
+    side = wrong_side(words.say, Ply(done.touches[0]), up=True)
+    cut.ply([cut.at(-FAR, 3), *cut.turn(-0.6, 3, 4), cut.at(-MARGIN, 4)], side)
+    cut.ply([cut.at(-FAR, 2), *cut.turn(out, 2, 1), cut.at(out - MARGIN, 1)], -side)
+    _zip(cut, out + 2.6, 0)
+    tip = cut.stitch(out - float(NEAR_FOLD), 0, 2)
+    sheet.callout((tip[0] + 52, tip[1] - 24), numbers.at("zip-sew-beneath"), tip)
+    named_below(sheet, cut.zero[1] + 26, words.say.piece(done.touches[0]), words.text("figure-zip-tape"))
+    caption = captioned(words, done, "figure-zip-beneath-caption", values)
+    return Figure("zip-beneath", sheet.svg(), words.text("figure-zip-beneath-alt", values), caption)
+
+
+def _sewn_in(done: Performed, words: Words, numbers: Numbers) -> Figure:
     facts, piece = facts_of(done, Zipped), done.touches[0]
     beside = {CENTRED: BESIDE, LAPPED: LAP, INVISIBLE: NEAR}[facts.way]
     values: Values = {
@@ -39,8 +64,6 @@ def zip_in_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     tips = _lapped(cut, side) if facts.way == LAPPED else _edge_to_edge(cut, side, float(beside), facts.way == CENTRED)
     number = numbers.at(*SEWN)
     sheet.callout((tips[-1][0] + 34, tips[-1][1] - 18), number, tips[-1])
-    if facts.way == LAPPED:
-        sheet.callout((tips[0][0] - 34, tips[0][1] - 18), numbers.at("zip-sew-beneath"), tips[0])
     low = cut.zero[1]
     sheet.across(
         cut.at(0, 0)[0], cut.at(float(beside), 0)[0], low + 22, words.said(values["beside"]), low + 8, below=True
@@ -64,7 +87,7 @@ def _lapped(cut: Section, side: int) -> list[Point]:
     out = float(NEAR)
     cut.ply([cut.at(-FAR, 2), *cut.turn(out, 2, 3), cut.at(out - MARGIN, 3)], side)
     _zip(cut, out + 2.2, 4)
-    return [cut.stitch(out - 1.5, 2, 4), cut.stitch(float(LAP), 0, 4)]
+    return [cut.stitch(out - float(NEAR_FOLD), 2, 4), cut.stitch(float(LAP), 0, 4)]
 
 
 def _zip(cut: Section, middle: float, level: int) -> None:

@@ -13,23 +13,24 @@ from math import pi
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.picture.drawn import drawn
-from furbelow.s6_write.picture.shape import Shape, shape_of
+from furbelow.s6_write.picture.shape import BEHIND, Shape, shape_of
 from furbelow.s6_write.picture.told import View, told
 from furbelow.s6_write.picture.worn import worn
 from furbelow.s6_write.words.words import Words
 
-TURNS: Mapping[View, float] = {"front": 0.0, "side": pi / 2, "back": pi, "peeled": 0.0}
+TURNS: Mapping[View, float] = {"front": 0.0, "side": pi / 2, "left": -pi / 2, "back": pi, "peeled": 0.0}
 
 
 def picture_of(run: Run, words: Words) -> tuple[Figure, ...]:
-    """The garment from the front; from the side, or from behind where it is closed there; with its layers peeled back.
+    """The garment from the front; from the side, or from where it is closed; with its layers peeled back.
 
     Nothing where no cloth of it hangs.
     """
     shape = shape_of(run)
     if not shape.layers:
         return ()
-    views: list[View] = ["front", "back" if shape.way else "side"]
+    # Closed at a side it is seen from that side.
+    views: list[View] = ["front", "back" if shape.way and shape.way.at == BEHIND else "left" if shape.way else "side"]
     if sum(layer.alike for layer in shape.layers) > 1:
         views.append("peeled")
     return tuple(_figure(run, words, shape, view) for view in views)

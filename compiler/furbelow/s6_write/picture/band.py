@@ -14,7 +14,6 @@ from furbelow.s6_write.picture.worn import Worn
 
 PROUD = 5.0  # mm that a band stands off what it lies on
 GATHERS = 46  # lines on a band that elastic draws in
-BACK = pi
 
 
 def band(shape: Shape, view: View) -> Iterator[str]:
@@ -32,11 +31,11 @@ def band(shape: Shape, view: View) -> Iterator[str]:
         yield _gathered(view, radius, top, deep)
     if shape.band.cord and _faces(view, 0.0):
         yield from _bow(view, 0.0, radius, top + deep / 2, shape.band.cord, tint, wide=7)
-    if shape.way and _faces(view, BACK):
+    if shape.way and _faces(view, shape.way.at):
         if shape.way.ties:
-            yield from _bow(view, BACK, radius, top + deep / 2, shape.way.ties * 0.45, tint, wide=deep * 0.8)
+            yield from _bow(view, shape.way.at, radius, top + deep / 2, shape.way.ties * 0.45, tint, wide=deep * 0.8)
         if shape.way.closed == "button":
-            yield _button(view, radius, top + deep / 2)
+            yield _button(view, shape.way.at, radius, top + deep / 2)
 
 
 def slit(way: Way, shape: Shape, view: View, worn: Worn) -> Iterator[str]:
@@ -44,16 +43,16 @@ def slit(way: Way, shape: Shape, view: View, worn: Worn) -> Iterator[str]:
 
     Of a wrap, the edge that lies over the other.
     """
-    if not _faces(view, BACK):
+    if not _faces(view, way.at):
         return
     if way.ties:
         if worn.layer.share > 1:
-            yield line([view.spot(BACK - 0.35, place.radius, place.down) for place in worn.outline], INK, OUTLINE)
+            yield line([view.spot(way.at - 0.35, place.radius, place.down) for place in worn.outline], INK, OUTLINE)
         return
     out = min(worn.outline, key=lambda place: abs(place.along - way.length)).radius
     top = shape.form.top + (shape.band.depth if shape.band else 0.0)
-    above = view.spot(BACK, shape.waist / (2 * pi) + PROUD, top)
-    foot = view.spot(BACK, out, top + way.length)
+    above = view.spot(way.at, shape.waist / (2 * pi) + PROUD, top)
+    foot = view.spot(way.at, out, top + way.length)
     yield area([(above.x - 6, above.y), (above.x + 10, above.y), foot[:2]], INK, 0.8)
     if way.closed == "zip":
         for side in (-32, 32):
@@ -107,7 +106,7 @@ def _bow(view: View, angle: float, radius: float, down: float, ends: float, tint
     yield line([*middle, middle[0]], INK, FINE)
 
 
-def _button(view: View, radius: float, down: float) -> str:
-    at, size = view.spot(BACK - 0.08, radius + 3, down), round(8 * view.scale)
+def _button(view: View, angle: float, radius: float, down: float) -> str:
+    at, size = view.spot(angle - 0.08, radius + 3, down), round(8 * view.scale)
     circle = f"M{at.x - size:.0f} {at.y:.0f}a{size} {size} 0 1 0 {2 * size} 0a{size} {size} 0 1 0 {-2 * size} 0z"
     return f'<path d="{circle}" fill="{CLOTH.inside}" stroke="{INK}" stroke-width="{FINE}"/>'

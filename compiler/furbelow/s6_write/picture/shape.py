@@ -18,7 +18,9 @@ from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import chains, edge_now, layered
 from furbelow.s6_write.picture.form import Form, form_of
 from furbelow.s6_write.picture.stiffness import bending_length, is_net
+from furbelow.techniques.shared.marks import SIDE, place_of
 
+BEHIND, AT_LEFT = pi, pi / 2
 WIDEST_OPEN = 0.96  # of the way round, that a layer which is no ring reaches
 SHALLOWEST = 1.0  # mm of a tier: a band may take nearly all of it
 AT_THE_TOP = 40  # mm: how far down the ring may lie that the garment is worn by
@@ -86,11 +88,13 @@ Closed = Literal["ties", "button", "zip", "slit"]  # by what the way in is close
 
 
 class Way(NamedTuple):
-    """The way in beside a closed waist. length: of the slit. ties: how long each is, 0 for none."""
+    """The way in beside a closed waist. length: of the slit. ties: how long each is, 0 for none. at: where it lies on the
+    wearer, as an angle from the middle of the front towards her left."""
 
     length: float
     ties: float
     closed: Closed
+    at: float
 
 
 class Shape(NamedTuple):
@@ -186,7 +190,9 @@ def _way(run: Run) -> Way | None:
     ties = max((float(run.solved.pieces[tie].length) for tie in sewn_on), default=0.0)
     for opening in run.final.openings.values():
         closed: Closed = "zip" if opening.zipped else "button" if opening.closed_by == "button" else "slit"
-        return Way(float(opening.length), ties, "ties" if ties else closed)
+        seam = run.final.seams.get(opening.seam)
+        side = seam is not None and place_of(run.solved, seam) == SIDE
+        return Way(float(opening.length), ties, "ties" if ties else closed, AT_LEFT if side else BEHIND)
     return None
 
 

@@ -6,14 +6,14 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import Literal, get_args
 
-from furbelow.garment.message import Length, One, Own, Part, Pieces, Ratio, Things, Values
+from furbelow.garment.message import Length, One, Own, Part, Pieces, Ratio, Things, Values, flag
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.picture.marks import GATHERED
-from furbelow.s6_write.picture.shape import Layer, Shape, Tier
+from furbelow.s6_write.picture.shape import AT_LEFT, Layer, Shape, Tier
 from furbelow.s6_write.picture.worn import Worn
 from furbelow.s6_write.words.words import Words
 
-View = Literal["front", "side", "back", "peeled"]
+View = Literal["front", "side", "left", "back", "peeled"]
 Held = Literal["elastic", "cord", "band", "ties", "button", "zip", "slit"]
 LEAST_RISE = 3.0  # mm by which a hem must rise above what it hides before it is said
 
@@ -28,6 +28,7 @@ def told(run: Run, words: Words, shape: Shape, layers: Sequence[Worn], view: Vie
         "long": Length(max(run.drops.values())),
         "across": Length(Fraction(round(across)), "about"),
         "closed": One(_closed(shape), get_args(Held)),
+        "at-left": flag(shape.way and shape.way.at == AT_LEFT),
         "count": sum(layer.alike for layer in shape.layers),
         "layers": Things(tuple(_layer(layer, run) for layer in shape.layers), "clauses"),
     }

@@ -8,12 +8,13 @@ from typing import Literal
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Casing, Ply, Seam, State
-from furbelow.garment.message import Length, One, Pieces, Value, flag
+from furbelow.garment.gore import GORE_PLACES, Gore
+from furbelow.garment.message import Length, One, Part, Pieces, Things, Value, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
-from furbelow.garment.technique import Action, Performed, SetUp, Sewn, fault_at, new_seam, refused, word_of, words_of
+from furbelow.garment.technique import Action, Performed, SetUp, Sewn, fault_at, refused, word_of, words_of
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.preconditions import seam_too_narrow, strips_not_joined
 
@@ -83,10 +84,46 @@ def close_ends(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
     )
 
 
-def ends_laid(done: Performed) -> Action:
-    """Laying and pinning the ends that the step closes, of panels side by side or of each copy by itself."""
-    copies = done.before.cloths[done.touches[0]].copies
-    return Action("close-panels" if panels(done) else "close-fold", copies)
+def ends_laid(done: Performed) -> tuple[Action, ...]:
+    """Laying and pinning the ends that the step closes, of panels side by side or of each copy by itself; panels that have
+    places of their own are laid out first, so that each seam can be named."""
+    copies = done.after.cloths[done.touches[0]].copies
+    if not panels(done):
+        return (Action("close-fold", copies),)
+    gore = row_of(done)
+    if gore is None:
+        return (Action("close-panels", copies),)
+    after, at_side = gore.side_seam
+    values: Values = {
+        "order": Things(tuple(place_said(place) for place in gore.round), "row"),
+        "at-side": flag(at_side),
+        "after": after,
+        "next": after % len(gore.round) + 1,
+    }
+    return Action("close-row", copies, values=values), Action("close-panels", copies)
+
+
+def row_of(done: Performed) -> Gore | None:
+    """The gores that become one ring, where each has its own place; None for panels that are all alike."""
+    gore = done.before.cloths[done.touches[0]].piece.gore
+    return gore if gore and gore.differ and panels(done) else None
+
+
+def place_said(place: str) -> Part:
+    """Where a gore hangs: "front", "side", "back"."""
+    return Part("gore-place", {"place": One(place, GORE_PLACES)})
+
+
+def seam_named(done: Performed) -> dict[str, Value]:
+    """Which of the seams that close a ring is meant: by its number in the row, any of them, or the only one."""
+    gore = row_of(done)
+    after = gore.side_seam[0] if gore else 1
+    which = "numbered" if gore else "any" if panels(done) else "only"
+    return {
+        "which": One(which, ("numbered", "any", "only")),
+        "after": after,
+        "next": after % len(gore.round) + 1 if gore else 2,
+    }
 
 
 def panels(done: Performed) -> bool:
@@ -102,7 +139,7 @@ def ends_said(done: Performed, faces: Faces, say: Phrasing) -> dict[str, Value]:
         "copies": done.before.cloths[done.touches[0]].copies,
         "faces": One(faces, ("right", "wrong")),
         "hold": One(say.room.hold_with, ("pins", "clips")),
-        "length": Length(new_seam(done).length),
+        "length": Length(sum((_open_depth(done.before, piece) for piece in done.touches), Fraction(0))),
     }
 
 
@@ -165,5 +202,6 @@ def _neat(bench: Bench, pieces: tuple[str, ...]) -> bool:
 
 
 def _open_depth(bench: Bench, piece: str) -> Fraction:
-    """How far a side seam runs along this piece: its cut depth less what turns and seams have taken."""
-    return bench.cloths[piece].piece.cut_depth - bench.edge(f"{piece}.top").used - bench.edge(f"{piece}.bottom").used
+    """How far a side seam runs along this piece: its sides less what turns and seams have taken."""
+    left = bench.cloths[piece].piece.cut_depth - bench.edge(f"{piece}.top").used - bench.edge(f"{piece}.bottom").used
+    return bench.beside(piece, left)

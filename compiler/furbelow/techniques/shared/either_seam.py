@@ -99,7 +99,7 @@ def laid(done: Performed, say: Phrasing, ways: Laying) -> tuple[Action, ...]:
     """Ends laid together; or edges marked, laid and pinned, whose thread tails come off their pins once both are held."""
     written, before = done.step.written, done.before
     if closes_ends(written):
-        return (ends_laid(done),)
+        return ends_laid(done)
     edge, to = (before.edge(edge_of(written, key)) for key in ("edge", "to"))
     lay = ways.ring if before.ring(to) else (ways.flat,)
     return (

@@ -5,13 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from furbelow.garment.bench import Bench, Edge
-from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, One, Things, edge_said
+from furbelow.garment.bench import Bench, Edge, Seam
+from furbelow.garment.matching import EVEN, divisions
+from furbelow.garment.message import Length, One, Things, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Action, Performed, new_seam
+from furbelow.garment.solved import Solved
+from furbelow.garment.technique import Action, Performed, edge_of, new_seam
+from furbelow.techniques.shared.closed_ends import seam_named
 
 TAG = Fraction(100)  # below every seam and casing that may come at the top, and above the middle
+SIDE, BACK, EITHER = "side", "back", "either"
+SEAM_PLACES = (SIDE, BACK, EITHER)
+LEAST_TAG = Fraction(20)  # from what is open
 
 
 def tagged(bench: Bench, pieces: Sequence[str], say: Phrasing) -> bool:
@@ -25,6 +30,19 @@ def seam_said(bench: Bench, pieces: Sequence[str], say: Phrasing) -> One:
     return One("bright" if tagged(bench, pieces, say) else "plain", ("bright", "plain"))
 
 
+def place_of(solved: Solved, seam: Seam) -> str:
+    """Where on the wearer a seam comes to lie: the one that closes a ring at the left side, or at the middle of the back
+    where a step gathers more of its cloth behind; any other as its maker wants it."""
+    if not seam.name.endswith(".ends"):
+        return EITHER
+    pieces = {ply.piece for ply in seam.plies}
+    for step in solved.steps:
+        uneven = step.written.technique == "gather" and step.amounts["behind"].value != EVEN
+        if uneven and edge_of(step.written, "edge").partition(".")[0] in pieces:
+            return BACK
+    return SIDE
+
+
 def marked(edge: Edge) -> bool:
     """Whether an edge bears even marks already, from a step before."""
     return edge.marks > 0
@@ -32,12 +50,20 @@ def marked(edge: Edge) -> bool:
 
 def tag(done: Performed, pieces: Sequence[str], say: Phrasing) -> tuple[Action, ...]:
     """Tying the bright thread into the side seam of a ring that has other upright seams too; nothing where it has none."""
-    copies = done.after.cloths[pieces[0]].copies
     if not tagged(done.after, pieces, say):
         return ()
-    message = "tag-this-seam" if done.before.cloths[pieces[0]].copies == copies else "tag-one-seam"
-    down = max(Fraction(min(TAG, new_seam(done).length / 4) // 5 * 5), Fraction(20))
-    return (Action(message, copies, values={"down": Length(down, "about")}),)
+    seam = new_seam(done)
+    begins = max((each.length for each in done.after.openings.values() if each.seam == seam.name), default=Fraction(0))
+    down = begins + max(Fraction(min(TAG, seam.length / 4) // 5 * 5), LEAST_TAG)
+    if seam.gap and seam.gap.down <= down <= seam.gap.down + seam.gap.length:
+        down = seam.gap.down + seam.gap.length + LEAST_TAG
+    values: Values = {
+        **seam_named(done),
+        "down": Length(down, "about"),
+        "opened": flag(begins),
+        "low": flag(down > sum(done.before.depth(piece) for piece in pieces) / 2),
+    }
+    return (Action("tag-seam", done.after.cloths[pieces[0]].copies, values=values),)
 
 
 def marked_in(edge: Edge, parts: int) -> bool:

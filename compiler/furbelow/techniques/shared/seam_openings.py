@@ -13,6 +13,7 @@ from furbelow.garment.message import Length, Value
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import SolvedStep
 from furbelow.garment.technique import Action, Kind, Parameter, Performed, fault_at, new_seam, refused, words_of
+from furbelow.techniques.shared.closed_ends import seam_named
 from furbelow.techniques.shared.laying import ravels
 
 LEAST_SEWN = Fraction(30)  # of a seam that holds between its openings; house rule, maker to confirm
@@ -68,7 +69,9 @@ def marks_of_openings(done: Performed) -> tuple[Action, ...]:
     """Marking where the seam stops and begins again; nothing where it is sewn all along."""
     amounts, copies = done.step.amounts, done.after.cloths[words_of(done.step.written, "of")[0]].copies
     messages = {"open": "seam-open-top", "open at hem": "seam-open-hem", "gap": "seam-open-gap"}
-    return tuple(Action(message, copies) for key, message in messages.items() if key in amounts)
+    return tuple(
+        Action(message, copies, values=seam_named(done)) for key, message in messages.items() if key in amounts
+    )
 
 
 def open_said(done: Performed, say: Phrasing) -> dict[str, Value]:
@@ -89,7 +92,7 @@ def open_said(done: Performed, say: Phrasing) -> dict[str, Value]:
 def _sewn(done: Performed, say: Phrasing) -> Fraction:
     """How much of the seam is sewn: through all tiers, less its openings."""
     step, pieces, before = done.step, words_of(done.step.written, "of"), done.before
-    length = sum((before.depth(piece) for piece in pieces), Fraction(0))
+    length = sum((before.beside(piece, before.depth(piece)) for piece in pieces), Fraction(0))
     if "open" in step.amounts:
         length -= step.mm("open") + to_come(done.before, say, f"{pieces[0]}.top")
     if "open at hem" in step.amounts:
