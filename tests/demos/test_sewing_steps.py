@@ -312,3 +312,17 @@ def test_marks_never_outlive_the_edge_that_bore_them(name: str) -> None:
             after = done.after.edges.get(edge)
             if after and before.marks and after.cloth_length != before.cloth_length:
                 assert not after.marks, f"{done.step.written.technique} at {edge}"
+
+
+_A_LENGTH = re.compile(r"\d+(?:\.\d+)? cm")
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_a_drawing_of_tapes_gives_the_numbers_of_its_sentences(name: str) -> None:
+    """One number is rounded one way, wherever it stands."""
+    for size in spec(name).sizes:
+        for operation in guide(name, size).cut:
+            told = set(_A_LENGTH.findall(" ".join(step.text for step in operation.steps)))
+            for figure in operation.figures:
+                if figure.key.startswith("tapes"):
+                    assert set(_A_LENGTH.findall(figure.alt)) <= told, f"{name} {size} {figure.key}"

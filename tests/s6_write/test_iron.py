@@ -57,3 +57,41 @@ def test_several_cloths_are_pressed_the_coolest_first() -> None:
         "Press the skirt from the wrong side, the seams first, then the folds. Lay all margins of one seam to the same"
         " side. Lift the iron and set it down, do not drag it.",
     ]
+
+
+FUSIBLE = "  fusible: {kind: interfacing, width: 90 cm}\n"
+
+
+def _fused(cloth: str) -> list[str]:
+    pieces = (
+        f"skirt: {{from: {cloth}, length: 126 cm, depth: 50 cm}}\nband: {{from: {cloth}, length: 126 cm, depth: 3 cm}}"
+    )
+    steps = f"""{RING}
+    - narrow hem: {{edge: skirt.bottom}}
+    - interface: {{piece: band, with: fusible, cover: half}}
+    - join ends: {{of: band}}
+    - band casing: {{band: band, to: skirt.top, gap: 3 cm}}
+    - insert elastic: {{elastic: elastic, into: band.top, length: 70 cm}}
+    - close gap: {{of: band.top}}"""
+    return texts_of(small_guide(pieces, steps, materials=FUSIBLE))
+
+
+def test_interfacing_is_fused_at_one_heat_through_one_cloth_that_its_step_gives() -> None:
+    texts = _fused("lawn")
+    assert "an unknown fibre" not in str(texts)
+    at = next(at for at, text in enumerate(texts) if text.startswith("Cut fusible"))
+    assert not texts[at - 1].startswith("Set the iron")
+    assert texts[at + 1].startswith("Set the iron to two dots")
+    assert texts[at + 2].startswith("Fold the band in half along its length, wrong sides together, 4")
+    assert texts[at + 4].startswith("Lay a damp press cloth")
+    # Afterwards it is set for the cloth again.
+    assert next(text for text in texts[at + 4 :] if text.startswith("Set the iron")).startswith(
+        "Set the iron for cotton"
+    )
+
+
+def test_on_cloth_that_melts_interfacing_is_fused_no_hotter_and_dry() -> None:
+    texts = _fused("net")
+    assert any(text.startswith("Set the iron to one dot") for text in texts)
+    assert any(text.startswith("Lay a dry press cloth") for text in texts)
+    assert "damp press cloth" not in str(texts)

@@ -10,6 +10,7 @@ from math import hypot
 
 import pytest
 from furbelow.garment.technique import facts_of
+from furbelow.techniques.bustle_tapes import Taped
 from furbelow.techniques.dipped_hem import Dipped, rise_at
 from hypothesis import given
 from hypothesis import strategies as st
@@ -194,3 +195,50 @@ def test_what_the_tapes_take_is_on_the_list() -> None:
         ("ring", Fraction(7), 3),
         ("cord", Fraction(900), 3),
     ]
+
+
+def test_lines_of_tapes_stay_behind_at_both_their_ends_however_the_skirt_flares() -> None:
+    """What is told above and below is one share of the cloth there, so that no tape runs over to the front."""
+    gored = "skirt: {from: net, count: 6, length: 16 cm, depth: 100 cm}"
+    steps = f"""- gores: {{piece: skirt, hem: 50 cm, sides: both slanting}}
+    - join ends: {{of: skirt, seam: 1 cm, into: one ring}}
+    {TAPES.replace("tapes: 3", "tapes: 4").replace("apart: 20 cm", "apart: 30 cm")}"""
+    worked = work(gored, steps, materials=RINGS)
+    (done,) = (each for each in worked.performed if each.step.written.technique == "bustle tapes")
+    facts = facts_of(done, Taped)
+    assert facts.beside() == (150, 450)
+    for share, down in ((facts.upper, facts.down), (Fraction(1), facts.down + facts.long)):
+        # A quarter of the way round lies from the middle of the back to the side.
+        quarter = worked.bench.cloth_at("skirt", down) / 4
+        assert facts.beside()[-1] * share < quarter
+    above, below = (worked.bench.cloth_at("skirt", down) for down in (facts.down, facts.down + facts.long))
+    assert facts.upper == above / below
+    words = worked.words()
+    assert "45 cm from the line to both sides" in words
+    assert "put it on" not in words
+
+
+@pytest.mark.parametrize(
+    ("gores", "fold"),
+    [
+        ("front: 20 cm, front hem: 40 cm, back: 20 cm, back hem: 40 cm", False),
+        ("front: 26 cm, front hem: 44 cm", True),
+    ],
+)
+def test_front_and_back_are_found_in_the_front_gore_where_no_seam_lies_at_the_side(gores: str, fold: bool) -> None:
+    pieces = "skirt: {from: net, count: 6, length: 20 cm, depth: 60 cm}"
+    steps = f"""- gores: {{piece: skirt, hem: 36 cm, {gores}}}
+    - join ends: {{of: skirt, seam: 1 cm, into: one ring}}
+    - dipped hem: {{edge: skirt.bottom, front: 8 cm}}"""
+    assert ("fold it in half down the middle of the front gore" in work(pieces, steps).words()) is fold
+
+
+def test_a_train_is_tried_on_once_no_pin_is_left_in_it() -> None:
+    guide = small_guide(SKIRT.replace("DEEP", "95 cm"), f"{CLOSED}\n{DIP}\n{TAPES}\n{REST}", materials=RINGS)
+    (look,) = guide.parts[-1].operations
+    texts = [step.text for step in look.steps]
+    pins, worn = (
+        next(at for at, text in enumerate(texts) if text.startswith(begins))
+        for begins in ("Count the pins", "Put it on")
+    )
+    assert pins < worn

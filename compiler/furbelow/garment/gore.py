@@ -145,8 +145,15 @@ class Gore(NamedTuple):
         return self._narrow(width.top, width.hem), self._broad(width.top, width.hem)
 
     def alike(self) -> tuple[tuple[Row, int], ...]:
-        """Each way in which a rectangle is marked, and how many are."""
-        return tuple(Counter(self.rows).items())
+        """Each way in which a rectangle is marked, whatever place its gores have, and how many are."""
+        lines = Counter(tuple((laid.upper, laid.lower) for laid in row) for row in self.rows)
+        first = {tuple((laid.upper, laid.lower) for laid in row): row for row in reversed(self.rows)}
+        return tuple((first[marked], many) for marked, many in lines.items())
+
+    def placed(self, row: Row) -> tuple[tuple[Row, int], ...]:
+        """The rectangles marked like this one, by the places that their gores have, and how many there are of each."""
+        like = [each for each in self.rows if lines_of(each, self.blank[0]) == lines_of(row, self.blank[0])]
+        return tuple(Counter(like).items())
 
     def _narrow(self, top: Fraction, hem: Fraction) -> Fraction:
         return top - (hem - top) * self.above / self.depth + 2 * self.ends

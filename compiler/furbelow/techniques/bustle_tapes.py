@@ -17,9 +17,9 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment.bench import Bench, DrawnUp
+from furbelow.garment.bench import Bench, DrawnUp, Edge
 from furbelow.garment.lying import Band, Ledger, Lies, LooseEnd, Occupant, OnCloth, Window
-from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Supply, Values, flag
+from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Supply, Things, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -45,20 +45,25 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
-from furbelow.techniques.shared.marks import seam_said
+from furbelow.techniques.shared.marks import front_gore, seam_said
 
 TAIL = Fraction(300)  # of each cord beyond its tape, to take hold of and to tie
 TURN = Fraction(10)  # folded under at both ends of a tape
 STITCHES = 8  # that hold a ring
 LEAST_LEFT = Fraction(1, 4)  # of a tape drawn up: the cloth lies in folds on it; house rule, maker to confirm
 CLOSEST, FURTHEST = Fraction(40), Fraction(150)  # between rings: nearer they lie on each other, further the folds sag
+FROM = ("seam", "fold", "front")
+MARKED = (Action("bustle-tapes-mark-upper"), Action("bustle-tapes-mark-lower"), Action("bustle-tapes-lines"))
 TRIP = Caution(CautionKind.TRIP, "caution-train")
 CHILD = Caution(CautionKind.CHILD, "caution-bustle-cords")
 
 
 class Taped(NamedTuple):
-    """many tapes, `apart` mm from each other, the middle of all at the middle of the back; each `long`, from `below` the edge as
-    it is now, with so many rings; the hem goes up by `up`; each cord is cut so long."""
+    """many tapes, `apart` mm from each other at their lower ends, the middle of all at the middle of the back; each `long`, from
+    `below` the edge as it is now, with so many rings; the hem goes up by `up`; each cord is cut so long.
+
+    upper: how much of the cloth round their lower ends there is round the upper ones, where they lie closer by as much.
+    """
 
     many: int
     apart: Fraction
@@ -68,6 +73,12 @@ class Taped(NamedTuple):
     rings: int
     up: Fraction
     cord: Fraction
+    upper: Fraction
+
+    def beside(self) -> tuple[Fraction, ...]:
+        """How far the tapes to one side lie from the middle of the back at their lower ends, the nearest first."""
+        first = self.apart if self.many % 2 else self.apart / 2
+        return tuple(first + self.apart * at for at in range(self.many // 2))
 
 
 class BustleTapes:
@@ -83,7 +94,9 @@ class BustleTapes:
         "every": Parameter("From ring to ring.", Kind.LENGTH, "10 cm"),
         "each": Parameter("How many rings a tape has.", Kind.NUMBER, "5"),
         "tapes": Parameter("How many tapes.", Kind.NUMBER, "3"),
-        "apart": Parameter("From tape to tape.", Kind.LENGTH, "15 cm"),
+        "apart": Parameter(
+            "From tape to tape at their lower ends; a piece that flares has them closer above.", Kind.LENGTH, "15 cm"
+        ),
         "up": Parameter("How far the hem is drawn up behind.", Kind.LENGTH),
     }
 
@@ -146,7 +159,8 @@ class BustleTapes:
             Sewn(StitchType.HAND, Fraction(20), rings * many, Fraction(2), singly=STITCHES),
         )
         below = down - bench.edge(f"{on}.top").used
-        facts = Taped(many, apart, below, down, long, rings, up, cord)
+        upper = bench.cloth_at(on, down) / bench.cloth_at(on, down + long)
+        facts = Taped(many, apart, below, down, long, rings, up, cord, upper)
         return Performed(
             step, bench, after, (on,), sewn=sewn, used=used, setup=SetUp.STRAIGHT, pinned=long * many, facts=facts
         )
@@ -157,12 +171,12 @@ class BustleTapes:
         values: Values = {
             "piece": Pieces((on,)),
             "seam": seam_said(done.before, (on,), say),
-            "ring": flag(done.before.ring(top)),
+            "from": One(_middle_from(done, top), FROM),
             "quarter": Length(done.before.cloth_at(on, facts.down) / 4),
             "tapes": facts.many,
             "middle": flag(facts.many % 2),
-            "apart": Length(facts.apart),
-            "first": Length(facts.apart / 2),
+            "lower": Things(tuple(Length(off) for off in facts.beside())),
+            "upper": Things(tuple(Length(off * facts.upper) for off in facts.beside())),
             "below": Length(facts.below),
             "long": Length(facts.long),
             "cut": Length(facts.long + 2 * TURN),
@@ -181,7 +195,7 @@ class BustleTapes:
         }
         actions = (
             Action("bustle-tapes-middle"),
-            Action("bustle-tapes-mark"),
+            *((Action("bustle-tapes-mark-one"),) if facts.many == 1 else MARKED),
             Action("bustle-tapes-sew", facts.many),
             Action("bustle-tapes-rings", facts.many),
             Action("bustle-tapes-thread", facts.many),
@@ -191,6 +205,13 @@ class BustleTapes:
         return Instructions(
             "bustle-tapes-title", "bustle-tapes-aim", actions, values, cautions, (Tool.PINS, Tool.HAND_NEEDLE)
         )
+
+
+def _middle_from(done: Performed, top: Edge) -> str:
+    """From where the middle of the back is found: the front gore where no seam lies at the side, else the side seam."""
+    if front_gore(done.before, word_of(done.step.written, "on")):
+        return "front"
+    return "seam" if done.before.ring(top) else "fold"
 
 
 def _tapes(done: Performed, ledger: Ledger, solved: Solved, facts: Taped) -> Iterator[Occupant]:

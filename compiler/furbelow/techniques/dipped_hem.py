@@ -22,7 +22,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.matching import Places
-from furbelow.garment.message import Length, Pieces, Things, Values, edge_said
+from furbelow.garment.message import Length, Pieces, Things, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -42,7 +42,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import SHORT_BITES
-from furbelow.techniques.shared.marks import seam_said
+from furbelow.techniques.shared.marks import front_gore, seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_long
 
 STEEPEST = Fraction(3, 4)  # so much higher for each length along the edge: a steeper hem lies on the bias; house rule
@@ -130,6 +130,7 @@ class DippedHem:
             "edge": edge_said(edge),
             "piece": Pieces(edge.pieces),
             "seam": seam_said(done.before, edge.pieces, say),
+            "front-gore": flag(front_gore(done.before, edge.pieces[0])),
             "quarter": Length(facts.quarter),
             "quarter-off": Length(facts.quarter / 50, "about"),
             "front": Length(facts.rises[0]),

@@ -49,7 +49,7 @@ from furbelow.techniques.shared.fire_label import label_laid, label_tools, label
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import end_margins, held_in_seam, margins
-from furbelow.techniques.shared.marks import marked
+from furbelow.techniques.shared.marks import EITHER, SEAM_PLACES, marked, place_of
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.stacks import taken
 
@@ -229,6 +229,7 @@ class FittedWaistband:
         actions = (
             *label_written(done, say),
             Action("fitted-waistband-fold"),
+            *((Action("fitted-waistband-hold"),) if facts.underlap else ()),
             *marks,
             Action("fitted-waistband-lay"),
             *((Action(tails_off(edge), values=tails_said(edge)),) if tails_hang(edge) else ()),
@@ -252,6 +253,8 @@ class FittedWaistband:
             "seam-width": Length(step.mm("seam")),
             "overlap": Length(overlap),
             "underlap": flag(facts.underlap),
+            "stiffened": flag(_half_stiffened(say, band)),
+            "place": One(_place(done, say, edge), SEAM_PLACES),
             "beneath": Length(facts.underlap + step.mm("seam")),
             "half": Length(overlap / 2),
             "past": Length(PAST, "about"),
@@ -271,6 +274,23 @@ class FittedWaistband:
         tools = (*iron_tools(done, say), *label_tools(done, say), *_TOOLS[fasten])
         aim = "fitted-waistband-aim-ties" if fasten == TIES else "fitted-waistband-aim"
         return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools)
+
+
+def _place(done: Performed, say: Phrasing, edge: Edge) -> str:
+    """Where on the wearer the opening lies, so that the end on top can be named."""
+    opened = done.before.openings.get(edge.name)
+    seam = done.before.seams.get(opened.seam) if opened else None
+    return place_of(say.solved, seam) if seam else EITHER
+
+
+def _half_stiffened(say: Phrasing, band: str) -> bool:
+    """Whether interfacing lies on one half of the band: the half that is sewn on, so that it shows."""
+    return any(
+        step.written.technique == "interface"
+        and word_of(step.written, "piece") == band
+        and word_of(step.written, "cover") == "half"
+        for step in say.solved.steps
+    )
 
 
 def _underlap(bench: Bench, step: SolvedStep, edge: Edge) -> Fraction:

@@ -105,6 +105,7 @@ class Gores:
             "odd": flag(len(gore.rows[-1]) < len(gore.rows[0])),
             "top": Length(gore.top),
             "hem": Length(gore.hem),
+            "turns": flag(not gore.one_way),
             "wide": Length(wide, "cut"),
             "high": Length(high, "cut"),
             "diagonal": Length(slope(wide, high)),
@@ -124,7 +125,9 @@ class Gores:
             actions.append(Action("gores-mark-pair" if gore.paired else "gores-mark-one", len(gore.rows)))
         actions.append(Action("gores-cut", len(gore.rows)))
         actions.append(
-            Action("gores-order" if differ else "gores-name-both" if gore.both else "gores-name", len(gore.rows))
+            Action("gores-order")
+            if differ
+            else Action("gores-name-both" if gore.both else "gores-name", len(gore.rows))
         )
         aim = "gores-aim-differ" if differ else "gores-aim"
         return Instructions("gores-title", aim, tuple(actions), values, (SHEARS,))
@@ -161,8 +164,11 @@ def _rows_marked(gore: Gore, differ: bool) -> Iterator[Action]:
         values: Values = {**row_said(gore, row), "some": flag(len(rows) > 1), "times": many}
         for message in ("gores-mark-row", "gores-mark-lower", "gores-draw-row"):
             yield Action(message, many, values=values)
-        if differ:
-            yield Action("gores-name-row", many, values=values)
+        if not differ:
+            continue
+        for placed, times in gore.placed(row):
+            some = flag(times < len(gore.rows))
+            yield Action("gores-name-row", times, values={**row_said(gore, placed), "some": some, "times": times})
 
 
 def _at(place: Fraction) -> Length | Part:

@@ -30,6 +30,7 @@ from furbelow.garment.technique import (
     Performed,
     Picture,
     SetUp,
+    Tool,
     Used,
     facts_of,
     fault_at,
@@ -38,12 +39,13 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import SHEARS
-from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.iron import SET_BY_STEP, dots_of, iron_hot
 from furbelow.techniques.shared.preconditions import strips_not_joined
 
 WHOLE, HALF = "whole", "half"
 SIZES = (WHOLE, HALF)
 SECONDS = 10
+FUSING = 2  # dots of heat at which most glue melts, through a damp cloth: common practice, no source
 SHORT = Fraction(2)  # it ends so far inside the line that shows
 
 
@@ -119,9 +121,12 @@ class Interface:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts = done.step.written, facts_of(done, Stiffened)
         piece = word_of(written, "piece")
-        wide = width_of(say.solved, word_of(written, "with"))
+        wide, numbers = width_of(say.solved, word_of(written, "with")), say.solved.pieces[piece]
+        creased = numbers.folded and word_of(written, "cover") == HALF
         actions = (
             Action("interface-cut", facts.copies),
+            Action(SET_BY_STEP),
+            *((Action("interface-crease", facts.copies),) if creased else ()),
             Action("interface-lay", facts.copies),
             Action("interface-fuse", facts.copies),
         )
@@ -129,11 +134,13 @@ class Interface:
             "piece": Pieces((piece,)),
             "interfacing": Supply(word_of(written, "with")),
             "cover": One(word_of(written, "cover"), SIZES),
-            "folded": flag(say.solved.pieces[piece].folded),
+            "folded": flag(numbers.folded),
             "pieced": flag(facts.long > wide > 0 and facts.deep > wide),
             "long": Length(facts.long),
             "deep": Length(facts.deep),
             "seconds": SECONDS,
+            "half": Length(numbers.cut_depth / 2),
+            "dots": min(FUSING, dots_of(say, done.after, piece)),
         }
         return Instructions(
             "interface-title",
@@ -141,8 +148,7 @@ class Interface:
             actions,
             values,
             (SHEARS, iron_hot(done, say)),
-            iron_tools(done, say, piece),
-            (piece,),
+            (Tool.IRON, Tool.PRESS_CLOTH),
         )
 
 

@@ -9,20 +9,30 @@ bustle-tapes-aim = { $tapes ->
 
 ## Anzeichnen
 
-bustle-tapes-middle = { $ring ->
-    [yes] { PIECE($piece) } auf links wenden. Von { side-seam } aus ein Viertel der Weite, { $quarter }, nach hinten messen: Das ist die hintere Mitte. Von dort eine Linie gerade nach unten kreiden.
-   *[no] { PIECE($piece) } auf links wenden. Bei { side-seam } zur Hälfte falten und die Mitte der hinteren Hälfte suchen. Von dort eine Linie gerade nach unten kreiden.
+bustle-tapes-middle = { $from ->
+    [seam] { PIECE($piece) } auf links wenden. Von { side-seam } aus ein Viertel der Weite, { $quarter }, nach hinten messen: Das ist die hintere Mitte. Von dort eine Linie gerade nach unten kreiden.
+    [fold] { PIECE($piece) } auf links wenden. Bei { side-seam } zur Hälfte falten und die Mitte der hinteren Hälfte suchen. Von dort eine Linie gerade nach unten kreiden.
+   *[front] { PIECE($piece) } auf links wenden. In der Mitte der vorderen Keilbahn zur Hälfte falten: Der andere Bruch ist die hintere Mitte. Dort eine Linie gerade nach unten kreiden.
  }
-bustle-tapes-mark = { $middle ->
-    [yes] { $tapes ->
-        [one] Auf dieser Linie liegt das Band. Darauf { $below } unter der Oberkante und { $long } weiter unten markieren.
-       *[other] Die anderen Linien mit { $apart } Abstand daneben und voneinander kreiden, auf beiden Seiten gleich viele. Auf jeder { $below } unter der Oberkante und { $long } weiter unten markieren.
-    }
-   *[no] Die Linien für die Bänder { $first } zu beiden Seiten davon kreiden, weitere mit { $apart } Abstand. Auf jeder { $below } unter der Oberkante und { $long } weiter unten markieren.
+bustle-tapes-mark-one = Auf dieser Linie liegt das Band. Darauf { $below } unter der Oberkante und { $long } weiter unten markieren.
+    .check = Die untere Markierung liegt { $long } unter der oberen.
+    .tolerance = { $off } mehr oder weniger
+    .remedy = Von der fertigen Oberkante aus neu messen.
+bustle-tapes-mark-upper = { $middle ->
+    [yes] Markieren, wo die Bänder beginnen, überall { $below } unter der Oberkante: auf der Linie und { $upper } davon nach beiden Seiten.
+   *[no] Markieren, wo die Bänder beginnen, überall { $below } unter der Oberkante: { $upper } von der Linie nach beiden Seiten.
+ }
+bustle-tapes-mark-lower = { $middle ->
+    [yes] Markieren, wo sie enden, { $long } weiter unten: auf der Linie und { $lower } davon nach beiden Seiten.
+   *[no] Markieren, wo sie enden, { $long } weiter unten: { $lower } von der Linie nach beiden Seiten.
  }
     .check = Die unteren Markierungen liegen auf einer Höhe, { $long } unter den oberen.
     .tolerance = { $off } mehr oder weniger
     .remedy = Von der fertigen Oberkante aus neu messen.
+bustle-tapes-lines = { $tapes ->
+    [one] Von der oberen Markierung zur unteren eine gerade Linie kreiden.
+   *[other] { $tapes } gerade Linien kreiden, von jeder oberen Markierung zu der unteren darunter.
+ }
 
 ## Nähen und einziehen
 
@@ -31,7 +41,7 @@ bustle-tapes-rings = { $rings } Ringe von Hand auf das Band nähen, { $every } v
     .check = An jedem Ring gezogen, rührt er sich nicht.
     .remedy = Mit doppeltem Faden neu annähen.
 bustle-tapes-thread = { $cord-long } { $cord } abschneiden. Ein Ende mit doppeltem Knoten an den untersten Ring binden und das andere durch alle Ringe bis zum obersten führen.
-bustle-tapes-draw = Ist der Rock fertig, ihn anziehen. Jede Kordel ziehen, bis ihr Band { $left } lang ist, und am obersten Ring zur Schleife binden.
-    .check = Der Saum liegt hinten { $up } höher und kommt beim Gehen nicht auf den Boden.
+bustle-tapes-draw = Den Rock auf den Tisch legen. Jede Kordel ziehen, bis ihr Band { $left } lang ist. Die Kordel an den obersten Ring knoten und nur eine Schlaufe durch den Knoten ziehen, so dass ein Zug am Ende die Schleppe herablässt.
+    .check = Am Saum gezogen, bleibt das Band { $left } lang.
     .tolerance = { $off } mehr oder weniger
-    .remedy = Alle Kordeln um gleich viel weiter ziehen und die Stelle an jeder Kordel markieren.
+    .remedy = Den Knoten lösen, die Kordel neu ziehen und darauf markieren, wo der Knoten hingehört.

@@ -118,7 +118,7 @@ all-of-it = { $copies ->
     }
    *[other] { $runs ->
         [yes] Alle { $copies } arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an allen ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am nächsten.
-       *[no] Alle { $copies } arbeiten. Jeden Satz mit den Kästchen a bis { $last } an einem Teil nach dem anderen ausführen, in einer Kette, bevor es zum nächsten Satz weitergeht.
+       *[no] Alle { $copies } arbeiten. Jeden Satz mit den Kästchen a bis { $last } an einem Teil nach dem anderen ausführen, bevor es zum nächsten Satz weitergeht.
     }
  }
 # Hinter dem ersten von mehreren Sätzen, die alle an einem Teil getan werden, ehe das nächste kommt.

@@ -15,6 +15,7 @@ cut-joins-in-all = { $joins ->
  }
 cut-finished = { $length } × { $depth }
 cut-finished-folded = { $length } × { $depth }, gefaltet
+cut-finished-gores = { $gores } Keilbahnen, { $depth } hoch
 
 ## Vor dem ersten Schnitt
 

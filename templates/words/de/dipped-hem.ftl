@@ -6,9 +6,15 @@ dipped-hem-aim = Der Saum steigt an den Seiten um { $side } und vorn um { $front
 
 ## Vorn und hinten finden
 
-dipped-hem-hold = { PIECE($piece) } auf rechts wenden und wie beim Tragen halten, mit { side-seam } an der linken Seite der tragenden Person.
-dipped-hem-mark = { EDGE($edge, at: "start") } in Viertel teilen und von { side-seam } aus alle { $quarter } markieren: vordere Mitte, andere Seite, hintere Mitte.
-    .check = Das letzte Viertel endet an der Naht.
+dipped-hem-hold = { $front-gore ->
+    [yes] { PIECE($piece) } auf rechts wenden und in der Mitte der vorderen Keilbahn zur Hälfte falten: Der andere Bruch ist die hintere Mitte.
+   *[no] { PIECE($piece) } auf rechts wenden und wie beim Tragen halten, mit { side-seam } an der linken Seite der tragenden Person.
+ }
+dipped-hem-mark = { $front-gore ->
+    [yes] { EDGE($edge, at: "start") } in Viertel teilen und von der vorderen Mitte aus alle { $quarter } markieren: vordere Mitte, eine Seite, hintere Mitte, andere Seite.
+   *[no] { EDGE($edge, at: "start") } in Viertel teilen und von { side-seam } aus alle { $quarter } markieren: vordere Mitte, andere Seite, hintere Mitte.
+ }
+    .check = Das letzte Viertel endet, wo das erste begann.
     .tolerance = { $quarter-off } mehr oder weniger
     .remedy = Den Unterschied auf alle vier verteilen.
 dipped-hem-tag = An die vordere und an die hintere Markierung je einen Papierzettel stecken.

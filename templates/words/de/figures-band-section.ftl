@@ -18,3 +18,7 @@ figure-fitted-caption = Der Bund im Schnitt: Alle offenen Kanten liegen darin.{ 
 
 figure-tape-alt = Die Kante im gefalteten Band ({ $tape }) im Schnitt; es deckt auf beiden Seiten { $half }, eine Naht geht durch alles.
 figure-tape-caption = Die offene Kante liegt im Bruch des Bands ({ $tape }).
+figure-band-ends-top = Das Ende oben
+figure-band-ends-beneath = Das Ende darunter
+figure-band-ends-alt = Der Bund zur Hälfte gefaltet, rechts auf rechts, über dem Rock. Am oben liegenden Ende läuft eine Naht { $seam-width } neben der Kante, bündig mit der Öffnung; am unteren, das vorsteht, läuft sie { $seam-width } neben der Kante hinunter, um die Ecke und auf der Nahtlinie bis zum Rock.
+figure-band-ends-caption = Beide Enden des Bundes, linke Seite oben, mit ihren Nähten.

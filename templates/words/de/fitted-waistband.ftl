@@ -14,6 +14,12 @@ fitted-waistband-from-ends = { $underlap ->
     [yes] { $seam-width } neben dem Ende, das oben liegt, und { $beneath } neben dem anderen
    *[no] { $seam-width } neben beiden Enden
  }
+# Welches Ende oben liegt, je nachdem, wo die Öffnung liegt.
+fitted-waistband-on-top = { $place ->
+    [side] Oben liegt das Ende des Vorderteils.
+    [back] Oben liegt das Ende der linken Hälfte.
+   *[either] Oben liegt an der linken Seite das Ende des Vorderteils, in der hinteren Mitte das der linken Hälfte.
+ }
 fitted-waistband-stands-out = { $underlap ->
     [yes] Der Bund steht am oberen Ende { $seam-width } über, am anderen { $beneath }.
    *[no] Der Bund steht an beiden Enden { $seam-width } über.
@@ -23,10 +29,15 @@ fitted-waistband-ends-level = { $underlap ->
    *[no] Beide Enden sind bündig mit den Kanten des Schlitzes.
  }
 fitted-waistband-ends-sew = { $underlap ->
-    [yes] Jedes Ende { $seam-width } neben seiner Kante steppen, knapp neben dem Stoff darunter. Am überstehenden Ende um die Ecke weitersteppen und die offene Kante bis zum Rock schließen.
-   *[no] Jedes Ende { $seam-width } neben seiner Kante steppen, knapp neben dem Stoff darunter.
+    [yes] Den Rock nach unten aus dem Weg legen. Am oben liegenden Ende vom Bruch bis zur Nahtlinie steppen, { $seam-width } neben der Kante, knapp neben dem Rock. Am anderen Ende ebenso hinunter steppen, an der Nahtlinie mit der Nadel im Stoff drehen und auf der Nahtlinie bis zum Rock steppen.
+   *[no] Den Rock nach unten aus dem Weg legen. An jedem Ende vom Bruch bis zur Nahtlinie steppen, { $seam-width } neben der Kante, knapp neben dem Rock.
  }
-fitted-waistband-fold = Eine lange Kante von { PIECE($band) } { $seam-width } auf die linke Stoffseite umbügeln.
+# $stiffened: Einlage liegt auf der Hälfte, die angenäht wird.
+fitted-waistband-fold = { $stiffened ->
+    [yes] Die lange Kante von { PIECE($band) } an der Hälfte ohne Einlage { $seam-width } auf die linke Stoffseite umbügeln.
+   *[no] Eine lange Kante von { PIECE($band) } { $seam-width } auf die linke Stoffseite umbügeln.
+ }
+fitted-waistband-hold = { PIECE($band, at: "start") } so an { EDGE($to) } halten, wie der Bund angenäht wird, die nicht umgebügelte Kante bündig, und einen Zettel an das Ende stecken, das oben liegen wird. { fitted-waistband-on-top }
 fitted-waistband-mark = { $parts ->
     [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren.
    *[4] { EDGE($to, at: "start") } von Ende zu Ende in Viertel teilen und alle { $part } markieren.

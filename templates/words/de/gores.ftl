@@ -3,7 +3,10 @@
 
 gores-title = { PIECE($piece) } zu Keilbahnen zuschneiden
 gores-aim = { $gores } Keilbahnen, fertig jede oben { $top } und am Saum { $hem } breit.
-gores-lay = Das Rechteck für { PIECE($piece) } flach auslegen, { $wide } breit und { $high } hoch, die obere Kante abgewandt.
+gores-lay = { $turns ->
+    [yes] Das Rechteck für { PIECE($piece) } flach hinlegen, linke Seite oben, { $wide } breit und { $high } hoch. Jede der { $wide } langen Seiten kann die obere sein.
+   *[no] Das Rechteck für { PIECE($piece) } flach hinlegen, linke Seite oben, { $wide } breit und { $high } hoch, die obere Kante von sich weg.
+ }
 gores-mark-pair = An der oberen Kante { $narrow } von der linken Ecke markieren, an der unteren Kante { $broad } von der linken Ecke. Von Markierung zu Markierung eine gerade Linie ziehen.
     .check = Die Linie ist { $slant } lang.
     .tolerance = { $off } mehr oder weniger
@@ -23,7 +26,10 @@ gores-width = { $place ->
    *[side] { $many } an den Seiten, oben { $top } und am Saum { $hem }
  }
 gores-aim-differ = { $gores } Keilbahnen, fertig: { $widths }.
-gores-square = Das Rechteck für { PIECE($piece) } flach auslegen, { $wide } breit und { $high } hoch, die obere Kante abgewandt.
+gores-square = { $turns ->
+    [yes] Das Rechteck für { PIECE($piece) } flach hinlegen, linke Seite oben, { $wide } breit und { $high } hoch. Jede der { $wide } langen Seiten kann die obere sein.
+   *[no] Das Rechteck für { PIECE($piece) } flach hinlegen, linke Seite oben, { $wide } breit und { $high } hoch, die obere Kante von sich weg.
+ }
     .check = Seine beiden Diagonalen sind { $diagonal } lang.
     .tolerance = { $off } mehr oder weniger
     .remedy = Vor dem Anzeichnen die obere und die untere Kante rechtwinklig zur Seite begradigen.
@@ -46,7 +52,13 @@ gores-draw-row = Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung 
      }
     .tolerance = { $off } mehr oder weniger
     .remedy = Ihre beiden Markierungen noch einmal von den linken Ecken aus messen.
-gores-name-row = Auf jede Keilbahn am schmalen Ende ihren Platz schreiben, von links nach rechts: { $places }.
+gores-name-row = { $some ->
+    [yes] { $times ->
+        [one] Auf ein Rechteck an das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
+       *[other] Auf { $times } Rechtecke an das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
+    }
+   *[no] An das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
+ }
 
 ## Schneiden und kennzeichnen
 

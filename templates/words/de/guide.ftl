@@ -47,7 +47,10 @@ last-look-length = Aufhängen und von der oberen Kante bis zum Saum messen: { $l
     .tolerance = { $off } mehr oder weniger
     .remedy = Hängt eine Seite tiefer, dort nach einer Naht suchen, die schmaler genäht ist, und sie neu nähen.
 # Der Saum ist vorn höher geschnitten als hinten.
-last-look-dips = Aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, an beiden Seiten { $side }, hinten { $back }.
+last-look-dips = { $train ->
+    [yes] Die Schleppe herablassen. Das Kleidungsstück aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, an beiden Seiten { $side }, hinten { $back }.
+   *[no] Aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, an beiden Seiten { $side }, hinten { $back }.
+ }
     .check = Links und rechts ist es gleich viel, und der Saum fällt gleichmäßig nach hinten.
     .tolerance = { $off } mehr oder weniger
     .remedy = Wo links und rechts sich unterscheiden, dort nach einer Naht suchen, die schmaler genäht ist, und sie neu nähen.
@@ -63,3 +66,7 @@ last-look-height = Die Person, die es trägt, gerade und ohne Schuhe hinstellen 
 last-look-edges = Auf links wenden und an jeder Kante entlangsehen.
     .check = Keine Kante franst aus, keine Lage ist an falscher Stelle mitgefasst.
     .remedy = Versäubern oder neu nähen, was auffällt.
+# Bänder raffen eine Schleppe.
+last-look-drawn-up = Mit den Schuhen, die dazu getragen werden, und mit geraffter Schleppe anziehen. Ein paar Schritte gehen.
+    .check = Der Saum kommt rundum nicht auf den Boden.
+    .remedy = Ausziehen, alle Kordeln um gleich viel weiter ziehen und die Stelle an jeder Kordel markieren.

@@ -9,20 +9,30 @@ bustle-tapes-aim = { $tapes ->
 
 ## Mark
 
-bustle-tapes-middle = { $ring ->
-    [yes] Turn { PIECE($piece) } inside out. Measure a quarter of its way round, { $quarter }, from { side-seam } towards the back: that is the middle of the back. Chalk a line straight down from there.
-   *[no] Turn { PIECE($piece) } inside out. Fold it in half at { side-seam } and find the middle of the back half. Chalk a line straight down from there.
+bustle-tapes-middle = { $from ->
+    [seam] Turn { PIECE($piece) } inside out. Measure a quarter of its way round, { $quarter }, from { side-seam } towards the back: that is the middle of the back. Chalk a line straight down from there.
+    [fold] Turn { PIECE($piece) } inside out. Fold it in half at { side-seam } and find the middle of the back half. Chalk a line straight down from there.
+   *[front] Turn { PIECE($piece) } inside out. Fold it in half down the middle of the front gore: the other fold is the middle of the back. Chalk a line straight down it.
  }
-bustle-tapes-mark = { $middle ->
-    [yes] { $tapes ->
-        [one] The line is the place of the tape. Mark on it { $below } below the top edge and { $long } further down.
-       *[other] Chalk the other lines { $apart } beside it and from each other, as many to both sides. Mark on each { $below } below the top edge and { $long } further down.
-    }
-   *[no] Chalk the lines for the tapes { $first } to both sides of it, and any others { $apart } from those. Mark on each { $below } below the top edge and { $long } further down.
+bustle-tapes-mark-one = The line is the place of the tape. Mark on it { $below } below the top edge and { $long } further down.
+    .check = The lower mark lies { $long } below the upper one.
+    .tolerance = { $off } more or less
+    .remedy = Measure again from the finished top edge.
+bustle-tapes-mark-upper = { $middle ->
+    [yes] Mark where the tapes begin, { $below } below the top edge all the way: on the line, and { $upper } from it to both sides.
+   *[no] Mark where the tapes begin, { $below } below the top edge all the way: { $upper } from the line to both sides.
+ }
+bustle-tapes-mark-lower = { $middle ->
+    [yes] Mark where they end, { $long } further down: on the line, and { $lower } from it to both sides.
+   *[no] Mark where they end, { $long } further down: { $lower } from the line to both sides.
  }
     .check = The lower marks lie level, { $long } below the upper ones.
     .tolerance = { $off } more or less
     .remedy = Measure again from the finished top edge.
+bustle-tapes-lines = { $tapes ->
+    [one] Chalk a straight line from the upper mark to the lower one.
+   *[other] Chalk { $tapes } straight lines, from each upper mark to the lower one below it.
+ }
 
 ## Sew and thread
 
@@ -31,7 +41,7 @@ bustle-tapes-rings = Sew { $rings } rings on to the tape by hand, { $every } fro
     .check = A tug at each ring does not move it.
     .remedy = Sew it on again with doubled thread.
 bustle-tapes-thread = Cut { $cord-long } of { $cord }. Tie one end to the lowest ring with a double knot and thread the other up through every ring to the uppermost.
-bustle-tapes-draw = Once the skirt is finished, put it on. Draw each cord until its tape is { $left } long, and tie it in a bow at the uppermost ring.
-    .check = The hem lies { $up } higher behind, and clears the floor when you walk.
+bustle-tapes-draw = Lay the skirt on the table. Draw each cord until its tape is { $left } long. Knot the cord to the uppermost ring and pull only a loop of it through the knot, so that a tug at the end lets the train down.
+    .check = Pulled at the hem, the tape stays { $left } long.
     .tolerance = { $off } more or less
-    .remedy = Draw all cords a little more, each by the same, and mark the place on each cord.
+    .remedy = Undo the knot, draw the cord again, and mark on it where the knot belongs.

@@ -92,7 +92,7 @@ all-of-it = { $copies ->
     }
    *[other] { $runs ->
         [yes] Make all { $copies }, each with its box. Do a sentence with all of them, then the next; where it says so, do several with one, then with the next.
-       *[no] Make all { $copies }. Do each sentence with boxes a to { $last } with one piece after the other, in one chain, before you go on to the next sentence.
+       *[no] Make all { $copies }. Do each sentence with boxes a to { $last } with one piece after the other, before you go on to the next sentence.
     }
  }
 # Behind the first of several sentences that are all done on one piece before the next piece.

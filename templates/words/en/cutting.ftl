@@ -15,6 +15,7 @@ cut-joins-in-all = { $joins ->
  }
 cut-finished = { $length } x { $depth }
 cut-finished-folded = { $length } x { $depth }, folded
+cut-finished-gores = { $gores } gores, { $depth } deep
 
 ## Before the first cut
 

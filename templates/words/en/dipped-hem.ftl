@@ -6,9 +6,15 @@ dipped-hem-aim = The hem rises by { $side } at the sides and by { $front } in fr
 
 ## Find front and back
 
-dipped-hem-hold = Turn { PIECE($piece) } right side out and hold it as it is worn, { side-seam } at the left of the wearer.
-dipped-hem-mark = Mark { EDGE($edge) } in quarters, every { $quarter } from { side-seam }. The marks are the middle of the front, the other side and the middle of the back.
-    .check = The last quarter ends at the seam.
+dipped-hem-hold = { $front-gore ->
+    [yes] Turn { PIECE($piece) } right side out and fold it in half down the middle of the front gore: the other fold is the middle of the back.
+   *[no] Turn { PIECE($piece) } right side out and hold it as it is worn, { side-seam } at the left of the wearer.
+ }
+dipped-hem-mark = { $front-gore ->
+    [yes] Mark { EDGE($edge) } in quarters, every { $quarter } from the middle of the front. The marks are the middle of the front, one side, the middle of the back and the other side.
+   *[no] Mark { EDGE($edge) } in quarters, every { $quarter } from { side-seam }. The marks are the middle of the front, the other side and the middle of the back.
+ }
+    .check = The last quarter ends where the first began.
     .tolerance = { $quarter-off } more or less
     .remedy = Share the difference out among the four.
 dipped-hem-tag = Pin a paper tag to the front mark and to the back mark.

@@ -18,3 +18,7 @@ figure-fitted-caption = The band cut through: every raw edge lies inside it.{ fi
 
 figure-tape-alt = Cut through the edge in the folded { $tape }, which covers { $half } on both sides, one row through all.
 figure-tape-caption = The raw edge lies in the fold of the { $tape }.
+figure-band-ends-top = The end on top
+figure-band-ends-beneath = The end beneath
+figure-band-ends-alt = The band folded in half, right sides together, above the skirt. At the end on top one row runs { $seam-width } from the edge, level with the opening; at the end beneath, which stands out, the row runs down { $seam-width } from the edge, turns a corner and runs along the stitch line to the skirt.
+figure-band-ends-caption = Both ends of the band, wrong side up, and their rows.

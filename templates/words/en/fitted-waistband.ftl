@@ -14,6 +14,12 @@ fitted-waistband-from-ends = { $underlap ->
     [yes] { $seam-width } from the end on top and { $beneath } from the other
    *[no] { $seam-width } from both ends
  }
+# Which end lies on top, as the opening lies on the wearer.
+fitted-waistband-on-top = { $place ->
+    [side] The end on top is that of the front.
+    [back] The end on top is that of the left half.
+   *[either] The end on top is that of the front at a left side, of the left half at the middle of the back.
+ }
 fitted-waistband-stands-out = { $underlap ->
     [yes] It stands out { $seam-width } at the end on top and { $beneath } at the other.
    *[no] It stands out { $seam-width } at both ends.
@@ -23,10 +29,15 @@ fitted-waistband-ends-level = { $underlap ->
    *[no] Both ends lie level with the edges of the opening.
  }
 fitted-waistband-ends-sew = { $underlap ->
-    [yes] Sew each end { $seam-width } from its edge, just clear of the cloth below. At the end that stands out, turn the corner and sew the open edge shut up to the skirt.
-   *[no] Sew each end { $seam-width } from its edge, just clear of the cloth below.
+    [yes] Turn the skirt down, out of the way. On the end on top sew from the fold down to the stitch line, { $seam-width } from the edge, just clear of the skirt. On the other end sew down in the same way, turn at the stitch line with the needle in the cloth, and sew along the stitch line as far as the skirt.
+   *[no] Turn the skirt down, out of the way. On each end sew from the fold down to the stitch line, { $seam-width } from the edge, just clear of the skirt.
  }
-fitted-waistband-fold = Fold one long edge of { PIECE($band) } { $seam-width } to the wrong side and press the fold.
+# $stiffened: interfacing lies on the half that is sewn on.
+fitted-waistband-fold = { $stiffened ->
+    [yes] Fold the long edge of { PIECE($band) } that is on the half without interfacing { $seam-width } to the wrong side and press the fold.
+   *[no] Fold one long edge of { PIECE($band) } { $seam-width } to the wrong side and press the fold.
+ }
+fitted-waistband-hold = Hold { PIECE($band) } to { EDGE($to) } as it will be sewn, the unfolded edge level with it, and pin a tag to the end that will lie on top. { fitted-waistband-on-top }
 fitted-waistband-mark = { $parts ->
     [8] Mark { EDGE($to) } in eighths from end to end, every { $part }.
    *[4] Mark { EDGE($to) } in quarters from end to end, every { $part }.

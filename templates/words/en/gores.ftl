@@ -3,7 +3,10 @@
 
 gores-title = Cut { PIECE($piece) } to gores
 gores-aim = { $gores } gores, each { $top } at the top and { $hem } at the hem when finished.
-gores-lay = Lay the rectangle for { PIECE($piece) } flat, { $wide } wide and { $high } high, its upper edge away from you.
+gores-lay = { $turns ->
+    [yes] Lay the rectangle for { PIECE($piece) } flat, wrong side up, { $wide } wide and { $high } high. Either of its sides { $wide } long may be the upper one.
+   *[no] Lay the rectangle for { PIECE($piece) } flat, wrong side up, { $wide } wide and { $high } high, its upper edge away from you.
+ }
 gores-mark-pair = On the upper edge mark { $narrow } from the left corner, on the lower edge { $broad } from the left corner. Draw a straight line from mark to mark.
     .check = The line is { $slant } long.
     .tolerance = { $off } more or less
@@ -23,7 +26,10 @@ gores-width = { $place ->
    *[side] { $many } at the sides, { $top } at the top and { $hem } at the hem
  }
 gores-aim-differ = { $gores } gores, finished: { $widths }.
-gores-square = Lay the rectangle for { PIECE($piece) } flat, { $wide } wide and { $high } high, its upper edge away from you.
+gores-square = { $turns ->
+    [yes] Lay the rectangle for { PIECE($piece) } flat, wrong side up, { $wide } wide and { $high } high. Either of its sides { $wide } long may be the upper one.
+   *[no] Lay the rectangle for { PIECE($piece) } flat, wrong side up, { $wide } wide and { $high } high, its upper edge away from you.
+ }
     .check = Both its diagonals are { $diagonal } long.
     .tolerance = { $off } more or less
     .remedy = Straighten the upper and the lower edge at a right angle to the side before marking.
@@ -46,7 +52,13 @@ gores-draw-row = Draw each line straight from its upper mark to its lower one.
      }
     .tolerance = { $off } more or less
     .remedy = Measure its two marks again from the left corners.
-gores-name-row = Write its place on each gore, at the narrow end, from left to right: { $places }.
+gores-name-row = { $some ->
+    [yes] { $times ->
+        [one] On one rectangle write its place on each gore, at the narrow end, from left to right: { $places }.
+       *[other] On { $times } rectangles write its place on each gore, at the narrow end, from left to right: { $places }.
+    }
+   *[no] Write its place on each gore, at the narrow end, from left to right: { $places }.
+ }
 
 ## Cut and name
 

@@ -47,7 +47,10 @@ last-look-length = Hang it up and measure from the top edge to the hem: { $lengt
     .tolerance = { $off } more or less
     .remedy = If one side hangs lower, look there for a seam that was sewn narrower, and sew it again.
 # The hem is cut higher in front than behind.
-last-look-dips = Hang it up and measure from the top edge to the hem: { $front } in front, { $side } at both sides, { $back } behind.
+last-look-dips = { $train ->
+    [yes] Let the train down. Hang the garment up and measure from the top edge to the hem: { $front } in front, { $side } at both sides, { $back } behind.
+   *[no] Hang it up and measure from the top edge to the hem: { $front } in front, { $side } at both sides, { $back } behind.
+ }
     .check = Left and right are alike, and the hem falls evenly towards the back.
     .tolerance = { $off } more or less
     .remedy = Where left and right differ, look there for a seam that was sewn narrower, and sew it again.
@@ -63,3 +66,7 @@ last-look-height = Ask the wearer to stand straight, without shoes. Measure from
 last-look-edges = Turn it inside out and look along every edge.
     .check = No edge frays, no layer is caught where it should not be.
     .remedy = Neaten or sew again what you find.
+# Tapes draw up a train.
+last-look-drawn-up = Put it on with the shoes that go with it, the train drawn up. Walk a few steps.
+    .check = The hem clears the floor all round.
+    .remedy = Take it off, draw every cord a little more, each by the same, and mark the place on each cord.

@@ -9,20 +9,30 @@ bustle-tapes-aim = { $tapes ->
 
 ## Marcar
 
-bustle-tapes-middle = { $ring ->
-    [yes] Vuelve { PIECE($piece) } del revés. Mide un cuarto del contorno, { $quarter }, desde { side-seam } hacia la espalda: es el centro de la espalda. Traza desde ahí una línea recta hacia abajo.
-   *[no] Vuelve { PIECE($piece) } del revés. Dobla por la mitad en { side-seam } y busca el medio de la mitad de atrás. Traza desde ahí una línea recta hacia abajo.
+bustle-tapes-middle = { $from ->
+    [seam] Vuelve { PIECE($piece) } del revés. Mide un cuarto del contorno, { $quarter }, desde { side-seam } hacia la espalda: es el centro de la espalda. Traza desde ahí una línea recta hacia abajo.
+    [fold] Vuelve { PIECE($piece) } del revés. Dobla por la mitad en { side-seam } y busca el medio de la mitad de atrás. Traza desde ahí una línea recta hacia abajo.
+   *[front] Vuelve { PIECE($piece) } del revés. Dobla por la mitad en el centro de la nesga delantera: el otro doblez es el centro de la espalda. Traza ahí una línea recta hacia abajo.
  }
-bustle-tapes-mark = { $middle ->
-    [yes] { $tapes ->
-        [one] La línea es el sitio de la cinta. Marca en ella { $below } bajo el borde superior y { $long } más abajo.
-       *[other] Traza las otras líneas a { $apart } de ella y entre sí, tantas a un lado como al otro. Marca en cada una { $below } bajo el borde superior y { $long } más abajo.
-    }
-   *[no] Traza las líneas de las cintas a { $first } a cada lado, y las demás a { $apart } de esas. Marca en cada una { $below } bajo el borde superior y { $long } más abajo.
+bustle-tapes-mark-one = La línea es el sitio de la cinta. Marca en ella { $below } bajo el borde superior y { $long } más abajo.
+    .check = La marca de abajo queda { $long } bajo la de arriba.
+    .tolerance = { $off } de más o de menos
+    .remedy = Mide otra vez desde el borde superior acabado.
+bustle-tapes-mark-upper = { $middle ->
+    [yes] Marca dónde empiezan las cintas, siempre { $below } bajo el borde superior: en la línea y a { $upper } de ella a los dos lados.
+   *[no] Marca dónde empiezan las cintas, siempre { $below } bajo el borde superior: a { $upper } de la línea a los dos lados.
+ }
+bustle-tapes-mark-lower = { $middle ->
+    [yes] Marca dónde acaban, { $long } más abajo: en la línea y a { $lower } de ella a los dos lados.
+   *[no] Marca dónde acaban, { $long } más abajo: a { $lower } de la línea a los dos lados.
  }
     .check = Las marcas de abajo quedan a nivel, { $long } bajo las de arriba.
     .tolerance = { $off } de más o de menos
     .remedy = Mide otra vez desde el borde superior acabado.
+bustle-tapes-lines = { $tapes ->
+    [one] Traza una línea recta de la marca de arriba a la de abajo.
+   *[other] Traza { $tapes } líneas rectas, de cada marca de arriba a la que tiene debajo.
+ }
 
 ## Coser y enhebrar
 
@@ -31,7 +41,7 @@ bustle-tapes-rings = Cose a mano { $rings } anillas en la cinta, a { $every } un
     .check = Al tirar de cada anilla no se mueve.
     .remedy = Vuelve a coserla con hilo doble.
 bustle-tapes-thread = Corta { $cord-long } de { $cord }. Ata un extremo con nudo doble a la anilla de abajo y pasa el otro por todas hasta la de arriba.
-bustle-tapes-draw = Cuando la falda esté acabada, póntela. Tira de cada cordón hasta que su cinta mida { $left } y átalo con un lazo en la anilla de arriba.
-    .check = El bajo queda { $up } más alto por detrás y no toca el suelo al andar.
+bustle-tapes-draw = Pon la falda sobre la mesa. Tira de cada cordón hasta que su cinta mida { $left }. Anuda el cordón a la anilla de arriba pasando por el nudo solo un bucle, para que un tirón del extremo suelte la cola.
+    .check = Al tirar del bajo, la cinta sigue midiendo { $left }.
     .tolerance = { $off } de más o de menos
-    .remedy = Tira un poco más de todos los cordones, lo mismo de cada uno, y marca el sitio en cada cordón.
+    .remedy = Deshaz el nudo, vuelve a tirar del cordón y marca en él el sitio del nudo.

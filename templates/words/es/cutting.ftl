@@ -15,6 +15,7 @@ cut-joins-in-all = { $joins ->
  }
 cut-finished = { $length } × { $depth }
 cut-finished-folded = { $length } × { $depth }, doblada
+cut-finished-gores = { $gores } nesgas, { $depth } de alto
 
 ## Antes del primer corte
 

@@ -6,9 +6,15 @@ dipped-hem-aim = El bajo sube { $side } en los costados y { $front } delante.
 
 ## Encontrar delante y detrás
 
-dipped-hem-hold = Vuelve { PIECE($piece) } del derecho y sostén la pieza como al llevar la prenda puesta, con { side-seam } a la izquierda de quien la lleva.
-dipped-hem-mark = Marca los cuartos { EDGE($edge, case: "of") }, cada { $quarter } desde { side-seam }: el centro del delantero, el otro lado, el centro de la espalda.
-    .check = El último cuarto acaba en la costura.
+dipped-hem-hold = { $front-gore ->
+    [yes] Vuelve { PIECE($piece) } del derecho y dobla la pieza por la mitad en el centro de la nesga delantera: el otro doblez es el centro de la espalda.
+   *[no] Vuelve { PIECE($piece) } del derecho y sostén la pieza como al llevar la prenda puesta, con { side-seam } a la izquierda de quien la lleva.
+ }
+dipped-hem-mark = { $front-gore ->
+    [yes] Marca los cuartos { EDGE($edge, case: "of") }, cada { $quarter } desde el centro del delantero: el centro del delantero, un lado, el centro de la espalda, el otro lado.
+   *[no] Marca los cuartos { EDGE($edge, case: "of") }, cada { $quarter } desde { side-seam }: el centro del delantero, el otro lado, el centro de la espalda.
+ }
+    .check = El último cuarto acaba donde empezó el primero.
     .tolerance = { $quarter-off } de más o de menos
     .remedy = Reparte la diferencia entre los cuatro.
 dipped-hem-tag = Prende una etiqueta de papel en la marca del delantero y en la de la espalda.

@@ -18,3 +18,7 @@ figure-fitted-caption = La cinturilla en sección: todos los bordes sin rematar 
 
 figure-tape-alt = Sección del borde dentro de la cinta ({ $tape }) doblada, que cubre { $half } por los dos lados, con un pespunte a través de todo.
 figure-tape-caption = El borde sin rematar está dentro del doblez de la cinta ({ $tape }).
+figure-band-ends-top = El extremo de encima
+figure-band-ends-beneath = El extremo de debajo
+figure-band-ends-alt = La cinturilla doblada por la mitad, derecho con derecho, sobre la falda. En el extremo de encima un pespunte baja a { $seam-width } del borde, a ras de la abertura; en el de debajo, que sobresale, baja a { $seam-width } del borde, gira en la esquina y sigue la línea de costura hasta la falda.
+figure-band-ends-caption = Los dos extremos de la cinturilla, con el revés hacia arriba, y sus pespuntes.

@@ -14,6 +14,12 @@ fitted-waistband-from-ends = { $underlap ->
     [yes] a { $seam-width } del extremo que queda encima y a { $beneath } del otro
    *[no] a { $seam-width } de los dos extremos
  }
+# Qué extremo queda encima, según dónde está la abertura.
+fitted-waistband-on-top = { $place ->
+    [side] Encima queda el extremo del delantero.
+    [back] Encima queda el extremo de la mitad izquierda.
+   *[either] Encima queda el extremo del delantero en el costado izquierdo, el de la mitad izquierda en el centro de la espalda.
+ }
 fitted-waistband-stands-out = { $underlap ->
     [yes] Sobresale { $seam-width } en el extremo que queda encima y { $beneath } en el otro.
    *[no] Sobresale { $seam-width } en los dos extremos.
@@ -23,10 +29,15 @@ fitted-waistband-ends-level = { $underlap ->
    *[no] Los dos extremos están a ras de los bordes de la abertura.
  }
 fitted-waistband-ends-sew = { $underlap ->
-    [yes] Cose cada extremo a { $seam-width } de su borde, justo sin pillar la tela de debajo. En el extremo que sobresale, gira en la esquina y cierra el borde abierto hasta la falda.
-   *[no] Cose cada extremo a { $seam-width } de su borde, justo sin pillar la tela de debajo.
+    [yes] Baja la falda para apartarla. En el extremo de encima cose del doblez a la línea de costura, a { $seam-width } del borde, justo sin pillar la falda. En el otro extremo baja igual, gira en la línea de costura con la aguja clavada y cose por ella hasta la falda.
+   *[no] Baja la falda para apartarla. En cada extremo cose del doblez a la línea de costura, a { $seam-width } del borde, justo sin pillar la falda.
  }
-fitted-waistband-fold = Dobla un borde largo { PIECE($band, case: "of") } { $seam-width } hacia el revés y marca el doblez con la plancha.
+# $stiffened: la entretela está en la mitad que se cose.
+fitted-waistband-fold = { $stiffened ->
+    [yes] Dobla el borde largo { PIECE($band, case: "of") } de la mitad sin entretela { $seam-width } hacia el revés y marca el doblez con la plancha.
+   *[no] Dobla un borde largo { PIECE($band, case: "of") } { $seam-width } hacia el revés y marca el doblez con la plancha.
+ }
+fitted-waistband-hold = Sujeta { PIECE($band) } contra { EDGE($to) } como se va a coser, el borde sin doblar a ras, y prende una etiqueta en el extremo que quedará encima. { fitted-waistband-on-top }
 fitted-waistband-mark = { $parts ->
     [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.
    *[4] Marca los cuartos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.

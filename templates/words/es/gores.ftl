@@ -3,7 +3,10 @@
 
 gores-title = Corta { PIECE($piece) } en nesgas
 gores-aim = { $gores } nesgas, cada una de { $top } arriba y { $hem } en el bajo una vez acabada.
-gores-lay = Extiende liso el rectángulo para { PIECE($piece) }, de { $wide } de ancho y { $high } de alto, con el borde superior al fondo.
+gores-lay = { $turns ->
+    [yes] Extiende plano el rectángulo para { PIECE($piece) }, con el revés hacia arriba, { $wide } de ancho y { $high } de alto. Cualquiera de sus lados de { $wide } puede ser el de arriba.
+   *[no] Extiende plano el rectángulo para { PIECE($piece) }, con el revés hacia arriba, { $wide } de ancho y { $high } de alto, el borde superior lejos de ti.
+ }
 gores-mark-pair = En el borde superior marca { $narrow } desde la esquina izquierda; en el borde inferior, { $broad } desde la esquina izquierda. Traza una línea recta de marca a marca.
     .check = La línea mide { $slant }.
     .tolerance = { $off } de más o de menos
@@ -23,7 +26,10 @@ gores-width = { $place ->
    *[side] { $many } en los costados, { $top } arriba y { $hem } en el bajo
  }
 gores-aim-differ = { $gores } nesgas, una vez acabadas: { $widths }.
-gores-square = Extiende liso el rectángulo para { PIECE($piece) }, de { $wide } de ancho y { $high } de alto, con el borde superior al fondo.
+gores-square = { $turns ->
+    [yes] Extiende plano el rectángulo para { PIECE($piece) }, con el revés hacia arriba, { $wide } de ancho y { $high } de alto. Cualquiera de sus lados de { $wide } puede ser el de arriba.
+   *[no] Extiende plano el rectángulo para { PIECE($piece) }, con el revés hacia arriba, { $wide } de ancho y { $high } de alto, el borde superior lejos de ti.
+ }
     .check = Sus dos diagonales miden { $diagonal }.
     .tolerance = { $off } de más o de menos
     .remedy = Endereza los bordes superior e inferior a escuadra con el lado antes de marcar.
@@ -46,7 +52,13 @@ gores-draw-row = Traza cada línea recta desde su marca de arriba hasta la de ab
      }
     .tolerance = { $off } de más o de menos
     .remedy = Vuelve a medir sus dos marcas desde las esquinas izquierdas.
-gores-name-row = Escribe su sitio en cada nesga, en el extremo estrecho, de izquierda a derecha: { $places }.
+gores-name-row = { $some ->
+    [yes] { $times ->
+        [one] En un rectángulo escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
+       *[other] En { $times } rectángulos escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
+    }
+   *[no] Escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
+ }
 
 ## Cortar y marcar
 

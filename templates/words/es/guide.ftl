@@ -47,7 +47,10 @@ last-look-length = Cuélgala y mide del borde superior al bajo: { $length }.
     .tolerance = { $off } de más o de menos
     .remedy = Si un lado cae más bajo, busca ahí una costura cosida con menos margen y vuelve a coserla.
 # El bajo está cortado más alto delante que detrás.
-last-look-dips = Cuélgala y mide del borde superior al bajo: { $front } por delante, { $side } en los dos costados, { $back } por detrás.
+last-look-dips = { $train ->
+    [yes] Suelta la cola. Cuelga la prenda y mide del borde superior al bajo: { $front } por delante, { $side } en los dos costados, { $back } por detrás.
+   *[no] Cuélgala y mide del borde superior al bajo: { $front } por delante, { $side } en los dos costados, { $back } por detrás.
+ }
     .check = Mide lo mismo a izquierda y a derecha, y el bajo cae de forma regular hacia atrás.
     .tolerance = { $off } de más o de menos
     .remedy = Donde izquierda y derecha se diferencien, busca ahí una costura cosida con menos margen y vuelve a coserla.
@@ -63,3 +66,7 @@ last-look-height = Pide a quien la llevará que se ponga de pie, sin zapatos. Mi
 last-look-edges = Ponla del revés y repasa todos los bordes.
     .check = Ningún borde se deshilacha y ninguna capa está pillada donde no debe.
     .remedy = Sobrehíla o vuelve a coser lo que encuentres.
+# Unas cintas recogen una cola.
+last-look-drawn-up = Póntela con los zapatos que lleva y la cola recogida. Da unos pasos.
+    .check = El bajo no toca el suelo en ningún sitio.
+    .remedy = Quítatela, tira un poco más de todos los cordones, lo mismo de cada uno, y marca el sitio en cada cordón.

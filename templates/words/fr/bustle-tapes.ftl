@@ -9,20 +9,30 @@ bustle-tapes-aim = { $tapes ->
 
 ## Tracer
 
-bustle-tapes-middle = { $ring ->
-    [yes] Retourner { PIECE($piece) } sur l’envers. Mesurer un quart du tour, { $quarter }, depuis { side-seam } vers le dos : c’est le milieu du dos. De là, tracer une ligne droit vers le bas.
-   *[no] Retourner { PIECE($piece) } sur l’envers. Plier en deux à { side-seam } et chercher le milieu de la moitié dos. De là, tracer une ligne droit vers le bas.
+bustle-tapes-middle = { $from ->
+    [seam] Retourner { PIECE($piece) } sur l’envers. Mesurer un quart du tour, { $quarter }, depuis { side-seam } vers le dos : c’est le milieu du dos. De là, tracer une ligne droit vers le bas.
+    [fold] Retourner { PIECE($piece) } sur l’envers. Plier en deux à { side-seam } et chercher le milieu de la moitié dos. De là, tracer une ligne droit vers le bas.
+   *[front] Retourner { PIECE($piece) } sur l’envers. Plier en deux au milieu du lé de devant : l’autre pli est le milieu du dos. Y tracer une ligne droit vers le bas.
  }
-bustle-tapes-mark = { $middle ->
-    [yes] { $tapes ->
-        [one] Cette ligne est la place du ruban. Y marquer { $below } sous le bord supérieur, puis { $long } plus bas.
-       *[other] Tracer les autres lignes à { $apart } d’elle et l’une de l’autre, autant de chaque côté. Sur chacune, marquer { $below } sous le bord supérieur, puis { $long } plus bas.
-    }
-   *[no] Tracer les lignes des rubans à { $first } de chaque côté, les autres à { $apart } de celles-ci. Sur chacune, marquer { $below } sous le bord supérieur, puis { $long } plus bas.
+bustle-tapes-mark-one = Cette ligne est la place du ruban. Y marquer { $below } sous le bord supérieur, puis { $long } plus bas.
+    .check = Le repère du bas est à { $long } sous celui du haut.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = Mesurer à nouveau depuis le bord supérieur fini.
+bustle-tapes-mark-upper = { $middle ->
+    [yes] Marquer où commencent les rubans, partout à { $below } sous le bord supérieur : sur la ligne, et à { $upper } d’elle de chaque côté.
+   *[no] Marquer où commencent les rubans, partout à { $below } sous le bord supérieur : à { $upper } de la ligne de chaque côté.
+ }
+bustle-tapes-mark-lower = { $middle ->
+    [yes] Marquer où ils finissent, { $long } plus bas : sur la ligne, et à { $lower } d’elle de chaque côté.
+   *[no] Marquer où ils finissent, { $long } plus bas : à { $lower } de la ligne de chaque côté.
  }
     .check = Les repères du bas sont de niveau, { $long } sous ceux du haut.
     .tolerance = { $off } de plus ou de moins
     .remedy = Mesurer à nouveau depuis le bord supérieur fini.
+bustle-tapes-lines = { $tapes ->
+    [one] Tracer une ligne droite du repère du haut à celui du bas.
+   *[other] Tracer { $tapes } lignes droites, de chaque repère du haut à celui du bas qui est dessous.
+ }
 
 ## Coudre et enfiler
 
@@ -31,7 +41,7 @@ bustle-tapes-rings = Coudre à la main { $rings } anneaux sur le ruban, à { $ev
     .check = Tiré d’un coup sec, aucun anneau ne bouge.
     .remedy = Le recoudre avec du fil double.
 bustle-tapes-thread = Couper { $cord-long } de { $cord }. Nouer deux fois un bout à l’anneau du bas et passer l’autre dans tous les anneaux jusqu’à celui du haut.
-bustle-tapes-draw = Une fois la jupe finie, l’enfiler. Tirer chaque cordon jusqu’à ce que son ruban mesure { $left } et le nouer en boucle à l’anneau du haut.
-    .check = L’ourlet est { $up } plus haut au dos et ne touche pas le sol en marchant.
+bustle-tapes-draw = Poser la jupe sur la table. Tirer chaque cordon jusqu’à ce que son ruban mesure { $left }. Nouer le cordon à l’anneau du haut en ne passant qu’une boucle dans le nœud, pour qu’un coup sec sur le bout lâche la traîne.
+    .check = En tirant sur l’ourlet, le ruban garde ses { $left }.
     .tolerance = { $off } de plus ou de moins
-    .remedy = Tirer tous les cordons un peu plus, d’autant chacun, et marquer l’endroit sur chaque cordon.
+    .remedy = Défaire le nœud, tirer à nouveau le cordon et y marquer la place du nœud.

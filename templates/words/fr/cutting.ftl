@@ -15,6 +15,7 @@ cut-joins-in-all = { $joins ->
  }
 cut-finished = { $length } × { $depth }
 cut-finished-folded = { $length } × { $depth }, pliée
+cut-finished-gores = { $gores } lés, { $depth } de haut
 
 ## Avant le premier coup de ciseaux
 

@@ -6,9 +6,15 @@ dipped-hem-aim = L’ourlet remonte de { $side } sur les côtés et de { $front 
 
 ## Trouver le devant et le dos
 
-dipped-hem-hold = Retourner { PIECE($piece) } sur l’endroit et tenir cette pièce comme on la porte, { side-seam } à gauche de la personne qui la porte.
-dipped-hem-mark = Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir de { side-seam } : le milieu du devant, l’autre côté, le milieu du dos.
-    .check = Le dernier quart finit à la couture.
+dipped-hem-hold = { $front-gore ->
+    [yes] Retourner { PIECE($piece) } sur l’endroit et plier cette pièce en deux au milieu du lé de devant : l’autre pli est le milieu du dos.
+   *[no] Retourner { PIECE($piece) } sur l’endroit et tenir cette pièce comme on la porte, { side-seam } à gauche de la personne qui la porte.
+ }
+dipped-hem-mark = { $front-gore ->
+    [yes] Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir du milieu du devant : le milieu du devant, un côté, le milieu du dos, l’autre côté.
+   *[no] Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir de { side-seam } : le milieu du devant, l’autre côté, le milieu du dos.
+ }
+    .check = Le dernier quart finit où le premier a commencé.
     .tolerance = { $quarter-off } de plus ou de moins
     .remedy = Répartir la différence entre les quatre.
 dipped-hem-tag = Épingler une étiquette de papier au repère du devant et à celui du dos.

@@ -14,6 +14,12 @@ fitted-waistband-from-ends = { $underlap ->
     [yes] à { $seam-width } du bout qui vient dessus et à { $beneath } de l’autre
    *[no] à { $seam-width } des deux bouts
  }
+# Quel bout vient dessus, selon la place de l’ouverture.
+fitted-waistband-on-top = { $place ->
+    [side] Dessus vient le bout du devant.
+    [back] Dessus vient le bout de la moitié gauche.
+   *[either] Dessus vient le bout du devant au côté gauche, celui de la moitié gauche au milieu du dos.
+ }
 fitted-waistband-stands-out = { $underlap ->
     [yes] Il dépasse de { $seam-width } au bout qui vient dessus et de { $beneath } à l’autre.
    *[no] Il dépasse de { $seam-width } aux deux bouts.
@@ -23,10 +29,15 @@ fitted-waistband-ends-level = { $underlap ->
    *[no] Les deux bouts sont au ras des bords de l’ouverture.
  }
 fitted-waistband-ends-sew = { $underlap ->
-    [yes] Piquer chaque bout à { $seam-width } de son bord, juste à côté du tissu du dessous. Au bout qui dépasse, tourner le coin et fermer le bord ouvert jusqu’à la jupe.
-   *[no] Piquer chaque bout à { $seam-width } de son bord, juste à côté du tissu du dessous.
+    [yes] Rabattre la jupe vers le bas, hors du chemin. Au bout du dessus, piquer de la pliure à la ligne de couture, à { $seam-width } du bord, juste à côté de la jupe. À l’autre bout, descendre de même, tourner à la ligne de couture, l’aiguille dans le tissu, et piquer sur la ligne de couture jusqu’à la jupe.
+   *[no] Rabattre la jupe vers le bas, hors du chemin. À chaque bout, piquer de la pliure à la ligne de couture, à { $seam-width } du bord, juste à côté de la jupe.
  }
-fitted-waistband-fold = Replier un long bord { PIECE($band, case: "of") } de { $seam-width } sur l’envers et marquer la pliure au fer.
+# $stiffened: l’entoilage est sur la moitié que l’on coud.
+fitted-waistband-fold = { $stiffened ->
+    [yes] Replier le long bord { PIECE($band, case: "of") }, celui de la moitié sans entoilage, de { $seam-width } sur l’envers et marquer la pliure au fer.
+   *[no] Replier un long bord { PIECE($band, case: "of") } de { $seam-width } sur l’envers et marquer la pliure au fer.
+ }
+fitted-waistband-hold = Tenir { PIECE($band) } contre { EDGE($to) } comme on la coudra, le bord non replié au ras, et épingler une étiquette au bout qui viendra dessus. { fitted-waistband-on-top }
 fitted-waistband-mark = { $parts ->
     [8] Marquer les huitièmes { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }.
    *[4] Marquer les quarts { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }.

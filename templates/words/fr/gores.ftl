@@ -3,7 +3,10 @@
 
 gores-title = Couper { PIECE($piece) } en lés évasés
 gores-aim = { $gores } lés évasés, chacun de { $top } en haut et de { $hem } à l’ourlet une fois fini.
-gores-lay = Poser à plat le rectangle { PIECE($piece, case: "of") }, { $wide } de large et { $high } de haut, le bord supérieur au loin.
+gores-lay = { $turns ->
+    [yes] Poser à plat le rectangle { PIECE($piece, case: "of") }, envers dessus, { $wide } de large et { $high } de haut. L’un ou l’autre de ses côtés de { $wide } peut être celui du haut.
+   *[no] Poser à plat le rectangle { PIECE($piece, case: "of") }, envers dessus, { $wide } de large et { $high } de haut, le bord supérieur loin de soi.
+ }
 gores-mark-pair = Sur le bord supérieur, marquer { $narrow } depuis le coin gauche, sur le bord inférieur { $broad } depuis le coin gauche. Tracer une ligne droite d’un repère à l’autre.
     .check = La ligne mesure { $slant }.
     .tolerance = { $off } de plus ou de moins
@@ -23,7 +26,10 @@ gores-width = { $place ->
    *[side] { $many } sur les côtés, { $top } en haut et { $hem } à l’ourlet
  }
 gores-aim-differ = { $gores } lés évasés, une fois finis : { $widths }.
-gores-square = Poser à plat le rectangle { PIECE($piece, case: "of") }, { $wide } de large et { $high } de haut, le bord supérieur au loin.
+gores-square = { $turns ->
+    [yes] Poser à plat le rectangle { PIECE($piece, case: "of") }, envers dessus, { $wide } de large et { $high } de haut. L’un ou l’autre de ses côtés de { $wide } peut être celui du haut.
+   *[no] Poser à plat le rectangle { PIECE($piece, case: "of") }, envers dessus, { $wide } de large et { $high } de haut, le bord supérieur loin de soi.
+ }
     .check = Ses deux diagonales mesurent { $diagonal }.
     .tolerance = { $off } de plus ou de moins
     .remedy = Redresser les bords supérieur et inférieur à angle droit avec le côté avant de marquer.
@@ -46,7 +52,13 @@ gores-draw-row = Tracer chaque ligne droite de son repère du haut à celui du b
      }
     .tolerance = { $off } de plus ou de moins
     .remedy = Mesurer à nouveau ses deux repères depuis les coins gauches.
-gores-name-row = Écrire sa place sur chaque lé, au bout étroit, de gauche à droite : { $places }.
+gores-name-row = { $some ->
+    [yes] { $times ->
+        [one] Sur un rectangle, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+       *[other] Sur { $times } rectangles, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+    }
+   *[no] Écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+ }
 
 ## Couper et marquer
 

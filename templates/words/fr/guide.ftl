@@ -47,7 +47,10 @@ last-look-length = Suspendre le vêtement et mesurer du bord supérieur à l’o
     .tolerance = { $off } de plus ou de moins
     .remedy = Si un côté tombe plus bas, y chercher une couture piquée trop étroite, et la repiquer.
 # L’ourlet est coupé plus haut devant que derrière.
-last-look-dips = Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
+last-look-dips = { $train ->
+    [yes] Lâcher la traîne. Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
+   *[no] Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
+ }
     .check = La mesure est la même à gauche et à droite, et l’ourlet descend régulièrement vers le dos.
     .tolerance = { $off } de plus ou de moins
     .remedy = Là où la gauche et la droite diffèrent, chercher une couture piquée trop étroite, et la repiquer.
@@ -63,3 +66,7 @@ last-look-height = Demander à la personne qui le porte de se tenir droite, sans
 last-look-edges = Mettre le vêtement à l’envers et regarder le long de chaque bord.
     .check = Aucun bord ne s’effiloche, aucune épaisseur n’est prise où elle ne doit pas l’être.
     .remedy = Surfiler ou repiquer ce qui en a besoin.
+# Des rubans relèvent une traîne.
+last-look-drawn-up = L’enfiler avec les chaussures qui vont avec, la traîne relevée. Faire quelques pas.
+    .check = L’ourlet ne touche le sol nulle part.
+    .remedy = L’ôter, tirer tous les cordons un peu plus, d’autant chacun, et marquer l’endroit sur chaque cordon.

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from furbelow.garment.bench import Edge, Ply
 from furbelow.garment.message import Length, Pieces, Supply, Value, Values
 from furbelow.garment.technique import Performed, edge_of, facts_of, word_of
 from furbelow.s3_rehearse.run import Run
+from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.hanging import edge_now
+from furbelow.s6_write.figures.language import ACCENT, INK, PLAIN, SOFT, THICK
 from furbelow.s6_write.figures.numbers import Numbers
-from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.figures.pen import Point, Sheet
 from furbelow.s6_write.figures.seam_section import MOST_PLIES, listed_plies, single, wrong_side
 from furbelow.s6_write.figures.section import LEVEL, Section, captioned, named_below
 from furbelow.s6_write.guide.guide import Figure
@@ -52,8 +54,44 @@ def binding_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     return Figure("band", sheet.svg(), words.text("figure-binding-alt", values), caption)
 
 
-def fitted_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """A flat waistband: sewn on outside, folded over and stitched down inside."""
+def fitted_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
+    """A flat waistband: sewn on outside, folded over and stitched down inside; and its ends where one stands out."""
+    yield _folded_band(done, words, numbers)
+    if facts_of(done, FittedBand).underlap:
+        yield _ends(done, words, numbers)
+
+
+def _ends(done: Performed, words: Words, numbers: Numbers) -> Figure:
+    """Both ends folded right sides together, and the row that closes each; drawn wider than they are."""
+    facts = facts_of(done, FittedBand)
+    values: Values = {"seam-width": Length(done.step.mm("seam")), "out": Length(facts.underlap)}
+    sheet, margin, out = Sheet(), 16.0, 56.0
+    fold, line, low = 26.0, 80.0, 130.0
+    row: list[Point]
+    for left, right, beneath, head in (
+        (30.0, 170.0, False, "figure-band-ends-top"),
+        (236.0, 376.0, True, "figure-band-ends-beneath"),
+    ):
+        opening = left + margin + (out if beneath else 0.0)
+        sheet.write((left - 8, 0), words.text(head), bold=True)
+        face(sheet, [(left, fold), (right, fold), (right, line + margin), (left, line + margin)], wrong=True)
+        face(sheet, [(opening, line + margin), (right, line + margin), (right, low), (opening, low)], wrong=True)
+        sheet.line([(opening, low), (opening, line + margin)], INK, PLAIN)
+        edge(sheet, (left, fold), (right, fold), "fold", (0, 1))
+        edge(sheet, (left, fold), (left, line + margin), "raw", (1, 0))
+        sheet.line([(opening, line), (right, line)], SOFT, PLAIN, (5, 3))
+        row = [(left + margin, fold), (left + margin, line)]
+        if beneath:
+            row.append((opening, line))
+            sheet.across(left + margin, opening, low - 4, words.said(values["out"]), line + margin + 2, below=True)
+        sheet.line(row, ACCENT, THICK)
+        if not beneath:
+            sheet.callout((left + 60, fold + 26), numbers.at("fitted-waistband-ends"), (left + margin, fold + 26))
+    alt, caption = words.text("figure-band-ends-alt", values), words.text("figure-band-ends-caption")
+    return Figure("band-ends", sheet.svg(), alt, caption)
+
+
+def _folded_band(done: Performed, words: Words, numbers: Numbers) -> Figure:
     words.read("figures-section", "figures-band-section")
     band, edge = word_of(done.step.written, "band"), done.before.edge(edge_of(done.step.written, "to"))
     depth, seam = facts_of(done, FittedBand).depth, done.step.mm("seam")

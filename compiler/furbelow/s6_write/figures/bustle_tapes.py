@@ -1,4 +1,5 @@
-"""A tape with rings inside the back of a skirt: let down, and drawn up by its cord; lengths down the tape to scale."""
+"""Tapes with rings inside the back of a skirt: all of them let down, and one drawn up by its cord; lengths down the tape to
+scale."""
 
 from __future__ import annotations
 
@@ -6,20 +7,23 @@ from furbelow.garment.message import Length, Values
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
-from furbelow.s6_write.figures.language import ACCENT, INK, PLAIN, THICK, WRONG_SIDE
+from furbelow.s6_write.figures.language import ACCENT, INK, PLAIN, SOFT, THICK, THIN, WRONG_SIDE
 from furbelow.s6_write.figures.numbers import Numbers
-from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.figures.pen import Point, Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.bustle_tapes import Taped
 
-HIGH, WIDE = 190.0, 96.0  # units for the whole way from the top edge to the lowest ring, and for each view
-TAPE, RING = 8.0, 3.4
-VIEWS = (46.0, 262.0)  # the left side of each view
+HIGH, TOP = 180.0, 66.0  # units for the whole way from the top edge to the lowest ring; where that edge is drawn
+MIDDLE, HALF = 104.0, 72.0  # of the view of all tapes
+LEFT, WIDE = 276.0, 76.0  # of the view of one
+TAPE, RING = 7.0, 3.0
+ROOM = 1.2  # so much further than the outermost tape the cloth is drawn
+BELOW = 30.0  # from the lowest ring to the hem
 
 
 def bustle_tapes(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
-    """The skirt inside out, once with the tape let down and once with it drawn up."""
+    """The skirt inside out: where every tape lies above and below, and one of them drawn up."""
     words.read("figures-bustle-tapes")
     facts = facts_of(done, Taped)
     every = facts.long / (facts.rings - 1)
@@ -33,43 +37,84 @@ def bustle_tapes(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         "left": Length(facts.long - facts.up),
         "up": Length(facts.up),
     }
-    scale = HIGH / float(facts.below + facts.long)
-    sheet, top = Sheet(), 40.0
-    first, hem = top + float(facts.below) * scale, top + HIGH + 34
-    for left, drawn in zip(VIEWS, (False, True), strict=True):
-        long = float(facts.long - (facts.up if drawn else 0)) * scale
-        low = hem - (float(facts.up) * scale if drawn else 0)
-        head = words.text("figure-bustle-tapes-up" if drawn else "figure-bustle-tapes-down")
-        sheet.write((left - 38, 8), head, bold=True)
-        face(sheet, [(left, top), (left + WIDE, top), (left + WIDE, low), (left, low)], wrong=True)
-        edge(sheet, (left, top), (left + WIDE, top), "hemmed", (0, 1))
-        edge(sheet, (left, low), (left + WIDE, low), "hemmed", (0, -1))
-        middle = left + WIDE / 2
-        if drawn:
-            for at in range(facts.rings - 1):
-                y = first + long * (at + 0.5) / (facts.rings - 1)
-                sheet.line(wave((left + 6, y), (left + WIDE - 6, y)), INK, PLAIN)
-        sheet.area(
-            [
-                (middle - TAPE, first),
-                (middle + TAPE, first),
-                (middle + TAPE, first + long),
-                (middle - TAPE, first + long),
-            ],
-            WRONG_SIDE,
-            INK,
-        )
-        sheet.line([(middle, first - 12), (middle, first + long)], ACCENT, THICK)
-        for at in range(facts.rings):
-            sheet.disc((middle, first + long * at / (facts.rings - 1)), RING, WRONG_SIDE, INK, PLAIN)
-        said = values["left"] if drawn else values["long"]
-        sheet.upright(first, first + long, left + WIDE + 14, words.said(said), left + WIDE + 2)
-        if not drawn:
-            sheet.upright(top, first, left + WIDE + 14, words.said(values["below"]), left + WIDE + 2)
-            sheet.callout((left + 12, first + 24), numbers.at("bustle-tapes-rings"), (middle - TAPE, first + 24))
-            sheet.callout((left + 12, first + long - 10), numbers.at("bustle-tapes-thread"), (middle, first + long))
-        else:
-            sheet.callout((left + 12, first - 14), numbers.at("bustle-tapes-draw"), (middle, first - 10))
-            sheet.upright(low, hem, left + WIDE + 14, words.said(values["up"]), left + WIDE + 2)
+    sheet = Sheet()
+    sheet.write((8, 0), words.text("figure-bustle-tapes-down"), bold=True)
+    sheet.write((LEFT - 38, 0), words.text("figure-bustle-tapes-up"), bold=True)
+    _let_down(sheet, facts, words, numbers, values)
+    _drawn_up(sheet, facts, words, numbers, values)
     alt, caption = (words.text(name, values) for name in ("figure-bustle-tapes-alt", "figure-bustle-tapes-caption"))
     return Figure("bustle-tapes", sheet.svg(), alt, caption)
+
+
+def _scale(facts: Taped) -> float:
+    return HIGH / float(facts.below + facts.long)
+
+
+def _let_down(sheet: Sheet, facts: Taped, words: Words, numbers: Numbers, values: Values) -> None:
+    """Every tape on its line, and how far from the middle the nearest and the furthest lie at both ends."""
+    first, low = TOP + float(facts.below) * _scale(facts), TOP + HIGH
+    hem, beside = low + BELOW, [float(off) for off in facts.beside()]
+    across = HALF / (ROOM * max(beside, default=1.0))
+    narrow = HALF * (float(facts.upper) if beside else 1.0)
+    face(
+        sheet,
+        [(MIDDLE - narrow, TOP), (MIDDLE + narrow, TOP), (MIDDLE + HALF, hem), (MIDDLE - HALF, hem)],
+        wrong=True,
+    )
+    edge(sheet, (MIDDLE - narrow, TOP), (MIDDLE + narrow, TOP), "hemmed", (0, 1))
+    edge(sheet, (MIDDLE - HALF, hem), (MIDDLE + HALF, hem), "hemmed", (0, -1))
+    sheet.line([(MIDDLE, TOP), (MIDDLE, hem)], SOFT, THIN, (6, 3, 1, 3))
+    places = [*((-off) for off in beside), *([0.0] if facts.many % 2 else []), *beside]
+    for place in places:
+        _tape(sheet, facts, (MIDDLE + place * across * float(facts.upper), first), (MIDDLE + place * across, low))
+    shown = facts.beside()[:: max(1, len(beside) - 1)]
+    for at, off in enumerate(shown):
+        upper, lower = words.said(Length(off * facts.upper)), words.said(Length(off))
+        x_up, x_low = MIDDLE + float(off) * across * float(facts.upper), MIDDLE + float(off) * across
+        if at < len(shown) - 1:
+            # The nearest is too near for its words to stand over it.
+            for x, y, said in ((x_up, TOP - 12, upper), (x_low, hem + 16, lower)):
+                sheet.arrow((MIDDLE, y), (x, y))
+                sheet.write((MIDDLE - 4, y + 4.5), said, "end")
+            continue
+        sheet.across(MIDDLE, x_up, TOP - 12 - 18 * at, upper, first - 4)
+        sheet.across(MIDDLE, x_low, hem + 16 + 20 * at, lower, low + 4, below=True)
+    right = MIDDLE + HALF
+    sheet.upright(TOP, first, right + 14, words.said(values["below"]), MIDDLE + narrow + 2)
+    sheet.upright(first, low, right + 14, words.said(values["long"]), right + 2)
+    left = places[0] * across
+    up = (MIDDLE + left * float(facts.upper), first)
+    sheet.callout((20, first - 4), numbers.at("bustle-tapes-mark-upper", "bustle-tapes-mark-one"), up)
+    sheet.callout((20, low + 14), numbers.at("bustle-tapes-mark-lower"), (MIDDLE + left, low))
+
+
+def _drawn_up(sheet: Sheet, facts: Taped, words: Words, numbers: Numbers, values: Values) -> None:
+    """One tape with the cloth in folds on it, and how far the hem has gone up."""
+    first, hem = TOP + float(facts.below) * _scale(facts), TOP + HIGH + BELOW
+    long = float(facts.long - facts.up) * _scale(facts)
+    low, middle = hem - float(facts.up) * _scale(facts), LEFT + WIDE / 2
+    face(sheet, [(LEFT, TOP), (LEFT + WIDE, TOP), (LEFT + WIDE, low), (LEFT, low)], wrong=True)
+    edge(sheet, (LEFT, TOP), (LEFT + WIDE, TOP), "hemmed", (0, 1))
+    edge(sheet, (LEFT, low), (LEFT + WIDE, low), "hemmed", (0, -1))
+    for at in range(facts.rings - 1):
+        y = first + long * (at + 0.5) / (facts.rings - 1)
+        sheet.line(wave((LEFT + 6, y), (LEFT + WIDE - 6, y)), INK, PLAIN)
+    _tape(sheet, facts, (middle, first), (middle, first + long))
+    sheet.line([(middle, first - 12), (middle, first + long)], ACCENT, THICK)
+    sheet.upright(first, first + long, LEFT + WIDE + 14, words.said(values["left"]), LEFT + WIDE + 2)
+    sheet.upright(low, hem, LEFT + WIDE + 14, words.said(values["up"]), LEFT + WIDE + 2)
+    sheet.callout((LEFT + 10, first - 14), numbers.at("bustle-tapes-draw"), (middle, first - 10))
+    second = first + long / (facts.rings - 1)
+    sheet.callout((LEFT - 22, second), numbers.at("bustle-tapes-rings"), (middle - RING, second))
+    sheet.callout((LEFT - 22, first + long), numbers.at("bustle-tapes-thread"), (middle - RING, first + long))
+
+
+def _tape(sheet: Sheet, facts: Taped, upper: Point, lower: Point) -> None:
+    """A tape from end to end with its rings."""
+    (x, y), (to_x, to_y) = upper, lower
+    sheet.area(
+        [(x - TAPE / 2, y), (x + TAPE / 2, y), (to_x + TAPE / 2, to_y), (to_x - TAPE / 2, to_y)], WRONG_SIDE, INK
+    )
+    for at in range(facts.rings):
+        share = at / (facts.rings - 1)
+        sheet.disc((x + (to_x - x) * share, y + (to_y - y) * share), RING, WRONG_SIDE, INK, PLAIN)

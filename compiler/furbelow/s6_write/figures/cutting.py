@@ -138,7 +138,7 @@ def _lane(number: int, lane: Lane, marks: Mapping[str, str]) -> Part:
         {
             "layer": One(lane.layer, ("flat", "fold", "upper", "under")),
             "lane": number,
-            "depth": Length(lane.depth),
+            "depth": Length(lane.depth, "cut"),
             "pieces": Things(tuple(pieces) or (Part("figure-cutting-alt-nothing"),)),
         },
     )

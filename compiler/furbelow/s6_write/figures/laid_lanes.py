@@ -44,7 +44,7 @@ class LaidLanes:
         for number, lane in enumerate(section.lanes, 1):
             values: dict[str, Value] = {
                 "lane": number,
-                "depth": Length(lane.depth),
+                "depth": Length(lane.depth, "cut"),
                 "pieces": Things(tuple(Own(self._name(each)) for each in lane.segments), "row"),
             }
             size, names = words.text("figure-cutting-lane", values), words.said(values["pieces"])

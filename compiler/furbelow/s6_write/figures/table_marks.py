@@ -96,7 +96,7 @@ def _tapes_along(
     places = spread([low - float(mark.distance) * scale + 1 for mark in upwards], heights, y - 8, low + 2)
     for mark, middle in zip(upwards, places, strict=True):
         sheet.line([(right + 22, low - float(mark.distance) * scale), (right + 30, middle)], SOFT, THIN)
-        distance = words.said(Length(mark.distance))
+        distance = words.said(Length(mark.distance, "cut"))
         sheet.write((right + 33, middle + 4.5), distance, bold=True)
         beside = right + 38 + width_of(distance, True)
         sheet.write((beside, middle + 4.5), words.text("figure-tapes-lanes", _told(mark)))
@@ -104,7 +104,7 @@ def _tapes_along(
     for mark, middle in zip(upwards, between, strict=True):
         at = low - float(mark.distance - mark.depth / 2) * scale
         sheet.line([(LEFT - 12, middle), (LEFT - 1, at)], SOFT, THIN)
-        depth = words.text("figure-tapes-half", _told(mark)) if mark.on_fold else words.said(Length(mark.depth))
+        depth = words.text("figure-tapes-half", _told(mark)) if mark.on_fold else words.said(Length(mark.depth, "cut"))
         sheet.write((LEFT - 26, middle + 4.5), depth, "end")
     below = max([low, *places, *between]) + 20  # many words reach further down than the cloth
     level = words.text("figure-tapes-level-folded" if folded else "figure-tapes-level")
@@ -127,7 +127,7 @@ def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], words: Words)
     for number, mark in enumerate(marks, 1):
         row += LEADING
         sheet.write((left, row), words.text("figure-tapes-number", {"number": number}))
-        distance = words.said(Length(mark.distance))
+        distance = words.said(Length(mark.distance, "cut"))
         sheet.write((left + 22, row), distance, bold=True)
         x = left + 27 + width_of(distance, True)
         sheet.write((x, row), words.text("figure-tapes-lanes-wide", _told(mark)))
@@ -140,4 +140,4 @@ def _tape(sheet: Sheet, far_side: list[Point], near: Point) -> None:
 
 
 def _told(mark: Mark) -> Values:
-    return {"distance": Length(mark.distance), "depth": Length(mark.depth), "lanes": Things(mark.lanes)}
+    return {"distance": Length(mark.distance, "cut"), "depth": Length(mark.depth, "cut"), "lanes": Things(mark.lanes)}

@@ -28,6 +28,10 @@ USES: Mapping[str, tuple[str, ...]] = {
     "join ends": ("term-ring",),
     "stack layers": ("term-layer",),
     "tucks": ("term-topstitch",),
+    "gores": ("term-gore",),
+    "zip": ("term-baste", "term-lap"),
+    "interface": ("term-interfacing",),
+    "bustle tapes": ("term-bustle",),
 }
 
 

@@ -13,7 +13,7 @@ from furbelow.s6_write.words.said_step import SaidAction, SaidStep, said_action
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.gather import Gathered
 from furbelow.techniques.shared.gathers import ROWS
-from furbelow.techniques.shared.iron import IRON_SET, by_heat, iron_set
+from furbelow.techniques.shared.iron import IRON_SET, SET_BY_STEP, by_heat, iron_set
 
 PRACTICE = Fraction(200)  # mm of offcut
 
@@ -48,7 +48,7 @@ def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator
 
 def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words) -> Iterator[SaidAction]:
     """The iron is set once, and anew where the cloth takes another heat than it stands at."""
-    if not told[at].pressed:
+    if not told[at].pressed or _sets_it(told[at]):
         return
     bench = performed[at].after  # a step may press what it has sewn together
     wanted = iron_set(words.say, bench, by_heat(words.say, bench, told[at].pressed)[0])
@@ -58,9 +58,15 @@ def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, wor
         yield said_action(wanted.message, wanted.values, words)
 
 
+def _sets_it(said: SaidStep) -> bool:
+    return any(action.mark == SET_BY_STEP for action in said.actions)
+
+
 def _left_at(bench: Bench, said: SaidStep, words: Words) -> str:
     """The message of the heat at which a step leaves the iron: that of its coolest cloth, or where it sets the iron anew
     for each, of its hottest."""
+    if _sets_it(said):
+        return SET_BY_STEP
     pieces = by_heat(words.say, bench, said.pressed)
     anew = any(action.mark in IRON_SET for action in said.actions)
     return iron_set(words.say, bench, pieces[-1 if anew else 0]).message

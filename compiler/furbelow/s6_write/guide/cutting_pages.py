@@ -37,7 +37,8 @@ def cut_lines(pieces: Mapping[str, SolvedPiece], cutting: Cutting, words: Words)
 def _cut_line(piece: SolvedPiece, cutting: Cutting, words: Words) -> CutLine:
     joins = cutting.joins.get(piece.name, 0)
     note = "cut-whole" if not joins else "cut-joins-in-all" if piece.count > 1 else "cut-joins"
-    finished: Values = {"length": Length(piece.length), "depth": Length(piece.depth)}
+    finished: Values = {"length": Length(piece.length), "depth": Length(piece.depth), "gores": piece.count}
+    shape = "cut-finished-gores" if piece.gore else "cut-finished-folded" if piece.folded else "cut-finished"
     return CutLine(
         mark=cutting.marks[piece.name],
         piece=piece.label,
@@ -45,7 +46,7 @@ def _cut_line(piece: SolvedPiece, cutting: Cutting, words: Words) -> CutLine:
         count=str(piece.rectangles),
         cut_length=words.said(Length(piece.blank[0], "cut")),
         cut_depth=words.said(Length(piece.blank[1], "cut")),
-        finished=words.text("cut-finished-folded" if piece.folded else "cut-finished", finished),
+        finished=words.text(shape, finished),
         note=words.text(note, {"joins": joins}),
         why=_numbers(piece.name, shaped=piece.shaped),
     )

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from furbelow.garment.limits import burns_fast
-from furbelow.garment.message import Length, Values
+from furbelow.garment.message import Length, Values, flag
 from furbelow.garment.technique import Tool
 from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
 from furbelow.s3_rehearse.run import Rehearsal, Run
@@ -47,7 +47,8 @@ def label_caution(words: Words) -> Caution:
 
 def last_look(rehearsal: Rehearsal, words: Words, letter: str, *, label: bool) -> Part:
     """label: whether the label is sewn in here."""
-    looks = ("last-look-threads", "last-look-marks", *_hem_checks(rehearsal), "last-look-edges")
+    drawn = ("last-look-drawn-up",) if _drawn_up(rehearsal.run) else ()
+    looks = ("last-look-threads", "last-look-marks", *_hem_checks(rehearsal), "last-look-edges", *drawn)
     values = _values(rehearsal)
     looked = (said_action(message, values, words) for message in ("last-look-pins", *looks))
     # The pins last: the label is pinned.
@@ -70,6 +71,11 @@ def _hem_checks(rehearsal: Rehearsal) -> tuple[str, ...]:
     return ("last-look-lengths", "last-look-height")
 
 
+def _drawn_up(run: Run) -> bool:
+    """Whether tapes draw up a train: it is tried on once no pin is left in it."""
+    return any(cloth.drawn_up for cloth in run.final.cloths.values())
+
+
 def _lowest(run: Run) -> str:
     return max(run.drops, key=lambda piece: run.drops[piece])
 
@@ -85,5 +91,6 @@ def _values(rehearsal: Rehearsal) -> Values:
         "side": side,
         "back": back,
         "above": Length(above),
+        "train": flag(_drawn_up(run)),
         "off": Length(max(rehearsal.solved.rounding * 2, run.drops[lowest] * OFF), "about"),
     }

@@ -7,7 +7,7 @@ from typing import Literal
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
-from furbelow.garment.bench import Bench, Casing, Ply, Seam, State
+from furbelow.garment.bench import Bench, Casing, Edge, Ply, Seam, State
 from furbelow.garment.gore import GORE_PLACES, Gore
 from furbelow.garment.message import Length, One, Part, Pieces, Things, Value, Values, flag
 from furbelow.garment.phrasing import Phrasing
@@ -16,6 +16,7 @@ from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import Action, Performed, SetUp, Sewn, fault_at, refused, word_of, words_of
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import seam_too_narrow, strips_not_joined
 
 EACH, ONE = "a ring each", "one ring"
@@ -81,6 +82,8 @@ def close_ends(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
         sewn=(sewn,),
         setup=SetUp.STRAIGHT,
         pinned=length * copies,
+        # Ring by ring, as wide apart as flat edges are held.
+        pinned_at_once=length * merged * room.pin_spacing / pins_apart(solved, room, *_pairs(bench, first)),
     )
 
 
@@ -141,6 +144,10 @@ def ends_said(done: Performed, faces: Faces, say: Phrasing) -> dict[str, Value]:
         "hold": One(say.room.hold_with, ("pins", "clips")),
         "length": Length(sum((_open_depth(done.before, piece) for piece in done.touches), Fraction(0))),
     }
+
+
+def _pairs(bench: Bench, piece: str) -> tuple[Edge, Edge]:
+    return bench.edge(f"{piece}.start"), bench.edge(f"{piece}.end")
 
 
 def _closed(casing: Casing, seam: Fraction, merged: int) -> Casing:

@@ -22,6 +22,7 @@ def _fibre(say: Phrasing, bench: Bench, piece: str) -> str:
 
 _SET = {1: "iron-set-one-dot", 2: "iron-set-two-dots", 3: "iron-set-three-dots"}
 IRON_SET = frozenset(_SET.values())
+SET_BY_STEP = "interface-iron"  # a step that sets the iron for what it fuses, not for what the cloth takes
 
 
 def iron_set(say: Phrasing, bench: Bench, piece: str) -> Action:

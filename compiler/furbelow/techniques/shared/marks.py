@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Edge, Seam
+from furbelow.garment.gore import FRONT
 from furbelow.garment.matching import EVEN, divisions
 from furbelow.garment.message import Length, One, Things, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
@@ -41,6 +42,12 @@ def place_of(solved: Solved, seam: Seam) -> str:
         if uneven and edge_of(step.written, "edge").partition(".")[0] in pieces:
             return BACK
     return SIDE
+
+
+def front_gore(bench: Bench, piece: str) -> bool:
+    """Whether the middle of the front is found in a front gore: no seam of the ring lies a quarter of the way round from it."""
+    gore = bench.cloths[piece].piece.gore
+    return bool(gore and bench.cloths[piece].ring and FRONT in gore.round and gore.differ and not gore.side_seam[1])
 
 
 def marked(edge: Edge) -> bool:
