@@ -8,6 +8,7 @@ import subprocess
 import sys
 from collections.abc import Iterator
 from functools import cache
+from math import pi
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -21,6 +22,8 @@ from furbelow.s1_read.read_spec import read_spec
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.picture import picture_of
+from furbelow.s6_write.picture.folds import lower_at
+from furbelow.s6_write.picture.shape import shape_of
 from furbelow.s6_write.words.words import Words
 
 ROOT = Path(__file__).parents[3]
@@ -130,3 +133,21 @@ def test_a_full_net_skirt_says_that_its_hem_rises_above_the_lining() -> None:
 
     assert "above the lining" in caption("fullness=3", "clearance=3 cm")
     assert "above the lining" not in caption("fullness=1.5", "clearance=8 cm")
+
+
+def test_a_train_is_seen_from_the_side_and_lies_on_the_floor() -> None:
+    """By the spec of peony: 10 cm above the floor in front; behind it is 30 cm longer, so 20 cm of it lie on the floor."""
+    run = next(runs(ROOT / "specs" / "peony.yaml"))
+    shape = shape_of(run)
+    (layer,) = shape.layers
+    hung = sum(tier.depth for tier in layer.tiers) + layer.start + shape.form.top
+    front, side, back = (sum(lower_at(tier.dip, angle) for tier in layer.tiers) for angle in (0, pi / 2, pi))
+    assert side == pytest.approx(0)
+    assert back - front == pytest.approx(300)
+    assert hung + front == pytest.approx(shape.form.floor - 100, abs=2)  # cut sizes are rounded
+    assert hung + back == pytest.approx(shape.form.floor + 200, abs=2)
+    assert [figure.key for figure in pictures(ROOT / "specs" / "peony.yaml")[0]] == [
+        "picture-front",
+        "picture-side",
+        "picture-back",
+    ]

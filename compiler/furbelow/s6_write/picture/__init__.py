@@ -22,15 +22,20 @@ TURNS: Mapping[View, float] = {"front": 0.0, "side": pi / 2, "left": -pi / 2, "b
 
 
 def picture_of(run: Run, words: Words) -> tuple[Figure, ...]:
-    """The garment from the front; from the side, or from where it is closed; with its layers peeled back.
+    """The garment from the front; from the side, or from where it is closed; from the side and from behind where its hem dips;
+    with its layers peeled back.
 
     Nothing where no cloth of it hangs.
     """
     shape = shape_of(run)
     if not shape.layers:
         return ()
-    # Closed at a side it is seen from that side.
-    views: list[View] = ["front", "back" if shape.way and shape.way.at == BEHIND else "left" if shape.way else "side"]
+    behind = shape.way is not None and shape.way.at == BEHIND
+    views: list[View] = ["front"]
+    if shape.dips and behind or shape.way is None:
+        views.append("side")
+    if shape.way is not None:
+        views.append("back" if behind else "left")  # closed at a side it is seen from that side
     if sum(layer.alike for layer in shape.layers) > 1:
         views.append("peeled")
     return tuple(_figure(run, words, shape, view) for view in views)

@@ -48,8 +48,10 @@ def _sheet(shape: Shape, layers: Sequence[Worn], view: View, folds: int, peeled:
 
 
 def _view(shape: Shape, layers: Sequence[Worn], turn: float) -> View:
-    long = max(each.outline[-1].down for each in layers)
-    wide = max(place.radius + place.deep for each in layers for place in list(each.sheets)[-1])
+    low = max(each.outline[-1].down + sum(max(0.0, *tier.dip) for tier in each.layer.tiers) for each in layers)
+    lies = max(0.0, low - shape.form.floor) if shape.dips else 0.0
+    long = low - lies
+    wide = max(place.radius + place.deep for each in layers for place in list(each.sheets)[-1]) + lies
     scale = min(WIDEST / (2.15 * wide), LONGEST / (long + ROOM), LARGEST)
     return View(scale, scale * (ABOVE + 27) + 60, shape.form.hips, turn)
 

@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from bisect import bisect
 from collections.abc import Sequence
-from math import cos, exp, pi, sin
+from math import cos, exp, inf, pi, sin
 from random import Random
 from typing import NamedTuple
 
 from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.hang import FIRST, Place
+from furbelow.s6_write.picture.shape import Dip
 from furbelow.s6_write.picture.view import ABOVE, Spot, View
 
 LEVELS = (0.0, 0.08, 0.17, 0.27, 0.38, 0.52, 0.74, 1.0)  # shares of a tier's depth at which columns have a spot
@@ -79,11 +80,14 @@ def columns_of(
     span: float,
     most: int,
     fine: bool,
+    dips: Sequence[Dip] = (),
+    floor: float = inf,
 ) -> tuple[tuple[Column, ...], tuple[Waved, ...]]:
     """The columns that can be seen, and the edge for the tier below.
 
     above: the edge that the tier hangs from. last: nothing hangs from it. span: how far round it reaches, to each side of
     the middle of the front. most: so many folds at most are drawn. fine: their curves are seen from near, and not only through other cloth.
+    dips: of the tiers above and of this one. floor: what would hang below it lies on it.
     """
     levels = _levels(view, form, places, last)
     hem = places[-1]
@@ -103,7 +107,17 @@ def columns_of(
             angle = start + phase * wide
             if abs((angle + view.turn + pi) % (2 * pi) - pi) > SEEN or abs(angle) > span:
                 continue
-            column, waved = _column(view, levels, angle, phase, fold, deeps[fold], _waved(above, angle))
+            column, waved = _column(
+                view,
+                levels,
+                angle,
+                phase,
+                fold,
+                deeps[fold],
+                _waved(above, angle),
+                [lower_at(dip, angle) for dip in dips],
+                floor,
+            )
             columns.append(column)
             edge.append(waved)
         start += wide
@@ -153,17 +167,36 @@ def _at(places: Sequence[Place], share: float) -> Place:
 
 
 def _column(
-    view: View, levels: Sequence[_Level], angle: float, phase: float, fold: int, deep: float, above: Waved
+    view: View,
+    levels: Sequence[_Level],
+    angle: float,
+    phase: float,
+    fold: int,
+    deep: float,
+    above: Waved,
+    dips: Sequence[float],
+    floor: float,
 ) -> tuple[Column, Waved]:
     wave, twice = deep * sin(2 * pi * phase), deep * sin(4 * pi * phase)
     spots, out, lower = [], 0.0, 0.0
     _, above_out, above_lower = above
-    for radius, down, sine, cosine, grown, fades, deepest, least, sway, flat in levels:
+    hung, own = sum(dips[:-1]), sum(dips[-1:])
+    for share, (radius, down, sine, cosine, grown, fades, deepest, least, sway, flat) in zip(
+        LEVELS, levels, strict=True
+    ):
         out = max(wave * grown * deepest + above_out * fades, least)
         lower = above_lower * fades + out * (_SEEN_WAVE * grown - sine)
         at = angle - sway * twice
-        spots.append(view.place(sin(at), cos(at), flat, radius + out * cosine, down + lower))
+        reached = down + lower + hung + share * own
+        lies = max(0.0, reached - floor)
+        spots.append(view.place(sin(at), cos(at), flat, radius + out * cosine + lies, reached - lies))
     return Column(tuple(spots), phase, fold, angle), Waved(angle, out, lower)
+
+
+def lower_at(dip: Dip, angle: float) -> float:
+    """How much lower a bottom that dips is at an angle round the body than at the sides."""
+    front, back = dip
+    return (front - back) / 2 * cos(angle) + (front + back) / 2 * cos(angle) ** 2
 
 
 def _waved(edge: Sequence[Waved], angle: float) -> Waved:

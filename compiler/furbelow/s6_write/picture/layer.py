@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from math import pi
+from math import inf, pi
 from random import Random
 from typing import NamedTuple
 
@@ -56,6 +56,8 @@ def layer(sheet: Sheet, form: Form, view: View) -> Iterator[str]:
             span=min(1.0, sheet.layer.share) * pi,
             most=sheet.most,
             fine=not sheet.under,
+            dips=[each.dip for each in tiers[: number + 1]],
+            floor=form.floor if any(any(each.dip) for each in tiers) else inf,
         )
         meshes.append([column for column in columns if column.angle <= sheet.cut])
     tint = LINING if sheet.layer.lining else CLOTH

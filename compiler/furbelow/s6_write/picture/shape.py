@@ -27,6 +27,9 @@ AT_THE_TOP = 40  # mm: how far down the ring may lie that the garment is worn by
 SEEN = (Lies.HEM, Lies.TRIM, Lies.CHANNEL, Lies.STEEL, Lies.ELASTIC, Lies.TUCK, Lies.STRIP, Lies.PLEAT, Lies.CORD)
 
 
+Dip = tuple[float, float]
+
+
 class Mark(NamedTuple):
     """What lies on a tier, as shares of its depth."""
 
@@ -38,7 +41,7 @@ class Mark(NamedTuple):
 class Tier(NamedTuple):
     """set: the length that its top is sewn to; top, bottom: the cloth along its edges; grams: of one mm2 of it.
 
-    pleats: how many it is laid in; 0 where it is not.
+    pleats: how many it is laid in; 0 where it is not. dip: how much lower its bottom is in front and behind than at the sides.
     """
 
     piece: str
@@ -50,6 +53,7 @@ class Tier(NamedTuple):
     grams: float
     pleats: int = 0
     marks: tuple[Mark, ...] = ()
+    dip: Dip = (0.0, 0.0)
 
     @property
     def gathered(self) -> bool:
@@ -105,6 +109,11 @@ class Shape(NamedTuple):
     layers: tuple[Layer, ...]
     waist: float
     way: Way | None
+
+    @property
+    def dips(self) -> bool:
+        """Whether a hem hangs lower at one place than at another."""
+        return any(any(tier.dip) for layer in self.layers for tier in layer.tiers)
 
 
 def shape_of(run: Run) -> Shape:
@@ -225,7 +234,8 @@ def _tier(run: Run, piece: str, rounds: float, taken: float, worn_at: float = 0.
     """
     bench, solved = run.final, run.solved
     cloth, top, name = bench.cloths[piece], edge_now(bench, f"{piece}.top"), _cloth(bench, piece)
-    # A hem that dips is drawn as deep as it is at the sides, where the outline is.
+    # A hem that dips comes to rest as deep as it is at the sides; how it dips is drawn.
+    front, side, back = map(float, cloth.rises)
     depth = max(SHALLOWEST, float(bench.depth(piece) - cloth.rises[1]) - taken)
     marks = (
         Mark(kind, (float(near) - taken) / depth, (float(far) - taken) / depth)
@@ -241,6 +251,7 @@ def _tier(run: Run, piece: str, rounds: float, taken: float, worn_at: float = 0.
         float(gram_per_m2(solved, name)) / 1e6,
         _pleats(run, piece) if "pleats" in top.gathered else 0,
         tuple(mark for mark in marks if mark.far > 0),
+        (side - front, side - back),
     )
 
 
