@@ -28,7 +28,7 @@ def test_the_plan_is_shown_with_its_tapes_cost_offcuts_and_the_other_ways(capsys
     assert lines[0] == "Larkspur dancing underskirt, size M"
     assert "net: 4.54 m of 140 cm wide, 137 cm of it to use" in lines
     assert "    tapes from the long edge: 37 cm, 74 cm, 111 cm and 128 cm" in lines  # 37 + 37 + 37 + 17
-    assert "    lane 1, 37 cm deep: B1 part 1 of 2, 302 cm" in lines
+    assert "    lane 1, 37 cm deep: 2a·1, 302 cm" in lines
     # 8.17 of cloth at 1.80 a metre, 4 joins at 0.25, 2 set-ups at 0.50, and 2 + 8 + 8 cuts at 0.05.
     assert "  cost 11.07 EUR: cloth 8.17, 4 joins 1.00, 2 set-ups 1.00, 18 cuts 0.90" in lines
     assert any(line.startswith("  Proven: ") for line in lines)
@@ -149,9 +149,9 @@ def test_a_damaged_file_of_plans_is_made_anew_and_a_strange_one_is_kept(tmp_path
 
 def test_make_keeps_to_the_limits_and_a_kept_plan_without_them_is_not_used(tmp_path: Path) -> None:
     _make(tmp_path)
-    assert "part 1 of 2" in (tmp_path / "guide.md").read_text()
+    assert "2a·1" in (tmp_path / "guide.md").read_text()
     _make(tmp_path, "--most-joins", "0")
-    assert "part 1 of 2" not in (tmp_path / "guide.md").read_text()
+    assert "2a·1" not in (tmp_path / "guide.md").read_text()
 
 
 def test_the_guide_names_the_offcuts_worth_keeping(tmp_path: Path) -> None:

@@ -126,9 +126,7 @@ def _section_lines(planned: Planned, section: Section, number: int, folded: bool
     edge = One("start" if section.across else "fold" if folded else "edge", ("start", "fold", "edge"))
     yield "    " + words.text("ways-tapes", {"tapes": tapes, "edge": edge})
     for at, lane in enumerate(section.lanes, 1):
-        cuts = "; ".join(
-            f"{_mark(planned, each, words)}, {words.said(Length(each.length, 'cut'))}" for each in lane.segments
-        )
+        cuts = "; ".join(f"{_mark(planned, each)}, {words.said(Length(each.length, 'cut'))}" for each in lane.segments)
         told: Values = {
             "number": at,
             "depth": Length(lane.depth, "cut"),
@@ -144,7 +142,7 @@ def _panel_lines(planned: Planned, section: Section, number: int, width: Fractio
     yield "  " + words.text("ways-panels", along)
     for panel in section.panels:
         told: Values = {
-            "mark": Own(_mark(planned, panel, words)),
+            "mark": Own(_mark(planned, panel)),
             "from-end": Length(panel.from_end, "cut"),
             "to-end": Length(panel.from_end + panel.length, "cut"),
             "from-edge": Length(panel.from_edge, "cut"),
@@ -153,12 +151,9 @@ def _panel_lines(planned: Planned, section: Section, number: int, width: Fractio
         yield "    " + words.text("ways-panel", told)
 
 
-def _mark(planned: Planned, segment: Segment | Panel, words: Words) -> str:
-    """1a, or 2b part 1 of 3."""
-    mark = tag(planned.cutting.marks[segment.strip], segment.copy)
-    if segment.parts == 1:
-        return mark
-    return words.text("ways-mark", {"mark": mark, "part": segment.part, "parts": segment.parts})
+def _mark(planned: Planned, segment: Segment | Panel) -> str:
+    """1a, or 2b·1 for the first of its parts."""
+    return tag(planned.cutting.marks[segment.strip], segment.copy, segment.part if segment.parts > 1 else 0)
 
 
 def _costs(planned: Planned, sheet: Sheet, words: Words) -> Own:
@@ -242,7 +237,7 @@ def _section_data(planned: Planned, section: Section, words: Words) -> dict[str,
                 "layer": lane.layer,
                 "selvedge": lane.selvedge,
                 "segments": [
-                    {"mark": _mark(planned, each, words), "piece": each.strip, "copy": each.copy, "part": each.part}
+                    {"mark": _mark(planned, each), "piece": each.strip, "copy": each.copy, "part": each.part}
                     | {"parts": each.parts, "start": plain_number(each.start), "length": plain_number(each.length)}
                     for each in lane.segments
                 ],
@@ -250,7 +245,7 @@ def _section_data(planned: Planned, section: Section, words: Words) -> dict[str,
             for lane in section.lanes
         ],
         "panels": [
-            {"mark": _mark(planned, each, words), "piece": each.strip, "copy": each.copy}
+            {"mark": _mark(planned, each), "piece": each.strip, "copy": each.copy}
             | {"from_end": plain_number(each.from_end), "from_edge": plain_number(each.from_edge)}
             | {"length": plain_number(each.length), "width": plain_number(each.width), "turned": each.turned}
             for each in section.panels

@@ -185,8 +185,6 @@ cutting-lane-over = { $layer ->
    *[under] Streifenbahn { $lane }, die untere Lage, { $depth } hoch, bleibt übrig.
  }
 # Nur in den drei darüber gesagt.
-cutting-piece = { $mark }
-cutting-piece-part = { $mark }, Stück { $part } von { $parts }
 cutting-length-for = { $length } für { $piece }
 
 ## Bahnen, die frei liegen

@@ -20,6 +20,5 @@ pile-piece = { PIECE($piece, at: "start") } an der langen Kante nachmessen: { $c
     .remedy = Ein zu langes Stück auf dem Tisch nachschneiden. Für ein zu kurzes ein anderes verlangen; nie lang ziehen.
 # Nur in der Meldung darüber. $mark: ein Zettel ihres Stapels, etwa 5-2a.
 pile-tag = { $mark } { $length }
-pile-tag-part = { $mark }, Stück { $part } von { $parts }, { $length }
 # Anstelle der Menge Stoff, die zu kaufen wäre.
 pile-cloth = in Stapel { $number }

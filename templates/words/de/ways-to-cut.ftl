@@ -35,8 +35,6 @@ ways-panels = { $how ->
    *[cut] Abschnitt { $number }, { $length } vom Ballen, Bahnen einzeln angezeichnet, mit der Stoffschere ausgeschnitten
  }
 ways-panel = { $mark }: { $from-end } bis { $to-end } vom Ende, { $from-edge } bis { $to-edge } von der langen Kante
-# $mark: der Zettel eines Teils.
-ways-mark = { $mark } Stück { $part } von { $parts }
 
 ## Die Kosten
 

@@ -185,8 +185,6 @@ cutting-lane-over = { $layer ->
    *[under] Lane { $lane }, the under layer, { $depth } deep, stays over.
  }
 # Said only inside the three above.
-cutting-piece = { $mark }
-cutting-piece-part = { $mark }, part { $part } of { $parts }
 cutting-length-for = { $length } for { $piece }
 
 ## Panels that lie freely

@@ -20,6 +20,5 @@ pile-piece = Measure { PIECE($piece) } along its long edge: { $cuts }.
     .remedy = Lay a piece that is longer on a table and trim it. For one that is too short ask for another; never pull it long.
 # Said only inside the message above. $mark: a tag of her pile, such as 5-2a.
 pile-tag = { $mark } { $length }
-pile-tag-part = { $mark }, part { $part } of { $parts }, { $length }
 # In the place of how much cloth there is to buy.
 pile-cloth = in pile { $number }

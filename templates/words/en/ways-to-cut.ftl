@@ -35,8 +35,6 @@ ways-panels = { $how ->
    *[cut] section { $number }, { $length } of the bolt, panels chalked one by one, cut round with shears
  }
 ways-panel = { $mark }: { $from-end } to { $to-end } from the end, { $from-edge } to { $to-edge } from the long edge
-# $mark: the tag of a piece.
-ways-mark = { $mark } part { $part } of { $parts }
 
 ## The cost
 

@@ -185,8 +185,6 @@ cutting-lane-over = { $layer ->
    *[under] La franja { $lane }, capa de debajo, de { $depth } de alto, sobra.
  }
 # Se dicen solo dentro de los tres de arriba.
-cutting-piece = { $mark }
-cutting-piece-part = { $mark }, trozo { $part } de { $parts }
 cutting-length-for = { $length } para { $piece }
 
 ## Paños colocados libremente

@@ -20,6 +20,5 @@ pile-piece = Mide { PIECE($piece) } a lo largo de su borde largo: { $cuts }.
     .remedy = Recorta sobre la mesa un trozo demasiado largo. Por uno demasiado corto pide otro; nunca lo estires.
 # Se dice solo dentro del mensaje de arriba. $mark: una etiqueta de su montón, como 5-2a.
 pile-tag = { $mark } { $length }
-pile-tag-part = { $mark }, parte { $part } de { $parts }, { $length }
 # En lugar de cuánta tela hay que comprar.
 pile-cloth = en el montón { $number }

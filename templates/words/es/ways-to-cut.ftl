@@ -35,8 +35,6 @@ ways-panels = { $how ->
    *[cut] corte { $number }, { $length } del rollo, paños marcados uno a uno, recortados con tijeras
  }
 ways-panel = { $mark }: de { $from-end } a { $to-end } desde el extremo, de { $from-edge } a { $to-edge } desde el borde largo
-# $mark: la etiqueta de una pieza.
-ways-mark = { $mark } trozo { $part } de { $parts }
 
 ## El coste
 

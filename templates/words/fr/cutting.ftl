@@ -185,8 +185,6 @@ cutting-lane-over = { $layer ->
    *[under] La bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, reste.
  }
 # Dits seulement dans les trois ci-dessus.
-cutting-piece = { $mark }
-cutting-piece-part = { $mark }, tronçon { $part } sur { $parts }
 cutting-length-for = { $length } pour { $piece }
 
 ## Pièces placées librement

@@ -20,6 +20,5 @@ pile-piece = Mesurer { PIECE($piece) } le long du grand bord : { $cuts }.
     .remedy = Recouper sur la table un morceau trop long. Pour un morceau trop court, en demander un autre ; ne jamais l’étirer.
 # Dite seulement dans le message ci-dessus. $mark : une étiquette de sa pile, comme 5-2a.
 pile-tag = { $mark } { $length }
-pile-tag-part = { $mark }, partie { $part } sur { $parts }, { $length }
 # À la place du métrage à acheter.
 pile-cloth = dans la pile { $number }

@@ -35,8 +35,6 @@ ways-panels = { $how ->
    *[cut] coupon { $number }, { $length } du rouleau, lés tracés un par un, découpés aux ciseaux
  }
 ways-panel = { $mark }{ "\u00A0" }: de { $from-end } à { $to-end } du bout, de { $from-edge } à { $to-edge } du long bord
-# $mark : l’étiquette d’une pièce.
-ways-mark = { $mark } tronçon { $part } sur { $parts }
 
 ## Le coût
 

@@ -117,9 +117,6 @@ def _whole(section: Section, lane: Lane) -> bool:
     return not section.across and [segment.length for segment in lane.segments] == [section.length]
 
 
-def _piece(segment: Segment, marks: Mapping[str, str]) -> Part:
-    """1a, or 2b, part 1 of 3."""
-    mark = Own(tag(marks[segment.strip], segment.copy))
-    if segment.parts == 1:
-        return Part("cutting-piece", {"mark": mark})
-    return Part("cutting-piece-part", {"mark": mark, "part": segment.part, "parts": segment.parts})
+def _piece(segment: Segment, marks: Mapping[str, str]) -> Own:
+    """1a, or 2b·1 for the first of its parts: as on the drawing and the tag."""
+    return Own(tag(marks[segment.strip], segment.copy, segment.part if segment.parts > 1 else 0))

@@ -53,18 +53,13 @@ def _told(solved: Solved, share: Cutting, number: int, words: Words) -> Iterator
 
 
 def tags(share: Cutting) -> dict[str, tuple[Part, ...]]:
-    """What hangs on the tags of each piece, with the length to measure: 5-2a, part 1 of 2."""
+    """What hangs on the tags of each piece, with the length to measure: 5-2a·1."""
     found: dict[str, list[Part]] = {}
     for name, copies in share.lengths.items():
         for copy, lengths in enumerate(copies, 1):
-            mark = Own(tag(share.marks[name], copy))
             for part, length in enumerate(lengths, 1):
-                told: dict[str, Value] = {"mark": mark, "length": Length(length, "cut")}
-                if len(lengths) > 1:
-                    told |= {"part": part, "parts": len(lengths)}
-                    found.setdefault(name, []).append(Part("pile-tag-part", told))
-                else:
-                    found.setdefault(name, []).append(Part("pile-tag", told))
+                mark = Own(tag(share.marks[name], copy, part if len(lengths) > 1 else 0))
+                found.setdefault(name, []).append(Part("pile-tag", {"mark": mark, "length": Length(length, "cut")}))
     return {name: tuple(each) for name, each in found.items()}
 
 
