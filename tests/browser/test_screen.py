@@ -130,3 +130,23 @@ def test_a_step_that_is_gone_to_has_its_tick_in_sight_and_not_below_the_bar(
             arg=step,
         )
     context.close()
+
+
+def test_that_the_work_may_be_put_away_is_said_at_the_last_step_of_its_operation(
+    phone: BrowserContext, files: dict[str, Path]
+) -> None:
+    page = watched(phone, files["marigold"]).page
+    wanted = {
+        operation.place(operation.steps[-1]): " ".join(operation.stop.split())
+        for operation in guides("marigold")[2].operations
+        if operation.stop
+    }
+    page.get_by_role("button", name="One step at a time").click()
+    told: dict[str, str] = {}
+    for step in _walk(page):
+        stops = page.locator(".stop:visible").all_inner_texts()
+        assert len(stops) <= 1
+        if stops:
+            told[step] = " ".join(stops[0].split())
+    assert wanted
+    assert told == wanted
