@@ -76,7 +76,7 @@ def test_a_font_of_the_workroom_shows_them_in_the_pdf_and_on_the_page(
     page = (tmp_path / "out" / "guide.html").read_text("utf-8")
     assert '@font-face { font-family: "Furbelow Own"; src: url("data:font/ttf;base64,' in page
     document = pikepdf.open(tmp_path / "out" / "guide.pdf")
-    fonts = {str(font.BaseFont).partition("+")[2] for each in document.pages for font in each.Resources.Font.values()}
+    fonts = {str(font.BaseFont).partition("+")[2] for each in document.pages for _, font in each.Resources.Font.items()}
     assert "DejaVuSans" in fonts
 
 

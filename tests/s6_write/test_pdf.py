@@ -150,7 +150,9 @@ def test_a_guide_takes_no_more_paper_than_it_should(name: str, size: str, most: 
 
 
 def test_only_shipped_fonts_are_in_the_file() -> None:
-    names = {str(font.BaseFont).partition("+")[2] for page in _opened().pages for font in page.Resources.Font.values()}
+    names = {
+        str(font.BaseFont).partition("+")[2] for page in _opened().pages for _, font in page.Resources.Font.items()
+    }
     assert names <= {"SourceSans3-Regular", "SourceSans3-SemiBold", "Literata-SemiBold"}
 
 
