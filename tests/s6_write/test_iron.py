@@ -1,6 +1,10 @@
-"""The iron is set before the first fold that is pressed, and anew only where the cloth takes another heat."""
+"""The iron is set before the first fold that is pressed, and anew where it was put away or the cloth takes another heat."""
 
 from __future__ import annotations
+
+from fractions import Fraction
+
+from furbelow.garment.workroom import Workroom
 
 from tests.small_guide import small_guide, texts_of, tools_in
 
@@ -16,10 +20,16 @@ def _heats(texts: list[str]) -> list[str]:
     return [text.partition("iron for ")[2].partition(":")[0] for text in texts if text.startswith("Set the iron")]
 
 
+ONE_CLOTH = "skirt: {from: lawn, length: 126 cm, depth: 50 cm}", f"{RING}\n- narrow hem: {{edge: skirt.bottom}}{WAIST}"
+IN_ONE_GO = Workroom(sitting=Fraction(6 * 60 * 60))
+
+
+def test_it_is_set_again_where_the_work_was_put_away() -> None:
+    assert _heats(texts_of(small_guide(*ONE_CLOTH))) == ["cotton", "cotton"]
+
+
 def test_three_pressed_steps_on_one_cloth_set_the_iron_once() -> None:
-    guide = small_guide(
-        "skirt: {from: lawn, length: 126 cm, depth: 50 cm}", f"{RING}\n- narrow hem: {{edge: skirt.bottom}}{WAIST}"
-    )
+    guide = small_guide(*ONE_CLOTH, room=IN_ONE_GO)
     texts = texts_of(guide)
     assert _heats(texts) == ["cotton"]
     assert texts[0].startswith("Set the iron")

@@ -51,7 +51,7 @@ def test_less_than_a_quarter_of_a_litre_is_not_cooked() -> None:
 @pytest.mark.parametrize(
     ("rest", "kinds", "tools"),
     [
-        ("with: starch", {CautionKind.FLAME}, {"wide soft brush"}),
+        ("with: starch", {CautionKind.FLAME}, {"wide soft brush, bowl"}),
         ("with: starch, by: spray", {CautionKind.FLAME, CautionKind.AEROSOL}, {"spray bottle or can"}),
         (
             "with: flour, by: dip, made: from cornflour",
@@ -65,7 +65,7 @@ def test_each_way_names_its_tools_and_its_dangers(rest: str, kinds: set[CautionK
     supply = STARCH.splitlines(keepends=True)["flour" in rest]
     guide = small_guide(SLIP, f"{HUNG}\n- starch: {{piece: slip, {rest}}}", room=Workroom(), materials=supply)
     ways = {
-        "wide soft brush",
+        "wide soft brush, bowl",
         "spray bottle or can",
         "bowl or tub that holds the piece",
         "pan, long spoon, measuring jug",

@@ -44,7 +44,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Auflegen
 
 band-casing-turn = Den Rock auf links wenden, die obere Kante nach oben.
-band-casing-label = Das Etikett innen neben { side-seam } anlegen, die Schrift nach oben, ein Ende bündig mit der oberen Kante, und dort { pin-start }.
+band-casing-label = Das Etikett innen neben die Naht anlegen ({ PIECE($inner, form: "short") }), die Schrift sichtbar, ein Ende bündig mit der oberen Kante, und dort { pin-start }: Die Naht des Bunds fasst dieses Ende.
 # Welche Stoffseite des Rocks innen liegt: die linke seiner einzigen oder innersten Lage, …
 band-casing-slip = { PIECE($band) } mit der linken Stoffseite nach außen darüberziehen: rechte Stoffseite des Bunds auf die linke Stoffseite von { PIECE($inner) }.
     .check = Die nicht umgebügelte Kante liegt bündig auf der oberen Kante, der gebügelte Bruch hängt nach unten.

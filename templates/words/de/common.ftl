@@ -114,7 +114,7 @@ duration = { $hours ->
 all-of-it = { $copies ->
     [2] { $runs ->
         [yes] Beide arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an beiden ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am anderen.
-       *[no] Beide arbeiten. Jeden Satz mit den Kästchen a und b erst am einen, dann am anderen Teil ausführen, bevor es zum nächsten Satz weitergeht.
+       *[no] Das wird zweimal gleich gearbeitet. Jeden Satz mit den Kästchen a und b erst am einen, dann am anderen ausführen, bevor es zum nächsten Satz weitergeht.
     }
    *[other] { $runs ->
         [yes] Alle { $copies } arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an allen ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am nächsten.
@@ -231,7 +231,7 @@ fire-label-write = Auf { $label-tape } Baumwollband in roten Großbuchstaben, mi
 
 ## Kräuselnähte, die zusammengezogen werden
 
-rows-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $long-stitch }{ "\u00A0" }mm, und die Oberfadenspannung etwas lockern. Beide bisherigen Einstellungen aufschreiben.
+rows-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $long-stitch }{ "\u00A0" }mm. Die Zahl der Oberfadenspannung für Nähte aufschreiben, falls noch nicht geschehen, und etwa eine Zahl niedriger einstellen.
 # Nur in anderen Sätzen gesagt. $per-run: über wie viele der markierten Teile eine Teilstrecke geht.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->
@@ -247,7 +247,7 @@ rows-wind-tails = { $in-runs ->
     [yes] An einem Ende jeder Teilstrecke eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
    *[no] An einem Ende der Naht eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
  }
-rows-set-back = Stichlänge und Fadenspannung wieder auf normales Nähen zurückstellen.
+rows-set-back = Die Stichlänge wieder auf { $seam-stitch }{ "\u00A0" }mm und die Oberfadenspannung auf die aufgeschriebene Zahl stellen.
 # Die Kräuselnähte sind zu sehen: Ihre Enden kommen auf die linke Stoffseite.
 rows-tails-under = { $in-runs ->
     [yes] Die Stecknadeln herausnehmen, die die Fadenenden halten. An beiden Enden jeder Teilstrecke die Oberfäden auf die linke Stoffseite ziehen, jeden mit seinem Unterfaden verknoten und die Enden auf { $knot } kürzen.

@@ -27,20 +27,32 @@ cutting-aim = { $sections ->
  }
 
 # $trims: Borten, Bänder und Kordeln, die aufgenäht werden.
-cutting-wash-trims = Vor dem Abmessen waschen und trocknen, wie später das Kleidungsstück: { $trims }. Auch Borten und Bänder laufen ein.
+cutting-wash-trims = Vor dem Abmessen waschen und trocknen, wie später das Kleidungsstück: { $trims }. Was später einläuft, zieht die Kante zusammen.
     .check = { COUNT($trims) ->
         [one] Alles ist ganz trocken und liegt flach.
        *[other] Alles ist ganz trocken und liegt flach.
      }
-    .remedy = Bügeln, was sich eingerollt hat, und abkühlen lassen.
-cutting-wash = Den Stoff ({ $cloth }) vor dem Zuschneiden waschen, trocknen und bügeln: Er läuft etwa { $shrinks } ein.
+    .remedy = Mit einem Punkt durch ein Tuch bügeln, was sich eingerollt hat, und abkühlen lassen.
+# Steht nur in den folgenden Sätzen. Punkte der Pflegeetiketten: ISO 3758.
+cutting-dots = { $dots ->
+    [1] einem Punkt, 110 °C, ohne Dampf
+    [2] zwei Punkten, 150 °C
+   *[3] drei Punkten, 200 °C, mit Dampf
+ }
+cutting-wash = Den Stoff ({ $cloth }) vor dem Zuschneiden waschen und trocknen: Er läuft etwa { $shrinks } ein. Mit { cutting-dots } bügeln.
     .check = Er ist ganz trocken und liegt flach.
     .remedy = Länger trocknen und der Länge nach noch einmal bügeln.
 # Es ist kein Einlaufen angegeben, und die Faser läuft bekanntlich ein.
-cutting-wash-unknown = Den Stoff ({ $cloth }) vor dem Zuschneiden waschen, trocknen und bügeln, wie später das Kleidungsstück: Neuer Stoff läuft ein, und wie viel, ist nicht angegeben.
+cutting-wash-unknown = Den Stoff ({ $cloth }) vor dem Zuschneiden waschen und trocknen, wie später das Kleidungsstück: Neuer Stoff läuft ein, und wie viel, ist nicht angegeben. Mit { cutting-dots } bügeln.
     .check = { cutting-wash.check }
     .remedy = { cutting-wash.remedy }
-cutting-selvedges = Die Webkanten des Stoffs ({ $cloth }) abschneiden. Das Ende begradigen, an dem begonnen wird: entlang eines Fadens schneiden, bei Tüll entlang einer Lochreihe.
+# Steht nur in den folgenden Sätzen.
+cutting-straighten = { $made ->
+    [net] Das Ende begradigen, an dem begonnen wird: quer entlang einer Lochreihe schneiden.
+    [woven] Das Ende begradigen, an dem begonnen wird: einen quer laufenden Faden herausziehen und entlang der Lücke schneiden.
+   *[close] Das Ende begradigen, an dem begonnen wird: eine Linie im rechten Winkel zur Längskante ziehen und daran entlangschneiden.
+ }
+cutting-selvedges = Die Webkanten des Stoffs ({ $cloth }) abschneiden. { cutting-straighten }
     .check = Es bleiben mindestens { $length } Länge.
     .remedy = Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
 # Der Plan braucht fast die ganze Breite.
@@ -48,7 +60,7 @@ cutting-selvedges-wide = { cutting-selvedges }
     .check = Es bleiben mindestens { $width } Breite und { $length } Länge.
     .remedy = Ist er schmaler als { $width }, breiter kaufen oder den Plan für die eigene Breite neu machen lassen. Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
 # Einige Teile haben eine Kante an der Webkante.
-cutting-selvedges-kept = Die Webkanten des Stoffs ({ $cloth }) nicht abschneiden: manche sind Kanten von Teilen. Das Ende begradigen, an dem begonnen wird: entlang eines Fadens schneiden, bei Tüll entlang einer Lochreihe.
+cutting-selvedges-kept = Die Webkanten des Stoffs ({ $cloth }) nicht abschneiden: manche sind Kanten von Teilen. { cutting-straighten }
     .check = { cutting-selvedges.check }
     .remedy = { cutting-selvedges.remedy }
 cutting-selvedges-kept-wide = { cutting-selvedges-kept }
@@ -64,15 +76,21 @@ cutting-fold-alike = Den Stoff ({ $cloth }) der Länge nach falten, so dass die 
 
 ## Ein Abschnitt
 
-cutting-chalk = Mit Kreide eine Linie gerade quer über den Stoff ({ $cloth }) ziehen, { $length } vom Schnittende; auf Netzstoff, durch den Kreide fällt, eine Reihe Stecknadeln entlang der Löcher stecken.
+cutting-chalk = { $made ->
+    [net] Eine Reihe Stecknadeln gerade quer über den Stoff ({ $cloth }) stecken, entlang der Löcher, { $length } vom Schnittende: Kreide fällt hindurch.
+   *[close] Mit Kreide eine Linie gerade quer über den Stoff ({ $cloth }) ziehen, { $length } vom Schnittende.
+ }
     .check = Beide Enden der Linie sind { $length } vom Schnittende entfernt.
     .tolerance = { $off }
-    .remedy = Vor dem Schneiden die Linie ausreiben und neu ziehen.
+    .remedy = { $made ->
+        [net] Vor dem Schneiden die Nadeln neu stecken.
+       *[close] Vor dem Schneiden die Linie ausreiben und neu ziehen.
+     }
 cutting-section = Entlang der Linie schneiden: Das ist Abschnitt { $number } von { $sections }.
 cutting-section-only = Entlang der Linie schneiden: Das ist der einzige Abschnitt.
 # Andere Abschnitte dieses Stoffs behalten ihre.
 cutting-selvedges-here = Von diesem Abschnitt die Webkanten abschneiden: kein Teil daraus behält eine.
-cutting-tags = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: auf die linke Stoffseite, nahe der Kante, die in der Zeichnung oben ist. Wo beide Stoffseiten gleich aussehen, die linke jetzt festlegen.
+cutting-tags = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: nahe der Kante, die in der Zeichnung oben ist, auf die linke Stoffseite: die mattere. Wo beide gleich aussehen, jetzt festlegen.
     .check = { $tags ->
         [one] { $tags } Zettel. Er wird abgenommen, wenn das Teil genäht wird.
        *[other] { $tags } Zettel. Jeder wird abgenommen, wenn sein Teil genäht wird.
@@ -91,7 +109,7 @@ cutting-tapes-along = { COUNT($tapes) ->
     [one] Einen Klebestreifen der Länge nach auf den Tisch kleben. Seine abgewandte Kante liegt { $tapes } von der vorderen Tischkante.
    *[other] Klebestreifen der Länge nach auf den Tisch kleben. Ihre abgewandten Kanten liegen { $tapes } von der vorderen Tischkante.
  }
-    .check = Der letzte Klebestreifen hat an beiden Enden seinen Abstand.
+    .check = Jeder Klebestreifen reicht an beiden Enden eine Handbreit über den Abschnitt hinaus, und der letzte hat an beiden seinen Abstand.
     .tolerance = { $tape-off }
     .remedy = Neu messen, immer von derselben Kante, nie von Klebestreifen zu Klebestreifen. Ist der Tisch zu klein, auf dem Boden arbeiten: Dort ist ein weiterer Klebestreifen die vordere Kante.
 # Auf dem Tisch kleben noch Streifen für einen früheren Abschnitt.
@@ -173,7 +191,7 @@ cutting-lanes-whole = Diese Streifenbahnen mit Zetteln kennzeichnen, sie bleiben
 # Said only inside the message above.
 cutting-lane-named = Streifenbahn { $lane } ist { $piece }
 cutting-lane = { $layer ->
-    [flat] Von Streifenbahn { $lane }, { $depth } hoch, { $cuts } abschneiden.
+    [flat] Von Streifenbahn { $lane }, { $depth } hoch, vom linken Ende an rechtwinklig abschneiden: { $cuts }.
     [fold] Streifenbahn { $lane }, die den Bruch enthält, aufklappen. Sie ist { $depth } hoch: davon { $cuts } abschneiden.
     [upper] Von Streifenbahn { $lane }, der oberen Lage, { $depth } hoch, { $cuts } abschneiden.
    *[under] Von Streifenbahn { $lane }, der unteren Lage, { $depth } hoch, { $cuts } abschneiden.

@@ -13,7 +13,7 @@ edge-with-trim-aim = { COUNT($edge) ->
 # Die Kante ist offen, und ihr Stoff franst aus.
 edge-with-trim-hide = Die Borte ({ $trim }) über die offene Kante eines Stoffrests legen.
     .check = Die offene Kante scheint nicht durch.
-    .remedy = Scheint sie durch, wie unter durchbrochener Spitze, zuerst { EDGE($edge) } versäubern: Lose Fäden kommen durch die Löcher.
+    .remedy = Scheint sie durch, wie unter durchbrochener Spitze, zuerst { EDGE($edge) } im Zickzack versäubern, 3 mm breit und 2 mm lang, und die Maschine wieder auf Geradstich stellen: Lose Fäden kommen durch die Löcher.
 
 ## Auflegen und umschlagen
 

@@ -41,8 +41,8 @@ folded-casing-folded =
      }
 folded-casing-gap = Eine Öffnung von { $gap } markieren, die { $beside } rechts von { side-seam } beginnt, auf die Innenseite gesehen. An jedem Ende einen Strich machen.
 folded-casing-gap-front = Eine Öffnung von { $gap } in der vorderen Mitte markieren, { $quarter } von { side-seam }, nach jeder Seite die Hälfte. An jedem Ende einen Strich machen.
-folded-casing-label = Ein Ende des Etiketts neben { side-seam }, abseits der Öffnung, unter den unteren Bruch schieben, die Schrift nach oben, und { pin }.
-folded-casing-label-flat = Ein Ende des Etiketts nahe einem Ende des Tunnels unter den unteren Bruch schieben, die Schrift nach oben, und { pin }.
+folded-casing-label = Ein Ende des Etiketts neben { side-seam }, abseits der Öffnung, unter den unteren Bruch schieben, die Schrift sichtbar, und { pin }.
+folded-casing-label-flat = Ein Ende des Etiketts nahe einem Ende des Tunnels unter den unteren Bruch schieben, die Schrift sichtbar, und { pin }.
 # Die Kante ist flach: Es gibt keine Öffnung, der Tunnel ist an seinen beiden Enden offen.
 folded-casing-sew-flat = Innenseite oben: { $edge-stitch } über dem unteren Bruch von einem Ende zum anderen steppen, { $stitched }, { $stitch }. An beiden Enden verriegeln.
     .check = Der Tunnel ist an beiden Enden offen und innen { $channel } breit.

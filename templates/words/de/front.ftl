@@ -82,6 +82,12 @@ term-casing = Tunnel
     .means = ein Gang aus Stoff für Gummiband oder Kordel
 term-strip = Streifen
     .means = ein langes gerades Teil, im Ganzen oder in Stücken geschnitten, die verbunden werden
+term-offcut = Stoffrest
+    .means = was vom Stoff bleibt, wenn die Teile geschnitten sind; an ihm werden Stich und Hitze ausprobiert
+term-bodkin = Durchziehnadel
+    .means = eine stumpfe, flache Nadel, die durch einen Tunnel geschoben wird; eine geschlossene Sicherheitsnadel tut es auch
+term-lap = Überlappung
+    .means = wie weit ein Ende über dem anderen liegt
 term-ring = Ring
     .means = ein Teil, dessen beide Enden zusammengenäht sind
 term-layer = Lage
@@ -97,6 +103,8 @@ after-starch = Stärke wäscht sich aus. Nach jeder Wäsche neu stärken, wie be
     .head = Neu stärken
 after-store = Sauber und trocken an der Taille aufhängen, fern von Heizungen und Flammen. Nicht flach pressen: Was lange gefaltet liegt, behält die Falten.
     .head = Aufbewahren
-after-label = Innen an der Taille ein Etikett annähen: Name oder Größe, Jahr, { $fibres }. { $fire }
+after-label = { $fire ->
+    [yes] Ein zweites Band beschriften und neben das mit der Warnung vor Feuer nähen: Name oder Größe, Jahr, { $fibres }.
+   *[no] Ein Band beschriften und innen an der Taille annähen: Name oder Größe, Jahr, { $fibres }.
+ }
     .head = Etikett
-after-label-fire = Daneben die Worte: VON FEUER FERNHALTEN.

@@ -9,7 +9,7 @@ letters-skip = { $letter } fehlt? Die Buchstaben sind für alle Größen gleich.
 
 machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
 # $flat: von einem Rest; er wird so stark zusammengezogen wie nachher die Arbeit.
-practise-gathering = An einem Rest desselben Stoffs üben: Stich und Oberfadenspannung aufschreiben, dann den längsten Stich einstellen und die Spannung etwas lockern. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.
+practise-gathering = An einem Rest desselben Stoffs üben: die Zahl der Oberfadenspannung aufschreiben, dann den längsten Stich und die Spannung etwa eine Zahl niedriger einstellen. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.
     .check = Die Fäden gleiten, ohne zu reißen, und der Stoff ist gleichmäßig gekräuselt.
     .remedy = Reißt ein Faden, die Oberfadenspannung ein wenig lockern oder kürzere Abschnitte nähen.
 # $left: Faden auf der alten Spule, von der Länge auf einer vollen.
@@ -33,7 +33,7 @@ last-look = Der letzte Blick
 last-look-title = Das Kleidungsstück durchsehen
 last-look-aim = Es lässt sich gefahrlos anziehen.
 # Wo weder Bund noch Tunnel das Etikett aufgenommen hat, das vor Feuer warnt.
-last-look-label = Das Etikett innen nahe der oberen Kante neben eine Naht legen, die Schrift nach oben. Beide Enden einschlagen und von Hand annähen, an einer Nahtzugabe oder nur an der inneren Lage.
+last-look-label = Das Etikett innen nahe der oberen Kante neben eine Naht legen, die Schrift sichtbar. Beide Enden einschlagen und von Hand annähen, an einer Nahtzugabe oder nur an der inneren Lage.
     .check = Es hält an beiden Enden, auf der rechten Stoffseite ist kein Stich davon zu sehen.
 last-look-pins = Stecknadeln und Nadeln zählen.
     .check = Es sind so viele in der Dose wie am Anfang.

@@ -160,7 +160,7 @@ page-cut-size = { $length } lang, { $depth } hoch
 page-check = Prüfen
 page-tolerance = Toleranz
 # $place: the letter and number of a sentence that a drawing of the same stands beside, such as C2.
-page-drawn-at = Gezeichnet bei { $place }.
+page-drawn-at = Wie die Zeichnung bei { $place }.
 page-remedy = Sonst
 # Zwischen einer Überschrift und dem, was in derselben Zeile dahinter steht.
 page-colon = :

@@ -14,7 +14,7 @@ starch-caution-warm-air = Ein Tüllrock brennt schnell, gestärkt oder nicht. Wa
 
 ## Die Stärke ansetzen
 
-starch-ready = { $liquid } Stärke ({ $starch }) gebrauchsfertig ansetzen, wie auf dem Etikett angegeben.
+starch-ready = In einer Schüssel { $liquid } Stärke ({ $starch }) gebrauchsfertig bereitstellen; muss sie verdünnt werden, wie auf dem Etikett angegeben.
 starch-ready-spray = { $liquid } Stärke ({ $starch }) gebrauchsfertig ansetzen, wie auf dem Etikett angegeben, und in eine Sprühflasche füllen. Aus der Dose ist sie gebrauchsfertig.
 starch-paste = { $cornflour } Stärke ({ $starch }) in { $cold } kaltes Wasser rühren. Ein gestrichener Esslöffel fasst 15{ "\u00A0" }ml.
     .check = Es bleibt kein Klumpen.

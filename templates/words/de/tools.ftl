@@ -49,7 +49,7 @@ tool-flat-pins = Stecknadeln, etwa { $number }
 tool-tape-measure = Maßband
     .why = Messen
 tool-markers = Schneiderkreide, auswaschbarer Markierstift
-    .why = Markieren; beide auf einem Stoffrest ausprobieren und auswaschen
+    .why = Markieren innerhalb der Nahtzugabe; auf Netzstoff, durch den Kreide fällt, der Stift oder eine Schlinge aus leuchtendem Faden; beide auf einem Stoffrest ausprobieren und auswaschen
 tool-shears = Stoffschere, kleine Schere
     .why = Stoff schneiden, Fäden abschneiden
 tool-ruler = langes Lineal, etwas mit rechtem Winkel
@@ -105,7 +105,7 @@ tool-bone-caps = Kappen oder starkes Klebeband für die Enden des Reifenbands
 
 ## Zum Stärken
 
-tool-brush = breiter weicher Pinsel
+tool-brush = breiter weicher Pinsel, Schüssel
     .why = Stärke
 tool-spray = Sprühflasche oder Sprühdose
     .why = Stärke

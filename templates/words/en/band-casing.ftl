@@ -43,7 +43,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Lay
 
 band-casing-turn = Turn the skirt inside out, its top edge up.
-band-casing-label = Lay the label on the inside beside { side-seam }, the words up, one end level with the top edge. { pin-start } it there.
+band-casing-label = Lay the label on the inside, on { PIECE($inner) } beside its seam, the lettering towards you, one end level with the top edge: the seam of the band catches that end. { pin-start } it there.
 # Which face of the skirt lies inside: the wrong side of its only or innermost layer, ...
 band-casing-slip = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the wrong side of { PIECE($inner) }.
     .check = The unfolded edge is level with the top edge, and the pressed fold hangs down.

@@ -88,7 +88,7 @@ duration = { $hours ->
 all-of-it = { $copies ->
     [2] { $runs ->
         [yes] Make both, each with its box. Do a sentence with both, then the next; where it says so, do several with one, then with the other.
-       *[no] Make both. Do each sentence with boxes a and b with one piece, then with the other, before you go on to the next sentence.
+       *[no] This is done at two places alike. Do each sentence with boxes a and b at one, then at the other, before you go on to the next sentence.
     }
    *[other] { $runs ->
         [yes] Make all { $copies }, each with its box. Do a sentence with all of them, then the next; where it says so, do several with one, then with the next.
@@ -204,7 +204,7 @@ fire-label-write = Write KEEP AWAY FROM FIRE on { $label-tape } of cotton tape, 
 
 ## Rows of long stitches that are pulled
 
-rows-set-machine = Set the longest stitch of your machine, { $long-stitch } mm or near it, and loosen the top tension a little. Write down how both stood before.
+rows-set-machine = Set the longest stitch of your machine, { $long-stitch } mm or near it. Write down the number of the upper tension for seams, if that is not done yet, and set it about one number lower.
 # Said only inside other messages. $per-run: over how many of the marked parts a run goes.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->
@@ -220,7 +220,7 @@ rows-wind-tails = { $in-runs ->
     [yes] At one end of each run, put a pin across and wind the thread tails round it in a figure of eight.
    *[no] At one end of the row, put a pin across and wind the thread tails round it in a figure of eight.
  }
-rows-set-back = Set the stitch and the tension back for seams.
+rows-set-back = Set the stitch back to { $seam-stitch } mm, and the upper tension to the number that you wrote down.
 # The rows are seen: their tails go to the wrong side.
 rows-tails-under = { $in-runs ->
     [yes] Take out the pins that hold the thread tails. At both ends of each run draw the upper threads to the wrong side, knot each to its lower one, and cut the tails to { $knot }.

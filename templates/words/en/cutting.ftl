@@ -27,20 +27,32 @@ cutting-aim = { $sections ->
  }
 
 # $trims: laces, ribbons, tapes and cords that the steps sew on.
-cutting-wash-trims = Wash and dry the { $trims } as the garment will be washed, before you measure any of it: trims shrink too.
+cutting-wash-trims = Wash and dry the { $trims } as the garment will be washed, before you measure any of it: a trim that shrinks later puckers its edge.
     .check = { COUNT($trims) ->
         [one] It is dry all through and lies flat.
        *[other] They are dry all through and lie flat.
      }
-    .remedy = Press what has curled, and let it cool.
-cutting-wash = Wash, dry and press the { $cloth } before cutting: it shrinks about { $shrinks }.
+    .remedy = Press what has curled through a cloth, the iron at one dot, and let it cool.
+# Said only inside the messages below. Dots of care labels: ISO 3758.
+cutting-dots = { $dots ->
+    [1] one dot, 110 °C, no steam
+    [2] two dots, 150 °C
+   *[3] three dots, 200 °C, with steam
+ }
+cutting-wash = Wash and dry the { $cloth } before cutting: it shrinks about { $shrinks }. Press it, the iron at { cutting-dots }.
     .check = It is dry all through and lies flat.
     .remedy = Dry it longer, and press it again along its length.
 # No shrinkage is given, and its fibre is known to shrink.
-cutting-wash-unknown = Wash, dry and press the { $cloth } before cutting, as the garment will be washed: new cloth shrinks, and by how much is not said.
+cutting-wash-unknown = Wash and dry the { $cloth } before cutting, as the garment will be washed: new cloth shrinks, and by how much is not said. Press it, the iron at { cutting-dots }.
     .check = { cutting-wash.check }
     .remedy = { cutting-wash.remedy }
-cutting-selvedges = Cut off the selvedges of the { $cloth }. Straighten the end that you begin at: cut along one thread, in net along a row of holes.
+# Said only inside the messages below.
+cutting-straighten = { $made ->
+    [net] Straighten the end that you begin at: cut across along one row of holes.
+    [woven] Straighten the end that you begin at: pull out one thread that runs across, and cut along the gap that it leaves.
+   *[close] Straighten the end that you begin at: rule a line square to the long edge, and cut along it.
+ }
+cutting-selvedges = Cut off the selvedges of the { $cloth }. { cutting-straighten }
     .check = At least { $length } of length is left.
     .remedy = If it is too short, buy what is missing before you cut anything.
 # The plan takes nearly all of the width.
@@ -48,7 +60,7 @@ cutting-selvedges-wide = { cutting-selvedges }
     .check = At least { $width } of width is left, and { $length } of length.
     .remedy = If it is narrower than { $width }, buy it wider, or have the plan made anew for your width. If it is too short, buy what is missing before you cut anything.
 # Some pieces have an edge on the selvedge.
-cutting-selvedges-kept = Leave the selvedges of the { $cloth } on: some are edges of pieces. Straighten the end that you begin at: cut along one thread, in net along a row of holes.
+cutting-selvedges-kept = Leave the selvedges of the { $cloth } on: some are edges of pieces. { cutting-straighten }
     .check = { cutting-selvedges.check }
     .remedy = { cutting-selvedges.remedy }
 cutting-selvedges-kept-wide = { cutting-selvedges-kept }
@@ -64,15 +76,21 @@ cutting-fold-alike = Fold the { $cloth } lengthwise, so that its two long edges 
 
 ## A section
 
-cutting-chalk = Chalk a line straight across the { $cloth }, { $length } from its cut end; on net, which chalk falls through, set a row of pins along the holes.
+cutting-chalk = { $made ->
+    [net] Set a row of pins straight across the { $cloth }, along the holes, { $length } from its cut end: chalk falls through.
+   *[close] Chalk a line straight across the { $cloth }, { $length } from its cut end.
+ }
     .check = Both ends of the line are { $length } from the cut end.
     .tolerance = { $off }
-    .remedy = Rub the line out and chalk it again before you cut.
+    .remedy = { $made ->
+        [net] Set the pins anew before you cut.
+       *[close] Rub the line out and chalk it again before you cut.
+     }
 cutting-section = Cut along the line: this is section { $number } of { $sections }.
 cutting-section-only = Cut along the line: this is the one section.
 # Other sections of this cloth keep theirs.
 cutting-selvedges-here = Cut the selvedges off this section: no piece of it keeps one.
-cutting-tags = Write a paper tag for each piece, as it is called on the drawing. Pin each on as its piece is cut: on the wrong side, near the edge that is up on the drawing. Where both faces look alike, choose the wrong side now.
+cutting-tags = Write a paper tag for each piece, as it is called on the drawing. Pin each on as its piece is cut: near the edge that is up on the drawing, on the wrong side: the duller face. Where both look alike, choose now.
     .check = { $tags ->
         [one] { $tags } tag. A tag comes off when its piece is sewn.
        *[other] { $tags } tags. A tag comes off when its piece is sewn.
@@ -91,7 +109,7 @@ cutting-tapes-along = { COUNT($tapes) ->
     [one] Stick a paper tape along the table. Its far side lies { $tapes } from the near edge of the table.
    *[other] Stick paper tapes along the table. Their far sides lie { $tapes } from the near edge of the table.
  }
-    .check = The last tape is at its distance at both its ends.
+    .check = Each tape goes a hand beyond the section at both ends, and the last one is at its distance at both.
     .tolerance = { $tape-off }
     .remedy = Measure again from the same edge, never from tape to tape. If the table is too small, work on the floor: one more tape there is the near edge.
 # Tapes of an earlier section lie on the table.
@@ -173,7 +191,7 @@ cutting-lanes-whole = Tag these lanes, which are cut no further: { $lanes }.
 # Said only inside the message above.
 cutting-lane-named = lane { $lane } is { $piece }
 cutting-lane = { $layer ->
-    [flat] From lane { $lane }, { $depth } deep, cut { $cuts }.
+    [flat] From lane { $lane }, { $depth } deep, cut, square across and from its left end on: { $cuts }.
     [fold] Open out lane { $lane }, which holds the fold. It is { $depth } deep: from it cut { $cuts }.
     [upper] From lane { $lane }, the upper layer, { $depth } deep, cut { $cuts }.
    *[under] From lane { $lane }, the under layer, { $depth } deep, cut { $cuts }.

@@ -13,7 +13,7 @@ edge-with-trim-aim = { COUNT($edge) ->
 # The edge is raw, and its cloth ravels.
 edge-with-trim-hide = Lay the { $trim } over the raw edge of an offcut.
     .check = The raw edge does not show through.
-    .remedy = If it shows, as under open lace, neaten { EDGE($edge) } before you go on: raw threads come out through the holes.
+    .remedy = If it shows, as under open lace, zigzag over { EDGE($edge) } first, 3 mm wide and 2 mm long, and set the machine back to straight: raw threads come out through the holes.
 
 ## Lay and fold
 

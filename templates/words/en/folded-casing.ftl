@@ -41,8 +41,8 @@ folded-casing-folded =
      }
 folded-casing-gap = Mark a gap of { $gap } that begins { $beside } to the right of { side-seam }, as you look at the inside. Make a line at each end of it.
 folded-casing-gap-front = Mark a gap of { $gap } at the middle of the front, { $quarter } from { side-seam }, half of it to each side. Make a line at each end of it.
-folded-casing-label = Push one end of the label under the lower fold beside { side-seam }, away from the gap, the words up, and { pin } it.
-folded-casing-label-flat = Push one end of the label under the lower fold near one end of the casing, the words up, and { pin } it.
+folded-casing-label = Push one end of the label under the lower fold beside { side-seam }, away from the gap, the lettering in sight, and { pin } it.
+folded-casing-label-flat = Push one end of the label under the lower fold near one end of the casing, the lettering in sight, and { pin } it.
 # The edge is flat: there is no gap, the casing is open at its two ends.
 folded-casing-sew-flat = With the inside up, sew { $edge-stitch } above the lower fold from end to end, { $stitched }, { $stitch }. Sew a few stitches back at both ends.
     .check = The channel is open at both ends and { $channel } wide inside.

@@ -82,6 +82,12 @@ term-casing = casing
     .means = a channel of cloth for elastic or a cord
 term-strip = strip
     .means = a long straight piece, cut whole or in segments that are joined
+term-offcut = offcut
+    .means = what is left of a cloth when the pieces are cut; stitches and heat are tried on it
+term-bodkin = bodkin
+    .means = a blunt flat needle that is pushed through a channel; a closed safety pin does as well
+term-lap = lap
+    .means = how far one end lies over the other
 term-ring = ring
     .means = a piece whose two ends are sewn together
 term-layer = layer
@@ -97,6 +103,8 @@ after-starch = Starch washes out. Stiffen it again after each wash, as at { $pla
     .head = Starching again
 after-store = Hang it up clean and dry, by the waist, away from heaters and flames. Do not press it flat: what lies folded for long keeps the folds.
     .head = Storing
-after-label = Sew a label inside the waist: whose it is or the size, the year, { $fibres }. { $fire }
+after-label = { $fire ->
+    [yes] Write on a second tape, and sew it in beside the one that warns of fire: whose it is or the size, the year, { $fibres }.
+   *[no] Write on a tape, and sew it inside the waist: whose it is or the size, the year, { $fibres }.
+ }
     .head = Label
-after-label-fire = Beside it the words KEEP AWAY FROM FIRE.

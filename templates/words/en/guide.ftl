@@ -9,7 +9,7 @@ letters-skip = No { $letter }? Letters are the same for every size. One that is 
 
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
 # $flat: of an offcut; it is drawn up as much as the work will be.
-practise-gathering = Practise on an offcut: write down stitch and upper tension, set the longest stitch and a slightly looser tension. Sew two rows along { $flat }, { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
+practise-gathering = Practise along { $flat } of an offcut: write down the upper tension, set it one number lower and the stitch at its longest. Sew two rows, { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
     .check = The threads slide without breaking, and the folds lie evenly.
     .remedy = If a thread breaks, loosen the upper tension a little, or sew shorter runs.
 # $left: thread left on the old bobbin, of the length on a full one.
@@ -33,7 +33,7 @@ last-look = Last look
 last-look-title = Look the garment over
 last-look-aim = It is safe to put on.
 # Where no band or casing has taken up the label that warns of fire.
-last-look-label = Lay the label on the inside, near the top edge and beside a seam, the words up. Fold both its ends under and sew them down by hand, to a seam margin or to the inner layer alone.
+last-look-label = Lay the label on the inside, near the top edge and beside a seam, the lettering in sight. Fold both its ends under and sew them down by hand, to a seam margin or to the inner layer alone.
     .check = It is held at both ends, and no stitch of it shows on the right side.
 last-look-pins = Count the pins and needles.
     .check = As many are in the box as when you began.

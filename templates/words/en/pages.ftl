@@ -160,7 +160,7 @@ page-cut-size = { $length } long, { $depth } deep
 page-check = Check
 page-tolerance = May be off
 # $place: the letter and number of a sentence that a drawing of the same stands beside, such as C2.
-page-drawn-at = Drawn at { $place }.
+page-drawn-at = Like the drawing at { $place }.
 page-remedy = If not
 # Between a head and what stands behind it on the same line.
 page-colon = :

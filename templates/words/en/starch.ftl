@@ -14,7 +14,7 @@ starch-caution-warm-air = A net skirt burns fast, starched or not. Warm air come
 
 ## Make the starch
 
-starch-ready = Make { $liquid } of { $starch } ready to use, as its label says.
+starch-ready = Make { $liquid } of { $starch } ready to use in a bowl; if it has to be thinned, as its label says.
 starch-ready-spray = Make { $liquid } of { $starch } ready to use, as its label says, and fill it into a spray bottle. From a can it is ready as it is.
 starch-paste = Stir { $cornflour } of { $starch } into { $cold } of cold water. A level tablespoon holds 15 ml.
     .check = No lump is left.

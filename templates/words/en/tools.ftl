@@ -49,7 +49,7 @@ tool-flat-pins = pins, about { $number }
 tool-tape-measure = tape measure
     .why = measuring
 tool-markers = tailor's chalk, fabric marker that washes out
-    .why = marking; try both on an offcut and wash them out
+    .why = marking inside the seam allowance; on net, which chalk falls through, the marker, or a loop of bright thread; try both on an offcut and wash them out
 tool-shears = shears for cloth, small scissors
     .why = cutting cloth, cutting threads
 tool-ruler = long ruler, something with a square corner
@@ -105,7 +105,7 @@ tool-bone-caps = caps or strong tape for the ends of the boning
 
 ## For starch
 
-tool-brush = wide soft brush
+tool-brush = wide soft brush, bowl
     .why = putting on starch
 tool-spray = spray bottle or can
     .why = putting on starch

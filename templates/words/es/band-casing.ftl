@@ -43,7 +43,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Colocar
 
 band-casing-turn = Pon la falda del revés, con el borde superior hacia arriba.
-band-casing-label = Coloca la etiqueta por dentro junto a { side-seam }, con el texto hacia arriba y un extremo a ras del borde superior. { pin-start } la etiqueta ahí.
+band-casing-label = Coloca la etiqueta por dentro, sobre { PIECE($inner) } junto a su costura, con el texto a la vista y un extremo a ras del borde superior: la costura de la cinturilla sujeta ese extremo. { pin-start } la etiqueta ahí.
 # Qué cara de la falda queda por dentro: el revés de su única capa o de la más interior, ...
 band-casing-slip = Pasa { PIECE($band) } por encima, con el revés hacia fuera: el derecho de la cinturilla contra el revés { PIECE($inner, case: "of") }.
     .check = El borde sin doblar está a ras del borde superior y el doblez planchado cuelga hacia abajo.

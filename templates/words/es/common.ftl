@@ -129,7 +129,7 @@ duration = { $hours ->
 all-of-it = { $copies ->
     [2] { $runs ->
         [yes] Haz las dos: cada frase tiene una casilla para cada una. Haz una frase en las dos antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la otra.
-       *[no] Haz las dos. Haz cada frase con casillas a y b en una pieza y luego en la otra, antes de pasar a la frase siguiente.
+       *[no] Esto se hace dos veces, igual. Haz cada frase con casillas a y b una vez y luego la otra, antes de pasar a la frase siguiente.
     }
    *[other] { $runs ->
         [yes] Haz las { $copies }: cada frase tiene una casilla para cada una. Haz una frase en todas antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la siguiente.
@@ -245,7 +245,7 @@ fire-label-write = Escribe MANTENER ALEJADO DEL FUEGO en { $label-tape } de cint
 
 ## Pasadas de puntada larga de las que se tira
 
-rows-set-machine = Pon la puntada más larga de tu máquina, { $long-stitch } mm o cerca, y afloja un poco la tensión del hilo superior. Apunta cómo estaban las dos antes.
+rows-set-machine = Pon la puntada más larga de tu máquina, { $long-stitch } mm o cerca. Apunta el número de la tensión superior para las costuras, si aún no está apuntado, y ponla más o menos un número más baja.
 # Se dice solo dentro de otros mensajes. $per-run: cuántas de las partes marcadas abarca un tramo.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->
@@ -261,7 +261,7 @@ rows-wind-tails = { $in-runs ->
     [yes] En un extremo de cada tramo, clava un alfiler atravesado y enrolla en él los cabos de hilo en forma de ocho.
    *[no] En un extremo de la pasada, clava un alfiler atravesado y enrolla en él los cabos de hilo en forma de ocho.
  }
-rows-set-back = Vuelve a poner la puntada y la tensión para coser costuras.
+rows-set-back = Vuelve a poner la puntada en { $seam-stitch } mm y la tensión superior en el número que apuntaste.
 # Las pasadas se ven: sus cabos van al revés.
 rows-tails-under = { $in-runs ->
     [yes] Quita los alfileres que sujetan los cabos de hilo. En los dos extremos de cada tramo, lleva al revés los hilos superiores, anuda cada uno con su hilo de la canilla y corta los cabos a { $knot }.

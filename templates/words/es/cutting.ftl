@@ -27,20 +27,32 @@ cutting-aim = { $sections ->
  }
 
 # $trims: encajes, cintas y cordones que se cosen en los pasos.
-cutting-wash-trims = Lava y seca lo siguiente tal como se lavará la prenda, antes de medir nada, porque también encoge: { $trims }.
+cutting-wash-trims = Lava y seca lo siguiente tal como se lavará la prenda, antes de medir nada, porque un adorno que encoge después frunce su borde: { $trims }.
     .check = { COUNT($trims) ->
         [one] Está seco del todo y queda liso.
        *[other] Está todo bien seco y queda liso.
      }
-    .remedy = Plancha lo que se haya enroscado y deja que se enfríe.
-cutting-wash = Lava, seca y plancha la tela ({ $cloth }) antes de cortar: encoge cerca de un { $shrinks }.
+    .remedy = Plancha con un punto y a través de un paño lo que se haya enroscado, y deja que se enfríe.
+# Solo se dice dentro de los mensajes siguientes. Puntos de las etiquetas de cuidado: ISO 3758.
+cutting-dots = { $dots ->
+    [1] un punto, 110 °C, sin vapor
+    [2] dos puntos, 150 °C
+   *[3] tres puntos, 200 °C, con vapor
+ }
+cutting-wash = Lava y seca la tela ({ $cloth }) antes de cortar: encoge cerca de un { $shrinks }. Plánchala con { cutting-dots }.
     .check = Está seca del todo y queda lisa.
     .remedy = Sécala más tiempo y vuelve a plancharla a lo largo.
 # No se indica cuánto encoge, y se sabe que su fibra encoge.
-cutting-wash-unknown = Lava, seca y plancha la tela ({ $cloth }) antes de cortar, como se lavará la prenda: la tela nueva encoge, y no se indica cuánto.
+cutting-wash-unknown = Lava y seca la tela ({ $cloth }) antes de cortar, como se lavará la prenda: la tela nueva encoge, y no se indica cuánto. Plánchala con { cutting-dots }.
     .check = { cutting-wash.check }
     .remedy = { cutting-wash.remedy }
-cutting-selvedges = Corta los orillos de la tela ({ $cloth }). Endereza el extremo por el que empiezas: corta siguiendo un hilo; en el tul, siguiendo una hilera de agujeros.
+# Solo se dice dentro de los mensajes siguientes.
+cutting-straighten = { $made ->
+    [net] Endereza el extremo por el que empiezas: corta de lado a lado siguiendo una hilera de agujeros.
+    [woven] Endereza el extremo por el que empiezas: saca un hilo que vaya de lado a lado y corta por el hueco que deja.
+   *[close] Endereza el extremo por el que empiezas: traza una línea a escuadra con el borde largo y corta por ella.
+ }
+cutting-selvedges = Corta los orillos de la tela ({ $cloth }). { cutting-straighten }
     .check = Quedan al menos { $length } de largo.
     .remedy = Si es demasiado corta, compra lo que falte antes de cortar nada.
 # El plano ocupa casi todo el ancho.
@@ -48,7 +60,7 @@ cutting-selvedges-wide = { cutting-selvedges }
     .check = Quedan al menos { $width } de ancho y { $length } de largo.
     .remedy = Si tiene menos de { $width } de ancho, cómprala más ancha o haz que se rehaga el plano para tu ancho. Si es demasiado corta, compra lo que falte antes de cortar nada.
 # Algunas piezas tienen un borde en el orillo.
-cutting-selvedges-kept = No cortes los orillos de la tela ({ $cloth }): algunos son bordes de piezas. Endereza el extremo por el que empiezas: corta siguiendo un hilo; en el tul, siguiendo una hilera de agujeros.
+cutting-selvedges-kept = No cortes los orillos de la tela ({ $cloth }): algunos son bordes de piezas. { cutting-straighten }
     .check = { cutting-selvedges.check }
     .remedy = { cutting-selvedges.remedy }
 cutting-selvedges-kept-wide = { cutting-selvedges-kept }
@@ -64,15 +76,21 @@ cutting-fold-alike = Dobla la tela ({ $cloth }) a lo largo, de modo que se junte
 
 ## Un corte de tela
 
-cutting-chalk = Traza con jaboncillo una línea recta de lado a lado de la tela ({ $cloth }), a { $length } de su extremo cortado; en la malla, que el jaboncillo atraviesa, pon una fila de alfileres a lo largo de los agujeros.
+cutting-chalk = { $made ->
+    [net] Pon una fila recta de alfileres de lado a lado de la tela ({ $cloth }), siguiendo los agujeros, a { $length } de su extremo cortado: el jaboncillo pasa a través.
+   *[close] Traza con jaboncillo una línea recta de lado a lado de la tela ({ $cloth }), a { $length } de su extremo cortado.
+ }
     .check = Los dos extremos de la línea están a { $length } del extremo cortado.
     .tolerance = { $off }
-    .remedy = Borra la línea y vuelve a trazarla antes de cortar.
+    .remedy = { $made ->
+        [net] Vuelve a poner los alfileres antes de cortar.
+       *[close] Borra la línea y vuelve a trazarla antes de cortar.
+     }
 cutting-section = Corta por la línea: este es el corte de tela { $number } de { $sections }.
 cutting-section-only = Corta por la línea: este es el único corte de tela.
 # Otros cortes de esta tela conservan los suyos.
 cutting-selvedges-here = Corta los orillos de este corte de tela: ninguna de sus piezas conserva uno.
-cutting-tags = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: por el revés, cerca del borde que está arriba en el dibujo. Si las dos caras se parecen, elige ahora el revés.
+cutting-tags = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: cerca del borde que está arriba en el dibujo, por el revés: la cara más mate. Si las dos se parecen, elige ahora.
     .check = { $tags ->
         [one] { $tags } etiqueta. La etiqueta se quita cuando se cose su pieza.
        *[other] { $tags } etiquetas. Cada etiqueta se quita cuando se cose su pieza.
@@ -91,7 +109,7 @@ cutting-tapes-along = { COUNT($tapes) ->
     [one] Pega una cinta adhesiva de papel a lo largo de la mesa. Su lado más alejado queda a { $tapes } del borde cercano de la mesa.
    *[other] Pega cintas adhesivas de papel a lo largo de la mesa. Sus lados más alejados quedan a { $tapes } del borde cercano de la mesa.
  }
-    .check = La última cinta está a su distancia en sus dos extremos.
+    .check = Cada cinta sobresale un palmo del corte de tela por los dos extremos, y la última está allí a su distancia.
     .tolerance = { $tape-off }
     .remedy = Vuelve a medir desde el mismo borde, nunca de cinta a cinta. Si la mesa es demasiado pequeña, trabaja en el suelo: allí otra cinta hace de borde de delante.
 # En la mesa hay cintas de un corte de tela anterior.
@@ -173,7 +191,7 @@ cutting-lanes-whole = Pon la etiqueta a estas franjas, que no se cortan más: { 
 # Said only inside the message above.
 cutting-lane-named = la franja { $lane } es { $piece }
 cutting-lane = { $layer ->
-    [flat] De la franja { $lane }, de { $depth } de alto, corta { $cuts }.
+    [flat] De la franja { $lane }, de { $depth } de alto, corta a escuadra, desde su extremo izquierdo: { $cuts }.
     [fold] Abre la franja { $lane }, que contiene el doblez. Tiene { $depth } de alto: corta de ella { $cuts }.
     [upper] De la franja { $lane }, capa de encima, de { $depth } de alto, corta { $cuts }.
    *[under] De la franja { $lane }, capa de debajo, de { $depth } de alto, corta { $cuts }.

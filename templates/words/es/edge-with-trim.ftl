@@ -13,7 +13,7 @@ edge-with-trim-aim = { COUNT($edge) ->
 # El borde está sin rematar y su tela se deshilacha.
 edge-with-trim-hide = Coloca el adorno ({ $trim }) sobre el borde sin rematar de un retal.
     .check = El borde sin rematar no se transparenta.
-    .remedy = Si se ve, como bajo un encaje calado, sobrehíla { EDGE($edge) } antes de seguir: los hilos sueltos salen por los agujeros.
+    .remedy = Si se ve, como bajo un encaje calado, antes sobrehíla { EDGE($edge) } en zigzag, de 3 mm de ancho y 2 mm de largo, y vuelve a poner la puntada recta: los hilos sueltos salen por los agujeros.
 
 ## Colocar y doblar
 

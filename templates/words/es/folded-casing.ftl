@@ -41,8 +41,8 @@ folded-casing-folded =
      }
 folded-casing-gap = Marca una abertura de { $gap } que empiece { $beside } a la derecha de { side-seam }, vista por el interior. Traza una raya en cada extremo.
 folded-casing-gap-front = Marca una abertura de { $gap } en el centro del delantero, a { $quarter } de { side-seam }, la mitad a cada lado. Traza una raya en cada extremo.
-folded-casing-label = Mete un extremo de la etiqueta bajo el doblez inferior junto a { side-seam }, lejos de la abertura, con el texto hacia arriba, y { pin } la etiqueta ahí.
-folded-casing-label-flat = Mete un extremo de la etiqueta bajo el doblez inferior cerca de un extremo de la jareta, con el texto hacia arriba, y { pin } la etiqueta ahí.
+folded-casing-label = Mete un extremo de la etiqueta bajo el doblez inferior junto a { side-seam }, lejos de la abertura, con el texto a la vista, y { pin } la etiqueta ahí.
+folded-casing-label-flat = Mete un extremo de la etiqueta bajo el doblez inferior cerca de un extremo de la jareta, con el texto a la vista, y { pin } la etiqueta ahí.
 # El borde es plano: no hay abertura, la jareta está abierta por sus dos extremos.
 folded-casing-sew-flat = Con el interior encima, cose { $edge-stitch } por encima del doblez inferior, de un extremo a otro, { $stitched }, { $stitch }. Remata en los dos extremos.
     .check = La jareta está abierta por los dos extremos y tiene { $channel } de ancho por dentro.

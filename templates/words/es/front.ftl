@@ -82,6 +82,12 @@ term-casing = jareta
     .means = un canal de tela para una goma o un cordón
 term-strip = tira
     .means = una pieza larga y recta, cortada entera o en tramos que se unen
+term-offcut = retal
+    .means = lo que queda de una tela al cortar las piezas; en él se prueban la puntada y el calor
+term-bodkin = pasacintas
+    .means = una aguja plana y roma que se empuja por una jareta; un imperdible cerrado también sirve
+term-lap = solape
+    .means = lo que un extremo monta sobre el otro
 term-ring = aro
     .means = una pieza cuyos dos extremos están cosidos entre sí
 term-layer = capa
@@ -97,6 +103,8 @@ after-starch = El almidón se va al lavar. Almidónala de nuevo después de cada
     .head = Volver a almidonar
 after-store = Cuélgala limpia y seca, por la cintura, lejos de radiadores y llamas. No la aplastes: lo que pasa mucho tiempo doblado conserva los dobleces.
     .head = Guardar
-after-label = Cose una etiqueta por dentro de la cintura: de quién es o la talla, el año, { $fibres }. { $fire }
+after-label = { $fire ->
+    [yes] Escribe en una segunda cinta y cósela junto a la que advierte del fuego: de quién es o la talla, el año, { $fibres }.
+   *[no] Escribe en una cinta y cósela por dentro de la cintura: de quién es o la talla, el año, { $fibres }.
+ }
     .head = Etiqueta
-after-label-fire = Al lado, las palabras MANTENER ALEJADO DEL FUEGO.

@@ -160,7 +160,7 @@ page-cut-size = { $length } de largo, { $depth } de alto
 page-check = Comprobación
 page-tolerance = Tolerancia
 # $place: the letter and number of a sentence that a drawing of the same stands beside, such as C2.
-page-drawn-at = Dibujado en { $place }.
+page-drawn-at = Como el dibujo de { $place }.
 page-remedy = Si no
 # Entre un encabezamiento y lo que sigue en la misma línea.
 page-colon = :

@@ -14,7 +14,7 @@ starch-caution-warm-air = Una falda de tul arde deprisa, almidonada o no. El air
 
 ## Preparar el almidón
 
-starch-ready = Prepara { $liquid } de almidón ({ $starch }) listo para usar, como indica su etiqueta.
+starch-ready = Prepara en un cuenco { $liquid } de almidón ({ $starch }) listo para usar; si hay que diluirlo, como indica su etiqueta.
 starch-ready-spray = Prepara { $liquid } de almidón ({ $starch }) listo para usar, como indica su etiqueta, y llena con él un pulverizador. El de aerosol ya viene listo.
 starch-paste = Deslíe { $cornflour } de almidón de maíz ({ $starch }) en { $cold } de agua fría. En una cucharada rasa caben 15 ml.
     .check = No queda ningún grumo.

@@ -49,7 +49,7 @@ tool-flat-pins = alfileres, unos { $number }
 tool-tape-measure = cinta métrica
     .why = medir
 tool-markers = jaboncillo, rotulador para tela que se vaya al lavar
-    .why = marcar; prueba los dos en un retal y lávalo
+    .why = marcar dentro del margen de costura; en la malla, que el jaboncillo atraviesa, el rotulador o un lazo de hilo de color vivo; prueba los dos en un retal y lávalo
 tool-shears = tijeras de sastre, tijeras pequeñas
     .why = cortar tela, cortar hilos
 tool-ruler = regla larga, algo con una esquina a escuadra
@@ -105,7 +105,7 @@ tool-bone-caps = conteras o cinta resistente para los extremos de la varilla
 
 ## Para el almidón
 
-tool-brush = brocha ancha y suave
+tool-brush = brocha ancha y suave, cuenco
     .why = almidón
 tool-spray = pulverizador o aerosol
     .why = almidón

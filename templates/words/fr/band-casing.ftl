@@ -43,7 +43,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Poser
 
 band-casing-turn = Mettre la jupe à l’envers, le bord supérieur en haut.
-band-casing-label = Poser l’étiquette à l’intérieur à côté de { side-seam }, le texte visible, un bout au ras du bord supérieur. L’y { pin }.
+band-casing-label = Poser l’étiquette à l’intérieur, sur { PIECE($inner) } à côté de sa couture, le texte visible, un bout au ras du bord supérieur : la couture de la bande prend ce bout. L’y { pin }.
 # Quelle face de la jupe est à l’intérieur : l’envers de sa seule épaisseur ou de la plus intérieure, ...
 band-casing-slip = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’envers { PIECE($inner, case: "of") }.
     .check = Le bord non replié est au ras du bord supérieur, et la pliure repassée pend vers le bas.
@@ -62,7 +62,7 @@ band-casing-pin = { pin-start } { band-casing-seam } de la ceinture au premier r
 ## Piquer et rabattre
 
 band-casing-sew = { $gathered ->
-    [yes] Tourner l’ouvrage pour que les fronces soient dessus ; on pique alors depuis l’intérieur du rond. Piquer à { $seam-width } du bord, { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
+    [yes] Tourner l’ouvrage pour que les fronces soient dessus ; on pique alors depuis l’intérieur du rond. Piquer à { $seam-width } du bord, { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
    *[no] Piquer à { $seam-width } du bord, { $stitch }, { $length } tout autour. Finir en repiquant trois points sur le début.
  }
     .check = Toutes les épaisseurs sont prises.
@@ -78,7 +78,7 @@ band-casing-topstitch = Endroit dessus, surpiquer à { $edge-stitch } du repli i
     .check = L’ouverture est libre et la coulisse a { $channel } de largeur à l’intérieur.
     .tolerance = { $fold-off } de plus ou de moins
     .remedy = Découdre ce qui ferme l’ouverture.
-band-casing-topstitch-round = Endroit dessus, surpiquer à { $edge-stitch } du repli inférieur sur tout le tour, { $stitch }, { $stitched } ; finir en repiquant trois points sur le début.
+band-casing-topstitch-round = Endroit dessus, surpiquer à { $edge-stitch } du repli inférieur sur tout le tour, { $stitch }, { $stitched } ; finir en repiquant trois points sur le début.
     .check = Le repli est pris tout autour et la coulisse a { $channel } de largeur à l’intérieur.
     .tolerance = { $fold-off } de plus ou de moins
     .remedy = Découdre là où la piqûre a quitté le repli, et refaire ce tronçon.

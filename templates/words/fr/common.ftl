@@ -134,7 +134,7 @@ duration = { $hours ->
 all-of-it = { $copies ->
     [2] { $runs ->
         [yes] Faire les deux : chaque phrase a une case pour chacune. Exécuter une phrase sur les deux avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur l’autre.
-       *[no] Faire les deux. Exécuter chaque phrase à cases a et b sur une pièce, puis sur l’autre, avant de passer à la phrase suivante.
+       *[no] Ce travail se fait deux fois, pareillement. Exécuter chaque phrase à cases a et b une fois, puis l’autre, avant de passer à la phrase suivante.
     }
    *[other] { $runs ->
         [yes] Faire les { $copies } : chaque phrase a une case pour chacune. Exécuter une phrase sur toutes avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur la suivante.
@@ -250,7 +250,7 @@ fire-label-write = Écrire TENIR ÉLOIGNÉ DU FEU sur { $label-tape } de ruban d
 
 ## Rangs de points longs que l’on tire
 
-rows-set-machine = Régler le point le plus long de la machine, { $long-stitch } mm environ, et desserrer un peu la tension du fil supérieur. Noter les deux réglages d’avant.
+rows-set-machine = Régler le point le plus long de la machine, { $long-stitch } mm environ. Noter le chiffre de la tension du fil supérieur pour les coutures, si ce n’est déjà fait, et la régler un chiffre plus bas environ.
 # Dit seulement dans d’autres messages. $per-run : sur combien des parties marquées va une section.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->
@@ -266,7 +266,7 @@ rows-wind-tails = { $in-runs ->
     [yes] À un bout de chaque section, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
    *[no] À un bout du rang, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
  }
-rows-set-back = Remettre le point et la tension comme pour les coutures.
+rows-set-back = Remettre le point à { $seam-stitch } mm et la tension du fil supérieur au chiffre noté.
 # Les rangs se voient : leurs bouts de fil passent sur l’envers.
 rows-tails-under = { $in-runs ->
     [yes] Ôter les épingles qui tiennent les bouts de fil. Aux deux bouts de chaque section, tirer les fils supérieurs sur l’envers, nouer chacun à son fil de canette, et couper les bouts à { $knot }.

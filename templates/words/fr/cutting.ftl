@@ -19,28 +19,40 @@ cut-finished-gores = { $gores } lés, { $depth } de haut
 
 ## Avant le premier coup de ciseaux
 
-cutting-title = Couper : { $cloth }
+cutting-title = Couper : { $cloth }
     .number = { $length }
 cutting-aim = { $sections ->
-    [one] { $sections } coupon. Les cotes de coupe comprennent toutes les marges : ne rien ajouter.
-   *[other] { $sections } coupons. Les cotes de coupe comprennent toutes les marges : ne rien ajouter.
+    [one] { $sections } coupon. Les cotes de coupe comprennent toutes les marges : ne rien ajouter.
+   *[other] { $sections } coupons. Les cotes de coupe comprennent toutes les marges : ne rien ajouter.
  }
 
 # $trims : dentelles, rubans et cordons que les étapes cousent.
-cutting-wash-trims = Laver et sécher les fournitures suivantes comme le vêtement sera lavé, avant d’en mesurer quoi que ce soit, car elles rétrécissent aussi : { $trims }.
+cutting-wash-trims = Laver et sécher les fournitures suivantes comme le vêtement sera lavé, avant d’en mesurer quoi que ce soit, car une garniture qui rétrécit plus tard fait froncer son bord : { $trims }.
     .check = { COUNT($trims) ->
         [one] Tout est sec à cœur et à plat.
        *[other] Tout est sec à cœur et à plat.
      }
-    .remedy = Repasser ce qui rebique, et laisser refroidir.
-cutting-wash = Laver, sécher et repasser le tissu ({ $cloth }) avant de couper : il rétrécit de { $shrinks } environ.
+    .remedy = Repasser à un point, à travers un linge, ce qui rebique, et laisser refroidir.
+# Dit seulement dans les messages qui suivent. Points des étiquettes d’entretien : ISO 3758.
+cutting-dots = { $dots ->
+    [1] un point, 110 °C, sans vapeur
+    [2] deux points, 150 °C
+   *[3] trois points, 200 °C, avec vapeur
+ }
+cutting-wash = Laver et sécher le tissu ({ $cloth }) avant de couper : il rétrécit de { $shrinks } environ. Le repasser, fer à { cutting-dots }.
     .check = Il est sec à cœur et à plat.
     .remedy = Le sécher plus longtemps, et le repasser à nouveau dans la longueur.
 # Aucun retrait n’est indiqué, et la fibre est connue pour rétrécir.
-cutting-wash-unknown = Laver, sécher et repasser le tissu ({ $cloth }) avant de couper, comme le vêtement sera lavé : un tissu neuf rétrécit, et de combien n’est pas indiqué.
+cutting-wash-unknown = Laver et sécher le tissu ({ $cloth }) avant de couper, comme le vêtement sera lavé : un tissu neuf rétrécit, et de combien n’est pas indiqué. Le repasser, fer à { cutting-dots }.
     .check = { cutting-wash.check }
     .remedy = { cutting-wash.remedy }
-cutting-selvedges = Couper les lisières du tissu ({ $cloth }). Redresser le bout par où l’on commence : couper le long d’un fil, dans le tulle le long d’une rangée de trous.
+# Dit seulement dans les messages qui suivent.
+cutting-straighten = { $made ->
+    [net] Redresser le bout par où l’on commence : couper en travers le long d’une rangée de trous.
+    [woven] Redresser le bout par où l’on commence : tirer un fil qui court en travers, et couper le long du vide qu’il laisse.
+   *[close] Redresser le bout par où l’on commence : tracer une ligne d’équerre avec le long bord, et couper dessus.
+ }
+cutting-selvedges = Couper les lisières du tissu ({ $cloth }). { cutting-straighten }
     .check = Il reste au moins { $length } de longueur.
     .remedy = S’il est trop court, acheter ce qui manque avant de rien couper.
 # Le plan prend presque toute la largeur.
@@ -48,7 +60,7 @@ cutting-selvedges-wide = { cutting-selvedges }
     .check = Il reste au moins { $width } de largeur, et { $length } de longueur.
     .remedy = S’il est plus étroit que { $width }, l’acheter plus large, ou faire refaire le plan pour sa largeur. S’il est trop court, acheter ce qui manque avant de rien couper.
 # Des pièces ont un bord sur la lisière.
-cutting-selvedges-kept = Ne pas couper les lisières du tissu ({ $cloth }) : certaines sont des bords de pièces. Redresser le bout par où l’on commence : couper le long d’un fil, dans le tulle le long d’une rangée de trous.
+cutting-selvedges-kept = Ne pas couper les lisières du tissu ({ $cloth }) : certaines sont des bords de pièces. { cutting-straighten }
     .check = { cutting-selvedges.check }
     .remedy = { cutting-selvedges.remedy }
 cutting-selvedges-kept-wide = { cutting-selvedges-kept }
@@ -64,15 +76,21 @@ cutting-fold-alike = Plier le tissu ({ $cloth }) dans la longueur, de sorte que 
 
 ## Un coupon
 
-cutting-chalk = Tracer à la craie une ligne droite en travers du tissu ({ $cloth }), à { $length } de son bout coupé ; sur un filet, que la craie traverse, piquer une rangée d’épingles le long des trous.
+cutting-chalk = { $made ->
+    [net] Piquer une rangée d’épingles bien droite en travers du tissu ({ $cloth }), le long des trous, à { $length } de son bout coupé : la craie passe au travers.
+   *[close] Tracer à la craie une ligne droite en travers du tissu ({ $cloth }), à { $length } de son bout coupé.
+ }
     .check = Les deux bouts de la ligne sont à { $length } du bout coupé.
     .tolerance = { $off }
-    .remedy = Effacer la ligne et la retracer avant de couper.
+    .remedy = { $made ->
+        [net] Repiquer les épingles avant de couper.
+       *[close] Effacer la ligne et la retracer avant de couper.
+     }
 cutting-section = Couper le long de la ligne : c’est le coupon { $number } sur { $sections }.
 cutting-section-only = Couper le long de la ligne : c’est l’unique coupon.
 # D’autres coupons de ce tissu gardent les leurs.
-cutting-selvedges-here = Couper les lisières de ce coupon : aucune de ses pièces n’en garde.
-cutting-tags = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : sur l’envers, près du bord qui est en haut sur le dessin. Là où les deux faces se ressemblent, choisir l’envers maintenant.
+cutting-selvedges-here = Couper les lisières de ce coupon : aucune de ses pièces n’en garde.
+cutting-tags = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : près du bord qui est en haut sur le dessin, sur l’envers : la face la plus mate. Si les deux se ressemblent, choisir maintenant.
     .check = { $tags ->
         [one] { $tags } étiquette. Une étiquette s’ôte quand sa pièce est cousue.
        *[other] { $tags } étiquettes. Une étiquette s’ôte quand sa pièce est cousue.
@@ -91,7 +109,7 @@ cutting-tapes-along = { COUNT($tapes) ->
     [one] Coller un ruban adhésif en papier le long de la table. Son côté éloigné est à { $tapes } du bord proche de la table.
    *[other] Coller des rubans adhésifs en papier le long de la table. Leurs côtés éloignés sont à { $tapes } du bord proche de la table.
  }
-    .check = Le dernier ruban est à sa distance à ses deux bouts.
+    .check = Chaque ruban dépasse le coupon d’une main aux deux bouts, et le dernier y est à sa distance.
     .tolerance = { $tape-off }
     .remedy = Mesurer à nouveau depuis le même bord, jamais de ruban à ruban. Si la table est trop petite, travailler par terre, où un ruban de plus tient lieu de bord de devant.
 # Des rubans d’un coupon précédent sont sur la table.
@@ -148,14 +166,14 @@ cutting-slit = { COUNT($tapes) ->
 cutting-slit-beyond = { cutting-slit } Au bout de la table, faire avancer le tissu et continuer le long des mêmes rubans.
 # Bandes de coupe à la lisière éloignée, ou, sur le tissu plié, aux deux, qui s’y superposent.
 cutting-slit-selvedge = { $folded ->
-    [yes] Épingler les deux lisières ensemble. Tracer à la craie une ligne à { $depth } d’elles, d’un bout à l’autre, et couper dessus à travers les deux épaisseurs : bandes de coupe { $lanes }.
-   *[no] Tracer à la craie une ligne à { $depth } de la lisière éloignée, d’un bout à l’autre, et couper dessus : bande de coupe { $lanes }.
+    [yes] Épingler les deux lisières ensemble. Tracer à la craie une ligne à { $depth } d’elles, d’un bout à l’autre, et couper dessus à travers les deux épaisseurs : bandes de coupe { $lanes }.
+   *[no] Tracer à la craie une ligne à { $depth } de la lisière éloignée, d’un bout à l’autre, et couper dessus : bande de coupe { $lanes }.
  }
     .check = Elle est à { $depth } de la lisière aux deux bouts et au milieu.
     .tolerance = { $off }
     .remedy = Mesurer encore une fois depuis la lisière avant de couper.
 # $pieces : les marques des pièces.
-cutting-selvedge-stays = Laisser la lisière sur { $pieces } : c’est le bord { $edge ->
+cutting-selvedge-stays = Laisser la lisière sur { $pieces } : c’est le bord { $edge ->
     [top] supérieur
    *[bottom] inférieur
  }, fini tel quel.
@@ -169,11 +187,11 @@ cutting-lane-whole = { $layer ->
    *[under] La bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, est { $piece } : ne pas la couper.
  }
 # Several lanes of one layer, each a piece as it comes off the table.
-cutting-lanes-whole = Étiqueter ces bandes de coupe, qui ne se coupent pas davantage : { $lanes }.
+cutting-lanes-whole = Étiqueter ces bandes de coupe, qui ne se coupent pas davantage : { $lanes }.
 # Said only inside the message above.
 cutting-lane-named = la bande de coupe { $lane } est { $piece }
 cutting-lane = { $layer ->
-    [flat] Dans la bande de coupe { $lane }, { $depth } de hauteur, couper { $cuts }.
+    [flat] Dans la bande de coupe { $lane }, { $depth } de hauteur, couper d’équerre, à partir du bout gauche : { $cuts }.
     [fold] Ouvrir la bande de coupe { $lane }, qui contient la pliure. Elle a { $depth } de hauteur : y couper { $cuts }.
     [upper] Dans la bande de coupe { $lane }, épaisseur du dessus, { $depth } de hauteur, couper { $cuts }.
    *[under] Dans la bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, couper { $cuts }.

@@ -13,11 +13,11 @@ edge-with-trim-aim = { COUNT($edge) ->
 # Le bord est brut, et son tissu s’effiloche.
 edge-with-trim-hide = Poser le galon ({ $trim }) sur le bord brut d’une chute.
     .check = Le bord brut ne se voit pas au travers.
-    .remedy = S’il se voit, comme sous une dentelle ajourée, surfiler { EDGE($edge) } avant de continuer : les fils bruts sortent par les trous.
+    .remedy = S’il se voit, comme sous une dentelle ajourée, d’abord surfiler { EDGE($edge) } au zigzag, 3 mm de large et 2 mm de long, et remettre la machine au point droit : les fils bruts sortent par les trous.
 
 ## Poser et replier
 
-edge-with-trim-begin = Poser l’ouvrage endroit dessus. Replier les premiers { $stretch } : { EDGE($edge) }, de { $turn } sur l’endroit.
+edge-with-trim-begin = Poser l’ouvrage endroit dessus. Replier les premiers { $stretch } : { EDGE($edge) }, de { $turn } sur l’endroit.
 edge-with-trim-begin-ring = Commencer à { side-seam } : poser le bout brut du galon ({ $trim }) le long de cette pliure, endroit dessus aussi, son bord extérieur au ras de la pliure.
     .check = Si le galon ({ $trim }) a un bord façonné, celui-ci est vers l’extérieur, et le bord droit vers l’intérieur.
 edge-with-trim-begin-flat = Commencer à un bout : poser le galon ({ $trim }) le long de cette pliure, endroit dessus aussi, son bord extérieur au ras de la pliure et son bout brut au ras du bout du tissu.
@@ -62,11 +62,11 @@ edge-with-trim-sew-ends = Piquer les deux bouts repliés en travers du galon ({ 
 ## Piquer le galon le long du bord vif, puis relever les deux ensemble
 
 # L’envers est dessus, l’endroit du galon aussi : relevé, le galon se voit.
-edge-with-trim-along-ring = Poser l’ouvrage envers dessus. Commencer à { side-seam } : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif.
+edge-with-trim-along-ring = Poser l’ouvrage envers dessus. Commencer à { side-seam } : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif.
     .check = Si un bord du galon ({ $trim }) est festonné, ce bord est à l’opposé du bord vif.
-edge-with-trim-along-flat = Poser l’ouvrage envers dessus. Commencer à un bout : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif, son bout vif au ras du bout du tissu.
+edge-with-trim-along-flat = Poser l’ouvrage envers dessus. Commencer à un bout : poser le galon ({ $trim }) le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif, son bout vif au ras du bout du tissu.
     .check = { edge-with-trim-along-ring.check }
-edge-with-trim-along-folded = Poser l’ouvrage envers dessus. Replier { $under } du bout du galon ({ $trim }). Commencer à un bout : poser le galon le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif, son repli au ras du bout du tissu.
+edge-with-trim-along-folded = Poser l’ouvrage envers dessus. Replier { $under } du bout du galon ({ $trim }). Commencer à un bout : poser le galon le long { EDGE($edge, case: "of") }, endroit dessus. Son bord extérieur est au ras du bord vif, son repli au ras du bout du tissu.
     .check = { edge-with-trim-along-ring.check }
 edge-with-trim-along-sew-ring = Piquer à { $row } du bord vif, { $stitch }, point d’arrêt au début. S’arrêter { $stretch } avant la fin, l’aiguille plantée.
     .check = { edge-with-trim-along-sew-flat.check }
@@ -75,7 +75,7 @@ edge-with-trim-along-sew-flat = Piquer à { $row } du bord vif, { $stitch }, { $
     .check = Le bord du galon ({ $trim }) est partout au ras du bord vif, et aucun des deux n’est étiré.
     .remedy = Là où ils ont glissé, découdre ce passage et le repiquer.
 # Plusieurs pareils : le galon passe de l’un au suivant.
-edge-with-trim-along-sew-chain = Piquer à { $row } du bord vif, { $stitch }, { $length } chacun. À la fin, ne couper ni le galon ({ $trim }) ni les fils : poser le suivant tout contre et continuer à piquer.
+edge-with-trim-along-sew-chain = Piquer à { $row } du bord vif, { $stitch }, { $length } chacun. À la fin, ne couper ni le galon ({ $trim }) ni les fils : poser le suivant tout contre et continuer à piquer.
     .check = { edge-with-trim-along-sew-flat.check }
     .remedy = { edge-with-trim-along-sew-flat.remedy }
 edge-with-trim-apart = Séparer la chaîne en ses { $copies } éléments, le galon ({ $trim }) coupé au ras des bouts du tissu.

@@ -8,7 +8,7 @@ front-version = Version
 front-licence = Licence
 front-size = Taille
 # $measures : les mesures du corps pour lesquelles le guide est fait.
-front-size-with = { $whose } : { $measures }
+front-size-with = { $whose } : { $measures }
 front-measure = { $name } { $value }
 front-length = Longueur
 front-length-hem = { $length }, tour d’ourlet { $hem }
@@ -23,7 +23,7 @@ front-skill-straight = savoir piquer droit à la machine
 front-skill-zigzag = savoir piquer droit et au zigzag
 front-skill-overlocker = savoir piquer droit et se servir d’une surjeteuse
 # $can : l’un de ceux du dessus. $place : la lettre du premier travail de fronces.
-front-skill-taught = { $can } ; les fronces s’apprennent à { $place }
+front-skill-taught = { $can } ; les fronces s’apprennent à { $place }
 front-cutting = Coupe
 
 ## Prendre les mesures
@@ -40,7 +40,7 @@ front-how = { $name ->
    *[knee-height] du milieu de la rotule tout droit jusqu’au sol
  }
 front-floor = sol, sans chaussures
-front-drawn = { $number } : { $how }
+front-drawn = { $number } : { $how }
 front-measuring = Où passe le mètre ruban.
 front-measuring-alt = Une personne debout, vue de face, avec une ligne numérotée pour chaque mesure. { $lines }.
 
@@ -69,7 +69,7 @@ term-gather = froncer
 term-run = tronçon
     .means = un rang de points longs d’un repère au suivant
 term-bobbin-thread = fil de canette
-    .means = le fil du dessous d’un rang ; c’est lui que l’on tire
+    .means = le fil du dessous d’un rang ; c’est lui que l’on tire
 term-ease = soutenir
     .means = répartir un peu de longueur en trop entre les épingles, sans prendre de pli
 term-neaten = surfiler
@@ -82,6 +82,12 @@ term-casing = coulisse
     .means = un passage de tissu pour un élastique ou un cordon
 term-strip = bande
     .means = une longue pièce droite, coupée d’un seul tenant ou en segments assemblés
+term-offcut = chute
+    .means = ce qui reste du tissu une fois les pièces coupées ; on y essaie le point et la chaleur
+term-bodkin = passe-lacet
+    .means = une aiguille plate et sans pointe que l’on pousse dans une coulisse ; une épingle à nourrice fermée convient aussi
+term-lap = chevauchement
+    .means = ce dont un bout recouvre l’autre
 term-ring = rond
     .means = une pièce dont les deux bouts sont cousus ensemble
 term-layer = épaisseur
@@ -90,13 +96,15 @@ term-layer = épaisseur
 ## Entretien
 
 # $fibres : celles de ses tissus.
-after-wash = Fibres : { $fibres }. Laver comme le demande la plus délicate. Si aucune étiquette ne le dit, à la main à l’eau tiède, sans tordre, et suspendre pour sécher.
+after-wash = Fibres : { $fibres }. Laver comme le demande la plus délicate. Si aucune étiquette ne le dit, à la main à l’eau tiède, sans tordre, et suspendre pour sécher.
     .head = Lavage
 # $places : les lettres des travaux d’amidonnage.
 after-starch = L’amidon part au lavage. Amidonner de nouveau après chaque lavage, comme à { $places }.
     .head = Amidonner de nouveau
-after-store = Suspendre propre et sec, par la taille, loin des radiateurs et des flammes. Ne pas aplatir : ce qui reste longtemps plié garde les plis.
+after-store = Suspendre propre et sec, par la taille, loin des radiateurs et des flammes. Ne pas aplatir : ce qui reste longtemps plié garde les plis.
     .head = Rangement
-after-label = Coudre une étiquette à l’intérieur de la taille : le nom ou la taille, l’année, { $fibres }. { $fire }
+after-label = { $fire ->
+    [yes] Écrire sur un second ruban, et le coudre à côté de celui qui met en garde contre le feu : le nom ou la taille, l’année, { $fibres }.
+   *[no] Écrire sur un ruban, et le coudre à l’intérieur de la taille : le nom ou la taille, l’année, { $fibres }.
+ }
     .head = Étiquette
-after-label-fire = À côté, les mots TENIR ÉLOIGNÉ DU FEU.

@@ -9,7 +9,7 @@ letters-skip = Pas de { $letter } ? Les lettres sont les mêmes pour toutes les
 
 machine-straight = Revenir du zigzag au point droit, { $stitch }.
 # $flat : d’une chute ; on la resserre autant que le sera l’ouvrage.
-practise-gathering = S’exercer sur une chute du même tissu : noter le point et la tension du fil supérieur, puis régler le point le plus long et desserrer un peu. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
+practise-gathering = S’exercer sur une chute du même tissu : noter le chiffre de la tension du fil supérieur, puis régler le point le plus long et la tension un chiffre plus bas environ. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
     .check = Les fils glissent sans casser, et les plis sont réguliers.
     .remedy = Si un fil casse, desserrer un peu la tension du fil supérieur, ou piquer des tronçons plus courts.
 # $left : le fil qui reste sur l’ancienne canette, de la longueur d’une pleine.
@@ -39,9 +39,9 @@ last-look-pins = Compter les épingles et les aiguilles.
     .check = Il y en a autant dans la boîte qu’au début.
     .remedy = Tâter chaque couture et la taille jusqu’à retrouver la dernière. Personne n’enfile le vêtement avant.
 last-look-threads = Couper tous les fils qui dépassent et ôter les fils vifs.
-last-look-marks = Ôter toutes les marques : brosser la craie, faire partir le marqueur à l’eau comme l’indique son fabricant.
+last-look-marks = Ôter toutes les marques : brosser la craie, faire partir le marqueur à l’eau comme l’indique son fabricant.
     .check = Aucune marque ne se voit sur l’endroit.
-    .remedy = La laver avant de repasser à cet endroit : la chaleur fixe certains marqueurs pour toujours.
+    .remedy = La laver avant de repasser à cet endroit : la chaleur fixe certains marqueurs pour toujours.
 last-look-length = Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $length }.
     .check = La mesure est la même devant, derrière et sur les côtés.
     .tolerance = { $off } de plus ou de moins

@@ -14,7 +14,7 @@ insert-elastic-write = Noter la longueur de boucle retenue, avec la date.
 insert-elastic-cut = Couper { $cut } d’élastique, soit { $loop } plus { $lap } pour le recouvrement.
     .check = Il mesure { $cut }, posé au repos à côté du mètre ruban.
     .remedy = Trop long : couper le surplus. Trop court : en couper un neuf, ne pas étirer celui-ci.
-insert-elastic-ends = Surjeter à la main les deux bouts coupés pour qu’ils ne s’effilochent pas, ou y mettre un peu de colle textile et laisser sécher.
+insert-elastic-ends = Surjeter à la main les deux bouts coupés, point contre point, le fil passant chaque fois par-dessus le bord, pour qu’ils ne s’effilochent pas.
 insert-elastic-line = Tracer un trait droit en travers, à { $lap } d’un bout.
     .check = Du trait à l’autre bout, il y a { $loop } au repos.
     .tolerance = { $lap-off } de plus ou de moins
@@ -28,9 +28,9 @@ insert-elastic-order = Passer un élastique dans chacun des { $channels } passag
     .check = Aucun passage n’en contient deux.
 ## Coupé long, essayé dans le vêtement et raccourci
 
-insert-elastic-cut-long = Couper { $cut } d’élastique : { $loop }, { $lap } de chevauchement et { $spare } pour l’essayage.
+insert-elastic-cut-long = Couper { $cut } d’élastique : { $loop }, { $lap } de chevauchement et { $spare } pour l’essayage.
     .check = Il mesure { $cut } posé sans tension le long du mètre ruban.
-    .remedy = Trop court : en couper un autre, ne pas étirer celui-ci.
+    .remedy = Trop court : en couper un autre, ne pas étirer celui-ci.
 insert-elastic-pin-end = Laisser pendre { $tail } d’un bout hors de l’ouverture. L’y fixer { PIECE($band, case: "to") } avec une épingle à nourrice, pour qu’il ne glisse pas à l’intérieur.
 insert-elastic-thread-long = Fixer une seconde épingle à nourrice ou un passe-lacet dans l’autre bout et le pousser dans la coulisse, tout autour, jusqu’à l’ouverture. Repousser le tissu sur l’élastique à mesure.
     .check = L’élastique est à plat tout autour.
@@ -38,16 +38,16 @@ insert-elastic-thread-long = Fixer une seconde épingle à nourrice ou un passe-
 insert-elastic-thread-long-band = Fixer une seconde épingle à nourrice ou un passe-lacet dans l’autre bout et le pousser dans la coulisse, tout autour, jusqu’à l’ouverture, entre la marge de couture et l’extérieur. Repousser le tissu sur l’élastique à mesure.
     .check = { insert-elastic-thread-long.check }
     .remedy = { insert-elastic-thread-long.remedy }
-insert-elastic-try-on = Faire chevaucher les bouts jusqu’à un anneau de { $loop } et tenir le tout par une épingle à nourrice fermée. D’abord compter les épingles et chercher celles qui seraient restées ; puis mettre le vêtement, s’asseoir avec et inspirer.
+insert-elastic-try-on = Faire chevaucher les bouts jusqu’à un anneau de { $loop } et tenir le tout par une épingle à nourrice fermée. D’abord compter les épingles et chercher celles qui seraient restées ; puis mettre le vêtement, s’asseoir avec et inspirer.
     .check = Il tient et ne serre pas. Deux doigts passent dessous.
     .remedy = Faire chevaucher moins ou plus jusqu’à ce que cela aille, et prendre cet anneau au lieu de { $loop } à partir d’ici.
-insert-elastic-shorten = Tracer une ligne sur le bout du dessous là où finit celui du dessus, ôter le vêtement et tirer { $out } des deux bouts hors de l’ouverture. Le bout du dessous continue par-dessous : le couper à { $lap } de la ligne, du côté qui était sous le bout du dessus.
+insert-elastic-shorten = Tracer une ligne sur le bout du dessous là où finit celui du dessus, ôter le vêtement et tirer { $out } des deux bouts hors de l’ouverture. Le bout du dessous continue par-dessous : le couper à { $lap } de la ligne, du côté qui était sous le bout du dessus.
     .check = Du bout coupé à la ligne, il y a { $lap }.
     .tolerance = { $lap-off } de plus ou de moins
-    .remedy = Trop long : couper le reste. Trop court : faire chevaucher d’autant moins et piquer deux fois.
+    .remedy = Trop long : couper le reste. Trop court : faire chevaucher d’autant moins et piquer deux fois.
 
 # La coulisse est à plat, et une couture la ferme ensuite. $half-lap : ce que la couture prend à chaque bout.
-insert-elastic-aim-flat = L’élastique resserre { $casing } de coulisse à { $loop } ; ses bouts sont pris dans la couture.
+insert-elastic-aim-flat = L’élastique resserre { $casing } de coulisse à { $loop } ; ses bouts sont pris dans la couture.
 insert-elastic-cut-flat = Couper { $cut } d’élastique, soit { $loop }, et { $half-lap } à chaque bout pour la couture.
     .check = { insert-elastic-cut.check }
     .remedy = { insert-elastic-cut.remedy }
@@ -58,11 +58,11 @@ insert-elastic-mark-flat = Tracer un trait droit en travers, à { $half-lap } de
 
 ## Dans la coulisse
 
-insert-elastic-thread-flat = Épingler un bout de l’élastique au ras du bord coupé { PIECE($band, case: "of") }. Fixer une épingle à nourrice ou un passe-lacet à l’autre bout et lui faire traverser la coulisse, en repoussant le tissu sur l’élastique au fur et à mesure ; épingler ce bout lui aussi au ras du tissu.
+insert-elastic-thread-flat = Épingler un bout de l’élastique au ras du bord coupé { PIECE($band, case: "of") }. Fixer une épingle à nourrice ou un passe-lacet à l’autre bout et lui faire traverser la coulisse, en repoussant le tissu sur l’élastique au fur et à mesure ; épingler ce bout lui aussi au ras du tissu.
     .check = L’élastique est à plat partout, et ses deux bouts sont au ras du tissu.
     .remedy = S’il est vrillé, revenir en arrière d’une main, le détordre et continuer.
 insert-elastic-bar-flat = Piquer à chaque bout deux rangs de zigzag en travers de l’élastique, entre le trait et le bord coupé, à travers toutes les épaisseurs, avec un point d’arrêt à chaque fois. Ôter les épingles.
-    .check = Tirer fort : rien ne cède. La couture passera sur les traits.
+    .check = Tirer fort : rien ne cède. La couture passera sur les traits.
     .remedy = Repiquer les rangs.
 insert-elastic-spread-flat = Répartir l’ampleur sur l’élastique avec les doigts.
     .check = Les deux moitiés de la coulisse ont la même longueur.

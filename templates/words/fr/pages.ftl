@@ -60,7 +60,7 @@ page-plan = { $sittings ->
 page-begin = Avant de commencer
 page-measure = Prendre ses mesures
 # $whose: a size or a wearer.
-page-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Les nombres de ce guide sont pour { $whose } : si les tiens s’en écartent de plus d’un ou deux centimètres, fais-le refaire.
+page-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Les nombres de ce guide sont pour { $whose } : si les tiens s’en écartent de plus d’un ou deux centimètres, fais-le refaire.
 # Over the empty lines of the form.
 page-yours = à soi
 page-choose-size = Choisir sa taille
@@ -73,13 +73,13 @@ page-on-sheet = page
 page-pieces = Les pièces
 page-words = Vocabulaire
 page-kept = Entretien
-page-hint-new = Première fois ? Aller de la première lettre à la dernière. Chaque phrase est à côté de son dessin ; la cocher quand c’est fait. Le vocabulaire et les signes des dessins sont expliqués à la fin.
-page-hint-done = Déjà cousu ? Un tableau montre tout le travail : une lettre, un nombre, un temps.
-page-hint-lost = Où en étais-tu ? Les lettres au bas de chaque page montrent où l’on est. G3 est la phrase 3 de G.
+page-hint-new = Première fois ? Aller de la première lettre à la dernière. Chaque phrase est à côté de son dessin ; la cocher quand c’est fait. Le vocabulaire et les signes des dessins sont expliqués à la fin.
+page-hint-done = Déjà cousu ? Un tableau montre tout le travail : une lettre, un nombre, un temps.
+page-hint-lost = Où en étais-tu ? Les lettres au bas de chaque page montrent où l’on est. G3 est la phrase 3 de G.
 # $claims (number)
 page-proved-line = { $claims ->
-    [one] Prouvé avant la coupe, pour ces mesures : { $claims } affirmation. Elle est dans le guide à l’écran, avec ses nombres.
-   *[other] Prouvé avant la coupe, pour ces mesures : { $claims } affirmations. Elles sont dans le guide à l’écran, avec leurs nombres.
+    [one] Prouvé avant la coupe, pour ces mesures : { $claims } affirmation. Elle est dans le guide à l’écran, avec ses nombres.
+   *[other] Prouvé avant la coupe, pour ces mesures : { $claims } affirmations. Elles sont dans le guide à l’écran, avec leurs nombres.
  }
 
 ## Mesures
@@ -160,7 +160,7 @@ page-cut-size = { $length } de long, { $depth } de haut
 page-check = Contrôle
 page-tolerance = Tolérance
 # $place: the letter and number of a sentence that a drawing of the same stands beside, such as C2.
-page-drawn-at = Dessiné à { $place }.
+page-drawn-at = Comme le dessin en { $place }.
 page-remedy = Sinon
 # Entre une tête et ce qui suit sur la même ligne.
 page-colon = { "\u00A0" }:

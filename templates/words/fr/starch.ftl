@@ -10,11 +10,11 @@ starch-aim = { COUNT($pieces) ->
 starch-caution-hot = L’amidon chaud ébouillante et colle : verser le mélange froid dans l’eau chaude, remuer avec une longue cuillère, et éloigner les enfants.
 starch-caution-spray = L’amidon en bombe est inflammable : le pulvériser en plein air ou dans une pièce bien aérée, loin des flammes, des veilleuses, des cigarettes et des fers chauds, et ne pas respirer le brouillard.
 starch-caution-flame = Un jupon de tulle brûle vite, amidonné ou non. Le sécher à l’air : ni sèche-linge chaud, ni cuisinière, veilleuse, radiateur, bougie ou feu ouvert à proximité. L’en tenir éloigné aussi quand on le porte.
-starch-caution-warm-air = Un jupon de tulle brûle vite, amidonné ou non. L’air tiède vient seulement d’un sèche-cheveux tenu à la main, à la chaleur la plus douce, à { $air-far }, jamais laissé en marche : ni radiateur, ni cuisinière, veilleuse, bougie ou feu ouvert à proximité. L’en tenir éloigné aussi quand on le porte. Les règles locales contre le feu passent avant ce guide.
+starch-caution-warm-air = Un jupon de tulle brûle vite, amidonné ou non. L’air tiède vient seulement d’un sèche-cheveux tenu à la main, à la chaleur la plus douce, à { $air-far }, jamais laissé en marche : ni radiateur, ni cuisinière, veilleuse, bougie ou feu ouvert à proximité. L’en tenir éloigné aussi quand on le porte. Les règles locales contre le feu passent avant ce guide.
 
 ## Préparer l’amidon
 
-starch-ready = Préparer { $liquid } d’amidon ({ $starch }), selon son étiquette.
+starch-ready = Préparer { $liquid } d’amidon ({ $starch }) dans un bol, prêt à l’emploi ; s’il doit être dilué, selon son étiquette.
 starch-ready-spray = Préparer { $liquid } d’amidon ({ $starch }), selon son étiquette, et en remplir un vaporisateur. En bombe, il est prêt tel quel.
 starch-paste = Délayer { $cornflour } de fécule ({ $starch }) dans { $cold } d’eau froide. Une cuillère à soupe rase contient 15 ml.
     .check = Il ne reste aucun grumeau.
@@ -31,7 +31,7 @@ starch-try = L’essayer sur une chute et la laisser sécher.
 # Dite en premier, avant de préparer l’amidon.
 starch-pins = Compter les épingles et les aiguilles avant de mouiller le tissu, et ôter toutes les marques.
     .check = Il y en a autant dans la boîte qu’au début, et aucune marque ne se voit.
-    .remedy = Tâter chaque couture jusqu’à retrouver la dernière épingle : dans un tissu raide personne ne la sent, et elle rouille. L’amidon fixe une marque pour toujours.
+    .remedy = Tâter chaque couture jusqu’à retrouver la dernière épingle : dans un tissu raide personne ne la sent, et elle rouille. L’amidon fixe une marque pour toujours.
 starch-hang = Suspendre le vêtement tête en bas par son ourlet, ou le poser sur un fil en plein air, un vieux drap dessous.
 starch-brush = Enduire { PIECE($pieces) } d’amidon à la brosse, une épaisseur à la fois. Tenir tout le reste à l’écart.
     .check = Le tissu est humide à cœur, sans goutte qui coule.
@@ -54,4 +54,4 @@ starch-warm-air = Souffler de l’air tiède par le bas entre les épaisseurs, s
     .remedy = Éloigner le sèche-cheveux.
 starch-overnight = Le laisser la nuit sur le mannequin, sans chaleur.
     .check = Au matin, il est sec à cœur et garde sa forme quand on l’enlève.
-    .remedy = Encore humide ou mou : le laisser plus longtemps, ou passer une seconde couche.
+    .remedy = Encore humide ou mou : le laisser plus longtemps, ou passer une seconde couche.

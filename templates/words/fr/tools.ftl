@@ -49,7 +49,7 @@ tool-flat-pins = épingles, { $number } environ
 tool-tape-measure = mètre ruban
     .why = mesurer
 tool-markers = craie tailleur, marqueur textile lavable
-    .why = marquer ; les essayer tous deux sur une chute et la laver
+    .why = marquer dans la marge de couture ; sur un filet, que la craie traverse, le marqueur, ou une boucle de fil vif ; les essayer tous deux sur une chute et la laver
 tool-shears = ciseaux à tissu, petits ciseaux
     .why = couper le tissu, couper les fils
 tool-ruler = longue règle, quelque chose qui ait un angle droit
@@ -89,7 +89,7 @@ tool-flat-button = bouton plat, aussi large que le dit l’étape
     .why = tenir le bout de l’élastique
 tool-hook = agrafe : crochet et barrette
     .why = fermer la taille
-tool-hook-and-eye = agrafe : crochet et œillet
+tool-hook-and-eye = agrafe : crochet et œillet
     .why = fermer la taille
 tool-snaps = deux boutons-pression
     .why = fermer la taille
@@ -105,7 +105,7 @@ tool-bone-caps = embouts ou ruban solide pour les bouts des baleines
 
 ## Pour l’amidon
 
-tool-brush = large brosse douce
+tool-brush = large brosse douce, bol
     .why = amidonner
 tool-spray = vaporisateur ou bombe
     .why = amidonner

@@ -7,14 +7,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from furbelow.garment.message import Fibre, Own, Part, Things, Values
+from furbelow.garment.limits import burns_fast
+from furbelow.garment.message import Fibre, Own, Things, Values, flag
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.guide.guide import Operation, Term
 from furbelow.s6_write.words.words import Words
 
-ALWAYS = ("term-right-side", "term-margin", "term-selvedge", "term-sew-back")
+ALWAYS = ("term-right-side", "term-margin", "term-selvedge", "term-sew-back", "term-offcut")
 # The words that a technique uses, beyond those that every guide does.
 USES: Mapping[str, tuple[str, ...]] = {
     "gather": ("term-gather", "term-run", "term-bobbin-thread"),
@@ -24,6 +25,10 @@ USES: Mapping[str, tuple[str, ...]] = {
     "edge with trim": ("term-raw-edge",),
     "band casing": ("term-casing",),
     "folded casing": ("term-casing",),
+    "insert elastic": ("term-bodkin", "term-lap"),
+    "adjustable elastic": ("term-bodkin",),
+    "drawstring": ("term-bodkin",),
+    "ribbon threading": ("term-bodkin",),
     "join strips": ("term-strip",),
     "join ends": ("term-ring",),
     "stack layers": ("term-layer",),
@@ -56,7 +61,7 @@ def afterwards(run: Run, operations: Sequence[Operation], words: Words) -> Itera
     if places:
         yield _term("after-starch", {"places": Things(tuple(map(Own, places)))}, words)
     yield _term("after-store", {}, words)
-    yield _term("after-label", {**said, "fire": Part("after-label-fire")}, words)
+    yield _term("after-label", {**said, "fire": flag(burns_fast(run.solved))}, words)
 
 
 def _term(name: str, values: Values, words: Words) -> Term:

@@ -19,16 +19,24 @@ PRACTICE = Fraction(200)  # mm of offcut
 
 
 def before_step(
-    performed: Sequence[Performed], told: Sequence[SaidStep], at: int, shopping: ShoppingList, words: Words
+    performed: Sequence[Performed],
+    told: Sequence[SaidStep],
+    at: int,
+    shopping: ShoppingList,
+    words: Words,
+    stops: Sequence[str],
 ) -> Iterator[SaidAction]:
-    """The actions before the step at that place among the performed ones. told: these as they are said."""
+    """The actions before the step at that place among the performed ones. told: these as they are said.
+
+    stops: what is said after each where the work may be put away, and the iron with it.
+    """
     yield from told[at].waits
     worked = [done for done, said in zip(performed[:at], told[:at], strict=True) if said.actions]
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(worked):
         yield said_action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)}, words)
     yield from _practice(performed, at, words)
     yield from _fresh_bobbins(shopping, at, words)
-    yield from _iron(performed, told, at, words)
+    yield from _iron(performed, told, at, words, stops)
 
 
 def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator[SaidAction]:
@@ -46,15 +54,17 @@ def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator
     yield said_action("practise-gathering", values, words)
 
 
-def _iron(performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words) -> Iterator[SaidAction]:
-    """The iron is set once, and anew where the cloth takes another heat than it stands at."""
+def _iron(
+    performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words, stops: Sequence[str]
+) -> Iterator[SaidAction]:
+    """The iron is set where it was put away since, and where the cloth takes another heat than it stands at."""
     if not told[at].pressed or _sets_it(told[at]):
         return
     bench = performed[at].after  # a step may press what it has sewn together
     wanted = iron_set(words.say, bench, by_heat(words.say, bench, told[at].pressed)[0])
-    earlier = zip(performed[:at], told[:at], strict=True)
-    before = [_left_at(done.after, said, words) for done, said in earlier if said.pressed and said.actions]
-    if not before or before[-1] != wanted.message:
+    pressed = [step for step in range(at) if told[step].pressed and told[step].actions]
+    out = pressed and not any(stops[pressed[-1] : at])
+    if not out or _left_at(performed[pressed[-1]].after, told[pressed[-1]], words) != wanted.message:
         yield said_action(wanted.message, wanted.values, words)
 
 

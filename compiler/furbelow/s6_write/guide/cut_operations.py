@@ -6,14 +6,17 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from furbelow.garment.message import Length, Supply, Things
 from furbelow.garment.solved import Solved
+from furbelow.garment.technique import CautionKind
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s6_write.figures import cutting_figures, fit
 from furbelow.s6_write.guide.cutting_pages import cloth_steps
-from furbelow.s6_write.guide.guide import Operation
+from furbelow.s6_write.guide.guide import Caution, Operation
 from furbelow.s6_write.guide.lane_steps import TAPES
 from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
+
+PRESSED = ("cutting-wash", "cutting-wash-unknown")  # the sentences that have cloth ironed before it is cut
 
 
 def cut_operations(
@@ -35,7 +38,7 @@ def cut_operations(
             title=title.text,
             aim=words.text("cutting-aim", {"sections": len(sheet.plan.sections)}),
             minutes="",
-            cautions=(),
+            cautions=tuple(_hot(actions, words)),
             figures=cutting_figures(
                 cutting, solved, words, name, _at(actions, ("cutting-chalk",)), _at(actions, TAPES)
             ),
@@ -44,6 +47,13 @@ def cut_operations(
             stop="",
             number=title.number,
         )
+
+
+def _hot(actions: Sequence[SaidAction], words: Words) -> Iterator[Caution]:
+    """The caution of the iron, where cloth is pressed before it is cut."""
+    if any(action.mark in PRESSED for action in actions):
+        words.read("cautions")
+        yield Caution(CautionKind.HEAT, words.text("caution-iron"))
 
 
 def _at(actions: Sequence[SaidAction], marks: Sequence[str]) -> list[int]:

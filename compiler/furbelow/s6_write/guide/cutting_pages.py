@@ -6,7 +6,9 @@ from collections import Counter
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
-from furbelow.garment.message import Length, Part, Share, Supply, Things, Values
+from furbelow.garment.heat import dots_for
+from furbelow.garment.limits import SHEER, gram_per_m2
+from furbelow.garment.message import Length, One, Part, Share, Supply, Things, Values
 from furbelow.garment.solved import SolvedPiece
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting, Sheet
@@ -67,6 +69,8 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
         "shrinks": Share(sheet.bolt.shrinkage),
         "width": Length(needs, "cut"),
         "length": Length(plan.laid_length, "cut"),
+        "made": _made(sheet, words),
+        "dots": dots_for(sheet.material.material.fibre),
     }
     material = sheet.material
     if sheet.bolt.shrinkage:
@@ -82,6 +86,13 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
         yield from _section_steps(cutting, sheet, number, words)
     if kept := _offcuts(plan, words):
         yield said_action("cutting-keep", {**values, "sizes": Things(kept)}, words)
+
+
+def _made(sheet: Sheet, words: Words) -> One:
+    """How a cloth shows its way across: by its holes, by a thread that can be drawn out, or by neither."""
+    cloth = sheet.material.material
+    net = not cloth.ravels and gram_per_m2(words.say.solved, cloth.name) <= SHEER
+    return One("net" if net else "woven" if cloth.ravels else "close", ("net", "woven", "close"))
 
 
 def _offcuts(plan: CuttingPlan, words: Words) -> tuple[Part, ...]:
@@ -105,6 +116,7 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
         "sections": sections,
         "tags": len(section.pieces),
         "off": Length(CUT_OFF, "off"),
+        "made": _made(sheet, words),
     }
     if section.panels:
         from furbelow.s6_write.guide.panel_steps import panel_steps  # most cloths do without

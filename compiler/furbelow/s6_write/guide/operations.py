@@ -43,7 +43,7 @@ def operations(
             continue
         minutes = in_fives(shopping.minutes[at])
         labels = at == label_at
-        before = (*(label_sewn(words) if labels else ()), *before_step(run.performed, told, at, shopping, words))
+        before = (*(label_sewn(words) if labels else ()), *before_step(run.performed, told, at, shopping, words, stop))
         actions = _with_runs((*before, *said.actions), words)
         steps = numbered(actions)
         copies, runs = max(step.copies for step in steps), any(action.run for action in actions)

@@ -79,6 +79,7 @@ def runs_said(cloth_length: Fraction, parts: int, say: Phrasing) -> dict[str, Va
         "tail": Length(TAIL, "about"),
         "knot": Length(KNOT, "about"),
         "long-stitch": Number(say.room.gathering_stitch, 1),
+        "seam-stitch": Number(say.room.seam_stitch, 1),
     }
 
 
