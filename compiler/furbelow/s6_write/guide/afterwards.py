@@ -25,7 +25,7 @@ USES: Mapping[str, tuple[str, ...]] = {
     "edge with trim": ("term-raw-edge",),
     "band casing": ("term-casing",),
     "folded casing": ("term-casing",),
-    "insert elastic": ("term-bodkin", "term-lap"),
+    "insert elastic": ("term-bodkin",),
     "adjustable elastic": ("term-bodkin",),
     "drawstring": ("term-bodkin",),
     "ribbon threading": ("term-bodkin",),
