@@ -103,10 +103,10 @@ def test_no_body_measure_of_any_wearer_is_told(site: Path, name: str) -> None:
 def test_the_page_for_cutting_says_numbers_and_no_names(site: Path) -> None:
     told = words(site / "class-cutting.html")
     assert not [name for name in SIX if re.search(rf"\b{name}\b", told)]
-    assert all(f"{number}B1" in told for number in range(1, 7))
+    assert all(f"{number}-2a" in told for number in range(1, 7))
     page = (site / "class-cutting.html").read_text(encoding="utf-8")
     assert page.count("<svg ") >= 4
-    assert re.search(r"(?i)lane 1\b.*?\b\dB\d", told)
+    assert re.search(r"(?i)lane 1\b.*?\b\d-2[a-f]", told)
 
 
 def test_the_sums_on_the_list_are_those_of_the_separate_lists(site: Path, tmp_path: Path) -> None:
