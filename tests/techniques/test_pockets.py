@@ -71,7 +71,7 @@ def test_a_bag_fills_the_gap_of_its_seam() -> None:
     assert seam.gap.closed
     assert worked.solved.pieces["bag"].cut_length == 160 + 20
     words = worked.words()
-    assert "Mark a gap from 7.5 cm to 23.5 cm below the top edge" in words  # 1.5 cm of it goes into the hem
+    assert "mark a gap from 7.5 cm to 23.5 cm below the top edge" in words  # 1.5 cm of it goes into the hem
     assert "The gap of 16 cm opens into a bag 16 cm wide and 28 cm high." in words
 
 
