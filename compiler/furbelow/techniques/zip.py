@@ -142,9 +142,34 @@ class Zip:
         piece = seam.plies[0].piece
         shorten = facts.cut_off > SHORT_OFF and facts.way != INVISIBLE
         names = {
-            CENTRED: ("zip-baste", "zip-press-open", "zip-lay-centred", "zip-sew-centred", "zip-unpick"),
-            LAPPED: ("zip-baste", "zip-press-open", "zip-fold-out", "zip-sew-beneath", "zip-sew-lap", "zip-unpick"),
-            INVISIBLE: ("zip-press-coils", "zip-lay-invisible", "zip-lay-other", "zip-sew-invisible", "zip-close-foot"),
+            CENTRED: (
+                "zip-baste",
+                "zip-press-open",
+                "zip-lay-centred",
+                "zip-foot-on",
+                "zip-sew-centred",
+                "zip-foot-off",
+                "zip-unpick",
+            ),
+            LAPPED: (
+                "zip-baste",
+                "zip-press-open",
+                "zip-fold-out",
+                "zip-foot-on",
+                "zip-sew-beneath",
+                "zip-sew-lap",
+                "zip-foot-off",
+                "zip-unpick",
+            ),
+            INVISIBLE: (
+                "zip-press-coils",
+                "zip-lay-invisible",
+                "zip-lay-other",
+                "zip-foot-on",
+                "zip-sew-invisible",
+                "zip-close-foot",
+                "zip-foot-off",
+            ),
         }[facts.way]
         actions = (
             *((Action("zip-shorten"),) if shorten else ()),

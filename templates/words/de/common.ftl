@@ -231,7 +231,7 @@ fire-label-write = Auf { $label-tape } Baumwollband in roten Großbuchstaben, mi
 
 ## Kräuselnähte, die zusammengezogen werden
 
-rows-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $long-stitch }{ "\u00A0" }mm. Die Zahl der Oberfadenspannung für Nähte aufschreiben, falls noch nicht geschehen, und etwa eine Zahl niedriger einstellen.
+rows-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $long-stitch }{ "\u00A0" }mm. Die Zahl der Oberfadenspannung für Nähte aufschreiben, falls noch nicht geschehen, und eine Zahl darunter einstellen.
 # Nur in anderen Sätzen gesagt. $per-run: über wie viele der markierten Teile eine Teilstrecke geht.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->

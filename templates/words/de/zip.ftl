@@ -37,6 +37,10 @@ zip-below-stop = { $cut-off ->
    *[no] { $below } unter den unteren Stopper des Reißverschlusses, der durch den Stoff zu fühlen ist
  }
 zip-turn-corner = Die Nadel im Stoff lassen, den Fuß heben, die Arbeit drehen und den Fuß senken.
+zip-foot-on = Den Reißverschlussfuß neben der Nadel einsetzen.
+    .check = Das Handrad einmal ganz herumdrehen: Die Nadel geht frei am Fuß vorbei.
+zip-foot-off = Den Reißverschlussfuß abnehmen und den gewöhnlichen Fuß einsetzen.
+    .check = { zip-foot-on.check }
 zip-sew-centred = Auf die rechte Seite drehen. Mit dem Reißverschlussfuß { $beside } neben der Naht bis { zip-below-stop } steppen. { zip-turn-corner } Quer steppen, noch einmal drehen und auf der anderen Seite hinauf steppen, { $stitch }.
     .check = Beide Steppnähte liegen { $beside } neben der Naht, innen ist das Band überall gefasst.
     .tolerance = 1 mm mehr oder weniger

@@ -204,7 +204,7 @@ fire-label-write = Write KEEP AWAY FROM FIRE on { $label-tape } of cotton tape, 
 
 ## Rows of long stitches that are pulled
 
-rows-set-machine = Set the longest stitch of your machine, { $long-stitch } mm or near it. Write down the number of the upper tension for seams, if that is not done yet, and set it about one number lower.
+rows-set-machine = Set the longest stitch of your machine, { $long-stitch } mm or near it. Write down the number of the upper tension for seams, if that is not done yet, and set it one number below that.
 # Said only inside other messages. $per-run: over how many of the marked parts a run goes.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->

@@ -37,6 +37,10 @@ zip-below-stop = { $cut-off ->
    *[no] { $below } below the lower stop of the zip, which you feel through the cloth
  }
 zip-turn-corner = Leave the needle down in the cloth, lift the foot, turn the work and lower the foot.
+zip-foot-on = Fit the zip foot beside the needle.
+    .check = Turn the wheel one whole turn by hand: the needle passes clear of the foot.
+zip-foot-off = Take the zip foot off and fit the usual foot.
+    .check = { zip-foot-on.check }
 zip-sew-centred = Turn it right side up. With the zip foot sew { $beside } beside the seam down to { zip-below-stop }. { zip-turn-corner } Sew across, turn again, and sew up the other side, { $stitch }.
     .check = Both rows run { $beside } beside the seam, and the tape is caught all along inside.
     .tolerance = 1 mm more or less

@@ -245,7 +245,7 @@ fire-label-write = Escribe MANTENER ALEJADO DEL FUEGO en { $label-tape } de cint
 
 ## Pasadas de puntada larga de las que se tira
 
-rows-set-machine = Pon la puntada más larga de tu máquina, { $long-stitch } mm o cerca. Apunta el número de la tensión superior para las costuras, si aún no está apuntado, y ponla más o menos un número más baja.
+rows-set-machine = Pon la puntada más larga de tu máquina, { $long-stitch } mm o cerca. Apunta el número de la tensión superior para las costuras, si aún no está apuntado, y ponla un número por debajo de ese.
 # Se dice solo dentro de otros mensajes. $per-run: cuántas de las partes marcadas abarca un tramo.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->

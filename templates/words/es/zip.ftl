@@ -37,6 +37,10 @@ zip-below-stop = { $cut-off ->
    *[no] { $below } por debajo del tope inferior de la cremallera, que se nota a través de la tela
  }
 zip-turn-corner = Deja la aguja clavada en la tela, levanta el prensatelas, gira la labor y bájalo.
+zip-foot-on = Pon el prensatelas para cremalleras al lado de la aguja.
+    .check = Gira el volante a mano una vuelta entera: la aguja pasa sin tocar el prensatelas.
+zip-foot-off = Quita el prensatelas para cremalleras y vuelve a poner el normal.
+    .check = { zip-foot-on.check }
 zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta { zip-below-stop }. { zip-turn-corner } Cose a lo ancho, gira otra vez y sube por el otro lado, { $stitch }.
     .check = Los dos pespuntes van a { $beside } de la costura y por dentro sujetan la cinta a todo lo largo.
     .tolerance = 1 mm de más o de menos

@@ -250,7 +250,7 @@ fire-label-write = Écrire TENIR ÉLOIGNÉ DU FEU sur { $label-tape } de ruban d
 
 ## Rangs de points longs que l’on tire
 
-rows-set-machine = Régler le point le plus long de la machine, { $long-stitch } mm environ. Noter le chiffre de la tension du fil supérieur pour les coutures, si ce n’est déjà fait, et la régler un chiffre plus bas environ.
+rows-set-machine = Régler le point le plus long de la machine, { $long-stitch } mm environ. Noter le chiffre de la tension du fil supérieur pour les coutures, si ce n’est déjà fait, et la régler un chiffre au-dessous de celui-là.
 # Dit seulement dans d’autres messages. $per-run : sur combien des parties marquées va une section.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->

@@ -37,6 +37,10 @@ zip-below-stop = { $cut-off ->
    *[no] { $below } sous l’arrêt du bas de la fermeture, que l’on sent à travers le tissu
  }
 zip-turn-corner = Laisser l’aiguille dans le tissu, lever le pied, tourner l’ouvrage et baisser le pied.
+zip-foot-on = Monter le pied pour fermeture à côté de l’aiguille.
+    .check = Tourner le volant à la main d’un tour entier : l’aiguille passe sans toucher le pied.
+zip-foot-off = Ôter le pied pour fermeture et remettre le pied ordinaire.
+    .check = { zip-foot-on.check }
 zip-sew-centred = Tourner l’endroit vers le haut. Avec le pied pour fermeture, piquer à { $beside } de la couture jusqu’à { zip-below-stop }. { zip-turn-corner } Piquer en travers, tourner encore et remonter de l’autre côté, { $stitch }.
     .check = Les deux piqûres sont à { $beside } de la couture et prennent le ruban sur toute la longueur.
     .tolerance = 1 mm de plus ou de moins

@@ -33,7 +33,7 @@ def test_no_mark_of_how_it_was_made_is_left(demo: str) -> None:
 def test_the_pages_are_made_in_every_language(language: str) -> None:
     made = booklet("foxglove", language)
     assert f'<html lang="{language}"' in booklet_html(made)
-    assert "**\\[a\\]**" in booklet_markdown(made)
+    assert "**\\[p\\]**" in booklet_markdown(made)
 
 
 @pytest.mark.parametrize(("paper", "size"), [("A4", (595, 842)), ("letter", (612, 792))])
@@ -59,8 +59,8 @@ def test_programs_can_tell_the_numbers_of_a_size() -> None:
     (gather,) = (op for part in told["parts"] for op in part["operations"] if op["title"] == "Gather the net top")
     assert told["sizes"] == ["XS", "S", "M", "L", "XL"]
     # From the spec: a waist of 62 cm is gathered to twice that, and quarter by quarter, for the first size.
-    assert gather["numbers"]["b"][0] == "124 cm"
-    assert "{b}" in next(step["text"] for step in gather["steps"] if step["message"] == "gather-measure-ring")
+    assert gather["numbers"]["q"][0] == "124 cm"
+    assert "{q}" in next(step["text"] for step in gather["steps"] if step["message"] == "gather-measure-ring")
 
 
 def test_what_is_not_for_all_says_for_whom() -> None:
