@@ -7,7 +7,7 @@ from math import pi
 
 from furbelow.s6_write.picture.drawn import drawn
 from furbelow.s6_write.picture.form import Form
-from furbelow.s6_write.picture.shape import Band, Layer, Shape, Tier, Way
+from furbelow.s6_write.picture.shape import AT_LEFT, BEHIND, Band, Layer, Shape, Tier, Way
 from furbelow.s6_write.picture.worn import worn
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -22,6 +22,7 @@ tiers = st.builds(
     st.floats(1, 2000),
     st.floats(1, 300),
     st.floats(5e-6, 8e-4),
+    dip=st.just((0.0, 0.0)) | st.tuples(st.floats(-300, 0), st.floats(0, 900)),
 )
 layers = st.builds(
     Layer,
@@ -37,8 +38,9 @@ forms = st.builds(
     Form, st.floats(50, 250), st.floats(60, 300), st.floats(80, 300), st.floats(400, 1300), st.floats(0, 200)
 )
 bands = st.builds(Band, st.floats(5, 120), st.booleans(), st.booleans(), st.floats(0, 900))
-ways = st.builds(Way, st.floats(10, 1000), st.just(0.0), st.sampled_from(("button", "zip", "slit"))) | st.builds(
-    Way, st.floats(10, 1000), st.floats(100, 2000), st.just("ties")
+sides = st.sampled_from((AT_LEFT, BEHIND))
+ways = st.builds(Way, st.floats(10, 1000), st.just(0.0), st.sampled_from(("button", "zip", "slit")), sides) | st.builds(
+    Way, st.floats(10, 1000), st.floats(100, 2000), st.just("ties"), sides
 )
 shapes = st.builds(
     Shape,
