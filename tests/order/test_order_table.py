@@ -118,6 +118,6 @@ def test_orders_cut_apart_buy_their_own_cloth(shop: Path) -> None:
     together, apart = (
         json.loads((shop / name / "1001" / "guide.json").read_text(encoding="utf-8")) for name in ("together", "apart")
     )
-    assert "1A" in json.dumps(together["cutting"])
-    assert "1A" not in json.dumps(apart["cutting"])
+    assert '"1-1"' in json.dumps(together["cutting"])
+    assert '"1-1"' not in json.dumps(apart["cutting"])
     assert [each["materials"][0]["amount"] for each in (together, apart)] == ["in pile 1", "4.6 m"]
