@@ -26,8 +26,8 @@ _PUPIL = st.tuples(
     st.integers(16, 26),
     st.integers(98, 108),
 )
-_TAG = re.compile(r"\b(\d+[A-Z]+\d+)(?:, part (\d+) of (\d+),)? ([\d.]+) cm")
-Tag = tuple[str, int, int, Fraction]
+_TAG = re.compile(r"\b(\d+-\d+)([a-z]+)(?:·(\d+))? ([\d.]+) cm")
+Tag = tuple[str, str, int, Fraction]
 
 
 def planned(folder: Path, number: int) -> Counter[Tag]:
@@ -39,9 +39,9 @@ def planned(folder: Path, number: int) -> Counter[Tag]:
             pieces = [(lane["depth"], each) for lane in section["lanes"] for each in lane["segments"]]
             for deep, each in pieces:
                 if each["strip"].split(" ")[0] == str(number):
-                    tag = f"{lot['letters'][each['strip']]}{each['copy']}"
                     long = deep if each["turned"] else each["length"]  # with its length over the width
-                    tags[tag, each["part"], each["parts"], Fraction(long)] += 1
+                    part = each["part"] if each["parts"] > 1 else 0
+                    tags[lot["marks"][each["strip"]], "abcdefgh"[each["copy"] - 1], part, Fraction(long)] += 1
     return tags
 
 
@@ -50,7 +50,7 @@ def taken(guide: str) -> Counter[Tag]:
     start = guide.rindex("The pile of cut pieces")
     told = guide[start : guide.index("\n## ", start)].replace("\u00a0", " ")
     found = _TAG.findall(told)
-    return Counter((tag, int(part or 1), int(parts or 1), Fraction(length) * 10) for tag, part, parts, length in found)
+    return Counter((mark, copy, int(part or 0), Fraction(length) * 10) for mark, copy, part, length in found)
 
 
 @settings(max_examples=3, deadline=None)
@@ -75,6 +75,6 @@ def test_every_guide_takes_its_pile_from_the_cutting_for_all(
             assert count
             assert int(count[1]) == cut.total()
             # Each seam that joins parts is one that the plan made.
-            joins = sum(1 for _, part, _, _ in cut.elements() if part > 1)
+            joins = sum(1 for _, _, part, _ in cut.elements() if part > 1)
             told = json.loads((out / str(number) / "guide.json").read_text(encoding="utf-8"))["cutting"]
             assert sum(int(found[0]) for line in told if (found := re.findall(r"(\d+) joins?", line["note"]))) == joins

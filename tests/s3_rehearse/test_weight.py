@@ -52,11 +52,11 @@ def test_an_elastic_and_a_trim_count_where_their_weight_is_known() -> None:
   firm: {kind: elastic, width: 20 mm, stretch: 100%, weight: 500 g/m2}
 """,
     )
-    # Cloth 1.2 m x 0.64 m x 80; braid 118 + 2 cm x 10 g/m; elastic 68 + 2 cm x 2 cm x 500 g/m2.
+    # Cloth 1.2 m x 0.64 m x 80; braid 118 + 2 cm x 10 g/m; elastic 68 + 2 + 10 cm to try it on x 2 cm x 500 g/m2.
     assert weight.reasons["skirt.weight"].value.as_mass_g() == Fraction("61.44")
     assert weight.reasons["braid.used_weight"].value.as_mass_g() == 12
-    assert weight.reasons["firm.used_weight"].value.as_mass_g() == 7
-    assert weight.grams == Fraction("80.44")
+    assert weight.reasons["firm.used_weight"].value.as_mass_g() == 8
+    assert weight.grams == Fraction("81.44")
     assert weight.left_out == ()
 
 
