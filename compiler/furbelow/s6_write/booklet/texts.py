@@ -8,7 +8,7 @@ told apart by their kinds of numbers and the words between them; what the number
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from itertools import count
 from typing import NamedTuple, TypeVar
 
@@ -22,6 +22,7 @@ _VERSIONS = re.compile(f"{_SIZES}([0-9 ]+){_CLOSE}([^{_SIZES}]*)", re.DOTALL)
 _ANY = re.compile(f"[{_LETTER}{_SIZES}{_CLOSE}]")
 
 T = TypeVar("T")
+S = TypeVar("S", bound=str)
 Skeleton = tuple[str, ...]
 
 
@@ -103,6 +104,13 @@ def versions_of(text: str) -> tuple[Version, ...]:
     """The versions of a text; one for all where it has none."""
     found = tuple(Version(tuple(map(int, each[1].split())), each[2]) for each in _VERSIONS.finditer(text))
     return found or (Version((), text),)
+
+
+def each_version(text: str, written: Callable[[str], S], named: Callable[[tuple[int, ...], S], S]) -> Iterator[S]:
+    """A text as a page writes it: its versions, or itself. named: a version with the sizes that it is for."""
+    for version in versions_of(text):
+        said = written(version.text)
+        yield named(version.sizes, said) if version.sizes else said
 
 
 def said_for(text: str, size: int, numbers: Sequence[SizedNumber]) -> str:

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from typing import TYPE_CHECKING, cast
 
-from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
+from furbelow.s6_write.booklet.booklet import Booklet
 from furbelow.s6_write.booklet.compose import whose
 from furbelow.s6_write.booklet.number_rows import number_rows
 from furbelow.s6_write.booklet.sizes import told_of
-from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
+from furbelow.s6_write.booklet.texts import each_version, is_sized, with_letters
 from furbelow.s6_write.guide.guide import GuideStep, Operation
-from furbelow.s6_write.pages.epub_package import Book, Chapter, packed
+from furbelow.s6_write.pages.epub_package import Chapter, book_of, of_work, packed
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.prose import each_text, set_ready
 from furbelow.s6_write.words.messages import Messages
@@ -41,25 +41,17 @@ def booklet_epub(booklet: Booklet, words: Messages | None = None, look: Look | N
         if not is_sized(text):
             return text
         return Markup(" ").join(
-            Markup("<strong>{}</strong> {}").format(only(version.sizes, "booklet-version"), lettered(version.text))
-            if version.sizes
-            else lettered(version.text)
-            for version in versions_of(text)
+            each_version(
+                text,
+                lettered,
+                lambda sizes, said: Markup("<strong>{}</strong> {}").format(only(sizes, "booklet-version"), said),
+            )
         )
 
     plain = {operation.key: operation for operation in booklet.operations}
     shown = cast(Booklet, each_text(booklet, told))
-    book = Book(
-        title=f"{booklet.title}, {of_sizes}",
-        author=booklet.author,
-        rights=booklet.terms_of_use,
-        language=booklet.language,
-        key=booklet.content_key,
-        cover=booklet.cover.picture if booklet.cover else None,
-        chapters=tuple(_chapters(shown, words, only)),
-    )
     return packed(
-        book,
+        book_of(booklet, of_sizes, _chapters(shown, words, only)),
         "epub-booklet.xhtml.j2",
         words,
         look,
@@ -83,12 +75,7 @@ def _chapters(shown: Booklet, words: Messages, only: Callable[[Sequence[int], st
     yield Chapter("whole.xhtml", "whole", words.text("page-whole"))
     for number, way in enumerate(shown.ways, 1):
         title = only(way.sizes, "booklet-cut-for") if way.sizes else words.text("booklet-cut-all")
-        yield _of_work(f"cutting-{number}.xhtml", f"cutting {number}", title, way.cut)
+        yield of_work(f"cutting-{number}.xhtml", f"cutting {number}", title, way.cut)
     for number, part in enumerate(shown.parts, 1):
-        yield _of_work(f"part-{number}.xhtml", "part", part.title, part.operations)
+        yield of_work(f"part-{number}.xhtml", "part", part.title, part.operations)
     yield Chapter("end.xhtml", "end", words.text("page-kept"), figures=shown.key)
-
-
-def _of_work(file: str, kind: str, title: str, operations: Sequence[SizedOperation]) -> Chapter:
-    figures = [figure for operation in operations for figure in operation.figures]
-    return Chapter(file, kind, title, operations, figures)

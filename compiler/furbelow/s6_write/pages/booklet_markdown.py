@@ -9,7 +9,7 @@ from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
 from furbelow.s6_write.booklet.compose import whose
 from furbelow.s6_write.booklet.number_rows import number_rows
 from furbelow.s6_write.booklet.sizes import told_of
-from furbelow.s6_write.booklet.texts import versions_of, with_letters
+from furbelow.s6_write.booklet.texts import each_version, with_letters
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.markdown_page import Written, environment_of, escaped, files_of_figures, place_of, prose
@@ -31,9 +31,11 @@ def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
     def written(text: str) -> str:
         """A text with its letters and whose each version is, as Markdown."""
         return " / ".join(
-            (f"**{escaped(only(version.sizes, 'booklet-version'))}** " if version.sizes else "")
-            + with_letters(escaped(version.text), lambda at: f"**\\[{booklet.numbers[at].letter}\\]**")
-            for version in versions_of(text)
+            each_version(
+                text,
+                lambda said: with_letters(escaped(said), lambda at: f"**\\[{booklet.numbers[at].letter}\\]**"),
+                lambda sizes, said: f"**{escaped(only(sizes, 'booklet-version'))}** {said}",
+            )
         )
 
     def table(operation: SizedOperation) -> Written:

@@ -12,7 +12,7 @@ from furbelow.s6_write.booklet.compose import whose
 from furbelow.s6_write.booklet.number_rows import number_rows
 from furbelow.s6_write.booklet.resolved import resolved
 from furbelow.s6_write.booklet.sizes import told_of
-from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
+from furbelow.s6_write.booklet.texts import each_version, is_sized, with_letters
 from furbelow.s6_write.guide.guide import GuideStep
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.look import Look
@@ -49,16 +49,14 @@ def booklet_html(booklet: Booklet, words: Messages | None = None, look: Look | N
         if not is_sized(text):
             return text
         return Markup(" ").join(
-            lettered(version.text)
-            if not version.sizes
-            else Markup('<span data-for="{}"><b class="version">{}</b> {}</span>').format(
-                _places(version.sizes), _version(version.sizes), lettered(version.text)
+            each_version(
+                text,
+                lettered,
+                lambda whose_it_is, said: Markup('<span data-for="{}"><b class="version">{}</b> {}</span>').format(
+                    _places(whose_it_is), only(whose_it_is, "booklet-version"), said
+                ),
             )
-            for version in versions_of(text)
         )
-
-    def _version(whose_it_is: Iterable[int]) -> str:
-        return told_of("booklet-version", tuple(whose_it_is), sizes, words)
 
     def only(whose_it_is: tuple[int, ...], message: str) -> str:
         return told_of(message, whose_it_is, sizes, words)

@@ -10,7 +10,7 @@ from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
 from furbelow.s6_write.booklet.compose import whose
 from furbelow.s6_write.booklet.number_rows import number_rows
 from furbelow.s6_write.booklet.sizes import told_of
-from furbelow.s6_write.booklet.texts import is_sized, versions_of, with_letters
+from furbelow.s6_write.booklet.texts import each_version, is_sized, with_letters
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.pdf import as_set, set_on_paper, with_heads
@@ -84,9 +84,11 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
         if not is_sized(text):
             return text
         return " / ".join(
-            (f"{_VERSION}{named(version.sizes, 'booklet-version')}{_CLOSE} " if version.sizes else "")
-            + with_letters(version.text, lambda number: f"{_LETTER}{shown.numbers[number].letter}{_CLOSE}")
-            for version in versions_of(text)
+            each_version(
+                text,
+                lambda said: with_letters(said, lambda number: f"{_LETTER}{shown.numbers[number].letter}{_CLOSE}"),
+                lambda sizes, said: f"{_VERSION}{named(sizes, 'booklet-version')}{_CLOSE} {said}",
+            )
         )
 
     # The drawings of single sizes are for the screen.

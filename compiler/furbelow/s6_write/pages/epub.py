@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from furbelow.s6_write.guide.guide import Guide, Operation
-from furbelow.s6_write.pages.epub_package import Book, Chapter, packed
+from furbelow.s6_write.pages.epub_package import Chapter, book_of, of_work, packed
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.messages import Messages
@@ -17,15 +17,7 @@ def epub(guide: Guide, words: Messages | None = None, look: Look | None = None) 
     """The file `guide.epub`; see `packed`. words, look: as for the page."""
     guide, words = set_ready(guide), words or Messages(guide.language)
     words.read("pages")
-    book = Book(
-        title=f"{guide.title}, {guide.wearer}",
-        author=guide.author,
-        rights=guide.terms_of_use,
-        language=guide.language,
-        key=guide.content_key,
-        cover=guide.cover.picture if guide.cover else None,
-        chapters=tuple(_chapters(guide, words)),
-    )
+    book = book_of(guide, guide.wearer, _chapters(guide, words))
     plan = words.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)})
     return packed(book, "epub.xhtml.j2", words, look, Operation.place, guide=guide, plan=plan)
 
@@ -38,12 +30,7 @@ def _chapters(guide: Guide, words: Messages) -> Iterator[Chapter]:
     if guide.cut:
         yield Chapter("whole.xhtml", "whole", words.text("page-whole"))
     if guide.cutting or guide.cut:
-        yield _of_work("cutting.xhtml", "cutting", words.text("page-cutting"), guide.cut)
+        yield of_work("cutting.xhtml", "cutting", words.text("page-cutting"), guide.cut)
     for number, part in enumerate(guide.parts, 1):
-        yield _of_work(f"part-{number}.xhtml", "part", part.title, part.operations)
+        yield of_work(f"part-{number}.xhtml", "part", part.title, part.operations)
     yield Chapter("end.xhtml", "end", words.text("page-kept"), figures=guide.key)
-
-
-def _of_work(file: str, kind: str, title: str, operations: tuple[Operation, ...]) -> Chapter:
-    figures = [figure for operation in operations for figure in operation.figures]
-    return Chapter(file, kind, title, operations, figures)

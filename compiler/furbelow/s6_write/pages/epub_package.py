@@ -6,7 +6,7 @@ Source: W3C, EPUB 3.3 (package, navigation, container) and EPUB Accessibility 1.
 from __future__ import annotations
 
 import os
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from io import BytesIO
@@ -15,7 +15,8 @@ from uuid import NAMESPACE_URL, uuid5
 from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
 from furbelow.resources import template
-from furbelow.s6_write.guide.guide import Figure, Operation
+from furbelow.s6_write.booklet.booklet import Booklet
+from furbelow.s6_write.guide.guide import Figure, Guide, Operation
 from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.look import Look
@@ -48,6 +49,11 @@ class Chapter:
     figures: Sequence[Figure] = ()
 
 
+def of_work(file: str, kind: str, title: str, operations: Sequence[Operation]) -> Chapter:
+    """A document of operations, with what is drawn in them."""
+    return Chapter(file, kind, title, operations, [figure for each in operations for figure in each.figures])
+
+
 @dataclass(frozen=True)
 class Held:
     """A file of the package besides its documents."""
@@ -69,6 +75,19 @@ class Book:
     key: str
     cover: Figure | None
     chapters: Sequence[Chapter]
+
+
+def book_of(made: Guide | Booklet, whose: str, chapters: Iterable[Chapter]) -> Book:
+    """What a guide or a booklet tells a library. whose: for whom it is."""
+    return Book(
+        title=f"{made.title}, {whose}",
+        author=made.author,
+        rights=made.terms_of_use,
+        language=made.language,
+        key=made.content_key,
+        cover=made.cover.picture if made.cover else None,
+        chapters=tuple(chapters),
+    )
 
 
 def packed(
