@@ -146,14 +146,13 @@ class Gore(NamedTuple):
 
     def alike(self) -> tuple[tuple[Row, int], ...]:
         """Each way in which a rectangle is marked, whatever place its gores have, and how many are."""
-        lines = Counter(tuple((laid.upper, laid.lower) for laid in row) for row in self.rows)
-        first = {tuple((laid.upper, laid.lower) for laid in row): row for row in reversed(self.rows)}
-        return tuple((first[marked], many) for marked, many in lines.items())
+        many = Counter(map(_outline, self.rows))
+        first = {_outline(row): row for row in reversed(self.rows)}
+        return tuple((first[outline], number) for outline, number in many.items())
 
     def placed(self, row: Row) -> tuple[tuple[Row, int], ...]:
         """The rectangles marked like this one, by the places that their gores have, and how many there are of each."""
-        like = [each for each in self.rows if lines_of(each, self.blank[0]) == lines_of(row, self.blank[0])]
-        return tuple(Counter(like).items())
+        return tuple(Counter(each for each in self.rows if _outline(each) == _outline(row)).items())
 
     def _narrow(self, top: Fraction, hem: Fraction) -> Fraction:
         return top - (hem - top) * self.above / self.depth + 2 * self.ends
@@ -169,6 +168,11 @@ class Gore(NamedTuple):
             return Laid(width.place, (Fraction(0), broad), (off, off + narrow))
         off = (broad - narrow) / 2 if self.both else Fraction(0)
         return Laid(width.place, (off, off + narrow), (Fraction(0), broad))
+
+
+def _outline(row: Row) -> tuple[tuple[Line, Line], ...]:
+    """From where to where each gore lies on both edges, whatever its place."""
+    return tuple((laid.upper, laid.lower) for laid in row)
 
 
 def lines_of(row: Row, wide: Fraction) -> tuple[Line, ...]:
