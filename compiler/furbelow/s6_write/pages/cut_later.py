@@ -15,7 +15,7 @@ from furbelow.s6_write.words.words import Words
 
 @dataclass(frozen=True)
 class CutLater:
-    """Of one number. stays, anew, spare: pieces with their sizes; sewn: the marks of the work that such a piece is in."""
+    """Of one number. stays, anew, spare: pieces with their sizes; sewn: the letters of the work that such a piece is in."""
 
     number: str
     whose: str
