@@ -8,7 +8,6 @@ from typing import Any
 
 from furbelow.garment.message import Length, Money, One, Own, Part, Share, Things, Value, Values, flag
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.tags import tag
 from furbelow.measure.plain_values import plain_number
 from furbelow.measure.quantity import show_fixed
 from furbelow.order.chain import Planned
@@ -16,7 +15,7 @@ from furbelow.s4_cut.cut import Sheet, cut_prices
 from furbelow.s4_cut.lanes.limits import MOST_SECTIONS
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.offcuts import offcuts
-from furbelow.s4_cut.plan import CuttingPlan, Panel, Section, Segment
+from furbelow.s4_cut.plan import CuttingPlan, Section, tag_of
 from furbelow.s4_cut.through_cuts import cut_apart
 from furbelow.s4_cut.trade_off import trade_off
 from furbelow.s6_write.words.words import Words
@@ -126,7 +125,9 @@ def _section_lines(planned: Planned, section: Section, number: int, folded: bool
     edge = One("start" if section.across else "fold" if folded else "edge", ("start", "fold", "edge"))
     yield "    " + words.text("ways-tapes", {"tapes": tapes, "edge": edge})
     for at, lane in enumerate(section.lanes, 1):
-        cuts = "; ".join(f"{_mark(planned, each)}, {words.said(Length(each.length, 'cut'))}" for each in lane.segments)
+        cuts = "; ".join(
+            f"{tag_of(each, planned.cutting.marks)}, {words.said(Length(each.length, 'cut'))}" for each in lane.segments
+        )
         told: Values = {
             "number": at,
             "depth": Length(lane.depth, "cut"),
@@ -142,18 +143,13 @@ def _panel_lines(planned: Planned, section: Section, number: int, width: Fractio
     yield "  " + words.text("ways-panels", along)
     for panel in section.panels:
         told: Values = {
-            "mark": Own(_mark(planned, panel)),
+            "mark": Own(tag_of(panel, planned.cutting.marks)),
             "from-end": Length(panel.from_end, "cut"),
             "to-end": Length(panel.from_end + panel.length, "cut"),
             "from-edge": Length(panel.from_edge, "cut"),
             "to-edge": Length(panel.from_edge + panel.width, "cut"),
         }
         yield "    " + words.text("ways-panel", told)
-
-
-def _mark(planned: Planned, segment: Segment | Panel) -> str:
-    """1a, or 2b·1 for the first of its parts."""
-    return tag(planned.cutting.marks[segment.strip], segment.copy, segment.part if segment.parts > 1 else 0)
 
 
 def _costs(planned: Planned, sheet: Sheet, words: Words) -> Own:
@@ -237,7 +233,12 @@ def _section_data(planned: Planned, section: Section, words: Words) -> dict[str,
                 "layer": lane.layer,
                 "selvedge": lane.selvedge,
                 "segments": [
-                    {"mark": _mark(planned, each), "piece": each.strip, "copy": each.copy, "part": each.part}
+                    {
+                        "mark": tag_of(each, planned.cutting.marks),
+                        "piece": each.strip,
+                        "copy": each.copy,
+                        "part": each.part,
+                    }
                     | {"parts": each.parts, "start": plain_number(each.start), "length": plain_number(each.length)}
                     for each in lane.segments
                 ],
@@ -245,7 +246,7 @@ def _section_data(planned: Planned, section: Section, words: Words) -> dict[str,
             for lane in section.lanes
         ],
         "panels": [
-            {"mark": _mark(planned, each), "piece": each.strip, "copy": each.copy}
+            {"mark": tag_of(each, planned.cutting.marks), "piece": each.strip, "copy": each.copy}
             | {"from_end": plain_number(each.from_end), "from_edge": plain_number(each.from_edge)}
             | {"length": plain_number(each.length), "width": plain_number(each.width), "turned": each.turned}
             for each in section.panels

@@ -5,10 +5,13 @@ All lengths are fractions of a mm.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 from typing import Literal, NamedTuple
+
+from furbelow.garment.tags import tag
 
 # Where a lane lies: on a single layer; on the fold, opening to double; in the upper or under layer of a pair.
 Layer = Literal["flat", "fold", "upper", "under"]
@@ -91,6 +94,11 @@ class Panel(NamedTuple):
     @property
     def parts(self) -> int:
         return 1
+
+
+def tag_of(cut: Segment | Panel, marks: Mapping[str, str]) -> str:
+    """What stands on its tag: "2b" for the second copy of 2, "2b·1" for the first of its parts. marks: of the cutting."""
+    return tag(marks[cut.strip], cut.copy, cut.part if cut.parts > 1 else 0)
 
 
 @dataclass(frozen=True, slots=True)

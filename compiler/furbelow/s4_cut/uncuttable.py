@@ -17,6 +17,11 @@ HOME_FLOOR = Fraction(8000)
 HOME_TABLE = Fraction(1600)
 
 
+def table_of(room: Workroom) -> Fraction:
+    """How long the table is that cloth is laid on."""
+    return room.table_length or HOME_TABLE
+
+
 def uncuttable(solved: Solved, room: Workroom) -> tuple[Fault, ...]:
     """FB501 for each piece that no offered width of its cloth holds."""
     faults: list[Fault] = []

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from furbelow.garment.message import Length, One, Own, Part, Share, Things, Value, Values, flag
-from furbelow.s4_cut.plan import CuttingPlan, Lane, Panel, Section
+from furbelow.s4_cut.plan import CuttingPlan, Lane, Panel, Section, tag_of
 from furbelow.s6_write.figures.free_panels import FreePanels
-from furbelow.s6_write.figures.laid_cloth import ACROSS, name_of
+from furbelow.s6_write.figures.laid_cloth import ACROSS
 from furbelow.s6_write.figures.laid_lanes import LaidLanes
 from furbelow.s6_write.figures.pen import Sheet, shortened, width_of
 from furbelow.s6_write.guide.guide import Figure
@@ -30,7 +30,7 @@ def plan_figures(
 ) -> tuple[Figure, ...]:
     """The sections of one cloth's plan, as many in a figure as are easily read.
 
-    marks: the letter of each piece in the cutting list, by its name. cloth: as it is called.
+    marks: the number of each piece in the cutting list, by its name. cloth: as it is called.
     faces: whether its sides differ, so that panels are chalked on the wrong one.
     """
     words.read("figures-cutting")
@@ -119,7 +119,7 @@ def _panel(panel: Panel, marks: Mapping[str, str]) -> Part:
     return Part(
         "figure-cutting-alt-panel",
         {
-            "piece": Own(name_of(panel, marks)),
+            "piece": Own(tag_of(panel, marks)),
             "near-end": Length(panel.from_end),
             "far-end": Length(panel.from_end + panel.length, "cut"),
             "near-side": Length(panel.from_edge),
@@ -130,7 +130,7 @@ def _panel(panel: Panel, marks: Mapping[str, str]) -> Part:
 
 def _lane(number: int, lane: Lane, marks: Mapping[str, str]) -> Part:
     pieces = [
-        Part("figure-cutting-alt-piece", {"piece": Own(name_of(each, marks)), "length": Length(each.length, "cut")})
+        Part("figure-cutting-alt-piece", {"piece": Own(tag_of(each, marks)), "length": Length(each.length, "cut")})
         for each in lane.segments
     ]
     return Part(

@@ -9,9 +9,9 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from furbelow.garment.message import Length
-from furbelow.s4_cut.plan import Section
+from furbelow.s4_cut.plan import Section, tag_of
 from furbelow.s6_write.figures.edges import face, left_over
-from furbelow.s6_write.figures.laid_cloth import LEFT, beside, frame, has_room, name_of, named_in
+from furbelow.s6_write.figures.laid_cloth import LEFT, beside, frame, has_room, named_in
 from furbelow.s6_write.figures.language import INK, LEADING, MARGIN, PLAIN
 from furbelow.s6_write.figures.pen import Point, Sheet, width_of
 from furbelow.s6_write.words.words import Words
@@ -35,7 +35,7 @@ class FreePanels:
         small = [
             each
             for each in section.panels
-            if not has_room(name_of(each, marks), float(each.length) * scale, float(each.width) * scale)
+            if not has_room(tag_of(each, marks), float(each.length) * scale, float(each.width) * scale)
         ]
         self.block = max(self.deep, LEADING * len(self.sides), LEADING * len(small))
 
@@ -56,7 +56,7 @@ class FreePanels:
             outline = [(left, upper), (right, upper), (right, bottom), (left, bottom)]
             face(sheet, outline, self.wrong_up)
             sheet.line(outline, INK, PLAIN, closed=True)
-            name = name_of(panel, self.marks)
+            name = tag_of(panel, self.marks)
             length, width = Length(panel.length, "cut"), Length(panel.width, "cut")
             size = self.words.text("figure-cutting-over", {"length": length, "width": width})
             if not named_in(sheet, name, size, (left, upper, right, bottom), ground=self.wrong_up):

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
-from furbelow.garment.tags import tag
-from furbelow.s4_cut.plan import Panel, Segment
 from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, SOFT, THICK, THIN
 from furbelow.s6_write.figures.pen import Point, Sheet, spread, width_of
 
@@ -68,8 +66,3 @@ def named_in(sheet: Sheet, name: str, size: str, box: tuple[float, float, float,
 def has_room(name: str, wide: float, high: float) -> bool:
     """Whether `named_in` finds room for a name."""
     return high >= ROOM - 1 and width_of(name, True) <= wide - 6
-
-
-def name_of(piece: Segment | Panel, marks: Mapping[str, str]) -> str:
-    """How a piece is called on the cloth: "2b" for the second copy of 2, "2b·1" for the first of its parts."""
-    return tag(marks[piece.strip], piece.copy, piece.part if piece.parts > 1 else 0)

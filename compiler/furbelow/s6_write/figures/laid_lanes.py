@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Own, Things, Value
-from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
+from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment, tag_of
 from furbelow.s6_write.figures.edges import edge, face, left_over
 from furbelow.s6_write.figures.laid_cloth import (
     ACROSS,
@@ -16,7 +16,6 @@ from furbelow.s6_write.figures.laid_cloth import (
     fits_beside,
     frame,
     has_room,
-    name_of,
     named_in,
 )
 from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, RIGHT_SIDE, SOFT, THIN
@@ -100,7 +99,7 @@ class LaidLanes:
         return y + self.high
 
     def _name(self, segment: Segment) -> str:
-        return name_of(segment, self.marks)
+        return tag_of(segment, self.marks)
 
     def _placed(self, lane: Lane) -> bool:
         """Whether all names have room on their pieces."""

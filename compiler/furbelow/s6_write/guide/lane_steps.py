@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values, flag
-from furbelow.garment.tags import tag
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s4_cut.marks import from_far_side, table_marks
-from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
-from furbelow.s4_cut.uncuttable import HOME_TABLE
+from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, tag_of
+from furbelow.s4_cut.uncuttable import table_of
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
@@ -45,7 +44,7 @@ def lane_steps(
         at_selvedge = any(lane.selvedge and not from_far_side(lane) for lane in section.lanes)
         flat = "cutting-draw-along-kept" if at_selvedge else "cutting-draw-along"
         draw = "cutting-draw-along-folded" if plan.folded else flat
-    beyond = section.length > (words.say.room.table_length or HOME_TABLE) and not section.across
+    beyond = section.length > table_of(words.say.room) and not section.across
     slit = said_action("cutting-slit-beyond" if beyond else "cutting-slit", values, words)
     if tapes:
         laid, slits = [said_action(tape, values, words), said_action(draw, values, words)], [slit]
@@ -80,7 +79,7 @@ def _kept(section: Section, cutting: Cutting, words: Words) -> Iterator[SaidActi
     """Which edges the selvedges are that stay on; of a piece that is nobody's any more it is of no matter."""
     cut = [each for lane in section.lanes if lane.selvedge for each in lane.segments]
     for side in ("top", "bottom"):
-        kept = tuple(_piece(each, cutting.marks) for each in cut if cutting.selvedges.get(each.strip) == side)
+        kept = tuple(Own(tag_of(each, cutting.marks)) for each in cut if cutting.selvedges.get(each.strip) == side)
         if kept:
             values: Values = {"pieces": Things(kept), "edge": One(side, ("top", "bottom"))}
             yield said_action("cutting-selvedge-stays", values, words)
@@ -95,7 +94,8 @@ def _lanes(section: Section, marks: Mapping[str, str], words: Words) -> Iterator
         for breath in range(breaths):
             some = plain[len(plain) * breath // breaths : len(plain) * (breath + 1) // breaths]
             named = (
-                Part("cutting-lane-named", {"lane": at, "piece": _piece(lane.segments[0], marks)}) for at, lane in some
+                Part("cutting-lane-named", {"lane": at, "piece": Own(tag_of(lane.segments[0], marks))})
+                for at, lane in some
             )
             yield said_action("cutting-lanes-whole", {"lanes": Things(tuple(named), "clauses")}, words)
         lanes = [each for each in lanes if each not in plain]
@@ -104,10 +104,10 @@ def _lanes(section: Section, marks: Mapping[str, str], words: Words) -> Iterator
         if not lane.segments:
             yield said_action("cutting-lane-over", values, words)
         elif _whole(section, lane):
-            yield said_action("cutting-lane-whole", {**values, "piece": _piece(lane.segments[0], marks)}, words)
+            yield said_action("cutting-lane-whole", {**values, "piece": Own(tag_of(lane.segments[0], marks))}, words)
         else:
             cuts = tuple(
-                Part("cutting-length-for", {"length": Length(each.length, "cut"), "piece": _piece(each, marks)})
+                Part("cutting-length-for", {"length": Length(each.length, "cut"), "piece": Own(tag_of(each, marks))})
                 for each in lane.segments
             )
             yield said_action("cutting-lane", {**values, "cuts": Things(cuts)}, words)
@@ -115,8 +115,3 @@ def _lanes(section: Section, marks: Mapping[str, str], words: Words) -> Iterator
 
 def _whole(section: Section, lane: Lane) -> bool:
     return not section.across and [segment.length for segment in lane.segments] == [section.length]
-
-
-def _piece(segment: Segment, marks: Mapping[str, str]) -> Own:
-    """1a, or 2b·1 for the first of its parts: as on the drawing and the tag."""
-    return Own(tag(marks[segment.strip], segment.copy, segment.part if segment.parts > 1 else 0))

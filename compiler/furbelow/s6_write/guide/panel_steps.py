@@ -6,11 +6,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Own, Supply, Things, Value
-from furbelow.garment.tags import tag
 from furbelow.garment.tolerance import CUT_OFF
-from furbelow.s4_cut.plan import Panel, Section
+from furbelow.s4_cut.plan import Panel, Section, tag_of
 from furbelow.s4_cut.through_cuts import Through, cut_apart
-from furbelow.s4_cut.uncuttable import HOME_TABLE
+from furbelow.s4_cut.uncuttable import table_of
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
@@ -32,7 +31,7 @@ def panel_steps(
 
 
 def _lay(section: Section, cloth: str, faces: bool, words: Words) -> SaidAction:
-    if section.length <= (words.say.room.table_length or HOME_TABLE):
+    if section.length <= table_of(words.say.room):
         message = "cutting-lay" if faces else "cutting-lay-alike"
     else:
         message = "cutting-lay-beyond" if faces else "cutting-lay-alike-beyond"
@@ -44,7 +43,7 @@ def _chalk(section: Section, marks: Mapping[str, str], words: Words) -> Iterator
         yield said_action(
             "cutting-panel",
             {
-                "mark": _mark(panel, marks),
+                "mark": Own(tag_of(panel, marks)),
                 "near-end": _start(panel.from_end),
                 "far-end": Length(panel.from_end + panel.length, "cut"),
                 "near-side": _start(panel.from_edge),
@@ -82,9 +81,5 @@ def _start(at: Fraction) -> Value:
     return Length(at, "cut") if at else 0
 
 
-def _mark(panel: Panel, marks: Mapping[str, str]) -> Own:
-    return Own(tag(marks[panel.strip], panel.copy))
-
-
 def _marks(panels: Sequence[Panel], marks: Mapping[str, str]) -> Things:
-    return Things(tuple(_mark(panel, marks) for panel in panels))
+    return Things(tuple(Own(tag_of(panel, marks)) for panel in panels))
