@@ -29,10 +29,10 @@ from furbelow.s5_buy.class_cutting import (
     Garment,
     Lot,
     Planner,
-    Shares,
     class_cutting,
 )
 from furbelow.s5_buy.class_order import ClassOrder, class_order
+from furbelow.s5_buy.class_shares import Shares
 from furbelow.s5_buy.thread import reels_to_buy
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st

@@ -34,8 +34,9 @@ from furbelow.order.pupil import (
 from furbelow.order.read_order import UnreadRows
 from furbelow.order.shelf import REGISTER, Shelf, folder_names
 from furbelow.order.whose import whose
-from furbelow.s5_buy.class_cutting import ClassCutting, Garment, Shares, class_cutting
+from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting
 from furbelow.s5_buy.class_order import class_order
+from furbelow.s5_buy.class_shares import Shares
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.guide import Caution, SizeBeside

@@ -1,7 +1,7 @@
 """One cutting for a class or a size range: all strips of a cloth on one bolt, and what is planned already stays as it is.
 
 Garments are known by their number in the class, never by a name. A strip, and the number of its piece, is marked with
-the number before it: `3B` is the B of number 3. What is planned together is a lot; a later lot takes only what no earlier
+the number before it: `3-2` is piece 2 of number 3. What is planned together is a lot; a later lot takes only what no earlier
 one cuts, so nobody's cut cloth is planned anew when somebody comes, leaves or is measured again.
 """
 
@@ -95,7 +95,7 @@ def class_cutting(
     bought: list[tuple[SolvedMaterial, Mapping[int, Line]]] = []
     earlier: dict[str, int] = {}
     for name, lines in _named(_alike(garments)):
-        material = _renamed(next(iter(lines.values())).material, name)
+        material = renamed(next(iter(lines.values())).material, name)
         bought.append((material, lines))
         if not any(line.offers for line in lines.values()):
             continue
@@ -118,67 +118,6 @@ def marked(number: int, piece: str) -> str:
     """The name that a piece of one garment has in the order's cutting."""
     # A piece's name in the spec has no space, so this is no other piece's name.
     return f"{number} {piece}"
-
-
-class Shares:
-    """A cutting for all, looked through once to tell each number's share: a share takes no longer in a large class."""
-
-    def __init__(self, cutting: Cutting) -> None:
-        self._marks, self._selvedges = cutting.marks, cutting.selvedges
-        self._sheets = [(sheets[0], _places(sheets[0])) for sheets in cutting.sheets.values()]
-
-    def of(self, number: int, pieces: Mapping[str, SolvedPiece]) -> Cutting:
-        """What is one number's, as if it were all: her segments, with her marks."""
-        own = {marked(number, piece): piece for piece in pieces}
-        marks = {piece: self._marks[name] for name, piece in own.items()}
-        selvedges = {piece: self._selvedges[name] for name, piece in own.items() if name in self._selvedges}
-        sheets: dict[str, tuple[Sheet, ...]] = {}
-        for sheet, places in self._sheets:
-            at = [places[name] for name in own if name in places]
-            if not at:
-                continue
-            strips = tuple(
-                sheet.strips[n]._replace(name=own[sheet.strips[n].name], wearer=None)
-                for n in sorted(n for place in at for n in place.strips)
-            )
-            sections = (sheet.plan.sections[n] for n in sorted({n for place in at for n in place.sections}))
-            plan = replace(sheet.plan, sections=tuple(_of_one(section, own) for section in sections))
-            cloth = pieces[strips[0].name].piece.cloth.text
-            sheets[cloth] = (replace(sheet, material=_renamed(sheet.material, cloth), strips=strips, plan=plan),)
-        return Cutting(sheets, marks, selvedges)
-
-
-class _Place(NamedTuple):
-    """Which strips and which sections of a sheet are a piece's, by their places in it."""
-
-    strips: list[int]
-    sections: list[int]
-
-
-def _places(sheet: Sheet) -> dict[str, _Place]:
-    """By the names of the pieces."""
-    places: dict[str, _Place] = {}
-    for at, strip in enumerate(sheet.strips):
-        places.setdefault(strip.name, _Place([], [])).strips.append(at)
-    for at, section in enumerate(sheet.plan.sections):
-        cut = [each.strip for lane in section.lanes for each in lane.segments]
-        for name in {*cut, *(each.strip for each in section.panels)}:
-            places.setdefault(name, _Place([], [])).sections.append(at)
-    return places
-
-
-def _of_one(section: Section, own: Mapping[str, str]) -> Section:
-    lanes = (
-        replace(
-            lane,
-            segments=tuple(
-                replace(each, strip=own[each.strip], wearer=None) for each in lane.segments if each.strip in own
-            ),
-        )
-        for lane in section.lanes
-    )
-    panels = tuple(each._replace(strip=own[each.strip], wearer=None) for each in section.panels if each.strip in own)
-    return replace(section, lanes=tuple(lane for lane in lanes if lane.segments), panels=panels)
 
 
 # --- which materials are alike ---
@@ -220,7 +159,8 @@ def _named(kinds: Iterable[dict[int, Line]]) -> list[tuple[str, dict[int, Line]]
     return named
 
 
-def _renamed(material: SolvedMaterial, name: str) -> SolvedMaterial:
+def renamed(material: SolvedMaterial, name: str) -> SolvedMaterial:
+    """The same cloth under another name."""
     return material._replace(material=material.material._replace(name=name))
 
 

@@ -15,8 +15,8 @@ from math import ceil
 
 from furbelow.garment.message import Length, Supply
 from furbelow.garment.spec import SupplyKind
-from furbelow.s5_buy.class_cutting import Shares
 from furbelow.s5_buy.class_order import ClassOrder
+from furbelow.s5_buy.class_shares import Shares
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.pile import tags
 from furbelow.s6_write.guide.stops import SITTING
