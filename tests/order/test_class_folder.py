@@ -99,6 +99,25 @@ def test_the_term_of_a_class(tmp_path: Path, capsys: pytest.CaptureFixture[str])
     assert "*" not in re.sub(r"(?s)<(script|style).*?</\1>", "", (tmp_path / "out" / "class-cutting.html").read_text())
 
 
+def test_a_folder_from_before_pieces_had_numbers_keeps_its_plan_and_what_stands_on_its_cloth(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert make(tmp_path, [ADA, BO]) == 0
+    file = tmp_path / "out" / "class.json"
+    kept = json.loads(file.read_text(encoding="utf-8"))
+    for lot in kept["lots"]:
+        lot["letters"] = {name: mark.replace("-", "P") for name, mark in lot.pop("marks").items()}
+    file.write_text(json.dumps(kept), encoding="utf-8")
+    plans = [lot["plan"] for lot in kept["lots"]]
+    capsys.readouterr()
+    assert make(tmp_path, [BO, ADA, CLEO], "--replace") == 0
+    assert "FB658" not in capsys.readouterr().err
+    assert numbers(tmp_path) == {"Ada": 1, "Bo": 2, "Cleo": 3}
+    now = json.loads(file.read_text(encoding="utf-8"))["lots"]
+    assert [lot["plan"] for lot in now if lot["plan"] in plans] == plans
+    assert any(mark == "2P1" for lot in now for mark in lot["marks"].values())
+
+
 def test_a_measure_that_changes_is_cut_anew_where_it_matters_and_nowhere_else(tmp_path: Path) -> None:
     heading, spec = f"{HEADING};knee_height (cm)", str(SPECS / "larkspur.yaml")
     assert make(tmp_path, [f"{ADA};45", f"{BO};47"], heading=heading, spec=spec) == 0

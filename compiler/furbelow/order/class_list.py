@@ -150,7 +150,9 @@ def _lot(told: Mapping[str, Any]) -> Lot:
     plan = from_json(json.dumps(told["plan"]))
     if not agrees(plan, strips, bolt, prices):
         raise ValueError("the plan does not cut its strips")
-    marks = {strip.name: str(told["marks"][strip.name]) for strip in strips}
+    # Lists that were written when pieces had letters call them so: what stands on cut cloth stays.
+    called = told["marks"] if "marks" in told else told["letters"]
+    marks = {strip.name: str(called[strip.name]) for strip in strips}
     return Lot(str(told["cloth"]), fraction_of(told["width"]), bolt, prices, strips, marks, plan)
 
 
