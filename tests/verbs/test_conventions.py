@@ -248,6 +248,10 @@ def test_a_preview_answers_with_its_address(tmp_path: Path) -> None:
             if line == "}\n":
                 break
         running.send_signal(signal.SIGINT)
+        try:
+            running.wait(timeout=60)
+        finally:
+            running.kill()
     told = json.loads("".join(lines))
     schema = json.loads((SPECS.parent / "schemas" / "answer.schema.json").read_text(encoding="utf-8"))
     Draft202012Validator(schema).validate(told)

@@ -80,6 +80,7 @@ class JoinEnds:
         actions = (
             *ends_laid(done),
             *marks,
+            *((Action("join-ends-sew-closed", copies),) if marks and side_by_side else ()),
             Action(sew, copies),
             Action("join-ends-measure", copies),
             *tag(done, pieces, say),

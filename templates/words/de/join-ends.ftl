@@ -36,11 +36,14 @@ seam-open-gap = { $which ->
 join-ends-sew-open = { $seam-width } neben den Enden steppen, insgesamt { $sewn }, { $stitch }. An jeder Markierung anhalten und verriegeln; was dahinter liegt, offen lassen. Die Nahtzugaben mit den Fingern auseinanderstreichen.
     .check = Die Naht beginnt und endet an ihren Markierungen.
     .remedy = Was über eine Markierung hinaus genäht ist, auftrennen und dort neu verriegeln.
-# Nur eine der Nähte bleibt offen.
-join-ends-sew-open-panels = { $others ->
-    [one] { $seam-width } von den Kanten nähen, { $stitch }, an beiden Enden jeder Naht ein paar Stiche zurück. Die Naht ohne Markierung von Kante zu Kante nähen, { $length }. Von der markierten Naht nur nähen, was zwischen oder unter ihren Markierungen liegt, zusammen { $sewn }. Die Nahtzugaben mit den Fingern auseinanderstreichen.
-   *[other] { $seam-width } von den Kanten nähen, { $stitch }, an beiden Enden jeder Naht ein paar Stiche zurück. Die { $others } Nähte ohne Markierung von Kante zu Kante nähen, je { $length }. Von der markierten Naht nur nähen, was zwischen oder unter ihren Markierungen liegt, zusammen { $sewn }. Die Nahtzugaben mit den Fingern auseinanderstreichen.
+# Nur eine der Nähte bleibt offen: zuerst die anderen.
+join-ends-sew-closed = { $others ->
+    [one] { $seam-width } von den Kanten nähen, { $stitch }, an beiden Enden ein paar Stiche zurück. Die Naht ohne Markierung von Kante zu Kante nähen, { $length }.
+   *[other] { $seam-width } von den Kanten nähen, { $stitch }, an beiden Enden jeder Naht ein paar Stiche zurück. Die { $others } Nähte ohne Markierung von Kante zu Kante nähen, je { $length }.
  }
+    .check = Keine Naht beginnt oder endet vor einer Kante.
+    .remedy = Über das Ende der Naht hinweg bis zur Kante weiternähen.
+join-ends-sew-open-panels = Von der markierten Naht nur nähen, was zwischen oder unter ihren Markierungen liegt, zusammen { $sewn }, an beiden Enden ein paar Stiche zurück. Die Nahtzugaben aller Nähte mit den Fingern auseinanderstreichen.
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

@@ -168,8 +168,8 @@ gore-place = { $place ->
  }
 # Gores with places of their own. $at-side: whether the seam lies at the side at every height.
 close-row = { $at-side ->
-    [yes] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from left to right: { $order }. The seam between no. { $after } and no. { $next } is the side seam at the left of the wearer.
-   *[no] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from left to right: { $order }. The seam between no. { $after } and no. { $next } lies nearest to the left side of the wearer: all marks are measured from it.
+    [yes] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. The seam between no. { $after } and no. { $next } is the side seam at the left of the wearer.
+   *[no] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. The seam between no. { $after } and no. { $next } lies nearest to the left side of the wearer: all marks are measured from it.
  }
     .check = The last one is sewn to the first.
 # $copies panels become one ring.

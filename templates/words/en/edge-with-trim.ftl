@@ -64,9 +64,9 @@ edge-with-trim-sew-ends = Sew both folded ends down across the { $trim }, { $bel
 # The wrong side is up, the right side of the trim too: turned up, the trim shows.
 edge-with-trim-along-ring = Lay the work wrong side up. Begin at { side-seam }: lay the { $trim } along { EDGE($edge) }, right side up. Its outer edge is level with the raw edge.
     .check = If one edge of the { $trim } is shaped, that edge lies away from the raw edge.
-edge-with-trim-along-flat = Lay the work wrong side up. Begin at one end: lay the { $trim } along { EDGE($edge) }, right side up. Its outer edge is level with the raw edge, its raw end with the end of the cloth.
+edge-with-trim-along-flat = Lay the work wrong side up. Begin at one end: lay the { $trim } along { EDGE($edge) }, right side up. Its outer edge is level with the raw edge, its end with the end of the cloth.
     .check = { edge-with-trim-along-ring.check }
-edge-with-trim-along-folded = Lay the work wrong side up. Fold { $under } of the end of the { $trim } under. Begin at one end: lay the { $trim } along { EDGE($edge) }, right side up. Its outer edge is level with the raw edge, its fold with the end of the cloth.
+edge-with-trim-along-folded = Lay the work wrong side up, one end before you. Fold { $under } of the end of the { $trim } under and lay it along { EDGE($edge) }, right side up, its outer edge level with the raw edge and its fold with the end of the cloth.
     .check = { edge-with-trim-along-ring.check }
 edge-with-trim-along-sew-ring = Sew { $row } from the raw edge, { $stitch }, a few stitches back at the start. Stop { $stretch } before the end, the needle down.
     .check = { edge-with-trim-along-sew-flat.check }

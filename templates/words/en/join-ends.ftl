@@ -36,11 +36,14 @@ seam-open-gap = { $which ->
 join-ends-sew-open = Sew { $seam-width } from the ends, { $sewn } in all, { $stitch }. Stop at each mark and sew a few stitches back there, and leave what lies beyond open. Press the margins apart with your fingers.
     .check = The seam begins and ends at its marks.
     .remedy = Unpick what is sewn past a mark, and sew back again there.
-# Only one of the seams is left open.
-join-ends-sew-open-panels = { $others ->
-    [one] Sew { $seam-width } from the edges, { $stitch }, a few stitches back at both ends of each row. Sew the seam without marks from edge to edge, { $length }. Of the marked seam sew only what lies between its marks or below them, { $sewn } in all. Press the margins apart with your fingers.
-   *[other] Sew { $seam-width } from the edges, { $stitch }, a few stitches back at both ends of each row. Sew the { $others } seams without marks from edge to edge, { $length } each. Of the marked seam sew only what lies between its marks or below them, { $sewn } in all. Press the margins apart with your fingers.
+# Only one of the seams is left open: first the others.
+join-ends-sew-closed = { $others ->
+    [one] Sew { $seam-width } from the edges, { $stitch }, a few stitches back at both ends. Sew the seam without marks from edge to edge, { $length }.
+   *[other] Sew { $seam-width } from the edges, { $stitch }, a few stitches back at both ends of each row. Sew the { $others } seams without marks from edge to edge, { $length } each.
  }
+    .check = No row begins or ends short of an edge.
+    .remedy = Sew on over the end of the row to the edge.
+join-ends-sew-open-panels = Of the marked seam sew only what lies between its marks or below them, { $sewn } in all, with a few stitches back at both ends. Press the margins of all seams apart with your fingers.
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

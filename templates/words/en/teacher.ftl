@@ -14,9 +14,9 @@ teacher-pile = The pile of cut pieces
 teacher-letter = Letter
 teacher-work = Work
 teacher-pupil = Pupil
-teacher-each = Who does what. Who misses this lesson does her own row before the next one.
+teacher-each = Who does what. Who misses this lesson does the row of their name before the next one.
 teacher-letters = Letters
-teacher-stands = Where she stands then
+teacher-stands = Where they stand then
 # $first, $last: letters.
 teacher-range = { $one ->
     [yes] { $first }

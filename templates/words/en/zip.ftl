@@ -12,7 +12,7 @@ zip-shorten = Close the zip. { $opening } below its upper end sew a bar by hand,
 
 ## Prepare
 
-zip-baste = Baste the opening: sew it shut for the time being on the line of the seam, { $margin } from the edges, { $from-edge } down from the top, with stitches of { $basting } mm and without sewing back.
+zip-baste = Baste the opening: sew it shut for the time being on the seam line, { $margin } from the edges, { $from-edge } down from the top, with stitches of { $basting } mm and without sewing back.
 zip-press-open = Press both margins apart, along the opening and a hand's width below it.
 zip-fold-out = Fold the margin of the side that will lie beneath out again, so that its fold stands { $near } beyond the row of long stitches, and press it. { zip-beneath }
 # Said only inside another message: which side lies beneath.

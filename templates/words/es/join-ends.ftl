@@ -36,11 +36,14 @@ seam-open-gap = { $which ->
 join-ends-sew-open = Cose a { $seam-width } de los extremos, { $sewn } en total, { $stitch }. Para en cada marca, remata ahí y deja abierto lo que queda más allá. Abre los márgenes con los dedos.
     .check = La costura empieza y acaba en sus marcas.
     .remedy = Descose lo que pase de una marca y vuelve a rematar ahí.
-# Solo una de las costuras queda abierta.
-join-ends-sew-open-panels = { $others ->
-    [one] Cose a { $seam-width } de los bordes, { $stitch }, con unas puntadas atrás en los dos extremos de cada costura. Cose de borde a borde la costura sin marcas, { $length }. De la costura marcada cose solo lo que queda entre sus marcas o debajo de ellas, { $sewn } en total. Abre los márgenes con los dedos.
-   *[other] Cose a { $seam-width } de los bordes, { $stitch }, con unas puntadas atrás en los dos extremos de cada costura. Cose de borde a borde las { $others } costuras sin marcas, { $length } cada una. De la costura marcada cose solo lo que queda entre sus marcas o debajo de ellas, { $sewn } en total. Abre los márgenes con los dedos.
+# Solo una de las costuras queda abierta: primero las demás.
+join-ends-sew-closed = { $others ->
+    [one] Cose a { $seam-width } de los bordes, { $stitch }, con unas puntadas atrás en los dos extremos. Cose de borde a borde la costura sin marcas, { $length }.
+   *[other] Cose a { $seam-width } de los bordes, { $stitch }, con unas puntadas atrás en los dos extremos de cada costura. Cose de borde a borde las { $others } costuras sin marcas, { $length } cada una.
  }
+    .check = Ninguna costura empieza ni acaba antes de un borde.
+    .remedy = Sigue cosiendo sobre el final de la costura hasta el borde.
+join-ends-sew-open-panels = De la costura marcada cose solo lo que queda entre sus marcas o debajo de ellas, { $sewn } en total, con unas puntadas atrás en los dos extremos. Abre con los dedos los márgenes de todas las costuras.
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

@@ -39,11 +39,14 @@ seam-open-gap = { $which ->
 join-ends-sew-open = Piquer à { $seam-width } des bouts, { $sewn } en tout, { $stitch }. S’arrêter à chaque repère avec un point d’arrêt et laisser ouvert ce qui est au-delà. Ouvrir les marges avec les doigts.
     .check = La couture commence et finit à ses repères.
     .remedy = Découdre ce qui dépasse un repère et refaire là le point d’arrêt.
-# Une seule des coutures reste ouverte.
-join-ends-sew-open-panels = { $others ->
-    [one] Piquer à { $seam-width } des bords, { $stitch }, quelques points arrière aux deux bouts de chaque rang. Piquer la couture sans repères d’un bord à l’autre, { $length }. De la couture repérée, ne piquer que ce qui est entre ses repères ou au-dessous, { $sewn } en tout. Ouvrir les marges avec les doigts.
-   *[other] Piquer à { $seam-width } des bords, { $stitch }, quelques points arrière aux deux bouts de chaque rang. Piquer les { $others } coutures sans repères d’un bord à l’autre, { $length } chacune. De la couture repérée, ne piquer que ce qui est entre ses repères ou au-dessous, { $sewn } en tout. Ouvrir les marges avec les doigts.
+# Une seule des coutures reste ouverte : d’abord les autres.
+join-ends-sew-closed = { $others ->
+    [one] Piquer à { $seam-width } des bords, { $stitch }, quelques points arrière aux deux bouts. Piquer la couture sans repères d’un bord à l’autre, { $length }.
+   *[other] Piquer à { $seam-width } des bords, { $stitch }, quelques points arrière aux deux bouts de chaque rang. Piquer les { $others } coutures sans repères d’un bord à l’autre, { $length } chacune.
  }
+    .check = Aucune couture ne commence ni ne finit avant un bord.
+    .remedy = Repiquer par-dessus le bout de la couture jusqu’au bord.
+join-ends-sew-open-panels = De la couture repérée, ne piquer que ce qui est entre ses repères ou au-dessous, { $sewn } en tout, quelques points arrière aux deux bouts. Ouvrir avec les doigts les marges de toutes les coutures.
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

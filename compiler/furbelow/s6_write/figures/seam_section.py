@@ -31,7 +31,7 @@ SEWN = (  # the messages that say how a plain seam is sewn
     "join-ends-sew-panels",
     "join-ends-sew-panels-pieced",
     "join-ends-sew-open",
-    "join-ends-sew-open-panels",
+    "join-ends-sew-closed",
     "join-strips-sew",
 )
 MOST_PLIES = 4  # of one edge that are drawn; more are told in words
