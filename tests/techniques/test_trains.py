@@ -215,6 +215,10 @@ def test_lines_of_tapes_stay_behind_at_both_their_ends_however_the_skirt_flares(
     assert facts.upper == above / below
     words = worked.words()
     assert "45 cm from the line to both sides" in words
+    # A line slants, so its length is measured along it and not down from the edge; the lower marks only lead it.
+    assert "mark 75 cm down from the top edge" in words
+    assert "End each of them after 60 cm, measured along it." in words
+    assert "Each line is 60 cm long." in words
     assert "put it on" not in words
 
 
@@ -231,6 +235,17 @@ def test_front_and_back_are_found_in_the_front_gore_where_no_seam_lies_at_the_si
     - join ends: {{of: skirt, seam: 1 cm, into: one ring}}
     - dipped hem: {{edge: skirt.bottom, front: 8 cm}}"""
     assert ("fold it in half down the middle of the front gore" in work(pieces, steps).words()) is fold
+
+
+@pytest.mark.parametrize(("count", "fold"), [(6, True), (5, False)])
+def test_the_middle_of_the_back_is_the_fold_of_its_gore_where_left_and_right_have_as_many(
+    count: int, fold: bool
+) -> None:
+    pieces = f"skirt: {{from: net, count: {count}, length: 20 cm, depth: 100 cm}}"
+    steps = f"""- gores: {{piece: skirt, hem: 56 cm, front: 20 cm, front hem: 60 cm, back: 20 cm, back hem: 60 cm}}
+    - join ends: {{of: skirt, seam: 1 cm, into: one ring}}
+    {TAPES}"""
+    assert ("Fold the back gore in half along its length" in work(pieces, steps, materials=RINGS).words()) is fold
 
 
 def test_a_train_is_tried_on_once_no_pin_is_left_in_it() -> None:

@@ -45,14 +45,14 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
-from furbelow.techniques.shared.marks import front_gore, seam_said
+from furbelow.techniques.shared.marks import back_gore, front_gore, seam_said
 
 TAIL = Fraction(300)  # of each cord beyond its tape, to take hold of and to tie
 TURN = Fraction(10)  # folded under at both ends of a tape
 STITCHES = 8  # that hold a ring
 LEAST_LEFT = Fraction(1, 4)  # of a tape drawn up: the cloth lies in folds on it; house rule, maker to confirm
 CLOSEST, FURTHEST = Fraction(40), Fraction(150)  # between rings: nearer they lie on each other, further the folds sag
-FROM = ("seam", "fold", "front")
+FROM = ("seam", "fold", "front", "back")
 MARKED = (Action("bustle-tapes-mark-upper"), Action("bustle-tapes-mark-lower"), Action("bustle-tapes-lines"))
 TRIP = Caution(CautionKind.TRIP, "caution-train")
 CHILD = Caution(CautionKind.CHILD, "caution-bustle-cords")
@@ -178,6 +178,7 @@ class BustleTapes:
             "lower": Things(tuple(Length(off) for off in facts.beside())),
             "upper": Things(tuple(Length(off * facts.upper) for off in facts.beside())),
             "below": Length(facts.below),
+            "foot": Length(facts.below + facts.long),
             "long": Length(facts.long),
             "cut": Length(facts.long + 2 * TURN),
             "turn": Length(TURN, "about"),
@@ -208,8 +209,12 @@ class BustleTapes:
 
 
 def _middle_from(done: Performed, top: Edge) -> str:
-    """From where the middle of the back is found: the front gore where no seam lies at the side, else the side seam."""
-    if front_gore(done.before, word_of(done.step.written, "on")):
+    """From where the middle of the back is found: the one back gore, else the front gore where no seam lies at the side, else
+    the side seam."""
+    on = word_of(done.step.written, "on")
+    if back_gore(done.before, on):
+        return "back"
+    if front_gore(done.before, on):
         return "front"
     return "seam" if done.before.ring(top) else "fold"
 

@@ -12,6 +12,7 @@ bustle-tapes-aim = { $tapes ->
 bustle-tapes-middle = { $from ->
     [seam] { PIECE($piece) } auf links wenden. Von { side-seam } aus ein Viertel der Weite, { $quarter }, nach hinten messen: Das ist die hintere Mitte. Von dort eine Linie gerade nach unten kreiden.
     [fold] { PIECE($piece) } auf links wenden. Bei { side-seam } zur Hälfte falten und die Mitte der hinteren Hälfte suchen. Von dort eine Linie gerade nach unten kreiden.
+    [back] { PIECE($piece) } auf links wenden. Die hintere Keilbahn der Länge nach zur Hälfte falten, Seite auf Seite: Der Bruch ist die hintere Mitte. Auf ihm eine gerade Linie kreiden.
    *[front] { PIECE($piece) } auf links wenden. In der Mitte der vorderen Keilbahn zur Hälfte falten: Der andere Bruch ist die hintere Mitte. Dort eine Linie gerade nach unten kreiden.
  }
 bustle-tapes-mark-one = Auf dieser Linie liegt das Band. Darauf { $below } unter der Oberkante und { $long } weiter unten markieren.
@@ -19,24 +20,23 @@ bustle-tapes-mark-one = Auf dieser Linie liegt das Band. Darauf { $below } unter
     .tolerance = { $off } mehr oder weniger
     .remedy = Von der fertigen Oberkante aus neu messen.
 bustle-tapes-mark-upper = { $middle ->
-    [yes] Markieren, wo die Bänder beginnen, überall { $below } unter der Oberkante: auf der Linie und { $upper } davon nach beiden Seiten.
-   *[no] Markieren, wo die Bänder beginnen, überall { $below } unter der Oberkante: { $upper } von der Linie nach beiden Seiten.
+    [yes] Markieren, wo die Bänder beginnen, das Maßband flach auf dem Stoff: { $below } von der Oberkante nach unten, auf der Linie und { $upper } davon nach beiden Seiten.
+   *[no] Markieren, wo die Bänder beginnen, das Maßband flach auf dem Stoff: { $below } von der Oberkante nach unten, { $upper } von der Linie nach beiden Seiten.
  }
 bustle-tapes-mark-lower = { $middle ->
-    [yes] Markieren, wo sie enden, { $long } weiter unten: auf der Linie und { $lower } davon nach beiden Seiten.
-   *[no] Markieren, wo sie enden, { $long } weiter unten: { $lower } von der Linie nach beiden Seiten.
+    [yes] Ebenso messen und { $foot } von der Oberkante nach unten markieren: auf der Linie und { $lower } davon nach beiden Seiten.
+   *[no] Ebenso messen und { $foot } von der Oberkante nach unten markieren: { $lower } von der Linie nach beiden Seiten.
  }
-    .check = Die unteren Markierungen liegen auf einer Höhe, { $long } unter den oberen.
+    .check = Links und rechts der Linie liegen die Markierungen gleich.
+    .remedy = Von der Linie und von der fertigen Oberkante aus neu messen.
+bustle-tapes-lines = { $tapes } gerade Linien kreiden, von jeder oberen Markierung auf die untere darunter zu. Jede nach { $long } enden lassen, auf ihr gemessen.
+    .check = Jede Linie ist { $long } lang.
     .tolerance = { $off } mehr oder weniger
-    .remedy = Von der fertigen Oberkante aus neu messen.
-bustle-tapes-lines = { $tapes ->
-    [one] Von der oberen Markierung zur unteren eine gerade Linie kreiden.
-   *[other] { $tapes } gerade Linien kreiden, von jeder oberen Markierung zu der unteren darunter.
- }
+    .remedy = Die Linie von ihrer oberen Markierung aus neu messen.
 
 ## Nähen und einziehen
 
-bustle-tapes-sew = { $cut } { $tape } abschneiden und an beiden Enden { $turn } einschlagen. Von Markierung zu Markierung auf die Linie stecken und beide langen Kanten feststeppen, { $stitch }.
+bustle-tapes-sew = { $cut } { $tape } abschneiden und an beiden Enden { $turn } einschlagen. Von der oberen Markierung nach unten auf die Linie stecken und beide langen Kanten feststeppen, { $stitch }.
 bustle-tapes-rings = { $rings } Ringe von Hand auf das Band nähen, { $every } voneinander, den ersten am oberen und den letzten am unteren Ende: je acht Stiche, durch das Band und nicht durch den Rock.
     .check = An jedem Ring gezogen, rührt er sich nicht.
     .remedy = Mit doppeltem Faden neu annähen.

@@ -12,6 +12,7 @@ bustle-tapes-aim = { $tapes ->
 bustle-tapes-middle = { $from ->
     [seam] Turn { PIECE($piece) } inside out. Measure a quarter of its way round, { $quarter }, from { side-seam } towards the back: that is the middle of the back. Chalk a line straight down from there.
     [fold] Turn { PIECE($piece) } inside out. Fold it in half at { side-seam } and find the middle of the back half. Chalk a line straight down from there.
+    [back] Turn { PIECE($piece) } inside out. Fold the back gore in half along its length, side on side: the fold is the middle of the back. Chalk a straight line along it.
    *[front] Turn { PIECE($piece) } inside out. Fold it in half down the middle of the front gore: the other fold is the middle of the back. Chalk a line straight down it.
  }
 bustle-tapes-mark-one = The line is the place of the tape. Mark on it { $below } below the top edge and { $long } further down.
@@ -19,24 +20,23 @@ bustle-tapes-mark-one = The line is the place of the tape. Mark on it { $below }
     .tolerance = { $off } more or less
     .remedy = Measure again from the finished top edge.
 bustle-tapes-mark-upper = { $middle ->
-    [yes] Mark where the tapes begin, { $below } below the top edge all the way: on the line, and { $upper } from it to both sides.
-   *[no] Mark where the tapes begin, { $below } below the top edge all the way: { $upper } from the line to both sides.
+    [yes] Mark where the tapes begin, the tape measure flat on the cloth: { $below } down from the top edge, on the line and { $upper } from it to both sides.
+   *[no] Mark where the tapes begin, the tape measure flat on the cloth: { $below } down from the top edge, { $upper } from the line to both sides.
  }
 bustle-tapes-mark-lower = { $middle ->
-    [yes] Mark where they end, { $long } further down: on the line, and { $lower } from it to both sides.
-   *[no] Mark where they end, { $long } further down: { $lower } from the line to both sides.
+    [yes] Measure in the same way and mark { $foot } down from the top edge: on the line, and { $lower } from it to both sides.
+   *[no] Measure in the same way and mark { $foot } down from the top edge: { $lower } from the line to both sides.
  }
-    .check = The lower marks lie level, { $long } below the upper ones.
+    .check = Left and right of the line the marks lie alike.
+    .remedy = Measure again from the line and from the finished top edge.
+bustle-tapes-lines = Chalk { $tapes } straight lines, from each upper mark towards the lower one below it. End each of them after { $long }, measured along it.
+    .check = Each line is { $long } long.
     .tolerance = { $off } more or less
-    .remedy = Measure again from the finished top edge.
-bustle-tapes-lines = { $tapes ->
-    [one] Chalk a straight line from the upper mark to the lower one.
-   *[other] Chalk { $tapes } straight lines, from each upper mark to the lower one below it.
- }
+    .remedy = Measure the line again, from its upper mark on.
 
 ## Sew and thread
 
-bustle-tapes-sew = Cut { $cut } of { $tape } and fold { $turn } under at both ends. { pin-start } it from mark to mark along its line and sew down both long edges, { $stitch }.
+bustle-tapes-sew = Cut { $cut } of { $tape } and fold { $turn } under at both ends. { pin-start } it along its line from the upper mark down and sew down both long edges, { $stitch }.
 bustle-tapes-rings = Sew { $rings } rings on to the tape by hand, { $every } from each other, from its upper end to its lower end. Take eight stitches for each, through the tape and not through the skirt.
     .check = A tug at each ring does not move it.
     .remedy = Sew it on again with doubled thread.

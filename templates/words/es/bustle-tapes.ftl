@@ -12,6 +12,7 @@ bustle-tapes-aim = { $tapes ->
 bustle-tapes-middle = { $from ->
     [seam] Vuelve { PIECE($piece) } del revés. Mide un cuarto del contorno, { $quarter }, desde { side-seam } hacia la espalda: es el centro de la espalda. Traza desde ahí una línea recta hacia abajo.
     [fold] Vuelve { PIECE($piece) } del revés. Dobla por la mitad en { side-seam } y busca el medio de la mitad de atrás. Traza desde ahí una línea recta hacia abajo.
+    [back] Vuelve { PIECE($piece) } del revés. Dobla la nesga de atrás por la mitad a lo largo, lado sobre lado: el doblez es el centro de la espalda. Traza sobre él una línea recta.
    *[front] Vuelve { PIECE($piece) } del revés. Dobla por la mitad en el centro de la nesga delantera: el otro doblez es el centro de la espalda. Traza ahí una línea recta hacia abajo.
  }
 bustle-tapes-mark-one = La línea es el sitio de la cinta. Marca en ella { $below } bajo el borde superior y { $long } más abajo.
@@ -19,24 +20,23 @@ bustle-tapes-mark-one = La línea es el sitio de la cinta. Marca en ella { $belo
     .tolerance = { $off } de más o de menos
     .remedy = Mide otra vez desde el borde superior acabado.
 bustle-tapes-mark-upper = { $middle ->
-    [yes] Marca dónde empiezan las cintas, siempre { $below } bajo el borde superior: en la línea y a { $upper } de ella a los dos lados.
-   *[no] Marca dónde empiezan las cintas, siempre { $below } bajo el borde superior: a { $upper } de la línea a los dos lados.
+    [yes] Marca dónde empiezan las cintas, con la cinta métrica plana sobre la tela: a { $below } del borde superior hacia abajo, en la línea y a { $upper } de ella a los dos lados.
+   *[no] Marca dónde empiezan las cintas, con la cinta métrica plana sobre la tela: a { $below } del borde superior hacia abajo, a { $upper } de la línea a los dos lados.
  }
 bustle-tapes-mark-lower = { $middle ->
-    [yes] Marca dónde acaban, { $long } más abajo: en la línea y a { $lower } de ella a los dos lados.
-   *[no] Marca dónde acaban, { $long } más abajo: a { $lower } de la línea a los dos lados.
+    [yes] Mide del mismo modo y marca a { $foot } del borde superior hacia abajo: en la línea y a { $lower } de ella a los dos lados.
+   *[no] Mide del mismo modo y marca a { $foot } del borde superior hacia abajo: a { $lower } de la línea a los dos lados.
  }
-    .check = Las marcas de abajo quedan a nivel, { $long } bajo las de arriba.
+    .check = A la izquierda y a la derecha de la línea las marcas quedan igual.
+    .remedy = Mide otra vez desde la línea y desde el borde superior acabado.
+bustle-tapes-lines = Traza { $tapes } líneas rectas, de cada marca de arriba hacia la que tiene debajo. Termina cada una a los { $long }, medidos sobre ella.
+    .check = Cada línea mide { $long }.
     .tolerance = { $off } de más o de menos
-    .remedy = Mide otra vez desde el borde superior acabado.
-bustle-tapes-lines = { $tapes ->
-    [one] Traza una línea recta de la marca de arriba a la de abajo.
-   *[other] Traza { $tapes } líneas rectas, de cada marca de arriba a la que tiene debajo.
- }
+    .remedy = Mide otra vez la línea desde su marca de arriba.
 
 ## Coser y enhebrar
 
-bustle-tapes-sew = Corta { $cut } de { $tape } y remete { $turn } en los dos extremos. Sujétala con alfileres sobre la línea de marca a marca y cose los dos bordes largos, { $stitch }.
+bustle-tapes-sew = Corta { $cut } de { $tape } y remete { $turn } en los dos extremos. Sujétala con alfileres sobre la línea desde la marca de arriba hacia abajo y cose los dos bordes largos, { $stitch }.
 bustle-tapes-rings = Cose a mano { $rings } anillas en la cinta, a { $every } una de otra, la primera en el extremo de arriba y la última en el de abajo: ocho puntadas cada una, en la cinta y no en la falda.
     .check = Al tirar de cada anilla no se mueve.
     .remedy = Vuelve a coserla con hilo doble.

@@ -10,34 +10,34 @@ bustle-tapes-aim = { $tapes ->
 ## Tracer
 
 bustle-tapes-middle = { $from ->
-    [seam] Retourner { PIECE($piece) } sur l’envers. Mesurer un quart du tour, { $quarter }, depuis { side-seam } vers le dos : c’est le milieu du dos. De là, tracer une ligne droit vers le bas.
+    [seam] Retourner { PIECE($piece) } sur l’envers. Mesurer un quart du tour, { $quarter }, depuis { side-seam } vers le dos : c’est le milieu du dos. De là, tracer une ligne droit vers le bas.
     [fold] Retourner { PIECE($piece) } sur l’envers. Plier en deux à { side-seam } et chercher le milieu de la moitié dos. De là, tracer une ligne droit vers le bas.
-   *[front] Retourner { PIECE($piece) } sur l’envers. Plier en deux au milieu du lé de devant : l’autre pli est le milieu du dos. Y tracer une ligne droit vers le bas.
+    [back] Retourner { PIECE($piece) } sur l’envers. Plier le lé du dos en deux dans sa longueur, côté sur côté : le pli est le milieu du dos. Y tracer une ligne droite.
+   *[front] Retourner { PIECE($piece) } sur l’envers. Plier en deux au milieu du lé de devant : l’autre pli est le milieu du dos. Y tracer une ligne droit vers le bas.
  }
 bustle-tapes-mark-one = Cette ligne est la place du ruban. Y marquer { $below } sous le bord supérieur, puis { $long } plus bas.
     .check = Le repère du bas est à { $long } sous celui du haut.
     .tolerance = { $off } de plus ou de moins
     .remedy = Mesurer à nouveau depuis le bord supérieur fini.
 bustle-tapes-mark-upper = { $middle ->
-    [yes] Marquer où commencent les rubans, partout à { $below } sous le bord supérieur : sur la ligne, et à { $upper } d’elle de chaque côté.
-   *[no] Marquer où commencent les rubans, partout à { $below } sous le bord supérieur : à { $upper } de la ligne de chaque côté.
+    [yes] Marquer où commencent les rubans, le mètre à plat sur le tissu : à { $below } du bord supérieur vers le bas, sur la ligne et à { $upper } d’elle de chaque côté.
+   *[no] Marquer où commencent les rubans, le mètre à plat sur le tissu : à { $below } du bord supérieur vers le bas, à { $upper } de la ligne de chaque côté.
  }
 bustle-tapes-mark-lower = { $middle ->
-    [yes] Marquer où ils finissent, { $long } plus bas : sur la ligne, et à { $lower } d’elle de chaque côté.
-   *[no] Marquer où ils finissent, { $long } plus bas : à { $lower } de la ligne de chaque côté.
+    [yes] Mesurer de même et marquer à { $foot } du bord supérieur vers le bas : sur la ligne, et à { $lower } d’elle de chaque côté.
+   *[no] Mesurer de même et marquer à { $foot } du bord supérieur vers le bas : à { $lower } de la ligne de chaque côté.
  }
-    .check = Les repères du bas sont de niveau, { $long } sous ceux du haut.
+    .check = À gauche et à droite de la ligne, les repères sont placés de même.
+    .remedy = Mesurer à nouveau depuis la ligne et depuis le bord supérieur fini.
+bustle-tapes-lines = Tracer { $tapes } lignes droites, de chaque repère du haut vers celui du bas qui est dessous. Arrêter chacune au bout de { $long }, mesurés sur elle.
+    .check = Chaque ligne mesure { $long }.
     .tolerance = { $off } de plus ou de moins
-    .remedy = Mesurer à nouveau depuis le bord supérieur fini.
-bustle-tapes-lines = { $tapes ->
-    [one] Tracer une ligne droite du repère du haut à celui du bas.
-   *[other] Tracer { $tapes } lignes droites, de chaque repère du haut à celui du bas qui est dessous.
- }
+    .remedy = Mesurer à nouveau la ligne depuis son repère du haut.
 
 ## Coudre et enfiler
 
-bustle-tapes-sew = Couper { $cut } de { $tape } et rentrer { $turn } aux deux bouts. Épingler sur la ligne d’un repère à l’autre et piquer les deux longs bords, { $stitch }.
-bustle-tapes-rings = Coudre à la main { $rings } anneaux sur le ruban, à { $every } l’un de l’autre, le premier au bout du haut et le dernier au bout du bas : huit points chacun, dans le ruban et non dans la jupe.
+bustle-tapes-sew = Couper { $cut } de { $tape } et rentrer { $turn } aux deux bouts. Épingler sur la ligne, du repère du haut vers le bas, et piquer les deux longs bords, { $stitch }.
+bustle-tapes-rings = Coudre à la main { $rings } anneaux sur le ruban, à { $every } l’un de l’autre, le premier au bout du haut et le dernier au bout du bas : huit points chacun, dans le ruban et non dans la jupe.
     .check = Tiré d’un coup sec, aucun anneau ne bouge.
     .remedy = Le recoudre avec du fil double.
 bustle-tapes-thread = Couper { $cord-long } de { $cord }. Nouer deux fois un bout à l’anneau du bas et passer l’autre dans tous les anneaux jusqu’à celui du haut.

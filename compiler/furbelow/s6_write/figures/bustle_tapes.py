@@ -18,6 +18,7 @@ HIGH, TOP = 180.0, 66.0  # units for the whole way from the top edge to the lowe
 MIDDLE, HALF = 104.0, 72.0  # of the view of all tapes
 LEFT, WIDE = 276.0, 76.0  # of the view of one
 TAPE, RING = 7.0, 3.0
+BESIDE = 9.0  # from the outermost tape to its length, which is measured along it
 ROOM = 1.2  # so much further than the outermost tape the cloth is drawn
 BELOW = 30.0  # from the lowest ring to the hem
 
@@ -31,6 +32,7 @@ def bustle_tapes(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         "tapes": facts.many,
         "apart": Length(facts.apart),
         "below": Length(facts.below),
+        "foot": Length(facts.below + facts.long),
         "long": Length(facts.long),
         "rings": facts.rings,
         "every": Length(every),
@@ -79,12 +81,13 @@ def _let_down(sheet: Sheet, facts: Taped, words: Words, numbers: Numbers, values
             continue
         sheet.across(MIDDLE, x_up, TOP - 12 - 18 * at, upper, first - 4)
         sheet.across(MIDDLE, x_low, hem + 16 + 20 * at, lower, low + 4, below=True)
-    right = MIDDLE + HALF
-    sheet.upright(TOP, first, right + 14, words.said(values["below"]), MIDDLE + narrow + 2)
-    sheet.upright(first, low, right + 14, words.said(values["long"]), right + 2)
-    left = places[0] * across
+    right, left = max(places) * across, min(places) * across
+    outer = (MIDDLE + right * float(facts.upper) + BESIDE, first), (MIDDLE + right + BESIDE, low)
+    sheet.slanting(*outer, words.said(values["long"]))
+    sheet.upright(TOP, first, MIDDLE - narrow - 14, words.said(values["below"]), MIDDLE - narrow - 2, "left")
+    sheet.upright(TOP, low, MIDDLE + HALF + 26, words.said(values["foot"]), MIDDLE + HALF + 2)
     up = (MIDDLE + left * float(facts.upper), first)
-    sheet.callout((20, first - 4), numbers.at("bustle-tapes-mark-upper", "bustle-tapes-mark-one"), up)
+    sheet.callout((20, first + 14), numbers.at("bustle-tapes-mark-upper", "bustle-tapes-mark-one"), up)
     sheet.callout((20, low + 14), numbers.at("bustle-tapes-mark-lower"), (MIDDLE + left, low))
 
 

@@ -188,6 +188,11 @@ class Sheet:
         anchor, shift = ("start", 6.0) if side == "right" else ("end", -6.0)
         self.write((x + shift, (top + bottom) / 2 + 4.5), words, anchor)
 
+    def slanting(self, start: Point, end: Point, words: str) -> None:
+        """A dimension along a slanting line, its words right of the middle."""
+        self._dimension(start, end)
+        self.write(((start[0] + end[0]) / 2 + 6, (start[1] + end[1]) / 2 + 4.5), words, ground=True)
+
     def _extend(self, pairs: list[tuple[Point, Point]], y: float | None, x: float | None) -> None:
         past = 3.0
         strokes = []
