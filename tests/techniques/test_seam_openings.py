@@ -185,9 +185,27 @@ def test_the_bright_thread_is_never_tied_where_the_seam_is_open(opened: int, dee
 
 
 @pytest.mark.parametrize(
-    ("behind", "said"), [("", "Beneath lies the back."), (", behind: 60%", "lies the right half.")]
+    ("behind", "said"),
+    [
+        ("", "turn the margin of the back over the row of long stitches, towards the front"),
+        (", behind: 60%", "turn the margin of the right half over the row of long stitches, towards the left half"),
+    ],
 )
 def test_the_side_beneath_a_lap_follows_from_where_the_seam_lies(behind: str, said: str) -> None:
     lapped = ZIP.replace("}", ", way: lapped}")
     gathered = f"- gather: {{edge: skirt.top, length: 80 cm{behind}}}"
     assert said in work(PIECES, f"{NEAT}\n{SEAM}\n{lapped}\n{gathered}", materials=ZIPS).words()
+
+
+@pytest.mark.parametrize("way", ["centred", "lapped", "invisible"])
+def test_the_stop_of_a_zip_lies_clear_of_the_seam_that_comes_at_the_top(way: str) -> None:
+    """A stop in the line of a seam breaks the needle: it lies deeper than the seam takes."""
+    band = """- gather: {edge: skirt.top, length: 80 cm}
+    - fitted waistband: {band: band, to: skirt.top, overlap: 3 cm, fasten: hook and bar, seam: 1 cm}"""
+    zipped = ZIP.replace("}", f", way: {way}}}")
+    worked = work(
+        f"{PIECES}\nband: {{from: lawn, length: 83 cm, depth: 3 cm}}",
+        f"{NEAT}\n{SEAM}\n{zipped}\n{band}",
+        materials=ZIPS,
+    )
+    assert "upper stop 1.5 cm below the cut edge" in worked.words()

@@ -63,6 +63,7 @@ SNAP_IN, HOOK_IN = Fraction(10), Fraction(3)  # from the end of the band
 PAST = Fraction(20)  # where a row is sewn again
 LEAST_OFF = Fraction(5)  # less can't be told along a waist; house rule, maker to confirm
 
+_ONE_OUT = ("fitted-waistband-end-on-top", "fitted-waistband-end-beneath")
 _FASTENED = {
     BUTTON: ("fitted-waistband-buttonhole", "fitted-waistband-cut", "fitted-waistband-button"),
     HOOK: ("fitted-waistband-hook",),
@@ -236,7 +237,7 @@ class FittedWaistband:
             Action("fitted-waistband-sew"),
             Action("fitted-waistband-press"),
             Action("fitted-waistband-half"),
-            Action("fitted-waistband-ends"),
+            *(Action(name) for name in (_ONE_OUT if facts.underlap else ("fitted-waistband-ends",))),
             Action("fitted-waistband-turn"),
             *label_laid(done, say, "fitted-waistband-label"),
             Action("fitted-waistband-inside"),

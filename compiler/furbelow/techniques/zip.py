@@ -44,7 +44,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER_ROW, ZIP_TEETH
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
-from furbelow.techniques.shared.marks import SEAM_PLACES, place_of
+from furbelow.techniques.shared.marks import EITHER, SEAM_PLACES, place_of
 from furbelow.techniques.shared.seam_openings import to_come
 
 CENTRED, LAPPED, INVISIBLE = "centred", "lapped", "invisible"
@@ -58,6 +58,7 @@ SHORT_OFF = Fraction(10)  # so much of the opening below the stop may be sewn sh
 BASTING = Fraction(4)
 PRESSED = Fraction(1000)  # pressing open, folding and laying, as so much of an edge handled; house rule
 STOP = Fraction(5)  # of the teeth below a bar, and from the lower stop or bar to the row across
+CLEAR = Fraction(5)  # from a seam that comes at the top down to the upper stop: no needle strikes it; house rule
 
 
 class Zipped(NamedTuple):
@@ -141,6 +142,7 @@ class Zip:
         step, facts, seam = done.step, facts_of(done, Zipped), _seam(done.before, done.step)
         piece = seam.plies[0].piece
         shorten = facts.cut_off > SHORT_OFF and facts.way != INVISIBLE
+        place, gore = place_of(say.solved, seam), done.before.cloths[piece].piece.gore
         names = {
             CENTRED: (
                 "zip-baste",
@@ -148,6 +150,7 @@ class Zip:
                 "zip-lay-centred",
                 "zip-foot-on",
                 "zip-sew-centred",
+                "zip-sew-round",
                 "zip-foot-off",
                 "zip-unpick",
             ),
@@ -156,7 +159,10 @@ class Zip:
                 "zip-press-open",
                 "zip-fold-out",
                 "zip-foot-on",
+                "zip-fold-work",
+                "zip-lay-beneath",
                 "zip-sew-beneath",
+                "zip-lay-lap",
                 "zip-sew-lap",
                 "zip-foot-off",
                 "zip-unpick",
@@ -173,6 +179,7 @@ class Zip:
         }[facts.way]
         actions = (
             *((Action("zip-shorten"),) if shorten else ()),
+            *((Action("zip-choose"),) if facts.way == LAPPED and place == EITHER else ()),
             *(Action(name) for name in names),
             Action("zip-try"),
         )
@@ -182,7 +189,7 @@ class Zip:
             "way": One(facts.way, WAYS),
             "opening": Length(facts.opening),
             "from-edge": Length(facts.from_edge),
-            "to-come": Length(facts.from_edge - facts.opening),
+            "stop": Length(facts.from_edge - facts.opening + CLEAR),
             "bare": flag(facts.from_edge > facts.opening),
             "zip-length": Length(facts.opening + facts.cut_off),
             "below": Length(STOP, "about"),
@@ -193,7 +200,9 @@ class Zip:
             "lap": Length(LAP, "about"),
             "near": Length(NEAR, "about"),
             "stitch": Stitch(say.room.seam_stitch),
-            "place": One(place_of(say.solved, seam), SEAM_PLACES),
+            "place": One(place, SEAM_PLACES),
+            "numbered": flag(gore is not None and gore.differ),
+            "next": gore.side_seam[0] % len(gore.round) + 1 if gore else 0,
             "near-fold": Length(NEAR_FOLD, "about"),
             "cut-off": flag(shorten),
         }

@@ -12,5 +12,7 @@ figure-zip-caption = { $way ->
    *[invisible] Der nahtverdeckte Reißverschluss an den Nahtzugaben seiner Öffnung von { $opening }.{ figure-hatched }
  }
 figure-zip-beneath-head = An der Maschine, der Reißverschluss mit der Oberseite nach oben
+figure-zip-over = oben
+figure-zip-under = unten
 figure-zip-beneath-alt = Der vorstehende Bruch liegt mit der rechten Stoffseite nach oben auf dem Band neben den Zähnchen und ist { $from-fold } von seiner Kante durch Bruch, Nahtzugabe und Band gesteppt. Die Seite mit dem Übertritt liegt auf der anderen, weg von der Nadel, ihre Nahtzugabe zurückgelegt.
 figure-zip-beneath-caption = Nur der Bruch und das Band liegen unter der Nadel.{ figure-hatched }

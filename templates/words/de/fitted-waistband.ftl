@@ -24,14 +24,6 @@ fitted-waistband-stands-out = { $underlap ->
     [yes] Der Bund steht am oberen Ende { $seam-width } über, am anderen { $beneath }.
    *[no] Der Bund steht an beiden Enden { $seam-width } über.
  }
-fitted-waistband-ends-level = { $underlap ->
-    [yes] Das Ende, das oben liegt, ist bündig mit der Öffnung, das andere steht { $overlap } darüber hinaus.
-   *[no] Beide Enden sind bündig mit den Kanten des Schlitzes.
- }
-fitted-waistband-ends-sew = { $underlap ->
-    [yes] Den Rock nach unten aus dem Weg legen. Am oben liegenden Ende vom Bruch bis zur Nahtlinie steppen, { $seam-width } neben der Kante, knapp neben dem Rock. Am anderen Ende ebenso hinunter steppen, an der Nahtlinie mit der Nadel im Stoff drehen und auf der Nahtlinie bis zum Rock steppen.
-   *[no] Den Rock nach unten aus dem Weg legen. An jedem Ende vom Bruch bis zur Nahtlinie steppen, { $seam-width } neben der Kante, knapp neben dem Rock.
- }
 # $stiffened: Einlage liegt auf der Hälfte, die angenäht wird.
 fitted-waistband-fold = { $stiffened ->
     [yes] Die lange Kante von { PIECE($band) } an der Hälfte ohne Einlage { $seam-width } auf die linke Stoffseite umbügeln.
@@ -72,8 +64,14 @@ fitted-waistband-press = { PIECE($band) } nach oben klappen und die Naht bügeln
 ## Die Enden schließen und umlegen
 
 fitted-waistband-half = { PIECE($band) } der Länge nach rechts auf rechts zur Hälfte falten, den gebügelten Bruch bündig mit der Nahtlinie.
-fitted-waistband-ends = { fitted-waistband-ends-sew }
-    .check = { fitted-waistband-ends-level }
+fitted-waistband-ends = Den Rock nach unten aus dem Weg legen. An jedem Ende vom Bruch bis zur Nahtlinie steppen, { $seam-width } neben der Kante, knapp neben dem Rock.
+    .check = Beide Enden sind bündig mit den Kanten des Schlitzes.
+    .remedy = Das Ende auftrennen und an der richtigen Stelle neu steppen.
+fitted-waistband-end-on-top = Den Rock nach unten aus dem Weg legen. Am oben liegenden Ende vom Bruch bis zur Nahtlinie steppen, { $seam-width } neben der Kante, knapp neben dem Rock.
+    .check = Das Ende ist bündig mit der Öffnung.
+    .remedy = Das Ende auftrennen und an der richtigen Stelle neu steppen.
+fitted-waistband-end-beneath = Am unten liegenden Ende die gebügelte Nahtzugabe aufklappen, beide langen Kanten bündig. Vom Bruch hinunter steppen, { $seam-width } neben der Kante, an der Nahtlinie mit der Nadel im Stoff drehen und auf ihr bis zum Rock steppen.
+    .check = Das Ende steht { $overlap } über die Öffnung hinaus, und seine untere Kante ist zugenäht.
     .remedy = Das Ende auftrennen und an der richtigen Stelle neu steppen.
 fitted-waistband-turn = Die Ecken zurückschneiden, { PIECE($band) } wenden und bügeln.
     .check = Der Bund ist { $depth } hoch.

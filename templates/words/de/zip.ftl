@@ -14,13 +14,20 @@ zip-shorten = Den Reißverschluss schließen. { $opening } unter seinem oberen E
 
 zip-baste = Die Öffnung heften, also vorläufig auf der Nahtlinie zunähen: { $margin } neben den Kanten, { $from-edge } von oben, mit Stichen von { $basting } mm und ohne zu verriegeln.
 zip-press-open = Beide Nahtzugaben auseinanderbügeln, entlang der Öffnung und eine Handbreit darunter.
-zip-fold-out = Die Nahtzugabe der Seite, die unten liegen wird, wieder so herausfalten, dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln. { zip-beneath }
-# Nur in einem anderen Satz gesagt: welche Seite unten liegt.
-zip-beneath = { $place ->
-    [side] Unten liegt das Rückenteil.
-    [back] Unten liegt die rechte Hälfte.
-   *[either] Unten liegt an der linken Seite das Rückenteil, in der hinteren Mitte die rechte Hälfte.
+# Die Öffnung kann an der Seite oder hinten liegen.
+zip-choose = Festlegen, welche Seite unten liegt: an der linken Seite das Rückenteil, in der hinteren Mitte die rechte Hälfte.
+# Nur in einem anderen Satz gesagt: welche Keilbahn es ist, wo sie Nummern haben.
+zip-number = { $numbered ->
+    [yes] { " " }(Nr. { $next })
+   *[no] { "" }
  }
+zip-fold-out = { $place ->
+    [side] Mit der linken Stoffseite nach oben die Nahtzugabe des Rückenteils{ zip-number } über die Heftnaht zum Vorderteil hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
+    [back] Mit der linken Stoffseite nach oben die Nahtzugabe der rechten Hälfte über die Heftnaht zur linken Hälfte hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
+   *[either] Mit der linken Stoffseite nach oben die Nahtzugabe der unteren Seite über die Heftnaht zur anderen hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
+ }
+    .check = Der Bruch steht überall { $near } über die Heftnaht hinaus, mit der rechten Stoffseite nach oben.
+    .remedy = Die Nahtzugabe aufklappen und neu bügeln.
 zip-press-coils = Den Reißverschluss öffnen. Beide Bänder mit der Spitze des Bügeleisens von innen bügeln, so dass die Zähnchen aufrecht stehen.
     .check = Die Nadel kommt dicht neben den Zähnchen herunter.
     .remedy = Noch einmal bügeln, ohne die Zähnchen lange zu berühren.
@@ -28,37 +35,47 @@ zip-press-coils = Den Reißverschluss öffnen. Beide Bänder mit der Spitze des 
 ## Einnähen
 
 zip-lay-centred = { $bare ->
-    [yes] Die Arbeit mit der Innenseite nach oben legen. Den geschlossenen Reißverschluss mit der Oberseite nach unten auf die Nahtzugaben legen, die Zähnchen auf der Heftnaht, der obere Stopper { $to-come } unter der Schnittkante. Beide Bänder feststecken.
+    [yes] Die Arbeit mit der Innenseite nach oben legen. Den geschlossenen Reißverschluss mit der Oberseite nach unten auf die Nahtzugaben legen, die Zähnchen auf der Heftnaht, der obere Stopper { $stop } unter der Schnittkante. Beide Bänder feststecken.
    *[no] Die Arbeit mit der Innenseite nach oben legen. Den geschlossenen Reißverschluss mit der Oberseite nach unten auf die Nahtzugaben legen, die Zähnchen auf der Heftnaht, der obere Stopper bündig mit der Oberkante. Beide Bänder feststecken.
  }
 # Nur in anderen Sätzen gesagt.
 zip-below-stop = { $cut-off ->
     [yes] { $below } unter den Riegel
-   *[no] { $below } unter den unteren Stopper des Reißverschlusses, der durch den Stoff zu fühlen ist
+   *[no] { $below } unter den unteren Stopper, der durch den Stoff zu fühlen ist
  }
 zip-turn-corner = Die Nadel im Stoff lassen, den Fuß heben, die Arbeit drehen und den Fuß senken.
 zip-foot-on = Den Reißverschlussfuß neben der Nadel einsetzen.
     .check = Das Handrad einmal ganz herumdrehen: Die Nadel geht frei am Fuß vorbei.
 zip-foot-off = Den Reißverschlussfuß abnehmen und den gewöhnlichen Fuß einsetzen.
     .check = { zip-foot-on.check }
-zip-sew-centred = Auf die rechte Seite drehen. Mit dem Reißverschlussfuß { $beside } neben der Naht bis { zip-below-stop } steppen. { zip-turn-corner } Quer steppen, noch einmal drehen und auf der anderen Seite hinauf steppen, { $stitch }.
+zip-sew-centred = Auf die rechte Seite drehen. Mit dem Reißverschlussfuß { $beside } neben der Naht bis { zip-below-stop } steppen. { zip-turn-corner }
+zip-sew-round = Quer steppen, ebenso noch einmal drehen und auf der anderen Seite hinauf steppen, { $stitch }.
     .check = Beide Steppnähte liegen { $beside } neben der Naht, innen ist das Band überall gefasst.
     .tolerance = 1 mm mehr oder weniger
     .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.
 zip-stop-at = { $bare ->
-    [yes] { $to-come } unter der Schnittkante
+    [yes] { $stop } unter der Schnittkante
    *[no] bündig mit der Oberkante
  }
-zip-sew-beneath = Die Arbeit auf links wenden. Die Seite mit dem Übertritt auf die untere legen, rechts auf rechts wie beim Nähen der Naht, so dass der Bruch mit der rechten Stoffseite nach oben vorsteht. Den geschlossenen Reißverschluss mit der Oberseite nach oben darunterschieben, die Zähnchen dicht neben dem Bruch, den oberen Stopper { zip-stop-at }. Feststecken. Mit dem Reißverschlussfuß { $near-fold } neben dem Bruch steppen, { $from-edge }, { $stitch }: Nur der Bruch und dieses Band liegen unter der Nadel, der übrige Rock liegt jenseits des Bruchs.
+zip-fold-work = { $place ->
+    [side] Die Arbeit auf links wenden. An der Naht falten, das Vorderteil auf das Rückenteil, rechts auf rechts.
+    [back] Die Arbeit auf links wenden. An der Naht falten, die linke Hälfte auf die rechte, rechts auf rechts.
+   *[either] Die Arbeit auf links wenden. An der Naht falten, die Seite mit dem Übertritt auf die untere, rechts auf rechts.
+ }
+    .check = Der Bruch der Nahtzugabe steht über die Naht hinaus, mit der rechten Stoffseite nach oben.
+    .remedy = Liegt er verdeckt, die Arbeit umdrehen.
+zip-lay-beneath = Den geschlossenen Reißverschluss mit der Oberseite nach oben unter den vorstehenden Bruch schieben: die Zähnchen dicht am Bruch, der obere Stopper { zip-stop-at }. Feststecken.
+zip-sew-beneath = Mit dem Reißverschlussfuß { $near-fold } neben dem Bruch steppen, { $from-edge }, { $stitch }. Nur der Bruch und dieses Band liegen unter der Nadel; die übrige Arbeit liegt jenseits der Naht.
     .check = Der Schieber gleitet frei am Bruch vorbei.
     .remedy = Auftrennen und den Bruch etwas weiter von den Zähnchen weg legen.
-zip-sew-lap = Die Arbeit mit der rechten Seite nach oben ausbreiten, den Reißverschluss geschlossen. Das andere Band unter dem Übertritt feststecken. { $lap } neben der Naht von oben bis { zip-below-stop } steppen. { zip-turn-corner } Quer bis zur Naht steppen, { $stitch }.
+zip-lay-lap = Die Arbeit mit der rechten Seite nach oben ausbreiten, den Reißverschluss geschlossen. Das andere Band unter dem Übertritt feststecken.
+zip-sew-lap = { $lap } neben der Naht von oben bis { zip-below-stop } steppen. { zip-turn-corner } Quer bis zur Naht steppen, { $stitch }.
     .check = Der Übertritt verdeckt die Zähnchen überall, die Steppnaht ist gerade.
     .tolerance = 1 mm mehr oder weniger
     .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.
 zip-unpick = Die Heftnaht der Öffnung von der rechten Seite aus auftrennen und die Fäden herausziehen.
 zip-lay-invisible = { $bare ->
-    [yes] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper { $to-come } unter der Schnittkante. Das Band an die Nahtzugabe stecken.
+    [yes] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper { $stop } unter der Schnittkante. Das Band an die Nahtzugabe stecken.
    *[no] Eine Hälfte des offenen Reißverschlusses mit der Oberseite nach unten auf die rechte Stoffseite ihrer Nahtzugabe legen, die Zähnchen auf der Nahtlinie, den oberen Stopper bündig mit der Oberkante. Das Band an die Nahtzugabe stecken.
  }
 zip-lay-other = Die andere Hälfte ebenso auf die andere Nahtzugabe legen und feststecken.

@@ -12,5 +12,7 @@ figure-zip-caption = { $way ->
    *[invisible] The invisible zip on the margins of its opening of { $opening }.{ figure-hatched }
  }
 figure-zip-beneath-head = At the machine, the zip right side up
+figure-zip-over = laps over
+figure-zip-under = beneath
 figure-zip-beneath-alt = The fold that stands out lies on the tape beside the teeth of the zip, right side up, and is sewn { $from-fold } from its edge through fold, margin and tape. The side that laps over lies on the other, away from the needle, its margin folded back.
 figure-zip-beneath-caption = Only the fold and the tape lie under the needle.{ figure-hatched }

@@ -24,14 +24,6 @@ fitted-waistband-stands-out = { $underlap ->
     [yes] It stands out { $seam-width } at the end on top and { $beneath } at the other.
    *[no] It stands out { $seam-width } at both ends.
  }
-fitted-waistband-ends-level = { $underlap ->
-    [yes] The end on top lies level with the opening, the other stands out { $overlap } beyond it.
-   *[no] Both ends lie level with the edges of the opening.
- }
-fitted-waistband-ends-sew = { $underlap ->
-    [yes] Turn the skirt down, out of the way. On the end on top sew from the fold down to the stitch line, { $seam-width } from the edge, just clear of the skirt. On the other end sew down in the same way, turn at the stitch line with the needle in the cloth, and sew along the stitch line as far as the skirt.
-   *[no] Turn the skirt down, out of the way. On each end sew from the fold down to the stitch line, { $seam-width } from the edge, just clear of the skirt.
- }
 # $stiffened: interfacing lies on the half that is sewn on.
 fitted-waistband-fold = { $stiffened ->
     [yes] Fold the long edge of { PIECE($band) } that is on the half without interfacing { $seam-width } to the wrong side and press the fold.
@@ -72,8 +64,14 @@ fitted-waistband-press = Fold { PIECE($band) } up and press the seam, the whole 
 ## Close the ends and fold over
 
 fitted-waistband-half = Fold { PIECE($band) } in half along its length, right sides together, the pressed fold level with the stitch line.
-fitted-waistband-ends = { fitted-waistband-ends-sew }
-    .check = { fitted-waistband-ends-level }
+fitted-waistband-ends = Turn the skirt down, out of the way. On each end sew from the fold down to the stitch line, { $seam-width } from the edge, just clear of the skirt.
+    .check = Both ends lie level with the edges of the opening.
+    .remedy = Unpick the end and sew it again where it belongs.
+fitted-waistband-end-on-top = Turn the skirt down, out of the way. On the end on top sew from the fold down to the stitch line, { $seam-width } from the edge, just clear of the skirt.
+    .check = The end lies level with the opening.
+    .remedy = Unpick the end and sew it again where it belongs.
+fitted-waistband-end-beneath = On the end beneath unfold the pressed margin, both long edges level. Sew from the fold down, { $seam-width } from the edge, turn at the stitch line with the needle in the cloth, and sew along that line as far as the skirt.
+    .check = The end stands out { $overlap } beyond the opening, and its lower edge is sewn shut.
     .remedy = Unpick the end and sew it again where it belongs.
 fitted-waistband-turn = Trim the corners, turn { PIECE($band) } right side out and press it.
     .check = It is { $depth } deep.

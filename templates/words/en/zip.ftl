@@ -14,13 +14,20 @@ zip-shorten = Close the zip. { $opening } below its upper end sew a bar by hand,
 
 zip-baste = Baste the opening: sew it shut for the time being on the seam line, { $margin } from the edges, { $from-edge } down from the top, with stitches of { $basting } mm and without sewing back.
 zip-press-open = Press both margins apart, along the opening and a hand's width below it.
-zip-fold-out = Fold the margin of the side that will lie beneath out again, so that its fold stands { $near } beyond the row of long stitches, and press it. { zip-beneath }
-# Said only inside another message: which side lies beneath.
-zip-beneath = { $place ->
-    [side] Beneath lies the back.
-    [back] Beneath lies the right half.
-   *[either] Beneath lies the back at a left side, the right half at the middle of the back.
+# The opening may lie at the side or behind.
+zip-choose = Decide which side lies beneath: at a left side that is the back, at the middle of the back the right half.
+# Said only inside another message: which gore that is, where they are numbered.
+zip-number = { $numbered ->
+    [yes] { " " }(no. { $next })
+   *[no] { "" }
  }
+zip-fold-out = { $place ->
+    [side] With the wrong side up, turn the margin of the back{ zip-number } over the row of long stitches, towards the front. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
+    [back] With the wrong side up, turn the margin of the right half over the row of long stitches, towards the left half. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
+   *[either] With the wrong side up, turn the margin of the side beneath over the row of long stitches, towards the other. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
+ }
+    .check = The fold stands { $near } beyond the row all along, right side up.
+    .remedy = Unfold the margin and press it again.
 zip-press-coils = Open the zip. With the tip of the iron press both tapes from the inside, so that the teeth stand up from them.
     .check = The needle can come down right beside the teeth.
     .remedy = Press again, without touching the teeth for long.
@@ -28,37 +35,47 @@ zip-press-coils = Open the zip. With the tip of the iron press both tapes from t
 ## Sew
 
 zip-lay-centred = { $bare ->
-    [yes] Turn the work inside up. Lay the closed zip face down on the margins, its teeth on the basting and its upper stop { $to-come } below the cut edge. Pin both tapes.
+    [yes] Turn the work inside up. Lay the closed zip face down on the margins, its teeth on the basting and its upper stop { $stop } below the cut edge. Pin both tapes.
    *[no] Turn the work inside up. Lay the closed zip face down on the margins, its teeth on the basting and its upper stop level with the top. Pin both tapes.
  }
 # Said only inside other messages.
 zip-below-stop = { $cut-off ->
     [yes] { $below } below the bar
-   *[no] { $below } below the lower stop of the zip, which you feel through the cloth
+   *[no] { $below } below the lower stop, which you feel through the cloth
  }
-zip-turn-corner = Leave the needle down in the cloth, lift the foot, turn the work and lower the foot.
+zip-turn-corner = Leave the needle down, lift the foot, turn the work, lower the foot.
 zip-foot-on = Fit the zip foot beside the needle.
     .check = Turn the wheel one whole turn by hand: the needle passes clear of the foot.
 zip-foot-off = Take the zip foot off and fit the usual foot.
     .check = { zip-foot-on.check }
-zip-sew-centred = Turn it right side up. With the zip foot sew { $beside } beside the seam down to { zip-below-stop }. { zip-turn-corner } Sew across, turn again, and sew up the other side, { $stitch }.
+zip-sew-centred = Turn it right side up. With the zip foot sew { $beside } beside the seam down to { zip-below-stop }. { zip-turn-corner }
+zip-sew-round = Sew across, turn again in the same way, and sew up the other side, { $stitch }.
     .check = Both rows run { $beside } beside the seam, and the tape is caught all along inside.
     .tolerance = 1 mm more or less
     .remedy = Unpick that row and sew it again along a chalked line.
 zip-stop-at = { $bare ->
-    [yes] { $to-come } below the cut edge
+    [yes] { $stop } below the cut edge
    *[no] level with the top
  }
-zip-sew-beneath = Turn the work inside out. Lay the side that laps over on the side beneath, right sides together as when the seam was sewn, so that the fold stands out with its right side up. Slide the closed zip under it, right side up, the teeth close beside the fold, the upper stop { zip-stop-at }. Pin it. With the zip foot sew { $near-fold } from the fold, { $from-edge }, { $stitch }: only the fold and this tape lie under the needle, the rest of the skirt lies on the far side of the fold.
+zip-fold-work = { $place ->
+    [side] Turn the work inside out. Fold it along the seam, the front on the back, right sides together.
+    [back] Turn the work inside out. Fold it along the seam, the left half on the right half, right sides together.
+   *[either] Turn the work inside out. Fold it along the seam, the side that laps over on the side beneath, right sides together.
+ }
+    .check = The fold of the margin stands out beyond the seam, right side up.
+    .remedy = If it lies hidden, turn the work over.
+zip-lay-beneath = Slide the closed zip, right side up, under the fold that stands out. Its teeth lie close beside the fold, its upper stop { zip-stop-at }. Pin it.
+zip-sew-beneath = With the zip foot sew { $near-fold } from the fold, { $from-edge }, { $stitch }. Only the fold and this tape lie under the needle; the rest of the work lies beyond the seam.
     .check = The slider passes the fold freely.
     .remedy = Unpick and lay the fold a little further from the teeth.
-zip-sew-lap = Spread the work right side up, the zip closed. Pin the other tape under the lap. Sew { $lap } beside the seam from the top down to { zip-below-stop }. { zip-turn-corner } Sew across to the seam, { $stitch }.
+zip-lay-lap = Spread the work right side up, the zip closed. Pin the other tape under the lap.
+zip-sew-lap = Sew { $lap } beside the seam from the top down to { zip-below-stop }. { zip-turn-corner } Sew across to the seam, { $stitch }.
     .check = The lap covers the teeth all along and its row is straight.
     .tolerance = 1 mm more or less
     .remedy = Unpick that row and sew it again along a chalked line.
 zip-unpick = Take the basting out of the opening from the right side and pull out the threads.
 zip-lay-invisible = { $bare ->
-    [yes] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop { $to-come } below the cut edge. Pin the tape to the margin.
+    [yes] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop { $stop } below the cut edge. Pin the tape to the margin.
    *[no] Lay one half of the open zip face down on the right side of its margin, the teeth on the line of the seam, the upper stop level with the top. Pin the tape to the margin.
  }
 zip-lay-other = Lay the other half on the other margin the same way and pin it.

@@ -12,5 +12,7 @@ figure-zip-caption = { $way ->
    *[invisible] La cremallera invisible en los márgenes de su abertura de { $opening }.{ figure-hatched }
  }
 figure-zip-beneath-head = En la máquina, la cremallera con el derecho hacia arriba
+figure-zip-over = encima
+figure-zip-under = debajo
 figure-zip-beneath-alt = El doblez que sobresale queda con el derecho hacia arriba sobre la cinta, junto a los dientes, y va cosido a { $from-fold } de su borde a través de doblez, margen y cinta. El lado que monta encima queda sobre el otro, lejos de la aguja, con su margen vuelto.
 figure-zip-beneath-caption = Bajo la aguja solo están el doblez y la cinta.{ figure-hatched }

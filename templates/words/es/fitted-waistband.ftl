@@ -24,14 +24,6 @@ fitted-waistband-stands-out = { $underlap ->
     [yes] Sobresale { $seam-width } en el extremo que queda encima y { $beneath } en el otro.
    *[no] Sobresale { $seam-width } en los dos extremos.
  }
-fitted-waistband-ends-level = { $underlap ->
-    [yes] El extremo que queda encima está a ras de la abertura; el otro sobresale { $overlap }.
-   *[no] Los dos extremos están a ras de los bordes de la abertura.
- }
-fitted-waistband-ends-sew = { $underlap ->
-    [yes] Baja la falda para apartarla. En el extremo de encima cose del doblez a la línea de costura, a { $seam-width } del borde, justo sin pillar la falda. En el otro extremo baja igual, gira en la línea de costura con la aguja clavada y cose por ella hasta la falda.
-   *[no] Baja la falda para apartarla. En cada extremo cose del doblez a la línea de costura, a { $seam-width } del borde, justo sin pillar la falda.
- }
 # $stiffened: la entretela está en la mitad que se cose.
 fitted-waistband-fold = { $stiffened ->
     [yes] Dobla el borde largo { PIECE($band, case: "of") } de la mitad sin entretela { $seam-width } hacia el revés y marca el doblez con la plancha.
@@ -72,8 +64,14 @@ fitted-waistband-press = Sube { PIECE($band) } y plancha la costura, con todo el
 ## Cerrar los extremos y doblar por encima
 
 fitted-waistband-half = Dobla { PIECE($band) } por la mitad a lo largo, derecho con derecho, con el doblez planchado a ras de la línea de costura.
-fitted-waistband-ends = { fitted-waistband-ends-sew }
-    .check = { fitted-waistband-ends-level }
+fitted-waistband-ends = Baja la falda para apartarla. En cada extremo cose del doblez a la línea de costura, a { $seam-width } del borde, justo sin pillar la falda.
+    .check = Los dos extremos están a ras de los bordes de la abertura.
+    .remedy = Descose el extremo y vuelve a coserlo en su sitio.
+fitted-waistband-end-on-top = Baja la falda para apartarla. En el extremo de encima cose del doblez a la línea de costura, a { $seam-width } del borde, justo sin pillar la falda.
+    .check = El extremo está a ras de la abertura.
+    .remedy = Descose el extremo y vuelve a coserlo en su sitio.
+fitted-waistband-end-beneath = En el extremo de debajo despliega el margen planchado, con los dos bordes largos a ras. Cose del doblez hacia abajo, a { $seam-width } del borde, gira en la línea de costura con la aguja clavada y cose por ella hasta la falda.
+    .check = El extremo sobresale { $overlap } de la abertura y su borde inferior queda cosido.
     .remedy = Descose el extremo y vuelve a coserlo en su sitio.
 fitted-waistband-turn = Recorta las esquinas, vuelve { PIECE($band) } del derecho y plánchala.
     .check = Tiene { $depth } de alto.

@@ -14,13 +14,20 @@ zip-shorten = Cierra la cremallera. A { $opening } de su extremo superior haz a 
 
 zip-baste = Hilvana la abertura, es decir, ciérrala de momento por la línea de la costura, a { $margin } de los bordes, { $from-edge } desde arriba, con puntadas de { $basting } mm y sin rematar.
 zip-press-open = Abre los dos márgenes con la plancha, a lo largo de la abertura y un ancho de mano más abajo.
-zip-fold-out = Saca otra vez el margen del lado que quedará debajo, de modo que su doblez sobresalga { $near } del hilván, y plánchalo. { zip-beneath }
-# Se dice solo dentro de otra frase: qué lado queda debajo.
-zip-beneath = { $place ->
-    [side] Debajo queda la espalda.
-    [back] Debajo queda la mitad derecha.
-   *[either] Debajo queda la espalda en el costado izquierdo, la mitad derecha en el centro de la espalda.
+# La abertura puede estar en el costado o detrás.
+zip-choose = Decide qué lado queda debajo: en el costado izquierdo, la espalda; en el centro de la espalda, la mitad derecha.
+# Se dice solo dentro de otra frase: qué nesga es, donde llevan número.
+zip-number = { $numbered ->
+    [yes] { " " }(n.º { $next })
+   *[no] { "" }
  }
+zip-fold-out = { $place ->
+    [side] Con el revés hacia arriba, pasa el margen de la espalda{ zip-number } por encima del hilván, hacia el delantero. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
+    [back] Con el revés hacia arriba, pasa el margen de la mitad derecha por encima del hilván, hacia la mitad izquierda. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
+   *[either] Con el revés hacia arriba, pasa el margen del lado de debajo por encima del hilván, hacia el otro. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
+ }
+    .check = El doblez sobresale { $near } del hilván a todo lo largo, con el derecho hacia arriba.
+    .remedy = Despliega el margen y vuelve a plancharlo.
 zip-press-coils = Abre la cremallera. Con la punta de la plancha, plancha las dos cintas por dentro para que los dientes queden de pie.
     .check = La aguja baja justo al lado de los dientes.
     .remedy = Vuelve a planchar sin detenerte sobre los dientes.
@@ -28,37 +35,47 @@ zip-press-coils = Abre la cremallera. Con la punta de la plancha, plancha las do
 ## Coser
 
 zip-lay-centred = { $bare ->
-    [yes] Pon la labor con el interior hacia arriba. Coloca la cremallera cerrada boca abajo sobre los márgenes, los dientes sobre el hilván y el tope superior a { $to-come } del borde cortado. Prende las dos cintas con alfileres.
+    [yes] Pon la labor con el interior hacia arriba. Coloca la cremallera cerrada boca abajo sobre los márgenes, los dientes sobre el hilván y el tope superior a { $stop } del borde cortado. Prende las dos cintas con alfileres.
    *[no] Pon la labor con el interior hacia arriba. Coloca la cremallera cerrada boca abajo sobre los márgenes, los dientes sobre el hilván y el tope superior a ras del borde. Prende las dos cintas con alfileres.
  }
 # Se dice solo dentro de otras frases.
 zip-below-stop = { $cut-off ->
     [yes] { $below } por debajo de la presilla
-   *[no] { $below } por debajo del tope inferior de la cremallera, que se nota a través de la tela
+   *[no] { $below } por debajo del tope inferior, que se nota a través de la tela
  }
 zip-turn-corner = Deja la aguja clavada en la tela, levanta el prensatelas, gira la labor y bájalo.
 zip-foot-on = Pon el prensatelas para cremalleras al lado de la aguja.
     .check = Gira el volante a mano una vuelta entera: la aguja pasa sin tocar el prensatelas.
 zip-foot-off = Quita el prensatelas para cremalleras y vuelve a poner el normal.
     .check = { zip-foot-on.check }
-zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta { zip-below-stop }. { zip-turn-corner } Cose a lo ancho, gira otra vez y sube por el otro lado, { $stitch }.
+zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta { zip-below-stop }. { zip-turn-corner }
+zip-sew-round = Cose a lo ancho, gira otra vez igual y sube por el otro lado, { $stitch }.
     .check = Los dos pespuntes van a { $beside } de la costura y por dentro sujetan la cinta a todo lo largo.
     .tolerance = 1 mm de más o de menos
     .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
 zip-stop-at = { $bare ->
-    [yes] a { $to-come } del borde cortado
+    [yes] a { $stop } del borde cortado
    *[no] a ras del borde
  }
-zip-sew-beneath = Vuelve la labor del revés. Pon el lado que monta encima sobre el de debajo, derecho con derecho como al coser la costura, de modo que el doblez sobresalga con el derecho hacia arriba. Desliza debajo la cremallera cerrada, con el derecho hacia arriba, los dientes pegados al doblez y el tope superior { zip-stop-at }. Préndela con alfileres. Con el prensatelas para cremalleras cose a { $near-fold } del doblez, { $from-edge }, { $stitch }: bajo la aguja solo están el doblez y esta cinta, el resto de la falda queda al otro lado del doblez.
+zip-fold-work = { $place ->
+    [side] Vuelve la labor del revés. Dóblala por la costura, el delantero sobre la espalda, derecho con derecho.
+    [back] Vuelve la labor del revés. Dóblala por la costura, la mitad izquierda sobre la mitad derecha, derecho con derecho.
+   *[either] Vuelve la labor del revés. Dóblala por la costura, el lado que monta encima sobre el de debajo, derecho con derecho.
+ }
+    .check = El doblez del margen sobresale de la costura, con el derecho hacia arriba.
+    .remedy = Si queda tapado, da la vuelta a la labor.
+zip-lay-beneath = Desliza la cremallera cerrada, con el derecho hacia arriba, bajo el doblez que sobresale: los dientes pegados al doblez y el tope superior { zip-stop-at }. Préndela con alfileres.
+zip-sew-beneath = Con el prensatelas para cremalleras cose a { $near-fold } del doblez, { $from-edge }, { $stitch }. Bajo la aguja solo están el doblez y esta cinta; el resto de la labor queda más allá de la costura.
     .check = El cursor pasa libre junto al doblez.
     .remedy = Descose y separa un poco el doblez de los dientes.
-zip-sew-lap = Extiende la labor con el derecho hacia arriba y la cremallera cerrada. Prende la otra cinta debajo de la tapeta. Cose a { $lap } de la costura desde arriba hasta { zip-below-stop }. { zip-turn-corner } Cose a lo ancho hasta la costura, { $stitch }.
+zip-lay-lap = Extiende la labor con el derecho hacia arriba y la cremallera cerrada. Prende la otra cinta debajo de la tapeta.
+zip-sew-lap = Cose a { $lap } de la costura desde arriba hasta { zip-below-stop }. { zip-turn-corner } Cose a lo ancho hasta la costura, { $stitch }.
     .check = La tapeta cubre los dientes a todo lo largo y su pespunte va recto.
     .tolerance = 1 mm de más o de menos
     .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
 zip-unpick = Quita el hilván de la abertura por el derecho y saca los hilos.
 zip-lay-invisible = { $bare ->
-    [yes] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a { $to-come } del borde cortado. Prende la cinta al margen.
+    [yes] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a { $stop } del borde cortado. Prende la cinta al margen.
    *[no] Coloca una mitad de la cremallera abierta boca abajo sobre el derecho de su margen, los dientes en la línea de la costura, el tope superior a ras del borde. Prende la cinta al margen.
  }
 zip-lay-other = Coloca igual la otra mitad en el otro margen y préndela con alfileres.

@@ -2,9 +2,9 @@
 
 figure-zip-tape = fermeture, dents en noir
 figure-zip-alt = { $way ->
-    [centred] Les deux marges sont repliées et se rejoignent sur les dents ; une piqûre à { $beside } de chaque côté traverse tissu, marge et ruban.
-    [lapped] Un pli est à { $near } des dents et piqué sur son ruban ; l’autre les recouvre et est piqué à { $beside } de son pli.
-   *[invisible] Sur une ouverture de { $opening }, les deux marges sont repliées ; chaque moitié est piquée à sa seule marge, tout contre les dents, et aucune piqûre ne traverse le tissu extérieur.
+    [centred] Les deux marges sont repliées et se rejoignent sur les dents ; une piqûre à { $beside } de chaque côté traverse tissu, marge et ruban.
+    [lapped] Un pli est à { $near } des dents et piqué sur son ruban ; l’autre les recouvre et est piqué à { $beside } de son pli.
+   *[invisible] Sur une ouverture de { $opening }, les deux marges sont repliées ; chaque moitié est piquée à sa seule marge, tout contre les dents, et aucune piqûre ne traverse le tissu extérieur.
  }
 figure-zip-caption = { $way ->
     [centred] La fermeture au milieu de son ouverture de { $opening }.{ figure-hatched }
@@ -12,5 +12,7 @@ figure-zip-caption = { $way ->
    *[invisible] La fermeture invisible sur les marges de son ouverture de { $opening }.{ figure-hatched }
  }
 figure-zip-beneath-head = À la machine, la fermeture endroit dessus
+figure-zip-over = dessus
+figure-zip-under = dessous
 figure-zip-beneath-alt = Le pli qui dépasse est posé, endroit dessus, sur le ruban le long des dents, et piqué à { $from-fold } de son bord à travers pli, marge et ruban. Le côté qui recouvre est posé sur l’autre, loin de l’aiguille, sa marge rabattue.
 figure-zip-beneath-caption = Seuls le pli et le ruban sont sous l’aiguille.{ figure-hatched }

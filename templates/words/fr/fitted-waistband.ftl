@@ -24,14 +24,6 @@ fitted-waistband-stands-out = { $underlap ->
     [yes] Il dépasse de { $seam-width } au bout qui vient dessus et de { $beneath } à l’autre.
    *[no] Il dépasse de { $seam-width } aux deux bouts.
  }
-fitted-waistband-ends-level = { $underlap ->
-    [yes] Le bout qui vient dessus est au ras de l’ouverture, l’autre la dépasse de { $overlap }.
-   *[no] Les deux bouts sont au ras des bords de l’ouverture.
- }
-fitted-waistband-ends-sew = { $underlap ->
-    [yes] Rabattre la jupe vers le bas, hors du chemin. Au bout du dessus, piquer de la pliure à la ligne de couture, à { $seam-width } du bord, juste à côté de la jupe. À l’autre bout, descendre de même, tourner à la ligne de couture, l’aiguille dans le tissu, et piquer sur la ligne de couture jusqu’à la jupe.
-   *[no] Rabattre la jupe vers le bas, hors du chemin. À chaque bout, piquer de la pliure à la ligne de couture, à { $seam-width } du bord, juste à côté de la jupe.
- }
 # $stiffened: l’entoilage est sur la moitié que l’on coud.
 fitted-waistband-fold = { $stiffened ->
     [yes] Replier le long bord { PIECE($band, case: "of") }, celui de la moitié sans entoilage, de { $seam-width } sur l’envers et marquer la pliure au fer.
@@ -72,8 +64,14 @@ fitted-waistband-press = Relever { PIECE($band) } et repasser la couture, toute 
 ## Fermer les bouts et rabattre
 
 fitted-waistband-half = Plier { PIECE($band) } en deux dans la longueur, endroit contre endroit, la pliure repassée au ras de la ligne de piqûre.
-fitted-waistband-ends = { fitted-waistband-ends-sew }
-    .check = { fitted-waistband-ends-level }
+fitted-waistband-ends = Rabattre la jupe vers le bas, hors du chemin. À chaque bout, piquer de la pliure à la ligne de couture, à { $seam-width } du bord, juste à côté de la jupe.
+    .check = Les deux bouts sont au ras des bords de l’ouverture.
+    .remedy = Découdre le bout et le repiquer à sa place.
+fitted-waistband-end-on-top = Rabattre la jupe vers le bas, hors du chemin. Au bout du dessus, piquer de la pliure à la ligne de couture, à { $seam-width } du bord, juste à côté de la jupe.
+    .check = Le bout est au ras de l’ouverture.
+    .remedy = Découdre le bout et le repiquer à sa place.
+fitted-waistband-end-beneath = Au bout du dessous, déplier la marge repassée, les deux longs bords de niveau. Descendre de la pliure à { $seam-width } du bord, tourner à la ligne de couture, l’aiguille dans le tissu, et piquer sur cette ligne jusqu’à la jupe.
+    .check = Le bout dépasse l’ouverture de { $overlap }, et son bord inférieur est fermé.
     .remedy = Découdre le bout et le repiquer à sa place.
 fitted-waistband-turn = Dégarnir les coins, retourner { PIECE($band) } sur l’endroit et la repasser.
     .check = La ceinture a { $depth } de hauteur.

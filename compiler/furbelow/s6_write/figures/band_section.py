@@ -68,9 +68,9 @@ def _ends(done: Performed, words: Words, numbers: Numbers) -> Figure:
     sheet, margin, out = Sheet(), 16.0, 56.0
     fold, line, low = 26.0, 80.0, 130.0
     row: list[Point]
-    for left, right, beneath, head in (
-        (30.0, 170.0, False, "figure-band-ends-top"),
-        (236.0, 376.0, True, "figure-band-ends-beneath"),
+    for left, right, beneath, head, told in (
+        (30.0, 170.0, False, "figure-band-ends-top", "fitted-waistband-end-on-top"),
+        (236.0, 376.0, True, "figure-band-ends-beneath", "fitted-waistband-end-beneath"),
     ):
         opening = left + margin + (out if beneath else 0.0)
         sheet.write((left - 8, 0), words.text(head), bold=True)
@@ -85,8 +85,7 @@ def _ends(done: Performed, words: Words, numbers: Numbers) -> Figure:
             row.append((opening, line))
             sheet.across(left + margin, opening, low - 4, words.said(values["out"]), line + margin + 2, below=True)
         sheet.line(row, ACCENT, THICK)
-        if not beneath:
-            sheet.callout((left + 60, fold + 26), numbers.at("fitted-waistband-ends"), (left + margin, fold + 26))
+        sheet.callout((left + 60, fold + 26), numbers.at(told), (left + margin, fold + 26))
     alt, caption = words.text("figure-band-ends-alt", values), words.text("figure-band-ends-caption")
     return Figure("band-ends", sheet.svg(), alt, caption)
 

@@ -32,14 +32,16 @@ def zip_in_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> It
 
 
 def _beneath(done: Performed, words: Words, numbers: Numbers) -> Figure:
-    """The fold that stands out, the zip under it, and the side that laps over out of the way; the zip's right side up."""
+    """The fold that stands out, the zip under it, and the side that laps over on the side beneath; the zip's right side up."""
     values: Values = {"from-fold": Length(NEAR_FOLD, "about")}
     sheet, out = Sheet(), float(NEAR)
     sheet.write((8, 0), words.text("figure-zip-beneath-head"), bold=True)
-    cut = Section(sheet, (200, 104), 6.0)
+    cut = Section(sheet, (240, 104), 6.0)
     side = wrong_side(words.say, Ply(done.touches[0]), up=True)
     cut.ply([cut.at(-FAR, 3), *cut.turn(-0.6, 3, 4), cut.at(-MARGIN, 4)], side)
     cut.ply([cut.at(-FAR, 2), *cut.turn(out, 2, 1), cut.at(out - MARGIN, 1)], -side)
+    for level, name in ((3, "figure-zip-over"), (1.6, "figure-zip-under")):
+        sheet.write((cut.at(-FAR, level)[0] - 6, cut.at(0, level)[1] + 4.5), words.text(name), "end")
     _zip(cut, out + 2.6, 0)
     tip = cut.stitch(out - float(NEAR_FOLD), 0, 2)
     sheet.callout((tip[0] + 52, tip[1] - 24), numbers.at("zip-sew-beneath"), tip)
@@ -57,11 +59,13 @@ def _sewn_in(done: Performed, words: Words, numbers: Numbers) -> Figure:
         "near": Length(NEAR, "about"),
         "opening": Length(facts.opening),
     }
+    # An invisible zip is sewn to the margins from inside; the rows of the others are sewn with the right side up.
+    inside = facts.way == INVISIBLE
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-inside-up"), bold=True)
+    sheet.write((8, 0), words.text("figure-inside-up" if inside else "figure-right-side-up"), bold=True)
     cut = Section(sheet, (180, 116 if facts.way == LAPPED else 92), 6.0)
-    side = wrong_side(words.say, Ply(piece), up=True)
-    tips = _lapped(cut, side) if facts.way == LAPPED else _edge_to_edge(cut, side, float(beside), facts.way == CENTRED)
+    side = wrong_side(words.say, Ply(piece), up=inside)
+    tips = _lapped(cut, side) if facts.way == LAPPED else _edge_to_edge(cut, side, float(beside), inside)
     number = numbers.at(*SEWN)
     sheet.callout((tips[-1][0] + 34, tips[-1][1] - 18), number, tips[-1])
     low = cut.zero[1]
@@ -73,21 +77,22 @@ def _sewn_in(done: Performed, words: Words, numbers: Numbers) -> Figure:
     return Figure("zip", sheet.svg(), words.text("figure-zip-alt", values), caption)
 
 
-def _edge_to_edge(cut: Section, side: int, beside: float, through: bool) -> list[Point]:
-    """Both folds meet over the teeth; the rows go through everything, or through margin and tape alone."""
-    cut.ply([cut.at(-FAR, 0), *cut.turn(-1.3, 0, 1), cut.at(-MARGIN, 1)], side)
-    cut.ply([cut.at(FAR, 0), *cut.turn(1.3, 0, 1, to_right=False), cut.at(MARGIN, 1)], -side)
-    _zip(cut, 0.0, 2)
-    return [cut.stitch(way * beside, 0 if through else 1, 2) for way in (-1, 1)]
+def _edge_to_edge(cut: Section, side: int, beside: float, inside: bool) -> list[Point]:
+    """Both folds meet over the teeth; the rows go through everything, or, inside up, through margin and tape alone."""
+    cloth, margin, tape = (0, 1, 2) if inside else (2, 1, 0)
+    cut.ply([cut.at(-FAR, cloth), *cut.turn(-1.3, cloth, margin), cut.at(-MARGIN, margin)], side)
+    cut.ply([cut.at(FAR, cloth), *cut.turn(1.3, cloth, margin, to_right=False), cut.at(MARGIN, margin)], -side)
+    _zip(cut, 0.0, tape)
+    return [cut.stitch(way * beside, margin if inside else tape, tape if inside else cloth) for way in (-1, 1)]
 
 
 def _lapped(cut: Section, side: int) -> list[Point]:
-    """The lap comes from the right; the fold from the left lies under it, beside the teeth."""
-    cut.ply([cut.at(FAR, 0), *cut.turn(0, 0, 1, to_right=False), cut.at(MARGIN, 1)], -side)
+    """Right side up: the lap comes from the right; the fold from the left lies under it, beside the teeth."""
+    cut.ply([cut.at(FAR, 4), *cut.turn(0, 4, 3, to_right=False), cut.at(MARGIN, 3)], -side)
     out = float(NEAR)
-    cut.ply([cut.at(-FAR, 2), *cut.turn(out, 2, 3), cut.at(out - MARGIN, 3)], side)
-    _zip(cut, out + 2.2, 4)
-    return [cut.stitch(out - float(NEAR_FOLD), 2, 4), cut.stitch(float(LAP), 0, 4)]
+    cut.ply([cut.at(-FAR, 2), *cut.turn(out, 2, 1), cut.at(out - MARGIN, 1)], side)
+    _zip(cut, out + 2.2, 0)
+    return [cut.stitch(out - float(NEAR_FOLD), 0, 2), cut.stitch(float(LAP), 0, 4)]
 
 
 def _zip(cut: Section, middle: float, level: int) -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from furbelow.garment import gore as gores
 from furbelow.garment.bench import Bench, Edge, Seam
-from furbelow.garment.gore import BACK, FRONT, SIDE
 from furbelow.garment.matching import EVEN, divisions
 from furbelow.garment.message import Length, One, Things, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
@@ -47,13 +47,20 @@ def place_of(solved: Solved, seam: Seam) -> str:
 def front_gore(bench: Bench, piece: str) -> bool:
     """Whether the middle of the front is found in a front gore: no seam of the ring lies a quarter of the way round from it."""
     gore = bench.cloths[piece].piece.gore
-    return bool(gore and bench.cloths[piece].ring and FRONT in gore.round and gore.differ and not gore.side_seam[1])
+    return bool(
+        gore and bench.cloths[piece].ring and gores.FRONT in gore.round and gore.differ and not gore.side_seam[1]
+    )
 
 
 def back_gore(bench: Bench, piece: str) -> bool:
     """Whether the middle of the back is the middle of a gore: there is one back gore, and as many side gores left as right."""
     gore = bench.cloths[piece].piece.gore
-    return bool(gore and bench.cloths[piece].ring and gore.round.count(BACK) == 1 and gore.round.count(SIDE) % 2 == 0)
+    return bool(
+        gore
+        and bench.cloths[piece].ring
+        and gore.round.count(gores.BACK) == 1
+        and gore.round.count(gores.SIDE) % 2 == 0
+    )
 
 
 def marked(edge: Edge) -> bool:
