@@ -10,12 +10,27 @@ import signal
 import subprocess
 import sys
 import time
+from functools import partial
 from hashlib import sha256
 from pathlib import Path
 
 import pytest
 from furbelow.resources import schema
 from furbelow.s6_write.folder import write_folder
+from furbelow.s6_write.made_in_turn import MadeInTurn
+
+
+class Held(bytes):
+    """Bytes of which it can be told how many anybody holds."""
+
+    now = 0
+
+    def __init__(self, _content: bytes) -> None:
+        Held.now += 1
+
+    def __del__(self) -> None:
+        Held.now -= 1
+
 
 FIRST = {"guide.html": b"first page", "figures/hem.svg": b"<svg/>", "figures/band.svg": b"<svg id='b'/>"}
 SECOND = {"guide.html": b"second page", "figures/hem.svg": b"<svg/>", "guide.md": b"second", "extra/a.csv": b"a"}
@@ -57,6 +72,30 @@ def test_writing_the_same_again_touches_nothing(tmp_path: Path) -> None:
     before = (tmp_path / "furbelow.json").stat().st_mtime_ns
     assert write_folder(tmp_path, FIRST).value == ()
     assert (tmp_path / "furbelow.json").stat().st_mtime_ns == before
+
+
+def test_files_may_be_made_as_they_are_written_and_only_a_few_are_held(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Each is made once, and no more are held than wait to be written and the one that was made last."""
+    monkeypatch.setattr("furbelow.s6_write.folder._HELD_AT_ONCE", 3000)
+    asked: list[str] = []
+    most = [0]
+
+    def make(name: str) -> bytes:
+        asked.append(name)
+        made = Held(name.encode() * 1000)
+        most[0] = max(most[0], Held.now)
+        return made
+
+    names = list("abcdefghijklmnopqrstuvw")
+    files = MadeInTurn({name: partial(make, name) for name in names})
+    assert write_folder(tmp_path, files).value == tuple(names)
+    assert sorted(asked) == names
+    assert most[0] <= 5
+    found = _contents(tmp_path)
+    assert {name: found[name] for name in names} == {name: name.encode() * 1000 for name in names}
+    assert write_folder(tmp_path, files).value == ()
 
 
 def test_an_emptied_figure_folder_is_removed(tmp_path: Path) -> None:
@@ -290,6 +329,7 @@ _DIES_AT_EACH_CALL = """
 import os, sys
 from pathlib import Path
 from furbelow.s6_write.folder import write_folder
+from furbelow.s6_write.made_in_turn import MadeInTurn
 from tests.s6_write.test_folder import FIRST, SECOND
 def counted(real):
     def call(*given, **more):

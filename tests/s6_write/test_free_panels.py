@@ -191,7 +191,7 @@ def test_a_class_marks_every_panel_with_its_number() -> None:
     order = class_order(garments, cut_together(garments, Workroom()), solved, Workroom())
     sheet = order.cutting.sheet("lawn")
     assert faults(sheet.plan, sheet.strips, sheet.bolt, cut_prices(sheet.price, Workroom())) == []
-    guide = class_cutting(order, "two makers", (), class_words(order))
+    guide = class_cutting(order, [order.cutting], 1, "two makers", (), class_words(order))
     cut = " ".join(step.text for step in cutting_of(guide))
     for number, name in product("12", ("1a", "2a", "3a", "4a", "4b")):
         assert f"{number}-{name}" in cut

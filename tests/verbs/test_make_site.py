@@ -75,6 +75,27 @@ def test_every_link_of_the_page_leads_to_a_file_of_the_site(site: Path) -> None:
     }
 
 
+def test_a_long_cutting_for_all_is_in_parts_that_lead_to_each_other(
+    site: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("furbelow.s4_cut.parts.MOST", 30)
+    assert make("--class", CLASS, "--no-pdf", "--out", tmp_path / "out") == 0
+    pages = sorted((tmp_path / "out").glob("class-cutting*.html"))
+    names = [f"class-cutting-{part}.html" for part in range(1, len(pages) + 1)]
+    assert [page.name for page in pages] == names
+    assert len(names) >= 3
+    assert [link for link in links(tmp_path / "out" / "index.html") if link.startswith("class-cutting")] == names
+    tags = re.compile(r"\b\d-\d[a-f](?:·\d)?")
+    once = set(tags.findall(words(site / "class-cutting.html")))
+    for page in pages:
+        assert set(links(page)) >= {"index.html", *names} - {page.name}
+        told = words(page)
+        assert f"part {names.index(page.name) + 1} of {len(names)}" in told
+        # Its first section is told in full, and nobody measures on from another page.
+        assert re.search(r"section 1 of \d+|the one section", told)
+    assert set.union(*(set(tags.findall(words(page))) for page in pages)) >= once
+
+
 def _measures(wearer: Wearer) -> list[Quantity]:
     read = [parse_quantity(written.text) for written in wearer.body.values()]
     assert all(isinstance(each, Quantity) for each in read)

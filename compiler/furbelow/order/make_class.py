@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from functools import cache, partial
 from itertools import chain
 from typing import NamedTuple
 
@@ -34,13 +35,16 @@ from furbelow.order.pupil import (
 from furbelow.order.read_order import UnreadRows
 from furbelow.order.shelf import REGISTER, Shelf, folder_names
 from furbelow.order.whose import whose
+from furbelow.s4_cut.parts import in_parts
 from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting
 from furbelow.s5_buy.class_order import class_order
 from furbelow.s5_buy.class_shares import Shares
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.guide import Caution, SizeBeside
-from furbelow.s6_write.pages.class_files import class_files
+from furbelow.s6_write.made_in_turn import MadeInTurn, Make
+from furbelow.s6_write.pages.class_cutting import cutting_names
+from furbelow.s6_write.pages.class_files import class_files, cutting_files
 from furbelow.s6_write.pages.class_page import ClassPage, Made, Missing, class_page, class_words
 from furbelow.s6_write.pages.files import PDF
 from furbelow.s6_write.pages.lessons import Pupil
@@ -266,6 +270,7 @@ class Making:
         of_all = words.text("class-every-size") if self.are_sizes else named or of_number
         nameless = [Missing(words.text("class-line", {"line": line})) for line in unread]
         proved = [prove(order).value for order in made] if self.are_sizes else []
+        with_pdf = self.how.each.with_pdf
         page = class_page(
             ordered,
             of_all,
@@ -273,26 +278,38 @@ class Making:
             [*self.missing, *nameless],
             {order.size: each for order, each in zip(made, proved, strict=False) if each is not None},
             words,
-            with_pdf=self.how.each.with_pdf,
+            cutting=cutting_names(len(in_parts(ordered.cutting))),
+            with_pdf=with_pdf,
             prints=print_names(len(self.made)) if self.how.in_one else (),
         )
         is_class = not (self.are_sizes or self.of_several)
         gone = {number: name for name, number in now.numbers.items()}
         sheets = teacher_files(ordered, of_all, self.pupils, gone, words) if is_class else {}
-        files = {**class_files(page, ordered, cautions, words), **sheets, REGISTER: as_file(now._replace(named=of_all))}
+        cutting = cutting_files(page, ordered, cautions, words, with_pdf=with_pdf)
+        small = {**class_files(page, ordered, words), **sheets, REGISTER: as_file(now._replace(named=of_all))}
+        files: dict[str, Make] = {name: partial(bytes, content) for name, content in small.items()}
         if self.how.in_one:
-            files |= self._prints(files.get("class-cutting.pdf"), page, words)
-        faults = self.shelf.put(files, self.kind, made_from)
+            # Of a part the PDF is asked for twice, by itself and in the file that has all in one.
+            cutting = {name: cache(make) if name.endswith(".pdf") else make for name, make in cutting.items()}
+            files |= self._prints([make for name, make in cutting.items() if name.endswith(".pdf")], page, words)
+        files |= cutting
+        faults = self.shelf.put(MadeInTurn(files), self.kind, made_from)
         told = () if faults else self._others()
         return Finished(of_all, None if faults else self.shelf.folder / "index.html", (*faults, *told))
 
-    def _prints(self, cutting: bytes | None, page: ClassPage, words: Words) -> Iterator[tuple[str, bytes]]:
-        """All guides to print, the cutting for all before them."""
-        first = [(words.text("class-cutting"), cutting)] if cutting and not self.apart else []
-        for at, name in enumerate(print_names(len(self.made))):
+    def _prints(self, cutting: Sequence[Make], page: ClassPage, words: Words) -> Iterator[tuple[str, Make]]:
+        """All guides to print, the cutting for all before them; of a class that fills several files it is printed alone."""
+        names = print_names(len(self.made))
+        first = cutting if len(names) == 1 and not self.apart else ()
+
+        def made(at: int) -> bytes:
+            before = ((words.text("class-cutting"), make()) for make in first)
             of_these = self.made[at * EACH : (at + 1) * EACH]
             guides = ((f"{each.number} {each.whose}", self.shelf.below(each.folder).whole(PDF)) for each in of_these)
-            yield name, print_file(chain(() if at else first, guides), f"{page.title}, {page.whose}")
+            return print_file(chain(before, guides), f"{page.title}, {page.whose}")
+
+        for at, name in enumerate(names):
+            yield name, partial(made, at)
 
     def _dismissed(self, left: Mapping[str, int]) -> tuple[set[str], tuple[Fault, ...]]:
         """Who has left and whose folder is gone, and what was kept there. Their cut pieces stay in the plan, as spare."""

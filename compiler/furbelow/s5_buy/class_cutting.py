@@ -242,7 +242,8 @@ def _sheet(
             )
             for at in range(0, len(numbers), LOT)
         ]
-        plan = _after_each_other(each_lot)
+        # Lot after lot, so that the piles of one are whole before those of the next are begun.
+        plan = each_lot[0] if len(each_lot) == 1 else _in_turn(each_lot, [s for one in each_lot for s in one.sections])
         strips = tuple(strip for each in to_plan.values() for strip in each)
         lots.append(Lot(name, width, bolt, prices, strips, {each.name: marks[each.name] for each in strips}, plan))
         plans.append(plan)

@@ -14,6 +14,7 @@ import hashlib
 import json
 import os
 import stat
+from collections import deque
 from collections.abc import Collection, Iterable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
@@ -27,6 +28,7 @@ from furbelow.s6_write.safe_writing import PASSING, passing_path, settle, write_
 
 _LIST_FORMAT = 1
 _FILES_AT_ONCE = 8
+_HELD_AT_ONCE = 16 * 1024 * 1024  # bytes that wait to be written
 _LONGEST_LIST = 4 * 1024 * 1024
 
 
@@ -72,7 +74,8 @@ def write_folder(
 ) -> Staged[tuple[str, ...]]:
     """The names that were written anew; those whose bytes stood there already are left untouched.
 
-    files: contents by name. A name is plain letters, or one folder and a plain name, as in `figures/hem.svg`.
+    files: contents by name; a name is plain letters, or one folder and a plain name, as in `figures/hem.svg`. They may be
+        made as they are asked for: each is let go when it is written.
     replace: whether a file that a person edited, or put there, may be written over.
     own: the folder has a name of our making in a folder of the maker's choice, so nobody meant a link to stand there.
     kind: of the set; where the folder holds one of another kind, that one is kept unless `replace` says otherwise.
@@ -118,17 +121,16 @@ def _written(
     if faults:
         return Staged(None, faults)
 
-    wanted = {name: _hash(content) for name, content in files.items()}
-    new = {name: content for name, content in files.items() if standing.hashes.get(name) != wanted[name]}
     others = {name: is_now for name, is_now in standing.hashes.items() if name not in files and standing.is_ours(name)}
     gone = {} if about.beside else others
-    if not new and not gone and (about.beside or standing.complete) and standing.told == (kind, about.made_from):
-        return Staged(())
     kept = others if about.beside else {}
-    end = {"complete": not about.beside, "files": {**kept, **wanted}, "kind": str(kind), "made_from": about.made_from}
     started = False
     try:
-        with _passing_files(folder, new) as passing:
+        with _passing_files(folder, files, standing.hashes) as (passing, wanted):
+            stands = (about.beside or standing.complete) and standing.told == (kind, about.made_from)
+            if stands and not passing and not gone:
+                return Staged(())
+            said = {"complete": not about.beside, "kind": str(kind), "made_from": about.made_from}
             ours = {name: is_now for name, is_now in standing.hashes.items() if name in files or name in others}
             _put_list(folder, {"complete": False, "files": ours, "coming": wanted, "kind": str(kind)})
             started = True
@@ -137,12 +139,12 @@ def _written(
             for name in gone:
                 (folder / name).unlink()
                 _remove_if_empty(folder, name)
-            _put_list(folder, end)
-            for place in {folder, *((folder / name).parent for name in new)}:
+            _put_list(folder, {**said, "files": {**kept, **wanted}})
+            for place in {folder, *((folder / name).parent for name in passing)}:
                 settle(place)
     except OSError as error:
         return Staged(None, (_stopped_half_way(folder, error) if started else _not_written(folder, error),))
-    return Staged(tuple(sorted(new)))
+    return Staged(tuple(sorted(passing)))
 
 
 def _cleared(folder: Path, replace: bool) -> Staged[tuple[str, ...]]:
@@ -187,9 +189,9 @@ class _Standing:
         """A fault for each file of a person's own that would be lost."""
         return tuple(
             _edited(folder / name) if name in self.known else _foreign(folder / name)
-            for name, content in files.items()
-            if name in self.hashes and not self.is_ours(name) and self.hashes[name] != _hash(content)
-            if not (name in working and name in self.known)
+            for name in files
+            if name in self.hashes and not self.is_ours(name) and not (name in working and name in self.known)
+            if self.hashes[name] != _hash(files[name])
         )
 
 
@@ -267,23 +269,35 @@ def _put_list(folder: Path, columns: Mapping[str, object]) -> None:
 
 
 @contextmanager
-def _passing_files(folder: Path, new: Mapping[str, bytes]) -> Iterator[dict[str, Path]]:
-    """Each new content in a passing file beside its place; what is left of them at the end is cleared away."""
-    from concurrent.futures import ThreadPoolExecutor
+def _passing_files(
+    folder: Path, files: Mapping[str, bytes], standing: Mapping[str, str]
+) -> Iterator[tuple[dict[str, Path], dict[str, str]]]:
+    """Each new content in a passing file beside its place, and the hashes of all; what is left at the end is cleared away."""
+    from concurrent.futures import Future, ThreadPoolExecutor
 
     passing: dict[str, Path] = {}
+    wanted: dict[str, str] = {}
     made: list[str] = []
     try:
-        for number, name in enumerate(sorted(new), start=1):
-            place = (folder / name).parent
-            if not place.exists():
-                place.mkdir()
-                made.append(name)
-            passing[name] = passing_path(place, number)
         # Most of the time goes in waiting for the disk, and it takes many files at once as fast as one.
         with ThreadPoolExecutor(_FILES_AT_ONCE) as writers:
-            list(writers.map(write_safely, passing.values(), (new[name] for name in passing)))
-        yield passing
+            waiting: deque[tuple[Future[None], int]] = deque()
+            for number, name in enumerate(sorted(files), start=1):
+                content = files[name]
+                wanted[name] = _hash(content)
+                if standing.get(name) == wanted[name]:
+                    continue
+                place = (folder / name).parent
+                if not place.exists():
+                    place.mkdir()
+                    made.append(name)
+                passing[name] = passing_path(place, number)
+                waiting.append((writers.submit(write_safely, passing[name], content), len(content)))
+                while len(waiting) > _FILES_AT_ONCE or sum(size for _, size in waiting) > _HELD_AT_ONCE:
+                    waiting.popleft()[0].result()
+            for written, _ in waiting:
+                written.result()
+        yield passing, wanted
     finally:
         for path in passing.values():
             with suppress(OSError):

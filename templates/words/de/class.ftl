@@ -71,9 +71,17 @@ class-mean = { $garments ->
 class-cutting-are = Alle Teile liegen auf einem Ballen je Stoff, auf jedem Zettel zuerst die Nummer der Person.
 class-cutting-file = Der Zuschnittplan für alle, mit Schritten
 class-cutting-print = Der Zuschnittplan zum Drucken
+# $part, $parts (Zahlen): von dem, was nacheinander zugeschnitten wird.
+class-cutting-file-part = Abschnitt { $part } des Zuschnittplans für alle, mit Schritten
+class-cutting-print-part = Abschnitt { $part } des Zuschnittplans zum Drucken
 # Überschrift der Seiten, die für alle zuschneiden, wo eine Anleitung sagt, für wen sie ist.
 class-cutting-for = Zuschnitt für { $whose }
+class-cutting-for-part = Zuschnitt für { $whose }, Abschnitt { $part } von { $parts }
 class-cutting-about = Alle Teile von einem Ballen je Stoff. Der Zettel jedes Teils beginnt mit der Nummer der Person, für die es ist: { $example } ist Stück a von Teil { $piece } für Nummer { $number }. Wer die Nummern sind, steht auf der Seite mit den Anleitungen. Beim Zuschneiden die Teile jeder Nummer auf einen eigenen Stapel legen.
+# Wo in Abschnitten zugeschnitten wird.
+class-cutting-parts-are = Die Abschnitte in ihrer Reihenfolge zuschneiden: Jeder geht auf dem Ballen dort weiter, wo der vorige geendet hat. Stoff, der im Ganzen gewaschen wurde, wird nicht noch einmal gewaschen.
+class-cutting-parts = Abschnitte des Zuschnitts
+class-cutting-part = Abschnitt { $part }
 # $joins (Zahl)
 class-joins = { $joins ->
     [one] { $joins } Verbindungsnaht, über alle Stücke

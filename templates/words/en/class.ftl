@@ -71,9 +71,17 @@ class-mean = { $garments ->
 class-cutting-are = All pieces lie on one bolt of each cloth, each tag with the number of the person first.
 class-cutting-file = The cutting plan for all, with steps
 class-cutting-print = The cutting plan to print
+# $part, $parts (numbers): of what is cut one after another.
+class-cutting-file-part = Part { $part } of the cutting plan for all, with steps
+class-cutting-print-part = Part { $part } of the cutting plan to print
 # Heads the pages that cut for all, where a guide says whom it is for.
 class-cutting-for = cutting for { $whose }
+class-cutting-for-part = cutting for { $whose }, part { $part } of { $parts }
 class-cutting-about = All pieces from one bolt of each cloth. The tag of every piece begins with the number of the person it is for: { $example } is copy a of piece { $piece } for number { $number }. The page with the guides says who the numbers are. Lay the pieces of each number in a pile of their own as you cut them.
+# Where it is cut in parts.
+class-cutting-parts-are = Cut the parts in their order: each goes on along the bolt where the one before it ended. Cloth that was washed whole is not washed again.
+class-cutting-parts = Parts of the cutting
+class-cutting-part = Part { $part }
 # $joins (number)
 class-joins = { $joins ->
     [one] { $joins } join over all copies

@@ -71,9 +71,17 @@ class-mean = { $garments ->
 class-cutting-are = Todas las piezas van en un solo rollo de cada tela, cada etiqueta con el número de la persona primero.
 class-cutting-file = El plano de corte para todos, con sus pasos
 class-cutting-print = El plano de corte para imprimir
+# $part, $parts (números): de lo que se corta una cosa tras otra.
+class-cutting-file-part = El plano de corte para todos, parte { $part }, con sus pasos
+class-cutting-print-part = El plano de corte para imprimir, parte { $part }
 # Encabeza las páginas que cortan para todos, donde una guía dice para quién es.
 class-cutting-for = corte para { $whose }
+class-cutting-for-part = corte para { $whose }, parte { $part } de { $parts }
 class-cutting-about = Todas las piezas, de un solo rollo de cada tela. La etiqueta de cada pieza empieza por el número de la persona a la que va destinada: { $example } es el ejemplar a de la pieza { $piece } para el número { $number }. La página con las guías dice de quién es cada número. Al cortarlas, pon en un montón aparte las piezas de cada número.
+# Donde se corta por partes.
+class-cutting-parts-are = Corta las partes en su orden: cada una sigue en el rollo donde terminó la anterior. La tela que se lavó entera no se lava otra vez.
+class-cutting-parts = Partes del corte
+class-cutting-part = Parte { $part }
 # $joins (número)
 class-joins = { $joins ->
     [one] { $joins } unión entre todos los ejemplares

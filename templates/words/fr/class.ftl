@@ -71,9 +71,17 @@ class-mean = { $garments ->
 class-cutting-are = Toutes les pièces sont sur un seul rouleau de chaque tissu, chaque étiquette avec le numéro de la personne en tête.
 class-cutting-file = Le plan de coupe pour tous, avec ses étapes
 class-cutting-print = Le plan de coupe à imprimer
+# $part, $parts (nombres) : de ce qui se coupe l’un après l’autre.
+class-cutting-file-part = Le plan de coupe pour tous, partie { $part }, avec ses étapes
+class-cutting-print-part = Le plan de coupe à imprimer, partie { $part }
 # En tête des pages de coupe pour tous, là où un guide dit pour qui il est.
 class-cutting-for = coupe pour { $whose }
+class-cutting-for-part = coupe pour { $whose }, partie { $part } sur { $parts }
 class-cutting-about = Toutes les pièces dans un seul rouleau de chaque tissu. L’étiquette de chaque pièce commence par le numéro de la personne à qui elle est destinée : { $example } est l’exemplaire a de la pièce { $piece } pour le numéro { $number }. La page des guides dit à qui sont les numéros. À mesure de la coupe, faire une pile pour les pièces de chaque numéro.
+# Là où la coupe se fait en parties.
+class-cutting-parts-are = Couper les parties dans leur ordre : chacune continue sur le rouleau là où la précédente s’est arrêtée. Un tissu lavé en entier n’est pas lavé de nouveau.
+class-cutting-parts = Parties de la coupe
+class-cutting-part = Partie { $part }
 # $joins (nombre)
 class-joins = { $joins ->
     [one] { $joins } raccord sur tous les exemplaires

@@ -1,12 +1,14 @@
-"""The cutting of a whole class as a guide of its own: the same list, drawings and steps as in each guide."""
+"""The cutting of a whole class as guides of their own, a part each: the same list, drawings and steps as in each guide."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from furbelow.garment.message import Length, Supply
+from furbelow.garment.message import Length, Own, Supply, Values
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.tags import tag
+from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.class_cutting import BEFORE, marked
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.cut_operations import cut_operations
@@ -18,22 +20,36 @@ from furbelow.s6_write.pages.class_page import content_key, title_of
 from furbelow.s6_write.words.words import Words
 
 
-def class_cutting(order: ClassOrder, whose: str, cautions: tuple[Caution, ...], words: Words) -> Guide:
-    """A guide with nothing in it but what cutting for all needs. Cut sizes stand under numbers, without names."""
-    cloths = order.cutting.sheets
+def cutting_names(parts: int) -> tuple[str, ...]:
+    """The names of the files for so many parts, without what says their kind."""
+    return ("class-cutting",) if parts == 1 else tuple(f"class-cutting-{part}" for part in range(1, parts + 1))
+
+
+def class_cutting(
+    order: ClassOrder, cut: Sequence[Cutting], part: int, whose: str, cautions: tuple[Caution, ...], words: Words
+) -> Guide:
+    """A guide with nothing in it but what cutting a part takes. Cut sizes stand under numbers, without names.
+
+    cut: the cutting for all in its parts. part: which of them, counted from 1.
+    """
+    cutting, parts = cut[part - 1], len(cut)
+    cloths = cutting.sheets
     shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
-    letters = letters_of(tuple(cloths), ())[0]
+    letters = letters_of(tuple(order.cutting.sheets), ())[0]
+    for_all: Values = {"whose": Own(whose), "part": part, "parts": parts}
+    lines = tuple(_cut_lines(order, cutting, words))
     guide = Guide(
         title=title_of(order, words),
-        wearer=words.text("class-cutting-for", {"whose": whose}),
-        about=_about(order, words),
+        wearer=words.text("class-cutting-for" if parts == 1 else "class-cutting-for-part", for_all),
+        about=_about(lines[0].mark, parts, words),
         facts=(),
         cautions=cautions,
         tools=(),
-        materials=material_lines(shopping, words),
-        cutting=_cut_lines(order, words),
+        # All cloth is bought at once.
+        materials=material_lines(shopping, words) if parts == 1 else (),
+        cutting=lines,
         key=(),
-        cut=tuple(cut_operations(order.cutting, order.solved, words, letters, _trims(order))),
+        cut=tuple(cut_operations(cutting, order.solved, words, letters, _trims(order) if part == 1 else ())),
         parts=(),
         proofs=(),
         notes="",
@@ -52,24 +68,27 @@ def _trims(order: ClassOrder) -> tuple[str, ...]:
     return tuple(line.name for line in lines if any(place.message != bone for place in line.placement))
 
 
-def _about(order: ClassOrder, words: Words) -> str:
-    """It says no name: who a number stands for is on the class page alone."""
-    mark = next(iter(order.cutting.marks.values()))
-    number = str(next(iter(order.garments)))
-    values = {"example": tag(mark, 1), "piece": mark.removeprefix(f"{number}{BEFORE}"), "number": number}
-    return words.text("class-cutting-about", values)
+def _about(mark: str, parts: int, words: Words) -> str:
+    """It says no name: who a number stands for is on the class page alone. mark: of a piece, as an example."""
+    number, _, piece = mark.partition(BEFORE)
+    values = {"example": tag(mark, 1), "piece": piece, "number": number}
+    about = words.text("class-cutting-about", values)
+    return about if parts == 1 else f"{about}\n\n{words.text('class-cutting-parts-are')}"
 
 
-def _cut_lines(order: ClassOrder, words: Words) -> tuple[CutLine, ...]:
-    joins = order.cutting.joins
-    cloths = {strip.name: cloth for cloth, sheets in order.cutting.sheets.items() for strip in sheets[0].strips}
-    lines = []
-    for number, garment in order.garments.items():
-        for name, line in zip(garment.pieces, cut_lines(garment.pieces, garment.cutting, words), strict=True):
+def _cut_lines(order: ClassOrder, cutting: Cutting, words: Words) -> Iterator[CutLine]:
+    """Of the pieces that are cut here, in the order of the class."""
+    joins = cutting.joins
+    cloths = {strip.name: cloth for cloth, sheets in cutting.sheets.items() for strip in sheets[0].strips}
+    # Only of those who have something in it: the work is not to grow with the class for each part.
+    numbers = {int(strip.wearer) for sheets in cutting.sheets.values() for strip in sheets[0].strips if strip.wearer}
+    for number in (number for number in order.garments if number in numbers):
+        garment = order.garments[number]
+        pieces = {name: piece for name, piece in garment.pieces.items() if marked(number, name) in cloths}
+        for name, line in zip(pieces, cut_lines(pieces, garment.cutting, words), strict=True):
             joined = joins.get(marked(number, name), 0)
             note = words.text("class-joins", {"joins": joined}) if joined else words.text("class-whole")
             # Without its reasons: they stand on measures of the body, and this page is for all to see.
-            mark = order.cutting.marks[marked(number, name)]
+            mark = cutting.marks[marked(number, name)]
             cloth = words.said(Supply(cloths[marked(number, name)]))
-            lines.append(replace(line, mark=mark, cloth=cloth, note=note, why=()))
-    return tuple(lines)
+            yield replace(line, mark=mark, cloth=cloth, note=note, why=())

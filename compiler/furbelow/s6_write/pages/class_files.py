@@ -6,38 +6,65 @@ import csv
 import io
 from collections.abc import Mapping
 from dataclasses import replace
+from functools import lru_cache, partial
 
+from furbelow.s4_cut.parts import in_parts
 from furbelow.s5_buy.class_order import ClassOrder
-from furbelow.s6_write.guide.guide import Caution
+from furbelow.s6_write.guide.guide import Caution, Guide
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
-from furbelow.s6_write.pages.class_cutting import class_cutting
+from furbelow.s6_write.made_in_turn import Make
+from furbelow.s6_write.pages.class_cutting import class_cutting, cutting_names
 from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_html, sums, title_of
 from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.pages.markdown_page import escaped
-from furbelow.s6_write.pages.page import html
+from furbelow.s6_write.pages.page import Ways, html
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.words.words import Words
 
 _ORDERED = ("class-garments", "class-to-order", "class-order-cost")
 
 
-def class_files(page: ClassPage, order: ClassOrder, cautions: tuple[Caution, ...], words: Words) -> Mapping[str, bytes]:
-    """The files by name. The cutting is there where the page links to it. cautions: of the cutting."""
-    look = look_of(order.room)
-    files = {
-        "index.html": class_html(page, words, look).encode("utf-8"),
+def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str, bytes]:
+    """The files by name, those of the cutting left out."""
+    return {
+        "index.html": class_html(page, words, look_of(order.room)).encode("utf-8"),
         "shopping.md": _shopping(order, page.whose, words).encode("utf-8"),
         "materials.csv": _materials(order, words),
     }
-    linked = {file for _, file in page.cutting}
-    if linked:
-        cutting = replace(class_cutting(order, page.whose, cautions, words), of_person=not page.charts)
-        files["class-cutting.html"] = html(cutting, words, look).encode("utf-8")
-        if "class-cutting.pdf" in linked:
-            from furbelow.s6_write.pages.pdf import pdf
 
-            files["class-cutting.pdf"] = pdf(cutting, words, look)
-    return files
+
+def cutting_files(
+    page: ClassPage, order: ClassOrder, cautions: tuple[Caution, ...], words: Words, *, with_pdf: bool
+) -> Mapping[str, Make]:
+    """How each file of the cutting for all is made, by its name, part after part. cautions: of the cutting."""
+    look, cut = look_of(order.room), in_parts(order.cutting)
+    names = cutting_names(len(cut))
+    called = [words.text("class-cutting-part", {"part": part}) for part in range(1, len(names) + 1)]
+
+    # The page and the PDF of a part are made one after the other.
+    @lru_cache(maxsize=1)
+    def guide(part: int) -> Guide:
+        return replace(class_cutting(order, cut, part, page.whose, cautions, words), of_person=not page.charts)
+
+    def ways(part: int) -> Ways | None:
+        if len(names) < 2:
+            return None
+        others = (
+            (call, "" if at == part else f"{name}.html")
+            for at, (call, name) in enumerate(zip(called, names, strict=True), 1)
+        )
+        return Ways(words.text("class-cutting-parts"), ((words.text("class-guides"), "index.html"), *others))
+
+    def as_page(part: int) -> bytes:
+        return html(guide(part), words, look, ways(part)).encode("utf-8")
+
+    def as_pdf(part: int) -> bytes:
+        from furbelow.s6_write.pages.pdf import pdf
+
+        return pdf(guide(part), words, look, unlike=True)
+
+    made = {f"{name}.html": partial(as_page, part) for part, name in enumerate(names, 1)}
+    return made | ({f"{name}.pdf": partial(as_pdf, part) for part, name in enumerate(names, 1)} if with_pdf else {})
 
 
 def _shopping(order: ClassOrder, whose: str, words: Words) -> str:

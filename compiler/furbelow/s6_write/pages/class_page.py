@@ -84,7 +84,7 @@ class ClassPage:
     materials: tuple[MaterialLine, ...]
     bought: tuple[BoughtLine, ...]
     sums: tuple[str, ...]  # what all costs, a head, and what is saved
-    cutting: tuple[tuple[str, str], ...]  # (words, file) of the pages that cut for all; empty without cloth
+    cutting: tuple[tuple[str, str], ...]  # (words, file) of the pages that cut for all; empty where nobody cuts for all
     files: tuple[tuple[str, str], ...]
     prints: tuple[tuple[str, str], ...] = ()  # of all guides in one
     language: str = "en"
@@ -106,18 +106,17 @@ def class_page(
     sizes: Mapping[str, Rehearsal],
     words: Words,
     *,
+    cutting: Sequence[str] = (),
     with_pdf: bool = True,
     prints: Sequence[str] = (),
 ) -> ClassPage:
     """The page for the guides that were made, in the order of the class.
 
     sizes: what the guides are for, by the names of the sizes; none for wearers, whose measures stay out.
+    cutting: the names of the parts of the cutting for all.
     prints: the names of the files that have all guides in one.
     """
     spec = order.solved.spec
-    cutting = [(words.text("class-cutting-file"), "class-cutting.html")]
-    if with_pdf:
-        cutting.append((words.text("class-cutting-print"), "class-cutting.pdf"))
     return ClassPage(
         title=title_of(order, words),
         whose=whose,
@@ -129,7 +128,7 @@ def class_page(
         materials=material_lines(order.shopping, words),
         bought=bought_lines(order, words),
         sums=tuple(sums(order, words)),
-        cutting=tuple(cutting) if order.cutting.sheets else (),
+        cutting=tuple(_cutting_lines(cutting, words, with_pdf=with_pdf)),
         files=(
             (words.text("class-shopping-file"), "shopping.md"),
             (words.text("class-materials-file"), "materials.csv"),
@@ -194,6 +193,18 @@ def sums(order: ClassOrder, words: Words) -> Iterator[str]:
         yield words.text("class-unpriced", {"materials": ", ".join(unpriced)})
     if any(line.unit == "reels" for line in order.shopping.lines) and heads > 1:
         yield words.text("class-reels", {"reels": order.shopping.thread.reels_at_once})
+
+
+def _cutting_lines(names: Sequence[str], words: Words, *, with_pdf: bool) -> Iterator[tuple[str, str]]:
+    """The parts, each with the ways to its page and to its PDF."""
+    for part, name in enumerate(names, 1):
+        one = len(names) == 1
+        yield words.text("class-cutting-file" if one else "class-cutting-file-part", {"part": part}), f"{name}.html"
+        if with_pdf:
+            yield (
+                words.text("class-cutting-print" if one else "class-cutting-print-part", {"part": part}),
+                f"{name}.pdf",
+            )
 
 
 def _guide_line(order: ClassOrder, made: Made, words: Words) -> GuideLine:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import base64
 import hashlib
 from functools import cache, lru_cache
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, NamedTuple, Protocol
 
 from furbelow.garment.workroom import Paper
 from furbelow.resources import template
@@ -32,10 +32,18 @@ class Styled(Protocol):
     def logo(self) -> Figure | None: ...
 
 
-def html(guide: Guide, words: Messages | None = None, look: Styled | None = None) -> str:
+class Ways(NamedTuple):
+    """Ways to the pages that belong to this one: what each is called and where it lies, nothing where it is this one."""
+
+    label: str
+    pages: tuple[tuple[str, str], ...]
+
+
+def html(guide: Guide, words: Messages | None = None, look: Styled | None = None, ways: Ways | None = None) -> str:
     """The page `guide.html`, the same letters for the same guide.
 
-    words: of the guide's language; as shipped where none are given. look: of the workroom.
+    words: of the guide's language; as shipped where none are given. look: of the workroom. ways: to the guides of other
+    sizes where none are given.
 
     Every text is escaped; the maker's Markdown comes from `safe_html`. Figures stand in the page as drawn, so they
     may use neither a style attribute nor a <style> element: the page's content security policy lets in only the
@@ -53,6 +61,7 @@ def html(guide: Guide, words: Messages | None = None, look: Styled | None = None
         about=guide.about,
         key=guide.content_key,
         guide=guide,
+        ways=ways or _to_sizes(guide, words),
         count=count,
         rows=rows,
         mark=mark_of,
@@ -69,6 +78,13 @@ def html(guide: Guide, words: Messages | None = None, look: Styled | None = None
         plan=words.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
         proved=words.text("page-proved-line", {"claims": len(guide.proofs)}) if guide.proofs else "",
     )
+
+
+def _to_sizes(guide: Guide, words: Messages) -> Ways | None:
+    if len(guide.beside) < 2:
+        return None
+    sizes = ((each.size, each.page) for each in guide.beside)
+    return Ways(words.text("page-sizes"), ((words.text("page-every-size"), guide.index), *sizes))
 
 
 def rendered(

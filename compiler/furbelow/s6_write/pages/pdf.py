@@ -22,11 +22,11 @@ from furbelow.s6_write.words.messages import Messages
 STAND_IN = "□"
 
 
-def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None) -> bytes:
+def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None, *, unlike: bool = False) -> bytes:
     """The file `guide.pdf`, the same bytes for the same guide.
 
     It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that no font has is shown as an
-    empty box, since a PDF/UA file may not hold a letter without a shape. words, look: as for the page.
+    empty box, since a PDF/UA file may not hold a letter without a shape. words, look: as for the page. unlike: see `typeset`.
     """
     words = words or Messages(guide.language)
     words.read("pages")
@@ -36,7 +36,7 @@ def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None) -
         "described": guide.terms_of_use or None,
         "paper": guide.paper,
     }
-    return set_on_paper("guide.typ", given, words, _FIXED, look)
+    return set_on_paper("guide.typ", given, words, _FIXED, look, unlike=unlike)
 
 
 def set_on_paper(
@@ -46,9 +46,11 @@ def set_on_paper(
     fixed: Iterable[str],
     look: Look | None,
     marks: str = "",
+    *,
+    unlike: bool = False,
 ) -> bytes:
     """A document on the sheet of guides. document: the template's name. given: what it shows; fixed: messages that it asks
-    for by their names. marks: signs that the template understands, and that no font need have.
+    for by their names. marks: signs that the template understands, and that no font need have. unlike: see `typeset`.
     """
     letters = letters_to_set(look.font if look else None) | set(marks)
     told = {name: words.text(name) for name in fixed}
@@ -72,7 +74,7 @@ def set_on_paper(
         "date": int(epoch) if epoch.isascii() and epoch.isdigit() else None,
         "font": look.font.path if look and look.font else None,
     }
-    return typeset(json.dumps(whole, sort_keys=True))
+    return typeset(json.dumps(whole, sort_keys=True), unlike=unlike)
 
 
 # The fixed words that the template asks for by these names.

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from typst import Fonts
 
 _EMPTY = 3  # documents between two of ours
+_FORGOTTEN = 10  # after so many it keeps nothing of those before
 
 
 class _Kept:
@@ -30,9 +31,10 @@ class _Kept:
     any = False
 
 
-def typeset(given: str) -> bytes:
+def typeset(given: str, *, unlike: bool = False) -> bytes:
     """The document as PDF, the same bytes for the same text, whatever was set before it.
 
+    unlike: it has little in common with those before, so that what they left is only in the way.
     given: what the template is to show, as JSON; `document` in it is the name of the template, `date` the seconds of the
         date that it bears, or null, `font` the path of a font for letters that the shipped ones lack, or null, `faces` the paths of a
         theme's fonts by its words.
@@ -41,7 +43,7 @@ def typeset(given: str) -> bytes:
     date = told.pop("date")
     sources = {"main.typ": _source(told.pop("document")), "sheet.typ": _source("sheet.typ")}
     if _Kept.any:
-        for _ in range(_EMPTY):
+        for _ in range(_FORGOTTEN if unlike else _EMPTY):
             _set({"main.typ": b""}, _shipped())
     _Kept.any = True
     with _own(told.pop("font")) as own, _faces(told.pop("faces", {})) as (families, named):
