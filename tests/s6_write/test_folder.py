@@ -255,10 +255,10 @@ def test_a_file_in_the_place_of_the_folder_is_told(tmp_path: Path) -> None:
 
 
 def _in_a_process(script: str, *arguments: str) -> subprocess.Popen[str]:
-    root = str(schema("x").joinpath("..", ".."))  # the checkout
+    root = Path(schema("x")).parents[1]  # the checkout, whatever is installed
     return subprocess.Popen(
         [sys.executable, "-c", script, *arguments],
-        env={**os.environ, "PYTHONPATH": root},
+        env={**os.environ, "PYTHONPATH": os.pathsep.join([str(root / "compiler"), str(root)])},
         stdout=subprocess.PIPE,
         text=True,
     )
@@ -329,7 +329,6 @@ _DIES_AT_EACH_CALL = """
 import os, sys
 from pathlib import Path
 from furbelow.s6_write.folder import write_folder
-from furbelow.s6_write.made_in_turn import MadeInTurn
 from tests.s6_write.test_folder import FIRST, SECOND
 def counted(real):
     def call(*given, **more):
