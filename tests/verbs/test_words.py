@@ -53,7 +53,7 @@ def test_what_a_language_lacks_is_listed_with_what_it_says_otherwise(capsys: pyt
     lines = [line for line in whole.splitlines() if not line.startswith(("gather-spread", "gather-old-marks"))]
     assert run(["words", "--missing", "eo"]) == 0
     try:
-        from furbelow.s6_write.words.read_words import shipped
+        from furbelow.s6_write.words.kept_words import shipped
 
         shipped.cache_clear()
         file.write_text("\n".join(lines).replace("{ $apart }", "five") + "\n", "utf-8")

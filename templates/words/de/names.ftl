@@ -55,7 +55,6 @@ name-number = { $name ->
     [front-hem] Saum der vorderen Keilbahn
     [back-hem] Saum einer hinteren Keilbahn
     [backs] hintere Keilbahnen
-    [apart] Band zu Band
     [each] Ringe je Band
     [every] Ring zu Ring
     [long] Länge eines Abnähers

@@ -55,7 +55,6 @@ name-number = { $name ->
     [front-hem] hem of the front gore
     [back-hem] hem of a back gore
     [backs] back gores
-    [apart] from tape to tape
     [each] rings on each tape
     [every] from ring to ring
     [long] length of a dart

@@ -55,7 +55,6 @@ name-number = { $name ->
     [front-hem] bajo de la nesga delantera
     [back-hem] bajo de una nesga trasera
     [backs] nesgas traseras
-    [apart] de cinta a cinta
     [each] anillas por cinta
     [every] de anilla a anilla
     [long] largo de una pinza

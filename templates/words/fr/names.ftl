@@ -55,7 +55,6 @@ name-number = { $name ->
     [front-hem] ourlet du lé devant
     [back-hem] ourlet d’un lé dos
     [backs] lés dos
-    [apart] d’un ruban à l’autre
     [each] anneaux par ruban
     [every] d’un anneau à l’autre
     [long] longueur d’une pince

@@ -9,31 +9,25 @@ from typing import Any
 
 import pytest
 import yaml
-from fluent.syntax import ast
-from fluent.syntax.visitor import Visitor
 from furbelow.resources import languages, template
-from furbelow.s6_write.words.read_words import all_shipped
+from furbelow.s6_write.words.kept_words import all_shipped
+from furbelow.s6_write.words.pattern import texts
 
 ROOT = Path(__file__).parents[3]
 OTHERS = [language for language in languages() if language != "en"]
 _LETTERS = re.compile(r"[^\W\d_]+")
 
 
-class _Texts(Visitor):
-    def __init__(self) -> None:
-        self.told: list[str] = []
-
-    def visit_TextElement(self, node: ast.TextElement) -> None:
-        self.told.append(node.value)
-
-
 def _said(language: str) -> str:
-    texts = _Texts()
-    for message in all_shipped(language).values():
-        texts.visit(message)
+    told = [
+        text
+        for message in all_shipped(language).values()
+        for pattern in (message.value or (), *message.attributes.values())
+        for text in texts(pattern)
+    ]
     for path in (ROOT / "specs").glob("*.yaml"):  # where makers' things are named
-        texts.told += _told(yaml.safe_load(path.read_text("utf-8")), language)
-    return " ".join(" ".join(texts.told).lower().replace("\u00a0", " ").split())
+        told += _told(yaml.safe_load(path.read_text("utf-8")), language)
+    return " ".join(" ".join(told).lower().replace("\u00a0", " ").split())
 
 
 def _told(node: Any, language: str) -> Iterator[str]:

@@ -4,17 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
-from fluent.syntax import ast
-from fluent.syntax.serializer import serialize_pattern
-
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.diagnose.nearest import nearest
 from furbelow.resources import languages
 from furbelow.s6_write.words.check_words import ASKED
+from furbelow.s6_write.words.kept_words import all_shipped
 from furbelow.s6_write.words.own_words import OwnMessage, folders_of, read_own
-from furbelow.s6_write.words.patterns import Says, Table, Unsayable, texts
-from furbelow.s6_write.words.read_words import all_shipped, over
+from furbelow.s6_write.words.pattern import Message, Pattern, over, shown, texts
+from furbelow.s6_write.words.patterns import Says, Table, Unsayable
 
+MOST_PARTS = 500  # of a message, with those that it refers to: they could grow out of each other without end
 CAUTION = "caution"  # stands in the name of every caution, between its hyphens
 
 _AT = ("at", "start")
@@ -52,7 +51,7 @@ class _Own:
         self.table = Table(self.shipped)
         self.merged = Table({**self.shipped, **{name: self._merged(name, each) for name, each in self.own.items()}})
 
-    def _merged(self, name: str, own: OwnMessage) -> ast.Message:
+    def _merged(self, name: str, own: OwnMessage) -> Message:
         return over(self.shipped[name], own.message) if name in self.shipped else own.message
 
     def faults(self) -> Iterator[Fault]:
@@ -65,21 +64,19 @@ class _Own:
 
     def _message(self, name: str, own: OwnMessage) -> Iterator[Fault]:
         given = self._given(name)
-        attributes = {attribute.id.name: attribute for attribute in own.message.attributes}
-        known = [attribute.id.name for attribute in self.shipped[name].attributes]
-        parts = {name: own.message.value} if own.message.value else {}
-        for called, attribute in attributes.items():
+        known = self.shipped[name].attributes
+        parts = {name: (own.message.value, own.at(own.written.value))} if own.message.value else {}
+        for attribute in own.written.attributes:
+            called = attribute.id.name
             if called in known:
-                parts[f"{name}.{called}"] = attribute.value
+                parts[f"{name}.{called}"] = own.message.attributes[called], own.at(attribute.value)
             else:
                 yield _unknown(own.at(attribute), f"`{name}` has no attribute called", called, known)
-        for part, pattern in parts.items():
+        for part, (pattern, here) in parts.items():
             if part in self.table.patterns:
-                yield from self._pattern(part, pattern, own.at(pattern), given)
+                yield from self._pattern(part, pattern, here, given)
             else:
-                yield Fault(
-                    "FB163", f"`{part}` has no sentence of its own", own.at(pattern), help="write its attributes only"
-                )
+                yield Fault("FB163", f"`{part}` has no sentence of its own", here, help="write its attributes only")
 
     def _given(self, name: str) -> Says:
         """All that is known of the values of a message: what it and its attributes say of them."""
@@ -89,7 +86,7 @@ class _Own:
             found = found.beside(self.table.says(part))
         return found
 
-    def _pattern(self, part: str, pattern: ast.Pattern, here: Label, given: Says) -> Iterator[Fault]:
+    def _pattern(self, part: str, pattern: Pattern, here: Label, given: Says) -> Iterator[Fault]:
         if not "".join(texts(pattern)).strip():
             yield Fault("FB164", f"`{part}` says nothing", here, help="leave it out to keep the shipped sentence")
             return
@@ -99,15 +96,19 @@ class _Own:
             said = f"`{part}` refers to `{wrong.name}`, which is not there or leads back to it"
             yield Fault("FB163", said, here, help="say it in words of its own")
             return
+        if found.parts > MOST_PARTS:
+            headline = f"`{part}` is made of {found.parts} parts, more than {MOST_PARTS}"
+            yield Fault("FB163", headline, here, help="say less in one message")
+            return
         yield from self._strange(part, found, here, given)
         shipped = self.table.patterns[part]
         for lost in sorted(self.table.says(part).always - found.always):
-            notes = (f"shipped: {_shown(shipped)}",)
+            notes = (f"shipped: {shown(shipped)}",)
             yield Fault(
                 "FB164", f"`{part}` does not always say `${lost}`", here, notes=notes, help=f"write {{ ${lost} }} in it"
             )
-        if CAUTION in part.split("-") and _shown(shipped) not in _shown(_whatever_is_chosen(pattern, shipped)):
-            notes = (f"shipped: {_shown(shipped)}",)
+        if CAUTION in part.split("-") and shown(shipped) not in shown(_whatever_is_chosen(pattern, shipped)):
+            notes = (f"shipped: {shown(shipped)}",)
             said = f"`{part}` does not say the whole of the caution"
             yield Fault("FB164", said, here, notes=notes, help="keep its sentence and add yours before or behind it")
 
@@ -142,20 +143,9 @@ def _known(calls: Iterable[tuple[str, str]]) -> str:
     return ", ".join(sorted(f"{call}(${value})" for call, value in calls)) or "no questions here"
 
 
-def _whatever_is_chosen(pattern: ast.Pattern, shipped: ast.Pattern) -> ast.Pattern:
+def _whatever_is_chosen(pattern: Pattern, shipped: Pattern) -> Pattern:
     """What stands outside of choices that are not the shipped ones."""
-    known = [ast.Pattern([element]) for element in shipped.elements]
-    choices = (element for element in pattern.elements if isinstance(element, ast.Placeable))
-    dropped = [
-        each
-        for each in choices
-        if isinstance(each.expression, ast.SelectExpression) and not any(ast.Pattern([each]).equals(k) for k in known)
-    ]
-    return ast.Pattern([element for element in pattern.elements if element not in dropped])
-
-
-def _shown(pattern: ast.Pattern) -> str:
-    return " ".join(serialize_pattern(pattern).split())
+    return tuple(part for part in pattern if isinstance(part, str) or part[0] != "choice" or part in shipped)
 
 
 def _unknown(here: Label, said: str, name: str, known: Iterable[str]) -> Fault:

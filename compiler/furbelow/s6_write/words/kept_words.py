@@ -1,55 +1,65 @@
 """The shipped words, read once and kept where Python keeps the byte-code of this folder.
 
-Reading them takes longer than saying them. As with any byte-code, a file that is stale, torn or made by another version is
-passed over, and where none can be kept the words are read afresh. What is kept runs code when it is loaded, as byte-code
-does: so a teacher's own words are never kept.
+Reading them takes a hundred times as long as a guide may. As with any byte-code, a file that is stale, torn or made by
+another version is passed over, and where none can be kept the words are read afresh. A teacher's own words are never kept.
 """
 
 from __future__ import annotations
 
+import marshal
 import os
-import pickle
 import sys
-from collections.abc import Callable
+from collections.abc import Mapping
 from contextlib import suppress
+from functools import cache
 from hashlib import sha256
 from importlib.util import cache_from_source
 from pathlib import Path
 
-from fluent.syntax import ast
+from furbelow.resources import template, words_files
+from furbelow.s6_write.words.pattern import Message
 
-_MARK = 64  # letters: the sum of what was read, by what, and of what is kept
+Messages = Mapping[str, Message]
+
+_MARK = 32  # bytes: the sum of what was read, by what, and of what is kept
 
 
-def kept_words(name: str, source: str, read: Callable[[str, str], ast.Resource]) -> ast.Resource:
-    """The messages of a shipped file without their places, which faults alone name; shipped words have none.
+@cache
+def shipped(language: str, file: str) -> Messages:
+    """The messages of a shipped file, by their names. Read once: thirty guides of a class say the same ones."""
+    name = f"words/{language}/{file}.ftl"
+    return kept_words(name, template(name).read_bytes())
 
-    name: of the file, such as `words/de/gather.ftl`. read: how it is read where it is not kept.
-    """
-    file = Path(cache_from_source(__file__)).parent / f"{name.replace('/', '-')}.{sys.implementation.cache_tag}"
-    with suppress(OSError):
-        kept = file.read_bytes()
+
+def all_shipped(language: str) -> Messages:
+    """Every message of a language, in the order of its files."""
+    return {name: message for file in words_files(language) for name, message in shipped(language, file).items()}
+
+
+def kept_words(name: str, source: bytes) -> Messages:
+    """The messages of a shipped file. name: of the file, such as `words/de/gather.ftl`."""
+    file = f"{os.path.dirname(cache_from_source(__file__))}/{name.replace('/', '-')}.{sys.implementation.cache_tag}"
+    with suppress(OSError), open(file, "rb") as held:
+        kept = held.read()
         if kept[:_MARK] == _mark(source, kept[_MARK:]):
-            found: ast.Resource = pickle.loads(kept[_MARK:])
-            return found
-    words = read(name, source)
-    _without_places(words)
+            return {called: Message(*message) for called, message in marshal.loads(kept[_MARK:]).items()}
+    from furbelow.s6_write.words.read_words import messages_of, read_words
+
+    found = messages_of(read_words(name, source.decode("utf-8")))
     if not sys.dont_write_bytecode:
-        kept = pickle.dumps(words, pickle.HIGHEST_PROTOCOL)
-        beside = file.with_suffix(f".{os.getpid()}")
+        kept = marshal.dumps({called: tuple(message) for called, message in found.items()})
+        beside = f"{file}.{os.getpid()}"
         with suppress(OSError):
-            beside.write_bytes(_mark(source, kept) + kept)
+            Path(beside).write_bytes(_mark(source, kept) + kept)
             os.replace(beside, file)
-    return words
+    return found
 
 
-def _mark(source: str, kept: bytes) -> bytes:
-    return sha256(f"{sys.version}\n{ast.__file__}\n{source}".encode() + kept).hexdigest().encode()
+@cache
+def _reader() -> bytes:
+    """What a kept file hangs on besides its source: this Python, and how messages are read."""
+    return sha256(sys.version.encode() + Path(__file__).with_name("read_words.py").read_bytes()).digest()
 
 
-def _without_places(node: object) -> None:
-    if isinstance(node, ast.SyntaxNode):
-        node.span = None
-    for held in vars(node).values() if isinstance(node, ast.BaseNode) else ():
-        for each in held if isinstance(held, list) else (held,):
-            _without_places(each)
+def _mark(source: bytes, kept: bytes) -> bytes:
+    return sha256(_reader() + source + kept).digest()

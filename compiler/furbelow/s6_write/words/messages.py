@@ -3,27 +3,22 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping, Sequence
-from contextlib import suppress
-from functools import cache, lru_cache
+from collections.abc import Mapping, Sequence
+from functools import cache
 from typing import Any, NamedTuple
 
 from babel import Locale
 from babel.lists import format_list
-from fluent.runtime import FluentBundle, resolver
-from fluent.runtime.types import FluentInt, FluentNone, FluentType
 
 from furbelow.garment.message import Joined, Money, Number, One, Own, Part, Things, Value, Values
 from furbelow.measure.measure_text import show_decimal, show_fixed
-from furbelow.s6_write.words.own_words import read_own
-from furbelow.s6_write.words.plain_patterns import PlainPatterns
-from furbelow.s6_write.words.read_words import WordsFault, laid_over, shipped
+from furbelow.s6_write.words.kept_words import shipped
+from furbelow.s6_write.words.pattern import Message, Pattern, Place, WordsFault, over
+
+Given = Mapping[str, Value | str]
 
 # CLDR's plain English list has a comma before "and", the British one has none.
 _LIST_LOCALES = {"en": "en_GB"}
-# The library refuses a value of more than 2,500 signs, against messages that grow out of each other. The list of all pieces
-# of a garment may be longer; how many parts a message may have stays limited.
-resolver.MAX_PART_LENGTH = 1_000_000
 # Before the sound of i, Spanish says e for y: "aguja e hilo", but "agua y hielo". CLDR's patterns leave that to whoever
 # joins; so does ICU's list formatter (from memory).
 _SOUNDS_I = re.compile(r"i|hi(?![ae])", re.IGNORECASE)
@@ -40,31 +35,6 @@ class Said(NamedTuple):
     number: str = ""  # of a title: the one number that matters
 
 
-class Given(FluentType):
-    """A value inside a message; bare, as in `{ $short }`, it says itself."""
-
-    def __init__(self, value: Value, words: Messages) -> None:
-        self.value, self.words = value, words
-
-    def format(self, locale: Locale) -> str:
-        return self.words.said(self.value)
-
-
-class _Chosen(FluentType):
-    """A word that messages select by. It is code's word, in no language, so it may not stand in a text."""
-
-    def __init__(self, one: One) -> None:
-        self.one = one
-
-    def __eq__(self, other: object) -> bool:
-        return self.one.word == other
-
-    __hash__ = None  # type: ignore[assignment]  # compared by the library, never kept
-
-    def format(self, locale: Locale) -> str:
-        raise TypeError(f"{self.one.word!r} chooses among sentences and can't stand in one")
-
-
 class Messages:
     """The messages of a language, enough for texts that name nothing of a garment. A file is read when it is asked for.
 
@@ -73,11 +43,10 @@ class Messages:
 
     def __init__(self, language: str, own: str | None = None) -> None:
         self.language = language
-        mine = read_own(own, language).value if own else None
-        self._own = {name: each.message for name, each in (mine or {}).items()}
+        self._own = _own_words(own, language) if own else {}
         self.locale = Locale.parse(language.replace("-", "_"))
         self._point = self.locale.number_symbols["latn"]["decimal"]
-        self.bundle, self._plain, self._read = _bundle(language) if own else _shared(language)
+        self._known, self._read = ({}, set()) if own else _shared(language)
         self.read("common")
 
     def read(self, *files: str) -> None:
@@ -86,7 +55,9 @@ class Messages:
             if file in self._read:
                 continue
             self._read.add(file)
-            self.bundle.add_resource(laid_over(shipped(self.language, file), self._own))
+            known, own = shipped(self.language, file), self._own
+            self._known.update(known)
+            self._known.update({name: over(known[name], own[name]) for name in own if name in known})
 
     def action(self, name: str, values: Values) -> Said:
         """A message with whatever attributes it has."""
@@ -94,14 +65,14 @@ class Messages:
         said = {key: self._say(f"{name}.{key}", attributes[key], values) for key in attributes}
         return Said(self.text(name, values), **said)
 
-    def text(self, name: str, values: Mapping[str, Value | str] | None = None) -> str:
+    def text(self, name: str, values: Given | None = None) -> str:
         """A message; with `name.attribute`, that attribute of it."""
         message, _, attribute = name.partition(".")
         found = self._message(message)
         pattern = found.attributes.get(attribute) if attribute else found.value
         return self._say(name, pattern, values or {})
 
-    def why(self, name: str, values: Mapping[str, Value | str] | None = None) -> str:
+    def why(self, name: str, values: Given | None = None) -> str:
         """What stands beside a message in a table: its attribute `why`."""
         return self.text(f"{name}.why", values)
 
@@ -120,6 +91,8 @@ class Messages:
                 return self.text(message, values)
             case int():
                 return str(value)
+            case One(word):
+                raise TypeError(f"{word!r} chooses among sentences and can't stand in one")
         raise TypeError(f"{value!r} has no words")
 
     def listed(self, items: Sequence[str]) -> str:
@@ -147,123 +120,93 @@ class Messages:
         """A number with the decimal sign of the language; how it is rounded stands in measure alone."""
         return shown.replace(".", self._point)
 
-    def _message(self, name: str) -> Any:
-        if not self.bundle.has_message(name):
-            raise WordsFault(f"no message `{name}` in {self.language}")
-        return self.bundle.get_message(name)
+    def _message(self, name: str) -> Message:
+        try:
+            return self._known[name]
+        except KeyError:
+            raise WordsFault(f"no message `{name}` in {self.language}") from None
 
-    def _say(self, name: str, pattern: Any, values: Mapping[str, Value | str]) -> str:
+    def _say(self, name: str, pattern: Pattern | None, given: Given) -> str:
         if pattern is None:
             raise WordsFault(f"`{name}` has no sentence in {self.language}")
-        given = AsAsked(values, self._given)
-        with suppress(Exception):  # the library then tells what is wrong
-            return _one_paragraph(self._plain.said(pattern, given))
         try:
-            text, errors = self.bundle.format_pattern(pattern, given.whole())
-        except (TypeError, RecursionError) as wrong:  # what the library neither catches nor lists
+            said = self._filled(pattern, given)
+        except (TypeError, RecursionError) as wrong:
             raise WordsFault(f"`{name}` in {self.language}: {wrong}") from wrong
-        if errors:
-            raise WordsFault(f"`{name}` in {self.language}: {'; '.join(map(str, errors))}") from errors[0]
-        return _one_paragraph(str(text))
+        return _LINE_END.sub(" ", said) if "\n" in said else said  # a paragraph that is broken into lines in its file
 
-    def _given(self, value: Value | str) -> Any:
-        if isinstance(value, One):
-            return _Chosen(value)
-        if isinstance(value, int):
-            return whole(value)
-        return value if isinstance(value, str) else Given(value, self)
+    def _filled(self, pattern: Pattern, given: Given) -> str:
+        """The pattern with its places filled in. Fails: TypeError for what can't be said in its place."""
+        return "".join([part if isinstance(part, str) else self._place(part, given) for part in pattern])
+
+    def _place(self, place: Place, given: Given) -> str:
+        if place[0] == "choice":
+            return self._filled(self._chosen(place, given), given)
+        if place[0] == "message":
+            _, name, attribute = place
+            message = self._message(name)
+            return self._filled(message.attributes[attribute] if attribute else message.value or (), given)
+        found = self._value(place, given)
+        if isinstance(found, str):
+            return found
+        return self.whole(found) if isinstance(found, int) else self.said(found)
+
+    def _chosen(self, choice: Place, given: Given) -> Pattern:
+        """The variant of a number, by itself or by the plural rules of the language, or of a word."""
+        _, selector, variants, default = choice
+        key: object = self._value(selector, given)
+        if isinstance(key, One):
+            key = key.word
+        elif isinstance(key, int | float) and key not in variants:
+            key = self.locale.plural_form(key)
+        found: Pattern = variants.get(key if isinstance(key, str | int | float) else default, variants[default])
+        return found
+
+    def _value(self, place: Any, given: Given) -> Any:
+        if not isinstance(place, tuple):
+            return place  # a text or a number that is written there
+        match place:
+            case ("value", name):
+                if name in given:
+                    return given[name]
+                raise TypeError(f"${name} is not given")
+            case ("call", name, arguments, named) if name in _ASKED:
+                return getattr(self, _ASKED[name])(*[self._value(each, given) for each in arguments], **named)
+        raise TypeError(f"it says {place[1]}, of which nothing is known")
+
+    def whole(self, number: int) -> str:
+        """A whole number as it stands in a message: 1500 pins are written without a mark between."""
+        return str(int(number))
 
     def pieces(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         """Pieces of a garment by their names; who speaks of no garment has none."""
-        raise TypeError(f"speaks of no garment, and is asked for {named(given)}")
+        raise TypeError(f"speaks of no garment, and is asked for {given!r}")
 
     def edge(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         """An edge of pieces; who speaks of no garment has none."""
-        raise TypeError(f"speaks of no garment, and is asked for {named(given)}")
+        raise TypeError(f"speaks of no garment, and is asked for {given!r}")
 
-    def count(self, given: object) -> FluentInt:
+    def count(self, given: object) -> int:
         """How many, to select by: `{ COUNT($to) -> [one] lies *[other] lie }`."""
-        match value := value_of(given):
+        match given:
             case Things():
-                return whole(len(value.items))
+                return len(given.items)
             case int():
-                return whole(value)
-        raise TypeError(f"counts pieces, things and whole numbers, not {named(given)}")
+                return given
+        raise TypeError(f"counts pieces, things and whole numbers, not {given!r}")
 
 
-class AsAsked(dict[str, Any]):
-    """What a message is given, made ready as it is asked for: a step gives fifteen values, and a sentence of it says two."""
-
-    def __init__(self, values: Mapping[str, Value | str], given: Callable[[Value | str], Any]) -> None:
-        super().__init__()
-        self._values, self._given = values, given
-
-    def __missing__(self, key: str) -> Any:
-        self[key] = made = self._given(self._values[key])
-        return made
-
-    def whole(self) -> dict[str, Any]:
-        """All of it, for who asks what there is."""
-        return {key: self[key] for key in self._values}
+# What a message may ask, and what answers.
+_ASKED = {"PIECE": "pieces", "EDGE": "edge", "COUNT": "count"}
 
 
-class _Bundle(FluentBundle):
-    """Says a message with values as they are given; the library would make plain numbers of those that say themselves."""
-
-    def format_pattern(self, pattern: Any, args: Mapping[str, Any] | None = None) -> tuple[Any, list[Exception]]:
-        errors: list[Exception] = []
-        given = resolver.CurrentEnvironment(args=dict(args or {}))
-        try:
-            return pattern(resolver.ResolverEnvironment(context=self, current=given, errors=errors)), errors
-        except ValueError as wrong:
-            return "", [*errors, wrong]
+@cache
+def _shared(language: str) -> tuple[dict[str, Message], set[str]]:
+    """The messages of a language that were asked for so far, and the files that they are from: the same for all guides."""
+    return {}, set()
 
 
-def _one_paragraph(text: str) -> str:
-    """A message that is broken into lines in its file."""
-    return _LINE_END.sub(" ", text) if "\n" in text else text
+def _own_words(folder: str, language: str) -> Mapping[str, Message]:
+    from furbelow.s6_write.words.own_words import read_own  # with the library that reads them
 
-
-def _bundle(language: str) -> tuple[FluentBundle, PlainPatterns, set[str]]:
-    """The messages of a language that were asked for so far, and the files that they are from."""
-    functions: dict[str, Any] = {"COUNT": _count, "PIECE": _piece, "EDGE": _edge}
-    bundle = _Bundle([language], functions=functions, use_isolating=False)
-    return bundle, PlainPatterns(Locale.parse(language.replace("-", "_")), functions, bundle), set()
-
-
-# Shared by all guides of a class, for what a message says hangs on its values alone.
-_shared = cache(_bundle)
-
-
-def _words_of(given: object) -> Messages:
-    if not isinstance(given, Given):
-        raise TypeError(f"takes a value of the garment, not {named(given)}")
-    return given.words
-
-
-def _count(given: object) -> FluentInt:
-    return whole(int(given)) if isinstance(given, FluentInt) else _words_of(given).count(given)
-
-
-def _piece(given: object, **how: str) -> str:
-    return _words_of(given).pieces(given, **how)
-
-
-def _edge(given: object, **how: str) -> str:
-    return _words_of(given).edge(given, **how)
-
-
-@lru_cache(maxsize=4096)
-def whole(number: int) -> FluentInt:
-    """A plain int may select, but not stand in a message; 1500 pins are written without a mark between."""
-    return FluentInt(number, useGrouping=False)
-
-
-def value_of(given: object) -> object:
-    return given.value if isinstance(given, Given) else given
-
-
-def named(given: object) -> str:
-    if isinstance(given, FluentNone):
-        return f"nothing: ${given.name} is not given"
-    return repr(value_of(given))
+    return {name: own.message for name, own in (read_own(folder, language).value or {}).items()}

@@ -14,21 +14,23 @@ from fluent.syntax import ast
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.s1_read.inside import is_inside
 from furbelow.s1_read.source import read_bytes
-from furbelow.s6_write.words.read_words import WordsFault, line_of, messages_of, read_words
+from furbelow.s6_write.words.pattern import Message, WordsFault
+from furbelow.s6_write.words.read_words import entries_of, line_of, message_of, read_words
 
 MOST_FILES = 200
 
 
 class OwnMessage(NamedTuple):
-    """A message and its place: the file, and the text of it for the line."""
+    """A message, as it is said and as it is written, and its place: the file, and the text of it for the line."""
 
-    message: ast.Message
+    message: Message
+    written: ast.Message
     file: str
     source: str
 
     def at(self, node: ast.BaseNode | None = None) -> Label:
         """The line of the message, or of a part of it."""
-        span = getattr(node or self.message, "span", None)
+        span = getattr(node or self.written, "span", None)
         line = line_of(self.source, span.start if span else 0)
         return Label(Span(self.file, line, 1, line, 1))
 
@@ -51,12 +53,12 @@ def read_own(folder: str, language: str) -> Staged[Mapping[str, OwnMessage]]:
             continue
         source = read.value.decode("utf-8-sig", errors="replace")
         try:
-            messages = messages_of(read_words(os.path.basename(path), source))
+            written = read_words(os.path.basename(path), source)
         except WordsFault as wrong:
             faults.append(Fault("FB162", wrong.said, _at(path, wrong.line or 1)))
             continue
-        for name, message in messages.items():
-            own = OwnMessage(message, path, source)
+        for entry in entries_of(written):
+            name, own = entry.id.name, OwnMessage(message_of(entry), entry, path, source)
             if name in found:
                 other = (found[name].at()._replace(text="the first"),)
                 faults.append(Fault("FB162", f"`{name}` stands in two files", own.at(), other, help="keep one of them"))

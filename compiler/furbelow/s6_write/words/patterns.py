@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from functools import reduce
 from typing import NamedTuple
 
-from fluent.syntax import ast
+from furbelow.s6_write.words.pattern import Literal, Message, Pattern, Place
 
 # The words of CLDR for how many there are; a language has those that it needs.
 PLURALS = frozenset({"zero", "one", "two", "few", "many", "other"})
@@ -17,7 +17,7 @@ class Says(NamedTuple):
 
     always: values that stand in it whichever variant is chosen. ever: in some variant. needs: these, and those it chooses
     by. chosen: (what it chooses by, word), as ("parts", "8") or ("COUNT $to", "one"). calls: (function, value).
-    forms: (function, form, word). refers: other messages.
+    forms: (function, form, word). refers: other messages. parts: how many parts it is made of, in all variants.
     """
 
     always: frozenset[str] = frozenset()
@@ -27,6 +27,7 @@ class Says(NamedTuple):
     calls: frozenset[tuple[str, str]] = frozenset()
     forms: frozenset[tuple[str, str, str]] = frozenset()
     refers: frozenset[str] = frozenset()
+    parts: int = 0
 
     def beside(self, other: Says) -> Says:
         """Both stand in the text."""
@@ -38,6 +39,7 @@ class Says(NamedTuple):
             self.calls | other.calls,
             self.forms | other.forms,
             self.refers | other.refers,
+            self.parts + other.parts,
         )
 
     def or_else(self, other: Says) -> Says:
@@ -71,10 +73,12 @@ class Unsayable(Exception):
 class Table:
     """The messages of a language, by `message` and by `message.attribute`, and what each says."""
 
-    def __init__(self, messages: Mapping[str, ast.Message]) -> None:
-        self.patterns = {name: message.value for name, message in messages.items() if message.value}
+    def __init__(self, messages: Mapping[str, Message]) -> None:
+        self.patterns: dict[str, Pattern] = {}
         for name, message in messages.items():
-            self.patterns |= {f"{name}.{attribute.id.name}": attribute.value for attribute in message.attributes}
+            if message.value:
+                self.patterns[name] = message.value
+            self.patterns |= {f"{name}.{attribute}": pattern for attribute, pattern in message.attributes.items()}
         self._says: dict[str, Says] = {}
         self._through: list[str] = []
 
@@ -91,67 +95,46 @@ class Table:
             self._through.pop()
         return found
 
-    def _pattern(self, pattern: ast.Pattern) -> Says:
-        found = Says()
-        for element in pattern.elements:
-            if isinstance(element, ast.Placeable):
-                found = found.beside(self._expression(element.expression))
+    def _pattern(self, pattern: Pattern) -> Says:
+        found = Says(parts=len(pattern))
+        for part in pattern:
+            if not isinstance(part, str):
+                found = found.beside(self._place(part))
         return found
 
-    def _expression(self, node: object) -> Says:
-        match node:
-            case ast.Placeable(expression=inner):
-                return self._expression(inner)
-            case ast.VariableReference(id=id):
-                value = frozenset({id.name})
+    def _place(self, place: Place) -> Says:
+        match place:
+            case ("value", name):
+                value = frozenset({name})
                 return Says(value, value, value)
-            case ast.FunctionReference():
-                return _call(node)
-            case ast.MessageReference(id=id, attribute=attribute):
-                name = f"{id.name}.{attribute.name}" if attribute else id.name
-                return self.says(name).beside(Says(refers=frozenset({name})))
-            case ast.TermReference(id=id):
-                raise Unsayable(f"-{id.name}")  # a term sees no values, and none is shipped
-            case ast.SelectExpression(selector=selector, variants=variants):
-                told = [self._pattern(variant.value) for variant in variants]
-                return reduce(Says.or_else, told).beside(_selector(selector, variants))
-        return Says()
+            case ("call", _, _, _):
+                return _call(place)
+            case ("message", name, attribute):
+                called = f"{name}.{attribute}" if attribute else name
+                return self.says(called).beside(Says(refers=frozenset({called})))
+            case ("choice", selector, variants, _):
+                told = [self._pattern(variant) for variant in variants.values()]
+                return reduce(Says.or_else, told).beside(_selector(selector, map(str, variants)))
+        raise Unsayable(f"-{place[1]}")  # a term sees no values, and none is shipped
 
 
-def _call(node: ast.FunctionReference) -> Says:
-    values = frozenset(each.id.name for each in node.arguments.positional if isinstance(each, ast.VariableReference))
-    forms = frozenset((node.id.name, each.name.name, str(each.value.value)) for each in node.arguments.named)
-    calls = frozenset((node.id.name, value) for value in values or {""})
+def _call(place: Place) -> Says:
+    _, function, arguments, named = place
+    values = frozenset(each[1] for each in arguments if isinstance(each, tuple) and each[0] == "value")
+    forms = frozenset((function, form, str(word)) for form, word in named.items())
+    calls = frozenset((function, value) for value in values or {""})
     return Says(values, values, values, calls=calls, forms=forms)
 
 
-def _selector(selector: object, variants: list[ast.Variant]) -> Says:
+def _selector(selector: Place | Literal, keys: Iterable[str]) -> Says:
     """A value that is only chosen by is not said."""
-    keys = [_key(variant.key) for variant in variants]
     match selector:
-        case ast.VariableReference(id=id):
-            return Says(needs=frozenset({id.name}), chosen=frozenset((id.name, key) for key in keys))
-        case ast.FunctionReference():
-            call = _call(selector)
+        case ("value", name):
+            return Says(needs=frozenset({name}), chosen=frozenset((name, key) for key in keys))
+        case ("call", _, _, _):
+            call, keys = _call(selector), tuple(keys)
             chosen = frozenset((f"{name} ${value}", key) for name, value in call.calls for key in keys)
             return Says(needs=call.needs, chosen=chosen, calls=call.calls)
+        case ("term", name):
+            raise Unsayable(f"-{name}")
     return Says()
-
-
-def _key(key: object) -> str:
-    return key.name if isinstance(key, ast.Identifier) else str(getattr(key, "value", key))
-
-
-def texts(pattern: ast.Pattern) -> Iterator[str]:
-    """The bare text of each variant of each place, for what may not be empty."""
-    for element in pattern.elements:
-        match element:
-            case ast.TextElement(value=value):
-                yield value
-            case ast.Placeable(expression=ast.SelectExpression(variants=variants)):
-                for variant in variants:
-                    yield from texts(variant.value)
-            case ast.Placeable(expression=ast.StringLiteral() as literal):
-                yield literal.parse()["value"]
-            case ast.Placeable():
-                yield "value"

@@ -2,32 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from functools import cache
+from collections.abc import Iterator
 
-from fluent.runtime import FluentResource
-from fluent.syntax import ast
+from fluent.syntax import FluentParser, ast
 
-from furbelow.resources import template, words_files
-from furbelow.s6_write.words.kept_words import kept_words
-
-
-class WordsFault(Exception):
-    """A file that can't be read, or a message that can't be said with the values given. line: of the file, 0 for none."""
-
-    def __init__(self, said: str, line: int = 0) -> None:
-        super().__init__(said)
-        self.said, self.line = said, line
+from furbelow.s6_write.words.pattern import Literal, Message, Pattern, Place, WordsFault
 
 
 def read_words(name: str, source: str) -> ast.Resource:
-    """The messages of one file. name: for faults.
+    """What one file holds. name: for faults.
 
     Fails: WordsFault for a line that is no Fluent (it would spoil its own message in silence), for one name twice, and
         for what is nested too deep to be read.
     """
     try:
-        resource = FluentResource(source)
+        resource = FluentParser().parse(source)
     except RecursionError as deep:
         raise WordsFault(f"{name}: a message is nested too deep") from deep
     seen: set[str] = set()
@@ -49,32 +38,58 @@ def line_of(source: str, place: int) -> int:
     return source.count("\n", 0, place) + 1
 
 
-def messages_of(resource: ast.Resource) -> dict[str, ast.Message]:
-    return {entry.id.name: entry for entry in resource.body if isinstance(entry, ast.Message)}
+def entries_of(resource: ast.Resource) -> Iterator[ast.Message]:
+    """Its messages as they are written, with their places."""
+    return (entry for entry in resource.body if isinstance(entry, ast.Message))
 
 
-@cache
-def shipped(language: str, file: str) -> ast.Resource:
-    """The messages of a shipped file. Read once: thirty guides of a class say the same ones."""
-    name = f"words/{language}/{file}.ftl"
-    return kept_words(name, template(name).read_text(encoding="utf-8"), read_words)
+def messages_of(resource: ast.Resource) -> dict[str, Message]:
+    """Its messages by their names, as they are said."""
+    return {entry.id.name: message_of(entry) for entry in entries_of(resource)}
 
 
-def all_shipped(language: str) -> dict[str, ast.Message]:
-    """Every message of a language, in the order of its files."""
-    found: dict[str, ast.Message] = {}
-    for file in words_files(language):
-        found |= messages_of(shipped(language, file))
-    return found
+def message_of(entry: ast.Message) -> Message:
+    attributes = {attribute.id.name: _pattern(attribute.value) for attribute in entry.attributes}
+    return Message(_pattern(entry.value) if entry.value else None, attributes)
 
 
-def laid_over(shipped: ast.Resource, own: Mapping[str, ast.Message]) -> ast.Resource:
-    """The shipped messages with a teacher's own laid over them: what hers leaves out, sentence or attribute, stays."""
-    found = messages_of(shipped)
-    return ast.Resource([over(each, own[name]) if name in own else each for name, each in found.items()])
+def _pattern(pattern: ast.Pattern) -> Pattern:
+    return tuple(_part(element) for element in pattern.elements)
 
 
-def over(shipped: ast.Message, own: ast.Message) -> ast.Message:
-    said = {attribute.id.name for attribute in own.attributes}
-    kept = [attribute for attribute in shipped.attributes if attribute.id.name not in said]
-    return ast.Message(shipped.id, own.value or shipped.value, [*own.attributes, *kept], own.comment)
+def _part(element: ast.TextElement | ast.Placeable) -> str | Place:
+    if isinstance(element, ast.TextElement):
+        return element.value
+    place = _place(element)
+    return str(place) if isinstance(place, int | float) else place  # a number that is written is said as it stands
+
+
+def _place(node: object) -> Place | Literal:
+    match node:
+        case ast.Placeable(expression=inner):
+            return _place(inner)
+        case ast.StringLiteral():
+            return node.parse()["value"]
+        case ast.NumberLiteral(value=number):
+            return float(number) if "." in number else int(number)
+        case ast.VariableReference(id=id):
+            return ("value", id.name)
+        case ast.FunctionReference(id=id, arguments=given):
+            named = {each.name.name: _place(each.value) for each in given.named}
+            return ("call", id.name, tuple(_place(each) for each in given.positional), named)
+        case ast.MessageReference(id=id, attribute=attribute):
+            return ("message", id.name, attribute.name if attribute else "")
+        case ast.SelectExpression(selector=selector, variants=found):
+            variants: dict[Literal, Pattern] = {}
+            for each in found:
+                variants.setdefault(_key(each.key), _pattern(each.value))
+            return ("choice", _place(selector), variants, next(_key(each.key) for each in found if each.default))
+        case ast.TermReference(id=id):
+            return ("term", id.name)
+    raise TypeError(f"{node!r} is no part of a message")
+
+
+def _key(key: ast.Identifier | ast.NumberLiteral) -> Literal:
+    if isinstance(key, ast.Identifier):
+        return key.name
+    return float(key.value) if "." in key.value else int(key.value)

@@ -6,17 +6,18 @@ from collections.abc import Iterator
 
 from fluent.syntax import FluentSerializer, ast
 
-from furbelow.resources import languages, words_files
+from furbelow.resources import languages, template, words_files
 from furbelow.s6_write.words.check_words import lacking, unlike
+from furbelow.s6_write.words.kept_words import all_shipped, shipped
 from furbelow.s6_write.words.patterns import Table
-from furbelow.s6_write.words.read_words import all_shipped, messages_of, shipped
+from furbelow.s6_write.words.read_words import entries_of, read_words
 
 
 def listed(file: str, language: str) -> str:
     """A file of messages, above each what must be told in it. Ready to be copied into a folder of one's own."""
     table = Table(all_shipped(language))
     return FluentSerializer().serialize(
-        ast.Resource([_with_values(entry, table) for entry in shipped(language, file).body])
+        ast.Resource([_with_values(entry, table) for entry in _written(language, file).body])
     )
 
 
@@ -45,9 +46,9 @@ def missing(language: str) -> Iterator[str]:
     whole = language not in languages()
     names = set(Table(all_shipped("en")).patterns if whole else lacking(language))
     for file in words_files("en"):
-        entries = (_left(each, names) for each in messages_of(shipped("en", file)).values())
-        left: list[ast.EntryType] = [each for each in entries if each]
-        if left:
+        if not names.isdisjoint(Table(shipped("en", file)).patterns):
+            entries = (_left(each, names) for each in entries_of(_written("en", file)))
+            left: list[ast.EntryType] = [each for each in entries if each]
             yield f"### {file}.ftl\n\n{FluentSerializer().serialize(ast.Resource(left))}"
     if not whole:
         yield from (f"# {name} {said}\n" for name, said in unlike(language))
@@ -59,3 +60,8 @@ def _left(message: ast.Message, names: set[str]) -> ast.Message | None:
     attributes = [each for each in message.attributes if f"{name}.{each.id.name}" in names]
     value = message.value if name in names else None
     return ast.Message(message.id, value, attributes, message.comment) if value or attributes else None
+
+
+def _written(language: str, file: str) -> ast.Resource:
+    name = f"words/{language}/{file}.ftl"
+    return read_words(name, template(name).read_text(encoding="utf-8"))

@@ -5,10 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import Any
-
-from babel import Locale
-from fluent.runtime.types import FluentInt
 
 from furbelow.garment.message import (
     FIBRES,
@@ -33,7 +29,7 @@ from furbelow.garment.phrasing import Phrasing, share_digits
 from furbelow.measure.measure_text import show_decimal, show_volume
 from furbelow.s3_rehearse.weight import show_weight
 from furbelow.s6_write.words.holes import SENTENCE, MarkedNumber, SentenceNumber, hole
-from furbelow.s6_write.words.messages import Messages, named, value_of, whole
+from furbelow.s6_write.words.messages import Messages
 
 _INCH = Fraction("25.4")
 _QUANTITY = re.compile(r"\b(\d+(?:\.\d+)?(?:(?: \d+)?/\d+)?)(?: (mm|cm|m|in|yd)\b)?")
@@ -57,8 +53,8 @@ class Words(Messages):
         kind = _MARKED.get(type(value)) if self.marked else None
         return hole(kind, shown) if kind else shown
 
-    def _given(self, value: Value | str) -> Any:
-        return _Marked(value) if self.marked and isinstance(value, int) else super()._given(value)
+    def whole(self, number: int) -> str:
+        return hole(_MARKED[type(number)], super().whole(number)) if self.marked else super().whole(number)
 
     def _shown(self, value: Value) -> str:
         match value:
@@ -120,18 +116,16 @@ class Words(Messages):
             return self.local(shown)
         return self.text("unit", {"number": self.local(number), "unit": One(unit, UNITS_SAID)})
 
-    def count(self, given: object) -> FluentInt:
-        value = value_of(given)
-        if not isinstance(value, Pieces):
+    def count(self, given: object) -> int:
+        if not isinstance(given, Pieces):
             return super().count(given)
-        return whole(2 if value.stack else len(dict.fromkeys(value.names)))  # the layers of a stack are several
+        return 2 if given.stack else len(dict.fromkeys(given.names))  # the layers of a stack are several
 
-    def pieces(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
-        pieces = value_of(given)
+    def pieces(self, pieces: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         if isinstance(pieces, Things):
             return _begun(self.listed([self.pieces(each, form=form, case=case) for each in pieces.items]), at)
         if not isinstance(pieces, Pieces):
-            raise TypeError(f"takes pieces, not {named(given)}")
+            raise TypeError(f"takes pieces, not {pieces!r}")
         if pieces.stack:
             return _begun(self.text("stack-layers-of", self._stack(pieces, form, case)), at)
         return _begun(self.listed([self._piece(name, form, case) for name in dict.fromkeys(pieces.names)]), at)
@@ -157,10 +151,9 @@ class Words(Messages):
         }
         return self.text("piece", told)
 
-    def edge(self, given: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
-        edge = value_of(given)
+    def edge(self, edge: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         if not isinstance(edge, Pieces) or not edge.side:
-            raise TypeError(f"takes an edge, not {named(given)}")
+            raise TypeError(f"takes an edge, not {edge!r}")
         if edge.stack:
             return _begun(self.text("stack", self._stack(edge, form, case)), at)
         told: dict[str, Value | str] = {
@@ -170,16 +163,6 @@ class Words(Messages):
             "case": case,
         }
         return _begun(self.text("edge", told), at)
-
-
-class _Marked(FluentInt):
-    """A whole number that selects as any other and stands marked in a text."""
-
-    def __init__(self, number: int) -> None:
-        self.kind = _MARKED[type(number)]
-
-    def format(self, locale: Locale) -> str:
-        return hole(self.kind, str(int(self)))
 
 
 # The sign of each kind of number that is marked.
