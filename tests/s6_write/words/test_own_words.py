@@ -83,7 +83,11 @@ def test_words_of_another_language_are_left_alone(room: Room) -> None:
         ("gather-set-back = { NUMBER(5) }", "FB163", "`gather-set-back` asks NUMBER what it can't tell"),
         ('gather-set-back = { "" }', "FB164", "`gather-set-back` says nothing"),
         ("caution-pins = Mind the pins.", "FB164", "`caution-pins` does not say the whole of the caution"),
-        ("gather-set-back = Set { 1 }" + "{ 1 }" * 500, "FB163", "`gather-set-back` is made of 502 parts, more than 500"),
+        (
+            "gather-set-back = Set { 1 }" + "{ 1 }" * 500,
+            "FB163",
+            "`gather-set-back` is made of 502 parts, more than 500",
+        ),
         ("gather-set-back Set it back.", "FB162", "mine.ftl, line 1: "),
         ("gather-set-back = Back.\ngather-set-back = Back.", "FB162", "mine.ftl: `gather-set-back` stands there twice"),
         ("gather-set-back = " + "{" * 5000, "FB162", "mine.ftl: a message is nested too deep"),
