@@ -5,32 +5,74 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import product
 from pathlib import Path
+from typing import NamedTuple
 
 import furbelow.s3_rehearse.places.what_may_meet as code
 import pytest
 from furbelow.garment.lying import Lies
+from furbelow.techniques import techniques
 
 from tests.techniques.small import work
 
 TABLE = Path(code.__file__).with_name("what_may_meet.txt").read_text(encoding="utf-8")
-PIECES = """skirt: {from: lawn, length: 120 cm, depth: 80 cm}
-one: {from: lawn, length: 200 cm, depth: 5 cm}
-two: {from: lawn, length: 200 cm, depth: 5 cm}"""
-READY = """- french seam: {of: skirt}
-- french seam: {of: one}
-- rolled hem: {edge: one.top}
-- rolled hem: {edge: one.bottom}
-- french seam: {of: two}
-- rolled hem: {edge: two.top}
-- rolled hem: {edge: two.bottom}"""
-# For each: its kind, the step that places its lower edge so many mm above the hem, and how far up it reaches from there as
-# it is sewn: tape of 16 mm, a strip 5 cm deep, a tuck whose fold lies 1 cm below its stitching.
+SKIRT = "skirt: {from: net, length: 120 cm, depth: 80 cm}"
+ROW = "{name}: {{from: net, length: 200 cm, depth: 5 cm}}"
+POCKET = "{name}: {{from: net, length: 20 cm, depth: 10 cm}}"
+# A strip is finished at both edges to lie on a piece, or at its top to hang from a line.
+STRIP = """- french seam: {{of: {name}}}
+- rolled hem: {{edge: {name}.bottom}}"""
+FINISHED = "- rolled hem: {{edge: {strip}.top}}"
+
+
+class Thing(NamedTuple):
+    """What lies on cloth: its kind, the steps that place it `at` mm above the hem, and how far it reaches below and above there
+    as it is sewn, in mm. finished: that height is asked of the finished piece, tucks to come counted.
+    """
+
+    kind: str
+    steps: str
+    below: int
+    above: int
+    finished: bool = False
+
+
+# Tape of 16 mm; a strip 5 cm deep; a tuck whose fold lies 1 cm below its stitching; a pocket 10 cm
+# deep; a margin of 1 cm, or two rows, below a line; three rows of elastic.
 THINGS = {
-    "hoop": ("st", "- boning channel: {{piece: skirt, above hem: {at} mm, tape: tape, bone: bone}}", 16),
-    "ruche": ("ss", "- ruche: {{strip: {strip}, on: skirt, above hem: {at} mm}}", 50),
-    "tuck": ("tk", "- tucks: {{edge: skirt.bottom, depth: 1 cm, count: 1, from edge: {at} mm}}", 10),
+    "boning channel": Thing("st", "- boning channel: {{piece: skirt, above hem: {at} mm, tape: tape, bone: bone}}", 0, 16),
+    "ruche": Thing("ss", f"{FINISHED}\n- ruche: {{{{strip: {{strip}}, on: skirt, above hem: {{at}} mm}}}}", 0, 50),
+    "tucks": Thing("tk", "- tucks: {{edge: skirt.bottom, depth: 1 cm, count: 1, from edge: {at} mm}}", 0, 10),
+    "patch pocket": Thing(
+        "ss", "- patch pocket: {{pocket: {strip}, on: skirt, above hem: {at} mm, from start: 40 cm}}", 100, 0, True
+    ),
+    "sew on": Thing(
+        "ss",
+        "- gather: {{edge: {strip}.top, length: 120 cm}}\n- sew on: {{edge: {strip}.top, on: skirt, above hem: {at} mm}}",
+        10,
+        0,
+        True,
+    ),
+    "headed row": Thing(
+        "ss",
+        f"{FINISHED}\n- headed row: {{{{edge: {{strip}}.top, on: skirt, above hem: {{at}} mm, heading: 15 mm}}}}",
+        6,
+        0,
+        True,
+    ),
+    "shirring": Thing(
+        "el",
+        "- shirring: {{edge: skirt.bottom, length: 80 cm, with: fine_elastic, rows: 3, spacing: 1 cm, from edge: {at} mm}}",
+        0,
+        21,
+    ),
 }
-FIRST = 200
+# Placed by a height too, and why they lie on no cloth, or can't lie beside all others.
+NOT_PLACED = {
+    "gather": "it reads a line's length",
+    "pleats": "it reads a line's length",
+    "bustle tapes": "they run down a back that dips",
+}
+FIRST, TUCK_TAKES = 300, 20
 
 
 def _verdict(there: str, comes: str) -> str:
@@ -41,21 +83,55 @@ def _verdict(there: str, comes: str) -> str:
     return row.split()[1 + column][0]
 
 
+def test_every_technique_that_lies_at_a_height_is_tried() -> None:
+    heights = {"above hem", "from edge", "below top"}
+    placed = {name for name, each in techniques().items() if heights & set(each.parameters)}
+    assert placed == set(THINGS) | set(NOT_PLACED)
+
+
 @pytest.mark.parametrize(("one", "two"), list(product(THINGS, THINGS)))
-@pytest.mark.parametrize("gap", [20, 0, -5])
-def test_two_things_on_one_piece_meet_as_the_table_says(one: str, two: str, gap: int) -> None:
-    (there, first, high), (comes, second, _) = THINGS[one], THINGS[two]
-    steps = [
-        first.format(at=FIRST, strip="one"),
-        second.format(at=FIRST + high + gap, strip="two"),
-    ]
-    worked = work(PIECES, "\n".join([READY, *steps]))
+@pytest.mark.parametrize("gap", [0, -5])
+@pytest.mark.parametrize("higher", [True, False])
+def test_two_things_on_one_piece_meet_as_the_table_says(one: str, two: str, gap: int, higher: bool) -> None:
+    """The second lies above or below the first, touching it or 5 mm on it; what gathers the piece lets nothing come after."""
+    first, second = THINGS[one], THINGS[two]
+    at = FIRST + first.above + gap + second.below if higher else FIRST - first.below - gap - second.above
+    if two == "tucks" and not higher and not first.finished:
+        at -= TUCK_TAKES  # it folds up cloth that lies flat yet
+    steps, pieces = ["- french seam: {of: skirt}"], [SKIRT]
+    for thing, strip, height in ((first, "one", FIRST), (second, "two", at)):
+        if "on: skirt" in thing.steps:
+            pocket = "pocket:" in thing.steps
+            pieces.append(POCKET.format(name=strip) if pocket else ROW.format(name=strip))
+            steps += [] if pocket else [STRIP.format(name=strip)]
+        steps.append(thing.steps.format(at=height, strip=strip))
+    worked = work("\n".join(pieces), "\n".join(steps))
     told = [fault for fault in (*worked.faults, *worked.warnings) if fault.code == "FB420"]
-    if gap >= 0 or _verdict(there, comes) in "+>":
+    if {"FB302", "FB333"} & set(worked.codes):
+        assert one == "shirring"
+    elif gap >= 0 or _verdict(first.kind, second.kind) in "+>":
         assert told == []
     else:
         assert len(told) == 1
-        assert told[0].is_error == (_verdict(there, comes) == "x")
+        assert told[0].is_error == (_verdict(first.kind, second.kind) == "x")
+
+
+# What each kind does to the cloth it lies on, told apart from the table: rows through all of its band or along both its edges
+# sew down what is loose there; what is loose hangs free of its own row; a needle must not strike what is hard or drawn in.
+SEWS_DOWN = ("tr", "ch", "st", "el", "co", "ga", "ss", "hm")
+LOOSE = ("tk", "pl")
+NO_NEEDLE = ("st", "el", "co", "zp")
+
+
+@pytest.mark.parametrize(("there", "comes"), list(product(LOOSE, SEWS_DOWN)))
+def test_a_loose_fold_is_not_sewn_down_in_silence(there: str, comes: str) -> None:
+    assert _verdict(there, comes) in "!x"
+
+
+@pytest.mark.parametrize(("there", "comes"), list(product(NO_NEEDLE, SEWS_DOWN)))
+def test_no_needle_goes_through_what_is_hard_or_drawn_in_in_silence(there: str, comes: str) -> None:
+    if (there, comes) != ("zp", "ga"):  # rows run from the one side of a zip to the other, and stop beside it
+        assert _verdict(there, comes) in "!x"
 
 
 def test_the_table_is_whole() -> None:

@@ -171,6 +171,12 @@ class Ledger(NamedTuple):
         one, other = self.flat(piece, side, near, past=near < far), self.flat(piece, side, far)
         return Band(min(one, other), max(one, other))
 
+    def sewn_band(self, piece: str, near: Fraction, far: Fraction) -> Band:
+        """The band between two distances below the cut top edge, measured as the piece is sewn: what is folded away does not
+        count there, and does on the flat piece."""
+        top = self.line(piece, "top")
+        return self.band(piece, "top", near - top, far - top)
+
     def at_edge(
         self, name: str, kind: Lies, what: str, near: Fraction, far: Fraction, arg: str = ""
     ) -> Iterator[Occupant]:

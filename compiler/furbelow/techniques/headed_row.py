@@ -100,7 +100,7 @@ class HeadedRow:
         written, heading, facts = done.step.written, done.step.mm("heading"), facts_of(done, HeadedOn)
         name, on, apart = edge_of(written, "edge"), word_of(written, "on"), room.row_spacing
         rows = ledger.at_edge(name, Lies.GATHERS, "the gathering rows", heading, heading + apart, "heading")
-        band = Band(facts.down, facts.down + apart)
+        band = ledger.sewn_band(on, facts.down, facts.down + apart)
         strip = Occupant(on, Lies.STRIP, f"the stitches of `{name}`", down=band, arg=height_given(done.step))
         deepest = solved.pieces[name.partition(".")[0]].cut_depth / 2
         window = Window("heading", "a heading", heading, least=LEAST_HEADING, sewable_most=deepest)

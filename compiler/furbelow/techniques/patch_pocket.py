@@ -91,7 +91,7 @@ class PatchPocket:
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
         written, facts = done.step.written, facts_of(done, Patched)
         pocket, on = word_of(written, "pocket"), word_of(written, "on")
-        down = Band(facts.down, facts.down + facts.high)
+        down = ledger.sewn_band(on, facts.down, facts.down + facts.high)
         whole = ledger.bench.cloths[on].piece.cut_length
         places = [Band(facts.along, facts.along + facts.wide)]
         if facts.pockets == 2:

@@ -96,7 +96,7 @@ class SewOn:
         written, seam, facts = done.step.written, done.step.mm("seam"), facts_of(done, OnBase)
         name, on = edge_of(written, "edge"), word_of(written, "on")
         # The row's margin lies below the line, under the row itself.
-        band = Band(facts.down, facts.down + seam)
+        band = ledger.sewn_band(on, facts.down, facts.down + seam)
         strip = Occupant(on, Lies.STRIP, f"the seam of `{name}`", down=band, arg=height_given(done.step))
         line = line_edge(done.before, on, facts.length)
         windows = held_in_seam(done, solved, room, "seam", seam, done.before.edge(name), line)

@@ -158,7 +158,8 @@ def _cover(written: spec.Cover | None) -> Cover | None:
 def _proofs(rehearsal: Rehearsal, words: Words) -> Iterator[ProofLine]:
     words.read("proofs")
     for proof in rehearsal.proofs:
-        if proof.shown:
+        # What was warned of is not shown, though the maker may have meant it.
+        if proof.shown and not proof.faults:
             yield ProofLine(words.text(proof.claim), words.said(Things(proof.shown, "clauses")))
     for because in rehearsal.accepted:
         yield ProofLine(words.text("proof-accepted"), because)

@@ -9,7 +9,7 @@ from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
 from furbelow.garment.spec import Step
-from furbelow.garment.technique import Kind, Parameter, fault_at, word_of
+from furbelow.garment.technique import Kind, Parameter, edge_of, fault_at, word_of
 
 HEIGHTS = {
     "below top": Parameter("From the finished top edge of that piece down to the line.", Kind.LENGTH, ""),
@@ -36,7 +36,7 @@ def down_to_line(step: SolvedStep, say: Phrasing, piece: str) -> Fraction | Faul
     (key,), at = given, step.mm(given[0])
     top, bottom = (_taken(say.solved, piece, side) for side in ("top", "bottom"))
     low = cut.cut_depth - bottom
-    down = top + at if key == "below top" else low - at
+    down = top + at if key == "below top" else low - at + _tucked_above(step, say.solved, piece, at)
     if top < down < low:
         return down
     where = "below the top" if key == "below top" else "above the hem"
@@ -71,6 +71,22 @@ def line_edge(bench: Bench, on: str, length: Fraction) -> Edge:
     """The line as an edge that lies flat: what is sewn on it is matched and pinned as to any other."""
     edge = bench.edge(f"{on}.bottom")
     return edge._replace(cloth_length=length, set_length=length, gathered="", marks=0, slit=False)
+
+
+def _tucked_above(step: SolvedStep, solved: Solved, piece: str, at: Fraction) -> Fraction:
+    """What tucks to come, higher above the hem than the line, take of the piece: they leave the line where it is."""
+    below = f"{piece}.bottom"
+    return sum(
+        (
+            2 * later.mm("depth") * later.amounts["count"].as_number()
+            for later in solved.steps
+            if later.written.technique == "tucks"
+            and later.written.index > step.written.index
+            and edge_of(later.written, "edge") == below
+            and later.mm("from edge") >= at
+        ),
+        Fraction(0),
+    )
 
 
 def _taken(solved: Solved, piece: str, side: str) -> Fraction:
