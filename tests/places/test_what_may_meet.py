@@ -39,7 +39,9 @@ class Thing(NamedTuple):
 # Tape of 16 mm; a strip 5 cm deep; a tuck whose fold lies 1 cm below its stitching; a pocket 10 cm
 # deep; a margin of 1 cm, or two rows, below a line; three rows of elastic.
 THINGS = {
-    "boning channel": Thing("st", "- boning channel: {{piece: skirt, above hem: {at} mm, tape: tape, bone: bone}}", 0, 16),
+    "boning channel": Thing(
+        "st", "- boning channel: {{piece: skirt, above hem: {at} mm, tape: tape, bone: bone}}", 0, 16
+    ),
     "ruche": Thing("ss", f"{FINISHED}\n- ruche: {{{{strip: {{strip}}, on: skirt, above hem: {{at}} mm}}}}", 0, 50),
     "tucks": Thing("tk", "- tucks: {{edge: skirt.bottom, depth: 1 cm, count: 1, from edge: {at} mm}}", 0, 10),
     "patch pocket": Thing(

@@ -222,7 +222,10 @@ def _middle_from(done: Performed, top: Edge) -> str:
 def _tapes(done: Performed, ledger: Ledger, solved: Solved, facts: Taped) -> Iterator[Occupant]:
     """Each tape where it lies, three quarters round from the side seam; anywhere where the ring has several seams."""
     on, tape = word_of(done.step.written, "on"), word_of(done.step.written, "tape")
-    down, wide = ledger.sewn_band(on, facts.down, facts.down + facts.long), solved.materials[tape].amounts["width"].as_length_mm()
+    down, wide = (
+        ledger.sewn_band(on, facts.down, facts.down + facts.long),
+        solved.materials[tape].amounts["width"].as_length_mm(),
+    )
     whole = ledger.bench.cloths[on].piece.cut_length
     if ledger.bench.strips_round(on) > 1:
         return

@@ -17,7 +17,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits, mends
 from furbelow.garment.bench import Bench, Edge, OnLine, Seam, State
-from furbelow.garment.lying import Band, Ledger, Lies, Occupant, OnCloth, Window
+from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.matching import EVEN
 from furbelow.garment.message import Length, Pieces, Ratio, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
