@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from furbelow.s4_cut.plan import Lane, Section
+from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
+
+RULER = Fraction(300)  # mm of a section that a ruler spans; house rule
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,6 +27,21 @@ class Mark:
 def from_far_side(lane: Lane) -> bool:
     """Whether a lane lies at a selvedge that is not at the near edge of the table; folded, both lie at the far side."""
     return lane.selvedge and (lane.layer != "flat" or lane.offset > 0)
+
+
+def turned(plan: CuttingPlan, section: Section) -> bool:
+    """Whether a section of lanes over the width is laid a quarter round, its cut end on the near edge of the table: cloth that is
+    wider than the section is long hangs over a table less that way."""
+    return section.across and section.length <= plan.usable_width
+
+
+def by_ruler(plan: CuttingPlan, section: Section) -> Segment | None:
+    """The one strip that a short section is, if it is cut off by a ruler, without tapes on the table."""
+    cuts = [each for lane in section.lanes if lane.layer == "flat" and not lane.selvedge for each in lane.segments]
+    if plan.folded or len(section.lanes) != 1 or len(cuts) != 1 or section.length > RULER:
+        return None
+    across = section.lanes[0].depth if section.across else cuts[0].length
+    return cuts[0] if across == section.length else None
 
 
 def table_marks(section: Section) -> tuple[Mark, ...]:

@@ -60,6 +60,7 @@ BUTTONHOLE = Fraction(25)
 LEAST_WRAP = Fraction(100)  # of a wrap skirt; house rule, maker to confirm
 LEAST_BAND, USUAL_BAND = Fraction(10), Fraction(20)  # deep, to carry a button; house rule, maker to confirm
 SNAP_IN, HOOK_IN = Fraction(10), Fraction(3)  # from the end of the band
+CORNER = Fraction(3)  # of a margin that is left at a corner, so that it turns out sharp
 PAST = Fraction(20)  # where a row is sewn again
 LEAST_OFF = Fraction(5)  # less can't be told along a waist; house rule, maker to confirm
 
@@ -258,6 +259,7 @@ class FittedWaistband:
             "place": One(_place(done, say, edge), SEAM_PLACES),
             "beneath": Length(facts.underlap + step.mm("seam")),
             "half": Length(overlap / 2),
+            "corner": Length(CORNER, "about"),
             "past": Length(PAST, "about"),
             "hook-in": Length(HOOK_IN, "about"),
             "bar-in": Length(overlap - HOOK_IN),

@@ -168,6 +168,7 @@ class FoldedCasing:
             "holds": holds_said(say.solved, edge.name),
             "quarter": Length(edge.set_length / 4),
             "beside": Length(BESIDE_SEAM, "about"),
+            "gap-end": Length(BESIDE_SEAM + casing.gap),
             "edge-stitch": Length(EDGE_STITCH, "about"),
             "stitched": Length(edge.set_length - casing.left_open),
             "stitch": Stitch(done.sewn[0].stitch),

@@ -46,6 +46,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import SHEARS
 from furbelow.techniques.shared.closed_ends import place_said
 
+WHICH = ("all", "first", "next", "last")
 ONE, BOTH = "one slanting", "both slanting"
 # So much further out for each length of depth: a steeper side lies on the bias and drops; house rule.
 STEEPEST = Fraction(3, 4)
@@ -159,16 +160,23 @@ def row_said(gore: Gore, row: Row) -> Values:
 
 
 def _rows_marked(gore: Gore, differ: bool) -> Iterator[Action]:
-    rows = gore.alike()
+    rows, left = gore.alike(), len(gore.rows)
     for row, many in rows:
-        values: Values = {**row_said(gore, row), "some": flag(len(rows) > 1), "times": many}
+        values: Values = {**row_said(gore, row), "which": _which(many, left, len(gore.rows)), "times": many}
+        left -= many
         for message in ("gores-mark-row", "gores-mark-lower", "gores-draw-row"):
             yield Action(message, many, values=values)
-        if not differ:
-            continue
-        for placed, times in gore.placed(row):
-            some = flag(times < len(gore.rows))
-            yield Action("gores-name-row", times, values={**row_said(gore, placed), "some": some, "times": times})
+        unnamed = many
+        for placed, times in gore.placed(row) if differ else ():
+            which = _which(times, unnamed, many)
+            unnamed -= times
+            yield Action("gores-name-row", times, values={**row_said(gore, placed), "which": which, "times": times})
+
+
+def _which(times: int, left: int, of: int) -> One:
+    """Which of so many rectangles, of which some are `left`: all, some, others, or all others."""
+    which = "all" if times == of else "first" if left == of else "last" if times == left else "next"
+    return One(which, WHICH)
 
 
 def _at(place: Fraction) -> Length | Part:

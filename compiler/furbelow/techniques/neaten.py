@@ -142,7 +142,7 @@ class Neaten:
         facts, by = facts_of(done, Neatened), say.room.neaten_with
         places = [place for seam in facts.seams if (place := _seam_place(done, seam, say))]
         places += [_edge_place(done, edge) for edge in facts.edges]
-        actions = [action for place in places for action in (*_found(place), _action(by, place))]
+        actions = [action for place in places for action in (*_found(done, place), _action(by, place))]
         if places and by == "overlocker":
             turned_back = word_of(done.step.written, "tails") == TURNED_BACK
             actions.append(Action("neaten-chain-back" if turned_back else "neaten-chain"))
@@ -204,12 +204,19 @@ def _edge_place(done: Performed, edge: Edge) -> _Place:
     return _Place("neaten-title-edge", "neaten-place-edge", values, edge.copies, ring=done.before.ring(edge))
 
 
-def _found(place: _Place) -> tuple[Action, ...]:
+def _found(done: Performed, place: _Place) -> tuple[Action, ...]:
     """Which of its sides the start of a piece is, before it is sewn to anything that would tell."""
     edge = place.values.get("edge")
     if not isinstance(edge, Pieces) or edge.side not in ("start", "end"):
         return ()
-    values: Values = {"piece": Pieces(edge.names), "side": One(edge.side, ("start", "end"))}
+    many = place.copies > 1
+    gored = many and done.before.cloths[edge.names[0]].piece.gore is not None
+    each = "gore" if gored else "panel" if many else "piece"
+    values: Values = {
+        "piece": Pieces(edge.names),
+        "side": One(edge.side, ("start", "end")),
+        "each": One(each, ("gore", "panel", "piece")),
+    }
     return (Action("neaten-side", place.copies, values=values),)
 
 

@@ -44,7 +44,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Auflegen
 
 band-casing-turn = Den Rock auf links wenden, die obere Kante nach oben.
-band-casing-label = Das Etikett innen neben die Naht anlegen ({ PIECE($inner, form: "short") }), die Schrift sichtbar, ein Ende bündig mit der oberen Kante, und dort { pin-start }: Die Naht des Bunds fasst dieses Ende.
+band-casing-label = Das Etikett innen neben { side-seam } auflegen ({ PIECE($inner, form: "short") }), die Schrift sichtbar, ein Ende bündig mit der oberen Kante, und dort { pin-start }: Die Naht des Bunds fasst dieses Ende.
 # Welche Stoffseite des Rocks innen liegt: die linke seiner einzigen oder innersten Lage, …
 band-casing-slip = { PIECE($band) } mit der linken Stoffseite nach außen darüberziehen: rechte Stoffseite des Bunds auf die linke Stoffseite von { PIECE($inner) }.
     .check = Die nicht umgebügelte Kante liegt bündig auf der oberen Kante, der gebügelte Bruch hängt nach unten.
@@ -73,7 +73,7 @@ band-casing-cover = Die umgebügelte Kante nach außen umlegen, bis sie die Naht
     .check = Der Bund ist rundum { $depth } hoch.
     .tolerance = { $fold-off } mehr oder weniger
     .remedy = Den Bruch verschieben, bis er die Nahtlinie überall überdeckt. Ist der Bund dann noch zu niedrig, wurde er zu schmal zugeschnitten: einen neuen zuschneiden, { $cut-depth } hoch.
-band-casing-gap = Eine Öffnung von { $gap } markieren, die { $beside } rechts von { band-casing-seam } des Bunds beginnt, auf die rechte Stoffseite gesehen. An jedem Ende einen Strich machen.
+band-casing-gap = Eine Öffnung von { $gap } markieren: von { $beside } bis { $gap-end } rechts von { band-casing-seam } des Bunds, auf die rechte Stoffseite gesehen. An jedem Ende einen Strich machen.
 band-casing-gap-front = Eine Öffnung von { $gap } in der vorderen Mitte markieren, { $quarter } von { band-casing-seam } des Bunds, nach jeder Seite die Hälfte. An jedem Ende einen Strich machen.
 band-casing-topstitch = Rechte Stoffseite oben: { $edge-stitch } neben dem unteren Bruch absteppen, von einem Strich der Öffnung rundum bis zum anderen, { $stitch }, { $stitched }. An beiden Enden verriegeln.
     .check = Die Öffnung ist offen, der Tunnel ist innen { $channel } breit.

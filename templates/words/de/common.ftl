@@ -202,8 +202,8 @@ close-row = { $at-side ->
 # $copies Bahnen werden ein Ring.
 close-panels = { $copies ->
     [2] { $tiers ->
-        [yes] Beide Bahnen von { PIECE($pieces) } { faces-together } legen, obere Kante auf obere Kante, und beide Seiten { pin }, je { $length }. { tiers-meet }
-       *[no] Beide Bahnen von { PIECE($pieces) } { faces-together } legen, obere Kante auf obere Kante, und beide Seiten { pin }, je { $length }.
+        [yes] Beide Bahnen von { PIECE($pieces) } { faces-together } legen, obere Kante auf obere Kante, und beide Seitenkanten { pin }, je { $length }. { tiers-meet }
+       *[no] Beide Bahnen von { PIECE($pieces) } { faces-together } legen, obere Kante auf obere Kante, und beide Seitenkanten { pin }, je { $length }.
     }
    *[other] { $tiers ->
         [yes] Jede Bahn von { PIECE($pieces) } { faces-together } auf die nächste legen, obere Kante auf obere Kante, und die letzte auf die erste. Die { $copies } Seitenpaare { pin }, je { $length }. { tiers-meet }
@@ -227,11 +227,11 @@ zigzag-set = Die Maschine auf Zickzackstich stellen, { $zigzag-wide }{ "\u00A0" 
 ## Das Etikett, das vor Feuer warnt
 
 # Die Worte sind die des Gesetzes, in der Sprache des Landes, in dem das Kleidungsstück getragen wird.
-fire-label-write = Auf { $label-tape } Baumwollband in roten Großbuchstaben, mindestens { $letters } hoch, mit einem waschfesten Stift VON FEUER FERNHALTEN schreiben.
+fire-label-write = Auf { $label-tape } Baumwollband in zwei Zeilen und roten Großbuchstaben, mindestens { $letters } hoch, mit einem waschfesten Stift VON FEUER FERNHALTEN schreiben.
 
 ## Kräuselnähte, die zusammengezogen werden
 
-rows-set-machine = Die größte Stichlänge der Maschine einstellen, etwa { $long-stitch }{ "\u00A0" }mm. Die Zahl der Oberfadenspannung für Nähte aufschreiben, falls noch nicht geschehen, und eine Zahl darunter einstellen.
+rows-set-machine = Die Maschine zum Kräuseln einstellen: die größte Stichlänge, etwa { $long-stitch }{ "\u00A0" }mm, und die Oberfadenspannung eine Zahl unter der für Nähte. Die Zahl für Nähte aufgeschrieben lassen.
 # Nur in anderen Sätzen gesagt. $per-run: über wie viele der markierten Teile eine Teilstrecke geht.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->

@@ -58,7 +58,10 @@ cutting-selvedges = Die Webkanten des Stoffs ({ $cloth }) abschneiden. { cutting
 # Der Plan braucht fast die ganze Breite.
 cutting-selvedges-wide = { cutting-selvedges }
     .check = Es bleiben mindestens { $width } Breite und { $length } Länge.
-    .remedy = Ist er schmaler als { $width }, breiter kaufen oder den Plan für die eigene Breite neu machen lassen. Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
+    .remedy = { $eked ->
+        [yes] Ist er bis zu { $hair } schmaler, { $shorter } so lang schneiden, wie er breit ist, und { $longer } um alles länger, was ihnen fehlt. Ist er noch schmaler, breiter kaufen. Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
+       *[no] Ist er schmaler als { $width }, breiter kaufen oder den Plan für die eigene Breite neu machen lassen. Ist er zu kurz, vor dem ersten Schnitt das Fehlende kaufen.
+     }
 # Einige Teile haben eine Kante an der Webkante.
 cutting-selvedges-kept = Die Webkanten des Stoffs ({ $cloth }) nicht abschneiden: manche sind Kanten von Teilen. { cutting-straighten }
     .check = { cutting-selvedges.check }
@@ -90,13 +93,13 @@ cutting-section = Entlang der Linie schneiden: Das ist Abschnitt { $number } von
 cutting-section-only = Entlang der Linie schneiden: Das ist der einzige Abschnitt.
 # Andere Abschnitte dieses Stoffs behalten ihre.
 cutting-selvedges-here = Von diesem Abschnitt die Webkanten abschneiden: kein Teil daraus behält eine.
-cutting-tags = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: nahe der Kante, die in der Zeichnung oben ist, auf die linke Stoffseite: die mattere. Wo beide gleich aussehen, jetzt festlegen.
+cutting-tags = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: nahe der Kante, die in der Zeichnung oben ist, seiner Oberkante, auf die linke Stoffseite: die mattere. Wo beide gleich aussehen, jetzt festlegen.
     .check = { $tags ->
         [one] { $tags } Zettel. Er wird abgenommen, wenn das Teil genäht wird.
        *[other] { $tags } Zettel. Jeder wird abgenommen, wenn sein Teil genäht wird.
      }
 # Die Stoffseiten sind gleich.
-cutting-tags-alike = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist. Dieser Stoff hat keine rechte Stoffseite: Die Seite mit dem Zettel ist von jetzt an die linke.
+cutting-tags-alike = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: nahe der Kante, die in der Zeichnung oben ist, seiner Oberkante. Dieser Stoff hat keine rechte Stoffseite: Die Seite mit dem Zettel ist von jetzt an die linke.
     .check = { cutting-tags.check }
 # Wie, steht beim ersten Abschnitt des Stoffs.
 cutting-tags-again = Die Teile dieses Abschnitts ebenso mit Zetteln versehen.
@@ -109,7 +112,10 @@ cutting-tapes-along = { COUNT($tapes) ->
     [one] Einen Klebestreifen der Länge nach auf den Tisch kleben. Seine abgewandte Kante liegt { $tapes } von der vorderen Tischkante.
    *[other] Klebestreifen der Länge nach auf den Tisch kleben. Ihre abgewandten Kanten liegen { $tapes } von der vorderen Tischkante.
  }
-    .check = Jeder Klebestreifen reicht an beiden Enden eine Handbreit über den Abschnitt hinaus, und der letzte hat an beiden seinen Abstand.
+    .check = { $beyond ->
+        [yes] Jeder Klebestreifen läuft über den ganzen Tisch, und der letzte hat an beiden Enden seinen Abstand.
+       *[no] Jeder Klebestreifen reicht an beiden Enden eine Handbreit über den Abschnitt hinaus, und der letzte hat an beiden seinen Abstand.
+     }
     .tolerance = { $tape-off }
     .remedy = Neu messen, immer von derselben Kante, nie von Klebestreifen zu Klebestreifen. Ist der Tisch zu klein, auf dem Boden arbeiten: Dort ist ein weiterer Klebestreifen die vordere Kante.
 # Auf dem Tisch kleben noch Streifen für einen früheren Abschnitt.
@@ -142,11 +148,18 @@ cutting-draw-along-folded = Den Stoff ({ $cloth }) gerade und ohne Zug über die
 cutting-draw-no-tapes = Den Stoff ({ $cloth }) gerade und ohne Zug auf den Tisch legen, so dass der Bruch bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
+# Streifenbahnen über die Breite des Stoffs.
+cutting-draw-turned = Den Stoff ({ $cloth }) um ein Viertel drehen und gerade und ohne Zug über die Klebestreifen ziehen, so dass sein Schnittende bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
 cutting-draw-across = Den Stoff ({ $cloth }) den Tisch entlang gerade und ohne Zug über die Klebestreifen ziehen, so dass sein Schnittende bündig am linken Tischende liegt. Mit Gewichten beschweren.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 # Die anderen Abschnitte dieses Stoffs werden gefaltet geschnitten.
 cutting-draw-across-open = Den Bruch aufklappen: Dieser Abschnitt wird in einer Lage geschnitten. { cutting-draw-across }
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-turned-open = Den Bruch aufklappen: Dieser Abschnitt wird in einer Lage geschnitten. { cutting-draw-turned }
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 # Nur als Teil der vier darüber gesagt.
@@ -191,11 +204,16 @@ cutting-lanes-whole = Diese Streifenbahnen mit Zetteln kennzeichnen, sie bleiben
 # Said only inside the message above.
 cutting-lane-named = Streifenbahn { $lane } ist { $piece }
 cutting-lane = { $layer ->
-    [flat] Von Streifenbahn { $lane }, { $depth } hoch, vom linken Ende an rechtwinklig abschneiden: { $cuts }.
+    [flat] Von Streifenbahn { $lane }, { $depth } hoch, von einem Ende an rechtwinklig abschneiden: { $cuts }.
     [fold] Streifenbahn { $lane }, die den Bruch enthält, aufklappen. Sie ist { $depth } hoch: davon { $cuts } abschneiden.
     [upper] Von Streifenbahn { $lane }, der oberen Lage, { $depth } hoch, { $cuts } abschneiden.
    *[under] Von Streifenbahn { $lane }, der unteren Lage, { $depth } hoch, { $cuts } abschneiden.
  }
+# Ein kurzer Abschnitt, der ein Streifen ist: Ein Lineal genügt, kein Klebestreifen wird gelegt.
+cutting-strip-off = Am Schnittende von Abschnitt { $number } entlang { $length } messen, dort eine Linie rechtwinklig kreiden und an ihr entlang schneiden: Das ist { $piece }.
+    .check = Es ist an beiden langen Kanten { $length } lang.
+    .tolerance = { $off }
+    .remedy = Das Ende rechtwinklig nachschneiden.
 cutting-lane-over = { $layer ->
     [flat] Streifenbahn { $lane }, { $depth } hoch, bleibt übrig.
     [fold] Streifenbahn { $lane }, die den Bruch enthält, bleibt übrig.

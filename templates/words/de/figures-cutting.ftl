@@ -60,6 +60,7 @@ figure-tapes-lanes-wide = { COUNT($lanes) ->
 figure-tapes-half = { $depth } halb
 figure-tapes-level = vordere Tischkante, lange Stoffkante bündig
 figure-tapes-level-folded = vordere Tischkante, Bruch bündig
+figure-tapes-level-turned = vordere Tischkante, Schnittende bündig
 figure-tapes-level-end = linkes Tischende, Schnittende bündig
 figure-tapes-number = { $number }:
 figure-tapes-caption = Klebestreifen auf dem Tisch für den Stoff ({ $cloth }), Abstände maßstäblich. Entlang der dicken Linie jedes Klebestreifens schneiden, seiner abgewandten Kante.

@@ -39,7 +39,7 @@ folded-casing-folded =
         [cord] Wo er abweicht, aufklappen und neu bügeln.
        *[elastic] Wo er abweicht, aufklappen und neu bügeln: In einem ungleichen Tunnel verdreht sich das Gummiband.
      }
-folded-casing-gap = Eine Öffnung von { $gap } markieren, die { $beside } rechts von { side-seam } beginnt, auf die Innenseite gesehen. An jedem Ende einen Strich machen.
+folded-casing-gap = Eine Öffnung von { $gap } markieren: von { $beside } bis { $gap-end } rechts von { side-seam }, auf die Innenseite gesehen. An jedem Ende einen Strich machen.
 folded-casing-gap-front = Eine Öffnung von { $gap } in der vorderen Mitte markieren, { $quarter } von { side-seam }, nach jeder Seite die Hälfte. An jedem Ende einen Strich machen.
 folded-casing-label = Ein Ende des Etiketts neben { side-seam }, abseits der Öffnung, unter den unteren Bruch schieben, die Schrift sichtbar, und { pin }.
 folded-casing-label-flat = Ein Ende des Etiketts nahe einem Ende des Tunnels unter den unteren Bruch schieben, die Schrift sichtbar, und { pin }.

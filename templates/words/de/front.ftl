@@ -102,7 +102,7 @@ after-starch = Stärke wäscht sich aus. Nach jeder Wäsche neu stärken, wie be
 after-store = Sauber und trocken an der Taille aufhängen, fern von Heizungen und Flammen. Nicht flach pressen: Was lange gefaltet liegt, behält die Falten.
     .head = Aufbewahren
 after-label = { $fire ->
-    [yes] Ein zweites Band beschriften und neben das mit der Warnung vor Feuer nähen: Name oder Größe, Jahr, { $fibres }.
-   *[no] Ein Band beschriften und innen an der Taille annähen: Name oder Größe, Jahr, { $fibres }.
+    [yes] Ein zweites Band beschriften und neben das mit der Warnung vor Feuer von Hand annähen: Name oder Größe, Jahr, { $fibres }.
+   *[no] Ein Band beschriften und innen an der Taille von Hand annähen: Name oder Größe, Jahr, { $fibres }.
  }
     .head = Etikett

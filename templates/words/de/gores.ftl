@@ -37,12 +37,20 @@ gores-square = { $turns ->
 gores-corner = 0
 gores-line = { $line } oben { $upper }, unten { $lower }
 gores-mark = { $line } { $at }
-gores-mark-row = { $some ->
-    [yes] { $times ->
+gores-mark-row = { $which ->
+    [first] { $times ->
         [one] Auf einem Rechteck an der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
        *[other] Auf { $times } Rechtecken an der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
     }
-   *[no] An der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
+    [next] { $times ->
+        [one] Auf einem weiteren Rechteck an der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
+       *[other] Auf { $times } weiteren Rechtecken an der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
+    }
+    [last] { $times ->
+        [one] Auf dem anderen Rechteck an der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
+       *[other] Auf den anderen { $times } Rechtecken an der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
+    }
+   *[all] An der oberen Kante von ihrer linken Ecke aus markieren: { $upper-marks }.
  }
 gores-mark-lower = Dort an der unteren Kante von ihrer linken Ecke aus markieren: { $lower-marks }.
 gores-draw-row = Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung ziehen.
@@ -52,12 +60,20 @@ gores-draw-row = Jede Linie gerade von ihrer oberen zu ihrer unteren Markierung 
      }
     .tolerance = { $off } mehr oder weniger
     .remedy = Ihre beiden Markierungen noch einmal von den linken Ecken aus messen.
-gores-name-row = { $some ->
-    [yes] { $times ->
+gores-name-row = { $which ->
+    [first] { $times ->
         [one] Auf ein Rechteck an das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
        *[other] Auf { $times } Rechtecke an das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
     }
-   *[no] An das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
+    [next] { $times ->
+        [one] Auf ein weiteres Rechteck an das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
+       *[other] Auf { $times } weitere Rechtecke an das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
+    }
+    [last] { $times ->
+        [one] Auf das andere Rechteck an das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
+       *[other] Auf die anderen { $times } Rechtecke an das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
+    }
+   *[all] An das schmale Ende jeder Keilbahn ihren Platz schreiben, von links nach rechts: { $places }.
  }
 
 ## Schneiden und kennzeichnen

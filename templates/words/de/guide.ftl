@@ -7,9 +7,12 @@ letters-skip = { $letter } fehlt? Die Buchstaben sind für alle Größen gleich.
 
 ## Vor einem Schritt
 
+machine-trial = Die neue Nadel einsetzen. Zur Probe { $trial } auf einem doppelten Stoffrest nähen, { $stitch }.
+    .check = Die Stiche sehen auf beiden Seiten gleich aus, und der Stoff liegt flach.
+    .remedy = Ober- und Unterfaden neu einfädeln. Schlingen unten: die Oberfadenspannung eine Zahl höher stellen; Schlingen oben: eine Zahl niedriger.
 machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
 # $flat: von einem Rest; er wird so stark zusammengezogen wie nachher die Arbeit.
-practise-gathering = An einem Rest desselben Stoffs üben: die Zahl der Oberfadenspannung aufschreiben, dann den längsten Stich und die Spannung etwa eine Zahl niedriger einstellen. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.
+practise-gathering = An einem Rest desselben Stoffs üben: die Zahl der Oberfadenspannung für Nähte aufschreiben, dann den längsten Stich und die Spannung eine Zahl niedriger einstellen. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.
     .check = Die Fäden gleiten, ohne zu reißen, und der Stoff ist gleichmäßig gekräuselt.
     .remedy = Reißt ein Faden, die Oberfadenspannung ein wenig lockern oder kürzere Abschnitte nähen.
 # $left: Faden auf der alten Spule, von der Länge auf einer vollen.

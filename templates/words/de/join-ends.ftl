@@ -16,7 +16,7 @@ join-ends-sew = { $length } steppen, { $seam-width } neben den Enden, { $stitch 
 # Der Streifen wurde vorher aus Stücken zusammengenäht.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Die Nahtzugabe steht auf der linken Stoffseite, wie die der Verbindungsnähte.
-join-ends-sew-panels = { $length } steppen, { $seam-width } neben der Kante, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, bei jeder Naht in derselben Richtung.
+join-ends-sew-panels = Jede Naht steppen, { $length }, { $seam-width } neben der Kante, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, bei jeder Naht in derselben Richtung.
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Alle Nahtzugaben stehen auf der linken Stoffseite, wie die der Verbindungsnähte.
 

@@ -37,8 +37,16 @@ neaten-place-edge = { EDGE($edge, at: "start") }, { $length },
 
 # $side: welche der beiden Seiten eines Teils; es liegt noch für sich.
 neaten-side = { $side ->
-    [start] { PIECE($piece, at: "start") } mit der rechten Seite nach oben legen, die obere Kante von sich weg. Die Anfangskante ist die linke Seite.
-   *[end] { PIECE($piece, at: "start") } mit der rechten Seite nach oben legen, die obere Kante von sich weg. Die Endkante ist die rechte Seite.
+    [start] { $each ->
+        [gore] Eine Keilbahn von { PIECE($piece) } mit der rechten Seite nach oben legen, das schmale Ende von sich weg. Die Anfangskante ist die linke Seite.
+        [panel] Eine Bahn von { PIECE($piece) } mit der rechten Seite nach oben legen, die obere Kante von sich weg. Die Anfangskante ist die linke Seite.
+       *[piece] { PIECE($piece, at: "start") } mit der rechten Seite nach oben legen, die obere Kante von sich weg. Die Anfangskante ist die linke Seite.
+    }
+   *[end] { $each ->
+        [gore] Eine Keilbahn von { PIECE($piece) } mit der rechten Seite nach oben legen, das schmale Ende von sich weg. Die Endkante ist die rechte Seite.
+        [panel] Eine Bahn von { PIECE($piece) } mit der rechten Seite nach oben legen, die obere Kante von sich weg. Die Endkante ist die rechte Seite.
+       *[piece] { PIECE($piece, at: "start") } mit der rechten Seite nach oben legen, die obere Kante von sich weg. Die Endkante ist die rechte Seite.
+    }
  }
 
 ## Mit der Overlock

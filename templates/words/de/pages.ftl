@@ -54,8 +54,8 @@ page-reasons = Woher die Zahlen kommen
 page-glance = Auf einen Blick
 # $sittings (number)
 page-plan = { $sittings ->
-    [1] Die Arbeit, in einer Sitzung
-   *[other] Die Arbeit, in { $sittings } Sitzungen
+    [1] Die Arbeit: Zuschneiden und eine Sitzung
+   *[other] Die Arbeit: Zuschneiden und { $sittings } Sitzungen
  }
 page-begin = Bevor es losgeht
 page-measure = Maß nehmen

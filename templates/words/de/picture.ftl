@@ -15,7 +15,7 @@ picture-caption = { $view ->
    *[front] Ein Eindruck von vorn: Die Längen stimmen; wie weit das Stück absteht, hängt vom Stoff ab.
  }
 # Unter der Bildzeile, wo ein Modell des Stoffes findet, dass ein weiter Saum absteht und so über das steigt, was er verdecken soll.
-picture-shows = So ausgestellt wie gezeichnet, endet { PIECE($outer, form: "short") } etwa { $lower } über { PIECE($inner, form: "short") }; nach den Längen allein würde es { $longer } darunter enden. Wenn es nicht hervorschauen soll, vor dem Zuschneiden mindestens { $lower } kürzen: { PIECE($inner, form: "short") }.
+picture-shows = So ausgestellt wie gezeichnet, endet { PIECE($outer, form: "short") } etwa { $lower } über { PIECE($inner, form: "short") }; nach den Längen allein würde es { $longer } darunter enden. Wenn es nicht hervorschauen soll, höchstens { $cut } statt { $now } hoch zuschneiden: { PIECE($inner, form: "short") }.
 
 ## In Worten
 

@@ -43,7 +43,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Lay
 
 band-casing-turn = Turn the skirt inside out, its top edge up.
-band-casing-label = Lay the label on the inside, on { PIECE($inner) } beside its seam, the lettering towards you, one end level with the top edge: the seam of the band catches that end. { pin-start } it there.
+band-casing-label = Lay the label on the inside, on { PIECE($inner) } beside { side-seam }, the lettering towards you. One end is level with the top edge: the seam of the band catches it. { pin-start } it there.
 # Which face of the skirt lies inside: the wrong side of its only or innermost layer, ...
 band-casing-slip = Slip { PIECE($band) } over it, wrong side out: the right side of the band against the wrong side of { PIECE($inner) }.
     .check = The unfolded edge is level with the top edge, and the pressed fold hangs down.
@@ -72,7 +72,7 @@ band-casing-cover = Bring the folded edge over to the outside until it covers th
     .check = The band is { $depth } deep all round.
     .tolerance = { $fold-off } more or less
     .remedy = Shift the fold until it covers the stitch line everywhere. If the band is still less deep, it was cut too narrow: cut a new one { $cut-depth } deep.
-band-casing-gap = Mark a gap of { $gap } that begins { $beside } to the right of { band-casing-seam } of the band, as you look at the right side. Make a line at each end of it.
+band-casing-gap = Mark a gap of { $gap }: from { $beside } to { $gap-end } to the right of { band-casing-seam } of the band, as you look at the right side. Make a line at each end of it.
 band-casing-gap-front = Mark a gap of { $gap } at the middle of the front, { $quarter } from { band-casing-seam } of the band, half of it to each side. Make a line at each end of it.
 band-casing-topstitch = With the right side up, topstitch { $edge-stitch } from the lower fold from one line of the gap round to the other, { $stitch }, { $stitched }. Sew a few stitches back at both ends.
     .check = The gap is open and the channel is { $channel } wide inside.

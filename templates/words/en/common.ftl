@@ -175,8 +175,8 @@ close-row = { $at-side ->
 # $copies panels become one ring.
 close-panels = { $copies ->
     [2] { $tiers ->
-        [yes] Lay both panels of { PIECE($pieces) } { faces-together }, top to top, and { pin } them along both sides, { $length } each. { tiers-meet }
-       *[no] Lay both pieces of { PIECE($pieces) } { faces-together }, top to top, and { pin } them along both sides, { $length } each.
+        [yes] Lay both panels of { PIECE($pieces) } { faces-together }, top to top, and { pin } them along both side edges, { $length } each. { tiers-meet }
+       *[no] Lay both pieces of { PIECE($pieces) } { faces-together }, top to top, and { pin } them along both side edges, { $length } each.
     }
    *[other] { $tiers ->
         [yes] Lay each panel of { PIECE($pieces) } on the next, { faces-together } and top to top, and the last on the first. { pin-start } the { $copies } pairs of sides, { $length } each. { tiers-meet }
@@ -200,11 +200,11 @@ zigzag-set = Set the machine to zigzag, { $zigzag-wide } mm wide and { $zigzag-l
 ## The label that warns of fire
 
 # The words are those of the law, in the language of the country where the garment is worn.
-fire-label-write = Write KEEP AWAY FROM FIRE on { $label-tape } of cotton tape, in red capitals { $letters } high or higher, with a pen that does not wash out.
+fire-label-write = Write KEEP AWAY FROM FIRE in two lines on { $label-tape } of cotton tape, in red capitals { $letters } high or higher, with a pen that does not wash out.
 
 ## Rows of long stitches that are pulled
 
-rows-set-machine = Set the longest stitch of your machine, { $long-stitch } mm or near it. Write down the number of the upper tension for seams, if that is not done yet, and set it one number below that.
+rows-set-machine = Set the machine for gathering: the longest stitch, { $long-stitch } mm or near it, and the upper tension one number below that for seams. Keep the number for seams written down.
 # Said only inside other messages. $per-run: over how many of the marked parts a run goes.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->

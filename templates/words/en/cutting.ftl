@@ -58,7 +58,10 @@ cutting-selvedges = Cut off the selvedges of the { $cloth }. { cutting-straighte
 # The plan takes nearly all of the width.
 cutting-selvedges-wide = { cutting-selvedges }
     .check = At least { $width } of width is left, and { $length } of length.
-    .remedy = If it is narrower than { $width }, buy it wider, or have the plan made anew for your width. If it is too short, buy what is missing before you cut anything.
+    .remedy = { $eked ->
+        [yes] If it is up to { $hair } narrower, cut { $shorter } as long as it is wide, and { $longer } longer by all that they lack. If it is narrower still, buy it wider. If it is too short, buy what is missing before you cut anything.
+       *[no] If it is narrower than { $width }, buy it wider, or have the plan made anew for your width. If it is too short, buy what is missing before you cut anything.
+     }
 # Some pieces have an edge on the selvedge.
 cutting-selvedges-kept = Leave the selvedges of the { $cloth } on: some are edges of pieces. { cutting-straighten }
     .check = { cutting-selvedges.check }
@@ -90,13 +93,13 @@ cutting-section = Cut along the line: this is section { $number } of { $sections
 cutting-section-only = Cut along the line: this is the one section.
 # Other sections of this cloth keep theirs.
 cutting-selvedges-here = Cut the selvedges off this section: no piece of it keeps one.
-cutting-tags = Write a paper tag for each piece, as it is called on the drawing. Pin each on as its piece is cut: near the edge that is up on the drawing, on the wrong side: the duller face. Where both look alike, choose now.
+cutting-tags = Write a paper tag for each piece, as on the drawing. Pin each on as its piece is cut: near the edge that is up on the drawing, its top, on the wrong side: the duller face. Where both look alike, choose now.
     .check = { $tags ->
         [one] { $tags } tag. A tag comes off when its piece is sewn.
        *[other] { $tags } tags. A tag comes off when its piece is sewn.
      }
 # The faces of the cloth are alike.
-cutting-tags-alike = Write a paper tag for each piece, as it is called on the drawing. Pin each on as its piece is cut: on one face. This cloth has no right side: the face with the tag is the wrong side from now on.
+cutting-tags-alike = Write a paper tag for each piece, as on the drawing. Pin each on as its piece is cut: near the edge that is up on the drawing, its top. This cloth has no right side: the face with the tag is the wrong side.
     .check = { cutting-tags.check }
 # How is said at the first section of the cloth.
 cutting-tags-again = Tag the pieces of this section in the same way.
@@ -109,7 +112,10 @@ cutting-tapes-along = { COUNT($tapes) ->
     [one] Stick a paper tape along the table. Its far side lies { $tapes } from the near edge of the table.
    *[other] Stick paper tapes along the table. Their far sides lie { $tapes } from the near edge of the table.
  }
-    .check = Each tape goes a hand beyond the section at both ends, and the last one is at its distance at both.
+    .check = { $beyond ->
+        [yes] Each tape runs along the whole table, and the last one is at its distance at both ends.
+       *[no] Each tape goes a hand beyond the section at both ends, and the last one is at its distance at both.
+     }
     .tolerance = { $tape-off }
     .remedy = Measure again from the same edge, never from tape to tape. If the table is too small, work on the floor: one more tape there is the near edge.
 # Tapes of an earlier section lie on the table.
@@ -142,11 +148,18 @@ cutting-draw-along-folded = Draw the { $cloth } over the tapes, straight and wit
 cutting-draw-no-tapes = Lay the { $cloth } on the table, straight and without pull, so that the fold lies level with the near edge. Lay weights on it.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
+# Lanes over the width of the cloth.
+cutting-draw-turned = Turn the { $cloth } a quarter round and draw it over the tapes, straight and without pull, so that its cut end lies level with the near edge. Lay weights on it.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
 cutting-draw-across = Draw the { $cloth } along the table over the tapes, straight and without pull, so that its cut end lies level with the left end. Lay weights on it.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 # The other sections of this cloth are cut folded.
 cutting-draw-across-open = Open the fold out: this section is cut in one layer. { cutting-draw-across }
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-turned-open = Open the fold out: this section is cut in one layer. { cutting-draw-turned }
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 # Said only as parts of the four above.
@@ -191,11 +204,16 @@ cutting-lanes-whole = Tag these lanes, which are cut no further: { $lanes }.
 # Said only inside the message above.
 cutting-lane-named = lane { $lane } is { $piece }
 cutting-lane = { $layer ->
-    [flat] From lane { $lane }, { $depth } deep, cut, square across and from its left end on: { $cuts }.
+    [flat] From lane { $lane }, { $depth } deep, cut, square across and from one end on: { $cuts }.
     [fold] Open out lane { $lane }, which holds the fold. It is { $depth } deep: from it cut { $cuts }.
     [upper] From lane { $lane }, the upper layer, { $depth } deep, cut { $cuts }.
    *[under] From lane { $lane }, the under layer, { $depth } deep, cut { $cuts }.
  }
+# A short section that is one strip: a ruler does, and no tape is laid.
+cutting-strip-off = Measure { $length } along the cut end of section { $number }, chalk a line square across and cut along it: that is { $piece }.
+    .check = It is { $length } long at both its long edges.
+    .tolerance = { $off }
+    .remedy = Straighten the end that is askew.
 cutting-lane-over = { $layer ->
     [flat] Lane { $lane }, { $depth } deep, stays over.
     [fold] Lane { $lane }, which holds the fold, stays over.

@@ -60,6 +60,7 @@ figure-tapes-lanes-wide = { COUNT($lanes) ->
 figure-tapes-half = { $depth } half
 figure-tapes-level = near edge of the table, long edge of the cloth level with it
 figure-tapes-level-folded = near edge of the table, fold level with it
+figure-tapes-level-turned = near edge of the table, cut end level with it
 figure-tapes-level-end = left end of the table, cut end level with it
 figure-tapes-number = { $number }:
 figure-tapes-caption = Guide tapes on the table for the { $cloth }, their distances to scale. Cut along the thick line of each tape, its far side.

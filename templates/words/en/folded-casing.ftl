@@ -39,7 +39,7 @@ folded-casing-folded =
         [cord] Unfold and press again where it wanders.
        *[elastic] Unfold and press again where it wanders: elastic twists in an uneven casing.
      }
-folded-casing-gap = Mark a gap of { $gap } that begins { $beside } to the right of { side-seam }, as you look at the inside. Make a line at each end of it.
+folded-casing-gap = Mark a gap of { $gap }: from { $beside } to { $gap-end } to the right of { side-seam }, as you look at the inside. Make a line at each end of it.
 folded-casing-gap-front = Mark a gap of { $gap } at the middle of the front, { $quarter } from { side-seam }, half of it to each side. Make a line at each end of it.
 folded-casing-label = Push one end of the label under the lower fold beside { side-seam }, away from the gap, the lettering in sight, and { pin } it.
 folded-casing-label-flat = Push one end of the label under the lower fold near one end of the casing, the lettering in sight, and { pin } it.

@@ -102,7 +102,7 @@ after-starch = Starch washes out. Stiffen it again after each wash, as at { $pla
 after-store = Hang it up clean and dry, by the waist, away from heaters and flames. Do not press it flat: what lies folded for long keeps the folds.
     .head = Storing
 after-label = { $fire ->
-    [yes] Write on a second tape, and sew it in beside the one that warns of fire: whose it is or the size, the year, { $fibres }.
-   *[no] Write on a tape, and sew it inside the waist: whose it is or the size, the year, { $fibres }.
+    [yes] Write on a second tape, and sew it by hand beside the one that warns of fire: whose it is or the size, the year, { $fibres }.
+   *[no] Write on a tape, and sew it by hand inside the waist: whose it is or the size, the year, { $fibres }.
  }
     .head = Label

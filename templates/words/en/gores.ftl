@@ -37,12 +37,20 @@ gores-square = { $turns ->
 gores-corner = 0
 gores-line = { $line } { $upper } above, { $lower } below
 gores-mark = { $line } { $at }
-gores-mark-row = { $some ->
-    [yes] { $times ->
+gores-mark-row = { $which ->
+    [first] { $times ->
         [one] On one rectangle mark along the upper edge, from its left corner: { $upper-marks }.
        *[other] On { $times } rectangles mark along the upper edge, from its left corner: { $upper-marks }.
     }
-   *[no] Mark along the upper edge, from its left corner: { $upper-marks }.
+    [next] { $times ->
+        [one] On another rectangle mark along the upper edge, from its left corner: { $upper-marks }.
+       *[other] On { $times } other rectangles mark along the upper edge, from its left corner: { $upper-marks }.
+    }
+    [last] { $times ->
+        [one] On the other rectangle mark along the upper edge, from its left corner: { $upper-marks }.
+       *[other] On the other { $times } rectangles mark along the upper edge, from its left corner: { $upper-marks }.
+    }
+   *[all] Mark along the upper edge, from its left corner: { $upper-marks }.
  }
 gores-mark-lower = There mark along the lower edge, from its left corner: { $lower-marks }.
 gores-draw-row = Draw each line straight from its upper mark to its lower one.
@@ -52,12 +60,20 @@ gores-draw-row = Draw each line straight from its upper mark to its lower one.
      }
     .tolerance = { $off } more or less
     .remedy = Measure its two marks again from the left corners.
-gores-name-row = { $some ->
-    [yes] { $times ->
+gores-name-row = { $which ->
+    [first] { $times ->
         [one] On one rectangle write its place on each gore, at the narrow end, from left to right: { $places }.
        *[other] On { $times } rectangles write its place on each gore, at the narrow end, from left to right: { $places }.
     }
-   *[no] Write its place on each gore, at the narrow end, from left to right: { $places }.
+    [next] { $times ->
+        [one] On another rectangle write its place on each gore, at the narrow end, from left to right: { $places }.
+       *[other] On { $times } other rectangles write its place on each gore, at the narrow end, from left to right: { $places }.
+    }
+    [last] { $times ->
+        [one] On the other rectangle write its place on each gore, at the narrow end, from left to right: { $places }.
+       *[other] On the other { $times } rectangles write its place on each gore, at the narrow end, from left to right: { $places }.
+    }
+   *[all] Write its place on each gore, at the narrow end, from left to right: { $places }.
  }
 
 ## Cut and name

@@ -7,9 +7,12 @@ letters-skip = No { $letter }? Letters are the same for every size. One that is 
 
 ## Before a step
 
+machine-trial = Put in the new needle. For a trial sew { $trial } on a doubled offcut, { $stitch }.
+    .check = The stitches look alike on both faces, and the cloth lies flat.
+    .remedy = Thread upper and lower thread anew. Loops beneath: set the upper tension a number higher; loops on top: a number lower.
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
 # $flat: of an offcut; it is drawn up as much as the work will be.
-practise-gathering = Practise along { $flat } of an offcut: write down the upper tension, set it one number lower and the stitch at its longest. Sew two rows, { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
+practise-gathering = Practise along { $flat } of an offcut: write down the upper tension for seams, set it one number lower and the stitch at its longest. Sew two rows, { $first-row } and { $second-row } from the edge; pull both lower threads to { $short }.
     .check = The threads slide without breaking, and the folds lie evenly.
     .remedy = If a thread breaks, loosen the upper tension a little, or sew shorter runs.
 # $left: thread left on the old bobbin, of the length on a full one.

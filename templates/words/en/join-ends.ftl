@@ -16,7 +16,7 @@ join-ends-sew = Sew { $length }, { $seam-width } from the ends, { $stitch }, a f
 # The strip was joined of segments before.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Its margin stands on the wrong side, as those of the joins do.
-join-ends-sew-panels = Sew { $length }, { $seam-width } from the edge, { $stitch }, a few stitches back at both ends. Fold both margins to the same side with your fingernail, at every seam the same way round.
+join-ends-sew-panels = Sew each seam, { $length }, { $seam-width } from the edge, { $stitch }, a few stitches back at both ends. Fold both margins to the same side with your fingernail, at every seam the same way round.
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = All margins stand on the wrong side, as those of the joins do.
 

@@ -37,8 +37,16 @@ neaten-place-edge = { EDGE($edge) }, { $length }
 
 # $side: which of the two sides of a piece; it lies by itself yet.
 neaten-side = { $side ->
-    [start] Lay { PIECE($piece) } right side up, the top edge away from you. The start edge is the side at your left.
-   *[end] Lay { PIECE($piece) } right side up, the top edge away from you. The end edge is the side at your right.
+    [start] { $each ->
+        [gore] Lay a gore of { PIECE($piece) } right side up, its narrow end away from you. The start edge is the side at your left.
+        [panel] Lay one piece of { PIECE($piece) } right side up, the top edge away from you. The start edge is the side at your left.
+       *[piece] Lay { PIECE($piece) } right side up, the top edge away from you. The start edge is the side at your left.
+    }
+   *[end] { $each ->
+        [gore] Lay a gore of { PIECE($piece) } right side up, its narrow end away from you. The end edge is the side at your right.
+        [panel] Lay one piece of { PIECE($piece) } right side up, the top edge away from you. The end edge is the side at your right.
+       *[piece] Lay { PIECE($piece) } right side up, the top edge away from you. The end edge is the side at your right.
+    }
  }
 
 ## With an overlocker

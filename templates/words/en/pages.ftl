@@ -54,8 +54,8 @@ page-reasons = Where the numbers come from
 page-glance = At a glance
 # $sittings (number)
 page-plan = { $sittings ->
-    [1] The work, in one sitting
-   *[other] The work, in { $sittings } sittings
+    [1] The work: cutting and one sitting
+   *[other] The work: cutting and { $sittings } sittings
  }
 page-begin = Before you begin
 page-measure = Measure yourself

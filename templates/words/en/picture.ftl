@@ -15,7 +15,7 @@ picture-caption = { $view ->
    *[front] An impression from the front: the lengths are true, how wide it stands depends on the cloth.
  }
 # Below the caption, where a model of the cloth finds that a full hem flares and so rises above what it should hide.
-picture-shows = Flared as drawn, { PIECE($outer, form: "short") } ends about { $lower } above { PIECE($inner, form: "short") }; by their lengths alone it would end { $longer } below it. If it must not show, make { PIECE($inner, form: "short") } at least { $lower } shorter before you cut.
+picture-shows = Flared as drawn, { PIECE($outer, form: "short") } ends about { $lower } above { PIECE($inner, form: "short") }; by their lengths alone it would end { $longer } below it. If it must not show, cut { PIECE($inner, form: "short") } { $cut } deep or less, in place of { $now }.
 
 ## In words
 

@@ -43,7 +43,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Colocar
 
 band-casing-turn = Pon la falda del revés, con el borde superior hacia arriba.
-band-casing-label = Coloca la etiqueta por dentro, sobre { PIECE($inner) } junto a su costura, con el texto a la vista y un extremo a ras del borde superior: la costura de la cinturilla sujeta ese extremo. { pin-start } la etiqueta ahí.
+band-casing-label = Coloca la etiqueta por dentro, sobre { PIECE($inner) } junto a { side-seam }, con el texto a la vista y un extremo a ras del borde superior: la costura de la cinturilla sujeta ese extremo. { pin-start } la etiqueta ahí.
 # Qué cara de la falda queda por dentro: el revés de su única capa o de la más interior, ...
 band-casing-slip = Pasa { PIECE($band) } por encima, con el revés hacia fuera: el derecho de la cinturilla contra el revés { PIECE($inner, case: "of") }.
     .check = El borde sin doblar está a ras del borde superior y el doblez planchado cuelga hacia abajo.
@@ -72,7 +72,7 @@ band-casing-cover = Lleva el borde doblado por encima hacia fuera hasta que cubr
     .check = La cinturilla tiene { $depth } de alto todo alrededor.
     .tolerance = { $fold-off } de más o de menos
     .remedy = Desplaza el doblez hasta que cubra la línea de costura en todas partes. Si la cinturilla sigue siendo más baja, se cortó demasiado estrecha: corta otra de { $cut-depth } de alto.
-band-casing-gap = Marca una abertura de { $gap } que empiece { $beside } a la derecha de { band-casing-seam } de la cinturilla, vista por el derecho. Traza una raya en cada extremo.
+band-casing-gap = Marca una abertura de { $gap }: de { $beside } a { $gap-end } a la derecha de { band-casing-seam } de la cinturilla, vista por el derecho. Traza una raya en cada extremo.
 band-casing-gap-front = Marca una abertura de { $gap } en el centro del delantero, a { $quarter } de { band-casing-seam } de la cinturilla, la mitad a cada lado. Traza una raya en cada extremo.
 band-casing-topstitch = Con el derecho encima, pespuntea a { $edge-stitch } del doblez inferior, de una raya de la abertura a la otra dando toda la vuelta, { $stitch }, { $stitched }. Remata en los dos extremos.
     .check = La abertura está libre y la jareta tiene { $channel } de ancho por dentro.

@@ -216,8 +216,8 @@ close-row = { $at-side ->
 # $copies paños forman un solo aro.
 close-panels = { $copies ->
     [2] { $tiers ->
-        [yes] Coloca los dos paños { PIECE($pieces, case: "of") } { faces-together }, lo de arriba con lo de arriba, y { pin } los dos lados, { $length } cada uno. { tiers-meet }
-       *[no] Coloca los dos ejemplares { PIECE($pieces, case: "of") } { faces-together }, lo de arriba con lo de arriba, y { pin } los dos lados, { $length } cada uno.
+        [yes] Coloca los dos paños { PIECE($pieces, case: "of") } { faces-together }, lo de arriba con lo de arriba, y { pin } los dos bordes laterales, { $length } cada uno. { tiers-meet }
+       *[no] Coloca los dos ejemplares { PIECE($pieces, case: "of") } { faces-together }, lo de arriba con lo de arriba, y { pin } los dos bordes laterales, { $length } cada uno.
     }
    *[other] { $tiers ->
         [yes] Coloca cada paño { PIECE($pieces, case: "of") } sobre el siguiente, { faces-together } y lo de arriba con lo de arriba, y el último sobre el primero. { pin-start } los { $copies } pares de lados, { $length } cada uno. { tiers-meet }
@@ -241,11 +241,11 @@ zigzag-set = Pon la máquina en zigzag, { $zigzag-wide } mm de ancho y { $zigza
 ## La etiqueta que advierte del fuego
 
 # Las palabras son las de la ley, en la lengua del país donde se lleva la prenda.
-fire-label-write = Escribe MANTENER ALEJADO DEL FUEGO en { $label-tape } de cinta de algodón, en mayúsculas rojas de { $letters } de alto como mínimo, con un rotulador que no se vaya al lavar.
+fire-label-write = Escribe MANTENER ALEJADO DEL FUEGO en dos líneas en { $label-tape } de cinta de algodón, en mayúsculas rojas de { $letters } de alto como mínimo, con un rotulador que no se vaya al lavar.
 
 ## Pasadas de puntada larga de las que se tira
 
-rows-set-machine = Pon la puntada más larga de tu máquina, { $long-stitch } mm o cerca. Apunta el número de la tensión superior para las costuras, si aún no está apuntado, y ponla un número por debajo de ese.
+rows-set-machine = Prepara la máquina para fruncir: la puntada más larga, { $long-stitch } mm o cerca, y la tensión superior un número por debajo del de las costuras. Conserva apuntado el número de las costuras.
 # Se dice solo dentro de otros mensajes. $per-run: cuántas de las partes marcadas abarca un tramo.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->

@@ -58,7 +58,10 @@ cutting-selvedges = Corta los orillos de la tela ({ $cloth }). { cutting-straigh
 # El plano ocupa casi todo el ancho.
 cutting-selvedges-wide = { cutting-selvedges }
     .check = Quedan al menos { $width } de ancho y { $length } de largo.
-    .remedy = Si tiene menos de { $width } de ancho, cómprala más ancha o haz que se rehaga el plano para tu ancho. Si es demasiado corta, compra lo que falte antes de cortar nada.
+    .remedy = { $eked ->
+        [yes] Si tiene hasta { $hair } menos de ancho, corta { $shorter } tan largos como ancha es la tela, y { $longer } más largo por todo lo que les falte. Si es aún más estrecha, cómprala más ancha. Si es demasiado corta, compra lo que falte antes de cortar nada.
+       *[no] Si tiene menos de { $width } de ancho, cómprala más ancha o haz que se rehaga el plano para tu ancho. Si es demasiado corta, compra lo que falte antes de cortar nada.
+     }
 # Algunas piezas tienen un borde en el orillo.
 cutting-selvedges-kept = No cortes los orillos de la tela ({ $cloth }): algunos son bordes de piezas. { cutting-straighten }
     .check = { cutting-selvedges.check }
@@ -90,13 +93,13 @@ cutting-section = Corta por la línea: este es el corte de tela { $number } de {
 cutting-section-only = Corta por la línea: este es el único corte de tela.
 # Otros cortes de esta tela conservan los suyos.
 cutting-selvedges-here = Corta los orillos de este corte de tela: ninguna de sus piezas conserva uno.
-cutting-tags = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: cerca del borde que está arriba en el dibujo, por el revés: la cara más mate. Si las dos se parecen, elige ahora.
+cutting-tags = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: cerca del borde que está arriba en el dibujo, su borde superior, por el revés: la cara más mate. Si las dos se parecen, elige ahora.
     .check = { $tags ->
         [one] { $tags } etiqueta. La etiqueta se quita cuando se cose su pieza.
        *[other] { $tags } etiquetas. Cada etiqueta se quita cuando se cose su pieza.
      }
 # Las dos caras de la tela son iguales.
-cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: en una de las caras. Esta tela no tiene derecho: la cara de la etiqueta es el revés de ahora en adelante.
+cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: cerca del borde que está arriba en el dibujo, su borde superior. Esta tela no tiene derecho: la cara de la etiqueta es el revés de ahora en adelante.
     .check = { cutting-tags.check }
 # Cómo, se dice en el primer corte de la tela.
 cutting-tags-again = Pon del mismo modo etiquetas a las piezas de este corte de tela.
@@ -109,7 +112,10 @@ cutting-tapes-along = { COUNT($tapes) ->
     [one] Pega una cinta adhesiva de papel a lo largo de la mesa. Su lado más alejado queda a { $tapes } del borde cercano de la mesa.
    *[other] Pega cintas adhesivas de papel a lo largo de la mesa. Sus lados más alejados quedan a { $tapes } del borde cercano de la mesa.
  }
-    .check = Cada cinta sobresale un palmo del corte de tela por los dos extremos, y la última está allí a su distancia.
+    .check = { $beyond ->
+        [yes] Cada cinta va de un extremo a otro de la mesa, y la última está allí a su distancia.
+       *[no] Cada cinta sobresale un palmo del corte de tela por los dos extremos, y la última está allí a su distancia.
+     }
     .tolerance = { $tape-off }
     .remedy = Vuelve a medir desde el mismo borde, nunca de cinta a cinta. Si la mesa es demasiado pequeña, trabaja en el suelo: allí otra cinta hace de borde de delante.
 # En la mesa hay cintas de un corte de tela anterior.
@@ -142,11 +148,18 @@ cutting-draw-along-folded = Extiende la tela ({ $cloth }) sobre las cintas, rect
 cutting-draw-no-tapes = Extiende la tela ({ $cloth }) sobre la mesa, recta y sin tirar, con el doblez a ras del borde cercano. Ponle pesos encima.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
+# Franjas a lo ancho de la tela.
+cutting-draw-turned = Gira la tela ({ $cloth }) un cuarto de vuelta y extiéndela sobre las cintas, recta y sin tirar, con su extremo cortado a ras del borde cercano. Ponle pesos encima.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
 cutting-draw-across = Extiende la tela ({ $cloth }) a lo largo de la mesa sobre las cintas, recta y sin tirar, con su extremo cortado a ras del extremo izquierdo. Ponle pesos encima.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 # Los demás cortes de esta tela se cortan doblados.
 cutting-draw-across-open = Abre el doblez: este corte de tela se corta en una sola capa. { cutting-draw-across }
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-turned-open = Abre el doblez: este corte de tela se corta en una sola capa. { cutting-draw-turned }
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 # Se dicen solo como partes de los cuatro de arriba.
@@ -191,11 +204,16 @@ cutting-lanes-whole = Pon la etiqueta a estas franjas, que no se cortan más: { 
 # Said only inside the message above.
 cutting-lane-named = la franja { $lane } es { $piece }
 cutting-lane = { $layer ->
-    [flat] De la franja { $lane }, de { $depth } de alto, corta a escuadra, desde su extremo izquierdo: { $cuts }.
+    [flat] De la franja { $lane }, de { $depth } de alto, corta a escuadra, desde un extremo: { $cuts }.
     [fold] Abre la franja { $lane }, que contiene el doblez. Tiene { $depth } de alto: corta de ella { $cuts }.
     [upper] De la franja { $lane }, capa de encima, de { $depth } de alto, corta { $cuts }.
    *[under] De la franja { $lane }, capa de debajo, de { $depth } de alto, corta { $cuts }.
  }
+# Un corte corto que es una sola tira: basta una regla, sin cintas en la mesa.
+cutting-strip-off = Mide { $length } a lo largo del extremo cortado del corte { $number }, traza una línea a escuadra y corta por ella: es { $piece }.
+    .check = Mide { $length } por sus dos bordes largos.
+    .tolerance = { $off }
+    .remedy = Recorta el extremo a escuadra.
 cutting-lane-over = { $layer ->
     [flat] La franja { $lane }, de { $depth } de alto, sobra.
     [fold] La franja { $lane }, que contiene el doblez, sobra.

@@ -60,6 +60,7 @@ figure-tapes-lanes-wide = { COUNT($lanes) ->
 figure-tapes-half = la mitad de { $depth }
 figure-tapes-level = borde cercano de la mesa, borde largo de la tela a ras
 figure-tapes-level-folded = borde cercano de la mesa, doblez a ras
+figure-tapes-level-turned = borde cercano de la mesa, extremo cortado a ras
 figure-tapes-level-end = extremo izquierdo de la mesa, extremo cortado a ras
 figure-tapes-number = { $number }:
 figure-tapes-caption = Cintas adhesivas en la mesa para la tela ({ $cloth }), con sus distancias a escala. Corta siguiendo la línea gruesa de cada cinta, su lado más alejado.

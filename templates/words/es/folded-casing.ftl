@@ -39,7 +39,7 @@ folded-casing-folded =
         [cord] Desdóblala y vuelve a plancharla donde se desvíe.
        *[elastic] Desdóblala y vuelve a plancharla donde se desvíe: la goma se retuerce en una jareta desigual.
      }
-folded-casing-gap = Marca una abertura de { $gap } que empiece { $beside } a la derecha de { side-seam }, vista por el interior. Traza una raya en cada extremo.
+folded-casing-gap = Marca una abertura de { $gap }: de { $beside } a { $gap-end } a la derecha de { side-seam }, vista por el interior. Traza una raya en cada extremo.
 folded-casing-gap-front = Marca una abertura de { $gap } en el centro del delantero, a { $quarter } de { side-seam }, la mitad a cada lado. Traza una raya en cada extremo.
 folded-casing-label = Mete un extremo de la etiqueta bajo el doblez inferior junto a { side-seam }, lejos de la abertura, con el texto a la vista, y { pin } la etiqueta ahí.
 folded-casing-label-flat = Mete un extremo de la etiqueta bajo el doblez inferior cerca de un extremo de la jareta, con el texto a la vista, y { pin } la etiqueta ahí.

@@ -102,7 +102,7 @@ after-starch = El almidón se va al lavar. Almidónala de nuevo después de cada
 after-store = Cuélgala limpia y seca, por la cintura, lejos de radiadores y llamas. No la aplastes: lo que pasa mucho tiempo doblado conserva los dobleces.
     .head = Guardar
 after-label = { $fire ->
-    [yes] Escribe en una segunda cinta y cósela junto a la que advierte del fuego: de quién es o la talla, el año, { $fibres }.
-   *[no] Escribe en una cinta y cósela por dentro de la cintura: de quién es o la talla, el año, { $fibres }.
+    [yes] Escribe en una segunda cinta y cósela a mano junto a la que advierte del fuego: de quién es o la talla, el año, { $fibres }.
+   *[no] Escribe en una cinta y cósela a mano por dentro de la cintura: de quién es o la talla, el año, { $fibres }.
  }
     .head = Etiqueta

@@ -37,12 +37,20 @@ gores-square = { $turns ->
 gores-corner = 0
 gores-line = { $line } { $upper } arriba, { $lower } abajo
 gores-mark = { $line } { $at }
-gores-mark-row = { $some ->
-    [yes] { $times ->
+gores-mark-row = { $which ->
+    [first] { $times ->
         [one] En un rectángulo marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
        *[other] En { $times } rectángulos marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
     }
-   *[no] Marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
+    [next] { $times ->
+        [one] En otro rectángulo marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
+       *[other] En otros { $times } rectángulos marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
+    }
+    [last] { $times ->
+        [one] En el otro rectángulo marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
+       *[other] En los otros { $times } rectángulos marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
+    }
+   *[all] Marca a lo largo del borde superior, desde su esquina izquierda: { $upper-marks }.
  }
 gores-mark-lower = Marca ahí a lo largo del borde inferior, desde su esquina izquierda: { $lower-marks }.
 gores-draw-row = Traza cada línea recta desde su marca de arriba hasta la de abajo.
@@ -52,12 +60,20 @@ gores-draw-row = Traza cada línea recta desde su marca de arriba hasta la de ab
      }
     .tolerance = { $off } de más o de menos
     .remedy = Vuelve a medir sus dos marcas desde las esquinas izquierdas.
-gores-name-row = { $some ->
-    [yes] { $times ->
+gores-name-row = { $which ->
+    [first] { $times ->
         [one] En un rectángulo escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
        *[other] En { $times } rectángulos escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
     }
-   *[no] Escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
+    [next] { $times ->
+        [one] En otro rectángulo escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
+       *[other] En otros { $times } rectángulos escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
+    }
+    [last] { $times ->
+        [one] En el otro rectángulo escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
+       *[other] En los otros { $times } rectángulos escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
+    }
+   *[all] Escribe el lugar de cada nesga en su extremo estrecho, de izquierda a derecha: { $places }.
  }
 
 ## Cortar y marcar

@@ -7,9 +7,12 @@ letters-skip = ¿Falta la { $letter }? Las letras son las mismas para todas las 
 
 ## Antes de un paso
 
+machine-trial = Pon la aguja nueva. De prueba cose { $trial } en un retal doble, { $stitch }.
+    .check = Las puntadas se ven iguales por las dos caras y la tela queda plana.
+    .remedy = Vuelve a enhebrar el hilo superior y el de la canilla. Bucles por debajo: sube un número la tensión superior; bucles por encima: bájala un número.
 machine-straight = Vuelve a poner la máquina de zigzag a puntada recta: { $stitch }.
 # $flat: de un retal; se encoge tanto como luego la labor.
-practise-gathering = Practica en un retal de la misma tela: apunta el número de la tensión superior, pon la puntada más larga y la tensión más o menos un número más baja. En { $flat } cose dos pasadas, a { $first-row } y { $second-row } del borde. Tira de los dos hilos de la canilla hasta que mida { $short }.
+practise-gathering = Practica en un retal de la misma tela: apunta el número de la tensión superior para las costuras, pon la puntada más larga y la tensión un número más baja. En { $flat } cose dos pasadas, a { $first-row } y { $second-row } del borde. Tira de los dos hilos de la canilla hasta que mida { $short }.
     .check = Los hilos corren sin romperse, y los pliegues quedan regulares.
     .remedy = Si se rompe un hilo, afloja un poco la tensión superior o cose tramos más cortos.
 # $left: hilo que queda en la canilla usada, de la longitud de una llena.

@@ -16,7 +16,7 @@ join-ends-sew = Cose { $length }, a { $seam-width } de los extremos, { $stitch }
 # La tira se unió antes a partir de trozos.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Su margen está por el revés, igual que los de las uniones.
-join-ends-sew-panels = Cose { $length }, a { $seam-width } del borde, { $stitch }, rematando al principio y al final. Tumba con la uña los dos márgenes hacia el mismo lado, en todas las costuras en el mismo sentido.
+join-ends-sew-panels = Cose cada costura, { $length }, a { $seam-width } del borde, { $stitch }, rematando al principio y al final. Tumba con la uña los dos márgenes hacia el mismo lado, en todas las costuras en el mismo sentido.
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Todos los márgenes están por el revés, igual que los de las uniones.
 

@@ -37,8 +37,16 @@ neaten-place-edge = { EDGE($edge) }, { $length }
 
 # $side: cuál de los dos lados de una pieza, que todavía está sola.
 neaten-side = { $side ->
-    [start] Pon { PIECE($piece) } con el derecho arriba y el borde superior lejos de ti. El borde inicial es el lado de la izquierda.
-   *[end] Pon { PIECE($piece) } con el derecho arriba y el borde superior lejos de ti. El borde final es el lado de la derecha.
+    [start] { $each ->
+        [gore] Pon una nesga { PIECE($piece, case: "of") } con el derecho arriba y su extremo estrecho lejos de ti. El borde inicial es el lado de la izquierda.
+        [panel] Pon un ejemplar { PIECE($piece, case: "of") } con el derecho arriba y el borde superior lejos de ti. El borde inicial es el lado de la izquierda.
+       *[piece] Pon { PIECE($piece) } con el derecho arriba y el borde superior lejos de ti. El borde inicial es el lado de la izquierda.
+    }
+   *[end] { $each ->
+        [gore] Pon una nesga { PIECE($piece, case: "of") } con el derecho arriba y su extremo estrecho lejos de ti. El borde final es el lado de la derecha.
+        [panel] Pon un ejemplar { PIECE($piece, case: "of") } con el derecho arriba y el borde superior lejos de ti. El borde final es el lado de la derecha.
+       *[piece] Pon { PIECE($piece) } con el derecho arriba y el borde superior lejos de ti. El borde final es el lado de la derecha.
+    }
  }
 
 ## Con remalladora

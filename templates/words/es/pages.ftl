@@ -54,8 +54,8 @@ page-reasons = De dónde salen los números
 page-glance = De un vistazo
 # $sittings (number)
 page-plan = { $sittings ->
-    [1] El trabajo, en una sesión
-   *[other] El trabajo, en { $sittings } sesiones
+    [1] El trabajo: el corte y una sesión
+   *[other] El trabajo: el corte y { $sittings } sesiones
  }
 page-begin = Antes de empezar
 page-measure = Toma tus medidas

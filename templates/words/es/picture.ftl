@@ -15,7 +15,7 @@ picture-caption = { $view ->
    *[front] Una impresión de frente: los largos son exactos; cuánto se abre depende de la tela.
  }
 # Bajo el pie, donde un modelo de la tela halla que un bajo amplio se abre y sube por encima de lo que debe tapar.
-picture-shows = Abierta como en el dibujo, { PIECE($outer, form: "short") } termina unos { $lower } por encima de { PIECE($inner, form: "short") }; solo por los largos terminaría { $longer } por debajo. Si eso no debe asomar, acorta al menos { $lower } antes de cortar: { PIECE($inner, form: "short") }.
+picture-shows = Abierta como en el dibujo, { PIECE($outer, form: "short") } termina unos { $lower } por encima de { PIECE($inner, form: "short") }; solo por los largos terminaría { $longer } por debajo. Si eso no debe asomar, corta de { $cut } de alto como máximo, en lugar de { $now }: { PIECE($inner, form: "short") }.
 
 ## En palabras
 

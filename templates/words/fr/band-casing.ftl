@@ -43,7 +43,7 @@ band-casing-mark-band-alone = { $parts ->
 ## Poser
 
 band-casing-turn = Mettre la jupe à l’envers, le bord supérieur en haut.
-band-casing-label = Poser l’étiquette à l’intérieur, sur { PIECE($inner) } à côté de sa couture, le texte visible, un bout au ras du bord supérieur : la couture de la bande prend ce bout. L’y { pin }.
+band-casing-label = Poser l’étiquette à l’intérieur, sur { PIECE($inner) } à côté de { side-seam }, le texte visible, un bout au ras du bord supérieur : la couture de la bande prend ce bout. L’y { pin }.
 # Quelle face de la jupe est à l’intérieur : l’envers de sa seule épaisseur ou de la plus intérieure, ...
 band-casing-slip = Enfiler par-dessus { PIECE($band) }, envers dehors : l’endroit de la ceinture contre l’envers { PIECE($inner, case: "of") }.
     .check = Le bord non replié est au ras du bord supérieur, et la pliure repassée pend vers le bas.
@@ -72,7 +72,7 @@ band-casing-cover = Rabattre le bord replié sur l’extérieur jusqu’à ce qu
     .check = La ceinture a { $depth } de hauteur tout autour.
     .tolerance = { $fold-off } de plus ou de moins
     .remedy = Déplacer le repli jusqu’à ce qu’il couvre partout la ligne de piqûre. Si la ceinture reste trop basse, elle a été coupée trop étroite : en couper une neuve de { $cut-depth } de hauteur.
-band-casing-gap = Marquer une ouverture de { $gap } qui commence à { $beside } à droite de { band-casing-seam } de la ceinture, vue sur l’endroit. Tracer un trait à chaque bout.
+band-casing-gap = Marquer une ouverture de { $gap } : de { $beside } à { $gap-end } à droite de { band-casing-seam } de la ceinture, vue sur l’endroit. Tracer un trait à chaque bout.
 band-casing-gap-front = Marquer une ouverture de { $gap } au milieu du devant, à { $quarter } de { band-casing-seam } de la ceinture, une moitié de chaque côté. Tracer un trait à chaque bout.
 band-casing-topstitch = Endroit dessus, surpiquer à { $edge-stitch } du repli inférieur, d’un trait de l’ouverture à l’autre en faisant le tour, { $stitch }, { $stitched }. Faire un point d’arrêt aux deux bouts.
     .check = L’ouverture est libre et la coulisse a { $channel } de largeur à l’intérieur.

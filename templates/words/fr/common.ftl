@@ -214,15 +214,15 @@ gore-place = { $place ->
  }
 # Des lés qui ont chacun leur place. $at-side : si la couture est sur le côté à toute hauteur.
 close-row = { $at-side ->
-    [yes] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la couture de côté, à gauche de la personne qui porte le vêtement.
-   *[no] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la plus proche du côté gauche de la personne qui porte le vêtement : tout se mesure à partir d’elle.
+    [yes] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la couture de côté, à gauche de la personne qui porte le vêtement.
+   *[no] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la plus proche du côté gauche de la personne qui porte le vêtement : tout se mesure à partir d’elle.
  }
     .check = La dernière se coud à la première.
 # $copies lés forment un seul rond.
 close-panels = { $copies ->
     [2] { $tiers ->
-        [yes] Poser les deux lés { PIECE($pieces, case: "of") } { faces-together }, haut contre haut, et { pin } les deux côtés, sur { $length } chacun. { tiers-meet }
-       *[no] Poser les deux exemplaires { PIECE($pieces, case: "of") } { faces-together }, haut contre haut, et { pin } les deux côtés, sur { $length } chacun.
+        [yes] Poser les deux lés { PIECE($pieces, case: "of") } { faces-together }, haut contre haut, et { pin } les deux bords de côté, sur { $length } chacun. { tiers-meet }
+       *[no] Poser les deux exemplaires { PIECE($pieces, case: "of") } { faces-together }, haut contre haut, et { pin } les deux bords de côté, sur { $length } chacun.
     }
    *[other] { $tiers ->
         [yes] Poser chaque lé { PIECE($pieces, case: "of") } sur le suivant, { faces-together } et haut contre haut, et le dernier sur le premier. { pin-start } les { $copies } paires de côtés, sur { $length } chacune. { tiers-meet }
@@ -246,11 +246,11 @@ zigzag-set = Régler la machine au point zigzag, { $zigzag-wide } mm de large e
 ## L’étiquette qui met en garde contre le feu
 
 # Les mots sont ceux de la loi, dans la langue du pays où le vêtement se porte.
-fire-label-write = Écrire TENIR ÉLOIGNÉ DU FEU sur { $label-tape } de ruban de coton, en capitales rouges d’au moins { $letters } de haut, avec un feutre qui ne part pas au lavage.
+fire-label-write = Écrire TENIR ÉLOIGNÉ DU FEU en deux lignes sur { $label-tape } de ruban de coton, en capitales rouges d’au moins { $letters } de haut, avec un feutre qui ne part pas au lavage.
 
 ## Rangs de points longs que l’on tire
 
-rows-set-machine = Régler le point le plus long de la machine, { $long-stitch } mm environ. Noter le chiffre de la tension du fil supérieur pour les coutures, si ce n’est déjà fait, et la régler un chiffre au-dessous de celui-là.
+rows-set-machine = Régler la machine pour froncer : le point le plus long, { $long-stitch } mm environ, et la tension du fil supérieur un chiffre au-dessous de celui des coutures. Garder noté le chiffre des coutures.
 # Dit seulement dans d’autres messages. $per-run : sur combien des parties marquées va une section.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->

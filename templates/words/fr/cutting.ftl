@@ -58,7 +58,10 @@ cutting-selvedges = Couper les lisières du tissu ({ $cloth }). { cutting-straig
 # Le plan prend presque toute la largeur.
 cutting-selvedges-wide = { cutting-selvedges }
     .check = Il reste au moins { $width } de largeur, et { $length } de longueur.
-    .remedy = S’il est plus étroit que { $width }, l’acheter plus large, ou faire refaire le plan pour sa largeur. S’il est trop court, acheter ce qui manque avant de rien couper.
+    .remedy = { $eked ->
+        [yes] S’il est plus étroit de { $hair } au plus, couper { $shorter } aussi longs que le tissu est large, et { $longer } plus long de tout ce qui leur manque. S’il est encore plus étroit, l’acheter plus large. S’il est trop court, acheter ce qui manque avant de rien couper.
+       *[no] S’il est plus étroit que { $width }, l’acheter plus large, ou faire refaire le plan pour sa largeur. S’il est trop court, acheter ce qui manque avant de rien couper.
+     }
 # Des pièces ont un bord sur la lisière.
 cutting-selvedges-kept = Ne pas couper les lisières du tissu ({ $cloth }) : certaines sont des bords de pièces. { cutting-straighten }
     .check = { cutting-selvedges.check }
@@ -90,13 +93,13 @@ cutting-section = Couper le long de la ligne : c’est le coupon { $number } su
 cutting-section-only = Couper le long de la ligne : c’est l’unique coupon.
 # D’autres coupons de ce tissu gardent les leurs.
 cutting-selvedges-here = Couper les lisières de ce coupon : aucune de ses pièces n’en garde.
-cutting-tags = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : près du bord qui est en haut sur le dessin, sur l’envers : la face la plus mate. Si les deux se ressemblent, choisir maintenant.
+cutting-tags = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : près du bord qui est en haut sur le dessin, son bord supérieur, sur l’envers : la face la plus mate. Si les deux se ressemblent, choisir maintenant.
     .check = { $tags ->
         [one] { $tags } étiquette. Une étiquette s’ôte quand sa pièce est cousue.
        *[other] { $tags } étiquettes. Une étiquette s’ôte quand sa pièce est cousue.
      }
 # Les deux faces du tissu sont pareilles.
-cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : sur une face. Ce tissu n’a pas d’endroit : la face à l’étiquette est désormais l’envers.
+cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : près du bord qui est en haut sur le dessin, son bord supérieur. Ce tissu n’a pas d’endroit : la face à l’étiquette est désormais l’envers.
     .check = { cutting-tags.check }
 # Comment, c’est dit au premier coupon du tissu.
 cutting-tags-again = Étiqueter de la même façon les pièces de ce coupon.
@@ -109,7 +112,10 @@ cutting-tapes-along = { COUNT($tapes) ->
     [one] Coller un ruban adhésif en papier le long de la table. Son côté éloigné est à { $tapes } du bord proche de la table.
    *[other] Coller des rubans adhésifs en papier le long de la table. Leurs côtés éloignés sont à { $tapes } du bord proche de la table.
  }
-    .check = Chaque ruban dépasse le coupon d’une main aux deux bouts, et le dernier y est à sa distance.
+    .check = { $beyond ->
+        [yes] Chaque ruban va d’un bout à l’autre de la table, et le dernier y est à sa distance.
+       *[no] Chaque ruban dépasse le coupon d’une main aux deux bouts, et le dernier y est à sa distance.
+     }
     .tolerance = { $tape-off }
     .remedy = Mesurer à nouveau depuis le même bord, jamais de ruban à ruban. Si la table est trop petite, travailler par terre, où un ruban de plus tient lieu de bord de devant.
 # Des rubans d’un coupon précédent sont sur la table.
@@ -142,11 +148,18 @@ cutting-draw-along-folded = Tirer le tissu ({ $cloth }) par-dessus les rubans, d
 cutting-draw-no-tapes = Poser le tissu ({ $cloth }) sur la table, droit et sans tension, la pliure au ras du bord proche. Y poser des poids.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
+# Bandes de coupe dans la largeur du tissu.
+cutting-draw-turned = Tourner le tissu ({ $cloth }) d’un quart de tour et le tirer par-dessus les rubans, droit et sans tension, son bout coupé au ras du bord proche. Y poser des poids.
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
 cutting-draw-across = Tirer le tissu ({ $cloth }) le long de la table par-dessus les rubans, droit et sans tension, son bout coupé au ras du bout gauche. Y poser des poids.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 # Les autres coupons de ce tissu se coupent pliés.
 cutting-draw-across-open = Ouvrir la pliure : ce coupon se coupe en une seule épaisseur. { cutting-draw-across }
+    .check = { cutting-draw.check }
+    .remedy = { cutting-draw.remedy }
+cutting-draw-turned-open = Ouvrir la pliure : ce coupon se coupe en une seule épaisseur. { cutting-draw-turned }
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }
 # Dits seulement comme parties des quatre ci-dessus.
@@ -191,11 +204,16 @@ cutting-lanes-whole = Étiqueter ces bandes de coupe, qui ne se coupent pas dava
 # Said only inside the message above.
 cutting-lane-named = la bande de coupe { $lane } est { $piece }
 cutting-lane = { $layer ->
-    [flat] Dans la bande de coupe { $lane }, { $depth } de hauteur, couper d’équerre, à partir du bout gauche : { $cuts }.
+    [flat] Dans la bande de coupe { $lane }, { $depth } de hauteur, couper d’équerre, à partir d’un bout : { $cuts }.
     [fold] Ouvrir la bande de coupe { $lane }, qui contient la pliure. Elle a { $depth } de hauteur : y couper { $cuts }.
     [upper] Dans la bande de coupe { $lane }, épaisseur du dessus, { $depth } de hauteur, couper { $cuts }.
    *[under] Dans la bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, couper { $cuts }.
  }
+# Un coupon court qui n’est qu’une bande : une règle suffit, sans ruban sur la table.
+cutting-strip-off = Mesurer { $length } le long du bout coupé du coupon { $number }, tracer une ligne d’équerre et couper le long de celle-ci : c’est { $piece }.
+    .check = Il a { $length } de long à ses deux longs bords.
+    .tolerance = { $off }
+    .remedy = Rectifier le bout d’équerre.
 cutting-lane-over = { $layer ->
     [flat] La bande de coupe { $lane }, { $depth } de hauteur, reste.
     [fold] La bande de coupe { $lane }, qui contient la pliure, reste.

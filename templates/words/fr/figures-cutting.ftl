@@ -26,7 +26,7 @@ figure-cutting-caption-scales = { $first ->
  }
 figure-cutting-opened = Le tissu plié est dessiné ouvert, l’épaisseur du dessous en dessous de la pliure.
 figure-cutting-panels = Les pièces sont comme sur la table, un côté qui avait une lisière devant soi ; leurs bouts se mesurent depuis la gauche, leurs côtés depuis ce côté proche.
-figure-cutting-unproven = C’est le meilleur plan trouvé dans le calcul alloué ; un autre pourrait coûter { $gap } de moins au plus.
+figure-cutting-unproven = C’est le meilleur plan trouvé dans le calcul alloué ; un autre pourrait coûter { $gap } de moins au plus.
 # $rows : ses bandes de coupe ou ses pièces.
 figure-cutting-alt = Coupon { $section }, { $length } de tissu ({ $cloth }) : { $rows }.
 # Dit seulement dans le message ci-dessus.
@@ -60,6 +60,7 @@ figure-tapes-lanes-wide = { COUNT($lanes) ->
 figure-tapes-half = { $depth } la moitié
 figure-tapes-level = bord proche de la table, long bord du tissu au ras
 figure-tapes-level-folded = bord proche de la table, pliure au ras
+figure-tapes-level-turned = bord proche de la table, bout coupé au ras
 figure-tapes-level-end = bout gauche de la table, bout coupé au ras
 figure-tapes-number = { $number } :
 figure-tapes-caption = Rubans adhésifs sur la table pour le tissu ({ $cloth }), leurs distances à l’échelle. Couper le long du trait épais de chaque ruban, son côté éloigné.

@@ -39,7 +39,7 @@ folded-casing-folded =
         [cord] Déplier et repasser à nouveau là où elle dévie.
        *[elastic] Déplier et repasser à nouveau là où elle dévie : l’élastique vrille dans une coulisse inégale.
      }
-folded-casing-gap = Marquer une ouverture de { $gap } qui commence à { $beside } à droite de { side-seam }, vue de l’intérieur. Tracer un trait à chaque bout.
+folded-casing-gap = Marquer une ouverture de { $gap } : de { $beside } à { $gap-end } à droite de { side-seam }, vue de l’intérieur. Tracer un trait à chaque bout.
 folded-casing-gap-front = Marquer une ouverture de { $gap } au milieu du devant, à { $quarter } de { side-seam }, une moitié de chaque côté. Tracer un trait à chaque bout.
 folded-casing-label = Glisser un bout de l’étiquette sous le repli inférieur à côté de { side-seam }, loin de l’ouverture, le texte visible, et l’y { pin }.
 folded-casing-label-flat = Glisser un bout de l’étiquette sous le repli inférieur près d’un bout de la coulisse, le texte visible, et l’y { pin }.
@@ -51,6 +51,6 @@ folded-casing-sew = Intérieur dessus, piquer à { $edge-stitch } au-dessus du r
     .check = L’ouverture est libre et la coulisse a { $channel } de largeur à l’intérieur.
     .remedy = Découdre ce qui ferme l’ouverture.
 # L’ouverture est décousue ensuite dans la couture de côté.
-folded-casing-sew-round = Intérieur dessus, piquer à { $edge-stitch } au-dessus du repli inférieur sur tout le tour, { $stitched }, { $stitch } ; finir en repiquant trois points sur le début.
+folded-casing-sew-round = Intérieur dessus, piquer à { $edge-stitch } au-dessus du repli inférieur sur tout le tour, { $stitched }, { $stitch } ; finir en repiquant trois points sur le début.
     .check = Le repli est pris tout autour et la coulisse a { $channel } de largeur à l’intérieur.
     .remedy = Découdre là où la piqûre a quitté le repli, et refaire ce tronçon.

@@ -102,7 +102,7 @@ after-starch = L’amidon part au lavage. Amidonner de nouveau après chaque lav
 after-store = Suspendre propre et sec, par la taille, loin des radiateurs et des flammes. Ne pas aplatir : ce qui reste longtemps plié garde les plis.
     .head = Rangement
 after-label = { $fire ->
-    [yes] Écrire sur un second ruban, et le coudre à côté de celui qui met en garde contre le feu : le nom ou la taille, l’année, { $fibres }.
-   *[no] Écrire sur un ruban, et le coudre à l’intérieur de la taille : le nom ou la taille, l’année, { $fibres }.
+    [yes] Écrire sur un second ruban, et le coudre à la main à côté de celui qui met en garde contre le feu : le nom ou la taille, l’année, { $fibres }.
+   *[no] Écrire sur un ruban, et le coudre à la main à l’intérieur de la taille : le nom ou la taille, l’année, { $fibres }.
  }
     .head = Étiquette

@@ -37,12 +37,20 @@ gores-square = { $turns ->
 gores-corner = 0
 gores-line = { $line } { $upper } en haut, { $lower } en bas
 gores-mark = { $line } { $at }
-gores-mark-row = { $some ->
-    [yes] { $times ->
-        [one] Sur un rectangle, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
-       *[other] Sur { $times } rectangles, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+gores-mark-row = { $which ->
+    [first] { $times ->
+        [one] Sur un rectangle, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+       *[other] Sur { $times } rectangles, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
     }
-   *[no] Marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+    [next] { $times ->
+        [one] Sur un autre rectangle, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+       *[other] Sur { $times } autres rectangles, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+    }
+    [last] { $times ->
+        [one] Sur l’autre rectangle, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+       *[other] Sur les { $times } autres rectangles, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+    }
+   *[all] Marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
  }
 gores-mark-lower = Y marquer le long du bord inférieur, depuis son coin gauche : { $lower-marks }.
 gores-draw-row = Tracer chaque ligne droite de son repère du haut à celui du bas.
@@ -52,12 +60,20 @@ gores-draw-row = Tracer chaque ligne droite de son repère du haut à celui du b
      }
     .tolerance = { $off } de plus ou de moins
     .remedy = Mesurer à nouveau ses deux repères depuis les coins gauches.
-gores-name-row = { $some ->
-    [yes] { $times ->
-        [one] Sur un rectangle, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
-       *[other] Sur { $times } rectangles, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+gores-name-row = { $which ->
+    [first] { $times ->
+        [one] Sur un rectangle, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+       *[other] Sur { $times } rectangles, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
     }
-   *[no] Écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+    [next] { $times ->
+        [one] Sur un autre rectangle, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+       *[other] Sur { $times } autres rectangles, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+    }
+    [last] { $times ->
+        [one] Sur l’autre rectangle, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+       *[other] Sur les { $times } autres rectangles, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+    }
+   *[all] Écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
  }
 
 ## Couper et marquer

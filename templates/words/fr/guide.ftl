@@ -7,9 +7,12 @@ letters-skip = Pas de { $letter } ? Les lettres sont les mêmes pour toutes les
 
 ## Avant une étape
 
+machine-trial = Monter l’aiguille neuve. À titre d’essai, piquer { $trial } sur une chute en double, { $stitch }.
+    .check = Les points sont pareils sur les deux faces, et le tissu reste à plat.
+    .remedy = Enfiler à nouveau le fil supérieur et celui de canette. Boucles dessous : monter la tension du fil supérieur d’un chiffre ; boucles dessus : la baisser d’un chiffre.
 machine-straight = Revenir du zigzag au point droit, { $stitch }.
 # $flat : d’une chute ; on la resserre autant que le sera l’ouvrage.
-practise-gathering = S’exercer sur une chute du même tissu : noter le chiffre de la tension du fil supérieur, puis régler le point le plus long et la tension un chiffre plus bas environ. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
+practise-gathering = S’exercer sur une chute du même tissu : noter le chiffre de la tension du fil supérieur pour les coutures, puis régler le point le plus long et la tension un chiffre plus bas. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
     .check = Les fils glissent sans casser, et les plis sont réguliers.
     .remedy = Si un fil casse, desserrer un peu la tension du fil supérieur, ou piquer des tronçons plus courts.
 # $left : le fil qui reste sur l’ancienne canette, de la longueur d’une pleine.
@@ -48,8 +51,8 @@ last-look-length = Suspendre le vêtement et mesurer du bord supérieur à l’o
     .remedy = Si un côté tombe plus bas, y chercher une couture piquée trop étroite, et la repiquer.
 # L’ourlet est coupé plus haut devant que derrière.
 last-look-dips = { $train ->
-    [yes] Lâcher la traîne. Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
-   *[no] Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
+    [yes] Lâcher la traîne. Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
+   *[no] Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
  }
     .check = La mesure est la même à gauche et à droite, et l’ourlet descend régulièrement vers le dos.
     .tolerance = { $off } de plus ou de moins

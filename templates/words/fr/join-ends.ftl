@@ -16,7 +16,7 @@ join-ends-sew = Piquer { $length } à { $seam-width } des bouts, { $stitch }, po
 # La bande a d’abord été raccordée de tronçons.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Sa marge est sur l’envers, comme celles des raccords.
-join-ends-sew-panels = Piquer { $length } à { $seam-width } du bord, { $stitch }, point d’arrêt au début et à la fin. Coucher à l’ongle les deux marges du même côté, à toutes les coutures dans le même sens.
+join-ends-sew-panels = Piquer chaque couture, { $length }, à { $seam-width } du bord, { $stitch }, point d’arrêt au début et à la fin. Coucher à l’ongle les deux marges du même côté, à toutes les coutures dans le même sens.
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Toutes les marges sont sur l’envers, comme celles des raccords.
 

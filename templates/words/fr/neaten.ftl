@@ -37,8 +37,16 @@ neaten-place-edge = { EDGE($edge) }, { $length }
 
 # $side : lequel des deux côtés d’une pièce, qui est encore seule.
 neaten-side = { $side ->
-    [start] Poser { PIECE($piece) } endroit dessus, le bord supérieur loin de soi. Le bord de début est le côté à gauche.
-   *[end] Poser { PIECE($piece) } endroit dessus, le bord supérieur loin de soi. Le bord de fin est le côté à droite.
+    [start] { $each ->
+        [gore] Poser un lé { PIECE($piece, case: "of") } endroit dessus, son bout étroit loin de soi. Le bord de début est le côté à gauche.
+        [panel] Poser un exemplaire { PIECE($piece, case: "of") } endroit dessus, le bord supérieur loin de soi. Le bord de début est le côté à gauche.
+       *[piece] Poser { PIECE($piece) } endroit dessus, le bord supérieur loin de soi. Le bord de début est le côté à gauche.
+    }
+   *[end] { $each ->
+        [gore] Poser un lé { PIECE($piece, case: "of") } endroit dessus, son bout étroit loin de soi. Le bord de fin est le côté à droite.
+        [panel] Poser un exemplaire { PIECE($piece, case: "of") } endroit dessus, le bord supérieur loin de soi. Le bord de fin est le côté à droite.
+       *[piece] Poser { PIECE($piece) } endroit dessus, le bord supérieur loin de soi. Le bord de fin est le côté à droite.
+    }
  }
 
 ## À la surjeteuse

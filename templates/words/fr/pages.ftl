@@ -54,8 +54,8 @@ page-reasons = D’où viennent les nombres
 page-glance = En un coup d’œil
 # $sittings (number)
 page-plan = { $sittings ->
-    [1] Le travail, en une séance
-   *[other] Le travail, en { $sittings } séances
+    [1] Le travail : la coupe et une séance
+   *[other] Le travail : la coupe et { $sittings } séances
  }
 page-begin = Avant de commencer
 page-measure = Prendre ses mesures

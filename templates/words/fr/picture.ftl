@@ -12,24 +12,24 @@ picture-caption = { $view ->
     [left] De la gauche de la personne qui le porte, où il se ferme.
     [back] De dos.
     [peeled] Avec les épaisseurs écartées.
-   *[front] Une impression de face : les longueurs sont justes, l’ampleur dépend du tissu.
+   *[front] Une impression de face : les longueurs sont justes, l’ampleur dépend du tissu.
  }
 # Sous la légende, là où un modèle du tissu trouve qu’un ourlet ample s’évase et remonte au-dessus de ce qu’il doit cacher.
-picture-shows = Évasée comme sur le dessin, { PIECE($outer, form: "short") } s’arrête environ { $lower } au-dessus de { PIECE($inner, form: "short") } ; d’après les longueurs seules, elle s’arrêterait { $longer } au-dessous. Si cela ne doit pas dépasser, raccourcir d’au moins { $lower } avant de couper : { PIECE($inner, form: "short") }.
+picture-shows = Évasée comme sur le dessin, { PIECE($outer, form: "short") } s’arrête environ { $lower } au-dessus de { PIECE($inner, form: "short") } ; d’après les longueurs seules, elle s’arrêterait { $longer } au-dessous. Si cela ne doit pas dépasser, couper sur { $cut } de hauteur au plus, au lieu de { $now } : { PIECE($inner, form: "short") }.
 
 ## En mots
 
-picture-alt = { $title } sur un mannequin simple, { picture-view } : { $long } de long, environ { $across } de large à l’ourlet. { picture-made } { picture-closed }
+picture-alt = { $title } sur un mannequin simple, { picture-view } : { $long } de long, environ { $across } de large à l’ourlet. { picture-made } { picture-closed }
 picture-made = { $count ->
-    [one] De haut en bas : { $layers }.
-   *[other] De l’extérieur vers l’intérieur : { $layers }.
+    [one] De haut en bas : { $layers }.
+   *[other] De l’extérieur vers l’intérieur : { $layers }.
  }
 picture-layer = { $alike ->
     [one] { $tiers }
-   *[other] { $alike } épaisseurs pareilles, chacune : { $tiers }
+   *[other] { $alike } épaisseurs pareilles, chacune : { $tiers }
  }
 picture-tier-plain = { PIECE($piece, form: "bare") } ({ $deep } de haut)
-picture-tier-gathered = { PIECE($piece, form: "bare") } ({ $deep } de haut, froncé { $full } : 1)
+picture-tier-gathered = { PIECE($piece, form: "bare") } ({ $deep } de haut, froncé { $full } : 1)
 picture-tier-pleated = { PIECE($piece, form: "bare") } ({ $deep } de haut, plissé)
 picture-closed = { $closed ->
     [elastic] Un élastique resserre la taille.

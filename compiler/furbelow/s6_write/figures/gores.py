@@ -10,14 +10,14 @@ from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, left_over
 from furbelow.s6_write.figures.language import ACCENT, INK, LEADING, PLAIN, SOFT, THICK, THIN
 from furbelow.s6_write.figures.numbers import Numbers
-from furbelow.s6_write.figures.pen import Sheet
+from furbelow.s6_write.figures.pen import Sheet, spread, width_of
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.gores import row_said
 
 WIDEST, HIGHEST, MIDDLE = 230.0, 200.0, 195.0  # units
 ROW_HIGH = 120.0
-NEAR = 20.0  # two letters nearer to each other are written as one
+SAME, APART = 1.0, 10.0  # two marks nearer to each other are one place; between the letters of two places
 
 
 def gores(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -80,7 +80,7 @@ def _rows(gore: Gore, words: Words, numbers: Numbers) -> Figure:
             "count": len(row),
         }
         sheet.write((8, y), words.text("figure-gores-row-head", values), bold=True)
-        y = _row(sheet, (MIDDLE - float(wide) * scale / 2, y + 34), scale, gore, row, words, values)
+        y = _row(sheet, (MIDDLE - float(wide) * scale / 2, y + 38), scale, gore, row, words, values)
         told.append(words.text("figure-gores-row-alt", values))
     sheet.callout(
         (MIDDLE - WIDEST / 2 - 28, 50), numbers.at("gores-mark-row"), (MIDDLE - float(wide) * scale / 2 + 12, 60)
@@ -109,23 +109,27 @@ def _row(
     sheet.lines(
         [[(x + float(above) * scale, y), (x + float(below) * scale, low)] for above, below in lines], ACCENT, THICK
     )
-    for side, baseline in ((0, y - 6), (1, low + 14)):
-        for letters, place in _lettered([x + float(line[side]) * scale for line in lines]):
-            sheet.write((place, baseline), letters, "middle", bold=True)
+    for side, edge, away in ((0, y, -1), (1, low, 1)):
+        named = _lettered([x + float(line[side]) * scale for line in lines])
+        wide_as = [width_of(letters, True) + APART for letters, _ in named]
+        places = spread([place for _, place in named], wide_as, 0, sheet.width)
+        for (letters, place), stands in zip(named, places, strict=True):
+            sheet.lines([[(place, edge), (stands, edge + 7 * away)]])
+            sheet.write((stands, edge + (18 if away > 0 else -10)), letters, "middle", bold=True)
     sheet.upright(y, low, x + across + 16, words.said(values["high"]), x + across + 2)
-    sheet.across(x, x + across, low + 34, words.said(values["wide"]), low + 18, below=True)
-    sheet.write((MIDDLE, low + 62), words.text("figure-gores-diagonal", values), "middle", colour=SOFT)
-    return low + 62 + 2 * LEADING
+    sheet.across(x, x + across, low + 38, words.said(values["wide"]), low + 22, below=True)
+    sheet.write((MIDDLE, low + 66), words.text("figure-gores-diagonal", values), "middle", colour=SOFT)
+    return low + 66 + 2 * LEADING
 
 
 def _lettered(places: list[float]) -> list[tuple[str, float]]:
-    """A letter for each place, one behind the other where two lie close together."""
+    """A letter for each place, those of one place together."""
     found: list[tuple[str, float]] = []
     for number, place in enumerate(places):
         letter = explained_letter(number + 1)
-        if found and place - found[-1][1] < NEAR:
+        if found and place - found[-1][1] < SAME:
             letters, at = found.pop()
-            found.append((f"{letters}, {letter}", (at + place) / 2))
+            found.append((f"{letters}, {letter}", at))
         else:
             found.append((letter, place))
     return found

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from furbelow.garment.message import Length, Part, Things, Value, Values
-from furbelow.s4_cut.marks import Mark, table_marks
+from furbelow.s4_cut.marks import Mark, by_ruler, table_marks, turned
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, SOFT, THICK, THIN
@@ -15,6 +15,11 @@ LEFT = 96.0
 LONG, SHORT = 140.0, 16.0  # units for the length of the cloth; of a long section only so much is drawn
 DEEP = 110.0  # units for the width of the cloth as it lies
 FINEST = 0.22
+_LEVEL = {
+    "edge": "figure-tapes-level",
+    "folded": "figure-tapes-level-folded",
+    "end": "figure-tapes-level-turned",
+}
 ACROSS = 60.0  # units for the length of tapes across the table, cut short
 
 
@@ -27,8 +32,8 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
     groups: list[tuple[list[int], tuple[Mark, ...]]] = []
     for number, section in enumerate(plan.sections, 1):
         marks = table_marks(section)
-        if not marks:
-            continue  # places of panels, and of lanes at the far selvedges alone, stand in the drawing of the section
+        if not marks or by_ruler(plan, section):
+            continue  # places of panels, strips by a ruler and lanes at the far selvedges stand in the drawing of the section
         if groups and groups[-1][1] == marks:
             groups[-1][0].append(number)
         else:
@@ -39,7 +44,9 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
     figures: list[Figure] = []
     caption = words.text("figure-tapes-caption", {"cloth": cloth})
     for numbers, marks in groups:
-        across = plan.sections[numbers[0] - 1].across
+        section = plan.sections[numbers[0] - 1]
+        turns = turned(plan, section)
+        across = section.across and not turns
         tapes = Things(tuple(Part("figure-tapes-alt-tape", _told(mark)) for mark in marks))
         values: Values = {"sections": Things(tuple(numbers)), "tapes": tapes}
         named = words.text("figure-tapes-sections", values)
@@ -48,14 +55,17 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
         sheet.write((8, 0), named, bold=True)
         beside = 13 + width_of(named, True)
         sheet.write((beside, 0), shortened(start, sheet.width - beside - 8))
+        folded = plan.folded and not section.across
         if across:
             _tapes_across(sheet, 38, marks, words)
         else:
-            right = LEFT + min(LONG, max(SHORT, float(plan.sections[numbers[0] - 1].length) * scale))
-            _tapes_along(sheet, 38, float(lying) * scale, right, marks, scale, words, plan.folded)
+            high, long = (section.length, plan.usable_width) if turns else (lying, section.length)
+            right = LEFT + min(LONG, max(SHORT, float(long) * scale))
+            level = "end" if turns else "folded" if folded else "edge"
+            _tapes_along(sheet, 38, float(high) * scale, right, marks, scale, words, level)
         alt = words.text("figure-tapes-alt-end" if across else "figure-tapes-alt-edge", values)
         # The distances stand in the sentence too; how tapes lie is drawn once.
-        like = f"tapes {across} {plan.folded}"
+        like = f"tapes {across} {turns} {folded}"
         figures.append(Figure(_key(key, figures), sheet.svg(), alt, caption, like=like))
     return tuple(figures)
 
@@ -72,16 +82,16 @@ def _tapes_along(
     marks: tuple[Mark, ...],
     scale: float,
     words: Words,
-    folded: bool,
+    level: str,
 ) -> None:
-    """The cloth as it lies before the maker, its fold or edge on the near edge of the table."""
+    """The cloth as it lies before the maker; level: what of it lies on the near edge of the table."""
     low = y + high
     sheet.line(
         [(LEFT - 14, low), (LEFT - 14, y - 16), (right + 14, y - 16), (right + 14, low)], SOFT, THIN, closed=True
     )
     face(sheet, [(LEFT, y), (right, y), (right, low), (LEFT, low)], wrong=False)
     sheet.line([(LEFT, low), (LEFT, y), (right, y), (right, low)], INK, PLAIN, closed=True)
-    if folded:
+    if level == "folded":
         # The layer below shows at the open edge.
         sheet.line([(LEFT + 3, y), (LEFT + 3, y - 3), (right, y - 3)], INK, PLAIN)
         edge(sheet, (LEFT, low), (right, low), "fold", (0, -1), worked=True)
@@ -107,8 +117,7 @@ def _tapes_along(
         depth = words.text("figure-tapes-half", _told(mark)) if mark.on_fold else words.said(Length(mark.depth, "cut"))
         sheet.write((LEFT - 26, middle + 4.5), depth, "end")
     below = max([low, *places, *between]) + 20  # many words reach further down than the cloth
-    level = words.text("figure-tapes-level-folded" if folded else "figure-tapes-level")
-    sheet.write((8, below), level, colour=SOFT)
+    sheet.write((8, below), words.text(_LEVEL[level]), colour=SOFT)
 
 
 def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], words: Words) -> None:

@@ -16,6 +16,8 @@ from furbelow.techniques.shared.gathers import ROWS
 from furbelow.techniques.shared.iron import IRON_SET, SET_BY_STEP, by_heat, iron_set
 
 PRACTICE = Fraction(200)  # mm of offcut
+TRIAL = Fraction(100)  # mm of a first seam, with a new needle
+_AT_MACHINE = (SetUp.STRAIGHT, SetUp.ZIGZAG)
 
 
 def before_step(
@@ -34,6 +36,9 @@ def before_step(
     worked = [done for done, said in zip(performed[:at], told[:at], strict=True) if said.actions]
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(worked):
         yield said_action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)}, words)
+    if performed[at].setup in _AT_MACHINE and not any(done.setup in _AT_MACHINE for done in worked):
+        values: Values = {"trial": Length(TRIAL), "stitch": Stitch(words.say.room.seam_stitch)}
+        yield said_action("machine-trial", values, words)
     yield from _practice(performed, at, words)
     yield from _fresh_bobbins(shopping, at, words)
     yield from _iron(performed, told, at, words, stops)

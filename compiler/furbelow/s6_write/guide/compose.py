@@ -11,6 +11,7 @@ from furbelow.garment import spec
 from furbelow.garment.message import Length, Things
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import SupplyKind
+from furbelow.garment.technique import Tool
 from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.shopping import ShoppingList
@@ -82,13 +83,14 @@ def compose(
     facts = tuple(summary(rehearsal, words))
     worked = (*(operation for part in parts for operation in part.operations), *last.operations)
     measures = tuple(measured(solved, words))
+    asked = (*(LABEL_TOOLS if label else ()), *((Tool.PRESS_CLOTH,) if _trims(run) and not pile else ()))
     guide = Guide(
         title=solved.spec.title,
         wearer=wearer,
         about=solved.spec.about,
         facts=(*facts, *times(shopping, words)),
         cautions=general_cautions(rehearsal, words),
-        tools=tuple(tools(rehearsal, told, words, LABEL_TOOLS if label else ())),
+        tools=tuple(tools(rehearsal, told, words, asked)),
         materials=pile_materials(shopping, cutting, pile, words) if pile else material_lines(shopping, words),
         cutting=pieces,
         key=how_to_read(words),

@@ -16,7 +16,7 @@ from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
-PRESSED = ("cutting-wash", "cutting-wash-unknown")  # the sentences that have cloth ironed before it is cut
+PRESSED = ("cutting-wash-trims", "cutting-wash", "cutting-wash-unknown")  # sentences that have something ironed
 
 
 def cut_operations(
@@ -50,7 +50,7 @@ def cut_operations(
 
 
 def _hot(actions: Sequence[SaidAction], words: Words) -> Iterator[Caution]:
-    """The caution of the iron, where cloth is pressed before it is cut."""
+    """The caution of the iron, where trims or cloth are pressed before the first cut."""
     if any(action.mark in PRESSED for action in actions):
         words.read("cautions")
         yield Caution(CautionKind.HEAT, words.text("caution-iron"))

@@ -8,12 +8,12 @@ from fractions import Fraction
 
 from furbelow.garment.heat import dots_for
 from furbelow.garment.limits import SHEER, gram_per_m2
-from furbelow.garment.message import Length, One, Part, Share, Supply, Things, Values
+from furbelow.garment.message import Length, One, Own, Part, Share, Supply, Things, Value, Values, flag
 from furbelow.garment.solved import SolvedPiece
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting, Sheet
 from furbelow.s4_cut.offcuts import offcuts
-from furbelow.s4_cut.plan import CuttingPlan, Section
+from furbelow.s4_cut.plan import CuttingPlan, Section, Segment, tag_of
 from furbelow.s6_write.guide.guide import CutLine
 from furbelow.s6_write.guide.lane_steps import lane_steps
 from furbelow.s6_write.words.said_step import SaidAction, said_action
@@ -26,6 +26,8 @@ SELVEDGES = {
     False: ("cutting-selvedges", "cutting-selvedges-wide"),
     True: ("cutting-selvedges-kept", "cutting-selvedges-kept-wide"),
 }
+# So much narrower than planned the cloth may be where strips are made up of segments; of at most so many: house rule.
+HAIR, MOST_SHORTER = Fraction(10), 4
 # Fibres whose new cloth is washed before it is cut, however little the spec says of it: common practice, no source.
 _SHRINK = frozenset({"cotton", "linen", "viscose"})
 
@@ -64,7 +66,7 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
     """How to cut one cloth, from the bolt to what stays over."""
     plan = sheet.plan
     needs = max((_across(plan, section) for section in plan.sections), default=Fraction(0))
-    values: Values = {
+    values: dict[str, Value] = {
         "cloth": Supply(sheet.material.material.name),
         "shrinks": Share(sheet.bolt.shrinkage),
         "width": Length(needs, "cut"),
@@ -78,6 +80,7 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
     elif "shrinkage" not in material.amounts and material.material.fibre in _SHRINK:
         yield said_action("cutting-wash-unknown", values, words)
     wide = needs > NEARLY_ALL * plan.usable_width
+    values |= _narrower(plan, needs, cutting.marks)
     yield said_action(SELVEDGES[_keeps_selvedges(plan)][wide], values, words)
     if plan.folded:
         faces = sheet.material.material.has_right_side
@@ -143,6 +146,36 @@ def _across(plan: CuttingPlan, section: Section) -> Fraction:
         return max((lane.used for lane in section.lanes), default=Fraction(0))
     lanes = sum((lane.depth for lane in section.lanes), Fraction(0))
     return min(lanes, plan.usable_width)
+
+
+def _narrower(plan: CuttingPlan, needs: Fraction, marks: Mapping[str, str]) -> dict[str, Value]:
+    """How cloth that is a hair too narrow is still enough: where what takes all of its width are segments of one strip, and
+    another segment of it lies where there is room to be longer by all that those lack."""
+    lanes = [lane for section in plan.sections if section.across for lane in section.lanes]
+    tight = [lane for lane in lanes if lane.used > needs - HAIR]
+    shorter = [lane.segments[-1] for lane in tight]
+    whole = any(not section.across and _across(plan, section) > needs - HAIR for section in plan.sections)
+    copies = {_strip(each) for each in shorter}
+    longer = next(
+        (
+            lane.segments[-1]
+            for lane in lanes
+            if lane.segments
+            and lane not in tight
+            and plan.usable_width - lane.used >= HAIR * len(shorter)
+            and _strip(lane.segments[-1]) in copies
+        ),
+        None,
+    )
+    if whole or longer is None or len(copies) > 1 or len(shorter) > MOST_SHORTER:
+        return {"eked": flag(False)}
+    tags = Things(tuple(Own(tag_of(each, marks)) for each in shorter))
+    return {"eked": flag(True), "hair": Length(HAIR, "about"), "shorter": tags, "longer": Own(tag_of(longer, marks))}
+
+
+def _strip(segment: Segment) -> tuple[str, str | None, int]:
+    """Which copy of which strip a segment is of."""
+    return segment.strip, segment.wearer, segment.copy
 
 
 def _keeps_selvedges(plan: CuttingPlan) -> bool:

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values, flag
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting
-from furbelow.s4_cut.marks import from_far_side, table_marks
+from furbelow.s4_cut.marks import by_ruler, from_far_side, table_marks, turned
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, tag_of
 from furbelow.s4_cut.uncuttable import table_of
 from furbelow.s6_write.words.said_step import SaidAction, said_action
@@ -28,23 +28,38 @@ def lane_steps(
 ) -> tuple[list[SaidAction], list[SaidAction]]:
     """Laying section `number` of the cloth over the tapes, and cutting it. cloth: its name in the spec."""
     section = plan.sections[number - 1]
+    if strip := by_ruler(plan, section):
+        long = section.lanes[0].used if section.across else section.lanes[0].depth
+        cut: Values = {
+            "number": number,
+            "length": Length(long, "cut"),
+            "piece": Own(tag_of(strip, cutting.marks)),
+            "off": Length(CUT_OFF, "off"),
+        }
+        return [], [said_action("cutting-strip-off", cut, words)]
     tapes = [Length(mark.distance, "cut") for mark in table_marks(section)]
+    along = plan.usable_width if turned(plan, section) else section.length
+    beyond = along > table_of(words.say.room) and (turned(plan, section) or not section.across)
     values: Values = {
         "cloth": Supply(cloth),
+        "beyond": flag(beyond),
         "tapes": Things(tuple(tapes)),
         "tape-off": Length(CUT_OFF / 2, "off"),
         "lanes": sum(1 for lane in section.lanes if not from_far_side(lane)),
     }
-    again = number > 1
-    if section.across:
+    again, turns = number > 1, turned(plan, section)
+    if section.across and not turns:
         tape = "cutting-tapes-across-anew" if again else "cutting-tapes-across"
-        draw = "cutting-draw-across-open" if plan.folded else "cutting-draw-across"
     else:
         tape = "cutting-tapes-along-anew" if again else "cutting-tapes-along"
+    if section.across:
+        opened = "cutting-draw-turned-open" if turns else "cutting-draw-across-open"
+        flat = "cutting-draw-turned" if turns else "cutting-draw-across"
+        draw = opened if plan.folded else flat
+    else:
         at_selvedge = any(lane.selvedge and not from_far_side(lane) for lane in section.lanes)
         flat = "cutting-draw-along-kept" if at_selvedge else "cutting-draw-along"
         draw = "cutting-draw-along-folded" if plan.folded else flat
-    beyond = section.length > table_of(words.say.room) and not section.across
     slit = said_action("cutting-slit-beyond" if beyond else "cutting-slit", values, words)
     if tapes:
         laid, slits = [said_action(tape, values, words), said_action(draw, values, words)], [slit]

@@ -79,7 +79,7 @@ _ALWAYS = (
 def tools(
     rehearsal: Rehearsal, told: Sequence[SaidStep], words: Words, at_last: Collection[Tool] = ()
 ) -> Iterator[Row]:
-    """told: the performed steps as they are said. at_last: what the last look takes besides."""
+    """told: the performed steps as they are said. at_last: what the first cut and the last look take besides."""
     words.read("tools")
     run, room = rehearsal.run, rehearsal.run.room
     worked = [(done, said.tools) for done, said in zip(run.performed, told, strict=True) if said.actions]

@@ -34,7 +34,7 @@ def told(run: Run, words: Words, shape: Shape, layers: Sequence[Worn], view: Vie
     }
     caption = [words.text("picture-caption", values)]
     if view == "front":
-        caption += [words.text("picture-shows", shown) for shown in _showing(layers)]
+        caption += [words.text("picture-shows", shown) for shown in _showing(layers, run)]
     return words.text("picture-alt", values), " ".join(caption)
 
 
@@ -62,13 +62,16 @@ def _tier(tier: Tier, run: Run) -> Part:
     return Part("picture-tier-gathered" if tier.fullness > GATHERED else "picture-tier-plain", values)
 
 
-def _showing(layers: Sequence[Worn]) -> Iterator[Values]:
+def _showing(layers: Sequence[Worn], run: Run) -> Iterator[Values]:
     """What comes to hang below a layer outside it that is longer: a full hem flares, and so it rises."""
     for inner, outer in zip(layers, layers[1:], strict=False):
         lower = inner.outline[-1].down - outer.outline[-1].down
         longer = outer.outline[-1].along + outer.layer.start - inner.outline[-1].along - inner.layer.start
         if longer > 0 and lower > LEAST_RISE:
+            piece = run.solved.pieces[inner.layer.tiers[-1].piece]
             yield {
+                "now": Length(piece.cut_depth, "cut"),
+                "cut": Length(piece.cut_depth - Fraction(round(lower)), "cut"),
                 "outer": Pieces((outer.layer.tiers[-1].piece,)),
                 "inner": Pieces((inner.layer.tiers[-1].piece,)),
                 "longer": Length(Fraction(round(longer))),
