@@ -26,8 +26,8 @@ def test_the_waist_closes_in_by_what_all_darts_take_and_the_hem_stays() -> None:
     assert done.before.edge("skirt.top").set_length == 1100
     assert done.after.edge("skirt.top").set_length == 800
     assert worked.bench.edge("skirt.bottom").set_length == 1100
-    # (110 - 80) / 8 = 3.75 cm each, sewn in a leg of hypot(11, 1.875) cm.
-    assert done.sewn[0].length == pytest.approx(hypot(110, 18.75), abs=0.05)
+    # (110 - 80) / 8 = 3.75 cm each on the seam line, 1 cm below the edge; at the edge 3.75 x 11 / 10, half of it 2.0625 cm.
+    assert done.sewn[0].length == pytest.approx(hypot(110, 20.625), abs=0.05)
     assert done.sewn[0].copies == 8
 
 
@@ -49,7 +49,7 @@ def test_darts_sewn_before_the_side_seams_are_counted_for_every_panel() -> None:
 def test_the_guide_tells_how_to_mark_a_dart_with_ruler_and_tape() -> None:
     words = sound(SKIRT, f"{OPEN}\n{DARTS}\n{REST}", materials=ZIP).words()
     assert "every 13.8 cm, 8 in all, the first 6.9 cm from" in words
-    assert "On the edge mark 1.9 cm to both sides of the middle" in words
+    assert "On the edge mark 2.1 cm to both sides of the middle" in words
     assert "Both legs are 11.2 cm long." in words
     assert "tie them in a double knot" in words
 

@@ -42,6 +42,7 @@ class Edge(NamedTuple):
 
     cloth_length: cloth that lies along it; set_length: how long it is now. Both of one copy.
     used: depth that turns and seams have taken here so far. slit: opened by a placket, so flat though its piece is a ring.
+    stands_out: what the margins of an open seam add at its two ends together, until something turns them back.
     """
 
     name: str
@@ -56,6 +57,12 @@ class Edge(NamedTuple):
     trim: str = ""
     slit: bool = False
     marks: int = 0  # in how many equal parts it is marked, on both faces; 0 where it is not
+    stands_out: Fraction = Fraction(0)
+
+    @property
+    def end_to_end(self) -> Fraction:
+        """How long it is with the margins that stand out at its ends."""
+        return self.set_length + self.stands_out
 
     @property
     def pieces(self) -> tuple[str, ...]:
@@ -164,15 +171,16 @@ class Opening(NamedTuple):
 
 
 class Darts(NamedTuple):
-    """Cloth taken in at the top edge of one copy or ring: `taken` in mm there, all darts together, and nothing `end` mm
-    below the cut top edge, where they run out."""
+    """Cloth taken in at the top of one copy or ring: `taken` in mm on its seam line, all darts together, and nothing `end` mm
+    below the cut top edge, where they run out. The seam line lies `line` mm below that edge; above it they take more."""
 
     taken: Fraction
     end: Fraction
+    line: Fraction = Fraction(0)
 
     def open_at(self, down: Fraction) -> Fraction:
-        """How much of that cloth is there again at a depth."""
-        return self.taken * min(max(down, Fraction(0)) / self.end, Fraction(1))
+        """How much of that cloth is there again at a depth; below 0 above the seam line."""
+        return self.taken * min((max(down, Fraction(0)) - self.line) / (self.end - self.line), Fraction(1))
 
 
 NO_DARTS = Darts(Fraction(0), Fraction(1))
@@ -245,18 +253,43 @@ class Bench(NamedTuple):
         cloth = self.cloths[piece]
         return max(cloth.piece.count // max(cloth.copies, 1), 1)
 
+    def flare(self, piece: str) -> Fraction:
+        """How much longer a line round a ring or flat length of a piece is for each length that it lies lower."""
+        cloth = self.cloths[piece]
+        flared = cloth.piece.ring or cloth.piece.gore
+        if flared is None or cloth.blank:
+            return Fraction(0)
+        return (flared.hem - flared.top) / flared.depth * self.strips_round(piece)
+
     def cloth_at(self, piece: str, down: Fraction) -> Fraction:
         """How much cloth lies along a line `down` mm from the cut top edge: round a ring, or from end to end."""
         cloth, darts = self.cloths[piece].piece, self.cloths[piece].darts or NO_DARTS
+        flared = cloth.ring or cloth.gore
         top = self.edges[f"{piece}.top"].cloth_length + darts.taken
-        away = darts.taken - darts.open_at(down)
-        if cloth.gore:
-            flare = (self.edges[f"{piece}.bottom"].cloth_length - top) / cloth.cut_depth
-            return top + flare * down - away
-        if cloth.ring is None:
-            return top - away
-        flare = (cloth.ring.hem - cloth.ring.top) / cloth.ring.depth
-        return top + flare * (down - cloth.ring.above) * self.strips_round(piece) - away
+        widened = self.flare(piece) * (down - flared.above) if flared else 0
+        return top + widened - (darts.taken - darts.open_at(down))
+
+    def measured(self, edge: Edge) -> Fraction:
+        """What a tape along an edge measures as it lies now, in mm, with the margins that stand out at its ends.
+
+        The lengths of an edge are those of its seam line. Of a flared piece the cut edge is longer below that line and
+        shorter above it, until the seam or turn is made.
+        """
+        piece, _, side = self.opened(edge.name)[0].partition(".")
+        cloth = self.cloths[piece]
+        if side in ("start", "end") and not cloth.folded:
+            above, below = (self.edges[f"{piece}.{each}"].used for each in ("top", "bottom"))
+            return self.beside(piece, cloth.piece.cut_depth - above - below)
+        flared = cloth.piece.ring or cloth.piece.gore
+        if edge.gathered:
+            return edge.end_to_end
+        gone = Fraction(0) if edge.state in WORKABLE else edge.used
+        darts = cloth.darts if side == "top" and cloth.darts else NO_DARTS
+        at_cut = edge.end_to_end + darts.open_at(gone)
+        if flared is None:
+            return at_cut
+        to_come = (flared.above if side == "top" else flared.below) - gone
+        return at_cut + self.flare(piece) * to_come * (-1 if side == "top" else 1)
 
     def depth(self, piece: str) -> Fraction:
         """The depth of a piece as it shows now: cut depth less what its edges have used; half where folded."""
@@ -272,11 +305,7 @@ class Bench(NamedTuple):
     def along(self, piece: str, above: Fraction) -> Fraction:
         """How long a ring or flat length of a piece is on a line so far above its bottom edge: between two arcs, less the
         higher it lies."""
-        hem, shape = self.edges[f"{piece}.bottom"].cloth_length, self.cloths[piece].piece
-        flared = shape.ring or shape.gore
-        if flared is None:
-            return hem
-        return hem - (flared.hem - flared.top) / flared.depth * above * self.strips_round(piece)
+        return self.edges[f"{piece}.bottom"].cloth_length - self.flare(piece) * above
 
     def seam_at(self, name: str) -> Seam | None:
         """The seam that a name means: `flounce.top` the one this edge is in, `lining.ends`, `lower.joins`."""

@@ -5,8 +5,8 @@ Edges before and after: the top edge flat and raw or neatened before; shorter by
     their points the piece is as wide as before.
 Allowance: none. The darts run through whatever a later seam takes of the edge.
 Example: `- darts: {edge: skirt.top, to: waistband.bottom, count: 8, long: 11 cm}`
-Source: plane geometry: a dart takes twice half of its width, and both its legs are the hypotenuse over half its width and its
-    length. Darts end before the fullest part of the hips, 9 to 14 cm long, each taking 2 to 4 cm; the last stitches run on the
+Source: plane geometry: a dart takes twice half of its width, both its legs are the hypotenuse over half its width and its
+    length, and its width shrinks evenly to the point, so that on the seam line it is less than at the cut edge. Darts end before the fullest part of the hips, 9 to 14 cm long, each taking 2 to 4 cm; the last stitches run on the
     fold, the threads are knotted and not sewn back: common practice, no source.
 """
 
@@ -47,6 +47,7 @@ from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted, not_long
+from furbelow.techniques.shared.seam_openings import to_come
 
 SHORTEST, LONGEST = (
     Fraction(60),
@@ -58,11 +59,12 @@ MARK_OFF = Fraction(2)
 
 
 class Sewed(NamedTuple):
-    """many: how many darts; each takes `intake` of the edge and ends `end` mm below the cut edge; legs so long; from middle to
-    middle; the edge afterwards; all in mm."""
+    """many: how many darts; each takes `intake` on the seam line, `wide` of the cut edge, and ends `end` mm below that edge;
+    legs so long; from middle to middle along the cut edge; the edge afterwards; all in mm."""
 
     many: int
     intake: Fraction
+    wide: Fraction
     end: Fraction
     leg: Fraction
     apart: Fraction
@@ -119,12 +121,16 @@ class SewDarts:
             return refused(bench, step, edge.pieces, fault_at(written, "count", "FB341", headline, mend=mend))
         if fault := _takes_too_much(step, say, edge, length, int(count)) or _too_long(bench, step, say, edge, end):
             return refused(bench, step, edge.pieces, fault)
-        taken = edge.cloth_length - length
+        taken, line = edge.cloth_length - length, edge.used + to_come(bench, say, name)
+        if end <= line:
+            return refused(bench, step, edge.pieces, _above_seam(step, say, line))
+        # The legs run on straight through the margin, and what is wanted is taken on the line of the seam to come.
         intake = taken / count
-        leg = Fraction(round(sqrt(float(end**2 + (intake / 2) ** 2)), 1)).limit_denominator(10)
+        wide = intake * end / (end - line)
+        leg = Fraction(round(sqrt(float(end**2 + (wide / 2) ** 2)), 1)).limit_denominator(10)
         piece = bench.cloths[edge.pieces[0]]
         after = bench.with_edges(edge._replace(cloth_length=length, set_length=length, marks=0))
-        after = after.with_cloths(piece._replace(darts=Darts(taken, end)))
+        after = after.with_cloths(piece._replace(darts=Darts(taken, end, line)))
         many = int(count) * edge.copies
         return Performed(
             step,
@@ -136,7 +142,7 @@ class SewDarts:
             pinned=leg * many,
             handled=3 * leg * many,
             thread_ends=many,
-            facts=Sewed(int(count), intake, end, leg, edge.cloth_length / count, length),
+            facts=Sewed(int(count), intake, wide, end, leg, (bench.measured(edge) - edge.stands_out) / count, length),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -151,9 +157,11 @@ class SewDarts:
             "length": Length(facts.length),
             "taken": Length(edge.cloth_length - facts.length),
             "every": Length(facts.apart),
-            "first": Length(facts.apart / 2),
+            "first": Length(facts.apart / 2 + edge.stands_out / 2),
+            "open": flag(edge.stands_out),
+            "lies": Length(done.after.measured(done.after.edge(edge.name))),
             "intake": Length(facts.intake),
-            "half": Length(facts.intake / 2),
+            "half": Length(facts.wide / 2),
             "long": Length(facts.end),
             "leg": Length(facts.leg),
             "stitch": Stitch(done.sewn[0].stitch),
@@ -182,7 +190,7 @@ def _on_piece(done: Performed, ledger: Ledger, facts: Sewed) -> Iterator[Occupan
     start = ledger.line(piece, "start")
     for number in range(facts.many):
         middle = start + facts.apart * (number + Fraction(1, 2))
-        along = Band(middle - facts.intake / 2, middle + facts.intake / 2)
+        along = Band(middle - facts.wide / 2, middle + facts.wide / 2)
         yield Occupant(piece, Lies.DART, "a dart", down=down, along=along, arg="long")
 
 
@@ -234,6 +242,16 @@ def _takes_too_much(step: SolvedStep, say: Phrasing, edge: Edge, length: Fractio
             help="gather or pleat the edge, or make the piece shorter",
         )
     return None
+
+
+def _above_seam(step: SolvedStep, say: Phrasing, line: Fraction) -> Fault:
+    return fault_at(
+        step.written,
+        "long",
+        "FB312",
+        f"a dart {say.length(step.mm('long'))} long ends inside the {say.length(line)} that seams and turns take there",
+        help=f"write a length above {say.length(line)}",
+    )
 
 
 def _too_long(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge, end: Fraction) -> Fault | None:

@@ -93,7 +93,8 @@ class JoinEnds:
             **open_said(done, say),
             "seam-width": Length(done.step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),
-            "round": Length(lowest.set_length),
+            "open-ends": flag(lowest.stands_out),
+            "round": Length(done.after.measured(lowest)),
             "off": Length(round_off(done.after, lowest, say), "off"),
         }
         title = "join-ends-title-panels" if side_by_side else "join-ends-title"

@@ -108,7 +108,7 @@ class JoinPanels:
             "length": Length(new_seam(done).length),
             "seam-width": Length(done.step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),
-            "whole": Length(edge.set_length),
+            "whole": Length(done.after.measured(edge)),
             "off": Length(off, "off"),
             "faces": One("right", ("right", "wrong")),
             "hold": One(say.room.hold_with, ("pins", "clips")),

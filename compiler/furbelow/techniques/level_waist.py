@@ -19,7 +19,7 @@ from furbelow.garment import mends
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.matching import PLACES, Places, TakenUp
-from furbelow.garment.message import Length, Part, Pieces, Things, Value, Values
+from furbelow.garment.message import Length, Part, Pieces, Things, Value, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -116,11 +116,14 @@ def amounts_said(taken: Places) -> dict[str, Value]:
 def _marking(done: Performed, say: Phrasing, name: str) -> list[Action]:
     """How the front, the sides and the back of one edge are found, counted from its side seam."""
     edge = done.before.edge(name)
-    ring, quarter = done.before.ring(edge), edge.cloth_length / 4
+    ring, quarter = done.before.ring(edge), (done.before.measured(edge) - edge.stands_out) / 4
     values: Values = {
         "edge": Pieces(edge.pieces, "top"),
         "seam": seam_said(done.before, edge.pieces, say),
         "quarter": Length(quarter),
+        "open": flag(edge.stands_out),
+        "margin": Length(edge.stands_out / 2),
+        "first": Length(quarter + edge.stands_out / 2),
         "quarter-off": Length(quarter / 50, "about"),
     }
     messages = (

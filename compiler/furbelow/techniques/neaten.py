@@ -118,7 +118,7 @@ class Neaten:
             edge = bench.edge(name)
             touches += edge.pieces
             after = after.with_edges(edge._replace(state=State.NEATENED))
-            sewn.append(Sewn(kind, edge.set_length, edge.copies, room.seam_stitch))
+            sewn.append(Sewn(kind, bench.measured(edge), edge.copies, room.seam_stitch))
         pieces = tuple(dict.fromkeys(touches))
         if faults:
             return refused(bench, step, pieces, *faults)
@@ -200,7 +200,7 @@ def _seam_place(done: Performed, seam: Seam, say: Phrasing) -> _Place | None:
 
 
 def _edge_place(done: Performed, edge: Edge) -> _Place:
-    values: Values = {"edge": edge_said(edge), "length": Length(edge.set_length)}
+    values: Values = {"edge": edge_said(edge), "length": Length(done.before.measured(edge))}
     return _Place("neaten-title-edge", "neaten-place-edge", values, edge.copies, ring=done.before.ring(edge))
 
 

@@ -125,7 +125,7 @@ class Placket:
         # The ends of the strip lie at the top edge and go into the waist seam with it.
         ends = (bench.edge(f"{strip}.{side}")._replace(state=State.SEWN) for side in ("start", "end"))
         after = bench.with_edges(
-            edge._replace(cloth_length=across, set_length=across, slit=True), *long_edges, *ends
+            edge._replace(cloth_length=across, set_length=across, slit=True, stands_out=Fraction(0)), *long_edges, *ends
         ).with_cloths(bench.cloths[strip]._replace(folded=True))
         after = after.with_seams(
             Seam(f"{strip}.top", (), (*edge.plies, Ply(strip)), 2 * slit, 1, seam, "301", State.ENCLOSED, turned=strip)

@@ -104,15 +104,20 @@ class Slit:
             )
         touches = tuple(dict.fromkeys(ply.piece for ply in seam.plies))
         copies = bench.cloths[touches[0]].copies
-        after = bench.with_seams(seam._replace(topstitched_slit=True))
-        across = 2 * seam.width if word_of(written, "as") == VENT else 2 * BESIDE
+        # Of a vent the margin beneath stays out; the other, and both of a slit, are folded back.
+        stands_out = seam.width if word_of(written, "as") == VENT else Fraction(0)
+        across = (bench.edge(f"{piece}.{side}") for piece in touches for side in ("top", "bottom"))
+        after = bench.with_seams(seam._replace(topstitched_slit=True)).with_edges(
+            *(each._replace(stands_out=stands_out) for each in across if each.slit and each.name not in bench.openings)
+        )
+        bar = 2 * seam.width if word_of(written, "as") == VENT else 2 * BESIDE
         return Performed(
             step,
             bench,
             after,
             touches,
             sewn=(
-                Sewn(StitchType.LOCK, 2 * seam.slit + across, copies, room.seam_stitch),
+                Sewn(StitchType.LOCK, 2 * seam.slit + bar, copies, room.seam_stitch),
                 Sewn(StitchType.LOCK, 4 * BAR, copies, Fraction(1)),
             ),
             setup=SetUp.STRAIGHT,

@@ -164,6 +164,7 @@ class StackLayers:
             gathered=next((edge.gathered for edge in edges if edge.gathered), ""),
             held=plied > 1 or first.held,  # the row through all layers holds their gathers; rows sewn later do not
             slit=first.slit,
+            stands_out=first.stands_out,
             # A layer by itself stays as it is; several are marked to meet.
             marks=parts_in(edges) if plied > 1 else first.marks,
         )

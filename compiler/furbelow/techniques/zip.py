@@ -121,6 +121,7 @@ class Zip:
         if fault and fault.is_error:
             return refused(bench, step, touches, fault)
         after = bench.with_opening(opening._replace(zipped=True)).with_seams(seam._replace(topstitched=True))
+        after = after.with_edges(edge._replace(stands_out=Fraction(0)))
         across = Sewn(StitchType.LOCK, 2 * BESIDE, 1, room.seam_stitch)
         down = Sewn(StitchType.LOCK, opening.length, 2, room.seam_stitch)
         baste = Sewn(StitchType.LOCK, opening.length, 1, BASTING)

@@ -7,8 +7,8 @@ darts-title = { $count ->
  }
     .number = { $cloth } → { $length }
 darts-aim = { $count ->
-    [one] { $cloth } - { $length } = { $taken } nimmt { $count } Abnäher.
-   *[other] { $cloth } - { $length } = { $taken } nehmen { $count } Abnäher, jeder { $intake }.
+    [one] Auf der Nahtlinie: { $cloth } - { $length } = { $taken } nimmt { $count } Abnäher.
+   *[other] Auf der Nahtlinie: { $cloth } - { $length } = { $taken } nehmen { $count } Abnäher, jeder { $intake }.
  }
 
 ## Anzeichnen
@@ -39,7 +39,10 @@ darts-knot = An jeder Spitze 10 cm Fäden hängen lassen und dicht am Stoff dopp
 darts-press = Jeden Abnäher flach bügeln, wie er genäht ist, dann seinen Bruch zur nächsten Mitte hin, vorn oder hinten. Was über die Kante steht, bündig abschneiden.
     .check = Von rechts ist an den Spitzen keine Beule zu sehen.
     .remedy = Die letzten 2 cm neu nähen, flacher auslaufend.
-darts-measure = { EDGE($edge, at: "start") } messen: { $length }.
-    .check = Sie ist { $length } lang.
+darts-measure = { $open ->
+    [yes] { EDGE($edge, at: "start") } an der Schnittkante messen, von Ende zu Ende samt beiden Zugaben der offenen Naht: { $lies }.
+   *[no] { EDGE($edge, at: "start") } an der Schnittkante messen: { $lies }.
+ }
+    .check = Sie ist { $lies } lang.
     .tolerance = { $off } mehr oder weniger
     .remedy = Zu lang: jeden Abnäher eine Spur außerhalb seiner Linie nähen, zur Spitze hin auslaufend. Zu kurz: eine Spur innerhalb.

@@ -49,8 +49,14 @@ join-ends-sew-open-panels = Von der markierten Naht nur nähen, was zwischen ode
 
 ## Messen
 
-join-ends-measure = Die untere Kante von { PIECE($lowest) } rundum messen: { $round }.
-    .check = Der Ring misst rundum { $round }.
+join-ends-measure = { $open-ends ->
+    [yes] Die untere Kante von { PIECE($lowest) } messen, von einem Schnittende des Schlitzes rundum bis zum anderen: { $round }.
+   *[no] Die untere Kante von { PIECE($lowest) } rundum messen: { $round }.
+ }
+    .check = { $open-ends ->
+        [yes] Der Ring misst von Ende zu Ende { $round }.
+       *[no] Der Ring misst rundum { $round }.
+     }
     .tolerance = { $off } mehr oder weniger
     .remedy = { $panels ->
         [yes] Ist er zu lang, eine Naht etwas breiter neu steppen; ist er zu kurz, eine auftrennen und schmaler steppen.

@@ -17,8 +17,14 @@ level-waist-mark-ring = { EDGE($edge, at: "start") } in Viertel teilen und von {
     .check = Das letzte Viertel endet an der Naht.
     .tolerance = { $quarter-off } mehr oder weniger
     .remedy = Den Unterschied auf alle vier verteilen.
-level-waist-mark-flat = { EDGE($edge, at: "start") } in Viertel teilen und vom rechten Ende aus alle { $quarter } markieren: vordere Mitte, andere Seite, hintere Mitte. Beide Stoffseiten markieren.
-    .check = Das letzte Viertel endet am linken Ende.
+level-waist-mark-flat = { $open ->
+    [yes] { EDGE($edge, at: "start") } in Viertel teilen, das erste Mal { $first } vom rechten Ende, dann alle { $quarter } markieren: vordere Mitte, andere Seite, hintere Mitte. Beide Stoffseiten markieren.
+   *[no] { EDGE($edge, at: "start") } in Viertel teilen und vom rechten Ende aus alle { $quarter } markieren: vordere Mitte, andere Seite, hintere Mitte. Beide Stoffseiten markieren.
+ }
+    .check = { $open ->
+        [yes] Das letzte Viertel endet { $margin } vor dem linken Ende.
+       *[no] Das letzte Viertel endet am linken Ende.
+     }
     .tolerance = { level-waist-mark-ring.tolerance }
     .remedy = { level-waist-mark-ring.remedy }
 level-waist-tag = Je einen Zettel an die vordere und an die hintere Markierung stecken.

@@ -1,5 +1,5 @@
 ### Sew darts in a top edge, so that it closes in to the waist.
-### $intake: what one dart takes; $half: half of it; $long: from the cut edge to the point; $leg: along one side.
+### $intake: what one dart takes on the seam line; $half: half of its width at the cut edge; $long: from the cut edge to the point; $leg: along one side.
 
 darts-title = { $count ->
     [one] Sew { $count } dart in { EDGE($edge) }
@@ -7,8 +7,8 @@ darts-title = { $count ->
  }
     .number = { $cloth } → { $length }
 darts-aim = { $count ->
-    [one] { $cloth } - { $length } = { $taken } is taken by { $count } dart.
-   *[other] { $cloth } - { $length } = { $taken } is taken by { $count } darts, { $intake } each.
+    [one] On the seam line { $cloth } - { $length } = { $taken } is taken by { $count } dart.
+   *[other] On the seam line { $cloth } - { $length } = { $taken } is taken by { $count } darts, { $intake } each.
  }
 
 ## Mark
@@ -39,7 +39,10 @@ darts-knot = Leave tails of 10 cm at each point and tie them in a double knot cl
 darts-press = Press each dart flat as it is sewn, then its fold towards the nearest middle, in front or behind. Trim what stands above the edge level with it.
     .check = From the right side no dimple shows at the points.
     .remedy = Sew the last 2 cm again, running out more slowly.
-darts-measure = Measure { EDGE($edge) }: { $length }.
-    .check = It is { $length } long.
+darts-measure = { $open ->
+    [yes] Measure { EDGE($edge) } as it is cut, from end to end with both margins of the open seam: { $lies }.
+   *[no] Measure { EDGE($edge) } as it is cut: { $lies }.
+ }
+    .check = It is { $lies } long.
     .tolerance = { $off } more or less
     .remedy = Too long: sew each dart a hair outside its line, out to nothing at the point. Too short: a hair inside.

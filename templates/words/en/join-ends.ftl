@@ -49,8 +49,14 @@ join-ends-sew-open-panels = Of the marked seam sew only what lies between its ma
 
 ## Measure
 
-join-ends-measure = Measure round the lower edge of { PIECE($lowest) }: { $round }.
-    .check = The ring measures { $round } all round.
+join-ends-measure = { $open-ends ->
+    [yes] Measure the lower edge of { PIECE($lowest) } from one cut end of the slit round to the other: { $round }.
+   *[no] Measure round the lower edge of { PIECE($lowest) }: { $round }.
+ }
+    .check = { $open-ends ->
+        [yes] It measures { $round } from end to end.
+       *[no] The ring measures { $round } all round.
+     }
     .tolerance = { $off } more or less
     .remedy = { $panels ->
         [yes] If it is too long, sew one seam again a little wider; if too short, unpick one and sew it narrower.

@@ -17,8 +17,14 @@ level-waist-mark-ring = Mark { EDGE($edge) } in quarters, every { $quarter } fro
     .check = The last quarter ends at the seam.
     .tolerance = { $quarter-off } more or less
     .remedy = Share the difference out among the four.
-level-waist-mark-flat = Mark { EDGE($edge) } in quarters, every { $quarter } from the right end: the middle of the front, the other side, the middle of the back. Mark both faces.
-    .check = The last quarter ends at the left end.
+level-waist-mark-flat = { $open ->
+    [yes] Mark { EDGE($edge) } in quarters, the first { $first } from the right end, then every { $quarter }: the middle of the front, the other side, the middle of the back. Mark both faces.
+   *[no] Mark { EDGE($edge) } in quarters, every { $quarter } from the right end: the middle of the front, the other side, the middle of the back. Mark both faces.
+ }
+    .check = { $open ->
+        [yes] The last quarter ends { $margin } before the left end.
+       *[no] The last quarter ends at the left end.
+     }
     .tolerance = { level-waist-mark-ring.tolerance }
     .remedy = { level-waist-mark-ring.remedy }
 level-waist-tag = Pin a paper tag to the front mark and to the back mark.

@@ -7,8 +7,8 @@ darts-title = { $count ->
  }
     .number = { $cloth } → { $length }
 darts-aim = { $count ->
-    [one] { $cloth } - { $length } = { $taken }, que toma { $count } pinza.
-   *[other] { $cloth } - { $length } = { $taken }, que toman { $count } pinzas, { $intake } cada una.
+    [one] En la línea de costura: { $cloth } - { $length } = { $taken }, que toma { $count } pinza.
+   *[other] En la línea de costura: { $cloth } - { $length } = { $taken }, que toman { $count } pinzas, { $intake } cada una.
  }
 
 ## Marcar
@@ -39,7 +39,10 @@ darts-knot = Deja 10 cm de hilo en cada vértice y haz un nudo doble pegado a la
 darts-press = Plancha cada pinza plana tal como está cosida y después su doblez hacia el centro más cercano, delante o detrás. Recorta a ras del borde lo que sobresalga.
     .check = Por el derecho no se ve ningún bulto en los vértices.
     .remedy = Vuelve a coser los 2 últimos cm, acabando más poco a poco.
-darts-measure = Mide { EDGE($edge) }: { $length }.
-    .check = Mide { $length }.
+darts-measure = { $open ->
+    [yes] Mide { EDGE($edge) } por donde está cortado, de un extremo al otro con los dos márgenes de la costura abierta: { $lies }.
+   *[no] Mide { EDGE($edge) } por donde está cortado: { $lies }.
+ }
+    .check = Mide { $lies }.
     .tolerance = { $off } de más o de menos
     .remedy = Si es largo: cose cada pinza una pizca por fuera de su línea, hasta nada en el vértice. Si es corto: una pizca por dentro.

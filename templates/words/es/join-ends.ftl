@@ -49,8 +49,14 @@ join-ends-sew-open-panels = De la costura marcada cose solo lo que queda entre s
 
 ## Medir
 
-join-ends-measure = Mide el contorno del borde inferior { PIECE($lowest, case: "of") }: { $round }.
-    .check = El aro mide { $round } todo alrededor.
+join-ends-measure = { $open-ends ->
+    [yes] Mide el contorno del borde inferior { PIECE($lowest, case: "of") }, de un extremo cortado de la abertura al otro: { $round }.
+   *[no] Mide el contorno del borde inferior { PIECE($lowest, case: "of") }: { $round }.
+ }
+    .check = { $open-ends ->
+        [yes] El aro mide { $round } de un extremo al otro.
+       *[no] El aro mide { $round } todo alrededor.
+     }
     .tolerance = { $off } de más o de menos
     .remedy = { $panels ->
         [yes] Si es demasiado largo, vuelve a coser una costura con un poco más de margen; si es demasiado corto, descose una y cósela con menos.

@@ -17,8 +17,14 @@ level-waist-mark-ring = Marca los cuartos { EDGE($edge, case: "of") }, cada { $q
     .check = El último cuarto acaba en la costura.
     .tolerance = { $quarter-off } de más o de menos
     .remedy = Reparte la diferencia entre los cuatro.
-level-waist-mark-flat = Marca los cuartos { EDGE($edge, case: "of") }, cada { $quarter } desde el extremo derecho: el centro del delantero, el otro lado, el centro de la espalda. Marca por las dos caras.
-    .check = El último cuarto acaba en el extremo izquierdo.
+level-waist-mark-flat = { $open ->
+    [yes] Marca los cuartos { EDGE($edge, case: "of") }, el primero a { $first } del extremo derecho y luego cada { $quarter }: el centro del delantero, el otro lado, el centro de la espalda. Marca por las dos caras.
+   *[no] Marca los cuartos { EDGE($edge, case: "of") }, cada { $quarter } desde el extremo derecho: el centro del delantero, el otro lado, el centro de la espalda. Marca por las dos caras.
+ }
+    .check = { $open ->
+        [yes] El último cuarto acaba a { $margin } del extremo izquierdo.
+       *[no] El último cuarto acaba en el extremo izquierdo.
+     }
     .tolerance = { level-waist-mark-ring.tolerance }
     .remedy = { level-waist-mark-ring.remedy }
 level-waist-tag = Prende una etiqueta de papel en la marca de delante y otra en la de detrás.

@@ -7,8 +7,8 @@ darts-title = { $count ->
  }
     .number = { $cloth } → { $length }
 darts-aim = { $count ->
-    [one] { $cloth } - { $length } = { $taken } : c’est ce que prend { $count } pince.
-   *[other] { $cloth } - { $length } = { $taken } : c’est ce que prennent { $count } pinces, { $intake } chacune.
+    [one] Sur la ligne de couture : { $cloth } - { $length } = { $taken } : c’est ce que prend { $count } pince.
+   *[other] Sur la ligne de couture : { $cloth } - { $length } = { $taken } : c’est ce que prennent { $count } pinces, { $intake } chacune.
  }
 
 ## Tracer
@@ -39,7 +39,10 @@ darts-knot = Laisser 10 cm de fil à chaque pointe et nouer deux fois contre le 
 darts-press = Repasser chaque pince à plat telle qu’elle est cousue, puis coucher son pli vers le milieu le plus proche, devant ou dos. Couper au ras du bord ce qui dépasse.
     .check = Sur l’endroit, aucun creux ne se voit aux pointes.
     .remedy = Recoudre les 2 derniers cm en finissant plus doucement.
-darts-measure = Mesurer { EDGE($edge) } : { $length }.
-    .check = La longueur est de { $length }.
+darts-measure = { $open ->
+    [yes] Mesurer { EDGE($edge) } à la coupe, d’un bout à l’autre avec les deux marges de la couture ouverte : { $lies }.
+   *[no] Mesurer { EDGE($edge) } à la coupe : { $lies }.
+ }
+    .check = La longueur est de { $lies }.
     .tolerance = { $off } de plus ou de moins
     .remedy = Trop long : coudre chaque pince un rien à l’extérieur du tracé, en mourant à la pointe. Trop court : un rien à l’intérieur.

@@ -52,8 +52,14 @@ join-ends-sew-open-panels = De la couture repérée, ne piquer que ce qui est en
 
 ## Mesurer
 
-join-ends-measure = Mesurer le tour du bord inférieur { PIECE($lowest, case: "of") } : { $round }.
-    .check = Le tour mesure { $round }.
+join-ends-measure = { $open-ends ->
+    [yes] Mesurer le tour du bord inférieur { PIECE($lowest, case: "of") }, d’un bout coupé de la fente à l’autre : { $round }.
+   *[no] Mesurer le tour du bord inférieur { PIECE($lowest, case: "of") } : { $round }.
+ }
+    .check = { $open-ends ->
+        [yes] Le tour mesure { $round } d’un bout à l’autre.
+       *[no] Le tour mesure { $round }.
+     }
     .tolerance = { $off } de plus ou de moins
     .remedy = { $panels ->
         [yes] Trop long : repiquer une couture un peu plus large. Trop court : en découdre une et la repiquer plus étroite.

@@ -17,8 +17,14 @@ level-waist-mark-ring = Marquer les quarts { EDGE($edge, case: "of") }, tous les
     .check = Le dernier quart finit à la couture.
     .tolerance = { $quarter-off } de plus ou de moins
     .remedy = Répartir la différence entre les quatre.
-level-waist-mark-flat = Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir du bout droit : le milieu du devant, l’autre côté, le milieu du dos. Marquer les deux faces.
-    .check = Le dernier quart finit au bout gauche.
+level-waist-mark-flat = { $open ->
+    [yes] Marquer les quarts { EDGE($edge, case: "of") }, le premier à { $first } du bout droit, puis tous les { $quarter } : le milieu du devant, l’autre côté, le milieu du dos. Marquer les deux faces.
+   *[no] Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir du bout droit : le milieu du devant, l’autre côté, le milieu du dos. Marquer les deux faces.
+ }
+    .check = { $open ->
+        [yes] Le dernier quart finit à { $margin } du bout gauche.
+       *[no] Le dernier quart finit au bout gauche.
+     }
     .tolerance = { level-waist-mark-ring.tolerance }
     .remedy = { level-waist-mark-ring.remedy }
 level-waist-tag = Épingler une étiquette de papier au repère du devant et à celui du dos.

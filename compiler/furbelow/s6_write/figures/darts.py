@@ -22,13 +22,13 @@ def darts(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
     words.read("figures-darts")
     facts = facts_of(done, Sewed)
     values: Values = {
-        "intake": Length(facts.intake),
-        "half": Length(facts.intake / 2),
+        "intake": Length(facts.wide),
+        "half": Length(facts.wide / 2),
         "long": Length(facts.end),
         "leg": Length(facts.leg),
     }
-    scale = min(HIGH / float(facts.end), WIDE / float(facts.intake))
-    half, deep = float(facts.intake) * scale / 2, float(facts.end) * scale
+    scale = min(HIGH / float(facts.end), WIDE / float(facts.wide))
+    half, deep = float(facts.wide) * scale / 2, float(facts.end) * scale
     sheet = Sheet()
     sheet.write((8, 0), words.text("figure-darts-marked"), bold=True)
     x, y = LEFT, 56.0

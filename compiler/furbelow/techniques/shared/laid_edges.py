@@ -26,7 +26,11 @@ def marks_on(bench: Bench, say: Phrasing, *edges: Edge, parts: int = 0) -> tuple
         Action(
             "mark-parts-ring" if bench.ring(edge) else "mark-parts-flat",
             edge.copies,
-            values={"marked": edge_said(edge), "seam": seam_said(bench, edge.pieces, say)},
+            values={
+                "marked": edge_said(edge),
+                "seam": seam_said(bench, edge.pieces, say),
+                "part": Length(bench.measured(edge) / parts),
+            },
         )
         for edge in edges
         if not marked_in(edge, parts)

@@ -46,12 +46,14 @@ def left_open(done: Performed, say: Phrasing) -> Performed:
     if top:
         edge = after.edge(f"{first}.top")
         round_it = round_foot(after, edge, from_cut)
-        after = after.with_edges(edge._replace(slit=True)).with_opening(
+        after = after.with_edges(edge._replace(slit=True, stands_out=2 * seam.width)).with_opening(
             Opening(edge.name, first, from_cut, Fraction(0), round_it, seam=seam.name)
         )
     if hem:
         deep = hem + to_come(done.before, say, f"{last}.bottom")
-        after = after.with_edges(*(each._replace(slit=True) for each in _within(after, pieces, deep)))
+        after = after.with_edges(
+            *(each._replace(slit=True, stands_out=2 * seam.width) for each in _within(after, pieces, deep))
+        )
     hole = None
     if gap:
         down = step.mm("gap below top") + to_come(done.before, say, f"{first}.top")
