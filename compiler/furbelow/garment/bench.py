@@ -224,6 +224,8 @@ class Bench(NamedTuple):
     layered: Mapping[str, str] = {}  # edge -> the stack it lies in
     sewn_on: Mapping[str, frozenset[str]] = {}  # piece -> trims, tapes and elastic that steps on it have used
     straps: frozenset[str] = frozenset()  # pieces that go over the shoulders and hold the garment up
+    borne: Mapping[str, str] = {}  # piece -> the one it lies in or on: a pocket, a facing, a strip in a seam, a tie; none of
+    # these hangs as cloth of the garment does
     spoiled: frozenset[str] = frozenset()  # pieces that a refused step touched: what follows from it is not said
 
     def edge(self, name: str) -> Edge:
@@ -360,6 +362,10 @@ class Bench(NamedTuple):
         first = next(piece for piece in self.cloths if self.units[piece] in leaders)
         units = {piece: self.units[first] if leader in leaders else leader for piece, leader in self.units.items()}
         return self._replace(units=units)
+
+    def bearing(self, piece: str, on: str) -> Bench:
+        """The bench with a piece sewn in or on another, as one unit, that hangs at no level of its own."""
+        return self._replace(borne={**self.borne, piece: on}).joined((on, piece))
 
     def spoil(self, pieces: Iterable[str]) -> Bench:
         return self._replace(spoiled=self.spoiled | frozenset(pieces))

@@ -74,6 +74,8 @@ def levels_of(bench: Bench) -> Levels:
         for piece in pieces:
             tops[piece] -= highest
     bottoms = {piece: top + bench.depth(piece) for piece, top in tops.items()}
+    for piece, on in bench.borne.items():  # no further than what it lies in or on
+        bottoms[piece] = min(bottoms[piece], bottoms[on])
     return Levels(tops, bottoms, _over(bench, sure), tuple(bags), frozenset(upside_down))
 
 

@@ -96,12 +96,13 @@ class Facing:
         if fault := not_long(written, "edge", bench.edge(name)) or _free_edge(bench, step, solved, piece, side):
             return refused(bench, step, done.touches, fault)
         seam = done.after.seams[facing]._replace(state=State.ENCLOSED, turned=piece, topstitched=True, trapped=True)
+        on = bench.edge(name).pieces[0]
         under = Sewn(StitchType.LOCK, seam.length, seam.copies, room.seam_stitch)
         # The facing's own seams lie between it and the cloth.
         own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} == {piece}]
         hidden = (each._replace(state=State.ENCLOSED) for each in own)
         return done._replace(
-            after=done.after.with_seams(seam, *hidden).taken_above(name, step.mm("seam")),
+            after=done.after.with_seams(seam, *hidden).taken_above(name, step.mm("seam")).bearing(piece, on),
             sewn=(*done.sewn, under),
             handled=seam.length * seam.copies,
         )

@@ -135,7 +135,7 @@ class Godets:
         return Performed(
             step,
             bench,
-            after.with_seams(joined).joined(touches),
+            after.with_seams(joined).bearing(godet, edge.pieces[0]).joined(touches),
             touches,
             sewn=(
                 Sewn(StitchType.LOCK, 2 * slit, many, Fraction(2)),  # round each slit

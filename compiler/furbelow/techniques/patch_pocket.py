@@ -159,7 +159,7 @@ class PatchPocket:
         return Performed(
             step,
             bench,
-            after.with_seams(own).joined((on, pocket)),
+            after.with_seams(own).bearing(pocket, on),
             (pocket, on),
             sewn=(
                 Sewn(StitchType.LOCK, piece.length, cloth.copies, room.seam_stitch),

@@ -132,7 +132,7 @@ class Piping:
         after = bench.with_edges(
             *(each._replace(state=State.SEWN, used=each.used + seam, held=True) for each in (upper, lower))
         ).with_seams(caught, *(each._replace(state=State.ENCLOSED) for each in own))
-        after = after.joined(touches)
+        after = after.bearing(strip, base.pieces[0]).joined(touches)
         length, copies = base.set_length, base.copies
         return Performed(
             step,

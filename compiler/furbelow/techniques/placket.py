@@ -131,7 +131,8 @@ class Placket:
             Seam(f"{strip}.top", (), (*edge.plies, Ply(strip)), 2 * slit, 1, seam, "301", State.ENCLOSED, turned=strip)
         )
         bound = opened or Opening(name, edge.pieces[0], slit, overlap, round_foot(bench, edge, slit))
-        after = after.with_opening(bound._replace(overlap=overlap, seam="")).joined(touches)
+        after = after.with_opening(bound._replace(overlap=overlap, seam="")).bearing(strip, edge.pieces[0])
+        after = after.joined(touches)
         stay = () if opened else (Sewn(StitchType.LOCK, 2 * slit, 1, SHORT),)  # holds the slit
         return Performed(
             step,

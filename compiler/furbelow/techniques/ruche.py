@@ -98,7 +98,7 @@ class Ruche:
         return Performed(
             step,
             bench,
-            after.joined((strip, on)),
+            after.bearing(strip, on),
             (strip, on),
             sewn=(row,) * lines + (on_it,) * lines,
             setup=SetUp.STRAIGHT,

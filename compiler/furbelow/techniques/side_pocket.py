@@ -144,7 +144,7 @@ class SidePocket:
             on=OnLine(on, seam.gap.down - ABOVE),
         )
         mouth = closed._replace(name=f"{bag}.start", edges=(f"{bag}.start",), length=piece.depth, copies=2, on=None)
-        after = after.with_seams(closed, mouth, seam._replace(gap=seam.gap._replace(closed=True))).joined((on, bag))
+        after = after.with_seams(closed, mouth, seam._replace(gap=seam.gap._replace(closed=True))).bearing(bag, on)
         begins = seam.gap.down - bench.edge(f"{on}.top").used
         return Performed(
             step,

@@ -126,7 +126,7 @@ class Straps:
                 turned=piece,
             ),
         )
-        after = after._replace(straps=after.straps | {strap}).joined((piece, strap))
+        after = after._replace(straps=after.straps | {strap}).bearing(strap, piece)
         return Performed(
             step,
             bench,

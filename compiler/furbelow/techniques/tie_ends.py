@@ -129,7 +129,7 @@ class TieEnds:
         after = after.with_seams(
             Seam(f"{tie}.top", (), (Ply(tie, 2),), around, 2, seam, "301", State.ENCLOSED),
             Seam(f"{tie}.end", (), (Ply(tie, 2), Ply(band, 2)), depth, 2, lap, "301", State.ENCLOSED, turned=band),
-        ).joined((tie, band))
+        ).bearing(tie, band)
         opening = next(each for each in bench.openings.values() if each.band == band)
         after = after.with_opening(opening._replace(tied=True))
         return Performed(

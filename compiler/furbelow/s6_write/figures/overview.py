@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.bench import Edge
 from furbelow.garment.message import Length, One, Own, Part, Pieces, Things, Values, flag
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
@@ -101,12 +101,12 @@ class _Layer:
             "pieces": Things(pieces, "row"),
             "hem": Length(hem.set_length),
             "ring": flag(bench.ring(hem)),
-            "level": flag(last not in _caught(bench)),
+            "level": flag(last not in bench.borne),
             "drop": Length(run.drops[last]),
         }
         y = max(low, 0) + 18
         self.sheet.write((self.middle, y), words.text("figure-overview-hem", values), "middle")
-        if last not in _caught(bench):
+        if last not in bench.borne:
             y += LEADING
             self.sheet.write((self.middle, y), words.text("figure-overview-drop", values), "middle")
             front, side, back = run.bottom_at(last)
@@ -155,7 +155,11 @@ class _Layer:
 
 
 def _length(run: Run, each: Edge) -> Fraction:
-    return each.set_length / 2 if run.final.ring(each) else each.set_length
+    """How wide an edge lies flat. What hangs with a ring goes round as it does, though a slit opens it."""
+    bench = run.final
+    hang = [piece for piece in bench.unit(each.pieces[0]) if piece not in bench.borne]
+    along = hang if each.pieces[0] in hang else each.pieces
+    return each.set_length / 2 if any(bench.cloths[piece].ring for piece in along) else each.set_length
 
 
 def _named(run: Run, chain: tuple[str, ...], found: tuple[tuple[str, ...], ...]) -> Values:
@@ -176,13 +180,4 @@ def _on_lines(run: Run) -> dict[str, str]:
     """The pieces that are sewn on another one, along a line across it or by an end, each with that piece."""
     bench = run.final
     lines = [(seam.edges[0], seam.on.piece) for seam in bench.seams.values() if seam.on]
-    return {name.partition(".")[0]: on for edge, on in lines for name in bench.opened(edge)} | _caught(bench)
-
-
-def _caught(bench: Bench) -> dict[str, str]:
-    """Ties and straps, which an end holds, each with the piece that it is sewn to: they hang from no edge, at no level."""
-    held = {
-        name.partition(".")[0] for seam in bench.seams.values() for edge in seam.edges for name in bench.opened(edge)
-    }
-    ends = (tuple(dict.fromkeys(ply.piece for ply in seam.plies)) for seam in bench.seams.values() if not seam.edges)
-    return {pieces[0]: pieces[1] for pieces in ends if len(pieces) == 2 and pieces[0] not in held}
+    return {name.partition(".")[0]: on for edge, on in lines for name in bench.opened(edge)} | {**bench.borne}

@@ -10,7 +10,7 @@ from fractions import Fraction
 from math import pi
 from typing import Literal, NamedTuple
 
-from furbelow.garment.bench import Bench
+from furbelow.garment.bench import Bench, Opening
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.lying import Lies
 from furbelow.garment.technique import word_of
@@ -120,8 +120,8 @@ def shape_of(run: Run) -> Shape:
     """The shape of the finished garment on this wearer's form."""
     bench, form = run.final, form_of(run)
     waist = _worn_waist(run, form)
-    held = set(_held(bench))
-    hanging = [tiers for chain in chains(bench, bench.cloths) if _hangs(run, tiers := _unfolded(bench, chain), held)]
+    hung = [piece for piece in bench.cloths if piece not in bench.borne]
+    hanging = [tiers for chain in chains(bench, hung) if (tiers := _unfolded(bench, chain))]
     rows = {name for seam in bench.seams.values() if seam.on for name in bench.opened(seam.edges[0])}
     # Rows on a line lie over what carries them, each over the one below it.
     hanging.sort(
@@ -137,27 +137,9 @@ def _cloth(bench: Bench, piece: str) -> str:
     return bench.cloths[piece].piece.piece.cloth.text
 
 
-def _held(bench: Bench) -> Iterator[str]:
-    """Every piece edge that a seam along it or a stack holds."""
-    for seam in bench.seams.values():
-        if seam.on or (len(seam.edges) == 2 and not seam.edges[0].endswith((".start", ".end"))):
-            yield from (edge for name in seam.edges for edge in bench.opened(name))
-    for name in bench.edges:
-        if "." not in name:
-            yield from bench.opened(name)
-
-
 def _unfolded(bench: Bench, chain: tuple[str, ...]) -> tuple[str, ...]:
     """The tiers of a chain without the band that they hang from."""
     return tuple(piece for piece in chain if not bench.cloths[piece].folded)
-
-
-def _hangs(run: Run, tiers: tuple[str, ...], held: set[str]) -> bool:
-    """What hangs down in tiers from its top; not a strip sewn on cloth, nor a facing, nor a band alone."""
-    if not tiers:
-        return False
-    top, bottom = (f"{tiers[0]}.{side}" for side in ("top", "bottom"))
-    return not held or top in held or (run.hangs[tiers[0]] == 0 and bottom in held)
 
 
 def _worn_waist(run: Run, form: Form) -> float:
@@ -165,10 +147,15 @@ def _worn_waist(run: Run, form: Form) -> float:
     body = 2 * pi * form.radius(form.top)
     top = next((ring for ring in run.rings if ring.level <= AT_THE_TOP), None)
     if top is None:
-        closed = (opening.waist for opening in run.final.openings.values() if opening.band and not opening.tied)
+        closed = (_closed_waist(run, opening) for opening in run.final.openings.values() if not opening.tied)
         return max(body, float(next(closed, 0)))
     low = 0.0 if top.cord else float(top.rest)
     return max(min(body, float(top.open)), low)
+
+
+def _closed_waist(run: Run, opening: Opening) -> Fraction:
+    """The girth of a closed waist: of its band, or of the edge itself."""
+    return opening.waist if opening.band else edge_now(run.final, opening.name).set_length - opening.overlap
 
 
 def _band(run: Run, hanging: Sequence[tuple[str, ...]], outer: str) -> Band | None:
@@ -244,7 +231,7 @@ def _tier(run: Run, piece: str, rounds: float, taken: float, worn_at: float = 0.
     return Tier(
         piece,
         worn_at or float(top.set_length) / rounds,
-        float(bench.edge(f"{piece}.top").cloth_length) / rounds,
+        float(bench.edge(f"{piece}.top").cloth_length - _lapped(bench, piece)) / rounds,
         float(bench.edge(f"{piece}.bottom").cloth_length) / rounds,
         depth,
         bending_length(solved, name, cloth.starched),
@@ -253,6 +240,12 @@ def _tier(run: Run, piece: str, rounds: float, taken: float, worn_at: float = 0.
         tuple(mark for mark in marks if mark.far > 0),
         (side - front, side - back),
     )
+
+
+def _lapped(bench: Bench, piece: str) -> Fraction:
+    """How much of the top of a ring lies over itself where its slit closes."""
+    opening = bench.openings.get(f"{piece}.top")
+    return opening.overlap if opening and bench.cloths[piece].ring else Fraction(0)
 
 
 def _pleats(run: Run, piece: str) -> int:
