@@ -224,8 +224,7 @@ class Bench(NamedTuple):
     layered: Mapping[str, str] = {}  # edge -> the stack it lies in
     sewn_on: Mapping[str, frozenset[str]] = {}  # piece -> trims, tapes and elastic that steps on it have used
     straps: frozenset[str] = frozenset()  # pieces that go over the shoulders and hold the garment up
-    borne: Mapping[str, str] = {}  # piece -> the one it lies in or on: a pocket, a facing, a strip in a seam, a tie; none of
-    # these hangs as cloth of the garment does
+    borne: Mapping[str, str] = {}  # piece -> the one it lies in or on: a pocket, a facing, a strip in a seam, a tie
     spoiled: frozenset[str] = frozenset()  # pieces that a refused step touched: what follows from it is not said
 
     def edge(self, name: str) -> Edge:

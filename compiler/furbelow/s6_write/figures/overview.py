@@ -100,7 +100,7 @@ class _Layer:
             **name,
             "pieces": Things(pieces, "row"),
             "hem": Length(hem.set_length),
-            "ring": flag(bench.ring(hem)),
+            "ring": flag(bench.ring(hem) and last not in bench.borne),
             "level": flag(last not in bench.borne),
             "drop": Length(run.drops[last]),
         }
