@@ -14,18 +14,18 @@ from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPP
 
 
 @cache
-def _worked() -> tuple[Worked, ...]:
+def worked() -> tuple[Worked, ...]:
     return tuple(work(pieces, steps, own=OWN, materials=SUPPLIES) for pieces, steps in GARMENTS.values())
 
 
 @cache
 def told_in(language: str) -> Mapping[str, tuple[SaidStep, ...]]:
     told: dict[str, tuple[SaidStep, ...]] = {}
-    for worked in _worked():
+    for garment in worked():
         # One join for each copy that may be pieced, for nothing is planned here.
-        pieced = {name: each.count for name, each in worked.solved.pieces.items() if each.piece.piecing}
-        words = Words(language, Phrasing(worked.solved, worked.room, pieced))
-        for done in worked.performed:
+        pieced = {name: each.count for name, each in garment.solved.pieces.items() if each.piece.piecing}
+        words = Words(language, Phrasing(garment.solved, garment.room, pieced))
+        for done in garment.performed:
             name = done.step.written.technique
             told[name] = (*told.get(name, ()), said_step(done, words))
     return dict(sorted(told.items()))

@@ -41,6 +41,9 @@ booklet-drawn-of = { $count ->
    *[other] Dies gilt für die Größen { $sizes }.
 }
 
+booklet-drawn-each = Dasselbe für jede Größe
+booklet-drawings-for = Zeichnungen, Größe { $size }
+
 booklet-proved = Jede Größe wurde geprüft, bevor sie geschrieben wurde.
 
 # Auf dem Bildschirm, wo eine Größe gewählt wird und ihre Zahlen in den Sätzen stehen.

@@ -41,6 +41,9 @@ booklet-drawn-of = { $count ->
    *[other] This is for sizes { $sizes }.
 }
 
+booklet-drawn-each = The same for each size
+booklet-drawings-for = Drawings, size { $size }
+
 booklet-proved = Every size was proved before it was written.
 
 # On the screen, where a size is chosen and its numbers stand in the sentences.

@@ -41,6 +41,9 @@ booklet-drawn-of = { $count ->
    *[other] Esto vale para las tallas { $sizes }.
 }
 
+booklet-drawn-each = El mismo para cada talla
+booklet-drawings-for = Dibujos, talla { $size }
+
 booklet-proved = Cada talla se ha probado antes de escribirse.
 
 # En la pantalla, donde se elige una talla y sus números entran en las frases.

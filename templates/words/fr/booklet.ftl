@@ -41,6 +41,9 @@ booklet-drawn-of = { $count ->
    *[other] Ceci vaut pour les tailles { $sizes }.
 }
 
+booklet-drawn-each = Le même pour chaque taille
+booklet-drawings-for = Dessins, taille { $size }
+
 booklet-proved = Chaque taille a été prouvée avant d’être écrite.
 
 # À l’écran, où l’on choisit une taille et où ses nombres entrent dans les phrases.

@@ -68,6 +68,22 @@ def test_every_sentence_is_in_it_and_every_letter_with_a_row_for_all_sizes(demo:
                     assert " ".join(version.text.split()) in told
 
 
+def test_each_size_has_its_drawings_and_those_on_paper_lead_to_them() -> None:
+    made, found = booklet("larkspur"), dict(documents("larkspur"))
+    shown = {
+        figure.get("id"): [link.get("href") for link in figure.iter(f"{XHTML}a")]
+        for document in found.values()
+        for figure in document.iter(f"{XHTML}figure")
+    }
+    assert len(made.drawings_of_sizes) == 3
+    for key, drawings in made.drawings_of_sizes.items():
+        links = shown[f"figure-{key}"]
+        assert len(links) == len(drawings)
+        for (size, drawing), link in zip(drawings, links, strict=True):
+            assert link == f"drawn-{made.sizes.index(size) + 1}.xhtml#figure-{drawing.key}"
+            assert f"figure-{drawing.key}" in shown
+
+
 @pytest.mark.parametrize("at", range(len(DEMOS)))
 def test_epubcheck_finds_nothing(tmp_path: Path, at: int) -> None:
     """Each demo, in one language after another."""

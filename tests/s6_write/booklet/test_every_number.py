@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
 
 import pytest
-from furbelow.s6_write.booklet.figures import letters_of_places
 from furbelow.s6_write.booklet.resolved import resolved
 from furbelow.s6_write.booklet.texts import letters_in, versions_of
 from furbelow.s6_write.guide.guide import CutLine, Operation
@@ -91,7 +90,7 @@ def test_no_number_has_the_letter_that_a_drawing_beside_it_has_for_a_place(demo:
             (told,) = (
                 each for each in made.operations if each.key == operation.key and (not each.sizes or at in each.sizes)
             )
-            places = letters_of_places(alone.figures)
+            places = {place for figure in alone.figures for place in figure.places}
             assert not places & {made.numbers[number].letter for number in told.numbers}
 
 

@@ -1,51 +1,98 @@
-"""Each row of a table of numbers says what its number is, in the words of the sentence or the drawing that has it."""
+"""Each row of a table of numbers says what its number is, by the name that its message has for the value."""
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterator
+
 import pytest
-from furbelow.resources import languages
-from furbelow.s6_write.booklet.booklet import SizedNumber
-from furbelow.s6_write.booklet.number_rows import GAP, clause_of, number_rows
+from furbelow.garment.phrasing import Phrasing
+from furbelow.resources import languages, template
+from furbelow.s6_write.booklet.booklet import SizedNumber, SizedOperation, SizedStep
+from furbelow.s6_write.booklet.number_rows import number_rows
+from furbelow.s6_write.booklet.texts import Letters
+from furbelow.s6_write.words.holes import SENTENCE, Hole, hole, parted
 from furbelow.s6_write.words.messages import Messages
+from furbelow.s6_write.words.said_step import said_step
+from furbelow.s6_write.words.words import Words
 
-from .made import DEMOS, booklet
+from tests.techniques.every_technique_told import worked
 
-_NUMBERS = (SizedNumber("a", ("1 cm", "2 cm")), SizedNumber("b", ("3 cm", "4 cm")))
-_A, _B = (f"\U0010ff02{at}\U0010ff04" for at in range(2))
+from .made import DEMOS, booklet, guides
+
+_VARIANT = re.compile(r"^    \[([a-z-]+)\] ", re.MULTILINE)
 
 
-@pytest.mark.parametrize(("demo", "language"), [(demo, language) for demo in DEMOS for language in ("en", "de")])
-def test_every_number_is_told_by_words_round_its_gap_or_by_its_drawing(demo: str, language: str) -> None:
-    made, words = booklet(demo, language), Messages(language)
-    for operation in made.operations:
-        rows = number_rows(operation, made.numbers, words)
-        assert [row.letter for row in rows] == [made.numbers[at].letter for at in operation.numbers]
-        headings = tuple(each.heading for each in operation.drawings if each.heading)
-        for row in rows:
-            assert GAP in row.what or any(heading in row.what for heading in headings)
-            assert row.where
+def _named(language: str) -> set[str]:
+    """The names that `number-is` has words for."""
+    text = template(f"words/{language}/numbers.ftl").read_text(encoding="utf-8")
+    return set(_VARIANT.findall(text.partition("number-is = ")[2].partition("\n }\n")[0]))
+
+
+def _names() -> Iterator[str]:
+    """The names of all numbers that techniques give, those of tolerances aside, which are called so."""
+    for each in worked():
+        words = Words("en", Phrasing(each.solved, each.room), marked=True)
+        for done in each.performed:
+            step = said_step(done, words)
+            texts = [step.title, step.aim, step.number, *(text for _, text in step.cautions)]
+            texts += [text for action in step.actions for text in (action.text, action.check, action.chain)]
+            for text in texts:
+                yield from (part.name for part in parted(text) if isinstance(part, Hole) and part.kind != SENTENCE)
+
+
+def test_every_number_that_a_technique_gives_has_words() -> None:
+    assert set(_names()) - _named("en") - {""} == set()
 
 
 @pytest.mark.parametrize("language", languages())
-def test_numbers_that_one_sentence_could_tell_are_told_apart(language: str) -> None:
-    made, words = booklet("marigold", language), Messages(language)
-    (joins,) = (operation for operation in made.operations if operation.letter == "B")
-    lengths = [row.what for row in number_rows(joins, made.numbers, words) if row.where in {"B3", "B6", "B9"}]
-    strips = {what for what, often in ((what, lengths.count(what)) for what in lengths) if often == 1}
-    assert len(strips) == 3
+def test_the_languages_have_words_for_the_same_numbers(language: str) -> None:
+    assert _named(language) == _named("en")
 
 
-@pytest.mark.parametrize(
-    ("text", "told"),
-    [
-        (f"Pin it. Measure the edge: {_A}. Sew.", ("Measure the edge: …", False)),
-        (f"Lay it flat, {_B} wide and {_A} high.", ("Lay it flat, [b] wide and … high", False)),
-        (f"{_A}", None),
-        (
-            f"Mark the {'very ' * 16}long edge, pinned, a {_A}, b {_B}.",
-            (f"Mark the {'very ' * 16}long edge, a …", True),
-        ),
-    ],
-)
-def test_the_clause_of_a_number(text: str, told: tuple[str, bool] | None) -> None:
-    assert clause_of(text, 0, _NUMBERS) == told
+@pytest.mark.parametrize(("demo", "language"), [(demo, language) for demo in DEMOS for language in ("en", "de")])
+def test_every_number_is_told_by_its_own_words(demo: str, language: str) -> None:
+    made, words = booklet(demo, language), Messages(language)
+    known = _named(language)
+    for operation in made.operations:
+        rows = number_rows(operation, made.numbers, words)
+        assert [row.letter for row in rows] == [made.numbers[at].letter for at in operation.numbers]
+        for row, at in zip(rows, operation.numbers, strict=True):
+            assert made.numbers[at].name in known or row.what == words.text("page-tolerance"), (operation.letter, row)
+            assert row.where
+
+
+def _told(*texts: str, tolerance: tuple[str, str] = ("", "")) -> tuple[SizedOperation, list[SizedNumber]]:
+    letters = Letters(2)
+    text = letters.told(dict(enumerate(texts)))
+    off = letters.told(dict(enumerate(tolerance)))
+    step = SizedStep(1, text, tolerance=off)
+    operation = SizedOperation(
+        "step-1", "B", "Gather", "", "", (), (), (step,), tip="", stop="", numbers=letters.here()
+    )
+    return operation, letters.numbers
+
+
+def test_a_number_is_called_by_its_value_and_a_tolerance_is_one() -> None:
+    told = _told(
+        f"Pull to {hole('l', '50 cm', 'short')}.",
+        f"Pull to {hole('l', '60 cm', 'short')}.",
+        tolerance=(hole("l", "5 mm", "off"), hole("l", "6 mm", "off")),
+    )
+    rows = number_rows(*told, Messages("en"))
+    assert [(row.what, row.where) for row in rows] == [("the gathered edge", "B1"), ("May be off", "B1")]
+
+
+def test_a_number_without_a_name_is_called_by_its_kind() -> None:
+    told = _told(f"Lay {hole('n', '3')} down.", f"Lay {hole('n', '4')} down.")
+    assert number_rows(*told, Messages("de"))[0].what == "Anzahl"
+
+
+@pytest.mark.parametrize("demo", ["peony", "clover"])
+def test_the_letters_of_places_are_those_that_a_drawing_shows(demo: str) -> None:
+    for guide in guides(demo):
+        for operation in guide.operations:
+            for figure in operation.figures:
+                drawn = re.findall(r'font-weight="600"[^>]*>([p-z, –]+)</text>', figure.svg)
+                shown = {letter for line in drawn for letter in re.findall("[p-z]", line)}
+                assert shown <= set(figure.places)

@@ -11,13 +11,13 @@ import pikepdf
 import pytest
 from furbelow.resources import languages
 from furbelow.s6_write.pages.booklet_json import booklet_json
-from furbelow.s6_write.pages.booklet_markdown import booklet_markdown
+from furbelow.s6_write.pages.booklet_markdown import booklet_figures, booklet_markdown
 from furbelow.s6_write.pages.booklet_page import booklet_html
 from furbelow.s6_write.pages.booklet_pdf import booklet_pdf
 
 from tests.s6_write.test_pdf import elements
 
-from .made import DEMOS, booklet
+from .made import DEMOS, booklet, guides
 
 _MARKS = re.compile("[\U0010ff00-\U0010ffff]")
 
@@ -61,6 +61,19 @@ def test_programs_can_tell_the_numbers_of_a_size() -> None:
     # From the spec: a waist of 62 cm is gathered to twice that, and quarter by quarter, for the first size.
     assert gather["numbers"]["q"][0] == "124 cm"
     assert "{q}" in next(step["text"] for step in gather["steps"] if step["message"] == "gather-measure-ring")
+
+
+def test_a_drawing_that_differs_is_there_for_each_size() -> None:
+    made = booklet("larkspur")
+    text, files = booklet_markdown(made), booklet_figures(made)
+    linked = set(re.findall(r"\]\((figures/[^)]+)\)", text))
+    assert linked == set(files)
+    key = "step-19-elastic-lapped"
+    drawings = made.drawings_of_sizes[key]
+    assert [size for size, _ in drawings] == ["XS", "S", "M", "L", "XL"]
+    for (_, drawing), guide in zip(drawings, guides("larkspur"), strict=True):
+        (alone,) = (each for operation in guide.operations for each in operation.figures if each.key == key)
+        assert files[f"figures/{drawing.key}.svg"].decode() == alone.svg
 
 
 def test_what_is_not_for_all_says_for_whom() -> None:

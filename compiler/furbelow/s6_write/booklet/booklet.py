@@ -7,7 +7,8 @@ sizes (see `texts`).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 
 from furbelow.garment.workroom import Paper
 from furbelow.s6_write.guide.guide import (
@@ -28,10 +29,15 @@ from furbelow.s6_write.guide.guide import (
 
 @dataclass(frozen=True)
 class SizedNumber:
-    """A number that differs. values: as shown, one for each size of the booklet; empty for a size that does without."""
+    """A number that differs. values: as shown, one for each size of the booklet; empty for a size that does without.
+
+    kind, name: what sort of number it is, and what its message calls it, by which the table says what it is.
+    """
 
     letter: str
     values: tuple[str, ...]
+    kind: str = ""
+    name: str = ""
 
 
 @dataclass(frozen=True)
@@ -51,7 +57,14 @@ class SizedFigure:
     drawn: Figure
     own: tuple[tuple[str, Figure], ...] = ()
     said: tuple[str, ...] = ()  # each line in it, then its text alternative, with its letters as in sentences
-    heading: str = ""  # the first line that stands out in it
+
+    @property
+    def of_sizes(self) -> tuple[tuple[str, Figure], ...]:
+        """The drawings of single sizes under keys of their own; none where one is that of every size."""
+        if all(figure.svg == self.drawn.svg for _, figure in self.own):
+            return ()
+        keys = (f"{self.drawn.key}-for-{at}" for at in range(1, len(self.own) + 1))
+        return tuple((size, replace(figure, key=key)) for (size, figure), key in zip(self.own, keys, strict=True))
 
 
 @dataclass(frozen=True)
@@ -157,6 +170,12 @@ class Booklet:
     @property
     def terms_of_use(self) -> str:
         return terms_of_use_of(self.imprint)
+
+    @property
+    def drawings_of_sizes(self) -> Mapping[str, tuple[tuple[str, Figure], ...]]:
+        """By the key of a drawing on paper, what each size has in its place."""
+        drawings = (drawing for operation in self.operations for drawing in operation.drawings)
+        return {drawing.drawn.key: drawing.of_sizes for drawing in drawings if drawing.of_sizes}
 
     @property
     def operations(self) -> tuple[SizedOperation, ...]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from html import unescape
 
@@ -108,25 +108,14 @@ def _drawn(figures: Mapping[int, Figure], whose: Sequence[int], version: int, si
     )
     said = tuple(unescape(text) for text in written) + (alternative,)
     own = tuple((sized.names[at], figure) for at, figure in plain.items())
-    return SizedFigure(drawn, own, said, _heading(plain[drawn_for]))
-
-
-def _heading(figure: Figure) -> str:
-    bold = (text[6] for text in _TEXT.finditer(figure.svg) if "font-weight" in text[3])
-    return unescape(next(bold, ""))
-
-
-def letters_of_places(figures: Iterable[Figure]) -> frozenset[str]:
-    """The small letters by which drawings name places."""
-    lines = (bare(text[6]).split(", ") for figure in figures for text in _TEXT.finditer(figure.svg))
-    named = (line for line in lines if all(len(name) == 1 and name.islower() for name in line))
-    return frozenset(name for line in named for name in line)
+    return SizedFigure(drawn, own, said)
 
 
 def _bare(figure: Figure, version: int) -> Figure:
     """The drawing as the guide of its size has it. version: of those with its key."""
     key = figure.key if version == 1 else f"{figure.key}-{version}"
-    return replace(figure, key=key, svg=bare(figure.svg), alt=bare(figure.alt), caption=bare(figure.caption))
+    svg, alt, caption, heading = map(bare, (figure.svg, figure.alt, figure.caption, figure.heading))
+    return replace(figure, key=key, svg=svg, alt=alt, caption=caption, heading=heading)
 
 
 def _line(drawn: re.Match[str], words: str) -> str:

@@ -7,7 +7,7 @@ from dataclasses import fields, replace
 
 from furbelow.s6_write.booklet.aligned import aligned
 from furbelow.s6_write.booklet.booklet import SizedOperation, SizedPart, SizedStep
-from furbelow.s6_write.booklet.figures import Renumbered, called_anew, drawings, letters_of_places
+from furbelow.s6_write.booklet.figures import Renumbered, called_anew, drawings
 from furbelow.s6_write.booklet.sized import Sized
 from furbelow.s6_write.booklet.texts import Version, grouped, skeleton, versions
 from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
@@ -46,20 +46,21 @@ class _Told:
 
 def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> SizedOperation:
     letters = sized.letters
-    letters.begin(letters_of_places(figure for operation in each.values() for figure in operation.figures))
+    letters.begin({place for operation in each.values() for figure in operation.figures for place in figure.places})
     first = each.get(sized.drawn) or next(iter(each.values()))
     places = _drawn_together(aligned({at: operation.steps for at, operation in each.items()}, _likeness))
     numbers = {(at, step.number): number for number, place in enumerate(places, 1) for at, step in place.items()}
     places = [{at: _called_anew(step, at, numbers) for at, step in place.items()} for place in places]
     steps = [step for number, place in enumerate(places, 1) for step in _steps(number, place, tuple(each), sized)]
     cautions = tuple(_cautions({at: operation.cautions for at, operation in each.items()}, sized, told))
-    drawn, drawn_at = drawings(
-        {at: operation.figures for at, operation in each.items()}, first.letter, numbers, sized, told.drawn
-    )
     minutes = {at: bare(operation.minutes) for at, operation in each.items()}
     title, aim, number, stop, all_of_it = (
         letters.told({at: getattr(operation, name) for at, operation in each.items()})
         for name in ("title", "aim", "number", "stop", "all_of_it")
+    )
+    # Last, so that a number is called as the sentences have it.
+    drawn, drawn_at = drawings(
+        {at: operation.figures for at, operation in each.items()}, first.letter, numbers, sized, told.drawn
     )
     return SizedOperation(
         key=first.key,

@@ -9,13 +9,13 @@ from furbelow.garment.message import Length, Supply
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.offers import offered
 from furbelow.s6_write.booklet.booklet import SizedMeasure, SizedPlan, SizedRow, SizedSitting
-from furbelow.s6_write.booklet.number_rows import GAP
 from furbelow.s6_write.booklet.texts import Skeleton, grouped, skeleton
 from furbelow.s6_write.guide.guide import Fact, Guide, MaterialLine, Measure, Sitting
 from furbelow.s6_write.words.holes import Hole, bare, parted
 from furbelow.s6_write.words.words import Words
 
 T = TypeVar("T")
+_GAP = "…"  # where a number stands in what is said of a tool
 _WHO = "front-size"  # the sizes stand above the columns, and their measures in a table of their own
 
 
@@ -101,7 +101,7 @@ def tools_of(each: Sequence[Sequence[str]]) -> tuple[list[list[str]], tuple[Size
     }
     rows = tuple(
         SizedRow(
-            "".join(part if isinstance(part, str) else GAP for part in parted(said[0])),
+            "".join(part if isinstance(part, str) else _GAP for part in parted(said[0])),
             tuple(_numbers(said[at])[0].shown for at in range(len(each))),
         )
         for said in differing.values()

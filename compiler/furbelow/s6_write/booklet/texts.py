@@ -9,12 +9,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import count
 from typing import NamedTuple, TypeVar
 
 from furbelow.garment.tags import explained_letter
 from furbelow.s6_write.booklet.booklet import SizedNumber
-from furbelow.s6_write.words.holes import Hole, parted
+from furbelow.s6_write.words.holes import KINDS, Hole, parted
 
 _LETTER, _SIZES, _CLOSE = "\U0010ff02", "\U0010ff03", "\U0010ff04"
 _LETTERS = re.compile(f"{_LETTER}([0-9]+){_CLOSE}")
@@ -83,7 +84,9 @@ class Letters:
         place = self._here.get((first.kind, values))
         if place is None:
             place = self._here[first.kind, values] = len(self.numbers)
-            self.numbers.append(SizedNumber(next(self._free), values))
+            self.numbers.append(SizedNumber(next(self._free), values, KINDS[first.kind], first.name))
+        elif not self.numbers[place].name:
+            self.numbers[place] = replace(self.numbers[place], name=first.name)
         return f"{_LETTER}{place}{_CLOSE}"
 
 

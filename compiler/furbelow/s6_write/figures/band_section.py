@@ -42,7 +42,7 @@ def binding_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     top, low = cut.at(0, count + 1)[1], cut.at(0, -2)[1]
     sheet.across(left, right, top - 24, words.text("figure-binding-shows", values), top - 10)
     under = cut.at(-COVER, 0)[0], cut.at(float(turn), 0)[0]
-    sheet.across(*under, low + 22, words.said(values["turn"]), low + 8, below=True)
+    sheet.across(*under, low + 22, words.value(values, "turn"), low + 8, below=True)
     sheet.callout((tips[0][0] - 44, top - 8), numbers.at("binding-strip-sew-ring", "binding-strip-sew-flat"), tips[0])
     sheet.callout(
         (cut.at(-COVER, 0)[0] - 30, low + 18),
@@ -51,7 +51,7 @@ def binding_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     )
     low = named_below(sheet, low + 66, listed_plies(words, single(edge.plies)), words.say.piece(strip))
     caption = captioned(words, done, "figure-binding-caption", values)
-    return Figure("band", sheet.svg(), words.text("figure-binding-alt", values), caption)
+    return sheet.figure("band", words.text("figure-binding-alt", values), caption)
 
 
 def fitted_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
@@ -73,7 +73,7 @@ def _ends(done: Performed, words: Words, numbers: Numbers) -> Figure:
         (236.0, 376.0, True, "figure-band-ends-beneath", "fitted-waistband-end-beneath"),
     ):
         opening = left + margin + (out if beneath else 0.0)
-        sheet.write((left - 8, 0), words.text(head), bold=True)
+        sheet.head((left - 8, 0), words.text(head))
         face(sheet, [(left, fold), (right, fold), (right, line + margin), (left, line + margin)], wrong=True)
         face(sheet, [(opening, line + margin), (right, line + margin), (right, low), (opening, low)], wrong=True)
         sheet.line([(opening, low), (opening, line + margin)], INK, PLAIN)
@@ -83,11 +83,11 @@ def _ends(done: Performed, words: Words, numbers: Numbers) -> Figure:
         row = [(left + margin, fold), (left + margin, line)]
         if beneath:
             row.append((opening, line))
-            sheet.across(left + margin, opening, low - 4, words.said(values["out"]), line + margin + 2, below=True)
+            sheet.across(left + margin, opening, low - 4, words.value(values, "out"), line + margin + 2, below=True)
         sheet.line(row, ACCENT, THICK)
         sheet.callout((left + 60, fold + 26), numbers.at(told), (left + margin, fold + 26))
     alt, caption = words.text("figure-band-ends-alt", values), words.text("figure-band-ends-caption")
-    return Figure("band-ends", sheet.svg(), alt, caption)
+    return sheet.figure("band-ends", alt, caption)
 
 
 def _folded_band(done: Performed, words: Words, numbers: Numbers) -> Figure:
@@ -106,13 +106,13 @@ def _folded_band(done: Performed, words: Words, numbers: Numbers) -> Figure:
     across = cut.at(-COVER, 0)[0], cut.at(float(depth), 0)[0]
     sheet.across(*across, top - 24, words.text("figure-fitted-depth", values), top - 10)
     under = cut.at(0, 0)[0], cut.at(float(seam), 0)[0]
-    sheet.across(*under, low + 22, words.said(Length(seam)), low + 8, below=True)
+    sheet.across(*under, low + 22, words.said(Length(seam), "seam-width"), low + 8, below=True)
     sheet.callout((tips[0][0] - 44, top - 8), numbers.at("fitted-waistband-sew"), tips[0])
     sheet.callout((cut.at(-COVER, 0)[0] - 30, low + 18), numbers.at("fitted-waistband-inside"), tips[1])
     plies = listed_plies(words, single(edge.plies))
     named_below(sheet, low + 66, plies, words.text("figure-fitted-band", values))
     caption = captioned(words, done, "figure-fitted-caption", values)
-    return Figure("band", sheet.svg(), words.text("figure-fitted-alt", values), caption)
+    return sheet.figure("band", words.text("figure-fitted-alt", values), caption)
 
 
 def tape_round_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -135,11 +135,11 @@ def tape_round_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -
     cut.ply([cut.at(-half, 0), *cut.turn(0, 0, over), cut.at(-half, over)], trim=True)
     tip = cut.stitch(-half + 2, 0, over)
     top, low = cut.at(0, over)[1], cut.at(0, 0)[1]
-    sheet.across(cut.at(-half, 0)[0], cut.at(0, 0)[0] + 7, top - 22, words.said(values["half"]), top - 8)
+    sheet.across(cut.at(-half, 0)[0], cut.at(0, 0)[0] + 7, top - 22, words.value(values, "half"), top - 8)
     sheet.callout((tip[0] - 44, tip[1] - 10), numbers.at("bound-edge-sew-ring", "bound-edge-sew-flat"), tip)
-    named_below(sheet, low + 28, listed_plies(words, plies), words.said(values["tape"]))
+    named_below(sheet, low + 28, listed_plies(words, plies), words.value(values, "tape"))
     alt, caption = words.text("figure-tape-alt", values), words.text("figure-tape-caption", values)
-    return Figure("band", sheet.svg(), alt, caption)
+    return sheet.figure("band", alt, caption)
 
 
 def _folded_over(
@@ -149,7 +149,7 @@ def _folded_over(
     plies = single(edge.plies)[:MOST_PLIES]
     count, say = len(plies), words.say
     scale = min(12.0, 190 / (depth + 2))
-    sheet.write((8, 0), words.text("figure-right-side-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-right-side-up"))
     cut = Section(sheet, (366 - depth * scale - 14, 58 + LEVEL * (count + 1)), scale)
     for level, ply in enumerate(reversed(plies)):
         side = wrong_side(say, ply, up=ply.right_side != "out")

@@ -23,16 +23,16 @@ def bias_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     side = run.solved.pieces[piece].blank[0]
     values: Values = {"side": Length(side, "cut"), "width": Length(strip.width)}
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-bias-square"), bold=True)
+    sheet.head((8, 0), words.text("figure-bias-square"))
     x, y = 70.0, 22.0
     square = [(x, y), (x + SIDE, y), (x + SIDE, y + SIDE), (x, y + SIDE)]
     face(sheet, square, wrong=False)
     sheet.line([*square, square[0]], INK, PLAIN)
     sheet.line([square[0], square[2]], ACCENT, THICK)
-    sheet.across(x, x + SIDE, y + SIDE + 20, words.said(values["side"]), y + SIDE + 2, below=True)
+    sheet.across(x, x + SIDE, y + SIDE + 20, words.value(values, "side"), y + SIDE + 2, below=True)
     sheet.callout((x + SIDE + 34, y + 30), numbers.at("bias-strip-cut-across"), (x + 30, y + 30))
     y += SIDE + 66
-    sheet.write((8, y), words.text("figure-bias-lines"), bold=True)
+    sheet.head((8, y), words.text("figure-bias-lines"))
     y += 36
     # The halves side by side: two straight sides sewn together in the middle, both slanting ends on the bias.
     left = 40.0
@@ -47,9 +47,9 @@ def bias_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     foot = (left + SIDE / LINES + 14, y + 14)
     half = SIDE / LINES / 2
     sheet.line([foot, (foot[0] - half, foot[1] + half)], SOFT, PLAIN)
-    sheet.write((left - 34, y + 44), words.said(values["width"]), ground=True)
+    sheet.write((left - 34, y + 44), words.value(values, "width"), ground=True)
     joined = (left + SIDE, y + SIDE * 0.75)
     sheet.callout((left + 20, y + SIDE * 0.8), numbers.at("bias-strip-first-seam"), joined)
     sheet.callout((left + 2 * SIDE + 24, y + 24), numbers.at("bias-strip-lines"), (left + SIDE - 2, y + 28))
     sheet.write((sheet.width / 2, y + SIDE + 24), words.text("figure-not-to-scale"), "middle", colour=SOFT)
-    return Figure("bias", sheet.svg(), words.text("figure-bias-alt", values), words.text("figure-bias-caption"))
+    return sheet.figure("bias", words.text("figure-bias-alt", values), words.text("figure-bias-caption"))

@@ -40,12 +40,12 @@ def bustle_tapes(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         "up": Length(facts.up),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-bustle-tapes-down"), bold=True)
-    sheet.write((LEFT - 38, 0), words.text("figure-bustle-tapes-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-bustle-tapes-down"))
+    sheet.head((LEFT - 38, 0), words.text("figure-bustle-tapes-up"))
     _let_down(sheet, facts, words, numbers, values)
     _drawn_up(sheet, facts, words, numbers, values)
     alt, caption = (words.text(name, values) for name in ("figure-bustle-tapes-alt", "figure-bustle-tapes-caption"))
-    return Figure("bustle-tapes", sheet.svg(), alt, caption)
+    return sheet.figure("bustle-tapes", alt, caption)
 
 
 def _scale(facts: Taped) -> float:
@@ -83,9 +83,9 @@ def _let_down(sheet: Sheet, facts: Taped, words: Words, numbers: Numbers, values
         sheet.across(MIDDLE, x_low, hem + 16 + 20 * at, lower, low + 4, below=True)
     right, left = max(places) * across, min(places) * across
     outer = (MIDDLE + right * float(facts.upper) + BESIDE, first), (MIDDLE + right + BESIDE, low)
-    sheet.slanting(*outer, words.said(values["long"]))
-    sheet.upright(TOP, first, MIDDLE - narrow - 14, words.said(values["below"]), MIDDLE - narrow - 2, "left")
-    sheet.upright(TOP, low, MIDDLE + HALF + 26, words.said(values["foot"]), MIDDLE + HALF + 2)
+    sheet.slanting(*outer, words.value(values, "long"))
+    sheet.upright(TOP, first, MIDDLE - narrow - 14, words.value(values, "below"), MIDDLE - narrow - 2, "left")
+    sheet.upright(TOP, low, MIDDLE + HALF + 26, words.value(values, "foot"), MIDDLE + HALF + 2)
     up = (MIDDLE + left * float(facts.upper), first)
     sheet.callout((20, first + 14), numbers.at("bustle-tapes-mark-upper", "bustle-tapes-mark-one"), up)
     sheet.callout((20, low + 14), numbers.at("bustle-tapes-mark-lower"), (MIDDLE + left, low))
@@ -104,8 +104,8 @@ def _drawn_up(sheet: Sheet, facts: Taped, words: Words, numbers: Numbers, values
         sheet.line(wave((LEFT + 6, y), (LEFT + WIDE - 6, y)), INK, PLAIN)
     _tape(sheet, facts, (middle, first), (middle, first + long))
     sheet.line([(middle, first - 12), (middle, first + long)], ACCENT, THICK)
-    sheet.upright(first, first + long, LEFT + WIDE + 14, words.said(values["left"]), LEFT + WIDE + 2)
-    sheet.upright(low, hem, LEFT + WIDE + 14, words.said(values["up"]), LEFT + WIDE + 2)
+    sheet.upright(first, first + long, LEFT + WIDE + 14, words.value(values, "left"), LEFT + WIDE + 2)
+    sheet.upright(low, hem, LEFT + WIDE + 14, words.value(values, "up"), LEFT + WIDE + 2)
     sheet.callout((LEFT + 10, first - 14), numbers.at("bustle-tapes-draw"), (middle, first - 10))
     second = first + long / (facts.rings - 1)
     sheet.callout((LEFT - 22, second), numbers.at("bustle-tapes-rings"), (middle - RING, second))

@@ -33,7 +33,7 @@ def channels(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
         "open": flag(casing.left_open),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-channels-head"), bold=True)
+    sheet.head((8, 0), words.text("figure-channels-head"))
     deep = float(casing.width) * casing.channels + float(EDGE_STITCH)
     scale = DEEP / deep
     low = _cloth(sheet, TOP + DEEP)
@@ -43,14 +43,14 @@ def channels(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
         y = TOP + number * step
         new = number < casing.channels
         _row(sheet, y, open_at, ACCENT if new else INK)
-        sheet.upright(y - step, y, RIGHT + 8, words.said(values["channel"]), RIGHT)
+        sheet.upright(y - step, y, RIGHT + 8, words.value(values, "channel"), RIGHT)
     if open_at:
-        sheet.across(*open_at, low + 16, words.said(values["gap"]), TOP + step, below=True)
+        sheet.across(*open_at, low + 16, words.value(values, "gap"), TOP + step, below=True)
     sewn = numbers.at("divide-casing-sew-gap", "divide-casing-sew")
     sheet.callout((LEFT + 34, TOP + step - 18), sewn, (LEFT + 58, TOP + step))
     sheet.write((sheet.width / 2, low + 48), words.text("figure-channels-note"), "middle", colour=SOFT)
     alt, caption = words.text("figure-channels-alt", values), words.text("figure-channels-caption", values)
-    return Figure("channels", sheet.svg(), alt, caption)
+    return sheet.figure("channels", alt, caption)
 
 
 def buttoned_elastic(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -65,7 +65,7 @@ def buttoned_elastic(done: Performed, run: Run, words: Words, numbers: Numbers) 
         "out": Length(facts.out),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-buttoned-head"), bold=True)
+    sheet.head((8, 0), words.text("figure-buttoned-head"))
     low = _cloth(sheet, TOP + DEEP / 2)
     row, middle = TOP + DEEP / 2 - 6, TOP + DEEP / 4
     gap = (190.0, 230.0)
@@ -86,12 +86,12 @@ def buttoned_elastic(done: Performed, run: Run, words: Words, numbers: Numbers) 
     sheet.lines(
         [[(fast - 4, high + 4), (fast + 4, foot - 4)], [(fast - 4, foot - 4), (fast + 4, high + 4)]], ACCENT, THICK
     )
-    sheet.across(button, gap[0], low + 16, words.said(values["reach"]), foot, below=True)
+    sheet.across(button, gap[0], low + 16, words.value(values, "reach"), foot, below=True)
     sheet.callout((fast + 40, TOP - 14), numbers.at("adjustable-elastic-fast"), (fast + 3, high + 3))
     sheet.callout((button - 46, TOP - 14), numbers.at("adjustable-elastic-button"), (button - 6, middle - 6))
     sheet.write((sheet.width / 2, low + 48), words.text("figure-buttoned-note"), "middle", colour=SOFT)
     alt, caption = words.text("figure-buttoned-alt", values), words.text("figure-buttoned-caption", values)
-    return Figure("buttoned-elastic", sheet.svg(), alt, caption)
+    return sheet.figure("buttoned-elastic", alt, caption)
 
 
 def _cloth(sheet: Sheet, low: float) -> float:

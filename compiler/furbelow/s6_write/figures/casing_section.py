@@ -28,10 +28,10 @@ def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers)
     words.read("figures", "figures-seam-section", "figures-casing-section")
     work = _Work(done, words, numbers)
     work.laid_on(0)
-    yield Figure("band", work.sheet.svg(), words.text("figure-casing-laid-on-alt", work.values), "")
+    yield work.sheet.figure("band", words.text("figure-casing-laid-on-alt", work.values), "")
     work.sheet = Sheet()
     work.folded_up(0)
-    yield Figure("band-up", work.sheet.svg(), words.text("figure-casing-folded-up-alt", work.values), "")
+    yield work.sheet.figure("band-up", words.text("figure-casing-folded-up-alt", work.values), "")
     work.sheet = sheet = Sheet()
     y = work.folded_over(0)
     if done.after.casings[work.band].left_open:
@@ -40,7 +40,7 @@ def band_with_channel(done: Performed, run: Run, words: Words, numbers: Numbers)
     y = named_below(sheet, y + 16, skirt, top)
     sheet.write((sheet.width / 2, y + 4), words.text("figure-casing-rows"), "middle", colour=SOFT)
     caption = captioned(words, done, "figure-casing-caption", work.values)
-    yield Figure("band-over", sheet.svg(), words.text("figure-casing-folded-over-alt", work.values), caption)
+    yield sheet.figure("band-over", words.text("figure-casing-folded-over-alt", work.values), caption)
 
 
 class _Work:
@@ -80,7 +80,7 @@ class _Work:
             cut.at(0, 0)[0],
             cut.at(self.seam, 0)[0],
             low + 20,
-            self.words.said(Length(self.done.step.mm("seam"))),
+            self.words.said(Length(self.done.step.mm("seam")), "seam-width"),
             low + 6,
             below=True,
         )
@@ -150,7 +150,7 @@ class _Work:
         return low + 36
 
     def _head(self, y: float, message: str) -> None:
-        self.sheet.write((8, y), self.words.text(message), bold=True)
+        self.sheet.head((8, y), self.words.text(message))
 
     def _skirt(self, cut: Section) -> None:
         for level, ply in enumerate(self.plies):

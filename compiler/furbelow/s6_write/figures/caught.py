@@ -42,13 +42,13 @@ def caught_strip(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     tip = cut.stitch(row, 0, 1)
     _seam_to_come(sheet, cut, seam, 1)
     high, low = cut.at(0, 1)[1], cut.at(0, 0)[1]
-    sheet.across(cut.at(0, 0)[0], cut.at(seam, 0)[0], low + 30, words.said(values["seam-width"]), low + 10, below=True)
+    sheet.across(cut.at(0, 0)[0], cut.at(seam, 0)[0], low + 30, words.value(values, "seam-width"), low + 10, below=True)
     sheet.callout((tip[0] - 26, high - 30), numbers.at("catch-in-baste-ring", "catch-in-baste-flat"), tip)
     laid = cut.at(far - 8, 1)
     sheet.callout((laid[0] + 10, high - 34), numbers.at("catch-in-lay-below", "catch-in-lay-above"), laid)
     named_below(sheet, low + 70, words.text("figure-caught-edges"), words.text("figure-caught-dotted"))
     caption = captioned(words, done, "figure-caught-caption", values)
-    return Figure("caught", sheet.svg(), words.text("figure-caught-alt", values), caption)
+    return sheet.figure("caught", words.text("figure-caught-alt", values), caption)
 
 
 def piping(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -79,16 +79,16 @@ def piping(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     tip = cut.stitch(seam - 1.5, 0, 2)
     _seam_to_come(sheet, cut, seam, 2)
     high, low = cut.at(0, 2)[1], cut.at(0, 0)[1]
-    sheet.across(cut.at(0, 0)[0], cut.at(seam, 0)[0], low + 30, words.said(values["seam-width"]), low + 10, below=True)
+    sheet.across(cut.at(0, 0)[0], cut.at(seam, 0)[0], low + 30, words.value(values, "seam-width"), low + 10, below=True)
     sheet.callout((tip[0] - 26, high - 30), numbers.at("piping-baste-ring", "piping-baste-flat"), tip)
     sheet.callout((middle[0] + 44, high - 26), numbers.at("piping-fold"), (middle[0] + radius, middle[1] - 4))
     named_below(sheet, low + 70, words.text("figure-caught-edges"), words.text("figure-caught-dotted"))
     caption = captioned(words, done, "figure-piping-caption", values)
-    return Figure("piping", sheet.svg(), words.text("figure-piping-alt", values), caption)
+    return sheet.figure("piping", words.text("figure-piping-alt", values), caption)
 
 
 def _base(sheet: Sheet, words: Words, piece: str, seam: float) -> Section:
-    sheet.write((8, 0), words.text("figure-right-side-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-right-side-up"))
     cut = Section(sheet, ZERO, min(6.0, 70 / seam))
     cut.ply([cut.at(0, 0), (380.0, cut.at(0, 0)[1])], wrong_side(words.say, Ply(piece), up=False))
     return cut

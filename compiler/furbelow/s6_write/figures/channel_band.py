@@ -32,7 +32,7 @@ def channel_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     deep, row, first = float(cut_deep), float(facts.row), float(facts.edge_stitch)
     scale = min(9.0, 280 / deep)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-inside-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-inside-up"))
     cut = Section(sheet, (60, 92), scale)
     # The inner half lies on top; its wrong side faces the other half.
     side = wrong_side(words.say, Ply(band), up=True)
@@ -40,10 +40,10 @@ def channel_band(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     edge_tip, row_tip = cut.stitch(first, 0, INSIDE), cut.stitch(row, 0, INSIDE)
     top, low = cut.at(0, INSIDE)[1], cut.at(0, 0)[1]
     sheet.across(edge_tip[0], row_tip[0], top - 28, words.text("figure-channel-wide", values), top - 12)
-    sheet.across(cut.at(0, 0)[0], row_tip[0], low + 26, words.said(values["row"]), low + 10, below=True)
-    sheet.across(cut.at(0, 0)[0], cut.at(deep, 0)[0], low + 56, words.said(values["deep"]), low + 10, below=True)
+    sheet.across(cut.at(0, 0)[0], row_tip[0], low + 26, words.value(values, "row"), low + 10, below=True)
+    sheet.across(cut.at(0, 0)[0], cut.at(deep, 0)[0], low + 56, words.value(values, "deep"), low + 10, below=True)
     sheet.callout((edge_tip[0] - 34, top - 30), numbers.at("channel-band-edge-stitch"), edge_tip)
     sheet.callout((row_tip[0] + 34, top - 30), numbers.at("channel-band-row"), row_tip)
     low = named_below(sheet, low + 96, words.text("figure-channel-fold"), words.text("figure-channel-raw"))
     caption = captioned(words, done, "figure-channel-caption", values)
-    return Figure("channel", sheet.svg(), words.text("figure-channel-alt", values), caption)
+    return sheet.figure("channel", words.text("figure-channel-alt", values), caption)

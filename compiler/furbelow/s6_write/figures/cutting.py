@@ -73,7 +73,7 @@ def _figure(
             "rows": rows,
         }
         heading = words.text("figure-cutting-section", values)
-        sheet.write((8, y), heading, bold=True)
+        sheet.head((8, y), heading)
         after = 13 + width_of(heading, True)
         sheet.write((after, y), shortened(words.text("figure-cutting-bolt", values), sheet.width - after - 8))
         y = drawn.draw(sheet, y + 30) + 34
@@ -82,7 +82,7 @@ def _figure(
     panels = [words.text("figure-cutting-panels")] if any(drawn.section.panels for drawn in group) else []
     unproven = [] if plan.proven or first > 1 else [words.text("figure-cutting-unproven", {"gap": Share(plan.gap)})]
     caption = " ".join([_caption(plan, first, len(group), words, cloth), *opened, *panels, *unproven])
-    return Figure(f"{key}-{first}", sheet.svg(), " ".join([*told, *opened]), caption)
+    return sheet.figure(f"{key}-{first}", " ".join([*told, *opened]), caption)
 
 
 def _caption(plan: CuttingPlan, first: int, count: int, words: Words, cloth: Value) -> str:

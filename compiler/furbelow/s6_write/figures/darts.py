@@ -30,7 +30,7 @@ def darts(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
     scale = min(HIGH / float(facts.end), WIDE / float(facts.wide))
     half, deep = float(facts.wide) * scale / 2, float(facts.end) * scale
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-darts-marked"), bold=True)
+    sheet.head((8, 0), words.text("figure-darts-marked"))
     x, y = LEFT, 56.0
     point, corners = (x, y + deep), ((x - half, y), (x + half, y))
     left, right, low = x - half - BESIDE, x + half + BESIDE, y + deep + BELOW
@@ -39,16 +39,16 @@ def darts(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
     sheet.line([(x, y), point], INK, PLAIN, FOLD)
     for corner in corners:
         sheet.line([corner, point], ACCENT, THICK)
-    half_said = words.said(values["half"])
+    half_said = words.value(values, "half")
     sheet.across(x - half, x, y - 26, half_said, y - 4)
     sheet.across(x, x + half, y - 10, half_said, y - 4)
-    sheet.upright(y, y + deep, right + 14, words.said(values["long"]), right + 2)
+    sheet.upright(y, y + deep, right + 14, words.value(values, "long"), right + 2)
     leg = words.text("figure-darts-leg", values)
     sheet.line([(x - half / 2, y + deep / 2), (left - 6, y + deep / 2)], SOFT, PLAIN)
     sheet.write((left - 10, y + deep / 2 + 4), leg, "end")
     sheet.callout((right - 16, low - 18), numbers.at("darts-legs"), (x + half / 4, y + deep * 0.75))
     y = low + 40
-    sheet.write((8, y), words.text("figure-darts-sewn"), bold=True)
+    sheet.head((8, y), words.text("figure-darts-sewn"))
     y += 34
     fold, low = LEFT - 40, y + deep + BELOW
     face(sheet, [(fold, y), (right, y), (right, low), (fold, low)], wrong=True)
@@ -58,4 +58,4 @@ def darts(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
     sheet.across(fold, fold + half, y - 10, half_said, y - 4)
     sheet.callout((fold + half + 40, y + deep / 2), numbers.at("darts-sew"), (fold + half / 2, y + deep / 2))
     sheet.callout((fold - 30, y + deep + 4), numbers.at("darts-knot"), (fold, y + deep))
-    return Figure("darts", sheet.svg(), words.text("figure-darts-alt", values), words.text("figure-darts-caption"))
+    return sheet.figure("darts", words.text("figure-darts-alt", values), words.text("figure-darts-caption"))

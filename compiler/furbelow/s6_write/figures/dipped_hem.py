@@ -32,7 +32,7 @@ def dipped_hem(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     before = done.before.edge(edge_of(done.step.written, "edge"))
     values: Values = {"piece": Pieces(before.pieces), "front": Length(front), "side": Length(side)}
     sheet = Sheet()
-    sheet.write((LEFT - 16, 0), shortened(words.text("figure-dipped-hem-head", values), 360, True), bold=True)
+    sheet.head((LEFT - 16, 0), shortened(words.text("figure-dipped-hem-head", values), 360, True))
     marks = [LEFT + (RIGHT - LEFT) * at / 4 for at in range(5)]
     line = _line(facts)
     face(sheet, [(LEFT, TOP), (RIGHT, TOP), (RIGHT, LOW), (LEFT, LOW)], wrong=False)
@@ -45,11 +45,11 @@ def dipped_hem(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         sheet.line([(x, LOW - 6), (x, LOW + 6)], INK, THICK)
         anchor = "start" if x == LEFT else "end" if x == RIGHT else "middle"
         sheet.write((x, LOW + 22), words.text(NAMES[place]), anchor)
-        sheet.write((x, LOW + 38), words.said(Length(rises[place])) if rises[place] else "0", anchor, bold=True)
+        sheet.write((x, LOW + 38), words.said(Length(rises[place]), place) if rises[place] else "0", anchor, bold=True)
     sheet.callout(((marks[1] + marks[2]) / 2 - 14, TOP + 14), numbers.at("dipped-hem-dots"), (marks[1], LOW - DEEPEST))
     sheet.callout(((marks[2] + marks[3]) / 2, TOP + 14), numbers.at("dipped-hem-cut"), line[len(line) * 5 // 8])
     alt, caption = (words.text(name, values) for name in ("figure-dipped-hem-alt", "figure-dipped-hem-caption"))
-    return Figure("dipped-hem", sheet.svg(), alt, caption)
+    return sheet.figure("dipped-hem", alt, caption)
 
 
 def _line(facts: Dipped) -> list[Point]:

@@ -28,7 +28,7 @@ def drawstring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         "knotted": flag(facts.knotted),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-cord-through"), bold=True)
+    sheet.head((8, 0), words.text("figure-cord-through"))
     view = CasingView(sheet, casing, 32, words, in_front=True)
     view.casing()
     middle, foot = (view.top + view.low) / 2, view.low + 40
@@ -50,7 +50,7 @@ def drawstring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     )
     sheet.across(view.left, view.right, foot + 28, words.text("figure-gap", values), view.low + 4, below=True)
     y = foot + 74
-    sheet.write((8, y), words.text("figure-cord-lengths"), bold=True)
+    sheet.head((8, y), words.text("figure-cord-lengths"))
     scale = (sheet.width - 2 * MARGIN) / float(max(casing.length, cut))
     y += 14
     far = MARGIN + float(casing.length) * scale
@@ -59,4 +59,4 @@ def drawstring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet.line([(MARGIN, y + 44), (MARGIN + float(cut) * scale, y + 44)], INK, 3.0)
     sheet.write((MARGIN, y + 62), words.text("figure-cord-length", values))
     sheet.write((sheet.width / 2, y + 84), words.text("figure-cord-behind"), "middle", colour=SOFT)
-    return Figure("cord", sheet.svg(), words.text("figure-cord-alt", values), words.text("figure-cord-caption"))
+    return sheet.figure("cord", words.text("figure-cord-alt", values), words.text("figure-cord-caption"))

@@ -54,11 +54,11 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Ite
         "loop": Length(facts.loop),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-elastic-mark"), bold=True)
+    sheet.head((8, 0), words.text("figure-elastic-mark"))
     _marked(sheet, 34, overlap, width, words, numbers)
-    yield Figure("elastic-marked", sheet.svg(), words.text("figure-elastic-marked-alt", values), "")
+    yield sheet.figure("elastic-marked", words.text("figure-elastic-marked-alt", values), "")
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-elastic-through"), bold=True)
+    sheet.head((8, 0), words.text("figure-elastic-through"))
     view = CasingView(sheet, casing, 32, words)
     view.casing()
     gap = (view.left, view.right)
@@ -87,14 +87,14 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Ite
     sheet.callout((head[0] - 46, head[1] - 6), numbers.at("insert-elastic-tail"), (head[0] - 4, head[1]))
     sheet.write((LEFT + 6, view.top + 16), words.said(piece_said(casing.piece)), ground=True)
     sheet.across(gap[0], gap[1], foot + 20, words.text("figure-gap", values), view.low + 4, below=True)
-    yield Figure("elastic", sheet.svg(), words.text("figure-elastic-through-alt", values), "")
+    yield sheet.figure("elastic", words.text("figure-elastic-through-alt", values), "")
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-elastic-lap"), bold=True)
+    sheet.head((8, 0), words.text("figure-elastic-lap"))
     y = _lap(sheet, 34, overlap, width, words, numbers)
-    sheet.write((8, y + 24), words.text("figure-elastic-lengths"), bold=True)
+    sheet.head((8, y + 24), words.text("figure-elastic-lengths"))
     _beside(sheet, y + 36, casing.length, facts.loop, words)
     alt, caption = words.text("figure-elastic-alt", values), words.text("figure-elastic-caption")
-    yield Figure("elastic-lapped", sheet.svg(), alt, caption)
+    yield sheet.figure("elastic-lapped", alt, caption)
 
 
 def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -107,7 +107,7 @@ def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet = Sheet()
     view = CasingView(sheet, casing, 20, words)
     view.casing()
-    past, past_said = float(PAST) * view.scale, words.said(values["past"])
+    past, past_said = float(PAST) * view.scale, words.value(values, "past")
     y = view.low - float(EDGE_STITCH) * view.scale
     sheet.line([(view.left - past, y), (view.right + past, y)], ACCENT, 2.6, SEAM)
     for x in (view.left - past, view.right + past):
@@ -118,7 +118,7 @@ def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet.across(view.left - past, view.left, low + 24, past_said, low + 6, below=True)
     sheet.callout((view.right + past + 24, y - 24), numbers.at("close-gap-sew"), (view.right + past, y))
     sheet.write((sheet.width / 2, low + 62), words.text("figure-gap-seen"), "middle", colour=SOFT)
-    return Figure("gap", sheet.svg(), words.text("figure-gap-alt", values), words.text("figure-gap-caption"))
+    return sheet.figure("gap", words.text("figure-gap-alt", values), words.text("figure-gap-caption"))
 
 
 class CasingView:
@@ -178,7 +178,7 @@ def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: W
     for x in (40.0, 360.0):
         sheet.line(wave((x, y), (x, low)), SOFT, PLAIN)
     sheet.line([(end - lap, y), (end - lap, low)], ACCENT, THICK)
-    sheet.across(end - lap, end, y - 14, words.said(Length(overlap)), y - 2)
+    sheet.across(end - lap, end, y - 14, words.said(Length(overlap), "lap"), y - 2)
     sheet.callout((end - lap - 34, low + 16), numbers.at("insert-elastic-line"), (end - lap, low - 4))
     cross = min(start + lap + BEYOND, 344)
     _cross(sheet, cross, y + high / 2)
@@ -213,8 +213,8 @@ def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: Word
         sheet.line(
             [(x + (2.5 if i % 2 else -2.5), y + 6 + (high - 6) * i / count) for i in range(count + 1)], ACCENT, PLAIN
         )
-    sheet.across(left, right, y - 14, words.said(Length(overlap)), y - 2)
-    sheet.upright(y, low, 58, words.said(Length(width)), 68, "left")
+    sheet.across(left, right, y - 14, words.said(Length(overlap), "lap"), y - 2)
+    sheet.upright(y, low, 58, words.said(Length(width), "width"), 68, "left")
     sheet.callout((left - 34, low + 18), numbers.at("insert-elastic-lap"), (left, low + 2))
     sheet.write((left - 16, low + 22), words.text("figure-elastic-cut-end"))
     sheet.callout((right + 34, y - 14), numbers.at("insert-elastic-sew"), (right - 2, y + 10))

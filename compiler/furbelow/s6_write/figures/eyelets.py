@@ -36,7 +36,7 @@ def eyelets(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
         **holes_said(holes),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-eyelets-head"), bold=True)
+    sheet.head((8, 0), words.text("figure-eyelets-head"))
     sides = [wave((at, TOP), (at, low)) for at in (LEFT, RIGHT)]
     foot = wave((LEFT, low), (RIGHT, low))
     face(sheet, [(LEFT, TOP), (RIGHT, TOP), *sides[1][1:], *reversed(foot), *reversed(sides[0])], wrong=False)
@@ -53,8 +53,8 @@ def eyelets(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
             sheet.line([(x, y - float(facts.size) / 2 * scale), (x, y + float(facts.size) / 2 * scale)], ACCENT, HEAVY)
         else:
             sheet.disc((x, y), float(facts.size) / 2 * scale, "none", ACCENT, HEAVY)
-    sheet.across(places[0], places[1], low + 18, words.said(values["apart"]), y + half, below=True)
-    sheet.upright(TOP, y, RIGHT + 8, words.said(Length(deep)), places[1] + half)
+    sheet.across(places[0], places[1], low + 18, words.value(values, "apart"), y + half, below=True)
+    sheet.upright(TOP, y, RIGHT + 8, words.said(Length(deep), "depth"), places[1] + half)
     sheet.write((middle, TOP - 8), words.text("figure-eyelets-front"), "middle", colour=SOFT)
     made = numbers.at("eyelets-buttonholes", "eyelets-work", "eyelets-set")
     sheet.callout((places[0] - half - 22, y - half - 8), made, (places[0], y - float(facts.size) / 4 * scale))
@@ -62,4 +62,4 @@ def eyelets(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
     sheet.callout((middle + 26, low - 10), marked, (middle, low - 16))
     sheet.write((sheet.width / 2, low + 50), words.text("figure-eyelets-note"), "middle", colour=SOFT)
     alt, caption = words.text("figure-eyelets-alt", values), words.text("figure-eyelets-caption", values)
-    return Figure("eyelets", sheet.svg(), alt, caption)
+    return sheet.figure("eyelets", alt, caption)

@@ -31,12 +31,12 @@ def faced_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet = Sheet()
     cut = _turned(sheet, outer, facing, done, words)
     tip = cut.stitch(-float(UNDERSTITCH), 1, 3)
-    top, told = cut.at(0, 3)[1], words.said(values["understitch"])
+    top, told = cut.at(0, 3)[1], words.value(values, "understitch")
     sheet.across(cut.at(-float(UNDERSTITCH), 0)[0], cut.at(0, 0)[0], top - 24, told, top - 10)
     sheet.callout((tip[0] - 34, tip[1] - 14), numbers.at("facing-understitch-ring", "facing-understitch-flat"), tip)
     _foot(sheet, cut, outer, facing, done, words)
     caption = captioned(words, done, "figure-faced-caption", values)
-    return Figure("facing", sheet.svg(), words.text("figure-faced-alt", values), caption)
+    return sheet.figure("facing", words.text("figure-faced-alt", values), caption)
 
 
 def bagged_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -54,13 +54,13 @@ def bagged_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.callout((cut.at(0, 0)[0] + 26, cut.at(0, 3)[1] - 18), number, cut.at(0, 2.4))
     _foot(sheet, cut, outer, lining, done, words)
     caption = captioned(words, done, "figure-bagged-caption", values)
-    return Figure("facing", sheet.svg(), words.text("figure-bagged-alt", values), caption)
+    return sheet.figure("facing", words.text("figure-bagged-alt", values), caption)
 
 
 def _turned(sheet: Sheet, outer: str, inner: str, done: Performed, words: Words) -> Section:
     seam = float(done.step.mm("seam"))
     scale = min(9.0, 150 / seam)
-    sheet.write((8, 0), words.text("figure-inside-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-inside-up"))
     cut = Section(sheet, (310, 92), scale)
     ticks = wrong_side(words.say, Ply(outer), up=True)
     cut.ply([(FAR, cut.at(0, 0)[1]), *cut.turn(0, 0, 1), cut.at(-seam, 1)], ticks)
@@ -73,7 +73,7 @@ def _turned(sheet: Sheet, outer: str, inner: str, done: Performed, words: Words)
 def _foot(sheet: Sheet, cut: Section, outer: str, inner: str, done: Performed, words: Words) -> None:
     low, seam = cut.zero[1], done.step.mm("seam")
     left, right = cut.at(-float(seam), 0)[0], cut.at(0, 0)[0]
-    sheet.across(left, right, low + 22, words.said(Length(seam)), low + 8, below=True)
+    sheet.across(left, right, low + 22, words.said(Length(seam), "seam-width"), low + 8, below=True)
     names = {"inner": words.say.piece(inner), "outer": words.say.piece(outer)}
     pieces, finished = words.text("figure-faced-pieces", names), words.text("figure-finished-edge")
     named_below(sheet, low + 62, pieces, finished)

@@ -40,7 +40,7 @@ def fastening(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     }
     beneath = END + (WIDE if facts.overlap else 0)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-fastening-outside"), bold=True)
+    sheet.head((8, 0), words.text("figure-fastening-outside"))
     if facts.under:
         face(sheet, [(LEFT, TOP - BAND), (RIGHT, TOP - BAND), (RIGHT, TOP), (LEFT, TOP)], wrong=False)
     sides = [wave((at, TOP), (at, LOW)) for at in (LEFT, RIGHT)]
@@ -75,7 +75,7 @@ def fastening(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     )
     alt = words.text("figure-fastening-alt-buttons" if facts.button else "figure-fastening-alt", values)
     caption = words.text("figure-fastening-caption", values)
-    return Figure("fastening", sheet.svg(), alt, caption)
+    return sheet.figure("fastening", alt, caption)
 
 
 def _halves(sheet: Sheet, by: str, y: float) -> None:

@@ -34,7 +34,7 @@ def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     }
     scale = min(14.0, 120 / float(second))
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-french-second"), bold=True)
+    sheet.head((8, 0), words.text("figure-french-second"))
     cut = Section(sheet, (310, 96), scale)
     cut.ply(
         [(FAR, cut.at(0, 0)[1]), *cut.turn(-0.4, 0, 1), cut.at(-float(trim), 1)], -abs(wrong_side(say, lower, True))
@@ -43,7 +43,9 @@ def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     cut.stitch(-0.5, 1, 2, worked=False)
     tip = cut.stitch(-float(second), 0, 3)
     top = cut.at(0, 3)[1]
-    sheet.across(cut.at(-float(second), 0)[0], cut.at(0.4, 0)[0], top - 24, words.said(Length(second)), top - 8)
+    sheet.across(
+        cut.at(-float(second), 0)[0], cut.at(0.4, 0)[0], top - 24, words.said(Length(second), "seam-width"), top - 8
+    )
     sheet.across(
         cut.at(-float(trim), 0)[0], cut.at(0.4, 0)[0], 116, words.text("figure-french-trimmed", values), 102, below=True
     )
@@ -51,7 +53,7 @@ def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.write((322, 84), words.text("figure-french-first"), colour=SOFT)
     named_below(sheet, 152, words.text("figure-french-plies", values))
     alt, caption = words.text("figure-french-alt", values), captioned(words, done, "figure-french-caption", values)
-    return Figure("seam", sheet.svg(), alt, caption)
+    return sheet.figure("seam", alt, caption)
 
 
 def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -62,7 +64,7 @@ def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) 
     upper, lower = _outermost(done)
     scale = min(12.0, 130 / float(fell))
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-felled-seen"), bold=True)
+    sheet.head((8, 0), words.text("figure-felled-seen"))
     cut = Section(sheet, (140, 92), scale)
     under, wide = float(seam - fell), float(fell)
     trimmed = [(370.0, 92.0), *cut.turn(0.3, 0, 1, to_right=False), cut.at(float(trim), 1)]
@@ -72,15 +74,15 @@ def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) 
     cut.sheet.line([cut.at(-1.6, 0.9), cut.at(0.9, 0.9)], SOFT, PLAIN)
     tip = cut.stitch(wide - float(from_fold(done.step)), 0, 3)
     top = cut.at(0, 3)[1]
-    sheet.across(cut.at(0, 0)[0], cut.at(wide, 0)[0], top - 24, words.said(Length(fell)), top - 8)
-    sheet.across(cut.at(0, 0)[0], cut.at(float(trim), 0)[0], 112, words.said(Length(trim)), 98, below=True)
+    sheet.across(cut.at(0, 0)[0], cut.at(wide, 0)[0], top - 24, words.said(Length(fell), "fell"), top - 8)
+    sheet.across(cut.at(0, 0)[0], cut.at(float(trim), 0)[0], 112, words.said(Length(trim), "trim"), 98, below=True)
     sheet.callout(
         (tip[0] + 40, tip[1] - 10), numbers.at("flat-felled-seam-fell-ring", "flat-felled-seam-fell-flat"), tip
     )
     named_below(sheet, 148, say.piece(lower.piece), say.piece(upper.piece))
     values: Values = {"seam-width": Length(seam), "trim": Length(trim), "fell": Length(fell)}
     alt, caption = words.text("figure-felled-alt", values), captioned(words, done, "figure-felled-caption", values)
-    return Figure("seam", sheet.svg(), alt, caption)
+    return sheet.figure("seam", alt, caption)
 
 
 def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -98,7 +100,7 @@ def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     }
     scale = min(10.0, 120 / float(max(turn, lap)))
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-right-side-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-right-side-up"))
     cut = Section(sheet, (230, 84), scale)
     ticked = abs(wrong_side(say, upper, True))
     level = 2 if turn else 1
@@ -107,14 +109,16 @@ def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     cut.ply([(FAR, cut.at(0, level)[1]), *fold], -ticked)
     tip = cut.stitch(-float(EDGE_STITCH), 0, level)
     top = cut.at(0, level)[1]
-    sheet.across(cut.at(-float(EDGE_STITCH), 0)[0], cut.at(0, 0)[0], top - 22, words.said(values["from-fold"]), top - 8)
-    sheet.across(cut.at(-float(lap), 0)[0], cut.at(0, 0)[0], 104, words.said(values["lap"]), 90, below=True)
+    sheet.across(
+        cut.at(-float(EDGE_STITCH), 0)[0], cut.at(0, 0)[0], top - 22, words.value(values, "from-fold"), top - 8
+    )
+    sheet.across(cut.at(-float(lap), 0)[0], cut.at(0, 0)[0], 104, words.value(values, "lap"), 90, below=True)
     sheet.callout((tip[0] - 40, tip[1] - 12), numbers.at("lapped-seam-sew-ring", "lapped-seam-sew-flat"), tip)
     on_top = words.text("figure-lapped-upper", {"upper-label": say.piece(upper.piece)})
     underneath = words.text("figure-lapped-lower", {"lower-label": say.piece(lower.piece)})
     named_below(sheet, 140, on_top, underneath)
     alt, caption = words.text("figure-lapped-alt", values), captioned(words, done, "figure-lapped-caption", values)
-    return Figure("seam", sheet.svg(), alt, caption)
+    return sheet.figure("seam", alt, caption)
 
 
 def _outermost(done: Performed) -> tuple[Ply, Ply]:

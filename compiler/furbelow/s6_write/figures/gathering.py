@@ -46,27 +46,25 @@ def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iter
     alt, caption = (words.text(name, values) for name in ("figure-gathering-alt", "figure-gathering-caption"))
     if facts.method == ATTACHMENT:
         sheet = Sheet()
-        sheet.write((8, 0), words.text("figure-gathering-pleated"), bold=True)
+        sheet.head((8, 0), words.text("figure-gathering-pleated"))
         _pleated(sheet, 26, facts, words, values, numbers)
         told = words.text("figure-gathering-pleated-alt", values)
-        yield Figure("pleated", sheet.svg(), told, "", like=f"pleated {facts.rows}")
+        yield sheet.figure("pleated", told, "", like=f"pleated {facts.rows}")
     else:
         like = f"{facts.rows} {facts.method}"
         sheet = Sheet()
-        sheet.write((8, 0), words.text("figure-gathering-rows"), bold=True)
+        sheet.head((8, 0), words.text("figure-gathering-rows"))
         _rows(sheet, 26, facts, words, values, numbers)
-        yield Figure("rows", sheet.svg(), words.text("figure-gathering-rows-alt", values), "", like=f"rows {like}")
+        yield sheet.figure("rows", words.text("figure-gathering-rows-alt", values), "", like=f"rows {like}")
         sheet = Sheet()
-        sheet.write((8, 0), words.text("figure-gathering-pull", values), bold=True)
+        sheet.head((8, 0), words.text("figure-gathering-pull", values))
         _pulled(sheet, 26, words, numbers)
-        yield Figure(
-            "pulled", sheet.svg(), words.text("figure-gathering-pulled-alt", values), "", like=f"pulled {like}"
-        )
+        yield sheet.figure("pulled", words.text("figure-gathering-pulled-alt", values), "", like=f"pulled {like}")
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-gathering-lengths"), bold=True)
+    sheet.head((8, 0), words.text("figure-gathering-lengths"))
     _lengths(sheet, 32, done, words, values, numbers)
     like = f"lengths {len(facts.marks)} {done.before.ring(worked)}"
-    yield Figure("gathering", sheet.svg(), alt, caption, like=like)
+    yield sheet.figure("gathering", alt, caption, like=like)
 
 
 def _cloth(sheet: Sheet, y: float) -> None:
@@ -87,13 +85,13 @@ def _rows(sheet: Sheet, y: float, facts: Gathered, words: Words, values: Values,
         sheet.line(_tail((RIGHT - 2, at), 52), ACCENT, PLAIN)
         sheet.line([(LEFT + 6 - x, at + y) for x, y in ((0, 0), (8, 3), (14, -1))], ACCENT, PLAIN)
     # Distances of both rows are measured from the edge.
-    sheet.upright(y, first, LEFT - 22, words.said(values["first-row"]), LEFT - 2, "left")
+    sheet.upright(y, first, LEFT - 22, words.value(values, "first-row"), LEFT - 2, "left")
     sheet.upright(y, second, LEFT - 22 - 44, "", LEFT - 2, "left")
     sheet.paragraph((8, second + 17), words.text("figure-gathering-second-row", values), LEFT - 14)
     sheet.callout((LEFT + 60, first - 3), numbers.at("gather-first-row"), None)
     sheet.callout((LEFT + 60, second + 3), numbers.at("gather-second-row"), None)
     sheet.write((RIGHT + 18, second + 24), words.text("figure-gathering-tails"))
-    sheet.write((RIGHT + 18, second + 39), words.said(values["tail"]))
+    sheet.write((RIGHT + 18, second + 39), words.value(values, "tail"))
     return y + DEEP
 
 
@@ -127,7 +125,7 @@ def _pleated(sheet: Sheet, y: float, facts: Gathered, words: Words, values: Valu
     ]
     sheet.lines(pleats, INK, PLAIN)
     sheet.line([(LEFT + 6, row), (RIGHT - 2, row)], ACCENT, THICK, (5.0, 2.5))
-    sheet.upright(y, row, LEFT - 22, words.said(values["first-row"]), LEFT - 2, "left")
+    sheet.upright(y, row, LEFT - 22, words.value(values, "first-row"), LEFT - 2, "left")
     sheet.callout((RIGHT + 40, row), numbers.at("gather-pleat"), (RIGHT + 2, row))
     return y + DEEP
 
@@ -185,7 +183,7 @@ def _figures(sheet: Sheet, y: float, ends: list[Fraction], places: list[float], 
     for index in quarters:
         anchor = "start" if index == 0 else "end" if index == len(ends) - 1 else "middle"
         x = places[index] + (-5 if index == 0 else 5 if index == len(ends) - 1 else 0)
-        sheet.write((x, y), words.said(Length(ends[index])) if index else "0", anchor)
+        sheet.write((x, y), words.said(Length(ends[index]), "marks") if index else "0", anchor)
 
 
 def _tail(start: tuple[float, float], length: float) -> list[tuple[float, float]]:

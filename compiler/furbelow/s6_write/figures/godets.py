@@ -32,22 +32,22 @@ def godets(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     sheet, top = Sheet(), 30.0
     point, low = top + MARGIN, top + MARGIN + deep
     left, right = 60.0, 270.0
-    sheet.write((8, 0), words.text("figure-godets-slit"), bold=True)
+    sheet.head((8, 0), words.text("figure-godets-slit"))
     face(sheet, [(left - 44, top), (left + 44, top), (left + 44, low), (left - 44, low)], wrong=False)
     edge(sheet, (left - 44, low), (left + 44, low), "raw", (0, -1))
     sheet.line([(left - BESIDE, low), (left, point - 3), (left + BESIDE, low)], INK, PLAIN, SEAM)
     sheet.line([(left, point), (left, low)], ACCENT, THICK)
-    sheet.upright(point, low, left + 62, words.said(values["slit"]), left + 46)
+    sheet.upright(point, low, left + 62, words.value(values, "slit"), left + 46)
     sheet.callout((left - 28, point - 14), numbers.at("godets-hold"), (left - 2, point + 4))
     sheet.callout((left - 28, low - 20), numbers.at("godets-cut"), (left, low - 20))
-    sheet.write((right - 70, 0), words.text("figure-godets-set-in"), bold=True)
+    sheet.head((right - 70, 0), words.text("figure-godets-set-in"))
     outer = half + 40
     face(sheet, [(right - outer, top), (right + outer, top), (right + outer, low), (right - outer, low)], wrong=False)
     face(sheet, [(right, point), (right + half, low), (right - half, low)], wrong=False)
     edge(sheet, (right - outer, low), (right + outer, low), "raw", (0, -1))
     sheet.line([(right - half, low), (right, point), (right + half, low)], ACCENT, THICK, SEAM)
-    sheet.across(right - half, right + half, low + 16, words.said(values["wide"]), low + 4, below=True)
+    sheet.across(right - half, right + half, low + 16, words.value(values, "wide"), low + 4, below=True)
     sheet.callout((right - outer + 14, point + 6), numbers.at("godets-sew"), (right - half * 0.3, point + deep * 0.3))
     sheet.callout((right + outer - 14, point + 6), numbers.at("godets-other"), (right + half * 0.3, point + deep * 0.3))
     alt, caption = (words.text(name, values) for name in ("figure-godets-alt", "figure-godets-caption"))
-    return Figure("godets", sheet.svg(), alt, caption)
+    return sheet.figure("godets", alt, caption)

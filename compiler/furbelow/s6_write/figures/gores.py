@@ -40,7 +40,7 @@ def _one_rectangle(gore: Gore, words: Words, numbers: Numbers) -> Figure:
     across, deep = float(wide) * scale, float(high) * scale
     narrow, broad = float(gore.cut_top) * scale, float(gore.cut_bottom) * scale
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-gores-head"), bold=True)
+    sheet.head((8, 0), words.text("figure-gores-head"))
     x, y = MIDDLE - across / 2, 50.0
     low = y + deep
     corners = [(x, y), (x + across, y), (x + across, low), (x, low)]
@@ -52,16 +52,16 @@ def _one_rectangle(gore: Gore, words: Words, numbers: Numbers) -> Figure:
         left_over(sheet, rest[:3])
     sheet.line([*corners, corners[0]], INK, PLAIN)
     sheet.line([(x + narrow, y), (x + broad, low)], ACCENT, THICK)
-    sheet.across(x, x + narrow, y - 14, words.said(values["narrow"]), y - 2)
-    sheet.across(x, x + broad, low + 16, words.said(values["broad"]), low + 2, below=True)
-    sheet.across(x, x + across, low + 46, words.said(values["wide"]), low + 2, below=True)
-    sheet.upright(y, low, x + across + 16, words.said(values["high"]), x + across + 2)
+    sheet.across(x, x + narrow, y - 14, words.value(values, "narrow"), y - 2)
+    sheet.across(x, x + broad, low + 16, words.value(values, "broad"), low + 2, below=True)
+    sheet.across(x, x + across, low + 46, words.value(values, "wide"), low + 2, below=True)
+    sheet.upright(y, low, x + across + 16, words.value(values, "high"), x + across + 2)
     middle = (x + (narrow + broad) / 2, (y + low) / 2)
     cut = numbers.at("gores-mark-pair", "gores-mark-one")
     sheet.callout((x - 30, middle[1]), cut, (middle[0], middle[1]))
     sheet.write((x + 6, y + 16), words.text("figure-gores-top"), ground=True)
     sheet.write((x + 6, low - 8), words.text("figure-gores-hem"), ground=True)
-    return Figure("gores", sheet.svg(), words.text("figure-gores-alt", values), words.text("figure-gores-caption"))
+    return sheet.figure("gores", words.text("figure-gores-alt", values), words.text("figure-gores-caption"))
 
 
 def _rows(gore: Gore, words: Words, numbers: Numbers) -> Figure:
@@ -79,13 +79,13 @@ def _rows(gore: Gore, words: Words, numbers: Numbers) -> Figure:
             "times": many,
             "count": len(row),
         }
-        sheet.write((8, y), words.text("figure-gores-row-head", values), bold=True)
+        sheet.head((8, y), words.text("figure-gores-row-head", values))
         y = _row(sheet, (MIDDLE - float(wide) * scale / 2, y + 38), scale, gore, row, words, values)
         told.append(words.text("figure-gores-row-alt", values))
     sheet.callout(
         (MIDDLE - WIDEST / 2 - 28, 50), numbers.at("gores-mark-row"), (MIDDLE - float(wide) * scale / 2 + 12, 60)
     )
-    return Figure("gores", sheet.svg(), " ".join(told), words.text("figure-gores-caption"))
+    return sheet.figure("gores", " ".join(told), words.text("figure-gores-caption"))
 
 
 def _row(
@@ -111,25 +111,25 @@ def _row(
     )
     for side, edge, away in ((0, y, -1), (1, low, 1)):
         named = _lettered([x + float(line[side]) * scale for line in lines])
-        wide_as = [width_of(letters, True) + APART for letters, _ in named]
+        wide_as = [width_of(", ".join(letters), True) + APART for letters, _ in named]
         places = spread([place for _, place in named], wide_as, 0, sheet.width)
         for (letters, place), stands in zip(named, places, strict=True):
             sheet.lines([[(place, edge), (stands, edge + 7 * away)]])
-            sheet.write((stands, edge + (18 if away > 0 else -10)), letters, "middle", bold=True)
-    sheet.upright(y, low, x + across + 16, words.said(values["high"]), x + across + 2)
-    sheet.across(x, x + across, low + 38, words.said(values["wide"]), low + 22, below=True)
+            sheet.place((stands, edge + (18 if away > 0 else -10)), letters, "middle")
+    sheet.upright(y, low, x + across + 16, words.value(values, "high"), x + across + 2)
+    sheet.across(x, x + across, low + 38, words.value(values, "wide"), low + 22, below=True)
     sheet.write((MIDDLE, low + 66), words.text("figure-gores-diagonal", values), "middle", colour=SOFT)
     return low + 66 + 2 * LEADING
 
 
-def _lettered(places: list[float]) -> list[tuple[str, float]]:
+def _lettered(places: list[float]) -> list[tuple[tuple[str, ...], float]]:
     """A letter for each place, those of one place together."""
-    found: list[tuple[str, float]] = []
+    found: list[tuple[tuple[str, ...], float]] = []
     for number, place in enumerate(places):
         letter = explained_letter(number + 1)
         if found and place - found[-1][1] < SAME:
             letters, at = found.pop()
-            found.append((f"{letters}, {letter}", at))
+            found.append(((*letters, letter), at))
         else:
-            found.append((letter, place))
+            found.append(((letter,), place))
     return found

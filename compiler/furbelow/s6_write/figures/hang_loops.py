@@ -25,7 +25,7 @@ def hang_loops(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     hangs, from_edge = Length(facts.length / 2), Length(ROW, "about")
     values: Values = {"loops": facts.loops, "hangs": hangs, "row": from_edge}
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-loops-inside"), bold=True)
+    sheet.head((8, 0), words.text("figure-loops-inside"))
     y, x = 16.0, 150.0
     cuts = [wave((at, y), (at, y + HANGS + 34)) for at in (LEFT, RIGHT)]
     face(sheet, [(LEFT, y), (RIGHT, y), *cuts[1][1:], *reversed(cuts[0])], wrong=True)
@@ -47,4 +47,4 @@ def hang_loops(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet.callout((x - 66, low - 14), laid, (x - wide / 2, low - 14))
     sheet.paragraph((sheet.width / 2, low + 54), words.text("figure-loops-note", values), 380, "middle", colour=SOFT)
     alt, caption = words.text("figure-loops-alt", values), words.text("figure-loops-caption", values)
-    return Figure("loops", sheet.svg(), alt, caption)
+    return sheet.figure("loops", alt, caption)

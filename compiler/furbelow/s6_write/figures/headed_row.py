@@ -28,7 +28,7 @@ def headed_row(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
         "heading": Length(done.step.mm("heading")),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-headed-row"), bold=True)
+    sheet.head((8, 0), words.text("figure-headed-row"))
     y = 16.0
     line = y + DOWN
     low = line + ROWS + FALLS
@@ -46,12 +46,12 @@ def headed_row(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet.lines([[(x, line + ROWS + 2), (x, line + ROWS + 18)] for x in folds], SOFT, THIN)
     for at in (line, line + ROWS):
         sheet.line([(LEFT, at), (RIGHT, at)], ACCENT, THICK, SEAM)
-    sheet.upright(y, line, LEFT - 22, words.said(values["from-edge"]), LEFT - 10, "left")
-    sheet.upright(line - FRILL, line, RIGHT + 20, words.said(values["heading"]), RIGHT + 10)
+    sheet.upright(y, line, LEFT - 22, words.value(values, "from-edge"), LEFT - 10, "left")
+    sheet.upright(line - FRILL, line, RIGHT + 20, words.value(values, "heading"), RIGHT + 10)
     sheet.callout(
         (RIGHT + 40, line + 30), numbers.at("headed-row-sew-ring", "headed-row-sew-flat"), (RIGHT - 30, line + ROWS)
     )
     sheet.write(((LEFT + RIGHT) / 2, line - FRILL - 8), words.text("figure-headed-frill"), "middle", ground=True)
     sheet.write((sheet.width / 2, low + BELOW + 22), words.text("figure-not-to-scale"), "middle", colour=SOFT)
     alt, caption = words.text("figure-headed-row-alt", values), words.text("figure-headed-row-caption")
-    return Figure("row", sheet.svg(), alt, caption)
+    return sheet.figure("row", alt, caption)

@@ -45,7 +45,7 @@ def turned_twice(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     one, two = float(first), float(second)
     scale = min(9.0, 150 / (one + two))
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-turned-before"), bold=True)
+    sheet.head((8, 0), words.text("figure-turned-before"))
     cut = Section(sheet, (330, 56), scale)
     cut.ply([(30, 56), cut.at(0, 0)], wrong)
     _fold_mark(cut, -one if first else -two)
@@ -55,7 +55,7 @@ def turned_twice(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         sheet.across(cut.at(-one - two, 0)[0], cut.at(-one, 0)[0], 76, second_said, 62, below=True)
     else:
         sheet.across(cut.at(-two, 0)[0], cut.at(0, 0)[0], 34, second_said, 50)
-    sheet.write((8, 122), words.text("figure-turned-after"), bold=True)
+    sheet.head((8, 122), words.text("figure-turned-after"))
     cut = Section(sheet, (330, 190), scale)
     points = [(30.0, 190.0), *cut.turn(0, 0, 2 if first else 1), cut.at(-two, 2 if first else 1)]
     if first:
@@ -71,7 +71,7 @@ def turned_twice(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         alt = "figure-turned-alt-once"
     else:
         alt = "figure-turned-alt-hand" if done.setup is SetUp.HAND else "figure-turned-alt-machine"
-    return Figure("hem", sheet.svg(), words.text(alt, values), captioned(words, done, "figure-turned-caption", values))
+    return sheet.figure("hem", words.text(alt, values), captioned(words, done, "figure-turned-caption", values))
 
 
 def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -91,14 +91,14 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         return _turned_with_cloth(done, words, numbers, facts, values)
     scale = min(9.0, 150 / float(width))
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-right-side-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-right-side-up"))
     cut = Section(sheet, (330, 84), scale)
     cut.ply([(30, 84), *cut.turn(0, 0, 1), cut.at(-float(turn), 1)], -side_of(words.say, piece))
     cut.ply([cut.at(0.6, 2), cut.at(-float(width), 2)], trim=True)
     first = cut.stitch(-float(row), 0, 2)
     top = cut.at(0, 2)[1]
-    sheet.across(cut.at(-float(row), 0)[0], cut.at(0, 0)[0], top - 20, words.said(values["row"]), top - 8)
-    sheet.across(cut.at(-float(turn), 0)[0], cut.at(0, 0)[0], 104, words.said(values["turn"]), 90, below=True)
+    sheet.across(cut.at(-float(row), 0)[0], cut.at(0, 0)[0], top - 20, words.value(values, "row"), top - 8)
+    sheet.across(cut.at(-float(turn), 0)[0], cut.at(0, 0)[0], 104, words.value(values, "turn"), 90, below=True)
     number = numbers.at("edge-with-trim-sew-ring", "edge-with-trim-sew-flat", "edge-with-trim-sew-folded")
     sheet.callout((first[0] - 30, first[1] - 16), number, first)
     if facts.rows == 2:
@@ -109,9 +109,7 @@ def trimmed_edge(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     sheet.across(cut.at(-float(width), 0)[0], cut.at(0, 0)[0], 134, told, 90, below=True)
     named_below(sheet, 172, words.say.piece(piece), words.text("figure-trimmed-fold"))
     alt = "figure-trimmed-alt-two-rows" if facts.rows == 2 else "figure-trimmed-alt-one-row"
-    return Figure(
-        "trim", sheet.svg(), words.text(alt, values), captioned(words, done, "figure-trimmed-caption", values)
-    )
+    return sheet.figure("trim", words.text(alt, values), captioned(words, done, "figure-trimmed-caption", values))
 
 
 def _turned_with_cloth(done: Performed, words: Words, numbers: Numbers, facts: Trimmed, values: Values) -> Figure:
@@ -120,7 +118,7 @@ def _turned_with_cloth(done: Performed, words: Words, numbers: Numbers, facts: T
     behind, row, below = float(facts.width) - turn, float(FIRST_ROW), float(SECOND_ROW)
     scale = min(9.0, 150 / turn)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-right-side-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-right-side-up"))
     cut = Section(sheet, (330, 96), scale)
     cut.ply([(30, 96), *cut.turn(0, 0, 1), cut.at(-turn, 1)], -side_of(words.say, piece))
     around = [cut.at(-turn, 2), *cut.turn(0.4, 2, -1)]
@@ -128,15 +126,15 @@ def _turned_with_cloth(done: Performed, words: Words, numbers: Numbers, facts: T
     first = cut.stitch(-(turn - row), 1, 2)
     top = cut.at(0, 2)[1]
     second = cut.stitch(-(turn - below), -1 if behind > turn - below else 0, 2)
-    sheet.across(cut.at(-turn, 0)[0], cut.at(-(turn - row), 0)[0], top - 34, words.said(values["row"]), top - 10)
-    sheet.across(cut.at(-turn, 0)[0], cut.at(0, 0)[0], 132, words.said(values["turn"]), 112, below=True)
+    sheet.across(cut.at(-turn, 0)[0], cut.at(-(turn - row), 0)[0], top - 34, words.value(values, "row"), top - 10)
+    sheet.across(cut.at(-turn, 0)[0], cut.at(0, 0)[0], 132, words.value(values, "turn"), 112, below=True)
     sewn = ("edge-with-trim-along-sew-ring", "edge-with-trim-along-sew-flat", "edge-with-trim-along-sew-chain")
     sheet.callout((first[0] + 34, top - 26), numbers.at(*sewn), first)
     number = numbers.at("edge-with-trim-topstitch-ring", "edge-with-trim-topstitch-flat")
     sheet.callout((second[0] - 40, top - 14), number, second)
     named_below(sheet, 168, words.say.piece(piece), words.text("figure-finished-edge"))
     alt = words.text("figure-trimmed-alt-together", values)
-    return Figure("trim", sheet.svg(), alt, captioned(words, done, "figure-trimmed-caption-together", values))
+    return sheet.figure("trim", alt, captioned(words, done, "figure-trimmed-caption-together", values))
 
 
 def _fold_mark(cut: Section, x_mm: float) -> None:

@@ -34,7 +34,7 @@ def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     for piece in pieces:
         mark = words.marks.get(piece) or str(list(words.say.solved.pieces).index(piece) + 1)
         head = words.text("figure-strips-piece", {"mark": mark, "label": words.say.piece(piece)})
-        sheet.write((MARGIN, y), head, bold=True)
+        sheet.head((MARGIN, y), head)
         y += 8
         for cut, copies in _alike(lengths[piece]).items():
             values: Values = {
@@ -51,7 +51,7 @@ def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
             y += LEADING + 2
         y += 16
     sheet.write((sheet.width / 2, y - 6), words.text("figure-strips-note"), "middle", colour=SOFT)
-    return Figure("strips", sheet.svg(), " ".join(told), words.text("figure-strips-caption"))
+    return sheet.figure("strips", " ".join(told), words.text("figure-strips-caption"))
 
 
 def _alike(cuts: tuple[tuple[Fraction, ...], ...]) -> dict[tuple[Fraction, ...], list[int]]:

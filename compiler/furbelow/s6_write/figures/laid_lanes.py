@@ -46,7 +46,7 @@ class LaidLanes:
                 "depth": Length(lane.depth, "cut"),
                 "pieces": Things(tuple(Own(self._name(each)) for each in lane.segments), "row"),
             }
-            size, names = words.text("figure-cutting-lane", values), words.said(values["pieces"])
+            size, names = words.text("figure-cutting-lane", values), words.value(values, "pieces")
             short = not fits_beside(sheet, size, LEFT, -1)
             self.sizes.append(str(number) if short else size)
             placed = self._placed(lane)

@@ -36,9 +36,12 @@ class _Run(NamedTuple):
     layers: int
 
     @property
-    def letters(self) -> str:
-        first, last = explained_letter(self.first + 1), explained_letter(self.first + self.layers)
-        return first if self.layers == 1 else f"{first}–{last}"
+    def letters(self) -> tuple[str, ...]:
+        return tuple(map(explained_letter, range(self.first + 1, self.first + self.layers + 1)))
+
+    @property
+    def called(self) -> str:
+        return self.letters[0] if self.layers == 1 else f"{self.letters[0]}–{self.letters[-1]}"
 
 
 def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -53,7 +56,7 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     deepest = max(sum((bench.depth(piece) for piece in chain), Fraction(0)) for chain in hung)
     scale = min(FINEST, DEEP / float(deepest))
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-layers-cut"), bold=True)
+    sheet.head((8, 0), words.text("figure-layers-cut"))
     top = 62.0
     drawn = [each for run in shown for each in ([run] if run.layers == 1 else [run, run])]
     right = LEFT + APART * (len(drawn) - 1)
@@ -62,8 +65,7 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     for index, each in enumerate(drawn):
         x, again = LEFT + APART * index, index > 0 and drawn[index - 1] is each
         _ply(sheet, x, top, _chain(bench, each.ply.piece), each.ply, bench, words, scale)
-        letter = explained_letter(each.first + (each.layers if again else 1))
-        sheet.write((x, 46), letter, "middle", bold=True)
+        sheet.place((x, 46), each.letters[-1:] if again else each.letters[:1], "middle")
         if again and each.layers > 2:
             sheet.write((x - APART / 2, top + 40), "…", "middle", bold=True)
     baste = top + max(float(HOLDING_ROW) * scale, 5)
@@ -79,8 +81,8 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
         deep = sum((bench.depth(piece) for piece in chain), Fraction(0))
         row: Values = {"chain": Pieces(chain), "face": _face(words, each.ply), "deep": Length(deep)}
         legend.append(Part("figure-layers-one", row))
-        sheet.write((beside - 14, y), each.letters, bold=True)
-        named = beside - 14 + width_of(each.letters, True) + 6
+        sheet.place((beside - 14, y), each.letters, shown=each.called)
+        named = beside - 14 + width_of(each.called, True) + 6
         y = sheet.paragraph((named, y), words.said(legend[-1]), sheet.width - MARGIN - named)
     left_out = count - sum(each.layers for each in shown)
     if left_out:
@@ -95,7 +97,7 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
         "count": count,
     }
     alt, caption = (words.text(name, values) for name in ("figure-layers-alt", "figure-layers-caption"))
-    return Figure("layers", sheet.svg(), alt, caption)
+    return sheet.figure("layers", alt, caption)
 
 
 def _runs(plies: Sequence[Ply]) -> tuple[list[_Run], int]:

@@ -87,12 +87,12 @@ def _key(key: str, groups: Groups, words: Messages, caption: str) -> Figure:
         y = _table(sheet, y + 8, words.text(title), [(draw, words.text(name)) for draw, name in signs])
     names = [Part(name) for signs in groups.values() for _, name in signs]
     values: Values = {"count": len(names), "names": Things(tuple(names), "clauses")}
-    return Figure(key, sheet.svg(), words.text("figure-legend-alt", values), words.text(caption))
+    return sheet.figure(key, words.text("figure-legend-alt", values), words.text(caption))
 
 
 def _table(sheet: Sheet, y: float, title: str, rows: Sequence[tuple[Draw, str]]) -> float:
     """A heading with its samples in two columns; where the next heading goes."""
-    sheet.write((8, y), title, bold=True)
+    sheet.head((8, y), title)
     low = y + 20
     for pair in (rows[at : at + 2] for at in range(0, len(rows), 2)):
         ends = []

@@ -34,7 +34,7 @@ def levelled(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
     values: Values = {**amounts, "edge": edge_said(piece), "edges": len(names)}
     sheet = Sheet()
     heading = words.text("figure-levelled-edge", values)
-    sheet.write((LEFT - 16, 0), shortened(heading, 360, True), bold=True)
+    sheet.head((LEFT - 16, 0), shortened(heading, 360, True))
     marks = [LEFT + (RIGHT - LEFT) * at / 4 for at in range(5)]
     line = _line(marks, [TOP + float(each) * scale for each in taken])
     face(sheet, [(LEFT, TOP), (RIGHT, TOP), (RIGHT, LOW), (LEFT, LOW)], wrong=False)
@@ -51,7 +51,7 @@ def levelled(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
     sheet.callout(((marks[2] + marks[3]) / 2, LOW - 14), numbers.at("level-waist-cut"))
     sheet.paragraph((LEFT - 16, LOW + 20 + LEADING), words.text("figure-levelled-drawn", values), 376)
     alt, caption = (words.text(name, values) for name in ("figure-levelled-alt", "figure-levelled-caption"))
-    return Figure("levelled", sheet.svg(), alt, caption)
+    return sheet.figure("levelled", alt, caption)
 
 
 def _line(marks: list[float], depths: list[float]) -> list[Point]:

@@ -66,9 +66,7 @@ def measuring(measures: Sequence[Measure], words: Words) -> Figure | None:
     told = Things(
         tuple(Part("front-drawn", {"number": each.number, "how": Own(each.how)}) for each, _ in shown), "clauses"
     )
-    return Figure(
-        "measuring", sheet.svg(), words.text("front-measuring-alt", {"lines": told}), words.text("front-measuring")
-    )
+    return sheet.figure("measuring", words.text("front-measuring-alt", {"lines": told}), words.text("front-measuring"))
 
 
 def _girth(sheet: Sheet, measure: Measure, line: _Line) -> None:

@@ -27,13 +27,13 @@ def overlock_tail(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
         return None
     words.read("figures-overlock-tail")
     values: Values = {"tail": Length(TAIL, "about")}
-    sheet.write((8, 0), words.text("figure-tail-chain"), bold=True)
+    sheet.head((8, 0), words.text("figure-tail-chain"))
     _edge(sheet, 26)
     long = float(TAIL) * SCALE
     sheet.line(_chain(END, 32, END + long), ACCENT, PLAIN)
     sheet.across(END, END + long, 62, words.text("figure-tail-length", values), 44, below=True)
     y = 112.0
-    sheet.write((8, y), words.text("figure-tail-back"), bold=True)
+    sheet.head((8, y), words.text("figure-tail-back"))
     _edge(sheet, y + 26)
     sheet.line(
         [(END, y + 32), (END + 20, y + 34), (END + 26, y + 44), (END + 12, y + 47), (END, y + 39)], ACCENT, PLAIN
@@ -45,7 +45,7 @@ def overlock_tail(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet.callout((END + 60, y + 42), number, (END + 26, y + 42))
     sheet.paragraph((END + 76, y + 40), words.text("figure-tail-needle"), 86)
     alt, caption = words.text("figure-tail-alt", values), words.text("figure-tail-caption")
-    return Figure("tail", sheet.svg(), alt, caption, like="tail")
+    return sheet.figure("tail", alt, caption, like="tail")
 
 
 def _edge(sheet: Sheet, y: float) -> None:

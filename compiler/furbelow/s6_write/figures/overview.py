@@ -53,7 +53,7 @@ def overview(run: Run, words: Words) -> Figure:
         "layers": Own(" ".join(told)),
     }
     alt, caption = (words.text(name, values) for name in ("figure-overview-alt", "figure-overview-caption"))
-    return Figure("overview", sheet.svg(), alt, caption)
+    return sheet.figure("overview", alt, caption)
 
 
 class _Layer:

@@ -35,7 +35,7 @@ def panels_in_row(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
         "open": Length(opening.length if opening else seam.length),
     }
     sheet = Sheet()
-    sheet.write((LEFT - 16, 0), shortened(words.text("figure-panels-head", values), 360, True), bold=True)
+    sheet.head((LEFT - 16, 0), shortened(words.text("figure-panels-head", values), 360, True))
     widths = {width.place: gore.cut_widths(width) for width in gore.widths}
     broad = sum(float(widths[place][1]) for place in gore.round)
     scale = min(WIDE / broad, HIGH / float(gore.cut_depth))
@@ -60,7 +60,7 @@ def panels_in_row(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     over = ((right[0] + left[0]) / 2, TOP - 10)
     sheet.callout((over[0], TOP - 28), numbers.at("seam-open-top", "tag-seam"), over)
     alt, caption = (words.text(name, values) for name in ("figure-panels-alt", "figure-panels-caption"))
-    return Figure("panels", sheet.svg(), alt, caption)
+    return sheet.figure("panels", alt, caption)
 
 
 def _open(sheet: Sheet, opening: Opening, deep: float, *sides: tuple[Point, Point]) -> None:

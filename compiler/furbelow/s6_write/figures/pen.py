@@ -28,7 +28,8 @@ from furbelow.s6_write.figures.language import (
     THIN,
     WIDTH,
 )
-from furbelow.s6_write.words.holes import bare, words_of
+from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.holes import bare, without_last, words_of
 
 Point = tuple[float, float]
 # The font by its name in the page, by its own name in the printed guide, and what may stand in for it elsewhere.
@@ -55,6 +56,8 @@ class Sheet:
     def __init__(self, width: float = WIDTH) -> None:
         self.width = width
         self.words: list[Box] = []
+        self.heading = ""
+        self.places: list[str] = []
         self._marks: list[str] = []
         self._last: list[str] = []  # words and their grounds lie above everything
         self._top, self._bottom = float("inf"), float("-inf")
@@ -162,6 +165,16 @@ class Sheet:
         self.disc(at, radius, GROUND, ACCENT, 1.5)
         self.write((at[0], at[1] + 4.4), shown, "middle", True, ACCENT)
 
+    def head(self, at: Point, words: str, ground: bool = False) -> None:
+        """A line that says what is drawn below it; the first of them is what the drawing is called elsewhere."""
+        self.heading = self.heading or without_unseen(words)
+        self.write(at, words, bold=True, ground=ground)
+
+    def place(self, at: Point, letters: Sequence[str], anchor: str = "start", shown: str = "") -> None:
+        """The small letters by which a place is explained beside the drawing. shown: as they are written together."""
+        self.places += letters
+        self.write(at, shown or ", ".join(letters), anchor, bold=True)
+
     # --- dimensions ---
 
     def across(
@@ -223,6 +236,11 @@ class Sheet:
     def bottom(self) -> float:
         return self._bottom
 
+    def figure(self, key: str, alt: str, caption: str, *, like: str = "") -> Figure:
+        """The drawing with its heading and the letters of its places."""
+        places = tuple(dict.fromkeys(self.places))
+        return Figure(key, self.svg(), alt, caption, like=like, heading=self.heading, places=places)
+
     def svg(self) -> str:
         top, height = self._top - MARGIN, self._bottom - self._top + 2 * MARGIN
         size = f'width="{round(self.width)}" height="{round(height)}"'
@@ -264,7 +282,7 @@ def shortened(words: str, width: float, bold: bool = False) -> str:
     if width_of(words, bold) <= width:
         return words
     while words and width_of(f"{words}…", bold) > width:
-        words = words[:-1].rstrip()
+        words = without_last(words).rstrip()
     return f"{words}…"
 
 

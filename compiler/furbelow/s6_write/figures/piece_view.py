@@ -80,7 +80,7 @@ def piece_view(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     if _further(done):
         sheet.write((sheet.width / 2, y + 2), words.text("figure-piece-further"), "middle", colour=SOFT)
     values: Values = {"pieces": worked_on(done), "broken": flag(cut)}
-    return Figure("piece", sheet.svg(), " ".join(told), words.text("figure-piece-caption", values))
+    return sheet.figure("piece", " ".join(told), words.text("figure-piece-caption", values))
 
 
 def worked_on(done: Performed) -> Things:
@@ -217,7 +217,7 @@ class _Half:
             notes.append(Part("figure-piece-flat"))
         notes.append(Part("figure-piece-up", {"up": self._up()}))
         title = self.words.text("figure-piece-before" if self.when == "before" else "figure-piece-after")
-        sheet.write((8, y), title, bold=True)
+        sheet.head((8, y), title)
         sheet.write((12 + width_of(title, True), y), self.words.said(Things(tuple(notes), "row")), colour=SOFT)
 
     def _up(self) -> One:

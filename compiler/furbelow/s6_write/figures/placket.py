@@ -33,7 +33,7 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
         "stay": Length(stay_of(seam)),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-placket-slit"), bold=True)
+    sheet.head((8, 0), words.text("figure-placket-slit"))
     y = 16.0
     foot = y + DEEP
     cuts = [wave((x, y), (x, foot + 30)) for x in (LEFT, RIGHT)]
@@ -43,12 +43,12 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
     edge(sheet, (LEFT, y), (RIGHT, y), "raw", (0, 1))
     sheet.line([(MIDDLE, y), (MIDDLE, foot - 5)], INK, THICK)
     sheet.line([(MIDDLE - SPREAD, y), (MIDDLE, foot), (MIDDLE + SPREAD, y)], ACCENT, THICK, SEAM)
-    sheet.upright(y, foot, LEFT - 18, words.said(Length(slit)), MIDDLE - SPREAD - 4, "left")
+    sheet.upright(y, foot, LEFT - 18, words.said(Length(slit), "slit"), MIDDLE - SPREAD - 4, "left")
     sheet.callout((MIDDLE + 44, y + 34), numbers.at("placket-stay"), (MIDDLE + SPREAD - 3, y + 34))
     sheet.callout((MIDDLE + 44, y + 74), numbers.at("placket-cut"), (MIDDLE + 1, y + 74))
     sheet.write((MIDDLE + 10, foot + 14), words.text("figure-placket-foot"))
     y = foot + 66
-    sheet.write((8, y), words.text("figure-placket-spread"), bold=True)
+    sheet.head((8, y), words.text("figure-placket-spread"))
     y += 20
     low = y + 62
     cloth = [
@@ -66,7 +66,7 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
     sheet.line([cloth[4], cloth[3], cloth[2]], INK, THICK)
     row = low - ENDS
     sheet.line([(LEFT - 50, row), (RIGHT + 24, row)], ACCENT, THICK, SEAM)
-    sheet.upright(row, low, RIGHT + 34, words.said(Length(seam)), RIGHT + 26)
+    sheet.upright(row, low, RIGHT + 34, words.said(Length(seam), "seam-width"), RIGHT + 26)
     sheet.upright(row, row + AT_FOOT, MIDDLE + 8, "", MIDDLE)
     sheet.write((MIDDLE + 16, row + 18), words.text("figure-placket-at-foot", values), ground=True)
     sheet.callout((LEFT - 20, y + 6), numbers.at("placket-spread"))
@@ -74,4 +74,4 @@ def placket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure
     sheet.write((LEFT - 50, low + 20), words.text("figure-placket-strip", values))
     sheet.write((sheet.width / 2, low + 42), words.text("figure-not-to-scale"), "middle", colour=SOFT)
     alt, caption = words.text("figure-placket-alt", values), words.text("figure-placket-caption")
-    return Figure("slit", sheet.svg(), alt, caption)
+    return sheet.figure("slit", alt, caption)

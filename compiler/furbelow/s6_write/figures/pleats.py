@@ -35,7 +35,7 @@ def pleats(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     }
     scale = WIDE / float(every * SHOWN)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-pleats-flat"), bold=True)
+    sheet.head((8, 0), words.text("figure-pleats-flat"))
     face(sheet, [(LEFT, 34), (LEFT + WIDE, 34), (LEFT + WIDE, 74), (LEFT, 74)], wrong=False)
     edge(sheet, (LEFT, 34), (LEFT + WIDE, 34), "raw", (0, 1))
     for index in range(SHOWN + 1):
@@ -45,12 +45,12 @@ def pleats(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
         x = LEFT + place * scale
         if LEFT <= x <= LEFT + WIDE:
             sheet.line([(x, 38), (x, 74)], INK, PLAIN, FOLD)
-    sheet.across(LEFT, LEFT + float(every) * scale, 92, words.said(Length(every)), 76, below=True)
+    sheet.across(LEFT, LEFT + float(every) * scale, 92, words.said(Length(every), "every"), 76, below=True)
     sheet.callout(
         (LEFT + float(every) * scale * 1.5, 54),
         numbers.at("pleats-mark-ring", "pleats-mark-flat", "pleats-mark-flat-middles"),
     )
-    sheet.write((8, 146), words.text("figure-pleats-folded"), bold=True)
+    sheet.head((8, 146), words.text("figure-pleats-folded"))
     close = min(8.0, 230 / float(shows * SHOWN))
     path, high = _folded(laid.kind, float(laid.depth) * close, float(shows) * close)
     low = 174 + high
@@ -63,7 +63,7 @@ def pleats(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     y = sheet.paragraph((8, low + 58), words.text("figure-pleats-depth", values), 384)
     sheet.paragraph((8, y), words.text("figure-pleats-lines"), 384, colour=SOFT)
     alt, caption = (words.text(name, values) for name in ("figure-pleats-alt", "figure-pleats-caption"))
-    return Figure("pleats", sheet.svg(), alt, caption)
+    return sheet.figure("pleats", alt, caption)
 
 
 def _second_lines(kind: PleatKind, every: float, depth: float, shows: float) -> list[float]:

@@ -32,7 +32,7 @@ def patch_pocket(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     scale = LARGEST / float(max(facts.wide, facts.high))
     wide, high = float(facts.wide) * scale, float(facts.high) * scale
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-pocket-head"), bold=True)
+    sheet.head((8, 0), words.text("figure-pocket-head"))
     y, x = 16.0, 200.0 - wide / 2
     top = y + 40
     low = top + high + 24
@@ -45,14 +45,14 @@ def patch_pocket(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     sheet.line(row, ACCENT, THICK, SEAM)
     for corner, way in ((x + near, 1), (x + wide - near, -1)):
         sheet.line([(corner, top + 14), (corner + way * 12, top + 2), (corner, top + 2)], ACCENT, THICK)
-    sheet.across(x, x + wide, low + 22, words.said(values["wide"]), top + high + 4, below=True)
-    sheet.upright(top, top + high, RIGHT + 16, words.said(values["high"]), x + wide + 4)
-    sheet.upright(y, top, LEFT - 16, words.said(values["from-edge"]), x - 4, "left")
+    sheet.across(x, x + wide, low + 22, words.value(values, "wide"), top + high + 4, below=True)
+    sheet.upright(top, top + high, RIGHT + 16, words.value(values, "high"), x + wide + 4)
+    sheet.upright(y, top, LEFT - 16, words.value(values, "from-edge"), x - 4, "left")
     sheet.callout((LEFT - 34, top + high - 30), numbers.at("patch-pocket-sew"), (x + near, top + high - 30))
     sheet.callout((200, top - 22), numbers.at("patch-pocket-hem"), (200, top + 4))
     sheet.write((sheet.width / 2, low + 54), words.text("figure-not-to-scale"), "middle", colour=SOFT)
     alt, caption = words.text("figure-patch-pocket-alt", values), words.text("figure-patch-pocket-caption")
-    return Figure("pocket", sheet.svg(), alt, caption)
+    return sheet.figure("pocket", alt, caption)
 
 
 def side_pocket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -64,7 +64,7 @@ def side_pocket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     wide, high = float(facts.wide) * scale, float(facts.high) * scale
     gap, above = float(facts.ends - facts.begins) * scale, 10 * scale
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-pocket-head-inside"), bold=True)
+    sheet.head((8, 0), words.text("figure-pocket-head-inside"))
     y, x = 16.0, 150.0
     top = y + 26
     low = top + high + 26
@@ -84,15 +84,15 @@ def side_pocket(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.line([(x, begins), (x, ends)], INK, THICK, HIDDEN)
     for at in (begins, ends):
         sheet.line([(x - 7, at), (x + 7, at)], ACCENT, THICK)
-    sheet.upright(begins, ends, LEFT - 14, words.said(values["gap"]), x - 10, "left")
-    sheet.upright(top, top + high, RIGHT + 14, words.said(values["high"]), x + wide + 4)
-    sheet.across(x, x + wide, low + 22, words.said(values["wide"]), top + high + 4, below=True)
+    sheet.upright(begins, ends, LEFT - 14, words.value(values, "gap"), x - 10, "left")
+    sheet.upright(top, top + high, RIGHT + 14, words.value(values, "high"), x + wide + 4)
+    sheet.across(x, x + wide, low + 22, words.value(values, "wide"), top + high + 4, below=True)
     sheet.callout((x + wide / 2, top + high - 34), numbers.at("side-pocket-close"), (x + wide / 2, top + high - 6))
     sheet.callout((x + wide / 2, top + 34), numbers.at("side-pocket-sew"), (x + 7, top + 34))
     sheet.callout((LEFT - 40, ends + 26), numbers.at("side-pocket-bars"), (x - 7, ends))
     sheet.write((sheet.width / 2, low + 56), words.text("figure-pocket-front"), "middle", colour=SOFT)
     alt, caption = words.text("figure-side-pocket-alt", values), words.text("figure-side-pocket-caption")
-    return Figure("pocket", sheet.svg(), alt, caption)
+    return sheet.figure("pocket", alt, caption)
 
 
 def _cloth(sheet: Sheet, y: float, low: float, wrong: bool) -> None:

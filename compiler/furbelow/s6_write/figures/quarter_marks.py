@@ -49,12 +49,12 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet = Sheet()
     _marked(sheet, before, to, facts.parts, words, values, numbers)
     told = words.text("figure-marks-alt", values)
-    yield Figure("marks", sheet.svg(), told, "", like=f"marks {facts.parts} {to.set_length} {before.ring(to)}")
+    yield sheet.figure("marks", told, "", like=f"marks {facts.parts} {to.set_length} {before.ring(to)}")
     sheet = Sheet()
     plies = _Plies(*(bool(edge_now(before, each.name).gathered) for each in (up, under)))
     _pinned(sheet, plies, words, values, numbers)
     alt, caption = (words.text(name, values) for name in ("figure-pinned-alt", "figure-pinned-caption"))
-    yield Figure("pinned", sheet.svg(), alt, caption, like=f"pinned {facts.apart} {plies}")
+    yield sheet.figure("pinned", alt, caption, like=f"pinned {facts.apart} {plies}")
 
 
 # --- the marks ---
@@ -94,7 +94,7 @@ def _marked(sheet: Sheet, before: Bench, to: Edge, parts: int, words: Words, val
         sheet.write((LEFT + wide / 2, under), every, "middle", colour=SOFT)
     sheet.paragraph((LEFT - 16, under + LEADING + 6), words.text("figure-marks-both-faces", values), 376)
     name = shortened(words.text("figure-marks-edge", values), wide - 90, True)
-    sheet.write((LEFT + 6, top + 15), name, bold=True, ground=True)
+    sheet.head((LEFT + 6, top + 15), name, ground=True)
     number = numbers.at("mark-parts-ring", "mark-parts-flat")
     sheet.callout((LEFT + wide * 13 / 16, top + 14), number, (LEFT + wide * 3 / 4 + 2, low - 8))
 
@@ -108,7 +108,7 @@ def _like_strips(before: Bench, piece: str) -> int:
 def _distances(sheet: Sheet, y: float, wide: float, length: Fraction, words: Words) -> None:
     """The distance of every quarter mark from the first one."""
     for index in range(5):
-        worded = "0" if index == 0 else words.said(Length(length * index / 4))
+        worded = "0" if index == 0 else words.said(Length(length * index / 4), "marks")
         anchor = "start" if index == 0 else "end" if index == 4 else "middle"
         x = LEFT + wide * index / 4 + (-4 if index == 0 else 4 if index == 4 else 0)
         sheet.write((x, y), worded, anchor)
@@ -143,7 +143,7 @@ def _pinned(sheet: Sheet, plies: _Plies, words: Words, values: Values, numbers: 
     for index in range(3):
         _pin(sheet, first + apart * index, top, words.say.room.hold_with)
     for index in range(2):
-        sheet.across(first + apart * index, first + apart * (index + 1), top - 24, words.said(values["spacing"]))
+        sheet.across(first + apart * index, first + apart * (index + 1), top - 24, words.value(values, "spacing"))
     sheet.callout((first + apart + 22, top + 40), numbers.at(*PINNED), (first + apart + 2, top + PIN - 4))
     sheet.callout((right - 24, low - 14), numbers.at("attach-lay", "attach-lay-tails"))
     tag = words.text("figure-pinned-mark")

@@ -65,7 +65,7 @@ def ring_over_ring(done: Performed, run: Run, words: Words, numbers: Numbers) ->
     end = max(end, _written(sheet, TOGETHER, said("figure-rings-right-side"), foot))
     sheet.line([(TOGETHER, foot - 12), (TOGETHER, low + 30)], SOFT, THIN)
     sheet.write((sheet.width / 2, end + 6), said("figure-rings-note"), "middle", colour=SOFT)
-    return Figure("rings", sheet.svg(), said("figure-rings-alt"), said("figure-rings-caption"))
+    return sheet.figure("rings", said("figure-rings-alt"), said("figure-rings-caption"))
 
 
 def _named(sheet: Sheet, middle: float, name: str, how: str, y: float = 0) -> float:

@@ -31,26 +31,26 @@ def row_on_line(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
         "gathered": flag(row.gathered),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-row-laid"), bold=True)
+    sheet.head((8, 0), words.text("figure-row-laid"))
     y = _base(sheet, 14)
     line = y + DOWN
     _row(sheet, line + SEAM_WIDE, line - ROW, bool(row.gathered), wrong=True)
     sheet.line([(LEFT, line), (RIGHT, line)], ACCENT, THICK, SEAM)
-    sheet.upright(y, line, LEFT - 16, words.said(values["from-edge"]), LEFT - 2, "left")
-    sheet.upright(line, line + SEAM_WIDE, RIGHT + 14, words.said(values["seam-width"]), RIGHT + 2)
+    sheet.upright(y, line, LEFT - 16, words.value(values, "from-edge"), LEFT - 2, "left")
+    sheet.upright(line, line + SEAM_WIDE, RIGHT + 14, words.value(values, "seam-width"), RIGHT + 2)
     sheet.callout((LEFT + 40, line + SEAM_WIDE + 26), numbers.at("sew-on-lay"), (LEFT + 40, line + SEAM_WIDE))
     sewn = numbers.at("sew-on-sew-ring", "sew-on-sew-flat")
     sheet.callout((RIGHT - 40, line + SEAM_WIDE + 26), sewn, (RIGHT - 40, line))
     sheet.paragraph((RIGHT + 14, line - ROW + 12), words.text("figure-row-hem-up"), 84)
     y = line + BELOW + 40
-    sheet.write((8, y), words.text("figure-row-hanging"), bold=True)
+    sheet.head((8, y), words.text("figure-row-hanging"))
     y = _base(sheet, y + 14)
     line = y + DOWN
     _row(sheet, line, line + ROW, bool(row.gathered), wrong=False)
-    sheet.upright(line, line + ROW, RIGHT + 14, words.said(values["hangs"]), RIGHT + 2)
+    sheet.upright(line, line + ROW, RIGHT + 14, words.value(values, "hangs"), RIGHT + 2)
     sheet.callout((LEFT - 40, line + 10), numbers.at("sew-on-turn-down"), (LEFT, line))
     sheet.write((sheet.width / 2, line + BELOW + 20), words.text("figure-not-to-scale"), "middle", colour=SOFT)
-    return Figure("row", sheet.svg(), words.text("figure-row-alt", values), words.text("figure-row-caption", values))
+    return sheet.figure("row", words.text("figure-row-alt", values), words.text("figure-row-caption", values))
 
 
 def _base(sheet: Sheet, y: float) -> float:

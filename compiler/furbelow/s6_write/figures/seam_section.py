@@ -64,7 +64,7 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     caption = captioned(words, done, "figure-seam-caption", values)
     faces = [[wrong_side(say, ply, True) for ply in side] for side in (above, below)]
     like = f"seam {seam.width} {faces} {drawn_in}"
-    return Figure("seam", sheet.svg(), words.text("figure-seam-alt", values), caption, like=like)
+    return sheet.figure("seam", words.text("figure-seam-alt", values), caption, like=like)
 
 
 def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -84,7 +84,7 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
         values["seam-width"] = Length(seam.width)
         above, below = sides(done, seam)
         scale = min(5.0, 50 / float(seam.width))
-        sheet.write((8, 0), words.text("figure-margin-standing"), bold=True)
+        sheet.head((8, 0), words.text("figure-margin-standing"))
         y = 40 + float(seam.width) * scale
         _opened(sheet, WHOLE_VIEW, y, seam, above[:MOST_PLIES], below[:MOST_PLIES], words, scale, _drawn_in(done, seam))
         count = min(len(above), MOST_PLIES) + min(len(below), MOST_PLIES)
@@ -96,7 +96,7 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
         caption = captioned(words, done, "figure-margin-caption", values)
         # Which piece lies on which side, and how wide its margin is, changes nothing about the stitch round the edges.
         like = f"margin {by}"
-        return Figure("margin", sheet.svg(), words.text("figure-margin-alt", values), caption, like=like)
+        return sheet.figure("margin", words.text("figure-margin-alt", values), caption, like=like)
     edge = edges[0]
     values |= {"piece": Pieces(edge.pieces[:1]), "length": Length(edge.set_length)}
     cut = Section(sheet, (120, 40), 6.0)
@@ -107,7 +107,7 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
     sheet.write((322, 27), shortened(how, 74))
     sheet.write((112, 44), shortened(say.piece(edge.pieces[0]), 100), "end")
     caption = words.text("figure-margin-edge-caption", values)
-    return Figure("margin", sheet.svg(), words.text("figure-margin-edge-alt", values), caption)
+    return sheet.figure("margin", words.text("figure-margin-edge-alt", values), caption)
 
 
 def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -122,7 +122,7 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     width = float(seam.width)
     scale = min(8.0, 100 / width)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-turned-margin-seen"), bold=True)
+    sheet.head((8, 0), words.text("figure-turned-margin-seen"))
     under, count = len(upper), len(upper) + len(lower)
     cut = Section(sheet, (236, 56), scale)
     for index, ply in enumerate(reversed(upper)):
@@ -141,8 +141,21 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     if neatened:
         cut.overcast(-width, bottom, -under, worked=False, way=-1)
     high, low = cut.at(0, 0)[1], cut.at(0, bottom)[1]
-    sheet.across(cut.at(-float(FROM_SEAM), 0)[0], cut.at(0, 0)[0], high - 20, words.said(Length(FROM_SEAM)), high - 4)
-    sheet.across(cut.at(-width, 0)[0], cut.at(0, 0)[0], low + 20, words.said(Length(seam.width)), low + 6, below=True)
+    sheet.across(
+        cut.at(-float(FROM_SEAM), 0)[0],
+        cut.at(0, 0)[0],
+        high - 20,
+        words.said(Length(FROM_SEAM), "from-seam"),
+        high - 4,
+    )
+    sheet.across(
+        cut.at(-width, 0)[0],
+        cut.at(0, 0)[0],
+        low + 20,
+        words.said(Length(seam.width), "seam-width"),
+        low + 6,
+        below=True,
+    )
     sheet.callout((tip[0] - 34, tip[1] - 8), numbers.at("turn-seam-sew-ring", "turn-seam-sew-flat"), tip)
     sheet.line([cut.at(-0.7, bottom), (cut.at(0, 0)[0] + 26, low + 14)], SOFT, THIN)
     sheet.write((cut.at(0, 0)[0] + 29, low + 18), words.text("figure-turned-margin-seam"), colour=SOFT)
@@ -157,7 +170,7 @@ def turned_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
         "plies": count + under,
     }
     caption = captioned(words, done, "figure-turned-margin-caption", values)
-    return Figure("turned", sheet.svg(), words.text("figure-turned-margin-alt", values), caption)
+    return sheet.figure("turned", words.text("figure-turned-margin-alt", values), caption)
 
 
 def _at_the_machine(
@@ -182,7 +195,7 @@ def _at_the_machine(
         on_top = index >= len(lower)
         cut.ply([cut.at(far, index), cut.at(width, index)], wrong_side(words.say, ply, up=on_top), drawn_in[not on_top])
     tip = cut.stitch(0, 0, count - 1)
-    sheet.across(cut.zero[0], edge, top - 16, words.said(Length(seam.width)), top - 8)
+    sheet.across(cut.zero[0], edge, top - 16, words.said(Length(seam.width), "seam-width"), top - 8)
     low = cut.zero[1] + 22
     sheet.callout((tip[0], low + 4), number, (tip[0], cut.zero[1] + 6))
     return sheet.paragraph((MARGIN, low), listed_plies(words, lower), room - 18)  # beside the callout
@@ -217,7 +230,7 @@ def _opened(
     rise = LEVEL * (max(len(upper), len(lower)) - 1) + 5
     left, right = middle - PLY - 4 - LEVEL * (len(upper) - 1), middle + PLY + 4 + LEVEL * (len(lower) - 1)
     sheet.line([(left, y - rise), (right, y - rise)], ACCENT, 1.8)
-    sheet.upright(y - high, y - rise, left - 12, words.said(Length(seam.width)), left, "left")
+    sheet.upright(y - high, y - rise, left - 12, words.said(Length(seam.width), "seam-width"), left, "left")
     room = (end - start) / 2 - 4
     return max(
         sheet.paragraph((start, y + 20), listed_plies(words, upper), room),

@@ -26,7 +26,7 @@ def seam_slit(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
         "margin": Length(facts.seam.width),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-slit-head-vent" if vent else "figure-slit-head"), bold=True)
+    sheet.head((8, 0), words.text("figure-slit-head-vent" if vent else "figure-slit-head"))
     y = 16.0
     end, low = y + ABOVE, y + ABOVE + DEEP
     outline = [(LEFT, y), (RIGHT, y), (RIGHT, low), (LEFT, low)]
@@ -43,7 +43,7 @@ def seam_slit(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
         sheet.line([(MIDDLE - WIDE, end), (MIDDLE - WIDE, low)], INK, PLAIN)
         sheet.line([(MIDDLE - WIDE + 8, end), (MIDDLE - WIDE + 8, low)], ACCENT, THICK, SEAM)
         sheet.line([(MIDDLE - WIDE, end + 10), (MIDDLE + WIDE, end - 12)], ACCENT, THICK, SEAM)
-        sheet.across(MIDDLE, MIDDLE + WIDE, low + 20, words.said(values["margin"]), low + 4, below=True)
+        sheet.across(MIDDLE, MIDDLE + WIDE, low + 20, words.value(values, "margin"), low + 4, below=True)
         sheet.callout((RIGHT + 30, end - 12), numbers.at("slit-across-vent"), (MIDDLE + WIDE, end - 12))
         sheet.callout((LEFT - 30, low - 30), numbers.at("slit-hold-vent"), (MIDDLE - WIDE + 8, low - 30))
     else:
@@ -52,13 +52,13 @@ def seam_slit(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
         row = [(MIDDLE - NEAR, low), (MIDDLE - NEAR, end - 4), (MIDDLE + NEAR, end - 4), (MIDDLE + NEAR, low)]
         sheet.line(row, ACCENT, THICK, SEAM)
         sheet.line([(MIDDLE - NEAR + 2, end - 1), (MIDDLE + NEAR - 2, end - 1)], ACCENT, THICK)
-        sheet.across(MIDDLE, MIDDLE + NEAR, low + 20, words.said(values["beside"]), low + 4, below=True)
+        sheet.across(MIDDLE, MIDDLE + NEAR, low + 20, words.value(values, "beside"), low + 4, below=True)
         sheet.callout((RIGHT + 30, low - 50), numbers.at("slit-sew"), (MIDDLE + NEAR, low - 50))
         sheet.callout((LEFT - 30, end - 1), numbers.at("slit-bar"), (MIDDLE - NEAR + 2, end - 1))
     sheet.upright(
-        end, low, LEFT - 14, words.said(values["long"]), MIDDLE - WIDE - 4 if vent else MIDDLE - NEAR - 4, "left"
+        end, low, LEFT - 14, words.value(values, "long"), MIDDLE - WIDE - 4 if vent else MIDDLE - NEAR - 4, "left"
     )
     sheet.paragraph((RIGHT + 14, end + 18), words.text("figure-slit-end"), 80)
     sheet.write((sheet.width / 2, low + 52), words.text("figure-not-to-scale"), "middle", colour=SOFT)
     alt = words.text("figure-slit-alt-vent" if vent else "figure-slit-alt", values)
-    return Figure("slit", sheet.svg(), alt, words.text("figure-slit-caption"))
+    return sheet.figure("slit", alt, words.text("figure-slit-caption"))

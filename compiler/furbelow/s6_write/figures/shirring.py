@@ -32,7 +32,7 @@ def shirring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
     drawn = min(shirred.rows, MOST)
     scale = min(4.0, 130 / float(first + spacing * (drawn - 1)))
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-shirring-rows"), bold=True)
+    sheet.head((8, 0), words.text("figure-shirring-rows"))
     top, last = 20.0, 20 + float(first + spacing * (drawn - 1)) * scale
     foot = last + 24
     cuts = [wave((x, top), (x, foot)) for x in (LEFT, RIGHT)]
@@ -43,12 +43,14 @@ def shirring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
     for index in range(drawn):
         y = top + float(first + spacing * index) * scale
         sheet.line([(LEFT + 3, y), (RIGHT - 3, y)], ACCENT, THICK, (7.0, 3.0))
-    sheet.upright(top, top + float(first) * scale, LEFT - 16, words.said(Length(first)), LEFT - 2, "left")
+    sheet.upright(top, top + float(first) * scale, LEFT - 16, words.said(Length(first), "first-row"), LEFT - 2, "left")
     if drawn > 1:
-        sheet.upright(last - float(spacing) * scale, last, LEFT - 16, words.said(Length(spacing)), LEFT - 2, "left")
+        sheet.upright(
+            last - float(spacing) * scale, last, LEFT - 16, words.said(Length(spacing), "apart"), LEFT - 2, "left"
+        )
     sheet.callout((RIGHT - 60, (top + last) / 2), numbers.at("shirring-sew"))
     y = foot + 28
-    sheet.write((8, y), words.text("figure-shirring-drawn", values), bold=True)
+    sheet.head((8, y), words.text("figure-shirring-drawn", values))
     long = sheet.width - 2 * MARGIN
     for length, name in ((worked.cloth_length, "figure-shirring-stretched"), (shirred.length, "figure-shirring-rest")):
         y += 14
@@ -57,4 +59,4 @@ def shirring(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figur
         y += 27
         sheet.write((MARGIN, y), words.text(name, values))
     alt, caption = (words.text(name, values) for name in ("figure-shirring-alt", "figure-shirring-caption"))
-    return Figure("shirring", sheet.svg(), alt, caption)
+    return sheet.figure("shirring", alt, caption)

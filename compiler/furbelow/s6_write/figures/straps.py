@@ -20,7 +20,7 @@ def straps(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     words.read("figures", "figures-straps")
     values: Values = {"lap": Length(done.step.mm("lap")), "under": Length(done.step.mm("turn under"))}
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-straps-inside"), bold=True)
+    sheet.head((8, 0), words.text("figure-straps-inside"))
     y = 16.0 + UP
     low = y + DEEP + BELOW
     face(sheet, [(LEFT, y), (RIGHT, y), (RIGHT, low), (LEFT, low)], wrong=True)
@@ -42,8 +42,8 @@ def straps(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
         (MIDDLE - HALF + near, foot - near),
     ]
     sheet.line([*box, box[0]], ACCENT, THICK, SEAM)
-    sheet.upright(y, foot, RIGHT + 14, words.said(values["lap"]), MIDDLE + HALF + 4)
+    sheet.upright(y, foot, RIGHT + 14, words.value(values, "lap"), MIDDLE + HALF + 4)
     sheet.callout((LEFT - 34, y + DEEP / 2), numbers.at("straps-fasten"), (MIDDLE - HALF + near, y + DEEP / 2))
     sheet.callout((LEFT - 34, foot + 18), numbers.at("straps-pin"), (MIDDLE - HALF + 2, foot))
     sheet.write((sheet.width / 2, low + 24), words.text("figure-not-to-scale"), "middle", colour=SOFT)
-    return Figure("straps", sheet.svg(), words.text("figure-straps-alt", values), words.text("figure-straps-caption"))
+    return sheet.figure("straps", words.text("figure-straps-alt", values), words.text("figure-straps-caption"))

@@ -52,7 +52,7 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
         named = words.text("figure-tapes-sections", values)
         start = words.text("figure-tapes-from-end" if across else "figure-tapes-from-edge")
         sheet = Sheet()
-        sheet.write((8, 0), named, bold=True)
+        sheet.head((8, 0), named)
         beside = 13 + width_of(named, True)
         sheet.write((beside, 0), shortened(start, sheet.width - beside - 8))
         folded = plan.folded and not section.across
@@ -66,7 +66,7 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
         alt = words.text("figure-tapes-alt-end" if across else "figure-tapes-alt-edge", values)
         # The distances stand in the sentence too; how tapes lie is drawn once.
         like = f"tapes {across} {turns} {folded}"
-        figures.append(Figure(_key(key, figures), sheet.svg(), alt, caption, like=like))
+        figures.append(sheet.figure(_key(key, figures), alt, caption, like=like))
     return tuple(figures)
 
 

@@ -35,18 +35,18 @@ def tucks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
     wrong = -side_of(words.say, piece)
     scale = min(3.0, WIDE / float(max(lines) + 3 * depth))
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-tucks-lines"), bold=True)
+    sheet.head((8, 0), words.text("figure-tucks-lines"))
     cut = Section(sheet, (RIGHT, 40), scale)
     cut.ply([(14, 40), cut.at(0, 0)], wrong)
     y = 58.0
     for line in lines:
         x, level = cut.at(-float(line), 0)
         sheet.line([(x, level - 12), (x, level + 12)], INK, PLAIN, FOLD)
-        sheet.across(x, RIGHT, y + 8, words.said(Length(line)), level + 14, below=True)
+        sheet.across(x, RIGHT, y + 8, words.said(Length(line), "line"), level + 14, below=True)
         y += 28
     sheet.callout((cut.at(-float(lines[0]), 0)[0], 14), numbers.at("tucks-mark-first"))
     y += 28
-    sheet.write((8, y), words.text("figure-tucks-sewn", values), bold=True)
+    sheet.head((8, y), words.text("figure-tucks-sewn", values))
     low = y + 62
     cut = Section(sheet, (RIGHT, low), scale)
     path = [(14.0, low)]
@@ -64,9 +64,16 @@ def tucks(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure |
         tip = cut.stitch(x + 1.2, 1, 2)
         if index == 0:
             sheet.callout((tip[0] - 6, tip[1] - 16), numbers.at("tucks-sew", "tucks-sew-last"))
-    sheet.across(cut.at(-float(from_edge), 0)[0], RIGHT, low + 22, words.said(Length(from_edge)), low + 8, below=True)
+    sheet.across(
+        cut.at(-float(from_edge), 0)[0],
+        RIGHT,
+        low + 22,
+        words.said(Length(from_edge), "from-edge"),
+        low + 8,
+        below=True,
+    )
     y = named_below(
         sheet, low + 60, words.text("piece-alone", {"piece": Pieces((piece,))}), words.text("figure-tucks-edge")
     )
     caption = captioned(words, done, "figure-tucks-caption", values)
-    return Figure("tucks", sheet.svg(), words.text("figure-tucks-alt", values), caption)
+    return sheet.figure("tucks", words.text("figure-tucks-alt", values), caption)

@@ -33,15 +33,15 @@ def turned_lining(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     }
     drawing = _Drawing(done, words, lining, band, to)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-lining-sewn"), bold=True)
+    sheet.head((8, 0), words.text("figure-lining-sewn"))
     tip, low = drawing.as_sewn(sheet, 40.0)
     sheet.callout((tip[0] - 30, tip[1] - 10), numbers.at("turned-lining-sew"), tip)
-    sheet.write((8, low + 30), words.text("figure-lining-turned"), bold=True)
+    sheet.head((8, low + 30), words.text("figure-lining-turned"))
     tip, low = drawing.as_worn(sheet, low + 96)
     sheet.callout((tip[0] - 36, tip[1] - 24), numbers.at("turned-lining-turn"), tip)
     drawing.legend(sheet, low + 4)
     caption = captioned(words, done, "figure-lining-caption", values)
-    return Figure("lining", sheet.svg(), words.text("figure-lining-alt", values), caption)
+    return sheet.figure("lining", words.text("figure-lining-alt", values), caption)
 
 
 class _Drawing:
@@ -71,11 +71,11 @@ class _Drawing:
         cut.ply(band, self.sides[1])
         cut.ply([cut.at(FAR, 3), cut.at(-self.seam, 3)], -self.sides[0], self.gathered[0])
         tip = cut.stitch(0, 0, 3)
-        said = self.words.said(Length(self.width))
+        said = self.words.said(Length(self.width), "seam-width")
         low = cut.at(0, 0)[1]
         sheet.across(cut.at(-self.seam, 0)[0], cut.at(0, 0)[0], low + 24, said, low + 10, below=True)
         for level, letter in zip((0, 1.5, 3), LETTERS, strict=True):
-            sheet.write((cut.at(-self.seam, 0)[0] - 14, cut.at(0, level)[1] + 4), letter, "end", bold=True)
+            sheet.place((cut.at(-self.seam, 0)[0] - 14, cut.at(0, level)[1] + 4), (letter,), "end")
         return tip, low + 26
 
     def as_worn(self, sheet: Sheet, y: float) -> tuple[tuple[float, float], float]:
@@ -91,12 +91,12 @@ class _Drawing:
         cut.stitch(1.2, 1, 4)
         right, left = cut.at(FAR, 0)[0] + 10, cut.at(-self.deep, 0)[0] - 14
         for (x, level), letter in zip(((right, 5), (left, 2.5), (right, 0)), LETTERS, strict=True):
-            sheet.write((x, cut.at(0, level)[1] + 4), letter, "start" if x == right else "end", bold=True)
+            sheet.place((x, cut.at(0, level)[1] + 4), (letter,), "start" if x == right else "end")
         return cut.at(0, 5), cut.at(0, 0)[1] + 30
 
     def legend(self, sheet: Sheet, y: float) -> float:
         """What the letters stand for, a row each; the base line after the last."""
         for letter, name in zip(LETTERS, self.names, strict=True):
-            sheet.write((8, y), letter, bold=True)
+            sheet.place((8, y), (letter,))
             y = sheet.paragraph((26, y), name, sheet.width - 34)
         return y

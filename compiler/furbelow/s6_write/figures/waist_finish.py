@@ -31,7 +31,7 @@ def interfacing(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
         "deep": Length(facts.deep),
     }
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-interfacing-head"), bold=True)
+    sheet.head((8, 0), words.text("figure-interfacing-head"))
     y = 20.0
     low = y + HIGH
     face(sheet, [(LEFT, y), (RIGHT, y), (RIGHT, low), (LEFT, low)], wrong=True)
@@ -49,12 +49,12 @@ def interfacing(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     sheet.write(
         ((LEFT + RIGHT) / 2, (y + MARGIN + foot) / 2 + 4), words.text("figure-interfacing-name"), "middle", ground=True
     )
-    sheet.across(LEFT + MARGIN, RIGHT - MARGIN, low + 18, words.said(values["long"]), foot + 2, below=True)
-    sheet.upright(y + MARGIN, foot, RIGHT + 8, words.said(values["deep"]), RIGHT - MARGIN + 2)
+    sheet.across(LEFT + MARGIN, RIGHT - MARGIN, low + 18, words.value(values, "long"), foot + 2, below=True)
+    sheet.upright(y + MARGIN, foot, RIGHT + 8, words.value(values, "deep"), RIGHT - MARGIN + 2)
     sheet.callout((LEFT - 26, y + 34), numbers.at("interface-lay"), (LEFT + MARGIN, y + 34))
     sheet.write((sheet.width / 2, low + 50), words.text("figure-not-to-scale"), "middle", colour=SOFT)
     alt, caption = words.text("figure-interfacing-alt", values), words.text("figure-interfacing-caption")
-    return Figure("interfacing", sheet.svg(), alt, caption)
+    return sheet.figure("interfacing", alt, caption)
 
 
 def petersham(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -65,7 +65,7 @@ def petersham(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     values: Values = {"lap": Length(lap), "close": Length(EDGE, "about")}
     wide = float(facts.width)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-inside-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-inside-up"))
     cut = Section(sheet, (310, 84), min(7.0, 200 / wide))
     cut.ply(
         [(FAR, cut.at(0, 0)[1]), *cut.turn(0, 0, 1), cut.at(-float(lap), 1)], wrong_side(words.say, Ply(piece), up=True)
@@ -76,10 +76,10 @@ def petersham(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     turned = cut.at(-wide / 2, 2)
     sheet.callout((turned[0], turned[1] - 26), numbers.at("petersham-turn"), turned)
     low = cut.zero[1]
-    sheet.across(cut.at(-float(lap), 0)[0], cut.at(0, 0)[0], low + 22, words.said(values["lap"]), low + 8, below=True)
+    sheet.across(cut.at(-float(lap), 0)[0], cut.at(0, 0)[0], low + 22, words.value(values, "lap"), low + 8, below=True)
     named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-ribbon-name"))
     caption = captioned(words, done, "figure-petersham-caption", values)
-    return Figure("petersham", sheet.svg(), words.text("figure-petersham-alt", values), caption)
+    return sheet.figure("petersham", words.text("figure-petersham-alt", values), caption)
 
 
 def sewn_elastic(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -90,7 +90,7 @@ def sewn_elastic(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     values: Values = {"turn-width": Length(turn)}
     wide = float(turn)
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-inside-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-inside-up"))
     cut = Section(sheet, (310, 84), min(9.0, 200 / wide))
     cut.ply([(FAR, cut.at(0, 0)[1]), *cut.turn(0, 0, 2), cut.at(-wide, 2)], wrong_side(words.say, Ply(piece), up=True))
     cut.bar(-wide, -0.4, 1)
@@ -98,7 +98,7 @@ def sewn_elastic(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     sheet.callout((first[0] + 36, first[1] - 16), numbers.at("sewn-elastic-sew"), first)
     sheet.callout((last[0] - 36, last[1] - 16), numbers.at("sewn-elastic-turn"), last)
     low = cut.zero[1]
-    sheet.across(cut.at(-wide, 0)[0], cut.at(0, 0)[0], low + 22, words.said(values["turn-width"]), low + 8, below=True)
+    sheet.across(cut.at(-wide, 0)[0], cut.at(0, 0)[0], low + 22, words.value(values, "turn-width"), low + 8, below=True)
     named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-elastic-name"))
     caption = captioned(words, done, "figure-sewn-elastic-caption", values)
-    return Figure("elastic", sheet.svg(), words.text("figure-sewn-elastic-alt", values), caption)
+    return sheet.figure("elastic", words.text("figure-sewn-elastic-alt", values), caption)

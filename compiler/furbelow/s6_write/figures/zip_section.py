@@ -35,7 +35,7 @@ def _beneath(done: Performed, words: Words, numbers: Numbers) -> Figure:
     """The fold that stands out, the zip under it, and the side that laps over on the side beneath; the zip's right side up."""
     values: Values = {"from-fold": Length(NEAR_FOLD, "about")}
     sheet, out = Sheet(), float(NEAR)
-    sheet.write((8, 0), words.text("figure-zip-beneath-head"), bold=True)
+    sheet.head((8, 0), words.text("figure-zip-beneath-head"))
     cut = Section(sheet, (240, 104), 6.0)
     side = wrong_side(words.say, Ply(done.touches[0]), up=True)
     cut.ply([cut.at(-FAR, 3), *cut.turn(-0.6, 3, 4), cut.at(-MARGIN, 4)], side)
@@ -47,7 +47,7 @@ def _beneath(done: Performed, words: Words, numbers: Numbers) -> Figure:
     sheet.callout((tip[0] + 52, tip[1] - 24), numbers.at("zip-sew-beneath"), tip)
     named_below(sheet, cut.zero[1] + 26, words.say.piece(done.touches[0]), words.text("figure-zip-tape"))
     caption = captioned(words, done, "figure-zip-beneath-caption", values)
-    return Figure("zip-beneath", sheet.svg(), words.text("figure-zip-beneath-alt", values), caption)
+    return sheet.figure("zip-beneath", words.text("figure-zip-beneath-alt", values), caption)
 
 
 def _sewn_in(done: Performed, words: Words, numbers: Numbers) -> Figure:
@@ -62,7 +62,7 @@ def _sewn_in(done: Performed, words: Words, numbers: Numbers) -> Figure:
     # An invisible zip is sewn to the margins from inside; the rows of the others are sewn with the right side up.
     inside = facts.way == INVISIBLE
     sheet = Sheet()
-    sheet.write((8, 0), words.text("figure-inside-up" if inside else "figure-right-side-up"), bold=True)
+    sheet.head((8, 0), words.text("figure-inside-up" if inside else "figure-right-side-up"))
     cut = Section(sheet, (180, 116 if facts.way == LAPPED else 92), 6.0)
     side = wrong_side(words.say, Ply(piece), up=inside)
     tips = _lapped(cut, side) if facts.way == LAPPED else _edge_to_edge(cut, side, float(beside), inside)
@@ -70,11 +70,11 @@ def _sewn_in(done: Performed, words: Words, numbers: Numbers) -> Figure:
     sheet.callout((tips[-1][0] + 34, tips[-1][1] - 18), number, tips[-1])
     low = cut.zero[1]
     sheet.across(
-        cut.at(0, 0)[0], cut.at(float(beside), 0)[0], low + 22, words.said(values["beside"]), low + 8, below=True
+        cut.at(0, 0)[0], cut.at(float(beside), 0)[0], low + 22, words.value(values, "beside"), low + 8, below=True
     )
     named_below(sheet, low + 58, words.say.piece(piece), words.text("figure-zip-tape"))
     caption = captioned(words, done, "figure-zip-caption", values)
-    return Figure("zip", sheet.svg(), words.text("figure-zip-alt", values), caption)
+    return sheet.figure("zip", words.text("figure-zip-alt", values), caption)
 
 
 def _edge_to_edge(cut: Section, side: int, beside: float, inside: bool) -> list[Point]:

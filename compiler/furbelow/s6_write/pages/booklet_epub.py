@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
-from typing import TYPE_CHECKING, cast
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from typing import TYPE_CHECKING, NamedTuple, cast
 
-from furbelow.s6_write.booklet.booklet import Booklet
+from furbelow.garment.message import Own
+from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
 from furbelow.s6_write.booklet.compose import whose
 from furbelow.s6_write.booklet.number_rows import number_rows
 from furbelow.s6_write.booklet.sizes import told_of
 from furbelow.s6_write.booklet.texts import each_version, is_sized, with_letters
-from furbelow.s6_write.guide.guide import GuideStep, Operation
+from furbelow.s6_write.guide.guide import Figure, GuideStep, Operation
 from furbelow.s6_write.pages.epub_package import Chapter, book_of, of_work, packed
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.prose import each_text, set_ready
@@ -50,8 +51,12 @@ def booklet_epub(booklet: Booklet, words: Messages | None = None, look: Look | N
 
     plain = {operation.key: operation for operation in booklet.operations}
     shown = cast(Booklet, each_text(booklet, told))
+    drawn = _drawn_by_size(shown)
+    chapters = [*_chapters(shown, words, only), *_drawings(drawn, words)]
+    # Where the drawing of a size stands, for the links below the one on paper.
+    places = {figure.key: chapter.file for chapter in chapters for figure in chapter.figures}
     return packed(
-        book_of(booklet, of_sizes, _chapters(shown, words, only)),
+        book_of(booklet, of_sizes, chapters),
         "epub-booklet.xhtml.j2",
         words,
         look,
@@ -59,12 +64,38 @@ def booklet_epub(booklet: Booklet, words: Messages | None = None, look: Look | N
         booklet=shown,
         whose=of_sizes,
         only=only,
+        drawn_for=drawn,
+        figure_in=places,
+        of_sizes=lambda figure: shown.drawings_of_sizes.get(figure.key, ()),
         numbers=lambda operation: number_rows(plain[operation.key], booklet.numbers, words),
     )
 
 
 def _place(operation: Operation, step: GuideStep) -> str:
     return operation.place(step).replace("~", "-")  # an id of XML knows no tilde
+
+
+class DrawnFor(NamedTuple):
+    """A drawing of one size, and the one on paper in whose place it is."""
+
+    operation: SizedOperation
+    figure: Figure
+    on_paper: str
+
+
+def _drawn_by_size(shown: Booklet) -> dict[str, list[DrawnFor]]:
+    found: dict[str, list[DrawnFor]] = {}
+    for operation in shown.operations:
+        for drawing in operation.drawings:
+            for size, figure in drawing.of_sizes:
+                found.setdefault(size, []).append(DrawnFor(operation, figure, drawing.drawn.key))
+    return {size: found[size] for size in shown.sizes if size in found}
+
+
+def _drawings(drawn: Mapping[str, Sequence[DrawnFor]], words: Messages) -> Iterator[Chapter]:
+    for number, (size, each) in enumerate(drawn.items(), 1):
+        title = words.text("booklet-drawings-for", {"size": Own(size)})
+        yield Chapter(f"drawn-{number}.xhtml", f"drawn {size}", title, figures=[drawing.figure for drawing in each])
 
 
 def _chapters(shown: Booklet, words: Messages, only: Callable[[Sequence[int], str], str]) -> Iterator[Chapter]:

@@ -32,7 +32,7 @@ def booklet_json(booklet: Booklet, words: Messages | None = None) -> str:
         operation["what"] = {row.letter: row.what for row in rows}
         del operation["figures"], operation["minutes"]  # the first are its drawings, the second the same for all sizes
         for drawing in operation["drawings"]:
-            del drawing["said"], drawing["heading"]  # what the drawing has anyway
+            del drawing["said"]  # what the drawing has anyway
     fields = sorted({"furbelow_booklet": 1, **values}.items())
     # A line for each field: with an indent the library would write it in Python, ten times as slowly.
     written = (f" {_json(name)}: {_json(_said(value, booklet))}" for name, value in fields)

@@ -51,6 +51,7 @@ def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
         )
         return Written("\n\n".join([*told, *(["\n".join(lines)] if operation.numbers else [])]))
 
+    of_sizes = booklet.drawings_of_sizes
     text = (
         environment_of(written)
         .get_template("booklet.md.j2")
@@ -63,13 +64,14 @@ def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
             place=place_of,
             only=only,
             table=table,
+            of_sizes=lambda figure: of_sizes.get(figure.key, ()),
         )
     )
     return re.sub(r"\n{3,}", "\n\n", text)
 
 
 def booklet_figures(booklet: Booklet) -> dict[str, bytes]:
-    """Every figure of the booklet as it is on paper, by the name that `booklet.md` links to."""
+    """Every figure of the booklet as it is on paper, and for each size where that differs, by the name that `booklet.md` links to."""
     return files_of_figures(_figures(booklet))
 
 
@@ -79,6 +81,7 @@ def _figures(booklet: Booklet) -> Iterator[Figure]:
     yield from booklet.picture
     for operation in booklet.operations:
         yield from operation.figures
+    yield from (figure for each in booklet.drawings_of_sizes.values() for _, figure in each)
     if booklet.measuring:
         yield booklet.measuring
     yield from booklet.key

@@ -19,7 +19,9 @@ def epub(guide: Guide, words: Messages | None = None, look: Look | None = None) 
     words.read("pages")
     book = book_of(guide, guide.wearer, _chapters(guide, words))
     plan = words.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)})
-    return packed(book, "epub.xhtml.j2", words, look, Operation.place, guide=guide, plan=plan)
+    return packed(
+        book, "epub.xhtml.j2", words, look, Operation.place, guide=guide, plan=plan, of_sizes=lambda figure: ()
+    )
 
 
 def _chapters(guide: Guide, words: Messages) -> Iterator[Chapter]:

@@ -51,6 +51,7 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
             prose=prose,
             rows=rows,
             place=place_of,
+            of_sizes=lambda figure: (),
             plan=told.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
             reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
             reasons_told=_reasons_told(told),

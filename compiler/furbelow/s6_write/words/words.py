@@ -21,6 +21,7 @@ from furbelow.garment.message import (
     Supply,
     Things,
     Value,
+    Values,
     Volume,
     Weight,
     flag,
@@ -28,8 +29,9 @@ from furbelow.garment.message import (
 from furbelow.garment.phrasing import Phrasing, share_digits
 from furbelow.measure.measure_text import show_decimal, show_volume
 from furbelow.s3_rehearse.weight import show_weight
-from furbelow.s6_write.words.holes import SENTENCE, MarkedNumber, SentenceNumber, hole
-from furbelow.s6_write.words.messages import Messages
+from furbelow.s6_write.words.holes import SENTENCE, MarkedNumber, SentenceNumber, called, hole
+from furbelow.s6_write.words.messages import Given, Messages
+from furbelow.s6_write.words.pattern import Place
 
 _INCH = Fraction("25.4")
 _QUANTITY = re.compile(r"\b(\d+(?:\.\d+)?(?:(?: \d+)?/\d+)?)(?: (mm|cm|m|in|yd)\b)?")
@@ -48,10 +50,22 @@ class Words(Messages):
         self.say, self.marks, self.marked = say, marks or {}, marked
         super().__init__(language, say.room.words)
 
-    def said(self, value: Value) -> str:
+    def said(self, value: Value, name: str = "") -> str:
+        """name: what the number is, where it stands alone in a drawing and no message says it."""
         shown = self._shown(value)
-        kind = _MARKED.get(type(value)) if self.marked else None
-        return hole(kind, shown) if kind else shown
+        if not self.marked:
+            return shown
+        kind = _MARKED.get(type(value))
+        return hole(kind, shown, name) if kind else called(shown, name)
+
+    def value(self, values: Values, name: str) -> str:
+        """One of the values, alone in a drawing."""
+        return self.said(values[name], name)
+
+    def _place(self, place: Place, given: Given) -> str:
+        """A marked number has the name that its message has for it; in a message inside a message, that one's."""
+        said = super()._place(place, given)
+        return called(said, place[1]) if self.marked and place[0] == "value" else said
 
     def whole(self, number: int) -> str:
         return hole(_MARKED[type(number)], super().whole(number)) if self.marked else super().whole(number)
