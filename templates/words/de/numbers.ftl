@@ -78,7 +78,7 @@ number-is = { $name ->
     [first-turn] erster Einschlag
     [flat] flach liegend
     [fold] zum Einschlagen
-    [foot] am unteren Ende gefasst
+    [foot] am unteren Ende
     [from-edge] Abstand von der Kante
     [from-fold] Abstand vom Bruch
     [from-seam] Abstand von der Naht
@@ -199,6 +199,7 @@ number-is = { $name ->
     [stitch] Stich
     [stitched] genähte Länge
     [stitches] Anzahl der Stiche
+    [stop] oberer Stopper, unter der Kante
     [stretch] Strecke, die bleibt
     [tail] Fadenende
     [taken] was aufgenommen wird

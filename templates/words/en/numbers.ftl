@@ -78,7 +78,7 @@ number-is = { $name ->
     [first-turn] first turn
     [flat] laid flat
     [fold] to fold under
-    [foot] caught at the foot
+    [foot] at the foot
     [from-edge] from the edge
     [from-fold] from the fold
     [from-seam] from the seam
@@ -199,6 +199,7 @@ number-is = { $name ->
     [stitch] stitch
     [stitched] length that is sewn
     [stitches] how many stitches
+    [stop] the stop, below the edge
     [stretch] the stretch left
     [tail] thread tail
     [taken] what is taken up

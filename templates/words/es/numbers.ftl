@@ -78,7 +78,7 @@ number-is = { $name ->
     [first-turn] primera vuelta
     [flat] en plano
     [fold] para remeter
-    [foot] cogido al final
+    [foot] al final
     [from-edge] desde el borde
     [from-fold] desde el doblez
     [from-seam] desde la costura
@@ -199,6 +199,7 @@ number-is = { $name ->
     [stitch] puntada
     [stitched] largo cosido
     [stitches] número de puntadas
+    [stop] el tope, bajo el borde
     [stretch] tramo que queda
     [tail] cabo de hilo
     [taken] lo que se recoge

@@ -78,7 +78,7 @@ number-is = { $name ->
     [first-turn] premier repli
     [flat] à plat
     [fold] à replier
-    [foot] pris au bas
+    [foot] au bas
     [from-edge] depuis le bord
     [from-fold] depuis le pli
     [from-seam] depuis la couture
@@ -199,6 +199,7 @@ number-is = { $name ->
     [stitch] point
     [stitched] longueur cousue
     [stitches] nombre de points
+    [stop] l’arrêt, sous le bord
     [stretch] longueur laissée
     [tail] bout de fil
     [taken] ce qui est pris
