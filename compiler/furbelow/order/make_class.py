@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from functools import cache, partial
 from itertools import chain
 from typing import NamedTuple
@@ -238,11 +239,13 @@ class Making:
 
     def _beside(self, order: Order) -> tuple[SizeBeside, ...]:
         """All sizes that are made, with the way to each guide from the folder of this one."""
-        return tuple(
-            SizeBeside(each.size, "" if each is order else f"../{self.folders[each.wearer]}/guide.html")
-            for each in self.orders
-            if each.number in self.garments
-        )
+        return tuple(replace(each, page="") if each.size == order.size else each for each in self._sizes("../"))
+
+    def _sizes(self, way: str) -> Iterator[SizeBeside]:
+        """way: to the folder of all."""
+        for each in self.orders:
+            if each.number in self.garments:
+                yield SizeBeside(each.size, f"{way}{self.folders[each.wearer]}/guide.html")
 
     def _is_missing(self, order: Order, faults: Iterable[Fault]) -> Finished:
         # Why, is told to who makes the class, and never on a page for all: it would tell all about a body.
@@ -281,6 +284,8 @@ class Making:
             cutting=cutting_names(len(in_parts(ordered.cutting))),
             with_pdf=with_pdf,
             prints=print_names(len(self.made)) if self.how.in_one else (),
+            languages=self.how.each.languages,
+            beside=tuple(self._sizes("")) if self.are_sizes else (),
         )
         is_class = not (self.are_sizes or self.of_several)
         gone = {number: name for name, number in now.numbers.items()}

@@ -11,10 +11,11 @@ from functools import lru_cache, partial
 from furbelow.s4_cut.parts import in_parts
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.guide import Caution, Guide
+from furbelow.s6_write.guide.in_languages import languages_beside
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
 from furbelow.s6_write.made_in_turn import Make
 from furbelow.s6_write.pages.class_cutting import class_cutting, cutting_names
-from furbelow.s6_write.pages.class_page import ClassPage, bought_lines, class_html, sums, title_of
+from furbelow.s6_write.pages.class_page import INDEX, ClassPage, bought_lines, class_html, sums, title_of
 from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.pages.markdown_page import escaped
 from furbelow.s6_write.pages.page import Ways, html
@@ -27,7 +28,7 @@ _ORDERED = ("class-garments", "class-to-order", "class-order-cost")
 def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str, bytes]:
     """The files by name, those of the cutting left out."""
     return {
-        "index.html": class_html(page, words, look_of(order.room)).encode("utf-8"),
+        INDEX: class_html(page, words, look_of(order.room)).encode("utf-8"),
         "shopping.md": _shopping(order, page.whose, words).encode("utf-8"),
         "materials.csv": _materials(order, words),
     }
@@ -44,7 +45,13 @@ def cutting_files(
     # The page and the PDF of a part are made one after the other.
     @lru_cache(maxsize=1)
     def guide(part: int) -> Guide:
-        return replace(class_cutting(order, cut, part, page.whose, cautions, words), of_person=not page.charts)
+        return replace(
+            class_cutting(order, cut, part, page.whose, cautions, words),
+            of_person=not page.charts,
+            beside=page.sizes,
+            index=INDEX,
+            languages=languages_beside(page.language, page.languages, f"{names[part - 1]}.html"),
+        )
 
     def ways(part: int) -> Ways | None:
         if len(names) < 2:
@@ -53,7 +60,7 @@ def cutting_files(
             (call, "" if at == part else f"{name}.html")
             for at, (call, name) in enumerate(zip(called, names, strict=True), 1)
         )
-        return Ways(words.text("class-cutting-parts"), ((words.text("class-guides"), "index.html"), *others))
+        return Ways(words.text("class-cutting-parts"), ((words.text("class-guides"), INDEX), *others))
 
     def as_page(part: int) -> bytes:
         return html(guide(part), words, look, ways(part)).encode("utf-8")

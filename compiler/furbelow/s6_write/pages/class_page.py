@@ -16,7 +16,8 @@ from furbelow.garment.message import Length, Money, Number
 from furbelow.garment.phrasing import Phrasing
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.class_order import ClassOrder
-from furbelow.s6_write.guide.guide import Guide, MaterialLine
+from furbelow.s6_write.guide.guide import Guide, MaterialLine, SizeBeside
+from furbelow.s6_write.guide.in_languages import languages_beside
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
 from furbelow.s6_write.guide.times import duration
@@ -26,6 +27,8 @@ from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.messages import Messages
 from furbelow.s6_write.words.words import Words
+
+INDEX = "index.html"
 
 
 @dataclass(frozen=True)
@@ -88,6 +91,8 @@ class ClassPage:
     files: tuple[tuple[str, str], ...]
     prints: tuple[tuple[str, str], ...] = ()  # of all guides in one
     language: str = "en"
+    languages: tuple[str, ...] = ()  # all that the page is made in, by their codes, where they are several
+    sizes: tuple[SizeBeside, ...] = ()  # where the guides are those of sizes
 
 
 def class_words(order: ClassOrder) -> Words:
@@ -109,12 +114,15 @@ def class_page(
     cutting: Sequence[str] = (),
     with_pdf: bool = True,
     prints: Sequence[str] = (),
+    languages: Sequence[str] = (),
+    beside: Sequence[SizeBeside] = (),
 ) -> ClassPage:
     """The page for the guides that were made, in the order of the class.
 
     sizes: what the guides are for, by the names of the sizes; none for wearers, whose measures stay out.
     cutting: the names of the parts of the cutting for all.
     prints: the names of the files that have all guides in one.
+    languages: all that it is made in, each in a folder beside the others. beside: the guides of sizes, from the page.
     """
     spec = order.solved.spec
     return ClassPage(
@@ -135,6 +143,8 @@ def class_page(
         ),
         prints=tuple((words.text("class-print-file", {"number": at}), name) for at, name in enumerate(prints, 1)),
         language=words.language,
+        languages=tuple(languages),
+        sizes=tuple(beside),
     )
 
 
@@ -151,6 +161,7 @@ def class_html(page: ClassPage, words: Messages, look: Look | None = None) -> st
         about=page.about,
         key=key,
         page=page,
+        in_languages=languages_beside(page.language, page.languages, INDEX),
         of_person=not page.charts,
     )
 
