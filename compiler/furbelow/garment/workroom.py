@@ -47,6 +47,9 @@ class Workroom(NamedTuple):
     beginner: Fraction = Fraction(1)  # so many times as long as a practised hand do the people here take
     bobbin: Fraction | None = None  # mm of thread on a full bobbin
     lever_takes: Mapping[str, Fraction] = {}  # calibrated take-up of the attachment
+    sold_by: Fraction | None = (
+        None  # what shops cut lengths to where a spec is silent; None for what is usual, 0 for none
+    )
     hourly_rate: Fraction | None = None
     margin: Fraction = Fraction(0)  # share on cost
     currency: str = "EUR"

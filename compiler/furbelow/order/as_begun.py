@@ -12,6 +12,7 @@ from furbelow.s2_solve.solve import prepare
 from furbelow.s2_solve.takes import allowances
 from furbelow.s3_rehearse.rehearse import rehearse
 from furbelow.s5_buy.buy import buy
+from furbelow.s5_buy.shop_step import with_shop_steps
 from furbelow.techniques import technique_of
 
 
@@ -28,7 +29,7 @@ def solved_as_begun(order: Order, begun: Planned) -> Staged[Solved]:
     by_index = {step.written.index: step for step in staged.value.steps}
     steps = tuple(by_index[done.step.written.index] for done in begun.rehearsal.run.performed)
     solved = staged.value._replace(rounding=begun.rehearsal.solved.rounding, steps=steps)
-    return Staged(solved, staged.faults)
+    return Staged(with_shop_steps(solved, order.room), staged.faults)
 
 
 def planned_as_begun(solved: Solved, begun: Planned) -> Staged[Planned]:

@@ -15,6 +15,7 @@ from furbelow.s2_solve.solve import Prepared, prepare
 from furbelow.s2_solve.takes import allowances
 from furbelow.s3_rehearse.rehearse import in_good_order, rehearse
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s5_buy.shop_step import with_shop_steps
 from furbelow.techniques import technique_of
 
 if TYPE_CHECKING:
@@ -30,7 +31,8 @@ def ready_for(order: Order) -> Prepared:
 
 def solved(order: Order, ready: Prepared | None = None) -> Staged[Solved]:
     """Every measurement for this body. ready: from another order of the same spec and workroom."""
-    return (ready or ready_for(order)).solve(order.wearer, order.body, order.choices)
+    found = (ready or ready_for(order)).solve(order.wearer, order.body, order.choices)
+    return Staged(None if found.value is None else with_shop_steps(found.value, order.room), found.faults)
 
 
 def prove(order: Order, ready: Prepared | None = None) -> Staged[Rehearsal]:

@@ -32,7 +32,7 @@ _LENGTHS = (
     "machine takes",
     "bobbin",
 )
-_SPARED = ("spare across", "square ends")
+_SPARED = ("spare across", "square ends", "sold by")
 _PRICES = ("join price", "setup price", "cut price")
 _SPEED = combine(LENGTH, TIME, -1)
 _SECONDS = Fraction(3600)

@@ -52,6 +52,7 @@ reason-written = { $asked ->
     }
  }
 reason-workroom = von der Werkstatt festgelegt
+reason-usual-step = wie Läden meist zuschneiden, wo die Vorlage nichts sagt
 reason-one = eins, da keine Anzahl angegeben ist
 reason-none = keine, da die Wiederholung nicht so weit reicht
 reason-as-worked = wie zugeschnitten und verarbeitet

@@ -35,6 +35,8 @@ shopping-bobbins = { $bobbins ->
     [one] { $bobbins } Spule aufspulen
    *[other] { $bobbins } Spulen aufspulen
  }
+# $materials: eine Aufzählung.
+shopping-cut-to = Wie verkauft wird, sagt die Vorlage nicht von: { $materials }. Die Längen sind auf { $step } aufgerundet, wie Läden meist zuschneiden; im eigenen Laden nachfragen.
 
 ## Was es kostet
 

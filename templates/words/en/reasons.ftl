@@ -52,6 +52,7 @@ reason-written = { $asked ->
     }
  }
 reason-workroom = set by the workroom
+reason-usual-step = as shops usually cut it, where the spec does not say
 reason-one = one, as no count is written
 reason-none = none, as the repeat does not go so far
 reason-as-worked = as it is cut and worked

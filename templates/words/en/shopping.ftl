@@ -35,6 +35,8 @@ shopping-bobbins = { $bobbins ->
     [one] wind { $bobbins } bobbin
    *[other] wind { $bobbins } bobbins
  }
+# $materials: a list.
+shopping-cut-to = The spec does not say how these are sold: { $materials }. Their lengths are rounded up to { $step }, as shops usually cut them; ask in yours.
 
 ## What it comes to
 

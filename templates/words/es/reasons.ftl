@@ -52,6 +52,7 @@ reason-written = { $asked ->
     }
  }
 reason-workroom = lo fija el taller
+reason-usual-step = como suelen cortar las tiendas, donde el archivo no lo dice
 reason-one = una, pues no se indica cuántas
 reason-none = ninguna, pues la repetición no llega hasta ahí
 reason-as-worked = tal como se corta y se trabaja

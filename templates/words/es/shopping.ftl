@@ -35,6 +35,8 @@ shopping-bobbins = { $bobbins ->
     [one] llena { $bobbins } canilla
    *[other] llena { $bobbins } canillas
  }
+# $materials: una lista.
+shopping-cut-to = El archivo no dice cómo se venden: { $materials }. Sus largos se redondean hacia arriba a { $step }, como suelen cortar las tiendas; pregunta en la tuya.
 
 ## Lo que suma
 

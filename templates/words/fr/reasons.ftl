@@ -52,6 +52,7 @@ reason-written = { $asked ->
     }
  }
 reason-workroom = fixé par l’atelier
+reason-usual-step = comme les magasins coupent d’ordinaire, là où le fichier ne dit rien
 reason-one = un, faute de nombre écrit
 reason-none = aucun, car la répétition ne va pas jusque-là
 reason-as-worked = tel que coupé et travaillé

@@ -35,6 +35,8 @@ shopping-bobbins = { $bobbins ->
     [one] remplir { $bobbins } canette
    *[other] remplir { $bobbins } canettes
  }
+# $materials : une liste.
+shopping-cut-to = Le fichier ne dit pas comment se vendent : { $materials }. Leurs longueurs sont arrondies au-dessus, à { $step } près, comme les magasins coupent d’ordinaire ; demander dans le vôtre.
 
 ## Ce que cela fait
 

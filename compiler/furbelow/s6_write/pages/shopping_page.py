@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from furbelow.garment.message import Length, Money, Number, Share, Value, flag
+from furbelow.garment.message import Length, Money, Number, Share, Supply, Things, Value, flag
+from furbelow.s5_buy.shop_step import SOLD_BY, is_usual
 from furbelow.s5_buy.shopping import Line, ShoppingList
 from furbelow.s6_write.guide.material_lines import described, material_lines
 from furbelow.s6_write.guide.times import duration
@@ -23,6 +24,7 @@ def shopping_markdown(shopping: ShoppingList, title: str, whose: str, words: Wor
         told.append(f"    - {escaped(words.text('shopping-needed', {'amount': row.need, 'use': row.use}))}")
         told += _offers(line, words, shopping.currency)
         told += _thread(shopping, words) if line.unit == "reels" else []
+    told += _cut_to(shopping, words)
     told += ["", *(f"- {line}" for line in _money(shopping, words)), ""]
     return "\n".join(told)
 
@@ -40,6 +42,16 @@ def _offers(line: Line, words: Words, currency: str) -> list[str]:
         }
         told.append(f"        - {words.text('shopping-width' if at else 'shopping-width-chosen', values)}")
     return told
+
+
+def _cut_to(shopping: ShoppingList, words: Words) -> list[str]:
+    """That lengths are rounded up to what shops usually cut, where the spec does not say how they are sold."""
+    steps = {line.name: line.material.amounts[SOLD_BY] for line in shopping.lines if is_usual(line.material)}
+    if not steps:
+        return []
+    named = Things(tuple(map(Supply, steps)))
+    step = Length(next(iter(steps.values())).as_length_mm(), "about")
+    return ["", escaped(words.text("shopping-cut-to", {"materials": named, "step": step}))]
 
 
 def _thread(shopping: ShoppingList, words: Words) -> list[str]:
