@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 from furbelow.verbs.command import run
+from PIL import Image
 
 SPECS = Path(__file__).parents[2] / "specs"
 FOXGLOVE = str(SPECS / "foxglove.yaml")
@@ -74,7 +75,7 @@ def test_where_a_size_is_not_sound_it_is_told_and_nothing_is_written(
     [
         (["--size", "A"], "--booklet goes with a spec, and with neither --size nor --wearer"),
         (["--every-size"], "--booklet does not go with --every-size"),
-        (["--reasons", "--recut"], "--booklet does not go with --reasons, --recut"),
+        (["--demonstration", "--recut"], "--booklet does not go with --demonstration, --recut"),
     ],
 )
 def test_what_it_does_not_go_with_is_told(
@@ -98,6 +99,39 @@ def test_without_measures_no_body_is_told(tmp_path: Path) -> None:
     assert make(tmp_path, "--no-measures") == 0
     told = json.loads((tmp_path / "out" / "booklet.json").read_text(encoding="utf-8"))
     assert (told["measures"], told["measuring"], told["picture"]) == ([], None, [])
+
+
+def test_reasons_are_an_appendix_that_has_each_size(tmp_path: Path) -> None:
+    assert make(tmp_path, "--reasons") == 0
+    told = json.loads((tmp_path / "out" / "booklet.json").read_text(encoding="utf-8"))
+    rows = {row["name"]: row for row in told["reasons"]}
+    # From the spec: 60 % of the waist heights 99, 102, 104, 105 and 106 cm.
+    assert rows["slip_length"]["values"] == ["59.4 cm", "61.2 cm", "62.4 cm", "63 cm", "63.6 cm"]
+    assert "60%" in rows["slip_length"]["below"].replace("\u00a0", "")
+    facts = {row["name"]: row["values"] for row in told["facts"]}
+    assert facts["waist_girth"] == ["64 cm", "72 cm", "80 cm", "92 cm", "106 cm"]
+    shown = [proof["shown"] for proof in told["proofs"]]
+    assert all(shown)
+    versions = [text for text in shown if isinstance(text, list)]
+    assert all([size for version in text for size in version["sizes"]] == list("ABCDE") for text in versions)
+    page = (tmp_path / "out" / "booklet.html").read_text(encoding="utf-8")
+    assert {f'<section id="{name}">' in page for name in ("proved", "measurements", "reasons")} == {True}
+    assert make(tmp_path) == 0
+    told = json.loads((tmp_path / "out" / "booklet.json").read_text(encoding="utf-8"))
+    assert told["facts"] == told["reasons"] == []
+
+
+def test_a_makers_own_picture_stands_at_its_step(tmp_path: Path) -> None:
+    (tmp_path / "pictures").mkdir()
+    Image.new("RGB", (320, 200), "teal").save(tmp_path / "pictures" / "gathered.png")
+    gather = next(line for line in Path(FOXGLOVE).read_text(encoding="utf-8").splitlines() if "- gather:" in line)
+    row = gather.partition("-")[0] + '- picture: {file: pictures/gathered.png, alt: "Its folds lie evenly."}'
+    spec = tmp_path / "shown.yaml"
+    spec.write_text(Path(FOXGLOVE).read_text(encoding="utf-8").replace(gather, f"{gather}\n{row}"), encoding="utf-8")
+    assert make(tmp_path, spec=str(spec)) == 0
+    text = (tmp_path / "out" / "booklet.md").read_text(encoding="utf-8")
+    assert text.count("![Its folds lie evenly.](figures/own-step-9-1.png)") == 1
+    assert (tmp_path / "out" / "figures" / "own-step-9-1.png").is_file()
 
 
 def test_a_guide_is_not_written_over_by_a_booklet(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

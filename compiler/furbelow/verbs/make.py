@@ -105,12 +105,7 @@ def _make(options: argparse.Namespace) -> int:
     if options.print and options.no_pdf:
         raise Unread(by_call=True, said="--print and --no-pdf can't both be meant")
     if options.booklet and (found := _not_with_booklet(options)):
-        why = (
-            "; the reasons of its numbers are other ones for each size: --every-size tells them"
-            if options.reasons
-            else ""
-        )
-        raise Unread(by_call=True, said=f"--booklet does not go with {found}{why}")
+        raise Unread(by_call=True, said=f"--booklet does not go with {found}")
     if not options.out.strip():
         raise Unread(by_call=True, said="--out names no folder; for this one write --out .")
     languages = tuple(dict.fromkeys((options.language or "").split(",")))
@@ -186,8 +181,8 @@ def _told_of_one(options: argparse.Namespace, reader: Reader, one: Finished) -> 
 
 
 def _not_with_booklet(options: argparse.Namespace) -> str:
-    """What a booklet does without: it holds no reasons, each size has its own, and no work of a class."""
-    others = ("every_size", "reasons", "demonstration", "recut", "dismiss", "cluster", "print")
+    """What a booklet does without: it holds no work of a class."""
+    others = ("every_size", "demonstration", "recut", "dismiss", "cluster", "print")
     return ", ".join(f"--{name.replace('_', '-')}" for name in others if getattr(options, name))
 
 

@@ -161,6 +161,10 @@ class Booklet:
     imprint: tuple[Fact, ...] = ()
     cover: Cover | None = None
     content_key: str = ""
+    facts: tuple[SizedRow, ...] = ()  # this and the next in an appendix on demand, and what `proofs` show besides
+    reasons: tuple[SizedRow, ...] = ()  # what each number comes from
+    reasons_in: str = ""  # as of a guide
+    with_reasons: bool = False
     languages: tuple[LanguageBeside, ...] = ()  # as of a guide
 
     @property

@@ -8,6 +8,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from furbelow.garment.message import Own
+from furbelow.s6_write.booklet.appendix import appendix
 from furbelow.s6_write.booklet.booklet import Booklet, SizedRow
 from furbelow.s6_write.booklet.cutting import all_bare, ways_to_cut
 from furbelow.s6_write.booklet.operations import sized_parts
@@ -69,6 +70,8 @@ def booklet(
         imprint=all_bare(one.imprint),
         cover=one.cover,
     )
+    if one.with_reasons:
+        told = replace(told, **appendix(each)._asdict(), reasons_in=one.reasons_in, with_reasons=True)
     return replace(told, content_key=_content_key(told))
 
 

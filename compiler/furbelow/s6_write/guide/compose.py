@@ -103,7 +103,7 @@ def compose(
         rounding=words.said(Length(solved.rounding)),
         content_key="",
         language=words.language,
-        reasons=() if marked else reasons(run, facts, pieces, parts, words),
+        reasons=() if marked and not run.room.reasons else reasons(run, facts, pieces, parts, words),
         reasons_in=_other_units(words),
         glance=tuple(
             fact

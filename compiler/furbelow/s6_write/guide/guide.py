@@ -51,6 +51,7 @@ class Reason:
     place: str
     operation: str  # the key of the operation that asks for it; empty for most
     inputs: tuple[str, ...] = ()
+    sum: str = ""  # what it is worked out from without a number, the same for every body; empty where it is no sum
 
 
 @dataclass(frozen=True)

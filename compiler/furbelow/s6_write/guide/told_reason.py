@@ -63,6 +63,7 @@ class Teller:
             place=place,
             operation=operation,
             inputs=derivation.inputs,
+            sum=self.in_words(derivation) if derivation.inputs and not _is_same(derivation) else "",
         )
 
     def _amount(self, derivation: Derivation) -> Amount:

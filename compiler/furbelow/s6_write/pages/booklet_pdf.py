@@ -36,6 +36,9 @@ _FIXED = (
     "page-piece-number",
     "page-material",
     "page-measurement",
+    "page-measurements",
+    "page-proved",
+    "page-reasons",
     "page-notes",
     "page-on-sheet",
     "page-piece",
@@ -69,6 +72,7 @@ def booklet_pdf(booklet: Booklet, words: Messages | None = None, look: Look | No
         "described": shown.terms_of_use or None,
         "paper": booklet.paper,
         "rounded": words.text("page-rounded", {"rounding": shown.rounding}),
+        "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
         "end": words.text("page-end", {"key": shown.content_key}),
     }
     return set_on_paper("booklet.typ", given, words, _FIXED, look, _LETTER + _VERSION + _CLOSE)
