@@ -52,7 +52,7 @@ def test_every_field_of_a_workroom_can_be_written() -> None:
         "hold with: clips\npin spacing: 1 in\nseam stitch: 1.5 mm\ngathering stitch: 4 mm\nrow spacing: 1/4 in\n"
         "table length: 2 yd\ntable width: 1 yd\nspare across: 2 cm\nsquare ends: 0 cm\nfold cloth: yes\norder of work: as written\nmachine takes: 8 mm\nsewing speed: 1 yd/min\n"
         "bobbin: 50 yd\nattachment takes: {6: 50%, 12: 3/4}\nhourly rate: 20 GBP/h\nmargin: 0%\njoin price: 0.10 GBP\n"
-        "setup price: 0.20 GBP\ncut price: 0 GBP\nsitting: 90 min\nmost joins: 0\nmost sections: 2\nbeginner: 1.5\n"
+        "setup price: 0.20 GBP\ncut price: 0 GBP\nsold by: 25 cm\nsitting: 90 min\nmost joins: 0\nmost sections: 2\nbeginner: 1.5\n"
     )
     usual = Workroom()
     same = [name for name in room._fields if getattr(room, name) == getattr(usual, name)]

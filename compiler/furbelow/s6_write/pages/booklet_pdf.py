@@ -137,11 +137,16 @@ def _of_some(operation: SizedOperation) -> set[str]:
     return {each.drawn.key for each in operation.drawings if each.own and len(each.own) < whose}
 
 
-def _put_across(rows: Sequence[dict[str, Any]], figures: Sequence[Figure]) -> None:
-    """Drawings below the row with the sentence that they show, side by side across the page."""
+def _put_across(rows: list[dict[str, Any]], figures: Sequence[Figure]) -> None:
+    """Drawings below the sentence that they show, side by side across the page; a row without drawings ends with it."""
     for figure in figures:
         begins = min(figure.shows, default=1)
-        row = next((row for row in rows if any(step["number"] >= begins for step in row["steps"])), rows[-1])
+        at = next((at for at, row in enumerate(rows) if row["steps"][-1]["number"] >= begins), len(rows) - 1)
+        row = rows[at]
+        after = [step for step in row["steps"] if step["number"] > begins]
+        if after and len(after) < len(row["steps"]) and not row["figures"]:
+            row["steps"] = row["steps"][: -len(after)]
+            rows.insert(at + 1, {"steps": after, "figures": []})
         row.setdefault("across", []).append(asdict(figure))
 
 
