@@ -84,6 +84,7 @@ number-is = { $name ->
     [from-seam] Abstand von der Naht
     [front] vorn
     [gap] Öffnung
+    [gap-end] Ende der Öffnung
     [gap-from] Anfang der Öffnung
     [gap-to] Ende der Öffnung
     [gives] Länge des Streifens

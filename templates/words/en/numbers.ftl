@@ -84,6 +84,7 @@ number-is = { $name ->
     [from-seam] from the seam
     [front] in front
     [gap] the gap
+    [gap-end] where the gap ends
     [gap-from] where the gap begins
     [gap-to] where the gap ends
     [gives] length of the strip

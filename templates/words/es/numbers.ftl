@@ -84,6 +84,7 @@ number-is = { $name ->
     [from-seam] desde la costura
     [front] delante
     [gap] la abertura
+    [gap-end] final de la abertura
     [gap-from] comienzo de la abertura
     [gap-to] final de la abertura
     [gives] largo de la tira

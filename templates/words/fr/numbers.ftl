@@ -84,6 +84,7 @@ number-is = { $name ->
     [from-seam] depuis la couture
     [front] devant
     [gap] l’ouverture
+    [gap-end] fin de l’ouverture
     [gap-from] début de l’ouverture
     [gap-to] fin de l’ouverture
     [gives] longueur de la bande
