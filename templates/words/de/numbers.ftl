@@ -118,6 +118,7 @@ number-is = { $name ->
     [leg] jeder Schenkel bis zur Spitze
     [length] Länge
     [letters] Höhe der Buchstaben
+    [lies] Kante wie zugeschnitten
     [line] Linie, über der Kante
     [lines] Anzahl der Streifen
     [lining-over] Futter, länger um

@@ -118,6 +118,7 @@ number-is = { $name ->
     [leg] each side to the point
     [length] length
     [letters] height of the letters
+    [lies] the edge as it is cut
     [line] the line, above the edge
     [lines] how many strips
     [lining-over] the lining, longer by

@@ -118,6 +118,7 @@ number-is = { $name ->
     [leg] cada lado hasta el vértice
     [length] largo
     [letters] alto de las letras
+    [lies] el borde tal como está cortado
     [line] la línea, sobre el borde
     [lines] número de tiras
     [lining-over] el forro, de más

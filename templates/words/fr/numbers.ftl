@@ -118,6 +118,7 @@ number-is = { $name ->
     [leg] chaque côté jusqu’à la pointe
     [length] longueur
     [letters] hauteur des lettres
+    [lies] le bord tel qu’il est coupé
     [line] la ligne, au-dessus du bord
     [lines] nombre de bandes
     [lining-over] la doublure, en plus
