@@ -121,3 +121,14 @@ def test_orders_cut_apart_buy_their_own_cloth(shop: Path) -> None:
     assert '"1-1"' in json.dumps(together["cutting"])
     assert '"1-1"' not in json.dumps(apart["cutting"])
     assert [each["materials"][0]["amount"] for each in (together, apart)] == ["in pile 1", "4.6 m"]
+    # Nobody cuts for all, and no page leads there; of the cloth all that the plans take alone is bought.
+    assert (shop / "together" / "class-cutting.html").is_file()
+    assert not list((shop / "apart").glob("class-cutting*"))
+    assert "class-cutting" not in (shop / "apart" / "index.html").read_text(encoding="utf-8")
+
+    def net(folder: Path) -> float:
+        with (folder / "materials.csv").open(encoding="utf-8", newline="") as file:
+            return float(next(csv.reader(list(file)[1:]))[2].removesuffix(" m"))
+
+    alone = net(shop / "apart" / "1001") + net(shop / "apart" / "1003")
+    assert net(shop / "apart") == pytest.approx(alone / 2, abs=0.001)  # told as a mean

@@ -209,6 +209,7 @@ CODES: dict[str, str] = {
     "FB657": "a set of files of another kind stands in the folder",
     "FB658": "what a class folder keeps can't be read",
     "FB659": "two wearers of a class have one number",
+    "FB660": "a worker of a cluster has other files",
     # fit
     "FB701": "a limit of a fit can't be used",
     "FB702": "what a fit is to look for can't be read",

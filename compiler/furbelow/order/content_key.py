@@ -9,6 +9,7 @@ from hashlib import sha256
 from pathlib import Path
 
 from furbelow.garment.spec import Spec
+from furbelow.garment.workroom import Workroom
 from furbelow.order.order import Order
 from furbelow.resources import template
 from furbelow.s4_cut.cut import Cutting
@@ -24,8 +25,7 @@ def key_of_order(order: Order) -> str:
     texts = [[(name, each.text) for name, each in told.items()] for told in (order.body, order.choices)]
     room = order.room._replace(language=None)  # its place in a file is of no matter; the spec is in that language
     spec = order.spec
-    named = (room.words, room.font, *(room.theme.fonts if room.theme else ()))
-    beside = [digest for path in named if path for digest in _of_files(path)]
+    beside = [digest for path in named_by(room) for digest in _of_files(path)]
     told = (spec.file, spec.source, spec.language, order.wearer, texts, room, beside, key_of_files(spec))
     return key_of(*told, order.size, order.number, order.notes)
 
@@ -34,6 +34,17 @@ def key_of_files(spec: Spec) -> str:
     """Of the files that a spec is built on, and its pictures; empty where there are none."""
     files = [digest for path in spec.built_on for digest in _of_files(path)]
     return " ".join([*files, *(sha256(each.content).hexdigest() for each in spec.pictures)])
+
+
+def named_by(room: Workroom) -> tuple[str, ...]:
+    """The paths of the files and folders that a workroom names."""
+    named = (room.words, room.font, *(room.theme.fonts if room.theme else ()))
+    return tuple(path for path in named if path)
+
+
+def key_of_room(room: Workroom) -> str:
+    """Of the program and of what a workroom names, as they lie here."""
+    return key_of(*(digest for path in named_by(room) for digest in _of_files(path)))
 
 
 def key_of_share(share: Cutting) -> str:

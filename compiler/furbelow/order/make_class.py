@@ -37,7 +37,7 @@ from furbelow.order.read_order import UnreadRows
 from furbelow.order.shelf import REGISTER, Shelf, folder_names
 from furbelow.order.whose import whose
 from furbelow.s4_cut.parts import in_parts
-from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting
+from furbelow.s5_buy.class_cutting import ClassCutting, Garment, class_cutting, cut_apart
 from furbelow.s5_buy.class_order import class_order
 from furbelow.s5_buy.class_shares import Shares
 from furbelow.s5_buy.shopping import ShoppingList
@@ -142,6 +142,10 @@ class Making:
             return
         gone, told = self._dismissed(leavers(self.orders, earlier)) if self.how.dismiss else (set[str](), ())
         planned = list(self._planned())
+        # Not only hers: whoever has other files would make others' guides from them too.
+        if elsewhere := [fault for each in planned for fault in each.faults if fault.code == "FB660"]:
+            yield Finished(named, None, (*told, elsewhere[0]))
+            return
         cautions = dict.fromkeys(caution for each in planned for caution in each.cautions)
         if not self.garments:
             yield from (self._is_missing(order, each.faults) for order, each in zip(self.orders, planned, strict=True))
@@ -151,7 +155,7 @@ class Making:
             return
         room = self.orders[0].room
         lots = () if self.how.recut or self.apart else earlier.lots
-        shared = class_cutting(self.garments, room, lots)
+        shared = cut_apart(self.garments) if self.how.apart else class_cutting(self.garments, room, lots)
         numbers = {name: number for name, number in earlier.numbers.items() if name not in gone}
         now = ClassList(
             {**numbers, **{order.wearer: order.number for order in self.orders}},

@@ -1,14 +1,18 @@
 """The work for one pupil, in two parts: planned alone, and, once all are cut together, the guide written.
 
 Each part is a function of what is handed to it and of nothing else, so it may run in a process of its own: what is handed
-over and back is small, and texts of specs are read once by each process.
+over and back is small, and each process unpacks a spec once. A spec goes whole, with the files that it is built on and its
+pictures; what the workroom names is read where the work is done.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
+from fractions import Fraction
 from functools import lru_cache
+from pickle import HIGHEST_PROTOCOL, dumps, loads
+from socket import gethostname
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
@@ -16,7 +20,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import Spec, Written
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Planned, guide_of, plan_proved, planned_from_pile, prove, ready_for
-from furbelow.order.content_key import key_of_files
+from furbelow.order.content_key import key_of_room, named_by
 from furbelow.order.order import Order
 from furbelow.order.shelf import Shelf
 from furbelow.order.whose import whose
@@ -39,35 +43,50 @@ from furbelow.s6_write.words.words import Words
 
 
 class Sent(NamedTuple):
-    """An order with the text of its spec in the place of the spec."""
+    """An order with its spec packed. room_files: what the workroom names and whoever works must have; see `key_of_room`."""
 
-    file: str
-    source: str
-    language: str
+    spec: bytes
     wearer: str
     body: Mapping[str, Written]
     choices: Mapping[str, Written]
     room: Workroom
     size: str
     number: int
-    beside: str  # a key of the files that the spec is built on
+    room_files: str
 
 
 def sent(order: Order, language: str = "") -> Sent:
     """language: of the maker's texts; that of the order where none is given."""
     spec = order.spec
     return Sent(
-        spec.file,
-        spec.source,
-        language or spec.language,
+        _packed(spec, language or spec.language),
         order.wearer,
         order.body,
         order.choices,
         order.room,
         order.size,
         order.number,
-        key_of_files(spec),
+        key_of_room(order.room),
     )
+
+
+def _packed(spec: Spec, language: str) -> bytes:
+    """The spec as it is sent, with its texts in this language."""
+    key = (id(spec), language)
+    if key not in _packed_specs:
+        while len(_packed_specs) >= _SPECS:
+            del _packed_specs[next(iter(_packed_specs))]
+        told = spec
+        if language != spec.language:
+            read = read_spec((spec.file, spec.source.encode()), language=language).value
+            assert read is not None  # it was read before
+            told = read
+        _packed_specs[key] = (spec, dumps(told, HIGHEST_PROTOCOL))
+    return _packed_specs[key][1]
+
+
+# By the identity of the spec, which is kept so that no other one can take it.
+_packed_specs: dict[tuple[int, str], tuple[Spec, bytes]] = {}
 
 
 class HowMade(NamedTuple):
@@ -127,6 +146,8 @@ class WrittenPupil(NamedTuple):
 
 def plan_pupil(to_plan: ToPlan) -> PlannedPupil:
     """The garment proved and planned as if made alone."""
+    if elsewhere := _elsewhere(to_plan.order):
+        return PlannedPupil(None, (elsewhere,))
     order, ready = _received(to_plan.order)
     plans = KeptPlans(to_plan.kept)
     planned = plan_proved(prove(order, ready), plans.planner)
@@ -162,6 +183,8 @@ def put_pupil(asked: Asked, made: MadePupil) -> WrittenPupil:
 
 def made_pupil(asked: Asked) -> MadePupil:
     """The files of the guide of one pupil, with nothing written: a function of what is asked, wherever it is called."""
+    if elsewhere := _elsewhere(asked.order):
+        return MadePupil(WrittenPupil((), (elsewhere,)), None)
     planned = _planned(asked)
     found = planned.value
     if found is None:
@@ -214,9 +237,9 @@ def pupil_files(asked: Asked, order: Order, found: Planned, guide: Guide) -> Sta
 
 
 def _received(of: Sent) -> tuple[Order, Prepared]:
-    spec = _spec(of.file, of.source, of.language, of.beside)
+    spec = _spec(of.spec)
     order = Order(spec, of.wearer, of.body, of.choices, of.room, of.size, of.number)
-    key = (of.file, of.source, of.language, of.beside, of.room.rounding)
+    key = (of.spec, of.room.rounding)
     if key not in _ready:
         while len(_ready) >= _SPECS:
             del _ready[next(iter(_ready))]
@@ -224,13 +247,21 @@ def _received(of: Sent) -> tuple[Order, Prepared]:
     return order, _ready[key]
 
 
-_SPECS = 16  # that are kept as they were read, for a table of orders goes to and fro between them
-_ready: dict[tuple[object, ...], Prepared] = {}
+_SPECS = 16  # that are kept as they were unpacked, for a table of orders goes to and fro between them
+_ready: dict[tuple[bytes, Fraction | None], Prepared] = {}
 
 
 @lru_cache(maxsize=_SPECS)
-def _spec(file: str, source: str, language: str, beside: str) -> Spec:
-    """beside: a key of the files that it is built on, for a worker that goes on may have read them before a change."""
-    read = read_spec((file, source.encode()), language=language).value
-    assert read is not None  # it was read before it was sent
-    return read
+def _spec(packed: bytes) -> Spec:
+    told: Spec = loads(packed)
+    return told
+
+
+def _elsewhere(of: Sent) -> Fault | None:
+    """FB660 where what the workroom names, or the program itself, is not here as it was where the order came from."""
+    if of.room_files == key_of_room(of.room):
+        return None
+    named = ", ".join(named_by(of.room)) or "furbelow itself"
+    headline = f"a worker on {gethostname()} has other files than this machine: {named}"
+    help_ = "put the same files under the same path there, and the same furbelow, and run again"
+    return Fault("FB660", headline, help=help_)

@@ -114,6 +114,15 @@ def class_cutting(
     return ClassCutting(Cutting(sheets, marks, selvedges), tuple(lots), tuple(bought), earlier)
 
 
+def cut_apart(garments: Mapping[int, Garment]) -> ClassCutting:
+    """Nothing is cut together: each garment cuts by its own plan. lines: as in `class_cutting`, each width by itself."""
+    bought = [
+        (renamed(next(iter(lines.values())).material, name), lines)
+        for name, lines in _named(_alike(garments, apart=True))
+    ]
+    return ClassCutting(Cutting({}, {}), (), tuple(bought), {})
+
+
 def marked(number: int, piece: str) -> str:
     """The name that a piece of one garment has in the order's cutting."""
     # A piece's name in the spec has no space, so this is no other piece's name.
@@ -123,25 +132,29 @@ def marked(number: int, piece: str) -> str:
 # --- which materials are alike ---
 
 
-def _alike(garments: Mapping[int, Garment]) -> list[dict[int, Line]]:
-    """The lines of like material, by number, in the order of the spec; where there are several, what they say of it counts."""
+def _alike(garments: Mapping[int, Garment], *, apart: bool = False) -> list[dict[int, Line]]:
+    """The lines of like material, by number, in the order of the spec; where there are several, what they say of it counts.
+
+    apart: cloth of each chosen width by itself, for nobody can cut from another's.
+    """
     kinds: dict[object, dict[int, Line]] = {}
     for number, garment in garments.items():
         for line in garment.shopping.lines:
             amounts, told = line.material.amounts, line.material.material
             words = (told.kind, told.fibre, told.about, told.colour, told.supplier, told.code, told.one_way)
             kinds.setdefault((line.name, *words, *((key, amounts[key]) for key in sorted(amounts))), {})[number] = line
-    apart: list[dict[int, Line]] = []
+    kinds_apart: list[dict[int, Line]] = []
     for lines in kinds.values():
-        apart += _by_bolt(lines, garments) if any(line.offers for line in lines.values()) else [lines]
+        of_cloth = any(line.offers for line in lines.values())
+        kinds_apart += _by_bolt(lines, garments, apart=apart) if of_cloth else [lines]
     written = list(dict.fromkeys(line.name for garment in garments.values() for line in garment.shopping.lines))
-    return sorted(apart, key=lambda lines: written.index(next(iter(lines.values())).name))
+    return sorted(kinds_apart, key=lambda lines: written.index(next(iter(lines.values())).name))
 
 
-def _by_bolt(lines: dict[int, Line], garments: Mapping[int, Garment]) -> list[dict[int, Line]]:
+def _by_bolt(lines: dict[int, Line], garments: Mapping[int, Garment], *, apart: bool) -> list[dict[int, Line]]:
     """All lines of a cloth, or those of each chosen width apart where no width serves everybody."""
     sheets = {number: garments[number].cutting.sheets[line.name] for number, line in lines.items()}
-    if _for_all(sheets):
+    if not apart and _for_all(sheets):
         return [lines]
     chosen: dict[object, dict[int, Line]] = {}
     for number, line in lines.items():

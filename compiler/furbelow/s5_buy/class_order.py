@@ -119,7 +119,7 @@ def _together(
     alone: Mapping[int, Line],
     lists: Mapping[int, ShoppingList],
 ) -> Bought:
-    """What is used up: the needs added, then rounded up to what the shop sells once instead of for each."""
+    """What is used up, or cut apart: the needs added, then rounded up to what the shop sells once instead of for each."""
     one = next(iter(lines.values()))
     need = _total(line.need for line in lines.values())
     sold = material.amounts.get("sold_by")

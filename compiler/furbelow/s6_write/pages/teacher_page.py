@@ -149,7 +149,9 @@ def _practice(order: ClassOrder, ways: int, pupils: int, words: Words) -> str:
     if not ways or not cloths:
         return ""
     cloth = cloths[0].name
-    a_row = max(1, order.cutting.sheet(cloth).plan.usable_width // STRIP[0])
+    own = (garment.cutting for garment in order.garments.values())  # where everybody cuts alone
+    cut = next(cutting for cutting in (order.cutting, *own) if cloth in cutting.sheets)
+    a_row = max(1, cut.sheet(cloth).plan.usable_width // STRIP[0])
     rows = ceil(Fraction(ways * STRIPS * pupils) / a_row)
     return words.text(
         "teacher-practice-are",
