@@ -74,7 +74,7 @@ def set_on_paper(
         "date": int(epoch) if epoch.isascii() and epoch.isdigit() else None,
         "font": look.font.path if look and look.font else None,
     }
-    return typeset(json.dumps(whole, sort_keys=True), unlike=unlike)
+    return typeset(whole, unlike=unlike)
 
 
 # The fixed words that the template asks for by these names.
@@ -140,18 +140,27 @@ def _given(guide: Guide, words: Messages) -> dict[str, object]:
 
 def _values(shown: Guide, words: Messages) -> object:
     """The guide as plain values: Markdown read, what stands in a message said."""
-    values = asdict(replace(shown, about="", notes=""))
+    # What has a form of its own below is left out first: to copy it would take longer than all the rest.
+    bare = replace(shown, about="", notes="", reasons=(), cut=(), parts=())
+    values = {**asdict(bare), "cut": _operations(shown.cut, words)}
+    values["parts"] = [{"title": part.title, "operations": _operations(part.operations, words)} for part in shown.parts]
     values["about"] = [asdict(block) for block in blocks(shown.about)]
     values["reasons"] = [asdict(line) for line in WhyLines(shown, words).listed()] if shown.with_reasons else []
     values["notes"] = [asdict(block) for block in blocks(shown.notes)]
-    told = [*values["cut"], *(operation for part in values["parts"] for operation in part["operations"])]
-    for operation, whole in zip(told, shown.operations, strict=True):
-        as_set(operation, whole, words)
     with_heads(values["cautions"], words)
     for line in values["materials"]:
         line["use"] = words.text("page-for-use", {"use": line["use"]}) if line["use"] else ""
         line["need"] = words.text("page-need-amount", {"amount": line["need"]}) if line["need"] else ""
     return values
+
+
+def _operations(operations: Iterable[Operation], words: Messages) -> list[dict[str, Any]]:
+    told = []
+    for whole in operations:
+        operation = asdict(replace(whole, steps=(), figures=()))
+        as_set(operation, whole, words)
+        told.append(operation)
+    return told
 
 
 def as_set(operation: dict[str, Any], whole: Operation, words: Messages) -> None:

@@ -31,15 +31,15 @@ class _Kept:
     any = False
 
 
-def typeset(given: str, *, unlike: bool = False) -> bytes:
-    """The document as PDF, the same bytes for the same text, whatever was set before it.
+def typeset(given: Mapping[str, Any], *, unlike: bool = False) -> bytes:
+    """The document as PDF, the same bytes for the same values, whatever was set before it.
 
     unlike: it has little in common with those before, so that what they left is only in the way.
-    given: what the template is to show, as JSON; `document` in it is the name of the template, `date` the seconds of the
+    given: what the template is to show, as plain values; `document` in it is the name of the template, `date` the seconds of the
         date that it bears, or null, `font` the path of a font for letters that the shipped ones lack, or null, `faces` the paths of a
         theme's fonts by its words.
     """
-    told = json.loads(given)
+    told = dict(given)
     date = told.pop("date")
     sources = {"main.typ": _source(told.pop("document")), "sheet.typ": _source("sheet.typ")}
     if _Kept.any:
