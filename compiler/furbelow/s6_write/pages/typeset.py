@@ -21,7 +21,7 @@ from furbelow.resources import template
 if TYPE_CHECKING:
     from typst import Fonts
 
-_EMPTY = 3  # documents between two of ours
+_EMPTY = 4  # documents between two of ours
 _FORGOTTEN = 10  # after so many it keeps nothing of those before
 
 
