@@ -31,16 +31,20 @@ from tests.s6_write.test_published import published
 Look = Literal["light", "dark"]
 
 
+@pytest.mark.parametrize("large", [False, True], ids=["plain", "large print"])
 @pytest.mark.parametrize("look", ["light", "dark"])
 @pytest.mark.parametrize("width", [360, 1100])
 def test_axe_finds_nothing_in_the_one_step_view(
-    browser: Browser, axe: str, tmp_path: Path, width: int, look: Look
+    browser: Browser, axe: str, tmp_path: Path, width: int, look: Look, large: bool
 ) -> None:
     (tmp_path / "guide.html").write_text(html(GUIDE), encoding="utf-8")
     context = browser.new_context(viewport={"width": width, "height": 800}, color_scheme=look)
     page = watched(context, tmp_path / "guide.html").page
+    if large:
+        page.get_by_role("button", name="Large print").click()
     page.get_by_role("button", name="One step at a time").click()
     page.get_by_role("button", name="Next step").click()
+    assert page.evaluate("document.documentElement.scrollWidth") <= width
     page.evaluate(axe)
     found = page.evaluate("axe.run(document, {resultTypes: ['violations', 'passes']})")
     context.close()
