@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Staged
+from furbelow.garment.shop_step import with_shop_steps
 from furbelow.garment.solved import Solved
 from furbelow.order.chain import Planned
 from furbelow.order.order import Order
@@ -12,7 +13,6 @@ from furbelow.s2_solve.solve import prepare
 from furbelow.s2_solve.takes import allowances
 from furbelow.s3_rehearse.rehearse import rehearse
 from furbelow.s5_buy.buy import buy
-from furbelow.s5_buy.shop_step import with_shop_steps
 from furbelow.techniques import technique_of
 
 

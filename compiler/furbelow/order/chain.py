@@ -9,13 +9,13 @@ from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, NamedTuple
 
 from furbelow.diagnose.fault import Staged
+from furbelow.garment.shop_step import with_shop_steps
 from furbelow.garment.solved import Solved
 from furbelow.order.order import Order
 from furbelow.s2_solve.solve import Prepared, prepare
 from furbelow.s2_solve.takes import allowances
 from furbelow.s3_rehearse.rehearse import in_good_order, rehearse
 from furbelow.s3_rehearse.run import Rehearsal
-from furbelow.s5_buy.shop_step import with_shop_steps
 from furbelow.techniques import technique_of
 
 if TYPE_CHECKING:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Money, Number, Share, Supply, Things, Value, flag
-from furbelow.s5_buy.shop_step import SOLD_BY, is_usual
+from furbelow.garment.shop_step import SOLD_BY, is_usual
 from furbelow.s5_buy.shopping import Line, ShoppingList
 from furbelow.s6_write.guide.material_lines import described, material_lines
 from furbelow.s6_write.guide.times import duration
