@@ -12,9 +12,9 @@ from furbelow.s6_write.guide.guide import Guide
 from tests.techniques.small import spec_text
 
 
-def small_guide(pieces: str, steps: str, *, room: Workroom | None = None, materials: str = "") -> Guide:
+def small_guide(pieces: str, steps: str, *, room: Workroom | None = None, materials: str = "", own: str = "") -> Guide:
     """For size M, at a home table. Fails the test where the garment can't be made."""
-    read = read_spec(("small.yaml", spec_text(pieces, steps, materials=materials).encode()))
+    read = read_spec(("small.yaml", spec_text(pieces, steps, materials=materials, own=own).encode()))
     assert read.value is not None, [fault.headline for fault in read.faults]
     body = size_body(read.value, "M")
     assert body.value is not None

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+import pytest
 from furbelow.garment.workroom import Workroom
 
 from tests.small_guide import small_guide, texts_of, tools_in
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 RING = "- french seam: {of: skirt}"
 WAIST = """
@@ -105,3 +107,36 @@ def test_on_cloth_that_melts_interfacing_is_fused_no_hotter_and_dry() -> None:
     assert any(text.startswith("Set the iron to one dot") for text in texts)
     assert any(text.startswith("Lay a dry press cloth") for text in texts)
     assert "damp press cloth" not in str(texts)
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_no_operation_sets_the_iron_twice_for_one_heat_nor_steams_with_a_dry_one(name: str) -> None:
+    pieces, steps = GARMENTS[name]
+    guide = small_guide(pieces, steps, own=OWN, materials=SUPPLIES)
+    for operation in (operation for part in guide.parts for operation in part.operations):
+        texts = [step.text for step in operation.steps]
+        heats = [text for text in texts if text.startswith("Set the iron")]
+        assert len(set(heats)) == len(heats), texts
+        if any("steam them" in text for text in texts):
+            assert not any("no steam" in text for text in texts), texts
+
+
+def test_what_nobody_told_the_fibre_of_is_named() -> None:
+    pieces, steps = ONE_CLOTH
+    steps += "- boning channel: {piece: skirt, above hem: 6 cm, tape: tape, bone: bone}\n- press: {piece: skirt}"
+    assert _heats(texts_of(small_guide(pieces, steps), "Press")) == ["the covered boning, whose fibre is not known"]
+
+
+def test_buttons_are_pressed_round_and_set_no_heat() -> None:
+    pieces, steps = ONE_CLOTH
+    eyelets = "- eyelets: {in: skirt.top, as: metal eyelets, with: eyelet, hole: 8 mm}\n- folded casing"
+    steps = (
+        steps.replace("- folded casing", eyelets, 1)
+        .replace(
+            "insert elastic: {elastic: elastic, into: skirt.top, length: 70 cm}",
+            "drawstring: {cord: cord, into: skirt.top, ends: 30 cm, for: grown-up}",
+        )
+        .replace("- close gap: {of: skirt.top}\n", "")
+    )
+    told = texts_of(small_guide(pieces, steps.replace(", gap: 3 cm", ""), materials=SUPPLIES))
+    assert set(_heats(told)) == {"cotton"}

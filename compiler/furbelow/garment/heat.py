@@ -19,7 +19,7 @@ def dots_for(fibre: str) -> int:
 def coolest(solved: Solved, bench: Bench, piece: str) -> str:
     """The material that takes the least heat of all that is sewn together with a piece: cloth, trims, tapes and elastic.
 
-    Interfacing of no given fibre is meant to be pressed with its cloth.
+    Interfacing of no given fibre is meant to be pressed with its cloth; buttons, hooks and eyelets are pressed round.
     """
     unit = bench.unit(piece)
     materials = [solved.pieces[each].piece.cloth.text for each in unit]
@@ -29,4 +29,4 @@ def coolest(solved: Solved, bench: Bench, piece: str) -> str:
 
 def _tells(solved: Solved, supply: str) -> bool:
     material = solved.materials[supply].material
-    return material.kind is not SupplyKind.INTERFACING or material.fibre in DOTS
+    return material.kind not in (SupplyKind.INTERFACING, SupplyKind.FASTENING) or material.fibre in DOTS

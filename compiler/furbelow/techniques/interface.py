@@ -39,7 +39,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import SHEARS
-from furbelow.techniques.shared.iron import SET_BY_STEP, dots_of, iron_hot
+from furbelow.techniques.shared.iron import dots_of, iron_hot
 from furbelow.techniques.shared.preconditions import strips_not_joined
 
 WHOLE, HALF = "whole", "half"
@@ -125,7 +125,7 @@ class Interface:
         creased = numbers.folded and word_of(written, "cover") == HALF
         actions = (
             Action("interface-cut", facts.copies),
-            Action(SET_BY_STEP),
+            Action("interface-iron"),
             *((Action("interface-crease", facts.copies),) if creased else ()),
             Action("interface-lay", facts.copies),
             Action("interface-fuse", facts.copies),

@@ -206,6 +206,7 @@ class Shirring:
         trial = TRIAL * shirred.length / edge.cloth_length
         actions = (
             Action("shirring-wind"),
+            Action("shirring-iron"),
             Action("shirring-try"),
             *(
                 Action(message, edge.copies)

@@ -289,6 +289,8 @@ fibre = { $fibre ->
     [own] { $own }
    *[unknown] eine unbekannte Faser
  }
+# Nur in den Sätzen darunter gesagt. $supply: wovon niemand die Faser genannt hat.
+iron-unknown = { $supply } (Faser unbekannt)
 # Die Punkte der Pflegekennzeichen: ISO 3758.
 iron-set-three-dots = Das Bügeleisen für { $fibre } einstellen: drei Punkte, 200{ "\u00A0" }°C, mit Dampf. Zuerst auf einem Stoffrest ausprobieren.
 iron-set-two-dots = Das Bügeleisen für { $fibre } einstellen: zwei Punkte, 150{ "\u00A0" }°C, durch ein Bügeltuch. Zuerst auf einem Stoffrest ausprobieren.

@@ -7,6 +7,7 @@ shirring-aim = { $rows } Nähte mit Gummifaden ({ $thread }) ziehen { $cloth } a
 ## Ausprobieren
 
 shirring-wind = Den Gummifaden ({ $thread }) von Hand auf die Spule wickeln, ohne ihn zu dehnen. Der Oberfaden bleibt, wie er ist.
+shirring-iron = Das Bügeleisen auf Dampf stellen: zwei Punkte oder mehr, bis es dampft. Es wird über die Reihen gehalten und berührt sie nicht.
 shirring-try = { $stitch } einstellen und eine Probe nähen: { $rows } Nähte auf einem Streifen von { $trial }.
     .check = Gedämpft zieht er sich auf { $trial-short } zusammen.
     .tolerance = { $trial-off } mehr oder weniger

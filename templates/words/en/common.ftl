@@ -262,6 +262,8 @@ fibre = { $fibre ->
     [own] { $own }
    *[unknown] an unknown fibre
  }
+# Said only inside the messages below. $supply: what nobody told the fibre of.
+iron-unknown = the { $supply }, whose fibre is not known
 # Dots of care labels: ISO 3758.
 iron-set-three-dots = Set the iron for { $fibre }: three dots, 200 °C, with steam. Try it on an offcut first.
 iron-set-two-dots = Set the iron for { $fibre }: two dots, 150 °C, through a press cloth. Try it on an offcut first.

@@ -7,6 +7,7 @@ shirring-aim = { $rows } rows of { $thread } draw { $cloth } in to { $length }.
 ## Try it
 
 shirring-wind = Wind the { $thread } on the bobbin by hand, without stretching it. The thread above stays as it is.
+shirring-iron = Set the iron for steam: two dots or more, until it steams. It is held above the rows and does not touch them.
 shirring-try = Set a { $stitch } and sew a trial: { $rows } rows on a strip { $trial } long.
     .check = Steamed, it draws in to { $trial-short }.
     .tolerance = { $trial-off } more or less

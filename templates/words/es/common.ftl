@@ -303,6 +303,8 @@ fibre = { $fibre ->
     [own] { $own }
    *[unknown] una fibra desconocida
  }
+# Se dice solo en los mensajes de abajo. $supply: aquello cuya fibra nadie ha dicho.
+iron-unknown = { $supply }, de fibra desconocida
 # Puntos de las etiquetas de cuidado: ISO 3758.
 iron-set-three-dots = Pon la plancha para { $fibre }: tres puntos, 200 °C, con vapor. Pruébala antes en un retal.
 iron-set-two-dots = Pon la plancha para { $fibre }: dos puntos, 150 °C, con un paño de planchar. Pruébala antes en un retal.

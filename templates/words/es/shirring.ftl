@@ -7,6 +7,7 @@ shirring-aim = { $rows } pasadas de hilo ({ $thread }) recogen { $cloth } a { $l
 ## Probar
 
 shirring-wind = Enrolla el hilo ({ $thread }) en la canilla a mano, sin estirarlo. El hilo superior se queda como está.
+shirring-iron = Pon la plancha a vapor: dos puntos o más, hasta que salga vapor. Se sostiene por encima de las filas, sin tocarlas.
 shirring-try = Pon una { $stitch } y cose una prueba: { $rows } pasadas en una tira de { $trial } de largo.
     .check = Tras darle vapor, se recoge a { $trial-short }.
     .tolerance = { $trial-off } de más o de menos

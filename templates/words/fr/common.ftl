@@ -306,6 +306,8 @@ fibre = { $fibre ->
     [own] { $own }
    *[unknown] fibre inconnue
  }
+# Dit seulement dans les messages ci-dessous. $supply : ce dont personne n’a dit la fibre.
+iron-unknown = inconnue, celle de ce matériau : { $supply }
 # Points des étiquettes d’entretien : ISO 3758.
 iron-set-three-dots = Régler le fer pour cette fibre ({ $fibre }) : trois points, 200 °C, avec vapeur. L’essayer d’abord sur une chute.
 iron-set-two-dots = Régler le fer pour cette fibre ({ $fibre }) : deux points, 150 °C, sous une pattemouille. L’essayer d’abord sur une chute.

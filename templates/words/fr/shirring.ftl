@@ -7,6 +7,7 @@ shirring-aim = { $rows } rangs de fil élastique ({ $thread }) resserrent { $clo
 ## Essayer
 
 shirring-wind = Enrouler le fil élastique ({ $thread }) sur la canette à la main, sans l’étirer. Le fil supérieur reste tel quel.
+shirring-iron = Régler le fer sur vapeur : deux points ou plus, jusqu’à ce qu’il fume. On le tient au-dessus des rangs, sans les toucher.
 shirring-try = Régler la machine, { $stitch }, et faire un essai : { $rows } rangs sur une bande de { $trial }.
     .check = Après vapeur, elle se resserre à { $trial-short }.
     .tolerance = { $trial-off } de plus ou de moins

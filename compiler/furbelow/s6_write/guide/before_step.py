@@ -62,26 +62,32 @@ def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator
 def _iron(
     performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words, stops: Sequence[str]
 ) -> Iterator[SaidAction]:
-    """The iron is set where it was put away since, and where the cloth takes another heat than it stands at."""
-    if not told[at].pressed or _sets_it(told[at]):
+    """The iron is set where it was put away since, and where the cloth takes another heat than it stands at.
+
+    Not where the step says so itself, just before it presses.
+    """
+    if not told[at].pressed or _set_by(told[at]):
         return
     bench = performed[at].after  # a step may press what it has sewn together
     wanted = iron_set(words.say, bench, by_heat(words.say, bench, told[at].pressed)[0])
+    if any(action.mark == wanted.message for action in told[at].actions):
+        return
     pressed = [step for step in range(at) if told[step].pressed and told[step].actions]
     out = pressed and not any(stops[pressed[-1] : at])
     if not out or _left_at(performed[pressed[-1]].after, told[pressed[-1]], words) != wanted.message:
         yield said_action(wanted.message, wanted.values, words)
 
 
-def _sets_it(said: SaidStep) -> bool:
-    return any(action.mark == SET_BY_STEP for action in said.actions)
+def _set_by(said: SaidStep) -> str:
+    """The message by which a step sets the iron to no heat of its cloth; empty where it does not."""
+    return next((action.mark for action in said.actions if action.mark in SET_BY_STEP), "")
 
 
 def _left_at(bench: Bench, said: SaidStep, words: Words) -> str:
     """The message of the heat at which a step leaves the iron: that of its coolest cloth, or where it sets the iron anew
     for each, of its hottest."""
-    if _sets_it(said):
-        return SET_BY_STEP
+    if own := _set_by(said):
+        return own
     pieces = by_heat(words.say, bench, said.pressed)
     anew = any(action.mark in IRON_SET for action in said.actions)
     return iron_set(words.say, bench, pieces[-1 if anew else 0]).message

@@ -6,28 +6,28 @@ from collections.abc import Iterable
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.heat import coolest, dots_for
-from furbelow.garment.message import Fibre
+from furbelow.garment.message import Fibre, Part, Supply
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Action, Caution, CautionKind, Performed, Tool
 
 
 def dots_of(say: Phrasing, bench: Bench, piece: str) -> int:
     """The dots of heat, 1 to 3, that all takes which the iron can touch: the piece, what it is sewn to, trims and elastic."""
-    return dots_for(_fibre(say, bench, piece))
-
-
-def _fibre(say: Phrasing, bench: Bench, piece: str) -> str:
-    return say.solved.materials[coolest(say.solved, bench, piece)].material.fibre
+    return dots_for(say.solved.materials[coolest(say.solved, bench, piece)].material.fibre)
 
 
 _SET = {1: "iron-set-one-dot", 2: "iron-set-two-dots", 3: "iron-set-three-dots"}
 IRON_SET = frozenset(_SET.values())
-SET_BY_STEP = "interface-iron"  # a step that sets the iron for what it fuses, not for what the cloth takes
+# A step that sets the iron for what it fuses, or for steam alone, and not for what the cloth takes.
+SET_BY_STEP = frozenset({"interface-iron", "shirring-iron"})
 
 
 def iron_set(say: Phrasing, bench: Bench, piece: str) -> Action:
     """Setting the iron for a piece and all that is sewn to it."""
-    return Action(_SET[dots_of(say, bench, piece)], values={"fibre": Fibre(_fibre(say, bench, piece))})
+    name = coolest(say.solved, bench, piece)
+    fibre = say.solved.materials[name].material.fibre
+    told = Fibre(fibre) if fibre else Part("iron-unknown", {"supply": Supply(name)})
+    return Action(_SET[dots_for(fibre)], values={"fibre": told})
 
 
 def by_heat(say: Phrasing, bench: Bench, pieces: Iterable[str]) -> list[str]:
