@@ -50,7 +50,7 @@ number-is = { $name ->
     [cut] largo para cortar
     [cut-depth] alto para cortar
     [deep] alto
-    [deepest] punto más hondo
+    [deepest] punto más bajo
     [degrees] ángulo en grados
     [depth] alto
     [diagonal] las dos diagonales
