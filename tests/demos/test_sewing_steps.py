@@ -122,7 +122,8 @@ def test_gathers_have_one_limit_wherever_they_are_measured(name: str, size: str)
 @pytest.mark.parametrize(("name", "size"), FIRST)
 def test_a_zigzag_has_its_width_and_length_and_ends_in_its_own_sentence(name: str, size: str) -> None:
     for operation in _operations(_planned(name, size)[2]):
-        texts = [step.text for step in operation.steps]
+        # The first row of all is one of trial, with a new needle.
+        texts = [step.text for step in operation.steps if step.message != "machine-trial"]
         if not any("Zigzag over" in text for text in texts):
             continue
         assert "zigzag, 3 mm wide and 2 mm long" in texts[0]
@@ -282,7 +283,7 @@ def test_an_overlocker_is_named_only_where_there_is_one() -> None:
     assert "Overlocker" not in cautions(_planned("foxglove", "C")[2])
 
 
-def test_nylon_and_the_press_cloth_are_named_only_where_cloth_melts() -> None:
+def test_nylon_is_named_only_where_cloth_melts_and_the_press_cloth_where_something_is_pressed_through_it() -> None:
     cotton, net = _planned("foxglove", "C")[2], _planned("larkspur", "M")[2]
     for written, melts in ((cotton, False), (net, True)):
         said = " ".join(
@@ -292,7 +293,8 @@ def test_nylon_and_the_press_cloth_are_named_only_where_cloth_melts() -> None:
             if caution.kind == "heat"
         )
         assert ("Nylon" in said) == melts
-        assert any(tool.name == "press cloth" for tool in written.tools) == melts
+        through = any("through a cloth" in step.remedy for operation in written.cut for step in operation.steps)
+        assert any(tool.name == "press cloth" for tool in written.tools) == (melts or through)
         assert any(tool.name.startswith("iron") for tool in written.tools)
 
 

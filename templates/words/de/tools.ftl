@@ -81,18 +81,18 @@ tool-large-paper = großer Bogen Papier
 
 ## Verschlüsse
 
-tool-button = Knopf
-    .why = den Bund schließen
+tool-button = 1 Knopf
+    .why = den Bund schließen: zu kaufen
 tool-buttons = Knöpfe, so viele und so breit, wie der Schritt sagt
-    .why = den Schlitz schließen
-tool-flat-button = flacher Knopf, so breit, wie der Schritt sagt
-    .why = das Ende des Gummibands halten
-tool-hook = Haken und Steg
-    .why = die Taille schließen
-tool-hook-and-eye = Haken und Öse
-    .why = die Taille schließen
-tool-snaps = zwei Druckknöpfe
-    .why = die Taille schließen
+    .why = den Schlitz schließen: zu kaufen
+tool-flat-button = 1 flacher Knopf, so breit, wie der Schritt sagt
+    .why = das Ende des Gummibands halten: zu kaufen
+tool-hook = 1 Haken mit Steg
+    .why = die Taille schließen: zu kaufen
+tool-hook-and-eye = 1 Haken mit Öse
+    .why = die Taille schließen: zu kaufen
+tool-snaps = 2 Druckknöpfe
+    .why = die Taille schließen: zu kaufen
 
 ## Für Reifen
 

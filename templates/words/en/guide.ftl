@@ -12,7 +12,7 @@ machine-trial = Put in the new needle. For a trial sew { $trial } on a doubled o
     .remedy = Thread upper and lower thread anew. Loops beneath: set the upper tension a number higher; loops on top: a number lower.
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
 # $flat: of an offcut; it is drawn up as much as the work will be.
-practise-gathering = Practise along { $flat } of an offcut: write down the upper tension for seams, set it one number lower and the stitch at its longest. Sew two rows, { $first-row } and { $second-row } from the edge; pull both lower threads to { $short }.
+practise-gathering = Practise on { $flat } of offcut: write down the upper tension for seams, set it one number lower and the stitch at its longest. Sew rows { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
     .check = The threads slide without breaking, and the folds lie evenly.
     .remedy = If a thread breaks, loosen the upper tension a little, or sew shorter runs.
 # $left: thread left on the old bobbin, of the length on a full one.

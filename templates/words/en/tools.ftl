@@ -81,18 +81,18 @@ tool-large-paper = large sheet of paper
 
 ## Fasteners
 
-tool-button = button
-    .why = closing the band
+tool-button = 1 button
+    .why = closing the band: to buy
 tool-buttons = buttons, as many and as wide as the step says
-    .why = closing the opening
-tool-flat-button = flat button, as wide as the step says
-    .why = holding the end of the elastic
-tool-hook = hook and bar
-    .why = closing the waist
-tool-hook-and-eye = hook and eye
-    .why = closing the waist
-tool-snaps = two snap fasteners
-    .why = closing the waist
+    .why = closing the opening: to buy
+tool-flat-button = 1 flat button, as wide as the step says
+    .why = holding the end of the elastic: to buy
+tool-hook = 1 hook and bar
+    .why = closing the waist: to buy
+tool-hook-and-eye = 1 hook and eye
+    .why = closing the waist: to buy
+tool-snaps = 2 snap fasteners
+    .why = closing the waist: to buy
 
 ## For boning
 

@@ -43,7 +43,7 @@ zip-below-stop = { $cut-off ->
     [yes] { $below } below the bar
    *[no] { $below } below the lower stop, which you feel through the cloth
  }
-zip-turn-corner = Leave the needle down, lift the foot, turn the work, lower the foot.
+zip-turn-corner = Needle down, lift the foot, turn the work, lower the foot.
 zip-foot-on = Fit the zip foot beside the needle.
     .check = Turn the wheel one whole turn by hand: the needle passes clear of the foot.
 zip-foot-off = Take the zip foot off and fit the usual foot.
@@ -69,7 +69,7 @@ zip-sew-beneath = With the zip foot sew { $near-fold } from the fold, { $from-ed
     .check = The slider passes the fold freely.
     .remedy = Unpick and lay the fold a little further from the teeth.
 zip-lay-lap = Spread the work right side up, the zip closed. Pin the other tape under the lap.
-zip-sew-lap = Sew { $lap } beside the seam from the top down to { zip-below-stop }. { zip-turn-corner } Sew across to the seam, { $stitch }.
+zip-sew-lap = On the lap sew { $lap } beside the seam, from top to { zip-below-stop }. { zip-turn-corner } Sew across to the seam, { $stitch }.
     .check = The lap covers the teeth all along and its row is straight.
     .tolerance = 1 mm more or less
     .remedy = Unpick that row and sew it again along a chalked line.

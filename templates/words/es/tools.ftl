@@ -81,18 +81,18 @@ tool-large-paper = hoja grande de papel
 
 ## Cierres
 
-tool-button = botón
-    .why = cerrar la cinturilla
+tool-button = 1 botón
+    .why = cerrar la cinturilla: para comprar
 tool-buttons = botones, tantos y tan anchos como dice el paso
-    .why = cerrar la abertura
-tool-flat-button = botón plano, tan ancho como dice el paso
-    .why = sujetar la punta de la goma
-tool-hook = corchete
-    .why = cerrar la cintura
-tool-hook-and-eye = corchete de gancho y ojal
-    .why = cerrar la cintura
-tool-snaps = dos automáticos
-    .why = cerrar la cintura
+    .why = cerrar la abertura: para comprar
+tool-flat-button = 1 botón plano, tan ancho como dice el paso
+    .why = sujetar la punta de la goma: para comprar
+tool-hook = 1 corchete
+    .why = cerrar la cintura: para comprar
+tool-hook-and-eye = 1 corchete de gancho y ojal
+    .why = cerrar la cintura: para comprar
+tool-snaps = 2 automáticos
+    .why = cerrar la cintura: para comprar
 
 ## Para la varilla
 

@@ -81,18 +81,18 @@ tool-large-paper = grande feuille de papier
 
 ## Fermetures
 
-tool-button = bouton
-    .why = fermer la ceinture
+tool-button = 1 bouton
+    .why = fermer la ceinture : à acheter
 tool-buttons = boutons, autant et aussi larges que le dit l’étape
-    .why = fermer l’ouverture
-tool-flat-button = bouton plat, aussi large que le dit l’étape
-    .why = tenir le bout de l’élastique
-tool-hook = agrafe : crochet et barrette
-    .why = fermer la taille
-tool-hook-and-eye = agrafe : crochet et œillet
-    .why = fermer la taille
-tool-snaps = deux boutons-pression
-    .why = fermer la taille
+    .why = fermer l’ouverture : à acheter
+tool-flat-button = 1 bouton plat, aussi large que le dit l’étape
+    .why = tenir le bout de l’élastique : à acheter
+tool-hook = 1 agrafe : crochet et barrette
+    .why = fermer la taille : à acheter
+tool-hook-and-eye = 1 agrafe : crochet et œillet
+    .why = fermer la taille : à acheter
+tool-snaps = 2 boutons-pression
+    .why = fermer la taille : à acheter
 
 ## Pour les baleines
 
