@@ -2,7 +2,7 @@
 
 It keeps what it has laid out by content, styles and functions; `sheet.typ` holds what is one wearer's apart from these. It
 forgets what its last ten documents did not need. Ten guides would fill half a gigabyte, so empty documents are set
-between two of ours, and it keeps what the last two needed: that does not grow with the class.
+between two of ours, and it keeps what the last one needed: that does not grow with the class.
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ from furbelow.resources import template
 if TYPE_CHECKING:
     from typst import Fonts
 
-_EMPTY = 4  # documents between two of ours
+_EMPTY = 5  # documents between two of ours
 _FORGOTTEN = 10  # after so many it keeps nothing of those before
 
 
