@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping, Sequence
-from contextlib import contextmanager, nullcontext
+from contextlib import contextmanager, nullcontext, suppress
 from functools import cache
 from pathlib import Path
 from shutil import copyfile
@@ -45,11 +45,21 @@ def typeset(given: Mapping[str, Any], *, unlike: bool = False) -> bytes:
     if _Kept.any:
         for _ in range(_FORGOTTEN if unlike else _EMPTY):
             _set({"main.typ": b""}, _shipped())
+        if unlike:
+            _give_back()
     _Kept.any = True
     with _own(told.pop("font")) as own, _faces(told.pop("faces", {})) as (families, named):
         fonts = _fonts_in(str(template("fonts")), *own, *named) if own or named else _shipped()
         shown = json.dumps({**told, "dated": date is not None, "families": families}, sort_keys=True)
         return _set({**sources, "given.json": shown.encode()}, fonts, date or 0, ["ua-1"])
+
+
+def _give_back() -> None:
+    """What is free again goes back to the system, where its C library can be asked to: else it keeps it for long."""
+    from ctypes import CDLL
+
+    with suppress(OSError, AttributeError, TypeError):
+        CDLL(None).malloc_trim(0)
 
 
 def _set(files: Mapping[str, bytes], fonts: Fonts, date: int = 0, standards: Sequence[str] = ()) -> bytes:
