@@ -14,7 +14,6 @@ import yaml
 from furbelow.diagnose.codes import CODES
 
 from tests.demos.demos import NAMES
-from tests.fuzz.fits import fit_at_random
 from tests.fuzz.garments import Garment, garment_at_random, schema, spec_files
 from tests.fuzz.sets import LANGUAGES, NAMED, class_file, roster, set_of_guides
 
@@ -113,18 +112,15 @@ def _why(luck: random.Random, garment: Garment) -> Made:
 
 
 def _fit(luck: random.Random, garment: Garment) -> Made:
-    return fit_at_random(luck, garment, _one_body)
-
-
-def _one_body(luck: random.Random, garment: Garment) -> Made:
-    """A size, a wearer or one of a class; now and then in a workroom."""
-    arguments, files = _who(luck, garment)
-    if "class.csv" in files or "class.yaml" in files:
-        arguments += [] if "--only" in arguments else ["--only", NAMED[0]]
-    if luck.random() < 0.3:
-        files["room.yaml"] = yaml.safe_dump(_workroom(luck), allow_unicode=True).encode()
-        arguments += ["--workroom", "room.yaml"]
-    return arguments, files
+    files = spec_files(luck, garment)
+    name = luck.choice(garment.choices)[0] if garment.choices else "layers"
+    cloth = garment.amounts[0]
+    limit = luck.choice(
+        [f"({cloth} + {cloth}) <= 9 m", f"{cloth} <= {luck.randrange(1, 9)} m", "hours <= 6", "(cost <= 30 EUR)"]
+    )
+    aim = luck.choice(["", "least hours", f"least {name}"])
+    asked = ["--size", garment.size, "--free", name, "--so-that", limit, "--for", aim]
+    return ["spec.yaml", *asked, "--format", luck.choice(["text", "json"])], files
 
 
 def _amend(luck: random.Random, garment: Garment) -> Made:
@@ -245,7 +241,7 @@ VERBS: Mapping[str, tuple[Callable[[random.Random, Garment], Made], float]] = {
     "cutting": (_cutting, 5),
     "make": (_make, 3),
     "why": (_why, 20),
-    "fit": (_fit, 1.5),
+    "fit": (_fit, 0.5),
     "amend": (_amend, 4),
     "compare": (_compare, 3),
     "swatch": (_swatch, 15),

@@ -76,11 +76,10 @@ def set_of_guides(luck: random.Random, garment: Garment) -> tuple[list[str], dic
     if kind == "booklet":
         return ["spec.yaml", "--booklet", *_now_and_then(luck, "--no-measures", "--data")], spec_files(luck, garment)
     # Sheets are typeset for a printed set alone: a PDF takes as long as all else.
-    paper = luck.choice([["--print"], *[["--no-pdf"]] * 4])
+    paper = ["--print"] if luck.random() < 0.05 else ["--no-pdf"]
     options = [*paper, *_now_and_then(luck, "--data", "--no-measures", "--reasons", "--recut", "--dismiss", "--apart")]
     if kind == "every size":
-        told = ["--language", ",".join(luck.sample(LANGUAGES, luck.randrange(1, 3)))] if luck.random() < 0.2 else []
-        return ["spec.yaml", "--every-size", *told, *options], spec_files(luck, garment)
+        return ["spec.yaml", "--every-size", *options], spec_files(luck, garment)
     if kind == "orders":
         table, files = orders(luck, garment)
         only = ["--only", NAMED[0]] if luck.random() < 0.2 else []

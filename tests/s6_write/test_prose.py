@@ -2,18 +2,11 @@
 
 from __future__ import annotations
 
-import subprocess
-import sys
 from dataclasses import replace
 from html.parser import HTMLParser
 
 import pytest
-from furbelow.s6_write.pages import prose
-from furbelow.s6_write.pages.block import Block, Run
-from furbelow.s6_write.pages.prose import blocks, safe_html, set_ready, visible
-from furbelow.s6_write.pages.read_blocks import read_blocks
-from hypothesis import example, given
-from hypothesis import strategies as st
+from furbelow.s6_write.pages.prose import Block, Run, blocks, safe_html, set_ready, visible
 
 from tests.fuzz.chain import at_most
 from tests.s6_write.probes import PROBES
@@ -125,26 +118,3 @@ def test_prose_of_any_shape_is_read_in_a_time_that_grows_as_it_does(text: str) -
     with at_most(5, working=True):
         assert len(safe_html(text)) < 20 * len(text)
         blocks(text)
-
-
-_WORDS = st.text(alphabet="abZé 19.,:;-–—*_`#>&<[]()!\"'’“«»/%°×…+=~|\\\n\t\u00a0\u3000", max_size=40)
-
-
-@given(_WORDS)
-@example("Cut 30\u00a0cm – slowly.\nThen wait…")
-@example("a  \nb")
-@example("a\n1. b")
-def test_plain_words_are_what_markdown_makes_of_them(text: str) -> None:
-    """Most notes are plain, and are not read for what they do not hold."""
-    assert safe_html(text) == prose._as_markdown(text)
-    assert blocks(text) == read_blocks(prose._as_markdown(text))
-
-
-def test_a_plain_note_loads_no_reader_of_markdown() -> None:
-    program = (
-        "import sys; from furbelow.s6_write.pages.prose import blocks, safe_html\n"
-        "told = 'Cut the net on a smooth table: it catches on rough wood.'\n"
-        "print(safe_html(told), len(blocks(told)), 'markdown_it' in sys.modules, 'html.parser' in sys.modules)"
-    )
-    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True)
-    assert done.stdout == "<p>Cut the net on a smooth table: it catches on rough wood.</p> 1 False False\n"

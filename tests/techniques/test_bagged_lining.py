@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from furbelow.garment.bench import State
 
 from tests.techniques.small import refused, sound, work
@@ -74,3 +75,30 @@ def test_the_work_is_turned_through_what_is_left_open() -> None:
     through = [[action.text for action in told.actions if "right side out" in action.text] for told in (gap, top)]
     assert "through the gap" in through[0][0]
     assert "through the top" in through[1][0]
+
+
+POCKET = "- patch pocket: {pocket: pocket, on: panel, below top: 8 cm, from start: 20 cm}"
+WITH_POCKET = f"{PIECES}\npocket: {{from: lawn, length: 16 cm, depth: 16 cm}}"
+
+
+@pytest.mark.parametrize("leave", ["a gap", "top"])
+def test_what_lies_on_a_piece_is_sewn_on_before_it_is_lined(leave: str) -> None:
+    bagged = STEP.replace("seam: 1 cm", f"seam: 1 cm, leave open: {leave}")
+    first, later = (work(WITH_POCKET, f"{one}\n{two}") for one, two in ((POCKET, bagged), (bagged, POCKET)))
+    assert not {"FB302", "FB420"} & {fault.code for fault in (*first.faults, *first.warnings)}
+    told = [fault for fault in later.warnings if fault.code == "FB420"]
+    assert [fault.help for fault in told] == ["move `patch pocket` before `bagged lining`"]
+
+
+def test_a_bagged_lining_hangs_behind_already() -> None:
+    """It is sewn on all round, right sides outwards: in a stack it needs no `right side`, and no one lays it behind."""
+    worked = sound(
+        PIECES
+        + "\nband: {from: lawn, length: 60 cm, depth: 4 cm}\ntie: {from: lawn, count: 2, length: 50 cm, depth: 4 cm}",
+        """- bagged lining: {piece: panel, lining: lining, seam: 1 cm, leave open: top}
+        - stack layers: {layers: [panel.top, lining.top], as: apron_top}
+        - fitted waistband: {band: band, to: apron_top, fasten: ties, overlap: 0 cm}
+        - tie ends: {tie: tie, to: band}""",
+    )
+    assert "FB428" not in [fault.code for fault in worked.warnings]
+    assert "Smooth the lining, which hangs behind already." in worked.words()

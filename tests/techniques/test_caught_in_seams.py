@@ -8,8 +8,12 @@ from math import pi
 import pytest
 from furbelow.garment.bench import State
 from furbelow.garment.levels import levels_of
+from furbelow.garment.workroom import Workroom
+from furbelow.order.chain import prove
+from furbelow.order.order import Order
+from furbelow.s1_read.read_spec import read_spec
 
-from tests.techniques.small import refused, sound, work
+from tests.techniques.small import refused, sound, spec_text, work
 
 PIECES = """upper: {from: lawn, length: 120 cm, depth: 20 cm}
 lower: {from: lawn, length: 120 cm, depth: 40 cm}
@@ -127,3 +131,40 @@ def test_a_raw_strip_in_a_seam_that_needs_no_neatening_is_refused() -> None:
     steps = whole(RUFFLE, TIERS, CAUGHT, REST.replace("- neaten: {seam: lower.top}\n", ""))
     fault = refused("FB335", net, steps)
     assert "- neaten: {edge: ruffle.top}" in (fault.help or "")
+
+
+@pytest.mark.parametrize("rounding", ["0 mm", "1 mm", "5 mm", "1/8 in", "1/4 in", "1/2 in"])
+@pytest.mark.parametrize(("deep", "told"), [(16, False), (18, False), (25, True), (30, True)])
+def test_a_strip_is_too_wide_for_its_cord_whatever_the_sizes_are_rounded_to(
+    rounding: str, deep: int, told: bool
+) -> None:
+    """A cord of 5 mm is 15.7 mm round; 2 cm go into the seams. A strip that the rounding makes wider is no fault of its maker."""
+    text = spec_text(PIPED.replace("16 mm", f"{deep} mm"), whole(BIAS, TIERS, CORD, REST)).replace(
+        "rounding: 0 mm", f"rounding: {rounding}"
+    )
+    read = read_spec(("small.yaml", text.encode())).value
+    assert read is not None
+    codes = [fault.code for fault in prove(Order(read, "M", read.sizes["M"], {}, Workroom())).faults]
+    assert ("FB336" in codes) == told or (not told and "FB401" in codes)
+
+
+@pytest.mark.parametrize("curved", [True, False])
+@pytest.mark.parametrize("bias", [True, False])
+@pytest.mark.parametrize("strip", ["piping", "binding strip"])
+def test_a_straight_strip_on_a_curve_warns(strip: str, bias: bool, curved: bool) -> None:
+    """A ring of 120 cm that is 176 cm round 28 cm lower grows by 2 cm in each: so it does over the depth of the strip."""
+    hem = 176 if curved else 120
+    pieces = f"""upper: {{from: lawn, length: 120 cm, depth: 28 cm}}
+lower: {{from: lawn, length: {hem} cm, depth: 40 cm}}
+cover: {{from: lawn, length: {hem} cm, depth: 16 mm}}"""
+    steps = ["- ring cut: {piece: upper, hem: 176 cm}"] if curved else []
+    steps += ["- bias strip: {piece: cover}"] if bias else []
+    steps += ["- join ends: {of: [upper]}", "- join ends: {of: [cover]}"]
+    if strip == "piping":
+        steps += ["- join ends: {of: [lower]}", "- piping: {strip: cover, cord: cord, in: upper.bottom}"]
+        steps += ["- attach: {edge: lower.top, to: upper.bottom}"]
+    else:
+        steps += ["- binding strip: {strip: cover, edge: upper.bottom, seam: 8 mm, turn under: 6 mm}"]
+    told = [fault for fault in work(pieces, whole(*steps)).warnings if fault.code == "FB422"]
+    assert len(told) == (curved and not bias)
+    assert all("- bias strip: {piece: cover}" in (fault.help or "") for fault in told)

@@ -82,3 +82,19 @@ def test_a_pocket_sewn_on_first_is_not_sewn_through_by_a_dart() -> None:
     darts = "- darts: {edge: skirt.top, length: 90 cm, count: 8, long: 12 cm}"
     assert "FB420" in [fault.code for fault in work(pieces, f"{pocket}\n{darts}").faults]
     refused("FB420", pieces, f"{pocket}\n{darts}")
+
+
+@pytest.mark.parametrize(("deep", "own", "told"), [(6, False, True), (2, False, True), (6, True, False)])
+def test_a_facing_goes_with_the_darts_of_its_edge(deep: int, own: bool, told: bool) -> None:
+    """Eight darts take 30 cm out of 110 in 11 cm: a straight facing of 80 cm has 96 cm beside it 6 cm down (and 1 cm of seam)."""
+    darts = "- darts: {edge: facing.top, length: 82 cm, count: 8, long: 9 cm}" if own else ""
+    pieces = f"{SKIRT.splitlines()[0]}\nfacing: {{from: lawn, length: {110 if own else 80} cm, depth: {deep} cm}}"
+    steps = f"""{OPEN}
+{DARTS}
+{darts.replace("82", "80")}
+- neaten: {{edge: facing.bottom}}
+- facing: {{edge: skirt.top, with: facing.top, fold ends: 1 cm}}
+- narrow hem: {{edge: skirt.bottom}}"""
+    worked = work(pieces, steps, materials=ZIP)
+    found = [fault for fault in (*worked.faults, *worked.warnings) if fault.code == "FB422"]
+    assert ([fault.is_error for fault in found] == [False]) == told

@@ -177,3 +177,61 @@ def test_ties_wider_than_the_band_are_refused() -> None:
 
 def test_one_tie_is_refused() -> None:
     refused("FB305", APRON.replace("count: 2, ", ""), f"{SIDES}\n{TIES}")
+
+
+DRAWN = {
+    "gather": ("- gather: {edge: skirt.top, to: yoke.bottom}", "- attach: {edge: skirt.top, to: yoke.bottom}"),
+    "pleats": (
+        "- pleats: {edge: skirt.top, to: yoke.bottom, count: 20}",
+        "- attach: {edge: skirt.top, to: yoke.bottom}",
+    ),
+    "cartridge pleats": ("", "- cartridge pleats: {edge: skirt.top, to: yoke.bottom, rows: 3}"),
+    "flat": ("", "- attach: {edge: skirt.top, to: yoke.bottom}"),
+}
+
+
+@pytest.mark.parametrize("drawn", list(DRAWN))
+@pytest.mark.parametrize("slit", [10, 20])
+def test_a_slit_through_what_is_drawn_in_warns_and_tells_the_order(drawn: str, slit: int) -> None:
+    """The yoke is 12 cm deep, so the seam is reached by the longer slit alone."""
+    long = 160 if drawn != "flat" else 120
+    pieces = f"""yoke: {{from: net, length: 120 cm, depth: 12 cm}}
+skirt: {{from: net, length: {long} cm, depth: 50 cm}}
+placket: {{from: net, length: {2 * slit} cm, depth: 3 cm}}"""
+    draw, sew = DRAWN[drawn]
+    steps = f"""- join ends: {{of: yoke}}
+- join ends: {{of: skirt}}
+{draw}
+{sew}
+- placket: {{edge: yoke.top, strip: placket, slit: {slit} cm}}"""
+    worked = work(pieces, steps)
+    told = [fault for fault in worked.warnings if fault.code == "FB420"]
+    assert len(told) == (slit > 13 and drawn != "flat")
+    assert all("join ends" in (fault.help or "") for fault in told)
+    crossed = any(
+        "fasten its threads there by hand" in action.text for each in worked.tellings() for action in each.actions
+    )
+    assert crossed == (slit > 13)
+
+
+@pytest.mark.parametrize("closing", ["", "french seam", "join ends"])
+@pytest.mark.parametrize(
+    ("step", "words"),
+    [
+        ("placket: {edge: skirt.top, strip: placket, in: skirt.ends}", "open: 20 cm"),
+        ("zip: {in: skirt.ends, zip: zip}", "open: 20 cm"),
+        ("slit: {in: skirt.ends}", "open at hem: 25 cm"),
+        ("side pocket: {in: skirt.ends, bag: placket}", "gap: 16 cm, gap below top: 6 cm"),
+    ],
+)
+def test_a_seam_that_is_not_open_is_opened_in_a_step_that_is_there(closing: str, step: str, words: str) -> None:
+    """Where no step closes the piece, or one that leaves nothing open, the step to write is told whole."""
+    steps = f"- {closing}: {{of: skirt}}\n- {step}" if closing else f"- {step}"
+    told = [fault.help or "" for fault in work(PIECES, steps, materials="  zip: {kind: zip, length: 20 cm}\n").faults]
+    row = f"`- join ends: {{of: skirt, {words}}}`"
+    wanted = {
+        "": f"put {row}",
+        "french seam": f"write {row} for the `french seam`",
+        "join ends": f"write `{words}` in the",
+    }
+    assert any(help_.startswith(wanted[closing]) for help_ in told)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from tests.techniques.small import refused, sound
+import pytest
+
+from tests.techniques.small import refused, sound, work
 
 FLOUNCE = "flounce: {from: net, length: 200 cm, depth: 30 cm}"
 TRIM = "- join ends: {of: flounce, seam: 1 cm}\n- edge with trim: {edge: flounce.bottom, trim: beading, turn up: 5 mm}"
@@ -59,8 +61,21 @@ def test_a_loop_too_short_for_a_hook_is_refused() -> None:
     assert "6 cm, 2 cm more" in fault.headline
 
 
-def test_a_loop_that_hangs_below_the_hem_is_refused() -> None:
-    refused("FB349", SKIRT, f"{RINGS}\n- hang loops: {{edge: skirt.top, tape: ribbon, length: 110 cm}}")
+@pytest.mark.parametrize(("loop", "told"), [(24, False), (90, False), (104, False), (110, True), (190, True)])
+def test_a_loop_may_be_longer_than_its_piece_and_not_than_the_garment(loop: int, told: bool) -> None:
+    """A yoke of 10 cm, a skirt of 43 cm below it: a loop hangs half as long as its tape, from the top of the yoke."""
+    pieces = """yoke: {from: net, length: 120 cm, depth: 10 cm}
+    skirt: {from: net, length: 120 cm, depth: 43 cm}
+    band: {from: net, length: 120 cm, depth: 3 cm}"""
+    steps = f"""- join ends: {{of: yoke}}
+    - hang loops: {{edge: yoke.top, tape: ribbon, length: {loop} cm}}
+    - join ends: {{of: skirt}}
+    - attach: {{edge: skirt.top, to: yoke.bottom}}
+    - join ends: {{of: band}}
+    {BAND.replace("skirt.top", "yoke.top")}"""
+    worked = work(pieces, steps)
+    assert worked.faults == []
+    assert ("FB349" in [fault.code for fault in worked.warnings]) == told
 
 
 def test_half_a_loop_is_refused() -> None:
@@ -87,8 +102,15 @@ def test_boning_that_does_not_slide_is_refused_with_the_sum() -> None:
     assert "the channel is 6 mm inside and the boning 1 cm wide, 6 mm too narrow" in fault.headline
 
 
-def test_a_hoop_in_gathered_cloth_is_refused() -> None:
-    refused("FB333", FLOUNCE, f"- join ends: {{of: flounce}}\n- gather: {{edge: flounce.top, length: 100 cm}}\n{HOOP}")
+@pytest.mark.parametrize(
+    "drawn", ["gather: {edge: flounce.%s, length: 150 cm}", "pleats: {edge: flounce.%s, length: 150 cm, count: 20}"]
+)
+def test_a_hoop_lies_below_what_is_drawn_in_at_the_top_and_not_where_the_hem_is(drawn: str) -> None:
+    steps = f"- join ends: {{of: flounce}}\n- {drawn}\n{HOOP}"
+    worked = work(FLOUNCE, steps % "top")
+    assert "FB333" not in worked.codes
+    assert [use.amount for use in worked.performed[-1].used] == [2020, 2060]  # all the cloth that lies there
+    assert "FB333" in work(FLOUNCE, steps % "bottom").codes
 
 
 def test_a_hoop_in_flat_cloth_is_refused() -> None:

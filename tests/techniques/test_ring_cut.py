@@ -74,7 +74,10 @@ def test_a_hem_no_longer_than_the_top_is_refused() -> None:
 
 def test_a_whole_circle_is_refused_with_the_angle() -> None:
     fault = refused("FB354", FLOUNCE, f"{CUT.replace('140 cm', '90 cm + 2 * pi * 25 cm')}\n{SEW}")
-    assert fault.notes == ("(247.1 cm - 90 cm) / 25 cm = 360.0 degrees",)
+    assert fault.notes[0] == "(247.1 cm - 90 cm) / 25 cm = 360.0 degrees"
+    # Of two whole circles three are made, 240 degrees each.
+    assert fault.notes[1] == "`hem` is of one copy, and there are 2 of `flounce`"
+    assert "in 3 copies or more" in (fault.help or "")
 
 
 def test_a_ring_is_not_pieced_of_strips() -> None:

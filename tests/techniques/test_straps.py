@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
 from furbelow.order.order import Order
@@ -53,3 +54,43 @@ def test_straps_too_far_apart_fall_off_the_shoulders() -> None:
     assert "the space between the straps of 34 cm is 5 cm too much" in str(
         [fault.headline for fault in worked.warnings]
     )
+
+
+OPENED = """slip: {from: lawn, length: 112 cm, depth: 60 cm}
+facing: {from: lawn, length: 79.3 cm, depth: 2 cm}
+strip: {from: lawn, length: 42 cm, depth: 3 cm}
+strap: {from: lawn, count: 2, length: 42 cm, depth: 15 mm}"""
+CLOSED = {
+    "zip": ("- zip: {in: slip.ends, zip: zip}", "- fastening: {edge: slip.top, by: hook and eye}", "79.3 cm"),
+    "button": (
+        "- placket: {edge: slip.top, strip: strip, in: slip.ends}",
+        "- fastening: {edge: slip.top, by: button and buttonhole}",
+        "79.3 cm",
+    ),
+    "hook": (
+        "- placket: {edge: slip.top, strip: strip, in: slip.ends}",
+        "- fastening: {edge: slip.top, by: hook and bar}",
+        "79.3 cm",
+    ),
+}
+
+
+@pytest.mark.parametrize("closed", list(CLOSED))
+def test_a_top_that_opens_carries_straps_once_it_is_closed(closed: str) -> None:
+    """The top is 112 cm, or 115 cm with the overlap of a placket, and darts take it in to 79.3 cm or 82.3 cm: closed it is one."""
+    way_in, fastening, round_it = CLOSED[closed]
+    more = 3 if "placket" in way_in else 0
+    steps = f"""- neaten: {{edge: [slip.start, slip.end]}}
+- join ends: {{of: slip, seam: 2 cm, open: 20 cm}}
+- darts: {{edge: slip.top, length: 79.3 cm, count: 8, long: 11 cm}}
+{way_in}
+- neaten: {{edge: facing.bottom}}
+- facing: {{edge: slip.top, with: facing.top, fold ends: 1 cm}}
+{fastening}
+- narrow hem: {{edge: slip.bottom}}
+{STEP}"""
+    pieces = OPENED.replace("length: 79.3 cm", f"length: {79.3 + more} cm")
+    worked = work(pieces, steps, materials="  zip: {kind: zip, length: 20 cm}\n")
+    assert [fault.code for fault in worked.faults if fault.code in ("FB304", "FB335")] == []
+    assert f"it is {round_it} round then" in worked.words()
+    assert f"every {79.3 / 4:.1f} cm" in worked.words()

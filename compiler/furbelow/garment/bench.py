@@ -26,6 +26,7 @@ class State(StrEnum):
     ENCLOSED = "enclosed"
 
 
+LINED = ".lined"  # ends the name of a seam that bags a piece out with its lining
 WORKABLE = (State.RAW, State.SELVEDGE, State.NEATENED)  # an edge that can still be sewn
 
 
@@ -239,6 +240,22 @@ class Bench(NamedTuple):
 
     def ring(self, edge: Edge) -> bool:
         return not edge.slit and all(self.cloths[piece].ring for piece in edge.pieces)
+
+    def finished(self, edge: Edge) -> bool:
+        """Whether nothing of an edge is left to do: turned, bound, or with a facing turned inside."""
+        if edge.state is not State.SEWN:
+            return edge.state in (State.HEMMED, State.ENCLOSED, State.SELVEDGE)
+        seam = self.seam_at(edge.name)
+        return seam is not None and seam.state is State.ENCLOSED and seam.trapped
+
+    def goes_round(self, edge: Edge) -> bool:
+        """Whether an edge goes all round once its way in, if it has one, is closed."""
+        return self.ring(edge) or (edge.name in self.openings and all(self.cloths[piece].ring for piece in edge.pieces))
+
+    def closed_round(self, edge: Edge) -> Fraction:
+        """How long it is all round then: the sides of a way in overlap."""
+        opening = self.openings.get(edge.name)
+        return edge.set_length - opening.overlap if opening else edge.set_length
 
     def unit(self, piece: str) -> tuple[str, ...]:
         """All pieces sewn to this one, itself included, in the order of the spec."""

@@ -34,6 +34,7 @@ class Lies(StrEnum):
     HOLE = "bh"
     ZIP = "zp"
     DART = "da"
+    LINING = "ln"
 
 
 class Band(NamedTuple):
@@ -85,7 +86,7 @@ class Held(NamedTuple):
     """Two lengths held together: `cloth` mm of this piece on a line of `line` mm.
 
     drawn: the cloth is gathered, pleated or drawn in there, so it may be fuller by what the cloth takes; flat cloth may
-    only be eased.
+    only be eased. hangs: the cloth is held at its other edge alone, so what differs here strains or gapes, but can be worn.
     """
 
     arg: str
@@ -94,6 +95,7 @@ class Held(NamedTuple):
     cloth: Fraction
     line: Fraction
     drawn: bool
+    hangs: bool = False
 
 
 class LooseEnd(NamedTuple):
@@ -117,6 +119,7 @@ class OnCloth(NamedTuple):
     """All that a step declares of itself.
 
     folded: cloth taken out of the sight of later measurements inside a piece, as by tucks: bands of `down` by piece.
+    inside: what hangs free and must not be seen below the hem.
     """
 
     occupants: tuple[Occupant, ...] = ()
@@ -125,6 +128,7 @@ class OnCloth(NamedTuple):
     folded: Mapping[str, tuple[Band, ...]] = {}
     loose: tuple[LooseEnd, ...] = ()
     covered: tuple[Covered, ...] = ()
+    inside: tuple[LooseEnd, ...] = ()
 
 
 class Ledger(NamedTuple):

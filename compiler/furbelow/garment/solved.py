@@ -11,7 +11,7 @@ from furbelow.garment.bias import BiasStrip
 from furbelow.garment.gore import Gore
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.spec import Material, Piece, Spec, Step
-from furbelow.measure.quantity import Quantity
+from furbelow.measure.quantity import Quantity, round_to_step
 
 MOST_SLACK = Fraction("12.7")
 
@@ -157,6 +157,10 @@ class Solved(NamedTuple):
         However coarse the rounding, no more than half an inch is: house rule, maker to confirm.
         """
         return min(self.rounding, MOST_SLACK)
+
+    def cut_up_to(self, length: Fraction) -> Fraction:
+        """A length in mm as it is cut: the least whole number of steps of the rounding that is no shorter."""
+        return round_to_step(length, self.rounding, "up") if self.rounding else length
 
     def length(self, name: str) -> Fraction:
         """The solved value of a name, in mm."""

@@ -14,8 +14,8 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment.bench import Bench, Ply, Seam, State
-from furbelow.garment.lying import Ledger, OnCloth, Window
+from furbelow.garment.bench import LINED, Bench, Ply, Seam, State
+from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -90,7 +90,8 @@ class BaggedLining:
                     why="all the cloth goes through it",
                 )
             )
-        return OnCloth(margins(ledger, seam, "seam", *names), tuple(windows))
+        behind = tuple(Occupant(piece, Lies.LINING, "the lining", arg="lining") for piece in pieces)
+        return OnCloth((*margins(ledger, seam, "seam", *names), *behind), tuple(windows))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say, seam = step.written, Phrasing(solved, room), step.mm("seam")
@@ -117,7 +118,7 @@ class BaggedLining:
         around = rows * shows + 2 * deep
         gap = Fraction(0) if word_of(written, "leave open") == TOP else step.mm("gap")
         closed = Seam(
-            f"{outer}.lined",
+            f"{outer}{LINED}",
             (),
             (Ply(outer), Ply(lining, right_side="in")),
             around,
@@ -195,10 +196,9 @@ def _no_pair(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, oute
                 f"`{piece}` is closed to a ring, and bagging out needs flat pieces",
                 help="line it before its ends are closed, or stack the lining inside it",
             )
-        if len(bench.unit(piece)) > 1:
-            return fault_at(
-                written, arg, "FB302", f"`{piece}` is sewn to other pieces already", help="line it before that"
-            )
+        # Only what lies on it may be sewn to it already: pockets, ruches, rows.
+        if fault := edge_not_ready(bench, written, arg, f"{piece}.top"):
+            return fault
     if bench.cloths[outer].copies != bench.cloths[lining].copies:
         return fault_at(
             written,

@@ -42,6 +42,7 @@ from furbelow.techniques.shared import folded_ends
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, margins, seam_window, turn_window
+from furbelow.techniques.shared.on_a_curve import straight_on_a_curve
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, ends_turned, forms_differ, not_long
 from furbelow.techniques.shared.ring_drop import dropped_first
 from furbelow.techniques.shared.stacks import taken
@@ -167,6 +168,7 @@ class BindingStrip:
             before,
             after,
             touches,
+            tuple(straight_on_a_curve(bench, step, say, "strip", strip, edge, shows)),
             sewn=(
                 Sewn(StitchType.LOCK, length, copies, room.seam_stitch),
                 Sewn(

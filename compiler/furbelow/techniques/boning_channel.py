@@ -174,13 +174,12 @@ def _no_hoop(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, piec
             f"`{piece}` is still flat, and a hoop goes all round",
             mend=mends.before(written, f"join ends: {{of: {piece}}}"),
         )
-    if edge.gathered or bench.edge(f"{piece}.top").ratio > 1:
-        full = max(edge.ratio, bench.edge(f"{piece}.top").ratio)
+    if edge.gathered:
         return fault_at(
             written,
             "piece",
             "FB333",
-            f"`{piece}` is gathered {say.ratio(full)} to 1, and a channel is sewn on cloth that lies flat, 1 to 1",
+            f"`{edge.name}` is gathered {say.ratio(edge.ratio)} to 1, and a channel is sewn on cloth that lies flat, 1 to 1",
             help="sew the channel before the gathers, or to another tier",
         )
     tape, bone = width_of(solved, word_of(written, "tape")), width_of(solved, word_of(written, "bone"))

@@ -45,7 +45,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, held_out
-from furbelow.techniques.shared.gathers import runs_of, runs_said
+from furbelow.techniques.shared.gathers import CARTRIDGE, runs_of, runs_said
 from furbelow.techniques.shared.iron import by_heat, iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
 from furbelow.techniques.shared.laying import margins, seam_window
@@ -103,7 +103,7 @@ class CartridgePleats:
         if fault:
             return refused(bench, step, touches, fault)
         # Drawn up to the other edge, it is sewn as any edge of the same length.
-        drawn = bench.with_edges(edge._replace(set_length=to.set_length, gathered="cartridge pleats", held=False))
+        drawn = bench.with_edges(edge._replace(set_length=to.set_length, gathered=CARTRIDGE, held=False))
         plain = SolvedStep(written, {**step.amounts, "seam": mm(step.mm("turn"))})
         done = join_edges(drawn, plain, solved, room)
         if done.refused:

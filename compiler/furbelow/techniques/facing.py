@@ -9,6 +9,7 @@ Source: common practice, no source.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
@@ -76,6 +77,8 @@ class Facing:
             held = tuple(
                 on_arc(ledger, name, f"the facing `{piece}`", Fraction(0), seam + solved.pieces[piece].depth, "with")
             )
+        if not done.before.cloths[piece].darts:
+            held += tuple(_over_darts(done.before, name, piece, seam + solved.pieces[piece].depth))
         on = OnCloth(margins(ledger, seam, "seam", name, facing), windows, held)
         return folded_ends.with_ends(on, done.step, ledger, piece)
 
@@ -140,6 +143,16 @@ class Facing:
             (*iron_tools(done, say), Tool.HAND_NEEDLE),
             waits=dropped_first(done, edge),
         )
+
+
+def _over_darts(bench: Bench, name: str, facing: str, deep: Fraction) -> Iterator[Held]:
+    """How a facing without darts lies, at its free edge, on cloth that darts draw in above; bottoms have none."""
+    for each in bench.opened(name):
+        piece, _, side = each.partition(".")
+        if bench.cloths[piece].darts and side == "top":
+            top = bench.edge(each).used
+            at_edge, below = bench.cloth_at(piece, top), bench.cloth_at(piece, top + deep)
+            yield Held("with", f"the facing `{facing}` of `{each}`", piece, at_edge, below, drawn=False, hangs=True)
 
 
 def _as(arg: Arg, name: str) -> Arg:

@@ -15,7 +15,7 @@ from typing import NamedTuple
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import width_of
-from furbelow.garment.lying import Ledger, OnCloth
+from furbelow.garment.lying import Ledger, LooseEnd, OnCloth
 from furbelow.garment.message import Length, One, Part, Stitch, Supply, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -70,7 +70,9 @@ class HangLoops:
         return ()
 
     def lies(self, done: Performed, ledger: Ledger, solved: Solved, room: Workroom) -> OnCloth:
-        return OnCloth()
+        long, name = done.step.mm("length") / 2, edge_of(done.step.written, "edge")
+        edges = (each.partition(".") for each in done.before.opened(name))
+        return OnCloth(inside=tuple(LooseEnd("length", piece, side, long) for piece, _, side in edges))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, say, name = step.written, Phrasing(solved, room), edge_of(step.written, "edge")
@@ -95,16 +97,6 @@ class HangLoops:
                 f"a loop of {say.length(length)} finds no hook; it takes {say.length(LEAST)},"
                 f" {say.length(LEAST - length)} more",
                 help=f"make it {say.length(LEAST)} or longer",
-            )
-        deep = max(bench.depth(piece) for piece in edge.pieces)
-        if length / 2 >= deep:
-            fault = fault_at(
-                written,
-                "length",
-                "FB349",
-                f"a loop hangs {say.length(length / 2)} and the garment is {say.length(deep)} deep there;"
-                " it would show below",
-                help="make the loops shorter",
             )
         if fault:
             return refused(bench, step, edge.pieces, fault)

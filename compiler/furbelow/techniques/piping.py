@@ -1,7 +1,7 @@
 """Fold a bias strip round a cord and lay it along an edge, so that the seam of that edge shows a thin round ridge: piping.
 
 What it does: folds the strip over the cord, sews close beside the cord, and bastes it along the seam line of an edge.
-Edges before and after: the strip cut on the bias, both its long edges raw, before; folded, its edges in the seam, after. The other
+Edges before and after: the strip, on the bias where the edge curves, both its long edges raw, before; folded, its edges in the seam, after. The other
     edge stays as it is and is sewn by a later step.
 Allowance: the seam, at both long edges of the strip. What shows of the strip goes round the cord.
 Example: `- piping: {strip: cover, cord: cord, in: upper.bottom, seam: 1 cm}`
@@ -45,6 +45,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.caught import left_raw, line_at, not_as_its_seam, not_on_a_long_edge
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.laying import margins, seam_window
+from furbelow.techniques.shared.on_a_curve import straight_on_a_curve
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
     edge_not_ready,
@@ -60,11 +61,11 @@ SLACK = Fraction(
 
 
 class Piped(NamedTuple):
-    """The edge and the cord, in mm: how long, how thick, how much of the strip goes round it."""
+    """The edge and the cord, in mm: how long, how thick, how far inside the cut edges of the folded strip it lies."""
 
     length: Fraction
     thick: Fraction
-    round: Fraction
+    inside: Fraction
     ring: bool
 
 
@@ -74,7 +75,8 @@ class Piping:
     pictures = (Picture.PIPING,)
     parameters = {
         "strip": Parameter(
-            "The piece that covers the cord, cut on the bias; its depth is what goes round.", Kind.PIECE
+            "The piece that covers the cord, on the bias where the edge curves; its depth is what goes round.",
+            Kind.PIECE,
         ),
         "cord": Parameter(
             "The cord, one of the materials.", Kind.MATERIAL, supplies=(SupplyKind.CORD, SupplyKind.TRIM)
@@ -113,8 +115,11 @@ class Piping:
         if fault or shows < wanted - 1:
             fault = fault or _does_not_go_round(written, say, strip, shows, wanted)
             return refused(bench, step, touches, fault)
-        wide = shows - wanted - SLACK - solved.slack  # it was cut to a whole step of the rounding
-        loose = () if wide <= 0 else (_does_not_go_round(written, say, strip, shows, wanted, Severity.WARNING),)
+        # A strip that was cut to the next step of the rounding could not be cut narrower.
+        cut, narrowest = solved.pieces[strip].cut_depth, solved.cut_up_to(wanted + 2 * seam)
+        wide = cut > max(narrowest, wanted + 2 * seam + SLACK)
+        loose = [_does_not_go_round(written, say, strip, shows, wanted, Severity.WARNING)] if wide else []
+        loose += straight_on_a_curve(bench, step, say, "strip", strip, base, seam + thick)
         own = [each for each in bench.seams.values() if {ply.piece for ply in each.plies} == {strip}]
         caught = Seam(
             f"{strip}.top",
@@ -139,7 +144,7 @@ class Piping:
             bench,
             after,
             touches,
-            loose,
+            tuple(loose),
             sewn=(
                 Sewn(StitchType.LOCK, length, copies, room.gathering_stitch),  # round the cord
                 Sewn(StitchType.LOCK, length, copies, room.gathering_stitch),  # on to the edge
@@ -148,7 +153,7 @@ class Piping:
             setup=SetUp.STRAIGHT,
             pinned=length * copies,
             handled=length * copies,
-            facts=Piped(length, thick, wanted, bench.ring(base)),
+            facts=Piped(length, thick, (cut - wanted) / 2, bench.ring(base)),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -170,6 +175,7 @@ class Piping:
             "hold": One(say.room.hold_with, ("pins", "clips")),
             "seam-width": Length(done.step.mm("seam")),
             "thick": Length(facts.thick),
+            "inside": Length(facts.inside, "about"),
             "length": Length(facts.length),
         }
         actions = tuple(Action(name, base.copies) for name in names)

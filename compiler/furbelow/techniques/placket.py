@@ -14,7 +14,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
-from furbelow.diagnose.fault import Fault
+from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, Opening, Ply, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
@@ -41,10 +41,11 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import SHEARS, held_out
+from furbelow.techniques.shared.gathers import ATTACHMENT, CARTRIDGE, HAND, ROWS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready
-from furbelow.techniques.shared.seam_openings import hung_below, round_foot
+from furbelow.techniques.shared.seam_openings import hung_below, round_foot, to_come, to_leave_open
 
 FOOT = Fraction(2)  # margin that is left at the foot of the slit; common practice, no source
 STAY = Fraction(5)  # from the slit to the row that holds it, at the top edge; common practice, no source
@@ -64,6 +65,7 @@ class Opened(NamedTuple):
     overlap: Fraction
     across: Fraction
     in_seam: bool
+    to_seam: Fraction = Fraction(0)  # how far down the slit crosses a seam; 0 where it crosses none
 
 
 class Placket:
@@ -107,7 +109,7 @@ class Placket:
                 return refused(bench, step, (strip,), fault)
         edge, say = bench.edge(name), Phrasing(solved, room)
         touches = (*edge.pieces, strip)
-        seam, overlap, opened = step.mm("seam"), solved.pieces[strip].depth, _left_open(bench, step, edge)
+        seam, overlap, opened = step.mm("seam"), solved.pieces[strip].depth, _left_open(bench, step, solved, edge)
         if isinstance(opened, Fault):
             return refused(bench, step, touches, opened)
         slit = opened.length if opened else step.mm("slit")
@@ -133,12 +135,18 @@ class Placket:
         bound = opened or Opening(name, edge.pieces[0], slit, overlap, round_foot(bench, edge, slit))
         after = after.with_opening(bound._replace(overlap=overlap, seam="")).bearing(strip, edge.pieces[0])
         after = after.joined(touches)
+        crossed = () if opened else _crossed(bench, edge, slit)
         stay = () if opened else (Sewn(StitchType.LOCK, 2 * slit, 1, SHORT),)  # holds the slit
         return Performed(
             step,
             bench,
             after,
             touches,
+            tuple(
+                _cuts_gathers(bench, step, say, edge, bench.edge(each))
+                for each in crossed
+                if _lets_go(bench.edge(each))
+            ),
             sewn=(
                 *stay,
                 Sewn(StitchType.LOCK, 2 * slit, 1, room.seam_stitch),  # the strip on
@@ -148,14 +156,17 @@ class Placket:
             setup=SetUp.STRAIGHT,
             pinned=4 * slit,
             handled=4 * slit,
-            facts=Opened(slit, overlap, across, opened is not None),
+            facts=Opened(
+                slit, overlap, across, opened is not None, bench.depth(edge.pieces[0]) if crossed else Fraction(0)
+            ),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         written, facts, seam = done.step.written, facts_of(done, Opened), done.step.mm("seam")
         strip = word_of(written, "strip")
         open_it = ("placket-clip", "placket-spread-seam", "placket-sew-seam")
-        cut_it = ("placket-mark", "placket-stay", "placket-cut", "placket-spread", "placket-sew")
+        fasten = ("placket-fasten",) if facts.to_seam else ()
+        cut_it = ("placket-mark", "placket-stay", *fasten, "placket-cut", "placket-spread", "placket-sew")
         actions = (
             *map(Action, open_it if facts.in_seam else cut_it),
             Action("placket-press"),
@@ -168,6 +179,7 @@ class Placket:
             "edge": edge_said(done.before.edge(edge_of(written, "edge"))),
             "strip": Pieces((strip,)),
             "slit": Length(facts.slit),
+            "to-seam": Length(facts.to_seam, "about"),
             "both-sides": Length(2 * facts.slit),
             "seam-width": Length(seam),
             "short": Number(SHORT, 1),
@@ -196,7 +208,36 @@ def stay_of(seam: Fraction) -> Fraction:
     return min(STAY, seam - 1)
 
 
-def _left_open(bench: Bench, step: SolvedStep, edge: Edge) -> Opening | Fault | None:
+def _crossed(bench: Bench, edge: Edge, slit: Fraction) -> tuple[str, ...]:
+    """The upper edges that a slit cuts through: those that hang from a piece which is not as deep as the slit."""
+    return tuple(
+        f"{below}.top" for piece in edge.pieces if slit > bench.depth(piece) for below in hung_below(bench, piece)
+    )
+
+
+def _lets_go(edge: Edge) -> bool:
+    """Whether an edge is drawn in by threads. Pleats lie on the cloth, and are told by what may meet what."""
+    return edge.gathered in (ROWS, HAND, ATTACHMENT, CARTRIDGE)
+
+
+def _cuts_gathers(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge, below: Edge) -> Fault:
+    """What is drawn in at a seam lets go where the slit cuts through it."""
+    piece, under, slit = edge.pieces[0], below.pieces[0], say.length(step.mm("slit"))
+    finished = say.length(step.mm("slit") - to_come(bench, say, f"{piece}.top"))
+    return fault_at(
+        step.written,
+        "slit",
+        "FB420",
+        f"the slit of {slit} would cut through the seam at `{below.name}`, drawn in {say.ratio(below.ratio)} to 1"
+        f" ({below.gathered})",
+        notes=("what is drawn in there lets go at the cut, and its threads need new ends",),
+        help=f"sew the two together flat, close them by `join ends: {{of: [{piece}, {under}], open: {finished}}}` and write"
+        f" `in: {piece}.ends` here instead of `slit`",
+        severity=Severity.WARNING,
+    )
+
+
+def _left_open(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge) -> Opening | Fault | None:
     """The opening that was left in the seam which the step names; None where it names none. Fails: FB313, FB318, FB333."""
     written = step.written
     if "in" not in written.args:
@@ -214,7 +255,7 @@ def _left_open(bench: Bench, step: SolvedStep, edge: Edge) -> Opening | Fault | 
             "in",
             "FB318",
             f"no seam `{name}` is open at the top of `{edge.name}`",
-            help=f"write `open: 20 cm` in the `join ends` of `{edge.pieces[0]}`",
+            mend=to_leave_open(step, solved, name, "open: 20 cm"),
         )
     if edge.gathered:
         headline = f"`{edge.name}` is gathered already, and its opening is bound in flat cloth"

@@ -20,6 +20,7 @@ from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Number, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, Step, each_of
 from furbelow.garment.stitch import StitchType
@@ -184,10 +185,18 @@ def _not_to_cut(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, p
             " a whole circle has 360",
             notes=(
                 f"({say.length(hem)} - {say.length(ring.top)}) / {say.length(ring.depth)} = {ring.degrees:.1f} degrees",
+                f"`hem` is of one copy, and there {'is' if numbers.count == 1 else 'are'} {numbers.count} of `{piece}`",
             ),
-            help=f"cut `{piece}` in 2 copies or more and join them with `into: one ring`",
+            help=f"cut `{piece}` in {_enough(ring, numbers.count)} copies or more, each with its share of top and hem, and join"
+            " them with `into: one ring`; or make the hem less full",
         )
     return None
+
+
+def _enough(ring: RingSector, count: int) -> int:
+    """In how many copies the same rings can be cut: each is so much shorter at both its arcs."""
+    shared = (ring._replace(top=ring.top * count / many, hem=ring.hem * count / many) for many in range(count + 1, 99))
+    return next((many for many, each in enumerate(shared, count + 1) if each.apart > 0), 99)
 
 
 TECHNIQUE = RingCut()

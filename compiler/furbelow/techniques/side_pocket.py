@@ -46,7 +46,7 @@ from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import seam_window
 from furbelow.techniques.shared.preconditions import edge_not_ready, margin_state, one_unit
-from furbelow.techniques.shared.seam_openings import to_come
+from furbelow.techniques.shared.seam_openings import to_come, to_leave_open
 
 ABOVE = Fraction(10)  # the bag begins so far above the gap, so that its seam lies in the side seam
 USUAL_GAP, LEAST_GAP = Fraction(140), Fraction(80)
@@ -117,10 +117,7 @@ class SidePocket:
                     else f"there is no seam `{name}` with a gap in it",
                     mend=mends.leave_out(written)
                     if filled
-                    else mends.Mend(
-                        f"write `gap: 16 cm, gap below top: 6 cm` in the `join ends` of `{name.partition('.')[0]}`",
-                        None,
-                    ),
+                    else to_leave_open(step, solved, name, "gap: 16 cm, gap below top: 6 cm"),
                 ),
             )
         on = seam.plies[0].piece

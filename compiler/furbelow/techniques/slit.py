@@ -41,6 +41,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.seam_openings import to_leave_open
 
 SLIT, VENT = "slit", "vent"
 BESIDE = Fraction(6)
@@ -94,12 +95,7 @@ class Slit:
                     "in",
                     "FB318",
                     f"the slit in `{name}` is finished already" if done else f"no seam `{name}` is open at its hem",
-                    mend=mends.leave_out(written)
-                    if done
-                    else mends.Mend(
-                        f"write `open at hem: 25 cm` in the `join ends` of `{name.partition('.')[0]}`, before this step",
-                        None,
-                    ),
+                    mend=mends.leave_out(written) if done else to_leave_open(step, solved, name, "open at hem: 25 cm"),
                 ),
             )
         touches = tuple(dict.fromkeys(ply.piece for ply in seam.plies))

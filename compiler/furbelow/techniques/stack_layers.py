@@ -14,7 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment.bench import Bench, Edge, Ply, State
+from furbelow.garment.bench import LINED, Bench, Edge, Ply, State
 from furbelow.garment.lying import Covered, Ledger, OnCloth, Window
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
@@ -143,11 +143,11 @@ class StackLayers:
                         help=f"gather `{edge.name if gap > 0 else first.name}` before it is stacked",
                     ),
                 )
-        name = word_of(written, "as")
+        name, lined = word_of(written, "as"), _hanging_behind(bench, layers)
         # Pieces of one number, stacked copy with copy, are so many stacks; a single edge is piled up with its copies.
         pairs = first.copies if len(edges) > 1 and all(edge.copies == first.copies for edge in edges) else 1
         plies = tuple(
-            Ply(ply.piece, ply.copies * edge.copies // pairs, layer.right_side)
+            Ply(ply.piece, ply.copies * edge.copies // pairs, "in" if layer in lined else layer.right_side)
             for layer, edge in zip(layers, edges, strict=True)
             for ply in edge.plies
         )
@@ -298,6 +298,22 @@ class StackLayers:
         return Instructions("stack-layers-title", "stack-layers-aim", each, values, (PINS_OUT,))
 
 
+def _hanging_behind(bench: Bench, layers: Sequence[LayerName]) -> tuple[LayerName, ...]:
+    """The layers that are bagged out with one before them: they hang behind it, right side towards the legs, already."""
+    before: set[str] = set()
+    behind = []
+    for layer in layers:
+        if any(
+            seam.name.endswith(LINED)
+            and layer.edge.piece in (own := {ply.piece for ply in seam.plies})
+            and own & before
+            for seam in bench.seams.values()
+        ):
+            behind.append(layer)
+        before.add(layer.edge.piece)
+    return tuple(behind)
+
+
 def _covered(done: Performed) -> Iterator[Covered]:
     """The margins that this stack is to cover, each with the layers on the side that it lies on."""
     plies = facts_of(done, Stacked).plies
@@ -328,7 +344,9 @@ def _laid(done: Performed, say: Phrasing, layer: LayerName, number: int, stacks:
     sided = say.solved.materials[cloth].material.has_right_side
     face = "either" if not sided else layer.right_side
     alike = edge.copies // stacks
-    if alike > 1:
+    if layer in _hanging_behind(done.before, facts_of(done, Stacked).layers):
+        message = "stack-layers-lined"
+    elif alike > 1:
         message = "stack-layers-put-in-alike" if number else "stack-layers-nest"
     else:
         message = "stack-layers-put-in" if number else "stack-layers-hold"

@@ -51,11 +51,12 @@ CLOSE = Fraction(2)
 
 
 class Strapped(NamedTuple):
-    """Two straps: how long each shows, how wide it is, and the round of the edge that they hang from, in mm."""
+    """Two straps: how long each shows, how wide it is, and the round of the closed edge that they hang from, in mm."""
 
     long: Fraction
     wide: Fraction
     round: Fraction
+    opened: bool  # by a way in
 
 
 class Straps:
@@ -66,7 +67,7 @@ class Straps:
         "strap": Parameter(
             "The piece for the straps, cut twice: as long as they show, as deep as they are wide.", Kind.PIECE
         ),
-        "to": Parameter("The finished top edge of a ring.", Kind.EDGE),
+        "to": Parameter("The finished top edge of a ring, or of one that a placket or zip opens.", Kind.EDGE),
         "front": Parameter("From strap to strap in front.", Kind.LENGTH, "18 cm"),
         "back": Parameter("From strap to strap behind.", Kind.LENGTH, "14 cm"),
         "seam": Parameter("Seam allowance along each strap.", Kind.LENGTH, "5 mm"),
@@ -139,7 +140,7 @@ class Straps:
             setup=SetUp.STRAIGHT,
             pinned=numbers.cut_length * STRAPS,
             handled=2 * numbers.cut_length * STRAPS,
-            facts=Strapped(numbers.length, numbers.depth, edge.set_length),
+            facts=Strapped(numbers.length, numbers.depth, bench.closed_round(edge), not bench.ring(edge)),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -148,6 +149,7 @@ class Straps:
         actions = (
             Action("straps-sew", STRAPS),
             Action("straps-turn", STRAPS),
+            *((Action("straps-close"),) if facts.opened else ()),
             Action("straps-mark"),
             Action("straps-pin"),
             Action("straps-try"),
@@ -158,6 +160,7 @@ class Straps:
             "edge": edge_said(edge),
             "long": Length(facts.long),
             "wide": Length(facts.wide),
+            "round": Length(facts.round),
             "quarter": Length(facts.round / 4),
             "half-front": Length(step.mm("front") / 2),
             "half-back": Length(step.mm("back") / 2),
@@ -190,7 +193,7 @@ def _no_edge_for_it(bench: Bench, step: SolvedStep, strap: str, name: str) -> Fa
             f"there are {bench.cloths[strap].copies} of `{strap}`, and it takes {STRAPS} straps",
             help=f"write `count: {STRAPS}` at `{strap}`",
         )
-    if not bench.ring(edge):
+    if not bench.goes_round(edge):
         return fault_at(
             written,
             "to",
@@ -198,14 +201,15 @@ def _no_edge_for_it(bench: Bench, step: SolvedStep, strap: str, name: str) -> Fa
             f"`{name}` is flat, and straps are placed round a ring",
             help=f"close the ends of `{edge.pieces[0]}` before this step",
         )
-    if edge.state not in (State.HEMMED, State.ENCLOSED, State.SELVEDGE):
-        return fault_at(
-            written,
-            "to",
-            "FB335",
-            f"`{name}` is {edge.state} still, and straps are sewn inside a finished edge",
-            mend=mends.before(written, f"narrow hem: {{edge: {name}}}"),
+    if not bench.finished(edge):
+        sewn = edge.state is State.SEWN
+        headline = f"`{name}` is {edge.state}{'' if sewn else ' still'}, and straps are sewn inside a finished edge"
+        mend = (
+            mends.Mend("name the finished edge above that seam", None)
+            if sewn
+            else mends.before(written, f"narrow hem: {{edge: {name}}}")
         )
+        return fault_at(written, "to", "FB335", headline, mend=mend)
     return None
 
 

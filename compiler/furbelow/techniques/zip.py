@@ -45,7 +45,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER_ROW, ZIP_TEETH
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.marks import EITHER, SEAM_PLACES, place_of
-from furbelow.techniques.shared.seam_openings import to_come
+from furbelow.techniques.shared.seam_openings import to_come, to_leave_open
 
 CENTRED, LAPPED, INVISIBLE = "centred", "lapped", "invisible"
 WAYS = (CENTRED, LAPPED, INVISIBLE)
@@ -112,7 +112,7 @@ class Zip:
         seam = bench.seam_at(edge_of(written, "in"))
         opening = next((each for each in bench.openings.values() if seam and each.seam == seam.name), None)
         if seam is None or opening is None or opening.zipped:
-            return refused(bench, step, (), _no_opening(step, opening))
+            return refused(bench, step, (), _no_opening(step, solved, opening))
         touches = tuple(dict.fromkeys(ply.piece for ply in seam.plies))
         edge = bench.edge(opening.name)
         finished = opening.length - to_come(bench, say, edge.name)
@@ -220,17 +220,14 @@ def _seam(bench: Bench, step: SolvedStep) -> Seam:
     return seam
 
 
-def _no_opening(step: SolvedStep, opening: Opening | None) -> Fault:
+def _no_opening(step: SolvedStep, solved: Solved, opening: Opening | None) -> Fault:
     name = edge_of(step.written, "in")
-    piece = name.partition(".")[0]
     return fault_at(
         step.written,
         "in",
         "FB318",
         f"there is a zip in `{name}` already" if opening else f"no seam `{name}` is open at its top",
-        mend=mends.leave_out(step.written)
-        if opening
-        else mends.Mend(f"write `open: 20 cm` in the `join ends` of `{piece}`, before this step", None),
+        mend=mends.leave_out(step.written) if opening else to_leave_open(step, solved, name, "open: 20 cm"),
     )
 
 

@@ -6,7 +6,7 @@ piping-title = Paspelieren: { EDGE($in) }
 piping-aim = Die folgende Naht zeigt eine Paspel von { $thick } Dicke, aus { $length } { $cord }.
 
 piping-fold = { PIECE($strip) } der Länge nach links auf links zur Hälfte falten und die Schnur ({ $cord }) in den Bruch legen. Die Schnittkanten bündig { pin }.
-    .check = Die Schnur liegt überall im Bruch, { $seam-width } innerhalb der Schnittkanten.
+    .check = Die Schnur liegt überall im Bruch, { $inside } innerhalb der Schnittkanten.
     .remedy = Sie mit dem Fingernagel in den Bruch schieben und neu { pin }.
 piping-cover-ring = Den längsten Stich und den Reißverschlussfuß einstellen. Dicht neben der Schnur steppen, { $length } rundum. Die Enden der Schnur so schneiden, dass sie aneinanderstoßen und nicht übereinanderliegen.
     .check = Die Schnur kann nicht verrutschen, und die Naht geht nicht durch sie.

@@ -15,6 +15,10 @@ placket-stay = Mit { $short }{ "\u00A0" }mm Stichlänge eine Naht steppen, die d
     .check = Oben ist jede Naht { $stay } von der Linie entfernt, unten treffen sie sich in einer Spitze.
     .tolerance = { $stay-off } mehr oder weniger
     .remedy = Diese Seite neben der ersten Naht neu steppen. Eine Naht, die der Linie zu nah kommt, wird durchgeschnitten.
+# Der Schlitz geht durch eine Naht weiter.
+placket-fasten = Etwa { $to-seam } tief kreuzt die Linie eine Naht. Auf beiden Seiten der Linie, { $stay } daneben, auf dieser Naht drei Stiche vor und zurück nähen; ist die Naht von Hand genäht, ihre Fäden dort von Hand vernähen.
+    .check = An der Linie auseinandergezogen hält die Naht auf beiden Seiten.
+    .remedy = Vor dem Schneiden noch einmal vernähen.
 placket-cut = Auf der Linie einschneiden, bis einen Faden vor die Spitze.
     .check = Der Schnitt endet vor den Stichen.
     .remedy = Ist ein Stich durchgeschnitten, knapp darunter eine neue Spitze nähen.

@@ -63,6 +63,9 @@ stack-layers-put-in = { $ring ->
  }
     .check = { stack-layers-nest.check }
     .remedy = { stack-layers-nest.remedy }
+stack-layers-lined = { PIECE($layer) } hängt schon dahinter: glatt streichen. { stack-layers-meet }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
     [yes] Die { $copies } Ringe von { PIECE($layer) } hineinstecken, { stack-layers-way }. { stack-layers-meet }
    *[no] Die { $copies } Stücke von { PIECE($layer) } dahinterlegen, { stack-layers-way }. { stack-layers-meet }

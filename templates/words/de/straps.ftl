@@ -7,6 +7,7 @@ straps-turn = Eine Sicherheitsnadel in ein Ende stecken und bis zum anderen durc
     .check = Der Träger ist überall { $wide } breit.
     .tolerance = 1 mm mehr oder weniger
     .remedy = Die Naht mit den Fingern zur Kante rollen und neu bügeln.
+straps-close = Die Öffnung an { EDGE($edge) } schließen oder so zustecken, wie sie schließen wird: Ringsum sind es dann { $round }.
 straps-mark = { EDGE($edge, at: "start") } in Viertel teilen und alle { $quarter } markieren, von { side-seam } als einer Seite aus. Von der vorderen Mitte zu beiden Seiten { $half-front } markieren, von der hinteren Mitte { $half-back }.
     .check = Vordere und hintere Markierungen liegen links so weit von der Seite wie rechts.
     .tolerance = 3 mm mehr oder weniger

@@ -6,7 +6,7 @@ piping-title = Pipe { EDGE($in) }
 piping-aim = The seam that follows shows a ridge { $thick } thick, from { $length } of { $cord }.
 
 piping-fold = Fold { PIECE($strip) } in half along its length, wrong sides together, and lay the { $cord } in the fold. { pin-start } its cut edges level.
-    .check = The cord lies in the fold all along, { $seam-width } inside the cut edges.
+    .check = The cord lies in the fold all along, { $inside } inside the cut edges.
     .remedy = Push it into the fold with a fingernail and { pin } again.
 piping-cover-ring = Set the longest stitch and the zip foot. Sew close beside the cord, { $length } all round. Cut the ends of the cord so that they meet and do not lap.
     .check = The cord cannot slip about, and the row does not go through it.

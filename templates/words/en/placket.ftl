@@ -15,6 +15,10 @@ placket-stay = With a stitch of { $short } mm, sew a row that holds the slit. Be
     .check = At the top each row is { $stay } from the line, at the foot they meet in a point.
     .tolerance = { $stay-off } more or less
     .remedy = Sew that side again beside the first row. A row too near the line is cut through.
+# The slit goes on through a seam.
+placket-fasten = The line crosses a seam about { $to-seam } down. On both sides of the line sew three stitches forth and back on that seam, { $stay } from the line; if the seam is sewn by hand, fasten its threads there by hand.
+    .check = Pulled apart at the line, the seam holds on both sides.
+    .remedy = Fasten it once more before you cut.
 placket-cut = Cut along the line to one thread before the point.
     .check = The cut ends before the stitches.
     .remedy = If a stitch was cut, sew a new point just below it.

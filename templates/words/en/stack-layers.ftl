@@ -63,6 +63,9 @@ stack-layers-put-in = { $ring ->
  }
     .check = { stack-layers-nest.check }
     .remedy = { stack-layers-nest.remedy }
+stack-layers-lined = Smooth { PIECE($layer) }, which hangs behind already. { stack-layers-meet }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
     [yes] Put the { $copies } rings of { PIECE($layer) } inside, { stack-layers-way }. { stack-layers-meet }
    *[no] Lay the { $copies } pieces of { PIECE($layer) } behind, { stack-layers-way }. { stack-layers-meet }

@@ -7,6 +7,7 @@ straps-turn = Close a safety pin into one end and push it through to the other, 
     .check = It is { $wide } wide all along.
     .tolerance = 1 mm more or less
     .remedy = Roll the seam to the edge with your fingers and press again.
+straps-close = Close the way in at { EDGE($edge) }, or pin it shut as it will close: it is { $round } round then.
 straps-mark = Mark { EDGE($edge) } in quarters, every { $quarter }, from { side-seam } as one side. From the middle of the front mark { $half-front } to both sides, from the middle of the back { $half-back }.
     .check = Front and back marks lie as far from the side on the left as on the right.
     .tolerance = 3 mm more or less

@@ -6,7 +6,7 @@ piping-title = Pon un vivo en { EDGE($in) }
 piping-aim = La costura que sigue enseña un vivo de { $thick } de grueso, de { $length } de { $cord }.
 
 piping-fold = Dobla { PIECE($strip) } por la mitad a lo largo, revés con revés, y mete el cordón ({ $cord }) en el doblez. { pin-start } los bordes cortados a ras.
-    .check = El cordón está en el doblez en todo el largo, a { $seam-width } de los bordes cortados.
+    .check = El cordón está en el doblez en todo el largo, a { $inside } de los bordes cortados.
     .remedy = Empújalo con la uña hasta el doblez y vuelve a { pin }.
 piping-cover-ring = Pon la puntada más larga y el prensatelas para cremalleras. Cose muy cerca del cordón, { $length } todo alrededor. Corta las puntas del cordón de modo que se toquen y no se monten.
     .check = El cordón no puede correrse y el pespunte no lo atraviesa.

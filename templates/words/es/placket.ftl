@@ -15,6 +15,10 @@ placket-stay = Con puntada de { $short } mm, haz un pespunte que refuerce el co
     .check = Arriba cada pespunte está a { $stay } de la línea; abajo se juntan en punta.
     .tolerance = { $stay-off } de más o de menos
     .remedy = Vuelve a coser ese lado junto al primer pespunte. Un pespunte demasiado cerca de la línea acaba cortado.
+# La abertura sigue a través de una costura.
+placket-fasten = A unos { $to-seam } del borde la línea cruza una costura. A los dos lados de la línea, a { $stay } de ella, cose tres puntadas hacia delante y hacia atrás sobre esa costura; si está cosida a mano, remata ahí sus hilos a mano.
+    .check = Al tirar a ambos lados de la línea, la costura aguanta en los dos.
+    .remedy = Remátala otra vez antes de cortar.
 placket-cut = Corta por la línea hasta un hilo antes de la punta.
     .check = El corte acaba antes de las puntadas.
     .remedy = Si se ha cortado una puntada, cose otra punta justo por debajo.

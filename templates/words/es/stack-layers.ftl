@@ -63,6 +63,9 @@ stack-layers-put-in = { $ring ->
  }
     .check = { stack-layers-nest.check }
     .remedy = { stack-layers-nest.remedy }
+stack-layers-lined = { PIECE($layer) } ya cuelga detrás: alísala. { stack-layers-meet }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
     [yes] Mete dentro los { $copies } aros { PIECE($layer, case: "of") }, { stack-layers-way }. { stack-layers-meet }
    *[no] Coloca detrás los { $copies } ejemplares { PIECE($layer, case: "of") }, { stack-layers-way }. { stack-layers-meet }

@@ -7,6 +7,7 @@ straps-turn = Cierra un imperdible en un extremo y empújalo hasta el otro para 
     .check = Mide { $wide } de ancho en todo su largo.
     .tolerance = 1 mm de más o de menos
     .remedy = Haz rodar la costura hacia el borde con los dedos y vuelve a planchar.
+straps-close = Cierra la abertura { EDGE($edge, case: "of") } o préndela con alfileres tal como va a cerrar: el contorno es entonces de { $round }.
 straps-mark = Marca los cuartos { EDGE($edge, case: "of") }, cada { $quarter }, desde { side-seam } como un lado. Desde el centro delantero marca { $half-front } a los dos lados; desde el centro de la espalda, { $half-back }.
     .check = Las marcas de delante y de detrás están tan lejos del costado a la izquierda como a la derecha.
     .tolerance = 3 mm de más o de menos

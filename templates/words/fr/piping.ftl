@@ -6,7 +6,7 @@ piping-title = Passepoiler { EDGE($in) }
 piping-aim = La couture qui suit montre un passepoil de { $thick } d’épaisseur, fait de { $length } de { $cord }.
 
 piping-fold = Plier { PIECE($strip) } en deux dans la longueur, envers contre envers, et poser le cordon ({ $cord }) dans la pliure. { pin-start } les bords coupés au même niveau.
-    .check = Le cordon est partout dans la pliure, à { $seam-width } des bords coupés.
+    .check = Le cordon est partout dans la pliure, à { $inside } des bords coupés.
     .remedy = Le pousser de l’ongle dans la pliure et { pin } à nouveau.
 piping-cover-ring = Régler le plus long point et le pied à fermeture. Piquer tout contre le cordon, { $length } tout autour. Couper les bouts du cordon de sorte qu’ils se touchent sans se chevaucher.
     .check = Le cordon ne peut pas glisser, et la piqûre ne le traverse pas.

@@ -69,6 +69,9 @@ stack-layers-put-in = { $ring ->
  }
     .check = { stack-layers-nest.check }
     .remedy = { stack-layers-nest.remedy }
+stack-layers-lined = { PIECE($layer) } pend déjà derrière : lisser à plat. { stack-layers-meet }
+    .check = { stack-layers-nest.check }
+    .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
     [yes] Mettre les { $copies } ronds { PIECE($layer, case: "of") } à l’intérieur, { stack-layers-way }. { stack-layers-meet }
    *[no] Poser les { $copies } exemplaires { PIECE($layer, case: "of") } derrière, { stack-layers-way }. { stack-layers-meet }

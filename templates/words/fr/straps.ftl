@@ -7,6 +7,7 @@ straps-turn = Fermer une épingle à nourrice dans un bout et la pousser jusqu�
     .check = La bretelle a { $wide } de large partout.
     .tolerance = 1 mm de plus ou de moins
     .remedy = Rouler la couture au bord entre les doigts et repasser.
+straps-close = Fermer l’ouverture { EDGE($edge, case: "of") }, ou l’épingler comme elle se fermera : le tour est alors de { $round }.
 straps-mark = Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter }, à partir de { side-seam } prise comme un côté. Du milieu du devant, marquer { $half-front } des deux côtés, du milieu du dos { $half-back }.
     .check = Les repères du devant et du dos sont aussi loin du côté à gauche qu’à droite.
     .tolerance = 3 mm de plus ou de moins

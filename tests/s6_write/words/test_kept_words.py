@@ -6,7 +6,7 @@ import sys
 from pathlib import Path
 
 import pytest
-from furbelow.s6_write.words import kept as module
+from furbelow.s6_write.words import kept_words as module
 from furbelow.s6_write.words import read_words as reading
 from furbelow.s6_write.words.kept_words import kept_words
 from furbelow.s6_write.words.read_words import messages_of, read_words

@@ -3,9 +3,6 @@
 from __future__ import annotations
 
 import pytest
-from babel.lists import format_list
-from furbelow.resources import languages
-from furbelow.s6_write.words.grammar import grammar_of
 from furbelow.s6_write.words.messages import Messages
 
 
@@ -25,10 +22,3 @@ from furbelow.s6_write.words.messages import Messages
 )
 def test_a_list_ends_as_the_language_has_it(language: str, items: list[str], told: str) -> None:
     assert Messages(language).listed(items) == told
-
-
-@pytest.mark.parametrize("many", [1, 2, 3, 5])
-@pytest.mark.parametrize("language", languages())
-def test_a_list_is_laid_out_as_babel_does(language: str, many: int) -> None:
-    items = [f"item {number}" for number in range(many)]
-    assert grammar_of(language).listed(items) == format_list(items, locale={"en": "en_GB"}.get(language, language))

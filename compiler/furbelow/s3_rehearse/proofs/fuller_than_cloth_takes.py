@@ -26,6 +26,8 @@ MOST_EASED = Fraction(1, 10)
 # Cloth that is shorter than its line by so much is stretched on to it unseen; house rule, maker to confirm.
 MOST_STRETCHED = Fraction(1, 100)
 
+DARTED = "an edge that darts draw in is longer again below their points"
+
 
 def prove(run: Run) -> Proof:
     faults: list[Fault] = []
@@ -75,7 +77,7 @@ def _flat(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
     share = over / held.line
     if -MOST_STRETCHED <= share <= EASE_SHARE:
         return
-    error = share < -2 * EASE_SHARE or share > MOST_EASED
+    error = not held.hangs and (share < -2 * EASE_SHARE or share > MOST_EASED)
     how = "longer" if over > 0 else "shorter"
     cloth, line, gap = say.apart(held.cloth, held.line)
     yield fault_at(
@@ -83,8 +85,10 @@ def _flat(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
         held.arg,
         "FB422",
         f"{held.what} has {cloth} of cloth to lie on {line} of `{held.piece}`, {gap} {how} ({say.share(abs(share))})",
-        notes=("a piece cut between two arcs is longer at the hem than above it",),
-        help="take a shallower turn, or bind or face the edge with a piece cut to the same arc",
+        notes=(DARTED if held.hangs else "a piece cut between two arcs is longer at the hem than above it",),
+        help="make it shallower, or sew darts in it as in the edge, before the two are joined"
+        if held.hangs
+        else "take a shallower turn, or bind or face the edge with a piece cut to the same arc",
         severity=Severity.ERROR if error else Severity.WARNING,
     )
 

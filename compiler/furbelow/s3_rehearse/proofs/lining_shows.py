@@ -2,7 +2,7 @@
 
 Guarantees: the drop of each piece under `worn: hidden` and its clearance do not pass the lowest edge of the garment. Of
     stacked layers none ends below those outside it; where one does that is not to be hidden, it warns, and
-    where a layer ends above a margin that it is to cover.
+    where a layer ends above a margin that it is to cover, or a loop inside hangs below the hem.
 Cannot know: how the skirt swings, or a body whose back is longer than its front.
 Source: an underskirt is 1 in shorter than the outer one: Ingalls, Text-Book on Domestic Art, 1911.
 """
@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from furbelow.diagnose.fault import Fault, Label, Severity
-from furbelow.garment.lying import Covered
+from furbelow.garment.lying import Covered, LooseEnd
 from furbelow.garment.message import Length, Part, Pieces, Things
 from furbelow.garment.technique import Performed, fault_at
 from furbelow.s3_rehearse.run import Proof, Run
@@ -62,6 +62,8 @@ def prove(run: Run) -> Proof:
     for done in run.performed:
         for covered in done.on_cloth.covered if not done.refused else ():
             faults += _bare(run, done, covered)
+        for loop in done.on_cloth.inside if not done.refused else ():
+            faults += _loop_shows(run, done, loop)
     for layers in _stacks(run):
         faults += _hanging_out(run, layers)
         if len({run.ends[piece] for piece in layers}) > 1:
@@ -86,6 +88,24 @@ def _bare(run: Run, done: Performed, covered: Covered) -> Iterator[Fault]:
         f" {say.length(level - run.ends[over])} above it; nothing covers it",
         help=f"make `{over}` {say.length(level - run.ends[over])} deeper or more",
         severity=Severity.WARNING,
+    )
+
+
+def _loop_shows(run: Run, done: Performed, loop: LooseEnd) -> Iterator[Fault]:
+    """What hangs inside and ends below all that could hide it."""
+    say, hangs = run.say, (run.hangs if loop.side == "top" else run.drops)[loop.piece]
+    hem = max(run.drops.values())
+    below = hangs + loop.long - hem
+    if below <= 0:
+        return
+    yield fault_at(
+        done.step.written,
+        loop.arg,
+        "FB349",
+        f"a loop hangs {say.length(loop.long)} and the garment ends {say.length(hem - hangs)} below it; it would show",
+        help=f"make the loops {say.length(2 * below)} shorter or more",
+        severity=Severity.WARNING,
+        needs=below,
     )
 
 

@@ -17,7 +17,7 @@ from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment import mends
 from furbelow.garment.lying import Band, Lies, Occupant
 from furbelow.garment.message import Part
-from furbelow.garment.technique import Performed, fault_at
+from furbelow.garment.technique import Performed, edges_of, fault_at
 from furbelow.s3_rehearse.places.what_may_meet import meeting
 from furbelow.s3_rehearse.run import Proof, Run
 
@@ -125,11 +125,25 @@ def _mend(run: Run, there: _Lying, comes: _Lying) -> mends.Mend:
     moved = _moved(run, comes, there.on) or _moved(run, there, comes.on)
     if moved:
         return moved
+    one, other = there.done.step.written.technique, comes.done.step.written.technique
+    if comes.on.kind is Lies.SLIT and comes.on.piece not in _edge_pieces(comes.done):
+        return mends.Mend(
+            "let the slit end above the seam, or sew the two pieces together flat, close both by one `join ends` with `open`,"
+            " and write `in` instead of `slit`",
+            None,
+        )
+    # Where the other order is fine, that is the mend: nothing has to be smaller or left out.
+    if one != other and meeting(comes.on, there.on).may_be:
+        return mends.Mend(f"move `{other}` before `{one}`", None)
     off = "leave one of the two steps out"
     if comes.on.arg in comes.done.step.amounts and comes.on.down and there.on.down:
         return mends.Mend(f"change `{comes.on.arg}` by {run.say.length(_shared(there.on, comes.on))}, or {off}", None)
-    one, other = there.done.step.written.technique, comes.done.step.written.technique
-    return mends.Mend("leave this step out" + (f", or move `{other}` before `{one}`" if one != other else ""), None)
+    return mends.leave_out(comes.done.step.written)
+
+
+def _edge_pieces(done: Performed) -> tuple[str, ...]:
+    """The pieces at the edge that a step names; a slit may go on from there through a seam."""
+    return tuple(piece for name in edges_of(done.step.written, "edge") for piece in done.before.edge(name).pieces)
 
 
 def _moved(run: Run, mine: _Lying, other: Occupant) -> mends.Mend | None:

@@ -45,7 +45,7 @@ def prove(run: Run) -> Proof:
                     Label(worn.length.span, f"asks for {wanted}"),
                     (Label(solved.pieces[lowest].piece.span, "the lowest edge of the garment"),),
                     notes=(f"{_summed([say.length(depth.mm) for depth in depths])} = {say.length(drop)}",),
-                    help=f"make the depths add up, for instance `{lowest}` {off}"
+                    help=f"make the depths add up, for instance `{_to_change(run, lowest, gap)}` {off}"
                     f" {'shallower' if gap > 0 else 'deeper'}",
                     severity=Severity.ERROR if abs(gap) > asked * MUCH_OFF else Severity.WARNING,
                 )
@@ -56,6 +56,13 @@ def prove(run: Run) -> Proof:
         faults += on_the_floor(run, lowest, height)
     shown = Part("proof-length-sum", {"depths": Things(tuple(depths), "sum"), "length": Length(drop)})
     return Proof(CLAIM, (shown,), tuple(faults))
+
+
+def _to_change(run: Run, lowest: str, gap: Fraction) -> str:
+    """The piece whose depth may take the difference: the lowest that is deep enough to lose it, else the deepest."""
+    way_up = (lowest, *run.over(lowest))
+    deep = [piece for piece in way_up if run.final.depth(piece) > 2 * gap]
+    return deep[0] if deep else max(way_up, key=run.final.depth)
 
 
 def on_the_floor(run: Run, piece: str, height: Fraction) -> Iterator[Fault]:

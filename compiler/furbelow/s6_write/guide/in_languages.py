@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from babel import Locale
+
 from furbelow.s6_write.guide.guide import LanguageBeside
 
 
@@ -22,7 +24,5 @@ def languages_beside(language: str, languages: Sequence[str], page: str) -> tupl
 
 def _name(code: str) -> str:
     """Of a language in itself. Source: Unicode CLDR, by Babel."""
-    from babel import Locale  # which is slow to load, and one language needs it not
-
     name = Locale.parse(code).get_language_name(code) or code
     return name[:1].upper() + name[1:]

@@ -7,14 +7,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import is_dataclass, replace
+from dataclasses import dataclass, is_dataclass, replace
 from functools import cache
+from html.parser import HTMLParser
 from operator import is_
-from typing import TYPE_CHECKING, TypeVar, cast
+from typing import TYPE_CHECKING, Literal, TypeVar, cast
 
 from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure
-from furbelow.s6_write.pages.block import Block, Run
 
 if TYPE_CHECKING:
     from markdown_it import MarkdownIt
@@ -25,26 +25,35 @@ _ADDRESSES = ("http://", "https://", "mailto:")
 
 Page = TypeVar("Page")  # a dataclass of texts: a guide, a class page
 
+Kind = Literal["paragraph", "bullet", "number", "quote", "code"]
+
+
+@dataclass(frozen=True)
+class Run:
+    """Letters that are set alike; `link` is an http, https or mailto address, or empty."""
+
+    text: str
+    strong: bool = False
+    emphasis: bool = False
+    code: bool = False
+    link: str = ""
+
+
+@dataclass(frozen=True)
+class Block:
+    """A paragraph or a list line. `depth` counts the lists around it, `number` is set in numbered lists."""
+
+    kind: Kind
+    runs: tuple[Run, ...]
+    depth: int = 0
+    number: int = 0
+
 
 def safe_html(text: str) -> str:
     """The maker's Markdown as HTML of few tags, with no attribute but a link's address.
 
     Fit to stand in a page as it is: whatever looks like HTML in the text comes out escaped.
     """
-    if not text:
-        return ""
-    if _PLAIN.fullmatch(text):
-        return f"<p>{text.replace(_NO_BREAK, '&nbsp;')}</p>"
-    return _as_markdown(text)
-
-
-# Lines of words, without a sign that Markdown or HTML knows. Few notes are more, and what reads those is slow to load.
-_NO_BREAK = "\u00a0"
-_LINE = rf"[^\W\d_](?:[^\W_]|[-–—\ {_NO_BREAK},.;:!?'’\"“”„«»()/%°×…])*(?<=\S)"
-_PLAIN = re.compile(rf"{_LINE}(?:\n{_LINE})*")
-
-
-def _as_markdown(text: str) -> str:
     import nh3
 
     return nh3.clean(
@@ -71,13 +80,93 @@ def _reader() -> MarkdownIt:
 
 def blocks(text: str) -> tuple[Block, ...]:
     """The maker's Markdown as plain values, for formats that are not HTML."""
-    if not text:
-        return ()
-    if _PLAIN.fullmatch(text):
-        return (Block("paragraph", (Run(text.replace("\n", " ")),)),)
-    from furbelow.s6_write.pages.read_blocks import read_blocks
+    reader = _BlockReader()
+    reader.feed(safe_html(text))
+    reader.close()
+    return tuple(reader.blocks)
 
-    return read_blocks(_as_markdown(text))
+
+class _BlockReader(HTMLParser):
+    """Reads the few tags that `safe_html` lets through."""
+
+    def __init__(self) -> None:
+        super().__init__(convert_charrefs=True)
+        self.blocks: list[Block] = []
+        self._runs: list[Run] = []
+        self._lists: list[int] = []  # the number of the last line of each open list; -1 where it has bullets
+        self._open: list[str] = []
+        self._links: list[str] = []
+        self._item_begun = False
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        if tag in ("ul", "ol"):
+            self._finish()
+            self._lists.append(0 if tag == "ol" else -1)
+        elif tag == "li":
+            self._finish()
+            if self._lists and self._lists[-1] >= 0:
+                self._lists[-1] += 1
+            self._item_begun = True
+        elif tag in ("p", "pre", "blockquote", "hr"):
+            self._finish()
+            self._open.append(tag)
+        elif tag == "a":
+            self._links.append(dict(attrs).get("href") or "")
+        elif tag == "br":
+            self._runs.append(Run(" "))
+        else:
+            self._open.append(tag)
+
+    def handle_endtag(self, tag: str) -> None:
+        if tag in ("p", "pre", "li", "ul", "ol", "blockquote"):
+            self._finish()
+        if tag in ("ul", "ol") and self._lists:
+            self._lists.pop()
+        elif tag == "a" and self._links:
+            self._links.pop()
+        elif tag in self._open:
+            self._open.reverse()
+            self._open.remove(tag)
+            self._open.reverse()
+
+    def handle_data(self, data: str) -> None:
+        if "pre" not in self._open:
+            data = data.replace("\n", " ")
+        self._runs.append(
+            Run(
+                data,
+                strong="strong" in self._open,
+                emphasis="em" in self._open,
+                code="code" in self._open,
+                link=self._links[-1] if self._links else "",
+            )
+        )
+
+    def close(self) -> None:
+        super().close()
+        self._finish()
+
+    def _finish(self) -> None:
+        runs, self._runs = tuple(self._runs), []
+        if not "".join(run.text for run in runs).strip():
+            return
+        kind: Kind = "paragraph"
+        number = 0
+        if "pre" in self._open:
+            kind = "code"
+        elif "blockquote" in self._open:
+            kind = "quote"
+        elif self._item_begun and self._lists:
+            kind, number = ("number", self._lists[-1]) if self._lists[-1] >= 0 else ("bullet", 0)
+        self._item_begun = False
+        self.blocks.append(Block(kind, _trimmed(runs), len(self._lists), number))
+
+
+def _trimmed(runs: tuple[Run, ...]) -> tuple[Run, ...]:
+    first = replace(runs[0], text=runs[0].text.lstrip())
+    runs = (first, *runs[1:])
+    last = replace(runs[-1], text=runs[-1].text.rstrip())
+    return tuple(run for run in (*runs[:-1], last) if run.text)
 
 
 def visible(page: Page) -> Page:

@@ -11,6 +11,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 
 ROWS, HAND, ATTACHMENT = "two rows by machine", "two rows by hand", "pleating attachment"
+CARTRIDGE = "cartridge pleats"
 TAIL = Fraction(100)  # thread left hanging at each end of a row
 KNOT = Fraction(20)  # of a tail left behind its knot
 LONGEST_RUN = Fraction(1500)  # of flat cloth: a longer thread breaks when it is pulled; house rule, maker to confirm

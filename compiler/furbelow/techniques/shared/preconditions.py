@@ -139,15 +139,15 @@ def margin_state(solved: Solved, *edges: Edge) -> State:
 
 
 def not_one_edge(step: Step, arg: str, edge: Edge) -> Fault | None:
-    """The fault of hemming a stack: its layers hang at their own lengths and are hemmed each by itself."""
+    """The fault of hemming a stack, or working along it as along one piece; a layer that was hemmed before could not be stacked."""
     if "." in edge.name:
         return None
     return fault_at(
         step,
         arg,
         "FB302",
-        f"`{edge.name}` is a stack of {len(edge.plies)} layers, and each layer is hemmed by itself",
-        help=f"hem `{edge.pieces[0]}` before it is stacked",
+        f"`{edge.name}` is a stack of {len(edge.plies)} layers, and `{step.technique}` works along one piece",
+        help="finish the stack with a `fitted waistband`, `band casing`, `binding strip` or `facing`, or leave the stacking out",
     )
 
 

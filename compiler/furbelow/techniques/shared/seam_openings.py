@@ -6,12 +6,14 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
+from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, SeamGap, State
 from furbelow.garment.levels import levels_of
 from furbelow.garment.lying import Window
 from furbelow.garment.message import Length, Value
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.solved import SolvedStep
+from furbelow.garment.solved import Solved, SolvedStep
+from furbelow.garment.spec import Step
 from furbelow.garment.technique import Action, Kind, Parameter, Performed, fault_at, new_seam, refused, words_of
 from furbelow.techniques.shared.closed_ends import seam_named
 from furbelow.techniques.shared.laying import ravels
@@ -19,12 +21,33 @@ from furbelow.techniques.shared.laying import ravels
 LEAST_SEWN = Fraction(30)  # of a seam that holds between its openings; house rule, maker to confirm
 USUAL_GAP, LEAST_GAP = Fraction(40), Fraction(10)  # of a seam; house rules, maker to confirm
 WIDEST_VENT = Fraction(60)  # a wider one is bulk; house rule, maker to confirm
+JOIN_ENDS = "join ends"  # the seam that may stay open for a stretch
+CLOSES = (JOIN_ENDS, "french seam", "flat felled seam", "lapped seam")
 OPEN = {
     "open": Parameter("How far it stays open below the finished top edge, for a zip or a placket.", Kind.LENGTH, ""),
     "open at hem": Parameter("How far it stays open above the finished bottom edge, for a slit.", Kind.LENGTH, ""),
     "gap": Parameter("A stretch between that stays open, for a pocket.", Kind.LENGTH, ""),
     "gap below top": Parameter("With `gap`: from the finished top edge down to it.", Kind.LENGTH, ""),
 }
+
+
+def closing_step(solved: Solved, piece: str) -> Step | None:
+    """The step of the spec that closes the ends of a piece to a ring; None where none does."""
+    closing = (step.written for step in solved.steps if step.written.technique in CLOSES)
+    return next((step for step in closing if piece in words_of(step, "of")), None)
+
+
+def to_leave_open(step: SolvedStep, solved: Solved, seam: str, words: str) -> mends.Mend:
+    """What to write, and where, so that the named seam stays open: in the step that closes it, which comes before this one."""
+    piece = seam.partition(".")[0]
+    closing = closing_step(solved, piece)
+    if closing is None:
+        return mends.Mend(f"put `- join ends: {{of: {piece}, {words}}}` before this step", None)
+    if closing.technique != JOIN_ENDS:
+        row = f"join ends: {{of: {piece}, {words}}}"
+        return mends.Mend(f"write `- {row}` for the `{closing.technique}` of `{piece}`, before this step", None)
+    moved = ", and move it before this step" if closing.index > step.written.index else ", before this step"
+    return mends.Mend(f"write `{words}` in the `{closing.technique}` of `{piece}`{moved}", None)
 
 
 def left_open(done: Performed, say: Phrasing) -> Performed:
