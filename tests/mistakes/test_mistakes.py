@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -84,6 +85,23 @@ def test_advice_followed_to_the_letter_mends_its_fault(case: str) -> None:
         mended = _faults(f"{case}.yaml", _changed(text, change))
         assert _at(fault) not in {_at(each) for each in mended}, fault.help
         assert {each.code for each in mended if each.is_error} <= errors
+
+
+def _in_that_order(source: str, fault: Fault) -> str:
+    """The source with the row of the step that a fault is told of put before that of the other."""
+    rows = source.splitlines(keepends=True)
+    moved = rows.pop(fault.primary.span.start_line - 1)
+    rows.insert(fault.others[0].span.start_line - 1, moved)
+    return "".join(rows)
+
+
+@pytest.mark.parametrize("case", sorted(TOLD))
+def test_a_step_that_is_moved_as_advised_mends_its_fault(case: str) -> None:
+    text = (HERE / "wrong" / f"{case}.yaml").read_text(encoding="utf-8")
+    for fault in _faults(f"{case}.yaml", text):
+        if fault.help and re.fullmatch("move `[a-z ]+` before `[a-z ]+`", fault.help):
+            mended = _faults(f"{case}.yaml", _in_that_order(text, fault))
+            assert _at(fault) not in {_at(each) for each in mended}, fault.help
 
 
 def test_advice_is_followed_in_enough_cases() -> None:

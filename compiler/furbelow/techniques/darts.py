@@ -181,13 +181,17 @@ class SewDarts:
 
 
 def _on_piece(done: Performed, ledger: Ledger, facts: Sewed) -> Iterator[Occupant]:
-    """Each dart where it lies; somewhere along a piece of which several copies lie side by side in the ring."""
+    """Each dart where it lies; somewhere along a piece of which several copies lie side by side in the ring, but clear of the
+    seam that they are measured from, which is the one that opens."""
     name = edge_of(done.step.written, "edge")
     piece, down = name.partition(".")[0], Band(Fraction(0), facts.end)
-    if done.before.strips_round(piece) > 1:
-        yield Occupant(piece, Lies.DART, "the darts", down=down, arg="long")
-        return
     start = ledger.line(piece, "start")
+    if done.before.strips_round(piece) > 1:
+        clear = start + max((facts.apart - facts.intake) / 2, Fraction(0))
+        whole = done.before.cloths[piece].piece.cut_length
+        between = Band(clear, whole - clear) if 2 * clear < whole else None
+        yield Occupant(piece, Lies.DART, "the darts", down=down, along=between, arg="long")
+        return
     for number in range(facts.many):
         middle = start + facts.apart * (number + Fraction(1, 2))
         along = Band(middle - facts.wide / 2, middle + facts.wide / 2)

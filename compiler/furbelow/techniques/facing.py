@@ -15,7 +15,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, State
-from furbelow.garment.lying import Held, Ledger, OnCloth
+from furbelow.garment.lying import Held, Ledger, OnCloth, Window
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -49,6 +49,7 @@ from furbelow.techniques.shared.ring_drop import dropped_first
 UNDERSTITCH = Fraction(2)
 # House rules, maker to confirm: how far apart a curved margin is cut into, and how near to its seam.
 CLIPS, CLIP_SHORT = Fraction(15), Fraction(2)
+COVERS = Fraction(5)  # of a facing beyond the margin under it; house rule, maker to confirm
 SIDES = ("top", "bottom")
 
 
@@ -71,14 +72,14 @@ class Facing:
         written, seam = done.step.written, done.step.mm("seam")
         name, facing = edge_of(written, "edge"), edge_of(written, "with")
         piece = facing.partition(".")[0]
-        windows = (seam_window(solved, "seam", seam, done.touches),)
+        depth = solved.pieces[piece].depth
+        covers = Window("with", "a facing", depth, least=seam + COVERS, why="its depth: the margin lies under it")
+        windows = (seam_window(solved, "seam", seam, done.touches), covers)
         held: tuple[Held, ...] = ()
         if solved.pieces[piece].ring is None:
-            held = tuple(
-                on_arc(ledger, name, f"the facing `{piece}`", Fraction(0), seam + solved.pieces[piece].depth, "with")
-            )
+            held = tuple(on_arc(ledger, name, f"the facing `{piece}`", Fraction(0), seam + depth, "with"))
         if not done.before.cloths[piece].darts:
-            held += tuple(_over_darts(done.before, name, piece, seam + solved.pieces[piece].depth))
+            held += tuple(_over_darts(done.before, name, piece, seam + depth))
         on = OnCloth(margins(ledger, seam, "seam", name, facing), windows, held)
         return folded_ends.with_ends(on, done.step, ledger, piece)
 
