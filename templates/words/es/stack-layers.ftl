@@ -63,7 +63,7 @@ stack-layers-put-in = { $ring ->
  }
     .check = { stack-layers-nest.check }
     .remedy = { stack-layers-nest.remedy }
-stack-layers-lined = { PIECE($layer) } ya cuelga detrás: alísala. { stack-layers-meet }
+stack-layers-lined = { PIECE($layer, at: "start") } ya cuelga detrás: alísala. { stack-layers-meet }
     .check = { stack-layers-nest.check }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
