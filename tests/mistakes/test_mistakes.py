@@ -90,6 +90,7 @@ def test_advice_followed_to_the_letter_mends_its_fault(case: str) -> None:
 def _in_that_order(source: str, fault: Fault) -> str:
     """The source with the row of the step that a fault is told of put before that of the other."""
     rows = source.splitlines(keepends=True)
+    assert fault.primary is not None
     moved = rows.pop(fault.primary.span.start_line - 1)
     rows.insert(fault.others[0].span.start_line - 1, moved)
     return "".join(rows)
