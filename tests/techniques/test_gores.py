@@ -130,7 +130,7 @@ def test_on_cloth_with_a_way_up_no_gore_stands_on_its_head_and_the_rows_get_wide
 
 def test_the_guide_tells_each_line_by_its_letter_and_the_order_of_the_gores() -> None:
     words = sound(DIFFER, f"{CUT}\n{SEWN}").words()
-    assert "write its place on each gore, at the narrow end, from left to right:" in words
+    assert "Write its place on each gore, at the narrow end, from left to right:" in words
     assert "in the order in which they are sewn side to side: front, side, side, back, back, side." in words
     assert "Both its diagonals are" in words
 
