@@ -95,3 +95,11 @@ def test_a_bag_that_hangs_out_below_the_hem_is_refused() -> None:
 def test_a_shallow_bag_is_told() -> None:
     worked = work(BAG.replace("28 cm", "20 cm"), f"{NEAT}\n{GAP}\n{SIDE}\n{HEMS}")
     assert "a bag of 20 cm is 7 cm too little" in str([fault.headline for fault in worked.warnings])
+
+
+def test_a_pocket_on_a_flat_piece_is_measured_from_its_end_as_it_is_with_the_seam_that_is_still_to_come() -> None:
+    flat = f"{STEP}\n- narrow hem: {{edge: skirt.bottom}}\n- narrow hem: {{edge: skirt.top}}\n{NEAT}\n"
+    worked = sound(PATCH, f"{flat}- join ends: {{of: skirt, seam: 2 cm}}")
+    assert "22 cm and 37 cm from the left end as it is now" in worked.words()
+    hemmed = f"- narrow hem: {{edge: skirt.start}}\n- narrow hem: {{edge: skirt.end}}\n{flat.replace(NEAT, '')}"
+    assert "20 cm and 35 cm from the left end as it is now" in work(PATCH, hemmed).words()

@@ -45,6 +45,7 @@ from furbelow.techniques.shared.laying import bare_edge, turn_window
 from furbelow.techniques.shared.lines import HEIGHTS, LEVEL_OFF, down_to_line, height_given
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, one_unit, strips_not_joined
+from furbelow.techniques.shared.seam_openings import to_come
 
 EDGE = Fraction(2)
 TRIANGLE = Fraction(10)
@@ -53,8 +54,8 @@ A_FINGER = Fraction(50)
 
 
 class Patched(NamedTuple):
-    """Where the pocket lies: its top below the cut top edge and below the edge as it is now, its near side from the start
-    of the flat piece; how wide and high it is, how many there are; in mm."""
+    """Where the pocket lies: its top below the cut top edge and below the edge as it is now, its near side from the cut start
+    and from the start as it is now; how wide and high it is, how many there are; in mm."""
 
     down: Fraction
     from_edge: Fraction
@@ -146,12 +147,12 @@ class PatchPocket:
             topstitched=True,
             on=OnLine(on, down),
         )
-        along = bench.edge(f"{on}.start").used + step.mm("from start")
+        begins = step.mm("from start") + to_come(bench, say, f"{on}.start")
         facts = Patched(
             down,
             down - bench.edge(f"{on}.top").used,
-            along,
-            step.mm("from start"),
+            bench.edge(f"{on}.start").used + begins,
+            begins,
             piece.length,
             piece.depth,
             cloth.copies,

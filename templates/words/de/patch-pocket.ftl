@@ -26,8 +26,8 @@ patch-pocket-mark-ring = { $finished ->
     .tolerance = { patch-pocket-level.tolerance }
     .remedy = { patch-pocket-level.remedy }
 patch-pocket-mark-flat = { $finished ->
-    [yes] Auf der rechten Stoffseite von { PIECE($on) } die beiden oberen Ecken markieren, { $from-edge } unter der oberen Naht: { $near } und { $far } vom fertigen linken Ende entfernt.
-   *[no] Auf der rechten Stoffseite von { PIECE($on) } die beiden oberen Ecken markieren, { $from-edge } unter der oberen Schnittkante: { $near } und { $far } vom fertigen linken Ende entfernt.
+    [yes] Auf der rechten Stoffseite von { PIECE($on) } die beiden oberen Ecken markieren, { $from-edge } unter der oberen Naht: { $near } und { $far } vom linken Ende entfernt, wie es jetzt ist.
+   *[no] Auf der rechten Stoffseite von { PIECE($on) } die beiden oberen Ecken markieren, { $from-edge } unter der oberen Schnittkante: { $near } und { $far } vom linken Ende entfernt, wie es jetzt ist.
  }
     .check = { patch-pocket-level.check }
     .tolerance = { patch-pocket-level.tolerance }

@@ -3,7 +3,7 @@
 
 patch-pocket-title = { $pockets ->
     [one] Sew { PIECE($pocket) } on { PIECE($on) }
-   *[other] Sew both of { PIECE($pocket) } on { PIECE($on) }
+   *[other] Sew both copies of { PIECE($pocket) } on { PIECE($on) }
  }
 patch-pocket-aim = { $pockets ->
     [one] It is { $wide } wide and { $high } high, and opens at the top.
@@ -26,8 +26,8 @@ patch-pocket-mark-ring = { $finished ->
     .tolerance = { patch-pocket-level.tolerance }
     .remedy = { patch-pocket-level.remedy }
 patch-pocket-mark-flat = { $finished ->
-    [yes] On the right side of { PIECE($on) } mark the two upper corners { $from-edge } below its top seam: { $near } and { $far } from the finished left end.
-   *[no] On the right side of { PIECE($on) } mark the two upper corners { $from-edge } below its cut top edge: { $near } and { $far } from the finished left end.
+    [yes] On the right side of { PIECE($on) } mark the two upper corners { $from-edge } below its top seam: { $near } and { $far } from the left end as it is now.
+   *[no] On the right side of { PIECE($on) } mark the two upper corners { $from-edge } below its cut top edge: { $near } and { $far } from the left end as it is now.
  }
     .check = { patch-pocket-level.check }
     .tolerance = { patch-pocket-level.tolerance }

@@ -1,6 +1,6 @@
 ### Sew two shoulder straps and stitch them inside the top edge.
 
-straps-title = Sew two of { PIECE($strap) } to { EDGE($edge) }
+straps-title = Sew both copies of { PIECE($strap) } to { EDGE($edge) }
 straps-aim = Each strap is { $wide } wide and shows { $long } from edge to edge.
 straps-sew = Fold the strip in half along its length, right sides together. Sew { $seam-width } from the long edges, { $stitch }, and leave both ends open.
 straps-turn = Close a safety pin into one end and push it through to the other, so that the tube turns right side out. Press it flat, the seam along one edge.

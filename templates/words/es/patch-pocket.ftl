@@ -26,8 +26,8 @@ patch-pocket-mark-ring = { $finished ->
     .tolerance = { patch-pocket-level.tolerance }
     .remedy = { patch-pocket-level.remedy }
 patch-pocket-mark-flat = { $finished ->
-    [yes] Por el derecho { PIECE($on, case: "of") } marca las dos esquinas de arriba { $from-edge } por debajo de la costura superior: a { $near } y a { $far } del extremo izquierdo ya acabado.
-   *[no] Por el derecho { PIECE($on, case: "of") } marca las dos esquinas de arriba { $from-edge } por debajo del borde superior cortado: a { $near } y a { $far } del extremo izquierdo ya acabado.
+    [yes] Por el derecho { PIECE($on, case: "of") } marca las dos esquinas de arriba { $from-edge } por debajo de la costura superior: a { $near } y a { $far } del extremo izquierdo tal como está ahora.
+   *[no] Por el derecho { PIECE($on, case: "of") } marca las dos esquinas de arriba { $from-edge } por debajo del borde superior cortado: a { $near } y a { $far } del extremo izquierdo tal como está ahora.
  }
     .check = { patch-pocket-level.check }
     .tolerance = { patch-pocket-level.tolerance }

@@ -26,8 +26,8 @@ patch-pocket-mark-ring = { $finished ->
     .tolerance = { patch-pocket-level.tolerance }
     .remedy = { patch-pocket-level.remedy }
 patch-pocket-mark-flat = { $finished ->
-    [yes] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous la couture supérieure : à { $near } et à { $far } du bout gauche fini.
-   *[no] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous le bord supérieur coupé : à { $near } et à { $far } du bout gauche fini.
+    [yes] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous la couture supérieure : à { $near } et à { $far } du bout gauche tel qu’il est maintenant.
+   *[no] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous le bord supérieur coupé : à { $near } et à { $far } du bout gauche tel qu’il est maintenant.
  }
     .check = { patch-pocket-level.check }
     .tolerance = { patch-pocket-level.tolerance }
