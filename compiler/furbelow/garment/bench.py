@@ -199,6 +199,7 @@ class Cloth(NamedTuple):
 
     blank: still the rectangle that its ring, its gores or its bias strip are to be cut from.
     rises: how much higher its bottom edge was cut in front, at the sides and behind than where it is deepest.
+    levelled: its top edge was cut lower where the waist lies lower, so nothing level is measured from there.
     """
 
     piece: SolvedPiece
@@ -211,6 +212,7 @@ class Cloth(NamedTuple):
     starched: bool = False
     darts: Darts | None = None
     rises: Places = LEVEL
+    levelled: bool = False
     drawn_up: DrawnUp | None = None
 
 

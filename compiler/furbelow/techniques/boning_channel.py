@@ -41,6 +41,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import BONING, held_out
+from furbelow.techniques.shared.lines import line_above
 from furbelow.techniques.shared.pins import pins_apart
 
 EDGE_STITCH = Fraction(2)  # on both edges of the tape
@@ -131,7 +132,6 @@ class BoningChannel:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, hoop = done.step, facts_of(done, Hoop)
         messages = (
-            "boning-channel-mark",
             "boning-channel-cut-tape",
             "boning-channel-pin",
             "boning-channel-sew-lower",
@@ -145,7 +145,6 @@ class BoningChannel:
             "tape": Supply(word_of(step.written, "tape")),
             "bone": Supply(word_of(step.written, "bone")),
             "around": Length(hoop.around),
-            "above": Length(step.mm("above hem")),
             "line-off": Length(Fraction(2), "about"),
             "tape-length": Length(hoop.around + TAPE_OVERLAP),
             "from-edge": Length(EDGE_STITCH, "about"),
@@ -159,7 +158,11 @@ class BoningChannel:
             "overlap": Length(step.mm("overlap")),
             "hoop-off": Length(max(hoop.around / 200, Fraction(5)), "about"),
         }
-        actions = tuple(Action(message, hoop.copies) for message in messages)
+        marked = line_above(done.before.edge(f"{word_of(step.written, 'piece')}.bottom"), step.mm("above hem"))
+        actions = (
+            Action("boning-channel-mark", hoop.copies, values=marked),
+            *(Action(message, hoop.copies) for message in messages),
+        )
         cautions = (BONING, held_out(say.room))
         return Instructions("boning-channel-title", "boning-channel-aim", actions, values, cautions, TOOLS)
 

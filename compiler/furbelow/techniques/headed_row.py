@@ -19,7 +19,7 @@ from furbelow.garment import limits, mends
 from furbelow.garment.bench import Bench, Edge, OnLine, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.matching import EVEN
-from furbelow.garment.message import Length, Pieces, Ratio, Stitch, Values, edge_said, flag
+from furbelow.garment.message import Length, Pieces, Ratio, Stitch, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -56,6 +56,7 @@ from furbelow.techniques.shared.lines import (
     down_to_line,
     height_given,
     line_edge,
+    line_said,
 )
 from furbelow.techniques.shared.marks import parts_of, seam_said
 from furbelow.techniques.shared.pins import pins_apart
@@ -72,10 +73,9 @@ FRILL_OFF = Fraction(2)
 
 
 class HeadedOn(NamedTuple):
-    """The line: below the cut top edge and below the edge as it is now, and its length; from pin to pin; in mm."""
+    """The line: below the cut top edge, and its length; from pin to pin; in mm."""
 
     down: Fraction
-    from_edge: Fraction
     length: Fraction
     parts: int
     apart: Fraction
@@ -162,19 +162,19 @@ class HeadedRow:
             # Wound together at both ends of each run, and each row knotted there.
             thread_ends=6 * runs_of(edge.cloth_length, parts) * edge.copies,
             drawn=Drawn(name, length, edge.cloth_length / length, EVEN),
-            facts=HeadedOn(down, down - bench.edge(f"{on}.top").used, length, parts, apart),
+            facts=HeadedOn(down, length, parts, apart),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, facts = done.step, facts_of(done, HeadedOn)
         edge, on = done.before.edge(edge_of(step.written, "edge")), word_of(step.written, "on")
-        ring, above = done.before.ring(edge), done.before.edge(f"{on}.top")
+        ring = done.before.ring(edge)
 
         def each(*messages: str) -> Iterator[Action]:
             return (Action(message, edge.copies) for message in messages)
 
         actions = (
-            *each("headed-row-mark-line", "headed-row-mark-ring" if ring else "headed-row-mark-flat"),
+            *each("line-across", "headed-row-mark-ring" if ring else "headed-row-mark-flat"),
             Action("rows-set-machine"),
             *each(
                 "headed-row-first-row",
@@ -190,8 +190,7 @@ class HeadedRow:
             "row": Pieces(edge.pieces[:1]),
             "edge": edge_said(edge),
             "on": Pieces((on,)),
-            "finished": flag(above.state in (State.SEWN, State.HEMMED, State.ENCLOSED)),
-            "from-edge": Length(facts.from_edge),
+            **line_said(done.before, step, on, facts.down),
             "level-off": Length(LEVEL_OFF, "off"),
             "heading": Length(step.mm("heading")),
             "apart": Length(say.room.row_spacing, "about"),

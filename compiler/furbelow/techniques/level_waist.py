@@ -79,6 +79,8 @@ class LevelWaist:
             return refused(bench, step, touches, fault)
         cut = any(taken)
         after = bench.with_edges(*(edge._replace(state=State.RAW, marks=4) for edge in edges if cut))
+        if cut:
+            after = after.with_cloths(*(bench.cloths[piece]._replace(levelled=True) for piece in touches))
         handled = sum((edge.cloth_length * edge.copies for edge in edges if cut), Fraction(0))
         return Performed(step, bench, after, touches, setup=SetUp.TABLE, handled=handled, facts=TakenUp(names, taken))
 

@@ -43,6 +43,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import runs_of, runs_said
 from furbelow.techniques.shared.laying import drawn_in
+from furbelow.techniques.shared.lines import line_above
 from furbelow.techniques.shared.loose_ends import folded_under
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import copies_differ, forms_differ, one_unit, strips_not_joined
@@ -124,7 +125,7 @@ class Ruche:
         level = () if ring else ("ruche-level",)
         actions = (
             *each(*(("ruche-ends",) if under else ()), "ruche-mark-ring" if ring else "ruche-mark-flat"),
-            *(Action("ruche-mark-line", sewn_on.copies, values={"above": Length(low)}) for low in lows),
+            *(Action("ruche-mark-line", sewn_on.copies, values=line_above(base, low)) for low in lows),
             Action("rows-set-machine"),
             *each("ruche-row", "rows-wind-tails", "ruche-pull", "rows-tails-under"),
             Action("rows-set-back"),

@@ -17,7 +17,7 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, OnLine, Seam, State
 from furbelow.garment.lying import Ledger, Lies, Occupant, OnCloth
-from furbelow.garment.message import Length, One, Pieces, Stitch, Values, flag
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -51,6 +51,7 @@ from furbelow.techniques.shared.lines import (
     down_to_line,
     height_given,
     line_edge,
+    line_said,
 )
 from furbelow.techniques.shared.marks import parts_of, seam_said
 from furbelow.techniques.shared.preconditions import (
@@ -67,11 +68,9 @@ from furbelow.techniques.shared.row_on_cloth import sew_row
 
 
 class OnBase(NamedTuple):
-    """The line: how far below the cut top edge and below the edge as it is now, and how long; how far down the row hangs
-    below it; all in mm. parts: in how many parts it is marked."""
+    """The line: how far below the cut top edge, and how long; how far down the row hangs below it; all in mm. parts: in how many parts it is marked."""
 
     down: Fraction
-    from_edge: Fraction
     length: Fraction
     hangs: Fraction
     parts: int
@@ -138,17 +137,15 @@ class SewOn:
         )
         done = sew_row(bench, step, solved, room, edge, line, row, room.seam_stitch)
         hangs = max(done.after.depth(piece) for piece in edge.pieces)
-        return done._replace(
-            facts=OnBase(down, down - bench.edge(f"{on}.top").used, length, hangs, parts_of(edge, line))
-        )
+        return done._replace(facts=OnBase(down, length, hangs, parts_of(edge, line)))
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, facts, before = done.step, facts_of(done, OnBase), done.before
         edge, on = before.edge(edge_of(step.written, "edge")), word_of(step.written, "on")
         line, tails = line_edge(before, on, facts.length), tails_hang(edge)
-        ring, above = before.ring(edge), before.edge(f"{on}.top")
+        ring = before.ring(edge)
         each = (
-            "sew-on-mark-line",
+            "line-across",
             "sew-on-mark-parts-ring" if ring else "sew-on-mark-parts-flat",
         )
         row = (
@@ -169,8 +166,7 @@ class SewOn:
             "copies": 1,
             "on": Pieces((on,)),
             "seam": seam_said(before, (on,), say),
-            "finished": flag(above.state in (State.SEWN, State.HEMMED, State.ENCLOSED)),
-            "from-edge": Length(facts.from_edge),
+            **line_said(before, step, on, facts.down),
             "level-off": Length(LEVEL_OFF, "off"),
             "length": Length(facts.length),
             "hangs": Length(facts.hangs),

@@ -6,7 +6,7 @@ boning-channel-aim = Ein Reifen von { $around } hält den Rock auseinander.
 
 ## Den Tunnel nähen
 
-boning-channel-mark = Innen auf { PIECE($piece) } rundum eine Linie anzeichnen, { $above } über der unteren Kante.
+boning-channel-mark = Innen auf { PIECE($piece) } rundum eine Linie anzeichnen, { line-place }.
     .check = Die Linie hält ihren Abstand: Ein Reifen, der absinkt, fällt sofort auf.
     .tolerance = { $line-off } mehr oder weniger
     .remedy = Wo sie absinkt, neu anzeichnen.

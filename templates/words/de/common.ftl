@@ -343,3 +343,18 @@ cord-hole = { $kind ->
     [worked-eyelets] Loch
    *[metal-eyelets] Metallloch
  }
+
+## Eine Linie quer über ein Teil, gemessen von einer Kante, wie sie jetzt liegt
+
+# Nur innerhalb anderer Nachrichten.
+line-place = { $line-from ->
+    [top-seam] { $from-edge } unter der oberen Naht
+    [top-cut] { $from-edge } unter der oberen Schnittkante
+    [bottom-seam] { $from-edge } über der unteren Naht
+    [bottom-cut] { $from-edge } über der unteren Schnittkante
+   *[bottom] { $from-edge } über der unteren Kante
+ }
+line-across = Auf der rechten Stoffseite von { PIECE($on) } eine Linie anzeichnen, { line-place }.
+    .check = Jede Handbreit nachgemessen, beträgt der Abstand { $from-edge }.
+    .tolerance = { $level-off } mehr oder weniger
+    .remedy = Wegwischen, was abweicht, und neu anzeichnen.

@@ -3,14 +3,6 @@
 headed-row-title = { PIECE($row) } mit Köpfchen auf { PIECE($on) } nähen
 headed-row-aim = { $cloth } Stoff liegen auf { $length }: { $ratio } zu 1.
 
-# $finished: von der oberen Naht aus gemessen, oder von der Schnittkante.
-headed-row-mark-line = { $finished ->
-    [yes] Auf der rechten Stoffseite von { PIECE($on) } eine Linie anzeichnen, { $from-edge } unter der oberen Naht.
-   *[no] Auf der rechten Stoffseite von { PIECE($on) } eine Linie anzeichnen, { $from-edge } unter der oberen Schnittkante.
- }
-    .check = Jede Handbreit nachgemessen, liegt die Linie { $from-edge } darunter.
-    .tolerance = { $level-off } mehr oder weniger
-    .remedy = Wegwischen, was abweicht, und neu anzeichnen.
 headed-row-mark-ring = { $parts ->
     [8] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $cloth-part } markieren, die Linie alle { $part }, die ersten Markierungen an { side-seam }.
    *[4] { EDGE($edge, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $cloth-part } markieren, die Linie alle { $part }, die ersten Markierungen an { side-seam }.

@@ -17,7 +17,7 @@ ruche-mark-flat = { $parts ->
     [8] { PIECE($strip) } in Achtel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }.
    *[4] { PIECE($strip) } in Viertel teilen und alle { $cloth-part } markieren, { PIECE($on) } alle { $part }.
  }
-ruche-mark-line = Auf { PIECE($on) } eine Linie anzeichnen, { $above } über der unteren Kante.
+ruche-mark-line = Auf { PIECE($on) } eine Linie anzeichnen, { line-place }.
 
 ## Kräuseln
 

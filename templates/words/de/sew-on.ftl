@@ -10,14 +10,6 @@ sew-on-aim = { COUNT($edge) ->
 
 ## Markieren
 
-# $finished: Die obere Kante des Teils ist schon in einer Naht, gemessen wird von dort.
-sew-on-mark-line = { $finished ->
-    [yes] Auf der rechten Stoffseite von { PIECE($on) } eine Linie anzeichnen, { $from-edge } unter der oberen Naht.
-   *[no] Auf der rechten Stoffseite von { PIECE($on) } eine Linie anzeichnen, { $from-edge } unter der oberen Schnittkante.
- }
-    .check = Jede Handbreit nachgemessen, liegt die Linie { $from-edge } darunter.
-    .tolerance = { $level-off } mehr oder weniger
-    .remedy = Wegwischen, was abweicht, und neu anzeichnen.
 sew-on-mark-parts-ring = { $parts ->
     [8] Die Linie in Achtel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
    *[4] Die Linie in Viertel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.

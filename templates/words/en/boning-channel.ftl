@@ -6,7 +6,7 @@ boning-channel-aim = A hoop of { $around } holds the skirt out.
 
 ## Sew the channel
 
-boning-channel-mark = Mark a line on the inside of { PIECE($piece) }, { $above } above its bottom edge, all round.
+boning-channel-mark = Mark a line on the inside of { PIECE($piece) }, { line-place }, all round.
     .check = The line keeps its distance: a hoop that dips is seen at once.
     .tolerance = { $line-off } more or less
     .remedy = Draw it again where it dips.

@@ -316,3 +316,18 @@ cord-hole = { $kind ->
     [worked-eyelets] eyelet
    *[metal-eyelets] eyelet
  }
+
+## A line across a piece, measured from one of its edges as it lies now
+
+# Said only inside other messages.
+line-place = { $line-from ->
+    [top-seam] { $from-edge } below the seam at its top
+    [top-cut] { $from-edge } below its cut top edge
+    [bottom-seam] { $from-edge } above the seam at its bottom
+    [bottom-cut] { $from-edge } above its cut bottom edge
+   *[bottom] { $from-edge } above its bottom edge
+ }
+line-across = Draw a line on the right side of { PIECE($on) }, { line-place }.
+    .check = Measured at every hand's width, the distance is { $from-edge }.
+    .tolerance = { $level-off } more or less
+    .remedy = Rub out what strays and draw it again.

@@ -3,14 +3,6 @@
 headed-row-title = Sew { PIECE($row) } on { PIECE($on) } with a frill above the stitches
 headed-row-aim = { $cloth } of cloth lies in { $length }: { $ratio } to 1.
 
-# $finished: measured from the seam at the top, or from its cut edge.
-headed-row-mark-line = { $finished ->
-    [yes] Draw a line on the right side of { PIECE($on) }, { $from-edge } below the seam at its top.
-   *[no] Draw a line on the right side of { PIECE($on) }, { $from-edge } below its cut top edge.
- }
-    .check = Measured at every hand's width, the line is { $from-edge } below.
-    .tolerance = { $level-off } more or less
-    .remedy = Rub out what strays and draw it again.
 headed-row-mark-ring = { $parts ->
     [8] Mark { EDGE($edge) } in eighths on both faces, every { $cloth-part }, and the line every { $part }, the first marks at { side-seam }.
    *[4] Mark { EDGE($edge) } in quarters on both faces, every { $cloth-part }, and the line every { $part }, the first marks at { side-seam }.

@@ -17,7 +17,7 @@ ruche-mark-flat = { $parts ->
     [8] Mark { PIECE($strip) } in eighths, every { $cloth-part }, and { PIECE($on) } every { $part }.
    *[4] Mark { PIECE($strip) } in quarters, every { $cloth-part }, and { PIECE($on) } every { $part }.
  }
-ruche-mark-line = Mark a line on { PIECE($on) }, { $above } above its bottom edge.
+ruche-mark-line = Mark a line on { PIECE($on) }, { line-place }.
 
 ## Gather
 

@@ -10,14 +10,6 @@ sew-on-aim = { COUNT($edge) ->
 
 ## Mark
 
-# $finished: the top edge of the piece is in a seam already, and is measured from there.
-sew-on-mark-line = { $finished ->
-    [yes] Draw a line on the right side of { PIECE($on) }, { $from-edge } below the seam at its top.
-   *[no] Draw a line on the right side of { PIECE($on) }, { $from-edge } below its cut top edge.
- }
-    .check = Measured at every hand's width, the line is { $from-edge } below.
-    .tolerance = { $level-off } more or less
-    .remedy = Rub out what strays and draw it again.
 sew-on-mark-parts-ring = { $parts ->
     [8] Mark the line in eighths, every { $part }, the first at { side-seam }.
    *[4] Mark the line in quarters, every { $part }, the first at { side-seam }.

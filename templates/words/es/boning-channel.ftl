@@ -6,7 +6,7 @@ boning-channel-aim = Un aro de { $around } mantiene la falda ahuecada.
 
 ## Coser la jareta
 
-boning-channel-mark = Traza una línea por dentro { PIECE($piece, case: "of") }, { $above } por encima de su borde inferior, todo alrededor.
+boning-channel-mark = Traza una línea por dentro { PIECE($piece, case: "of") }, { line-place }, todo alrededor.
     .check = La línea guarda la distancia: un aro que se hunde se nota enseguida.
     .tolerance = { $line-off } de más o de menos
     .remedy = Vuelve a trazarla donde se hunda.

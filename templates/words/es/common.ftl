@@ -357,3 +357,18 @@ cord-hole = { $kind ->
     [worked-eyelets] ojete
    *[metal-eyelets] ojete
  }
+
+## Una línea a través de una pieza, medida desde un borde tal como está ahora
+
+# Solo dentro de otros mensajes.
+line-place = { $line-from ->
+    [top-seam] { $from-edge } por debajo de la costura de arriba
+    [top-cut] { $from-edge } por debajo del borde superior cortado
+    [bottom-seam] { $from-edge } por encima de la costura de abajo
+    [bottom-cut] { $from-edge } por encima del borde inferior cortado
+   *[bottom] { $from-edge } por encima de su borde inferior
+ }
+line-across = Traza una línea por el derecho { PIECE($on, case: "of") }, { line-place }.
+    .check = Medida cada ancho de mano, la distancia es de { $from-edge }.
+    .tolerance = { $level-off } de más o de menos
+    .remedy = Borra lo que se desvíe y vuelve a trazarlo.

@@ -3,14 +3,6 @@
 headed-row-title = Cose { PIECE($row) } con cabecilla sobre { PIECE($on) }
 headed-row-aim = { $cloth } de tela caben en { $length }: { $ratio } a 1.
 
-# $finished: medido desde la costura de arriba, o desde el borde cortado.
-headed-row-mark-line = { $finished ->
-    [yes] Traza una línea por el derecho { PIECE($on, case: "of") }, { $from-edge } por debajo de la costura de arriba.
-   *[no] Traza una línea por el derecho { PIECE($on, case: "of") }, { $from-edge } por debajo del borde superior cortado.
- }
-    .check = Medida cada ancho de mano, la línea queda { $from-edge } más abajo.
-    .tolerance = { $level-off } de más o de menos
-    .remedy = Borra lo que se desvíe y vuelve a trazarlo.
 headed-row-mark-ring = { $parts ->
     [8] Marca los octavos { EDGE($edge, case: "of") } por las dos caras, cada { $cloth-part }, y los de la línea, cada { $part }, las primeras marcas en { side-seam }.
    *[4] Marca los cuartos { EDGE($edge, case: "of") } por las dos caras, cada { $cloth-part }, y los de la línea, cada { $part }, las primeras marcas en { side-seam }.

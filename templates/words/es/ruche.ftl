@@ -17,7 +17,7 @@ ruche-mark-flat = { $parts ->
     [8] Marca en octavos { PIECE($strip) }, cada { $cloth-part }, y { PIECE($on) }, cada { $part }.
    *[4] Marca en cuartos { PIECE($strip) }, cada { $cloth-part }, y { PIECE($on) }, cada { $part }.
  }
-ruche-mark-line = Marca una línea en { PIECE($on) }, { $above } por encima de su borde inferior.
+ruche-mark-line = Marca una línea en { PIECE($on) }, { line-place }.
 
 ## Fruncir
 

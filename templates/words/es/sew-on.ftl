@@ -10,14 +10,6 @@ sew-on-aim = { COUNT($edge) ->
 
 ## Marcar
 
-# $finished: el borde superior de la pieza ya está en una costura, y se mide desde ella.
-sew-on-mark-line = { $finished ->
-    [yes] Traza una línea por el derecho { PIECE($on, case: "of") }, { $from-edge } por debajo de la costura de arriba.
-   *[no] Traza una línea por el derecho { PIECE($on, case: "of") }, { $from-edge } por debajo del borde superior cortado.
- }
-    .check = Medida cada ancho de mano, la línea queda { $from-edge } más abajo.
-    .tolerance = { $level-off } de más o de menos
-    .remedy = Borra lo que se desvíe y vuelve a trazarlo.
 sew-on-mark-parts-ring = { $parts ->
     [8] Marca los octavos de la línea, cada { $part }, la primera marca en { side-seam }.
    *[4] Marca los cuartos de la línea, cada { $part }, la primera marca en { side-seam }.

@@ -6,7 +6,7 @@ boning-channel-aim = Un cerceau de { $around } tient la jupe évasée.
 
 ## Coudre la coulisse
 
-boning-channel-mark = Tracer une ligne à l’intérieur { PIECE($piece, case: "of") }, à { $above } au-dessus de son bord inférieur, tout autour.
+boning-channel-mark = Tracer une ligne à l’intérieur { PIECE($piece, case: "of") }, à { line-place }, tout autour.
     .check = La ligne garde sa distance : un cerceau qui plonge se voit tout de suite.
     .tolerance = { $line-off } de plus ou de moins
     .remedy = La retracer là où elle plonge.

@@ -360,3 +360,18 @@ cord-hole = { $kind ->
     [worked-eyelets] un œillet
    *[metal-eyelets] un œillet
  }
+
+## Une ligne en travers d’une pièce, mesurée depuis un bord tel qu’il est maintenant
+
+# Seulement dans d’autres messages.
+line-place = { $line-from ->
+    [top-seam] { $from-edge } sous la couture du haut
+    [top-cut] { $from-edge } sous le bord supérieur coupé
+    [bottom-seam] { $from-edge } au-dessus de la couture du bas
+    [bottom-cut] { $from-edge } au-dessus du bord inférieur coupé
+   *[bottom] { $from-edge } au-dessus de son bord inférieur
+ }
+line-across = Tracer une ligne sur l’endroit { PIECE($on, case: "of") }, à { line-place }.
+    .check = Mesurée à chaque largeur de main, la distance est de { $from-edge }.
+    .tolerance = { $level-off } de plus ou de moins
+    .remedy = Effacer ce qui s’écarte et retracer.

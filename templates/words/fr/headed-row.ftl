@@ -3,14 +3,6 @@
 headed-row-title = Coudre { PIECE($row) } à tête sur { PIECE($on) }
 headed-row-aim = { $cloth } de tissu tiennent sur { $length } : { $ratio } pour 1.
 
-# $finished : mesuré depuis la couture du haut, ou depuis le bord coupé.
-headed-row-mark-line = { $finished ->
-    [yes] Tracer une ligne sur l’endroit { PIECE($on, case: "of") }, à { $from-edge } sous la couture du haut.
-   *[no] Tracer une ligne sur l’endroit { PIECE($on, case: "of") }, à { $from-edge } sous le bord supérieur coupé.
- }
-    .check = Mesurée à chaque largeur de main, la ligne est { $from-edge } plus bas.
-    .tolerance = { $level-off } de plus ou de moins
-    .remedy = Effacer ce qui s’écarte et retracer.
 headed-row-mark-ring = { $parts ->
     [8] Marquer les huitièmes { EDGE($edge, case: "of") } sur les deux faces, tous les { $cloth-part }, et ceux de la ligne, tous les { $part }, les premiers repères à { side-seam }.
    *[4] Marquer les quarts { EDGE($edge, case: "of") } sur les deux faces, tous les { $cloth-part }, et ceux de la ligne, tous les { $part }, les premiers repères à { side-seam }.

@@ -17,7 +17,7 @@ ruche-mark-flat = { $parts ->
     [8] Marquer les huitièmes { PIECE($strip, case: "of") }, tous les { $cloth-part }, et ceux { PIECE($on, case: "of") }, tous les { $part }.
    *[4] Marquer les quarts { PIECE($strip, case: "of") }, tous les { $cloth-part }, et ceux { PIECE($on, case: "of") }, tous les { $part }.
  }
-ruche-mark-line = Tracer une ligne sur { PIECE($on) }, à { $above } au-dessus de son bord inférieur.
+ruche-mark-line = Tracer une ligne sur { PIECE($on) }, à { line-place }.
 
 ## Froncer
 

@@ -10,14 +10,6 @@ sew-on-aim = { COUNT($edge) ->
 
 ## Marquer
 
-# $finished : le bord supérieur de la pièce est déjà pris dans une couture, d’où l’on mesure.
-sew-on-mark-line = { $finished ->
-    [yes] Tracer une ligne sur l’endroit { PIECE($on, case: "of") }, à { $from-edge } sous la couture du haut.
-   *[no] Tracer une ligne sur l’endroit { PIECE($on, case: "of") }, à { $from-edge } sous le bord supérieur coupé.
- }
-    .check = Mesurée à chaque largeur de main, la ligne est { $from-edge } plus bas.
-    .tolerance = { $level-off } de plus ou de moins
-    .remedy = Effacer ce qui s’écarte et retracer.
 sew-on-mark-parts-ring = { $parts ->
     [8] Marquer les huitièmes de la ligne, tous les { $part }, le premier repère à { side-seam }.
    *[4] Marquer les quarts de la ligne, tous les { $part }, le premier repère à { side-seam }.

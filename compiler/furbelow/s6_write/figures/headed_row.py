@@ -12,6 +12,7 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.headed_row import HeadedOn
+from furbelow.techniques.shared.lines import line_said, measured_up
 
 LEFT, RIGHT = 110.0, 300.0
 DOWN, FRILL, ROWS, FALLS, BELOW = 78.0, 22.0, 7.0, 52.0, 24.0  # units
@@ -24,7 +25,7 @@ def headed_row(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     values: Values = {
         "row": Pieces(row.pieces[:1]),
         "on": Pieces((word_of(written, "on"),)),
-        "from-edge": Length(facts.from_edge),
+        **line_said(done.before, done.step, word_of(written, "on"), facts.down),
         "heading": Length(done.step.mm("heading")),
     }
     sheet = Sheet()
@@ -46,7 +47,8 @@ def headed_row(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fig
     sheet.lines([[(x, line + ROWS + 2), (x, line + ROWS + 18)] for x in folds], SOFT, THIN)
     for at in (line, line + ROWS):
         sheet.line([(LEFT, at), (RIGHT, at)], ACCENT, THICK, SEAM)
-    sheet.upright(y, line, LEFT - 22, words.value(values, "from-edge"), LEFT - 10, "left")
+    if not measured_up(done.before, done.step, word_of(written, "on")):
+        sheet.upright(y, line, LEFT - 22, words.value(values, "from-edge"), LEFT - 10, "left")
     sheet.upright(line - FRILL, line, RIGHT + 20, words.value(values, "heading"), RIGHT + 10)
     sheet.callout(
         (RIGHT + 40, line + 30), numbers.at("headed-row-sew-ring", "headed-row-sew-flat"), (RIGHT - 30, line + ROWS)

@@ -12,6 +12,7 @@ from furbelow.s6_write.figures.pen import Sheet
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.sew_on import OnBase
+from furbelow.techniques.shared.lines import line_said, measured_up
 
 LEFT, RIGHT = 110.0, 300.0
 DOWN, ROW, SEAM_WIDE, BELOW = 64.0, 48.0, 16.0, 74.0  # units, not to scale
@@ -25,7 +26,7 @@ def row_on_line(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     values: Values = {
         "row": edge_said(row),
         "on": Pieces((on,)),
-        "from-edge": Length(facts.from_edge),
+        **line_said(done.before, done.step, on, facts.down),
         "seam-width": Length(done.step.mm("seam")),
         "hangs": Length(facts.hangs),
         "gathered": flag(row.gathered),
@@ -36,7 +37,8 @@ def row_on_line(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     line = y + DOWN
     _row(sheet, line + SEAM_WIDE, line - ROW, bool(row.gathered), wrong=True)
     sheet.line([(LEFT, line), (RIGHT, line)], ACCENT, THICK, SEAM)
-    sheet.upright(y, line, LEFT - 16, words.value(values, "from-edge"), LEFT - 2, "left")
+    if not measured_up(done.before, done.step, on):
+        sheet.upright(y, line, LEFT - 16, words.value(values, "from-edge"), LEFT - 2, "left")
     sheet.upright(line, line + SEAM_WIDE, RIGHT + 14, words.value(values, "seam-width"), RIGHT + 2)
     sheet.callout((LEFT + 40, line + SEAM_WIDE + 26), numbers.at("sew-on-lay"), (LEFT + 40, line + SEAM_WIDE))
     sewn = numbers.at("sew-on-sew-ring", "sew-on-sew-flat")

@@ -5,7 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
-from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.bench import WORKABLE, Bench, Edge, State
+from furbelow.garment.matching import LEVEL
+from furbelow.garment.message import Length, One, Value
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -15,6 +17,7 @@ HEIGHTS = {
     "below top": Parameter("From the finished top edge of that piece down to the line.", Kind.LENGTH, ""),
     "above hem": Parameter("Instead: from its finished bottom edge up to the line.", Kind.LENGTH, ""),
 }
+FROM = ("top-seam", "top-cut", "bottom-seam", "bottom-cut", "bottom")
 LEVEL_OFF = Fraction(3)  # so far a chalked line may stray; common practice, no source
 
 
@@ -65,6 +68,33 @@ def base_gathered(bench: Bench, step: Step, on: str) -> Fault | None:
         return None
     headline = f"`{on}` is gathered at its bottom edge, and a row is sewn on flat cloth"
     return fault_at(step, "on", "FB333", headline, help="sew the row on before the gathers")
+
+
+def measured_up(bench: Bench, step: SolvedStep, piece: str) -> bool:
+    """Whether the line is measured up from the bottom edge: the edge that the maker named, but for one that is not level
+    any more."""
+    cloth, low = bench.cloths[piece], height_given(step) == "above hem"
+    uneven = cloth.rises != LEVEL if low else cloth.levelled
+    return low != uneven
+
+
+def line_said(bench: Bench, step: SolvedStep, piece: str, down: Fraction) -> dict[str, Value]:
+    """From which edge, as it lies now, the line is measured, and how far; `down` is in mm from the cut top edge."""
+    cloth = bench.cloths[piece]
+    if measured_up(bench, step, piece):
+        edge = bench.edge(f"{piece}.bottom")
+        return line_above(edge, cloth.piece.cut_depth - edge.used - down)
+    edge = bench.edge(f"{piece}.top")
+    return {
+        "line-from": One("top-cut" if edge.state in WORKABLE else "top-seam", FROM),
+        "from-edge": Length(down - edge.used),
+    }
+
+
+def line_above(edge: Edge, above: Fraction) -> dict[str, Value]:
+    """How a line is said that lies so far above a bottom edge as it is now, in mm."""
+    where = "bottom-cut" if edge.state in WORKABLE else "bottom-seam" if edge.state is State.SEWN else "bottom"
+    return {"line-from": One(where, FROM), "from-edge": Length(above)}
 
 
 def line_edge(bench: Bench, on: str, length: Fraction) -> Edge:
