@@ -15,10 +15,14 @@ from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Instructions, Performed, edge_of, edges_of, word_of, words_of
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
+from furbelow.order.chain import solved as numbers
+from furbelow.order.order import Order
+from furbelow.s1_read.read_spec import read_spec
+from furbelow.s2_solve.body import size_body
 from furbelow.techniques import technique_of
 
 from tests.demos.demos import EVERY_SIZE, order
-from tests.techniques.small import Worked, sound, work
+from tests.techniques.small import Worked, sound, spec_text, work
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 CLOSES = {"join ends": ("seam",), "french seam": ("first seam", "second seam"), "flat felled seam": ("seam",)}
@@ -241,3 +245,63 @@ def test_the_margins_of_an_open_seam_are_measured_with_the_edge() -> None:
     assert "every 14 cm, 8 in all, the first 8.5 cm from one end" in words
     # 30 cm on a seam line 1 cm below the edge, by darts of 12 cm: 115 - 30 x 12 / 11.
     assert "both margins of the open seam: 82.3 cm." in words
+
+
+def test_what_tucks_have_taken_is_not_measured_again_on_a_lined_piece() -> None:
+    pieces = "apron: {from: lawn, length: 64 cm, depth: 56 cm}\nlining: {from: lawn, length: 64 cm, depth: 56 cm}"
+    steps = """- tucks: {edge: apron.bottom, depth: 1 cm, count: 3, space: 5 mm, from edge: 4 cm}
+    - bagged lining: {piece: apron, lining: lining, seam: 1 cm, leave open: top}"""
+    # 56 cm when finished and the seam at the top still to come, which nothing takes here; three tucks of 2 cm are gone.
+    assert "It measures 64 cm by 56 cm." in work(pieces, steps).words()
+
+
+def test_a_vent_is_sewn_and_hemmed_with_the_cloth_that_is_there() -> None:
+    words = sound(*VENT).words()
+    # A hem of 4 cm and 1 cm to turn under lie below the 20 cm; one margin of 4 cm stays out beside 120 cm.
+    assert "from the bottom edge to the end of the opening, 25 cm" in words
+    assert "a stitch every 8 mm, 124 cm." in words
+
+
+def test_on_a_levelled_waist_a_line_is_measured_from_below() -> None:
+    row = "    row: {from: net, length: 300 cm, depth: 14 cm}\n"
+    on_it = """    - join ends: {of: row}
+    - headed row: {edge: row.top, on: skirt, HEIGHT, heading: 2 cm}
+    - zip"""
+    for height, said in (
+        ("above hem: 8 cm", "9.5 cm above its cut bottom edge"),
+        ("below top: 40 cm", "21.5 cm above"),
+    ):
+        steps = GORED[1].replace("    - zip", on_it.replace("HEIGHT", height))
+        # The hem takes 1.5 cm; 60 cm deep, 40 cm down is 20 cm above the hem.
+        assert said in work(GORED[0] + "\n" + row, steps, materials=ZIP).words()
+
+
+def test_a_line_below_a_waist_that_is_level_is_measured_from_there() -> None:
+    pieces = "base: {from: net, length: 120 cm, depth: 60 cm}\nrow: {from: net, length: 300 cm, depth: 14 cm}"
+    steps = """- join ends: {of: base}
+    - join ends: {of: row}
+    - headed row: {edge: row.top, on: base, below top: 40 cm, heading: 2 cm}"""
+    assert "40 cm below its cut top edge" in work(pieces, steps).words()
+
+
+def test_the_rectangle_of_gores_is_as_wide_as_it_is_cut() -> None:
+    """Head to tail: 22.9 cm at a cut hem and 2.5 at a cut top, so 2 x 25.4 + 20.4 / 2 = 61 cm, up to the next 5 mm."""
+    text = spec_text(
+        "godet: {from: lawn, count: 4, length: 5 mm, depth: 22 cm}",
+        """- gores: {piece: godet, hem: 20 cm, sides: both slanting}
+        - join ends: {of: godet, seam: 1 cm, into: one ring}
+        - narrow hem: {edge: godet.bottom, first turn: 5 mm, second turn: 5 mm}""",
+    ).replace("rounding: 0 mm", "rounding: 5 mm")
+    read = read_spec(("small.yaml", text.encode()))
+    assert read.value is not None
+    body = size_body(read.value, "M")
+    assert body.value is not None
+    solved = numbers(Order(read.value, "size M", body.value, {}, Workroom())).value
+    assert solved is not None
+    assert [float(each) for each in solved.pieces["godet"].blank] == [610, 230]
+
+
+def test_a_centre_beyond_the_cloth_is_drawn_on_paper() -> None:
+    pieces = "panel: {from: lawn, count: 2, length: 49 cm, depth: 55 cm}"
+    steps = "- ring cut: {piece: panel, hem: 98 cm}\n- join ends: {of: panel, seam: 15 mm, into: one ring}"
+    assert "beyond the upper edge, on paper taped to the table." in work(pieces, steps).words()

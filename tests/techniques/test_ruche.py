@@ -24,7 +24,7 @@ def test_each_line_is_gathered_and_sewn_on(lines: str, rows: int) -> None:
 
 
 def test_the_lines_are_marked_where_they_will_lie() -> None:
-    assert "11 cm above its bottom edge" in sound(PIECES, f"{READY}\n{STEP.replace('LINES', 'one')}").words()
+    assert "11 cm above its cut bottom edge" in sound(PIECES, f"{READY}\n{STEP.replace('LINES', 'one')}").words()
     words = sound(PIECES, f"{READY}\n{STEP.replace('LINES', 'two, inset: 1 cm')}").words()
     assert "9 cm above its bottom edge" in words
     assert "13 cm above its bottom edge" in words

@@ -37,7 +37,7 @@ def test_a_height_from_the_hem_is_that_of_the_finished_base() -> None:
     # 60 cm finished less 48 cm lies 12 cm below the finished top, and its narrow hem takes 15 mm above that.
     assert worked.bench.seams["upper.top"].on is not None
     assert worked.bench.seams["upper.top"].on.down == 120 + 15
-    assert "Draw a line on the right side of the base, 13.5 cm below its cut top edge." in worked.words()
+    assert "Draw a line on the right side of the base, 48 cm above its bottom edge." in worked.words()
 
 
 def test_the_row_gives_its_seam_and_the_base_nothing() -> None:

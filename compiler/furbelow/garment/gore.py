@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import lru_cache
-from math import sqrt
+from math import ceil, sqrt
 from typing import NamedTuple
 
 FRONT, SIDE, BACK = "front", "side", "back"
@@ -48,7 +48,7 @@ class Gore(NamedTuple):
 
     above, below: what seams and turns take beyond the two; ends: the margin at each side, measured level.
     widths: the gores that there are. both: both sides slant alike, else one is straight. one_way: none may stand on its head.
-    room: the widest a row of them may be.
+    room: the widest a row of them may be. rounding: to which the rectangles are cut, where both sides slant; 0 for none.
     """
 
     top: Fraction
@@ -61,6 +61,7 @@ class Gore(NamedTuple):
     both: bool
     one_way: bool
     room: Fraction
+    rounding: Fraction = Fraction(0)
 
     @property
     def cut_top(self) -> Fraction:
@@ -93,7 +94,10 @@ class Gore(NamedTuple):
     @property
     def blank(self) -> tuple[Fraction, Fraction]:
         """Width and height of the rectangles, which are all alike."""
-        return max(row[-1].ends for row in self.rows), self.cut_depth
+        wide = max(row[-1].ends for row in self.rows)
+        # Beside a last slanting side there is room; a straight one is the side of its rectangle.
+        step = self.rounding if self.both else Fraction(0)
+        return (step * ceil(wide / step) if step else wide), self.cut_depth
 
     @property
     def round(self) -> tuple[str, ...]:

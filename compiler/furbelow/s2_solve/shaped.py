@@ -66,6 +66,7 @@ def _gore(spec: Spec, name: str, values: Values, step: Step, taken: Allowance, h
         taken.both_slant,
         cloth is not None and cloth.one_way,
         _room(spec, spec.pieces[name], values),
+        values["rounding"].value,
     )
     own = tuple(_own_gores(gore, values, step, taken))
     left = many - sum(each.many for each in own)

@@ -109,12 +109,12 @@ class BaggedLining:
                 after = after.with_edges(edge._replace(state=State.ENCLOSED, used=edge.used + seam))
         copies, cut = bench.cloths[outer].copies, solved.pieces[outer]
         shows = cut.cut_length - 2 * seam
-        deep = cut.cut_depth - seam * len([side for side in _sides(written) if side in ("top", "bottom")])
+        rows = len([side for side in _sides(written) if side in ("top", "bottom")])
+        deep = bench.depth(outer) - seam * rows  # tucks have taken their share before
         for piece in (outer, lining):
             for side, length in (("top", shows), ("bottom", shows), ("start", deep), ("end", deep)):
                 edge = after.edge(f"{piece}.{side}")
                 after = after.with_edges(edge._replace(set_length=length, cloth_length=length))
-        rows = len([side for side in _sides(written) if side in ("top", "bottom")])
         around = rows * shows + 2 * deep
         gap = Fraction(0) if word_of(written, "leave open") == TOP else step.mm("gap")
         closed = Seam(

@@ -121,7 +121,7 @@ class DeepHem:
                     help=f"turn it under, or put `- neaten: {{edge: {name}}}` before this step",
                 ),
             )
-        length = edge.set_length
+        length = edge.end_to_end
         after = bench.turned(edge, under + depth, State.HEMMED)
         by_hand = word_of(written, "by") == SLIP
         kind, stitch = (StitchType.HAND, SLIP_EVERY) if by_hand else (StitchType.LOCK, room.seam_stitch)

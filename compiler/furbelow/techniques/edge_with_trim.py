@@ -134,7 +134,7 @@ class EdgeWithTrim:
                 ),
             )
         overlap, under = step.mm("overlap") if bench.ring(edge) else Fraction(0), folded_under(bench, edge)
-        length = edge.set_length
+        length = edge.end_to_end
         after = bench.turned(edge._replace(trim=trim), turn, State.HEMMED)
         rows = 2 if width > WIDE or together else 1
         return Performed(

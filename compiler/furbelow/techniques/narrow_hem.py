@@ -115,7 +115,7 @@ class NarrowHem:
                     help="make the hem narrower or the piece deeper",
                 ),
             )
-        length = edge.set_length
+        length = edge.end_to_end
         after = bench.turned(edge, first + second, State.HEMMED)
         sewn = Sewn(
             StitchType.LOCK,

@@ -152,7 +152,7 @@ class Neaten:
         ravels = _ravels(facts, say)
         aim = AIMS[by] if ravels else "neaten-aim-firm"
         values: Values = {
-            **(places[0].values if len(places) == 1 else {"places": len(places)}),
+            **(places[0].values if len(places) == 1 else {"places": sum(place.copies for place in places)}),
             "ravels": flag(ravels),
             "tail": Length(TAIL, "about"),
             "past": Length(PAST, "about"),
@@ -188,6 +188,7 @@ def _seam_place(done: Performed, seam: Seam, say: Phrasing) -> _Place | None:
     """The margin of a seam; None for the joins of a piece that the cutting plan gives none."""
     pieces = tuple(ply.piece for ply in seam.plies)
     values: dict[str, Value] = {"pieces": Pieces(pieces), "length": Length(seam.length)}
+    values |= _which_margin(seam)
     if seam.name.endswith(".joins"):
         joins = say.joins.get(pieces[0], 0)
         chain = Part("chain-joins", {"joins": joins})
@@ -197,6 +198,16 @@ def _seam_place(done: Performed, seam: Seam, say: Phrasing) -> _Place | None:
         return _Place("neaten-title-ends", "neaten-place-ends", values, seam.copies)
     ring = all(done.before.cloths[piece].ring for piece in pieces)
     return _Place("neaten-title-between", "neaten-place-between", values, seam.copies, ring=ring)
+
+
+def _which_margin(seam: Seam) -> dict[str, Value]:
+    """Where a margin lies: between two pieces, or at one edge of a single one; round it, where two layers of one are closed."""
+    alone = len({ply.piece for ply in seam.plies}) == 1
+    round_it = alone and seam.on is not None and seam.plies[0].copies > seam.copies
+    name = (seam.edges or (f"{seam.plies[0].piece}.top",))[0]
+    piece, _, side = name.partition(".")
+    where = "round" if round_it else "edge" if alone else "between"
+    return {"where": One(where, ("between", "edge", "round")), "beside": Pieces((piece,), side)}
 
 
 def _edge_place(done: Performed, edge: Edge) -> _Place:

@@ -115,6 +115,8 @@ class RingCut:
             "beyond": Length(beyond),
             "shift": Length(shift or Fraction(0)),
             "stacked": ring.stacked,
+            "on-paper": flag(on_paper),
+            "farthest": Length(max(beyond + (shift or 0) * (ring.stacked - 1), Fraction(0))),
             "last": copies - (ring.rectangles(copies) - 1) * ring.stacked,
             "short": flag(copies % ring.stacked),
             "arc-off": Length(Fraction(3), "about"),

@@ -89,7 +89,7 @@ class RolledHem:
         if faults:
             return refused(bench, step, edge.pieces, *faults)
         turned = roll if by == OVERLOCKER else 2 * roll
-        length = edge.set_length
+        length = edge.end_to_end
         after = bench.turned(edge, turned, State.HEMMED)
         kind, stitch = {
             FOOT: (StitchType.LOCK, room.seam_stitch),

@@ -41,7 +41,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
-from furbelow.techniques.shared.seam_openings import to_leave_open
+from furbelow.techniques.shared.seam_openings import to_come, to_leave_open
 
 SLIT, VENT = "slit", "vent"
 BESIDE = Fraction(6)
@@ -52,9 +52,10 @@ BAR = Fraction(5)
 
 
 class SlitSewn(NamedTuple):
-    """How long the slit is above the finished hem, and the seam in which it lies."""
+    """How long the slit is above the finished hem and above the bottom edge as it is now, and the seam in which it lies."""
 
     long: Fraction
+    now: Fraction
     seam: Seam
 
 
@@ -106,6 +107,7 @@ class Slit:
         after = bench.with_seams(seam._replace(topstitched_slit=True)).with_edges(
             *(each._replace(stands_out=stands_out) for each in across if each.slit and each.name not in bench.openings)
         )
+        now = seam.slit + to_come(bench, Phrasing(solved, room), f"{touches[-1]}.bottom")
         bar = 2 * seam.width if word_of(written, "as") == VENT else 2 * BESIDE
         return Performed(
             step,
@@ -113,13 +115,13 @@ class Slit:
             after,
             touches,
             sewn=(
-                Sewn(StitchType.LOCK, 2 * seam.slit + bar, copies, room.seam_stitch),
+                Sewn(StitchType.LOCK, 2 * now + bar, copies, room.seam_stitch),
                 Sewn(StitchType.LOCK, 4 * BAR, copies, Fraction(1)),
             ),
             setup=SetUp.STRAIGHT,
-            pinned=2 * seam.slit * copies,
-            handled=2 * seam.slit * copies,
-            facts=SlitSewn(seam.slit, seam),
+            pinned=2 * now * copies,
+            handled=2 * now * copies,
+            facts=SlitSewn(seam.slit, now, seam),
         )
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
@@ -133,6 +135,7 @@ class Slit:
         values: Values = {
             "pieces": Pieces(done.touches),
             "long": Length(facts.long),
+            "now": Length(facts.now),
             "margin": Length(facts.seam.width),
             "beside": Length(BESIDE, "about"),
             "bar": Length(BAR, "about"),

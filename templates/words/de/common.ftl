@@ -158,6 +158,7 @@ mark-parts-flat = { $parts ->
 # Nur in anderen Sätzen gesagt, am Satzanfang: wo beide Kanten zuerst aufeinandertreffen.
 match-places = { $places ->
     [bright] Die Seitennähte mit dem bunten Faden und die Markierungen
+    [some] Die Seitennähte (hat eine Kante mehrere, die mit dem bunten Faden) und die Markierungen
     [ends] Beide Enden und die Markierungen
    *[plain] Die Seitennähte und die Markierungen
  }

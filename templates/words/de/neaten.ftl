@@ -24,7 +24,11 @@ neaten-ends = { $several ->
     [yes] Die Nahtzugaben der Seitennähte von { PIECE($pieces) }
    *[no] Die Nahtzugabe der Seitennaht von { PIECE($pieces) }
  }
-neaten-between = Die Nahtzugabe zwischen { PIECE($pieces) }
+neaten-between = { $where ->
+    [edge] Die Nahtzugabe an { EDGE($beside, case: "dative") }
+    [round] Die Nahtzugabe rund um { PIECE($pieces) }
+   *[between] Die Nahtzugabe zwischen { PIECE($pieces) }
+ }
 
 # Als $place in den Arbeiten darunter, am Satzanfang.
 neaten-place-joins = { neaten-joins }, alle Lagen zusammen, je { $length },

@@ -30,10 +30,15 @@ ring-cut-ends-wide = { ring-cut-end-lines }
     .tolerance = 1 Grad mehr oder weniger
     .remedy = { ring-cut-ends.remedy }
 
+# Nur innerhalb der folgenden Nachrichten.
+ring-cut-move = { $on-paper ->
+    [yes] Den Mittelpunkt auf der Mittellinie um { $shift } weiterrücken; der letzte liegt { $farthest } jenseits der oberen Kante, auf Papier, das auf den Tisch geklebt ist. Von dort beide Bögen und die geraden Enden noch einmal zeichnen.
+   *[no] Den Mittelpunkt auf der Mittellinie um { $shift } weiterrücken, von der unteren Kante weg, und von dort beide Bögen und die geraden Enden noch einmal zeichnen.
+ }
 # Mehrere Teile in einem Rechteck übereinander; $short: Das letzte Rechteck fasst nur $last.
 ring-cut-next = { $short ->
-    [yes] Den Mittelpunkt auf der Mittellinie um { $shift } weiterrücken, von der unteren Kante weg, und von dort beide Bögen und die geraden Enden noch einmal zeichnen. So fortfahren, bis { $stacked } Teile im Rechteck liegen, im letzten { $last }.
-   *[no] Den Mittelpunkt auf der Mittellinie um { $shift } weiterrücken, von der unteren Kante weg, und von dort beide Bögen und die geraden Enden noch einmal zeichnen. So fortfahren, bis { $stacked } Teile im Rechteck liegen.
+    [yes] { ring-cut-move } So fortfahren, bis { $stacked } Teile im Rechteck liegen, im letzten { $last }.
+   *[no] { ring-cut-move } So fortfahren, bis { $stacked } Teile im Rechteck liegen.
  }
     .check = Jeder neue äußere Bogen liegt über dem inneren Bogen des vorigen Teils, an beiden Enden am nächsten, und kreuzt ihn nicht.
     .remedy = { $shift } noch einmal messen, vom zuletzt benutzten Mittelpunkt aus.
@@ -52,4 +57,4 @@ ring-cut-stay-above = { ring-cut-stay-row }
     .check = Die Linie der späteren Naht, { $above } von der Schnittkante, misst zwischen den Endnähten { $top }.
     .tolerance = { ring-cut-stay.tolerance }
     .remedy = { ring-cut-stay.remedy }
-ring-cut-hang = Noch nicht säumen. An das Teil genäht, an dem es hängt, hängt es zuerst über Nacht aus, und was sich abgesenkt hat, wird waagerecht abgeschnitten.
+ring-cut-hang = Noch nicht säumen. Das Teil hängt zuerst über Nacht aus, und was sich abgesenkt hat, wird waagerecht abgeschnitten.

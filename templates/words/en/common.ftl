@@ -131,6 +131,7 @@ mark-parts-flat = { $parts ->
 # Said only inside other messages: where both edges are matched first.
 match-places = { $places ->
     [bright] the side seams, those with a bright thread, and the marks
+    [some] the side seams, with the bright thread where there is one, and the marks
     [ends] both ends and the marks
    *[plain] the side seams and the marks
  }

@@ -24,7 +24,11 @@ neaten-ends = { $several ->
     [yes] the margins of the side seams of { PIECE($pieces) }
    *[no] the margin of the side seam of { PIECE($pieces) }
  }
-neaten-between = the margin between { PIECE($pieces) }
+neaten-between = { $where ->
+    [edge] the margin at { EDGE($beside) }
+    [round] the margin round { PIECE($pieces) }
+   *[between] the margin between { PIECE($pieces) }
+ }
 
 # As $place in the actions below.
 neaten-place-joins = { neaten-joins }, all layers together, { $length } each

@@ -30,10 +30,15 @@ ring-cut-ends-wide = { ring-cut-end-lines }
     .tolerance = 1 degree more or less
     .remedy = { ring-cut-ends.remedy }
 
+# Said only inside the messages below.
+ring-cut-move = { $on-paper ->
+    [yes] Move the centre { $shift } further up the middle line; the last one lies { $farthest } beyond the upper edge, on paper taped to the table. From there draw both arcs and the straight ends once more.
+   *[no] Move the centre { $shift } further up the middle line, away from the lower edge, and draw both arcs and the straight ends from there once more.
+ }
 # Copies that lie in one rectangle, one above the other; $short: the last rectangle holds only $last.
 ring-cut-next = { $short ->
-    [yes] Move the centre { $shift } further up the middle line, away from the lower edge, and draw both arcs and the straight ends from there once more. Go on until { $stacked } copies lie in the rectangle, in the last one { $last }.
-   *[no] Move the centre { $shift } further up the middle line, away from the lower edge, and draw both arcs and the straight ends from there once more. Go on until { $stacked } copies lie in the rectangle.
+    [yes] { ring-cut-move } Go on until { $stacked } copies lie in the rectangle, in the last one { $last }.
+   *[no] { ring-cut-move } Go on until { $stacked } copies lie in the rectangle.
  }
     .check = Each new outer arc lies above the inner arc of the copy before, nearest to it at both ends, and does not cross it.
     .remedy = Measure { $shift } again, from the centre that was used last.
@@ -52,4 +57,4 @@ ring-cut-stay-above = { ring-cut-stay-row }
     .check = The line of the later seam, { $above } from the cut edge, measures { $top } between the end seams.
     .tolerance = { ring-cut-stay.tolerance }
     .remedy = { ring-cut-stay.remedy }
-ring-cut-hang = Do not hem it yet. Sewn to what it hangs from, it hangs overnight first, and what has dropped is cut off level.
+ring-cut-hang = Do not hem it yet. It hangs overnight first, and what has dropped is cut off level.

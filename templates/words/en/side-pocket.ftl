@@ -4,7 +4,7 @@
 side-pocket-title = Sew a pocket into the seam of { PIECE($on) }
 side-pocket-aim = The gap of { $gap } opens into a bag { $wide } wide and { $high } high.
 
-side-pocket-mark = Mark the gap on both margins of the seam, { $begins } and { $ends } below the top edge, and { $above } above each gap mark where the bag begins.
+side-pocket-mark = Mark the gap on both margins of the seam, { $begins } and { $ends } below the top edge, and { $above } above the upper mark where the bag begins.
 side-pocket-lay = Lay one piece of { PIECE($bag) } on each margin, right sides together. Its upright edge is level with the edge of the margin, its top { $above } above the gap. Pin both.
     .check = Both pieces lie at one height and point away from the seam.
     .tolerance = 3 mm more or less

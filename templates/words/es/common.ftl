@@ -172,6 +172,7 @@ mark-parts-flat = { $parts ->
 # Se dice solo dentro de otros mensajes: dónde se juntan primero los dos bordes.
 match-places = { $places ->
     [bright] las costuras laterales, las del hilo de color vivo, y las marcas
+    [some] las costuras laterales, la del hilo de color vivo si lo hay, y las marcas
     [ends] los dos extremos y las marcas
    *[plain] las costuras laterales y las marcas
  }

@@ -24,7 +24,11 @@ neaten-ends = { $several ->
     [yes] los márgenes de las costuras laterales { PIECE($pieces, case: "of") }
    *[no] el margen de la costura lateral { PIECE($pieces, case: "of") }
  }
-neaten-between = el margen entre { PIECE($pieces) }
+neaten-between = { $where ->
+    [edge] el margen { EDGE($beside, case: "of") }
+    [round] el margen alrededor { PIECE($pieces, case: "of") }
+   *[between] el margen entre { PIECE($pieces) }
+ }
 
 # Como $place en los pasos de abajo.
 neaten-place-joins = { neaten-joins }, todas las capas juntas, { $length } cada uno

@@ -30,10 +30,15 @@ ring-cut-ends-wide = { ring-cut-end-lines }
     .tolerance = 1 grado de más o de menos
     .remedy = { ring-cut-ends.remedy }
 
+# Solo dentro de los mensajes siguientes.
+ring-cut-move = { $on-paper ->
+    [yes] Corre el centro { $shift } por la línea del medio; el último queda { $farthest } más allá del borde superior, sobre papel pegado a la mesa. Traza desde ahí otra vez los dos arcos y los extremos rectos.
+   *[no] Corre el centro { $shift } por la línea del medio, alejándolo del borde inferior, y traza desde ahí otra vez los dos arcos y los extremos rectos.
+ }
 # Varias piezas en un rectángulo, una encima de otra; $short: en el último rectángulo solo hay $last.
 ring-cut-next = { $short ->
-    [yes] Corre el centro { $shift } por la línea del medio, alejándolo del borde inferior, y traza desde ahí otra vez los dos arcos y los extremos rectos. Sigue así hasta que haya { $stacked } piezas en el rectángulo, en el último { $last }.
-   *[no] Corre el centro { $shift } por la línea del medio, alejándolo del borde inferior, y traza desde ahí otra vez los dos arcos y los extremos rectos. Sigue así hasta que haya { $stacked } piezas en el rectángulo.
+    [yes] { ring-cut-move } Sigue así hasta que haya { $stacked } piezas en el rectángulo, en el último { $last }.
+   *[no] { ring-cut-move } Sigue así hasta que haya { $stacked } piezas en el rectángulo.
  }
     .check = Cada nuevo arco exterior queda por encima del arco interior de la pieza anterior, más cerca en los dos extremos, y no lo cruza.
     .remedy = Vuelve a medir { $shift }, desde el último centro usado.
@@ -52,4 +57,4 @@ ring-cut-stay-above = { ring-cut-stay-row }
     .check = La línea de la costura posterior, a { $above } del borde cortado, mide { $top } entre las costuras de los extremos.
     .tolerance = { ring-cut-stay.tolerance }
     .remedy = { ring-cut-stay.remedy }
-ring-cut-hang = No le hagas todavía el dobladillo. Una vez cosida a aquello de lo que cuelga, déjala colgada antes toda una noche y corta a nivel lo que se haya descolgado.
+ring-cut-hang = No le hagas todavía el dobladillo. Déjala colgada antes toda una noche y corta a nivel lo que se haya descolgado.

@@ -177,6 +177,7 @@ mark-parts-flat = { $parts ->
 # Dit seulement dans d’autres messages : où les deux bords se rejoignent d’abord.
 match-places = { $places ->
     [bright] les coutures de côté, celles au fil vif, et les repères
+    [some] les coutures de côté, celle au fil vif là où il y en a une, et les repères
     [ends] les deux bouts et les repères
    *[plain] les coutures de côté et les repères
  }

@@ -24,7 +24,11 @@ neaten-ends = { $several ->
     [yes] les marges des coutures de côté { PIECE($pieces, case: "of") }
    *[no] la marge de la couture de côté { PIECE($pieces, case: "of") }
  }
-neaten-between = la marge entre { PIECE($pieces) }
+neaten-between = { $where ->
+    [edge] la marge { EDGE($beside, case: "of") }
+    [round] la marge autour { PIECE($pieces, case: "of") }
+   *[between] la marge entre { PIECE($pieces) }
+ }
 
 # Comme $place dans les actions ci-dessous.
 neaten-place-joins = { neaten-joins }, toutes épaisseurs ensemble, { $length } chacune

@@ -30,10 +30,15 @@ ring-cut-ends-wide = { ring-cut-end-lines }
     .tolerance = 1 degré de plus ou de moins
     .remedy = { ring-cut-ends.remedy }
 
+# Seulement dans les messages ci-dessous.
+ring-cut-move = { $on-paper ->
+    [yes] Avancer le centre de { $shift } sur la ligne du milieu ; le dernier est à { $farthest } au-delà du bord supérieur, sur du papier collé à la table. Tracer de là encore une fois les deux arcs et les bouts droits.
+   *[no] Avancer le centre de { $shift } sur la ligne du milieu, en s’éloignant du bord inférieur, et tracer de là encore une fois les deux arcs et les bouts droits.
+ }
 # Plusieurs pièces dans un rectangle, l’une au-dessus de l’autre ; $short : le dernier rectangle n’en contient que $last.
 ring-cut-next = { $short ->
-    [yes] Avancer le centre de { $shift } sur la ligne du milieu, en s’éloignant du bord inférieur, et tracer de là encore une fois les deux arcs et les bouts droits. Continuer jusqu’à ce que { $stacked } pièces tiennent dans le rectangle, { $last } dans le dernier.
-   *[no] Avancer le centre de { $shift } sur la ligne du milieu, en s’éloignant du bord inférieur, et tracer de là encore une fois les deux arcs et les bouts droits. Continuer jusqu’à ce que { $stacked } pièces tiennent dans le rectangle.
+    [yes] { ring-cut-move } Continuer jusqu’à ce que { $stacked } pièces tiennent dans le rectangle, { $last } dans le dernier.
+   *[no] { ring-cut-move } Continuer jusqu’à ce que { $stacked } pièces tiennent dans le rectangle.
  }
     .check = Chaque nouvel arc extérieur passe au-dessus de l’arc intérieur de la pièce précédente, au plus près aux deux bouts, sans le croiser.
     .remedy = Mesurer à nouveau { $shift }, depuis le dernier centre utilisé.
@@ -52,4 +57,4 @@ ring-cut-stay-above = { ring-cut-stay-row }
     .check = La ligne de la couture à venir, à { $above } du bord coupé, mesure { $top } entre les coutures des bouts.
     .tolerance = { ring-cut-stay.tolerance }
     .remedy = { ring-cut-stay.remedy }
-ring-cut-hang = Ne pas l’ourler encore. Une fois cousue à ce qui la porte, la pièce pend d’abord toute une nuit, et ce qui s’est allongé est recoupé d’aplomb.
+ring-cut-hang = Ne pas l’ourler encore. La pièce pend d’abord toute une nuit, et ce qui s’est allongé est recoupé d’aplomb.

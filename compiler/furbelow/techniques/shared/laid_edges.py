@@ -12,7 +12,7 @@ from furbelow.techniques.shared.gathers import tails_said
 from furbelow.techniques.shared.marks import marked_in, parts_of, seam_said, tagged
 from furbelow.techniques.shared.pins import pins_apart
 
-PLACES = ("bright", "ends", "plain")
+PLACES = ("bright", "some", "ends", "plain")
 FOLDS = ("gathers", "pleats", "flat")
 
 
@@ -41,12 +41,13 @@ def edges_said(bench: Bench, edge: Edge, to: Edge, say: Phrasing) -> dict[str, V
     """The values that messages of two edges are given: both of them, their marks, and what holds them."""
     ring, parts = bench.ring(to), parts_of(edge, to)
     apart = pins_apart(say.solved, say.room, edge, to)
-    threads = tagged(bench, to.pieces, say) or tagged(bench, edge.pieces, say)
+    threads = [tagged(bench, each.pieces, say) for each in (to, edge)]
+    places = "bright" if all(threads) else "some" if any(threads) else "plain"
     return {
         "edge": edge_said(edge),
         "to": edge_said(to),
         "ring": flag(ring),
-        "places": One("bright" if threads else "plain", PLACES) if ring else One("ends", PLACES),
+        "places": One(places if ring else "ends", PLACES),
         "parts": parts,
         "part": Length(to.set_length / parts),
         "hold": One(say.room.hold_with, ("pins", "clips")),
