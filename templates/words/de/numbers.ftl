@@ -70,6 +70,7 @@ number-is = { $name ->
     [every] vom einen zum nächsten
     [fall] Länge ab der Naht
     [far] zur fernen Ecke
+    [farthest] letzter Mittelpunkt, jenseits der Kante
     [fast] für das feste Ende
     [fell] Breite des Umschlags
     [finish] für den Abschluss eines Endes
@@ -141,6 +142,7 @@ number-is = { $name ->
     [near] zur nahen Ecke
     [near-fold] neben dem Bruch
     [next] die nächste
+    [now] die Öffnung, wie sie jetzt ist
     [number] welche
     [open] was offen ist
     [open-at-hem] offen über dem Saum

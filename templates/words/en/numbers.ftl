@@ -70,6 +70,7 @@ number-is = { $name ->
     [every] from one to the next
     [fall] length down from the seam
     [far] to the far corner
+    [farthest] the last centre, beyond the edge
     [fast] for the fixed end
     [fell] width of the fold
     [finish] to finish an end
@@ -141,6 +142,7 @@ number-is = { $name ->
     [near] to the near corner
     [near-fold] beside the fold
     [next] the next
+    [now] the opening as it is now
     [number] which one
     [open] what is open
     [open-at-hem] open above the hem

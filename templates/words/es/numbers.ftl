@@ -70,6 +70,7 @@ number-is = { $name ->
     [every] de uno a otro
     [fall] largo desde la costura
     [far] hasta la esquina lejana
+    [farthest] último centro, más allá del borde
     [fast] para la punta fija
     [fell] ancho del doblez
     [finish] para rematar un extremo
@@ -141,6 +142,7 @@ number-is = { $name ->
     [near] hasta la esquina cercana
     [near-fold] junto al doblez
     [next] la siguiente
+    [now] la abertura tal como está
     [number] cuál
     [open] lo que queda abierto
     [open-at-hem] abierto sobre el bajo

@@ -70,6 +70,7 @@ number-is = { $name ->
     [every] de l’un à l’autre
     [fall] longueur depuis la couture
     [far] jusqu’au coin éloigné
+    [farthest] dernier centre, au-delà du bord
     [fast] pour le bout fixe
     [fell] largeur du repli
     [finish] pour finir un bout
@@ -141,6 +142,7 @@ number-is = { $name ->
     [near] jusqu’au coin proche
     [near-fold] à côté du pli
     [next] le suivant
+    [now] l’ouverture telle qu’elle est
     [number] lequel
     [open] ce qui est ouvert
     [open-at-hem] ouvert au-dessus de l’ourlet
