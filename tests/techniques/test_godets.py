@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import atan, hypot
+
 import pytest
 
 from tests.techniques.small import sound, work
@@ -19,8 +21,17 @@ STEPS = """- french seam: {of: skirt}
 def test_the_hem_grows_by_the_hem_of_each_godet_and_the_waist_stays() -> None:
     worked = sound(PIECES, STEPS)
     edge = worked.performed[2].after.edge("skirt.bottom")
-    # 120 cm and six times 30 cm at the finished hem; the cut edge of each is wider by its 15 mm of hem on a slope of 29.5 in 25.
-    assert float(edge.set_length) == pytest.approx(1200 + 6 * 300, abs=0.1)
+    # A godet set into a slit of 25 cm ends 25 cm from its point all along: an arc of twice the angle of 14.75 in 25, and 5 mm.
+    one = 250 * 2 * atan(147.5 / 250) + 5
+    assert float(edge.set_length) == pytest.approx(1200 + 6 * one, abs=0.1)
+    # The corners of a straight hem lie hypot(25, 14.75) from the point, and the margin of 1.5 cm is cut with them.
+    corner = (hypot(250, 147.5) - 250) * 265 / 250
+    words = worked.words()
+    assert f"hang {corner / 10:.1f} cm below the edge of the skirt" in words
+    cut = 1200 + 6 * (one + 15 * 2 * atan(147.5 / 250))
+    assert (
+        f"Measure the bottom edge of the skirt: {round(cut / 5) / 2:g} cm." in words or f": {cut / 10:.1f} cm." in words
+    )
     assert worked.bench.edge("skirt.top").set_length == 1200
     assert worked.bench.cloth_at("skirt", 100 * worked.solved.rounding + 100) == 1200
 

@@ -13,11 +13,13 @@ Source: plane geometry: the edge grows by the hem of each godet. Slits are stitc
 from __future__ import annotations
 
 from fractions import Fraction
+from math import atan2, hypot
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import WORKABLE, Bench, Ply, Seam, State
+from furbelow.garment.gore import Gore
 from furbelow.garment.lying import Band, Ledger, Lies, Occupant, OnCloth, Window
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
@@ -55,14 +57,14 @@ PATCH = Fraction(30)
 
 
 class SetIn(NamedTuple):
-    """How many godets; each slit so long from the cut edge, from middle to middle `apart`; a godet widens the hem by `wide` and has
-    sides so long; the edge afterwards; all in mm."""
+    """How many godets; each slit so long from the cut edge, from middle to middle `apart`; a godet widens the hem by `wide` once
+    its corners, which hang `corner` below the edge, are cut off; the edge afterwards, as it is cut; all in mm."""
 
     many: int
     slit: Fraction
     apart: Fraction
     wide: Fraction
-    side: Fraction
+    corner: Fraction
     length: Fraction
 
 
@@ -111,8 +113,10 @@ class Godets:
             return refused(bench, step, touches, fault)
         cloth, seam, hem = bench.cloths[godet], step.mm("seam"), step.mm("hem")
         numbers = solved.pieces[godet]
-        own = bench.edge(f"{godet}.bottom").cloth_length - 2 * seam
-        many, side = cloth.copies, numbers.depth
+        assert numbers.gore is not None  # else it is refused
+        spread, corner = _cut_level(numbers.gore)
+        own = numbers.gore.top + spread * numbers.depth
+        many = cloth.copies
         length = edge.cloth_length + many * own
         after = bench.with_edges(edge._replace(cloth_length=length, set_length=length, marks=0))
         after = after.with_cloths(cloth._replace(copies=1))
@@ -124,14 +128,16 @@ class Godets:
             f"{godet}.ends",
             (),
             (Ply(godet, 1), Ply(edge.pieces[0], 1)),
-            side,
+            numbers.depth,
             2 * many,
             seam,
             "301",
             State.NEATENED if neat or not _ravels(solved, touches) else State.RAW,
         )
         slit = numbers.depth + hem
-        facts = SetIn(many, slit, edge.cloth_length / many, own, side, length)
+        apart = (bench.measured(edge) - edge.stands_out) / many
+        cut = after.measured(after.edge(name)) + many * spread * hem
+        facts = SetIn(many, slit, apart, own, corner * slit / numbers.depth, cut)
         return Performed(
             step,
             bench,
@@ -157,7 +163,8 @@ class Godets:
             "seam": seam_said(done.before, edge.pieces, say),
             "many": facts.many,
             "every": Length(facts.apart),
-            "first": Length(facts.apart / 2),
+            "first": Length((facts.apart + edge.stands_out) / 2),
+            "hangs": Length(facts.corner),
             "slit": Length(facts.slit),
             "beside": Length(BESIDE, "about"),
             "patch": Length(PATCH, "about"),
@@ -177,12 +184,23 @@ class Godets:
             Action("godets-pin", facts.many),
             Action("godets-sew", facts.many),
             Action("godets-other", facts.many),
+            Action("godets-level", facts.many),
             Action("godets-measure"),
         )
         cautions = (PINS_OUT, SHORT_BITES, iron_hot(done, say))
         return Instructions(
             "godets-title", "godets-aim", actions, values, cautions, (Tool.PINS, *iron_tools(done, say))
         )
+
+
+def _cut_level(gore: Gore) -> tuple[Fraction, Fraction]:
+    """How much an arc round the point grows for each mm of its radius, and how far the corners hang below the slit, in mm.
+
+    The sides slant, so they are longer than their slit; the hem is level where it lies as far from the point everywhere.
+    """
+    half_mm, deep_mm = float((gore.hem - gore.top) / 2), float(gore.depth)
+    spread, corner_mm = 2 * atan2(half_mm, deep_mm), hypot(deep_mm, half_mm) - deep_mm
+    return Fraction(round(spread, 6)).limit_denominator(10**6), Fraction(round(corner_mm, 1)).limit_denominator(10)
 
 
 def _ravels(solved: Solved, pieces: tuple[str, ...]) -> bool:

@@ -1,5 +1,5 @@
 ### Set pointed panels into slits at a bottom edge, so that only the hem widens.
-### $slit: from the cut edge up; $wide: what one godet adds to the hem.
+### $slit: from the cut edge up; $wide: what one godet adds to the hem, $hangs: how far its corners hang below the edge.
 
 godets-title = { $many ->
     [one] Set a godet into { EDGE($edge) }
@@ -34,6 +34,9 @@ godets-sew = Sew from the point down, { $seam-width } from the edge of { PIECE($
 godets-other = Fold the godet over and sew its other side in the same way, again from the point down. Press the margins towards the skirt and trim the patch to 1 cm.
     .check = No pleat is caught at the point.
     .remedy = Unpick 3 cm to both sides of the point and sew them again.
+godets-level = The corners of { PIECE($godet) } hang { $hangs } below the edge of the skirt. Draw a curve from seam to seam, level with that edge at both and just touching the lower edge in the middle, and cut along it.
+    .check = The godet ends level with the skirt at both seams.
+    .remedy = Trim what still hangs below.
 godets-measure = Measure { EDGE($edge) }: { $length }.
     .check = It is { $length } long, and each godet ends level with the skirt.
     .tolerance = { $off } more or less
