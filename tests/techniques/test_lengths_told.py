@@ -168,6 +168,14 @@ def told(done: Performed, say: Phrasing) -> Iterator[tuple[str, str, float]]:
         if action.message == "level-waist-mark-flat":
             name = edges_of(step, "edge")[0]
             yield "marked", name, 2 * mm(action.values, "margin") + 4 * mm(action.values, "quarter")
+        if action.message in ("band-casing-mark", "fitted-waistband-mark"):
+            parts = given.values["parts"]
+            assert isinstance(parts, int)
+            yield "marked", edge_of(step, "to"), parts * mm(action.values, "part")
+        if action.message == "dipped-hem-mark":
+            yield "marked", edge_of(step, "edge"), 4 * mm(given, "quarter")
+        if action.message.startswith("gather-fold"):
+            yield "marked", edge_of(step, "edge"), int(str(given.values["parts"])) * mm(given, "cloth-part")
         if action.message.startswith("mark-parts"):
             parts = given.values["parts"]
             assert isinstance(parts, int)

@@ -237,7 +237,8 @@ class BandCasing:
             marks: tuple[Action, ...] = (Action("band-casing-mark-band-alone"),)
         else:
             first = "band-casing-mark-pleats" if "pleats" in edge.gathered else "band-casing-mark"
-            marks = (Action(first), Action("band-casing-mark-band"))
+            at = {"part": Length(before.measured(edge) / parts)}
+            marks = (Action(first, values=at), Action("band-casing-mark-band"))
         actions = (
             *label_written(done, say),
             *seam_pressed(casing),

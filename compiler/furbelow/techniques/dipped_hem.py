@@ -126,20 +126,21 @@ class DippedHem:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, edge = facts_of(done, Dipped), done.before.edge(edge_of(done.step.written, "edge"))
         to_side, to_back = facts.dots()
+        quarter, dipped = done.before.measured(edge) / 4, done.after.measured(done.after.edge(edge.name))
         values: Values = {
             "edge": edge_said(edge),
             "piece": Pieces(edge.pieces),
             "seam": seam_said(done.before, edge.pieces, say),
             "front-gore": flag(front_gore(done.before, edge.pieces[0])),
-            "quarter": Length(facts.quarter),
-            "quarter-off": Length(facts.quarter / 50, "about"),
+            "quarter": Length(quarter),
+            "quarter-off": Length(quarter / 50, "about"),
             "front": Length(facts.rises[0]),
             "side": Length(facts.rises[1]),
-            "every": Length(facts.quarter / facts.steps),
+            "every": Length(quarter / facts.steps),
             "to-side": Things(tuple(Length(rise) for rise in to_side), "row"),
             "to-back": Things(tuple(Length(rise) for rise in to_back), "row"),
-            "length": Length(facts.length),
-            "off": Length(facts.length / 50, "about"),
+            "length": Length(dipped),
+            "off": Length(dipped / 50, "about"),
         }
         actions = tuple(Action(message, edge.copies) for message in _MESSAGES)
         return Instructions("dipped-hem-title", "dipped-hem-aim", actions, values, (SHORT_BITES,))

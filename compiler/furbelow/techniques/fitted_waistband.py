@@ -227,7 +227,8 @@ class FittedWaistband:
             marks: tuple[Action, ...] = (Action("fitted-waistband-mark-band-alone"),)
         else:
             first = "fitted-waistband-mark-pleats" if folds == "pleats" else "fitted-waistband-mark"
-            marks = (Action(first), Action("fitted-waistband-mark-band"))
+            at = {"part": Length(done.before.measured(edge) / parts)}
+            marks = (Action(first, values=at), Action("fitted-waistband-mark-band"))
         actions = (
             *label_written(done, say),
             Action("fitted-waistband-fold"),

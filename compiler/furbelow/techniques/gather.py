@@ -260,7 +260,7 @@ class Gather:
             **runs_said(edge.cloth_length, parts, say),
             "marked": flag(even and marked_in(edge, parts)),
             "cloth": Length(edge.cloth_length),
-            "cloth-part": Length(edge.cloth_length / parts),
+            "cloth-part": Length(before.measured(edge) / parts),
             "short": Length(length),
             "short-part": Length(length / parts),
             "ease": Length(length * limits.EASE_SHARE),

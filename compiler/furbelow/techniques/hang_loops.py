@@ -127,7 +127,7 @@ class HangLoops:
             Action("hang-loops-lay-ring" if done.before.ring(edge) else "hang-loops-lay-flat", edge.copies),
             Action("hang-loops-sew", edge.copies),
         )
-        apart = edge.set_length / facts.loops
+        apart = done.before.measured(edge) / facts.loops
         values: Values = {
             "edge": edge_said(edge),
             "tape": Supply(word_of(written, "tape")),

@@ -166,6 +166,7 @@ class Pleats:
             "pleats-measure-ring" if ring else "pleats-measure-flat",
             "pleats-sew-down",
         )
+        every = (done.before.measured(edge) - edge.stands_out) / laid.pleats
         values: Values = {
             "edge": edge_said(edge),
             "kind": One(laid.kind, tuple(PleatKind)),
@@ -175,8 +176,8 @@ class Pleats:
             "taken": Length(edge.cloth_length - laid.length),
             "depth": Length(laid.depth),
             "twice": Length(2 * laid.depth),
-            "every": Length(edge.cloth_length / laid.pleats),
-            "half": Length(edge.cloth_length / laid.pleats / 2),
+            "every": Length(every),
+            "half": Length(every / 2),
             "shown": Length(laid.length / laid.pleats),
             "half-shown": Length(laid.length / laid.pleats / 2),
             "from-edge": Length(BASTE, "about"),

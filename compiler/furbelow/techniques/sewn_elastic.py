@@ -136,7 +136,7 @@ class SewnElastic:
             "cloth": Length(facts.cloth),
             "parts": facts.parts,
             "part": Length(facts.length / facts.parts),
-            "cloth-part": Length(facts.cloth / facts.parts),
+            "cloth-part": Length(done.before.measured(edge) / facts.parts),
             "turn-width": Length(step.mm("turn")),
             "seam": seam_said(done.before, edge.pieces, say),
             "zigzag-wide": Number(WIDE, 1),

@@ -272,7 +272,10 @@ class StackLayers:
         loose = next((layer for layer in layers if tails_hang(layer)), None)
         unmarked = [layer for layer in layers if not marked_in(layer, parts)]
         bare = [piece for layer in unmarked for piece in layer.pieces]
-        actions = [Action("stack-layers-mark")] if unmarked else []
+        actions = []
+        if unmarked:
+            part = Length(done.before.measured(unmarked[0]) / parts)
+            actions.append(Action("stack-layers-mark", values={"part": part}))
         actions += [_laid(done, say, layer, number, edge.copies) for number, layer in enumerate(stacked.layers)]
         times = len(layers) - 1 + (layers[0].copies > edge.copies)  # layers were pinned on
         actions.append(Action("stack-layers-pin" if times == 1 else "stack-layers-pin-through"))
