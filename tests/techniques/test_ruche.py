@@ -26,8 +26,8 @@ def test_each_line_is_gathered_and_sewn_on(lines: str, rows: int) -> None:
 def test_the_lines_are_marked_where_they_will_lie() -> None:
     assert "11 cm above its cut bottom edge" in sound(PIECES, f"{READY}\n{STEP.replace('LINES', 'one')}").words()
     words = sound(PIECES, f"{READY}\n{STEP.replace('LINES', 'two, inset: 1 cm')}").words()
-    assert "9 cm above its bottom edge" in words
-    assert "13 cm above its bottom edge" in words
+    assert "9 cm above its cut bottom edge" in words
+    assert "13 cm above its cut bottom edge" in words
 
 
 def test_raw_edges_that_stand_free_are_refused() -> None:

@@ -323,9 +323,10 @@ class Bench(NamedTuple):
         return down * cloth.piece.gore.slant if cloth.piece.gore and not cloth.blank else down
 
     def along(self, piece: str, above: Fraction) -> Fraction:
-        """How long a ring or flat length of a piece is on a line so far above its bottom edge: between two arcs, less the
-        higher it lies."""
-        return self.edges[f"{piece}.bottom"].cloth_length - self.flare(piece) * above
+        """How long a ring or flat length of a piece is on a line so far above its bottom edge as it is now: between two arcs,
+        less the higher it lies."""
+        edge = self.edges[f"{piece}.bottom"]
+        return self.measured(edge) - edge.stands_out - self.flare(piece) * above
 
     def seam_at(self, name: str) -> Seam | None:
         """The seam that a name means: `flounce.top` the one this edge is in, `lining.ends`, `lower.joins`."""

@@ -117,7 +117,8 @@ class DippedHem:
         steps = max(2, round(quarter / APART))
         length = 2 * sum(_from_dot_to_dot(bench, piece, rises, steps), Fraction(0))
         # The marks are cut off with the edge, and quarters of the new one lie elsewhere.
-        after = bench.with_edges(edge._replace(state=State.RAW, cloth_length=length, set_length=length, marks=0))
+        finished = length - (bench.measured(edge) - edge.end_to_end)
+        after = bench.with_edges(edge._replace(state=State.RAW, cloth_length=finished, set_length=finished, marks=0))
         after = after.with_cloths(bench.cloths[piece]._replace(rises=rises))
         handled = 2 * length * edge.copies
         facts = Dipped(rises, quarter, length, steps)
@@ -126,7 +127,7 @@ class DippedHem:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, edge = facts_of(done, Dipped), done.before.edge(edge_of(done.step.written, "edge"))
         to_side, to_back = facts.dots()
-        quarter, dipped = done.before.measured(edge) / 4, done.after.measured(done.after.edge(edge.name))
+        quarter = done.before.measured(edge) / 4
         values: Values = {
             "edge": edge_said(edge),
             "piece": Pieces(edge.pieces),
@@ -139,8 +140,8 @@ class DippedHem:
             "every": Length(quarter / facts.steps),
             "to-side": Things(tuple(Length(rise) for rise in to_side), "row"),
             "to-back": Things(tuple(Length(rise) for rise in to_back), "row"),
-            "length": Length(dipped),
-            "off": Length(dipped / 50, "about"),
+            "length": Length(facts.length),
+            "off": Length(facts.length / 50, "about"),
         }
         actions = tuple(Action(message, edge.copies) for message in _MESSAGES)
         return Instructions("dipped-hem-title", "dipped-hem-aim", actions, values, (SHORT_BITES,))
