@@ -97,7 +97,7 @@ MARKDOWN = {
 KINDS = "(of) => [...new Set([...of.querySelectorAll('*')].map((each) => each.localName))]"
 ACTS = """(of) => [...of.querySelectorAll('*')].flatMap((each) => [...each.attributes]
     .filter((attribute) => /^on|^style$|^srcdoc$|^formaction$/i.test(attribute.name)
-        || (/^(href|src|action|data|xlink:href)$/i.test(attribute.name) && !/^(#|https:|http:|mailto:|[a-z0-9-]+\\/guide\\.(html|pdf|md)$|[a-z-]+\\.(html|pdf|md|csv)$)/.test(attribute.value)))
+        || (/^(href|src|action|data|xlink:href)$/i.test(attribute.name) && !/^(#|https:|http:|mailto:|[a-z0-9-]+\\/guide\\.(html|pdf|md)$|[a-z0-9-]+\\.(html|pdf|md|csv)$)/.test(attribute.value)))
     .map((attribute) => each.outerHTML.slice(0, 200)))"""
 PREVIEWED = "document.querySelector('iframe:not(.coming)').contentDocument"
 

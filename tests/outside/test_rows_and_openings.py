@@ -50,7 +50,7 @@ def test_a_lapped_zip_has_margins_of_2_cm_and_a_centred_one_rows_6_mm_to_both_si
     steps = "- join ends: {of: skirt, seam: 2 cm, open: 20 cm}\n- zip: {in: skirt.ends, zip: zip, way: WAY}"
     zips = "  zip: {kind: zip, length: 20 cm}\n"
     assert "sew 6 mm beside the seam" in work(pieces, steps.replace("WAY", "centred"), materials=zips).words()
-    assert "Sew 1 cm beside the seam" in work(pieces, steps.replace("WAY", "lapped"), materials=zips).words()
+    assert "sew 1 cm beside the seam" in work(pieces, steps.replace("WAY", "lapped"), materials=zips).words()
 
 
 def test_a_pocket_passes_the_hand_that_reaches_into_it() -> None:

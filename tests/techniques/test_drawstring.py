@@ -65,7 +65,7 @@ def test_the_gap_is_in_front_for_a_cord_and_beside_the_seam_for_elastic() -> Non
     )
     # A quarter of 110 cm round from the side seam.
     assert "at the middle of the front, 27.5 cm from the side seam" in cord
-    assert "2 cm to the right of the side seam" in drawn_in
+    assert "from 2 cm to 5 cm to the right of the side seam" in drawn_in
     assert "middle of the front" not in drawn_in
 
 

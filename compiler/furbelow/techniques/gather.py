@@ -255,6 +255,7 @@ class Gather:
             "edge": edge_said(edge),
             "has-target": flag(to),
             "target": edge_said(to or edge),
+            "at-cut": flag(to is None or before.measured(to) == to.set_length),
             "seam": seam_said(before, edge.pieces, say),
             "layers": layers,
             **runs_said(edge.cloth_length, parts, say),

@@ -48,7 +48,7 @@ attach-pin-flat = { match-and-pin }
 ## Nähen
 
 # Kräuselung an Kräuselnähten: Jede Falte ist zu sehen, bevor die Nadel sie erreicht.
-attach-turn-work-gathers-up = Die Arbeit so wenden, dass die Kräuselung oben liegt. So ist jede Falte rechtzeitig zu sehen und lässt sich mit der Spitze einer Stecknadel glatt streichen.
+attach-turn-work-gathers-up = Die Arbeit so wenden, dass die Kräuselung oben liegt. So ist jede Falte rechtzeitig zu sehen und lässt sich bei stehender Maschine mit der Spitze einer Stecknadel glatt streichen.
 attach-turn-work-gathers-up-ring = { attach-turn-work-gathers-up } Von der Innenseite des Rings aus nähen.
 # Die Kräuselung eines Faltenlegefußes hält ihre eigene Naht.
 attach-turn-work-gathers = { COUNT($to) ->

@@ -86,7 +86,10 @@ gather-measure-flat = Die gekräuselte Kante messen: { $short }.
 # Nur als Teil der beiden darüber gesagt.
 gather-measure =
     .check = { $has-target ->
-        [yes] Sie ist { $short } lang, so lang wie { EDGE($target) }.
+        [yes] { $at-cut ->
+            [yes] Sie ist { $short } lang, so lang wie { EDGE($target) }.
+           *[no] Sie ist { $short } lang, so lang wie { EDGE($target) } auf der Nahtlinie.
+        }
        *[no] Sie ist { $short } lang.
      }
     .tolerance = { $has-target ->

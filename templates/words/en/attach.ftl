@@ -48,7 +48,7 @@ attach-pin-flat = { match-and-pin }
 ## Sew
 
 # Gathers on rows of thread: each is seen before the needle reaches it.
-attach-turn-work-gathers-up = Turn the work so that the gathers lie on top. There you see each one in time and can smooth it with the tip of a pin.
+attach-turn-work-gathers-up = Turn the work so that the gathers lie on top. There you see each one in time and can smooth it with the tip of a pin, the machine stopped.
 attach-turn-work-gathers-up-ring = { attach-turn-work-gathers-up } Sew from the inside of the ring.
 # Gathers of an attachment are held by its own row.
 attach-turn-work-gathers = { COUNT($to) ->

@@ -86,7 +86,10 @@ gather-measure-flat = Measure the gathered edge: { $short }.
 # Said only as parts of the two above.
 gather-measure =
     .check = { $has-target ->
-        [yes] It is { $short } long, the length of { EDGE($target) }.
+        [yes] { $at-cut ->
+            [yes] It is { $short } long, the length of { EDGE($target) }.
+           *[no] It is { $short } long, the length of { EDGE($target) } on its seam line.
+        }
        *[no] It is { $short } long.
      }
     .tolerance = { $has-target ->

@@ -48,7 +48,7 @@ attach-pin-flat = { match-and-pin }
 ## Coser
 
 # Frunces sobre pasadas de hilo: cada uno se ve antes de que la aguja llegue a él.
-attach-turn-work-gathers-up = Gira la labor de modo que los frunces queden encima. Así ves cada uno a tiempo y puedes alisarlo con la punta de un alfiler.
+attach-turn-work-gathers-up = Gira la labor de modo que los frunces queden encima. Así ves cada uno a tiempo y puedes alisarlo, con la máquina parada, con la punta de un alfiler.
 attach-turn-work-gathers-up-ring = { attach-turn-work-gathers-up } Cose por el interior del aro.
 # Los frunces de un plisador los sujeta su propio pespunte.
 attach-turn-work-gathers = { COUNT($to) ->

@@ -86,7 +86,10 @@ gather-measure-flat = Mide el borde fruncido: { $short }.
 # Se dicen solo como partes de los dos de arriba.
 gather-measure =
     .check = { $has-target ->
-        [yes] Mide { $short }, la longitud { EDGE($target, case: "of") }.
+        [yes] { $at-cut ->
+            [yes] Mide { $short }, la longitud { EDGE($target, case: "of") }.
+           *[no] Mide { $short }, la longitud { EDGE($target, case: "of") } por la línea de costura.
+        }
        *[no] Mide { $short }.
      }
     .tolerance = { $has-target ->

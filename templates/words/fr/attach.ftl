@@ -42,7 +42,7 @@ attach-pin-flat = { match-and-pin }
 ## Piquer
 
 # Des fronces sur des rangs de fil : chacune se voit avant que l’aiguille n’y arrive.
-attach-turn-work-gathers-up = Tourner l’ouvrage, les fronces dessus. On les voit ainsi à temps et on les lisse de la pointe d’une épingle.
+attach-turn-work-gathers-up = Tourner l’ouvrage, les fronces dessus. On les voit ainsi à temps et on les lisse, machine arrêtée, de la pointe d’une épingle.
 attach-turn-work-gathers-up-ring = { attach-turn-work-gathers-up } Piquer depuis l’intérieur du rond.
 # Les fronces d’un plisseur sont tenues par sa propre piqûre.
 attach-turn-work-gathers = Tourner l’ouvrage, { PIECE($to) } dessus et les fronces dessous. La piqûre du plisseur les tient, et la machine entraîne le tissu le plus ample par-dessous.

@@ -86,7 +86,10 @@ gather-measure-flat = Mesurer le bord froncé : { $short }.
 # Dit seulement comme partie des deux ci-dessus.
 gather-measure =
     .check = { $has-target ->
-        [yes] Il mesure { $short }, la longueur { EDGE($target, case: "of") }.
+        [yes] { $at-cut ->
+            [yes] Il mesure { $short }, la longueur { EDGE($target, case: "of") }.
+           *[no] Il mesure { $short }, la longueur { EDGE($target, case: "of") } sur la ligne de couture.
+        }
        *[no] Il mesure { $short }.
      }
     .tolerance = { $has-target ->

@@ -34,12 +34,13 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     before, written, facts = done.before, done.step.written, facts_of(done, Attached)
     worked, to = before.edge(edge_of(written, "edge")), before.edge(edge_of(written, "to"))
     up, under = (worked, to) if facts.gathers_up else (to, worked)
+    along = before.measured(to)
     values: Values = {
         "to": edge_said(to),
         "edge": edge_said(worked),
         "parts": facts.parts,
-        "part": Length(to.set_length / facts.parts),
-        "length": Length(to.set_length),
+        "part": Length(along / facts.parts),
+        "length": Length(along),
         "hold": One(words.say.room.hold_with, ("pins", "clips")),
         "spacing": Length(facts.apart, "about"),
         "up": edge_said(up),
@@ -49,7 +50,7 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet = Sheet()
     _marked(sheet, before, to, facts.parts, words, values, numbers)
     told = words.text("figure-marks-alt", values)
-    yield sheet.figure("marks", told, "", like=f"marks {facts.parts} {to.set_length} {before.ring(to)}")
+    yield sheet.figure("marks", told, "", like=f"marks {facts.parts} {along} {before.ring(to)}")
     sheet = Sheet()
     plies = _Plies(*(bool(edge_now(before, each.name).gathered) for each in (up, under)))
     _pinned(sheet, plies, words, values, numbers)
@@ -80,7 +81,7 @@ def _marked(sheet: Sheet, before: Bench, to: Edge, parts: int, words: Words, val
         sheet.line([(x, top), (x, low)], INK, PLAIN)
         sheet.line([(x + 3, top), (x + 3, low)], INK, PLAIN, SEAM)
     y = low + 22
-    _distances(sheet, y, wide, to.set_length, words)
+    _distances(sheet, y, wide, before.measured(to), words)
     under = y + LEADING
     if ring:
         for x, anchor in ((LEFT - 4, "start"), (RIGHT + 4, "end")):

@@ -83,16 +83,26 @@ def _lowest(run: Run) -> str:
     return max(run.drops, key=lambda piece: run.drops[piece])
 
 
+def _slanting(run: Run, lowest: str) -> Fraction:
+    """How much longer the garment is at the sides than straight down: a tape there lies along the seams between gores."""
+    bench, more = run.final, Fraction(0)
+    for piece in (lowest, *run.over(lowest)):
+        gore, depth = bench.cloths[piece].piece.gore, bench.depth(piece)
+        if gore and gore.side_seam[1]:
+            more += bench.beside(piece, depth) - depth
+    return more
+
+
 def _values(rehearsal: Rehearsal) -> Values:
     run = rehearsal.run
     lowest = _lowest(run)
-    front, side, back = (Length(length) for length in lengths_at(run, lowest))
+    front, side, back = lengths_at(run, lowest)
     above = max(heights_of(run) or (run.drops[lowest],)) - run.drops[lowest]
     return {
         "length": Length(run.drops[lowest]),
-        "front": front,
-        "side": side,
-        "back": back,
+        "front": Length(front),
+        "side": Length(side + _slanting(run, lowest)),
+        "back": Length(back),
         "above": Length(above),
         "train": flag(_drawn_up(run)),
         "off": Length(max(rehearsal.solved.rounding * 2, run.drops[lowest] * OFF), "about"),
