@@ -3,8 +3,8 @@
 
 ## Ce qui a été mesuré. $copy : laquelle de plusieurs pièces semblables, 0 pour la seule.
 
-amend-cloth = largeur du tissu « { $cloth } »
-    .step = La largeur du tissu « { $cloth } »
+amend-cloth = largeur du tissu « { $cloth } »
+    .step = La largeur du tissu « { $cloth } »
 amend-bolt = la longueur du tissu ({ $cloth })
     .step = La longueur du tissu ({ $cloth })
 amend-shrinkage = le rétrécissement du tissu ({ $cloth })
@@ -21,12 +21,12 @@ amend-edge = { $copy ->
      }
 # $stack : le nom que l’auteur a donné aux épaisseurs travaillées comme un seul bord.
 amend-stack = { $copy ->
-    [0] le bord des épaisseurs « { $stack } »
-   *[other] le bord des épaisseurs « { $stack } », exemplaire { $letter }
+    [0] le bord des épaisseurs « { $stack } »
+   *[other] le bord des épaisseurs « { $stack } », exemplaire { $letter }
  }
     .step = { $copy ->
-        [0] Le bord des épaisseurs « { $stack } »
-       *[other] Le bord des épaisseurs « { $stack } », exemplaire { $letter },
+        [0] Le bord des épaisseurs « { $stack } »
+       *[other] Le bord des épaisseurs « { $stack } », exemplaire { $letter },
      }
 amend-ring = { $copy ->
     [0] { PIECE($piece) }, tout le tour

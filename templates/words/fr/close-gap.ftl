@@ -13,8 +13,8 @@ close-gap-sew = { $band ->
     .remedy = Si l’élastique est pris, découdre la piqûre et la refaire plus près du repli.
 # Plusieurs piqûres, chacune avec son ouverture.
 close-gap-sew-rows = { $band ->
-    [yes] Endroit dessus, fermer les ouvertures des { $rows } piqûres, d’abord celle de la pliure. Étirer la coulisse à plat à la seule ouverture : { $gap } chacune, { $stitch }, dans le prolongement de la piqûre, en la dépassant de { $past } aux deux bouts.
-   *[no] Intérieur dessus, fermer les ouvertures des { $rows } piqûres, d’abord celle de la pliure. Étirer la coulisse à plat à la seule ouverture : { $gap } chacune, { $stitch }, dans le prolongement de la piqûre, en la dépassant de { $past } aux deux bouts.
+    [yes] Endroit dessus, fermer les ouvertures des { $rows } piqûres, d’abord celle de la pliure. Étirer la coulisse à plat à la seule ouverture : { $gap } chacune, { $stitch }, dans le prolongement de la piqûre, en la dépassant de { $past } aux deux bouts.
+   *[no] Intérieur dessus, fermer les ouvertures des { $rows } piqûres, d’abord celle de la pliure. Étirer la coulisse à plat à la seule ouverture : { $gap } chacune, { $stitch }, dans le prolongement de la piqûre, en la dépassant de { $past } aux deux bouts.
  }
     .check = Chaque piqûre est continue, et chaque élastique glisse sous le doigt.
     .remedy = Si un élastique est pris, découdre cette piqûre et la refaire à côté de lui.

@@ -7,8 +7,8 @@ darts-title = { $count ->
  }
     .number = { $cloth } → { $length }
 darts-aim = { $count ->
-    [one] Sur la ligne de couture : { $cloth } - { $length } = { $taken } : c’est ce que prend { $count } pince.
-   *[other] Sur la ligne de couture : { $cloth } - { $length } = { $taken } : c’est ce que prennent { $count } pinces, { $intake } chacune.
+    [one] Sur la ligne de couture : { $cloth } - { $length } = { $taken } : c’est ce que prend { $count } pince.
+   *[other] Sur la ligne de couture : { $cloth } - { $length } = { $taken } : c’est ce que prennent { $count } pinces, { $intake } chacune.
  }
 
 ## Tracer
@@ -23,10 +23,10 @@ darts-mark = { $ring ->
      }
     .tolerance = { $mark-off } de plus ou de moins
     .remedy = Répartir ce qui reste entre tous les repères.
-darts-legs = De chaque repère, tracer une ligne de { $long } droit vers le bas, à angle droit avec le bord : son bout est la pointe. Sur le bord, marquer { $half } des deux côtés du milieu et tracer de là, à la règle, les deux côtés jusqu’à la pointe.
+darts-legs = De chaque repère, tracer une ligne de { $long } droit vers le bas, à angle droit avec le bord : son bout est la pointe. Sur le bord, marquer { $half } des deux côtés du milieu et tracer de là, à la règle, les deux côtés jusqu’à la pointe.
     .check = Les deux côtés mesurent { $leg }.
     .tolerance = { $mark-off } de plus ou de moins
-    .remedy = La ligne du milieu penche : la remettre à angle droit avec le bord et retracer les côtés.
+    .remedy = La ligne du milieu penche : la remettre à angle droit avec le bord et retracer les côtés.
 
 ## Coudre
 
@@ -35,7 +35,7 @@ darts-sew = Coudre chaque pince depuis le bord le long de son tracé, { $leg }, 
     .check = Au bord, les points sont à { $half } du pli.
     .tolerance = 1 mm de plus ou de moins
     .remedy = Découdre la moitié supérieure et la recoudre sur le tracé.
-darts-knot = Laisser 10 cm de fil à chaque pointe et nouer deux fois contre le tissu ; pas de points arrière à cet endroit.
+darts-knot = Laisser 10 cm de fil à chaque pointe et nouer deux fois contre le tissu ; pas de points arrière à cet endroit.
 darts-press = Repasser chaque pince à plat telle qu’elle est cousue, puis coucher son pli vers le milieu le plus proche, devant ou dos. Couper au ras du bord ce qui dépasse.
     .check = Sur l’endroit, aucun creux ne se voit aux pointes.
     .remedy = Recoudre les 2 derniers cm en finissant plus doucement.
@@ -45,4 +45,4 @@ darts-measure = { $open ->
  }
     .check = La longueur est de { $lies }.
     .tolerance = { $off } de plus ou de moins
-    .remedy = Trop long : coudre chaque pince un rien à l’extérieur du tracé, en mourant à la pointe. Trop court : un rien à l’intérieur.
+    .remedy = Trop long : coudre chaque pince un rien à l’extérieur du tracé, en mourant à la pointe. Trop court : un rien à l’intérieur.

@@ -7,12 +7,12 @@ dipped-hem-aim = L’ourlet remonte de { $side } sur les côtés et de { $front 
 ## Trouver le devant et le dos
 
 dipped-hem-hold = { $front-gore ->
-    [yes] Retourner { PIECE($piece) } sur l’endroit et plier cette pièce en deux au milieu du lé de devant : l’autre pli est le milieu du dos.
+    [yes] Retourner { PIECE($piece) } sur l’endroit et plier cette pièce en deux au milieu du lé de devant : l’autre pli est le milieu du dos.
    *[no] Retourner { PIECE($piece) } sur l’endroit et tenir cette pièce comme on la porte, { side-seam } à gauche de la personne qui la porte.
  }
 dipped-hem-mark = { $front-gore ->
-    [yes] Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir du milieu du devant : le milieu du devant, un côté, le milieu du dos, l’autre côté.
-   *[no] Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir de { side-seam } : le milieu du devant, l’autre côté, le milieu du dos.
+    [yes] Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir du milieu du devant : le milieu du devant, un côté, le milieu du dos, l’autre côté.
+   *[no] Marquer les quarts { EDGE($edge, case: "of") }, tous les { $quarter } à partir de { side-seam } : le milieu du devant, l’autre côté, le milieu du dos.
  }
     .check = Le dernier quart finit où le premier a commencé.
     .tolerance = { $quarter-off } de plus ou de moins
@@ -21,10 +21,10 @@ dipped-hem-tag = Épingler une étiquette de papier au repère du devant et à c
 
 ## Tracer et couper
 
-dipped-hem-dots = Sur l’endroit, à chaque repère, mesurer vers le haut depuis le bord : { $front } devant, { $side } des deux côtés, rien au dos. Y faire un point.
+dipped-hem-dots = Sur l’endroit, à chaque repère, mesurer vers le haut depuis le bord : { $front } devant, { $side } des deux côtés, rien au dos. Y faire un point.
     .check = L’étiquette du point le plus haut dit devant.
     .remedy = Si devant et dos sont intervertis, effacer les points et mesurer à nouveau.
-dipped-hem-between = Entre les repères, faire un point tous les { $every }. Du devant à chaque côté, leurs hauteurs sont { $to-side } ; de chaque côté au dos, { $to-back }.
+dipped-hem-between = Entre les repères, faire un point tous les { $every }. Du devant à chaque côté, leurs hauteurs sont { $to-side } ; de chaque côté au dos, { $to-back }.
     .check = À gauche et à droite du devant, les points sont à la même hauteur, et vers le dos aucun n’est plus haut que le précédent.
     .remedy = Effacer le point qui sort de la ligne et le mesurer à nouveau.
 dipped-hem-line = Tracer une ligne souple par tous les points, à l’horizontale devant et au dos.

@@ -8,11 +8,11 @@ divide-casing-aim = { $channels } passages sont l’un sous l’autre, chacun de
 divide-casing-mark = { $band ->
     [yes] { $rows ->
         [one] Tracer une ligne tout autour de la coulisse sur l’endroit, à { $channel } sous la pliure.
-       *[other] Tracer { $rows } lignes tout autour de la coulisse sur l’endroit : la première à { $channel } sous la pliure, chaque suivante { $channel } plus bas.
+       *[other] Tracer { $rows } lignes tout autour de la coulisse sur l’endroit : la première à { $channel } sous la pliure, chaque suivante { $channel } plus bas.
      }
    *[no] { $rows ->
         [one] Tracer une ligne tout autour de la coulisse sur l’intérieur, à { $channel } sous la pliure.
-       *[other] Tracer { $rows } lignes tout autour de la coulisse sur l’intérieur : la première à { $channel } sous la pliure, chaque suivante { $channel } plus bas.
+       *[other] Tracer { $rows } lignes tout autour de la coulisse sur l’intérieur : la première à { $channel } sous la pliure, chaque suivante { $channel } plus bas.
      }
  }
     .check = D’une ligne à l’autre, et de la dernière à la piqûre de la coulisse, il y a { $channel }.

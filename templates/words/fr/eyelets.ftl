@@ -12,7 +12,7 @@ eyelets-along = { $folded ->
     [band] le long d’un grand bord, qui sera rabattu à l’extérieur plus tard
    *[edge] le long du bord qui sera replié plus tard
  }
-eyelets-cross = De là, tracer une ligne droite vers l’intérieur : c’est le milieu du devant. Faire une croix à { $half } de chaque côté, à { $from-edge } du bord.
+eyelets-cross = De là, tracer une ligne droite vers l’intérieur : c’est le milieu du devant. Faire une croix à { $half } de chaque côté, à { $from-edge } du bord.
     .check = Les croix sont à { $apart } l’une de l’autre et toutes deux à { $from-edge } du bord.
     .tolerance = { $off } de plus ou de moins
     .remedy = Effacer la croix mal placée et la refaire.
@@ -58,4 +58,4 @@ eyelets-work = Surfiler le bord de chaque trou de { $stitches } points serrés, 
 eyelets-pierce-metal = Percer chaque croix au poinçon, sur du liège ou une serviette pliée, juste assez pour que le col d’un œillet ({ $eyelet }) passe en serrant.
 eyelets-set = En poser d’abord un sur une chute doublée d’un carré. Puis enfoncer un œillet dans chaque trou par l’endroit, poser sa rondelle derrière et fermer les deux avec l’outil de pose, comme le dit sa notice.
     .check = Il ne tourne pas, et une forte traction ne le bouge pas.
-    .remedy = Le refermer encore une fois. S’il sort, le trou est trop large : prendre un œillet plus grand.
+    .remedy = Le refermer encore une fois. S’il sort, le trou est trop large : prendre un œillet plus grand.

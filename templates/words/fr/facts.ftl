@@ -54,12 +54,12 @@ fact-elastic-why-less = { $less } de moins que la taille
 fact-elastic-why-carries = { $less } de moins que la taille, pour porter { $weight } environ
 fact-waist = taille, fermée
     .why = { $by ->
-        [zip] le bord supérieur ; fermeture à glissière
-        [hook-and-bar] { fact-waist-edge } ; agrafe
-        [hook-and-eye] { fact-waist-edge } ; agrafe : crochet et œillet
-        [button] { fact-waist-edge } ; bouton
-        [snaps] { fact-waist-edge } ; boutons-pression
-       *[ties] { fact-waist-edge } ; liens
+        [zip] le bord supérieur ; fermeture à glissière
+        [hook-and-bar] { fact-waist-edge } ; agrafe
+        [hook-and-eye] { fact-waist-edge } ; agrafe : crochet et œillet
+        [button] { fact-waist-edge } ; bouton
+        [snaps] { fact-waist-edge } ; boutons-pression
+       *[ties] { fact-waist-edge } ; liens
      }
 # Dit seulement comme partie de la ligne ci-dessus.
 fact-waist-edge = { $banded ->

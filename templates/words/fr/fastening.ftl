@@ -27,11 +27,11 @@ fastening-lay-under = { $overlaps ->
     .tolerance = { $off } de plus ou de moins
     .remedy = Monter ou descendre un bord jusqu’à ce que ce soit le cas.
 # Plusieurs : la première en haut, les autres en dessous.
-fastening-mark = Marquer l’emplacement de { $count } attaches : la première à { $below } sous le bord supérieur, les suivantes tous les { $apart } le long de l’ouverture.
+fastening-mark = Marquer l’emplacement de { $count } attaches : la première à { $below } sous le bord supérieur, les suivantes tous les { $apart } le long de l’ouverture.
     .check = Il y a { $count } marques, sur les deux bouts.
 fastening-mark-under = { $count ->
     [one] Marquer l’emplacement de l’attache, à { $apart } sous la ceinture.
-   *[other] Marquer l’emplacement de { $count } attaches : la première à { $apart } sous la ceinture, les suivantes tous les { $apart } le long de l’ouverture.
+   *[other] Marquer l’emplacement de { $count } attaches : la première à { $apart } sous la ceinture, les suivantes tous les { $apart } le long de l’ouverture.
  }
     .check = Il y a une marque pour chacune sur les deux bords.
 fastening-hook = Coudre le crochet à l’intérieur du bout qui vient dessus, { fastening-at }, sa pointe à { $hook-in } du bout. Coudre autour des deux trous et en travers de la pointe, sans qu’un point se voie à l’extérieur.
@@ -45,7 +45,7 @@ fastening-eye = Coudre l’œillet à l’intérieur de l’autre bout, là où 
     .check = { fastening-closed.check }
     .tolerance = { fastening-closed.tolerance }
     .remedy = Recoudre l’œillet à sa place.
-fastening-snap-on-top = Coudre la moitié plate d’un bouton-pression à l’intérieur du bout qui vient dessus, { fastening-at } et à { $snap-in } du bout : quatre points dans chaque trou.
+fastening-snap-on-top = Coudre la moitié plate d’un bouton-pression à l’intérieur du bout qui vient dessus, { fastening-at } et à { $snap-in } du bout : quatre points dans chaque trou.
     .check = Aucun point ne se voit à l’extérieur, et elle ne bouge pas quand on tire.
     .remedy = La recoudre en ne prenant que l’épaisseur intérieure.
 fastening-snap-beneath = La presser sur le bout du dessous, marquer l’endroit de son centre et y coudre l’autre moitié.
@@ -62,7 +62,7 @@ fastening-closed =
 
 ## Boutons
 
-fastening-buttonhole = Marquer une boutonnière de { $buttonhole } dans le bout qui vient dessus, { fastening-at } : perpendiculaire au bord, à partir de { $half } de celui-ci. Là où il n’y a qu’une épaisseur, épingler derrière un carré de tissu ferme de { $patch } de côté. La faire comme la machine fait les boutonnières, mais d’abord une sur une chute de même épaisseur.
+fastening-buttonhole = Marquer une boutonnière de { $buttonhole } dans le bout qui vient dessus, { fastening-at } : perpendiculaire au bord, à partir de { $half } de celui-ci. Là où il n’y a qu’une épaisseur, épingler derrière un carré de tissu ferme de { $patch } de côté. La faire comme la machine fait les boutonnières, mais d’abord une sur une chute de même épaisseur.
     .check = Le bouton passe dans celle de la chute et n’en sort pas de lui-même.
     .remedy = La faire un peu plus longue ou plus courte, et essayer encore.
 fastening-cut = Ouvrir la boutonnière au découseur, une épingle en travers à chacun de ses bouts.

@@ -20,5 +20,5 @@ figure-tape-alt = Coupe du bord dans le ruban ({ $tape }) plié, qui couvre { $h
 figure-tape-caption = Le bord brut est dans la pliure du ruban ({ $tape }).
 figure-band-ends-top = Le bout du dessus
 figure-band-ends-beneath = Le bout du dessous
-figure-band-ends-alt = La ceinture pliée en deux, endroit contre endroit, au-dessus de la jupe. Au bout du dessus, une piqûre descend à { $seam-width } du bord, au ras de l’ouverture ; au bout du dessous, qui dépasse, elle descend à { $seam-width } du bord, tourne le coin et suit la ligne de couture jusqu’à la jupe.
+figure-band-ends-alt = La ceinture pliée en deux, endroit contre endroit, au-dessus de la jupe. Au bout du dessus, une piqûre descend à { $seam-width } du bord, au ras de l’ouverture ; au bout du dessous, qui dépasse, elle descend à { $seam-width } du bord, tourne le coin et suit la ligne de couture jusqu’à la jupe.
 figure-band-ends-caption = Les deux bouts de la ceinture, envers dessus, et leurs piqûres.

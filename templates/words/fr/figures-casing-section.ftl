@@ -19,10 +19,10 @@ figure-casing-gap = { $holds ->
 figure-casing-skirt = jupe : { $plies }
 figure-casing-top = { PIECE($band, form: "bare") }, haut du vêtement
 figure-casing-rows = Les deux piqûres sont dessinées plus écartées.
-figure-casing-laid-on-alt = Coupe { PIECE($band, case: "of") }, intérieur dessus : posée à l’intérieur de la jupe, endroit dessous, bords bruts bord à bord, piquée à { $seam-width } du bord.
-figure-casing-folded-up-alt = Coupe { PIECE($band, case: "of") }, intérieur dessus : relevée, à l’opposé de la jupe, la marge de { $seam-width } dessous.
+figure-casing-laid-on-alt = Coupe { PIECE($band, case: "of") }, intérieur dessus : posée à l’intérieur de la jupe, endroit dessous, bords bruts bord à bord, piquée à { $seam-width } du bord.
+figure-casing-folded-up-alt = Coupe { PIECE($band, case: "of") }, intérieur dessus : relevée, à l’opposé de la jupe, la marge de { $seam-width } dessous.
 figure-casing-folded-over-alt = { $holds ->
-    [cord] Coupe { PIECE($band, case: "of") }, intérieur dessus : rabattue par le haut sur l’extérieur, { $depth } de haut, son repli de { $seam-width } couvrant la première piqûre, et surpiquée ; le cordon vient plus tard, entre la marge et l’extérieur.
-   *[elastic] Coupe { PIECE($band, case: "of") }, intérieur dessus : rabattue par le haut sur l’extérieur, { $depth } de haut, son repli de { $seam-width } couvrant la première piqûre, et surpiquée ; l’élastique vient plus tard, entre la marge et l’extérieur.
+    [cord] Coupe { PIECE($band, case: "of") }, intérieur dessus : rabattue par le haut sur l’extérieur, { $depth } de haut, son repli de { $seam-width } couvrant la première piqûre, et surpiquée ; le cordon vient plus tard, entre la marge et l’extérieur.
+   *[elastic] Coupe { PIECE($band, case: "of") }, intérieur dessus : rabattue par le haut sur l’extérieur, { $depth } de haut, son repli de { $seam-width } couvrant la première piqûre, et surpiquée ; l’élastique vient plus tard, entre la marge et l’extérieur.
  }
 figure-casing-caption = La ceinture en coupe : piquée, relevée, rabattue.{ figure-hatched }

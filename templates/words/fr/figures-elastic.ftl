@@ -10,8 +10,8 @@ figure-elastic-lengths = Longueurs au repos, à la même échelle
 figure-elastic-casing = coulisse { $casing }
 figure-elastic-loop = boucle d’élastique { $loop }
 figure-elastic-marked-alt = Un trait est tracé sur l’élastique à { $lap } d’un bout, et une croix à l’autre.
-figure-elastic-through-alt = Un élastique de { $width } de large passe par une ouverture de { $gap }, son bout pendant au-dehors, épinglé { PIECE($band, case: "to") } ; un passe-lacet est fixé à l’autre bout.
-figure-elastic-alt = Le bout à la croix est sur le trait, { $lap } sur l’autre, piqué au zigzag ; la boucle fermée fait { $loop } dans une coulisse de { $casing }.
+figure-elastic-through-alt = Un élastique de { $width } de large passe par une ouverture de { $gap }, son bout pendant au-dehors, épinglé { PIECE($band, case: "to") } ; un passe-lacet est fixé à l’autre bout.
+figure-elastic-alt = Le bout à la croix est sur le trait, { $lap } sur l’autre, piqué au zigzag ; la boucle fermée fait { $loop } dans une coulisse de { $casing }.
 figure-elastic-caption = Tenir le bout pour qu’il ne glisse pas à l’intérieur, et superposer les bouts, l’un sur le trait de l’autre.
 
 ## L’ouverture fermée

@@ -17,7 +17,7 @@ figure-gathering-ends = { $ring ->
    *[no] 0 et le dernier repère sont les bouts
  }
 figure-gathering-ends-behind = { figure-gathering-ends } ; { $behind } du tissu sont derrière
-figure-gathering-pleated-alt = Plis au plisseur, endroit dessus : un rang à { $first-row } du bord.
+figure-gathering-pleated-alt = Plis au plisseur, endroit dessus : un rang à { $first-row } du bord.
 figure-gathering-rows-alt = Deux rangs de points longs, endroit dessus, à { $first-row } et { $second-row } du bord. Des fils de { $tail } dépassent.
 figure-gathering-pulled-alt = Les fils d’un bout sont enroulés autour d’une épingle, on tire sur ceux de l’autre bout jusqu’à { $part } d’un repère à l’autre.
 figure-gathering-alt = { $method ->

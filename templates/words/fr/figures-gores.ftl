@@ -4,8 +4,8 @@ figure-gores-head = Le rectangle
 figure-gores-top = haut
 figure-gores-hem = ourlet
 figure-gores-alt = { $paired ->
-    [yes] Un rectangle de { $wide } sur { $high } avec une ligne en biais de { $narrow } sur le bord supérieur à { $broad } sur le bord inférieur : deux lés tête-bêche.
-   *[no] Un rectangle de { $wide } sur { $high } avec une ligne en biais de { $narrow } sur le bord supérieur au coin inférieur droit : un lé.
+    [yes] Un rectangle de { $wide } sur { $high } avec une ligne en biais de { $narrow } sur le bord supérieur à { $broad } sur le bord inférieur : deux lés tête-bêche.
+   *[no] Un rectangle de { $wide } sur { $high } avec une ligne en biais de { $narrow } sur le bord supérieur au coin inférieur droit : un lé.
  }
 figure-gores-row-head = { $times ->
     [one] Un rectangle, { $count ->
@@ -18,5 +18,5 @@ figure-gores-row-head = { $times ->
     } chacun
  }
 figure-gores-diagonal = les deux diagonales { $diagonal }
-figure-gores-row-alt = Un rectangle de { $wide } sur { $high }, les deux diagonales { $diagonal }, avec des lignes en biais du bord supérieur au bord inférieur, depuis la gauche : { $lines }. Entre elles, les lés sont tête-bêche.
+figure-gores-row-alt = Un rectangle de { $wide } sur { $high }, les deux diagonales { $diagonal }, avec des lignes en biais du bord supérieur au bord inférieur, depuis la gauche : { $lines }. Entre elles, les lés sont tête-bêche.
 figure-gores-caption = Les lés dans leur rectangle.

@@ -2,5 +2,5 @@
 
 figure-headed-row = Cousu, endroit dessus
 figure-headed-frill = tête
-figure-headed-row-alt = { PIECE($on, at: "start") }, endroit dessus, avec { PIECE($row) } : deux piqûres, celle du haut sur une ligne à { line-place }, et une tête de { $heading } au-dessus.
+figure-headed-row-alt = { PIECE($on, at: "start") }, endroit dessus, avec { PIECE($row) } : deux piqûres, celle du haut sur une ligne à { line-place }, et une tête de { $heading } au-dessus.
 figure-headed-row-caption = Le rang avec sa tête.

@@ -17,5 +17,5 @@ figure-trimmed-fold = pliure, au ras du galon
 figure-trimmed-alt-one-row = Coupe du bord, endroit dessus : { PIECE($piece) } relevée de { $turn } sur l’endroit, le galon ({ $trim }) de { $width } par-dessus, au ras de la pliure, piqué à { $row } de la pliure.
 figure-trimmed-alt-two-rows = Coupe du bord, endroit dessus : { PIECE($piece) } relevée de { $turn } sur l’endroit, le galon ({ $trim }) de { $width } par-dessus, au ras de la pliure, piqué à { $row } de la pliure et encore à { $below } du bord intérieur du galon.
 figure-trimmed-caption = Le bord en coupe : le galon cache le bord relevé.{ figure-hatched }
-figure-trimmed-alt-together = Coupe du bord, endroit dessus : le galon ({ $trim }) de { $width } a été piqué le long du bord vif { PIECE($piece, case: "of") }, à { $row }, puis les deux relevés de { $turn } et surpiqués à { $below } du bord supérieur du galon.
-figure-trimmed-caption-together = Le bord en coupe : le bord vif est à l’intérieur, le galon autour de la pliure.{ figure-hatched }
+figure-trimmed-alt-together = Coupe du bord, endroit dessus : le galon ({ $trim }) de { $width } a été piqué le long du bord vif { PIECE($piece, case: "of") }, à { $row }, puis les deux relevés de { $turn } et surpiqués à { $below } du bord supérieur du galon.
+figure-trimmed-caption-together = Le bord en coupe : le bord vif est à l’intérieur, le galon autour de la pliure.{ figure-hatched }

@@ -13,6 +13,6 @@ figure-layers-way = { $face ->
 # $chain : la pièce du haut et celles qui en pendent.
 figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $deep } de haut
 figure-layers-more = et { $more } épaisseurs de plus, de même
-figure-layers-scale = Hauteurs à la même échelle ; espaces et marges plus larges.
+figure-layers-scale = Hauteurs à la même échelle ; espaces et marges plus larges.
 figure-layers-alt = Épaisseurs de l’extérieur vers les jambes : { $layers }. Toutes sont bord à bord en haut et tenues { $from-edge } plus bas.
 figure-layers-caption = { $count } épaisseurs, la plus extérieure à gauche.

@@ -47,5 +47,5 @@ figure-legend-length = une longueur
 figure-legend-left-out = milieu omis
 
 figure-legend-alt = Les { $count } motifs et signes des figures, chacun avec son nom : { $names }.
-figure-legend-scale = Dans les coupes, les largeurs sont à l’échelle ; le tissu est dessiné plus épais qu’il ne l’est.
+figure-legend-scale = Dans les coupes, les largeurs sont à l’échelle ; le tissu est dessiné plus épais qu’il ne l’est.
 figure-legend-caption = Comment lire les figures. Chaque couleur est doublée d’un motif ou d’un mot.

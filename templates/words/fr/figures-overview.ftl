@@ -29,10 +29,10 @@ figure-overview-to-scale = { $level ->
 figure-overview-piece = { PIECE($piece, form: "bare") } de { $deep } de haut
 figure-overview-layer = { $level ->
     [yes] { $ring ->
-        [yes] { figure-overview-name } : { $pieces }, jusqu’à { $drop } du haut, ourlet de { $hem } de tour.
-       *[no] { figure-overview-name } : { $pieces }, jusqu’à { $drop } du haut, bord inférieur de { $hem }.
+        [yes] { figure-overview-name } : { $pieces }, jusqu’à { $drop } du haut, ourlet de { $hem } de tour.
+       *[no] { figure-overview-name } : { $pieces }, jusqu’à { $drop } du haut, bord inférieur de { $hem }.
     }
-   *[no] { figure-overview-name } : { $pieces }, bord inférieur de { $hem }.
+   *[no] { figure-overview-name } : { $pieces }, bord inférieur de { $hem }.
  }
 figure-overview-waist-told = La taille mesure { $rest } au repos et porte { $cloth } de tissu.
 figure-overview-alt = { $title }, { $long } de long. { $layers }

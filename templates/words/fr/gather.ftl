@@ -101,7 +101,7 @@ gather-spread = { $parts ->
     [8] Répartir les fronces également avec les doigts, huitième par huitième.
    *[4] Répartir les fronces également avec les doigts, quart par quart.
  }
-gather-knot-pulled = Retirer les épingles qui tiennent les bouts de fil et nouer ces bouts comme aux autres bouts : dessus avec dessus sur une face, dessous avec dessous sur l’autre. Les couper à { $knot }.
+gather-knot-pulled = Retirer les épingles qui tiennent les bouts de fil et nouer ces bouts comme aux autres bouts : dessus avec dessus sur une face, dessous avec dessous sur l’autre. Les couper à { $knot }.
     .check = Le bord mesure toujours { $short }.
     .remedy = Si un nœud a glissé, resserrer les fronces et nouer plus près du tissu.
 gather-set-back = { rows-set-back }

@@ -27,7 +27,7 @@ godets-cut = Couper chaque ligne entre les deux piqûres, jusqu’au dernier fil
 
 ## Poser
 
-godets-pin = Poser un côté d’un godet sur un côté de sa fente, endroit contre endroit. À l’ourlet, les deux bords sont pris de { $seam-width } dans la couture ; vers la pointe, la fente glisse hors de la couture jusqu’à ce que seule sa piqûre soit prise. { pin-start } de la pointe vers le bas.
+godets-pin = Poser un côté d’un godet sur un côté de sa fente, endroit contre endroit. À l’ourlet, les deux bords sont pris de { $seam-width } dans la couture ; vers la pointe, la fente glisse hors de la couture jusqu’à ce que seule sa piqûre soit prise. { pin-start } de la pointe vers le bas.
 godets-sew = Coudre de la pointe vers le bas, à { $seam-width } du bord { PIECE($godet, case: "of") } et juste à côté de la piqûre de la fente, { $stitch }, avec quelques points arrière à la pointe.
     .check = Sur l’endroit, aucune piqûre de la fente ne se voit.
     .remedy = Recoudre un rien plus à l’intérieur, depuis la pointe.
@@ -37,7 +37,7 @@ godets-other = Rabattre le godet et coudre l’autre côté de même, encore de 
 godets-level = Les coins { PIECE($godet, case: "of") } pendent de { $hangs } sous le bord de la jupe. Tracer une courbe de couture à couture, au niveau de ce bord aux deux bouts et touchant juste le bord inférieur au milieu, et couper dessus.
     .check = Aux deux coutures, le godet finit au niveau de la jupe.
     .remedy = Couper ce qui pend encore.
-godets-measure = Mesurer { EDGE($edge) } : { $length }.
+godets-measure = Mesurer { EDGE($edge) } : { $length }.
     .check = La longueur est de { $length }, et chaque godet finit au niveau de la jupe.
     .tolerance = { $off } de plus ou de moins
     .remedy = Couper ce qui dépasse sous le bord de la jupe.

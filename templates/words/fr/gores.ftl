@@ -25,7 +25,7 @@ gores-width = { $place ->
     [back] { $many } au dos, { $top } en haut et { $hem } à l’ourlet
    *[side] { $many } sur les côtés, { $top } en haut et { $hem } à l’ourlet
  }
-gores-aim-differ = { $gores } lés évasés, une fois finis : { $widths }.
+gores-aim-differ = { $gores } lés évasés, une fois finis : { $widths }.
 gores-square = { $turns ->
     [yes] Poser à plat le rectangle { PIECE($piece, case: "of") }, envers dessus, { $wide } de large et { $high } de haut. L’un ou l’autre de ses côtés de { $wide } peut être celui du haut.
    *[no] Poser à plat le rectangle { PIECE($piece, case: "of") }, envers dessus, { $wide } de large et { $high } de haut, le bord supérieur loin de soi.
@@ -50,9 +50,9 @@ gores-mark-row = { $which ->
         [one] Sur l’autre rectangle, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
        *[other] Sur les { $times } autres rectangles, marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
     }
-   *[all] Marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
+   *[all] Marquer le long du bord supérieur, depuis son coin gauche : { $upper-marks }.
  }
-gores-mark-lower = Y marquer le long du bord inférieur, depuis son coin gauche : { $lower-marks }.
+gores-mark-lower = Y marquer le long du bord inférieur, depuis son coin gauche : { $lower-marks }.
 gores-draw-row = Tracer chaque ligne droite de son repère du haut à celui du bas.
     .check = { $alike ->
         [yes] Chaque ligne mesure { $longest }.
@@ -73,15 +73,15 @@ gores-name-row = { $which ->
         [one] Sur l’autre rectangle, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
        *[other] Sur les { $times } autres rectangles, écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
     }
-   *[all] Écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
+   *[all] Écrire la place de chaque lé à son bout étroit, de gauche à droite : { $places }.
  }
 
 ## Couper et marquer
 
 gores-cut = Couper d’un trait sur chaque ligne, les ciseaux à plat sur la table. Ne pas tirer sur les côtés en biais.
 gores-name = { $odd ->
-    [yes] Marquer comme haut le bout étroit de chaque lé. Du dernier rectangle, garder un seul lé ; l’autre reste.
+    [yes] Marquer comme haut le bout étroit de chaque lé. Du dernier rectangle, garder un seul lé ; l’autre reste.
    *[no] Marquer comme haut le bout étroit de chaque lé. Plus tard, coudre chaque côté droit à un côté en biais.
  }
-gores-name-both = Marquer comme haut le bout étroit de chaque lé. Ce qui se trouve à côté des lés reste. Les deux côtés d’un lé ont le même biais : deux lés quelconques s’assemblent.
-gores-order = Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.
+gores-name-both = Marquer comme haut le bout étroit de chaque lé. Ce qui se trouve à côté des lés reste. Les deux côtés d’un lé ont le même biais : deux lés quelconques s’assemblent.
+gores-order = Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.

@@ -144,7 +144,7 @@ page-for-use = Pour : { $use }
 
 ## Coupe
 
-page-cut-sizes-are = Les cotes de coupe comprennent toutes les marges : ne rien ajouter. Les cotes finies sont ce qui se voit. Sur son étiquette, une pièce a son numéro d’ici et une lettre pour chaque exemplaire : 1a, 1b. Quand un exemplaire est coupé en tronçons, 1a·2 est le deuxième tronçon de 1a.
+page-cut-sizes-are = Les cotes de coupe comprennent toutes les marges : ne rien ajouter. Les cotes finies sont ce qui se voit. Sur son étiquette, une pièce a son numéro d’ici et une lettre pour chaque exemplaire : 1a, 1b. Quand un exemplaire est coupé en tronçons, 1a·2 est le deuxième tronçon de 1a.
 page-letter = Lettre
 page-piece-number = N°
 page-piece = Pièce

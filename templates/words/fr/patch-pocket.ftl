@@ -19,15 +19,15 @@ patch-pocket-press = Replier en biais les deux coins du bas, puis replier au fer
     .remedy = Repasser la pliure là où elle s’écarte.
 # $finished : le bord supérieur de la pièce du dessous est déjà pris dans une couture, d’où l’on mesure.
 patch-pocket-mark-ring = { $finished ->
-    [yes] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous la couture supérieure : à { $near } et à { $far } de { side-seam }.
-   *[no] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous le bord supérieur coupé : à { $near } et à { $far } de { side-seam }.
+    [yes] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous la couture supérieure : à { $near } et à { $far } de { side-seam }.
+   *[no] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous le bord supérieur coupé : à { $near } et à { $far } de { side-seam }.
  }
     .check = { patch-pocket-level.check }
     .tolerance = { patch-pocket-level.tolerance }
     .remedy = { patch-pocket-level.remedy }
 patch-pocket-mark-flat = { $finished ->
-    [yes] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous la couture supérieure : à { $near } et à { $far } du bout gauche tel qu’il est maintenant.
-   *[no] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous le bord supérieur coupé : à { $near } et à { $far } du bout gauche tel qu’il est maintenant.
+    [yes] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous la couture supérieure : à { $near } et à { $far } du bout gauche tel qu’il est maintenant.
+   *[no] Sur l’endroit { PIECE($on, case: "of") }, marquer les deux coins du haut à { $from-edge } sous le bord supérieur coupé : à { $near } et à { $far } du bout gauche tel qu’il est maintenant.
  }
     .check = { patch-pocket-level.check }
     .tolerance = { patch-pocket-level.tolerance }

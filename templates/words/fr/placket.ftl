@@ -16,7 +16,7 @@ placket-stay = Au point de { $short } mm, piquer un rang qui soutient la fente.
     .tolerance = { $stay-off } de plus ou de moins
     .remedy = Repiquer ce côté à côté du premier rang. Un rang trop près de la ligne se coupe.
 # La fente continue à travers une couture.
-placket-fasten = À environ { $to-seam } du haut, la ligne croise une couture. Des deux côtés de la ligne, à { $stay } d’elle, piquer trois points en avant et en arrière sur cette couture ; si elle est cousue à la main, y arrêter ses fils à la main.
+placket-fasten = À environ { $to-seam } du haut, la ligne croise une couture. Des deux côtés de la ligne, à { $stay } d’elle, piquer trois points en avant et en arrière sur cette couture ; si elle est cousue à la main, y arrêter ses fils à la main.
     .check = Tirée de part et d’autre de la ligne, la couture tient des deux côtés.
     .remedy = L’arrêter encore une fois avant de couper.
 placket-cut = Couper le long de la ligne jusqu’à un fil de la pointe.

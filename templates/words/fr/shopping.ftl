@@ -36,7 +36,7 @@ shopping-bobbins = { $bobbins ->
    *[other] remplir { $bobbins } canettes
  }
 # $materials : une liste.
-shopping-cut-to = Le fichier ne dit pas comment se vendent : { $materials }. Leurs longueurs sont arrondies au-dessus, à { $step } près, comme les magasins coupent d’ordinaire ; demander dans le vôtre.
+shopping-cut-to = Le fichier ne dit pas comment se vendent : { $materials }. Leurs longueurs sont arrondies au-dessus, à { $step } près, comme les magasins coupent d’ordinaire ; demander dans le vôtre.
 
 ## Ce que cela fait
 

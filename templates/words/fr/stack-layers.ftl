@@ -69,7 +69,7 @@ stack-layers-put-in = { $ring ->
  }
     .check = { stack-layers-nest.check }
     .remedy = { stack-layers-nest.remedy }
-stack-layers-lined = { PIECE($layer, at: "start") } pend déjà derrière : lisser à plat. { stack-layers-meet }
+stack-layers-lined = { PIECE($layer, at: "start") } pend déjà derrière : lisser à plat. { stack-layers-meet }
     .check = { stack-layers-nest.check }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->

@@ -2,7 +2,7 @@
 
 teacher-skip = Aller aux séances
 teacher-for = feuilles pour qui mène { $whose }
-teacher-keep = Ces feuilles portent des noms et des notes. Les garder pour soi ; chaque personne a son propre guide.
+teacher-keep = Ces feuilles portent des noms et des notes. Les garder pour soi ; chaque personne a son propre guide.
 
 ## Les séances
 
@@ -23,9 +23,9 @@ teacher-range = { $one ->
    *[no] de { $first } à { $last }
  }
 # $work (une liste) : des lettres avec leurs titres.
-teacher-new = Personne ne l’a encore fait, donc le montrer d’abord : { $work }.
+teacher-new = Personne ne l’a encore fait, donc le montrer d’abord : { $work }.
 # $machines (une liste)
-teacher-machines = À tenir prêt, pour que personne n’attende : { $machines }.
+teacher-machines = À tenir prêt, pour que personne n’attende : { $machines }.
 # Dite seulement dans le message ci-dessus. $count (nombre)
 teacher-machine = { $set-up ->
     [straight] { $count } x machine à coudre réglée au point droit
@@ -38,7 +38,7 @@ teacher-machine = { $set-up ->
 ## Les feuilles
 
 teacher-progress = Avancement
-teacher-progress-are = Cocher une lettre quand son travail est fait et que chaque vérification est bonne. Un tiret : ce guide n’a pas ce travail.
+teacher-progress-are = Cocher une lettre quand son travail est fait et que chaque vérification est bonne. Un tiret : ce guide n’a pas ce travail.
 teacher-marks = Notes
 teacher-marks-are = Les mêmes lettres, pour ce qui se voit en examinant l’ouvrage.
 teacher-labels = Étiquettes pour les piles
@@ -48,14 +48,14 @@ teacher-form-are = Mesurer par-dessus ce qui est porté sous le vêtement. Le m�
 teacher-practice = Savoir-faire et pièces d’essai
 teacher-way = Façon de travailler
 # $ways, $strips (nombres)
-teacher-practice-are = Chacune des { $ways } façons de travailler est essayée avant d’être cousue sur le vêtement : { $strips } bandes de { $length } x { $depth } par personne et par façon. Acheter pour cela { $bought } de plus du tissu ({ $cloth }).
+teacher-practice-are = Chacune des { $ways } façons de travailler est essayée avant d’être cousue sur le vêtement : { $strips } bandes de { $length } x { $depth } par personne et par façon. Acheter pour cela { $bought } de plus du tissu ({ $cloth }).
 # De qui n’était pas là à la coupe, ou n’y est plus.
 teacher-later = Coupé plus tard
-teacher-later-are = Quelqu’un est arrivé, parti ou a été mesuré de nouveau après la première coupe. Ce qui est coupé reste ; seul ce qui est nommé ici se coupe à nouveau, dans les sections prévues plus tard.
-teacher-later-stays = Reste comme il est coupé :
-teacher-later-anew = À couper à nouveau :
-teacher-later-spare = Plus nécessaire ; ôter l’étiquette :
-teacher-later-sewn = À coudre à nouveau, si c’était déjà cousu :
+teacher-later-are = Quelqu’un est arrivé, parti ou a été mesuré de nouveau après la première coupe. Ce qui est coupé reste ; seul ce qui est nommé ici se coupe à nouveau, dans les sections prévues plus tard.
+teacher-later-stays = Reste comme il est coupé :
+teacher-later-anew = À couper à nouveau :
+teacher-later-spare = Plus nécessaire ; ôter l’étiquette :
+teacher-later-sewn = À coudre à nouveau, si c’était déjà cousu :
 # $mark : le numéro d’une pièce. $count (nombre)
 teacher-later-piece = { $mark } { $piece }, { $count } x { $length } x { $depth }
 
@@ -65,4 +65,4 @@ handout-all = Billets des séances
 handout-for = billets des séances, { $whose }
 handout-are = Découper les billets et remettre chacun au début de sa séance. Les lettres sont celles du guide. Un billet manqué se rattrape avant la séance suivante.
 # $stands : une phrase entière.
-handout-stop = S’arrêter après { $letter }. Alors : { $stands }
+handout-stop = S’arrêter après { $letter }. Alors : { $stands }
