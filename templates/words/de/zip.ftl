@@ -22,7 +22,7 @@ zip-number = { $numbered ->
    *[no] { "" }
  }
 zip-fold-out = { $place ->
-    [side] Mit der linken Stoffseite nach oben die Nahtzugabe des Rückenteils{ zip-number } über die Heftnaht zum Vorderteil hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
+    [side] Mit der linken Stoffseite nach oben die Nahtzugabe auf der Seite des Rückens{ zip-number } über die Heftnaht zum Vorderteil hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
     [back] Mit der linken Stoffseite nach oben die Nahtzugabe der rechten Hälfte über die Heftnaht zur linken Hälfte hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
    *[either] Mit der linken Stoffseite nach oben die Nahtzugabe der unteren Seite über die Heftnaht zur anderen hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
  }

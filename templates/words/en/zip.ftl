@@ -22,7 +22,7 @@ zip-number = { $numbered ->
    *[no] { "" }
  }
 zip-fold-out = { $place ->
-    [side] With the wrong side up, turn the margin of the back{ zip-number } over the row of long stitches, towards the front. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
+    [side] With the wrong side up, turn the margin on the side of the back{ zip-number } over the row of long stitches, towards the front. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
     [back] With the wrong side up, turn the margin of the right half over the row of long stitches, towards the left half. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
    *[either] With the wrong side up, turn the margin of the side beneath over the row of long stitches, towards the other. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
  }

@@ -22,7 +22,7 @@ zip-number = { $numbered ->
    *[no] { "" }
  }
 zip-fold-out = { $place ->
-    [side] Con el revés hacia arriba, pasa el margen de la espalda{ zip-number } por encima del hilván, hacia el delantero. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
+    [side] Con el revés hacia arriba, pasa el margen del lado de la espalda{ zip-number } por encima del hilván, hacia el delantero. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
     [back] Con el revés hacia arriba, pasa el margen de la mitad derecha por encima del hilván, hacia la mitad izquierda. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
    *[either] Con el revés hacia arriba, pasa el margen del lado de debajo por encima del hilván, hacia el otro. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
  }

@@ -22,7 +22,7 @@ zip-number = { $numbered ->
    *[no] { "" }
  }
 zip-fold-out = { $place ->
-    [side] L’envers vers le haut, rabattre la marge du dos{ zip-number } par-dessus le bâti, vers le devant. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
+    [side] L’envers vers le haut, rabattre la marge du côté du dos{ zip-number } par-dessus le bâti, vers le devant. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
     [back] L’envers vers le haut, rabattre la marge de la moitié droite par-dessus le bâti, vers la moitié gauche. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
    *[either] L’envers vers le haut, rabattre la marge du côté de dessous par-dessus le bâti, vers l’autre côté. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
  }
