@@ -187,7 +187,7 @@ def test_the_bright_thread_is_never_tied_where_the_seam_is_open(opened: int, dee
 @pytest.mark.parametrize(
     ("behind", "said"),
     [
-        ("", "turn the margin of the back over the row of long stitches, towards the front"),
+        ("", "turn the margin on the side of the back over the row of long stitches, towards the front"),
         (", behind: 60%", "turn the margin of the right half over the row of long stitches, towards the left half"),
     ],
 )
