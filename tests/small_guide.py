@@ -12,13 +12,18 @@ from furbelow.s6_write.guide.guide import Guide
 from tests.techniques.small import spec_text
 
 
-def small_guide(pieces: str, steps: str, *, room: Workroom | None = None, materials: str = "", own: str = "") -> Guide:
-    """For size M, at a home table. Fails the test where the garment can't be made."""
+def small_order(pieces: str, steps: str, *, room: Workroom | None = None, materials: str = "", own: str = "") -> Order:
+    """For size M, at a home table. Fails the test where the spec can't be read."""
     read = read_spec(("small.yaml", spec_text(pieces, steps, materials=materials, own=own).encode()))
     assert read.value is not None, [fault.headline for fault in read.faults]
     body = size_body(read.value, "M")
     assert body.value is not None
-    found = planned(Order(read.value, "size M", body.value, {}, room or Workroom()))
+    return Order(read.value, "size M", body.value, {}, room or Workroom())
+
+
+def small_guide(pieces: str, steps: str, *, room: Workroom | None = None, materials: str = "", own: str = "") -> Guide:
+    """For size M, at a home table. Fails the test where the garment can't be made."""
+    found = planned(small_order(pieces, steps, room=room, materials=materials, own=own))
     assert found.value is not None, [f"{fault.code} {fault.headline}" for fault in found.faults if fault.is_error]
     return guide_of(found.value, "size M")
 

@@ -7,11 +7,8 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Staged
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Planned, planned
-from furbelow.order.order import Order
-from furbelow.s1_read.read_spec import read_spec
-from furbelow.s2_solve.body import size_body
 
-from tests.techniques.small import spec_text
+from tests.small_guide import small_order
 
 SKIRT = "skirt: {from: lawn, length: 120 cm, depth: 50 cm}"
 STEPS = """- join ends: {of: skirt, seam: 1 cm}
@@ -25,11 +22,7 @@ PAID = Workroom(hourly_rate=Fraction(14), currency="GBP")
 
 
 def _planned(materials: str, room: Workroom | None = None) -> Staged[Planned]:
-    spec = read_spec(("small.yaml", spec_text(SKIRT, STEPS, materials=materials).encode())).value
-    assert spec is not None
-    body = size_body(spec, "M").value
-    assert body is not None
-    return planned(Order(spec, "size M", body, {}, room or Workroom()))
+    return planned(small_order(SKIRT, STEPS, room=room, materials=materials))
 
 
 def _codes(found: Staged[Planned]) -> set[str]:

@@ -12,16 +12,13 @@ import pytest
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Planned, planned
-from furbelow.order.order import Order
 from furbelow.resources import languages
-from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_workroom import read_workroom
-from furbelow.s2_solve.body import size_body
 from furbelow.s5_buy.reasons import reasons_of_buying
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.words.words import Words
 
-from tests.techniques.small import spec_text
+from tests.small_guide import small_order
 
 PIECES = "skirt: {from: lawn, length: 120 cm, depth: 50 cm}"
 STEPS = """- join ends: {of: skirt, seam: 1 cm}
@@ -34,11 +31,7 @@ SOFT = "  soft: {kind: elastic, width: 20 mm, stretch: 100%, price: 2 EUR/m}\n"
 
 
 def made(room: Workroom | None = None, soft: str = SOFT) -> Planned:
-    spec = read_spec(("small.yaml", spec_text(PIECES, STEPS, materials=soft).encode())).value
-    assert spec is not None
-    body = size_body(spec, "M").value
-    assert body is not None
-    found = planned(Order(spec, "size M", body, {}, room or Workroom()))
+    found = planned(small_order(PIECES, STEPS, room=room, materials=soft))
     assert found.value is not None, [str(fault) for fault in found.faults]
     return found.value
 

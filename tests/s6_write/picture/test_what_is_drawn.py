@@ -7,18 +7,14 @@ from pathlib import Path
 
 import pytest
 from furbelow.garment.spec import EdgeName, Word
-from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
-from furbelow.order.order import Order
-from furbelow.s1_read.read_spec import read_spec
-from furbelow.s2_solve.body import size_body
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.overview import overview
 from furbelow.s6_write.picture.shape import shape_of
 from furbelow.s6_write.words.words import Words
 
 from tests.s6_write.picture.test_picture import GARMENTS, runs
-from tests.techniques.small import spec_text
+from tests.small_guide import small_order
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS as TOLD
 from tests.techniques.test_every_technique_in_a_guide import OWN, SUPPLIES
 from tests.techniques.test_pockets import BAG, GAP, HEMS, NEAT, PATCH, READY, SIDE, STEP
@@ -57,11 +53,7 @@ SMALL: Mapping[str, tuple[str, str]] = {
 
 def small_run(name: str) -> Run:
     pieces, steps = SMALL[name]
-    spec = read_spec(("small.yaml", spec_text(pieces, steps, own=OWN, materials=SUPPLIES).encode())).value
-    assert spec is not None
-    body = size_body(spec, "M").value
-    assert body is not None
-    proved = prove(Order(spec, "size M", body, {}, Workroom()))
+    proved = prove(small_order(pieces, steps, own=OWN, materials=SUPPLIES))
     assert proved.value is not None, [fault.headline for fault in proved.faults]
     return proved.value.run
 

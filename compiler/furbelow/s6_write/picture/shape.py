@@ -147,15 +147,15 @@ def _worn_waist(run: Run, form: Form) -> float:
     body = 2 * pi * form.radius(form.top)
     top = next((ring for ring in run.rings if ring.level <= AT_THE_TOP), None)
     if top is None:
-        closed = (_closed_waist(run, opening) for opening in run.final.openings.values() if not opening.tied)
+        closed = (_closed_waist(run.final, opening) for opening in run.final.openings.values() if not opening.tied)
         return max(body, float(next(closed, 0)))
     low = 0.0 if top.cord else float(top.rest)
     return max(min(body, float(top.open)), low)
 
 
-def _closed_waist(run: Run, opening: Opening) -> Fraction:
+def _closed_waist(bench: Bench, opening: Opening) -> Fraction:
     """The girth of a closed waist: of its band, or of the edge itself."""
-    return opening.waist if opening.band else edge_now(run.final, opening.name).set_length - opening.overlap
+    return opening.waist if opening.band else bench.closed_round(bench.edge(opening.name))
 
 
 def _band(run: Run, hanging: Sequence[tuple[str, ...]], outer: str) -> Band | None:
