@@ -13,7 +13,7 @@ from furbelow.resources import languages, template
 from furbelow.s6_write.words.check_own import CAUTION
 from furbelow.s6_write.words.check_words import lacking, unlike
 from furbelow.s6_write.words.kept_words import all_shipped
-from furbelow.s6_write.words.patterns import Table
+from furbelow.s6_write.words.says import Table
 from furbelow.techniques import techniques
 
 ROOT = Path(__file__).parents[3]

@@ -11,7 +11,7 @@ from furbelow.s6_write.words.check_words import ASKED
 from furbelow.s6_write.words.kept_words import all_shipped
 from furbelow.s6_write.words.own_words import OwnMessage, folders_of, read_own
 from furbelow.s6_write.words.pattern import Message, Pattern, over, shown, texts
-from furbelow.s6_write.words.patterns import Says, Table, Unsayable
+from furbelow.s6_write.words.says import Says, Table, Unsayable
 
 MOST_PARTS = 500  # of a message, with those that it refers to: they could grow out of each other without end
 CAUTION = "caution"  # stands in the name of every caution, between its hyphens

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from furbelow.s6_write.words.kept_words import all_shipped
-from furbelow.s6_write.words.patterns import Says, Table, Unsayable
+from furbelow.s6_write.words.says import Says, Table, Unsayable
 
 # PIECE and EDGE ask these for their words; what they choose by is the grammar of the language.
 ASKED = ("piece", "edge", "stack", "stack-layers-of")

@@ -9,8 +9,8 @@ from fluent.syntax import FluentSerializer, ast
 from furbelow.resources import languages, template, words_files
 from furbelow.s6_write.words.check_words import lacking, unlike
 from furbelow.s6_write.words.kept_words import all_shipped, shipped
-from furbelow.s6_write.words.patterns import Table
 from furbelow.s6_write.words.read_words import entries_of, read_words
+from furbelow.s6_write.words.says import Table
 
 
 def listed(file: str, language: str) -> str:
