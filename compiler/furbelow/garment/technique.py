@@ -14,6 +14,7 @@ from typing import Any, NamedTuple, Protocol, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Bench, Seam
+from furbelow.garment.fasteners import Fastener
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.mends import Mend
 from furbelow.garment.message import Part, Values
@@ -149,12 +150,6 @@ class Tool(StrEnum):
     BONE_CUTTERS = "bone cutters"
     BONE_CAPS = "bone caps"
     LARGE_PAPER = "large paper"
-    BUTTON = "button"
-    BUTTONS = "buttons"
-    FLAT_BUTTON = "flat button"
-    HOOK_AND_BAR = "hook and bar"
-    HOOK_AND_EYE = "hook and eye"
-    SNAPS = "snaps"
     # What the zigzag stitch is for.
     NEATENING = "neatening by zigzag"
     JOINING_ELASTIC = "joining elastic by zigzag"
@@ -213,6 +208,12 @@ class Used(NamedTuple):
     amount: Fraction
     copies: int
     what: Part  # where it goes: "cord in the yoke"
+    fastener: Fastener | None = None  # of what the spec does not list; `material` is its name
+
+    @classmethod
+    def of_ours(cls, fastener: Fastener, count: Fraction, what: Part) -> Used:
+        """So many of a fastener that the spec does not list."""
+        return cls(fastener.name, count, 1, what, fastener)
 
 
 class Action(NamedTuple):

@@ -66,7 +66,16 @@ def carried_out(solved: Solved, room: Workroom, technique_of: TechniqueOf) -> Ru
             done = done._replace(after=_with_supplies(done))
         performed.append(done)
         bench = done.after
-    return Run(solved, room, tuple(performed), bench)
+    return Run(_with_fasteners(solved, performed), room, tuple(performed), bench)
+
+
+def _with_fasteners(solved: Solved, performed: Sequence[Performed]) -> Solved:
+    """The garment with the fasteners that its steps sew on and the spec does not list among its materials."""
+    found = dict.fromkeys(use.fastener for done in performed for use in done.used if use.fastener)
+    if not found:
+        return solved
+    ours = {each.name: each.as_material(solved.spec.file) for each in found}
+    return solved._replace(materials={**solved.materials, **ours})
 
 
 def _with_finisher(done: Performed, performed: Sequence[Performed]) -> Performed:
@@ -89,10 +98,10 @@ def _with_finisher(done: Performed, performed: Sequence[Performed]) -> Performed
 
 
 def _with_supplies(done: Performed) -> Bench:
-    """The bench after a step, which knows what else than cloth now hangs on each piece."""
+    """The bench after a step, which knows what else of the spec than cloth now hangs on each piece."""
     if not done.used:
         return done.after
-    supplies = frozenset(used.material for used in done.used)
+    supplies = frozenset(used.material for used in done.used if not used.fastener)
     worked = {piece: done.after.sewn_on.get(piece, frozenset()) | supplies for piece in done.touches}
     return done.after._replace(sewn_on={**done.after.sewn_on, **worked})
 

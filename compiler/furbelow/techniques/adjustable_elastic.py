@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing
+from furbelow.garment.fasteners import Fastener, FastenerKind
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Held, Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, Part, Pieces, Supply, Values
@@ -58,6 +59,7 @@ HEM = Fraction(20)  # of the end that is buttoned, folded under twice
 REACH = Fraction(30)  # from the gap to the button, so that the end lies flat when it is buttoned
 USUAL_OUT, LEAST_OUT = Fraction(40), Fraction(20)  # to let out, by which it is worth the button; house rule
 SLOTS = Fraction(25)  # about, from one buttonhole of the elastic to the next as it is sold; common practice, no source
+END = Part("use-elastic-end")
 
 
 class Buttoned(NamedTuple):
@@ -114,7 +116,9 @@ class AdjustableElastic:
         cut = first + out + REACH + FAST + HEM
         used = (
             Used(elastic, cut, 1, Part("use-elastic", {"piece": Pieces((casing.piece,))})),
-            *((Used(own, Fraction(1), 1, Part("use-fastening")),) if own else ()),
+            Used(own, Fraction(1), 1, END)
+            if own
+            else Used.of_ours(Fastener(FastenerKind.FLAT_BUTTON, button), Fraction(1), END),
         )
         after = bench.with_casing(casing._replace(elastic=elastic, elastic_length=first, open=False, buttoned=True))
         return Performed(
@@ -162,12 +166,7 @@ class AdjustableElastic:
             "button": Length(facts.button),
             "slots": Length(SLOTS, "about"),
         }
-        tools = (
-            Tool.JOINING_ELASTIC,
-            Tool.SAFETY_PINS,
-            Tool.HAND_NEEDLE,
-            *(() if "with" in written.args else (Tool.FLAT_BUTTON,)),
-        )
+        tools = (Tool.JOINING_ELASTIC, Tool.SAFETY_PINS, Tool.HAND_NEEDLE)
         cautions = (SAFETY_PIN_LAST, HAND_NEEDLE, NO_FLAME_ON_ENDS, TIGHT_ELASTIC, SMALL_PARTS)
         title, aim = "adjustable-elastic-title", "adjustable-elastic-aim"
         return Instructions(title, aim, (zigzag_set(done.sewn[0].stitch), *actions), values, cautions, tools)

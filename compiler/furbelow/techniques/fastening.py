@@ -18,6 +18,7 @@ from typing import NamedTuple
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import WORKABLE, Bench, Opening
+from furbelow.garment.fasteners import Fastener, FastenerKind
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Part, Values, edge_said, flag
@@ -67,12 +68,12 @@ _SEWN_ON = {
     BUTTONS: ("fastening-buttonhole", "fastening-cut", "fastening-button"),
     LOOPS: ("fastening-loop", "fastening-loop-button"),
 }
-_TOOLS = {
-    BAR: Tool.HOOK_AND_BAR,
-    EYE: Tool.HOOK_AND_EYE,
-    SNAPS: Tool.SNAPS,
-    BUTTONS: Tool.BUTTONS,
-    LOOPS: Tool.BUTTONS,
+_BOUGHT = {
+    BAR: FastenerKind.HOOK_AND_BAR,
+    EYE: FastenerKind.HOOK_AND_EYE,
+    SNAPS: FastenerKind.SNAP,
+    BUTTONS: FastenerKind.BUTTON,
+    LOOPS: FastenerKind.BUTTON,
 }
 
 
@@ -148,9 +149,10 @@ class Fastening:
         waist, fasteners, by = edge.set_length - opening.overlap, int(count), word_of(written, "by")
         after = bench if under else bench.with_opening(opening._replace(waist=waist, closed_by=by))
         own = word_of(written, "with") if "with" in written.args else ""
-        used = (Used(own, Fraction(fasteners), 1, Part("use-fastening")),) if own else ()
         wide = (width_of(solved, own) if own else Fraction(0)) or step.mm("button")
         button = wide if by in (BUTTONS, LOOPS) else Fraction(0)
+        many, place = Fraction(fasteners), Part("use-opening" if under else "use-fastening")
+        used = Used(own, many, 1, place) if own else Used.of_ours(Fastener(_BOUGHT[by], button), many, place)
         # One at the top, the others shared out below it; below a band the first lies as far down.
         spaces = fasteners + 1 if under else fasteners
         apart = opening.length / spaces if spaces > 1 else Fraction(0)
@@ -162,7 +164,7 @@ class Fastening:
             after,
             edge.pieces,
             sewn=(Sewn(StitchType.HAND, 2 * opening.overlap, fasteners, Fraction(2), singly=STITCHES), *holes),
-            used=used,
+            used=(used,),
             setup=SetUp.ZIGZAG if holes else SetUp.HAND,
             facts=facts,
         )
@@ -196,11 +198,7 @@ class Fastening:
             "marked": flag(facts.apart),
             "patch": Length(facts.buttonhole + 2 * PATCH),
         }
-        tools = (
-            Tool.HAND_NEEDLE,
-            *((Tool.BUTTONHOLE,) if by == BUTTONS else ()),
-            *(() if "with" in written.args else (_TOOLS[by],)),
-        )
+        tools = (Tool.HAND_NEEDLE, *((Tool.BUTTONHOLE,) if by == BUTTONS else ()))
         cautions = (HAND_NEEDLE, *((RIPPER,) if by == BUTTONS else ()), SMALL_PARTS)
         if facts.under:
             return Instructions("fastening-title-under", "fastening-aim-under", actions, values, cautions, tools)

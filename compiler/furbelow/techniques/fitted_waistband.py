@@ -9,15 +9,18 @@ Source: common practice, no source. Fasteners that come off choke small children
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
+from math import floor
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, State
+from furbelow.garment.fasteners import Fastener, FastenerKind
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
+from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -33,6 +36,7 @@ from furbelow.garment.technique import (
     SetUp,
     Sewn,
     Tool,
+    Used,
     allowances_at,
     edge_at,
     edge_of,
@@ -57,6 +61,8 @@ BUTTON, HOOK, SNAPS, TIES = "button", "hook and bar", "snaps", "ties"
 NARROWEST = Fraction(15)  # overlap that still carries a fastening; house rule, maker to confirm
 EDGE_STITCH = Fraction(2)
 BUTTONHOLE = Fraction(25)
+USUAL_BUTTON, LEAST_BUTTON = Fraction(20), Fraction(6)  # across; house rule, maker to confirm
+BESIDE = Fraction(3)  # of band or overlap beyond the rim of a button; house rule, maker to confirm
 LEAST_WRAP = Fraction(100)  # of a wrap skirt; house rule, maker to confirm
 LEAST_BAND, USUAL_BAND = Fraction(10), Fraction(20)  # deep, to carry a button; house rule, maker to confirm
 SNAP_IN, HOOK_IN = Fraction(10), Fraction(3)  # from the end of the band
@@ -72,9 +78,9 @@ _FASTENED = {
     TIES: ("fitted-waistband-ties",),
 }
 _TOOLS = {
-    BUTTON: (Tool.BUTTON, Tool.BUTTONHOLE, Tool.HAND_NEEDLE),
-    HOOK: (Tool.HOOK_AND_BAR, Tool.HAND_NEEDLE),
-    SNAPS: (Tool.SNAPS, Tool.HAND_NEEDLE),
+    BUTTON: (Tool.BUTTONHOLE, Tool.HAND_NEEDLE),
+    HOOK: (Tool.HAND_NEEDLE,),
+    SNAPS: (Tool.HAND_NEEDLE,),
     TIES: (),
 }
 _CAUTIONS = {
@@ -211,6 +217,7 @@ class FittedWaistband:
                 Sewn(StitchType.LOCK, whole, 1, room.seam_stitch),  # and down
                 *buttonholes,
             ),
+            used=tuple(_fastener(step, depth)),
             setup=SetUp.STRAIGHT,
             pinned=2 * whole,
             handled=whole,
@@ -278,6 +285,19 @@ class FittedWaistband:
         tools = (*iron_tools(done, say), *label_tools(done, say), *_TOOLS[fasten])
         aim = "fitted-waistband-aim-ties" if fasten == TIES else "fitted-waistband-aim"
         return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools)
+
+
+def _fastener(step: SolvedStep, depth: Fraction) -> Iterator[Used]:
+    """What closes the band, to be bought; a button has room on the band and on its overlap. depth: of the band, in mm."""
+    place = Part("use-fastening")
+    match word_of(step.written, "fasten"):
+        case "hook and bar":
+            yield Used.of_ours(Fastener(FastenerKind.HOOK_AND_BAR), Fraction(1), place)
+        case "snaps":
+            yield Used.of_ours(Fastener(FastenerKind.SNAP), Fraction(2), place)
+        case "button":
+            room = Fraction(floor(min(USUAL_BUTTON, depth - 2 * BESIDE, step.mm("overlap") - 2 * BESIDE)))
+            yield Used.of_ours(Fastener(FastenerKind.BUTTON, max(room, LEAST_BUTTON)), Fraction(1), place)
 
 
 def _place(done: Performed, say: Phrasing, edge: Edge) -> str:

@@ -27,6 +27,15 @@ buy-dye = { $class ->
    *[any] Farbe für { $fibres }
  }
 
+# Ein Verschluss, den die Vorgabe nicht nennt. $kind
+fastener = { $kind ->
+    [hook-and-bar] Haken mit Steg
+    [hook-and-eye] Haken mit Öse
+    [snap] Druckknopf
+    [flat-button] flacher Knopf
+   *[button] Knopf
+ }
+
 ## Wofür es ist
 
 # Faden.
@@ -42,6 +51,8 @@ use-binding = Einfassung von { PIECE($piece) }
 use-ribbon = Band in { PIECE($piece) }
 use-zip = die Öffnung
 use-fastening = die Taille
+use-opening = die Öffnung unter der Taille
+use-elastic-end = das Ende des Gummibands
 use-interfacing = Einlage für { PIECE($piece) }
 use-petersham = der Taillenrand
 use-sewn-elastic = die Kante, die es einzieht

@@ -15,6 +15,7 @@ front-length-hem = { $length }, Saumumfang { $hem }
 front-cloth = Stoff
 front-cloth-of = { $cloth } { $amount }
 front-cost = Material
+front-cost-without = { $cost }, ohne { $materials }
 front-time = Zeit
 front-weight = Gewicht
 front-skill = Können

@@ -79,21 +79,6 @@ tool-glue = Textilkleber
 tool-large-paper = großer Bogen Papier
     .why = der Mittelpunkt eines Bogens neben dem Stoff
 
-## Verschlüsse
-
-tool-button = 1 Knopf
-    .why = den Bund schließen: zu kaufen
-tool-buttons = Knöpfe, so viele und so breit, wie der Schritt sagt
-    .why = den Schlitz schließen: zu kaufen
-tool-flat-button = 1 flacher Knopf, so breit, wie der Schritt sagt
-    .why = das Ende des Gummibands halten: zu kaufen
-tool-hook = 1 Haken mit Steg
-    .why = die Taille schließen: zu kaufen
-tool-hook-and-eye = 1 Haken mit Öse
-    .why = die Taille schließen: zu kaufen
-tool-snaps = 2 Druckknöpfe
-    .why = die Taille schließen: zu kaufen
-
 ## Für Reifen
 
 tool-eye-protection = Schutzbrille

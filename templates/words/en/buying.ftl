@@ -30,6 +30,15 @@ buy-dye = { $class ->
    *[any] dye for { $fibres }
  }
 
+# A fastener that the spec does not list. $kind
+fastener = { $kind ->
+    [hook-and-bar] hook and bar
+    [hook-and-eye] hook and eye
+    [snap] snap fastener
+    [flat-button] flat button
+   *[button] button
+ }
+
 ## Where it goes
 
 # Thread.
@@ -45,6 +54,8 @@ use-binding = binding of { PIECE($piece) }
 use-ribbon = ribbon in { PIECE($piece) }
 use-zip = the opening
 use-fastening = the waist
+use-opening = the opening below the waist
+use-elastic-end = the end of the elastic
 use-interfacing = interfacing of { PIECE($piece) }
 use-petersham = the waist
 use-sewn-elastic = the edge that it draws in

@@ -15,6 +15,7 @@ front-length-hem = { $length }, round the hem { $hem }
 front-cloth = Cloth
 front-cloth-of = { $cloth } { $amount }
 front-cost = Materials cost
+front-cost-without = { $cost }, without { $materials }
 front-time = Time
 front-weight = Weight
 front-skill = Skill

@@ -79,21 +79,6 @@ tool-glue = textile glue
 tool-large-paper = large sheet of paper
     .why = the centre of an arc beside the cloth
 
-## Fasteners
-
-tool-button = 1 button
-    .why = closing the band: to buy
-tool-buttons = buttons, as many and as wide as the step says
-    .why = closing the opening: to buy
-tool-flat-button = 1 flat button, as wide as the step says
-    .why = holding the end of the elastic: to buy
-tool-hook = 1 hook and bar
-    .why = closing the waist: to buy
-tool-hook-and-eye = 1 hook and eye
-    .why = closing the waist: to buy
-tool-snaps = 2 snap fasteners
-    .why = closing the waist: to buy
-
 ## For boning
 
 tool-eye-protection = eye protection

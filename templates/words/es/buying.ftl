@@ -30,6 +30,15 @@ buy-dye = { $class ->
    *[any] tinte para { $fibres }
  }
 
+# Un cierre que la ficha no nombra. $kind
+fastener = { $kind ->
+    [hook-and-bar] corchete de gancho y barra
+    [hook-and-eye] corchete de gancho y ojal
+    [snap] automático
+    [flat-button] botón plano
+   *[button] botón
+ }
+
 ## Dónde va
 
 # El hilo.
@@ -45,6 +54,8 @@ use-binding = ribete { PIECE($piece, case: "of") }
 use-ribbon = cinta pasada por { PIECE($piece) }
 use-zip = la abertura
 use-fastening = la cintura
+use-opening = la abertura bajo la cintura
+use-elastic-end = la punta de la goma
 use-interfacing = entretela { PIECE($piece, case: "of") }
 use-petersham = la cintura
 use-sewn-elastic = el borde que recoge

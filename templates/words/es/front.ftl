@@ -15,6 +15,7 @@ front-length-hem = { $length }, contorno del bajo { $hem }
 front-cloth = Tela
 front-cloth-of = { $cloth } { $amount }
 front-cost = Coste del material
+front-cost-without = { $cost }, sin { $materials }
 front-time = Tiempo
 front-weight = Peso
 front-skill = Nivel

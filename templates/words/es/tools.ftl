@@ -79,21 +79,6 @@ tool-glue = cola textil
 tool-large-paper = hoja grande de papel
     .why = el centro de un arco, fuera de la tela
 
-## Cierres
-
-tool-button = 1 botón
-    .why = cerrar la cinturilla: para comprar
-tool-buttons = botones, tantos y tan anchos como dice el paso
-    .why = cerrar la abertura: para comprar
-tool-flat-button = 1 botón plano, tan ancho como dice el paso
-    .why = sujetar la punta de la goma: para comprar
-tool-hook = 1 corchete
-    .why = cerrar la cintura: para comprar
-tool-hook-and-eye = 1 corchete de gancho y ojal
-    .why = cerrar la cintura: para comprar
-tool-snaps = 2 automáticos
-    .why = cerrar la cintura: para comprar
-
 ## Para la varilla
 
 tool-eye-protection = gafas de protección

@@ -30,6 +30,15 @@ buy-dye = { $class ->
    *[any] teinture pour { $fibres }
  }
 
+# Une fermeture que la fiche ne nomme pas. $kind
+fastener = { $kind ->
+    [hook-and-bar] crochet et barrette
+    [hook-and-eye] crochet et œillet
+    [snap] bouton-pression
+    [flat-button] bouton plat
+   *[button] bouton
+ }
+
 ## Où il va
 
 # Le fil.
@@ -45,6 +54,8 @@ use-binding = bordure { PIECE($piece, case: "of") }
 use-ribbon = ruban dans { PIECE($piece) }
 use-zip = l’ouverture
 use-fastening = la taille
+use-opening = l’ouverture sous la taille
+use-elastic-end = le bout de l’élastique
 use-interfacing = entoilage { PIECE($piece, case: "of") }
 use-petersham = la taille
 use-sewn-elastic = le bord qu’il resserre

@@ -15,6 +15,7 @@ front-length-hem = { $length }, tour d’ourlet { $hem }
 front-cloth = Tissu
 front-cloth-of = { $cloth } { $amount }
 front-cost = Coût des fournitures
+front-cost-without = { $cost }, sans { $materials }
 front-time = Temps
 front-weight = Poids
 front-skill = Niveau

@@ -79,21 +79,6 @@ tool-glue = colle textile
 tool-large-paper = grande feuille de papier
     .why = le centre d’un arc à côté du tissu
 
-## Fermetures
-
-tool-button = 1 bouton
-    .why = fermer la ceinture : à acheter
-tool-buttons = boutons, autant et aussi larges que le dit l’étape
-    .why = fermer l’ouverture : à acheter
-tool-flat-button = 1 bouton plat, aussi large que le dit l’étape
-    .why = tenir le bout de l’élastique : à acheter
-tool-hook = 1 agrafe : crochet et barrette
-    .why = fermer la taille : à acheter
-tool-hook-and-eye = 1 agrafe : crochet et œillet
-    .why = fermer la taille : à acheter
-tool-snaps = 2 boutons-pression
-    .why = fermer la taille : à acheter
-
 ## Pour les baleines
 
 tool-eye-protection = lunettes de protection

@@ -46,12 +46,19 @@ def at_a_glance(
         yield _fact("front-cloth", Things(tuple(_bought(line, words) for line in cloths)), words)
     costs = [line.cost for line in shopping.lines if line.cost is not None]
     if costs:
-        yield _fact("front-cost", Money(sum(costs, Fraction(0)), shopping.currency), words)
+        yield _fact("front-cost", _cost(sum(costs, Fraction(0)), shopping, words), words)
     yield _fact("front-time", duration(shopping.planned_minutes), words)
     if (grams := weight_of(run).grams) is not None:
         yield _fact("front-weight", Part("fact-weight-about", {"weight": Weight(grams)}), words)
     told = rehearsal.solved.spec.imprint.skill
     yield _fact("front-skill", Own(told) if told else _skill(run.performed, operations), words)
+
+
+def _cost(cost: Fraction, shopping: ShoppingList, words: Words) -> Value:
+    """With what it leaves out, for what has no price is paid for too."""
+    told = Money(cost, shopping.currency)
+    without = [Own(words.name(line.name)) for line in shopping.lines if line.cost is None]
+    return Part("front-cost-without", {"cost": told, "materials": Things(tuple(without))}) if without else told
 
 
 def imprint_of(imprint: Imprint, words: Words) -> Iterator[Fact]:

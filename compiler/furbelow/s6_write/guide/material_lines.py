@@ -7,6 +7,7 @@ from fractions import Fraction
 from math import ceil
 
 from furbelow.garment.dyeing import DyeClass, usual_class
+from furbelow.garment.fasteners import kind_of
 from furbelow.garment.message import Amount, Fibre, Length, Money, Number, One, Own, Part, Share, Supply, Things, Value
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import LENGTH
@@ -47,13 +48,13 @@ def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[Mate
     """The bill of materials: consumption in m or yd, or ml; cost of what is bought."""
     words.read("buying")
     unit, step = ("m", _METRE) if words.say.system == "metric" else ("yd", _YARD)
-    rows = []
+    rows, translated = [], words.say.solved.spec.is_translated
     for line in shopping.lines:
         material = line.material.material
         consumption = line.need / step if line.unit in (Unit.LENGTH, Unit.REELS) else line.need
         rows.append(
             MaterialRow(
-                name=words.name(line.name) if words.say.solved.spec.is_translated else line.name,
+                name=words.name(line.name) if translated or kind_of(line.name) else line.name,
                 code=material.code,
                 consumption=consumption,
                 unit={Unit.VOLUME: "ml", Unit.MASS: "g", Unit.PIECES: words.text("bom-pieces")}.get(line.unit, unit),
@@ -117,8 +118,8 @@ def described(line: Line, words: Words) -> str:
 
 
 def _beside_its_name(line: Line, words: Words) -> Iterator[Value]:
-    # In another language than that of the spec its name is what it is, and said already.
-    if not (words.say.solved.spec.is_translated and line.material.material.about):
+    # Its name may be all that is said of it; in another language than that of the spec it is what the maker says it is.
+    if words.said(Supply(line.name)) != words.name(line.name):
         yield Supply(line.name)
     yield from _description(line)
 

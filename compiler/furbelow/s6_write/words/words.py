@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from fractions import Fraction
 
+from furbelow.garment.fasteners import FastenerKind, kind_of
 from furbelow.garment.message import (
     FIBRES,
     Amount,
@@ -34,6 +35,7 @@ from furbelow.s6_write.words.messages import Given, Messages
 from furbelow.s6_write.words.pattern import Place
 
 _INCH = Fraction("25.4")
+_FASTENERS = tuple(kind.replace(" ", "-") for kind in FastenerKind)
 _QUANTITY = re.compile(r"\b(\d+(?:\.\d+)?(?:(?: \d+)?/\d+)?)(?: (mm|cm|m|in|yd)\b)?")
 
 
@@ -92,6 +94,8 @@ class Words(Messages):
             case Pieces():
                 return self.edge(value) if value.side else self.pieces(value)
             case Supply(name):
+                if fastener := kind_of(name):
+                    return self._fastener(fastener)
                 material = self.say.solved.materials[name].material
                 return material.about or self.name(name)
             case Fibre(word):
@@ -104,6 +108,8 @@ class Words(Messages):
 
         In another language than that of the spec the name means nothing, and what the maker says that it is stands there.
         """
+        if fastener := kind_of(name):
+            return self._fastener(fastener)
         spec = self.say.solved.spec
         if spec.is_translated and (about := spec.about_of(name)):
             return about
@@ -112,6 +118,11 @@ class Words(Messages):
             return own
         self.read("names")
         return self.text("name-body", {"name": name.replace("_", "-"), "own": own})
+
+    def _fastener(self, kind: FastenerKind) -> str:
+        """What is bought and no spec lists has its name from us."""
+        self.read("buying")
+        return self.text("fastener", {"kind": One(kind.replace(" ", "-"), _FASTENERS)})
 
     def number(self, name: str) -> str:
         """What a number of a step, a piece, a material or the garment is called, by its own name without its owner's."""

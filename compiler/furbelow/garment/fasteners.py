@@ -1,0 +1,63 @@
+"""Hooks, snaps and buttons that a step sews on and the spec does not list: bought and counted like what it does list."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from fractions import Fraction
+from typing import NamedTuple
+
+from furbelow.diagnose.fault import Span
+from furbelow.garment.solved import SolvedMaterial
+from furbelow.garment.spec import Material, SupplyKind
+from furbelow.measure.quantity import mm
+
+
+class FastenerKind(StrEnum):
+    """As the trade counts them: hook and bar are one, both halves of a snap too."""
+
+    HOOK_AND_BAR = "hook and bar"
+    HOOK_AND_EYE = "hook and eye"
+    SNAP = "snap"
+    BUTTON = "button"
+    FLAT_BUTTON = "flat button"
+
+
+_OURS = "any "  # a name of a spec has no space, so none is taken for ours
+
+
+class Fastener(NamedTuple):
+    """One to buy; width: across, in mm, 0 where it does not matter."""
+
+    kind: FastenerKind
+    width: Fraction = Fraction(0)
+
+    @property
+    def name(self) -> str:
+        """Its name among the materials: those of one width are one line of the list."""
+        return f"{_OURS}{self.kind}" + (f" {self.width} mm" if self.width else "")
+
+    def as_material(self, file: str) -> SolvedMaterial:
+        """What the list needs to know of it. file: the spec, which says nothing of it."""
+        material = Material(
+            self.name,
+            Span.at_start(file),
+            SupplyKind.FASTENING,
+            about="",
+            fibre="",
+            amounts={},
+            offers=(),
+            ravels=False,
+            has_right_side=False,
+            one_way=False,
+            colour="",
+            supplier="",
+            code="",
+        )
+        return SolvedMaterial(material, {"width": mm(self.width)} if self.width else {})
+
+
+def kind_of(material: str) -> FastenerKind | None:
+    """Which of ours a material is, by its name; None for what a spec lists."""
+    if not material.startswith(_OURS):
+        return None
+    return next((kind for kind in FastenerKind if material.startswith(f"{_OURS}{kind}")), None)
