@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect
 from collections.abc import Sequence
+from itertools import pairwise, repeat
 from math import cos, exp, inf, pi, sin
 from random import Random
 from typing import NamedTuple
@@ -15,7 +16,7 @@ from typing import NamedTuple
 from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.hang import FIRST, Place
 from furbelow.s6_write.picture.shape import Dip
-from furbelow.s6_write.picture.view import ABOVE, Spot, View
+from furbelow.s6_write.picture.view import ABOVE, WIDE, NearPoint, Point, View
 
 LEVELS = (0.0, 0.08, 0.17, 0.27, 0.38, 0.52, 0.74, 1.0)  # shares of a tier's depth at which columns have a spot
 FEWEST = 5
@@ -28,24 +29,41 @@ SEEN = 0.56 * pi  # from the middle of the view to where cloth is turned away fo
 
 
 class Column(NamedTuple):
-    """spots: from the top of the tier to its hem, at LEVELS. phase: where in its fold, 0 to 1. angle: round the body."""
+    """spots: from the top of the tier to its hem, at LEVELS: where on the sheet, and how near to the eye in mm.
 
-    spots: tuple[Spot, ...]
+    phase: where in its fold, 0 to 1. angle: round the body.
+    """
+
+    spots: tuple[NearPoint, ...]
     phase: float
     fold: int
     angle: float
 
     @property
-    def hem(self) -> Spot:
+    def hem(self) -> NearPoint:
         return self.spots[-1]
 
-    def at(self, share: float) -> tuple[float, float]:
-        """The place on the sheet that share of the way down."""
-        low = min(bisect(LEVELS, share), len(LEVELS) - 1)
-        high = low - 1
-        t = (share - LEVELS[high]) / (LEVELS[low] - LEVELS[high])
-        a, b = self.spots[high], self.spots[low]
-        return a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t
+    @property
+    def near(self) -> float:
+        """How near to the eye the hem is."""
+        return self.spots[-1][2]
+
+
+def row(columns: Sequence[Column], share: float) -> list[Point]:
+    """The place of each column that share of the way down."""
+    low = min(bisect(LEVELS, share), len(LEVELS) - 1)
+    high = low - 1
+    t = (share - LEVELS[high]) / (LEVELS[low] - LEVELS[high])
+    found = []
+    for column in columns:
+        (ax, ay, _), (bx, by, _) = column.spots[high], column.spots[low]
+        found.append((ax + (bx - ax) * t, ay + (by - ay) * t))
+    return found
+
+
+def place_at(column: Column, share: float) -> Point:
+    """The place that share of the way down a column."""
+    return row((column,), share)[0]
 
 
 class Waved(NamedTuple):
@@ -56,17 +74,40 @@ class Waved(NamedTuple):
     lower: float
 
 
+class _Line(NamedTuple):
+    """A line down the cloth before it is laid on the sheet. way: from the left of the view, as an angle.
+
+    wave: how far it stands out where folds are as deep as can be; twice: a wave of half that length. The rest: see `Waved`.
+    """
+
+    way: float
+    angle: float
+    phase: float
+    fold: int
+    wave: float
+    twice: float
+    out: float
+    lower: float
+
+
 class _Level(NamedTuple):
+    """What all lines have in common at a level.
+
+    drop: how much lower cloth hangs for each mm that it stands out; cosine: of its lean. deep: of its folds. fades: what is
+    left of the edge above. least: no fold goes further in. sway: how far folded sides lean over. sideways: on the sheet, and
+    nearer: towards the eye, for each mm of radius, by sine and cosine of an angle.
+    """
+
     radius: float
     down: float
-    sine: float  # of its lean
+    drop: float
     cosine: float
-    grown: float  # 0 at the gathers, 1 at the hem
-    fades: float
     deep: float
-    least: float  # no fold goes further in
-    sway: float  # how far folded sides lean over
-    flat: float  # how much wider than deep the ring is
+    fades: float
+    least: float
+    sway: float
+    sideways: tuple[float, float]
+    nearer: tuple[float, float]
 
 
 def columns_of(
@@ -99,53 +140,88 @@ def columns_of(
         deeps.append((0.6 + 0.65 * luck.random()) * min(1.25, widths[-1]))
     across = 2 * pi / sum(widths)
     around = ROUGH if not fine else 16 if folds < 14 else 12 if folds < 20 else 8
-    columns, edge, start = [], [], -pi
+    waves = [(step / around, sin(2 * pi * step / around), sin(4 * pi * step / around)) for step in range(around)]
+    lines: list[_Line] = []
+    start, turned = -pi, view.turn + pi
     for fold in range(folds):
-        wide = widths[fold] * across
-        for step in range(around):
-            phase = step / around
+        wide, deep = widths[fold] * across, deeps[fold]
+        for phase, wave, twice in waves:
             angle = start + phase * wide
-            if abs((angle + view.turn + pi) % (2 * pi) - pi) > SEEN or abs(angle) > span:
-                continue
-            column, waved = _column(
-                view,
-                levels,
-                angle,
-                phase,
-                fold,
-                deeps[fold],
-                _waved(above, angle),
-                [lower_at(dip, angle) for dip in dips],
-                floor,
-            )
-            columns.append(column)
-            edge.append(waved)
+            way = (angle + turned) % (2 * pi)
+            if -SEEN <= way - pi <= SEEN and -span <= angle <= span:
+                _, out, lower = _waved(above, angle)
+                lines.append(_Line(way, angle, phase, fold, deep * wave, deep * twice, out, lower))
         start += wide
-    order = sorted(range(len(columns)), key=lambda i: (columns[i].angle + view.turn + pi) % (2 * pi))
-    return tuple(columns[i] for i in order), tuple(sorted(edge))
+    columns, edge = _laid(view, levels, lines, dips, floor)
+    # Where the form is turned, what is seen of it begins somewhere within the round.
+    first = next((at for at, (one, after) in enumerate(pairwise(lines), 1) if after.way < one.way), 0)
+    return columns[first:] + columns[:first], edge
+
+
+def _laid(
+    view: View, levels: Sequence[_Level], lines: Sequence[_Line], dips: Sequence[Dip], floor: float
+) -> tuple[tuple[Column, ...], tuple[Waved, ...]]:
+    """The lines as columns, and the edge at their hems.
+
+    Level by level, so that what is one for all lines of a level is reckoned once: a guide has ten thousand spots.
+    """
+    if not lines:
+        return (), ()
+    middle, waist, scale = WIDE / 2, view.waist, view.scale
+    lift, fall = scale * sin(ABOVE), scale * cos(ABOVE)
+    _, angles, phases, folds, waves, twice, outs, lowers = zip(*lines, strict=True)
+    plumb = list(map(sin, angles)), list(map(cos, angles))
+    dipped = [[lower_at(dip, angle) for dip in dips] for angle in angles] if any(map(any, dips)) else []
+    rows = []
+    for share, level in zip(LEVELS, levels, strict=True):
+        radius, down, drop, cosine, deep, fades, least, sway, (x_sine, x_cosine), (near_sine, near_cosine) = level
+        sines, cosines = plumb
+        if sway:
+            leaning = [angle - sway * wave for angle, wave in zip(angles, twice, strict=True)]
+            sines, cosines = list(map(sin, leaning)), list(map(cos, leaning))
+        dip = [sum(above) + share * own for *above, own in dipped] or repeat(0.0, len(lines))
+        spots = []
+        for wave, above, hung, lower, s, c in zip(waves, outs, lowers, dip, sines, cosines, strict=True):
+            out = wave * deep + above * fades
+            if out < least:
+                out = least
+            ring, reached = radius + out * cosine, down + hung * fades + out * drop + lower
+            if reached > floor:  # what is longer lies there
+                ring, reached = ring + reached - floor, floor
+            near = ring * (near_sine * s + near_cosine * c)
+            spots.append((middle + ring * (x_sine * s + x_cosine * c), waist + fall * reached + lift * near, near))
+        rows.append(spots)
+    hem = levels[-1]
+    edge = []
+    for _, angle, _, _, wave, _, above, hung in lines:
+        out = max(wave * hem.deep + above * hem.fades, hem.least)
+        edge.append(Waved(angle, out, hung * hem.fades + out * hem.drop))
+    return tuple(map(Column, zip(*rows, strict=True), phases, folds, angles)), tuple(edge)
 
 
 def _levels(view: View, form: Form, places: Sequence[Place], last: bool) -> list[_Level]:
     hem, top = places[-1], places[0]
     share = 1.0 if last else UPPER
+    turn, turned = sin(view.turn), cos(view.turn)
     found = []
     for level in LEVELS:
         place = _at(places, level)
         way = (place.below - FIRST) / max(1.0, hem.below - FIRST)
-        grown = way**0.75 if way > 0 else 0.0
+        grown = way**0.75 if way > 0 else 0.0  # from the gathers to the hem
         folded = max(0.0, place.tip - 0.55) * hem.wide * place.radius / max(1.0, hem.radius)
+        flat = view.flat(place.radius)
         found.append(
             _Level(
-                place.radius,
-                place.down,
-                sin(place.lean),
-                cos(place.lean),
-                grown * share,
-                exp(-(place.below - top.below) / FADES),
-                min(place.deep, 0.2 * place.radius),
-                form.radius(place.down) + 2 - place.radius,
-                0.1 * grown * folded / max(30.0, place.radius),
-                view.flat(place.radius),
+                radius=place.radius,
+                down=place.down,
+                drop=_SEEN_WAVE * grown * share - sin(place.lean),
+                cosine=cos(place.lean),
+                deep=grown * share * min(place.deep, 0.2 * place.radius),
+                fades=exp(-(place.below - top.below) / FADES),
+                least=form.radius(place.down) + 2 - place.radius,
+                sway=0.1 * grown * folded / max(30.0, place.radius),
+                sideways=(view.scale * (1 + flat) * turned, view.scale * (1 - flat) * turn),
+                nearer=(-(1 + flat) * turn, (1 - flat) * turned),
             )
         )
     return found
@@ -164,33 +240,6 @@ def _at(places: Sequence[Place], share: float) -> Place:
         deep=above.deep + (below.deep - above.deep) * t,
         tip=above.tip + (below.tip - above.tip) * t,
     )
-
-
-def _column(
-    view: View,
-    levels: Sequence[_Level],
-    angle: float,
-    phase: float,
-    fold: int,
-    deep: float,
-    above: Waved,
-    dips: Sequence[float],
-    floor: float,
-) -> tuple[Column, Waved]:
-    wave, twice = deep * sin(2 * pi * phase), deep * sin(4 * pi * phase)
-    spots, out, lower = [], 0.0, 0.0
-    _, above_out, above_lower = above
-    hung, own = sum(dips[:-1]), sum(dips[-1:])
-    for share, (radius, down, sine, cosine, grown, fades, deepest, least, sway, flat) in zip(
-        LEVELS, levels, strict=True
-    ):
-        out = max(wave * grown * deepest + above_out * fades, least)
-        lower = above_lower * fades + out * (_SEEN_WAVE * grown - sine)
-        at = angle - sway * twice
-        reached = down + lower + hung + share * own
-        lies = max(0.0, reached - floor)
-        spots.append(view.place(sin(at), cos(at), flat, radius + out * cosine + lies, reached - lies))
-    return Column(tuple(spots), phase, fold, angle), Waved(angle, out, lower)
 
 
 def lower_at(dip: Dip, angle: float) -> float:

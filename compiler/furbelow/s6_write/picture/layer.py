@@ -7,7 +7,7 @@ from math import inf, pi
 from random import Random
 from typing import NamedTuple
 
-from furbelow.s6_write.picture.folds import Column, Waved, columns_of
+from furbelow.s6_write.picture.folds import Column, Waved, columns_of, place_at
 from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.hang import Place
 from furbelow.s6_write.picture.marks import (
@@ -98,8 +98,8 @@ def _tier(sheet: Sheet, number: int, columns: Sequence[Column], view: View, tint
         yield creases(columns, luck)
         yield gathers(columns, tier, luck)
     if number == 0:
-        yield line([column.spots[0] for column in columns[::2] if column.hem.near > 0] or [columns[0].hem], INK, SEAM)
-    facing = [column.hem for column in columns[::2] if column.hem.near > 0]
+        yield line([column.spots[0] for column in columns[::2] if column.near > 0] or [columns[0].hem], INK, SEAM)
+    facing = [column.hem for column in columns[::2] if column.near > 0]
     if not last and facing:
         yield line(facing, INK, SEAM)
     yield from _sides(columns)
@@ -109,7 +109,7 @@ def _tier(sheet: Sheet, number: int, columns: Sequence[Column], view: View, tint
 
 def _turned_back(edge: Column, view: View, tint: Tint) -> Iterator[str]:
     """The corner at the cut edge of a layer that is peeled back."""
-    way = [edge.at(step / 6) for step in range(7)]
+    way = [place_at(edge, step / 6) for step in range(7)]
     corner = [
         (x - 34 * view.scale * (step / 6) ** 1.3, y - 5 * view.scale * step / 6) for step, (x, y) in enumerate(way)
     ]
@@ -137,5 +137,5 @@ def _ribbon(ribbon: Ribbon, tint: Tint, opacity: float, scale: float, last: bool
 def _sides(columns: Sequence[Column]) -> Iterator[str]:
     """The outline: what is furthest left and right at each height."""
     levels = list(zip(*(column.spots for column in columns), strict=True))
-    yield line([min(level) for level in levels], INK, OUTLINE)
-    yield line([max(level) for level in levels], INK, OUTLINE)
+    yield line(list(map(min, levels)), INK, OUTLINE)
+    yield line(list(map(max, levels)), INK, OUTLINE)

@@ -3,21 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from random import Random
 
 from furbelow.garment.lying import Lies
-from furbelow.s6_write.picture.folds import Column
+from furbelow.s6_write.picture.folds import Column, place_at, row
 from furbelow.s6_write.picture.ribbons import Ribbon
 from furbelow.s6_write.picture.shape import Mark, Tier
 from furbelow.s6_write.picture.tints import INK, TRIM
-from furbelow.s6_write.picture.view import area, line, track
+from furbelow.s6_write.picture.view import Point, area, line, track
 
 OUTLINE, SEAM, FINE = 11, 9, 6
 STITCHES = "26 18"
 GATHERED = 1.05  # fuller than this, gathers can be seen
 SHALLOW = 60.0  # mm: a tier so low shows its gathers down to the middle
-
-Place = tuple[float, float]
 
 
 def gathers(columns: Sequence[Column], tier: Tier, luck: Random) -> str:
@@ -27,16 +26,18 @@ def gathers(columns: Sequence[Column], tier: Tier, luck: Random) -> str:
         return ""
     marks, last = [], float("-inf")
     apart = max(28.0, 85 - 17 * full)
-    for a, b in zip(columns, columns[1:], strict=False):
+    for a, b in pairwise(columns):
+        top, after = a.spots[0][:2], b.spots[0][:2]
         for half in (0.0, 0.5):
             deep = 0.5
             if tier.depth > SHALLOW:
                 deep = (0.05 + 0.22 * luck.random() ** 1.6) * min(1.6, 0.55 + 0.35 * full)
             deep = min(0.75, max(12 / tier.depth, deep))
-            top, foot = _between(a, b, 0.0, half), _between(a, b, deep, half)
-            if abs(top[0] - last) >= apart:
-                last = top[0]
-                marks.append(f"M{top[0] - 6:.0f} {top[1]:.0f}h13L{foot[0]:.0f} {foot[1]:.0f}z")
+            x, y = _between(top, after, half)
+            if abs(x - last) >= apart:
+                last = x
+                foot = _between(place_at(a, deep), place_at(b, deep), half)
+                marks.append(f"M{x - 6:.0f} {y:.0f}h13L{foot[0]:.0f} {foot[1]:.0f}z")
     return _strokes(marks)
 
 
@@ -46,7 +47,7 @@ def creases(columns: Sequence[Column], luck: Random) -> str:
     for column in columns:
         if abs(column.phase - 0.75) < 0.04 and luck.random() < 0.8:
             high = 0.3 + 0.45 * luck.random()
-            top, middle, foot = column.at(high), column.at((high + 1) / 2), column.at(0.985)
+            top, middle, foot = (place_at(column, share) for share in (high, (high + 1) / 2, 0.985))
             marks.append(track([top, (middle[0] - 5, middle[1]), foot, (middle[0] + 5, middle[1])], closed=True))
     return _strokes(marks)
 
@@ -54,9 +55,10 @@ def creases(columns: Sequence[Column], luck: Random) -> str:
 def pleats(columns: Sequence[Column]) -> str:
     """The folded edge of each pleat, from the band down."""
     marks = []
-    for a, b in zip(columns, columns[1:], strict=False):
+    for a, b in pairwise(columns):
         if a.fold != b.fold:
-            marks.append(track([b.at(0.0), b.at(0.3), b.at(0.6), (b.at(1.0)[0] + 4, b.at(1.0)[1])]))
+            *way, (x, y) = (place_at(b, share) for share in (0.0, 0.3, 0.6, 1.0))
+            marks.append(track([*way, (x + 4, y)]))
     return f'<path d="{"".join(marks)}" stroke="{INK}" stroke-width="{FINE}"/>' if marks else ""
 
 
@@ -65,7 +67,7 @@ def fold_edges(ribbon: Ribbon, full: float, luck: Random) -> Iterator[str]:
     for turns, column in ((ribbon.left, ribbon.columns[0]), (ribbon.right, ribbon.columns[-1])):
         rise = 0.15 + 0.5 * luck.random() * max(0.2, min(1.0, full - 0.6))
         if turns:
-            way = [column.at(rise + (1 - rise) * step / 3) for step in range(4)]
+            way = [place_at(column, rise + (1 - rise) * step / 3) for step in range(4)]
             left = [(x - 2.2 * step, y) for step, (x, y) in enumerate(way)]
             right = [(x + 2.2 * step, y) for step, (x, y) in enumerate(way)]
             yield area([*left, *right[:0:-1]], INK, 0.8)
@@ -77,27 +79,27 @@ def sewn_on(columns: Sequence[Column], marks: Sequence[Mark], inside: bool = Fal
         near, far = max(0.0, mark.near), min(1.0, mark.far)
         if near >= 1 or far <= 0:
             continue
-        top = [column.at(near) for column in columns]
+        top = row(columns, near)
         if mark.kind is Lies.TRIM:
-            foot = [column.at(1.0 if far > 0.97 else far) for column in columns]
+            foot = row(columns, 1.0 if far > 0.97 else far)
             yield area([*top, *foot[::-1]], TRIM.inside if inside else TRIM.lit, 0.85)
         elif inside:
             continue
         elif mark.kind is Lies.HEM:
             yield line(top, INK, FINE, STITCHES)
         elif mark.kind is Lies.TUCK:
-            yield line([column.at(far) for column in columns], INK, FINE)
+            yield line(row(columns, far), INK, FINE)
         elif mark.kind is Lies.STEEL:
             for share in (near, far):
-                yield line([column.at(share) for column in columns], INK, FINE, STITCHES)
+                yield line(row(columns, share), INK, FINE, STITCHES)
         elif mark.kind is Lies.STRIP:
             yield from _ruche(columns, near, far)
 
 
 def _ruche(columns: Sequence[Column], near: float, far: float) -> Iterator[str]:
     middle, reach = (near + far) / 2, (far - near) / 2
-    upper = [column.at(middle - reach * (1.0 if at % 2 else 0.75)) for at, column in enumerate(columns)]
-    lower = [column.at(middle + reach * (0.75 if at % 2 else 1.0)) for at, column in enumerate(columns)]
+    upper = [place_at(column, middle - reach * (1.0 if at % 2 else 0.75)) for at, column in enumerate(columns)]
+    lower = [place_at(column, middle + reach * (0.75 if at % 2 else 1.0)) for at, column in enumerate(columns)]
     yield area([*upper, *lower[::-1]], TRIM.lit, 0.6)
     yield line(upper, INK, FINE)
     yield line(lower, INK, FINE)
@@ -105,9 +107,8 @@ def _ruche(columns: Sequence[Column], near: float, far: float) -> Iterator[str]:
     yield f'<path d="{"".join(strokes)}" stroke="{INK}" stroke-width="4"/>'
 
 
-def _between(a: Column, b: Column, share: float, half: float) -> Place:
-    (ax, ay), (bx, by) = a.at(share), b.at(share)
-    return ax + (bx - ax) * half, ay + (by - ay) * half
+def _between(a: Point, b: Point, share: float) -> Point:
+    return a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
 
 
 def _strokes(marks: Sequence[str]) -> str:

@@ -7,11 +7,12 @@ inside shows below the height at which it does.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from math import hypot
 from typing import NamedTuple
 
 from furbelow.s6_write.picture.folds import Column
-from furbelow.s6_write.picture.view import Spot
+from furbelow.s6_write.picture.view import NearPoint
 
 LIT = 0.42  # how much cloth must face the light; it comes from the upper left in front
 ROUND = 12  # columns within which cloth turns away round the form
@@ -27,13 +28,14 @@ class Ribbon(NamedTuple):
 
     @property
     def near(self) -> float:
-        return sum(column.hem.near for column in self.columns) / len(self.columns)
+        return sum(column.near for column in self.columns) / len(self.columns)
 
 
 def ribbons_of(columns: Sequence[Column], scale: float) -> list[Ribbon]:
     """The runs of a tier, far ones first."""
     found = []
-    inside = [b.hem.x <= a.hem.x for a, b in zip(columns, columns[1:], strict=False)]
+    hem = [column.spots[-1][0] for column in columns]
+    inside = [b <= a for a, b in pairwise(hem)]
     start = 0
     for end in range(1, len(inside) + 1):
         if end == len(inside) or inside[end] != inside[start]:
@@ -46,7 +48,7 @@ def shaded(ribbon: Ribbon, scale: float) -> Iterator[tuple[Column, ...]]:
     """The parts of a run that turn away from the light."""
     run: list[Column] = []
     for a, b in zip(ribbon.columns, ribbon.columns[1:], strict=False):
-        across, ahead = (b.hem.x - a.hem.x) / scale, b.hem.near - a.hem.near
+        across, ahead = (b.hem[0] - a.hem[0]) / scale, b.near - a.near
         if (0.55 * ahead + 0.84 * across) / (hypot(across, ahead) + 1e-9) < LIT:
             run = run or [a]
             run.append(b)
@@ -60,19 +62,22 @@ def shaded(ribbon: Ribbon, scale: float) -> Iterator[tuple[Column, ...]]:
 def turns_at(ribbon: Ribbon) -> int:
     """The level below which the inside shows; the last one where it shows nowhere."""
     first, last = ribbon.columns[0].spots, ribbon.columns[-1].spots
-    return next((level for level in range(len(first) - 1) if first[level].x > last[level].x), len(first) - 1)
+    return next((level for level in range(len(first) - 1) if first[level][0] > last[level][0]), len(first) - 1)
 
 
-def cut_out(columns: Sequence[Column], top: int = 0, *, left: bool = True, right: bool = True) -> list[Spot]:
+def cut_out(columns: Sequence[Column], top: int = 0, *, left: bool = True, right: bool = True) -> list[NearPoint]:
     """The outline of a run from a level down: down its left side, along the hem, up its right side, back along the top.
 
     left, right: whether it ends there at a fold; where not, it goes round the form, and its side is where it is widest.
     """
-    first, last = (columns[:1] if left else columns[:ROUND]), (columns[-1:] if right else columns[-ROUND:])
-    levels = range(top, len(columns[0].spots) - 1)
+    down, up = columns[0].spots, columns[-1].spots
+    if not left:
+        down = tuple(map(min, zip(*(column.spots for column in columns[:ROUND]), strict=True)))
+    if not right:
+        up = tuple(map(max, zip(*(column.spots for column in columns[-ROUND:]), strict=True)))
     return [
-        *(min(column.spots[level] for column in first) for level in levels),
+        *down[top:-1],
         *(column.spots[-1] for column in columns),
-        *(max(column.spots[level] for column in last) for level in reversed(levels)),
+        *up[top:-1][::-1],
         *(column.spots[top] for column in columns[-2:0:-2]),
     ]

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import cache
+from itertools import pairwise
 from math import cos, radians, sin
 from typing import NamedTuple
 
@@ -17,6 +18,7 @@ BODY_FLAT = 0.12  # bodies are wider than deep by so much each way; a wide skirt
 _DOWN, _AHEAD = cos(ABOVE), sin(ABOVE)
 
 Point = tuple[float, float]
+NearPoint = tuple[float, float, float]  # and how near to the eye it is in mm
 
 
 class Spot(NamedTuple):
@@ -59,24 +61,20 @@ def _turn(angle: float) -> tuple[float, float]:
     return sin(angle), cos(angle)
 
 
-def track(points: Sequence[Point | Spot], closed: bool = False) -> str:
+def track(points: Sequence[Point] | Sequence[NearPoint], closed: bool = False) -> str:
     """Path data through the points in whole units, each step from the last: short, and the same on every machine."""
-    x, y = round(points[0][0]), round(points[0][1])
-    start, steps = f"M{x} {y}l", []
-    for point in points[1:]:
-        right, low = round(point[0]), round(point[1])
-        if (right, low) != (x, y):
-            steps.append(f"{right - x} {low - y}")
-        x, y = right, low
-    return (start + " ".join(steps or ["0 0"])).replace(" -", "-") + ("z" if closed else "")
+    whole = [(round(point[0]), round(point[1])) for point in points]
+    steps = [f"{after[0] - x} {after[1] - y}" for (x, y), after in pairwise(whole) if after != (x, y)]
+    x, y = whole[0]
+    return (f"M{x} {y}l" + " ".join(steps or ["0 0"])).replace(" -", "-") + ("z" if closed else "")
 
 
-def area(points: Sequence[Point | Spot], fill: str, opacity: float = 1.0) -> str:
+def area(points: Sequence[Point] | Sequence[NearPoint], fill: str, opacity: float = 1.0) -> str:
     seen = "" if opacity >= 1 else f' fill-opacity="{opacity:.2f}"'
     return f'<path d="{track(points, closed=True)}" fill="{fill}"{seen}/>'
 
 
-def line(points: Sequence[Point | Spot], colour: str, width: int, dash: str = "") -> str:
+def line(points: Sequence[Point] | Sequence[NearPoint], colour: str, width: int, dash: str = "") -> str:
     dashed = f' stroke-dasharray="{dash}"' if dash else ""
     return f'<path d="{track(points)}" stroke="{colour}" stroke-width="{width}"{dashed}/>'
 
