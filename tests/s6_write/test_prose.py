@@ -6,7 +6,10 @@ from dataclasses import replace
 from html.parser import HTMLParser
 
 import pytest
-from furbelow.s6_write.pages.prose import Block, Run, blocks, safe_html, set_ready, visible
+from furbelow.s6_write.pages.block_reader import blocks_of
+from furbelow.s6_write.pages.prose import Block, Run, blocks, marked_html, safe_html, set_ready, visible
+from hypothesis import given
+from hypothesis import strategies as st
 
 from tests.fuzz.chain import at_most
 from tests.s6_write.probes import PROBES
@@ -26,6 +29,23 @@ def _tags(html: str) -> list[tuple[str, list[tuple[str, str | None]]]]:
     reader = _Tags()
     reader.feed(html)
     return reader.seen
+
+
+_PLAIN_SIGNS = "aZéßд١9 \n,.;:!?'\"()/%’“„«»–—…-"
+_SIGNS = "*_`#>+=~|\\[]<&@{}$^\t\r\u00a0\u0301\u2028"
+
+
+@given(st.one_of(st.text(_PLAIN_SIGNS, max_size=30), st.text(_PLAIN_SIGNS + _SIGNS, max_size=12)))
+def test_a_plain_text_reads_as_the_libraries_read_it(text: str) -> None:
+    assert safe_html(text) == marked_html(text)
+    assert blocks(text) == blocks_of(marked_html(text))
+
+
+@pytest.mark.parametrize(
+    "text", ["Two \nlines.", "Two  \nlines.", "Net\n- a list", "1. a list", "Net\n\nsatin", "Net\n    on", "Net\n-"]
+)
+def test_a_text_of_plain_signs_that_is_more_than_a_paragraph_reads_so(text: str) -> None:
+    assert safe_html(text) == marked_html(text)
 
 
 def test_lists_and_stress_of_the_maker_are_kept() -> None:

@@ -15,7 +15,6 @@ from uuid import NAMESPACE_URL, uuid5
 from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
 from furbelow.resources import template
-from furbelow.s6_write.booklet.booklet import Booklet
 from furbelow.s6_write.guide.guide import Figure, Guide, Operation
 from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
@@ -25,6 +24,8 @@ from furbelow.s6_write.words.messages import Messages
 
 if TYPE_CHECKING:
     from markupsafe import Markup
+
+    from furbelow.s6_write.booklet.booklet import Booklet
 
 _CONTAINER = """<?xml version="1.0" encoding="UTF-8"?>
 <container version="1.0" xmlns="urn:oasis:names:tc:opendocument:xmlns:container">

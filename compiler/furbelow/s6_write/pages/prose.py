@@ -9,7 +9,6 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass, is_dataclass, replace
 from functools import cache
-from html.parser import HTMLParser
 from operator import is_
 from typing import TYPE_CHECKING, Literal, TypeVar, cast
 
@@ -22,6 +21,9 @@ if TYPE_CHECKING:
 _TAGS = {"p", "br", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "blockquote", "hr"}
 _DEEPEST = 20  # lists in lists, quotes in quotes, stress in stress
 _ADDRESSES = ("http://", "https://", "mailto:")
+# Most notes are a paragraph of plain words. To load what reads Markdown would take longer than all else of a page. A line
+# begins with a letter, so it is no list, quote or code, and has no space at its end, so it is not broken there.
+_PLAIN = re.compile(r"""[^\W\d_](?:[^\W_]|[,.;:!?'"()/%’‘“”„«»–—…-]|[ ](?!\n)|\n(?=[^\W\d_]))*""")
 
 Page = TypeVar("Page")  # a dataclass of texts: a guide, a class page
 
@@ -54,6 +56,12 @@ def safe_html(text: str) -> str:
 
     Fit to stand in a page as it is: whatever looks like HTML in the text comes out escaped.
     """
+    plain = _plain(text)
+    return marked_html(text) if plain is None else f"<p>{plain}</p>"
+
+
+def marked_html(text: str) -> str:
+    """`safe_html` of any text, by the libraries that know Markdown and HTML."""
     import nh3
 
     return nh3.clean(
@@ -68,6 +76,12 @@ def safe_html(text: str) -> str:
     )
 
 
+def _plain(text: str) -> str | None:
+    """The text as it stands in its paragraph, where it is one and nothing in it is a sign of Markdown or HTML."""
+    text = text.rstrip(" \n")
+    return text if _PLAIN.fullmatch(text) else None
+
+
 @cache
 def _reader() -> MarkdownIt:
     """Reads CommonMark in a time that grows as the text does, whatever stands in it, and no deeper than notes go."""
@@ -80,93 +94,13 @@ def _reader() -> MarkdownIt:
 
 def blocks(text: str) -> tuple[Block, ...]:
     """The maker's Markdown as plain values, for formats that are not HTML."""
-    reader = _BlockReader()
-    reader.feed(safe_html(text))
-    reader.close()
-    return tuple(reader.blocks)
+    if not text:
+        return ()
+    if (plain := _plain(text)) is not None:
+        return (Block("paragraph", (Run(plain.replace("\n", " ")),)),)
+    from furbelow.s6_write.pages.block_reader import blocks_of  # with the libraries that read Markdown and HTML
 
-
-class _BlockReader(HTMLParser):
-    """Reads the few tags that `safe_html` lets through."""
-
-    def __init__(self) -> None:
-        super().__init__(convert_charrefs=True)
-        self.blocks: list[Block] = []
-        self._runs: list[Run] = []
-        self._lists: list[int] = []  # the number of the last line of each open list; -1 where it has bullets
-        self._open: list[str] = []
-        self._links: list[str] = []
-        self._item_begun = False
-
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        if tag in ("ul", "ol"):
-            self._finish()
-            self._lists.append(0 if tag == "ol" else -1)
-        elif tag == "li":
-            self._finish()
-            if self._lists and self._lists[-1] >= 0:
-                self._lists[-1] += 1
-            self._item_begun = True
-        elif tag in ("p", "pre", "blockquote", "hr"):
-            self._finish()
-            self._open.append(tag)
-        elif tag == "a":
-            self._links.append(dict(attrs).get("href") or "")
-        elif tag == "br":
-            self._runs.append(Run(" "))
-        else:
-            self._open.append(tag)
-
-    def handle_endtag(self, tag: str) -> None:
-        if tag in ("p", "pre", "li", "ul", "ol", "blockquote"):
-            self._finish()
-        if tag in ("ul", "ol") and self._lists:
-            self._lists.pop()
-        elif tag == "a" and self._links:
-            self._links.pop()
-        elif tag in self._open:
-            self._open.reverse()
-            self._open.remove(tag)
-            self._open.reverse()
-
-    def handle_data(self, data: str) -> None:
-        if "pre" not in self._open:
-            data = data.replace("\n", " ")
-        self._runs.append(
-            Run(
-                data,
-                strong="strong" in self._open,
-                emphasis="em" in self._open,
-                code="code" in self._open,
-                link=self._links[-1] if self._links else "",
-            )
-        )
-
-    def close(self) -> None:
-        super().close()
-        self._finish()
-
-    def _finish(self) -> None:
-        runs, self._runs = tuple(self._runs), []
-        if not "".join(run.text for run in runs).strip():
-            return
-        kind: Kind = "paragraph"
-        number = 0
-        if "pre" in self._open:
-            kind = "code"
-        elif "blockquote" in self._open:
-            kind = "quote"
-        elif self._item_begun and self._lists:
-            kind, number = ("number", self._lists[-1]) if self._lists[-1] >= 0 else ("bullet", 0)
-        self._item_begun = False
-        self.blocks.append(Block(kind, _trimmed(runs), len(self._lists), number))
-
-
-def _trimmed(runs: tuple[Run, ...]) -> tuple[Run, ...]:
-    first = replace(runs[0], text=runs[0].text.lstrip())
-    runs = (first, *runs[1:])
-    last = replace(runs[-1], text=runs[-1].text.rstrip())
-    return tuple(run for run in (*runs[:-1], last) if run.text)
+    return blocks_of(marked_html(text))
 
 
 def visible(page: Page) -> Page:
