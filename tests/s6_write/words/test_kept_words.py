@@ -6,8 +6,11 @@ import sys
 from pathlib import Path
 
 import pytest
+from babel import Locale
+from babel.lists import format_list
 from furbelow.s6_write.words import kept_words as module
 from furbelow.s6_write.words import read_words as reading
+from furbelow.s6_write.words.cldr import cldr
 from furbelow.s6_write.words.kept_words import kept_words
 from furbelow.s6_write.words.read_words import messages_of, read_words
 
@@ -53,3 +56,22 @@ def test_where_nothing_can_be_kept_they_are_read(tmp_path: Path, monkeypatch: py
     monkeypatch.setattr(module, "cache_from_source", lambda _source: str(tmp_path / "nowhere" / "x.pyc"))
     monkeypatch.setattr(sys, "dont_write_bytecode", False)
     assert _same()
+
+
+@pytest.mark.parametrize("language", ["en", "de", "fr", "es", "eo", "pl", "ar"])
+def test_what_is_kept_of_a_language_is_what_babel_says(
+    language: str, kept: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Reference library: Babel, with the data of Unicode CLDR."""
+    locale, lists = Locale(language), "en_GB" if language == "en" else language
+    cldr.cache_clear()
+    assert cldr(language).point == locale.number_symbols["latn"]["decimal"]
+    cldr.cache_clear()
+    monkeypatch.setattr("furbelow.s6_write.words.cldr._read", lambda _: pytest.fail("read again"))
+    again = cldr(language)
+    assert len(list(kept.iterdir())) == 1
+    for items in ((), ("net",), ("net", "satin"), ("net", "{0}", "lace"), ("net", "satin", "lace", "tape")):
+        assert again.listed(items) == format_list(items, locale=lists)
+    for number in (*range(300), 10**6, 1.5, -1):
+        assert again.plural(number) == locale.plural_form(number)
+    cldr.cache_clear()

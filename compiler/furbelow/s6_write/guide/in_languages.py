@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from babel import Locale
-
 from furbelow.s6_write.guide.guide import LanguageBeside
 
 
@@ -24,5 +22,7 @@ def languages_beside(language: str, languages: Sequence[str], page: str) -> tupl
 
 def _name(code: str) -> str:
     """Of a language in itself. Source: Unicode CLDR, by Babel."""
+    from babel import Locale  # the data of languages is heavy to load, and most guides are made in one
+
     name = Locale.parse(code).get_language_name(code) or code
     return name[:1].upper() + name[1:]

@@ -69,7 +69,7 @@ def set_on_paper(
         "logo": _logo(look),
         "language": words.language.split("-"),
         # English words are short enough for every column.
-        "hyphenate": words.locale.language != "en",
+        "hyphenate": words.language.partition("-")[0] != "en",
         "document": document,
         "date": int(epoch) if epoch.isascii() and epoch.isdigit() else None,
         "font": look.font.path if look and look.font else None,

@@ -1,4 +1,4 @@
-"""The shipped words, read once and kept where Python keeps the byte-code of this folder.
+"""The shipped words, and what CLDR knows of their language, read once and kept where Python keeps the byte-code of this folder.
 
 Reading them takes a hundred times as long as a guide may. As with any byte-code, a file that is stale, torn or made by
 another version is passed over, and where none can be kept the words are read afresh. A teacher's own words are never kept.
@@ -9,17 +9,19 @@ from __future__ import annotations
 import marshal
 import os
 import sys
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from contextlib import suppress
 from functools import cache
 from hashlib import sha256
 from importlib.util import cache_from_source
 from pathlib import Path
+from typing import Any, TypeVar
 
 from furbelow.resources import template, words_files
 from furbelow.s6_write.words.pattern import Message
 
 Messages = Mapping[str, Message]
+Plain = TypeVar("Plain")  # values that `marshal` writes and reads
 
 _MARK = 32  # bytes: the sum of what was read, by what, and of what is kept
 
@@ -38,28 +40,43 @@ def all_shipped(language: str) -> Messages:
 
 def kept_words(name: str, source: bytes) -> Messages:
     """The messages of a shipped file. name: of the file, such as `words/de/gather.ftl`."""
+
+    def read() -> Mapping[str, tuple[Any, ...]]:
+        from furbelow.s6_write.words.read_words import messages_of, read_words
+
+        return {called: tuple(message) for called, message in messages_of(read_words(name, source.decode())).items()}
+
+    found = kept(name, source, read, reader="read_words.py")
+    return {called: Message(*message) for called, message in found.items()}
+
+
+def kept(name: str, source: bytes, read: Callable[[], Plain], *, reader: str) -> Plain:
+    """What `read` makes of the source, in values that Python can keep.
+
+    reader: the file of this folder by which it is read.
+    """
     file = f"{os.path.dirname(cache_from_source(__file__))}/{name.replace('/', '-')}.{sys.implementation.cache_tag}"
     with suppress(OSError), open(file, "rb") as held:
-        kept = held.read()
-        if kept[:_MARK] == _mark(source, kept[_MARK:]):
-            return {called: Message(*message) for called, message in marshal.loads(kept[_MARK:]).items()}
-    from furbelow.s6_write.words.read_words import messages_of, read_words
-
-    found = messages_of(read_words(name, source.decode("utf-8")))
+        whole = held.read()
+        if whole[:_MARK] == _mark(reader, source, whole[_MARK:]):
+            known: Plain = marshal.loads(whole[_MARK:])
+            return known
+    found: Any = read()
     if not sys.dont_write_bytecode:
-        kept = marshal.dumps({called: tuple(message) for called, message in found.items()})
+        content = marshal.dumps(found)
         beside = f"{file}.{os.getpid()}"
         with suppress(OSError):
-            Path(beside).write_bytes(_mark(source, kept) + kept)
+            Path(beside).write_bytes(_mark(reader, source, content) + content)
             os.replace(beside, file)
-    return found
+    read_now: Plain = found
+    return read_now
 
 
 @cache
-def _reader() -> bytes:
-    """What a kept file hangs on besides its source: this Python, and how messages are read."""
-    return sha256(sys.version.encode() + Path(__file__).with_name("read_words.py").read_bytes()).digest()
+def _read_by(reader: str) -> bytes:
+    """What a kept file hangs on besides its source: this Python, and how it was read."""
+    return sha256(sys.version.encode() + Path(__file__).with_name(reader).read_bytes()).digest()
 
 
-def _mark(source: bytes, kept: bytes) -> bytes:
-    return sha256(_reader() + source + kept).digest()
+def _mark(reader: str, source: bytes, content: bytes) -> bytes:
+    return sha256(_read_by(reader) + source + content).digest()

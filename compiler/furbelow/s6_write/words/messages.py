@@ -7,18 +7,14 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Any, NamedTuple
 
-from babel import Locale
-from babel.lists import format_list
-
 from furbelow.garment.message import Joined, Money, Number, One, Own, Part, Things, Value, Values
 from furbelow.measure.measure_text import show_decimal, show_fixed
+from furbelow.s6_write.words.cldr import cldr
 from furbelow.s6_write.words.kept_words import shipped
 from furbelow.s6_write.words.pattern import Message, Pattern, Place, WordsFault, over
 
 Given = Mapping[str, Value | str]
 
-# CLDR's plain English list has a comma before "and", the British one has none.
-_LIST_LOCALES = {"en": "en_GB"}
 # Before the sound of i, Spanish says e for y: "aguja e hilo", but "agua y hielo". CLDR's patterns leave that to whoever
 # joins; so does ICU's list formatter (from memory).
 _SOUNDS_I = re.compile(r"i|hi(?![ae])", re.IGNORECASE)
@@ -44,8 +40,8 @@ class Messages:
     def __init__(self, language: str, own: str | None = None) -> None:
         self.language = language
         self._own = _own_words(own, language) if own else {}
-        self.locale = Locale.parse(language.replace("-", "_"))
-        self._point = self.locale.number_symbols["latn"]["decimal"]
+        self._cldr = cldr(language)
+        self._point = self._cldr.point
         self._known, self._read = ({}, set()) if own else _shared(language)
         self.read("common")
 
@@ -99,9 +95,9 @@ class Messages:
         """ "a, b and c", as the language has it."""
         if not items:
             return ""
-        told = format_list(list(items), locale=_LIST_LOCALES.get(self.language, str(self.locale)))
+        told = self._cldr.listed(tuple(items))
         start = told.removesuffix(items[-1])
-        if self.locale.language == "es" and start.endswith(" y ") and _SOUNDS_I.match(items[-1]):
+        if self.language.partition("-")[0] == "es" and start.endswith(" y ") and _SOUNDS_I.match(items[-1]):
             return f"{start.removesuffix(' y ')} e {items[-1]}"
         return told
 
@@ -158,7 +154,7 @@ class Messages:
         if isinstance(key, One):
             key = key.word
         elif isinstance(key, int | float) and key not in variants:
-            key = self.locale.plural_form(key)
+            key = self._cldr.plural(key)
         found: Pattern = variants.get(key if isinstance(key, str | int | float) else default, variants[default])
         return found
 
