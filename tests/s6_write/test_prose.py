@@ -6,8 +6,9 @@ from dataclasses import replace
 from html.parser import HTMLParser
 
 import pytest
+from furbelow.s6_write.pages.block import Block, Run
 from furbelow.s6_write.pages.block_reader import blocks_of
-from furbelow.s6_write.pages.prose import Block, Run, blocks, marked_html, safe_html, set_ready, visible
+from furbelow.s6_write.pages.prose import blocks, marked_html, safe_html, set_ready, visible
 from hypothesis import given
 from hypothesis import strategies as st
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from html.parser import HTMLParser
 
-from furbelow.s6_write.pages.prose import Block, Kind, Run
+from furbelow.s6_write.pages.block import Block, Kind, Run
 
 
 def blocks_of(html: str) -> tuple[Block, ...]:

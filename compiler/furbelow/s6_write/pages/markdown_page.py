@@ -15,7 +15,8 @@ from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure, Guide
 from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
-from furbelow.s6_write.pages.prose import Block, Run, blocks, visible
+from furbelow.s6_write.pages.block import Block, Run
+from furbelow.s6_write.pages.prose import blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
 from furbelow.s6_write.words.messages import Messages
 

@@ -7,13 +7,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, is_dataclass, replace
+from dataclasses import is_dataclass, replace
 from functools import cache
 from operator import is_
-from typing import TYPE_CHECKING, Literal, TypeVar, cast
+from typing import TYPE_CHECKING, TypeVar, cast
 
 from furbelow.diagnose.unseen import without_unseen
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.pages.block import Block, Run
 
 if TYPE_CHECKING:
     from markdown_it import MarkdownIt
@@ -26,29 +27,6 @@ _ADDRESSES = ("http://", "https://", "mailto:")
 _PLAIN = re.compile(r"""[^\W\d_](?:[^\W_]|[,.;:!?'"()/%’‘“”„«»–—…-]|[ ](?!\n)|\n(?=[^\W\d_]))*""")
 
 Page = TypeVar("Page")  # a dataclass of texts: a guide, a class page
-
-Kind = Literal["paragraph", "bullet", "number", "quote", "code"]
-
-
-@dataclass(frozen=True)
-class Run:
-    """Letters that are set alike; `link` is an http, https or mailto address, or empty."""
-
-    text: str
-    strong: bool = False
-    emphasis: bool = False
-    code: bool = False
-    link: str = ""
-
-
-@dataclass(frozen=True)
-class Block:
-    """A paragraph or a list line. `depth` counts the lists around it, `number` is set in numbered lists."""
-
-    kind: Kind
-    runs: tuple[Run, ...]
-    depth: int = 0
-    number: int = 0
 
 
 def safe_html(text: str) -> str:
