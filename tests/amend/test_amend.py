@@ -432,7 +432,7 @@ def test_an_elastic_that_was_put_in_stays_and_the_body_is_asked_again() -> None:
     # At 40 cm it would have to stretch to 104 cm round the hips, 160 %: it is rated 100 %.
     (fault,) = refused("larkspur", "M", "elastic: elastic, length: 40 cm")
     assert fault.code == "FB409"
-    assert "put in at 40 cm" in [label.text for label in fault.others]
+    assert "its `length` is 40 cm as measured" in [label.text for label in fault.others]
 
 
 @pytest.mark.parametrize("row", ["elastic: net, length: 60 cm", "elastic: elastic, copy: 2, length: 60 cm"])

@@ -6,23 +6,26 @@ off stays so, and every number after it is worked out again. What can't be made 
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from furbelow.amend.as_cut import as_cut, with_cloth, with_elastic
+from furbelow.amend.as_cut import as_cut, with_amounts, with_cloth
+from furbelow.amend.meeting import meeting, percent
 from furbelow.amend.read_record import Measured
+from furbelow.amend.unknown import ENDS, unknown
 from furbelow.amend.verdict import Remedy, Verdict, verdict
-from furbelow.amend.worked import gathers, mates, met, sews
+from furbelow.amend.worked import SharedOut, gathers, mates, sews, shared_out
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
-from furbelow.diagnose.nearest import nearest
-from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.solved import SolvedPiece, SolvedStep
 from furbelow.garment.technique import Performed
-from furbelow.measure.quantity import show_decimal
 from furbelow.order.as_begun import planned_as_begun, solved_as_begun
 from furbelow.order.chain import Planned, planned
 from furbelow.order.order import Order
+from furbelow.s2_solve.takes import allowances
+from furbelow.techniques import technique_of
+from furbelow.techniques.pleats import PLEATED
 
 BEFORE_CUTTING, CUT = -2, -1  # where a measurement stands, before the steps by number
 
@@ -41,13 +44,16 @@ class Finding:
     assumed: bool = False
 
 
+Shared = tuple[int | None, SharedOut]  # the copy that it is for, None for all
+
+
 @dataclass(frozen=True)
 class Amended:
     """The work from now on.
 
     planned: as it was meant. now: as it will be; `copies` is the same for single copies that came out otherwise, and
     `together` for all of them from step `meet` on, where they are sewn to each other. start: the first performed step
-    that is still to do; BEFORE_CUTTING when nothing is cut yet.
+    that is still to do; BEFORE_CUTTING when nothing is cut yet. shared: the edges that no longer have one length.
     """
 
     order: Order
@@ -59,13 +65,14 @@ class Amended:
     all_apart: bool  # every copy is among `copies`
     findings: tuple[Finding, ...]
     start: int
+    shared: tuple[Shared, ...] = ()
 
 
 def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
     """What to do now. Fails: the faults of the spec; FB711 to FB713; those of the proofs where the garment no longer
     holds with what was measured."""
     came = [one for one in record if one.kind == "cloth"]
-    faults = [fault for one in record if (fault := _unknown(order, one))]
+    faults = [fault for one in record if (fault := unknown(order, one))]
     if faults:
         return Staged(None, tuple(faults))
     meant = planned(order)
@@ -82,30 +89,6 @@ def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
     return _Amending(order, first, base.value, record).run()
 
 
-def _unknown(order: Order, one: Measured) -> Fault | None:
-    """FB711 for a measurement of what the garment does not have."""
-    spec = order.spec
-    if one.kind in ("cloth", "elastic"):
-        known = [name for name, material in spec.materials.items() if material.kind == one.kind]
-        return None if one.name in known else _no_such(one.kind, one, known)
-    piece, _, side = one.name.partition(".")
-    if one.kind == "edge":
-        stacks = [getattr(step.args["as"].value, "text", "") for step in spec.steps if step.technique == "stack layers"]
-        if one.name in stacks:
-            return None
-        edges = [f"{name}.{end}" for name in spec.pieces for end in ("top", "bottom")]
-        return None if one.name in edges else _no_such("edge", one, [*edges, *stacks])
-    return None if piece in spec.pieces and not side else _no_such("piece", one, list(spec.pieces))
-
-
-def _no_such(thing: str, one: Measured, known: Sequence[str]) -> Fault:
-    near = nearest(one.name, known)
-    help_ = (
-        "did you mean " + " or ".join(f"`{word}`" for word in near) + "?" if near else f"there are {', '.join(known)}"
-    )
-    return Fault("FB711", f"the garment has no {thing} `{one.name}`", Label(one.span), help=help_)
-
-
 class _Amending:
     def __init__(self, order: Order, first: Planned, base: Planned, record: Sequence[Measured]) -> None:
         self.order, self.first, self.base, self.record = order, first, base, record
@@ -113,7 +96,8 @@ class _Amending:
         self.say = Phrasing(base.rehearsal.solved, order.room, base.cutting.joins)
         self.faults: list[Fault] = []
         self.sizes: dict[int | None, dict[tuple[str, str], tuple[Fraction, Span]]] = {None: {}}
-        self.loops: dict[int, tuple[Fraction, Span]] = {}  # of elastic, by the index of its step
+        # What steps have as it was measured: loops of elastic, flared edges, by the index of the step and its argument.
+        self.amounts: dict[tuple[int, str], tuple[Fraction, Span]] = {}
 
     def run(self) -> Staged[Amended]:
         plain = [found for one in self.record if one.kind != "edge" and (found := self._plain(one))]
@@ -131,16 +115,33 @@ class _Amending:
         start = BEFORE_CUTTING if last == BEFORE_CUTTING else last + 1
         findings += self._assumed(runs, start, {(found.measured.name, found.measured.copy) for found in gathered})
         apart = len(runs.copies) == runs.count
-        return Staged(
-            Amended(
-                self.order, self.first, runs.now, runs.copies, runs.together, runs.meet, apart, tuple(findings), start
-            )
+        shared = tuple(self._shared(runs, start, apart))
+        told = Amended(
+            self.order,
+            self.first,
+            runs.now,
+            runs.copies,
+            runs.together,
+            runs.meet,
+            apart,
+            tuple(findings),
+            start,
+            shared,
         )
+        return Staged(told)
+
+    def _shared(self, runs: _Runs, start: int, apart: bool) -> Iterator[Shared]:
+        """What is shared out along its seam: of each copy until they meet, and of all from there on."""
+        meant = self.base.rehearsal
+        for copy in (*(() if apart and runs.copies else (None,)), *runs.copies):
+            now = runs.now if copy is None else runs.copies[copy]
+            yield from ((copy, one) for one in shared_out(meant, now.rehearsal, start) if one.at < runs.meet)
+        yield from ((None, one) for one in shared_out(meant, runs.together.rehearsal, start) if one.at >= runs.meet)
 
     def _runs(self) -> _Runs | None:
         """The garment for all copies, for each copy that is told apart, and for all once they meet."""
         everywhere = self.sizes[None]
-        now = self._again(everywhere) if everywhere or self.loops else self.base
+        now = self._again(everywhere) if everywhere or self.amounts else self.base
         copies = {}
         for copy, sizes in self.sizes.items():
             if copy is not None and (one := self._again({**everywhere, **sizes})) is not None:
@@ -153,7 +154,12 @@ class _Amending:
         meet, together = len(self.performed), now
         if copies:
             apart = [*copies.values()]
-            meet, together = self._meeting(apart if len(copies) == count else [*apart, now], now, copies, pieces)
+            runs = apart if len(copies) == count else [*apart, now]
+            copy = next(iter(copies))
+            (odd, _), (_, place) = next(iter(self.sizes[copy].items()))
+            met = meeting(runs, now, pieces, odd, place, self.say)
+            meet, together = met.at, met.together
+            self.faults += met.faults
         return None if self.faults else _Runs(now, copies, together, meet, count)
 
     # --- each measurement ---
@@ -165,9 +171,10 @@ class _Amending:
             return Finding(one, self._reckoned(one), BEFORE_CUTTING, None)
         if one.kind == "elastic":
             return self._loop(one)
-        if not self._has_copy(one, one.name):
+        name, _, side = one.name.partition(".")
+        if not self._has_copy(one, name):
             return None
-        piece = solved.pieces[one.name]
+        piece = solved.pieces[name]
         if one.kind == "cut":
             wanted = piece.cut_length if one.size == "length" else piece.cut_depth
             self._set(one, piece.name, one.size, one.value)
@@ -190,8 +197,15 @@ class _Amending:
             headline = f"the {piece.count} copies of `{piece.name}` are sewn to one ring, so none of them has a ring of its own"
             self._refuse("FB711", one, headline, help_="measure the ring without `copy`")
             return None
-        self._close_to(one, piece.name, done, one.value)
-        return Finding(one, done.after.edge(f"{piece.name}.bottom").cloth_length, closed, None)
+        if not side and (piece.ring or piece.gore):
+            top, bottom = (self.say.length(done.after.measured(done.after.edge(f"{name}.{end}"))) for end in ENDS)
+            headline = f"the ring of `{name}` is {top} at its top and {bottom} at its bottom"
+            self._refuse("FB711", one, headline, help_=f"write `ring: {name}.top` or `ring: {name}.bottom`")
+            return None
+        edge = done.after.edge(f"{name}.{side or 'bottom'}")
+        wanted = done.after.measured(edge)
+        self._close_to(one, piece, side, one.value - wanted, done)
+        return Finding(one, wanted, closed, None)
 
     def _reckoned(self, one: Measured) -> Fraction:
         """What the plan has of a cloth: its width, what it loses in the wash, or how much of it is needed."""
@@ -214,17 +228,29 @@ class _Amending:
             self._refuse("FB711", one, f"`{one.name}` {times}, so there is no loop of it that was measured")
             return None
         for _, step in chosen:
-            self.loops[step.written.index] = (one.value, one.span)
+            self.amounts[step.written.index, "length"] = (one.value, one.span)
         at, step = chosen[-1]
         return Finding(one, step.mm("length"), at, None)
 
-    def _close_to(self, one: Measured, piece: str, done: Performed, length: Fraction) -> None:
-        """Take the ring of a piece for so long: its cut length is what gives that ring with the seams as planned."""
-        before, after = done.before.edge(f"{piece}.bottom"), done.after.edge(f"{piece}.bottom")
-        copies = max(1, done.before.cloths[piece].copies // done.after.cloths[piece].copies)
-        solved = self.base.rehearsal.solved.pieces[piece]
-        tucked = before.cloth_length * copies - after.cloth_length  # what the seams take
-        self._set(one, piece, "length", solved.cut_length + ((length + tucked) / copies - before.cloth_length))
+    def _close_to(self, one: Measured, piece: SolvedPiece, side: str, more: Fraction, done: Performed) -> None:
+        """Take the ring of a piece for so much longer: what it was cut to is what gives that ring with the seams as planned.
+        The lower edge of a flared piece is as long as its step says, whatever its length."""
+        name = piece.name
+        each = more * done.after.cloths[name].copies / done.before.cloths[name].copies
+        if side == "bottom" and (flared := self._flared(name)):
+            step, argument = flared
+            self.amounts[step.written.index, argument] = (step.mm(argument) + each, one.span)
+        else:
+            self._set(one, name, "length", piece.cut_length + each)
+
+    def _flared(self, piece: str) -> tuple[SolvedStep, str] | None:
+        """The step that makes a piece wider below than above, and its argument for the lower edge."""
+        taken = allowances(self.order.spec, technique_of)
+        for done in self.performed:
+            for each in taken.get(done.step.written.index, ()):
+                if each.piece == piece and (argument := each.hem or each.gore):
+                    return done.step, argument
+        return None
 
     def _has_copy(self, one: Measured, piece: str) -> bool:
         """Whether there are so many of the piece; a stack is always one."""
@@ -258,9 +284,10 @@ class _Amending:
             )
             self._refuse("FB712", one, headline, help_="measure it again")
             return None
-        found = verdict(wanted, one.value, self.base.rehearsal.solved.rounding, one.do)
+        pleated = edge.gathered in PLEATED
+        found = verdict(wanted, one.value, self.base.rehearsal.solved.rounding, one.do, pleated=pleated)
         if found is None:
-            self._refuse_choice(one, Verdict(Remedy.CHOOSE, wanted, one.value))
+            self._refuse_choice(one, Verdict(Remedy.CHOOSE, wanted, one.value), "pleats" if pleated else "gathers")
             return None
         if found.remedy is Remedy.TRIM and not self._trim(one, at, found):
             return None
@@ -293,7 +320,8 @@ class _Amending:
                 )
                 for copy in copies:
                     wanted = runs.at(copy, at).rehearsal.run.performed[at].after.edge(name).set_length
-                    fix = verdict(wanted, edge.set_length, self.base.rehearsal.solved.rounding)
+                    pleated = edge.gathered in PLEATED
+                    fix = verdict(wanted, edge.set_length, self.base.rehearsal.solved.rounding, pleated=pleated)
                     if fix is None or fix.remedy is Remedy.NONE or {(name, copy), (name, None)} & told:
                         continue
                     as_planned = Measured("edge", name, "length", edge.set_length, copy, "", done.step.written.span)
@@ -309,18 +337,18 @@ class _Amending:
     ) -> None:
         self.faults.append(Fault(code, headline, Label(one.span), notes=notes, help=help_))
 
-    def _refuse_choice(self, one: Measured, found: Verdict) -> None:
+    def _refuse_choice(self, one: Measured, found: Verdict, drawn: str) -> None:
         say, short = self.say, found.gap > 0
         off = f"{say.length(abs(found.gap))} too {'short' if short else 'long'}"
         headline = f"`{one.name}` is {off}, {percent(found.share)} of {say.length(found.wanted)}; that can't be mended with `{one.do}`"
-        help_ = "let the gathers out" if short else "pull the gathers closer: leave `do` away"
+        help_ = f"let the {drawn} out" if short else f"take more into the {drawn}: leave `do` away"
         self._refuse("FB713", one, headline, help_)
 
     # --- the work from there ---
 
     def _again(self, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Planned | None:
         """The garment from pieces of these sizes, in the order of work that was begun."""
-        order = self.order._replace(spec=with_elastic(as_cut(self.base.rehearsal.solved, sizes), self.loops))
+        order = self.order._replace(spec=with_amounts(as_cut(self.base.rehearsal.solved, sizes), self.amounts))
         solved = solved_as_begun(order, self.base)
         if solved.value is None or has_errors(solved.faults):
             self.faults += solved.faults
@@ -336,39 +364,11 @@ class _Amending:
             Label(span, f"{piece} comes out at {self.say.length(value)} of cut {size}")
             for (piece, size), (value, span) in sizes.items()
         )
-        loops = tuple(Label(span, f"put in at {self.say.length(value)}") for value, span in self.loops.values())
-        return fault._replace(others=(*fault.others, *places, *loops))
-
-    def _meeting(
-        self, runs: Sequence[Planned], now: Planned, copies: Mapping[int, Planned], pieces: set[str]
-    ) -> tuple[int, Planned]:
-        """The step at which all copies are sewn together, and the garment after it: as wide as the narrowest copy."""
-        for at in range(len(self.performed)):
-            lengths = [length for run in runs if (length := met(run.rehearsal, at, pieces)) is not None]
-            if len(lengths) < len(runs):
-                continue
-            longest, shortest = max(lengths), min(lengths)
-            if (longest - shortest) / longest > EASE_SHARE:
-                say, (where, span) = self.say, self._odd(copies)
-                headline = (
-                    f"the copies of `{where}` come out at {say.length(shortest)} and {say.length(longest)},"
-                    f" {say.length(longest - shortest)} apart, and lie on each other in a later step"
-                )
-                note = (
-                    f"{percent((longest - shortest) / longest)} of {say.length(longest)}; up to {percent(EASE_SHARE)},"
-                    f" {say.length(longest * EASE_SHARE)}, can be eased in"
-                )
-                help_ = (
-                    f"take the wider ones in by {say.length(longest - shortest)}, or open the narrow one and let it out"
-                )
-                self.faults.append(Fault("FB713", headline, Label(span), notes=(note,), help=help_))
-            return at, runs[lengths.index(shortest)]
-        return len(self.performed), now
-
-    def _odd(self, copies: Mapping[int, Planned]) -> tuple[str, Span]:
-        copy = next(iter(copies))
-        (piece, _), (_, span) = next(iter(self.sizes[copy].items()))
-        return piece, span
+        amounts = tuple(
+            Label(span, f"its `{name}` is {self.say.length(value)} as measured")
+            for (_, name), (value, span) in self.amounts.items()
+        )
+        return fault._replace(others=(*fault.others, *places, *amounts))
 
 
 @dataclass(frozen=True)
@@ -390,8 +390,3 @@ class _Runs:
 
 def _are(count: int) -> str:
     return "is 1" if count == 1 else f"are {count}"
-
-
-def percent(share: Fraction) -> str:
-    """A share as makers say it: 4.25 %."""
-    return f"{show_decimal(share * 100, 2)} %"

@@ -17,6 +17,9 @@ from furbelow.garment.spec import Material, Spec, Written
 from furbelow.measure.quantity import System, mm, number
 
 Sizes = Mapping[tuple[str, str], tuple[Fraction, Span]]  # (piece, length or depth) -> cut size in mm and its place
+Amounts = Mapping[
+    tuple[int, str], tuple[Fraction, Span]
+]  # (index of a step, its argument) -> length in mm and its place
 
 
 def as_cut(planned: Solved, measured: Sizes) -> Spec:
@@ -32,6 +35,7 @@ def as_cut(planned: Solved, measured: Sizes) -> Spec:
             depth=None,
             cut_length=_written(length, length_at, spec.system),
             cut_depth=_written(depth, depth_at, spec.system),
+            lies_cut=True,
         )
     return spec._replace(pieces=pieces)
 
@@ -53,15 +57,17 @@ def with_cloth(spec: Spec, measured: Measured) -> Spec:
     return spec._replace(materials={**spec.materials, cloth.name: cloth._replace(amounts=amounts, offers=())})
 
 
-def with_elastic(spec: Spec, loops: Mapping[int, tuple[Fraction, Span]]) -> Spec:
-    """The spec whose elastic is as long as it was put in, by the index of its step."""
-    steps = tuple(
-        step._replace(args={**step.args, "length": step.args["length"]._replace(value=_written(*loop, spec.system))})
-        if (loop := loops.get(step.index))
-        else step
-        for step in spec.steps
-    )
-    return spec._replace(steps=steps)
+def with_amounts(spec: Spec, amounts: Amounts) -> Spec:
+    """The spec whose steps have these lengths: an elastic as it was put in, a flared edge as it came out."""
+    steps = []
+    for step in spec.steps:
+        own = {
+            name: step.args[name]._replace(value=_written(*amount, spec.system))
+            for (index, name), amount in amounts.items()
+            if index == step.index
+        }
+        steps.append(step._replace(args={**step.args, **own}) if own else step)
+    return spec._replace(steps=tuple(steps))
 
 
 def _written(length: Fraction, place: Span, system: System) -> Written:

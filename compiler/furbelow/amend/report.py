@@ -7,13 +7,14 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any, NamedTuple
 
-from furbelow.amend.amend import BEFORE_CUTTING, Amended, Finding, percent
+from furbelow.amend.amend import BEFORE_CUTTING, Amended, Finding, Shared
+from furbelow.amend.meeting import percent
 from furbelow.amend.read_record import Measured
 from furbelow.amend.verdict import Remedy, Verdict
-from furbelow.compare.compare import Comparison, compare
+from furbelow.compare.compare import Comparison, compare, finished
 from furbelow.compare.compare import as_data as comparison_data
 from furbelow.compare.compare import as_text as comparison_text
-from furbelow.garment.message import Length, Number, Own, Pieces, Share, Value, Values
+from furbelow.garment.message import Length, Number, Own, Pieces, Share, Value, Values, edge_said
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.tags import copy_letter
 from furbelow.measure.plain_values import Plain, as_plain
@@ -32,6 +33,8 @@ _REMEDIES = {
     Remedy.CHOOSE: "amend-choose",
     Remedy.LET_OUT: "amend-let-out",
     Remedy.CLOSER: "amend-closer",
+    Remedy.PLEATS_OUT: "amend-pleats-out",
+    Remedy.PLEATS_IN: "amend-pleats-in",
 }
 _CUT = {"length": "amend-cut-length", "depth": "amend-cut-depth"}
 _CLOTH = {"width": "amend-cloth", "length": "amend-bolt", "shrinkage": "amend-shrinkage"}
@@ -67,8 +70,9 @@ def what(finding: Finding, words: Words) -> Told:
     copy: Values = {"copy": one.copy or 0, "letter": Own(copy_letter(one.copy) if one.copy else "")}
     if one.kind == "edge" and not side:
         return Told("amend-stack", {"stack": Own(one.name.replace("_", " ")), **copy})
-    if one.kind == "edge":
-        return Told("amend-edge", {"edge": Pieces((piece,), side), **copy})
+    if side:
+        message = "amend-edge" if one.kind == "edge" else "amend-ring-edge"
+        return Told(message, {"edge": Pieces((piece,), side), **copy})
     return Told("amend-ring" if one.kind == "ring" else _CUT[one.size], {"piece": Pieces((piece,)), **copy})
 
 
@@ -149,7 +153,7 @@ def _compared(amended: Amended, now: Planned, start: int, end: int | None) -> Co
     # What a piece was cut to is no news to who cut it, and nothing is rounded after the cutting.
     old = ("cut_length", "cut_depth", "rounding")
     numbers = tuple(change for change in found.numbers if not change.name.endswith(old))
-    return replace(found, numbers=numbers, totals=())
+    return replace(found, numbers=numbers, totals=tuple(finished(amended.planned, now, words_of(amended))))
 
 
 def _part(planned: Planned, start: int, end: int | None) -> Planned:
@@ -168,6 +172,8 @@ def _lines(amended: Amended) -> Iterator[str]:
         told = {"what": what(finding, words), "measured": measured(finding), "off": off(finding)}
         yield f"  {words.text('amend-report-line', {key: each.said(words) for key, each in told.items()})}"
         yield f"    {to_do(finding).said(words)}"
+    for shared in amended.shared:
+        yield f"  {_sharing(shared).said(words)}"
     for where, found in changes(amended):
         if found.alike:
             yield where.same.said(words)
@@ -183,6 +189,7 @@ def as_data(amended: Amended) -> dict[str, Any]:
         "title": amended.order.spec.title,
         "wearer": amended.order.wearer,
         "measured": [_finding_data(words, finding) for finding in amended.findings],
+        "shared_out": [_shared_data(words, shared) for shared in amended.shared],
         "changes": [{"where": where.place, **comparison_data(found)} for where, found in changes(amended)],
     }
 
@@ -216,9 +223,37 @@ def _plain(one: Measured, value: Fraction, words: Words) -> Plain:
 def correction_steps(amended: Amended) -> tuple[GuideStep, ...]:
     """The first steps of the fresh guide: what to do about each measurement."""
     words = words_of(amended)
-    return numbered(
-        said_action(_message(finding.verdict), _values(finding, words), words) for finding in amended.findings
+    found = [said_action(_message(finding.verdict), _values(finding, words), words) for finding in amended.findings]
+    kept = [_sharing(shared) for shared in amended.shared]
+    return numbered([*found, *(said_action("amend-step-shared", told.values, words) for told in kept)])
+
+
+def _sharing(shared: Shared) -> Told:
+    """Two edges that are to be sewn to one another and no longer have one length."""
+    copy, one = shared
+    return Told(
+        "amend-shared",
+        {
+            "longer": edge_said(one.longer),
+            "shorter": edge_said(one.shorter),
+            "gap": Length(one.by),
+            "metre": Length(one.by / one.shorter.set_length * 1000),
+            "copy": copy or 0,
+            "letter": Own(copy_letter(copy) if copy else ""),
+        },
     )
+
+
+def _shared_data(words: Words, shared: Shared) -> dict[str, Any]:
+    copy, one = shared
+    by = as_plain(mm(one.by), words.say.length(one.by))
+    return {
+        "longer": one.longer.name,
+        "shorter": one.shorter.name,
+        "copy": copy,
+        "by": by,
+        "to_do": _sharing(shared).said(words),
+    }
 
 
 def _message(found: Verdict | None) -> str:

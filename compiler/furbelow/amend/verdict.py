@@ -1,7 +1,8 @@
 """What to do about a gathered edge that did not come out at its length: the tolerance rule.
 
 Short by up to 3.75 % of the length: ease it in, or trim the edge it is sewn to. Short by more than 5 %: let the gathers
-out. Between the two the maker chooses. Too long: pull the gathers closer.
+out. Between the two the maker chooses. Too long: pull the gathers closer. Pleats stand as they were folded, so they are
+never eased: the difference is shared out among them.
 Source: 15 cm in 4 m may be eased in, over 20 cm the gathers are let out: common practice, no source.
 """
 
@@ -21,6 +22,8 @@ class Remedy(StrEnum):
     CHOOSE = "the choice is yours"
     LET_OUT = "let out"
     CLOSER = "pull closer"
+    PLEATS_OUT = "let the pleats out"
+    PLEATS_IN = "take more into the pleats"
 
 
 @dataclass(frozen=True)
@@ -46,15 +49,19 @@ class Verdict:
         return self.share * 1000
 
 
-def verdict(wanted: Fraction, measured: Fraction, within: Fraction = Fraction(0), do: str = "") -> Verdict | None:
+def verdict(
+    wanted: Fraction, measured: Fraction, within: Fraction = Fraction(0), do: str = "", *, pleated: bool = False
+) -> Verdict | None:
     """What to do, or None where the maker's own choice goes against the tolerance.
 
-    wanted, measured: of the gathered edge, in mm. within: a difference so small is none.
+    wanted, measured: of the gathered or pleated edge, in mm. within: a difference so small is none.
     do: ease, let out, trim, or empty for what the rule says.
     """
     gap = wanted - measured
     if abs(gap) <= within:
         return Verdict(Remedy.NONE, wanted, measured)
+    if pleated and do != "trim":
+        return None if do == "ease" else Verdict(Remedy.PLEATS_OUT if gap > 0 else Remedy.PLEATS_IN, wanted, measured)
     if gap < 0:
         return None if do else Verdict(Remedy.CLOSER, wanted, measured)
     share = gap / wanted

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
+from typing import NamedTuple
 
+from furbelow.garment.bench import Edge
+from furbelow.garment.spec import EdgeName, Word, each_of
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Rehearsal
 
@@ -40,3 +44,52 @@ def mates(done: Performed, edge: str) -> list[str]:
         for other in seam.edges
         if other != edge
     ]
+
+
+class SharedOut(NamedTuple):
+    """Two edges that meet in a step and no longer have one length. by: mm that the longer one is longer."""
+
+    at: int
+    longer: Edge
+    shorter: Edge
+    by: Fraction
+
+
+def shared_out(meant: Rehearsal, now: Rehearsal, start: int) -> Sequence[SharedOut]:
+    """What has to be shared out along its seam from step `start` on, because something was measured otherwise than meant."""
+    found = []
+    for at in range(max(start, 0), len(now.run.performed)):
+        was, is_ = meant.run.performed[at], now.run.performed[at]
+        for one, other in _met_flat(is_):
+            more = _over(is_, one, other) - _over(was, one, other)
+            if abs(more) > now.solved.slack:
+                longer, shorter = (is_.before.edge(name) for name in ((one, other) if more > 0 else (other, one)))
+                found.append(SharedOut(at, longer, shorter, abs(more)))
+    return found
+
+
+def _met_flat(done: Performed) -> Sequence[tuple[str, str]]:
+    """The edges that a step sews to one another as they lie; what it gathers or pleats itself comes out as it must."""
+    named = [value for arg in done.step.written.args.values() for value in each_of(arg.value)]
+    edges = [
+        str(value) if isinstance(value, EdgeName) else f"{value.text}.top"
+        for value in named
+        if isinstance(value, EdgeName) or (isinstance(value, Word) and value.text in done.before.cloths)
+    ]
+    known = [name for name in edges if name in done.before.edges]
+    return [
+        (one, other)
+        for one, other in zip(known, known[1:], strict=False)
+        if not _one_thing(done, one, other) and not any(gathers(done, name) for name in (one, other))
+    ]
+
+
+def _one_thing(done: Performed, one: str, other: str) -> bool:
+    """Whether the two hung together before the step, or still do not after it."""
+    pieces = done.before.edge(one).pieces[0], done.before.edge(other).pieces[0]
+    before, after = ({bench.units[piece] for piece in pieces} for bench in (done.before, done.after))
+    return len(before) == 1 or len(after) > 1
+
+
+def _over(done: Performed, one: str, other: str) -> Fraction:
+    return done.before.edge(one).set_length - done.before.edge(other).set_length

@@ -17,7 +17,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Derivation, SolvedStep
 from furbelow.garment.spec import Written
 from furbelow.measure.plain_values import Plain, as_plain
-from furbelow.measure.quantity import Quantity, money, number, round_to_step
+from furbelow.measure.quantity import Quantity, mm, money, number, round_to_step
 from furbelow.measure.units import PLAIN
 from furbelow.order.chain import Planned
 from furbelow.s5_buy.amounts import COST, HOURS, amounts
@@ -192,7 +192,19 @@ def _signed(more: Fraction, shown: Value, words: Words) -> str:
     return ("-" if more < 0 else "+") + words.said(shown)
 
 
+def finished(one: Planned, other: Planned, words: Words) -> Iterator[Change]:
+    """How long the whole garment comes out, from its top to its lowest edge."""
+    runs = one.rehearsal.run, other.rehearsal.run
+    if all(run.whole for run in runs):
+        was, is_ = (mm(max(run.drops.values())) for run in runs)
+        if was != is_:
+            shown = [words.said(Amount(length, words.say.system)) for length in (was, is_)]
+            by = _signed((is_ - was).value, Amount(abs(is_ - was), words.say.system), words)
+            yield Change(words.text("compare-finished"), shown[0], shown[1], by, was, is_)
+
+
 def _totals(one: Planned, other: Planned, words: Words) -> Iterator[Change]:
+    yield from finished(one, other, words)
     old, new = amounts(one.shopping), amounts(other.shopping)
     for name, message in ((COST, "compare-cost"), (HOURS, "compare-hours")):
         total = _total(message, old[name], new[name], words)

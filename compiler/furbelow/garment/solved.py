@@ -149,6 +149,7 @@ class Solved(NamedTuple):
     materials: Mapping[str, SolvedMaterial]
     steps: tuple[SolvedStep, ...]
     numbers: Mapping[str, Quantity]
+    eases: Fraction = Fraction(0)  # the share of a length that may be eased in once the cloth is cut
 
     @property
     def slack(self) -> Fraction:
@@ -157,6 +158,10 @@ class Solved(NamedTuple):
         However coarse the rounding, no more than half an inch is: house rule, maker to confirm.
         """
         return min(self.rounding, MOST_SLACK)
+
+    def apart(self, one: Fraction, other: Fraction) -> bool:
+        """Whether two lengths in mm differ by more than may be shared out where they are sewn together."""
+        return abs(one - other) > max(self.slack, self.eases * max(one, other))
 
     def cut_up_to(self, length: Fraction) -> Fraction:
         """A length in mm as it is cut: the least whole number of steps of the rounding that is no shorter."""

@@ -237,6 +237,7 @@ class Piece(NamedTuple):
     piecing: Piecing | None
     selvedge: OnSelvedge = ""
     within: Within | None = None  # of a repeat
+    lies_cut: bool = False  # its cut sizes are what was measured, so nothing is rounded
 
 
 class Rule(NamedTuple):

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from furbelow.diagnose.fault import Staged
+from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.shop_step import with_shop_steps
 from furbelow.garment.solved import Solved
 from furbelow.order.chain import Planned
@@ -19,16 +18,16 @@ from furbelow.techniques import technique_of
 def solved_as_begun(order: Order, begun: Planned) -> Staged[Solved]:
     """Every measurement of the order's spec, whose pieces are cut; its steps in the order of `begun`.
 
-    Nothing is rounded any more; what was eased before may be eased now, so the rounding that is told stays.
+    Sizes that were measured are not rounded, and what came out otherwise may be eased in.
     """
-    staged = prepare(order.spec, allowances(order.spec, technique_of), Fraction(0)).solve(
+    staged = prepare(order.spec, allowances(order.spec, technique_of), order.room.rounding).solve(
         order.wearer, order.body, order.choices
     )
     if staged.value is None:
         return staged
     by_index = {step.written.index: step for step in staged.value.steps}
     steps = tuple(by_index[done.step.written.index] for done in begun.rehearsal.run.performed)
-    solved = staged.value._replace(rounding=begun.rehearsal.solved.rounding, steps=steps)
+    solved = staged.value._replace(steps=steps, eases=EASE_SHARE)
     return Staged(with_shop_steps(solved, order.room), staged.faults)
 
 

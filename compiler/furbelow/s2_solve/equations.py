@@ -274,7 +274,7 @@ def _size(
         yield Equation(finished_name, "piece", finished.span, finished, some, Cut(takes, share))
         yield Equation(cut_name, "piece", finished.span, from_finished, some)
     elif cut and not finished:
-        yield Equation(cut_name, "piece", cut.span, cut, some, Cut(finished=False))
+        yield Equation(cut_name, "piece", cut.span, cut, some, None if piece.lies_cut else Cut(finished=False))
         yield Equation(finished_name, "piece", cut.span, from_cut, some)
     elif cut and finished:
         first, second = f"{finished_name} as written", f"{cut_name} as written"

@@ -211,7 +211,7 @@ def _no_pair(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, oute
         ("long", one.cut_length, other.cut_length),
         ("deep", bench.depth(outer), bench.depth(lining)),
     ):
-        if abs(a - b) > solved.slack:
+        if solved.apart(a, b):
             long, wanted, off = say.apart(a, b)
             return fault_at(
                 written,

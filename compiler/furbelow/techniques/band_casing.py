@@ -156,7 +156,7 @@ class BandCasing:
                 ),
             )
         gap = edge.set_length - lower.set_length
-        if abs(gap) > solved.slack:
+        if solved.apart(edge.set_length, lower.set_length):
             long, wanted, too, _ = say.missed(edge.set_length, lower.set_length)
             return refused(
                 bench,

@@ -113,8 +113,8 @@ class BindingStrip:
         )
         if fault:
             return refused(bench, step, touches, fault)
-        seam, shows, gap = step.mm("seam"), solved.pieces[strip].depth, upper.set_length - edge.set_length
-        if abs(gap) > solved.slack:
+        seam, shows = step.mm("seam"), solved.pieces[strip].depth
+        if solved.apart(upper.set_length, edge.set_length):
             long, wanted, too, _ = say.missed(upper.set_length, edge.set_length)
             return refused(
                 bench,

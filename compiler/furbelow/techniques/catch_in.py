@@ -146,7 +146,7 @@ class CatchIn:
 
 def _lengths_differ(step: SolvedStep, say: Phrasing, edge: Edge, base: Edge) -> Fault | None:
     gap = edge.set_length - base.set_length
-    if abs(gap) <= say.solved.slack:
+    if not say.solved.apart(edge.set_length, base.set_length):
         return None
     long, wanted, too, subtracted = say.missed(edge.set_length, base.set_length)
     row = f"gather: {{edge: {edge.name}, to: {base.name}}}"

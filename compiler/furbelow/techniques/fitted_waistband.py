@@ -404,7 +404,7 @@ def _does_not_match(
     long, gap = edge.set_length, Fraction(0)
     out = _underlap(bench, step, edge)
     gap = long + out - (bench.edge(f"{band}.bottom").set_length - 2 * step.mm("seam"))
-    if abs(gap) > solved.slack:
+    if solved.apart(long, long - gap):
         is_, wanted, too, _ = say.missed(long, long - gap)
         between = "between its end seams, less the overlap" if out else "between its end seams"
         return fault_at(

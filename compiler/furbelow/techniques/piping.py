@@ -200,8 +200,7 @@ def _does_not_go_round(
 
 
 def _lengths_differ(bench: Bench, step: SolvedStep, say: Phrasing, strip: Edge, base: Edge) -> Fault | None:
-    gap = strip.set_length - base.set_length
-    if abs(gap) <= say.solved.slack:
+    if not say.solved.apart(strip.set_length, base.set_length):
         return None
     long, wanted, too, _ = say.missed(strip.set_length, base.set_length)
     return fault_at(

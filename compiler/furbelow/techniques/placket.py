@@ -332,7 +332,7 @@ def _strip_does_not_fit(
             f"`{strip}` is closed to a ring, and a placket strip is flat",
             help="leave its ends open",
         )
-    if abs(long - wanted) > solved.slack:
+    if solved.apart(long, wanted):
         is_, both, too, _ = say.missed(long, wanted)
         return fault_at(
             step.written,

@@ -44,6 +44,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import held_out
+from furbelow.techniques.shared.gathers import CARTRIDGE
 from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.lines import HEIGHTS
 from furbelow.techniques.shared.preconditions import edge_not_ready, length_wanted
@@ -57,6 +58,9 @@ class PleatKind(StrEnum):
     INVERTED = "inverted"
 
 
+PLEATED = frozenset(
+    (*(f"{kind} pleats" for kind in PleatKind), CARTRIDGE)
+)  # how an edge is drawn in that lies in pleats
 # How often the depth of a pleat lies under its face.
 FOLDS = {PleatKind.KNIFE: 2, PleatKind.BOX: 4, PleatKind.INVERTED: 4}
 LINES = {

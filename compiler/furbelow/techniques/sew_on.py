@@ -199,7 +199,7 @@ def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, o
 
 def _lengths_differ(step: SolvedStep, say: Phrasing, edge: Edge, line: Edge) -> Fault | None:
     gap = edge.set_length - line.set_length
-    if abs(gap) <= say.solved.slack:
+    if not say.solved.apart(edge.set_length, line.set_length):
         return None
     long, wanted, too, subtracted = say.missed(edge.set_length, line.set_length)
     return fault_at(

@@ -128,7 +128,7 @@ class StackLayers:
             if fault := forms_differ(bench, written, "layers", first, edge):
                 return refused(bench, step, touches, fault)
             gap = edge.set_length - first.set_length
-            if abs(gap) > solved.slack:
+            if solved.apart(edge.set_length, first.set_length):
                 long, wanted, too, _ = say.missed(edge.set_length, first.set_length)
                 return refused(
                     bench,

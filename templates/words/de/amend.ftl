@@ -36,6 +36,14 @@ amend-ring = { $copy ->
         [0] { PIECE($piece, at: "start") } rundum
        *[other] { PIECE($piece, at: "start") } rundum, Stück { $letter },
      }
+amend-ring-edge = { $copy ->
+    [0] { EDGE($edge) }, rundum
+   *[other] { EDGE($edge) }, rundum, Stück { $letter }
+ }
+    .step = { $copy ->
+        [0] { EDGE($edge, at: "start") }, rundum,
+       *[other] { EDGE($edge, at: "start") }, rundum, Stück { $letter },
+     }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, zugeschnittene Länge
    *[other] { PIECE($piece) }, zugeschnittene Länge, Stück { $letter }
@@ -79,6 +87,10 @@ amend-let-out = die Kräuselung um { $gap } lockern, { $metre } auf jeden Meter
     .step = Die Kräuselung um { $gap } lockern, { $metre } auf jeden Meter.
 amend-closer = die Kräuselung um { $gap } enger zusammenziehen, { $metre } auf jeden Meter
     .step = Die Kräuselung um { $gap } enger zusammenziehen, { $metre } auf jeden Meter.
+amend-pleats-out = aus den Falten zusammen { $gap } herauslassen, aus jeder gleich viel
+    .step = Aus den Falten zusammen { $gap } herauslassen, aus jeder gleich viel.
+amend-pleats-in = in die Falten zusammen { $gap } mehr legen, in jede gleich viel
+    .step = In die Falten zusammen { $gap } mehr legen, in jede gleich viel.
 amend-bolt-short = vor dem Zuschneiden { $gap } nachkaufen oder einen Zuschnitt mit mehr Verbindungsnähten wählen
     .step = Vor dem Zuschneiden { $gap } nachkaufen oder einen Zuschnitt mit mehr Verbindungsnähten wählen.
 amend-cut-anew = der Zuschnitt ist neu geplant
@@ -100,6 +112,17 @@ amend-step = { $what } misst { $measured }: { $off }. { $todo }
 amend-step-gathers = { $what } misst { $measured }: { $off }. { $todo }
     .check = Jedes Viertel misst { $quarter }, alle vier { $whole }.
     .remedy = Die Kräuselung von Markierung zu Markierung neu verteilen.
+# Zwei Kanten, die aneinander kommen und nicht mehr gleich lang sind; $copy wie oben. $metre: davon auf jeden Meter.
+amend-shared = { $copy ->
+    [0] { EDGE($longer) } ist jetzt { $gap } länger als { EDGE($shorter) }: beim Zusammennähen gleichmäßig verteilen, { $metre } auf jeden Meter
+   *[other] Stück { $letter }: { EDGE($longer) } ist jetzt { $gap } länger als { EDGE($shorter) }: beim Zusammennähen gleichmäßig verteilen, { $metre } auf jeden Meter
+ }
+amend-step-shared = { $copy ->
+    [0] { EDGE($longer, at: "start") } ist jetzt { $gap } länger als { EDGE($shorter) }. Beim Zusammennähen das gleichmäßig von Nadel zu Nadel verteilen, { $metre } auf jeden Meter.
+   *[other] Bei Stück { $letter } ist { EDGE($longer) } jetzt { $gap } länger als { EDGE($shorter) }. Beim Zusammennähen das gleichmäßig von Nadel zu Nadel verteilen, { $metre } auf jeden Meter.
+ }
+    .check = Keine Falte ist in der Naht gefangen.
+    .remedy = Diese Handbreit auftrennen, den Stoff ausstreichen und neu nähen.
 # Schritte für ein Stück, das anders herauskam als die übrigen; in Klammern hinter dem Schritt und hinter der Überschrift.
 amend-copy-chain = nur Stück { $letter }
 amend-copy-title = { $title }: Stück { $letter }, mit eigenen Maßen

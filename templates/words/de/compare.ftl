@@ -12,6 +12,7 @@ compare-steps = Schritte
 ## Zeilen; dahinter steht, was es war und ist
 
 compare-bought = zu kaufen: { $material }
+compare-finished = fertige Länge
 compare-cost = Kosten
 compare-hours = Stunden
 compare-layouts = so oft wird der Tisch ausgelegt

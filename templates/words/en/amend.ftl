@@ -36,6 +36,14 @@ amend-ring = { $copy ->
         [0] { PIECE($piece, at: "start") } all round
        *[other] { PIECE($piece, at: "start") } all round, copy { $letter }
      }
+amend-ring-edge = { $copy ->
+    [0] { EDGE($edge) }, all round
+   *[other] { EDGE($edge) }, all round, copy { $letter }
+ }
+    .step = { $copy ->
+        [0] { EDGE($edge, at: "start") }, all round,
+       *[other] { EDGE($edge, at: "start") }, all round, copy { $letter },
+     }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, cut length
    *[other] { PIECE($piece) }, cut length, copy { $letter }
@@ -79,6 +87,10 @@ amend-let-out = let the gathers out by { $gap }, { $metre } in each metre
     .step = Let the gathers out by { $gap }, { $metre } in each metre.
 amend-closer = pull the gathers closer by { $gap }, { $metre } in each metre
     .step = Pull the gathers closer by { $gap }, { $metre } in each metre.
+amend-pleats-out = let the pleats out by { $gap } in all, the same from each
+    .step = Let the pleats out by { $gap } in all, the same from each.
+amend-pleats-in = take { $gap } more into the pleats in all, the same into each
+    .step = Take { $gap } more into the pleats in all, the same into each.
 amend-bolt-short = buy { $gap } more before you cut, or choose a way to cut with more joins
     .step = Buy { $gap } more before you cut, or choose a way to cut with more joins.
 amend-cut-anew = the cutting is planned anew
@@ -100,6 +112,17 @@ amend-step = { $what } measures { $measured }: { $off }. { $todo }
 amend-step-gathers = { $what } measures { $measured }: { $off }. { $todo }
     .check = Each quarter measures { $quarter }, all four { $whole }.
     .remedy = Share the gathers out again from mark to mark.
+# Two edges that are to be sewn to one another and no longer have one length; $copy as above. $metre: of it, on each metre.
+amend-shared = { $copy ->
+    [0] { EDGE($longer) } is now { $gap } longer than { EDGE($shorter) }: share that out evenly where they are sewn together, { $metre } in each metre
+   *[other] copy { $letter }: { EDGE($longer) } is now { $gap } longer than { EDGE($shorter) }: share that out evenly where they are sewn together, { $metre } in each metre
+ }
+amend-step-shared = { $copy ->
+    [0] { EDGE($longer, at: "start") } is now { $gap } longer than { EDGE($shorter) }. Where the two are sewn together, share that out evenly from pin to pin, { $metre } in each metre.
+   *[other] Of copy { $letter }, { EDGE($longer) } is now { $gap } longer than { EDGE($shorter) }. Where the two are sewn together, share that out evenly from pin to pin, { $metre } in each metre.
+ }
+    .check = No fold is caught in the seam.
+    .remedy = Unpick that hand's width, spread the cloth and sew it again.
 # Steps of one copy that comes out otherwise than the others; in brackets behind a step, and behind its title.
 amend-copy-chain = copy { $letter } only
 amend-copy-title = { $title }: copy { $letter }, with its own numbers

@@ -13,6 +13,7 @@ compare-steps = steps
 
 # $material: its name in the spec.
 compare-bought = { $material } to buy
+compare-finished = finished length
 compare-cost = cost
 compare-hours = hours
 compare-layouts = times the table is laid out

@@ -36,6 +36,14 @@ amend-ring = { $copy ->
         [0] { PIECE($piece, at: "start") }, todo alrededor,
        *[other] { PIECE($piece, at: "start") }, todo alrededor, ejemplar { $letter },
      }
+amend-ring-edge = { $copy ->
+    [0] { EDGE($edge) }, todo alrededor
+   *[other] { EDGE($edge) }, todo alrededor, ejemplar { $letter }
+ }
+    .step = { $copy ->
+        [0] { EDGE($edge, at: "start") }, todo alrededor,
+       *[other] { EDGE($edge, at: "start") }, todo alrededor, ejemplar { $letter },
+     }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, largo de corte
    *[other] { PIECE($piece) }, largo de corte, ejemplar { $letter }
@@ -79,6 +87,10 @@ amend-let-out = afloja los frunces { $gap }, { $metre } en cada metro
     .step = Afloja los frunces { $gap }, { $metre } en cada metro.
 amend-closer = aprieta los frunces { $gap }, { $metre } en cada metro
     .step = Aprieta los frunces { $gap }, { $metre } en cada metro.
+amend-pleats-out = suelta { $gap } de los pliegues en total, lo mismo de cada uno
+    .step = Suelta { $gap } de los pliegues en total, lo mismo de cada uno.
+amend-pleats-in = mete { $gap } más en los pliegues en total, lo mismo en cada uno
+    .step = Mete { $gap } más en los pliegues en total, lo mismo en cada uno.
 amend-bolt-short = comprar { $gap } más antes de cortar, o elegir una forma de cortar con más uniones
     .step = Compra { $gap } más antes de cortar, o elige una forma de cortar con más uniones.
 amend-cut-anew = el corte se planea de nuevo
@@ -100,6 +112,17 @@ amend-step = { $what } mide { $measured }: { $off }. { $todo }
 amend-step-gathers = { $what } mide { $measured }: { $off }. { $todo }
     .check = Cada cuarto mide { $quarter }, los cuatro { $whole }.
     .remedy = Reparte de nuevo los frunces de marca a marca.
+# Dos bordes que se cosen uno a otro y ya no miden lo mismo; $copy como arriba. $metre: de ello, en cada metro.
+amend-shared = { $copy ->
+    [0] { EDGE($longer) } mide ahora { $gap } más que { EDGE($shorter) }: repártelo por igual al coserlos, { $metre } en cada metro
+   *[other] ejemplar { $letter }: { EDGE($longer) } mide ahora { $gap } más que { EDGE($shorter) }: repártelo por igual al coserlos, { $metre } en cada metro
+ }
+amend-step-shared = { $copy ->
+    [0] { EDGE($longer, at: "start") } mide ahora { $gap } más que { EDGE($shorter) }. Al coser los dos, repártelo por igual de alfiler a alfiler, { $metre } en cada metro.
+   *[other] En el ejemplar { $letter }, { EDGE($longer) } mide ahora { $gap } más que { EDGE($shorter) }. Al coser los dos, repártelo por igual de alfiler a alfiler, { $metre } en cada metro.
+ }
+    .check = Ningún pliegue queda cogido en la costura.
+    .remedy = Descose ese palmo, extiende la tela y vuelve a coser.
 # Pasos de un solo ejemplar que salió distinto de los demás; entre paréntesis detrás del paso, y detrás de su título.
 amend-copy-chain = solo el ejemplar { $letter }
 amend-copy-title = { $title }: ejemplar { $letter }, con sus propias medidas

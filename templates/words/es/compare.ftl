@@ -12,6 +12,7 @@ compare-steps = pasos
 ## Filas; detrás va lo que era y lo que es
 
 compare-bought = { $material } que comprar
+compare-finished = largo terminado
 compare-cost = coste
 compare-hours = horas
 compare-layouts = veces que se prepara la mesa

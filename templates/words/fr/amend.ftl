@@ -36,6 +36,14 @@ amend-ring = { $copy ->
         [0] { PIECE($piece, at: "start") }, tout le tour,
        *[other] { PIECE($piece, at: "start") }, tout le tour, exemplaire { $letter },
      }
+amend-ring-edge = { $copy ->
+    [0] { EDGE($edge) }, tout le tour
+   *[other] { EDGE($edge) }, tout le tour, exemplaire { $letter }
+ }
+    .step = { $copy ->
+        [0] { EDGE($edge, at: "start") }, tout le tour,
+       *[other] { EDGE($edge, at: "start") }, tout le tour, exemplaire { $letter },
+     }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, longueur de coupe
    *[other] { PIECE($piece) }, longueur de coupe, exemplaire { $letter }
@@ -79,6 +87,10 @@ amend-let-out = relâcher les fronces de { $gap }, { $metre } par mètre
     .step = Relâcher les fronces de { $gap }, { $metre } par mètre.
 amend-closer = resserrer les fronces de { $gap }, { $metre } par mètre
     .step = Resserrer les fronces de { $gap }, { $metre } par mètre.
+amend-pleats-out = relâcher les plis de { $gap } en tout, autant pour chacun
+    .step = Relâcher les plis de { $gap } en tout, autant pour chacun.
+amend-pleats-in = reprendre { $gap } de plus dans les plis en tout, autant dans chacun
+    .step = Reprendre { $gap } de plus dans les plis en tout, autant dans chacun.
 amend-bolt-short = acheter { $gap } de plus avant de couper, ou choisir une façon de couper avec plus de raccords
     .step = Acheter { $gap } de plus avant de couper, ou choisir une façon de couper avec plus de raccords.
 amend-cut-anew = le plan de coupe est refait
@@ -100,6 +112,17 @@ amend-step = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
 amend-step-gathers = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
     .check = Chaque quart mesure { $quarter }, les quatre { $whole }.
     .remedy = Répartir de nouveau les fronces de repère en repère.
+# Deux bords à coudre l’un à l’autre qui n’ont plus la même longueur ; $copy comme plus haut. $metre : sur chaque mètre.
+amend-shared = { $copy ->
+    [0] { EDGE($longer) } a maintenant { $gap } de plus que { EDGE($shorter) }{ "\u00A0" }: répartir cela également en les cousant ensemble, { $metre } par mètre
+   *[other] exemplaire { $letter }{ "\u00A0" }: { EDGE($longer) } a maintenant { $gap } de plus que { EDGE($shorter) }{ "\u00A0" }: répartir cela également en les cousant ensemble, { $metre } par mètre
+ }
+amend-step-shared = { $copy ->
+    [0] { EDGE($longer, at: "start") } a maintenant { $gap } de plus que { EDGE($shorter) }. En les cousant ensemble, répartir cela également d’épingle en épingle, { $metre } par mètre.
+   *[other] Sur l’exemplaire { $letter }, { EDGE($longer) } a maintenant { $gap } de plus que { EDGE($shorter) }. En les cousant ensemble, répartir cela également d’épingle en épingle, { $metre } par mètre.
+ }
+    .check = Aucun pli n’est pris dans la couture.
+    .remedy = Découdre cette largeur de main, étaler le tissu et recoudre.
 # Étapes d’un seul exemplaire qui diffère des autres ; entre parenthèses derrière l’étape, et derrière son titre.
 amend-copy-chain = exemplaire { $letter } seulement
 amend-copy-title = { $title }{ "\u00A0" }: exemplaire { $letter }, avec ses propres mesures

@@ -12,6 +12,7 @@ compare-steps = étapes
 ## Lignes ; ce que c’était et ce que c’est suit
 
 compare-bought = { $material } à acheter
+compare-finished = longueur finie
 compare-cost = coût
 compare-hours = heures
 compare-layouts = nombre de fois que la table est préparée

@@ -22,12 +22,11 @@ def prove(run: Run) -> Proof:
         if len(seam.edges) != 2 or seam.name.endswith(".ends") or not run.sound([ply.piece for ply in seam.plies]):
             continue
         one, other = (run.final.edge(name) for name in seam.edges)
-        gap = abs(one.set_length - other.set_length)
         sewer = next(done for done in run.performed if seam.name in done.after.seams)
         # What is drawn in after it is sewn draws in what is sewn to it.
         if any(sewer.after.edge(each.name).gathered != each.gathered for each in (one, other)):
             continue
-        if gap > run.solved.slack:
+        if run.solved.apart(one.set_length, other.set_length):
             is_, beside, off = run.say.apart(one.set_length, other.set_length)
             later = _changed_by(run, sewer, seam.edges)
             faults.append(

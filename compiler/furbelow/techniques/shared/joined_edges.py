@@ -43,7 +43,9 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
     if fault:
         return refused(bench, step, touches, fault)
     say, gap = Phrasing(solved, room), edge.set_length - to.set_length
-    if abs(gap) > solved.slack:  # cut lengths are rounded up each by itself: one step between them is eased in
+    if solved.apart(
+        edge.set_length, to.set_length
+    ):  # cut lengths are rounded up each by itself: one step between them is eased in
         what = "gathered to" if edge.gathered else "long"
         long, wanted, too, subtracted = say.missed(edge.set_length, to.set_length)
         return refused(

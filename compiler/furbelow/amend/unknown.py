@@ -1,0 +1,39 @@
+"""What a record names that the garment does not have."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from furbelow.amend.read_record import Measured
+from furbelow.diagnose.fault import Fault, Label
+from furbelow.diagnose.nearest import nearest
+from furbelow.order.order import Order
+
+ENDS = ("top", "bottom")
+
+
+def unknown(order: Order, one: Measured) -> Fault | None:
+    """FB711 for a measurement of what the garment does not have."""
+    spec = order.spec
+    if one.kind in ("cloth", "elastic"):
+        known = [name for name, material in spec.materials.items() if material.kind == one.kind]
+        return None if one.name in known else _no_such(one.kind, one, known)
+    piece, _, side = one.name.partition(".")
+    if one.kind == "edge":
+        stacks = [getattr(step.args["as"].value, "text", "") for step in spec.steps if step.technique == "stack layers"]
+        if one.name in stacks:
+            return None
+        edges = [f"{name}.{end}" for name in spec.pieces for end in ENDS]
+        return None if one.name in edges else _no_such("edge", one, [*edges, *stacks])
+    if side and one.kind == "ring":
+        edges = [f"{name}.{end}" for name in spec.pieces for end in ENDS]
+        return None if one.name in edges else _no_such("ring", one, edges)
+    return None if piece in spec.pieces and not side else _no_such("piece", one, list(spec.pieces))
+
+
+def _no_such(thing: str, one: Measured, known: Sequence[str]) -> Fault:
+    near = nearest(one.name, known)
+    help_ = (
+        "did you mean " + " or ".join(f"`{word}`" for word in near) + "?" if near else f"there are {', '.join(known)}"
+    )
+    return Fault("FB711", f"the garment has no {thing} `{one.name}`", Label(one.span), help=help_)
