@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import asdict, replace
+from dataclasses import replace
 from typing import Any, cast
 
 from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
@@ -14,6 +14,7 @@ from furbelow.s6_write.booklet.texts import each_version, is_sized, with_letters
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.pdf import as_set, set_on_paper, with_heads
+from furbelow.s6_write.pages.plain_values import plain
 from furbelow.s6_write.pages.prose import blocks, each_text, set_ready
 from furbelow.s6_write.words.messages import Messages
 
@@ -101,10 +102,8 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
         ways=tuple(replace(way, cut=tuple(map(_on_paper, way.cut))) for way in shown.ways),
         parts=tuple(replace(part, operations=tuple(map(_on_paper, part.operations))) for part in shown.parts),
     )
-    values = asdict(cast(Booklet, each_text(slim, told)))
-    values["about"], values["notes"] = (
-        [asdict(block) for block in blocks(text)] for text in (shown.about, shown.notes)
-    )
+    values: dict[str, Any] = plain(cast(Booklet, each_text(slim, told)))
+    values["about"], values["notes"] = ([plain(block) for block in blocks(text)] for text in (shown.about, shown.notes))
     set_values = [
         *(operation for way in values["ways"] for operation in way["cut"]),
         *(operation for part in values["parts"] for operation in part["operations"]),
@@ -147,7 +146,7 @@ def _put_across(rows: list[dict[str, Any]], figures: Sequence[Figure]) -> None:
         if after and len(after) < len(row["steps"]) and not row["figures"]:
             row["steps"] = row["steps"][: -len(after)]
             rows.insert(at + 1, {"steps": after, "figures": []})
-        row.setdefault("across", []).append(asdict(figure))
+        row.setdefault("across", []).append(plain(figure))
 
 
 def _on_paper(operation: SizedOperation) -> SizedOperation:

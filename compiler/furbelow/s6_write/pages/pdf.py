@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Iterable, Mapping, Set
-from dataclasses import asdict, replace
+from dataclasses import replace
 from typing import Any
 
 from furbelow.garment.tags import copy_letter
@@ -13,6 +13,7 @@ from furbelow.s6_write.guide.guide import Guide, Operation
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.own_font import letters_to_set
+from furbelow.s6_write.pages.plain_values import plain
 from furbelow.s6_write.pages.prose import blocks, set_ready
 from furbelow.s6_write.pages.typeset import typeset
 from furbelow.s6_write.pages.unset_letters import settable
@@ -142,11 +143,11 @@ def _values(shown: Guide, words: Messages) -> object:
     """The guide as plain values: Markdown read, what stands in a message said."""
     # What has a form of its own below is left out first: to copy it would take longer than all the rest.
     bare = replace(shown, about="", notes="", reasons=(), cut=(), parts=())
-    values = {**asdict(bare), "cut": _operations(shown.cut, words)}
+    values = {**plain(bare), "cut": _operations(shown.cut, words)}
     values["parts"] = [{"title": part.title, "operations": _operations(part.operations, words)} for part in shown.parts]
-    values["about"] = [asdict(block) for block in blocks(shown.about)]
-    values["reasons"] = [asdict(line) for line in WhyLines(shown, words).listed()] if shown.with_reasons else []
-    values["notes"] = [asdict(block) for block in blocks(shown.notes)]
+    values["about"] = [plain(block) for block in blocks(shown.about)]
+    values["reasons"] = [plain(line) for line in WhyLines(shown, words).listed()] if shown.with_reasons else []
+    values["notes"] = [plain(block) for block in blocks(shown.notes)]
     with_heads(values["cautions"], words)
     for line in values["materials"]:
         line["use"] = words.text("page-for-use", {"use": line["use"]}) if line["use"] else ""
@@ -157,7 +158,7 @@ def _values(shown: Guide, words: Messages) -> object:
 def _operations(operations: Iterable[Operation], words: Messages) -> list[dict[str, Any]]:
     told = []
     for whole in operations:
-        operation = asdict(replace(whole, steps=(), figures=()))
+        operation = plain(replace(whole, steps=(), figures=()))
         as_set(operation, whole, words)
         told.append(operation)
     return told
@@ -165,8 +166,8 @@ def _operations(operations: Iterable[Operation], words: Messages) -> list[dict[s
 
 def as_set(operation: dict[str, Any], whole: Operation, words: Messages) -> None:
     """The values of an operation as the template sets them: its rows in the place of its sentences and drawings."""
-    operation["tip"] = [asdict(block) for block in blocks(operation["tip"])]
-    operation["rows"] = [asdict(row) for row in rows(whole)]
+    operation["tip"] = [plain(block) for block in blocks(operation["tip"])]
+    operation["rows"] = [plain(row) for row in rows(whole)]
     del operation["steps"], operation["figures"]
     for step in (step for row in operation["rows"] for step in row["steps"]):
         step["drawn_at"] = words.text("page-drawn-at", {"place": step["drawn_at"]}) if step["drawn_at"] else ""
@@ -182,7 +183,7 @@ def with_heads(cautions: Iterable[dict[str, Any]], words: Messages) -> None:
 
 
 def _logo(look: Look | None) -> object:
-    return asdict(look.logo) if look and look.logo else None
+    return plain(look.logo) if look and look.logo else None
 
 
 def _off(tolerance: str, words: Messages) -> str:
