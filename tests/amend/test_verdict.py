@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import json
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from furbelow.amend.verdict import Remedy, Verdict, verdict
@@ -66,3 +68,10 @@ def test_the_correction_brings_the_edge_to_its_length(wanted: Fraction, measured
     assert found is not None
     assert found.measured + found.gap == wanted
     assert found.in_each_metre * wanted / 1000 == abs(found.gap)
+
+
+def test_programs_are_told_every_remedy() -> None:
+    """The schema of the answers has each of them: one more would be refused by who reads them by it."""
+    schema = json.loads((Path(__file__).parents[2] / "schemas" / "answer.schema.json").read_text(encoding="utf-8"))
+    told = json.dumps(schema)
+    assert json.dumps([remedy.value for remedy in Remedy]) in told
