@@ -11,7 +11,7 @@ from furbelow.garment.spec import Choice, Spec, Written
 from furbelow.measure.formula import evaluate
 from furbelow.measure.measure_text import System, show_apart
 from furbelow.measure.quantity import Quantity, round_to_step
-from furbelow.measure.units import LENGTH, describe_dims
+from furbelow.measure.units import LENGTH, PLAIN, describe_dims
 from furbelow.s2_solve.evaluate import Evaluation
 
 
@@ -89,7 +89,15 @@ def _of_another_kind(choice: Choice, written: Written, workings: Evaluation) -> 
         if isinstance(usual, Quantity) and usual.dims != value.dims:
             said, wanted = describe_dims(value.dims), describe_dims(usual.dims)
             headline = f"`{choice.name}` is {said} and must be {wanted}: {value.show(workings.system)}"
-            return Fault("FB207", headline, Label(written.span), (Label(choice.default.span, "its default"),))
+            unit_left_out = value.dims == PLAIN and usual.dims == LENGTH
+            help_ = (
+                f"write the unit: `{written.text} {'in' if workings.system == 'inch' else 'cm'}`"
+                if unit_left_out
+                else f"write it as its default, `{choice.default.text}`"
+            )
+            return Fault(
+                "FB207", headline, Label(written.span), (Label(choice.default.span, "its default"),), help=help_
+            )
     for word, bound in (("from", choice.low), ("to", choice.high), ("step", choice.step)):
         limit = workings.values.get(f"{choice.name} {word}")
         if bound and limit and limit.dims != value.dims:
@@ -97,7 +105,9 @@ def _of_another_kind(choice: Choice, written: Written, workings: Evaluation) -> 
                 f"the `{word}` of `{choice.name}` is {describe_dims(limit.dims)} "
                 f"and its value {describe_dims(value.dims)}"
             )
-            return Fault("FB207", headline, Label(bound.span), (Label(written.span, value.show(workings.system)),))
+            value_at = Label(written.span, value.show(workings.system))
+            help_ = f"write `{word}` and the value in one kind, such as `{choice.default.text}`"
+            return Fault("FB207", headline, Label(bound.span), (value_at,), help=help_)
     return None
 
 

@@ -29,12 +29,26 @@ class Reason:
 def why(solved: Solved, name: str) -> Staged[Reason]:
     """The reason for the number of that name; FB218 when nothing has the name."""
     if name not in solved.values:
-        near = nearest_name(name, solved.values)
-        if not near and name in (solved.spec.pieces.keys() | solved.spec.materials.keys()):
-            near = tuple(known for known in solved.values if known.startswith(f"{name}."))[:4]
-        help_ = "did you mean " + " or ".join(f"`{word}`" for word in near) + "?" if near else None
-        return Staged(None, (Fault("FB218", f"no number is named `{name}`", help=help_),))
+        return Staged(None, (Fault("FB218", f"no number is named `{name}`", help=_others(solved, name)),))
     return Staged(_reason(solved, name, set(), 0))
+
+
+_MOST_NAMED = 6
+
+
+def _others(solved: Solved, name: str) -> str:
+    """Names that there are: those a slip away, else those of the same thing or of the same kind, else where to begin."""
+    near = nearest_name(name, solved.values)
+    if near:
+        return "did you mean " + " or ".join(f"`{word}`" for word in near) + "?"
+    thing, _, size = name.partition(".")
+    told = [known for known in solved.values if " " not in known and not known.endswith("_takes")]
+    of_it = [known for known in told if known.startswith(f"{thing}.")]
+    alike = [known for known in told if known.endswith(f".{size or thing}")]
+    begin = [*solved.spec.body, *solved.spec.choices, *(f"{piece}.length" for piece in solved.spec.pieces)]
+    listed = of_it or alike or begin
+    more = f" and {len(listed) - _MOST_NAMED} more" if len(listed) > _MOST_NAMED else ""
+    return "there is " + ", ".join(f"`{word}`" for word in listed[:_MOST_NAMED]) + more
 
 
 # No one reads deeper, and Python's own stack has an end.

@@ -412,7 +412,8 @@ def _does_not_match(
             "to",
             "FB401",
             f"`{edge.name}` is {is_} and the band is {wanted} {between}, {too}",
-            help=f"gather or pleat `{edge.name}` to `{band}.length`"
+            # `to: band.bottom` would count its end seams, and the overlap that stands out beyond the skirt.
+            help=f"gather or pleat `{edge.name}` with `length: {band}.length{f' - {say.length(out)}' if out else ''}`"
             if gap > 0
             else f"make `{band}` shorter or the skirt fuller",
         )
