@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TypeAlias
 
 from furbelow.s4_cut.lanes.grid import Kind
 
@@ -40,9 +41,9 @@ def chain(lanes: Sequence[int], kinds: Sequence[Kind], counts: tuple[int, ...]) 
         open_lanes: tuple[int, ...],
         left: tuple[int, ...],
         begun: tuple[int, int, int] | None,
-        laid: list[tuple[int, list[Link]]],
-    ) -> list[tuple[int, list[Link]]] | None:
-        """begun: (kind, length still to cut, segments cut) of a strip that goes on in this lane."""
+        laid: _Laid,
+    ) -> _Laid:
+        """What is laid in the end. begun: (kind, length still to cut, segments cut) of a strip that goes on in this lane."""
         nonlocal tries
         if begun is None and not any(left):
             return laid
@@ -55,10 +56,10 @@ def chain(lanes: Sequence[int], kinds: Sequence[Kind], counts: tuple[int, ...]) 
         options = [begun] if begun else [(i, kinds[i].length, 0) for i, number in enumerate(left) if number]
         for index, rest, cut in options:
             kind = kinds[index]
-            after = left if begun else tuple(n - (i == index) for i, n in enumerate(left))
+            after = left if begun else (*left[:index], left[index] - 1, *left[index + 1 :])
             number = counts[index] - after[index] - 1
             if rest <= free:
-                found = follow(free - rest, open_lanes, after, None, _add(laid, Link(index, number, cut + 1, rest)))
+                found = follow(free - rest, open_lanes, after, None, (laid, Link(index, number, cut + 1, rest)))
                 if found is not None:
                     return found
                 continue
@@ -67,25 +68,39 @@ def chain(lanes: Sequence[int], kinds: Sequence[Kind], counts: tuple[int, ...]) 
                 continue
             goes_on = (index, rest + kind.takes - length, cut + 1)
             for lane in sorted(set(open_lanes), reverse=True):
-                added = _add(laid, Link(index, number, cut + 1, length))
-                found = follow(lane, _without(open_lanes, lane), after, goes_on, [*added, (lane, [])])
+                added = (laid, Link(index, number, cut + 1, length)), lane
+                found = follow(lane, _without(open_lanes, lane), after, goes_on, added)
                 if found is not None:
                     return found
         if begun is None:
             for lane in sorted(set(open_lanes), reverse=True):
-                found = follow(lane, _without(open_lanes, lane), left, None, [*laid, (lane, [])])
+                found = follow(lane, _without(open_lanes, lane), left, None, (laid, lane))
                 if found is not None:
                     return found
         failed.add(state)
         return None
 
-    found = follow(0, tuple(sorted(lanes)), counts, None, [])
-    return None if found is None else [(lane, links) for lane, links in found if links]
+    found = follow(0, tuple(sorted(lanes)), counts, None, (None, 0))
+    return None if found is None else [(lane, links) for lane, links in _lanes(found) if links]
 
 
-def _add(laid: list[tuple[int, list[Link]]], link: Link) -> list[tuple[int, list[Link]]]:
-    lane, links = laid[-1]
-    return [*laid[:-1], (lane, [*links, link])]
+# What was laid before, and the last link, or the length of the lane that is begun: parts that ways have in common are kept once.
+_Laid: TypeAlias = "tuple[_Laid, Link | int] | None"
+
+
+def _lanes(laid: _Laid) -> list[tuple[int, list[Link]]]:
+    """Each lane with its links."""
+    parts: list[Link | int] = []
+    while laid is not None:
+        laid, part = laid
+        parts.append(part)
+    lanes: list[tuple[int, list[Link]]] = []
+    for part in reversed(parts):
+        if isinstance(part, int):
+            lanes.append((part, []))
+        else:
+            lanes[-1][1].append(part)
+    return lanes
 
 
 def _without(lanes: tuple[int, ...], lane: int) -> tuple[int, ...]:

@@ -16,10 +16,10 @@ Work is limited by the number of groups looked at, never by the clock: the same 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from functools import cache
 from itertools import product
 from math import ceil, inf
+from typing import NamedTuple
 
 from furbelow.s4_cut.lanes.chains import TooManyOrders, chain
 from furbelow.s4_cut.lanes.depths import Lanes, depths_of, width_weights
@@ -31,8 +31,7 @@ from furbelow.s4_cut.lanes.limits import MOST_SECTIONS, Found, Limits, Work
 MOST_LENGTHS = 200
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(NamedTuple):
     """Pieces of one depth that share lanes: how many of each kind, on how many lanes of each section."""
 
     lanes: Lanes
@@ -78,8 +77,15 @@ class Search:
         return self.found
 
 
-@dataclass(frozen=True, slots=True)
-class _Node:
+class _Asked(NamedTuple):
+    """What a group takes: lanes, the weighed length of its pieces, and what it asks of the section lengths."""
+
+    lanes: int
+    length: float
+    demands: tuple[Demand, ...]
+
+
+class _Node(NamedTuple):
     """Groups chosen so far and what follows from them.
 
     rows: what is asked of the section lengths, the widths' demand last. lengths: the least that satisfy them.
@@ -113,6 +119,7 @@ class _Sections:
             (tuple((i == first) - (i == first + 1) for i in range(sections)), 0) for first in range(sections - 1)
         )
         self.start = search.fixed + search.setup * sections
+        self.asked: dict[tuple[int, Group], _Asked] = {}
         # later[d]: (total length, joins that the depths from d on need at the least for it), lengths rising.
         self.later: list[list[tuple[int, int]]] = []
 
@@ -268,11 +275,10 @@ class _Sections:
     def _with(self, node: _Node, index: int, group: Group) -> _Node | None:
         """The node with one group more; None if no section lengths can hold it."""
         depth, weight = self.depths[index], self.search.weights[index]
-        lanes = sum(group.lanes)
-        length = depth.length(group.counts)
+        asked = self._asked(index, group)
         spare = tuple([s - weight * n for s, n in zip(node.spare, group.lanes, strict=True)])
-        rest = node.rest - weight * length
-        demands = (*self._demands(index, group), (spare, rest))
+        rest = node.rest - asked.length
+        demands = (*asked.demands, (spare, rest))
         lengths = tighten(node.rows, node.lengths, demands)
         if lengths is None:
             return None
@@ -284,9 +290,17 @@ class _Sections:
             tuple([s + n * depth.selvedge for s, n in zip(node.sides, group.lanes, strict=True)]),
             spare,
             rest,
-            node.lanes + lanes,
-            node.joins + lanes - 1,
+            node.lanes + asked.lanes,
+            node.joins + asked.lanes - 1,
         )
+
+    def _asked(self, index: int, group: Group) -> _Asked:
+        """One group is looked at from many nodes."""
+        asked = self.asked.get((index, group))
+        if asked is None:
+            length = self.search.weights[index] * self.depths[index].length(group.counts)
+            asked = self.asked[index, group] = _Asked(sum(group.lanes), length, tuple(self._demands(index, group)))
+        return asked
 
     def _folded(self, node: _Node, index: int) -> _Node | None:
         """The node once the lanes of a depth are all chosen, with the width that odd ones waste on folded cloth.
@@ -308,7 +322,7 @@ class _Sections:
         lengths = tighten(node.rows, node.lengths, [demand])
         if lengths is None:
             return None
-        return replace(node, rows=(*node.rows[:-1], demand), lengths=lengths, spare=tuple(spare))
+        return node._replace(rows=(*node.rows[:-1], demand), lengths=lengths, spare=tuple(spare))
 
     def _wasted(self, numbers: list[int]) -> float:
         """The weight of the twins that odd lanes of the first depths leave unused: all of them but for one on the fold."""
@@ -326,7 +340,7 @@ class _Sections:
         cost = self.start + node.joins * search.join + node.lanes * search.scale.cut
         demands = [
             *self.order,
-            *(demand for index, group in node.groups for demand in self._demands(index, group)),
+            *(demand for index, group in node.groups for demand in self._asked(index, group).demands),
         ]
         if search.found.cost < inf and search.scale.cloth:
             most = int((search.found.cost - cost) // search.scale.cloth)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from operator import ge, itemgetter, sub
+from typing import TypeAlias
 
 from furbelow.s4_cut.lanes.depths import Depth
 from furbelow.s4_cut.lanes.grid import Scale
@@ -41,6 +43,9 @@ class _Choice:
     covered: int
     lanes: tuple[tuple[int, _Fill], ...]
     sides: int
+
+
+_Picked: TypeAlias = "tuple[_Picked, int] | None"  # the choices before, and the last
 
 
 def full_sections(depths: Sequence[Depth], scale: Scale, strips_long: Fraction, setup: int) -> list[Stage]:
@@ -137,9 +142,9 @@ def _fillings(depth: Depth, counts: tuple[int, ...], sums: list[int], length: in
         if best < LEAST_FILL * length:
             break
         fill = _Fill(pieces_of(depth, sums, best), best)
-        while len(found) < most and all(p >= q for p, q in zip(counts, fill.counts, strict=True)):
+        while len(found) < most and all(map(ge, counts, fill.counts)):
             found.append(fill)
-            counts = tuple(p - q for p, q in zip(counts, fill.counts, strict=True))
+            counts = tuple(map(sub, counts, fill.counts))
         if len(found) < most and any(counts):
             sums = sums_of(depth, counts, length)
     return found
@@ -176,17 +181,25 @@ def _most_covered(choices: list[_Choice], width: int) -> float:
 
 def _best_lanes(choices: list[_Choice], scale: Scale) -> list[tuple[int, _Fill]]:
     """The lanes side by side that cover most cloth."""
-    # Widths and selvedges used so far -> most that can be covered, with the choices that do it.
-    best: dict[tuple[int, int], tuple[int, tuple[int, ...]]] = {(0, 0): (0, ())}
+    # Width and selvedges used so far, as one number -> most that can be covered, with the choices that do it, the last one first.
+    each = scale.selvedges + 1
+    full = (scale.width + 1) * each
+    best: dict[int, tuple[int, _Picked]] = {0: (0, None)}
     for number, choice in enumerate(choices):
-        for (used, sides), (value, picked) in list(best.items()):
-            total = used + choice.width, sides + choice.sides
-            if total[0] > scale.width or total[1] > scale.selvedges:
+        more, covered, sides = choice.width * each + choice.sides, choice.covered, choice.sides
+        for used, (value, picked) in list(best.items()):
+            total = used + more
+            if total >= full or (sides and used % each + sides > scale.selvedges):
                 continue
-            if value + choice.covered > best.get(total, (-1, ()))[0]:
-                best[total] = value + choice.covered, (*picked, number)
-    _, picked = max(best.values(), key=lambda each: each[0])
-    return [lane for number in picked for lane in choices[number].lanes]
+            known = best.get(total)
+            if known is None or value + covered > known[0]:
+                best[total] = value + covered, (picked, number)
+    _, picked = max(best.values(), key=itemgetter(0))
+    numbers = []
+    while picked is not None:
+        picked, number = picked
+        numbers.append(number)
+    return [lane for number in reversed(numbers) for lane in choices[number].lanes]
 
 
 def _strand(depth: Depth, left: tuple[int, ...], fill: _Fill) -> Strand:

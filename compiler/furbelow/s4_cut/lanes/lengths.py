@@ -49,9 +49,7 @@ def _minimum(weights: tuple[float, ...], rows: Sequence[Row], upper: float) -> t
     best = tuple(0.0 if weight >= 0 else upper for weight in weights)
     for index in range(2 * size, len(rows)):
         a, b = rows[index]
-        # Two lengths are by far the most frequent.
-        met = a[0] * best[0] + a[1] * best[1] if size == 2 else _dot(a, best)
-        if met < b - TOLERANCE:
+        if _dot(a, best) < b - TOLERANCE:
             found = _on_row(weights, rows[:index], rows[index])
             if found is None:
                 return None
@@ -59,7 +57,12 @@ def _minimum(weights: tuple[float, ...], rows: Sequence[Row], upper: float) -> t
     return best
 
 
-def _dot(one: tuple[float, ...], two: tuple[float, ...]) -> float:
+def _dot(one: Sequence[float], two: Sequence[float]) -> float:
+    # Two and three lengths are by far the most frequent.
+    if len(one) == 2:
+        return one[0] * two[0] + one[1] * two[1]
+    if len(one) == 3:
+        return one[0] * two[0] + one[1] * two[1] + one[2] * two[2]
     return sum([p * q for p, q in zip(one, two, strict=True)])
 
 
@@ -67,8 +70,9 @@ def _on_row(weights: tuple[float, ...], rows: Sequence[Row], row: Row) -> tuple[
     """The cheapest x under the rows with a . x = b."""
     a, b = row
     size = len(weights)
-    pivot = max(range(size), key=lambda i: abs(a[i]))
-    if abs(a[pivot]) < 1e-9:
+    sizes = list(map(abs, a))
+    pivot = sizes.index(max(sizes))
+    if sizes[pivot] < 1e-9:
         return None
     if size == 1:
         value = b / a[0]
@@ -124,7 +128,7 @@ def _on_plane(
     if found is None:
         return None
     whole = list(found)
-    whole.insert(pivot, base - _dot(tuple(share), found))
+    whole.insert(pivot, base - _dot(share, found))
     return tuple(whole)
 
 

@@ -135,10 +135,11 @@ def _worthiest(depths: Sequence[Depth], worth: dict[int, float], scale: Scale) -
     between = {index: value for index, value in worth.items() if not depths[index].selvedge}
     sizes = [(index, depths[index].depth // step * lanes, value * lanes) for index, value in between.items()]
     for room in range(1, width + 1):
-        best[room] = best[room - 1]
+        most = best[room - 1]
         for index, size, value in sizes:
-            if size <= room and best[room - size] + value > best[room] + 1e-12:
-                best[room], last[room] = best[room - size] + value, index
+            if size <= room and best[room - size] + value > most + 1e-12:
+                most, last[room] = best[room - size] + value, index
+        best[room] = most
     top, room, single = best[width], width, Counter[int]()
     for taken in _single_lanes(depths, worth, between, scale):
         left = width - sum(size // step for _, size in taken)
