@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
+from inspect import signature
 from itertools import combinations
 
 import pytest
-from furbelow.s6_write.figures import KINDS
+from furbelow.s6_write.figures import KINDS, kind_of
 from furbelow.s6_write.figures.language import ACCENT, ELASTIC, GROUND, INK, RIGHT_SIDE, SOFT, WRONG_SIDE
 from furbelow.techniques import techniques
 
@@ -104,6 +105,11 @@ def test_every_technique_names_kinds_that_exist() -> None:
 
 def test_every_kind_explains_some_technique() -> None:
     assert {picture for technique in techniques().values() for picture in technique.pictures} == set(KINDS)
+
+
+def test_every_kind_is_a_function_of_a_step_its_run_its_words_and_their_numbers() -> None:
+    for picture in KINDS:
+        assert len(signature(kind_of(picture)).parameters) == 4, picture
 
 
 def test_every_kind_is_looked_at_by_these_tests() -> None:

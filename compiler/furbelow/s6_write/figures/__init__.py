@@ -7,58 +7,19 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
+from functools import cache
+from importlib import import_module
 
 from furbelow.garment.message import Supply
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed, Picture
 from furbelow.s3_rehearse.run import Run
 from furbelow.s4_cut.cut import Cutting
-from furbelow.s6_write.figures.band_section import binding_strip, fitted_band, tape_round_edge
-from furbelow.s6_write.figures.bias_strip import bias_strip
-from furbelow.s6_write.figures.bustle_tapes import bustle_tapes
-from furbelow.s6_write.figures.casing_inside import buttoned_elastic, channels
-from furbelow.s6_write.figures.casing_section import band_with_channel
-from furbelow.s6_write.figures.caught import caught_strip, piping
-from furbelow.s6_write.figures.channel_band import channel_band
 from furbelow.s6_write.figures.cutting import plan_figures
-from furbelow.s6_write.figures.darts import darts
-from furbelow.s6_write.figures.dipped_hem import dipped_hem
-from furbelow.s6_write.figures.drawstring import drawstring
-from furbelow.s6_write.figures.elastic import closed_gap, drawing_in
-from furbelow.s6_write.figures.eyelets import eyelets
-from furbelow.s6_write.figures.faced_edge import bagged_edge, faced_edge
-from furbelow.s6_write.figures.fastening import fastening
-from furbelow.s6_write.figures.finished_seam import flat_felled_seam, french_seam, lapped_seam
-from furbelow.s6_write.figures.gathering import gathering
-from furbelow.s6_write.figures.godets import godets
-from furbelow.s6_write.figures.gores import gores
-from furbelow.s6_write.figures.hang_loops import hang_loops
-from furbelow.s6_write.figures.headed_row import headed_row
-from furbelow.s6_write.figures.hem_section import trimmed_edge, turned_twice
-from furbelow.s6_write.figures.joined_strips import joined_strips
-from furbelow.s6_write.figures.layers import layers
 from furbelow.s6_write.figures.legend import how_to_read as how_to_read
-from furbelow.s6_write.figures.levelled import levelled
 from furbelow.s6_write.figures.numbers import Numbers
-from furbelow.s6_write.figures.overlock_tail import overlock_tail
 from furbelow.s6_write.figures.overview import overview as overview
-from furbelow.s6_write.figures.panels import panels_in_row
-from furbelow.s6_write.figures.piece_view import piece_view
-from furbelow.s6_write.figures.placket import placket
-from furbelow.s6_write.figures.pleats import pleats
-from furbelow.s6_write.figures.pockets import patch_pocket, side_pocket
-from furbelow.s6_write.figures.quarter_marks import quarter_marks
-from furbelow.s6_write.figures.ring_over_ring import ring_over_ring
-from furbelow.s6_write.figures.row_on_line import row_on_line
-from furbelow.s6_write.figures.seam_section import neatened_margin, sewn_seam, turned_margin
-from furbelow.s6_write.figures.seam_slit import seam_slit
-from furbelow.s6_write.figures.shirring import shirring
-from furbelow.s6_write.figures.straps import straps
 from furbelow.s6_write.figures.table_marks import table_marks_figures
-from furbelow.s6_write.figures.tucks import tucks
-from furbelow.s6_write.figures.turned_lining import turned_lining
-from furbelow.s6_write.figures.waist_finish import interfacing, petersham, sewn_elastic
-from furbelow.s6_write.figures.zip_section import zip_in_seam
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.said_step import SaidStep, said_step
 from furbelow.s6_write.words.words import Words
@@ -67,63 +28,73 @@ from furbelow.techniques import technique_of
 # One drawing, several that stand beside sentences of their own, or none.
 Kind = Callable[[Performed, Run, Words, Numbers], Figure | Iterator[Figure] | None]
 
-KINDS: Mapping[Picture, Kind] = {
-    Picture.PIECES: piece_view,
-    Picture.STRIPS: joined_strips,
-    Picture.PANELS: panels_in_row,
-    Picture.SEWN_SEAM: sewn_seam,
-    Picture.NEATENED_MARGIN: neatened_margin,
-    Picture.TURNED_MARGIN: turned_margin,
-    Picture.OVERLOCK_TAIL: overlock_tail,
-    Picture.TURNED_TWICE: turned_twice,
-    Picture.TRIMMED_EDGE: trimmed_edge,
-    Picture.FRENCH_SEAM: french_seam,
-    Picture.FLAT_FELLED_SEAM: flat_felled_seam,
-    Picture.LAPPED_SEAM: lapped_seam,
-    Picture.GATHERING: gathering,
-    Picture.MATCHING_MARKS: quarter_marks,
-    Picture.RING_OVER_RING: ring_over_ring,
-    Picture.LAYERS: layers,
-    Picture.PLEATS: pleats,
-    Picture.TUCKS: tucks,
-    Picture.SHIRRING: shirring,
-    Picture.BAND: band_with_channel,
-    Picture.CHANNEL: channel_band,
-    Picture.TURNED_LINING: turned_lining,
-    Picture.BINDING_STRIP: binding_strip,
-    Picture.FITTED_BAND: fitted_band,
-    Picture.TAPE: tape_round_edge,
-    Picture.FACING: faced_edge,
-    Picture.BAGGED_EDGE: bagged_edge,
-    Picture.ELASTIC: drawing_in,
-    Picture.CORD: drawstring,
-    Picture.SLIT: placket,
-    Picture.HANG_LOOPS: hang_loops,
-    Picture.FASTENING: fastening,
-    Picture.CLOSED_GAP: closed_gap,
-    Picture.LEVELLED: levelled,
-    Picture.ROW_ON_LINE: row_on_line,
-    Picture.ZIP: zip_in_seam,
-    Picture.SEAM_SLIT: seam_slit,
-    Picture.PATCH_POCKET: patch_pocket,
-    Picture.SIDE_POCKET: side_pocket,
-    Picture.INTERFACING: interfacing,
-    Picture.PETERSHAM: petersham,
-    Picture.SEWN_ELASTIC: sewn_elastic,
-    Picture.GORES: gores,
-    Picture.BIAS_STRIP: bias_strip,
-    Picture.HEADED_ROW: headed_row,
-    Picture.STRAPS: straps,
-    Picture.DARTS: darts,
-    Picture.DIPPED_HEM: dipped_hem,
-    Picture.BUSTLE_TAPES: bustle_tapes,
-    Picture.EYELETS: eyelets,
-    Picture.CHANNELS: channels,
-    Picture.CAUGHT_STRIP: caught_strip,
-    Picture.PIPING: piping,
-    Picture.BUTTONED_ELASTIC: buttoned_elastic,
-    Picture.GODETS: godets,
+# The function that draws each kind, in its file. A garment needs a dozen of them; to load all, with the techniques that
+# they draw, would take longer than to draw them.
+KINDS: Mapping[Picture, str] = {
+    Picture.PIECES: "piece_view.piece_view",
+    Picture.STRIPS: "joined_strips.joined_strips",
+    Picture.PANELS: "panels.panels_in_row",
+    Picture.SEWN_SEAM: "seam_section.sewn_seam",
+    Picture.NEATENED_MARGIN: "seam_section.neatened_margin",
+    Picture.TURNED_MARGIN: "seam_section.turned_margin",
+    Picture.OVERLOCK_TAIL: "overlock_tail.overlock_tail",
+    Picture.TURNED_TWICE: "hem_section.turned_twice",
+    Picture.TRIMMED_EDGE: "hem_section.trimmed_edge",
+    Picture.FRENCH_SEAM: "finished_seam.french_seam",
+    Picture.FLAT_FELLED_SEAM: "finished_seam.flat_felled_seam",
+    Picture.LAPPED_SEAM: "finished_seam.lapped_seam",
+    Picture.GATHERING: "gathering.gathering",
+    Picture.MATCHING_MARKS: "quarter_marks.quarter_marks",
+    Picture.RING_OVER_RING: "ring_over_ring.ring_over_ring",
+    Picture.LAYERS: "layers.layers",
+    Picture.PLEATS: "pleats.pleats",
+    Picture.TUCKS: "tucks.tucks",
+    Picture.SHIRRING: "shirring.shirring",
+    Picture.BAND: "casing_section.band_with_channel",
+    Picture.CHANNEL: "channel_band.channel_band",
+    Picture.TURNED_LINING: "turned_lining.turned_lining",
+    Picture.BINDING_STRIP: "band_section.binding_strip",
+    Picture.FITTED_BAND: "band_section.fitted_band",
+    Picture.TAPE: "band_section.tape_round_edge",
+    Picture.FACING: "faced_edge.faced_edge",
+    Picture.BAGGED_EDGE: "faced_edge.bagged_edge",
+    Picture.ELASTIC: "elastic.drawing_in",
+    Picture.CORD: "drawstring.drawstring",
+    Picture.SLIT: "placket.placket",
+    Picture.HANG_LOOPS: "hang_loops.hang_loops",
+    Picture.FASTENING: "fastening.fastening",
+    Picture.CLOSED_GAP: "elastic.closed_gap",
+    Picture.LEVELLED: "levelled.levelled",
+    Picture.ROW_ON_LINE: "row_on_line.row_on_line",
+    Picture.ZIP: "zip_section.zip_in_seam",
+    Picture.SEAM_SLIT: "seam_slit.seam_slit",
+    Picture.PATCH_POCKET: "pockets.patch_pocket",
+    Picture.SIDE_POCKET: "pockets.side_pocket",
+    Picture.INTERFACING: "waist_finish.interfacing",
+    Picture.PETERSHAM: "waist_finish.petersham",
+    Picture.SEWN_ELASTIC: "waist_finish.sewn_elastic",
+    Picture.GORES: "gores.gores",
+    Picture.BIAS_STRIP: "bias_strip.bias_strip",
+    Picture.HEADED_ROW: "headed_row.headed_row",
+    Picture.STRAPS: "straps.straps",
+    Picture.DARTS: "darts.darts",
+    Picture.DIPPED_HEM: "dipped_hem.dipped_hem",
+    Picture.BUSTLE_TAPES: "bustle_tapes.bustle_tapes",
+    Picture.EYELETS: "eyelets.eyelets",
+    Picture.CHANNELS: "casing_inside.channels",
+    Picture.CAUGHT_STRIP: "caught.caught_strip",
+    Picture.PIPING: "caught.piping",
+    Picture.BUTTONED_ELASTIC: "casing_inside.buttoned_elastic",
+    Picture.GODETS: "godets.godets",
 }
+
+
+@cache
+def kind_of(picture: Picture) -> Kind:
+    """What draws a kind of figure; its file is loaded when it is asked for."""
+    file, _, function = KINDS[picture].partition(".")
+    found: Kind = getattr(import_module(f"{__name__}.{file}"), function)
+    return found
 
 
 def figures_for(
@@ -146,9 +117,9 @@ def figures_for(
         return Numbers(actions, first, marked=words.marked)
 
     others = [name for name in technique.pictures if name is not Picture.PIECES]
-    drawn = [figure for name in others for figure in _drawn(KINDS[name], done, run, words, numbers())]
+    drawn = [figure for name in others for figure in _drawn(kind_of(name), done, run, words, numbers())]
     if not drawn and Picture.PIECES in technique.pictures:
-        drawn = list(_drawn(piece_view, done, run, words, numbers()))
+        drawn = list(_drawn(kind_of(Picture.PIECES), done, run, words, numbers()))
     return tuple(replace(figure, key=f"step-{done.step.written.index + 1}-{figure.key}") for figure in drawn)
 
 

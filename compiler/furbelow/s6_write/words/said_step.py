@@ -18,7 +18,6 @@ from furbelow.garment.technique import (
 )
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
-from furbelow.techniques.own_technique import PLACE
 
 
 class SaidAction(NamedTuple):
@@ -102,5 +101,7 @@ def _in_own_words(told: OwnInstructions, words: Words) -> SaidStep:
 
 def _filled(text: str, shown: Mapping[str, str]) -> str:
     """The sentence with every known place filled, first letter large."""
+    from furbelow.techniques.own_technique import PLACE  # few specs describe a technique
+
     said = PLACE.sub(lambda found: shown.get(found[1].strip(), found[0]), text)
     return said[:1].upper() + said[1:]
