@@ -22,12 +22,18 @@ def without_unseen(text: str) -> str:
 
 def marked_unseen(text: str, mark: Callable[[str], str]) -> str:
     """The text with a mark in place of each of these signs; its lines and tabs stay."""
-    if text.isprintable():
+    if is_seen(text):
         return text
     return "\n".join(
-        line if line.isprintable() else "".join(mark(sign) if is_unseen(sign) else sign for sign in line)
+        line if is_seen(line) else "".join(mark(sign) if is_unseen(sign) else sign for sign in line)
         for line in text.split("\n")
     )
+
+
+def is_seen(text: str) -> bool:
+    """Whether every sign can be seen, or is a space within a line."""
+    # No-break spaces do not count as printable, and French has one in every second sentence.
+    return text.isprintable() or text.replace("\u00a0", "").replace("\u202f", "").isprintable()
 
 
 def is_unseen(sign: str) -> bool:

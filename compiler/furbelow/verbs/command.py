@@ -10,6 +10,7 @@ import gc
 import os
 import sys
 from contextlib import suppress
+from functools import partial
 from importlib import import_module
 from typing import Any, Never
 
@@ -92,11 +93,26 @@ def _complete(parser: argparse.ArgumentParser) -> None:
         autocomplete(parser)
 
 
+_FORMATTER = argparse.RawDescriptionHelpFormatter
+
+
 class _Parser(argparse.ArgumentParser):
-    """Of the command, and of each verb."""
+    """Of the command, and of each verb.
+
+    argparse makes a formatter for every option, to check it, and each asks how wide the terminal is, by a module that is
+    heavy to load. So only help and usage get one that asks.
+    """
 
     def __init__(self, **told: Any) -> None:
-        super().__init__(formatter_class=argparse.RawDescriptionHelpFormatter, **told)
+        super().__init__(formatter_class=partial(_FORMATTER, width=80), **told)
+
+    def format_help(self) -> str:
+        self.formatter_class = _FORMATTER
+        return super().format_help()
+
+    def format_usage(self) -> str:
+        self.formatter_class = _FORMATTER
+        return super().format_usage()
 
 
 def parser_for(arguments: list[str]) -> argparse.ArgumentParser:

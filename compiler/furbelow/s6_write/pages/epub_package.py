@@ -9,6 +9,7 @@ import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from functools import cache
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 from uuid import NAMESPACE_URL, uuid5
@@ -23,6 +24,7 @@ from furbelow.s6_write.pages.prose import blocks
 from furbelow.s6_write.words.messages import Messages
 
 if TYPE_CHECKING:
+    from jinja2 import Environment
     from markupsafe import Markup
 
     from furbelow.s6_write.booklet.booklet import Booklet
@@ -99,8 +101,6 @@ def packed(
     It bears the date of the environment's SOURCE_DATE_EPOCH, or the first that a container can hold, since the standard asks
     for one. page: the template of a document, which is given `values`. place: the id of a sentence of an operation.
     """
-    from furbelow.s6_write.pages.compiled_templates import environment
-
     words.read("pages")
     # Where a sentence stands, for those that send the reader there.
     places = {
@@ -110,8 +110,9 @@ def packed(
         for step in operation.steps
     }
     held = tuple(_held(book, look))
-    pages = environment(autoescape=True)
+    pages = _pages()
 
+    @cache
     def said(message: str, **values: str) -> str:
         return words.text(message, values)
 
@@ -149,6 +150,14 @@ def packed(
         **{f"book/{each.name}": each.content for each in held},
     }
     return _zipped(files)
+
+
+@cache
+def _pages() -> Environment:
+    # Loaded once, for all sizes and languages.
+    from furbelow.s6_write.pages.compiled_templates import environment
+
+    return environment(autoescape=True)
 
 
 def _held(book: Book, look: Look | None) -> Iterator[Held]:

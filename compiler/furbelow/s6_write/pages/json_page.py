@@ -4,10 +4,9 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping
-from dataclasses import asdict
 from typing import Any, NamedTuple
 
-from furbelow.s6_write.guide.guide import Guide, Reason
+from furbelow.s6_write.guide.guide import CutLine, Guide, Operation, Reason
 from furbelow.s6_write.words.messages import Messages
 
 
@@ -21,14 +20,21 @@ def to_json(guide: Guide, words: Messages | None = None) -> str:
     words = words or Messages(guide.language)
     words.read("pages")
     instead = _Instead(words.text("page-told-above"), words.text("page-told-by-name"))
-    values = asdict(guide)
     reasons = {reason.name: reason for reason in guide.reasons}
-    del values["reasons"]
-    for fact in values["facts"]:
-        fact["why"] = next(iter(_trees(reasons, [fact["name"]], instead)), None)
-    operations = [*values["cut"], *(operation for part in values["parts"] for operation in part["operations"])]
-    for told in (*values["cutting"], *operations):
-        told["why"] = _trees(reasons, told["why"], instead)
+
+    def with_reasons(told: CutLine | Operation) -> dict[str, Any]:
+        return {**vars(told), "why": _trees(reasons, told.why, instead)}
+
+    facts = ({**vars(fact), "why": next(iter(_trees(reasons, [fact.name], instead)), None)} for fact in guide.facts)
+    values = {
+        **{name: value for name, value in vars(guide).items() if name != "reasons"},
+        "facts": [*facts],
+        "cutting": [with_reasons(line) for line in guide.cutting],
+        "cut": [with_reasons(operation) for operation in guide.cut],
+        "parts": [
+            {**vars(part), "operations": [with_reasons(each) for each in part.operations]} for part in guide.parts
+        ],
+    }
     # A line for each field: with an indent the library would write it in Python, ten times as slowly.
     fields = sorted({"furbelow_guide": 2, **values}.items())
     written = (f" {_json(name)}: {_json(value)}" for name, value in fields)
@@ -36,7 +42,7 @@ def to_json(guide: Guide, words: Messages | None = None) -> str:
 
 
 def _json(value: object) -> str:
-    return json.dumps(value, ensure_ascii=False, sort_keys=True)
+    return json.dumps(value, default=vars, ensure_ascii=False, sort_keys=True)
 
 
 # A garment goes half as deep. A chain of a hundred tiers would else be told in full a hundred times.

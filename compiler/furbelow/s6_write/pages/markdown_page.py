@@ -9,9 +9,10 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable
 from dataclasses import replace
+from functools import cache
 from typing import TYPE_CHECKING
 
-from furbelow.diagnose.unseen import without_unseen
+from furbelow.diagnose.unseen import is_seen, without_unseen
 from furbelow.s6_write.guide.guide import Figure, Guide
 from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
@@ -26,6 +27,10 @@ if TYPE_CHECKING:
 # A space that holds two words together stays: French has one before a colon, every language one before a unit.
 _BETWEEN_WORDS = re.compile(r"[^\S\u00a0\u202f]+")
 
+_ACTING = frozenset("\\`*_[]#&<>|~")
+_SCHEME = re.compile(r"(?i)\b(https?|ftp|mailto|javascript|data):")
+_LIST_SIGN = re.compile(r"^(\d*)([-+=]|(?<=\d)[.)](?= |$))")
+
 
 class Written(str):
     """Text that is Markdown already."""
@@ -39,6 +44,7 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
     guide, told = visible(guide), words or Messages(guide.language)
     told.read("pages")
 
+    @cache
     def said(message: str, **values: str) -> str:
         return told.text(message, values)
 
@@ -60,6 +66,7 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
     return re.sub(r"\n{3,}", "\n\n", text)
 
 
+@cache
 def environment_of(written: Callable[[str], str]) -> Environment:
     """Templates that write each plain text with this, so that no mark in it takes effect."""
     from furbelow.s6_write.pages.compiled_templates import environment
@@ -96,15 +103,26 @@ def all_figures(guide: Guide) -> tuple[Figure, ...]:
 
 def escaped(text: str) -> str:
     """The text on one line, with every sign that Markdown or HTML could act on written as itself."""
+    if _is_plain(text):
+        return text
     text = _BETWEEN_WORDS.sub(" ", without_unseen(text)).strip(" ")
     text = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
     text = re.sub(r"([\\`*_\[\]#])", r"\\\1", text)
     # Not every reader takes a backslash before these two.
     text = text.replace("|", "&#124;").replace("~", "&#126;")
     # A bare address is made a link by many readers; a line that opens like a list or a rule becomes one.
-    text = re.sub(r"(?i)\b(https?|ftp|mailto|javascript|data):", r"\1&#58;", text)
+    text = _SCHEME.sub(r"\1&#58;", text)
     text = re.sub(r"(?i)\bwww\.", "www&#46;", text)
-    return re.sub(r"^(\d*)([-+=]|(?<=\d)[.)](?= |$))", r"\1\\\2", text)
+    return _LIST_SIGN.sub(r"\1\\\2", text)
+
+
+def _is_plain(text: str) -> bool:
+    """Whether nothing of the text could act, as of most: words on one line with single spaces between them."""
+    if not (is_seen(text) and _ACTING.isdisjoint(text)) or "  " in text or text[:1] == " " or text[-1:] == " ":
+        return False
+    if (":" in text and _SCHEME.search(text)) or "www." in text.lower():
+        return False
+    return not _LIST_SIGN.match(text)
 
 
 def _reasons_told(words: Messages) -> Written:

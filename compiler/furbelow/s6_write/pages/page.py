@@ -114,6 +114,7 @@ def rendered(
         # Trusted: drawn by this package, never taken from a spec. The name space is at home in a file of its own.
         return Markup(figure.svg)
 
+    @cache  # a page says a few dozen messages a thousand times
     def said(message: str, **told: str) -> str:
         return words.text(message, told)
 

@@ -113,4 +113,4 @@ def each_text(value: object, change: Callable[[str], str]) -> object:
 
 
 # `12 1/2 in`, `30 cm`: the gaps after a digit and before a fraction or a unit.
-_GAP_IN_QUANTITY = re.compile(r"(?<=\d) (?=\d+/\d|(?:mm|cm|m|in|yd|ft|g|ml|l|min|h|[A-Z]{3})\b)")
+_GAP_IN_QUANTITY = re.compile(r" (?<=\d )(?=\d+/\d|(?:mm|cm|m|in|yd|ft|g|ml|l|min|h|[A-Z]{3})\b)")
