@@ -44,8 +44,12 @@ class Run(_Run):
     @cached_property
     def whole(self) -> bool:
         """All pieces that steps work on hang together, so that what hangs where can be asked."""
-        touched = {piece for done in self.performed for piece in done.touches}
-        return len({self.final.units[piece] for piece in touched}) <= 1
+        return len({self.final.units[piece] for piece in self.touched}) <= 1
+
+    @cached_property
+    def touched(self) -> frozenset[str]:
+        """The pieces that steps work on; one that is cut and never sewn is told of as that."""
+        return frozenset(piece for done in self.performed for piece in done.touches)
 
     @cached_property
     def body(self) -> BodyAt:

@@ -19,9 +19,8 @@ def prove(run: Run) -> Proof:
     if final.spoiled:
         return Proof(CLAIM)
     faults = []
-    touched = {piece for done in run.performed for piece in done.touches}
     for name, piece in run.solved.pieces.items():
-        if name not in touched:
+        if name not in run.touched:
             faults.append(
                 Fault(
                     "FB404",
@@ -31,7 +30,7 @@ def prove(run: Run) -> Proof:
                 )
             )
     units: dict[str, list[str]] = {}
-    for used in touched:
+    for used in sorted(run.touched):
         units.setdefault(final.units[used], []).append(used)
     if len(units) > 1:
         groups = sorted(units.values(), key=lambda group: (len(group), sorted(group)))
@@ -48,7 +47,7 @@ def prove(run: Run) -> Proof:
         )
     for name, cloth in final.cloths.items():
         layered = any(edge.partition(".")[0] in final.unit(name) for edge in final.layered)
-        if name in touched and cloth.copies > 1 and not layered and cloth.piece.piece.name == final.units[name]:
+        if name in run.touched and cloth.copies > 1 and not layered and cloth.piece.piece.name == final.units[name]:
             faults.append(
                 Fault(
                     "FB405",

@@ -27,7 +27,7 @@ def prove(run: Run) -> Proof:
     may_stay: list[Pieces] = []
     for name, edge in run.final.edges.items():
         piece, _, side = name.partition(".")
-        if not side or not run.sound([piece]) or name in run.final.layered:
+        if not side or piece not in run.touched or not run.sound([piece]) or name in run.final.layered:
             continue
         if edge.state is not State.RAW:
             finished += 1
