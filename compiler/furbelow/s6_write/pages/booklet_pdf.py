@@ -14,7 +14,7 @@ from furbelow.s6_write.booklet.texts import each_version, is_sized, with_letters
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.pdf import as_set, set_on_paper, with_heads
-from furbelow.s6_write.pages.plain_values import plain
+from furbelow.s6_write.pages.plain_values import PlainValues
 from furbelow.s6_write.pages.prose import blocks, each_text, set_ready
 from furbelow.s6_write.words.messages import Messages
 
@@ -67,8 +67,9 @@ def booklet_pdf(booklet: Booklet, words: Messages | None = None, look: Look | No
     words = words or Messages(booklet.language)
     words.read("pages", "booklet")
     shown = set_ready(booklet)
+    plain = PlainValues()
     given = {
-        "guide": _values(shown, words),
+        "guide": _values(shown, words, plain),
         "author": shown.author or (),
         "described": shown.terms_of_use or None,
         "paper": booklet.paper,
@@ -76,10 +77,10 @@ def booklet_pdf(booklet: Booklet, words: Messages | None = None, look: Look | No
         "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
         "end": words.text("page-end", {"key": shown.content_key}),
     }
-    return set_on_paper("booklet.typ", given, words, _FIXED, look, _LETTER + _VERSION + _CLOSE)
+    return set_on_paper("booklet.typ", given, plain, words, _FIXED, look, _LETTER + _VERSION + _CLOSE)
 
 
-def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
+def _values(shown: Booklet, words: Messages, plain: PlainValues) -> dict[str, Any]:
     """The booklet as plain values: letters and versions as the template finds them, Markdown read."""
 
     def named(sizes: Sequence[int], message: str) -> str:
@@ -102,8 +103,10 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
         ways=tuple(replace(way, cut=tuple(map(_on_paper, way.cut))) for way in shown.ways),
         parts=tuple(replace(part, operations=tuple(map(_on_paper, part.operations))) for part in shown.parts),
     )
-    values: dict[str, Any] = plain(cast(Booklet, each_text(slim, told)))
-    values["about"], values["notes"] = ([plain(block) for block in blocks(text)] for text in (shown.about, shown.notes))
+    values: dict[str, Any] = plain.of(cast(Booklet, each_text(slim, told)))
+    values["about"], values["notes"] = (
+        [plain.of(block) for block in blocks(text)] for text in (shown.about, shown.notes)
+    )
     set_values = [
         *(operation for way in values["ways"] for operation in way["cut"]),
         *(operation for part in values["parts"] for operation in part["operations"]),
@@ -112,8 +115,10 @@ def _values(shown: Booklet, words: Messages) -> dict[str, Any]:
     for operation, whole, lettered in zip(set_values, of_paper, shown.operations, strict=True):
         of_some = _of_some(lettered)
         across = tuple(figure for figure in whole.figures if figure.key in of_some)
-        as_set(operation, replace(whole, figures=tuple(each for each in whole.figures if each not in across)), words)
-        _put_across(operation["rows"], across)
+        as_set(
+            operation, replace(whole, figures=tuple(each for each in whole.figures if each not in across)), words, plain
+        )
+        _put_across(operation["rows"], plain.of(across), across)
         operation["table"] = [row._asdict() for row in number_rows(lettered, shown.numbers, words)]
         operation["only"] = named(whole.sizes, "booklet-only") if whole.sizes and not whole.cut_for else ""
     with_heads(values["cautions"], words)
@@ -136,9 +141,9 @@ def _of_some(operation: SizedOperation) -> set[str]:
     return {each.drawn.key for each in operation.drawings if each.own and len(each.own) < whose}
 
 
-def _put_across(rows: list[dict[str, Any]], figures: Sequence[Figure]) -> None:
+def _put_across(rows: list[dict[str, Any]], drawn: Sequence[object], figures: Sequence[Figure]) -> None:
     """Drawings below the sentence that they show, side by side across the page; a row without drawings ends with it."""
-    for figure in figures:
+    for shown, figure in zip(drawn, figures, strict=True):
         begins = min(figure.shows, default=1)
         at = next((at for at, row in enumerate(rows) if row["steps"][-1]["number"] >= begins), len(rows) - 1)
         row = rows[at]
@@ -146,7 +151,7 @@ def _put_across(rows: list[dict[str, Any]], figures: Sequence[Figure]) -> None:
         if after and len(after) < len(row["steps"]) and not row["figures"]:
             row["steps"] = row["steps"][: -len(after)]
             rows.insert(at + 1, {"steps": after, "figures": []})
-        row.setdefault("across", []).append(plain(figure))
+        row.setdefault("across", []).append(shown)
 
 
 def _on_paper(operation: SizedOperation) -> SizedOperation:

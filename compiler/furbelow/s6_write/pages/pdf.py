@@ -6,6 +6,7 @@ import json
 import os
 from collections.abc import Iterable, Mapping, Set
 from dataclasses import replace
+from string import ascii_lowercase
 from typing import Any
 
 from furbelow.garment.tags import copy_letter
@@ -13,10 +14,10 @@ from furbelow.s6_write.guide.guide import Guide, Operation
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.own_font import letters_to_set
-from furbelow.s6_write.pages.plain_values import plain
+from furbelow.s6_write.pages.plain_values import PlainValues
 from furbelow.s6_write.pages.prose import blocks, set_ready
 from furbelow.s6_write.pages.typeset import typeset
-from furbelow.s6_write.pages.unset_letters import settable
+from furbelow.s6_write.pages.unset_letters import all_settable, beyond_ascii, settable
 from furbelow.s6_write.pages.why_lines import WhyLines
 from furbelow.s6_write.words.messages import Messages
 
@@ -31,18 +32,20 @@ def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None, *
     """
     words = words or Messages(guide.language)
     words.read("pages")
+    plain = PlainValues()
     given = {
-        **_given(guide, words),
+        **_given(guide, words, plain),
         "author": guide.author or (),
         "described": guide.terms_of_use or None,
         "paper": guide.paper,
     }
-    return set_on_paper("guide.typ", given, words, _FIXED, look, unlike=unlike)
+    return set_on_paper("guide.typ", given, plain, words, _FIXED, look, unlike=unlike)
 
 
 def set_on_paper(
     document: str,
     given: Mapping[str, object],
+    plain: PlainValues,
     words: Messages,
     fixed: Iterable[str],
     look: Look | None,
@@ -50,32 +53,42 @@ def set_on_paper(
     *,
     unlike: bool = False,
 ) -> bytes:
-    """A document on the sheet of guides. document: the template's name. given: what it shows; fixed: messages that it asks
-    for by their names. marks: signs that the template understands, and that no font need have. unlike: see `typeset`.
+    """A document on the sheet of guides. document: the template's name. given: what it shows; plain: holds its drawings.
+    fixed: messages that it asks for by their names. marks: signs that the template understands, and that no font need
+    have. unlike: see `typeset`.
     """
-    letters = letters_to_set(look.font if look else None) | set(marks)
+    known = letters_to_set(look.font if look else None)
+    letters = known | set(marks)
     told = {name: words.text(name) for name in fixed}
     # Numbered by the template, which alone knows the sheets.
     told["page-sheet"] = words.text("page-sheet", {"sheet": "{sheet}", "sheets": "{sheets}"})
-    settled = {name: _settable(value, letters) for name, value in {**given, "words": told}.items()}
-    signs = set(json.dumps(settled, ensure_ascii=False))
+    shown = _as_json({**given, "words": told})
+    if not all_settable(shown, letters):
+        shown = _as_json(_settable({**given, "words": told}, letters))
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")
-    whole = {
-        **settled,
+    how = {
         # The letters that a name may begin large with: not every capital has a shape.
-        "capitals": {sign: sign.upper() for sign in sorted(signs) if sign.upper() in letters},
+        "capitals": {
+            sign: sign.upper()
+            for sign in sorted({*ascii_lowercase, *beyond_ascii(shown)})
+            if sign.upper() != sign and sign.upper() in known
+        },
         "fallback": look is not None and look.font is not None,
         "colours": look.paper if look else {},
         "faces": look.faces if look else {},
-        "logo": _logo(look),
+        "logo": plain.of(look.logo) if look and look.logo else None,
         "language": words.language.split("-"),
         # English words are short enough for every column.
         "hyphenate": words.language.partition("-")[0] != "en",
-        "document": document,
         "date": int(epoch) if epoch.isascii() and epoch.isdigit() else None,
         "font": look.font.path if look and look.font else None,
     }
-    return typeset(whole, unlike=unlike)
+    drawings = {name: settable(svg, letters, STAND_IN).encode() for name, svg in plain.drawings.items()}
+    return typeset(document, shown, drawings, how, unlike=unlike)
+
+
+def _as_json(value: object) -> str:
+    return json.dumps(value, ensure_ascii=False, sort_keys=True)
 
 
 # The fixed words that the template asks for by these names.
@@ -125,11 +138,11 @@ _FIXED = (
 )
 
 
-def _given(guide: Guide, words: Messages) -> dict[str, object]:
+def _given(guide: Guide, words: Messages, plain: PlainValues) -> dict[str, object]:
     """What the template shows of the guide."""
     shown = set_ready(guide)
     return {
-        "guide": _values(shown, words),
+        "guide": _values(shown, words, plain),
         "rounded": words.text("page-rounded", {"rounding": shown.rounding}),
         "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
         "plan": words.text("page-plan", {"sittings": sum(1 for each in shown.sittings if each.number)}),
@@ -139,15 +152,17 @@ def _given(guide: Guide, words: Messages) -> dict[str, object]:
     }
 
 
-def _values(shown: Guide, words: Messages) -> object:
+def _values(shown: Guide, words: Messages, plain: PlainValues) -> object:
     """The guide as plain values: Markdown read, what stands in a message said."""
     # What has a form of its own below is left out first: to copy it would take longer than all the rest.
     bare = replace(shown, about="", notes="", reasons=(), cut=(), parts=())
-    values = {**plain(bare), "cut": _operations(shown.cut, words)}
-    values["parts"] = [{"title": part.title, "operations": _operations(part.operations, words)} for part in shown.parts]
-    values["about"] = [plain(block) for block in blocks(shown.about)]
-    values["reasons"] = [plain(line) for line in WhyLines(shown, words).listed()] if shown.with_reasons else []
-    values["notes"] = [plain(block) for block in blocks(shown.notes)]
+    values = {**plain.of(bare), "cut": _operations(shown.cut, words, plain)}
+    values["parts"] = [
+        {"title": part.title, "operations": _operations(part.operations, words, plain)} for part in shown.parts
+    ]
+    values["about"] = [plain.of(block) for block in blocks(shown.about)]
+    values["reasons"] = [plain.of(line) for line in WhyLines(shown, words).listed()] if shown.with_reasons else []
+    values["notes"] = [plain.of(block) for block in blocks(shown.notes)]
     with_heads(values["cautions"], words)
     for line in values["materials"]:
         line["use"] = words.text("page-for-use", {"use": line["use"]}) if line["use"] else ""
@@ -155,19 +170,19 @@ def _values(shown: Guide, words: Messages) -> object:
     return values
 
 
-def _operations(operations: Iterable[Operation], words: Messages) -> list[dict[str, Any]]:
+def _operations(operations: Iterable[Operation], words: Messages, plain: PlainValues) -> list[dict[str, Any]]:
     told = []
     for whole in operations:
-        operation = plain(replace(whole, steps=(), figures=()))
-        as_set(operation, whole, words)
+        operation = plain.of(replace(whole, steps=(), figures=()))
+        as_set(operation, whole, words, plain)
         told.append(operation)
     return told
 
 
-def as_set(operation: dict[str, Any], whole: Operation, words: Messages) -> None:
+def as_set(operation: dict[str, Any], whole: Operation, words: Messages, plain: PlainValues) -> None:
     """The values of an operation as the template sets them: its rows in the place of its sentences and drawings."""
-    operation["tip"] = [plain(block) for block in blocks(operation["tip"])]
-    operation["rows"] = [plain(row) for row in rows(whole)]
+    operation["tip"] = [plain.of(block) for block in blocks(operation["tip"])]
+    operation["rows"] = [plain.of(row) for row in rows(whole)]
     del operation["steps"], operation["figures"]
     for step in (step for row in operation["rows"] for step in row["steps"]):
         step["drawn_at"] = words.text("page-drawn-at", {"place": step["drawn_at"]}) if step["drawn_at"] else ""
@@ -180,10 +195,6 @@ def as_set(operation: dict[str, Any], whole: Operation, words: Messages) -> None
 def with_heads(cautions: Iterable[dict[str, Any]], words: Messages) -> None:
     for caution in cautions:
         caution["head"] = words.text("page-kind-head", {"kind": caution["kind"]})
-
-
-def _logo(look: Look | None) -> object:
-    return plain(look.logo) if look and look.logo else None
 
 
 def _off(tolerance: str, words: Messages) -> str:

@@ -3,25 +3,35 @@
 from __future__ import annotations
 
 from dataclasses import fields, is_dataclass
+from hashlib import blake2b
 from typing import Any
 
 from furbelow.s6_write.guide.guide import Figure
 
 
-def plain(value: object) -> Any:
-    """Its fields by their names, all the way down. A drawing is what is shown of it, with its height to its width.
+class PlainValues:
+    """Values by the names of their fields, all the way down, and the drawings among them as files beside.
 
-    The library's `asdict` copies every single value besides, and takes longer.
+    A file is named by what stands in it: the same drawing of the next guide is the same to the typesetter.
     """
-    kind = type(value)
-    if kind is str:
+
+    def __init__(self) -> None:
+        self.drawings: dict[str, str] = {}
+
+    def of(self, value: object) -> Any:
+        """The value. A drawing is the name of its file, its height to its width, and what is said of it."""
+        if isinstance(value, str):
+            return value
+        if isinstance(value, tuple | list):
+            return [self.of(part) for part in value]
+        if isinstance(value, Figure):
+            told = {"alt": value.alt, "caption": value.caption, "proportion": value.proportion}
+            return {"file": self._file(value.svg), **told}
+        if is_dataclass(value):
+            return {field.name: self.of(getattr(value, field.name)) for field in fields(value)}
         return value
-    if isinstance(value, tuple | list):
-        return [plain(part) for part in value]
-    if isinstance(value, Figure):
-        return {"svg": value.svg, "alt": value.alt, "caption": value.caption, "proportion": value.proportion}
-    if isinstance(value, dict):
-        return {name: plain(part) for name, part in value.items()}
-    if is_dataclass(value):
-        return {field.name: plain(getattr(value, field.name)) for field in fields(value)}
-    return value
+
+    def _file(self, svg: str) -> str:
+        name = f"{blake2b(svg.encode(), digest_size=12).hexdigest()}.svg"
+        self.drawings[name] = svg
+        return name

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import is_dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from operator import is_
 from typing import TYPE_CHECKING, TypeVar, cast
 
@@ -70,6 +70,7 @@ def _reader() -> MarkdownIt:
     return MarkdownIt("commonmark", {"html": False, "maxNesting": _DEEPEST}).disable(left_out)
 
 
+@lru_cache(maxsize=256)  # of a class the same few
 def blocks(text: str) -> tuple[Block, ...]:
     """The maker's Markdown as plain values, for formats that are not HTML."""
     if not text:
@@ -91,7 +92,12 @@ def visible(page: Page) -> Page:
 
 def set_ready(page: Page) -> Page:
     """The guide as `visible` gives it, with each number and its unit kept on one line."""
-    return cast(Page, each_text(page, lambda text: _GAP_IN_QUANTITY.sub("\u00a0", without_unseen(text))))
+    return cast(Page, each_text(page, _with_numbers_kept))
+
+
+@lru_cache(maxsize=4096)  # the guides of a class say mostly the same
+def _with_numbers_kept(text: str) -> str:
+    return _GAP_IN_QUANTITY.sub("\u00a0", without_unseen(text))
 
 
 def each_text(value: object, change: Callable[[str], str]) -> object:

@@ -31,17 +31,24 @@ class _Kept:
     any = False
 
 
-def typeset(given: Mapping[str, Any], *, unlike: bool = False) -> bytes:
+def typeset(
+    document: str,
+    shown: str,
+    drawings: Mapping[str, bytes],
+    how: Mapping[str, Any],
+    *,
+    unlike: bool = False,
+) -> bytes:
     """The document as PDF, the same bytes for the same values, whatever was set before it.
 
     unlike: it has little in common with those before, so that what they left is only in the way.
-    given: what the template is to show, as plain values; `document` in it is the name of the template, `date` the seconds of the
-        date that it bears, or null, `font` the path of a font for letters that the shipped ones lack, or null, `faces` the paths of a
-        theme's fonts by its words.
+    document: the name of the template. shown: what it shows, as JSON, with the names of these drawings.
+    how: how it is shown, as plain values; `date` in it is the seconds of the date that it bears, or null, `font` the path of a
+        font for letters that the shipped ones lack, or null, `faces` the paths of a theme's fonts by its words.
     """
-    told = dict(given)
+    told = dict(how)
     date = told.pop("date")
-    sources = {"main.typ": _source(told.pop("document")), "sheet.typ": _source("sheet.typ")}
+    files = {"main.typ": _source(document), "sheet.typ": _source("sheet.typ"), "given.json": shown.encode(), **drawings}
     if _Kept.any:
         for _ in range(_FORGOTTEN if unlike else _EMPTY):
             _set({"main.typ": b""}, _shipped())
@@ -50,8 +57,10 @@ def typeset(given: Mapping[str, Any], *, unlike: bool = False) -> bytes:
     _Kept.any = True
     with _own(told.pop("font")) as own, _faces(told.pop("faces", {})) as (families, named):
         fonts = _fonts_in(str(template("fonts")), *own, *named) if own or named else _shipped()
-        shown = json.dumps({**told, "dated": date is not None, "families": families}, sort_keys=True)
-        return _set({**sources, "given.json": shown.encode()}, fonts, date or 0, ["ua-1"])
+        files["how.json"] = json.dumps(
+            {**told, "dated": date is not None, "families": families}, sort_keys=True
+        ).encode()
+        return _set(files, fonts, date or 0, ["ua-1"])
 
 
 def _give_back() -> None:
