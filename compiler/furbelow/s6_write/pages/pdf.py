@@ -10,6 +10,8 @@ from string import ascii_lowercase
 from typing import Any
 
 from furbelow.garment.tags import copy_letter
+from furbelow.s6_write.figures.language import SIZE
+from furbelow.s6_write.figures.pen import width_of
 from furbelow.s6_write.guide.guide import Guide, Operation
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.look import Look
@@ -183,6 +185,7 @@ def as_set(operation: dict[str, Any], whole: Operation, words: Messages, plain: 
     """The values of an operation as the template sets them: its rows in the place of its sentences and drawings."""
     operation["tip"] = [plain.of(block) for block in blocks(operation["tip"])]
     operation["rows"] = [plain.of(row) for row in rows(whole)]
+    operation["head_wide"] = _head_wide(whole)
     del operation["steps"], operation["figures"]
     for step in (step for row in operation["rows"] for step in row["steps"]):
         step["drawn_at"] = words.text("page-drawn-at", {"place": step["drawn_at"]}) if step["drawn_at"] else ""
@@ -190,6 +193,17 @@ def as_set(operation: dict[str, Any], whole: Operation, words: Messages, plain: 
         # The check and how far off it may be are one breath: a line of paper less for each.
         step["check"] = " ".join(filter(None, (step["check"], _off(step["tolerance"], words))))
     with_heads(operation["cautions"], words)
+
+
+def _head_wide(operation: Operation) -> float:
+    """mm that the head of an operation takes on one line: its title, 12 points high, what is true afterwards and its time.
+
+    The letters of titles are a seventh wider than those of the text. To set the three and look would take longer than to set
+    them.
+    """
+    title = width_of(operation.title, bold=True) * 12 * 1.15
+    rest = width_of(operation.aim) * 9 + width_of(operation.minutes, bold=True) * 9
+    return (title + rest) / SIZE * 25.4 / 72
 
 
 def with_heads(cautions: Iterable[dict[str, Any]], words: Messages) -> None:
