@@ -1,4 +1,4 @@
-"""Every technique goes the whole way to a guide: planned, bought and written, in five garments."""
+"""Every technique goes the whole way to a guide: planned, bought and written, in these garments."""
 
 from __future__ import annotations
 
@@ -89,6 +89,19 @@ GARMENTS: Mapping[str, tuple[str, str]] = {
         - join ends: {of: facing}
         - facing: {edge: skirt.bottom, with: facing.bottom}
         - drawstring: {cord: cord, into: yoke.top, ends: 5 cm}""",
+    ),
+    "a skirt eased on to its yoke": (
+        """yoke: {from: lawn, length: 120 cm, depth: 18 cm}
+        skirt: {from: lawn, length: 123 cm, depth: 45 cm}""",
+        """- french seam: {of: yoke}
+        - french seam: {of: skirt}
+        - ease in: {edge: skirt.top, to: yoke.bottom}
+        - attach: {edge: skirt.top, to: yoke.bottom, seam: 1 cm}
+        - neaten: {seam: skirt.top}
+        - narrow hem: {edge: skirt.bottom}
+        - folded casing: {edge: yoke.top, depth: 24 mm}
+        - insert elastic: {elastic: elastic, into: yoke.top, length: waist_girth - 8 cm}
+        - close gap: {of: yoke.top}""",
     ),
     "a skirt with a zip": (
         """skirt: {from: lawn, length: 116 cm, depth: 60 cm}

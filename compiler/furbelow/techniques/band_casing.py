@@ -59,6 +59,7 @@ from furbelow.techniques.shared.faces import Face, inside_face
 from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.joined_edges import drawn_to
 from furbelow.techniques.shared.laid_edges import folds_of
 from furbelow.techniques.shared.laying import gap_window, held_in_seam, margins
 from furbelow.techniques.shared.marks import marked, parts_of, seam_said
@@ -168,9 +169,7 @@ class BandCasing:
                     "FB401",
                     f"`{to}` is {long} and the band is {wanted}, {too}",
                     notes=ends_turned(bench, edge, lower, say),
-                    mend=mends.before(
-                        written, f"gather: {{edge: {to}, to: {band}.bottom}}", f"gather `{to}` to the band first"
-                    )
+                    mend=drawn_to(written, edge, lower)
                     if gap > 0
                     else mends.Mend(f"make `{band}` shorter or the skirt fuller", None),
                 ),

@@ -40,6 +40,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.caught import INSIDE, left_raw, line_at, not_as_its_seam, not_on_a_long_edge
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.gathers import tails_hang, tails_off
+from furbelow.techniques.shared.joined_edges import drawn_to
 from furbelow.techniques.shared.laid_edges import edges_said, marks_on
 from furbelow.techniques.shared.laying import held_in_seam, margins
 from furbelow.techniques.shared.preconditions import (
@@ -149,14 +150,13 @@ def _lengths_differ(step: SolvedStep, say: Phrasing, edge: Edge, base: Edge) -> 
     if not say.solved.apart(edge.set_length, base.set_length):
         return None
     long, wanted, too, subtracted = say.missed(edge.set_length, base.set_length)
-    row = f"gather: {{edge: {edge.name}, to: {base.name}}}"
     return fault_at(
         step.written,
         "strip",
         "FB401",
         f"`{edge.name}` is {long} and `{base.name}` is {wanted}, {too}",
         notes=(subtracted,),
-        mend=mends.before(step.written, row, f"gather `{edge.name}` to `{base.name}` before this step")
+        mend=drawn_to(step.written, edge, base)
         if gap > 0 and not edge.gathered
         else mends.Mend("make the strip as long as that edge, or gather it to it", None),
     )

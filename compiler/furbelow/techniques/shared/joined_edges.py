@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from furbelow.garment import mends
-from furbelow.garment.bench import Bench, Seam, State
+from furbelow.garment.bench import Bench, Edge, Seam, State
+from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
+from furbelow.garment.spec import Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import Performed, SetUp, Sewn, edge_of, fault_at, refused
 from furbelow.garment.workroom import Workroom
@@ -58,11 +60,7 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
                 "FB401",
                 f"`{edge.name}` is {long} {what} and `{to.name}` is {wanted}, {too}",
                 notes=(subtracted, *ends_turned(bench, edge, to, say)),
-                mend=mends.before(
-                    written,
-                    f"gather: {{edge: {edge.name}, to: {to.name}}}",
-                    f"gather `{edge.name}` to `{to.name}` before this step",
-                )
+                mend=drawn_to(written, edge, to)
                 if gap > 0 and not edge.gathered
                 else mends.Mend(
                     f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`", None
@@ -96,3 +94,12 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
         pinned=to.set_length * to.copies,
         thread_ends=knots_of(edge) if tails_hang(edge) else 0,
     )
+
+
+def drawn_to(written: Step, edge: Edge, to: Edge) -> mends.Mend:
+    """How an edge that is too long for the one that it is sewn to comes to its length: eased in where it is little, else
+    gathered."""
+    little = edge.set_length - to.set_length <= to.set_length * EASE_SHARE
+    verb, row = ("ease", "ease in") if little else ("gather", "gather")
+    said = f"{verb} `{edge.name}`{' in' if little else ''} to `{to.name}` before this step"
+    return mends.before(written, f"{row}: {{edge: {edge.name}, to: {to.name}}}", said)
