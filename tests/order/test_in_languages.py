@@ -24,7 +24,6 @@ def make(folder: Path, *more: str) -> int:
         (["--booklet"], "booklet.html"),
         (["--every-size"], "size-b/guide.html"),
         (["--every-size"], "index.html"),
-        (["--every-size"], "class-cutting.html"),
     ],
 )
 def test_each_language_leads_to_the_others_and_back(

@@ -62,9 +62,13 @@ def test_a_selvedge_is_no_raw_edge() -> None:
     assert _cutting(1, folded=False)
 
 
-def test_the_cutting_for_all_sizes_tells_it_of_the_pieces_of_each(tmp_path: Path) -> None:
+def test_the_cutting_for_all_tells_it_of_the_pieces_of_each(tmp_path: Path) -> None:
     spec = spec_text(PIECES.replace("COUNT", "2"), STEPS)
     (tmp_path / "spec.yaml").write_text(spec, encoding="utf-8")
-    assert run(["make", str(tmp_path / "spec.yaml"), "--every-size", "--no-pdf", "--out", str(tmp_path / "out")]) == 0
+    (tmp_path / "class.csv").write_text(
+        "wearer,waist_girth (cm),hip_girth (cm)\nAda,80,104\nBo,78,104\n", encoding="utf-8"
+    )
+    call = ["make", str(tmp_path / "spec.yaml"), "--class", str(tmp_path / "class.csv"), "--no-pdf"]
+    assert run([*call, "--out", str(tmp_path / "out")]) == 0
     told = re.sub(r"<[^>]*>|\u00a0", " ", (tmp_path / "out" / "class-cutting.html").read_text(encoding="utf-8"))
     assert "it is the bottom edge, finished as it is" in told

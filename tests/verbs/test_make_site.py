@@ -189,6 +189,17 @@ def test_every_size_has_a_chart_of_all_measurements(tmp_path: Path) -> None:
     assert len(re.findall(r"Guide\s+for size", told)) == 5
 
 
+def test_sizes_are_no_class_so_nothing_is_bought_or_cut_for_all_of_them(tmp_path: Path) -> None:
+    assert make("--every-size", "--no-pdf", "--out", tmp_path) == 0
+    assert {path.name for path in tmp_path.iterdir() if path.is_file()} == {
+        *("index.html", "class.json", "furbelow.json"),
+    }
+    assert json.loads((tmp_path / "class.json").read_text(encoding="utf-8"))["lots"] == []
+    assert all((tmp_path / link).is_file() for link in links(tmp_path / "index.html"))
+    told = words(tmp_path / "index.html")
+    assert not any(said in told for said in ("One order for all", "Cutting for all", "cut for all", "Each alone"))
+
+
 def test_pages_to_print_are_made_and_linked(tmp_path: Path) -> None:
     (tmp_path / "two.csv").write_text(HEADING + "1;70;96;101;45\n2;78;104;104;46\n")
     assert make("--class", tmp_path / "two.csv", "--out", tmp_path / "out") == 0

@@ -80,7 +80,7 @@ class Making:
     """Guides that are made one after another as they are asked for, and what is known of them all so far.
 
     One for each wearer of a class or each row of a table of orders, in a folder of their own, from what is bought and cut
-    together; or one for each size of a spec, which cuts alone. Who can't be given one is named as missing on the page for all.
+    together; or one for each size of a spec, which nobody buys or cuts together. Who can't be given one is named as missing on the page for all.
 
     of: a class, a table of orders or a range of sizes. named: what the class is called, where its file says so.
     unread: the rows that are no order. seen: hears how many are planned, before the first guide is written.
@@ -155,7 +155,7 @@ class Making:
             return
         room = self.orders[0].room
         lots = () if self.how.recut or self.apart else earlier.lots
-        shared = cut_apart(self.garments) if self.how.apart else class_cutting(self.garments, room, lots)
+        shared = cut_apart(self.garments) if self.apart else class_cutting(self.garments, room, lots)
         numbers = {name: number for name, number in earlier.numbers.items() if name not in gone}
         now = ClassList(
             {**numbers, **{order.wearer: order.number for order in self.orders}},

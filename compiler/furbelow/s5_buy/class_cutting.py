@@ -59,15 +59,11 @@ class Lot(NamedTuple):
 
 
 class ClassCutting(NamedTuple):
-    """The cutting for all, in lots. lines: whose cloth each is, with the line of each alone, in the order of the spec.
-
-    earlier: how many sections of each cloth were planned before this run.
-    """
+    """The cutting for all, in lots. lines: whose cloth each is, with the line of each alone, in the order of the spec."""
 
     cutting: Cutting
     lots: tuple[Lot, ...]
     lines: tuple[tuple[SolvedMaterial, Mapping[int, Line]], ...]
-    earlier: Mapping[str, int]
 
 
 def class_cutting(
@@ -93,7 +89,6 @@ def class_cutting(
     sheets: dict[str, tuple[Sheet, ...]] = {}
     lots: list[Lot] = []
     bought: list[tuple[SolvedMaterial, Mapping[int, Line]]] = []
-    earlier: dict[str, int] = {}
     for name, lines in _named(_alike(garments)):
         material = renamed(next(iter(lines.values())).material, name)
         bought.append((material, lines))
@@ -108,10 +103,9 @@ def class_cutting(
         sheets[name] = best
         chosen = next(lots for sheet, lots in made if sheet is best[0])
         lots += chosen
-        earlier[name] = sum(len(lot.plan.sections) for lot in chosen if lot in kept)
         planned = {f"{strip}{SPARE}": f"{mark}*" for lot in chosen for strip, mark in lot.marks.items()}
         marks |= {strip.name: planned[strip.name] for strip in best[0].strips if strip.name in planned}
-    return ClassCutting(Cutting(sheets, marks, selvedges), tuple(lots), tuple(bought), earlier)
+    return ClassCutting(Cutting(sheets, marks, selvedges), tuple(lots), tuple(bought))
 
 
 def cut_apart(garments: Mapping[int, Garment]) -> ClassCutting:
@@ -120,7 +114,7 @@ def cut_apart(garments: Mapping[int, Garment]) -> ClassCutting:
         (renamed(next(iter(lines.values())).material, name), lines)
         for name, lines in _named(_alike(garments, apart=True))
     ]
-    return ClassCutting(Cutting({}, {}), (), tuple(bought), {})
+    return ClassCutting(Cutting({}, {}), (), tuple(bought))
 
 
 def marked(number: int, piece: str) -> str:

@@ -42,7 +42,6 @@ class ClassOrder(NamedTuple):
     cutting: Cutting
     shopping: ShoppingList
     bought: tuple[Bought, ...]
-    earlier: Mapping[str, int]  # sections of each cloth that an earlier run planned
     of_several: bool = False
     lots: tuple[Lot, ...] = ()  # what was planned together, the first of each cloth first
 
@@ -96,7 +95,6 @@ def class_order(
         shared.cutting,
         _list(lists.values(), tuple(each.line for each in bought)),
         tuple(bought),
-        shared.earlier,
         of_several,
         shared.lots,
     )

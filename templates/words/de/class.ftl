@@ -24,6 +24,7 @@ class-pdf = PDF
     .unseen = für { $whose }
 # $number: der Datei, wo eine nicht alle Anleitungen fasst.
 class-print-file = Alle Anleitungen in einer Datei, für beidseitigen Druck ({ $number })
+class-print-guides-alone = In diesen Dateien stehen nur die Anleitungen. Der Zuschnitt für alle wird für sich gedruckt: die Wege dorthin stehen unter „{ class-cutting }“.
 class-missing-are = Hierfür ließ sich keine Anleitung machen. Die ausgegebene Meldung nennt die Zeile, die zu ändern ist.
 
 # Wessen Kursseite es ist, wo die Datei es nicht sagt.

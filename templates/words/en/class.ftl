@@ -24,6 +24,8 @@ class-pdf = PDF
     .unseen = for { $whose }
 # $number: of the file, where one can not hold all guides.
 class-print-file = All guides in one, to print on both sides ({ $number })
+# Beside the files above, where they are several.
+class-print-guides-alone = These files hold the guides alone. The cutting for all is printed by itself: the ways to it stand under “{ class-cutting }”.
 class-missing-are = No guide could be made for these. The message that was printed names the line to mend.
 
 # Whose class page it is, where its file does not say.

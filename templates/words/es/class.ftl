@@ -24,6 +24,7 @@ class-pdf = PDF
     .unseen = para { $whose }
 # $number: del archivo, cuando uno no puede con todas las guías.
 class-print-file = Todas las guías en un archivo, para imprimir a doble cara ({ $number })
+class-print-guides-alone = Estos archivos contienen solo las guías. El corte para todos se imprime aparte: los enlaces están en «{ class-cutting }».
 class-missing-are = De estas no se ha podido hacer ninguna guía. El mensaje que se mostró nombra la línea que hay que corregir.
 
 # De quién es la página, donde su archivo no lo dice.

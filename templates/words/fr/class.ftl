@@ -24,6 +24,7 @@ class-pdf = PDF
     .unseen = pour { $whose }
 # $number : du fichier, quand un seul ne peut tenir tous les guides.
 class-print-file = Tous les guides en un fichier, pour imprimer recto verso ({ $number })
+class-print-guides-alone = Ces fichiers ne contiennent que les guides. La coupe pour tous s’imprime à part : les liens sont sous « { class-cutting } ».
 class-missing-are = Aucun guide n’a pu être fait pour ceux-ci. Le message affiché nomme la ligne à corriger.
 
 # À qui est la page, là où son fichier ne le dit pas.

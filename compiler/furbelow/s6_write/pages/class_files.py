@@ -27,8 +27,11 @@ _ORDERED = ("class-garments", "class-to-order", "class-order-cost")
 
 def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str, bytes]:
     """The files by name, those of the cutting left out."""
+    index = {INDEX: class_html(page, words, look_of(order.room)).encode("utf-8")}
+    if not page.bought:
+        return index
     return {
-        INDEX: class_html(page, words, look_of(order.room)).encode("utf-8"),
+        **index,
         "shopping.md": _shopping(order, page.whose, words).encode("utf-8"),
         "materials.csv": _materials(order, words),
     }

@@ -119,7 +119,8 @@ def class_page(
 ) -> ClassPage:
     """The page for the guides that were made, in the order of the class.
 
-    sizes: what the guides are for, by the names of the sizes; none for wearers, whose measures stay out.
+    sizes: what the guides are for, by the names of the sizes; none for wearers, whose measures stay out. A class buys
+    together, and of sizes nobody makes one each: their page has a chart in the place of an order.
     cutting: the names of the parts of the cutting for all.
     prints: the names of the files that have all guides in one.
     languages: all that it is made in, each in a folder beside the others. beside: the guides of sizes, from the page.
@@ -133,11 +134,13 @@ def class_page(
         missing=tuple(missing),
         charts=size_chart(list(sizes.values()), list(sizes)) if sizes else (),
         rounding=words.said(Length(order.solved.rounding)),
-        materials=material_lines(order.shopping, words),
-        bought=bought_lines(order, words),
-        sums=tuple(sums(order, words)),
+        materials=() if sizes else material_lines(order.shopping, words),
+        bought=() if sizes else bought_lines(order, words),
+        sums=() if sizes else tuple(sums(order, words)),
         cutting=tuple(_cutting_lines(cutting, words, with_pdf=with_pdf)),
-        files=(
+        files=()
+        if sizes
+        else (
             (words.text("class-shopping-file"), "shopping.md"),
             (words.text("class-materials-file"), "materials.csv"),
         ),
