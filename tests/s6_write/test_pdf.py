@@ -21,8 +21,10 @@ import pytest
 import typst
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.pages.font_letters import letters_of
 from furbelow.s6_write.pages.pdf import pdf
 from furbelow.s6_write.pages.prose import visible
+from furbelow.upkeep import page_fonts
 from pikepdf import Array
 
 from tests.demos.demos import guide
@@ -153,7 +155,34 @@ def test_only_shipped_fonts_are_in_the_file() -> None:
     names = {
         str(font.BaseFont).partition("+")[2] for page in _opened().pages for _, font in page.Resources.Font.items()
     }
-    assert names <= {"SourceSans3-Regular", "SourceSans3-SemiBold", "Literata-SemiBold"}
+    assert names <= {
+        "FurbelowText",
+        "FurbelowTitle",
+        "SourceSans3-Regular",
+        "SourceSans3-SemiBold",
+        "Literata-SemiBold",
+    }
+
+
+def test_letters_that_the_fonts_for_paper_lack_come_from_the_whole_fonts() -> None:
+    """They are cut down to Latin. In drawings too: under PDF/UA-1 the writer refuses a letter without a shape."""
+    greek = "\u0395\u03bb\u03ad\u03bd\u03b7"
+    drawn = replace(
+        GUIDE.parts[0].operations[0].figures[0],
+        svg='<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1000 300" font-family="\'Furbelow Text\'">'
+        f'<text x="10" y="200" font-size="130">{greek}</text></svg>',
+    )
+    document = _opened(replace(GUIDE, wearer=greek, overview=drawn))
+    assert _words(document).count(greek) >= 3
+    fonts = {str(font.BaseFont).partition("+")[2] for page in document.pages for _, font in page.Resources.Font.items()}
+    assert {"SourceSans3-Regular", "Literata-SemiBold"} <= fonts
+
+
+def test_the_fonts_for_paper_have_the_letters_of_latin_scripts_that_the_whole_ones_have() -> None:
+    for file, (family, _) in page_fonts.FACES.items():
+        cut = template(f"fonts/{family.replace(' ', '')}-{file.partition('-')[2]}").read_bytes()
+        whole = letters_of(template(f"fonts/{file}").read_bytes())
+        assert letters_of(cut) == whole & set(map(chr, page_fonts.LETTERS))
 
 
 def test_no_step_and_no_figure_lies_on_two_pages() -> None:
