@@ -30,7 +30,15 @@ from furbelow.s6_write.pages.why_text import WhyText
 from furbelow.s6_write.words.messages import Messages
 
 from tests.demos.demos import NAMES, order, spec, theatre
+from tests.small_guide import small_guide
 
+SKIRT = """
+- french seam: {of: skirt}
+- narrow hem: {edge: skirt.bottom}
+- folded casing: {edge: skirt.top, depth: 24 mm}
+- insert elastic: {elastic: elastic, into: skirt.top, length: waist_girth - 8 cm}
+- close gap: {of: skirt.top}
+"""
 SIZES = [(name, size) for name in NAMES for size in list(spec(name).sizes)[::3]]
 
 
@@ -205,3 +213,10 @@ def test_the_place_is_a_line_of_the_spec_without_its_folder_and_none_for_a_body(
     assert places["waist_girth"] == ""
     assert "/specs/" not in json.dumps(asdict(guide))
     assert "/specs/" not in html(guide)
+
+
+def test_a_guide_whose_cut_sizes_are_not_rounded_says_so() -> None:
+    """Not that they are rounded up to nothing."""
+    page = markdown(small_guide("skirt: {from: lawn, length: 120 cm, depth: 45 cm}", SKIRT))
+    assert "Cut sizes are not rounded." in page
+    assert "rounded up to" not in page

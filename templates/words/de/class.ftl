@@ -36,7 +36,10 @@ class-line = Zeile { $line } der Datei
 
 ## Die Größentabelle
 
-class-chart-are = Zuschnittmaße sind auf { $rounding } aufgerundet und enthalten alle Zugaben.
+class-chart-are = { $rounding ->
+    [none] Zuschnittmaße sind nicht gerundet und enthalten alle Zugaben.
+   *[other] Zuschnittmaße sind auf { $rounding } aufgerundet und enthalten alle Zugaben.
+ }
 class-chart-sizes = Größentabelle, { $sizes }
 class-size = Größe
 

@@ -84,7 +84,10 @@ page-proved-line = { $claims ->
 
 ## Maße
 
-page-rounded = Zuschnittmaße sind auf { $rounding } aufgerundet.
+page-rounded = { $rounding ->
+    [none] Zuschnittmaße sind nicht gerundet.
+   *[other] Zuschnittmaße sind auf { $rounding } aufgerundet.
+ }
 # $units: die der Vorlage, wo die Anleitung andere nennt.
 page-reasons-units = { $units ->
     [inches] Die Begründungen sind in Zoll gerechnet.

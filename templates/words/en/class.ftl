@@ -37,7 +37,10 @@ class-line = line { $line } of the file
 
 ## The size chart
 
-class-chart-are = Cut sizes are rounded up to { $rounding } and hold every allowance.
+class-chart-are = { $rounding ->
+    [none] Cut sizes are not rounded, and hold every allowance.
+   *[other] Cut sizes are rounded up to { $rounding } and hold every allowance.
+ }
 class-chart-sizes = Size chart, { $sizes }
 class-size = Size
 

@@ -84,7 +84,10 @@ page-proved-line = { $claims ->
 
 ## Measurements
 
-page-rounded = Cut sizes are rounded up to { $rounding }.
+page-rounded = { $rounding ->
+    [none] Cut sizes are not rounded.
+   *[other] Cut sizes are rounded up to { $rounding }.
+ }
 # $units: those of the spec, where the guide speaks in others.
 page-reasons-units = { $units ->
     [inches] The reasons are worked out in inches.

@@ -36,7 +36,10 @@ class-line = línea { $line } del archivo
 
 ## La tabla de tallas
 
-class-chart-are = Las medidas de corte están redondeadas hacia arriba a { $rounding } e incluyen todos los márgenes.
+class-chart-are = { $rounding ->
+    [none] Las medidas de corte no están redondeadas e incluyen todos los márgenes.
+   *[other] Las medidas de corte están redondeadas hacia arriba a { $rounding } e incluyen todos los márgenes.
+ }
 class-chart-sizes = Tabla de tallas, { $sizes }
 class-size = Talla
 

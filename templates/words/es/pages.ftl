@@ -84,7 +84,10 @@ page-proved-line = { $claims ->
 
 ## Medidas
 
-page-rounded = Las medidas de corte están redondeadas hacia arriba a { $rounding }.
+page-rounded = { $rounding ->
+    [none] Las medidas de corte no están redondeadas.
+   *[other] Las medidas de corte están redondeadas hacia arriba a { $rounding }.
+ }
 # $units: las del archivo, donde la guía habla en otras.
 page-reasons-units = { $units ->
     [inches] Las razones están calculadas en pulgadas.

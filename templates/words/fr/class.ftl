@@ -36,7 +36,10 @@ class-line = ligne { $line } du fichier
 
 ## Le tableau des tailles
 
-class-chart-are = Les cotes de coupe sont arrondies au multiple supérieur de { $rounding } et comprennent toutes les marges.
+class-chart-are = { $rounding ->
+    [none] Les cotes de coupe ne sont pas arrondies et comprennent toutes les marges.
+   *[other] Les cotes de coupe sont arrondies au multiple supérieur de { $rounding } et comprennent toutes les marges.
+ }
 class-chart-sizes = Tableau des tailles, { $sizes }
 class-size = Taille
 

@@ -84,7 +84,10 @@ page-proved-line = { $claims ->
 
 ## Mesures
 
-page-rounded = Les cotes de coupe sont arrondies au multiple supérieur de { $rounding }.
+page-rounded = { $rounding ->
+    [none] Les cotes de coupe ne sont pas arrondies.
+   *[other] Les cotes de coupe sont arrondies au multiple supérieur de { $rounding }.
+ }
 # $units : celles du fichier de l’auteur, là où le guide en parle d’autres.
 page-reasons-units = { $units ->
     [inches] Les raisons sont calculées en pouces.

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from furbelow.garment import spec
-from furbelow.garment.message import Length, Things
+from furbelow.garment.message import Things
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.technique import Tool
@@ -33,6 +33,7 @@ from furbelow.s6_write.guide.pile import BOUGHT_FOR_ALL, pile_materials, pile_op
 from furbelow.s6_write.guide.reasons import reasons
 from furbelow.s6_write.guide.shown_once import shown_once
 from furbelow.s6_write.guide.summary import summary, times
+from furbelow.s6_write.guide.told_reason import cut_rounding
 from furbelow.s6_write.guide.tools import tools
 from furbelow.s6_write.picture import picture_of
 from furbelow.s6_write.words.said_step import said_step
@@ -100,7 +101,7 @@ def compose(
         notes=solved.spec.notes,
         overview=None if marked else overview(run, words),
         picture=() if marked else picture_of(run, words),
-        rounding=words.said(Length(solved.rounding)),
+        rounding=cut_rounding(solved, words),
         content_key="",
         language=words.language,
         reasons=() if marked and not run.room.reasons else reasons(run, facts, pieces, parts, words),

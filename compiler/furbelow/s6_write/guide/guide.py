@@ -252,7 +252,7 @@ class Guide:
     proofs: tuple[ProofLine, ...]
     notes: str  # Markdown
     overview: Figure | None
-    rounding: str  # "5 mm" or "1/4 in"
+    rounding: str  # "5 mm" or "1/4 in", or "none"
     content_key: str  # changes when anything that is read changes
     language: str = "en"
     reasons: tuple[Reason, ...] = ()

@@ -7,7 +7,7 @@ import re
 from collections.abc import Mapping
 from fractions import Fraction
 
-from furbelow.garment.message import Amount, Own, Part, Pieces, Share, Value, Values, flag
+from furbelow.garment.message import Amount, Length, Own, Part, Pieces, Share, Value, Values, flag
 from furbelow.garment.solved import Because, Derivation, Rounded, Solved
 from furbelow.measure.quantity import mm
 from furbelow.s6_write.guide.guide import Reason
@@ -140,6 +140,11 @@ def because_said(because: Because, words: Words) -> str:
         values["share"] = Share(because.share)
     words.read("reasons")
     return words.text(because.message, values)
+
+
+def cut_rounding(solved: Solved, words: Words) -> str:
+    """The step that cut sizes are rounded up to, as messages are given it."""
+    return words.said(Length(solved.rounding)) if solved.rounding else "none"
 
 
 def rounding_said(rounded: Rounded | None, solved: Solved, words: Words) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from furbelow.garment.message import Length, Own, Supply, Values
+from furbelow.garment.message import Own, Supply, Values
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.tags import tag
 from furbelow.s4_cut.cut import Cutting
@@ -16,6 +16,7 @@ from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.guide import Caution, CutLine, Guide
 from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
+from furbelow.s6_write.guide.told_reason import cut_rounding
 from furbelow.s6_write.pages.class_page import content_key, title_of
 from furbelow.s6_write.words.words import Words
 
@@ -54,7 +55,7 @@ def class_cutting(
         proofs=(),
         notes="",
         overview=None,
-        rounding=words.said(Length(order.solved.rounding)),
+        rounding=cut_rounding(order.solved, words),
         content_key="",
         language=words.language,
     )

@@ -21,6 +21,7 @@ from furbelow.s6_write.guide.in_languages import languages_beside
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
 from furbelow.s6_write.guide.times import duration
+from furbelow.s6_write.guide.told_reason import cut_rounding
 from furbelow.s6_write.pages.files import PDF
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.page import rendered
@@ -133,7 +134,7 @@ def class_page(
         guides=tuple(_guide_line(order, each, words) for each in made),
         missing=tuple(missing),
         charts=size_chart(list(sizes.values()), list(sizes)) if sizes else (),
-        rounding=words.said(Length(order.solved.rounding)),
+        rounding=cut_rounding(order.solved, words),
         materials=() if sizes else material_lines(order.shopping, words),
         bought=() if sizes else bought_lines(order, words),
         sums=() if sizes else tuple(sums(order, words)),
