@@ -5,6 +5,7 @@ In a checkout they lie beside the package; in an installed wheel inside it, as `
 
 from __future__ import annotations
 
+from functools import cache
 from pathlib import Path
 
 # A wheel is unpacked when it is installed, so these are plain files; importlib.resources would say the same and takes
@@ -37,6 +38,7 @@ def demo(name: str) -> Path:
     return _folder("specs") / name
 
 
+@cache  # fifty files of words are looked for in one guide
 def _folder(name: str) -> Path:
     shipped = _PACKAGE / f"_{name}"
     # In an editable install the folder stands at the top of the checkout, beside the source root.

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
 
 RULER = Fraction(300)  # mm of a section that a ruler spans; house rule
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(NamedTuple):
     """A tape at `distance` from the fold or edge (from the section's start, where lanes run across).
 
     lanes: numbers, counted from 1 in the section, of the lanes that end at this tape (two for a mirrored pair).

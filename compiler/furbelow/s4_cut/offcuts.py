@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from furbelow.s4_cut.plan import CuttingPlan, Section
 from furbelow.s4_cut.through_cuts import cut_apart
 
 
-@dataclass(frozen=True, slots=True)
-class Offcut:
+class Offcut(NamedTuple):
     """A rectangle that stays over: from which section (counted from 1), and its size."""
 
     section: int

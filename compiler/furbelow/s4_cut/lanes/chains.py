@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import TypeAlias
+from typing import NamedTuple, TypeAlias
 
 from furbelow.s4_cut.lanes.grid import Kind
 
@@ -12,8 +11,7 @@ from furbelow.s4_cut.lanes.grid import Kind
 MOST_TRIES = 4000
 
 
-@dataclass(frozen=True, slots=True)
-class Link:
+class Link(NamedTuple):
     """One segment in a chain: of the `number`-th member of its kind in the chain, `part` counted from 1."""
 
     kind: int

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from math import inf
+from typing import NamedTuple
 
 from furbelow.s4_cut.lanes.grid import Kind, LaneKind, Scale, side_by_side
 from furbelow.s4_cut.lanes.lengths import minimum
@@ -18,8 +18,7 @@ MOST_LANE_SETS = 500
 FEW_DEPTHS = 4
 
 
-@dataclass(frozen=True, slots=True)
-class Depth:
+class Depth(NamedTuple):
     """All pieces that need lanes of one depth, at the selvedges or anywhere."""
 
     depth: int
@@ -60,7 +59,7 @@ def full_lane_sets(depths: tuple[Depth, ...], scale: Scale, most: int) -> list[L
     found: list[Lanes] = []
 
     # The unused twin of a lane at a selvedge is counted as a lane, so there is always room for a pair.
-    sides = replace(scale, selvedges=2) if scale.folded else scale
+    sides = scale._replace(selvedges=2) if scale.folded else scale
 
     def fits(lanes: list[int]) -> bool:
         return side_by_side({d.lane: n for d, n in zip(depths, lanes, strict=False)}, sides)

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from operator import ge, itemgetter, sub
-from typing import TypeAlias
+from typing import NamedTuple, TypeAlias
 
 from furbelow.s4_cut.lanes.depths import Depth
 from furbelow.s4_cut.lanes.grid import Scale
@@ -18,24 +17,21 @@ LENGTHS_TRIED = 240
 LEAST_FILL = 0.8
 
 
-@dataclass(frozen=True, slots=True)
-class Stage:
+class Stage(NamedTuple):
     """What is left after the first so many sections: for each depth, how many of each kind."""
 
     layings: tuple[Laying, ...]
     left: tuple[tuple[int, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class _Fill:
+class _Fill(NamedTuple):
     """A lane's content: how many of each kind, and their length."""
 
     counts: tuple[int, ...]
     length: int
 
 
-@dataclass(frozen=True, slots=True)
-class _Choice:
+class _Choice(NamedTuple):
     """A lane, or a mirrored pair: its width, what it covers, and the depth's index and content of each lane; how many of
     them lie at a selvedge."""
 

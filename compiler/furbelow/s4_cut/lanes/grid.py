@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor, lcm
+from typing import NamedTuple
 
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, Way, join_takes, joins_allowed, shortest_on_grid
 
@@ -39,8 +40,7 @@ class Kind:
         return 0
 
 
-@dataclass(frozen=True, slots=True)
-class Scale:
+class Scale(NamedTuple):
     """How whole numbers stand for lengths and money.
 
     width: usable width in width steps. lane_over: usable width in grid steps. longest: longest section, or None.

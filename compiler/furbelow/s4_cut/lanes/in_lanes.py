@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import islice, product
 from math import ceil, floor, inf
+from typing import NamedTuple
 
 from furbelow.s4_cut.lanes.across import lanes_across, shared_across
 from furbelow.s4_cut.lanes.exact import Search
@@ -63,8 +63,7 @@ def in_lanes(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, limits: Limits
     return Found(best, cost, min(open_bound, cost))
 
 
-@dataclass(frozen=True, slots=True)
-class _Candidate:
+class _Candidate(NamedTuple):
     """One choice of ways: `bound` for the whole plan, the pieces laid along, the lanes over the width, their bound."""
 
     bound: float

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from furbelow.s4_cut.lanes.lay import Laying
 
@@ -10,8 +11,7 @@ MOST_GROUPS = 40_000
 MOST_SECTIONS = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Limits:
+class Limits(NamedTuple):
     """Upper limits on joins and sections that a trade-off sets; None where the prices alone decide."""
 
     joins: int | None = None

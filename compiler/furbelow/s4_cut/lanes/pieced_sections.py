@@ -12,9 +12,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations_with_replacement
 from math import ceil, gcd
+from typing import NamedTuple
 
 from furbelow.s4_cut.lanes.chains import TooManyOrders, chain
 from furbelow.s4_cut.lanes.depths import Depth
@@ -32,16 +32,14 @@ MOST_LANE_SETS = 400
 LaneSet = dict[int, int]  # index of a depth -> how many lanes of it lie in a section
 
 
-@dataclass(frozen=True, slots=True)
-class Rough:
+class Rough(NamedTuple):
     """Sections with lengths that hold every depth's total, and what they cost with the joins guessed."""
 
     sections: tuple[LaneSet, ...]
     cost: float
 
 
-@dataclass(frozen=True, slots=True)
-class Chain:
+class Chain(NamedTuple):
     """Strips of one depth on the lanes they share: how many of each kind, and each lane's section."""
 
     depth: int

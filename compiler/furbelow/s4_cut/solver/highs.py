@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 # (what each variable counts, by index; lower limit of the sum)
 AtLeast = tuple[dict[int, float], float]
@@ -14,8 +13,7 @@ MOST_BRANCHES = 40
 CLOSE_ENOUGH = 0.002
 
 
-@dataclass(frozen=True, slots=True)
-class Answer:
+class Answer(NamedTuple):
     """Value of each variable, worth of each row (0 in an integer program), and the cost."""
 
     values: list[float]

@@ -7,11 +7,10 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cache
 from io import BytesIO
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 from uuid import NAMESPACE_URL, uuid5
 from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
@@ -39,8 +38,7 @@ _FONT_FACE = (
 )
 
 
-@dataclass(frozen=True)
-class Chapter:
+class Chapter(NamedTuple):
     """A document of the book. `kind` is a block of the template; `operations` are the work that stands in it, `figures` all
     that is drawn there.
     """
@@ -57,8 +55,7 @@ def of_work(file: str, kind: str, title: str, operations: Sequence[Operation]) -
     return Chapter(file, kind, title, operations, [figure for each in operations for figure in each.figures])
 
 
-@dataclass(frozen=True)
-class Held:
+class Held(NamedTuple):
     """A file of the package besides its documents."""
 
     name: str
@@ -67,8 +64,7 @@ class Held:
     properties: str = ""
 
 
-@dataclass(frozen=True)
-class Book:
+class Book(NamedTuple):
     """What a library asks, and the documents. key: of all that the book says."""
 
     title: str
