@@ -4,8 +4,6 @@ Every stage returns a `Staged` value: its result and all the faults that it met,
 How a fault is shown lies in report_text.py, report_json.py and report_sarif.py.
 """
 
-from __future__ import annotations
-
 from collections.abc import Iterable
 from enum import Enum
 from fractions import Fraction
@@ -35,11 +33,11 @@ class Span(NamedTuple):
     end_column: int
 
     @staticmethod
-    def at_start(file: str) -> Span:
+    def at_start(file: str) -> "Span":
         """The empty place at the start of a file, for faults of the file as a whole."""
         return Span(file, 1, 1, 1, 1)
 
-    def inside(self, offset: int, length: int) -> Span:
+    def inside(self, offset: int, length: int) -> "Span":
         """The place `offset` characters into this one, kept within it.
 
         Only a place on one line can be cut; a longer one is returned whole.

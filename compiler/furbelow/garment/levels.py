@@ -4,8 +4,6 @@ A piece sewn to another *hangs* from it, is a folded band *beyond* its edge, or 
 to bottom. What is sewn on by its bottom edge and hangs from nothing else hangs upside down.
 """
 
-from __future__ import annotations
-
 from collections.abc import Iterator, Mapping
 from enum import StrEnum
 from fractions import Fraction

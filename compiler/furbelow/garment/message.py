@@ -4,8 +4,6 @@ The sentences are in `templates/words/`, one folder a language. Nothing here loa
 techniques are loaded by `check` too.
 """
 
-from __future__ import annotations
-
 from collections.abc import Mapping
 from fractions import Fraction
 from typing import Literal, NamedTuple
@@ -101,7 +99,7 @@ Joined = Literal["list", "row", "clauses", "then", "sum"]
 class Things(NamedTuple):
     """Several values, said one behind the other."""
 
-    items: tuple[Value, ...]
+    items: tuple["Value", ...]
     joined: Joined = "list"
 
 
@@ -109,7 +107,7 @@ class Part(NamedTuple):
     """A message said inside another one, with values of its own: one row of a list, an edge that is called differently."""
 
     message: str
-    values: Values = {}
+    values: "Values" = {}
 
 
 class One(NamedTuple):

@@ -1,7 +1,5 @@
 """What solving gives: every measurement of one garment for one body, each with the reason for it."""
 
-from __future__ import annotations
-
 from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple

@@ -1,7 +1,5 @@
 """The garment spec as read: every value with the place where it stands. Nothing is worked out yet."""
 
-from __future__ import annotations
-
 from collections.abc import Mapping
 from enum import StrEnum
 from typing import Literal, NamedTuple, Protocol

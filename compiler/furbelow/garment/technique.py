@@ -5,8 +5,6 @@ shopping list its thread and supplies, and the guide its messages and drawings. 
 contract is an enum, so that a slip is found by the type checker and not by a maker.
 """
 
-from __future__ import annotations
-
 from collections.abc import Callable, Mapping
 from enum import StrEnum
 from fractions import Fraction
@@ -211,7 +209,7 @@ class Used(NamedTuple):
     fastener: Fastener | None = None  # of what the spec does not list; `material` is its name
 
     @classmethod
-    def of_ours(cls, fastener: Fastener, count: Fraction, what: Part) -> Used:
+    def of_ours(cls, fastener: Fastener, count: Fraction, what: Part) -> "Used":
         """So many of a fastener that the spec does not list."""
         return cls(fastener.name, count, 1, what, fastener)
 

@@ -1,7 +1,5 @@
 """The look of a publisher: colours, fonts and a logo laid over page and PDF."""
 
-from __future__ import annotations
-
 from collections.abc import Iterator, Mapping
 from typing import NamedTuple
 

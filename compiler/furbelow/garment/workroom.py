@@ -1,7 +1,5 @@
 """The workroom: machines, habits and prices of the place where the garment is made."""
 
-from __future__ import annotations
-
 from collections.abc import Mapping
 from fractions import Fraction
 from typing import Literal, NamedTuple

@@ -1,7 +1,5 @@
 """The value of a formula, worked out exactly, with the place of every fault inside its text."""
 
-from __future__ import annotations
-
 from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
 from typing import NamedTuple, Never

@@ -4,8 +4,6 @@ Own grammar, read by precedence climbing; nothing is ever evaluated by Python.
 Source: V. R. Pratt, "Top down operator precedence", 1973.
 """
 
-from __future__ import annotations
-
 import re
 from collections.abc import Iterator, Mapping
 from fractions import Fraction

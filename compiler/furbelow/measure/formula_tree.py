@@ -1,7 +1,5 @@
 """A formula as a tree. Every part has its place in the text: from `start` to before `end`."""
 
-from __future__ import annotations
-
 from typing import NamedTuple, TypeAlias
 
 from furbelow.measure.quantity import Quantity
@@ -38,7 +36,7 @@ class Prefix(NamedTuple):
     start: int
     end: int
     sign: str
-    operand: Term
+    operand: "Term"
 
 
 class Infix(NamedTuple):
@@ -47,8 +45,8 @@ class Infix(NamedTuple):
     start: int
     end: int
     sign: str
-    left: Term
-    right: Term
+    left: "Term"
+    right: "Term"
 
 
 class Call(NamedTuple):
@@ -57,7 +55,7 @@ class Call(NamedTuple):
     start: int
     end: int
     function: str
-    arguments: tuple[Term, ...]
+    arguments: tuple["Term", ...]
 
 
 Term: TypeAlias = Amount | Name | Index | Prefix | Infix | Call

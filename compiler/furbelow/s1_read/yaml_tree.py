@@ -4,8 +4,6 @@ Scalars stay the text that stands in the file: `no`, `on`, `1:30` and `012` hold
 built from PyYAML's events without recursion, so that a hostile file can't exhaust the stack.
 """
 
-from __future__ import annotations
-
 import re
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
@@ -47,7 +45,7 @@ class Entry(NamedTuple):
 
     key: str
     key_span: Span
-    value: Tree
+    value: "Tree"
 
 
 class MapTree(NamedTuple):
@@ -64,7 +62,7 @@ class ListTree(NamedTuple):
     """A list of values."""
 
     span: Span
-    rows: tuple[Tree, ...]
+    rows: tuple["Tree", ...]
 
 
 Tree: TypeAlias = MapTree | ListTree | TextTree

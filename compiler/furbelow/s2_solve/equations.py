@@ -1,7 +1,5 @@
 """Every value of a garment with the one line that fixes it, before anything is worked out."""
 
-from __future__ import annotations
-
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from functools import cached_property

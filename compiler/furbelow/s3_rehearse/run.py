@@ -1,7 +1,5 @@
 """One run of the work, and what it proves."""
 
-from __future__ import annotations
-
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from functools import cached_property

@@ -1,7 +1,5 @@
 """Plan the cutting of every cloth of a garment, in each width it is offered in."""
 
-from __future__ import annotations
-
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction

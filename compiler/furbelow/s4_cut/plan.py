@@ -3,8 +3,6 @@
 All lengths are fractions of a mm.
 """
 
-from __future__ import annotations
-
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum

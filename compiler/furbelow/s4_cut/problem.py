@@ -5,8 +5,6 @@ after the selvedges are off, the cloth has been washed and something is spared a
 handled here: a plan is drawn on shrunk cloth, and `bolt_length` is what has to be bought for it.
 """
 
-from __future__ import annotations
-
 from fractions import Fraction
 from math import ceil, floor
 from typing import Literal, NamedTuple

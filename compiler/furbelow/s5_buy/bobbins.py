@@ -1,7 +1,5 @@
 """Where the bobbin runs out, so that a fresh one can go in before a seam and not in the middle of it."""
 
-from __future__ import annotations
-
 from collections.abc import Iterable
 from fractions import Fraction
 from typing import NamedTuple

@@ -1,7 +1,5 @@
 """Hours of work from what the rehearsal counted: seams, set-ups, pins, gathers, cutting, pressing."""
 
-from __future__ import annotations
-
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from math import ceil

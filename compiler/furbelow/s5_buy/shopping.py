@@ -1,7 +1,5 @@
 """The shopping list of a garment: what each material needs, what to buy of it, and what all of it costs."""
 
-from __future__ import annotations
-
 from collections.abc import Iterable
 from enum import StrEnum
 from fractions import Fraction

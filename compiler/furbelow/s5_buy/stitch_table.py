@@ -5,8 +5,6 @@ Every figure says whether it was read in a source, recalled, or put in for want 
 kind may serve as a check.
 """
 
-from __future__ import annotations
-
 from collections.abc import Mapping
 from fractions import Fraction
 from typing import Literal, NamedTuple

@@ -1,7 +1,5 @@
 """Thread by stitch type and metres of seam: needle, bobbin and looper shares, waste, reels to buy."""
 
-from __future__ import annotations
-
 from collections.abc import Iterable
 from fractions import Fraction
 from math import ceil

@@ -4,8 +4,6 @@ Texts are plain sentences with their numbers already shown in the workroom's uni
 Markdown as the maker wrote it. Nothing here knows HTML, PDF or SVG's page.
 """
 
-from __future__ import annotations
-
 from collections.abc import Iterable
 from dataclasses import dataclass
 
