@@ -169,7 +169,7 @@ class BandCasing:
                     "FB401",
                     f"`{to}` is {long} and the band is {wanted}, {too}",
                     notes=ends_turned(bench, edge, lower, say),
-                    mend=drawn_to(written, edge, lower)
+                    mend=drawn_to(written, edge, lower.set_length, f"to: {lower.name}")
                     if gap > 0
                     else mends.Mend(f"make `{band}` shorter or the skirt fuller", None),
                 ),

@@ -156,8 +156,8 @@ def _lengths_differ(step: SolvedStep, say: Phrasing, edge: Edge, base: Edge) -> 
         "FB401",
         f"`{edge.name}` is {long} and `{base.name}` is {wanted}, {too}",
         notes=(subtracted,),
-        mend=drawn_to(step.written, edge, base)
-        if gap > 0 and not edge.gathered
+        mend=drawn_to(step.written, edge, base.set_length, f"to: {base.name}")
+        if gap > 0
         else mends.Mend("make the strip as long as that edge, or gather it to it", None),
     )
 

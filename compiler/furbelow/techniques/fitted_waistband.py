@@ -52,6 +52,7 @@ from furbelow.techniques.shared.faces import Face, outside_face
 from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
+from furbelow.techniques.shared.joined_edges import drawn_to
 from furbelow.techniques.shared.laying import end_margins, held_in_seam, margins
 from furbelow.techniques.shared.marks import EITHER, SEAM_PLACES, marked, place_of
 from furbelow.techniques.shared.preconditions import edge_not_ready
@@ -413,9 +414,9 @@ def _does_not_match(
             "FB401",
             f"`{edge.name}` is {is_} and the band is {wanted} {between}, {too}",
             # `to: band.bottom` would count its end seams, and the overlap that stands out beyond the skirt.
-            help=f"gather or pleat `{edge.name}` with `length: {band}.length{f' - {say.length(out)}' if out else ''}`"
+            mend=drawn_to(written, edge, long - gap, f"length: {band}.length{f' - {say.length(out)}' if out else ''}")
             if gap > 0
-            else f"make `{band}` shorter or the skirt fuller",
+            else mends.Mend(f"make `{band}` shorter or the skirt fuller", None),
         )
     return None
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, Seam, State
 from furbelow.garment.limits import EASE_SHARE
@@ -60,8 +62,8 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
                 "FB401",
                 f"`{edge.name}` is {long} {what} and `{to.name}` is {wanted}, {too}",
                 notes=(subtracted, *ends_turned(bench, edge, to, say)),
-                mend=drawn_to(written, edge, to)
-                if gap > 0 and not edge.gathered
+                mend=drawn_to(written, edge, to.set_length, f"to: {to.name}")
+                if gap > 0
                 else mends.Mend(
                     f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`", None
                 ),
@@ -96,10 +98,15 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
     )
 
 
-def drawn_to(written: Step, edge: Edge, to: Edge) -> mends.Mend:
-    """How an edge that is too long for the one that it is sewn to comes to its length: eased in where it is little, else
-    gathered."""
-    little = edge.set_length - to.set_length <= to.set_length * EASE_SHARE
+def drawn_to(written: Step, edge: Edge, wanted: Fraction, target: str) -> mends.Mend:
+    """How an edge that is too long for what it is sewn to comes to its length: eased in where it is little, else gathered;
+    where it is drawn in already, by that step.
+
+    wanted: that length in mm. target: the argument that says it, such as `to: yoke.bottom`.
+    """
+    if edge.gathered:
+        return mends.Mend(f"draw `{edge.name}` in with `{target}`", None)
+    little = edge.set_length - wanted <= wanted * EASE_SHARE
     verb, row = ("ease", "ease in") if little else ("gather", "gather")
-    said = f"{verb} `{edge.name}`{' in' if little else ''} to `{to.name}` before this step"
-    return mends.before(written, f"{row}: {{edge: {edge.name}, to: {to.name}}}", said)
+    said = f"{verb} `{edge.name}`{' in' if little else ''} before this step, with `{target}`"
+    return mends.before(written, f"{row}: {{edge: {edge.name}, {target}}}", said)
