@@ -9,6 +9,7 @@ from furbelow.s3_rehearse.rings import rings_of
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.small_guide import small_guide
 from tests.techniques.small import refused, sound, work
 
 PIECES = """skirt: {from: lawn, length: 116 cm, depth: 60 cm}
@@ -209,3 +210,31 @@ def test_the_stop_of_a_zip_lies_clear_of_the_seam_that_comes_at_the_top(way: str
         materials=ZIPS,
     )
     assert "upper stop 1.5 cm below the cut edge" in worked.words()
+
+
+def test_every_move_of_a_lapped_zip_is_drawn_beside_its_sentence() -> None:
+    guide = small_guide(PIECES, f"{NEAT}\n{SEAM}\n{ZIP[:-1]}, way: lapped}}\n{WAIST}", materials=ZIPS)
+    (zipped,) = (each for part in guide.parts for each in part.operations if each.title.startswith("Sew a zip"))
+    shown = {number for figure in zipped.figures for number in figure.shows}
+    moves = (
+        "With the wrong side up",
+        "Turn the work inside out. Fold",
+        "Slide the closed",
+        "With the zip foot",
+        "Spread",
+    )
+    assert {step.number for step in zipped.steps if step.text.startswith((*moves, "On the lap"))} <= shown
+
+
+@pytest.mark.parametrize("zipped", [True, False])
+def test_a_zip_is_open_where_a_row_crosses_its_top(zipped: bool) -> None:
+    """Every step that sews along the top edge by machine says so, and no other."""
+    steps = f"{NEAT}\n{SEAM}\n{ZIP}\n{WAIST}" if zipped else f"{NEAT}\n{SEAM}\n{WAIST}"
+    guide = small_guide(PIECES, steps, materials=ZIPS if zipped else "")
+    told = {
+        operation.title
+        for part in guide.parts
+        for operation in part.operations
+        if any(step.text.startswith("Open the zip a hand's width") for step in operation.steps)
+    }
+    assert told == ({"Gather the top edge of the skirt", "Sew on the waistband"} if zipped else set())

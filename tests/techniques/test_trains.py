@@ -257,3 +257,36 @@ def test_a_train_is_tried_on_once_no_pin_is_left_in_it() -> None:
         for begins in ("Count the pins", "Put it on")
     )
     assert pins < worn
+
+
+@pytest.mark.parametrize("tapes", [1, 2, 3, 4, 5])
+def test_drawn_up_the_hem_hangs_level_half_way_to_the_tape_nearer_to_the_middle(tapes: int) -> None:
+    """Where the dip rises, a tape draws up by so much less. Hermite's basis written out, not the technique's own curve."""
+    worked = skirt("110 cm", DIP, TAPES.replace("tapes: 3", f"tapes: {tapes}").replace("apart: 20 cm", "apart: 12 cm"))
+    (done,) = (each for each in worked.performed if each.step.written.technique == "bustle tapes")
+    facts, quarter = facts_of(done, Taped), 2400 / 4
+    # The slope at the side is the harmonic mean of falls by 10 and 20 cm.
+    slope = 2 * -100 * -200 / -300
+    assert len(facts.ups) == (tapes + 1) // 2
+    for at, up in enumerate(facts.ups):
+        from_middle = max(120 * (at - (tapes % 2) / 2), 0)
+        u = 1 - from_middle / quarter
+        rise = (2 * u**3 - 3 * u**2 + 1) * 200 + (u**3 - 2 * u**2 + u) * slope
+        assert float(up) == pytest.approx(300 - rise, abs=0.5)
+    told = worked.words()
+    assert ("from the middle of the back outwards" in told) is (tapes > 2)
+
+
+def test_the_tapes_of_a_level_hem_are_drawn_up_alike() -> None:
+    worked = skirt("110 cm", TAPES)
+    (done,) = (each for each in worked.performed if each.step.written.technique == "bustle tapes")
+    assert facts_of(done, Taped).alike
+    assert "Draw each cord until its tape is 30 cm long" in worked.words()
+
+
+def test_a_tape_where_the_hem_is_cut_high_already_warns() -> None:
+    few = (
+        TAPES.replace("tapes: 3", "tapes: 5").replace("apart: 20 cm", "apart: 28 cm").replace("up: 30 cm", "up: 13 cm")
+    )
+    warned = [fault for fault in skirt("110 cm", DIP, few).warnings if "a rise at the outermost tapes" in fault.headline]
+    assert len(warned) == 1

@@ -1,7 +1,8 @@
 """Sew tapes with rings inside the back of a skirt, whose cords draw it up in swags until the hem clears the floor.
 
 What it does: sews tapes down the inside of the back, rings on each tape, and threads a cord from the lowest ring up through
-    all others. Drawn and tied, each cord gathers its tape; let down, the skirt trails again.
+    all others. Drawn and tied, each cord gathers its tape; let down, the skirt trails again. Where the hem dips, the outer
+    tapes are drawn up by less, so that it hangs level.
 Edges before and after: no edge changes. The piece knows how far its hem is drawn up behind.
 Allowance: none. The tapes lie inside the piece, above its hem and below its top edge.
 Example: `- bustle tapes: {on: skirt, tape: tape, rings: ring, cord: cord, below top: 20 cm, every: 10 cm, each: 6, up: 30 cm}`
@@ -18,7 +19,9 @@ from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, DrawnUp, Edge
+from furbelow.garment.levels import levels_of
 from furbelow.garment.lying import Band, Ledger, Lies, LooseEnd, Occupant, OnCloth, Window
+from furbelow.garment.matching import Places
 from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Supply, Things, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
@@ -44,12 +47,14 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.techniques.dipped_hem import rise_at
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
 from furbelow.techniques.shared.marks import back_gore, front_gore, seam_said
 
 TAIL = Fraction(300)  # of each cord beyond its tape, to take hold of and to tie
 TURN = Fraction(10)  # folded under at both ends of a tape
 STITCHES = 8  # that hold a ring
+LEAST_UP = Fraction(10)  # a tape that draws up less is not worth its cord; house rule, maker to confirm
 LEAST_LEFT = Fraction(1, 4)  # of a tape drawn up: the cloth lies in folds on it; house rule, maker to confirm
 CLOSEST, FURTHEST = Fraction(40), Fraction(150)  # between rings: nearer they lie on each other, further the folds sag
 FROM = ("seam", "fold", "front", "back")
@@ -63,6 +68,7 @@ class Taped(NamedTuple):
     `below` the edge as it is now, with so many rings; the hem goes up by `up`; each cord is cut so long.
 
     upper: how much of the cloth round their lower ends there is round the upper ones, where they lie closer by as much.
+    ups: how far each is drawn up, that in the middle or the two nearest to it first: less where the hem is cut higher.
     """
 
     many: int
@@ -74,6 +80,16 @@ class Taped(NamedTuple):
     up: Fraction
     cord: Fraction
     upper: Fraction
+    ups: tuple[Fraction, ...]
+
+    @property
+    def left(self) -> tuple[Fraction, ...]:
+        """How long each tape is when it is drawn up, those in the middle first."""
+        return tuple(self.long - up for up in self.ups)
+
+    @property
+    def alike(self) -> bool:
+        return len(set(self.ups)) == 1
 
     def beside(self) -> tuple[Fraction, ...]:
         """How far the tapes to one side lie from the middle of the back at their lower ends, the nearest first."""
@@ -113,6 +129,13 @@ class BustleTapes:
                 CLOSEST,
                 FURTHEST,
                 why="closer rings lie on each other, and between wider ones the folds sag",
+            ),
+            Window(
+                "",
+                "a rise at the outermost tapes",
+                facts.ups[-1],
+                LEAST_UP,
+                why="the hem is cut as high there already; set the tapes closer, or take fewer",
             ),
             Window(
                 "up",
@@ -160,7 +183,8 @@ class BustleTapes:
         )
         below = down - bench.edge(f"{on}.top").used
         upper = bench.cloth_at(on, down) / bench.cloth_at(on, down + long)
-        facts = Taped(many, apart, below, down, long, rings, up, cord, upper)
+        ups = tuple(_ups(bench, on, many, apart / (bench.cloth_at(on, down + long) / 4), up))
+        facts = Taped(many, apart, below, down, long, rings, up, cord, upper, ups)
         return Performed(
             step, bench, after, (on,), sewn=sewn, used=used, setup=SetUp.STRAIGHT, pinned=long * many, facts=facts
         )
@@ -185,7 +209,8 @@ class BustleTapes:
             "rings": facts.rings,
             "every": Length(done.step.mm("every")),
             "up": Length(facts.up),
-            "left": Length(facts.long - facts.up),
+            "left": Length(facts.left[0]),
+            "lefts": Things(tuple(Length(left) for left in facts.left)),
             "cord-long": Length(facts.cord),
             "tape": Supply(word_of(written, "tape")),
             "ring-name": Supply(word_of(written, "rings")),
@@ -200,12 +225,34 @@ class BustleTapes:
             Action("bustle-tapes-sew", facts.many),
             Action("bustle-tapes-rings", facts.many),
             Action("bustle-tapes-thread", facts.many),
-            Action("bustle-tapes-draw", facts.many),
+            Action("bustle-tapes-draw" if facts.alike else "bustle-tapes-draw-each", facts.many),
         )
         cautions = (PINS_OUT, HAND_NEEDLE, TRIP, CHILD)
         return Instructions(
             "bustle-tapes-title", "bustle-tapes-aim", actions, values, cautions, (Tool.PINS, Tool.HAND_NEEDLE)
         )
+
+
+def _ups(bench: Bench, on: str, many: int, apart: Fraction, up: Fraction) -> Iterator[Fraction]:
+    """How far each tape draws the hem up, so that it hangs level: from the middle of the back outwards.
+
+    A tape draws up the cloth half way to the one nearer to the middle, where it hangs lowest. apart: as a share of a quarter
+    of the way round, which is the same share at the hem.
+    """
+    rises = _rises(bench, on)
+    for at in range((many + 1) // 2):
+        nearer = max(apart * (at - Fraction(many % 2, 2)), Fraction(0))
+        yield max(up - (rise_at(rises, 2 - min(nearer, Fraction(2))) - rises[2]), Fraction(0))
+
+
+def _rises(bench: Bench, on: str) -> Places:
+    """How much higher than behind the hem below a piece is cut, with all that was cut up above it."""
+    levels = levels_of(bench)
+    below = [piece for piece, over in levels.over.items() if on in over]
+    lowest = max((on, *below), key=lambda piece: levels.bottoms[piece])
+    chain = [bench.cloths[each].rises for each in (lowest, *levels.over[lowest])]
+    front, side, back = (sum((each[at] for each in chain), Fraction(0)) for at in range(3))
+    return front, side, back
 
 
 def _middle_from(done: Performed, top: Edge) -> str:

@@ -45,3 +45,7 @@ bustle-tapes-draw = Den Rock auf den Tisch legen. Jede Kordel ziehen, bis ihr Ba
     .check = Am Saum gezogen, bleibt das Band { $left } lang.
     .tolerance = { $off } mehr oder weniger
     .remedy = Den Knoten lösen, die Kordel neu ziehen und darauf markieren, wo der Knoten hingehört.
+bustle-tapes-draw-each = Den Rock auf den Tisch legen. Jede Kordel ziehen, bis ihr Band so lang ist, von der hinteren Mitte nach außen und links wie rechts: { $lefts }. Die Kordel an den obersten Ring knoten und nur eine Schlaufe durch den Knoten ziehen, so dass ein Zug am Ende die Schleppe herablässt.
+    .check = Am Saum gezogen, bleibt jedes Band so lang, wie es gezogen wurde.
+    .tolerance = { $off } mehr oder weniger
+    .remedy = { bustle-tapes-draw.remedy }

@@ -11,6 +11,7 @@ machine-trial = Die neue Nadel einsetzen. Zur Probe { $trial } auf einem doppelt
     .check = Die Stiche sehen auf beiden Seiten gleich aus, und der Stoff liegt flach.
     .remedy = Ober- und Unterfaden neu einfädeln. Schlingen unten: die Oberfadenspannung eine Zahl höher stellen; Schlingen oben: eine Zahl niedriger.
 machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
+machine-zip-open = Den Reißverschluss eine Handbreit öffnen, so dass der Schieber unter den kommenden Steppnähten liegt.
 # $flat: von einem Rest; er wird so stark zusammengezogen wie nachher die Arbeit.
 practise-gathering = An einem Rest desselben Stoffs üben: die Zahl der Oberfadenspannung für Nähte aufschreiben, dann den längsten Stich und die Spannung eine Zahl niedriger einstellen. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.
     .check = Die Fäden gleiten, ohne zu reißen, und der Stoff ist gleichmäßig gekräuselt.

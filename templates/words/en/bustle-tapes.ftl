@@ -45,3 +45,7 @@ bustle-tapes-draw = Lay the skirt on the table. Draw each cord until its tape is
     .check = Pulled at the hem, the tape stays { $left } long.
     .tolerance = { $off } more or less
     .remedy = Undo the knot, draw the cord again, and mark on it where the knot belongs.
+bustle-tapes-draw-each = Lay the skirt on the table. Draw each cord until its tape is so long, from the middle of the back outwards and left and right alike: { $lefts }. Knot the cord to the uppermost ring and pull only a loop of it through the knot, so that a tug at the end lets the train down.
+    .check = Pulled at the hem, each tape stays as long as it was drawn.
+    .tolerance = { $off } more or less
+    .remedy = { bustle-tapes-draw.remedy }

@@ -11,6 +11,9 @@ figure-zip-caption = { $way ->
     [lapped] The zip under its lap, opening { $opening }.{ figure-hatched }
    *[invisible] The invisible zip on the margins of its opening of { $opening }.{ figure-hatched }
  }
+figure-zip-folded-head = Wrong side up, before the zip
+figure-zip-folded-alt = The opening is basted shut. One margin is pressed back on its own side; the other is turned over the row of long stitches and folded back on itself, and its fold stands { $near } beyond that row.
+figure-zip-folded-caption = The fold that the zip will lie under, seen from its lower end.{ figure-hatched }
 figure-zip-beneath-head = At the machine, the zip right side up
 figure-zip-over = laps over
 figure-zip-under = beneath

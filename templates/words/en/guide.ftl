@@ -11,6 +11,7 @@ machine-trial = Put in the new needle. For a trial sew { $trial } on a doubled o
     .check = The stitches look alike on both faces, and the cloth lies flat.
     .remedy = Thread upper and lower thread anew. Loops beneath: set the upper tension a number higher; loops on top: a number lower.
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
+machine-zip-open = Open the zip a hand's width, so that the slider lies below the rows to come.
 # $flat: of an offcut; it is drawn up as much as the work will be.
 practise-gathering = Practise on { $flat } of offcut: write down the upper tension for seams, set it one number lower and the stitch at its longest. Sew rows { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
     .check = The threads slide without breaking, and the folds lie evenly.

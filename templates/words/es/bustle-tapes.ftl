@@ -45,3 +45,7 @@ bustle-tapes-draw = Pon la falda sobre la mesa. Tira de cada cordón hasta que s
     .check = Al tirar del bajo, la cinta sigue midiendo { $left }.
     .tolerance = { $off } de más o de menos
     .remedy = Deshaz el nudo, vuelve a tirar del cordón y marca en él el sitio del nudo.
+bustle-tapes-draw-each = Pon la falda sobre la mesa. Tira de cada cordón hasta que su cinta mida esto, del centro de la espalda hacia fuera y a izquierda y derecha igual: { $lefts }. Anuda el cordón a la anilla de arriba pasando por el nudo solo un bucle, para que un tirón del extremo suelte la cola.
+    .check = Al tirar del bajo, cada cinta sigue midiendo lo mismo.
+    .tolerance = { $off } de más o de menos
+    .remedy = { bustle-tapes-draw.remedy }

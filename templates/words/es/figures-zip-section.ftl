@@ -11,6 +11,9 @@ figure-zip-caption = { $way ->
     [lapped] La cremallera bajo su tapeta, abertura de { $opening }.{ figure-hatched }
    *[invisible] La cremallera invisible en los márgenes de su abertura de { $opening }.{ figure-hatched }
  }
+figure-zip-folded-head = Con el revés hacia arriba, antes de la cremallera
+figure-zip-folded-alt = La abertura está hilvanada. Un margen está planchado hacia su propio lado; el otro pasa por encima del hilván y está doblado sobre sí mismo, y su doblez sobresale { $near } del hilván.
+figure-zip-folded-caption = El doblez bajo el que irá la cremallera, visto desde su extremo inferior.{ figure-hatched }
 figure-zip-beneath-head = En la máquina, la cremallera con el derecho hacia arriba
 figure-zip-over = encima
 figure-zip-under = debajo

@@ -11,6 +11,7 @@ machine-trial = Pon la aguja nueva. De prueba cose { $trial } en un retal doble,
     .check = Las puntadas se ven iguales por las dos caras y la tela queda plana.
     .remedy = Vuelve a enhebrar el hilo superior y el de la canilla. Bucles por debajo: sube un número la tensión superior; bucles por encima: bájala un número.
 machine-straight = Vuelve a poner la máquina de zigzag a puntada recta: { $stitch }.
+machine-zip-open = Abre la cremallera el ancho de una mano, de modo que el cursor quede por debajo de los pespuntes que siguen.
 # $flat: de un retal; se encoge tanto como luego la labor.
 practise-gathering = Practica en un retal de la misma tela: apunta el número de la tensión superior para las costuras, pon la puntada más larga y la tensión un número más baja. En { $flat } cose dos pasadas, a { $first-row } y { $second-row } del borde. Tira de los dos hilos de la canilla hasta que mida { $short }.
     .check = Los hilos corren sin romperse, y los pliegues quedan regulares.

@@ -45,3 +45,7 @@ bustle-tapes-draw = Poser la jupe sur la table. Tirer chaque cordon jusqu’à c
     .check = En tirant sur l’ourlet, le ruban garde ses { $left }.
     .tolerance = { $off } de plus ou de moins
     .remedy = Défaire le nœud, tirer à nouveau le cordon et y marquer la place du nœud.
+bustle-tapes-draw-each = Poser la jupe sur la table. Tirer chaque cordon jusqu’à ce que son ruban ait cette longueur, du milieu du dos vers l’extérieur, à gauche comme à droite : { $lefts }. Nouer le cordon à l’anneau du haut en ne passant qu’une boucle dans le nœud, pour qu’un coup sec sur le bout lâche la traîne.
+    .check = Si l’on tire sur l’ourlet, chaque ruban garde sa longueur.
+    .tolerance = { $off } de plus ou de moins
+    .remedy = { bustle-tapes-draw.remedy }

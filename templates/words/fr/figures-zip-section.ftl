@@ -11,6 +11,9 @@ figure-zip-caption = { $way ->
     [lapped] La fermeture sous son rabat, ouverture de { $opening }.{ figure-hatched }
    *[invisible] La fermeture invisible sur les marges de son ouverture de { $opening }.{ figure-hatched }
  }
+figure-zip-folded-head = Envers dessus, avant la fermeture
+figure-zip-folded-alt = L’ouverture est bâtie. Une marge est repassée sur son propre côté ; l’autre est rabattue par-dessus le bâti et repliée sur elle-même, et son pli dépasse le bâti de { $near }.
+figure-zip-folded-caption = Le pli sous lequel viendra la fermeture, vu de son extrémité basse.{ figure-hatched }
 figure-zip-beneath-head = À la machine, la fermeture endroit dessus
 figure-zip-over = dessus
 figure-zip-under = dessous

@@ -11,6 +11,7 @@ machine-trial = Monter l’aiguille neuve. À titre d’essai, piquer { $trial }
     .check = Les points sont pareils sur les deux faces, et le tissu reste à plat.
     .remedy = Enfiler à nouveau le fil supérieur et celui de canette. Boucles dessous : monter la tension du fil supérieur d’un chiffre ; boucles dessus : la baisser d’un chiffre.
 machine-straight = Revenir du zigzag au point droit, { $stitch }.
+machine-zip-open = Ouvrir la fermeture d’une largeur de main, de sorte que le curseur soit au-dessous des piqûres à venir.
 # $flat : d’une chute ; on la resserre autant que le sera l’ouvrage.
 practise-gathering = S’exercer sur une chute du même tissu : noter le chiffre de la tension du fil supérieur pour les coutures, puis régler le point le plus long et la tension un chiffre plus bas. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
     .check = Les fils glissent sans casser, et les plis sont réguliers.

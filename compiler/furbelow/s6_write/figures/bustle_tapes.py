@@ -3,7 +3,9 @@ scale."""
 
 from __future__ import annotations
 
-from furbelow.garment.message import Length, Values
+from math import cos, pi, sin
+
+from furbelow.garment.message import Length, Things, Values, flag
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
@@ -20,6 +22,8 @@ LEFT, WIDE = 276.0, 76.0  # of the view of one
 TAPE, RING = 7.0, 3.0
 BESIDE = 9.0  # from the outermost tape to its length, which is measured along it
 ROOM = 1.2  # so much further than the outermost tape the cloth is drawn
+DRAWN = ("bustle-tapes-draw", "bustle-tapes-draw-each")
+KNOT = 9.0  # of the ring that is drawn large
 BELOW = 30.0  # from the lowest ring to the hem
 
 
@@ -36,7 +40,9 @@ def bustle_tapes(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
         "long": Length(facts.long),
         "rings": facts.rings,
         "every": Length(every),
-        "left": Length(facts.long - facts.up),
+        "left": Length(facts.left[0]),
+        "lefts": Things(tuple(Length(left) for left in facts.left)),
+        "alike": flag(facts.alike),
         "up": Length(facts.up),
     }
     sheet = Sheet()
@@ -44,6 +50,7 @@ def bustle_tapes(done: Performed, run: Run, words: Words, numbers: Numbers) -> F
     sheet.head((LEFT - 38, 0), words.text("figure-bustle-tapes-up"))
     _let_down(sheet, facts, words, numbers, values)
     _drawn_up(sheet, facts, words, numbers, values)
+    _knot(sheet, (LEFT + WIDE / 2, TOP + HIGH + BELOW + 26), words, numbers)
     alt, caption = (words.text(name, values) for name in ("figure-bustle-tapes-alt", "figure-bustle-tapes-caption"))
     return sheet.figure("bustle-tapes", alt, caption)
 
@@ -106,10 +113,31 @@ def _drawn_up(sheet: Sheet, facts: Taped, words: Words, numbers: Numbers, values
     sheet.line([(middle, first - 12), (middle, first + long)], ACCENT, THICK)
     sheet.upright(first, first + long, LEFT + WIDE + 14, words.value(values, "left"), LEFT + WIDE + 2)
     sheet.upright(low, hem, LEFT + WIDE + 14, words.value(values, "up"), LEFT + WIDE + 2)
-    sheet.callout((LEFT + 10, first - 14), numbers.at("bustle-tapes-draw"), (middle, first - 10))
+    sheet.callout((LEFT + 10, first - 14), numbers.at(*DRAWN), (middle, first - 10))
     second = first + long / (facts.rings - 1)
     sheet.callout((LEFT - 22, second), numbers.at("bustle-tapes-rings"), (middle - RING, second))
     sheet.callout((LEFT - 22, first + long), numbers.at("bustle-tapes-thread"), (middle - RING, first + long))
+
+
+def _knot(sheet: Sheet, ring: Point, words: Words, numbers: Numbers) -> None:
+    """The cord at the uppermost ring: up through it, round itself, and a loop pulled through that turn; its end hangs free."""
+    x, y = ring
+    sheet.disc(ring, KNOT, WRONG_SIDE, INK, THICK)
+
+    def cord(points: list[Point]) -> None:
+        sheet.line(points, INK, 4.5, round_cap=True)
+        sheet.line(points, WRONG_SIDE, 2.5, round_cap=True)
+
+    turn = [(x + 9 * sin(at), y + 24 + 5 * cos(at)) for at in (pi * each / 8 for each in range(4, 13))]
+    loop = [(x + 30 * sin(at) ** 2, y + 24 - 11 * sin(2 * at)) for at in (pi * each / 16 for each in range(17))]
+    cord([(x - 2, y + 26), (x - 16, y + 36), (x - 26, y + 44)])  # the free end
+    cord([(x, y + 50), (x, y + 2)])  # up from the lower rings
+    cord([(x + 4, y - KNOT + 1), (x + 9, y - 2), (x + 11, y + 14), (x + 9, y + 24)])  # over the ring and down
+    cord([(x + 2 + each[0] - x, each[1]) for each in loop])
+    cord(turn)
+    sheet.write((x + 38, y + 28), words.text("figure-bustle-tapes-loop"))
+    sheet.write((x - 30, y + 48), words.text("figure-bustle-tapes-end"), "end")
+    sheet.callout((x - 40, y + 6), numbers.at(*DRAWN), (x - KNOT, y))
 
 
 def _tape(sheet: Sheet, facts: Taped, upper: Point, lower: Point) -> None:

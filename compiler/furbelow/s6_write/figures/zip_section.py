@@ -8,7 +8,7 @@ from furbelow.garment.bench import Ply
 from furbelow.garment.message import Length, One, Values
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
-from furbelow.s6_write.figures.language import INK, PLAIN
+from furbelow.s6_write.figures.language import ACCENT, INK, PLAIN, THICK
 from furbelow.s6_write.figures.numbers import Numbers
 from furbelow.s6_write.figures.pen import Point, Sheet
 from furbelow.s6_write.figures.seam_section import wrong_side
@@ -24,11 +24,43 @@ SEWN = ("zip-sew-centred", "zip-sew-lap", "zip-sew-invisible")
 
 
 def zip_in_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:
-    """What lies under the needle where a fold is sewn to its tape; then the margins on the zip and the rows that hold it."""
+    """Of a lapped zip the margin that is folded and what lies under the needle; then the margins on the zip and the rows that
+    hold it."""
     words.read("figures-section", "figures-zip-section")
     if facts_of(done, Zipped).way == LAPPED:
+        yield _folded_out(done, words, numbers)
         yield _beneath(done, words, numbers)
     yield _sewn_in(done, words, numbers)
+
+
+def _folded_out(done: Performed, words: Words, numbers: Numbers) -> Figure:
+    """The basted seam, wrong side up: one margin pressed back, the other turned over the row and folded back on itself."""
+    values: Values = {"near": Length(NEAR, "about")}
+    sheet, out = Sheet(), float(NEAR)
+    sheet.head((8, 0), words.text("figure-zip-folded-head"))
+    cut = Section(sheet, (200, 92), 6.0)
+    side = wrong_side(words.say, Ply(done.touches[0]), up=True)
+    cut.ply([cut.at(-FAR, 0), *cut.turn(-1.2, 0, 1), cut.at(-MARGIN, 1)], side)
+    cut.ply(
+        [
+            cut.at(FAR, 0),
+            cut.at(1.6, 0),
+            cut.at(1.0, 2),
+            *cut.turn(-out, 2, 3, to_right=False),
+            cut.at(MARGIN - 2 * out, 3),
+        ],
+        -side,
+    )
+    row, fold = cut.at(0, 0), cut.at(-out - 0.9, 2.5)
+    left, right = row[0] - 14, row[0] + 12
+    sheet.line([(left, row[1]), (right, row[1])], ACCENT, THICK, (5, 2.5))
+    sheet.lines([[(x, row[1] - 3.5), (x, row[1] + 3.5)] for x in (left, right)], ACCENT, THICK)
+    sheet.callout((fold[0] - 60, fold[1] - 16), numbers.at("zip-fold-out"), fold)
+    sheet.callout((row[0] + 62, row[1] + 26), numbers.at("zip-baste"), (right, row[1] + 1))
+    sheet.across(fold[0], row[0], row[1] + 24, words.value(values, "near"), row[1] + 8, below=True)
+    named_below(sheet, row[1] + 34, words.text("figure-zip-over"), words.text("figure-zip-under"))
+    caption = captioned(words, done, "figure-zip-folded-caption", values)
+    return sheet.figure("zip-folded", words.text("figure-zip-folded-alt", values), caption)
 
 
 def _beneath(done: Performed, words: Words, numbers: Numbers) -> Figure:
@@ -45,6 +77,9 @@ def _beneath(done: Performed, words: Words, numbers: Numbers) -> Figure:
     _zip(cut, out + 2.6, 0)
     tip = cut.stitch(out - float(NEAR_FOLD), 0, 2)
     sheet.callout((tip[0] + 52, tip[1] - 24), numbers.at("zip-sew-beneath"), tip)
+    teeth, fold = cut.at(out + 2.6, 0), cut.at(0, 3.5)
+    sheet.callout((fold[0] + 10, fold[1] - 26), numbers.at("zip-fold-work"), fold)
+    sheet.callout((teeth[0] + 98, teeth[1] - 14), numbers.at("zip-lay-beneath"), (teeth[0] + 7, teeth[1]))
     named_below(sheet, cut.zero[1] + 26, words.say.piece(done.touches[0]), words.text("figure-zip-tape"))
     caption = captioned(words, done, "figure-zip-beneath-caption", values)
     return sheet.figure("zip-beneath", words.text("figure-zip-beneath-alt", values), caption)
@@ -68,6 +103,9 @@ def _sewn_in(done: Performed, words: Words, numbers: Numbers) -> Figure:
     tips = _lapped(cut, side) if facts.way == LAPPED else _edge_to_edge(cut, side, float(beside), inside)
     number = numbers.at(*SEWN)
     sheet.callout((tips[-1][0] + 34, tips[-1][1] - 18), number, tips[-1])
+    if facts.way == LAPPED:
+        tape = cut.at(float(NEAR) + TAPE, 0)
+        sheet.callout((tape[0] + 62, tape[1] + 4), numbers.at("zip-lay-lap"), (tape[0] + 10, tape[1]))
     low = cut.zero[1]
     sheet.across(
         cut.at(0, 0)[0], cut.at(float(beside), 0)[0], low + 22, words.value(values, "beside"), low + 8, below=True

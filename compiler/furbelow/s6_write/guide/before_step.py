@@ -39,9 +39,18 @@ def before_step(
     if performed[at].setup in _AT_MACHINE and not any(done.setup in _AT_MACHINE for done in worked):
         values: Values = {"trial": Length(TRIAL), "stitch": Stitch(words.say.room.seam_stitch)}
         yield said_action("machine-trial", values, words)
+    if _crosses_zip(performed[at]):
+        yield said_action("machine-zip-open", {}, words)
     yield from _practice(performed, at, words)
     yield from _fresh_bobbins(shopping, at, words)
     yield from _iron(performed, told, at, words, stops)
+
+
+def _crosses_zip(done: Performed) -> bool:
+    """Whether rows are sewn along the top of an opening that a zip closes."""
+    zipped = (opening.name for opening in done.before.openings.values() if opening.zipped)
+    changed = any(done.after.edges[name] != done.before.edges[name] for name in zipped if name in done.after.edges)
+    return changed and done.setup in _AT_MACHINE
 
 
 def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator[SaidAction]:
