@@ -213,3 +213,35 @@ def test_one_seam_of_several_is_named_where_only_one_stays_open(cut: str) -> Non
     assert "end edge is the side at your right" in words
     # The bright thread is tied where that seam is sewn, never in its opening.
     assert "Tie a bright thread into the seam with the opening, below it, 31.5 cm from the top edge" in words
+
+
+@pytest.mark.parametrize("hemmed", [False, True])
+def test_where_sides_of_unequal_length_meet_the_guide_says_by_how_much_and_what_becomes_of_it(hemmed: bool) -> None:
+    """Level tops: at the hem the side that slants more stands out. By Pythagoras from the gores as they are cut."""
+    steps = """- gores: {piece: skirt, hem: 50 cm, front: 20 cm, front hem: 60 cm, back: 20 cm, back hem: 60 cm}
+    - join ends: {of: skirt, seam: 1 cm, into: one ring}"""
+    pieces = "skirt: {from: net, count: 6, length: 20 cm, depth: 100 cm}"
+    if hemmed:
+        steps = steps.replace("- join", "- rolled hem: {edge: skirt.bottom}\n    - join")
+    worked = work(pieces, steps)
+    gore = worked.solved.pieces["skirt"].gore
+    assert gore is not None
+    sides = {}
+    for width in gore.widths:
+        narrow, broad = gore.cut_widths(width)
+        sides[width.place] = hypot(float(gore.cut_depth), float(broad - narrow) / 2)
+    by = sides["front"] - sides["side"]
+    assert [(longer, shorter) for longer, shorter, _ in gore.unlike] == [("front", "side"), ("back", "side")]
+    assert all(float(each) == pytest.approx(by, abs=0.1) for _, _, each in gore.unlike)
+    assert f"the front gore, {by / 10:.1f} cm beyond the side gore" in worked.words()
+    assert ("ease the rest in between" if hemmed else "trim each level with its neighbour") in worked.words()
+
+
+def test_nothing_is_said_of_gores_whose_sides_are_alike() -> None:
+    pieces = "skirt: {from: net, count: 6, length: 20 cm, depth: 100 cm}"
+    steps = """- gores: {piece: skirt, hem: 50 cm, front: 24 cm, front hem: 54 cm}
+    - join ends: {of: skirt, seam: 1 cm, into: one ring}"""
+    worked = work(pieces, steps)
+    assert worked.solved.pieces["skirt"].gore is not None
+    assert not worked.solved.pieces["skirt"].gore.unlike
+    assert "sides slant more" not in worked.words()

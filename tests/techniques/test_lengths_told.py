@@ -313,3 +313,18 @@ def test_a_centre_beyond_the_cloth_is_drawn_on_paper() -> None:
     pieces = "panel: {from: lawn, count: 2, length: 49 cm, depth: 55 cm}"
     steps = "- ring cut: {piece: panel, hem: 98 cm}\n- join ends: {of: panel, seam: 15 mm, into: one ring}"
     assert "beyond the upper edge, on paper taped to the table." in work(pieces, steps).words()
+
+
+@pytest.mark.parametrize("flared", [True, False])
+def test_where_marks_lie_closer_at_the_cut_edge_than_on_the_seam_line_the_guide_says_both(flared: bool) -> None:
+    """What is matched to them is marked by the seam line, so two numbers that should be one stand there: said, not left."""
+    pieces = """skirt: {from: lawn, count: 4, length: 20 cm, depth: 60 cm}
+band: {from: lawn, length: 83 cm, depth: 3 cm}"""
+    cut = "- gores: {piece: skirt, hem: 45 cm, sides: both slanting}\n" if flared else ""
+    steps = f"""{cut}- neaten: {{edge: skirt.start}}
+- neaten: {{edge: skirt.end}}
+- join ends: {{of: skirt, seam: 15 mm, open: 20 cm, into: one ring}}
+- fitted waistband: {{band: band, to: skirt.top, overlap: 3 cm}}"""
+    words = work(pieces, steps).words()
+    # 80 cm on the seam line; 1 cm higher a flare of 4 x 25 cm over 60 cm takes 1.7 cm of it, and 3 cm are margins.
+    assert ("On the seam line that makes" in words) is flared

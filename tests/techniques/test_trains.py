@@ -288,5 +288,7 @@ def test_a_tape_where_the_hem_is_cut_high_already_warns() -> None:
     few = (
         TAPES.replace("tapes: 3", "tapes: 5").replace("apart: 20 cm", "apart: 28 cm").replace("up: 30 cm", "up: 13 cm")
     )
-    warned = [fault for fault in skirt("110 cm", DIP, few).warnings if "a rise at the outermost tapes" in fault.headline]
+    warned = [
+        fault for fault in skirt("110 cm", DIP, few).warnings if "a rise at the outermost tapes" in fault.headline
+    ]
     assert len(warned) == 1

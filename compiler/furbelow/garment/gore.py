@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 FRONT, SIDE, BACK = "front", "side", "back"
 GORE_PLACES = (FRONT, SIDE, BACK)
+LEAST_UNLIKE = Fraction(1)  # mm
 
 
 class Width(NamedTuple):
@@ -126,6 +127,21 @@ class Gore(NamedTuple):
             slanting = slope((broad - narrow) / (2 if self.both else 1), self.cut_depth) / self.cut_depth
             one += width.many * (slanting if self.both else (1 + slanting) / 2)
         return one / total
+
+    @property
+    def unlike(self) -> tuple[tuple[str, str, Fraction], ...]:
+        """Neighbours whose cut sides are not equally long: where the longer hangs, where the shorter does, and by how many mm.
+        Less than the needle can tell does not count."""
+        sides = {}
+        for width in self.widths:
+            narrow, broad = self.cut_widths(width)
+            sides[width.place] = slope((broad - narrow) / (2 if self.both else 1), self.cut_depth)
+        found: dict[tuple[str, str], Fraction] = {}
+        for one, other in zip(self.round, (*self.round[1:], *self.round[:1]), strict=True):
+            longer, shorter = sorted((one, other), key=lambda place: sides[place], reverse=True)
+            if sides[longer] - sides[shorter] >= LEAST_UNLIKE:
+                found[longer, shorter] = sides[longer] - sides[shorter]
+        return tuple((longer, shorter, by) for (longer, shorter), by in found.items())
 
     @property
     def side_seam(self) -> tuple[int, bool]:

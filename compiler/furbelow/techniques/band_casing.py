@@ -62,7 +62,7 @@ from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import drawn_to
 from furbelow.techniques.shared.laid_edges import folds_of
 from furbelow.techniques.shared.laying import gap_window, held_in_seam, margins
-from furbelow.techniques.shared.marks import marked, parts_of, seam_said
+from furbelow.techniques.shared.marks import marked, parts_apart, parts_of, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import (
     copies_differ,
@@ -236,7 +236,7 @@ class BandCasing:
             marks: tuple[Action, ...] = (Action("band-casing-mark-band-alone"),)
         else:
             first = "band-casing-mark-pleats" if "pleats" in edge.gathered else "band-casing-mark"
-            at = {"part": Length(before.measured(edge) / parts)}
+            at = parts_apart(before, edge, parts)
             marks = (Action(first, values=at), Action("band-casing-mark-band"))
         actions = (
             *label_written(done, say),

@@ -54,7 +54,7 @@ from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, 
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import drawn_to
 from furbelow.techniques.shared.laying import end_margins, held_in_seam, margins
-from furbelow.techniques.shared.marks import EITHER, SEAM_PLACES, marked, place_of
+from furbelow.techniques.shared.marks import EITHER, SEAM_PLACES, marked, parts_apart, place_of
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.stacks import taken
 
@@ -235,7 +235,7 @@ class FittedWaistband:
             marks: tuple[Action, ...] = (Action("fitted-waistband-mark-band-alone"),)
         else:
             first = "fitted-waistband-mark-pleats" if folds == "pleats" else "fitted-waistband-mark"
-            at = {"part": Length(done.before.measured(edge) / parts)}
+            at = parts_apart(done.before, edge, parts)
             marks = (Action(first, values=at), Action("fitted-waistband-mark-band"))
         actions = (
             *label_written(done, say),

@@ -41,7 +41,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
-from furbelow.techniques.shared.marks import marked_in, marked_said, seam_said
+from furbelow.techniques.shared.marks import marked_in, marked_said, parts_apart, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import edge_not_ready, ends_turned, forms_differ
 from furbelow.techniques.shared.stacks import HOLDING_ROW
@@ -274,8 +274,7 @@ class StackLayers:
         bare = [piece for layer in unmarked for piece in layer.pieces]
         actions = []
         if unmarked:
-            part = Length(done.before.measured(unmarked[0]) / parts)
-            actions.append(Action("stack-layers-mark", values={"part": part}))
+            actions.append(Action("stack-layers-mark", values=parts_apart(done.before, unmarked[0], parts)))
         actions += [_laid(done, say, layer, number, edge.copies) for number, layer in enumerate(stacked.layers)]
         times = len(layers) - 1 + (layers[0].copies > edge.copies)  # layers were pinned on
         actions.append(Action("stack-layers-pin" if times == 1 else "stack-layers-pin-through"))

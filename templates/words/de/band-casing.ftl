@@ -26,13 +26,13 @@ band-casing-fold = Eine lange Kante von { PIECE($band) } { $seam-width } auf die
 # Die Hälfte mit den Löchern kommt nach außen.
 band-casing-fold-holes = Die lange Kante von { PIECE($band) }, die näher an den Löchern ({ cord-holes }) liegt, { $seam-width } auf die linke Stoffseite umbügeln.
 band-casing-mark = { $parts ->
-    [8] { band-casing-top } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
-   *[4] { band-casing-top } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
+    [8] { band-casing-top } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.{ marks-on-line }
+   *[4] { band-casing-top } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.{ marks-on-line }
  }
 # Die Markierungen der Falten sind noch da.
 band-casing-mark-pleats = { $parts ->
-    [8] { band-casing-top } auf beiden Stoffseiten in Achtel teilen und in einer anderen Farbe als die Falten alle { $part } markieren, die erste Markierung an { side-seam }.
-   *[4] { band-casing-top } auf beiden Stoffseiten in Viertel teilen und in einer anderen Farbe als die Falten alle { $part } markieren, die erste Markierung an { side-seam }.
+    [8] { band-casing-top } auf beiden Stoffseiten in Achtel teilen und in einer anderen Farbe als die Falten alle { $part } markieren, die erste Markierung an { side-seam }.{ marks-on-line }
+   *[4] { band-casing-top } auf beiden Stoffseiten in Viertel teilen und in einer anderen Farbe als die Falten alle { $part } markieren, die erste Markierung an { side-seam }.{ marks-on-line }
  }
 band-casing-mark-band = Die nicht umgebügelte Kante von { PIECE($band) } ebenso markieren, die erste Markierung an { band-casing-seam }.
 # Die obere Kante hat Markierungen aus einem früheren Schritt.

@@ -146,14 +146,19 @@ pin-start = { $hold ->
 
 ## Zwei Kanten, die zusammengenäht werden
 
+# Nur in anderen Meldungen: Ein ausgestelltes Teil ist an der Schnittkante schmaler oder weiter als auf der Nahtlinie.
+marks-on-line = { $flared ->
+    [yes] { " " }Auf der Nahtlinie ergibt das { $on-line }.
+   *[no] { "" }
+ }
 # $marked: eine der beiden Kanten.
 mark-parts-ring = { $parts ->
-    [8] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
-   *[4] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.
+    [8] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.{ marks-on-line }
+   *[4] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren, die erste Markierung an { side-seam }.{ marks-on-line }
  }
 mark-parts-flat = { $parts ->
-    [8] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren.
-   *[4] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren.
+    [8] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Achtel teilen und alle { $part } markieren.{ marks-on-line }
+   *[4] { EDGE($marked, at: "start") } auf beiden Stoffseiten in Viertel teilen und alle { $part } markieren.{ marks-on-line }
  }
 # Nur in anderen Sätzen gesagt, am Satzanfang: wo beide Kanten zuerst aufeinandertreffen.
 match-places = { $places ->
@@ -200,6 +205,20 @@ close-row = { $at-side ->
    *[no] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Die Naht zwischen Nr. { $after } und Nr. { $next } liegt der linken Seite der tragenden Person am nächsten: Von ihr aus wird alles gemessen.
  }
     .check = Das letzte wird an das erste genäht.
+# Keilbahnen, deren Seiten ungleich lang aufeinandertreffen.
+close-unlike-by = die { $longer ->
+    [front] vordere
+    [back] hintere
+   *[side] seitliche
+ } Keilbahn, { $by } über die { $shorter ->
+    [front] vordere
+    [back] hintere
+   *[side] seitliche
+ }
+close-unlike-trim = Von oben nach unten stecken: Schrägere Seiten sind länger. An der Unterkante stehen über: { $unlike }. So lassen, und wenn die Nähte genäht sind, bündig mit der Nachbarin abschneiden, bis { $run } neben der Naht auf nichts auslaufend.
+    .check = Alle Oberkanten liegen bündig, und was länger ist, steht nur unten vor.
+close-unlike-ease = Schrägere Seiten sind länger: { $unlike }. Zuerst Oberkanten und Säume bündig stecken, den Rest dazwischen einhalten.
+    .check = Oberkanten und Säume liegen bündig, und keine Falte ist mitgesteckt.
 # $copies Bahnen werden ein Ring.
 close-panels = { $copies ->
     [2] { $tiers ->

@@ -31,13 +31,13 @@ fitted-waistband-fold = { $stiffened ->
  }
 fitted-waistband-hold = { PIECE($band, at: "start") } so an { EDGE($to) } halten, wie der Bund angenäht wird, die nicht umgebügelte Kante bündig, und einen Zettel an das Ende stecken, das oben liegen wird. { fitted-waistband-on-top }
 fitted-waistband-mark = { $parts ->
-    [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren.
-   *[4] { EDGE($to, at: "start") } von Ende zu Ende in Viertel teilen und alle { $part } markieren.
+    [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren.{ marks-on-line }
+   *[4] { EDGE($to, at: "start") } von Ende zu Ende in Viertel teilen und alle { $part } markieren.{ marks-on-line }
  }
 # Die Markierungen der Falten sind noch da.
 fitted-waistband-mark-pleats = { $parts ->
-    [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren, in einer anderen Farbe als die Falten.
-   *[4] { EDGE($to, at: "start") } von Ende zu Ende in Viertel teilen und alle { $part } markieren, in einer anderen Farbe als die Falten.
+    [8] { EDGE($to, at: "start") } von Ende zu Ende in Achtel teilen und alle { $part } markieren, in einer anderen Farbe als die Falten.{ marks-on-line }
+   *[4] { EDGE($to, at: "start") } von Ende zu Ende in Viertel teilen und alle { $part } markieren, in einer anderen Farbe als die Falten.{ marks-on-line }
  }
 fitted-waistband-mark-band = Die nicht umgebügelte Kante von { PIECE($band) } { fitted-waistband-from-ends } markieren, dazwischen alle { $part }.
 # Die obere Kante hat Markierungen aus einem früheren Schritt.

@@ -28,6 +28,7 @@ number-is = { $name ->
     [button] Breite des Knopfs
     [button-in] Knopf, von der Kante
     [buttonhole] Länge des Knopflochs
+    [by] um so viel länger
     [casing] Tunnel rundum
     [catch] gefasst auf
     [channel] Breite des Tunnels
@@ -116,6 +117,7 @@ number-is = { $name ->
     [lap] Überlappung
     [layers-over] Lagen, länger um
     [left] was übrig bleibt
+    [lefts] jedes Band, gerafft
     [leg] jeder Schenkel bis zur Spitze
     [length] Länge
     [letters] Höhe der Buchstaben
@@ -144,6 +146,7 @@ number-is = { $name ->
     [next] die nächste
     [now] die Öffnung, wie sie jetzt ist
     [number] welche
+    [on-line] von Markierung zu Markierung auf der Nahtlinie
     [open] was offen ist
     [open-at-hem] offen über dem Saum
     [opening] Öffnung
@@ -173,6 +176,7 @@ number-is = { $name ->
     [round] rundum
     [row] Naht, von der Kante
     [rows] Anzahl der Reihen
+    [run] von der Naht
     [runs] Anzahl der Züge
     [seam-stitch] Stich für Nähte
     [seam-width] Breite der Nahtzugabe

@@ -17,14 +17,14 @@ stack-layers-fold = { PIECE($band) } der Länge nach links auf links zur Hälfte
 # $marked: die Kanten, die noch keine Markierungen haben. $seam: wie die Stelle der ersten Markierung heißt.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
-        [bright] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.
-        [plain] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.
-       *[ends] In Achtel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.
+        [bright] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.{ marks-on-line }
+        [plain] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.{ marks-on-line }
+       *[ends] In Achtel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.{ marks-on-line }
     }
    *[4] { $seam ->
-        [bright] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.
-        [plain] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.
-       *[ends] In Viertel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.
+        [bright] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.{ marks-on-line }
+        [plain] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.{ marks-on-line }
+       *[ends] In Viertel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.{ marks-on-line }
     }
  }
 

@@ -25,13 +25,13 @@ band-casing-fold = Fold one long edge of { PIECE($band) } { $seam-width } to the
 # The half with the holes comes to the outside.
 band-casing-fold-holes = Fold the long edge of { PIECE($band) } that lies nearer to the { cord-holes } { $seam-width } to the wrong side and press the fold.
 band-casing-mark = { $parts ->
-    [8] Mark { band-casing-top } in eighths on both faces, every { $part }, the first at { side-seam }.
-   *[4] Mark { band-casing-top } in quarters on both faces, every { $part }, the first at { side-seam }.
+    [8] Mark { band-casing-top } in eighths on both faces, every { $part }, the first at { side-seam }.{ marks-on-line }
+   *[4] Mark { band-casing-top } in quarters on both faces, every { $part }, the first at { side-seam }.{ marks-on-line }
  }
 # The marks of pleats are there still.
 band-casing-mark-pleats = { $parts ->
-    [8] Mark { band-casing-top } in eighths on both faces, in another colour than the pleats, every { $part }, the first at { side-seam }.
-   *[4] Mark { band-casing-top } in quarters on both faces, in another colour than the pleats, every { $part }, the first at { side-seam }.
+    [8] Mark { band-casing-top } in eighths on both faces, in another colour than the pleats, every { $part }, the first at { side-seam }.{ marks-on-line }
+   *[4] Mark { band-casing-top } in quarters on both faces, in another colour than the pleats, every { $part }, the first at { side-seam }.{ marks-on-line }
  }
 band-casing-mark-band = Mark the unfolded edge of { PIECE($band) } the same way, the first mark at { band-casing-seam }.
 # The top edge bears marks from an earlier step.

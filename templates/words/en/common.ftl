@@ -119,14 +119,19 @@ pin-start = { $hold ->
 
 ## Two edges that are sewn together
 
+# Said only inside other messages: a piece that flares is narrower or wider at its cut edge than on its seam line.
+marks-on-line = { $flared ->
+    [yes] { " " }On the seam line that makes { $on-line }.
+   *[no] { "" }
+ }
 # $marked: one of the two edges.
 mark-parts-ring = { $parts ->
-    [8] Mark { EDGE($marked) } in eighths on both faces, every { $part }, the first at { side-seam }.
-   *[4] Mark { EDGE($marked) } in quarters on both faces, every { $part }, the first at { side-seam }.
+    [8] Mark { EDGE($marked) } in eighths on both faces, every { $part }, the first at { side-seam }.{ marks-on-line }
+   *[4] Mark { EDGE($marked) } in quarters on both faces, every { $part }, the first at { side-seam }.{ marks-on-line }
  }
 mark-parts-flat = { $parts ->
-    [8] Mark { EDGE($marked) } in eighths on both faces, every { $part }.
-   *[4] Mark { EDGE($marked) } in quarters on both faces, every { $part }.
+    [8] Mark { EDGE($marked) } in eighths on both faces, every { $part }.{ marks-on-line }
+   *[4] Mark { EDGE($marked) } in quarters on both faces, every { $part }.{ marks-on-line }
  }
 # Said only inside other messages: where both edges are matched first.
 match-places = { $places ->
@@ -173,6 +178,20 @@ close-row = { $at-side ->
    *[no] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. The seam between no. { $after } and no. { $next } lies nearest to the left side of the wearer: all marks are measured from it.
  }
     .check = The last one is sewn to the first.
+# Gores that meet with sides of unequal length.
+close-unlike-by = the { $longer ->
+    [front] front
+    [back] back
+   *[side] side
+ } gore, { $by } beyond the { $shorter ->
+    [front] front
+    [back] back
+   *[side] side
+ } gore
+close-unlike-trim = Pin from the tops down: where sides slant more they are longer. At the lower edge these stand out: { $unlike }. Leave it so, and once the seams are sewn trim each level with its neighbour, running out to nothing { $run } from the seam.
+    .check = All tops are level, and what is longer stands out at the lower edge alone.
+close-unlike-ease = Where sides slant more they are longer: { $unlike }. Pin tops and hems level first, and ease the rest in between.
+    .check = Tops and hems are level, and no fold is pinned in.
 # $copies panels become one ring.
 close-panels = { $copies ->
     [2] { $tiers ->

@@ -31,13 +31,13 @@ fitted-waistband-fold = { $stiffened ->
  }
 fitted-waistband-hold = Hold { PIECE($band) } to { EDGE($to) } as it will be sewn, the unfolded edge level with it, and pin a tag to the end that will lie on top. { fitted-waistband-on-top }
 fitted-waistband-mark = { $parts ->
-    [8] Mark { EDGE($to) } in eighths from end to end, every { $part }.
-   *[4] Mark { EDGE($to) } in quarters from end to end, every { $part }.
+    [8] Mark { EDGE($to) } in eighths from end to end, every { $part }.{ marks-on-line }
+   *[4] Mark { EDGE($to) } in quarters from end to end, every { $part }.{ marks-on-line }
  }
 # The marks of pleats are there still.
 fitted-waistband-mark-pleats = { $parts ->
-    [8] Mark { EDGE($to) } in eighths from end to end, every { $part }, in another colour than the pleats.
-   *[4] Mark { EDGE($to) } in quarters from end to end, every { $part }, in another colour than the pleats.
+    [8] Mark { EDGE($to) } in eighths from end to end, every { $part }, in another colour than the pleats.{ marks-on-line }
+   *[4] Mark { EDGE($to) } in quarters from end to end, every { $part }, in another colour than the pleats.{ marks-on-line }
  }
 fitted-waistband-mark-band = Mark the unfolded edge of { PIECE($band) } { fitted-waistband-from-ends }, and every { $part } between.
 # The top edge bears marks from an earlier step.

@@ -28,6 +28,7 @@ number-is = { $name ->
     [button] width of the button
     [button-in] the button, from the edge
     [buttonhole] length of the buttonhole
+    [by] how much longer
     [casing] the casing all round
     [catch] how much is caught
     [channel] width of the channel
@@ -116,6 +117,7 @@ number-is = { $name ->
     [lap] the lap
     [layers-over] the layers, longer by
     [left] what is left
+    [lefts] of each tape drawn up
     [leg] each side to the point
     [length] length
     [letters] height of the letters
@@ -144,6 +146,7 @@ number-is = { $name ->
     [next] the next
     [now] the opening as it is now
     [number] which one
+    [on-line] from mark to mark on the seam line
     [open] what is open
     [open-at-hem] open above the hem
     [opening] the opening
@@ -173,6 +176,7 @@ number-is = { $name ->
     [round] all round
     [row] the row, from the edge
     [rows] how many rows
+    [run] from the seam
     [runs] how many runs
     [seam-stitch] stitch for seams
     [seam-width] width of the seam

@@ -17,14 +17,14 @@ stack-layers-fold = Fold { PIECE($band) } in half along its length, wrong sides 
 # $marked: the edges that bear no marks yet. $seam: how the place of the first mark is told.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
-        [bright] Mark { $marked } in eighths on both faces, every { $part }, the first at the side seam, with the bright thread where there is one.
-        [plain] Mark { $marked } in eighths on both faces, every { $part }, the first at the side seam.
-       *[ends] Mark { $marked } in eighths on both faces, every { $part } from one end.
+        [bright] Mark { $marked } in eighths on both faces, every { $part }, the first at the side seam, with the bright thread where there is one.{ marks-on-line }
+        [plain] Mark { $marked } in eighths on both faces, every { $part }, the first at the side seam.{ marks-on-line }
+       *[ends] Mark { $marked } in eighths on both faces, every { $part } from one end.{ marks-on-line }
     }
    *[4] { $seam ->
-        [bright] Mark { $marked } in quarters on both faces, every { $part }, the first at the side seam, with the bright thread where there is one.
-        [plain] Mark { $marked } in quarters on both faces, every { $part }, the first at the side seam.
-       *[ends] Mark { $marked } in quarters on both faces, every { $part } from one end.
+        [bright] Mark { $marked } in quarters on both faces, every { $part }, the first at the side seam, with the bright thread where there is one.{ marks-on-line }
+        [plain] Mark { $marked } in quarters on both faces, every { $part }, the first at the side seam.{ marks-on-line }
+       *[ends] Mark { $marked } in quarters on both faces, every { $part } from one end.{ marks-on-line }
     }
  }
 

@@ -25,13 +25,13 @@ band-casing-fold = Dobla un borde largo { PIECE($band, case: "of") } { $seam-wid
 # La mitad con los agujeros queda por fuera.
 band-casing-fold-holes = Dobla hacia el revés { $seam-width } el borde largo { PIECE($band, case: "of") } que está más cerca de los { cord-holes } y plancha el doblez.
 band-casing-mark = { $parts ->
-    [8] Marca los octavos { band-casing-top } por las dos caras, cada { $part }, la primera marca en { side-seam }.
-   *[4] Marca los cuartos { band-casing-top } por las dos caras, cada { $part }, la primera marca en { side-seam }.
+    [8] Marca los octavos { band-casing-top } por las dos caras, cada { $part }, la primera marca en { side-seam }.{ marks-on-line }
+   *[4] Marca los cuartos { band-casing-top } por las dos caras, cada { $part }, la primera marca en { side-seam }.{ marks-on-line }
  }
 # Las marcas de los pliegues siguen ahí.
 band-casing-mark-pleats = { $parts ->
-    [8] Marca los octavos { band-casing-top } por las dos caras, de otro color que los pliegues, cada { $part }, la primera marca en { side-seam }.
-   *[4] Marca los cuartos { band-casing-top } por las dos caras, de otro color que los pliegues, cada { $part }, la primera marca en { side-seam }.
+    [8] Marca los octavos { band-casing-top } por las dos caras, de otro color que los pliegues, cada { $part }, la primera marca en { side-seam }.{ marks-on-line }
+   *[4] Marca los cuartos { band-casing-top } por las dos caras, de otro color que los pliegues, cada { $part }, la primera marca en { side-seam }.{ marks-on-line }
  }
 band-casing-mark-band = Marca del mismo modo el borde sin doblar { PIECE($band, case: "of") }, la primera marca en { band-casing-seam }.
 # El borde superior lleva marcas de un paso anterior.

@@ -160,14 +160,19 @@ pin-start = { $hold ->
 
 ## Dos bordes que se cosen uno a otro
 
+# Solo dentro de otros mensajes: una pieza que se ensancha es más estrecha o más ancha en el borde cortado que en la línea de costura.
+marks-on-line = { $flared ->
+    [yes] { " " }En la línea de costura son { $on-line }.
+   *[no] { "" }
+ }
 # $marked: uno de los dos bordes.
 mark-parts-ring = { $parts ->
-    [8] Marca los octavos { EDGE($marked, case: "of") } por las dos caras, cada { $part }, la primera marca en { side-seam }.
-   *[4] Marca los cuartos { EDGE($marked, case: "of") } por las dos caras, cada { $part }, la primera marca en { side-seam }.
+    [8] Marca los octavos { EDGE($marked, case: "of") } por las dos caras, cada { $part }, la primera marca en { side-seam }.{ marks-on-line }
+   *[4] Marca los cuartos { EDGE($marked, case: "of") } por las dos caras, cada { $part }, la primera marca en { side-seam }.{ marks-on-line }
  }
 mark-parts-flat = { $parts ->
-    [8] Marca los octavos { EDGE($marked, case: "of") } por las dos caras, cada { $part }.
-   *[4] Marca los cuartos { EDGE($marked, case: "of") } por las dos caras, cada { $part }.
+    [8] Marca los octavos { EDGE($marked, case: "of") } por las dos caras, cada { $part }.{ marks-on-line }
+   *[4] Marca los cuartos { EDGE($marked, case: "of") } por las dos caras, cada { $part }.{ marks-on-line }
  }
 # Se dice solo dentro de otros mensajes: dónde se juntan primero los dos bordes.
 match-places = { $places ->
@@ -214,6 +219,20 @@ close-row = { $at-side ->
    *[no] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. La costura entre la n.º { $after } y la n.º { $next } es la más cercana al costado izquierdo de quien lleva la prenda: todo se mide desde ella.
  }
     .check = La última se cose a la primera.
+# Nesgas cuyos lados se encuentran con largos desiguales.
+close-unlike-by = la nesga { $longer ->
+    [front] delantera
+    [back] de la espalda
+   *[side] del costado
+ }, { $by } más que la { $shorter ->
+    [front] delantera
+    [back] de la espalda
+   *[side] del costado
+ }
+close-unlike-trim = Prende de arriba abajo: cuanto más sesgado es un lado, más largo es. En el borde inferior sobresalen: { $unlike }. Déjalo así y, cosidas las costuras, recórtalo a ras de la vecina, hasta perderse a { $run } de la costura.
+    .check = Todos los bordes superiores están a la misma altura, y lo más largo sobresale solo abajo.
+close-unlike-ease = Cuanto más sesgado es un lado, más largo es: { $unlike }. Prende primero a la misma altura los bordes superiores y los bajos, y embebe el resto entre ellos.
+    .check = Bordes superiores y bajos están a la misma altura, y no hay ningún pliegue prendido.
 # $copies paños forman un solo aro.
 close-panels = { $copies ->
     [2] { $tiers ->

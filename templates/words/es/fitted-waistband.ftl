@@ -31,13 +31,13 @@ fitted-waistband-fold = { $stiffened ->
  }
 fitted-waistband-hold = Sujeta { PIECE($band) } contra { EDGE($to) } como se va a coser, el borde sin doblar a ras, y prende una etiqueta en el extremo que quedará encima. { fitted-waistband-on-top }
 fitted-waistband-mark = { $parts ->
-    [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.
-   *[4] Marca los cuartos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.
+    [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.{ marks-on-line }
+   *[4] Marca los cuartos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }.{ marks-on-line }
  }
 # Las marcas de los pliegues siguen ahí.
 fitted-waistband-mark-pleats = { $parts ->
-    [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }, de otro color que los pliegues.
-   *[4] Marca los cuartos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }, de otro color que los pliegues.
+    [8] Marca los octavos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }, de otro color que los pliegues.{ marks-on-line }
+   *[4] Marca los cuartos { EDGE($to, case: "of") } de un extremo al otro, cada { $part }, de otro color que los pliegues.{ marks-on-line }
  }
 fitted-waistband-mark-band = Marca el borde sin doblar { PIECE($band, case: "of") } { fitted-waistband-from-ends } y, entre ellos, cada { $part }.
 # El borde superior lleva marcas de un paso anterior.

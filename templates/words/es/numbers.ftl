@@ -28,6 +28,7 @@ number-is = { $name ->
     [button] ancho del botón
     [button-in] el botón, desde el borde
     [buttonhole] largo del ojal
+    [by] cuánto más largo
     [casing] la jareta, todo alrededor
     [catch] largo que se sujeta
     [channel] ancho del canal
@@ -116,6 +117,7 @@ number-is = { $name ->
     [lap] el solape
     [layers-over] las capas, de más
     [left] lo que queda
+    [lefts] cada cinta, recogida
     [leg] cada lado hasta el vértice
     [length] largo
     [letters] alto de las letras
@@ -144,6 +146,7 @@ number-is = { $name ->
     [next] la siguiente
     [now] la abertura tal como está
     [number] cuál
+    [on-line] de marca a marca en la línea de costura
     [open] lo que queda abierto
     [open-at-hem] abierto sobre el bajo
     [opening] la abertura
@@ -173,6 +176,7 @@ number-is = { $name ->
     [round] todo alrededor
     [row] la pasada, desde el borde
     [rows] número de filas
+    [run] desde la costura
     [runs] número de tramos
     [seam-stitch] puntada de costura
     [seam-width] ancho de costura

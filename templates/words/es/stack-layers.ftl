@@ -17,14 +17,14 @@ stack-layers-fold = Dobla { PIECE($band) } por la mitad a lo largo, revés con r
 # $marked: los bordes que aún no llevan marcas. $seam: cómo se dice el lugar de la primera marca.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
-        [bright] Marca en octavos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral, la del hilo de color vivo si lo hay.
-        [plain] Marca en octavos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral.
-       *[ends] Marca en octavos { $marked } por las dos caras, cada { $part } desde un extremo.
+        [bright] Marca en octavos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral, la del hilo de color vivo si lo hay.{ marks-on-line }
+        [plain] Marca en octavos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral.{ marks-on-line }
+       *[ends] Marca en octavos { $marked } por las dos caras, cada { $part } desde un extremo.{ marks-on-line }
     }
    *[4] { $seam ->
-        [bright] Marca en cuartos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral, la del hilo de color vivo si lo hay.
-        [plain] Marca en cuartos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral.
-       *[ends] Marca en cuartos { $marked } por las dos caras, cada { $part } desde un extremo.
+        [bright] Marca en cuartos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral, la del hilo de color vivo si lo hay.{ marks-on-line }
+        [plain] Marca en cuartos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral.{ marks-on-line }
+       *[ends] Marca en cuartos { $marked } por las dos caras, cada { $part } desde un extremo.{ marks-on-line }
     }
  }
 

@@ -25,13 +25,13 @@ band-casing-fold = Replier un long bord { PIECE($band, case: "of") } de { $seam-
 # La moitié aux trous vient à l’extérieur.
 band-casing-fold-holes = Replier de { $seam-width } sur l’envers le long bord { PIECE($band, case: "of") } le plus proche des { cord-holes } et marquer la pliure au fer.
 band-casing-mark = { $parts ->
-    [8] Marquer les huitièmes { band-casing-top } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
-   *[4] Marquer les quarts { band-casing-top } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
+    [8] Marquer les huitièmes { band-casing-top } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.{ marks-on-line }
+   *[4] Marquer les quarts { band-casing-top } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.{ marks-on-line }
  }
 # Les repères des plis y sont encore.
 band-casing-mark-pleats = { $parts ->
-    [8] Marquer les huitièmes { band-casing-top } sur les deux faces, d’une autre couleur que les plis, tous les { $part }, le premier repère à { side-seam }.
-   *[4] Marquer les quarts { band-casing-top } sur les deux faces, d’une autre couleur que les plis, tous les { $part }, le premier repère à { side-seam }.
+    [8] Marquer les huitièmes { band-casing-top } sur les deux faces, d’une autre couleur que les plis, tous les { $part }, le premier repère à { side-seam }.{ marks-on-line }
+   *[4] Marquer les quarts { band-casing-top } sur les deux faces, d’une autre couleur que les plis, tous les { $part }, le premier repère à { side-seam }.{ marks-on-line }
  }
 band-casing-mark-band = Marquer de même le bord non replié { PIECE($band, case: "of") }, le premier repère à { band-casing-seam }.
 # Le bord supérieur porte des repères d’une étape précédente.

@@ -165,14 +165,19 @@ pin-start = { $hold ->
 
 ## Deux bords cousus l’un à l’autre
 
+# Dit seulement dans d’autres messages : une pièce évasée est plus étroite ou plus large au bord coupé que sur la ligne de couture.
+marks-on-line = { $flared ->
+    [yes] { " " }Sur la ligne de couture, cela fait { $on-line }.
+   *[no] { "" }
+ }
 # $marked : l’un des deux bords.
 mark-parts-ring = { $parts ->
-    [8] Marquer les huitièmes { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
-   *[4] Marquer les quarts { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.
+    [8] Marquer les huitièmes { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.{ marks-on-line }
+   *[4] Marquer les quarts { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }, le premier repère à { side-seam }.{ marks-on-line }
  }
 mark-parts-flat = { $parts ->
-    [8] Marquer les huitièmes { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }.
-   *[4] Marquer les quarts { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }.
+    [8] Marquer les huitièmes { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }.{ marks-on-line }
+   *[4] Marquer les quarts { EDGE($marked, case: "of") } sur les deux faces, tous les { $part }.{ marks-on-line }
  }
 # Dit seulement dans d’autres messages : où les deux bords se rejoignent d’abord.
 match-places = { $places ->
@@ -219,6 +224,20 @@ close-row = { $at-side ->
    *[no] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la plus proche du côté gauche de la personne qui porte le vêtement : tout se mesure à partir d’elle.
  }
     .check = La dernière se coud à la première.
+# Des lés dont les côtés qui se rencontrent sont de longueurs inégales.
+close-unlike-by = le lé { $longer ->
+    [front] du devant
+    [back] du dos
+   *[side] de côté
+ }, { $by } au-delà de celui { $shorter ->
+    [front] du devant
+    [back] du dos
+   *[side] de côté
+ }
+close-unlike-trim = Épingler du haut vers le bas : plus un côté est oblique, plus il est long. Au bord inférieur dépassent : { $unlike }. Laisser ainsi et, les coutures piquées, couper à ras du voisin, en mourant à { $run } de la couture.
+    .check = Tous les hauts sont au même niveau, et ce qui est plus long ne dépasse qu’en bas.
+close-unlike-ease = Plus un côté est oblique, plus il est long : { $unlike }. Épingler d’abord hauts et ourlets au même niveau, puis répartir l’aisance entre les deux.
+    .check = Hauts et ourlets sont au même niveau, et aucun pli n’est épinglé.
 # $copies lés forment un seul rond.
 close-panels = { $copies ->
     [2] { $tiers ->

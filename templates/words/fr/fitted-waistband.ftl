@@ -31,13 +31,13 @@ fitted-waistband-fold = { $stiffened ->
  }
 fitted-waistband-hold = Tenir { PIECE($band) } contre { EDGE($to) } comme on la coudra, le bord non replié au ras, et épingler une étiquette au bout qui viendra dessus. { fitted-waistband-on-top }
 fitted-waistband-mark = { $parts ->
-    [8] Marquer les huitièmes { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }.
-   *[4] Marquer les quarts { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }.
+    [8] Marquer les huitièmes { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }.{ marks-on-line }
+   *[4] Marquer les quarts { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }.{ marks-on-line }
  }
 # Les repères des plis y sont encore.
 fitted-waistband-mark-pleats = { $parts ->
-    [8] Marquer les huitièmes { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }, d’une autre couleur que les plis.
-   *[4] Marquer les quarts { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }, d’une autre couleur que les plis.
+    [8] Marquer les huitièmes { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }, d’une autre couleur que les plis.{ marks-on-line }
+   *[4] Marquer les quarts { EDGE($to, case: "of") } d’un bout à l’autre, tous les { $part }, d’une autre couleur que les plis.{ marks-on-line }
  }
 fitted-waistband-mark-band = Marquer le bord non replié { PIECE($band, case: "of") } { fitted-waistband-from-ends }, et tous les { $part } entre eux.
 # Le bord supérieur porte des repères d’une étape précédente.

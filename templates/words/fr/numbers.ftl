@@ -28,6 +28,7 @@ number-is = { $name ->
     [button] largeur du bouton
     [button-in] le bouton, depuis le bord
     [buttonhole] longueur de la boutonnière
+    [by] de combien plus long
     [casing] la coulisse, tout autour
     [catch] longueur prise
     [channel] largeur de la coulisse
@@ -116,6 +117,7 @@ number-is = { $name ->
     [lap] le recouvrement
     [layers-over] les épaisseurs, en plus
     [left] ce qui reste
+    [lefts] chaque ruban, relevé
     [leg] chaque côté jusqu’à la pointe
     [length] longueur
     [letters] hauteur des lettres
@@ -144,6 +146,7 @@ number-is = { $name ->
     [next] le suivant
     [now] l’ouverture telle qu’elle est
     [number] lequel
+    [on-line] d’un repère à l’autre sur la ligne de couture
     [open] ce qui est ouvert
     [open-at-hem] ouvert au-dessus de l’ourlet
     [opening] l’ouverture
@@ -173,6 +176,7 @@ number-is = { $name ->
     [round] tout autour
     [row] le rang, depuis le bord
     [rows] nombre de rangs
+    [run] depuis la couture
     [runs] nombre de passages
     [seam-stitch] point de couture
     [seam-width] largeur de couture

@@ -7,7 +7,7 @@ from typing import Literal
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
-from furbelow.garment.bench import Bench, Casing, Edge, Ply, Seam, State
+from furbelow.garment.bench import WORKABLE, Bench, Casing, Edge, Ply, Seam, State
 from furbelow.garment.gore import GORE_PLACES, Gore
 from furbelow.garment.message import Length, One, Part, Pieces, Things, Value, Values, flag
 from furbelow.garment.phrasing import Phrasing
@@ -19,6 +19,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import seam_too_narrow, strips_not_joined
 
+RUN_OUT = Fraction(100)  # from a seam to where what was trimmed at the hem has run out to nothing; house rule
 EACH, ONE = "a ring each", "one ring"
 Faces = Literal["right", "wrong"]  # the sides that lie together
 
@@ -103,7 +104,23 @@ def ends_laid(done: Performed) -> tuple[Action, ...]:
         "after": after,
         "next": after % len(gore.round) + 1,
     }
-    return Action("close-row", copies, values=values), Action("close-panels", copies)
+    return Action("close-row", copies, values=values), Action("close-panels", copies), *_unlike(done, gore, copies)
+
+
+def _unlike(done: Performed, gore: Gore, copies: int) -> tuple[Action, ...]:
+    """What becomes of the longer side where two of unequal length meet: the tops are level, so it shows at the hem."""
+    if not gore.unlike:
+        return ()
+    said = tuple(
+        Part(
+            "close-unlike-by",
+            {"longer": One(longer, GORE_PLACES), "shorter": One(shorter, GORE_PLACES), "by": Length(by)},
+        )
+        for longer, shorter, by in gore.unlike
+    )
+    raw = all(done.before.edge(f"{piece}.bottom").state in WORKABLE for piece in done.touches[-1:])
+    values: Values = {"unlike": Things(said, "clauses"), "run": Length(RUN_OUT, "about")}
+    return (Action("close-unlike-trim" if raw else "close-unlike-ease", copies, values=values),)
 
 
 def row_of(done: Performed) -> Gore | None:

@@ -9,7 +9,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Action
 from furbelow.garment.tolerance import round_off
 from furbelow.techniques.shared.gathers import tails_said
-from furbelow.techniques.shared.marks import marked_in, parts_of, seam_said, tagged
+from furbelow.techniques.shared.marks import marked_in, parts_apart, parts_of, seam_said, tagged
 from furbelow.techniques.shared.pins import pins_apart
 
 PLACES = ("bright", "some", "ends", "plain")
@@ -29,7 +29,7 @@ def marks_on(bench: Bench, say: Phrasing, *edges: Edge, parts: int = 0) -> tuple
             values={
                 "marked": edge_said(edge),
                 "seam": seam_said(bench, edge.pieces, say),
-                "part": Length(bench.measured(edge) / parts),
+                **parts_apart(bench, edge, parts),
             },
         )
         for edge in edges

@@ -17,6 +17,7 @@ from furbelow.techniques.shared.closed_ends import seam_named
 TAG = Fraction(100)  # below every seam and casing that may come at the top, and above the middle
 SIDE, BACK, EITHER = "side", "back", "either"
 SEAM_PLACES = (SIDE, BACK, EITHER)
+LEAST_FLARED = Fraction(1)  # less can't be told between two marks
 LEAST_TAG = Fraction(20)  # from what is open
 
 
@@ -84,6 +85,13 @@ def tag(done: Performed, pieces: Sequence[str], say: Phrasing) -> tuple[Action, 
         "low": flag(down > sum(done.before.depth(piece) for piece in pieces) / 2),
     }
     return (Action("tag-seam", done.after.cloths[pieces[0]].copies, values=values),)
+
+
+def parts_apart(bench: Bench, edge: Edge, parts: int) -> Values:
+    """How far apart the marks of an edge lie that is shared in so many parts: along the edge as it lies now, and on its seam
+    line, where that differs because the piece flares."""
+    lie, come = bench.measured(edge) / parts, edge.end_to_end / parts
+    return {"part": Length(lie), "on-line": Length(come), "flared": flag(abs(lie - come) >= LEAST_FLARED)}
 
 
 def marked_in(edge: Edge, parts: int) -> bool:
