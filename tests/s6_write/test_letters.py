@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from furbelow.garment.tags import copy_called, copy_letter, tag
-from furbelow.s6_write.guide.letters import first_skip, letter_of_copy, letters_of
+from furbelow.s6_write.guide.letters import letter_of_copy, letters_of, skips
 
 from tests.demos.demos import NAMES, guide, spec
 
@@ -53,8 +53,8 @@ def test_the_first_letter_that_is_left_out_is_told_once_before_the_work_behind_i
     told = {operation.letter: operation.skipped for operation in guide("larkspur", "M").operations if operation.skipped}
     assert list(told) == ["U"]
     assert told["U"].startswith("No T? ")
-    assert first_skip("ABCD", "ACD") == ("B", "C")
-    assert first_skip("ABCD", "ABCD") is None
+    assert skips("ABCD", "ACD") == (("B",), "C")
+    assert skips("ABCD", "ABCD") is None
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -88,6 +88,11 @@ def trim_weight(solved: Solved, trim: str, length: Fraction) -> Fraction:
     return length * width_of(solved, trim) * gram_per_m2(solved, trim) / 1_000_000
 
 
+def is_net(solved: Solved, cloth: str) -> bool:
+    """Whether chalk falls through a cloth: it does not ravel and is as light as sheer cloth is."""
+    return not solved.materials[cloth].material.ravels and gram_per_m2(solved, cloth) <= SHEER
+
+
 class Burns(StrEnum):
     """How the cloth of a garment takes fire, the worst of it."""
 

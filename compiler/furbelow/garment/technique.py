@@ -133,6 +133,7 @@ class Tool(StrEnum):
     SPRAY = "spray"
     BOWL = "bowl"
     PAN = "pan"
+    MEASURING_JUG = "measuring jug"
     SHEET = "sheet"
     SCALE = "scale"
     DYE_PAN = "dye pan"

@@ -49,3 +49,13 @@ def _taken(run: Run) -> dict[str, Places]:
             front, side, back = (was + more for was, more in zip(before, facts_of(done, TakenUp).taken, strict=True))
             found[piece] = front, side, back
     return found
+
+
+def slanting_at_sides(run: Run, lowest: str) -> Fraction:
+    """How much longer the garment is at the sides than straight down: a tape there lies along the seams between gores."""
+    bench, more = run.final, Fraction(0)
+    for piece in (lowest, *run.over(lowest)):
+        gore, depth = bench.cloths[piece].piece.gore, bench.depth(piece)
+        if gore and gore.side_seam[1]:
+            more += bench.beside(piece, depth) - depth
+    return more

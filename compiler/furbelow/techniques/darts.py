@@ -149,6 +149,9 @@ class SewDarts:
         facts, edge = facts_of(done, Sewed), done.before.edge(edge_of(done.step.written, "edge"))
         messages = ("darts-mark", "darts-legs", "darts-fold", "darts-sew", "darts-knot")
         values: Values = {
+            "hair-off": Length(Fraction(1), "off"),
+            "tail": Length(Fraction(100), "about"),
+            "last": Length(Fraction(20), "about"),
             "edge": edge_said(edge),
             "ring": flag(done.before.ring(edge)),
             "seam": seam_said(done.before, edge.pieces, say),

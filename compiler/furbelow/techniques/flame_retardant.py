@@ -119,7 +119,13 @@ class FlameRetardant:
             "by": One(by, (DIP, SPRAY)),
         }
         cautions = (LABEL_FIRST, SKIN, *((MIST,) if by == SPRAY else ()), WORN)
-        tools = (Tool.GLOVES, Tool.EYE_PROTECTION, Tool.SPRAY if by == SPRAY else Tool.BOWL, Tool.SHEET)
+        tools = (
+            Tool.GLOVES,
+            Tool.EYE_PROTECTION,
+            Tool.SPRAY if by == SPRAY else Tool.BOWL,
+            Tool.MEASURING_JUG,
+            Tool.SHEET,
+        )
         return Instructions("flame-retardant-title", "flame-retardant-aim", actions, values, cautions, tools)
 
 

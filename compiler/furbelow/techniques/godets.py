@@ -156,6 +156,8 @@ class Godets:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, edge = facts_of(done, SetIn), done.before.edge(edge_of(done.step.written, "in"))
         values: Values = {
+            "patch-left": Length(Fraction(10), "about"),
+            "unpicked": Length(Fraction(30), "about"),
             "edge": edge_said(edge),
             "piece": Pieces(edge.pieces),
             "godet": Pieces((word_of(done.step.written, "piece"),)),

@@ -171,6 +171,7 @@ class SidePocket:
             "side-pocket-bars",
         )
         values: Values = {
+            "close-off": Length(Fraction(3), "off"),
             "bag": Pieces((bag,)),
             "on": Pieces((on,)),
             "begins": Length(facts.begins),

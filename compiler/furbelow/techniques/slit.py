@@ -133,6 +133,7 @@ class Slit:
             else ("slit-press-vent", "slit-hold-vent", "slit-across-vent")
         )
         values: Values = {
+            "close-off": Length(Fraction(3), "off"),
             "pieces": Pieces(done.touches),
             "long": Length(facts.long),
             "now": Length(facts.now),

@@ -156,6 +156,8 @@ class Straps:
             Action("straps-fasten"),
         )
         values: Values = {
+            "hair-off": Length(Fraction(1), "off"),
+            "close-off": Length(Fraction(3), "off"),
             "strap": Pieces((strap,)),
             "edge": edge_said(edge),
             "long": Length(facts.long),

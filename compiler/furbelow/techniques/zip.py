@@ -185,6 +185,7 @@ class Zip:
             Action("zip-try"),
         )
         values: Values = {
+            "hair-off": Length(Fraction(1), "off"),
             "pieces": Pieces(tuple(dict.fromkeys(ply.piece for ply in seam.plies))),
             "zip": Supply(word_of(step.written, "zip")),
             "way": One(facts.way, WAYS),

@@ -11,6 +11,7 @@ caution-ripper-row = Ein Nahttrenner rutscht ab: die Arbeit auf den Tisch legen 
 caution-awl = Eine Ahle geht durch eine Hand wie durch Stoff: auf dem Tisch in Kork oder ein gefaltetes Handtuch stechen, nie gegen die Handfläche und nie über dem Schoß.
 caution-shears = Scheren schneiden Finger ebenso wie Stoff: die andere Hand weit von den Klingen weghalten.
 caution-iron = Bügeleisen und Dampf verbrennen die Haut: Finger weg vom Bruch, das Eisen zwischendurch aufstellen.
+caution-iron-marks = Hitze fixiert manche Stifte und wachshaltige Kreiden für immer: Kreide, Stift und Bügeleisen zuerst auf einem Rest probieren, und eine Markierung entfernen, bevor das Eisen in ihre Nähe kommt, außer sie liegt in der Nahtzugabe.
 # Der Stoff schmilzt: Nylon, Acetat oder eine unbekannte Faser.
 caution-iron-melts = { caution-iron } Nylon und Tüll schmelzen unter dem heißen Eisen und kleben an der Haut: geringe Hitze, kein Dampf, ein trockenes Bügeltuch, und nie am Körper bügeln.
 
@@ -41,6 +42,7 @@ caution-garment-finish = Eine Ausrüstung gegen Feuer wäscht sich aus: fragen, 
 caution-garment-local = Örtliche Vorschriften und das Wort einer zugelassenen Fachperson, bei Bühne oder Saal der Brandschutzbeauftragten, gehen dieser Anleitung vor.
 caution-garment-blades = Stoffschere und Rollschneider: vom Körper weg schneiden, die Klinge bei jedem Ablegen schließen oder abdecken, Schuhe anbehalten.
 caution-garment-needles = Stecknadeln und Nadeln abzählen und zurückzählen. Das fertige Kleidungsstück nach vergessenen Stecknadeln absuchen, bevor jemand es anzieht. Vor dem Einfädeln oder Wechseln einer Nadel den Fuß vom Pedal nehmen.
+caution-garment-needles-clips = Stecknadeln, Klammern und Nähnadeln abzählen, beim Herausnehmen und beim Zurücklegen. Das fertige Stück nach vergessenen absuchen, bevor es jemand anzieht. Den Fuß vom Pedal nehmen, bevor eine Nadel eingefädelt oder gewechselt wird.
 caution-garment-hem = Ein langer Saum bringt auf Treppen und Bühnen zum Stolpern, eine Schleppe gerät ins Feuer. Vor dem ersten Tragen damit eine Treppe hinauf- und hinuntergehen.
 caution-garment-child = Für ein Kind unter 14 Jahren: keine Kordel, kein Bandende und keinen Aufhänger an der Taille oder unter dem Saum hängen lassen, kleine Teile fest annähen. Für Kinderkleidung und Nachtwäsche gelten eigene Vorschriften; vor dem Verkaufen oder Verleihen danach fragen.
 caution-train = Eine Schleppe bringt zu Fall, wer sie trägt und wer dahinter geht. Vor Treppen, auf dunkler Bühne und in der Nähe von Maschinen hochbinden oder tragen.

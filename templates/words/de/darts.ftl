@@ -33,12 +33,12 @@ darts-legs = Von jeder Markierung eine Linie von { $long } gerade nach unten zie
 darts-fold = Jeden Abnäher an der Mittellinie falten, rechts auf rechts, so dass ein Schenkel auf dem anderen liegt. Quer zum Schenkel feststecken.
 darts-sew = Jeden Abnäher von der Kante aus auf dem Schenkel steppen, { $leg }, { $stitch }, an der Kante ein paar Stiche zurück. Die letzten drei Stiche genau auf dem Bruch auslaufen lassen.
     .check = An der Kante liegen die Stiche { $half } vom Bruch entfernt.
-    .tolerance = 1 mm mehr oder weniger
+    .tolerance = { $hair-off } mehr oder weniger
     .remedy = Die obere Hälfte auftrennen und auf der Linie neu nähen.
-darts-knot = An jeder Spitze 10 cm Fäden hängen lassen und dicht am Stoff doppelt verknoten; dort nicht zurücknähen.
+darts-knot = An jeder Spitze { $tail } Fäden hängen lassen und dicht am Stoff doppelt verknoten; dort nicht zurücknähen.
 darts-press = Jeden Abnäher flach bügeln, wie er genäht ist, dann seinen Bruch zur nächsten Mitte hin, vorn oder hinten. Was über die Kante steht, bündig abschneiden.
     .check = Von rechts ist an den Spitzen keine Beule zu sehen.
-    .remedy = Die letzten 2 cm neu nähen, flacher auslaufend.
+    .remedy = Die letzten { $last } neu nähen, flacher auslaufend.
 darts-measure = { $open ->
     [yes] { EDGE($edge, at: "start") } an der Schnittkante messen, von Ende zu Ende samt beiden Zugaben der offenen Naht: { $lies }.
    *[no] { EDGE($edge, at: "start") } an der Schnittkante messen: { $lies }.

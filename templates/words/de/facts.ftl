@@ -7,7 +7,10 @@ fact-length = fertige Länge, obere Kante bis Saum
 fact-length-front = Länge vorn
     .why = { fact-length-taken-up }
 fact-length-sides = Länge an den Seiten
-    .why = { fact-length-taken-up }
+    .why = { $slants ->
+        [yes] { fact-length-taken-up }; entlang der schrägen Seitennaht; senkrecht { $down }
+       *[no] { fact-length-taken-up }
+     }
 fact-length-back = Länge hinten
     .why = { fact-length-taken-up }
 # Nur in den drei darüber gesagt.

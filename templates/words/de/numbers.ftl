@@ -157,6 +157,7 @@ number-is = { $name ->
     [overlap] Überlappung
     [panels] Anzahl der Bahnen
     [part] von Markierung zu Markierung
+    [patch-left] was vom Flicken bleibt
     [parts] Anzahl der Teile
     [past] darüber hinaus
     [patch] Seite des Flickens

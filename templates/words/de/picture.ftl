@@ -20,6 +20,8 @@ picture-shows = So ausgestellt wie gezeichnet, endet { PIECE($outer, form: "shor
 ## In Worten
 
 picture-alt = { $title } auf einer schlichten Büste, { picture-view }: { $long } lang, am Saum etwa { $across } breit. { picture-made } { picture-closed }
+# Aufgesetzte Taschen und Träger.
+picture-not-drawn = Nicht gezeichnet: { PIECE($pieces, form: "bare") }.
 picture-made = { $count ->
     [one] Von oben nach unten: { $layers }.
    *[other] Von außen nach innen: { $layers }.

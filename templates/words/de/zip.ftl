@@ -51,7 +51,7 @@ zip-foot-off = Den Reißverschlussfuß abnehmen und den gewöhnlichen Fuß einse
 zip-sew-centred = Auf die rechte Seite drehen. Mit dem Reißverschlussfuß { $beside } neben der Naht bis { zip-below-stop } steppen. { zip-turn-corner }
 zip-sew-round = Quer steppen, ebenso noch einmal drehen und auf der anderen Seite hinauf steppen, { $stitch }.
     .check = Beide Steppnähte liegen { $beside } neben der Naht, innen ist das Band überall gefasst.
-    .tolerance = 1 mm mehr oder weniger
+    .tolerance = { $hair-off } mehr oder weniger
     .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.
 zip-stop-at = { $bare ->
     [yes] { $stop } unter der Schnittkante
@@ -71,7 +71,7 @@ zip-sew-beneath = Mit dem Reißverschlussfuß { $near-fold } neben dem Bruch ste
 zip-lay-lap = Die Arbeit mit der rechten Seite nach oben ausbreiten, den Reißverschluss geschlossen. Das andere Band unter dem Übertritt feststecken.
 zip-sew-lap = Auf dem Übertritt { $lap } neben der Naht von oben bis { zip-below-stop } steppen. { zip-turn-corner } Quer bis zur Naht steppen, { $stitch }.
     .check = Der Übertritt verdeckt die Zähnchen überall, die Steppnaht ist gerade.
-    .tolerance = 1 mm mehr oder weniger
+    .tolerance = { $hair-off } mehr oder weniger
     .remedy = Diese Steppnaht auftrennen und entlang einer Kreidelinie neu steppen.
 zip-unpick = Die Heftnaht der Öffnung von der rechten Seite aus auftrennen und die Fäden herausziehen.
 zip-lay-invisible = { $bare ->

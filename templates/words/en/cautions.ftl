@@ -11,6 +11,7 @@ caution-ripper-row = A seam ripper slips: lay the work on the table, and push it
 caution-awl = An awl goes through a hand as through cloth: push it into cork or a folded towel on the table, never towards your palm or over your lap.
 caution-shears = Shears cut fingers as well as cloth: keep your other hand well away from the blades.
 caution-iron = The iron and its steam burn: keep fingers clear of the fold, and stand the iron up between presses.
+caution-iron-marks = Heat sets some markers and waxy chalks for good: try chalk, marker and iron on an offcut first, and take a mark out before the iron comes near it, but for those inside the seam margins.
 # The cloth melts: nylon, acetate, or a fibre that is not known.
 caution-iron-melts = { caution-iron } Nylon and net melt under a hot iron and stick to the skin: low heat, no steam, a dry press cloth, and never iron them on the body.
 
@@ -41,6 +42,7 @@ caution-garment-finish = A finish against fire washes out: ask how many washes i
 caution-garment-local = Local rules and the word of a licensed person, a fire officer for a stage or hall, come before this guide.
 caution-garment-blades = Shears and rotary cutters: cut away from your body, close or cover the blade each time you put it down, and keep your shoes on.
 caution-garment-needles = Count pins and needles out and back in. Look the finished garment over for forgotten pins before anyone puts it on. Take your foot off the pedal before you thread or change a needle.
+caution-garment-needles-clips = Count pins, clips and needles out and back in. Look the finished garment over for forgotten ones before anyone puts it on. Take your foot off the pedal before you thread or change a needle.
 caution-garment-hem = A long hem trips people on stairs and stages, and a train drags into fires. Walk up and down a stair in it before the first wearing.
 caution-garment-child = For a child under 14: leave no cord, ribbon end or loop hanging at the waist or below the hem, and sew small parts on fast. Children's clothes and nightwear have rules of their own; ask before you sell or lend one.
 caution-train = A train trips whoever wears it and whoever walks behind. Draw it up, or carry it, before stairs, on a stage in the dark and near machines.

@@ -33,12 +33,12 @@ darts-legs = From each mark draw a line { $long } straight down, at a right angl
 darts-fold = Fold each dart on its middle line, right sides together, so that one leg lies on the other. { pin-start } across the leg.
 darts-sew = Sew each dart from the edge down its leg, { $leg }, { $stitch }, a few stitches back at the edge. Let the last three stitches run on the very fold.
     .check = At the edge the stitches lie { $half } from the fold.
-    .tolerance = 1 mm more or less
+    .tolerance = { $hair-off } more or less
     .remedy = Unpick the upper half and sew it again on the line.
-darts-knot = Leave tails of 10 cm at each point and tie them in a double knot close to the cloth; do not sew back there.
+darts-knot = Leave tails of { $tail } at each point and tie them in a double knot close to the cloth; do not sew back there.
 darts-press = Press each dart flat as it is sewn, then its fold towards the nearest middle, in front or behind. Trim what stands above the edge level with it.
     .check = From the right side no dimple shows at the points.
-    .remedy = Sew the last 2 cm again, running out more slowly.
+    .remedy = Sew the last { $last } again, running out more slowly.
 darts-measure = { $open ->
     [yes] Measure { EDGE($edge) } as it is cut, from end to end with both margins of the open seam: { $lies }.
    *[no] Measure { EDGE($edge) } as it is cut: { $lies }.

@@ -7,7 +7,10 @@ fact-length = finished length, top to hem
 fact-length-front = length in front
     .why = { fact-length-taken-up }
 fact-length-sides = length at the sides
-    .why = { fact-length-taken-up }
+    .why = { $slants ->
+        [yes] { fact-length-taken-up }; along the side seam, which slants; straight down { $down }
+       *[no] { fact-length-taken-up }
+     }
 fact-length-back = length behind
     .why = { fact-length-taken-up }
 # Said only inside the three above.

@@ -3,7 +3,11 @@
 # The heading of steps that the maker gives no heading of her own.
 part = The work
 # Over the first work behind a letter that is left out.
-letters-skip = No { $letter }? Letters are the same for every size. One that is missing stands for work that this guide does not need.
+letters-skip = { $many ->
+    [one] No { $letters }? Letters are the same for every size. One that is missing stands for work that this guide does not need.
+   *[other] No { $letters }? Letters are the same for every size. Those that are missing stand for work that this guide does not need.
+ }
+letters-skip-more = { $more } more
 
 ## Before a step
 
@@ -12,6 +16,7 @@ machine-trial = Put in the new needle. For a trial sew { $trial } on a doubled o
     .remedy = Thread upper and lower thread anew. Loops beneath: set the upper tension a number higher; loops on top: a number lower.
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
 machine-zip-open = Open the zip a hand's width, so that the slider lies below the rows to come.
+marks-on-net = Chalk falls through { $net }. Wherever this guide has it marked, tie a loop of bright thread round a strand at the place: it shows on both faces. Cut the loops out at the end.
 # $flat: of an offcut; it is drawn up as much as the work will be.
 practise-gathering = Practise on { $flat } of offcut: write down the upper tension for seams, set it one number lower and the stitch at its longest. Sew rows { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
     .check = The threads slide without breaking, and the folds lie evenly.

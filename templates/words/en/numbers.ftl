@@ -157,6 +157,7 @@ number-is = { $name ->
     [overlap] the overlap
     [panels] how many panels
     [part] from mark to mark
+    [patch-left] what is left of the patch
     [parts] how many parts
     [past] how far past
     [patch] side of the patch

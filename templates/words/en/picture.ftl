@@ -20,6 +20,8 @@ picture-shows = Flared as drawn, { PIECE($outer, form: "short") } ends about { $
 ## In words
 
 picture-alt = { $title } on a plain form, { picture-view }: { $long } long, at the hem about { $across } across. { picture-made } { picture-closed }
+# Pockets that lie on it, and straps.
+picture-not-drawn = Not drawn: { PIECE($pieces, form: "bare") }.
 picture-made = { $count ->
     [one] From the top down: { $layers }.
    *[other] From the outside in: { $layers }.

@@ -51,7 +51,7 @@ zip-foot-off = Take the zip foot off and fit the usual foot.
 zip-sew-centred = Turn it right side up. With the zip foot sew { $beside } beside the seam down to { zip-below-stop }. { zip-turn-corner }
 zip-sew-round = Sew across, turn again in the same way, and sew up the other side, { $stitch }.
     .check = Both rows run { $beside } beside the seam, and the tape is caught all along inside.
-    .tolerance = 1 mm more or less
+    .tolerance = { $hair-off } more or less
     .remedy = Unpick that row and sew it again along a chalked line.
 zip-stop-at = { $bare ->
     [yes] { $stop } below the cut edge
@@ -71,7 +71,7 @@ zip-sew-beneath = With the zip foot sew { $near-fold } from the fold, { $from-ed
 zip-lay-lap = Spread the work right side up, the zip closed. Pin the other tape under the lap.
 zip-sew-lap = On the lap sew { $lap } beside the seam, from top to { zip-below-stop }. { zip-turn-corner } Sew across to the seam, { $stitch }.
     .check = The lap covers the teeth all along and its row is straight.
-    .tolerance = 1 mm more or less
+    .tolerance = { $hair-off } more or less
     .remedy = Unpick that row and sew it again along a chalked line.
 zip-unpick = Take the basting out of the opening from the right side and pull out the threads.
 zip-lay-invisible = { $bare ->

@@ -11,6 +11,7 @@ caution-ripper-row = El descosedor resbala: pon la labor sobre la mesa y empúja
 caution-awl = Un punzón atraviesa una mano igual que la tela: empújalo contra corcho o una toalla doblada sobre la mesa, nunca hacia la palma ni sobre el regazo.
 caution-shears = Las tijeras cortan los dedos igual que la tela: mantén la otra mano bien lejos de las hojas.
 caution-iron = La plancha y su vapor queman: aparta los dedos del doblez y deja la plancha de pie entre una planchada y otra.
+caution-iron-marks = El calor fija para siempre algunos rotuladores y jaboncillos de cera: prueba antes jaboncillo, rotulador y plancha en un retal, y quita cada marca antes de acercar la plancha, salvo las que queden en los márgenes.
 # La tela se funde: nailon, acetato o una fibra que no se conoce.
 caution-iron-melts = { caution-iron } El nailon y el tul se funden bajo una plancha caliente y se pegan a la piel: poco calor, sin vapor, un paño de planchar seco, y no planches nunca la prenda puesta.
 
@@ -41,6 +42,7 @@ caution-garment-finish = Un acabado ignífugo se va con los lavados: pregunta cu
 caution-garment-local = Las normas locales y el criterio de una persona habilitada, como el responsable de seguridad contra incendios de un escenario o una sala, están por encima de esta guía.
 caution-garment-blades = Tijeras y cúter rotatorio: corta alejándote del cuerpo, cierra o cubre la hoja cada vez que los sueltes y no te quites los zapatos.
 caution-garment-needles = Cuenta los alfileres y las agujas al sacarlos y al guardarlos. Revisa la prenda terminada en busca de alfileres olvidados antes de que nadie se la ponga. Quita el pie del pedal antes de enhebrar o cambiar una aguja.
+caution-garment-needles-clips = Cuenta alfileres, pinzas y agujas al sacarlos y al guardarlos. Revisa la prenda acabada por si queda alguno antes de que nadie se la ponga. Quita el pie del pedal antes de enhebrar o cambiar una aguja.
 caution-garment-hem = Un bajo largo hace tropezar en escaleras y escenarios, y una cola se arrastra hasta el fuego. Sube y baja una escalera con la prenda antes de llevarla por primera vez.
 caution-garment-dye = Sigue la hoja de instrucciones del fabricante del tinte y las normas locales para manejar el tinte y verter el baño. Tinte en polvo: no lo respires. Ponte mascarilla y guantes; moja el polvo antes de que pueda volar. No uses ninguna olla, cuchara ni medida que se use para comida. El baño de tinte escalda. Saca la tela mojada con pinzas, mantén lejos a los niños y ventila la habitación.
 caution-garment-child = Para un niño de menos de 14 años: no dejes colgando en la cintura ni por debajo del bajo ningún cordón, extremo de cinta ni trabilla, y cose bien sujetas las piezas pequeñas. La ropa y la ropa de dormir infantil tienen normas propias; infórmate antes de vender o prestar una prenda.

@@ -33,12 +33,12 @@ darts-legs = Desde cada marca traza una línea de { $long } recta hacia abajo, a
 darts-fold = Dobla cada pinza por su línea central, derecho con derecho, un lado sobre el otro. Sujeta con alfileres atravesados.
 darts-sew = Cose cada pinza desde el borde a lo largo de su línea, { $leg }, { $stitch }, con unas puntadas atrás en el borde. Deja que las tres últimas puntadas corran sobre el mismo doblez.
     .check = En el borde las puntadas quedan a { $half } del doblez.
-    .tolerance = 1 mm de más o de menos
+    .tolerance = { $hair-off } de más o de menos
     .remedy = Descose la mitad superior y vuelve a coserla sobre la línea.
-darts-knot = Deja 10 cm de hilo en cada vértice y haz un nudo doble pegado a la tela; ahí no cosas hacia atrás.
+darts-knot = Deja { $tail } de hilo en cada vértice y haz un nudo doble pegado a la tela; ahí no cosas hacia atrás.
 darts-press = Plancha cada pinza plana tal como está cosida y después su doblez hacia el centro más cercano, delante o detrás. Recorta a ras del borde lo que sobresalga.
     .check = Por el derecho no se ve ningún bulto en los vértices.
-    .remedy = Vuelve a coser los 2 últimos cm, acabando más poco a poco.
+    .remedy = Vuelve a coser los últimos { $last }, acabando más poco a poco.
 darts-measure = { $open ->
     [yes] Mide { EDGE($edge) } por donde está cortado, de un extremo al otro con los dos márgenes de la costura abierta: { $lies }.
    *[no] Mide { EDGE($edge) } por donde está cortado: { $lies }.

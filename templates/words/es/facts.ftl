@@ -7,7 +7,10 @@ fact-length = largo final, de la cintura al bajo
 fact-length-front = largo por delante
     .why = { fact-length-taken-up }
 fact-length-sides = largo por los lados
-    .why = { fact-length-taken-up }
+    .why = { $slants ->
+        [yes] { fact-length-taken-up }; a lo largo de la costura lateral, que es sesgada; en vertical { $down }
+       *[no] { fact-length-taken-up }
+     }
 fact-length-back = largo por detrás
     .why = { fact-length-taken-up }
 # Se dice solo dentro de los tres de arriba.

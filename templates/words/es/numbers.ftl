@@ -157,6 +157,7 @@ number-is = { $name ->
     [overlap] el solape
     [panels] número de paños
     [part] de marca a marca
+    [patch-left] lo que queda del cuadrado
     [parts] número de partes
     [past] más allá
     [patch] lado del refuerzo

@@ -20,6 +20,8 @@ picture-shows = Abierta como en el dibujo, { PIECE($outer, form: "short") } term
 ## En palabras
 
 picture-alt = { $title } sobre un maniquí sencillo, { picture-view }: { $long } de largo, unos { $across } de ancho en el bajo. { picture-made } { picture-closed }
+# Los bolsillos de parche y los tirantes.
+picture-not-drawn = Sin dibujar: { PIECE($pieces, form: "bare") }.
 picture-made = { $count ->
     [one] De arriba abajo: { $layers }.
    *[other] De fuera hacia dentro: { $layers }.

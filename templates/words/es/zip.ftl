@@ -51,7 +51,7 @@ zip-foot-off = Quita el prensatelas para cremalleras y vuelve a poner el normal.
 zip-sew-centred = Dale la vuelta, con el derecho hacia arriba. Con el prensatelas para cremalleras cose a { $beside } de la costura hasta { zip-below-stop }. { zip-turn-corner }
 zip-sew-round = Cose a lo ancho, gira otra vez igual y sube por el otro lado, { $stitch }.
     .check = Los dos pespuntes van a { $beside } de la costura y por dentro sujetan la cinta a todo lo largo.
-    .tolerance = 1 mm de más o de menos
+    .tolerance = { $hair-off } de más o de menos
     .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
 zip-stop-at = { $bare ->
     [yes] a { $stop } del borde cortado
@@ -71,7 +71,7 @@ zip-sew-beneath = Con el prensatelas para cremalleras cose a { $near-fold } del 
 zip-lay-lap = Extiende la labor con el derecho hacia arriba y la cremallera cerrada. Prende la otra cinta debajo de la tapeta.
 zip-sew-lap = En la tapeta cose a { $lap } de la costura desde arriba hasta { zip-below-stop }. { zip-turn-corner } Cose a lo ancho hasta la costura, { $stitch }.
     .check = La tapeta cubre los dientes a todo lo largo y su pespunte va recto.
-    .tolerance = 1 mm de más o de menos
+    .tolerance = { $hair-off } de más o de menos
     .remedy = Descose ese pespunte y vuelve a coserlo por una línea de jaboncillo.
 zip-unpick = Quita el hilván de la abertura por el derecho y saca los hilos.
 zip-lay-invisible = { $bare ->

@@ -11,6 +11,7 @@ caution-ripper-row = Un découseur dérape : poser l’ouvrage sur la table et 
 caution-awl = Un poinçon traverse une main comme un tissu : le pousser dans du liège ou une serviette pliée sur la table, jamais vers la paume ni sur les genoux.
 caution-shears = Les ciseaux coupent les doigts comme le tissu : tenir l’autre main bien loin des lames.
 caution-iron = Le fer et sa vapeur brûlent : tenir les doigts loin de la pliure, et poser le fer debout entre deux coups de fer.
+caution-iron-marks = La chaleur fixe pour de bon certains feutres et craies grasses : essayer d’abord craie, feutre et fer sur une chute, et ôter chaque repère avant que le fer n’en approche, sauf dans les marges de couture.
 # Le tissu fond : nylon, acétate, ou une fibre inconnue.
 caution-iron-melts = { caution-iron } Le nylon et le tulle fondent sous un fer chaud et collent à la peau : peu de chaleur, pas de vapeur, une pattemouille sèche, et ne jamais repasser sur le corps.
 
@@ -41,6 +42,7 @@ caution-garment-finish = Un apprêt ignifuge part au lavage : demander combien 
 caution-garment-local = Les règles locales et l’avis d’une personne agréée, d’un responsable de la sécurité incendie pour une scène ou une salle, passent avant ce guide.
 caution-garment-blades = Ciseaux et cutter rotatif : couper en s’éloignant du corps, fermer ou couvrir la lame chaque fois qu’on les pose, et garder ses chaussures aux pieds.
 caution-garment-needles = Compter les épingles et les aiguilles en les sortant et en les rangeant. Chercher les épingles oubliées dans le vêtement fini avant que quiconque ne l’enfile. Ôter le pied de la pédale avant d’enfiler ou de changer une aiguille.
+caution-garment-needles-clips = Compter épingles, pinces et aiguilles en les sortant et en les rangeant. Chercher celles qu’on a oubliées avant que quelqu’un n’enfile l’ouvrage fini. Ôter le pied de la pédale avant d’enfiler ou de changer une aiguille.
 caution-garment-hem = Un ourlet long fait trébucher dans les escaliers et sur scène, et une traîne balaie les feux. Monter et descendre un escalier avec avant de le porter la première fois.
 caution-garment-dye = Suivre la notice du fabricant de la teinture et les règles locales pour manipuler la teinture et vider le bain. Teinture en poudre : ne pas la respirer. Masque et gants ; mouiller la poudre avant qu’elle ne vole. Ne prendre ni casserole, ni cuillère, ni mesure qui serve à la nourriture. Un bain de teinture ébouillante. Soulever le tissu mouillé avec des pinces, éloigner les enfants, aérer la pièce.
 caution-garment-child = Pour un enfant de moins de 14 ans : ne laisser pendre ni cordon, ni bout de ruban, ni bride à la taille ou sous l’ourlet, et coudre solidement les petites pièces. Les vêtements et les vêtements de nuit pour enfants ont leurs propres règles ; se renseigner avant d’en vendre ou d’en prêter.

@@ -33,12 +33,12 @@ darts-legs = De chaque repère, tracer une ligne de { $long } droit vers le bas,
 darts-fold = Plier chaque pince sur sa ligne du milieu, endroit contre endroit, un côté sur l’autre. Épingler en travers du tracé.
 darts-sew = Coudre chaque pince depuis le bord le long de son tracé, { $leg }, { $stitch }, avec quelques points arrière au bord. Faire courir les trois derniers points sur le pli même.
     .check = Au bord, les points sont à { $half } du pli.
-    .tolerance = 1 mm de plus ou de moins
+    .tolerance = { $hair-off } de plus ou de moins
     .remedy = Découdre la moitié supérieure et la recoudre sur le tracé.
-darts-knot = Laisser 10 cm de fil à chaque pointe et nouer deux fois contre le tissu ; pas de points arrière à cet endroit.
+darts-knot = Laisser { $tail } de fil à chaque pointe et nouer deux fois contre le tissu ; pas de points arrière à cet endroit.
 darts-press = Repasser chaque pince à plat telle qu’elle est cousue, puis coucher son pli vers le milieu le plus proche, devant ou dos. Couper au ras du bord ce qui dépasse.
     .check = Sur l’endroit, aucun creux ne se voit aux pointes.
-    .remedy = Recoudre les 2 derniers cm en finissant plus doucement.
+    .remedy = Recoudre les derniers { $last } en finissant plus doucement.
 darts-measure = { $open ->
     [yes] Mesurer { EDGE($edge) } à la coupe, d’un bout à l’autre avec les deux marges de la couture ouverte : { $lies }.
    *[no] Mesurer { EDGE($edge) } à la coupe : { $lies }.

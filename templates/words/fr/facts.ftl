@@ -7,7 +7,10 @@ fact-length = longueur finie, du haut à l’ourlet
 fact-length-front = longueur devant
     .why = { fact-length-taken-up }
 fact-length-sides = longueur sur les côtés
-    .why = { fact-length-taken-up }
+    .why = { $slants ->
+        [yes] { fact-length-taken-up }; le long de la couture de côté, qui est oblique ; tout droit { $down }
+       *[no] { fact-length-taken-up }
+     }
 fact-length-back = longueur derrière
     .why = { fact-length-taken-up }
 # Dit seulement dans les trois ci-dessus.

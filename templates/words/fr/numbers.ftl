@@ -157,6 +157,7 @@ number-is = { $name ->
     [overlap] le recouvrement
     [panels] nombre de lés
     [part] d’un repère à l’autre
+    [patch-left] ce qui reste du carré
     [parts] nombre de parties
     [past] au-delà
     [patch] côté du renfort

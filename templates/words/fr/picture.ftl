@@ -20,6 +20,8 @@ picture-shows = Évasée comme sur le dessin, { PIECE($outer, form: "short") } s
 ## En mots
 
 picture-alt = { $title } sur un mannequin simple, { picture-view } : { $long } de long, environ { $across } de large à l’ourlet. { picture-made } { picture-closed }
+# Les poches plaquées et les bretelles.
+picture-not-drawn = Non dessiné : { PIECE($pieces, form: "bare") }.
 picture-made = { $count ->
     [one] De haut en bas : { $layers }.
    *[other] De l’extérieur vers l’intérieur : { $layers }.

@@ -51,7 +51,7 @@ zip-foot-off = Ôter le pied pour fermeture et remettre le pied ordinaire.
 zip-sew-centred = Tourner l’endroit vers le haut. Avec le pied pour fermeture, piquer à { $beside } de la couture jusqu’à { zip-below-stop }. { zip-turn-corner }
 zip-sew-round = Piquer en travers, tourner encore de même et remonter de l’autre côté, { $stitch }.
     .check = Les deux piqûres sont à { $beside } de la couture et prennent le ruban sur toute la longueur.
-    .tolerance = 1 mm de plus ou de moins
+    .tolerance = { $hair-off } de plus ou de moins
     .remedy = Découdre cette piqûre et la refaire le long d’un trait de craie.
 zip-stop-at = { $bare ->
     [yes] à { $stop } sous le bord coupé
@@ -71,7 +71,7 @@ zip-sew-beneath = Avec le pied pour fermeture, piquer à { $near-fold } du pli, 
 zip-lay-lap = Étaler l’ouvrage, endroit dessus, la fermeture fermée. Épingler l’autre ruban sous le rabat.
 zip-sew-lap = Sur le rabat, piquer à { $lap } de la couture, du haut jusqu’à { zip-below-stop }. { zip-turn-corner } Piquer en travers jusqu’à la couture, { $stitch }.
     .check = Le rabat couvre les dents sur toute la longueur et sa piqûre est droite.
-    .tolerance = 1 mm de plus ou de moins
+    .tolerance = { $hair-off } de plus ou de moins
     .remedy = Découdre cette piqûre et la refaire le long d’un trait de craie.
 zip-unpick = Défaire le bâti de l’ouverture par l’endroit et retirer les fils.
 zip-lay-invisible = { $bare ->

@@ -6,7 +6,8 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench
-from furbelow.garment.message import Length, Stitch, Values
+from furbelow.garment.limits import is_net
+from furbelow.garment.message import Length, Stitch, Supply, Values
 from furbelow.garment.technique import Performed, SetUp, facts_of
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.words.said_step import SaidAction, SaidStep, said_action
@@ -41,9 +42,28 @@ def before_step(
         yield said_action("machine-trial", values, words)
     if _crosses_zip(performed[at]):
         yield said_action("machine-zip-open", {}, words)
+    yield from _marks_on_net(performed, at, words)
     yield from _practice(performed, at, words)
     yield from _fresh_bobbins(shopping, at, words)
     yield from _iron(performed, told, at, words, stops)
+
+
+def _marks_on_net(performed: Sequence[Performed], at: int, words: Words) -> Iterator[SaidAction]:
+    """How each net is marked, before the first step that marks an edge of it."""
+    known = {cloth for done in performed[:at] for cloth in _marked(done, words)}
+    for cloth in dict.fromkeys(_marked(performed[at], words)):
+        if cloth not in known:
+            yield said_action("marks-on-net", {"net": Supply(cloth)}, words)
+
+
+def _marked(done: Performed, words: Words) -> Iterator[str]:
+    """The nets of which a step marks an edge."""
+    solved = words.say.solved
+    for name, edge in done.after.edges.items():
+        earlier = done.before.edges.get(name)
+        if edge.marks and (earlier is None or edge.marks != earlier.marks):
+            cloths = (solved.pieces[piece].piece.cloth.text for piece in edge.pieces)
+            yield from (cloth for cloth in cloths if is_net(solved, cloth))
 
 
 def _crosses_zip(done: Performed) -> bool:

@@ -9,7 +9,7 @@ the newest edition); small parts: CEN/TR 16792:2014.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
 
 from furbelow.garment.limits import Burns, burns
@@ -34,13 +34,18 @@ def general_cautions(rehearsal: Rehearsal, words: Words) -> tuple[Caution, ...]:
     return tuple(Caution(kind, words.text(message)) for kind, message in _cautions(rehearsal))
 
 
-def each_once(parts: Sequence[Part]) -> tuple[Part, ...]:
-    """The parts with each caution before the first operation alone that it concerns: told again and again, it is passed over."""
+def each_once(parts: Sequence[Part], sat: Collection[str] = ()) -> tuple[Part, ...]:
+    """The parts with each caution before the first operation alone that it concerns: told again and again, it is passed over.
+
+    sat: the operations, by their keys, behind which a sitting ends: the iron was cold since, so what it does is told again.
+    """
     told: set[Caution] = set()
 
     def first(operation: Operation) -> Operation:
         new = tuple(caution for caution in operation.cautions if caution not in told)
         told.update(new)
+        if operation.key in sat:
+            told.difference_update([caution for caution in told if caution.kind is CautionKind.HEAT])
         return replace(operation, cautions=new)
 
     return tuple(replace(part, operations=tuple(map(first, part.operations))) for part in parts)
@@ -50,7 +55,8 @@ def _cautions(rehearsal: Rehearsal) -> Iterator[tuple[CautionKind, str]]:
     run, solved = rehearsal.run, rehearsal.solved
     yield CautionKind.FLAME, _FLAME[burns(solved)]
     yield CautionKind.BLADE, "caution-garment-blades"
-    yield CautionKind.NEEDLE, "caution-garment-needles"
+    clips = run.room.hold_with == "clips"
+    yield CautionKind.NEEDLE, "caution-garment-needles-clips" if clips else "caution-garment-needles"
     height = solved.values.get("waist_height")
     if height is None or height.value.as_length_mm() - max(run.drops.values()) < NEAR_FLOOR:
         yield CautionKind.TRIP, "caution-garment-hem"

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from furbelow.garment import spec
-from furbelow.garment.message import Things
+from furbelow.garment.message import Own, Things
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.technique import Tool
@@ -21,10 +21,10 @@ from furbelow.s6_write.guide.afterwards import afterwards, terms
 from furbelow.s6_write.guide.cautions import each_once, general_cautions
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
-from furbelow.s6_write.guide.front import at_a_glance, imprint_of, plan_of_sittings
+from furbelow.s6_write.guide.front import at_a_glance, imprint_of, plan_of_sittings, waits_of
 from furbelow.s6_write.guide.guide import Cover, Guide, Operation, Part, ProofLine
 from furbelow.s6_write.guide.last_look import LABEL_TOOLS, label_left, last_look, sewn_before
-from furbelow.s6_write.guide.letters import first_skip, letters_of
+from furbelow.s6_write.guide.letters import letters_of, skips
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.operations import operations
@@ -32,6 +32,7 @@ from furbelow.s6_write.guide.own_pictures import own_figure
 from furbelow.s6_write.guide.pile import BOUGHT_FOR_ALL, pile_materials, pile_operation
 from furbelow.s6_write.guide.reasons import reasons
 from furbelow.s6_write.guide.shown_once import shown_once
+from furbelow.s6_write.guide.stops import sitting_ends
 from furbelow.s6_write.guide.summary import summary, times
 from furbelow.s6_write.guide.told_reason import cut_rounding
 from furbelow.s6_write.guide.tools import tools
@@ -76,14 +77,15 @@ def compose(
     last = last_look(rehearsal, words, last_letter, label=label and label_at is None)
     if not marked:
         given = (*cut_letters.values(), *step_letters.values(), last_letter)
-        skip = first_skip(given, _letters((Part("", cut), *parts, last)))
+        skip = skips(given, _letters((Part("", cut), *parts, last)))
         parts, last = _with_skip(parts, skip, words), _with_skip((last,), skip, words)[0]
     if not for_some and not marked:
-        first, *rest, last = shown_once((Part("", cut), *each_once((*parts, last))))
+        first, *rest, last = shown_once((Part("", cut), *each_once((*parts, last), _sat(rehearsal, shopping))))
         cut, parts = first.operations, tuple(rest)
     facts = tuple(summary(rehearsal, words))
     worked = (*(operation for part in parts for operation in part.operations), *last.operations)
     measures = tuple(measured(solved, words))
+    waits = tuple(waits_of(run.performed, told, worked, cut))
     asked = (*(LABEL_TOOLS if label else ()), *((Tool.PRESS_CLOTH,) if _trims(run) and not pile else ()))
     guide = Guide(
         title=solved.spec.title,
@@ -108,7 +110,7 @@ def compose(
         reasons_in=_other_units(words),
         glance=tuple(
             fact
-            for fact in at_a_glance(rehearsal, shopping, wearer, worked, words)
+            for fact in at_a_glance(rehearsal, shopping, wearer, worked, waits, words)
             if not (pile and fact.name in BOUGHT_FOR_ALL)
         ),
         sittings=tuple(plan_of_sittings(rehearsal, shopping, cut, worked, words)),
@@ -125,6 +127,7 @@ def compose(
     return replace(guide, content_key=_content_key(guide))
 
 
+SKIPS_NAMED = 20  # letters that are missing; more are counted
 _SHRINK = (SupplyKind.TRIM, SupplyKind.CORD)
 _BONE = "use-hoop"  # which may be written as a trim
 
@@ -136,15 +139,25 @@ def _trims(run: Run) -> tuple[str, ...]:
     return tuple(dict.fromkeys(trims))
 
 
+def _sat(rehearsal: Rehearsal, shopping: ShoppingList) -> set[str]:
+    """The operations behind which a sitting ends, by their keys."""
+    done = rehearsal.run.performed
+    return {f"step-{done[at].step.written.index + 1}" for at in sitting_ends(rehearsal, shopping)}
+
+
 def _letters(parts: Sequence[Part]) -> set[str]:
     return {operation.letter for part in parts for operation in part.operations}
 
 
-def _with_skip(parts: Sequence[Part], skip: tuple[str, str] | None, words: Words) -> tuple[Part, ...]:
+def _with_skip(parts: Sequence[Part], skip: tuple[tuple[str, ...], str] | None, words: Words) -> tuple[Part, ...]:
     """The parts, the first operation behind a letter that is left out saying why."""
     if skip is None:
         return tuple(parts)
-    told = words.text("letters-skip", {"letter": skip[0]})
+    shown, more = skip[0][:SKIPS_NAMED], len(skip[0]) - SKIPS_NAMED
+    named = tuple(map(Own, shown))
+    if more > 0:
+        named = (*named, Own(words.text("letters-skip-more", {"more": more})))
+    told = words.text("letters-skip", {"letters": Things(named), "many": len(skip[0])})
 
     def of(operation: Operation) -> Operation:
         return replace(operation, skipped=told) if operation.letter == skip[1] else operation

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
+from itertools import takewhile
 
 from furbelow.garment.heat import dots_for
-from furbelow.garment.limits import SHEER, gram_per_m2
+from furbelow.garment.limits import is_net
 from furbelow.garment.message import Length, One, Own, Part, Share, Supply, Things, Value, Values, flag
 from furbelow.garment.solved import SolvedPiece
 from furbelow.garment.tolerance import CUT_OFF
@@ -94,7 +95,7 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
 def _made(sheet: Sheet, words: Words) -> One:
     """How a cloth shows its way across: by its holes, by a thread that can be drawn out, or by neither."""
     cloth = sheet.material.material
-    net = not cloth.ravels and gram_per_m2(words.say.solved, cloth.name) <= SHEER
+    net = is_net(words.say.solved, cloth.name)
     return One("net" if net else "woven" if cloth.ravels else "close", ("net", "woven", "close"))
 
 
@@ -134,7 +135,10 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
     yield from lay
     # The drawing shows which edge is up only while the cloth is in one piece.
     tags = "cutting-tags" if cloth.has_right_side else "cutting-tags-alike"
-    yield said_action("cutting-tags-again" if number > 1 else tags, values, words)
+    faces = [
+        cutting.sheet(name).material.material.has_right_side for name in takewhile(cloth.name.__ne__, cutting.sheets)
+    ]
+    yield said_action("cutting-tags-again" if number > 1 or cloth.has_right_side in faces else tags, values, words)
     yield from cut
 
 

@@ -14,19 +14,30 @@ from furbelow.s3_rehearse.volume import volume_of
 from furbelow.s3_rehearse.weight import weight_of
 from furbelow.s5_buy.hours import LAST_LOOK, in_fives
 from furbelow.s5_buy.shopping import Line, ShoppingList
+from furbelow.s6_write.guide.cut_operations import PRESSED
 from furbelow.s6_write.guide.guide import Fact, Operation, Sitting
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.stops import sitting_ends
 from furbelow.s6_write.guide.times import duration
+from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.s6_write.words.words import Words
 
 GATHERING = ("gather", "shirring", "cartridge pleats", "ruched heading")
+WET = ("starch", "dye", "flame retardant")  # steps after which the garment dries
 
 
 def at_a_glance(
-    rehearsal: Rehearsal, shopping: ShoppingList, wearer: str, operations: Sequence[Operation], words: Words
+    rehearsal: Rehearsal,
+    shopping: ShoppingList,
+    wearer: str,
+    operations: Sequence[Operation],
+    waits: Sequence[Part],
+    words: Words,
 ) -> Iterator[Fact]:
-    """Size, length, cloth, cost, time, weight and skill, a line each; the skill as the maker says it, where she does."""
+    """Size, length, cloth, cost, time, weight and skill, a line each; the skill as the maker says it, where she does.
+
+    waits: see `waits_of`.
+    """
     words.read("front", "facts")
     run = rehearsal.run
     body = [
@@ -47,11 +58,28 @@ def at_a_glance(
     costs = [line.cost for line in shopping.lines if line.cost is not None]
     if costs:
         yield _fact("front-cost", _cost(sum(costs, Fraction(0)), shopping, words), words)
-    yield _fact("front-time", duration(shopping.planned_minutes), words)
+    time = duration(shopping.planned_minutes)
+    said = Part("front-time-waits", {"time": time, "waits": Things(tuple(waits))}) if waits else time
+    yield _fact("front-time", said, words)
     if (grams := weight_of(run).grams) is not None:
         yield _fact("front-weight", Part("fact-weight-about", {"weight": Weight(grams)}), words)
     told = rehearsal.solved.spec.imprint.skill
     yield _fact("front-skill", Own(told) if told else _skill(run.performed, operations), words)
+
+
+def waits_of(
+    performed: Sequence[Performed], told: Sequence[SaidStep], operations: Sequence[Operation], cut: Sequence[Operation]
+) -> Iterator[Part]:
+    """What takes hours that are no work: cloth that dries, an edge that hangs out overnight."""
+    if any(step.message in PRESSED for operation in cut for step in operation.steps):
+        yield Part("front-wait-wash")
+    letters = {operation.key: operation.letter for operation in operations}
+    for done, said in zip(performed, told, strict=True):
+        letter = letters.get(f"step-{done.step.written.index + 1}")
+        if letter and said.waits:
+            yield Part("front-wait-hang", {"place": Own(letter)})
+        if letter and done.step.written.technique in WET:
+            yield Part("front-wait-dry", {"place": Own(letter)})
 
 
 def _cost(cost: Fraction, shopping: ShoppingList, words: Words) -> Value:

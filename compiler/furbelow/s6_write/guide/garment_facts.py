@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Casing
 from furbelow.garment.message import Length, Own, Part, Pieces, Ratio, Supply, Things, Value, Values, Weight, flag
-from furbelow.s3_rehearse.levelling import lengths_at
+from furbelow.s3_rehearse.levelling import lengths_at, slanting_at_sides
 from furbelow.s3_rehearse.run import Run
 from furbelow.s3_rehearse.volume import Hem, Volume, volume_of
 from furbelow.s3_rehearse.weight import grams_of, weight_of
@@ -56,9 +56,17 @@ def elastic_reason(run: Run, casing: Casing, words: Words) -> str:
 def _levelled(run: Run, volume: Volume, words: Words) -> Iterator[Fact]:
     """The length at the places where the waist was taken up, or the hem is cut higher."""
     dips = flag(len(set(run.bottom_at(volume.longest.piece))) > 1)
+    slanting = slanting_at_sides(run, volume.longest.piece) if dips.word == "yes" else Fraction(0)
     for length, place in zip(lengths_at(run, volume.longest.piece), _PLACES, strict=True):
         if length < volume.longest.drop:
-            yield fact(words, "", place, Length(length), {"up": Length(volume.longest.drop - length), "dips": dips})
+            along = slanting if place == "fact-length-sides" else Fraction(0)
+            values: Values = {
+                "up": Length(volume.longest.drop - length),
+                "dips": dips,
+                "slants": flag(along),
+                "down": Length(length),
+            }
+            yield fact(words, "", place, Length(length + along), values)
 
 
 def _stepped(volume: Volume, words: Words) -> Iterator[Fact]:

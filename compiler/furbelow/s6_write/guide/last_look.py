@@ -8,7 +8,7 @@ from fractions import Fraction
 from furbelow.garment.limits import burns_fast
 from furbelow.garment.message import Length, Values, flag
 from furbelow.garment.technique import Tool
-from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled
+from furbelow.s3_rehearse.levelling import heights_of, lengths_at, levelled, slanting_at_sides
 from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s5_buy.hours import LAST_LOOK
 from furbelow.s6_write.guide.guide import Caution, Operation, Part
@@ -83,16 +83,6 @@ def _lowest(run: Run) -> str:
     return max(run.drops, key=lambda piece: run.drops[piece])
 
 
-def _slanting(run: Run, lowest: str) -> Fraction:
-    """How much longer the garment is at the sides than straight down: a tape there lies along the seams between gores."""
-    bench, more = run.final, Fraction(0)
-    for piece in (lowest, *run.over(lowest)):
-        gore, depth = bench.cloths[piece].piece.gore, bench.depth(piece)
-        if gore and gore.side_seam[1]:
-            more += bench.beside(piece, depth) - depth
-    return more
-
-
 def _values(rehearsal: Rehearsal) -> Values:
     run = rehearsal.run
     lowest = _lowest(run)
@@ -101,7 +91,7 @@ def _values(rehearsal: Rehearsal) -> Values:
     return {
         "length": Length(run.drops[lowest]),
         "front": Length(front),
-        "side": Length(side + _slanting(run, lowest)),
+        "side": Length(side + slanting_at_sides(run, lowest)),
         "back": Length(back),
         "above": Length(above),
         "train": flag(_drawn_up(run)),

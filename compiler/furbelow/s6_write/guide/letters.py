@@ -27,13 +27,15 @@ def letter_of_copy(letter: str, copy: int) -> str:
     return letter + copy_letter(copy)
 
 
-def first_skip(given: Sequence[str], used: Collection[str]) -> tuple[str, str] | None:
-    """The first letter that is given and not used, and the used one after it; None where each is used."""
-    skipped = next((letter for letter in given if letter not in used), None)
-    if skipped is None:
+def skips(given: Sequence[str], used: Collection[str]) -> tuple[tuple[str, ...], str] | None:
+    """The letters that are given and not used, as far as a used one follows, and the first used one behind the first of them;
+    None where each is used."""
+    last = max((at for at, letter in enumerate(given) if letter in used), default=0)
+    skipped = [at for at, letter in enumerate(given[:last]) if letter not in used]
+    if not skipped:
         return None
-    after = next((letter for letter in given[given.index(skipped) :] if letter in used), None)
-    return (skipped, after) if after else None
+    after = next(letter for letter in given[skipped[0] :] if letter in used)
+    return tuple(given[at] for at in skipped), after
 
 
 def letters_of(cloths: Sequence[str], steps: Sequence[int]) -> tuple[dict[str, str], dict[int, str], str]:

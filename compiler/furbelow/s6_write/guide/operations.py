@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from furbelow.garment.message import Own, flag
 from furbelow.garment.tags import copy_letter
+from furbelow.garment.technique import CautionKind
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import in_fives
 from furbelow.s5_buy.shopping import ShoppingList
@@ -37,7 +38,7 @@ def operations(
     """
     parts: list[tuple[str, list[Operation]]] = []
     run = rehearsal.run
-    stop = stops(rehearsal, shopping, words)
+    stop, ironed = stops(rehearsal, shopping, words), False
     for at, (done, said) in enumerate(zip(run.performed, told, strict=True)):
         if not said.actions:
             continue
@@ -47,6 +48,8 @@ def operations(
         actions = _with_runs((*before, *said.actions), words)
         steps = numbered(actions)
         copies, runs = max(step.copies for step in steps), any(action.run for action in actions)
+        irons = bool(said.pressed) and not ironed
+        ironed = ironed or irons
         operation = Operation(
             key=f"step-{done.step.written.index + 1}",
             letter=letters[done.step.written.index],
@@ -56,6 +59,7 @@ def operations(
             cautions=(
                 *(Caution(kind, text) for kind, text in said.cautions),
                 *((label_caution(words),) if labels else ()),
+                *((_marks_caution(words),) if irons else ()),
             ),
             figures=(
                 *figures_for(done, run, words, len(before) + 1, said),
@@ -73,6 +77,12 @@ def operations(
             parts.append((heading, []))
         parts[-1][1].append(operation)
     return tuple(Part(title, tuple(done)) for title, done in parts)
+
+
+def _marks_caution(words: Words) -> Caution:
+    """Before the first ironing of cloth that may bear marks: what is cut is marked."""
+    words.read("cautions")
+    return Caution(CautionKind.HEAT, words.text("caution-iron-marks"))
 
 
 def _all_of_it(copies: int, runs: bool, words: Words) -> str:

@@ -45,6 +45,7 @@ _DECLARED = {
     Tool.SPRAY: "tool-spray",
     Tool.BOWL: "tool-bowl",
     Tool.PAN: "tool-pan",
+    Tool.MEASURING_JUG: "tool-measuring-jug",
     Tool.SCALE: "tool-scale",
     Tool.DYE_PAN: "tool-dye-pan",
     Tool.GLOVES: "tool-gloves",
@@ -92,6 +93,8 @@ def tools(
     yield from _pins(run, worked, words)
     for message in _ALWAYS:
         yield _row(words, message)
+    if Tool.FIRE_LABEL not in declared:  # its tape does for both labels
+        yield _row(words, "tool-label")
     for tool, message in _DECLARED.items():
         if tool in declared:
             yield _row(words, message)

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Literal, get_args
 
 from furbelow.garment.message import Length, One, Own, Part, Pieces, Ratio, Things, Values, flag
+from furbelow.garment.technique import word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.picture.marks import GATHERED
 from furbelow.s6_write.picture.shape import AT_LEFT, Layer, Shape, Tier
@@ -32,10 +33,21 @@ def told(run: Run, words: Words, shape: Shape, layers: Sequence[Worn], view: Vie
         "count": sum(layer.alike for layer in shape.layers),
         "layers": Things(tuple(_layer(layer, run) for layer in shape.layers), "clauses"),
     }
-    caption = [words.text("picture-caption", values)]
+    caption, alt = [words.text("picture-caption", values)], words.text("picture-alt", values)
+    if left_out := _not_drawn(run):
+        said = words.text("picture-not-drawn", {"pieces": Pieces(left_out)})
+        alt = f"{alt} {said}"
+        caption += [said] if view == "front" else []
     if view == "front":
         caption += [words.text("picture-shows", shown) for shown in _showing(layers, run)]
-    return words.text("picture-alt", values), " ".join(caption)
+    return alt, " ".join(caption)
+
+
+def _not_drawn(run: Run) -> tuple[str, ...]:
+    """What is seen of the finished garment and is not in its picture: straps, and pockets that lie on it."""
+    pockets = (done.step.written for done in run.performed if done.step.written.technique == "patch pocket")
+    seen = {*run.final.straps, *(word_of(written, "pocket") for written in pockets)}
+    return tuple(piece for piece in run.final.cloths if piece in seen)
 
 
 def _closed(shape: Shape) -> Held:

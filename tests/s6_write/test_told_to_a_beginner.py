@@ -1,0 +1,138 @@
+"""What a beginner with only the pages asked for: said where it is needed, once, and with its number."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from furbelow.garment.technique import CautionKind
+from furbelow.garment.workroom import Workroom
+from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.guide.letters import skips
+from furbelow.s6_write.words.kept_words import all_shipped
+
+from tests.demos.demos import guide
+from tests.small_guide import small_guide, texts_of, tools_in
+from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
+
+MARKS = "Heat sets some markers"
+LENGTH = re.compile(r"(?<![\w}])\d+(?:[.,/]\d+)?[\s\u00a0\u202f](?:mm|cm|in)\b")
+MACHINE = {"zigzag-set", "rows-set-machine", "rows-set-back", "zip-baste", "placket-stay", "edge-with-trim-hide"}
+"""Stitches are set in mm in every room, for that is what machines are marked in."""
+
+
+def _cautions(told: Guide) -> list[tuple[str, str]]:
+    operations = [each for part in told.parts for each in part.operations]
+    return [(each.letter, caution.text) for each in operations for caution in each.cautions]
+
+
+@pytest.mark.parametrize("garment", sorted(GARMENTS))
+def test_what_heat_does_to_marks_stands_before_the_first_ironing(garment: str) -> None:
+    told = small_guide(*GARMENTS[garment], materials=SUPPLIES, own=OWN)
+    warned = [letter for letter, text in _cautions(told) if text.startswith(MARKS)]
+    operations = [each for part in told.parts for each in part.operations]
+    irons = [each.letter for each in operations if any("Set the iron" in step.text for step in each.steps)]
+    assert len(warned) <= 1
+    if warned and irons:
+        letters = [each.letter for each in operations]
+        assert letters.index(warned[0]) <= letters.index(irons[0])
+
+
+def test_the_iron_burns_is_told_again_where_a_new_sitting_begins() -> None:
+    told = guide("peony", "B")
+    burns = [letter for letter, text in _cautions(told) if text.startswith("The iron and its steam burn")]
+    ends = [each.letter for each in told.operations if each.stop.startswith("End of sitting")]
+    letters = [each.letter for each in told.operations]
+    between = [sum(letters.index(end) < letters.index(letter) for end in ends) for letter in burns]
+    assert len(set(between)) == len(between) > 1  # once in each sitting
+    other = [text for _, text in _cautions(told) if text.startswith("Cut in short bites")]
+    assert len(other) == 1
+
+
+def test_net_is_marked_by_loops_of_thread_whatever_it_is_called() -> None:
+    """By what it is: cloth as light as net that does not ravel. The same cloth that ravels takes chalk."""
+    pieces = """skirt: {from: lawn, length: 130 cm, depth: 40 cm}
+flounce: {from: mist, length: 240 cm, depth: 20 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 2}}"""
+    steps = """- french seam: {of: skirt}
+- join strips: {of: flounce}
+- neaten: {seam: flounce.joins}
+- french seam: {of: flounce}
+- narrow hem: {edge: flounce.bottom}
+- gather: {edge: flounce.top, to: skirt.bottom}
+- attach: {edge: flounce.top, to: skirt.bottom}
+- neaten: {seam: flounce.top}
+- folded casing: {edge: skirt.top, depth: 25 mm}
+- insert elastic: {elastic: elastic, into: skirt.top, length: 70 cm}
+- close gap: {of: skirt.top}"""
+    for ravels, loops in (("no", 1), ("yes", 0)):
+        mist = f"  mist: {{kind: cloth, width: 150 cm, fibre: cotton, weight: 20 g/m2, ravels: {ravels}}}\n"
+        texts = texts_of(small_guide(pieces, steps, materials=mist))
+        assert sum(text.startswith("Chalk falls through mist.") for text in texts) == loops
+
+
+def test_tapes_that_cloth_covers_are_seen_at_the_ends_of_the_table() -> None:
+    told = [
+        step.text
+        for each in guide("larkspur", "M").cut
+        for step in each.steps
+        if "Stick paper tapes along" in step.text
+    ]
+    assert any("Fold both ends of each tape down over the ends of the table" in text for text in told)
+
+
+def test_how_to_tag_is_said_once_for_cloths_whose_faces_are_told_apart_alike() -> None:
+    for name, size in (("larkspur", "M"), ("foxglove", "C"), ("peony", "B")):
+        told = [
+            step.text
+            for each in guide(name, size).cut
+            for step in each.steps
+            if step.text.startswith("Write a paper tag")
+        ]
+        assert len(told) == len(set(told))
+
+
+def test_the_tape_of_the_label_and_the_jug_are_among_the_tools() -> None:
+    assert any("cotton tape" in tool for tool in tools_in(guide("peony", "B")))
+    assert "measuring jug" in tools_in(guide("larkspur", "M"))
+    for garment in GARMENTS:
+        tools = tools_in(small_guide(*GARMENTS[garment], materials=SUPPLIES, own=OWN))
+        assert sum("cotton tape" in tool for tool in tools) == 1
+
+
+def test_the_first_page_says_what_takes_time_that_is_no_work() -> None:
+    (time,) = (fact.value for fact in guide("larkspur", "M").glance if fact.name == "front-time")
+    assert re.sub(r"^.*?min", "", time) == ", besides washing and drying before the cutting and drying at Z"
+
+
+def test_a_hem_that_dips_is_measured_in_one_way_in_the_table_and_at_the_last_look() -> None:
+    told = guide("peony", "B")
+    (sides,) = (fact for fact in told.facts if fact.label == "length at the sides")
+    (look,) = (step.text for each in told.operations[-1:] for step in each.steps if "at both sides" in step.text)
+    assert f"{sides.value} at both sides" in look
+    assert sides.reason.endswith("along the side seam, which slants; straight down 94 cm")
+
+
+def test_every_letter_that_is_left_out_is_named_and_beyond_twenty_counted() -> None:
+    assert skips("ABCDEF", "ACF") == (("B", "D", "E"), "C")
+    assert skips("ABCD", "ABCD") is None
+    assert skips("ABCD", "AB") is None  # nothing follows, so nothing is missed
+
+
+@pytest.mark.parametrize("language", ["en", "de", "fr", "es"])
+def test_no_message_has_a_length_in_units_of_its_own(language: str) -> None:
+    """A length is a value, so that it is told in the units of the room."""
+    found = {name: LENGTH.findall(str(text)) for name, text in all_shipped(language).items() if name not in MACHINE}
+    assert {name: lengths for name, lengths in found.items() if lengths} == {}
+
+
+def test_who_holds_with_clips_counts_clips() -> None:
+    pieces, steps = GARMENTS["a skirt with a placket"]
+    told = small_guide(pieces, steps, materials=SUPPLIES, room=Workroom(hold_with="clips"))
+    (general,) = (each.text for each in told.cautions if each.kind is CautionKind.NEEDLE)
+    assert general.startswith("Count pins, clips and needles")
+
+
+def test_the_picture_says_what_it_leaves_out() -> None:
+    shown = [figure.alt for figure in guide("bindweed", "C").picture]
+    assert shown
+    assert all("Not drawn: " in alt for alt in shown)
