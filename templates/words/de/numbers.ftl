@@ -177,7 +177,7 @@ number-is = { $name ->
     [round] rundum
     [row] Naht, von der Kante
     [rows] Anzahl der Reihen
-    [run] von der Naht
+    [run] von der Seite
     [runs] Anzahl der Züge
     [seam-stitch] Stich für Nähte
     [seam-width] Breite der Nahtzugabe

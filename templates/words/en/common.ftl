@@ -188,8 +188,8 @@ close-unlike-by = the { $longer ->
     [back] back
    *[side] side
  } gore
-close-unlike-trim = Pin from the tops down: where sides slant more they are longer. At the lower edge these stand out: { $unlike }. Leave it so, and once the seams are sewn trim each level with its neighbour, running out to nothing { $run } from the seam.
-    .check = All tops are level, and what is longer stands out at the lower edge alone.
+close-unlike-trim = Pin from the tops down: where sides slant more they are longer. At the lower edge these stand out: { $unlike }. Trim each level with its neighbour before you sew, running out to nothing { $run } from the side.
+    .check = All tops are level, and at the lower edge nothing stands out any more.
 close-unlike-ease = Where sides slant more they are longer: { $unlike }. Pin tops and hems level first, and ease the rest in between.
     .check = Tops and hems are level, and no fold is pinned in.
 # $copies panels become one ring.

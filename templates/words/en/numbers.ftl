@@ -177,7 +177,7 @@ number-is = { $name ->
     [round] all round
     [row] the row, from the edge
     [rows] how many rows
-    [run] from the seam
+    [run] from the side
     [runs] how many runs
     [seam-stitch] stitch for seams
     [seam-width] width of the seam

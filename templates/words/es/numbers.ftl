@@ -177,7 +177,7 @@ number-is = { $name ->
     [round] todo alrededor
     [row] la pasada, desde el borde
     [rows] número de filas
-    [run] desde la costura
+    [run] desde el lado
     [runs] número de tramos
     [seam-stitch] puntada de costura
     [seam-width] ancho de costura

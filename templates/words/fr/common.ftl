@@ -234,8 +234,8 @@ close-unlike-by = le lé { $longer ->
     [back] du dos
    *[side] de côté
  }
-close-unlike-trim = Épingler du haut vers le bas : plus un côté est oblique, plus il est long. Au bord inférieur dépassent : { $unlike }. Laisser ainsi et, les coutures piquées, couper à ras du voisin, en mourant à { $run } de la couture.
-    .check = Tous les hauts sont au même niveau, et ce qui est plus long ne dépasse qu’en bas.
+close-unlike-trim = Épingler du haut vers le bas : plus un côté est oblique, plus il est long. Au bord inférieur dépassent : { $unlike }. Avant de coudre, couper à ras du voisin, en mourant à { $run } du côté.
+    .check = Tous les hauts sont au même niveau, et plus rien ne dépasse en bas.
 close-unlike-ease = Plus un côté est oblique, plus il est long : { $unlike }. Épingler d’abord hauts et ourlets au même niveau, puis répartir l’aisance entre les deux.
     .check = Hauts et ourlets sont au même niveau, et aucun pli n’est épinglé.
 # $copies lés forment un seul rond.

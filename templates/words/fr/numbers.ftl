@@ -177,7 +177,7 @@ number-is = { $name ->
     [round] tout autour
     [row] le rang, depuis le bord
     [rows] nombre de rangs
-    [run] depuis la couture
+    [run] depuis le côté
     [runs] nombre de passages
     [seam-stitch] point de couture
     [seam-width] largeur de couture

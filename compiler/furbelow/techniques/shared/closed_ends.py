@@ -19,7 +19,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import seam_too_narrow, strips_not_joined
 
-RUN_OUT = Fraction(100)  # from a seam to where what was trimmed at the hem has run out to nothing; house rule
+RUN_OUT = Fraction(100)  # from a side to where what was trimmed at the hem has run out to nothing; house rule
 EACH, ONE = "a ring each", "one ring"
 Faces = Literal["right", "wrong"]  # the sides that lie together
 
