@@ -72,12 +72,12 @@ flounce: {from: mist, length: 240 cm, depth: 20 cm, piecing: {seam: 1 cm, shorte
 
 def test_tapes_that_cloth_covers_are_seen_at_the_ends_of_the_table() -> None:
     told = [
-        step.text
+        step.check
         for each in guide("larkspur", "M").cut
         for step in each.steps
         if "Stick paper tapes along" in step.text
     ]
-    assert any("Fold both ends of each tape down over the ends of the table" in text for text in told)
+    assert any("down over both its ends, where you see it when the cloth covers the rest" in text for text in told)
 
 
 def test_how_to_tag_is_said_once_for_cloths_whose_faces_are_told_apart_alike() -> None:

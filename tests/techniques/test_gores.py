@@ -234,7 +234,7 @@ def test_where_sides_of_unequal_length_meet_the_guide_says_by_how_much_and_what_
     assert [(longer, shorter) for longer, shorter, _ in gore.unlike] == [("front", "side"), ("back", "side")]
     assert all(float(each) == pytest.approx(by, abs=0.1) for _, _, each in gore.unlike)
     assert f"the front gore, {by / 10:.1f} cm beyond the side gore" in worked.words()
-    assert ("ease the rest in between" if hemmed else "trim each level with its neighbour") in worked.words()
+    assert ("ease the rest in between" if hemmed else "Trim each level with its neighbour") in worked.words()
 
 
 def test_nothing_is_said_of_gores_whose_sides_are_alike() -> None:
@@ -244,4 +244,4 @@ def test_nothing_is_said_of_gores_whose_sides_are_alike() -> None:
     worked = work(pieces, steps)
     assert worked.solved.pieces["skirt"].gore is not None
     assert not worked.solved.pieces["skirt"].gore.unlike
-    assert "sides slant more" not in worked.words()
+    assert "their sides slant more" not in worked.words()

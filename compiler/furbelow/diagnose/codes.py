@@ -199,6 +199,7 @@ CODES: dict[str, str] = {
     # buy
     "FB601": "the garment is sewn, and no thread is on the list",
     "FB602": "work and materials are priced in two currencies",
+    "FB603": "work without a place to stop is longer than a sitting",
     # write
     "FB650": "a file of the guide has no plain name",
     "FB651": "a link, folder or device stands where a file would go",

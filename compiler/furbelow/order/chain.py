@@ -19,6 +19,7 @@ from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.techniques import technique_of
 
 if TYPE_CHECKING:
+    from furbelow.diagnose.fault import Fault
     from furbelow.s4_cut.cut import Cutting, Planner
     from furbelow.s5_buy.shopping import ShoppingList
     from furbelow.s6_write.guide.guide import Guide
@@ -41,7 +42,20 @@ def prove(order: Order, ready: Prepared | None = None) -> Staged[Rehearsal]:
     if not numbers.ok or numbers.value is None:
         return Staged(None, numbers.faults)
     rehearsed = rehearse(numbers.value, order.room, technique_of)
+    if rehearsed.value is not None and order.room.sitting is not None:
+        rehearsed = _asked_of_sittings(rehearsed.value, rehearsed.faults)
     return Staged(rehearsed.value, (*numbers.faults, *rehearsed.faults))
+
+
+def _asked_of_sittings(rehearsal: Rehearsal, faults: tuple[Fault, ...]) -> Staged[Rehearsal]:
+    """Warns: FB603 of work that goes on for longer than a sitting, unless the spec accepts that."""
+    from furbelow.s5_buy.sittings import longer_than_a_sitting  # most workrooms name no sitting
+
+    found = tuple(longer_than_a_sitting(rehearsal.run, {}))
+    because = rehearsal.solved.spec.accepted.get("FB603")
+    if found and because:
+        return Staged(rehearsal._replace(accepted=tuple(dict.fromkeys((*rehearsal.accepted, because)))), faults)
+    return Staged(rehearsal, (*faults, *found))
 
 
 def prove_each(orders: Iterable[Order]) -> Iterator[tuple[Order, Staged[Rehearsal]]]:

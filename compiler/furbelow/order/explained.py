@@ -32,8 +32,8 @@ def explained(order: Order, name: str) -> Staged[Solved]:
             return Staged(None, planned.faults)
         found |= reasons_of_buying(numbers.value, planned.value.cutting, planned.value.shopping)
     if name not in found and (name == "time" or name.endswith(_OF_TIME)):
-        from furbelow.s5_buy.buy import pace_of
         from furbelow.s5_buy.reasons_of_time import reasons_of_time
+        from furbelow.s5_buy.sittings import pace_of
 
         planned = plan(proved)
         if planned.value is None:

@@ -12,10 +12,11 @@ from furbelow.garment.workroom import Workroom
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.cost import Costs
-from furbelow.s5_buy.hours import LAST_LOOK, Pace, in_fives, time_for
+from furbelow.s5_buy.hours import LAST_LOOK, in_fives, time_for
 from furbelow.s5_buy.lines import line_of
 from furbelow.s5_buy.sewing import bobbins_for, runs_of
 from furbelow.s5_buy.shopping import Line, ShoppingList
+from furbelow.s5_buy.sittings import pace_of
 from furbelow.s5_buy.thread import ThreadNeed, thread_for_seams
 from furbelow.s5_buy.work import cutting_work, works_of
 
@@ -52,11 +53,6 @@ def buy(rehearsal: Rehearsal, cutting: Cutting) -> Staged[ShoppingList]:
         _costs(lines, Fraction(planned, 60), room) if currency == room.currency else None,
     )
     return Staged(shopping, (*_no_thread(rehearsal, thread), *_other_currency(price, room)))
-
-
-def pace_of(room: Workroom) -> Pace:
-    """How fast the work goes in this workroom."""
-    return Pace(sewing_other=room.sewing_speed * 60, pin_spacing=room.pin_spacing, times=room.beginner)
 
 
 def _costs(lines: Sequence[Line], hours: Fraction, room: Workroom) -> Costs | None:

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import Performed, SetUp
 from furbelow.s3_rehearse.order_of_work import machine_changes
-from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.hours import Work
 from furbelow.s5_buy.sewing import Joins, copies_of
+
+if TYPE_CHECKING:  # a check asks for the work of steps, and plans no cutting
+    from furbelow.s4_cut.cut import Cutting
 
 
 def works_of(performed: Sequence[Performed], joins: Joins) -> list[Work]:

@@ -225,7 +225,11 @@ class BustleTapes:
             Action("bustle-tapes-sew", facts.many),
             Action("bustle-tapes-rings", facts.many),
             Action("bustle-tapes-thread", facts.many),
-            Action("bustle-tapes-draw" if facts.alike else "bustle-tapes-draw-each", facts.many),
+            *(
+                (Action("bustle-tapes-draw", facts.many),)
+                if facts.alike
+                else (Action(name, facts.many, run=True) for name in ("bustle-tapes-draw-each", "bustle-tapes-knot"))
+            ),
         )
         cautions = (PINS_OUT, HAND_NEEDLE, TRIP, CHILD)
         return Instructions(

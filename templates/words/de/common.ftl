@@ -215,7 +215,7 @@ close-unlike-by = die { $longer ->
     [back] hintere
    *[side] seitliche
  }
-close-unlike-trim = Von oben nach unten stecken: Schrägere Seiten sind länger. An der Unterkante stehen über: { $unlike }. Vor dem Nähen bündig mit der Nachbarin abschneiden, bis { $run } neben der Seite auf nichts auslaufend.
+close-unlike-trim = An der Unterkante stehen über, weil ihre Seiten schräger sind: { $unlike }. Bündig mit der Nachbarin abschneiden, bis { $run } neben der Seite auf nichts auslaufend.
     .check = Alle Oberkanten liegen bündig, und unten steht nichts mehr vor.
 close-unlike-ease = Schrägere Seiten sind länger: { $unlike }. Zuerst Oberkanten und Säume bündig stecken, den Rest dazwischen einhalten.
     .check = Oberkanten und Säume liegen bündig, und keine Falte ist mitgesteckt.

@@ -107,18 +107,13 @@ cutting-tags-again = Die Teile dieses Abschnitts ebenso mit Zetteln versehen.
 
 ## Streifenbahnen, über Klebestreifen auf dem Tisch
 
-# Nur wo der Stoff länger ist als der Tisch.
-cutting-tape-ends = { $beyond ->
-    [yes] { " " }Beide Enden jedes Streifens über die Tischenden nach unten umkleben: Dort sieht man, wo er unter dem Stoff liegt.
-   *[no] { "" }
- }
 # $tapes: die Abstände der Klebestreifen.
 cutting-tapes-along = { COUNT($tapes) ->
-    [one] Einen Klebestreifen der Länge nach auf den Tisch kleben. Seine abgewandte Kante liegt { $tapes } von der vorderen Tischkante.{ cutting-tape-ends }
-   *[other] Klebestreifen der Länge nach auf den Tisch kleben. Ihre abgewandten Kanten liegen { $tapes } von der vorderen Tischkante.{ cutting-tape-ends }
+    [one] Einen Klebestreifen der Länge nach auf den Tisch kleben. Seine abgewandte Kante liegt { $tapes } von der vorderen Tischkante.
+   *[other] Klebestreifen der Länge nach auf den Tisch kleben. Ihre abgewandten Kanten liegen { $tapes } von der vorderen Tischkante.
  }
     .check = { $beyond ->
-        [yes] Jeder Klebestreifen läuft über den ganzen Tisch, und der letzte hat an beiden Enden seinen Abstand.
+        [yes] Jeder Klebestreifen läuft über den ganzen Tisch und an beiden Enden hinunter, wo er zu sehen ist, wenn der Stoff den Rest verdeckt. Der letzte hat an beiden Enden seinen Abstand.
        *[no] Jeder Klebestreifen reicht an beiden Enden eine Handbreit über den Abschnitt hinaus, und der letzte hat an beiden seinen Abstand.
      }
     .tolerance = { $tape-off }

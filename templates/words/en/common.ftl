@@ -188,7 +188,7 @@ close-unlike-by = the { $longer ->
     [back] back
    *[side] side
  } gore
-close-unlike-trim = Pin from the tops down: where sides slant more they are longer. At the lower edge these stand out: { $unlike }. Trim each level with its neighbour before you sew, running out to nothing { $run } from the side.
+close-unlike-trim = At the lower edge these stand out, for their sides slant more: { $unlike }. Trim each level with its neighbour, to nothing { $run } from the side.
     .check = All tops are level, and at the lower edge nothing stands out any more.
 close-unlike-ease = Where sides slant more they are longer: { $unlike }. Pin tops and hems level first, and ease the rest in between.
     .check = Tops and hems are level, and no fold is pinned in.

@@ -107,18 +107,13 @@ cutting-tags-again = Tag the pieces of this section in the same way.
 
 ## Lanes, over tapes on the table
 
-# Only where the cloth is longer than the table.
-cutting-tape-ends = { $beyond ->
-    [yes] { " " }Fold both ends of each tape down over the ends of the table: there you see where it lies under the cloth.
-   *[no] { "" }
- }
 # $tapes: the distances of the tapes.
 cutting-tapes-along = { COUNT($tapes) ->
-    [one] Stick a paper tape along the table. Its far side lies { $tapes } from the near edge of the table.{ cutting-tape-ends }
-   *[other] Stick paper tapes along the table. Their far sides lie { $tapes } from the near edge of the table.{ cutting-tape-ends }
+    [one] Stick a paper tape along the table. Its far side lies { $tapes } from the near edge of the table.
+   *[other] Stick paper tapes along the table. Their far sides lie { $tapes } from the near edge of the table.
  }
     .check = { $beyond ->
-        [yes] Each tape runs along the whole table, and the last one is at its distance at both ends.
+        [yes] Each tape runs along the whole table and down over both its ends, where you see it when the cloth covers the rest. The last one is at its distance at both ends.
        *[no] Each tape goes a hand beyond the section at both ends, and the last one is at its distance at both.
      }
     .tolerance = { $tape-off }

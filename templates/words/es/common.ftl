@@ -229,7 +229,7 @@ close-unlike-by = la nesga { $longer ->
     [back] de la espalda
    *[side] del costado
  }
-close-unlike-trim = Prende de arriba abajo: cuanto más sesgado es un lado, más largo es. En el borde inferior sobresalen: { $unlike }. Antes de coser, recórtalo a ras de la vecina, hasta perderse a { $run } del lado.
+close-unlike-trim = En el borde inferior sobresalen, porque sus lados son más sesgados: { $unlike }. Recórtalas a ras de la vecina, hasta perderse a { $run } del lado.
     .check = Todos los bordes superiores están a la misma altura, y abajo ya no sobresale nada.
 close-unlike-ease = Cuanto más sesgado es un lado, más largo es: { $unlike }. Prende primero a la misma altura los bordes superiores y los bajos, y embebe el resto entre ellos.
     .check = Bordes superiores y bajos están a la misma altura, y no hay ningún pliegue prendido.

@@ -107,18 +107,13 @@ cutting-tags-again = Pon del mismo modo etiquetas a las piezas de este corte de 
 
 ## Franjas, sobre cintas adhesivas en la mesa
 
-# Solo donde la tela es más larga que la mesa.
-cutting-tape-ends = { $beyond ->
-    [yes] { " " }Dobla los dos extremos de cada cinta hacia abajo sobre los extremos de la mesa: ahí ves por dónde va bajo la tela.
-   *[no] { "" }
- }
 # $tapes: las distancias de las cintas.
 cutting-tapes-along = { COUNT($tapes) ->
-    [one] Pega una cinta adhesiva de papel a lo largo de la mesa. Su lado más alejado queda a { $tapes } del borde cercano de la mesa.{ cutting-tape-ends }
-   *[other] Pega cintas adhesivas de papel a lo largo de la mesa. Sus lados más alejados quedan a { $tapes } del borde cercano de la mesa.{ cutting-tape-ends }
+    [one] Pega una cinta adhesiva de papel a lo largo de la mesa. Su lado más alejado queda a { $tapes } del borde cercano de la mesa.
+   *[other] Pega cintas adhesivas de papel a lo largo de la mesa. Sus lados más alejados quedan a { $tapes } del borde cercano de la mesa.
  }
     .check = { $beyond ->
-        [yes] Cada cinta va de un extremo a otro de la mesa, y la última está allí a su distancia.
+        [yes] Cada cinta va de un extremo a otro de la mesa y baja por los dos, donde se ve cuando la tela tapa el resto. La última está allí a su distancia.
        *[no] Cada cinta sobresale un palmo del corte de tela por los dos extremos, y la última está allí a su distancia.
      }
     .tolerance = { $tape-off }

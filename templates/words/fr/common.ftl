@@ -234,7 +234,7 @@ close-unlike-by = le lé { $longer ->
     [back] du dos
    *[side] de côté
  }
-close-unlike-trim = Épingler du haut vers le bas : plus un côté est oblique, plus il est long. Au bord inférieur dépassent : { $unlike }. Avant de coudre, couper à ras du voisin, en mourant à { $run } du côté.
+close-unlike-trim = Au bord inférieur dépassent, leurs côtés étant plus obliques : { $unlike }. Couper à ras du voisin, en mourant à { $run } du côté.
     .check = Tous les hauts sont au même niveau, et plus rien ne dépasse en bas.
 close-unlike-ease = Plus un côté est oblique, plus il est long : { $unlike }. Épingler d’abord hauts et ourlets au même niveau, puis répartir l’aisance entre les deux.
     .check = Hauts et ourlets sont au même niveau, et aucun pli n’est épinglé.

@@ -107,18 +107,13 @@ cutting-tags-again = Étiqueter de la même façon les pièces de ce coupon.
 
 ## Bandes de coupe, par-dessus des rubans adhésifs sur la table
 
-# Seulement là où le tissu est plus long que la table.
-cutting-tape-ends = { $beyond ->
-    [yes] { " " }Rabattre les deux bouts de chaque ruban par-dessus les bouts de la table : on y voit où il passe sous le tissu.
-   *[no] { "" }
- }
 # $tapes : les distances des rubans.
 cutting-tapes-along = { COUNT($tapes) ->
-    [one] Coller un ruban adhésif en papier le long de la table. Son côté éloigné est à { $tapes } du bord proche de la table.{ cutting-tape-ends }
-   *[other] Coller des rubans adhésifs en papier le long de la table. Leurs côtés éloignés sont à { $tapes } du bord proche de la table.{ cutting-tape-ends }
+    [one] Coller un ruban adhésif en papier le long de la table. Son côté éloigné est à { $tapes } du bord proche de la table.
+   *[other] Coller des rubans adhésifs en papier le long de la table. Leurs côtés éloignés sont à { $tapes } du bord proche de la table.
  }
     .check = { $beyond ->
-        [yes] Chaque ruban va d’un bout à l’autre de la table, et le dernier y est à sa distance.
+        [yes] Chaque ruban va d’un bout à l’autre de la table et redescend aux deux bouts, où on le voit quand le tissu cache le reste. Le dernier y est à sa distance.
        *[no] Chaque ruban dépasse le coupon d’une main aux deux bouts, et le dernier y est à sa distance.
      }
     .tolerance = { $tape-off }

@@ -137,7 +137,7 @@ def _knot(sheet: Sheet, ring: Point, words: Words, numbers: Numbers) -> None:
     cord(turn)
     sheet.write((x + 38, y + 28), words.text("figure-bustle-tapes-loop"))
     sheet.write((x - 30, y + 48), words.text("figure-bustle-tapes-end"), "end")
-    sheet.callout((x - 40, y + 6), numbers.at(*DRAWN), (x - KNOT, y))
+    sheet.callout((x - 40, y + 6), numbers.at("bustle-tapes-knot", "bustle-tapes-draw"), (x - KNOT, y))
 
 
 def _tape(sheet: Sheet, facts: Taped, upper: Point, lower: Point) -> None:

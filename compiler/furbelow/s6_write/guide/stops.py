@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from furbelow.garment.bench import Bench
 from furbelow.garment.message import Own
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.shopping import ShoppingList
+from furbelow.s5_buy.sittings import safe_stops
 from furbelow.s6_write.words.words import Words
 
 STRETCH = Fraction(30)  # minutes: a stop is worth naming only after so much work
@@ -20,7 +20,7 @@ def stops(rehearsal: Rehearsal, shopping: ShoppingList, words: Words) -> list[st
     told = [""] * len(shopping.minutes)
     if rehearsal.run.room.sitting is None:
         spent = Fraction(0)
-        for at, (minutes, safe) in enumerate(zip(shopping.minutes, safe_stops(rehearsal), strict=True)):
+        for at, (minutes, safe) in enumerate(zip(shopping.minutes, safe_stops(rehearsal.run), strict=True)):
             spent += minutes
             if safe and spent >= STRETCH:
                 told[at], spent = words.text("stop"), Fraction(0)
@@ -33,12 +33,7 @@ def sitting_ends(rehearsal: Rehearsal, shopping: ShoppingList) -> list[int]:
     """The steps after which a sitting ends, but for the last."""
     sitting = rehearsal.run.room.sitting
     longest = SITTING if sitting is None else sitting / 60
-    return sittings(shopping.minutes, safe_stops(rehearsal), longest)
-
-
-def safe_stops(rehearsal: Rehearsal) -> list[bool]:
-    """For each step whether the work may be put away after it; after the last there is nothing to put away."""
-    return [_safe_to_stop(done.after) for done in rehearsal.run.performed[:-1]] + [False]
+    return sittings(shopping.minutes, safe_stops(rehearsal.run), longest)
 
 
 def sittings(minutes: Sequence[Fraction], safe: Sequence[bool], longest: Fraction) -> list[int]:
@@ -56,9 +51,3 @@ def sittings(minutes: Sequence[Fraction], safe: Sequence[bool], longest: Fractio
         if safe[at]:
             last_safe, since = at, Fraction(0)
     return ends
-
-
-def _safe_to_stop(bench: Bench) -> bool:
-    """Nothing hangs on pins or loose threads: no gathers unsewn, no elastic in an open casing."""
-    loose = any(edge.gathered and not edge.held and name not in bench.layered for name, edge in bench.edges.items())
-    return not loose and not any(casing.open and casing.elastic for casing in bench.casings.values())

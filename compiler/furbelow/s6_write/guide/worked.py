@@ -12,8 +12,8 @@ from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.class_cutting import BEFORE
 from furbelow.s5_buy.hours import LAST_LOOK, in_fives
 from furbelow.s5_buy.shopping import ShoppingList
+from furbelow.s5_buy.sittings import safe_stops
 from furbelow.s6_write.guide.guide import Guide
-from furbelow.s6_write.guide.stops import safe_stops
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
 
@@ -50,7 +50,7 @@ def worked_of(
     for first in guide.cut:
         minutes = in_fives(shopping.cutting_minutes / len(guide.cut))
         yield Worked(first.letter, "" if number else first.title, minutes, SetUp.TABLE, True, aim=first.aim)
-    for done, taken, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal), strict=True):
+    for done, taken, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal.run), strict=True):
         if operation := steps.get(f"step-{done.step.written.index + 1}"):
             title = _title(done, words) or operation.title
             told = (operation.letter, title, in_fives(taken))
