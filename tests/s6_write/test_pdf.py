@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import io
 import os
+import re
 import subprocess
 import sys
 import unicodedata
@@ -76,6 +77,10 @@ def _of_kind(document: pikepdf.Pdf, kind: str) -> list[Any]:
 
 def _words(document: pikepdf.Pdf) -> str:
     """What a reader finds in the file when searching, without the gaps between words."""
+    return "".join(_pdftotext(document).split())
+
+
+def _pdftotext(document: pikepdf.Pdf, *options: str) -> str:
     import shutil
 
     tool = shutil.which("pdftotext")
@@ -83,8 +88,8 @@ def _words(document: pikepdf.Pdf) -> str:
         pytest.skip("pdftotext is not here")
     held = io.BytesIO()
     document.save(held)
-    shown = subprocess.run([tool, "-", "-"], input=held.getvalue(), capture_output=True, check=True)
-    return "".join(shown.stdout.decode().split())
+    shown = subprocess.run([tool, *options, "-", "-"], input=held.getvalue(), capture_output=True, check=True)
+    return shown.stdout.decode()
 
 
 def test_the_file_says_that_it_is_accessible_and_in_which_language() -> None:
@@ -176,6 +181,17 @@ def test_letters_that_the_fonts_for_paper_lack_come_from_the_whole_fonts() -> No
     assert _words(document).count(greek) >= 3
     fonts = {str(font.BaseFont).partition("+")[2] for page in document.pages for _, font in page.Resources.Font.items()}
     assert {"SourceSans3-Regular", "Literata-SemiBold"} <= fonts
+
+
+@pytest.mark.parametrize("words", [3, 14, 18, 60])
+def test_the_head_of_a_work_stays_on_the_page_however_long_it_is(words: int) -> None:
+    """What fits on a line is reckoned. The edge of the text is 12 mm from that of the sheet."""
+    operation = replace(GUIDE.parts[0].operations[0], title="Seam by seam " * words, minutes="1 h 25 min")
+    boxed = _pdftotext(_opened(replace(GUIDE, parts=(replace(GUIDE.parts[0], operations=(operation,)),))), "-bbox")
+    wide = float(re.findall(r'<page width="([0-9.]+)"', boxed)[0])
+    ends = [float(end) for end in re.findall(r'xMax="([0-9.]+)"', boxed)]
+    assert len(ends) > 100
+    assert max(ends) <= wide - 12 / 25.4 * 72 + 0.5
 
 
 def test_the_fonts_for_paper_have_the_letters_of_latin_scripts_that_the_whole_ones_have() -> None:
