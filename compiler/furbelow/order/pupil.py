@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
+from itertools import count
 from pickle import HIGHEST_PROTOCOL, dumps, loads
 from socket import gethostname
 from typing import NamedTuple
@@ -31,6 +32,7 @@ from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
 from furbelow.s5_buy.class_cutting import Garment
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
+from furbelow.s6_write.give_back import give_back
 from furbelow.s6_write.guide.cautions import general_cautions
 from furbelow.s6_write.guide.guide import Caution, Guide, SizeBeside
 from furbelow.s6_write.guide.in_languages import languages_beside
@@ -185,6 +187,8 @@ def made_pupil(asked: Asked) -> MadePupil:
     """The files of the guide of one pupil, with nothing written: a function of what is asked, wherever it is called."""
     if elsewhere := _elsewhere(asked.order):
         return MadePupil(WrittenPupil((), (elsewhere,)), None)
+    if next(_begun) % _HELD == 0:
+        give_back()
     planned = _planned(asked)
     found = planned.value
     if found is None:
@@ -247,6 +251,8 @@ def _received(of: Sent) -> tuple[Order, Prepared]:
     return order, _ready[key]
 
 
+_HELD = 15  # guides whose memory is given back together
+_begun = count(1)  # guides in this process
 _SPECS = 16  # that are kept as they were unpacked, for a table of orders goes to and fro between them
 _ready: dict[tuple[bytes, Fraction | None], Prepared] = {}
 

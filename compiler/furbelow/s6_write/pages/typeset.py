@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping, Sequence
-from contextlib import contextmanager, nullcontext, suppress
+from contextlib import contextmanager, nullcontext
 from functools import cache
 from pathlib import Path
 from shutil import copyfile
@@ -17,6 +17,7 @@ from tempfile import TemporaryDirectory
 from typing import TYPE_CHECKING, Any
 
 from furbelow.resources import template
+from furbelow.s6_write.give_back import give_back
 
 if TYPE_CHECKING:
     from typst import Fonts
@@ -57,7 +58,7 @@ def typeset(
         for _ in range(_FORGOTTEN if unlike else _EMPTY):
             _set({"main.typ": b""}, _shipped())
         if unlike:
-            _give_back()
+            give_back()
     _Kept.any = True
     with _own(told.pop("font")) as own, _faces(told.pop("faces", {})) as (families, named):
         fonts = _fonts_in(str(template("fonts")), *own, *named) if own or named else _shipped()
@@ -65,14 +66,6 @@ def typeset(
             _ASIDE + json.dumps({**told, "dated": date is not None, "families": families}, sort_keys=True).encode()
         )
         return _set(files, fonts, date or 0, ["ua-1"])
-
-
-def _give_back() -> None:
-    """What is free again goes back to the system, where its C library can be asked to: else it keeps it for long."""
-    from ctypes import CDLL
-
-    with suppress(OSError, AttributeError, TypeError):
-        CDLL(None).malloc_trim(0)
 
 
 def _set(files: Mapping[str, bytes], fonts: Fonts, date: int = 0, standards: Sequence[str] = ()) -> bytes:
