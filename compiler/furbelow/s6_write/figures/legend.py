@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from functools import cache
 
 from furbelow.garment.message import Part, Things, Values
 from furbelow.s6_write.figures.edges import break_line, edge, face, left_over, wave
@@ -44,6 +45,16 @@ EDGES: Mapping[Pattern, str] = {
 
 def how_to_read(words: Messages) -> tuple[Figure, ...]:
     """All that the figures of every guide are drawn with, cloth and work; the same for every garment."""
+    # Drawn once for all guides of a class, but where a teacher has words of her own or numbers are marked.
+    return _in_language(words.language) if words.is_shipped and not words.marked else _drawn(words)
+
+
+@cache
+def _in_language(language: str) -> tuple[Figure, ...]:
+    return _drawn(Messages(language))
+
+
+def _drawn(words: Messages) -> tuple[Figure, ...]:
     words.read("figures-legend")
     cloth: Groups = {
         "figure-legend-edges": [(_edge_of(pattern), name) for pattern, name in EDGES.items()],

@@ -49,6 +49,7 @@ class Teller:
 
     def reason(self, derivation: Derivation) -> Reason:
         operation, place = self._operation(derivation), self._place(derivation)
+        summed = self.in_words(derivation) if derivation.inputs and not _is_same(derivation) else ""
         label = self._label(derivation.name)
         if derivation.origin == "step" and derivation.inputs and (title := self._titles.get(_key(derivation.name))):
             label = self._words.text("reason-for", {"label": label, "title": title})
@@ -56,14 +57,14 @@ class Teller:
             name=derivation.name,
             label=label,
             value=self._words.said(self._amount(derivation)),
-            told=self._told(derivation, place, self._titles.get(operation, "")),
+            told=self._told(derivation, place, self._titles.get(operation, ""), summed),
             formula=because_said(derivation.because, self._words) if derivation.because else derivation.formula,
             with_numbers=derivation.with_values,
             rounding=rounding_said(derivation.rounded, self._solved, self._words),
             place=place,
             operation=operation,
             inputs=derivation.inputs,
-            sum=self.in_words(derivation) if derivation.inputs and not _is_same(derivation) else "",
+            sum=summed,
         )
 
     def _amount(self, derivation: Derivation) -> Amount:
@@ -83,14 +84,14 @@ class Teller:
         key = _key(derivation.formula if _is_same(derivation) else derivation.name)
         return key if key in self._titles else ""
 
-    def _told(self, derivation: Derivation, place: str, title: str) -> str:
+    def _told(self, derivation: Derivation, place: str, title: str, summed: str) -> str:
         words, value = self._words, self._words.said(self._amount(derivation))
         if _is_same(derivation):
             same = {"same": self._label(derivation.formula), "title": title}
             return words.text("reason-same-of" if title else "reason-same", same)
         if derivation.inputs:
             result = "" if derivation.rounded else f" = {value}"
-            return f"{self.in_words(derivation)} = {self.signs(derivation.with_values)}{result}"
+            return f"{summed} = {self.signs(derivation.with_values)}{result}"
         if derivation.because:
             return because_said(derivation.because, words)
         if derivation.name not in self._solved.values:
@@ -110,13 +111,17 @@ class Teller:
         words = self._words
         spec = self._solved.spec
         is_named = not owner and any(own in section for section in (spec.body, spec.choices, spec.measures))
-        called = words.name(own) if is_named else words.number(own)
-        measure: Value = Part(_MEASURES[own]) if own in _MEASURES else Own(called)
-        if owner in self._solved.pieces and owner != beside:
+        of_piece, of_material = owner in self._solved.pieces, owner in self._solved.materials
+        measure: Value
+        if own in _MEASURES and (of_piece or of_material):
+            measure = Part(_MEASURES[own])
+        else:
+            measure = Own(words.name(own) if is_named else words.number(own))
+        if of_piece and owner != beside:
             return words.text("reason-of-piece", {"measure": measure, "piece": Pieces((owner,))})
-        if owner in self._solved.materials:
+        if of_material:
             return words.text("reason-of-material", {"measure": measure, "material": words.name(owner)})
-        return words.said(measure if owner in self._solved.pieces else Own(called))
+        return words.said(measure)
 
     def in_words(self, derivation: Derivation) -> str:
         """The formula with each name in plain words and each sign as it is written on paper."""

@@ -10,6 +10,7 @@ from typing import Any, NamedTuple
 from furbelow.garment.message import Joined, Money, Number, One, Own, Part, Things, Value, Values
 from furbelow.measure.measure_text import show_decimal, show_fixed
 from furbelow.s6_write.words.cldr import cldr
+from furbelow.s6_write.words.holes import called
 from furbelow.s6_write.words.kept_words import shipped
 from furbelow.s6_write.words.pattern import Message, Pattern, Place, WordsFault, over
 
@@ -37,6 +38,8 @@ class Messages:
     language: a folder of `templates/words/`. own: a folder of a teacher's own messages, laid over the shipped ones.
     """
 
+    marked = False  # whether numbers stand marked in what is said; see `holes`
+
     def __init__(self, language: str, own: str | None = None) -> None:
         self.language = language
         self._own = _own_words(own, language) if own else {}
@@ -44,6 +47,11 @@ class Messages:
         self._point = self._cldr.point
         self._known, self._read = ({}, set()) if own else _shared(language)
         self.read("common")
+
+    @property
+    def is_shipped(self) -> bool:
+        """Whether no message of a teacher's own is laid over the shipped ones."""
+        return not self._own
 
     def read(self, *files: str) -> None:
         """Make the messages of these files known; a file that is known already costs nothing."""
@@ -136,39 +144,43 @@ class Messages:
         return "".join([part if isinstance(part, str) else self._place(part, given) for part in pattern])
 
     def _place(self, place: Place, given: Given) -> str:
-        if place[0] == "choice":
+        kind = place[0]
+        if kind == "choice":
             return self._filled(self._chosen(place, given), given)
-        if place[0] == "message":
+        if kind == "message":
             _, name, attribute = place
             message = self._message(name)
             return self._filled(message.attributes[attribute] if attribute else message.value or (), given)
         found = self._value(place, given)
-        if isinstance(found, str):
-            return found
-        return self.whole(found) if isinstance(found, int) else self.said(found)
+        if not isinstance(found, str):
+            found = self.whole(found) if isinstance(found, int) else self.said(found)
+        said: str = found
+        # A marked number has the name that its message has for it; in a message inside a message, that one's.
+        return called(said, place[1]) if self.marked and kind == "value" else said
 
     def _chosen(self, choice: Place, given: Given) -> Pattern:
         """The variant of a number, by itself or by the plural rules of the language, or of a word."""
         _, selector, variants, default = choice
-        key: object = self._value(selector, given)
+        key = self._value(selector, given)
         if isinstance(key, One):
             key = key.word
-        elif isinstance(key, int | float) and key not in variants:
+        elif isinstance(key, _NUMBERS) and key not in variants:
             key = self._cldr.plural(key)
-        found: Pattern = variants.get(key if isinstance(key, str | int | float) else default, variants[default])
+        found: Pattern = variants[key] if isinstance(key, _KEYS) and key in variants else variants[default]
         return found
 
     def _value(self, place: Any, given: Given) -> Any:
         if not isinstance(place, tuple):
             return place  # a text or a number that is written there
-        match place:
-            case ("value", name):
-                if name in given:
-                    return given[name]
-                raise TypeError(f"${name} is not given")
-            case ("call", name, arguments, named) if name in _ASKED:
-                return getattr(self, _ASKED[name])(*[self._value(each, given) for each in arguments], **named)
-        raise TypeError(f"it says {place[1]}, of which nothing is known")
+        kind, name = place[0], place[1]
+        if kind == "value":
+            if name in given:
+                return given[name]
+            raise TypeError(f"${name} is not given")
+        if kind == "call" and name in _ASKED:
+            _, _, arguments, named = place
+            return getattr(self, _ASKED[name])(*[self._value(each, given) for each in arguments], **named)
+        raise TypeError(f"it says {name}, of which nothing is known")
 
     def whole(self, number: int) -> str:
         """A whole number as it stands in a message: 1500 pins are written without a mark between."""
@@ -192,6 +204,7 @@ class Messages:
         raise TypeError(f"counts pieces, things and whole numbers, not {given!r}")
 
 
+_NUMBERS, _KEYS = (int, float), (str, int, float)
 # What a message may ask, and what answers.
 _ASKED = {"PIECE": "pieces", "EDGE": "edge", "COUNT": "count"}
 

@@ -31,8 +31,7 @@ from furbelow.garment.phrasing import Phrasing, share_digits
 from furbelow.measure.measure_text import show_decimal, show_volume
 from furbelow.s3_rehearse.weight import show_weight
 from furbelow.s6_write.words.holes import SENTENCE, MarkedNumber, SentenceNumber, called, hole
-from furbelow.s6_write.words.messages import Given, Messages
-from furbelow.s6_write.words.pattern import Place
+from furbelow.s6_write.words.messages import Messages
 
 _INCH = Fraction("25.4")
 _FASTENERS = tuple(kind.replace(" ", "-") for kind in FastenerKind)
@@ -50,6 +49,9 @@ class Words(Messages):
         self, language: str, say: Phrasing, marks: Mapping[str, str] | None = None, *, marked: bool = False
     ) -> None:
         self.say, self.marks, self.marked = say, marks or {}, marked
+        # A guide says the same lengths, and names the same pieces, a thousand times.
+        self._measures: dict[str, str] = {}
+        self._pieces: dict[tuple[str, str, str], str] = {}
         super().__init__(language, say.room.words)
 
     def said(self, value: Value, name: str = "") -> str:
@@ -63,11 +65,6 @@ class Words(Messages):
     def value(self, values: Values, name: str) -> str:
         """One of the values, alone in a drawing."""
         return self.said(values[name], name)
-
-    def _place(self, place: Place, given: Given) -> str:
-        """A marked number has the name that its message has for it; in a message inside a message, that one's."""
-        said = super()._place(place, given)
-        return called(said, place[1]) if self.marked and place[0] == "value" else said
 
     def whole(self, number: int) -> str:
         return hole(_MARKED[type(number)], super().whole(number)) if self.marked else super().whole(number)
@@ -136,6 +133,11 @@ class Words(Messages):
 
     def _measure(self, shown: str) -> str:
         """A number with its unit, as measure shows it, in the signs and unit names of the language."""
+        if shown not in self._measures:
+            self._measures[shown] = self._with_unit(shown)
+        return self._measures[shown]
+
+    def _with_unit(self, shown: str) -> str:
         number, _, unit = shown.rpartition(" ")
         if unit not in UNITS_SAID:
             return self.local(shown)
@@ -166,6 +168,8 @@ class Words(Messages):
         }
 
     def _piece(self, name: str, form: str, case: str) -> str:
+        if (known := self._pieces.get((name, form, case))) is not None:
+            return known
         mark = self.marks.get(name, "")
         told: dict[str, Value | str] = {
             "label": self.say.piece(name),
@@ -174,7 +178,8 @@ class Words(Messages):
             "form": form,
             "case": case,
         }
-        return self.text("piece", told)
+        self._pieces[name, form, case] = said = self.text("piece", told)
+        return said
 
     def edge(self, edge: object, at: str = "", form: str = "full", case: str = "nominative") -> str:
         if not isinstance(edge, Pieces) or not edge.side:
