@@ -3,20 +3,23 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from math import ceil
+from typing import NamedTuple
 
 from furbelow.garment.message import Length, Own, Pieces, Things, Values
 from furbelow.garment.tags import tag
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
-from furbelow.s6_write.figures.language import LEADING, MARGIN, SOFT
+from furbelow.s6_write.figures.language import LEADING, MARGIN, SOFT, THIN
 from furbelow.s6_write.figures.numbers import Numbers
-from furbelow.s6_write.figures.pen import Sheet, width_of
+from furbelow.s6_write.figures.pen import ASCENT, Point, Sheet, spread, width_of
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
 HIGH = 20.0
 APART = 9.0  # units between the segments of one strip
+BETWEEN = 6.0  # units between two words, and at least between two labels
 
 
 def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -31,6 +34,7 @@ def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet = Sheet()
     scale = (sheet.width - 2 * MARGIN - 8 - APART * (most - 1)) / float(longest)
     y, told = 0.0, []
+    sheet.callout((sheet.width - 20, 0), numbers.at("join-strips-lay"))
     for piece in pieces:
         mark = words.marks.get(piece) or str(list(words.say.solved.pieces).index(piece) + 1)
         head = words.text("figure-strips-piece", {"mark": mark, "label": words.say.piece(piece)})
@@ -46,8 +50,7 @@ def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
             sheet.write((MARGIN, y + LEADING), words.text("figure-strips-alike", values))
             told.append(words.text("figure-strips-alt", values))
             if len(cut) > 1:  # nothing is done at one that is whole
-                _strip(sheet, y + LEADING + 10, mark, copies[0], cut, words, scale)
-                y += 10 + HIGH + 12
+                y = _strip(sheet, y + LEADING + 10, mark, copies[0], cut, words, scale) - LEADING + 12
             y += LEADING + 2
         y += 16
     sheet.write((sheet.width / 2, y - 6), words.text("figure-strips-note"), "middle", colour=SOFT)
@@ -62,8 +65,14 @@ def _alike(cuts: tuple[tuple[Fraction, ...], ...]) -> dict[tuple[Fraction, ...],
     return found
 
 
-def _strip(sheet: Sheet, y: float, mark: str, copy: int, cut: tuple[Fraction, ...], words: Words, scale: float) -> None:
-    left = MARGIN + 4
+def _strip(
+    sheet: Sheet, y: float, mark: str, copy: int, cut: tuple[Fraction, ...], words: Words, scale: float
+) -> float:
+    """The segments beside each other with their tags and lengths; how far down they reach.
+
+    What has no room inside a segment stands beneath it, at the end of a short line.
+    """
+    middles, labels, left = [], [], MARGIN + 4
     for part, length in enumerate(cut, 1):
         right = left + float(length) * scale
         corners = [(left, y), (right, y), (right, y + HIGH), (left, y + HIGH)]
@@ -73,13 +82,51 @@ def _strip(sheet: Sheet, y: float, mark: str, copy: int, cut: tuple[Fraction, ..
         ):
             joined = (inward[0] < 0 and part < len(cut)) or (inward[0] > 0 and part > 1)
             edge(sheet, start, end, "raw", inward, joined)
-        name = tag(mark, copy, part if len(cut) > 1 else 0)
-        length_said = words.said(Length(length, "cut"))
-        wide, middle = right - left - 6, (left + right) / 2
-        if width_of(name, True) + width_of(length_said) + 6 <= wide:
-            begin = middle - (width_of(name, True) + 6 + width_of(length_said)) / 2
-            sheet.write((begin, y + HIGH / 2 + 4.5), name, bold=True)
-            sheet.write((begin + width_of(name, True) + 6, y + HIGH / 2 + 4.5), length_said)
-        elif width_of(name, True) <= wide:
-            sheet.write((middle, y + HIGH / 2 + 4.5), name, "middle", bold=True)
+        label = _Label(tag(mark, copy, part), words.said(Length(length, "cut")))
+        labels.append((label, label.inside(right - left - 6)))
+        middles.append((left + right) / 2)
         left = right + APART
+    beneath = [(at, label.beneath(inside)) for at, (label, inside) in zip(middles, labels, strict=True) if inside < 2]
+    rows = ceil(sum(width for _, width in beneath) / (sheet.width - 2 * MARGIN))
+    places: dict[float, tuple[float, float]] = {}
+    for row in range(rows):
+        those = beneath[row::rows]
+        base = y + HIGH + 8 + LEADING * (row + 1)
+        found = spread([at for at, _ in those], [width for _, width in those], MARGIN, sheet.width - MARGIN)
+        places |= {at: (middle, base) for (at, _), middle in zip(those, found, strict=True)}
+    for at, (label, inside) in zip(middles, labels, strict=True):
+        if at in places:
+            middle, base = places[at]
+            sheet.line([(at, y + HIGH + 1), (middle, base - ASCENT - 1)], SOFT, THIN)
+        # Of every segment the tag, then the length, wherever they stand: so drawings of several sizes can be compared.
+        label.write(sheet, (at, y + HIGH / 2 + 4.5), places.get(at, (at, 0)), inside)
+    return y + HIGH + (8 + LEADING * rows if rows else 0)
+
+
+class _Label(NamedTuple):
+    """A segment's tag and length as they are written."""
+
+    tag: str
+    length: str
+
+    @property
+    def both(self) -> float:
+        return width_of(self.tag, True) + BETWEEN + width_of(self.length)
+
+    def inside(self, room: float) -> int:
+        """How many of the two go into a segment with so much room."""
+        return 2 if self.both <= room else 1 if width_of(self.tag, True) <= room else 0
+
+    def beneath(self, inside: int) -> float:
+        """The width of what stands beneath the segment, and the gap to the next."""
+        return (width_of(self.length) if inside else self.both) + BETWEEN
+
+    def write(self, sheet: Sheet, within: Point, beneath: Point, inside: int) -> None:
+        """within, beneath: the middles of their places, on the base line."""
+        if inside == 1:
+            sheet.write(within, self.tag, "middle", bold=True)
+            sheet.write(beneath, self.length, "middle")
+            return
+        middle, base = within if inside else beneath
+        sheet.write((middle - self.both / 2, base), self.tag, bold=True)
+        sheet.write((middle + self.both / 2, base), self.length, "end")
