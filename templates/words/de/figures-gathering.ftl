@@ -8,7 +8,12 @@ figure-gathering-pull = { $parts ->
     [8] Anziehen, bis jedes Achtel kurz genug ist
    *[4] Anziehen, bis jedes Viertel kurz genug ist
  }
-figure-gathering-pin = um eine Stecknadel gehalten
+# $knotted: whether the tails of that end are knotted, not wound round a pin.
+figure-gathering-held = { $knotted ->
+    [yes] auf beiden Seiten verknotet
+   *[no] um eine Stecknadel gehalten
+ }
+figure-gathering-then-pin = dann um eine Stecknadel wickeln
 figure-gathering-lengths = Flach und gekräuselt, in einem Maßstab
 figure-gathering-short = { $short } gekräuselt, alle { $part } eine Markierung
 # Was die Enden der gezeichneten Kante sind; dann, wo der Stoff ungleich verteilt ist, wie viel hinten liegt.
@@ -19,7 +24,10 @@ figure-gathering-ends = { $ring ->
 figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } des Stoffs liegen hinten
 figure-gathering-pleated-alt = Falten mit dem Faltenlegefuß, rechte Seite oben: eine Naht { $first-row } neben der Kante.
 figure-gathering-rows-alt = Zwei Kräuselnähte, rechte Seite oben, { $first-row } und { $second-row } neben der Kante. Fadenenden von { $tail } hängen heraus.
-figure-gathering-pulled-alt = Die Fadenenden der einen Seite sind um eine Stecknadel gewickelt, an denen der anderen wird gezogen, bis es von Markierung zu Markierung { $part } sind.
+figure-gathering-pulled-alt = { $knotted ->
+    [yes] Die Fadenenden der einen Seite sind auf beiden Stoffseiten verknotet und gekürzt, an denen der anderen wird gezogen, bis es von Markierung zu Markierung { $part } sind; dann werden sie um eine Stecknadel gewickelt.
+   *[no] Die Fadenenden der einen Seite sind um eine Stecknadel gewickelt, an denen der anderen wird gezogen, bis es von Markierung zu Markierung { $part } sind; dann werden auch sie um eine Stecknadel gewickelt.
+ }
 figure-gathering-alt = { $method ->
     [attachment] Kräuseln mit einer Naht des Faltenlegefußes, { $first-row } neben der Kante: { $cloth } flacher Stoff auf { $short } zusammengezogen, markiert bei { $marks } am flachen Stoff und alle { $part } an der gekräuselten Kante.
     [hand] Kräuseln mit zwei Reihen Vorstichen, { $first-row } und { $second-row } neben der Kante: { $cloth } flacher Stoff auf { $short } zusammengezogen, markiert bei { $marks } am flachen Stoff und alle { $part } an der gekräuselten Kante.

@@ -8,7 +8,12 @@ figure-gathering-pull = { $parts ->
     [8] Tira de los cabos hasta que cada octavo quede lo bastante corto
    *[4] Tira de los cabos hasta que cada cuarto quede lo bastante corto
  }
-figure-gathering-pin = enrollados en un alfiler
+# $knotted: whether the tails of that end are knotted, not wound round a pin.
+figure-gathering-held = { $knotted ->
+    [yes] anudados por las dos caras
+   *[no] enrollados en un alfiler
+ }
+figure-gathering-then-pin = luego, enrollar en un alfiler
 figure-gathering-lengths = Liso y fruncido, a la misma escala
 figure-gathering-short = { $short } fruncido, una marca cada { $part }
 # Qué son los extremos del borde dibujado; después, donde la tela está repartida de forma desigual, cuánta queda detrás.
@@ -19,7 +24,10 @@ figure-gathering-ends = { $ring ->
 figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } de la tela quedan por detrás
 figure-gathering-pleated-alt = Pliegues con el plisador, derecho hacia arriba: una pasada a { $first-row } del borde.
 figure-gathering-rows-alt = Dos pasadas de puntada larga, derecho hacia arriba, a { $first-row } y { $second-row } del borde. Cuelgan hilos de { $tail }.
-figure-gathering-pulled-alt = Los hilos de un extremo están enrollados en un alfiler; se tira de los del otro extremo hasta { $part } de marca a marca.
+figure-gathering-pulled-alt = { $knotted ->
+    [yes] Los hilos de un extremo están anudados por las dos caras y cortados; se tira de los del otro extremo hasta { $part } de marca a marca y luego se enrollan en un alfiler.
+   *[no] Los hilos de un extremo están enrollados en un alfiler; se tira de los del otro extremo hasta { $part } de marca a marca y luego se enrollan también en un alfiler.
+ }
 figure-gathering-alt = { $method ->
     [attachment] Fruncido con una pasada del plisador, a { $first-row } del borde: { $cloth } de tela lisa reducidos a { $short }, marcados a { $marks } de la tela lisa y cada { $part } del borde fruncido.
     [hand] Fruncido con dos pasadas de punto de bastilla, a { $first-row } y { $second-row } del borde: { $cloth } de tela lisa reducidos a { $short }, marcados a { $marks } de la tela lisa y cada { $part } del borde fruncido.

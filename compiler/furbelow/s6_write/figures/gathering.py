@@ -42,6 +42,7 @@ def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iter
         "tail": Length(TAIL, "about"),
         "ring": flag(done.before.ring(worked)),
         "behind": Share(facts.behind),
+        "knotted": flag(done.after.edge(worked.name).held),
     }
     alt, caption = (words.text(name, values) for name in ("figure-gathering-alt", "figure-gathering-caption"))
     if facts.method == ATTACHMENT:
@@ -49,22 +50,22 @@ def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iter
         sheet.head((8, 0), words.text("figure-gathering-pleated"))
         _pleated(sheet, 26, facts, words, values, numbers)
         told = words.text("figure-gathering-pleated-alt", values)
-        yield sheet.figure("pleated", told, "", like=f"pleated {facts.rows}")
+        yield sheet.figure("pleated", told, "", like=f"pleated {sheet.said}")
     else:
-        like = f"{facts.rows} {facts.method}"
         sheet = Sheet()
         sheet.head((8, 0), words.text("figure-gathering-rows"))
         _rows(sheet, 26, facts, words, values, numbers)
-        yield sheet.figure("rows", words.text("figure-gathering-rows-alt", values), "", like=f"rows {like}")
+        yield sheet.figure(
+            "rows", words.text("figure-gathering-rows-alt", values), "", like=f"rows {facts.rows} {sheet.said}"
+        )
         sheet = Sheet()
         sheet.head((8, 0), words.text("figure-gathering-pull", values))
-        _pulled(sheet, 26, words, numbers)
-        yield sheet.figure("pulled", words.text("figure-gathering-pulled-alt", values), "", like=f"pulled {like}")
+        _pulled(sheet, 26, done.after.edge(worked.name).held, words, values, numbers)
+        yield sheet.figure("pulled", words.text("figure-gathering-pulled-alt", values), "", like=f"pulled {sheet.said}")
     sheet = Sheet()
     sheet.head((8, 0), words.text("figure-gathering-lengths"))
     _lengths(sheet, 32, done, words, values, numbers)
-    like = f"lengths {len(facts.marks)} {done.before.ring(worked)}"
-    yield sheet.figure("gathering", alt, caption, like=like)
+    yield sheet.figure("gathering", alt, caption, like=f"lengths {len(facts.marks)} {sheet.said}")
 
 
 def _cloth(sheet: Sheet, y: float) -> None:
@@ -95,7 +96,8 @@ def _rows(sheet: Sheet, y: float, facts: Gathered, words: Words, values: Values,
     return y + DEEP
 
 
-def _pulled(sheet: Sheet, y: float, words: Words, numbers: Numbers) -> float:
+def _pulled(sheet: Sheet, y: float, knotted: bool, words: Words, values: Values, numbers: Numbers) -> float:
+    """The rows held at their left end, by knots or round a pin, and pulled at the right end, where a pin then holds them."""
     _cloth(sheet, y)
     edge(sheet, (LEFT, y), (RIGHT, y), "gathered", (0, 1))
     folds = []
@@ -106,12 +108,24 @@ def _pulled(sheet: Sheet, y: float, words: Words, numbers: Numbers) -> float:
     for at in (y + 15, y + 32):
         sheet.line([(LEFT, at), (RIGHT, at)], ACCENT, THICK, (4.0, 3.0))
         sheet.arrow((RIGHT, at), (RIGHT + 46, at), ACCENT, THICK, 8)
-    sheet.line([(LEFT - 2, y + 10), (LEFT - 14, y + 40)], INK, THICK)
-    sheet.disc((LEFT - 2, y + 9), 3, INK)
-    sheet.line(
-        [(LEFT, y + 15), (LEFT - 14, y + 20), (LEFT - 2, y + 27), (LEFT - 14, y + 32), (LEFT, y + 32)], ACCENT, PLAIN
-    )
-    sheet.paragraph((8, y + 54), words.text("figure-gathering-pin"), 74)
+    if knotted:
+        # Both tails of this face in one knot, cut short behind it.
+        knot = (LEFT - 12, y + 23.5)
+        sheet.lines(
+            [[(LEFT, at), knot, (LEFT - 26, y + 23.5 + short)] for at, short in ((y + 15, -4), (y + 32, 5))],
+            ACCENT,
+            THICK,
+        )
+        sheet.disc(knot, 4, ACCENT)
+    else:
+        sheet.line([(LEFT - 2, y + 10), (LEFT - 14, y + 40)], INK, THICK)
+        sheet.disc((LEFT - 2, y + 9), 3, INK)
+        wound = [(LEFT, y + 15), (LEFT - 14, y + 20), (LEFT - 2, y + 27), (LEFT - 14, y + 32), (LEFT, y + 32)]
+        sheet.line(wound, ACCENT, PLAIN)
+    sheet.paragraph((8, y + 54), words.text("figure-gathering-held", values), 74)
+    sheet.line([(RIGHT + 14, y + 4), (RIGHT + 14, y + 44)], INK, THICK)
+    sheet.disc((RIGHT + 14, y + 3), 3, INK)
+    sheet.paragraph((RIGHT + 14, y + 62), words.text("figure-gathering-then-pin"), 82)
     sheet.callout((RIGHT + 66, y + 23), numbers.at("gather-pull-machine", "gather-pull-hand"))
     return y + DEEP
 

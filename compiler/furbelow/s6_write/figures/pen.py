@@ -58,6 +58,7 @@ class Sheet:
         self.words: list[Box] = []
         self.heading = ""
         self.places: list[str] = []
+        self._said: list[str] = []
         self._marks: list[str] = []
         self._last: list[str] = []  # words and their grounds lie above everything
         self._top, self._bottom = float("inf"), float("-inf")
@@ -117,6 +118,10 @@ class Sheet:
     ) -> Box:
         """One line of words with its base line at the point; the length is fixed, so any font fits the same box."""
         words = without_unseen(words)
+        self._said.append(words)
+        return self._set(at, words, anchor, bold, colour, ground)
+
+    def _set(self, at: Point, words: str, anchor: str, bold: bool, colour: str, ground: bool = False) -> Box:
         length = width_of(words, bold)
         left = at[0] - {"start": 0.0, "middle": length / 2, "end": length}[anchor]
         # Words of a language may be longer than was foreseen: none leaves the sheet.
@@ -163,7 +168,7 @@ class Sheet:
             if hypot(to[0] - at[0], to[1] - at[1]) > radius:
                 self.line([(at[0] + radius * cos(way), at[1] + radius * sin(way)), to], ACCENT, THIN)
         self.disc(at, radius, GROUND, ACCENT, 1.5)
-        self.write((at[0], at[1] + 4.4), shown, "middle", True, ACCENT)
+        self._set((at[0], at[1] + 4.4), shown, "middle", True, ACCENT)
 
     def head(self, at: Point, words: str, ground: bool = False) -> None:
         """A line that says what is drawn below it; the first of them is what the drawing is called elsewhere."""
@@ -226,6 +231,11 @@ class Sheet:
         self.area(_head(start, way + pi, size), SOFT)
 
     # --- the drawing ---
+
+    @property
+    def said(self) -> str:
+        """All that is written in it, the numbers of sentences aside: alike in drawings of which one can be shown for both."""
+        return " / ".join(self._said)
 
     def room(self, box: Box) -> bool:
         """Whether words could stand there: nothing else is written, and it lies on the sheet."""
