@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
 
 import pytest
+from furbelow.s6_write.booklet.booklet import SizedFigure
 from furbelow.s6_write.booklet.resolved import resolved
 from furbelow.s6_write.booklet.texts import letters_in, versions_of
 from furbelow.s6_write.guide.guide import CutLine, Operation
@@ -140,3 +141,19 @@ def test_each_size_has_its_own_drawings_with_the_words_of_its_guide(demo: str) -
 
 def _no_callout(alt: str) -> str:
     return re.sub(r"\d+", "0", alt)
+
+
+@pytest.mark.parametrize("demo", DEMOS)
+def test_no_sentence_sends_to_a_drawing_with_letters_or_past_one_of_its_own(demo: str) -> None:
+    """The letters of a drawing are those of its operation's table, and stand for other numbers in another."""
+    drawn: dict[str, list[SizedFigure]] = {}
+    for operation in booklet(demo).operations:
+        for drawing in operation.drawings:
+            beside = f"{operation.letter}{min(drawing.drawn.shows, default=1)}"
+            drawn.setdefault(beside, []).append(drawing)
+        for step in operation.steps:
+            if step.drawn_at:
+                those = drawn[step.drawn_at]
+                assert any(not any(map(letters_in, each.said)) for each in those), (operation.letter, step.number)
+                mine = {each.drawn.heading for each in drawn.get(f"{operation.letter}{step.number}", ())}
+                assert not mine & {each.drawn.heading for each in those}, (operation.letter, step.number)

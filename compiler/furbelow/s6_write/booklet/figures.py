@@ -11,7 +11,7 @@ from furbelow.garment.message import Own
 from furbelow.s6_write.booklet.booklet import SizedFigure, SizedNumber
 from furbelow.s6_write.booklet.sized import Sized
 from furbelow.s6_write.booklet.sizes import told_of
-from furbelow.s6_write.booklet.texts import grouped, skeleton, with_letters
+from furbelow.s6_write.booklet.texts import grouped, letters_in, skeleton, with_letters
 from furbelow.s6_write.figures.language import GROUND, INK, SIZE
 from furbelow.s6_write.figures.pen import number as tenths
 from furbelow.s6_write.figures.pen import width_of
@@ -43,17 +43,30 @@ def drawings(
     found: list[SizedFigure] = []
     drawn_at: dict[int, str] = {}
     for of_sizes in by_key.values():
+        place = _shown_to_all(of_sizes, shown) if len(of_sizes) == len(each) else None
+        if place:
+            drawn_at.setdefault(_beside(of_sizes), place)
+            continue
         for version, group in enumerate(grouped(of_sizes, _kind_of), 1):
             figures = {at: of_sizes[at] for at in group}
-            beside = min((number for figure in figures.values() for number in figure.shows), default=1)
-            places = {shown.get((at, figure.like)) if figure.like else None for at, figure in figures.items()}
-            if None not in places and len(places) == 1:
-                drawn_at.setdefault(beside, str(places.pop()))
-                continue
-            found.append(_drawn(figures, tuple(each), version, sized))
-            for at, figure in figures.items():
-                shown.setdefault((at, figure.like), f"{letter}{beside}")
+            drawing = _drawn(figures, tuple(each), version, sized)
+            found.append(drawing)
+            # Its letters are those of this operation: another one has other numbers under them.
+            if not any(map(letters_in, drawing.said)):
+                for at, figure in figures.items():
+                    shown.setdefault((at, figure.like), f"{letter}{_beside(figures)}")
     return tuple(found), drawn_at
+
+
+def _beside(figures: Mapping[int, Figure]) -> int:
+    """The first sentence that one of them shows."""
+    return min((number for figure in figures.values() for number in figure.shows), default=1)
+
+
+def _shown_to_all(figures: Mapping[int, Figure], shown: Mapping[tuple[int, str], str]) -> str | None:
+    """Where every size has seen what is like its drawing, if that is one place: who needs a drawing is sent nowhere."""
+    places = {shown.get((at, figure.like)) if figure.like else None for at, figure in figures.items()}
+    return places.pop() if len(places) == 1 else None
 
 
 def _kind_of(figure: Figure) -> tuple[object, ...]:
@@ -114,8 +127,8 @@ def _drawn(figures: Mapping[int, Figure], whose: Sequence[int], version: int, si
 def _bare(figure: Figure, version: int) -> Figure:
     """The drawing as the guide of its size has it. version: of those with its key."""
     key = figure.key if version == 1 else f"{figure.key}-{version}"
-    svg, alt, caption, heading = map(bare, (figure.svg, figure.alt, figure.caption, figure.heading))
-    return replace(figure, key=key, svg=svg, alt=alt, caption=caption, heading=heading)
+    svg, alt, caption, heading, like = map(bare, (figure.svg, figure.alt, figure.caption, figure.heading, figure.like))
+    return replace(figure, key=key, svg=svg, alt=alt, caption=caption, heading=heading, like=like)
 
 
 def _line(drawn: re.Match[str], words: str) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Ply
 from furbelow.garment.message import Length, Own, Pieces, Values, flag
+from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.language import PLAIN, SOFT
@@ -24,7 +25,7 @@ def french_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     words.read("figures-section", "figures-finished-seam")
     say = words.say
     first, trim, second = (done.step.mm(name) for name in ("first seam", "trim to", "second seam"))
-    upper, lower = _outermost(done)
+    upper, lower = _outermost(done, say)
     values: Values = {
         "first": Length(first),
         "trim": Length(trim),
@@ -61,7 +62,7 @@ def flat_felled_seam(done: Performed, run: Run, words: Words, numbers: Numbers) 
     words.read("figures-section", "figures-finished-seam")
     say = words.say
     seam, trim, fell = (done.step.mm(name) for name in ("seam", "trim to", "fell"))
-    upper, lower = _outermost(done)
+    upper, lower = _outermost(done, say)
     scale = min(12.0, 130 / float(fell))
     sheet = Sheet()
     sheet.head((8, 0), words.text("figure-felled-seen"))
@@ -90,7 +91,7 @@ def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     words.read("figures-section", "figures-finished-seam")
     say = words.say
     turn, lap = done.step.mm("turn under"), done.step.mm("lap")
-    upper, lower = _outermost(done)
+    upper, lower = _outermost(done, say)
     values: Values = {
         "upper": Pieces((upper.piece,)),
         "lower": Pieces((lower.piece,)),
@@ -121,8 +122,8 @@ def lapped_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Fi
     return sheet.figure("seam", alt, caption)
 
 
-def _outermost(done: Performed) -> tuple[Ply, Ply]:
-    seam = made_seam(done)
+def _outermost(done: Performed, say: Phrasing) -> tuple[Ply, Ply]:
+    seam = made_seam(done, say)
     assert seam is not None
     upper, lower = sides(done, seam)
     return upper[0], lower[0]

@@ -50,12 +50,12 @@ def quarter_marks(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
     sheet = Sheet()
     _marked(sheet, before, to, facts.parts, words, values, numbers)
     told = words.text("figure-marks-alt", values)
-    yield sheet.figure("marks", told, "", like=f"marks {facts.parts} {along} {before.ring(to)}")
+    yield sheet.figure("marks", told, "", like=f"marks {facts.parts} {before.ring(to)} {sheet.said}")
     sheet = Sheet()
     plies = _Plies(*(bool(edge_now(before, each.name).gathered) for each in (up, under)))
     _pinned(sheet, plies, words, values, numbers)
     alt, caption = (words.text(name, values) for name in ("figure-pinned-alt", "figure-pinned-caption"))
-    yield sheet.figure("pinned", alt, caption, like=f"pinned {facts.apart} {plies}")
+    yield sheet.figure("pinned", alt, caption, like=f"pinned {facts.apart} {plies} {sheet.said}")
 
 
 # --- the marks ---

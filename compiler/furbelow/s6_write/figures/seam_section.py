@@ -39,7 +39,7 @@ MOST_PLIES = 4  # of one edge that are drawn; more are told in words
 
 def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
     """A seam that this step sews: as it lies at the machine, and opened out."""
-    say, seam = words.say, made_seam(done)
+    say, seam = words.say, made_seam(done, words.say)
     if seam is None:
         return None
     words.read("figures-section", "figures-seam-section")
@@ -54,7 +54,8 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     )
     low = _at_the_machine(sheet, head + 8, seam, upper, lower, words, scale, drawn_in, numbers.at(*SEWN))
     floor = max(low - 2 * LEADING, head + 12 + width * scale)
-    low = max(low, _opened(sheet, RIGHT_VIEW, floor, seam, upper, lower, words, scale, drawn_in))
+    _opened(sheet, RIGHT_VIEW, floor, seam, upper, lower, words, scale, drawn_in)
+    _named_beside(sheet, RIGHT_VIEW, floor + 20, upper, lower, words)
     values: Values = {
         "above": plies_said(above),
         "below": plies_said(below),
@@ -63,7 +64,7 @@ def sewn_seam(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figu
     }
     caption = captioned(words, done, "figure-seam-caption", values)
     faces = [[wrong_side(say, ply, True) for ply in side] for side in (above, below)]
-    like = f"seam {seam.width} {faces} {drawn_in}"
+    like = f"seam {faces} {drawn_in} {sheet.said}"
     return sheet.figure("seam", words.text("figure-seam-alt", values), caption, like=like)
 
 
@@ -71,7 +72,7 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
     """A margin, or a single edge, with the neatening stitch round its cut edge."""
     words.read("figures-section", "figures-seam-section")
     say, (seams, edges) = words.say, facts_of(done, Neatened)
-    shown = [seam for seam in seams if not seam.name.endswith(".joins") or say.joins.get(seam.plies[0].piece)]
+    shown = [seam for seam in seams if _sewn(seam, say)]
     if not shown and not edges:
         return None
     sheet = Sheet()
@@ -94,8 +95,8 @@ def neatened_margin(done: Performed, run: Run, words: Words, numbers: Numbers) -
         sheet.callout((sheet.width / 2 + half + 34, top - 2), number, (sheet.width / 2 + half, top + 3))
         sheet.write((sheet.width / 2 + half + 50, top + 3), how)
         caption = captioned(words, done, "figure-margin-caption", values)
-        # Which piece lies on which side, and how wide its margin is, changes nothing about the stitch round the edges.
-        like = f"margin {by}"
+        # Which piece lies on which side changes nothing about the stitch round the edges, so none is named.
+        like = f"margin {by} {sheet.said}"
         return sheet.figure("margin", words.text("figure-margin-alt", values), caption, like=like)
     edge = edges[0]
     values |= {"piece": Pieces(edge.pieces[:1]), "length": Length(edge.set_length)}
@@ -211,8 +212,8 @@ def _opened(
     words: Words,
     scale: float,
     drawn_in: tuple[bool, bool],
-) -> float:
-    """The seam opened out at height y, its margin standing up in the middle of the view; how far down it reaches.
+) -> None:
+    """The seam opened out at height y, its margin standing up in the middle of the view.
 
     view: its left and right end. drawn_in: whether the cloth of the upper and of the lower side is gathered.
     """
@@ -231,11 +232,15 @@ def _opened(
     left, right = middle - PLY - 4 - LEVEL * (len(upper) - 1), middle + PLY + 4 + LEVEL * (len(lower) - 1)
     sheet.line([(left, y - rise), (right, y - rise)], ACCENT, 1.8)
     sheet.upright(y - high, y - rise, left - 12, words.said(Length(seam.width), "seam-width"), left, "left")
-    room = (end - start) / 2 - 4
-    return max(
-        sheet.paragraph((start, y + 20), listed_plies(words, upper), room),
-        sheet.paragraph((end, y + 20), listed_plies(words, lower), room, "end"),
-    )
+
+
+def _named_beside(
+    sheet: Sheet, view: tuple[float, float], y: float, upper: list[Ply], lower: list[Ply], words: Words
+) -> None:
+    """The names of the plies below both halves of a seam that is opened out."""
+    (start, end), room = view, (view[1] - view[0]) / 2 - 4
+    sheet.paragraph((start, y), listed_plies(words, upper), room)
+    sheet.paragraph((end, y), listed_plies(words, lower), room, "end")
 
 
 def _thread(sheet: Sheet, x: float, top: float, half: float, how: str) -> None:
@@ -249,9 +254,15 @@ def _thread(sheet: Sheet, x: float, top: float, half: float, how: str) -> None:
     sheet.lines([[(x - half - 3, rows[1]), (x + half + 3, rows[1])]], ACCENT, 1.8)
 
 
-def made_seam(done: Performed) -> Seam | None:
-    """The seam that a step sews, if it sews one."""
-    return next((seam for name, seam in done.after.seams.items() if name not in done.before.seams), None)
+def made_seam(done: Performed, say: Phrasing) -> Seam | None:
+    """The seam that a step sews, if it sews one; of the joins of several pieces the first that the cutting plan asks for."""
+    made = (seam for name, seam in done.after.seams.items() if name not in done.before.seams)
+    return next((seam for seam in made if _sewn(seam, say)), None)
+
+
+def _sewn(seam: Seam, say: Phrasing) -> bool:
+    """Whether a seam is there to be sewn: a strip that is cut whole has no joins."""
+    return not seam.name.endswith(".joins") or say.joins.get(seam.plies[0].piece, 0) > 0
 
 
 def sides(done: Performed, seam: Seam) -> tuple[list[Ply], list[Ply]]:

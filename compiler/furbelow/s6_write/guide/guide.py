@@ -19,7 +19,7 @@ class Figure:
     alt: str  # says what the drawing shows, numbers included
     caption: str
     shows: tuple[int, ...] = ()  # the sentences of its operation that it calls by their numbers
-    like: str = ""  # the same for drawings that differ in nothing but names; empty where each is shown
+    like: str = ""  # the same for drawings of which one can be shown for all; empty where each is shown
     heading: str = ""  # what stands above what it shows, in the drawing itself
     places: tuple[str, ...] = ()  # the small letters by which it names places
 
