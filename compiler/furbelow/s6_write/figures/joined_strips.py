@@ -11,9 +11,9 @@ from furbelow.garment.tags import tag
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
-from furbelow.s6_write.figures.language import LEADING, MARGIN, SOFT, THIN
+from furbelow.s6_write.figures.language import ASCENT, LEADING, MARGIN, SOFT, THIN
 from furbelow.s6_write.figures.numbers import Numbers
-from furbelow.s6_write.figures.pen import ASCENT, Point, Sheet, spread, width_of
+from furbelow.s6_write.figures.pen import Point, Sheet, spread, width_of
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
