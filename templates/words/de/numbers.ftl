@@ -134,6 +134,7 @@ number-is = { $name ->
     [lower] an der unteren Kante
     [many] wie viele davon
     [margin] Abstand von den Kanten
+    [mark] bis Markierung { $which }
     [marks] vom Anfang zu jeder Markierung
     [middle] vom Ende zur Mitte
     [more] { $kind ->
@@ -185,7 +186,7 @@ number-is = { $name ->
     [second-row] zweite Naht von der Kante
     [second-turn] zweiter Einschlag
     [seconds] Sekunden
-    [segments] ein Abschnitt
+    [segment] Abschnitt { $which }
     [sewn] genähte Länge
     [shift] Weg des Mittelpunkts
     [short] { $kind ->

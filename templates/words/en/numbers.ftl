@@ -134,6 +134,7 @@ number-is = { $name ->
     [lower] along the lower edge
     [many] how many of them
     [margin] from the edges
+    [mark] to mark { $which }
     [marks] from the start to each mark
     [middle] from the end to the middle
     [more] { $kind ->
@@ -185,7 +186,7 @@ number-is = { $name ->
     [second-row] second row from the edge
     [second-turn] second turn
     [seconds] how many seconds
-    [segments] a segment
+    [segment] segment { $which }
     [sewn] length that is sewn
     [shift] how far the centre moves
     [short] { $kind ->

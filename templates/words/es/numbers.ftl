@@ -134,6 +134,7 @@ number-is = { $name ->
     [lower] en el borde inferior
     [many] cuántas de ellas
     [margin] desde los bordes
+    [mark] hasta la marca { $which }
     [marks] del comienzo a cada marca
     [middle] del extremo al centro
     [more] { $kind ->
@@ -185,7 +186,7 @@ number-is = { $name ->
     [second-row] segunda pasada desde el borde
     [second-turn] segunda vuelta
     [seconds] segundos
-    [segments] un segmento
+    [segment] segmento { $which }
     [sewn] largo cosido
     [shift] desplazamiento del centro
     [short] { $kind ->

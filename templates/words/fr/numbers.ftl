@@ -134,6 +134,7 @@ number-is = { $name ->
     [lower] le long du bord inférieur
     [many] combien parmi eux
     [margin] depuis les bords
+    [mark] jusqu’au repère { $which }
     [marks] du début à chaque repère
     [middle] du bout au milieu
     [more] { $kind ->
@@ -185,7 +186,7 @@ number-is = { $name ->
     [second-row] second rang depuis le bord
     [second-turn] second repli
     [seconds] secondes
-    [segments] un segment
+    [segment] segment { $which }
     [sewn] longueur cousue
     [shift] déplacement du centre
     [short] { $kind ->

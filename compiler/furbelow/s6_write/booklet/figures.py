@@ -108,10 +108,11 @@ def _drawn(figures: Mapping[int, Figure], whose: Sequence[int], version: int, si
         return SizedFigure(plain[drawn_for])
     letters = sized.letters
     lines = {at: [text[6] for text in _TEXT.finditer(figure.svg)] for at, figure in figures.items()}
+    # First, for it tells its numbers in their order.
+    alternative = letters.lettered({at: figure.alt for at, figure in figures.items()})
     written = [letters.lettered(dict(zip(lines, row, strict=True))) for row in zip(*lines.values(), strict=True)]
     rows = iter(written)
     svg = _TEXT.sub(lambda text: _written(text, next(rows), letters.numbers), first.svg)
-    alternative = letters.lettered({at: figure.alt for at, figure in figures.items()})
     alt = with_letters(alternative, lambda number: letters.numbers[number].letter)
     caption = letters.lettered({at: figure.caption for at, figure in figures.items()})
     told = [told_of("booklet-drawn-of", tuple(figures), sized.names, sized.words)] if some else []

@@ -46,7 +46,8 @@ def _what(operation: SizedOperation, at: int, number: SizedNumber, words: Messag
     drawing = next(_drawn_with(operation, at), None)
     if not number.name and drawing and drawing.drawn.heading:
         return words.text("booklet-part-of-drawing", {"drawing": Own(drawing.drawn.heading)})
-    return words.text("number-is", {"name": number.name, "kind": number.kind})
+    name, _, which = number.name.partition(" ")
+    return words.text("number-is", {"name": name, "kind": number.kind, "which": Own(which)})
 
 
 def _where(operation: SizedOperation, at: int, words: Messages) -> str:

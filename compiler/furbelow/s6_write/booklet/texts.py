@@ -52,12 +52,12 @@ class Letters:
 
     def begin(self, taken: Collection[str] = ()) -> None:
         """Begin an operation: its letters are p, q, r ... again, without those that its drawings have for places."""
-        self._here: dict[tuple[str, tuple[str, ...]], int] = {}
+        self._here: list[int] = []
         self._free = (letter for letter in map(explained_letter, count(1)) if letter not in taken)
 
     def here(self) -> tuple[int, ...]:
         """The numbers that have a letter in this operation, by their places."""
-        return tuple(self._here.values())
+        return tuple(self._here)
 
     def told(self, said: Mapping[int, str]) -> str:
         """One text of those of several sizes, by their places. What is alike but for numbers is one version; a size to
@@ -81,13 +81,22 @@ class Letters:
         if len(set(shown.values())) == 1:
             return first.shown
         values = tuple(shown.get(at, "") for at in range(self.sizes))
-        place = self._here.get((first.kind, values))
+        place = next((place for place in self._here if self._goes_into(place, first.kind, values)), None)
         if place is None:
-            place = self._here[first.kind, values] = len(self.numbers)
+            place = len(self.numbers)
+            self._here.append(place)
             self.numbers.append(SizedNumber(next(self._free), values, KINDS[first.kind], first.name))
-        elif not self.numbers[place].name:
-            self.numbers[place] = replace(self.numbers[place], name=first.name)
+        else:
+            known = self.numbers[place]
+            filled = tuple(there or here for there, here in zip(known.values, values, strict=True))
+            self.numbers[place] = replace(known, values=filled, name=known.name or first.name)
         return f"{_LETTER}{place}{_CLOSE}"
+
+    def _goes_into(self, place: int, kind: str, values: tuple[str, ...]) -> bool:
+        """Whether a number is one that has a letter: for no size another, and for two sizes or more the same."""
+        known = self.numbers[place]
+        both = [(there, here) for there, here in zip(known.values, values, strict=True) if there and here]
+        return known.kind == KINDS[kind] and len(both) > 1 and all(there == here for there, here in both)
 
 
 def grouped(said: Mapping[int, T], key: Callable[[T], object]) -> list[list[int]]:

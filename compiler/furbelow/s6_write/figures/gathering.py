@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from furbelow.garment.matching import EVEN
-from furbelow.garment.message import Length, One, Share, Things, Values, flag
+from furbelow.garment.message import Length, One, Own, Share, Things, Values, flag
 from furbelow.garment.technique import Performed, edge_of, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
@@ -36,7 +36,7 @@ def gathering(done: Performed, run: Run, words: Words, numbers: Numbers) -> Iter
         "cloth": Length(worked.cloth_length),
         "short": Length(facts.length),
         "part": Length(facts.length / parts),
-        "marks": Things(tuple(Length(at) for at in facts.marks[1:])),
+        "marks": Things(tuple(Own(_to_mark(at, number, words)) for number, at in enumerate(facts.marks[1:], 2))),
         "first-row": Length(facts.rows[0], "about"),
         "second-row": Length(facts.rows[-1], "about"),
         "tail": Length(TAIL, "about"),
@@ -197,7 +197,12 @@ def _figures(sheet: Sheet, y: float, ends: list[Fraction], places: list[float], 
     for index in quarters:
         anchor = "start" if index == 0 else "end" if index == len(ends) - 1 else "middle"
         x = places[index] + (-5 if index == 0 else 5 if index == len(ends) - 1 else 0)
-        sheet.write((x, y), words.said(Length(ends[index]), "marks") if index else "0", anchor)
+        sheet.write((x, y), _to_mark(ends[index], index + 1, words) if index else "0", anchor)
+
+
+def _to_mark(at: Fraction, number: int, words: Words) -> str:
+    """How far a mark is from the start, which is mark 1."""
+    return words.said(Length(at), f"mark {number}")
 
 
 def _tail(start: tuple[float, float], length: float) -> list[tuple[float, float]]:

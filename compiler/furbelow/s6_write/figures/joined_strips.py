@@ -45,7 +45,9 @@ def joined_strips(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
                 "piece": Pieces((piece,)),
                 "strips": Things(tuple(Own(tag(mark, copy)) for copy in copies)),
                 "joins": len(cut) - 1,
-                "segments": Things(tuple(Length(length, "cut") for length in cut)),
+                "segments": Things(
+                    tuple(Own(_long(length, tag(mark, copies[0], part), words)) for part, length in enumerate(cut, 1))
+                ),
             }
             sheet.write((MARGIN, y + LEADING), words.text("figure-strips-alike", values))
             told.append(words.text("figure-strips-alt", values))
@@ -82,7 +84,7 @@ def _strip(
         ):
             joined = (inward[0] < 0 and part < len(cut)) or (inward[0] > 0 and part > 1)
             edge(sheet, start, end, "raw", inward, joined)
-        label = _Label(tag(mark, copy, part), words.said(Length(length, "cut")))
+        label = _Label(tag(mark, copy, part), _long(length, tag(mark, copy, part), words))
         labels.append((label, label.inside(right - left - 6)))
         middles.append((left + right) / 2)
         left = right + APART
@@ -101,6 +103,10 @@ def _strip(
         # Of every segment the tag, then the length, wherever they stand: so drawings of several sizes can be compared.
         label.write(sheet, (at, y + HIGH / 2 + 4.5), places.get(at, (at, 0)), inside)
     return y + HIGH + (8 + LEADING * rows if rows else 0)
+
+
+def _long(length: Fraction, tagged: str, words: Words) -> str:
+    return words.said(Length(length, "cut"), f"segment {tagged}")
 
 
 class _Label(NamedTuple):

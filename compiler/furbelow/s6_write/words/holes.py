@@ -10,7 +10,7 @@ import re
 from typing import NamedTuple
 
 _OPEN, _CLOSE, _NAMED = "\U0010ff00", "\U0010ff01", "\U0010ff05"
-_HOLE = re.compile(f"{_OPEN}(.)([a-z0-9-]*){_NAMED}([^{_OPEN}{_CLOSE}]*){_CLOSE}", re.DOTALL)
+_HOLE = re.compile(f"{_OPEN}(.)([^{_OPEN}{_NAMED}{_CLOSE}]*){_NAMED}([^{_OPEN}{_CLOSE}]*){_CLOSE}", re.DOTALL)
 _NAMELESS = re.compile(f"({_OPEN}.)(?={_NAMED})", re.DOTALL)
 _WORD = re.compile(rf"(?:{_OPEN}[^{_OPEN}{_CLOSE}]*{_CLOSE}|\S)+")
 # The signs of the kinds of numbers, and what messages select them by.
@@ -30,7 +30,7 @@ SENTENCE = "#"  # the kind of the number of a sentence: it is where it stands, a
 class Hole(NamedTuple):
     """A number as it is shown, with its unit.
 
-    kind: a sign, the same for numbers that measure the same sort of thing. name: of the value, as its message has it.
+    kind: a sign, the same for numbers that measure the same sort of thing. name: of the value, as its message has it; of one of several with which it is, "mark 2".
     """
 
     kind: str
