@@ -186,7 +186,7 @@ number-is = { $name ->
     [second-row] zweite Naht von der Kante
     [second-turn] zweiter Einschlag
     [seconds] Sekunden
-    [segment] Abschnitt { $which }
+    [segment] Stück { $which }
     [sewn] genähte Länge
     [shift] Weg des Mittelpunkts
     [short] { $kind ->

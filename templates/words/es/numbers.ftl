@@ -186,7 +186,7 @@ number-is = { $name ->
     [second-row] segunda pasada desde el borde
     [second-turn] segunda vuelta
     [seconds] segundos
-    [segment] segmento { $which }
+    [segment] trozo { $which }
     [sewn] largo cosido
     [shift] desplazamiento del centro
     [short] { $kind ->

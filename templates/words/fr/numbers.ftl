@@ -186,7 +186,7 @@ number-is = { $name ->
     [second-row] second rang depuis le bord
     [second-turn] second repli
     [seconds] secondes
-    [segment] segment { $which }
+    [segment] tronçon { $which }
     [sewn] longueur cousue
     [shift] déplacement du centre
     [short] { $kind ->
