@@ -75,7 +75,7 @@ def test_each_size_has_its_drawings_and_those_on_paper_lead_to_them() -> None:
         for document in found.values()
         for figure in document.iter(f"{XHTML}figure")
     }
-    assert len(made.drawings_of_sizes) == 3
+    assert len(made.drawings_of_sizes) == 4
     for key, drawings in made.drawings_of_sizes.items():
         links = shown[f"figure-{key}"]
         assert len(links) == len(drawings)
