@@ -9,7 +9,7 @@ Source: bearing seams of 1 cm with a 1-2 mm stitch are common practice, no sourc
 
 from __future__ import annotations
 
-from furbelow.garment.bench import Bench
+from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
@@ -93,6 +93,7 @@ class JoinEnds:
             **open_said(done, say),
             "seam-width": Length(done.step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),
+            "singly": flag(done.before.edge(f"{pieces[0]}.start").state is State.NEATENED),
             "open-ends": flag(lowest.stands_out),
             "round": Length(done.after.measured(lowest)),
             "off": Length(round_off(done.after, lowest, say), "off"),

@@ -104,6 +104,8 @@ cutting-tags-alike = Für jedes Teil einen Zettel schreiben, so wie es in der Ze
 # Wie, steht beim ersten Abschnitt des Stoffs.
 cutting-tags-again = Die Teile dieses Abschnitts ebenso mit Zetteln versehen.
     .check = { cutting-tags.check }
+# Rechtecke, aus denen später Teile geschnitten werden.
+cutting-tags-cut-again = Wird später noch einmal zugeschnitten: { PIECE($pieces) }. Dort sagt der Zettel nur, welches Teil es ist; welche Kante oben ist, sagt der Schritt, der es zuschneidet.
 
 ## Streifenbahnen, über Klebestreifen auf dem Tisch
 

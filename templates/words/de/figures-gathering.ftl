@@ -18,7 +18,7 @@ figure-gathering-lengths = Flach und gekräuselt, in einem Maßstab
 figure-gathering-short = { $short } gekräuselt, alle { $part } eine Markierung
 # Was die Enden der gezeichneten Kante sind; dann, wo der Stoff ungleich verteilt ist, wie viel hinten liegt.
 figure-gathering-ends = { $ring ->
-    [yes] die Kante ist ein Ring: beide Enden sind dieselbe Seitennaht
+    [yes] die Kante ist ein Ring: beide Enden sind dieselbe Naht
    *[no] 0 und die letzte Markierung sind die Enden
  }
 figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } des Stoffs liegen hinten

@@ -29,7 +29,7 @@ gather-fold-flat = { $parts ->
  }
 # Hinten kommt mehr Stoff hin als vorn; gleichmäßige Markierungen aus einem früheren Schritt gelten nicht.
 gather-old-marks = Die Markierungen auf { EDGE($edge, case: "dative") } ausreiben.
-gather-mark-ring = { EDGE($edge, at: "start") } auf beiden Stoffseiten bei { $marks } markieren, von { side-seam } aus am flachen Stoff gemessen.
+gather-mark-ring = { EDGE($edge, at: "start") } auf beiden Stoffseiten bei { $marks } markieren, von { side-seam } aus am flachen Stoff gemessen. Diese Naht kommt in die hintere Mitte.
     .check = { $behind } des Stoffs liegen in der hinteren Hälfte, die Naht in der hinteren Mitte.
     .remedy = Ist vorn mehr Stoff als hinten, wurde von der falschen Stelle aus markiert: von der Naht aus neu messen.
 gather-mark-flat = { EDGE($edge, at: "start") } auf beiden Stoffseiten bei { $marks } markieren, vom linken Ende aus am flachen Stoff gemessen.

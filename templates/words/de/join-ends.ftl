@@ -12,7 +12,10 @@ join-ends-aim = { COUNT($pieces) ->
 
 ## Nähen
 
-join-ends-sew = { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, gleich zu welcher.
+join-ends-sew = { $singly ->
+    [yes] { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln. Die Nahtzugaben mit dem Fingernagel auseinanderstreichen.
+   *[no] { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, gleich zu welcher.
+ }
 # Der Streifen wurde vorher aus Stücken zusammengenäht.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Die Nahtzugabe steht auf der linken Stoffseite, wie die der Verbindungsnähte.

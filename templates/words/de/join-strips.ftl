@@ -14,12 +14,12 @@ join-strips-sew = Jede Verbindungsnaht { $seam-width } neben den Enden steppen, 
     .check = Alle Nahtzugaben stehen auf der linken Stoffseite.
     .remedy = Eine Verbindungsnaht, deren Zugabe auf der rechten Stoffseite steht, auftrennen, ein Stück umdrehen und neu steppen.
 join-strips-measure = { $copies ->
-    [one] Den fertigen Streifen messen: { $whole }.
-   *[other] Jeden fertigen Streifen messen: { $whole }.
+    [one] Den zusammengesetzten Streifen messen: { $whole }.
+   *[other] Jeden zusammengesetzten Streifen messen: { $whole }.
  }
     .check = { $copies ->
-        [one] Der Streifen von { PIECE($piece) } ist { $whole } lang.
-       *[other] Jeder Streifen von { PIECE($piece) } ist { $whole } lang.
+        [one] Der Streifen von { PIECE($piece) } ist von Schnittkante zu Schnittkante { $whole } lang.
+       *[other] Jeder Streifen von { PIECE($piece) } ist von Schnittkante zu Schnittkante { $whole } lang.
      }
     .tolerance = { $off } mehr oder weniger
     .remedy = Ist er länger, ein Ende rechtwinklig kürzen. Ist er kürzer, die zu breite Verbindungsnaht auftrennen und neu steppen. Ist keine zu breit, den Streifen mit einem Stoffrest verlängern und zuschneiden.

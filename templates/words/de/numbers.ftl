@@ -233,7 +233,7 @@ number-is = { $name ->
     [up] gerafft um
     [upper] an der oberen Kante
     [waist] Taille
-    [whole] fertiger Streifen
+    [whole] zusammengesetzte Länge
     [wide] Breite
     [width] Breite
     [zigzag-long] Länge des Zickzacks

@@ -104,6 +104,8 @@ cutting-tags-alike = Write a paper tag for each piece, as on the drawing. Pin ea
 # How is said at the first section of the cloth.
 cutting-tags-again = Tag the pieces of this section in the same way.
     .check = { cutting-tags.check }
+# Rectangles that pieces are cut from later on.
+cutting-tags-cut-again = To be cut once more later: { PIECE($pieces) }. There the tag says only which piece it is; the step that cuts it says which edge is up.
 
 ## Lanes, over tapes on the table
 

@@ -18,7 +18,7 @@ figure-gathering-lengths = Flat and gathered, to one scale
 figure-gathering-short = { $short } gathered, a mark every { $part }
 # What the ends of the drawn edge are; then, where the cloth is shared unevenly, how much lies behind.
 figure-gathering-ends = { $ring ->
-    [yes] the edge is a ring: both ends are the same side seam
+    [yes] the edge is a ring: both ends are the same seam
    *[no] 0 and the last mark are the ends
  }
 figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } of the cloth lies behind

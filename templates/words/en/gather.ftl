@@ -29,7 +29,7 @@ gather-fold-flat = { $parts ->
  }
 # More cloth goes to the back than to the front, so that even marks of a step before mean nothing.
 gather-old-marks = Rub out the marks that { EDGE($edge) } has.
-gather-mark-ring = Mark { EDGE($edge) } on both faces at { $marks } from { side-seam }, measured on the flat cloth.
+gather-mark-ring = Mark { EDGE($edge) } on both faces at { $marks } from { side-seam }, measured on the flat cloth. That seam goes to the middle of the back.
     .check = { $behind } of the cloth lies in the back half, the seam at the middle of the back.
     .remedy = If the front is the fuller one, the marks were laid from the wrong place: measure from the seam again.
 gather-mark-flat = Mark { EDGE($edge) } on both faces at { $marks } from the left end, measured on the flat cloth.

@@ -12,7 +12,11 @@ join-ends-aim = { COUNT($pieces) ->
 
 ## Sew
 
-join-ends-sew = Sew { $length }, { $seam-width } from the ends, { $stitch }, a few stitches back at both ends. Fold both margins to the same side with your fingernail; either side will do.
+# $singly: each end was neatened by itself.
+join-ends-sew = { $singly ->
+    [yes] Sew { $length }, { $seam-width } from the ends, { $stitch }, a few stitches back at both ends. Fold the margins apart with your fingernail.
+   *[no] Sew { $length }, { $seam-width } from the ends, { $stitch }, a few stitches back at both ends. Fold both margins to the same side with your fingernail; either side will do.
+ }
 # The strip was joined of segments before.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Its margin stands on the wrong side, as those of the joins do.

@@ -14,12 +14,12 @@ join-strips-sew = Sew each join { $seam-width } from the ends, { $stitch }, a fe
     .check = All margins stand on the wrong side.
     .remedy = Unpick a join whose margin stands on the right side, turn one segment over and sew it again.
 join-strips-measure = { $copies ->
-    [one] Measure the finished strip: { $whole }.
-   *[other] Measure each finished strip: { $whole }.
+    [one] Measure the joined strip: { $whole }.
+   *[other] Measure each joined strip: { $whole }.
  }
     .check = { $copies ->
-        [one] The strip of { PIECE($piece) } is { $whole } long.
-       *[other] Each strip of { PIECE($piece) } is { $whole } long.
+        [one] The strip of { PIECE($piece) } is { $whole } long from cut end to cut end.
+       *[other] Each strip of { PIECE($piece) } is { $whole } long from cut end to cut end.
      }
     .tolerance = { $off } more or less
     .remedy = If it is longer, trim one end square. If it is shorter, unpick the join that is too wide and sew it again. If no join is too wide, lengthen the strip with a piece of what was left over, and trim it.

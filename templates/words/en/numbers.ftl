@@ -233,7 +233,7 @@ number-is = { $name ->
     [up] how far it is drawn up
     [upper] along the upper edge
     [waist] the waist
-    [whole] the finished strip
+    [whole] the joined length
     [wide] width
     [width] width
     [zigzag-long] length of the zigzag

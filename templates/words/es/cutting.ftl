@@ -104,6 +104,8 @@ cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con lo que d
 # Cómo, se dice en el primer corte de la tela.
 cutting-tags-again = Pon del mismo modo etiquetas a las piezas de este corte de tela.
     .check = { cutting-tags.check }
+# Rectángulos de los que se cortan piezas más tarde.
+cutting-tags-cut-again = Se corta otra vez más tarde: { PIECE($pieces) }. Ahí la etiqueta dice solo qué pieza es; el paso que la corta dice qué borde queda arriba.
 
 ## Franjas, sobre cintas adhesivas en la mesa
 

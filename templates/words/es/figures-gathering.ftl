@@ -18,7 +18,7 @@ figure-gathering-lengths = Liso y fruncido, a la misma escala
 figure-gathering-short = { $short } fruncido, una marca cada { $part }
 # Qué son los extremos del borde dibujado; después, donde la tela está repartida de forma desigual, cuánta queda detrás.
 figure-gathering-ends = { $ring ->
-    [yes] el borde es un aro: los dos extremos son la misma costura lateral
+    [yes] el borde es un aro: los dos extremos son la misma costura
    *[no] el 0 y la última marca son los extremos
  }
 figure-gathering-ends-behind = { figure-gathering-ends }; { $behind } de la tela quedan por detrás

@@ -29,7 +29,7 @@ gather-fold-flat = { $parts ->
  }
 # Detrás va más tela que delante, de modo que las marcas iguales de un paso anterior no sirven.
 gather-old-marks = Borra las marcas que ya tenga { EDGE($edge) }.
-gather-mark-ring = Marca { EDGE($edge) } por las dos caras a { $marks } desde { side-seam }, medido en la tela lisa.
+gather-mark-ring = Marca { EDGE($edge) } por las dos caras a { $marks } desde { side-seam }, medido en la tela lisa. Esa costura va al centro de la espalda.
     .check = { $behind } de la tela quedan en la mitad de atrás, con la costura en el centro de la espalda.
     .remedy = Si es la parte de delante la que tiene más vuelo, se midió desde el sitio equivocado: vuelve a medir desde la costura.
 gather-mark-flat = Marca { EDGE($edge) } por las dos caras a { $marks } desde el extremo izquierdo, medido en la tela lisa.

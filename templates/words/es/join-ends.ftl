@@ -12,7 +12,10 @@ join-ends-aim = { COUNT($pieces) ->
 
 ## Coser
 
-join-ends-sew = Cose { $length }, a { $seam-width } de los extremos, { $stitch }, rematando al principio y al final. Tumba con la uña los dos márgenes hacia el mismo lado; da igual cuál.
+join-ends-sew = { $singly ->
+    [yes] Cose { $length }, a { $seam-width } de los extremos, { $stitch }, rematando al principio y al final. Abre los márgenes con la uña.
+   *[no] Cose { $length }, a { $seam-width } de los extremos, { $stitch }, rematando al principio y al final. Tumba con la uña los dos márgenes hacia el mismo lado; da igual cuál.
+ }
 # La tira se unió antes a partir de trozos.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Su margen está por el revés, igual que los de las uniones.

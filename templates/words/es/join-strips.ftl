@@ -14,12 +14,12 @@ join-strips-sew = Cose cada unión a { $seam-width } de los extremos, { $stitch 
     .check = Todos los márgenes están por el revés.
     .remedy = Descose la unión cuyo margen esté por el derecho, da la vuelta a un trozo y vuelve a coserla.
 join-strips-measure = { $copies ->
-    [one] Mide la tira acabada: { $whole }.
-   *[other] Mide cada tira acabada: { $whole }.
+    [one] Mide la tira unida: { $whole }.
+   *[other] Mide cada tira unida: { $whole }.
  }
     .check = { $copies ->
-        [one] La tira { PIECE($piece, case: "of") } mide { $whole } de largo.
-       *[other] Cada tira { PIECE($piece, case: "of") } mide { $whole } de largo.
+        [one] La tira { PIECE($piece, case: "of") } mide { $whole } de un extremo cortado al otro.
+       *[other] Cada tira { PIECE($piece, case: "of") } mide { $whole } de un extremo cortado al otro.
      }
     .tolerance = { $off } de más o de menos
     .remedy = Si es más larga, recorta un extremo a escuadra. Si es más corta, descose la unión que tenga demasiado margen y vuelve a coserla. Si ninguna lo tiene, alarga la tira con un trozo de lo que sobró y recórtala.

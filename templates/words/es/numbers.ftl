@@ -233,7 +233,7 @@ number-is = { $name ->
     [up] recogido en alto
     [upper] en el borde superior
     [waist] la cintura
-    [whole] la tira terminada
+    [whole] el largo unido
     [wide] ancho
     [width] ancho
     [zigzag-long] largo del zigzag

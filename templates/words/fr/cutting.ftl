@@ -104,6 +104,8 @@ cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, comme 
 # Comment, c’est dit au premier coupon du tissu.
 cutting-tags-again = Étiqueter de la même façon les pièces de ce coupon.
     .check = { cutting-tags.check }
+# Rectangles dans lesquels des pièces sont coupées plus tard.
+cutting-tags-cut-again = À recouper plus tard{ "\u00A0" }: { PIECE($pieces) }. L’étiquette y dit seulement quelle pièce c’est{ "\u00A0" }; l’étape qui la coupe dit quel bord est en haut.
 
 ## Bandes de coupe, par-dessus des rubans adhésifs sur la table
 

@@ -18,7 +18,7 @@ figure-gathering-lengths = À plat et froncé, à la même échelle
 figure-gathering-short = { $short } froncé, un repère tous les { $part }
 # Ce que sont les bouts du bord dessiné ; puis, là où le tissu est inégalement réparti, combien il y en a derrière.
 figure-gathering-ends = { $ring ->
-    [yes] le bord est un rond : les deux bouts sont la même couture de côté
+    [yes] le bord est un rond : les deux bouts sont la même couture
    *[no] 0 et le dernier repère sont les bouts
  }
 figure-gathering-ends-behind = { figure-gathering-ends } ; { $behind } du tissu sont derrière

@@ -29,7 +29,7 @@ gather-fold-flat = { $parts ->
  }
 # Il va plus de tissu derrière que devant : les repères réguliers d’une étape précédente ne valent plus.
 gather-old-marks = Effacer les repères { EDGE($edge, case: "of") }.
-gather-mark-ring = Marquer { EDGE($edge) } sur les deux faces à { $marks } de { side-seam }, mesurés sur le tissu à plat.
+gather-mark-ring = Marquer { EDGE($edge) } sur les deux faces à { $marks } de { side-seam }, mesurés sur le tissu à plat. Cette couture va au milieu du dos.
     .check = { $behind } du tissu sont dans la moitié arrière, la couture au milieu du dos.
     .remedy = Si le devant a plus d’ampleur, les repères partent du mauvais endroit : mesurer à nouveau depuis la couture.
 gather-mark-flat = Marquer { EDGE($edge) } sur les deux faces à { $marks } du bout gauche, mesurés sur le tissu à plat.

@@ -12,7 +12,10 @@ join-ends-aim = { COUNT($pieces) ->
 
 ## Piquer
 
-join-ends-sew = Piquer { $length } à { $seam-width } des bouts, { $stitch }, point d’arrêt au début et à la fin. Coucher à l’ongle les deux marges du même côté, l’un ou l’autre.
+join-ends-sew = { $singly ->
+    [yes] Piquer { $length } à { $seam-width } des bouts, { $stitch }, point d’arrêt au début et à la fin. Ouvrir les marges à l’ongle.
+   *[no] Piquer { $length } à { $seam-width } des bouts, { $stitch }, point d’arrêt au début et à la fin. Coucher à l’ongle les deux marges du même côté, l’un ou l’autre.
+ }
 # La bande a d’abord été raccordée de tronçons.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Sa marge est sur l’envers, comme celles des raccords.

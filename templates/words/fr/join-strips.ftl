@@ -14,12 +14,12 @@ join-strips-sew = Piquer chaque raccord à { $seam-width } du bord, { $stitch },
     .check = Toutes les marges sont sur l’envers.
     .remedy = Découdre un raccord dont la marge est sur l’endroit, retourner un tronçon et repiquer.
 join-strips-measure = { $copies ->
-    [one] Mesurer la bande finie : { $whole }.
-   *[other] Mesurer chaque bande finie : { $whole }.
+    [one] Mesurer la bande raccordée : { $whole }.
+   *[other] Mesurer chaque bande raccordée : { $whole }.
  }
     .check = { $copies ->
-        [one] La bande { PIECE($piece, case: "of") } mesure { $whole }.
-       *[other] Chaque bande { PIECE($piece, case: "of") } mesure { $whole }.
+        [one] La bande { PIECE($piece, case: "of") } mesure { $whole } d’un bout coupé à l’autre.
+       *[other] Chaque bande { PIECE($piece, case: "of") } mesure { $whole } d’un bout coupé à l’autre.
      }
     .tolerance = { $off } de plus ou de moins
     .remedy = Trop longue : recouper un bout d’équerre. Trop courte : découdre le raccord qui est trop large et le repiquer. Si aucun raccord n’est trop large, rallonger la bande avec un morceau des chutes et la recouper.

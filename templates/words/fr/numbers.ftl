@@ -233,7 +233,7 @@ number-is = { $name ->
     [up] remonté de
     [upper] le long du bord supérieur
     [waist] la taille
-    [whole] la bande finie
+    [whole] la longueur raccordée
     [wide] largeur
     [width] largeur
     [zigzag-long] longueur du zigzag

@@ -9,7 +9,7 @@ from itertools import takewhile
 
 from furbelow.garment.heat import dots_for
 from furbelow.garment.limits import is_net
-from furbelow.garment.message import Length, One, Own, Part, Share, Supply, Things, Value, Values, flag
+from furbelow.garment.message import Length, One, Own, Part, Pieces, Share, Supply, Things, Value, Values, flag
 from furbelow.garment.solved import SolvedPiece
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting, Sheet
@@ -139,6 +139,11 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
         cutting.sheet(name).material.material.has_right_side for name in takewhile(cloth.name.__ne__, cutting.sheets)
     ]
     yield said_action("cutting-tags-again" if number > 1 or cloth.has_right_side in faces else tags, values, words)
+    pieces = words.say.solved.pieces
+    shaped = {each.strip for each in section.pieces if (piece := pieces[each.strip]).gore or piece.ring or piece.bias}
+    if shaped:
+        again = Pieces(tuple(name for name in pieces if name in shaped))
+        yield said_action("cutting-tags-cut-again", {"pieces": again}, words)
     yield from cut
 
 
