@@ -139,11 +139,11 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
         cutting.sheet(name).material.material.has_right_side for name in takewhile(cloth.name.__ne__, cutting.sheets)
     ]
     yield said_action("cutting-tags-again" if number > 1 or cloth.has_right_side in faces else tags, values, words)
-    pieces = words.say.solved.pieces
-    shaped = {each.strip for each in section.pieces if (piece := pieces[each.strip]).gore or piece.ring or piece.bias}
-    if shaped:
-        again = Pieces(tuple(name for name in pieces if name in shaped))
-        yield said_action("cutting-tags-cut-again", {"pieces": again}, words)
+    here = {each.strip for each in section.pieces}
+    pieces = words.say.solved.pieces.items()
+    again = tuple(name for name, piece in pieces if name in here and (piece.gore or piece.ring or piece.bias))
+    if again:
+        yield said_action("cutting-tags-cut-again", {"pieces": Pieces(again)}, words)
     yield from cut
 
 
