@@ -39,7 +39,8 @@ def booklet(
     sized = Sized(sizes, drawn, words, Letters(len(sizes)))
     one = each[drawn]
     ways = ways_to_cut(each)
-    parts = sized_parts([guide.parts for guide in each], sized)
+    sat = [{bare(sitting.work[-1][0]) for sitting in guide.sittings if sitting.work} for guide in each]
+    parts = sized_parts([guide.parts for guide in each], sized, sat)
     tools, sized_tools = tools_of([[tool.name for tool in guide.tools] for guide in each])
     told = Booklet(
         title=one.title,

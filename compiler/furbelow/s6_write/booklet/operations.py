@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import fields, replace
 
+from furbelow.garment.technique import CautionKind
 from furbelow.s6_write.booklet.aligned import aligned
 from furbelow.s6_write.booklet.booklet import SizedOperation, SizedPart, SizedStep
 from furbelow.s6_write.booklet.figures import Renumbered, called_anew, drawings
@@ -21,11 +22,11 @@ _APART = (
 )  # what is held beside each other by itself; anything else is the same or another version
 
 
-def sized_parts(each: Sequence[Sequence[Part]], sized: Sized) -> tuple[SizedPart, ...]:
-    """each: the parts of every size."""
+def sized_parts(each: Sequence[Sequence[Part]], sized: Sized, sat: Sequence[Collection[str]]) -> tuple[SizedPart, ...]:
+    """each: the parts of every size. sat: for every size the letters of the operations behind which a sitting ends."""
     headings = {operation.key: part.title for parts in each for part in parts for operation in part.operations}
     of_sizes = {at: [operation for part in parts for operation in part.operations] for at, parts in enumerate(each)}
-    told = _Told()
+    told = _Told(sat)
     found: list[tuple[str, list[SizedOperation]]] = []
     for place in aligned(of_sizes, lambda one, other: int(one.key == other.key)):
         operation = _operation(place, sized, told)
@@ -37,9 +38,10 @@ def sized_parts(each: Sequence[Sequence[Part]], sized: Sized) -> tuple[SizedPart
 
 
 class _Told:
-    """What each size has read so far: cautions, and the drawings with their places."""
+    """What each size has read so far: cautions, and the drawings with their places. sat: see `sized_parts`."""
 
-    def __init__(self) -> None:
+    def __init__(self, sat: Sequence[Collection[str]]) -> None:
+        self.sat = sat
         self.cautions: set[tuple[int, str, str]] = set()
         self.drawn: dict[tuple[int, str], str] = {}
 
@@ -53,6 +55,9 @@ def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> Size
     places = [{at: _called_anew(step, at, numbers) for at, step in place.items()} for place in places]
     steps = [step for number, place in enumerate(places, 1) for step in _steps(number, place, tuple(each), sized)]
     cautions = tuple(_cautions({at: operation.cautions for at, operation in each.items()}, sized, told))
+    rested = {at for at, operation in each.items() if operation.letter in told.sat[at]}
+    # The iron was cold since, so what it does is told again.
+    told.cautions -= {each for each in told.cautions if each[0] in rested and each[1] == CautionKind.HEAT}
     minutes = {at: bare(operation.minutes) for at, operation in each.items()}
     title, aim, number, stop, all_of_it = (
         letters.told({at: getattr(operation, name) for at, operation in each.items()})
@@ -131,9 +136,14 @@ def _cautions(each: Mapping[int, Sequence[Caution]], sized: Sized, told: _Told) 
     new: dict[tuple[str, object], dict[int, str]] = {}
     for at, cautions in each.items():
         for caution in cautions:
+            said = new.setdefault(
+                (caution.kind, skeleton(caution.text)), {}
+            )  # in the order of the operation, told or not
             if (at, caution.kind, bare(caution.text)) not in told.cautions:
                 told.cautions.add((at, caution.kind, bare(caution.text)))
-                new.setdefault((caution.kind, skeleton(caution.text)), {})[at] = caution.text
+                said[at] = caution.text
     for (kind, _), said in new.items():
+        if not said:
+            continue
         text = sized.letters.lettered(said)
         yield Caution(kind, text if len(said) == len(each) else versions([Version(tuple(said), text)]))
