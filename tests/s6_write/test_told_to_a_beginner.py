@@ -125,6 +125,15 @@ def test_no_message_has_a_length_in_units_of_its_own(language: str) -> None:
     assert {name: lengths for name, lengths in found.items() if lengths} == {}
 
 
+@pytest.mark.parametrize(("units", "trial", "practice"), [("metric", "10 cm", "20 cm"), ("inches", "4 in", "8 in")])
+def test_strips_to_try_on_are_whole_in_the_units_of_the_room(units: str, trial: str, practice: str) -> None:
+    """Nobody cuts an offcut to 7 7/8 in."""
+    pieces, steps = GARMENTS["a skirt with a zip"]
+    said = texts_of(small_guide(pieces, steps, materials=SUPPLIES, room=Workroom(units=units)))
+    assert any(f"For a trial sew {trial} on" in text for text in said)
+    assert any(f"Practise on {practice} of offcut" in text for text in said)
+
+
 def test_who_holds_with_clips_counts_clips() -> None:
     pieces, steps = GARMENTS["a skirt with a placket"]
     told = small_guide(pieces, steps, materials=SUPPLIES, room=Workroom(hold_with="clips"))

@@ -59,6 +59,10 @@ class Phrasing:
             return show_length(length, "metric", Fraction(1))
         return show_length(length, "inch", _INCH / (16 if length < _INCH else 8))
 
+    def strip(self, length: Fraction) -> Fraction:
+        """How long in mm a strip to try something on is, where nobody needs it to a mark: in inches a whole number of them."""
+        return length if self.system == "metric" else round(length / _INCH) * _INCH
+
     def within(self, length: Fraction, *, least: bool) -> str:
         """A bound in mm as it may be written: rounded so that it still lies within the bound, up where it is the least."""
         step = Fraction(1) if self.system == "metric" else _INCH / 16

@@ -217,6 +217,7 @@ class Gather:
         method, ratio, length, marks = facts.method, facts.ratio, facts.length, facts.marks
         ring, even, parts = before.ring(edge), facts.behind == EVEN, len(marks)
         knotted = word_of(written, "tails") == KNOTTED and method == ROWS
+        strip = say.strip(TRY)
         layers, mark = sum(ply.copies for ply in edge.plies), mark_for(room.lever_takes, ratio)
 
         def each(name: str) -> Action:
@@ -273,9 +274,9 @@ class Gather:
             "apart": Length(facts.rows[-1] - facts.rows[0], "about"),
             "hand-stitch": Length(room.gathering_stitch, "about"),
             "mark": Number(mark or Fraction(6), 1),
-            "strip": Length(TRY),
-            "strip-short": Length(TRY / ratio),
-            "strip-off": Length(TRY / ratio * limits.EASE_SHARE),
+            "strip": Length(strip),
+            "strip-short": Length(strip / ratio),
+            "strip-off": Length(strip / ratio * limits.EASE_SHARE),
         }
         cautions = {HAND: (HAND_NEEDLE,), ROWS: (PINS_OUT,)}.get(method, ())
         return Instructions("gather-title", "gather-aim", tuple(actions), values, cautions)

@@ -203,7 +203,8 @@ class Shirring:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         step, shirred = done.step, facts_of(done, Shirred)
         edge = done.before.edge(edge_of(step.written, "edge"))
-        trial = TRIAL * shirred.length / edge.cloth_length
+        trial = say.strip(TRIAL)
+        trial_short = trial * shirred.length / edge.cloth_length
         actions = (
             Action("shirring-wind"),
             Action("shirring-iron"),
@@ -220,9 +221,9 @@ class Shirring:
             "cloth": Length(edge.cloth_length),
             "length": Length(shirred.length),
             "stitch": Stitch(STITCH),
-            "trial": Length(TRIAL),
-            "trial-short": Length(trial),
-            "trial-off": Length(trial / 20, "about"),
+            "trial": Length(trial),
+            "trial-short": Length(trial_short),
+            "trial-off": Length(trial_short / 20, "about"),
             "from-edge": Length(step.mm("from edge")),
             "spacing": Length(step.mm("spacing")),
             "seam": seam_said(done.before, edge.pieces, say),

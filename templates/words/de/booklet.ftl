@@ -14,7 +14,7 @@ booklet-only = { $count ->
 }
 
 booklet-how = Die eigene Größe nach den Maßen wählen und in jeder Tabelle einkreisen. Wo in einem Satz ein Buchstabe steht, steht die eigene Zahl hinter diesem Buchstaben in der Tabelle „Die eigenen Zahlen“ desselben Arbeitsgangs, in der Spalte der Größe. Die Buchstaben beginnen in jedem Arbeitsgang von vorn. Die Zahl vor Beginn auf die Linie schreiben.
-booklet-measure-told = Über dünner Kleidung, das Maßband waagerecht und nicht straff; eine zweite Person liest ab. Die Größe nehmen, der die eigenen Maße am nächsten kommen; weichen sie um mehr als 2 cm (3/4 in) ab, eine eigene Anleitung machen lassen.
+booklet-measure-told = Über dünner Kleidung, das Maßband waagerecht und nicht straff; eine zweite Person liest ab. Die Größe nehmen, der die eigenen Maße am nächsten kommen; weichen sie um mehr als eine Fingerbreite ab, eine eigene Anleitung machen lassen.
 booklet-ring = Die eigene Größe einkreisen
 booklet-numbers = Die eigenen Zahlen
 booklet-in-head = Kopf

@@ -60,7 +60,7 @@ page-plan = { $sittings ->
 page-begin = Bevor es losgeht
 page-measure = Maß nehmen
 # $whose: a size or a wearer.
-page-measure-told = Über dünner Kleidung, das Maßband waagerecht und nicht straff; eine zweite Person liest ab. Die Zahlen dieser Anleitung gelten für { $whose }: Weichen die eigenen um mehr als 2 cm (3/4 in) ab, die Anleitung neu machen lassen.
+page-measure-told = Über dünner Kleidung, das Maßband waagerecht und nicht straff; eine zweite Person liest ab. Die Zahlen dieser Anleitung gelten für { $whose }: Weichen die eigenen um mehr als eine Fingerbreite ab, die Anleitung neu machen lassen.
 # Over the empty lines of the form.
 page-yours = eigenes Maß
 page-choose-size = Die Größe wählen

@@ -14,7 +14,7 @@ booklet-only = { $count ->
 }
 
 booklet-how = Choose your size by your measures and ring it in every table. Where a letter stands in a sentence, your number stands behind that letter in the table “Your numbers” of the same work, in the column of your size. The letters begin again in every work. Write your number on the line before you begin.
-booklet-measure-told = Over thin clothes, the tape level and not tight, another person reading it. Take the size that your measures come nearest to; if they differ by more than 2 cm (3/4 in), have a guide made for you.
+booklet-measure-told = Over thin clothes, the tape level and not tight, another person reading it. Take the size that your measures come nearest to; if they differ by more than a finger's width, have a guide made for you.
 booklet-ring = Ring your size
 booklet-numbers = Your numbers
 booklet-in-head = head

@@ -60,7 +60,7 @@ page-plan = { $sittings ->
 page-begin = Before you begin
 page-measure = Measure yourself
 # $whose: a size or a wearer.
-page-measure-told = Over thin clothes, the tape level and not tight, another person reading it. The numbers of this guide are for { $whose }: if yours differ by more than 2 cm (3/4 in), have it made for you.
+page-measure-told = Over thin clothes, the tape level and not tight, another person reading it. The numbers of this guide are for { $whose }: if yours differ by more than a finger's width, have it made for you.
 # Over the empty lines of the form.
 page-yours = yours
 page-choose-size = Choose your size

@@ -14,7 +14,7 @@ booklet-only = { $count ->
 }
 
 booklet-how = Elige tu talla por tus medidas y rodéala con un círculo en cada tabla. Donde una frase lleva una letra, tu número está detrás de esa letra en la tabla «Tus números» de la misma operación, en la columna de tu talla. Las letras vuelven a empezar en cada operación. Escribe tu número en la línea antes de empezar.
-booklet-measure-told = Sobre ropa fina, con la cinta horizontal y sin apretar; que otra persona lea. Toma la talla a la que más se acercan tus medidas; si difieren en más de 2 cm (3/4 in), pide que te hagan una guía.
+booklet-measure-told = Sobre ropa fina, con la cinta horizontal y sin apretar; que otra persona lea. Toma la talla a la que más se acercan tus medidas; si difieren en más de un dedo, pide que te hagan una guía.
 booklet-ring = Rodea tu talla
 booklet-numbers = Tus números
 booklet-in-head = encabezado

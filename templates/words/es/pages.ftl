@@ -60,7 +60,7 @@ page-plan = { $sittings ->
 page-begin = Antes de empezar
 page-measure = Toma tus medidas
 # $whose: a size or a wearer.
-page-measure-told = Sobre ropa fina, con la cinta horizontal y sin apretar; que otra persona lea. Los números de esta guía son para { $whose }: si los tuyos difieren en más de 2 cm (3/4 in), pide que te la hagan.
+page-measure-told = Sobre ropa fina, con la cinta horizontal y sin apretar; que otra persona lea. Los números de esta guía son para { $whose }: si los tuyos difieren en más de un dedo, pide que te la hagan.
 # Over the empty lines of the form.
 page-yours = tuya
 page-choose-size = Elige tu talla

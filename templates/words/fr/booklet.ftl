@@ -14,7 +14,7 @@ booklet-only = { $count ->
 }
 
 booklet-how = Choisis ta taille d’après tes mesures et entoure-la dans chaque tableau. Là où une phrase porte une lettre, ton nombre se trouve derrière cette lettre dans le tableau «{ "\u00A0" }Tes nombres{ "\u00A0" }» de la même opération, dans la colonne de ta taille. Les lettres recommencent à chaque opération. Écris ton nombre sur la ligne avant de commencer.
-booklet-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Prends la taille dont tes mesures sont le plus proches ; si elles s’en écartent de plus de 2 cm (3/4 in), fais faire un guide pour toi.
+booklet-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Prends la taille dont tes mesures sont le plus proches ; si elles s’en écartent de plus d’un travers de doigt, fais faire un guide pour toi.
 booklet-ring = Entoure ta taille
 booklet-numbers = Tes nombres
 booklet-in-head = en-tête

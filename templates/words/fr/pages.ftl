@@ -60,7 +60,7 @@ page-plan = { $sittings ->
 page-begin = Avant de commencer
 page-measure = Prendre ses mesures
 # $whose: a size or a wearer.
-page-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Les nombres de ce guide sont pour { $whose } : si les tiens s’en écartent de plus de 2 cm (3/4 in), fais-le refaire.
+page-measure-told = Sur des vêtements fins, le mètre à l’horizontale et sans serrer, une autre personne lisant. Les nombres de ce guide sont pour { $whose } : si les tiens s’en écartent de plus d’un travers de doigt, fais-le refaire.
 # Over the empty lines of the form.
 page-yours = à soi
 page-choose-size = Choisir sa taille

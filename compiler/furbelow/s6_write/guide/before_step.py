@@ -38,7 +38,7 @@ def before_step(
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(worked):
         yield said_action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)}, words)
     if performed[at].setup in _AT_MACHINE and not any(done.setup in _AT_MACHINE for done in worked):
-        values: Values = {"trial": Length(TRIAL), "stitch": Stitch(words.say.room.seam_stitch)}
+        values: Values = {"trial": Length(words.say.strip(TRIAL)), "stitch": Stitch(words.say.room.seam_stitch)}
         yield said_action("machine-trial", values, words)
     if _crosses_zip(performed[at]):
         yield said_action("machine-zip-open", {}, words)
@@ -78,10 +78,10 @@ def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator
     rows = [done for done in performed if isinstance(done.facts, Gathered) and done.facts.method == ROWS]
     if not rows or rows[0] is not performed[at]:
         return
-    facts = facts_of(rows[0], Gathered)
+    facts, strip = facts_of(rows[0], Gathered), words.say.strip(PRACTICE)
     values: Values = {
-        "flat": Length(PRACTICE),
-        "short": Length(PRACTICE / facts.ratio, "about"),
+        "flat": Length(strip),
+        "short": Length(strip / facts.ratio, "about"),
         "first-row": Length(facts.rows[0], "about"),
         "second-row": Length(facts.rows[-1], "about"),
     }
