@@ -100,9 +100,9 @@ def test_in_one_step_axe_finds_nothing_and_all_is_large_enough(
     context = browser.new_context(viewport=PHONE, color_scheme="dark" if look == "dark" else "light")  # type: ignore[arg-type]
     page = watched(context, files["larkspur"]).page
     page.get_by_role("button", name="One step at a time").click()
-    page.fill("#jump-to", "G2")
+    page.fill("#jump-to", "G3")
     page.keyboard.press("Enter")
-    assert page.locator(".step:visible").get_attribute("id") == "G2"
+    assert page.locator(".step:visible").get_attribute("id") == "G3"
     assert page.locator("figure:visible").count() > 0
     assert _small(page) == []
     page.evaluate(axe)

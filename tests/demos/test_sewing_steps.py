@@ -91,7 +91,7 @@ def test_a_strip_may_be_off_by_all_that_its_segments_and_joins_may(name: str, si
 def test_two_segments_cut_and_joined_as_allowed_pass_the_check_of_the_ring() -> None:
     """182 cm in two segments: 3 mm each and 2 mm for the join are 8 mm, and the closing seam takes 2 mm more."""
     steps = [step for step in steps_of(guide("foxglove", "C")) if step.tolerance]
-    strip = next(step for step in steps if step.text.startswith("Measure the finished strip"))
+    strip = next(step for step in steps if step.text.startswith("Measure the joined strip"))
     ring = next(step for step in steps if "edge of the flounce" in step.text and step.text.startswith("Measure round"))
     assert strip.tolerance == "1 cm more or less"  # 182 cm / 200 = 9.1 mm, said up
     assert ring.tolerance == "1.2 cm more or less"  # 9.1 mm + 2 mm, said up

@@ -3,28 +3,32 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from furbelow.s6_write.pages import compiled_templates
 from furbelow.s6_write.pages.compiled_templates import environment
-from furbelow.s6_write.pages.markdown_page import markdown
+from furbelow.s6_write.pages.markdown_page import environment_of, markdown
 
 from tests.s6_write.sample_guide import GUIDE
 
 
 @pytest.fixture
-def kept(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    """The folder where what is compiled is kept."""
+def kept(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
+    """The folder where what is compiled is kept. No template is loaded yet, as when a command begins."""
+    environment_of.cache_clear()
     monkeypatch.setattr(compiled_templates, "cache_from_source", lambda _source: str(tmp_path / "x.pyc"))
     monkeypatch.setattr(sys, "dont_write_bytecode", False)
-    return tmp_path
+    yield tmp_path
+    environment_of.cache_clear()
 
 
 def test_a_template_is_compiled_once_and_gives_the_same_page(kept: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     first = markdown(GUIDE)
     written = {file: file.stat().st_mtime_ns for file in kept.iterdir()}
     assert written
+    environment_of.cache_clear()
     monkeypatch.setattr("jinja2.environment.Environment.compile", lambda *_: pytest.fail("compiled again"))
     assert markdown(GUIDE) == first
     assert {file: file.stat().st_mtime_ns for file in kept.iterdir()} == written
@@ -36,6 +40,7 @@ def test_a_torn_file_is_passed_over(kept: Path, harm: bytes) -> None:
     files = list(kept.iterdir())
     for file in files:
         file.write_bytes(harm)
+    environment_of.cache_clear()
     assert markdown(GUIDE) == first
     assert all(file.read_bytes() != harm for file in files)
 
