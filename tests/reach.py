@@ -1,7 +1,7 @@
 """What of the compiler a user can reach: a walk from the entry points along the names that code uses.
 
 Loaded by name only, and so begun at like entry points: verbs, techniques, proofs and proof-like folders that list
-themselves. A name of a module counts where it is imported from there; a method counts where any attribute of its name is
+themselves, and the kinds of figures. A name of a module counts where it is imported from there; a method counts where any attribute of its name is
 used, so the walk may believe too much reached, and never too little.
 """
 
@@ -13,6 +13,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
+
+from furbelow.s6_write import figures
 
 ROOT = Path(__file__).parents[1]
 COMPILER = ROOT / "compiler"
@@ -31,6 +33,7 @@ CALLED_FOR_US = {
     "do_GET", "log_message", "handle_error",  # http.server
     "handle_data", "handle_starttag", "handle_endtag",  # html.parser
     "load_bytecode", "dump_bytecode",  # jinja2
+    "format_help", "format_usage",  # argparse
 }  # fmt: skip
 
 
@@ -115,6 +118,13 @@ def _record(definition: Definition, nodes: Iterable[ast.AST]) -> None:
             definition.attributes.update(node.kwd_attrs)
 
 
+def _drawn() -> Iterator[tuple[str, str]]:
+    """What draws each kind of figure: loaded when a garment has one, by the table that names its file and function."""
+    for named in figures.KINDS.values():
+        file, _, function = named.partition(".")
+        yield f"{figures.__name__}.{file}", function
+
+
 class Walk:
     """The modules loaded and the definitions reached from the entry points."""
 
@@ -128,7 +138,7 @@ class Walk:
                 self._load(name)
                 for each in asked:
                     self._reach(name, each)
-        for module, name in (*STARTED, *_commands()):
+        for module, name in (*STARTED, *_commands(), *_drawn()):
             self._reach(module, name)
         self._run()
 

@@ -35,5 +35,6 @@ def test_in_an_installed_package_the_folders_lie_inside(tmp_path: Path, monkeypa
     (package / "_templates" / "guide.css").write_text("installed")
     (package / "_schemas" / "garment.schema.json").write_text("{}")
     monkeypatch.setattr(resources, "_PACKAGE", package)
+    monkeypatch.setattr(resources, "_folder", resources._folder.__wrapped__)  # not what was found before
     assert resources.template("guide.css").read_text() == "installed"
     assert resources.schema("garment.schema.json").read_text() == "{}"

@@ -78,7 +78,8 @@ def tools(
     words.read("tools")
     run, room = rehearsal.run, rehearsal.run.room
     worked = [(done, said.tools) for done, said in zip(run.performed, told, strict=True) if said.actions]
-    declared = {tool for _, asked in worked for tool in asked}.union(at_last)
+    # The label that says whose it is and what of is sewn in by hand.
+    declared = {tool for _, asked in worked for tool in asked}.union(at_last, {Tool.HAND_NEEDLE})
     setups = {done.setup for done, _ in worked}
     setups |= {setup for tool, setup in _SET_UP_OF.items() if tool in declared}
     if declared.intersection(_ZIGZAG):
