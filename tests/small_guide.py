@@ -11,6 +11,21 @@ from furbelow.s6_write.guide.guide import Guide
 
 from tests.techniques.small import spec_text
 
+# A skirt with a gathered flounce of several strips, on elastic: pieces and steps.
+FLOUNCED = """skirt: {from: lawn, length: 130 cm, depth: 40 cm}
+flounce: {from: lawn, length: 240 cm, depth: 20 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 2}}"""
+FLOUNCED_STEPS = """- french seam: {of: skirt}
+- join strips: {of: flounce}
+- neaten: {seam: flounce.joins}
+- french seam: {of: flounce}
+- narrow hem: {edge: flounce.bottom}
+- gather: {edge: flounce.top, to: skirt.bottom}
+- attach: {edge: flounce.top, to: skirt.bottom}
+- neaten: {seam: flounce.top}
+- folded casing: {edge: skirt.top, depth: 25 mm}
+- insert elastic: {elastic: elastic, into: skirt.top, length: 70 cm}
+- close gap: {of: skirt.top}"""
+
 
 def small_order(pieces: str, steps: str, *, room: Workroom | None = None, materials: str = "", own: str = "") -> Order:
     """For size M, at a home table. Fails the test where the spec can't be read."""

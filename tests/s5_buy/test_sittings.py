@@ -10,26 +10,16 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import prove
 
-from tests.small_guide import small_order
-
-PIECES = """skirt: {from: lawn, length: 130 cm, depth: 40 cm}
-flounce: {from: lawn, length: 240 cm, depth: 20 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 2}}"""
-STEPS = """- french seam: {of: skirt}
-- join strips: {of: flounce}
-- neaten: {seam: flounce.joins}
-- french seam: {of: flounce}
-- narrow hem: {edge: flounce.bottom}
-- gather: {edge: flounce.top, to: skirt.bottom}
-- attach: {edge: flounce.top, to: skirt.bottom}
-- neaten: {seam: flounce.top}
-- folded casing: {edge: skirt.top, depth: 25 mm}
-- insert elastic: {elastic: elastic, into: skirt.top, length: 70 cm}
-- close gap: {of: skirt.top}"""
+from tests.small_guide import FLOUNCED, FLOUNCED_STEPS, small_order
 
 
 def _told(minutes: int | None, own: str = "") -> list[Fault]:
     room = Workroom(sitting=None if minutes is None else Fraction(minutes * 60))
-    return [fault for fault in prove(small_order(PIECES, STEPS, room=room, own=own)).faults if fault.code == "FB603"]
+    return [
+        fault
+        for fault in prove(small_order(FLOUNCED, FLOUNCED_STEPS, room=room, own=own)).faults
+        if fault.code == "FB603"
+    ]
 
 
 def test_gathers_that_are_not_sewn_in_before_the_sitting_ends_are_told_with_their_times() -> None:
@@ -49,8 +39,8 @@ def test_a_sitting_that_is_long_enough_is_not_told_and_a_workroom_without_one_ne
 
 def test_what_is_meant_is_accepted_with_its_reason() -> None:
     order = small_order(
-        PIECES,
-        STEPS,
+        FLOUNCED,
+        FLOUNCED_STEPS,
         room=Workroom(sitting=Fraction(15 * 60)),
         own="accept: [{code: FB603, because: the class stays on}]\n",
     )

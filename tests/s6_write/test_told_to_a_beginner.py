@@ -12,7 +12,7 @@ from furbelow.s6_write.guide.letters import skips
 from furbelow.s6_write.words.kept_words import all_shipped
 
 from tests.demos.demos import guide
-from tests.small_guide import small_guide, texts_of, tools_in
+from tests.small_guide import FLOUNCED, FLOUNCED_STEPS, small_guide, texts_of, tools_in
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 MARKS = "Heat sets some markers"
@@ -51,22 +51,10 @@ def test_the_iron_burns_is_told_again_where_a_new_sitting_begins() -> None:
 
 def test_net_is_marked_by_loops_of_thread_whatever_it_is_called() -> None:
     """By what it is: cloth as light as net that does not ravel. The same cloth that ravels takes chalk."""
-    pieces = """skirt: {from: lawn, length: 130 cm, depth: 40 cm}
-flounce: {from: mist, length: 240 cm, depth: 20 cm, piecing: {seam: 1 cm, shortest: 30 cm, most joins: 2}}"""
-    steps = """- french seam: {of: skirt}
-- join strips: {of: flounce}
-- neaten: {seam: flounce.joins}
-- french seam: {of: flounce}
-- narrow hem: {edge: flounce.bottom}
-- gather: {edge: flounce.top, to: skirt.bottom}
-- attach: {edge: flounce.top, to: skirt.bottom}
-- neaten: {seam: flounce.top}
-- folded casing: {edge: skirt.top, depth: 25 mm}
-- insert elastic: {elastic: elastic, into: skirt.top, length: 70 cm}
-- close gap: {of: skirt.top}"""
+    pieces = FLOUNCED.replace("flounce: {from: lawn", "flounce: {from: mist")
     for ravels, loops in (("no", 1), ("yes", 0)):
         mist = f"  mist: {{kind: cloth, width: 150 cm, fibre: cotton, weight: 20 g/m2, ravels: {ravels}}}\n"
-        texts = texts_of(small_guide(pieces, steps, materials=mist))
+        texts = texts_of(small_guide(pieces, FLOUNCED_STEPS, materials=mist))
         assert sum(text.startswith("Chalk falls through mist.") for text in texts) == loops
 
 

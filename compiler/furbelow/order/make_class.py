@@ -80,7 +80,8 @@ class Making:
     """Guides that are made one after another as they are asked for, and what is known of them all so far.
 
     One for each wearer of a class or each row of a table of orders, in a folder of their own, from what is bought and cut
-    together; or one for each size of a spec, which nobody buys or cuts together. Who can't be given one is named as missing on the page for all.
+    together; or one for each size of a spec, which nobody buys or cuts together. Who can't be given one is named as missing
+    on the page for all.
 
     of: a class, a table of orders or a range of sizes. named: what the class is called, where its file says so.
     unread: the rows that are no order. seen: hears how many are planned, before the first guide is written.

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import fields, replace
 
-from furbelow.garment.technique import CautionKind
 from furbelow.s6_write.booklet.aligned import aligned
 from furbelow.s6_write.booklet.booklet import SizedOperation, SizedPart, SizedStep
 from furbelow.s6_write.booklet.figures import Renumbered, called_anew, drawings
 from furbelow.s6_write.booklet.sized import Sized
 from furbelow.s6_write.booklet.texts import Version, grouped, skeleton, versions
+from furbelow.s6_write.guide.cautions import ToldOnce
 from furbelow.s6_write.guide.guide import Caution, GuideStep, Operation, Part
 from furbelow.s6_write.words.holes import bare
 
@@ -42,7 +42,7 @@ class _Told:
 
     def __init__(self, sat: Sequence[Collection[str]]) -> None:
         self.sat = sat
-        self.cautions: set[tuple[int, str, str]] = set()
+        self.cautions = [ToldOnce() for _ in sat]
         self.drawn: dict[tuple[int, str], str] = {}
 
 
@@ -55,9 +55,9 @@ def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> Size
     places = [{at: _called_anew(step, at, numbers) for at, step in place.items()} for place in places]
     steps = [step for number, place in enumerate(places, 1) for step in _steps(number, place, tuple(each), sized)]
     cautions = tuple(_cautions({at: operation.cautions for at, operation in each.items()}, sized, told))
-    rested = {at for at, operation in each.items() if operation.letter in told.sat[at]}
-    # The iron was cold since, so what it does is told again.
-    told.cautions -= {each for each in told.cautions if each[0] in rested and each[1] == CautionKind.HEAT}
+    for at, operation in each.items():
+        if operation.letter in told.sat[at]:
+            told.cautions[at].rest()
     minutes = {at: bare(operation.minutes) for at, operation in each.items()}
     title, aim, number, stop, all_of_it = (
         letters.told({at: getattr(operation, name) for at, operation in each.items()})
@@ -136,11 +136,9 @@ def _cautions(each: Mapping[int, Sequence[Caution]], sized: Sized, told: _Told) 
     new: dict[tuple[str, object], dict[int, str]] = {}
     for at, cautions in each.items():
         for caution in cautions:
-            said = new.setdefault(
-                (caution.kind, skeleton(caution.text)), {}
-            )  # in the order of the operation, told or not
-            if (at, caution.kind, bare(caution.text)) not in told.cautions:
-                told.cautions.add((at, caution.kind, bare(caution.text)))
+            # In the order of the operation, told before or not.
+            said = new.setdefault((caution.kind, skeleton(caution.text)), {})
+            if told.cautions[at].is_new(Caution(caution.kind, bare(caution.text))):
                 said[at] = caution.text
     for (kind, _), said in new.items():
         if not said:

@@ -34,18 +34,34 @@ def general_cautions(rehearsal: Rehearsal, words: Words) -> tuple[Caution, ...]:
     return tuple(Caution(kind, words.text(message)) for kind, message in _cautions(rehearsal))
 
 
+class ToldOnce:
+    """The cautions that a reader has read so far."""
+
+    def __init__(self) -> None:
+        self._told: set[Caution] = set()
+
+    def is_new(self, caution: Caution) -> bool:
+        """Whether it was not read before; from now on it was."""
+        new = caution not in self._told
+        self._told.add(caution)
+        return new
+
+    def rest(self) -> None:
+        """A sitting ends: the iron is cold when the next begins, so what it does is told again."""
+        self._told = {caution for caution in self._told if caution.kind != CautionKind.HEAT}
+
+
 def each_once(parts: Sequence[Part], sat: Collection[str] = ()) -> tuple[Part, ...]:
     """The parts with each caution before the first operation alone that it concerns: told again and again, it is passed over.
 
-    sat: the operations, by their keys, behind which a sitting ends: the iron was cold since, so what it does is told again.
+    sat: the operations, by their keys, behind which a sitting ends.
     """
-    told: set[Caution] = set()
+    told = ToldOnce()
 
     def first(operation: Operation) -> Operation:
-        new = tuple(caution for caution in operation.cautions if caution not in told)
-        told.update(new)
+        new = tuple(filter(told.is_new, operation.cautions))
         if operation.key in sat:
-            told.difference_update([caution for caution in told if caution.kind is CautionKind.HEAT])
+            told.rest()
         return replace(operation, cautions=new)
 
     return tuple(replace(part, operations=tuple(map(first, part.operations))) for part in parts)
