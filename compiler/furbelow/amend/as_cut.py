@@ -17,9 +17,8 @@ from furbelow.garment.spec import Material, Spec, Written
 from furbelow.measure.quantity import System, mm, number
 
 Sizes = Mapping[tuple[str, str], tuple[Fraction, Span]]  # (piece, length or depth) -> cut size in mm and its place
-Amounts = Mapping[
-    tuple[int, str], tuple[Fraction, Span]
-]  # (index of a step, its argument) -> length in mm and its place
+# (index of a step, its argument) -> length in mm and its place
+Amounts = Mapping[tuple[int, str], tuple[Fraction, Span]]
 
 
 def as_cut(planned: Solved, measured: Sizes) -> Spec:
