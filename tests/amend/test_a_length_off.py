@@ -144,3 +144,25 @@ def test_pleats_are_never_eased(off: int, remedy: Remedy) -> None:
     finding = amended(made, measured(*pleated[:3], pleated[3] + off)).findings[0]
     assert finding.verdict is not None
     assert finding.verdict.remedy is remedy
+
+
+def test_what_lies_on_a_part_of_an_edge_is_not_shared_out_along_it() -> None:
+    """Pockets and ties: a skirt that is cut shorter says nothing of them."""
+    made = order("bindweed", "B")
+    garment = planned(made).value
+    assert garment is not None
+    short = garment.rehearsal.solved.pieces["panel"].cut_length - 15
+    assert amended(made, measured("cut", "panel", "length", short)).shared == ()
+
+
+def test_an_edge_that_was_to_be_eased_and_came_out_short_is_sewn_as_it_is() -> None:
+    pieces = PIPED.replace("skirt: {from: lawn, length: yoke.length", "skirt: {from: lawn, length: yoke.length + 2 cm")
+    steps = PIPED_STEPS.replace("- attach:", "- ease in: {edge: skirt.top, to: yoke.bottom}\n- attach:")
+    made = small_order(pieces, steps)
+    garment = planned(made).value
+    assert garment is not None
+    wanted = next(row for row in measurable(garment) if row[:2] == ("ring", "skirt"))
+    found = amended(made, measured("ring", "skirt", "length", wanted[3] - 30))
+    assert [(one.longer.name, one.shorter.name, one.by) for _, one in found.shared] == [
+        ("yoke.bottom", "skirt.top", 10)
+    ]

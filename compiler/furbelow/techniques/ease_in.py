@@ -82,9 +82,13 @@ class EaseIn:
         if fault := edge_not_ready(bench, written, "edge", name):
             return refused(bench, step, (), fault)
         edge = bench.edge(name)
-        length = length_wanted(bench, say, step, edge)
+        length = length_wanted(bench, say, step, edge, ("to", "length"))
         if isinstance(length, Fault):
             return refused(bench, step, edge.pieces, length)
+        if edge.cloth_length < length and not solved.apart(edge.cloth_length, length):
+            length = (
+                edge.cloth_length
+            )  # once it is cut: there is nothing to ease, and the seam shares out what is missing
         fault = _not_to_be_eased(step, say, edge, length)
         if fault and fault.severity is Severity.ERROR:
             return refused(bench, step, edge.pieces, fault)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
@@ -192,16 +192,19 @@ def gap_too_wide(say: Phrasing, step: SolvedStep, edge: Edge) -> Fault | None:
     )
 
 
-def length_wanted(bench: Bench, say: Phrasing, step: SolvedStep, edge: Edge) -> Fraction | Fault:
+def length_wanted(
+    bench: Bench, say: Phrasing, step: SolvedStep, edge: Edge, told_by: Sequence[str] = ("to", "length", "on")
+) -> Fraction | Fault:
     """How long this edge is to be: as `to`, the edge it will be sewn to, as a line on a piece, or the `length` given.
 
-    say: how faults of a line say their lengths.
+    say: how faults of a line say their lengths. told_by: the parameters of which one says it.
     """
     written, technique = step.written, step.written.technique
-    given = [key for key in ("to", "length", "on") if key in written.args]
+    given = [key for key in told_by if key in written.args]
     if len(given) != 1:
         more = f", and {' and '.join(f'`{key}`' for key in given)} are given" if given else ""
-        headline = f"a {technique} needs one of `to`, `length` and `on`{more}"
+        article, asked = "an" if technique[0] in "aeiou" else "a", [f"`{key}`" for key in told_by]
+        headline = f"{article} {technique} needs one of {', '.join(asked[:-1])} and {asked[-1]}{more}"
         return fault_at(written, None, "FB313", headline, help="name the edge it will be sewn to with `to`")
     if given == ["length"]:
         return no_length(step, "length") or step.mm("length")
