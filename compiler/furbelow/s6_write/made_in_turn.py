@@ -16,6 +16,9 @@ class MadeInTurn(Mapping[str, bytes]):
     def __getitem__(self, name: str) -> bytes:
         return self._made[name]()
 
+    def __contains__(self, name: object) -> bool:
+        return name in self._made  # without this, to look for a name would make its file
+
     def __iter__(self) -> Iterator[str]:
         return iter(self._made)
 
