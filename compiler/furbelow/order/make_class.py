@@ -10,6 +10,7 @@ from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import cache, partial
+from hashlib import sha256
 from itertools import chain
 from typing import NamedTuple
 
@@ -43,7 +44,7 @@ from furbelow.s5_buy.class_shares import Shares
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.guide import Caution, SizeBeside
-from furbelow.s6_write.made_in_turn import MadeInTurn, Make
+from furbelow.s6_write.made_in_turn import Key, MadeInTurn, Make
 from furbelow.s6_write.pages.class_cutting import cutting_names
 from furbelow.s6_write.pages.class_files import class_files, cutting_files
 from furbelow.s6_write.pages.class_page import ClassPage, Made, Missing, class_page, class_words
@@ -295,31 +296,47 @@ class Making:
         is_class = not (self.are_sizes or self.of_several)
         gone = {number: name for name, number in now.numbers.items()}
         sheets = teacher_files(ordered, of_all, self.pupils, gone, words) if is_class else {}
-        cutting = cutting_files(page, ordered, cautions, words, with_pdf=with_pdf)
+        cutting, keys = cutting_files(page, ordered, cautions, words, with_pdf=with_pdf)
         small = {**class_files(page, ordered, words), **sheets, REGISTER: as_file(now._replace(named=of_all))}
         files: dict[str, Make] = {name: partial(bytes, content) for name, content in small.items()}
         if self.how.in_one:
             # Of a part the PDF is asked for twice, by itself and in the file that has all in one.
-            cutting = {name: cache(make) if name.endswith(".pdf") else make for name, make in cutting.items()}
-            files |= self._prints([make for name, make in cutting.items() if name.endswith(".pdf")], page, words)
+            cutting = {name: cache(make) if name in keys else make for name, make in cutting.items()}
+            keys = {name: cache(key) for name, key in keys.items()}
+            prints, of_prints = self._prints([(cutting[name], key) for name, key in keys.items()], page, words)
+            files |= prints
+            keys |= of_prints
         files |= cutting
-        faults = self.shelf.put(MadeInTurn(files), self.kind, made_from)
+        faults = self.shelf.put(MadeInTurn(files, keys), self.kind, made_from)
         told = () if faults else self._others()
         return Finished(of_all, None if faults else self.shelf.folder / "index.html", (*faults, *told))
 
-    def _prints(self, cutting: Sequence[Make], page: ClassPage, words: Words) -> Iterator[tuple[str, Make]]:
-        """All guides to print, the cutting for all before them; of a class that fills several files it is printed alone."""
+    def _prints(
+        self, cutting: Sequence[tuple[Make, Key]], page: ClassPage, words: Words
+    ) -> tuple[Mapping[str, Make], Mapping[str, Key]]:
+        """All guides to print, the cutting for all before them; of a class that fills several files it is printed alone.
+
+        cutting: how the PDF of each part is made, and the key of what it is made from.
+        """
         names = print_names(len(self.made))
         first = cutting if len(names) == 1 and not self.apart else ()
+        called, title = words.text("class-cutting"), f"{page.title}, {page.whose}"
+
+        def guides(at: int) -> Iterator[tuple[str, bytes]]:
+            for each in self.made[at * EACH : (at + 1) * EACH]:
+                yield f"{each.number} {each.whose}", self.shelf.below(each.folder).whole(PDF)
 
         def made(at: int) -> bytes:
-            before = ((words.text("class-cutting"), make()) for make in first)
-            of_these = self.made[at * EACH : (at + 1) * EACH]
-            guides = ((f"{each.number} {each.whose}", self.shelf.below(each.folder).whole(PDF)) for each in of_these)
-            return print_file(chain(before, guides), f"{page.title}, {page.whose}")
+            return print_file(chain(((called, make()) for make, _ in first), guides(at)), title)
 
-        for at, name in enumerate(names):
-            yield name, partial(made, at)
+        def key(at: int) -> str:
+            bound = [(whose, sha256(content).digest()) for whose, content in guides(at)]
+            return key_of(title, called, [key() for _, key in first], bound)
+
+        return (
+            {name: partial(made, at) for at, name in enumerate(names)},
+            {name: partial(key, at) for at, name in enumerate(names)},
+        )
 
     def _dismissed(self, left: Mapping[str, int]) -> tuple[set[str], tuple[Fault, ...]]:
         """Who has left and whose folder is gone, and what was kept there. Their cut pieces stay in the plan, as spare."""

@@ -4,14 +4,13 @@ Each file is written beside its place under a passing name, brought safely to th
 moment, and after any crash, each file is whole, old or new. The list `furbelow.json` says by their hashes which
 files are ours. It is written twice: before the first rename, as not complete, with what stands there and what is
 coming, and at the end, as complete. A file that stands in neither column is a person's own and is kept. The list also
-says what kind of set it is, and the key of all that the set was made from.
+says what kind of set it is, and the key of all that the set was made from; of files that take long to make, the key of each.
 """
 
 from __future__ import annotations
 
 import errno
 import hashlib
-import json
 import os
 import stat
 from collections import deque
@@ -23,13 +22,13 @@ from pathlib import Path
 from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged
-from furbelow.s6_write.plain_names import LIST_NAME, is_plain_name, name_faults
+from furbelow.s6_write.folder_list import put_list, read_list
+from furbelow.s6_write.made_in_turn import MadeInTurn
+from furbelow.s6_write.plain_names import LIST_NAME, name_faults
 from furbelow.s6_write.safe_writing import PASSING, passing_path, settle, write_safely
 
-_LIST_FORMAT = 1
 _FILES_AT_ONCE = 8
 _HELD_AT_ONCE = 16 * 1024 * 1024  # bytes that wait to be written
-_LONGEST_LIST = 4 * 1024 * 1024
 
 
 class SetKind(StrEnum):
@@ -43,13 +42,6 @@ class SetKind(StrEnum):
     SIZES = "the pages of a range of sizes"
     BOOKLET = "a booklet for all sizes"
     ORDERS = "the pages of a table of orders"
-
-
-class _Listed(NamedTuple):
-    complete: bool = False
-    known: Mapping[str, set[str]] = {}  # the hashes by name
-    kind: str = ""
-    made_from: str = ""
 
 
 class _About(NamedTuple):
@@ -126,20 +118,21 @@ def _written(
     kept = others if about.beside else {}
     started = False
     try:
-        with _passing_files(folder, files, standing.hashes) as (passing, wanted):
-            stands = (about.beside or standing.complete) and standing.told == (kind, about.made_from)
+        with _passing_files(folder, files, standing) as (passing, wanted, keys):
+            keys |= {name: standing.keys[name] for name in kept if name in standing.keys}
+            stands = (about.beside or standing.complete) and standing.told == (kind, about.made_from, keys)
             if stands and not passing and not gone:
                 return Staged(())
-            said = {"complete": not about.beside, "kind": str(kind), "made_from": about.made_from}
+            said = {"complete": not about.beside, "kind": str(kind), "made_from": about.made_from, "keys": keys}
             ours = {name: is_now for name, is_now in standing.hashes.items() if name in files or name in others}
-            _put_list(folder, {"complete": False, "files": ours, "coming": wanted, "kind": str(kind)})
+            put_list(folder, {"complete": False, "files": ours, "coming": wanted, "kind": str(kind)})
             started = True
             for name, path in passing.items():
                 os.replace(path, folder / name)
             for name in gone:
                 (folder / name).unlink()
                 _remove_if_empty(folder, name)
-            _put_list(folder, {**said, "files": {**kept, **wanted}})
+            put_list(folder, {**said, "files": {**kept, **wanted}})
             for place in {folder, *((folder / name).parent for name in passing)}:
                 settle(place)
     except OSError as error:
@@ -176,11 +169,12 @@ class _Standing:
     complete: bool = False
     kind: str = ""
     made_from: str = ""
+    keys: Mapping[str, str] = field(default_factory=dict)
     faults: tuple[Fault, ...] = ()
 
     @property
-    def told(self) -> tuple[str, str]:
-        return self.kind, self.made_from
+    def told(self) -> tuple[str, str, Mapping[str, str]]:
+        return self.kind, self.made_from, self.keys
 
     def is_ours(self, name: str) -> bool:
         return self.hashes.get(name) in self.known.get(name, set())
@@ -202,10 +196,10 @@ def _look(folder: Path, files: Mapping[str, bytes]) -> _Standing:
     if _is_there(folder / LIST_NAME):
         if not _is_plain_file(folder / LIST_NAME):
             return _Standing(faults=(_no_file(folder / LIST_NAME),))
-        read = _read_list(folder / LIST_NAME)
+        read = read_list(folder / LIST_NAME)
         if read is None:
             return _Standing(faults=(_foreign(folder / LIST_NAME),))
-        standing.complete, standing.known, standing.kind, standing.made_from = read
+        standing.complete, standing.known, standing.kind, standing.made_from, standing.keys = read
     for name in sorted({*files, *standing.known}):
         path = folder / name
         if path.parent != folder and _is_there(path.parent) and not _is_plain_folder(path.parent):
@@ -220,33 +214,10 @@ def _look(folder: Path, files: Mapping[str, bytes]) -> _Standing:
     return standing
 
 
-def _read_list(path: Path) -> _Listed | None:
-    """What the list says; nothing if the file is no list of ours."""
-    if path.stat().st_size > _LONGEST_LIST:
-        return None
-    try:
-        listed = json.loads(path.read_bytes())
-    except (ValueError, RecursionError):
-        return None
-    if not isinstance(listed, dict) or listed.get("furbelow_files") != _LIST_FORMAT:
-        return None
-    known: dict[str, set[str]] = {}
-    for column in ("files", "coming"):
-        entries = listed.get(column, {})
-        if not isinstance(entries, dict):
-            return None
-        for name, is_hash in entries.items():
-            if not is_plain_name(name) or not isinstance(is_hash, str):
-                return None
-            known.setdefault(name, set()).add(is_hash)
-    kind, made_from = (said if isinstance(said := listed.get(key), str) else "" for key in ("kind", "made_from"))
-    return _Listed(listed.get("complete") is True, known, kind, made_from)
-
-
 def stands(folder: Path, made_from: str) -> tuple[str, ...] | None:
     """The names of the set in the folder, where it is whole, unedited and made from what that key is the key of."""
     try:
-        listed = _read_list(folder / LIST_NAME) if _is_plain_folder(folder) else None
+        listed = read_list(folder / LIST_NAME) if _is_plain_folder(folder) else None
         if listed is None or not listed.complete or listed.made_from != made_from:
             return None
         standing = _look(folder, {})
@@ -256,36 +227,33 @@ def stands(folder: Path, made_from: str) -> tuple[str, ...] | None:
     return tuple(sorted(listed.known)) if whole and not standing.faults else None
 
 
-def _put_list(folder: Path, columns: Mapping[str, object]) -> None:
-    text = json.dumps({"furbelow_files": _LIST_FORMAT, **columns}, indent=1, sort_keys=True) + "\n"
-    passing = passing_path(folder, 0)
-    try:
-        write_safely(passing, text.encode())
-        os.replace(passing, folder / LIST_NAME)
-    finally:
-        with suppress(OSError):
-            passing.unlink()
-    settle(folder)
-
-
 @contextmanager
 def _passing_files(
-    folder: Path, files: Mapping[str, bytes], standing: Mapping[str, str]
-) -> Iterator[tuple[dict[str, Path], dict[str, str]]]:
-    """Each new content in a passing file beside its place, and the hashes of all; what is left at the end is cleared away."""
+    folder: Path, files: Mapping[str, bytes], standing: _Standing
+) -> Iterator[tuple[dict[str, Path], dict[str, str], dict[str, str]]]:
+    """Each new content in a passing file beside its place, the hashes of all, and the keys of those that have one.
+
+    What is left at the end is cleared away.
+    """
     from concurrent.futures import Future, ThreadPoolExecutor
 
     passing: dict[str, Path] = {}
     wanted: dict[str, str] = {}
+    keys: dict[str, str] = {}
     made: list[str] = []
     try:
         # Most of the time goes in waiting for the disk, and it takes many files at once as fast as one.
         with ThreadPoolExecutor(_FILES_AT_ONCE) as writers:
             waiting: deque[tuple[Future[None], int]] = deque()
             for number, name in enumerate(sorted(files), start=1):
+                if isinstance(files, MadeInTurn) and (key := files.key(name)):
+                    keys[name] = key
+                    if standing.keys.get(name) == key and standing.is_ours(name):
+                        wanted[name] = standing.hashes[name]
+                        continue
                 content = files[name]
                 wanted[name] = _hash(content)
-                if standing.get(name) == wanted[name]:
+                if standing.hashes.get(name) == wanted[name]:
                     continue
                 place = (folder / name).parent
                 if not place.exists():
@@ -297,7 +265,7 @@ def _passing_files(
                     waiting.popleft()[0].result()
             for written, _ in waiting:
                 written.result()
-        yield passing, wanted
+        yield passing, wanted, keys
     finally:
         for path in passing.values():
             with suppress(OSError):

@@ -5,13 +5,21 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 
 Make = Callable[[], bytes]
+Key = Callable[[], str]
 
 
 class MadeInTurn(Mapping[str, bytes]):
-    """Each is made anew whenever it is asked for. Whoever writes them asks once for each."""
+    """Each is made anew whenever it is asked for. Whoever writes them asks once for each.
 
-    def __init__(self, made: Mapping[str, Make]) -> None:
-        self._made = dict(made)
+    keys: of what some are made from. Where a file of the same key stands already, it need not be made.
+    """
+
+    def __init__(self, made: Mapping[str, Make], keys: Mapping[str, Key] | None = None) -> None:
+        self._made, self._keys = dict(made), dict(keys or {})
+
+    def key(self, name: str) -> str:
+        """Of what the file is made from; empty where that is not known before it is made."""
+        return self._keys[name]() if name in self._keys else ""
 
     def __getitem__(self, name: str) -> bytes:
         return self._made[name]()

@@ -13,9 +13,10 @@ from furbelow.s6_write.booklet.sizes import told_of
 from furbelow.s6_write.booklet.texts import each_version, is_sized, with_letters
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.pages.look import Look
-from furbelow.s6_write.pages.pdf import as_set, set_on_paper, with_heads
+from furbelow.s6_write.pages.pdf import as_set, on_sheet, with_heads
 from furbelow.s6_write.pages.plain_values import PlainValues
 from furbelow.s6_write.pages.prose import blocks, each_text, set_ready
+from furbelow.s6_write.pages.typeset import typeset
 from furbelow.s6_write.words.messages import Messages
 
 _LETTER, _VERSION, _CLOSE = "\U0010ff02", "\U0010ff03", "\U0010ff04"  # as `booklet.typ` looks for them
@@ -77,7 +78,7 @@ def booklet_pdf(booklet: Booklet, words: Messages | None = None, look: Look | No
         "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
         "end": words.text("page-end", {"key": shown.content_key}),
     }
-    return set_on_paper("booklet.typ", given, plain, words, _FIXED, look, _LETTER + _VERSION + _CLOSE)
+    return typeset(on_sheet("booklet.typ", given, plain, words, _FIXED, look, _LETTER + _VERSION + _CLOSE))
 
 
 def _values(shown: Booklet, words: Messages, plain: PlainValues) -> dict[str, Any]:

@@ -7,13 +7,14 @@ import io
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache, partial
+from typing import TYPE_CHECKING
 
 from furbelow.s4_cut.parts import in_parts
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.guide import Caution, Guide
 from furbelow.s6_write.guide.in_languages import languages_beside
 from furbelow.s6_write.guide.material_lines import material_rows, materials_table
-from furbelow.s6_write.made_in_turn import Make
+from furbelow.s6_write.made_in_turn import Key, Make
 from furbelow.s6_write.pages.class_cutting import class_cutting, cutting_names
 from furbelow.s6_write.pages.class_page import INDEX, ClassPage, bought_lines, class_html, sums, title_of
 from furbelow.s6_write.pages.look import look_of
@@ -21,6 +22,9 @@ from furbelow.s6_write.pages.markdown_page import escaped
 from furbelow.s6_write.pages.page import Ways, html
 from furbelow.s6_write.pages.shopping_page import shopping_markdown
 from furbelow.s6_write.words.words import Words
+
+if TYPE_CHECKING:
+    from furbelow.s6_write.pages.typeset import Manuscript
 
 _ORDERED = ("class-garments", "class-to-order", "class-order-cost")
 
@@ -39,8 +43,10 @@ def class_files(page: ClassPage, order: ClassOrder, words: Words) -> Mapping[str
 
 def cutting_files(
     page: ClassPage, order: ClassOrder, cautions: tuple[Caution, ...], words: Words, *, with_pdf: bool
-) -> Mapping[str, Make]:
-    """How each file of the cutting for all is made, by its name, part after part. cautions: of the cutting."""
+) -> tuple[Mapping[str, Make], Mapping[str, Key]]:
+    """How each file of the cutting for all is made, by its name, part after part, and of PDFs the keys of what they are made
+    from. cautions: of the cutting.
+    """
     look, cut = look_of(order.room), in_parts(order.cutting)
     names = cutting_names(len(cut))
     called = [words.text("class-cutting-part", {"part": part}) for part in range(1, len(names) + 1)]
@@ -68,13 +74,25 @@ def cutting_files(
     def as_page(part: int) -> bytes:
         return html(guide(part), words, look, ways(part)).encode("utf-8")
 
-    def as_pdf(part: int) -> bytes:
-        from furbelow.s6_write.pages.pdf import pdf
+    @lru_cache(maxsize=1)
+    def on_paper(part: int) -> Manuscript:
+        from furbelow.s6_write.pages.pdf import manuscript
 
-        return pdf(guide(part), words, look, unlike=True)
+        return manuscript(guide(part), words, look)
+
+    def as_pdf(part: int) -> bytes:
+        from furbelow.s6_write.pages.typeset import typeset
+
+        return typeset(on_paper(part), unlike=True)
+
+    def key(part: int) -> str:
+        return on_paper(part).key()
 
     made = {f"{name}.html": partial(as_page, part) for part, name in enumerate(names, 1)}
-    return made | ({f"{name}.pdf": partial(as_pdf, part) for part, name in enumerate(names, 1)} if with_pdf else {})
+    if not with_pdf:
+        return made, {}
+    made |= {f"{name}.pdf": partial(as_pdf, part) for part, name in enumerate(names, 1)}
+    return made, {f"{name}.pdf": partial(key, part) for part, name in enumerate(names, 1)}
 
 
 def _shopping(order: ClassOrder, whose: str, words: Words) -> str:

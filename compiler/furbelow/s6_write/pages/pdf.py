@@ -18,7 +18,7 @@ from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.own_font import letters_to_set
 from furbelow.s6_write.pages.plain_values import PlainValues
 from furbelow.s6_write.pages.prose import blocks, set_ready
-from furbelow.s6_write.pages.typeset import typeset
+from furbelow.s6_write.pages.typeset import Manuscript, typeset
 from furbelow.s6_write.pages.unset_letters import all_settable, beyond_ascii, settable
 from furbelow.s6_write.pages.why_lines import WhyLines
 from furbelow.s6_write.words.messages import Messages
@@ -32,6 +32,11 @@ def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None, *
     It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that no font has is shown as an
     empty box, since a PDF/UA file may not hold a letter without a shape. words, look: as for the page. unlike: see `typeset`.
     """
+    return typeset(manuscript(guide, words, look), unlike=unlike)
+
+
+def manuscript(guide: Guide, words: Messages | None = None, look: Look | None = None) -> Manuscript:
+    """What `pdf` is set from."""
     words = words or Messages(guide.language)
     words.read("pages")
     plain = PlainValues()
@@ -41,10 +46,10 @@ def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None, *
         "described": guide.terms_of_use or None,
         "paper": guide.paper,
     }
-    return set_on_paper("guide.typ", given, plain, words, _FIXED, look, unlike=unlike)
+    return on_sheet("guide.typ", given, plain, words, _FIXED, look)
 
 
-def set_on_paper(
+def on_sheet(
     document: str,
     given: Mapping[str, object],
     plain: PlainValues,
@@ -52,12 +57,10 @@ def set_on_paper(
     fixed: Iterable[str],
     look: Look | None,
     marks: str = "",
-    *,
-    unlike: bool = False,
-) -> bytes:
+) -> Manuscript:
     """A document on the sheet of guides. document: the template's name. given: what it shows; plain: holds its drawings.
     fixed: messages that it asks for by their names. marks: signs that the template understands, and that no font need
-    have. unlike: see `typeset`.
+    have.
     """
     known = letters_to_set(look.font if look else None)
     letters = known | set(marks)
@@ -86,7 +89,7 @@ def set_on_paper(
         "font": look.font.path if look and look.font else None,
     }
     drawings = {name: settable(svg, letters, STAND_IN).encode() for name, svg in plain.drawings.items()}
-    return typeset(document, shown, drawings, how, unlike=unlike)
+    return Manuscript(document, shown, drawings, how)
 
 
 def _as_json(value: object) -> str:

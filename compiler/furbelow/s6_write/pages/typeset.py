@@ -11,10 +11,11 @@ import json
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager, nullcontext
 from functools import cache
+from hashlib import sha256
 from pathlib import Path
 from shutil import copyfile
 from tempfile import TemporaryDirectory
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from furbelow.resources import template
 from furbelow.s6_write.give_back import give_back
@@ -35,21 +36,42 @@ class _Kept:
     any = False
 
 
-def typeset(
-    document: str,
-    shown: str,
-    drawings: Mapping[str, bytes],
-    how: Mapping[str, Any],
-    *,
-    unlike: bool = False,
-) -> bytes:
-    """The document as PDF, the same bytes for the same values, whatever was set before it.
+class Manuscript(NamedTuple):
+    """All that a document is set from.
 
-    unlike: it has little in common with those before, so that what they left is only in the way.
     document: the name of the template. shown: what it shows, as JSON, with the names of these drawings.
     how: how it is shown, as plain values; `date` in it is the seconds of the date that it bears, or null, `font` the path of a
         font for letters that the shipped ones lack, or null, `faces` the paths of a theme's fonts by its words.
     """
+
+    document: str
+    shown: str
+    drawings: Mapping[str, bytes]
+    how: Mapping[str, Any]
+
+    def key(self) -> str:
+        """64 hexadecimal digits: where they are the same, so are the bytes of the PDF."""
+        import typst
+
+        installed = typst.__version__  # type: ignore[attr-defined]  # which its types leave out
+        fonts = [
+            *sorted(template("fonts").iterdir()),
+            *map(Path, filter(None, (self.how["font"], *self.how["faces"].values()))),
+        ]
+        read = [_source(self.document), _source("sheet.typ"), *(font.read_bytes() for font in fonts if font.is_file())]
+        told = [installed, self.shown, json.dumps(self.how, sort_keys=True), sorted(self.drawings.items())]
+        digest = sha256(repr(told).encode("utf-8", "surrogatepass"))
+        for content in read:
+            digest.update(sha256(content).digest())
+        return digest.hexdigest()
+
+
+def typeset(manuscript: Manuscript, *, unlike: bool = False) -> bytes:
+    """The document as PDF, the same bytes for the same values, whatever was set before it.
+
+    unlike: it has little in common with those before, so that what they left is only in the way.
+    """
+    document, shown, drawings, how = manuscript
     told = dict(how)
     date = told.pop("date")
     files = {"main.typ": _source(document), "sheet.typ": _source("sheet.typ"), "given.json": _ASIDE + shown.encode()}
