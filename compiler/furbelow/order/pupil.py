@@ -27,6 +27,7 @@ from furbelow.order.shelf import Shelf
 from furbelow.order.whose import whose
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.solve import Prepared
+from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s4_cut.plan_cache import PLANS_FILE, KeptPlans
 from furbelow.s5_buy.class_cutting import Garment
@@ -152,7 +153,10 @@ def plan_pupil(to_plan: ToPlan) -> PlannedPupil:
         return PlannedPupil(None, (elsewhere,))
     order, ready = _received(to_plan.order)
     plans = KeptPlans(to_plan.kept)
-    planned = plan_proved(prove(order, ready), plans.planner)
+    proved = prove(order, ready)
+    if len(_proved) < _HANDED_ON:
+        _proved[order.number] = (to_plan.order, proved)
+    planned = plan_proved(proved, plans.planner)
     if planned.value is None:
         return PlannedPupil(None, planned.faults)
     rehearsal, cutting, shopping = planned.value
@@ -210,7 +214,9 @@ def made_pupil(asked: Asked) -> MadePupil:
 def _planned(asked: Asked) -> Staged[Planned]:
     """The garment as it is cut: alone, or from her share of the cutting for all."""
     order, ready = _received(asked.order)
-    proved = prove(order, ready)
+    earlier, proved = _proved.pop(order.number, (None, None))
+    if proved is None or earlier != asked.order:
+        proved = prove(order, ready)
     if asked.share is None:
         return plan_proved(proved, KeptPlans(asked.plans).planner)
     return Staged(None, proved.faults) if proved.value is None else planned_from_pile(proved.value, asked.share)
@@ -251,6 +257,8 @@ def _received(of: Sent) -> tuple[Order, Prepared]:
     return order, _ready[key]
 
 
+_HANDED_ON = 30  # proofs that are kept until the guides are written: some 10 MB
+_proved: dict[int, tuple[Sent, Staged[Rehearsal]]] = {}  # in this process, by the number of the order
 _HELD = 15  # guides whose memory is given back together
 _begun = count(1)  # guides in this process
 _SPECS = 16  # that are kept as they were unpacked, for a table of orders goes to and fro between them

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 
 from furbelow.diagnose.fault import Fault, Label, Staged
 from furbelow.garment.phrasing import Phrasing
@@ -81,6 +82,7 @@ class Cutting:
 Planner = Callable[[tuple[Strip, ...], Bolt, CutPrices], CuttingPlan | None]
 
 
+@lru_cache(maxsize=64)  # in a class several have the same pieces of a cloth
 def planned_afresh(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan | None:
     """The cheapest plan with no more joins and sections than the bolt allows."""
     # The search is heavy to load, and not needed where a plan was kept.

@@ -50,13 +50,13 @@ def _round(corners: int, radius: float) -> list[Point]:
 
 @given(st.integers(3, 12), st.floats(20, 150))
 def test_hatching_stays_inside_and_slants_one_way(corners: int, radius: float) -> None:
-    for (x0, y0), (x1, y1) in hatching(_round(corners, radius)):
+    for (x0, y0), (x1, y1) in hatching(tuple(_round(corners, radius))):
         assert x0 + y0 == pytest.approx(x1 + y1)
         for x, y in ((x0, y0), (x1, y1), ((x0 + x1) / 2, (y0 + y1) / 2)):
             assert (x - 200) ** 2 + (y - 200) ** 2 <= (radius + 1e-6) ** 2
 
 
 def test_hatching_fills_a_square_evenly() -> None:
-    strokes = hatching([(0, 0), (70, 0), (70, 70), (0, 70)], gap=7)
+    strokes = hatching(((0, 0), (70, 0), (70, 70), (0, 70)), gap=7)
     # Slants from 7 to 133: the corners themselves are left out.
     assert len(strokes) == 19

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import pairwise
 from math import hypot, pi, sin
 from typing import assert_never
@@ -33,25 +34,26 @@ def face(sheet: Sheet, outline: Sequence[Point], wrong: bool) -> None:
     """An area of cloth: the right side tinted, the wrong side white and hatched."""
     sheet.area(outline, WRONG_SIDE if wrong else RIGHT_SIDE)
     if wrong:
-        sheet.lines(hatching(outline))
+        sheet.lines(hatching(tuple(outline)))
 
 
 def left_over(sheet: Sheet, outline: Sequence[Point]) -> None:
     """An area of cloth that stays over: white, hatched both ways."""
     sheet.area(outline, WRONG_SIDE)
-    sheet.lines([*hatching(outline), *_mirrored(hatching(_mirrored([outline])[0]))])
+    sheet.lines([*hatching(tuple(outline)), *_mirrored(hatching(_mirrored([outline])[0]))])
     sheet.line(outline, SOFT, THIN, closed=True)
 
 
-def _mirrored(lines: Sequence[Sequence[Point]]) -> list[list[Point]]:
-    return [[(-x, y) for x, y in line] for line in lines]
+def _mirrored(lines: Sequence[Sequence[Point]]) -> list[tuple[Point, ...]]:
+    return [tuple([(-x, y) for x, y in line]) for line in lines]
 
 
-def hatching(outline: Sequence[Point], gap: float = HATCH) -> list[list[Point]]:
+@lru_cache(maxsize=128)  # as `pen` keeps marks
+def hatching(outline: tuple[Point, ...], gap: float = HATCH) -> tuple[tuple[Point, Point], ...]:
     """Slanting lines inside an outline, worked out rather than clipped."""
     corners = list(pairwise([*outline, outline[0]]))
     slants = [x + y for x, y in outline]
-    strokes: list[list[Point]] = []
+    strokes: list[tuple[Point, Point]] = []
     slant = (int(min(slants) / gap) + 1) * gap
     while slant < max(slants):
         met = []
@@ -61,9 +63,9 @@ def hatching(outline: Sequence[Point], gap: float = HATCH) -> list[list[Point]]:
                 share = before / (before - after)
                 met.append((x0 + share * (x1 - x0), y0 + share * (y1 - y0)))
         met.sort()
-        strokes += [[met[index], met[index + 1]] for index in range(0, len(met) - 1, 2)]
+        strokes += [(met[index], met[index + 1]) for index in range(0, len(met) - 1, 2)]
         slant += gap
-    return strokes
+    return tuple(strokes)
 
 
 def edge(sheet: Sheet, start: Point, end: Point, pattern: Pattern, inward: Point, worked: bool = False) -> None:
@@ -114,9 +116,10 @@ def break_line(sheet: Sheet, points: Sequence[Point]) -> None:
     sheet.line(points, SOFT, PLAIN)
 
 
-def wave(start: Point, end: Point, height: float = 3, length: float = 16) -> list[Point]:
+@lru_cache(maxsize=128)
+def wave(start: Point, end: Point, height: float = 3, length: float = 16) -> tuple[Point, ...]:
     """Points of a wavy line from start to end."""
-    return _Along(start, end, (0, 0)).wave(height, length)
+    return tuple(_Along(start, end, (0, 0)).wave(height, length))
 
 
 class _Along:

@@ -50,6 +50,14 @@ class Box(NamedTuple):
         )
 
 
+class _Mark(NamedTuple):
+    """A path, and how far up and down it reaches."""
+
+    drawn: str
+    top: float
+    bottom: float
+
+
 class Sheet:
     """Marks as they are made; `svg()` gives the drawing, cut to what was drawn in height."""
 
@@ -76,17 +84,13 @@ class Sheet:
         round_cap: bool = False,
     ) -> None:
         """A line through the points; `closed` with a fill is an area."""
-        self._reach(y for _, y in points)
-        drawn = _track(points) + ("z" if closed else "")
-        self._marks.append(_path(drawn, colour, width, dash, fill, round_cap))
+        self._mark(_marked((tuple(points),), colour, width, tuple(dash), fill, closed, round_cap))
 
     def lines(self, strokes: Iterable[Sequence[Point]], colour: str = SOFT, width: float = THIN) -> None:
         """Many lines of one kind as a single path: hatching, ticks."""
-        strokes = [stroke for stroke in strokes if len(stroke) > 1]
-        if strokes:
-            self._reach(y for stroke in strokes for _, y in stroke)
-            drawn = "".join(_track(stroke) for stroke in strokes)
-            self._marks.append(_path(drawn, colour, width, (), "none", False))
+        drawn = tuple([tuple(stroke) for stroke in strokes if len(stroke) > 1])
+        if drawn:
+            self._mark(_marked(drawn, colour, width))
 
     def area(self, points: Sequence[Point], fill: str, colour: str = "none", width: float = PLAIN) -> None:
         self.line(points, colour, width, (), fill, closed=True)
@@ -259,6 +263,10 @@ class Sheet:
             f' font-family="{FAMILY}" fill="none" stroke-linejoin="round">{"".join(self._marks)}{"".join(self._last)}</svg>'
         )
 
+    def _mark(self, mark: _Mark) -> None:
+        self._reach((mark.top, mark.bottom))
+        self._marks.append(mark.drawn)
+
     def _reach(self, heights: Iterable[float]) -> None:
         reached = list(heights)
         self._top, self._bottom = min(self._top, *reached), max(self._bottom, *reached)
@@ -324,6 +332,22 @@ def _head(tip: Point, way: float, size: float) -> list[Point]:
         (back[0] - wide * sin(way), back[1] + wide * cos(way)),
         (back[0] + wide * sin(way), back[1] - wide * cos(way)),
     ]
+
+
+@lru_cache(maxsize=2048)  # the guides of a class are drawn mostly alike
+def _marked(
+    strokes: tuple[tuple[Point, ...], ...],
+    colour: str,
+    width: float,
+    dash: tuple[float, ...] = (),
+    fill: str = "none",
+    closed: bool = False,
+    round_cap: bool = False,
+) -> _Mark:
+    """Lines of one kind as a single path."""
+    heights = [y for stroke in strokes for _, y in stroke]
+    drawn = "".join(map(_track, strokes)) + ("z" if closed else "")
+    return _Mark(_path(drawn, colour, width, dash, fill, round_cap), min(heights), max(heights))
 
 
 def _track(points: Sequence[Point]) -> str:

@@ -82,6 +82,8 @@ def booklet_html(booklet: Booklet, words: Messages | None = None, look: Look | N
         number_rows=lambda operation: number_rows(operation, numbers, words),
         rows=rows,
         mark=_mark,
+        # Not kept: what says a number of each size is marked up already, and reads as what was typed so would.
+        once=lambda part, *values: part(*values),
         places=_places,
         only=only,
         # For the script, which knows no grammar, what it may have to say for each size.

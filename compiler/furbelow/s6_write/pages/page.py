@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import base64
 import hashlib
+from collections.abc import Callable, Hashable
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, NamedTuple, Protocol
 
@@ -17,6 +18,7 @@ from furbelow.s6_write.words.messages import Messages
 
 if TYPE_CHECKING:
     from jinja2 import Environment
+    from jinja2.runtime import Macro
 
 
 BRIEF = ("front-cloth", "front-cost", "front-time")  # of the lines at a glance
@@ -65,6 +67,7 @@ def html(guide: Guide, words: Messages | None = None, look: Styled | None = None
         count=count,
         rows=rows,
         mark=mark_of,
+        once=_once(words),
         # Ticks stay with the work of one wearer, whatever else of the guide changes.
         work_key=key_of(guide.title, guide.wearer),
         # For the script, which knows no grammar: a sentence for each number that it may have to say.
@@ -138,6 +141,30 @@ def rendered(
             **{"author": "", "terms_of_use": "", **values},
         )
     )
+
+
+def _once(words: Messages) -> Callable[..., str]:
+    """A part of a guide's page filled in once for equal values: the guides of a class say mostly the same."""
+    known = _parts(words.language) if words.is_shipped else {}
+
+    def once(part: Macro, *values: Hashable) -> str:
+        key = (part.name, values)
+        if (made := known.get(key)) is None:
+            if len(known) >= _PARTS:
+                known.clear()
+            known[key] = made = part(*values)
+        return made
+
+    return once
+
+
+_PARTS = 2048
+
+
+@cache
+def _parts(language: str) -> dict[tuple[str, tuple[Hashable, ...]], str]:
+    """The parts of pages by what they were filled in with."""
+    return {}
 
 
 @cache

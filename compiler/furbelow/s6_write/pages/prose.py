@@ -106,14 +106,15 @@ def each_text(value: object, change: Callable[[str], str]) -> object:
         return change(value)
     # What does not change is given back as it is: making a value anew takes longer than looking through it.
     if isinstance(value, tuple):
-        parts = tuple(each_text(part, change) for part in value)
+        parts = tuple([each_text(part, change) for part in value])
         return value if all(map(is_, parts, value)) else parts
     if is_dataclass(value) and not isinstance(value, type):
-        changed = {
-            name: new
-            for name, part in vars(value).items()
-            if not (name == "svg" and isinstance(value, Figure)) and (new := each_text(part, change)) is not part
-        }
+        changed: dict[str, object] = {}
+        for name, part in vars(value).items():
+            if part and not (name == "svg" and isinstance(value, Figure)):  # most are empty
+                new = change(part) if isinstance(part, str) else each_text(part, change)
+                if new is not part:
+                    changed[name] = new
         return replace(value, **changed) if changed else value
     return value
 

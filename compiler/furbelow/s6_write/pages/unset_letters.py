@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterator, Set
-from dataclasses import fields, is_dataclass
+from dataclasses import is_dataclass
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Span
 from furbelow.diagnose.unseen import without_unseen
@@ -77,8 +77,9 @@ def _texts(value: object) -> Iterator[str]:
     elif isinstance(value, Figure):
         yield from _texts((value.alt, value.caption))
     elif is_dataclass(value):
-        for field in fields(value):
-            yield from _texts(getattr(value, field.name))
+        for part in vars(value).values():
+            if part:
+                yield from _texts(part)
 
 
 def _place(spec: Spec, letter: str) -> Label | None:

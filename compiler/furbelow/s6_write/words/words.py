@@ -50,6 +50,7 @@ class Words(Messages):
     ) -> None:
         self.say, self.marks, self.marked = say, marks or {}, marked
         # A guide says the same lengths, and names the same pieces, a thousand times.
+        self._lengths: dict[Length, str] = {}
         self._measures: dict[str, str] = {}
         self._pieces: dict[tuple[str, str, str], str] = {}
         super().__init__(language, say.room.words)
@@ -72,7 +73,9 @@ class Words(Messages):
     def _shown(self, value: Value) -> str:
         match value:
             case Length(mm, how):
-                return self._measure(getattr(self.say, how)(mm))
+                if (said := self._lengths.get(value)) is None:
+                    self._lengths[value] = said = self._measure(getattr(self.say, how)(mm))
+                return said
             case Amount(quantity, system):
                 return self._measure(quantity.show(system))
             case Weight(grams):
