@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from itertools import chain
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Span, Staged
 from furbelow.garment.solved import Derivation
@@ -31,8 +32,8 @@ def buy(rehearsal: Rehearsal, cutting: Cutting) -> Staged[ShoppingList]:
     """
     run, solved, room = rehearsal.run, rehearsal.solved, rehearsal.run.room
     joins = cutting.joins
-    seams = [seam for done in run.performed for seam in runs_of(done, solved, joins)]
-    thread = thread_for_seams(seams, THREAD_WASTE)
+    sewn = [runs_of(done, solved, joins) for done in run.performed]
+    thread = thread_for_seams(chain.from_iterable(sewn), THREAD_WASTE)
     found = (line_of(rehearsal, cutting, material, thread) for material in solved.materials.values())
     lines = tuple(line for line in found if line is not None)
     pace = pace_of(room)
@@ -45,7 +46,7 @@ def buy(rehearsal: Rehearsal, cutting: Cutting) -> Staged[ShoppingList]:
     shopping = ShoppingList(
         lines,
         thread,
-        bobbins_for(run.performed, solved, joins, room.bobbin),
+        bobbins_for(sewn, room.bobbin),
         minutes,
         cutting_minutes,
         planned,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from furbelow.garment.limits import thickness
@@ -28,16 +28,13 @@ def runs_of(done: Performed, solved: Solved, joins: Joins) -> list[SeamRun]:
     ]
 
 
-def bobbins_for(
-    performed: Sequence[Performed], solved: Solved, joins: Joins, capacity: Fraction | None
-) -> BobbinPlan | None:
+def bobbins_for(steps: Iterable[Sequence[SeamRun]], capacity: Fraction | None) -> BobbinPlan | None:
     """Before which rows of which step a fresh bobbin goes in; None where nobody knows what a bobbin holds."""
-    return None if capacity is None else plan_bobbins(_bobbin_work(performed, solved, joins), capacity)
+    return None if capacity is None else plan_bobbins(_bobbin_work(steps), capacity)
 
 
-def _bobbin_work(performed: Sequence[Performed], solved: Solved, joins: Joins) -> Iterator[BobbinWork]:
-    for at, done in enumerate(performed):
-        runs = runs_of(done, solved, joins)
+def _bobbin_work(steps: Iterable[Sequence[SeamRun]]) -> Iterator[BobbinWork]:
+    for at, runs in enumerate(steps):
         rows, before = sum(run.passes for run in runs), 0
         for run in runs:
             one = thread_for_seams((run._replace(passes=1),), Fraction(0))
@@ -47,7 +44,10 @@ def _bobbin_work(performed: Sequence[Performed], solved: Solved, joins: Joins) -
 
 def _under_the_needle(done: Performed, solved: Solved) -> Fraction:
     """The thickness of all plies of the seam that the step sews, in mm; of one ply where it sews none."""
-    plies = {name: thickness(solved, piece.piece.cloth.text) for name, piece in solved.pieces.items()}
+
+    def ply_of(piece: str) -> Fraction:
+        return thickness(solved, solved.pieces[piece].piece.cloth.text)
+
     seams = [seam for name, seam in done.after.seams.items() if done.before.seams.get(name) != seam]
-    sewn = [sum((plies[ply.piece] * ply.copies for ply in seam.plies), Fraction(0)) for seam in seams]
-    return max(sewn or [plies[piece] for piece in done.touches], default=Fraction(0))
+    sewn = [sum((ply_of(ply.piece) * ply.copies for ply in seam.plies), Fraction(0)) for seam in seams]
+    return max(sewn or map(ply_of, done.touches), default=Fraction(0))

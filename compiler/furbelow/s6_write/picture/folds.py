@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import pairwise, repeat
 from math import cos, exp, inf, pi, sin
 from random import Random
@@ -51,9 +52,7 @@ class Column(NamedTuple):
 
 def row(columns: Sequence[Column], share: float) -> list[Point]:
     """The place of each column that share of the way down."""
-    low = min(bisect(LEVELS, share), len(LEVELS) - 1)
-    high = low - 1
-    t = (share - LEVELS[high]) / (LEVELS[low] - LEVELS[high])
+    high, low, t = _between(share)
     found = []
     for column in columns:
         (ax, ay, _), (bx, by, _) = column.spots[high], column.spots[low]
@@ -63,7 +62,15 @@ def row(columns: Sequence[Column], share: float) -> list[Point]:
 
 def place_at(column: Column, share: float) -> Point:
     """The place that share of the way down a column."""
-    return row((column,), share)[0]
+    high, low, t = _between(share)
+    (ax, ay, _), (bx, by, _) = column.spots[high], column.spots[low]
+    return ax + (bx - ax) * t, ay + (by - ay) * t
+
+
+def _between(share: float) -> tuple[int, int, float]:
+    """The levels above and below that share of the way down, by their places, and how far from the one to the other."""
+    low = min(bisect(LEVELS, share), len(LEVELS) - 1)
+    return low - 1, low, (share - LEVELS[low - 1]) / (LEVELS[low] - LEVELS[low - 1])
 
 
 class Waved(NamedTuple):
@@ -74,20 +81,21 @@ class Waved(NamedTuple):
     lower: float
 
 
-class _Line(NamedTuple):
-    """A line down the cloth before it is laid on the sheet. way: from the left of the view, as an angle.
+class _Lines(NamedTuple):
+    """Lines down the cloth before they are laid on the sheet, each field with a value for each of them.
 
-    wave: how far it stands out where folds are as deep as can be; twice: a wave of half that length. The rest: see `Waved`.
+    waves: how far each stands out where folds are as deep as can be; twices: a wave of half that length. phases, folds,
+    angles: see `Column`. sines, cosines: of the angles. first: the one that lies furthest left.
     """
 
-    way: float
-    angle: float
-    phase: float
-    fold: int
-    wave: float
-    twice: float
-    out: float
-    lower: float
+    angles: tuple[float, ...]
+    phases: tuple[float, ...]
+    folds: tuple[int, ...]
+    waves: tuple[float, ...]
+    twices: tuple[float, ...]
+    sines: tuple[float, ...]
+    cosines: tuple[float, ...]
+    first: int
 
 
 class _Level(NamedTuple):
@@ -133,56 +141,73 @@ def columns_of(
     levels = _levels(view, form, places, last)
     hem = places[-1]
     folds = min(most, max(FEWEST, round(hem.cloth / hem.wide)))
+    around = ROUGH if not fine else 16 if folds < 14 else 12 if folds < 20 else 8
+    lines = _lines(piece, folds, around, view.turn, span)
+    if not lines.angles:
+        return (), ()
+    columns, edge = _laid(view, levels, lines, [_waved(above, angle) for angle in lines.angles], dips, floor)
+    return columns[lines.first :] + columns[: lines.first], edge
+
+
+@lru_cache(maxsize=32)  # where folds lie is the same for most wearers; how deep they are is not
+def _lines(piece: str, folds: int, around: int, turn: float, span: float) -> _Lines:
+    """The lines that can be seen, so many to a fold, all round the form. turn: of the form. span: see `columns_of`."""
     luck = Random(piece)
     widths, deeps = [], []
     for _ in range(folds):
         widths.append(0.65 + 0.7 * luck.random())
         deeps.append((0.6 + 0.65 * luck.random()) * min(1.25, widths[-1]))
     across = 2 * pi / sum(widths)
-    around = ROUGH if not fine else 16 if folds < 14 else 12 if folds < 20 else 8
     waves = [(step / around, sin(2 * pi * step / around), sin(4 * pi * step / around)) for step in range(around)]
-    lines: list[_Line] = []
-    start, turned = -pi, view.turn + pi
+    ways: list[float] = []  # from the left of the view, as angles
+    lines: list[tuple[float, float, int, float, float]] = []
+    start, turned = -pi, turn + pi
     for fold in range(folds):
         wide, deep = widths[fold] * across, deeps[fold]
         for phase, wave, twice in waves:
             angle = start + phase * wide
             way = (angle + turned) % (2 * pi)
             if -SEEN <= way - pi <= SEEN and -span <= angle <= span:
-                _, out, lower = _waved(above, angle)
-                lines.append(_Line(way, angle, phase, fold, deep * wave, deep * twice, out, lower))
+                ways.append(way)
+                lines.append((angle, phase, fold, deep * wave, deep * twice))
         start += wide
-    columns, edge = _laid(view, levels, lines, dips, floor)
+    if not lines:
+        return _Lines((), (), (), (), (), (), (), 0)
     # Where the form is turned, what is seen of it begins somewhere within the round.
-    first = next((at for at, (one, after) in enumerate(pairwise(lines), 1) if after.way < one.way), 0)
-    return columns[first:] + columns[:first], edge
+    first = next((at for at, (one, after) in enumerate(pairwise(ways), 1) if after < one), 0)
+    angles, phases, numbers, stood, twices = zip(*lines, strict=True)
+    sines, cosines = tuple(map(sin, angles)), tuple(map(cos, angles))
+    return _Lines(angles, phases, numbers, stood, twices, sines, cosines, first)
 
 
 def _laid(
-    view: View, levels: Sequence[_Level], lines: Sequence[_Line], dips: Sequence[Dip], floor: float
+    view: View,
+    levels: Sequence[_Level],
+    lines: _Lines,
+    above: Sequence[Waved],
+    dips: Sequence[Dip],
+    floor: float,
 ) -> tuple[tuple[Column, ...], tuple[Waved, ...]]:
-    """The lines as columns, and the edge at their hems.
+    """The lines as columns, and the edge at their hems. above: where each line hangs from the tier above.
 
     Level by level, so that what is one for all lines of a level is reckoned once: a guide has ten thousand spots.
     """
-    if not lines:
-        return (), ()
     middle, waist, scale = WIDE / 2, view.waist, view.scale
     lift, fall = scale * sin(ABOVE), scale * cos(ABOVE)
-    _, angles, phases, folds, waves, twice, outs, lowers = zip(*lines, strict=True)
-    plumb = list(map(sin, angles)), list(map(cos, angles))
+    angles, waves = lines.angles, lines.waves
+    _, outs, lowers = zip(*above, strict=True)
     dipped = [[lower_at(dip, angle) for dip in dips] for angle in angles] if any(map(any, dips)) else []
     rows = []
     for share, level in zip(LEVELS, levels, strict=True):
         radius, down, drop, cosine, deep, fades, least, sway, (x_sine, x_cosine), (near_sine, near_cosine) = level
-        sines, cosines = plumb
+        sines, cosines = lines.sines, lines.cosines
         if sway:
-            leaning = [angle - sway * wave for angle, wave in zip(angles, twice, strict=True)]
-            sines, cosines = list(map(sin, leaning)), list(map(cos, leaning))
-        dip = [sum(above) + share * own for *above, own in dipped] or repeat(0.0, len(lines))
+            leaning = [angle - sway * wave for angle, wave in zip(angles, lines.twices, strict=True)]
+            sines, cosines = tuple(map(sin, leaning)), tuple(map(cos, leaning))
+        dip = [sum(upper) + share * own for *upper, own in dipped] or repeat(0.0, len(angles))
         spots = []
-        for wave, above, hung, lower, s, c in zip(waves, outs, lowers, dip, sines, cosines, strict=True):
-            out = wave * deep + above * fades
+        for wave, stood, hung, lower, s, c in zip(waves, outs, lowers, dip, sines, cosines, strict=True):
+            out = wave * deep + stood * fades
             if out < least:
                 out = least
             ring, reached = radius + out * cosine, down + hung * fades + out * drop + lower
@@ -193,10 +218,10 @@ def _laid(
         rows.append(spots)
     hem = levels[-1]
     edge = []
-    for _, angle, _, _, wave, _, above, hung in lines:
-        out = max(wave * hem.deep + above * hem.fades, hem.least)
+    for angle, wave, stood, hung in zip(angles, waves, outs, lowers, strict=True):
+        out = max(wave * hem.deep + stood * hem.fades, hem.least)
         edge.append(Waved(angle, out, hung * hem.fades + out * hem.drop))
-    return tuple(map(Column, zip(*rows, strict=True), phases, folds, angles)), tuple(edge)
+    return tuple(map(Column, zip(*rows, strict=True), lines.phases, lines.folds, angles)), tuple(edge)
 
 
 def _levels(view: View, form: Form, places: Sequence[Place], last: bool) -> list[_Level]:

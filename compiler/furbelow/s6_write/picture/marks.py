@@ -11,7 +11,7 @@ from furbelow.s6_write.picture.folds import Column, place_at, row
 from furbelow.s6_write.picture.ribbons import Ribbon
 from furbelow.s6_write.picture.shape import Mark, Tier
 from furbelow.s6_write.picture.tints import INK, TRIM
-from furbelow.s6_write.picture.view import Point, area, line, track
+from furbelow.s6_write.picture.view import NearPoint, Point, area, line, track
 
 OUTLINE, SEAM, FINE = 11, 9, 6
 STITCHES = "26 18"
@@ -25,17 +25,16 @@ def gathers(columns: Sequence[Column], tier: Tier, luck: Random) -> str:
     if full <= GATHERED or not columns:
         return ""
     marks, last = [], float("-inf")
-    apart = max(28.0, 85 - 17 * full)
+    apart, shallow, longest = max(28.0, 85 - 17 * full), tier.depth <= SHALLOW, min(1.6, 0.55 + 0.35 * full)
     for a, b in pairwise(columns):
-        top, after = a.spots[0][:2], b.spots[0][:2]
+        top, after = a.spots[0], b.spots[0]
         for half in (0.0, 0.5):
-            deep = 0.5
-            if tier.depth > SHALLOW:
-                deep = (0.05 + 0.22 * luck.random() ** 1.6) * min(1.6, 0.55 + 0.35 * full)
-            deep = min(0.75, max(12 / tier.depth, deep))
+            drawn = 0.0 if shallow else luck.random()
             x, y = _between(top, after, half)
             if abs(x - last) >= apart:
                 last = x
+                deep = 0.5 if shallow else (0.05 + 0.22 * drawn**1.6) * longest
+                deep = min(0.75, max(12 / tier.depth, deep))
                 foot = _between(place_at(a, deep), place_at(b, deep), half)
                 marks.append(f"M{x - 6:.0f} {y:.0f}h13L{foot[0]:.0f} {foot[1]:.0f}z")
     return _strokes(marks)
@@ -107,7 +106,7 @@ def _ruche(columns: Sequence[Column], near: float, far: float) -> Iterator[str]:
     yield f'<path d="{"".join(strokes)}" stroke="{INK}" stroke-width="4"/>'
 
 
-def _between(a: Point, b: Point, share: float) -> Point:
+def _between(a: Point | NearPoint, b: Point | NearPoint, share: float) -> Point:
     return a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
 
 

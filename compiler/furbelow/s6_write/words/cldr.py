@@ -12,8 +12,8 @@ from furbelow.s6_write.words.kept_words import kept
 
 # CLDR's plain English list has a comma before "and", the British one has none.
 _LIST_LOCALES = {"en": "en_GB"}
-# Of whole numbers below this the word is kept; few guides have more of anything.
-_COUNTED = 200
+# Of whole numbers below this the word is kept; a large class has not many more pieces.
+_COUNTED = 2000
 
 
 class Cldr(NamedTuple):
