@@ -62,8 +62,21 @@ def measurable(garment: Planned) -> Iterator[tuple[str, str, str, Fraction]]:
             ("edge", name, "length", edge.set_length) for name, edge in done.after.edges.items() if gathers(done, name)
         )
     for name, piece in pieces.items():
-        yield "cut", name, "length", piece.cut_length
+        yield "cut", name, "length", cut_out(garment, name)
         yield "cut", name, "depth", piece.cut_depth
+
+
+def cut_out(garment: Planned, piece: str) -> Fraction:
+    """What a tape along the cut top of a piece shows once it is cut out."""
+    solved = garment.rehearsal.solved.pieces[piece]
+    if not (solved.ring or solved.gore):
+        return solved.cut_length
+    shaped = next(
+        done.after
+        for done in garment.rehearsal.run.performed
+        if done.before.cloths[piece].blank and not done.after.cloths[piece].blank
+    )
+    return shaped.measured(shaped.edge(f"{piece}.top"))
 
 
 def amended(made: Order, *rows: Measured) -> Amended:

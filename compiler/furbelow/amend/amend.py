@@ -7,10 +7,11 @@ off stays so, and every number after it is worked out again. What can't be made 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from furbelow.amend.as_cut import as_cut, with_amounts, with_cloth
+from furbelow.amend.as_cut import Sizes, as_cut, with_amounts, with_cloth
+from furbelow.amend.copies import as_cut_out, as_one, sewn_to_one
 from furbelow.amend.meeting import meeting, percent
 from furbelow.amend.read_record import Measured
 from furbelow.amend.unknown import ENDS, unknown
@@ -35,6 +36,7 @@ class Finding:
     """A measurement with what it should have been, what is to be done, and after which performed step it was taken.
 
     assumed: nobody measured it; it was gathered to the length that the first guide gave, and another is wanted now.
+    level: the depth to which all copies that are sewn to one are cut, in mm; None where nothing has to be cut level.
     """
 
     measured: Measured
@@ -42,6 +44,7 @@ class Finding:
     after: int
     verdict: Verdict | None  # of a gathered edge
     assumed: bool = False
+    level: Fraction | None = None
 
 
 Shared = tuple[int | None, SharedOut]  # the copy that it is for, None for all
@@ -95,12 +98,16 @@ class _Amending:
         self.performed = base.rehearsal.run.performed
         self.say = Phrasing(base.rehearsal.solved, order.room, base.cutting.joins)
         self.faults: list[Fault] = []
+        self.in_one: list[Measured] = []  # single copies of pieces that are sewn to one
         self.sizes: dict[int | None, dict[tuple[str, str], tuple[Fraction, Span]]] = {None: {}}
         # What steps have as it was measured: loops of elastic, flared edges, by the index of the step and its argument.
         self.amounts: dict[tuple[int, str], tuple[Fraction, Span]] = {}
 
     def run(self) -> Staged[Amended]:
         plain = [found for one in self.record if one.kind != "edge" and (found := self._plain(one))]
+        together = dict(as_one(self.base.rehearsal.solved.pieces, self.sizes[None], self.in_one))
+        self.sizes[None] |= together
+        plain = [self._levelled(found, together) for found in plain]
         runs = None if self.faults else self._runs()
         if runs is None:
             return Staged(None, tuple(self.faults))
@@ -176,8 +183,12 @@ class _Amending:
             return None
         piece = solved.pieces[name]
         if one.kind == "cut":
-            wanted = piece.cut_length if one.size == "length" else piece.cut_depth
-            self._set(one, piece.name, one.size, one.value)
+            wanted = as_cut_out(piece, one.size, one.copy)
+            if one.copy is not None and sewn_to_one(name, self.performed):
+                self.in_one.append(one)
+            else:
+                planned = piece.cut_length if one.size == "length" else piece.cut_depth
+                self._set(one, name, one.size, planned + one.value - wanted)
             return Finding(one, wanted, CUT, None)
         closed = next(
             (
@@ -206,6 +217,14 @@ class _Amending:
         wanted = done.after.measured(edge)
         self._close_to(one, piece, side, one.value - wanted, done)
         return Finding(one, wanted, closed, None)
+
+    def _levelled(self, found: Finding, together: Sizes) -> Finding:
+        """With the depth to which it or its like are cut, where they are sewn to one and are not equally deep."""
+        one = found.measured
+        level, _ = together.get((one.name, one.size), (None, None))
+        if level is None or one.size == "length" or one not in self.in_one or one.value == level == found.wanted:
+            return found
+        return replace(found, level=level)
 
     def _reckoned(self, one: Measured) -> Fraction:
         """What the plan has of a cloth: its width, what it loses in the wash, or how much of it is needed."""
@@ -361,7 +380,7 @@ class _Amending:
     def _because(self, fault: Fault, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Fault:
         """The fault with the measurements that led to it."""
         places = tuple(
-            Label(span, f"{piece} comes out at {self.say.length(value)} of cut {size}")
+            Label(span, f"{self._comes_out(piece, size)} {self.say.length(value)} of cut {size}")
             for (piece, size), (value, span) in sizes.items()
         )
         amounts = tuple(
@@ -369,6 +388,10 @@ class _Amending:
             for (_, name), (value, span) in self.amounts.items()
         )
         return fault._replace(others=(*fault.others, *places, *amounts))
+
+    def _comes_out(self, piece: str, size: str) -> str:
+        one = size == "length" and any((row.name, row.size) == (piece, size) for row in self.in_one)
+        return f"with it the copies of {piece} come on average to" if one else f"{piece} comes out at"
 
 
 @dataclass(frozen=True)

@@ -105,6 +105,9 @@ def to_do(finding: Finding) -> Told:
     if _is_bolt(finding):
         short = finding.wanted - finding.measured.value
         return Told("amend-bolt-short", {"gap": Length(short)}) if short > 0 else Told("amend-go-on")
+    if finding.level is not None:
+        deeper = finding.measured.value > finding.level
+        return Told("amend-level-it" if deeper else "amend-level-others", {"length": Length(finding.level)})
     if finding.measured.kind == "cloth":
         return Told("amend-cut-anew" if finding.measured.value != finding.wanted else "amend-go-on")
     return Told("amend-follows" if finding.measured.value != finding.wanted else "amend-go-on")

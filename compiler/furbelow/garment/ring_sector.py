@@ -51,6 +51,11 @@ class RingSector(NamedTuple):
         return self.radius + self.depth + self.below
 
     @property
+    def cut_top(self) -> Fraction:
+        """Along the cut top, with the margins at the ends."""
+        return self.angle * self.inner + 2 * self.ends
+
+    @property
     def area(self) -> Fraction:
         """Of the cut piece in mm2, with its margins; exact, for the angle is a plain ratio."""
         return self.angle / 2 * (self.outer**2 - self.inner**2) + 2 * self.ends * (self.outer - self.inner)

@@ -97,6 +97,10 @@ amend-cut-anew = der Zuschnitt ist neu geplant
     .step = Der Zuschnitt ist neu geplant.
 amend-follows = es bleibt so, die späteren Maße richten sich danach
     .step = Es bleibt so, die späteren Maße richten sich danach.
+amend-level-it = schneide es auf { $length }, gleich mit den anderen Stücken, an die es genäht wird
+    .step = Schneide es auf { $length }, gleich mit den anderen Stücken, an die es genäht wird.
+amend-level-others = schneide die anderen Stücke, an die es genäht wird, ebenso auf { $length }
+    .step = Schneide die anderen Stücke, an die es genäht wird, ebenso auf { $length }.
 amend-go-on = weiter
     .step = Weiterarbeiten.
 

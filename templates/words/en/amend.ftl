@@ -97,6 +97,11 @@ amend-cut-anew = the cutting is planned anew
     .step = The cutting is planned anew.
 amend-follows = it stays so, and the numbers after it follow
     .step = It stays so, and the numbers after it follow.
+# Copies that are sewn to one and are not equally deep: $length is the depth that all get.
+amend-level-it = cut it to { $length }, level with the copies it is sewn to
+    .step = Cut it to { $length }, level with the copies it is sewn to.
+amend-level-others = cut the copies it is sewn to level with it, to { $length }
+    .step = Cut the copies it is sewn to level with it, to { $length }.
 amend-go-on = go on
     .step = Go on.
 

@@ -97,6 +97,10 @@ amend-cut-anew = el corte se planea de nuevo
     .step = El corte se planea de nuevo.
 amend-follows = se queda así, y las medidas siguientes se ajustan a ello
     .step = Se queda así, y las medidas siguientes se ajustan a ello.
+amend-level-it = córtalo a { $length }, a ras de las otras copias a las que se cose
+    .step = Córtalo a { $length }, a ras de las otras copias a las que se cose.
+amend-level-others = corta las otras copias a las que se cose a ras de esta, a { $length }
+    .step = Corta las otras copias a las que se cose a ras de esta, a { $length }.
 amend-go-on = sigue
     .step = Sigue.
 

@@ -97,6 +97,10 @@ amend-cut-anew = le plan de coupe est refait
     .step = Le plan de coupe est refait.
 amend-follows = cela reste ainsi, et les mesures suivantes s’y règlent
     .step = Cela reste ainsi, et les mesures suivantes s’y règlent.
+amend-level-it = recouper à { $length }, de niveau avec les exemplaires auxquels il est cousu
+    .step = Recouper à { $length }, de niveau avec les exemplaires auxquels il est cousu.
+amend-level-others = recouper à son niveau les exemplaires auxquels il est cousu, à { $length }
+    .step = Recouper à son niveau les exemplaires auxquels il est cousu, à { $length }.
 amend-go-on = continuer
     .step = Continuer.
 
