@@ -10,18 +10,18 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from furbelow.amend.as_cut import Sizes, as_cut, with_amounts, with_cloth
+from furbelow.amend.as_cut import Sizes, with_cloth
 from furbelow.amend.copies import as_cut_out, as_one, sewn_to_one
 from furbelow.amend.meeting import meeting, percent
 from furbelow.amend.read_record import Measured
+from furbelow.amend.remade import Remaking
 from furbelow.amend.unknown import ENDS, unknown
 from furbelow.amend.verdict import Remedy, Verdict, verdict
 from furbelow.amend.worked import SharedOut, gathers, mates, sews, shared_out
-from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
+from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import SolvedPiece, SolvedStep
 from furbelow.garment.technique import Performed
-from furbelow.order.as_begun import planned_as_begun, solved_as_begun
 from furbelow.order.chain import Planned, planned
 from furbelow.order.order import Order
 from furbelow.s2_solve.takes import allowances
@@ -73,7 +73,7 @@ class Amended:
 
 def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
     """What to do now. Fails: the faults of the spec; FB711 to FB713; those of the proofs where the garment no longer
-    holds with what was measured."""
+    holds with what was measured. Warns: of what the proofs find in it that was not so as it was meant."""
     came = [one for one in record if one.kind == "cloth"]
     faults = [fault for one in record if (fault := unknown(order, one))]
     if faults:
@@ -100,6 +100,7 @@ class _Amending:
         self.faults: list[Fault] = []
         self.in_one: list[Measured] = []  # single copies of pieces that are sewn to one
         self.sizes: dict[int | None, dict[tuple[str, str], tuple[Fraction, Span]]] = {None: {}}
+        self.warnings: list[Fault] = []  # of the garment as it will be, that it had not as it was meant
         # What steps have as it was measured: loops of elastic, flared edges, by the index of the step and its argument.
         self.amounts: dict[tuple[int, str], tuple[Fraction, Span]] = {}
 
@@ -135,7 +136,7 @@ class _Amending:
             start,
             shared,
         )
-        return Staged(told)
+        return Staged(told, tuple(self.warnings))
 
     def _shared(self, runs: _Runs, start: int, apart: bool) -> Iterator[Shared]:
         """What is shared out along its seam: of each copy until they meet, and of all from there on."""
@@ -363,35 +364,13 @@ class _Amending:
         help_ = f"let the {drawn} out" if short else f"take more into the {drawn}: leave `do` away"
         self._refuse("FB713", one, headline, help_)
 
-    # --- the work from there ---
-
-    def _again(self, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Planned | None:
+    def _again(self, sizes: Sizes) -> Planned | None:
         """The garment from pieces of these sizes, in the order of work that was begun."""
-        order = self.order._replace(spec=with_amounts(as_cut(self.base.rehearsal.solved, sizes), self.amounts))
-        solved = solved_as_begun(order, self.base)
-        if solved.value is None or has_errors(solved.faults):
-            self.faults += solved.faults
-            return None
-        planned = planned_as_begun(solved.value, self.base)
-        if planned.value is None:
-            self.faults += (self._because(fault, sizes) for fault in planned.faults if fault.is_error)
-        return planned.value
-
-    def _because(self, fault: Fault, sizes: Mapping[tuple[str, str], tuple[Fraction, Span]]) -> Fault:
-        """The fault with the measurements that led to it."""
-        places = tuple(
-            Label(span, f"{self._comes_out(piece, size)} {self.say.length(value)} of cut {size}")
-            for (piece, size), (value, span) in sizes.items()
-        )
-        amounts = tuple(
-            Label(span, f"its `{name}` is {self.say.length(value)} as measured")
-            for (_, name), (value, span) in self.amounts.items()
-        )
-        return fault._replace(others=(*fault.others, *places, *amounts))
-
-    def _comes_out(self, piece: str, size: str) -> str:
-        one = size == "length" and any((row.name, row.size) == (piece, size) for row in self.in_one)
-        return f"with it the copies of {piece} come on average to" if one else f"{piece} comes out at"
+        one = {(row.name, row.size) for row in self.in_one}
+        staged = Remaking(self.order, self.base, one, self.say).remade(sizes, self.amounts)
+        self.faults += (fault for fault in staged.faults if fault.is_error)
+        self.warnings += (fault for fault in staged.faults if not fault.is_error and fault not in self.warnings)
+        return staged.value
 
 
 @dataclass(frozen=True)

@@ -37,9 +37,9 @@ def as_cut_out(piece: SolvedPiece, size: str, copy: int | None) -> Fraction:
     return shape.cut_top if shape else piece.cut_length
 
 
-def as_one(pieces: Mapping[str, SolvedPiece], everywhere: Sizes, rows: Sequence[Measured]) -> Iterator[
-    tuple[tuple[str, str], tuple[Fraction, Span]]
-]:
+def as_one(
+    pieces: Mapping[str, SolvedPiece], everywhere: Sizes, rows: Sequence[Measured]
+) -> Iterator[tuple[tuple[str, str], tuple[Fraction, Span]]]:
     """The size at which each copy would come to the same as all do together.
 
     rows: single copies of pieces that are sewn to one. everywhere: what was measured of all copies alike.

@@ -1,0 +1,71 @@
+"""The garment from pieces as they were measured, and what is new about it: its faults, and the warnings it had not as meant."""
+
+from __future__ import annotations
+
+from collections.abc import Set
+from typing import NamedTuple
+
+from furbelow.amend.as_cut import Amounts, Sizes, as_cut, with_amounts
+from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
+from furbelow.garment.phrasing import Phrasing
+from furbelow.order.as_begun import planned_as_begun, solved_as_begun
+from furbelow.order.chain import Planned
+from furbelow.order.order import Order
+
+
+class Remaking(NamedTuple):
+    """The order and the garment as it was meant, whose order of work was begun. in_one: sizes that single copies of a piece
+    come to on average."""
+
+    order: Order
+    base: Planned
+    in_one: Set[tuple[str, str]]
+    say: Phrasing
+
+    def remade(self, sizes: Sizes, amounts: Amounts) -> Staged[Planned]:
+        """The garment from pieces of these sizes. Fails: the faults of the proofs, with the measurements that led to them.
+        Warns: of what was not so in the garment as it was meant."""
+        planned = self._planned(sizes, amounts)
+        faults = planned.faults
+        if planned.value and faults:
+            had = {_place(fault) for fault in self._as_meant(sizes, amounts).faults}
+            faults = tuple(fault for fault in faults if _place(fault) not in had)
+        return Staged(planned.value, tuple(self._because(fault, sizes, amounts) for fault in faults))
+
+    def _as_meant(self, sizes: Sizes, amounts: Amounts) -> Staged[Planned]:
+        """With the same places, and the planned number for each that was measured."""
+        solved = self.base.rehearsal.solved
+        steps = {step.written.index: step for step in solved.steps}
+        cut = {
+            (name, size): (solved.pieces[name].cut_length if size == "length" else solved.pieces[name].cut_depth, span)
+            for (name, size), (_, span) in sizes.items()
+        }
+        return self._planned(cut, {(at, name): (steps[at].mm(name), span) for (at, name), (_, span) in amounts.items()})
+
+    def _planned(self, sizes: Sizes, amounts: Amounts) -> Staged[Planned]:
+        order = self.order._replace(spec=with_amounts(as_cut(self.base.rehearsal.solved, sizes), amounts))
+        solved = solved_as_begun(order, self.base)
+        if solved.value is None or has_errors(solved.faults):
+            return Staged(None, solved.faults)
+        planned = planned_as_begun(solved.value, self.base)
+        return Staged(planned.value, (*solved.faults, *planned.faults))
+
+    def _because(self, fault: Fault, sizes: Sizes, amounts: Amounts) -> Fault:
+        places = tuple(
+            Label(span, f"{self._comes_out(piece, size)} {self.say.length(value)} of cut {size}")
+            for (piece, size), (value, span) in sizes.items()
+        )
+        steps = tuple(
+            Label(span, f"its `{name}` is {self.say.length(value)} as measured")
+            for (_, name), (value, span) in amounts.items()
+        )
+        return fault._replace(others=(*fault.others, *places, *steps))
+
+    def _comes_out(self, piece: str, size: str) -> str:
+        one = size == "length" and (piece, size) in self.in_one
+        return f"with it the copies of {piece} come on average to" if one else f"{piece} comes out at"
+
+
+def _place(fault: Fault) -> tuple[str, Span | None]:
+    """A warning that the garment had with another number is no news."""
+    return fault.code, fault.primary and fault.primary.span
