@@ -14,7 +14,7 @@ from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.read_record import Measured
 from furbelow.amend.report import as_data, as_text
 from furbelow.amend.verdict import Remedy
-from furbelow.amend.worked import gathers
+from furbelow.amend.worked import draws_in
 from furbelow.diagnose.fault import Span
 from furbelow.order.chain import Planned, planned
 from furbelow.order.order import Order
@@ -42,6 +42,8 @@ PIPED_STEPS = """
 - insert elastic: {elastic: elastic, into: yoke.top, length: waist_girth - 8 cm}
 - close gap: {of: yoke.top}
 """
+EASED = PIPED.replace("skirt: {from: lawn, length: yoke.length", "skirt: {from: lawn, length: yoke.length + 2 cm")
+EASED_STEPS = PIPED_STEPS.replace("- attach:", "- ease in: {edge: skirt.top, to: yoke.bottom}\n- attach:")
 
 
 def measured(kind: str, name: str, size: str, value: Fraction) -> Measured:
@@ -59,7 +61,7 @@ def measurable(garment: Planned) -> Iterator[tuple[str, str, str, Fraction]]:
                     edge = done.after.edge(ring if flared else f"{name}.bottom")
                     yield "ring", ring, "length", done.after.measured(edge)
         yield from (
-            ("edge", name, "length", edge.set_length) for name, edge in done.after.edges.items() if gathers(done, name)
+            ("edge", name, "length", edge.set_length) for name, edge in done.after.edges.items() if draws_in(done, name)
         )
     for name, piece in pieces.items():
         yield "cut", name, "length", cut_out(garment, name)
@@ -169,9 +171,7 @@ def test_what_lies_on_a_part_of_an_edge_is_not_shared_out_along_it() -> None:
 
 
 def test_an_edge_that_was_to_be_eased_and_came_out_short_is_sewn_as_it_is() -> None:
-    pieces = PIPED.replace("skirt: {from: lawn, length: yoke.length", "skirt: {from: lawn, length: yoke.length + 2 cm")
-    steps = PIPED_STEPS.replace("- attach:", "- ease in: {edge: skirt.top, to: yoke.bottom}\n- attach:")
-    made = small_order(pieces, steps)
+    made = small_order(EASED, EASED_STEPS)
     garment = planned(made).value
     assert garment is not None
     wanted = next(row for row in measurable(garment) if row[:2] == ("ring", "skirt"))
@@ -179,3 +179,35 @@ def test_an_edge_that_was_to_be_eased_and_came_out_short_is_sewn_as_it_is() -> N
     assert [(one.longer.name, one.shorter.name, one.by) for _, one in found.shared] == [
         ("yoke.bottom", "skirt.top", 10)
     ]
+
+
+@pytest.mark.parametrize(
+    ("off", "remedy", "says"),
+    [
+        (-8, Remedy.ROW_OUT, "let the thread of the row out by 8 mm"),
+        (8, Remedy.ROW_IN, "pull the thread of the row closer"),
+    ],
+)
+def test_an_eased_edge_is_drawn_to_its_length_by_its_thread(off: int, remedy: Remedy, says: str) -> None:
+    made = small_order(EASED, EASED_STEPS)
+    garment = planned(made).value
+    assert garment is not None
+    (eased,) = [row for row in measurable(garment) if row[0] == "edge" and row[1] == "skirt.top"]
+    found = amended(made, measured(*eased[:3], eased[3] + off))
+    assert [finding.verdict and finding.verdict.remedy for finding in found.findings] == [remedy]
+    assert says in as_text(found)
+    (step,) = fresh_guide(found).parts[0].operations[0].steps
+    assert step.check
+
+
+def test_an_edge_eased_to_a_length_that_is_no_longer_wanted_is_told_too() -> None:
+    made = small_order(EASED, EASED_STEPS)
+    garment = planned(made).value
+    assert garment is not None
+    rows = list(measurable(garment))
+    yoke = next(row for row in rows if row[:2] == ("ring", "yoke"))
+    eased = next(row for row in rows if row[:2] == ("edge", "skirt.top"))
+    found = amended(made, measured(*yoke[:3], yoke[3] - 10), measured(*eased))
+    (finding,) = [each for each in found.findings if each.measured.kind == "edge"]
+    assert finding.verdict is not None
+    assert (finding.wanted, finding.verdict.remedy) == (eased[3] - 10, Remedy.ROW_IN)

@@ -254,7 +254,7 @@ def test_a_cloth_of_another_width_is_planned_anew_before_it_is_cut() -> None:
         ("cloth: nett, width: 140 cm", "FB711", "the garment has no cloth `nett`"),
         ("ring: upper, copy: 3, length: 3 m", "FB711", "copy 3 of `upper` was measured, and there are 2"),
         ("edge: net_top, copy: 2, length: 150 cm", "FB711", "copy 2 of `net_top` was measured, and there is 1"),
-        ("edge: lining.bottom, length: 156 cm", "FB711", "`lining.bottom` is not gathered in this garment"),
+        ("edge: lining.bottom, length: 156 cm", "FB711", "`lining.bottom` is never gathered, pleated or eased in"),
         (
             "edge: flounce.top, length: 7 m",
             "FB712",

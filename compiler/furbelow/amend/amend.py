@@ -16,8 +16,8 @@ from furbelow.amend.meeting import meeting, percent
 from furbelow.amend.read_record import Measured
 from furbelow.amend.remade import Remaking
 from furbelow.amend.unknown import ENDS, unknown
-from furbelow.amend.verdict import Remedy, Verdict, verdict
-from furbelow.amend.worked import SharedOut, gathers, mates, sews, shared_out
+from furbelow.amend.verdict import Drawn, Remedy, Verdict, verdict
+from furbelow.amend.worked import SharedOut, draws_in, mates, sews, shared_out
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import SolvedPiece, SolvedStep
@@ -26,8 +26,17 @@ from furbelow.order.chain import Planned, planned
 from furbelow.order.order import Order
 from furbelow.s2_solve.takes import allowances
 from furbelow.techniques import technique_of
-from furbelow.techniques.pleats import PLEATED
 
+_OUT = {
+    Drawn.GATHERED: "let the gathers out",
+    Drawn.PLEATED: "let the pleats out",
+    Drawn.EASED: "let the row of long stitches out",
+}
+_CLOSER = {
+    Drawn.GATHERED: "take more into the gathers",
+    Drawn.PLEATED: "take more into the pleats",
+    Drawn.EASED: "pull the row of long stitches closer",
+}
 BEFORE_CUTTING, CUT = -2, -1  # where a measurement stands, before the steps by number
 
 
@@ -42,7 +51,7 @@ class Finding:
     measured: Measured
     wanted: Fraction
     after: int
-    verdict: Verdict | None  # of a gathered edge
+    verdict: Verdict | None  # of an edge that was drawn in
     assumed: bool = False
     level: Fraction | None = None
 
@@ -284,30 +293,31 @@ class _Amending:
         """A gathered edge against the length it is wanted at, with all that is known of the pieces."""
         if not self._has_copy(one, one.name.partition(".")[0]):
             return None
-        at = next((at for at, done in enumerate(self.performed) if gathers(done, one.name)), None)
+        at = next((at for at, done in enumerate(self.performed) if draws_in(done, one.name)), None)
         if at is None:
             name = one.name.partition(".")[0]
             self._refuse(
                 "FB711",
                 one,
-                f"`{one.name}` is not gathered in this garment",
+                f"`{one.name}` is never gathered, pleated or eased in",
                 help_=f"measure `ring: {name}` or `cut: {name}`",
             )
             return None
-        edge = runs.at(one.copy, at).rehearsal.run.performed[at].after.edge(one.name)
-        wanted, say = edge.set_length, self.say
-        if one.value > edge.cloth_length:
-            over = say.length(one.value - edge.cloth_length)
+        done = runs.at(one.copy, at).rehearsal.run.performed[at]
+        edge, say = done.after.edge(one.name), self.say
+        wanted, cloth = edge.set_length, done.before.edges.get(one.name, edge).cloth_length
+        if one.value > cloth:
+            over = say.length(one.value - cloth)
             headline = (
                 f"`{one.name}` was measured at {say.length(one.value)}, {over} more than the"
-                f" {say.length(edge.cloth_length)} of cloth in it"
+                f" {say.length(cloth)} of cloth in it"
             )
             self._refuse("FB712", one, headline, help_="measure it again")
             return None
-        pleated = edge.gathered in PLEATED
-        found = verdict(wanted, one.value, self.base.rehearsal.solved.rounding, one.do, pleated=pleated)
+        drawn = draws_in(self.performed[at], one.name) or Drawn.GATHERED
+        found = verdict(wanted, one.value, self.base.rehearsal.solved.rounding, one.do, drawn)
         if found is None:
-            self._refuse_choice(one, Verdict(Remedy.CHOOSE, wanted, one.value), "pleats" if pleated else "gathers")
+            self._refuse_choice(one, Verdict(Remedy.CHOOSE, wanted, one.value), drawn)
             return None
         if found.remedy is Remedy.TRIM and not self._trim(one, at, found):
             return None
@@ -329,19 +339,19 @@ class _Amending:
         return True
 
     def _assumed(self, runs: _Runs, start: int, told: set[tuple[str, int | None]]) -> list[Finding]:
-        """The gathers that were drawn to a length that is no longer wanted, and not sewn on yet."""
+        """The edges that were drawn to a length that is no longer wanted, and not sewn on yet."""
         found = []
         for at, done in enumerate(self.performed[: max(start, 0)]):
             for name, edge in done.after.edges.items():
-                if not gathers(done, name) or any(sews(later, name) for later in self.performed[at + 1 : start]):
+                drawn = draws_in(done, name)
+                if drawn is None or any(sews(later, name) for later in self.performed[at + 1 : start]):
                     continue
                 copies = (
                     [None] if at >= runs.meet else [*([] if len(runs.copies) == runs.count else [None]), *runs.copies]
                 )
                 for copy in copies:
                     wanted = runs.at(copy, at).rehearsal.run.performed[at].after.edge(name).set_length
-                    pleated = edge.gathered in PLEATED
-                    fix = verdict(wanted, edge.set_length, self.base.rehearsal.solved.rounding, pleated=pleated)
+                    fix = verdict(wanted, edge.set_length, self.base.rehearsal.solved.rounding, drawn=drawn)
                     if fix is None or fix.remedy is Remedy.NONE or {(name, copy), (name, None)} & told:
                         continue
                     as_planned = Measured("edge", name, "length", edge.set_length, copy, "", done.step.written.span)
@@ -357,11 +367,11 @@ class _Amending:
     ) -> None:
         self.faults.append(Fault(code, headline, Label(one.span), notes=notes, help=help_))
 
-    def _refuse_choice(self, one: Measured, found: Verdict, drawn: str) -> None:
+    def _refuse_choice(self, one: Measured, found: Verdict, drawn: Drawn) -> None:
         say, short = self.say, found.gap > 0
         off = f"{say.length(abs(found.gap))} too {'short' if short else 'long'}"
         headline = f"`{one.name}` is {off}, {percent(found.share)} of {say.length(found.wanted)}; that can't be mended with `{one.do}`"
-        help_ = f"let the {drawn} out" if short else f"take more into the {drawn}: leave `do` away"
+        help_ = _OUT[drawn] if short else f"{_CLOSER[drawn]}: leave `do` away"
         self._refuse("FB713", one, headline, help_)
 
     def _again(self, sizes: Sizes) -> Planned | None:

@@ -35,6 +35,8 @@ _REMEDIES = {
     Remedy.CLOSER: "amend-closer",
     Remedy.PLEATS_OUT: "amend-pleats-out",
     Remedy.PLEATS_IN: "amend-pleats-in",
+    Remedy.ROW_OUT: "amend-row-out",
+    Remedy.ROW_IN: "amend-row-in",
 }
 _CUT = {"length": "amend-cut-length", "depth": "amend-cut-depth"}
 _CLOTH = {"width": "amend-cloth", "length": "amend-bolt", "shrinkage": "amend-shrinkage"}
@@ -260,7 +262,11 @@ def _shared_data(words: Words, shared: Shared) -> dict[str, Any]:
 
 
 def _message(found: Verdict | None) -> str:
-    to_length = found is not None and found.remedy in (Remedy.LET_OUT, Remedy.CLOSER, Remedy.CHOOSE)
+    if found is None:
+        return "amend-step"
+    if found.remedy in (Remedy.ROW_OUT, Remedy.ROW_IN):
+        return "amend-step-row"
+    to_length = found.remedy in (Remedy.LET_OUT, Remedy.CLOSER, Remedy.CHOOSE)
     return "amend-step-gathers" if to_length else "amend-step"
 
 

@@ -2,7 +2,7 @@
 
 Short by up to 3.75 % of the length: ease it in, or trim the edge it is sewn to. Short by more than 5 %: let the gathers
 out. Between the two the maker chooses. Too long: pull the gathers closer. Pleats stand as they were folded, so they are
-never eased: the difference is shared out among them.
+never eased: the difference is shared out among them. An edge that was eased in follows its thread, both ways.
 Source: 15 cm in 4 m may be eased in, over 20 cm the gathers are let out: common practice, no source.
 """
 
@@ -24,6 +24,20 @@ class Remedy(StrEnum):
     CLOSER = "pull closer"
     PLEATS_OUT = "let the pleats out"
     PLEATS_IN = "take more into the pleats"
+    ROW_OUT = "let the row out"
+    ROW_IN = "pull the row closer"
+
+
+class Drawn(StrEnum):
+    """How an edge came to its length."""
+
+    GATHERED = "gathered"
+    PLEATED = "pleated"
+    EASED = "eased"
+
+
+# What never asks for the tolerance: where it is short, and where it is too long.
+_ALWAYS = {Drawn.PLEATED: (Remedy.PLEATS_OUT, Remedy.PLEATS_IN), Drawn.EASED: (Remedy.ROW_OUT, Remedy.ROW_IN)}
 
 
 @dataclass(frozen=True)
@@ -50,18 +64,19 @@ class Verdict:
 
 
 def verdict(
-    wanted: Fraction, measured: Fraction, within: Fraction = Fraction(0), do: str = "", *, pleated: bool = False
+    wanted: Fraction, measured: Fraction, within: Fraction = Fraction(0), do: str = "", drawn: Drawn = Drawn.GATHERED
 ) -> Verdict | None:
     """What to do, or None where the maker's own choice goes against the tolerance.
 
-    wanted, measured: of the gathered or pleated edge, in mm. within: a difference so small is none.
+    wanted, measured: of the drawn edge, in mm. within: a difference so small is none.
     do: ease, let out, trim, or empty for what the rule says.
     """
     gap = wanted - measured
     if abs(gap) <= within:
         return Verdict(Remedy.NONE, wanted, measured)
-    if pleated and do != "trim":
-        return None if do == "ease" else Verdict(Remedy.PLEATS_OUT if gap > 0 else Remedy.PLEATS_IN, wanted, measured)
+    if drawn in _ALWAYS and do != "trim":
+        out, closer = _ALWAYS[drawn]
+        return None if do == "ease" else Verdict(out if gap > 0 else closer, wanted, measured)
     if gap < 0:
         return None if do else Verdict(Remedy.CLOSER, wanted, measured)
     share = gap / wanted

@@ -1,4 +1,4 @@
-"""What a step did to an edge: gathered it, sewed it, or laid copies of it on each other."""
+"""What a step did to an edge: drew it in, sewed it, or laid copies of it on each other."""
 
 from __future__ import annotations
 
@@ -6,17 +6,23 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
+from furbelow.amend.verdict import Drawn
 from furbelow.garment.bench import Edge
 from furbelow.garment.spec import EdgeName, Word, each_of
-from furbelow.garment.technique import Performed
+from furbelow.garment.technique import Performed, edge_of
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.techniques.ease_in import Eased
+from furbelow.techniques.pleats import PLEATED
 
 
-def gathers(done: Performed, name: str) -> bool:
-    """Whether the step gathers this edge."""
-    was = done.before.edges.get(name)
-    is_ = done.after.edges.get(name)
-    return bool(is_ and is_.gathered) and not (was and was.gathered) and done.step.written.technique != "stack layers"
+def draws_in(done: Performed, name: str) -> Drawn | None:
+    """How the step draws this edge in, if it does."""
+    was, is_ = done.before.edges.get(name), done.after.edges.get(name)
+    if isinstance(done.facts, Eased):
+        return Drawn.EASED if edge_of(done.step.written, "edge") == name else None
+    if is_ is None or not is_.gathered or (was and was.gathered) or done.step.written.technique == "stack layers":
+        return None
+    return Drawn.PLEATED if is_.gathered in PLEATED else Drawn.GATHERED
 
 
 def met(rehearsal: Rehearsal, at: int, pieces: set[str]) -> Fraction | None:
@@ -77,7 +83,7 @@ def shared_out(meant: Rehearsal, now: Rehearsal, start: int) -> Sequence[SharedO
 
 
 def _met_flat(done: Performed) -> Sequence[tuple[str, str]]:
-    """The edges that a step sews to one another as they lie; what it gathers or pleats itself comes out as it must."""
+    """The edges that a step sews to one another as they lie; what it draws in itself comes out as it must."""
     named = [value for arg in done.step.written.args.values() for value in each_of(arg.value)]
     edges = [
         str(value) if isinstance(value, EdgeName) else f"{value.text}.top"
@@ -88,7 +94,7 @@ def _met_flat(done: Performed) -> Sequence[tuple[str, str]]:
     return [
         (one, other)
         for one, other in zip(known, known[1:], strict=False)
-        if not _one_thing(done, one, other) and not any(gathers(done, name) for name in (one, other))
+        if not _one_thing(done, one, other) and not any(draws_in(done, name) for name in (one, other))
     ]
 
 

@@ -91,6 +91,10 @@ amend-pleats-out = aus den Falten zusammen { $gap } herauslassen, aus jeder glei
     .step = Aus den Falten zusammen { $gap } herauslassen, aus jeder gleich viel.
 amend-pleats-in = in die Falten zusammen { $gap } mehr legen, in jede gleich viel
     .step = In die Falten zusammen { $gap } mehr legen, in jede gleich viel.
+amend-row-out = den Faden der Reihe um { $gap } lockern, { $metre } auf jeden Meter
+    .step = Den Faden der Reihe um { $gap } lockern, { $metre } auf jeden Meter.
+amend-row-in = den Faden der Reihe um { $gap } weiter anziehen, { $metre } auf jeden Meter
+    .step = Den Faden der Reihe um { $gap } weiter anziehen, { $metre } auf jeden Meter.
 amend-bolt-short = vor dem Zuschneiden { $gap } nachkaufen oder einen Zuschnitt mit mehr Verbindungsnähten wählen
     .step = Vor dem Zuschneiden { $gap } nachkaufen oder einen Zuschnitt mit mehr Verbindungsnähten wählen.
 amend-cut-anew = der Zuschnitt ist neu geplant
@@ -116,6 +120,9 @@ amend-step = { $what } misst { $measured }: { $off }. { $todo }
 amend-step-gathers = { $what } misst { $measured }: { $off }. { $todo }
     .check = Jedes Viertel misst { $quarter }, alle vier { $whole }.
     .remedy = Die Kräuselung von Markierung zu Markierung neu verteilen.
+amend-step-row = { $what } misst { $measured }: { $off }. { $todo }
+    .check = { amend-step-gathers.check }
+    .remedy = Den Stoff entlang der Reihe von Markierung zu Markierung ausstreichen.
 # Zwei Kanten, die aneinander kommen und nicht mehr gleich lang sind; $copy wie oben. $metre: davon auf jeden Meter.
 amend-shared = { $copy ->
     [0] { EDGE($longer) } ist jetzt { $gap } länger als { EDGE($shorter) }: beim Zusammennähen gleichmäßig verteilen, { $metre } auf jeden Meter

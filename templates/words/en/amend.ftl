@@ -91,6 +91,10 @@ amend-pleats-out = let the pleats out by { $gap } in all, the same from each
     .step = Let the pleats out by { $gap } in all, the same from each.
 amend-pleats-in = take { $gap } more into the pleats in all, the same into each
     .step = Take { $gap } more into the pleats in all, the same into each.
+amend-row-out = let the thread of the row out by { $gap }, { $metre } in each metre
+    .step = Let the thread of the row out by { $gap }, { $metre } in each metre.
+amend-row-in = pull the thread of the row closer by { $gap }, { $metre } in each metre
+    .step = Pull the thread of the row closer by { $gap }, { $metre } in each metre.
 amend-bolt-short = buy { $gap } more before you cut, or choose a way to cut with more joins
     .step = Buy { $gap } more before you cut, or choose a way to cut with more joins.
 amend-cut-anew = the cutting is planned anew
@@ -117,6 +121,9 @@ amend-step = { $what } measures { $measured }: { $off }. { $todo }
 amend-step-gathers = { $what } measures { $measured }: { $off }. { $todo }
     .check = Each quarter measures { $quarter }, all four { $whole }.
     .remedy = Share the gathers out again from mark to mark.
+amend-step-row = { $what } measures { $measured }: { $off }. { $todo }
+    .check = { amend-step-gathers.check }
+    .remedy = Stroke the cloth along the row from mark to mark.
 # Two edges that are to be sewn to one another and no longer have one length; $copy as above. $metre: of it, on each metre.
 amend-shared = { $copy ->
     [0] { EDGE($longer) } is now { $gap } longer than { EDGE($shorter) }: share that out evenly where they are sewn together, { $metre } in each metre

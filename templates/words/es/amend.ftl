@@ -91,6 +91,10 @@ amend-pleats-out = suelta { $gap } de los pliegues en total, lo mismo de cada un
     .step = Suelta { $gap } de los pliegues en total, lo mismo de cada uno.
 amend-pleats-in = mete { $gap } más en los pliegues en total, lo mismo en cada uno
     .step = Mete { $gap } más en los pliegues en total, lo mismo en cada uno.
+amend-row-out = afloja el hilo de la pasada { $gap }, { $metre } en cada metro
+    .step = Afloja el hilo de la pasada { $gap }, { $metre } en cada metro.
+amend-row-in = tira más del hilo de la pasada, { $gap }, { $metre } en cada metro
+    .step = Tira más del hilo de la pasada, { $gap }, { $metre } en cada metro.
 amend-bolt-short = comprar { $gap } más antes de cortar, o elegir una forma de cortar con más uniones
     .step = Compra { $gap } más antes de cortar, o elige una forma de cortar con más uniones.
 amend-cut-anew = el corte se planea de nuevo
@@ -116,6 +120,9 @@ amend-step = { $what } mide { $measured }: { $off }. { $todo }
 amend-step-gathers = { $what } mide { $measured }: { $off }. { $todo }
     .check = Cada cuarto mide { $quarter }, los cuatro { $whole }.
     .remedy = Reparte de nuevo los frunces de marca a marca.
+amend-step-row = { $what } mide { $measured }: { $off }. { $todo }
+    .check = { amend-step-gathers.check }
+    .remedy = Alisa la tela a lo largo de la pasada de marca a marca.
 # Dos bordes que se cosen uno a otro y ya no miden lo mismo; $copy como arriba. $metre: de ello, en cada metro.
 amend-shared = { $copy ->
     [0] { EDGE($longer) } mide ahora { $gap } más que { EDGE($shorter) }: repártelo por igual al coserlos, { $metre } en cada metro

@@ -91,6 +91,10 @@ amend-pleats-out = relâcher les plis de { $gap } en tout, autant pour chacun
     .step = Relâcher les plis de { $gap } en tout, autant pour chacun.
 amend-pleats-in = reprendre { $gap } de plus dans les plis en tout, autant dans chacun
     .step = Reprendre { $gap } de plus dans les plis en tout, autant dans chacun.
+amend-row-out = relâcher le fil du rang de { $gap }, { $metre } par mètre
+    .step = Relâcher le fil du rang de { $gap }, { $metre } par mètre.
+amend-row-in = tirer encore le fil du rang de { $gap }, { $metre } par mètre
+    .step = Tirer encore le fil du rang de { $gap }, { $metre } par mètre.
 amend-bolt-short = acheter { $gap } de plus avant de couper, ou choisir une façon de couper avec plus de raccords
     .step = Acheter { $gap } de plus avant de couper, ou choisir une façon de couper avec plus de raccords.
 amend-cut-anew = le plan de coupe est refait
@@ -116,6 +120,9 @@ amend-step = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
 amend-step-gathers = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
     .check = Chaque quart mesure { $quarter }, les quatre { $whole }.
     .remedy = Répartir de nouveau les fronces de repère en repère.
+amend-step-row = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
+    .check = { amend-step-gathers.check }
+    .remedy = Lisser le tissu le long du rang de repère en repère.
 # Deux bords à coudre l’un à l’autre qui n’ont plus la même longueur ; $copy comme plus haut. $metre : sur chaque mètre.
 amend-shared = { $copy ->
     [0] { EDGE($longer) } a maintenant { $gap } de plus que { EDGE($shorter) }{ "\u00A0" }: répartir cela également en les cousant ensemble, { $metre } par mètre
