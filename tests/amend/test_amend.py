@@ -16,7 +16,7 @@ from furbelow.amend.verdict import Remedy
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Planned, plan, prove
+from furbelow.order.chain import Planned, guide_of, plan, prove
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.verbs.command import run
@@ -448,3 +448,23 @@ def test_a_piece_2_cm_short_under_the_attachment_is_within_its_own_test_strip(ro
     room = Workroom(gather_with="pleating attachment", lever_takes={"6": Fraction(1, 2)})
     staged = amend(order("larkspur", "M")._replace(room=room), read.value)
     assert staged.value is not None, staged.faults
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        ("ring: upper, copy: 1, length: 296 cm",),
+        ("ring: upper, copy: 1, length: 296 cm", "edge: flounce.top, copy: 2, length: 300 cm"),
+        ("cut: flounce, length: 598 cm",),
+        ("elastic: elastic, length: 70 cm",),
+    ],
+)
+def test_the_first_page_plans_what_is_left(rows: tuple[str, ...]) -> None:
+    found = amended("larkspur", "M", *rows)
+    guide = fresh_guide(found)
+    planned_work = [letter for sitting in guide.sittings for letter, _ in sitting.work]
+    assert planned_work == [operation.letter for operation in guide.operations]
+    whole = guide_of(found.planned, "size M")
+    assert {fact.name for fact in whole.glance} - {fact.name for fact in guide.glance} == {"front-cloth", "front-cost"}
+    (time,) = [fact.value for fact in guide.glance if fact.name == "front-time"]
+    assert time not in [fact.value for fact in whole.glance]

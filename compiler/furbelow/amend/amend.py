@@ -286,7 +286,10 @@ class _Amending:
         count = self.base.rehearsal.solved.pieces[piece].count if piece in self.base.rehearsal.solved.pieces else 1
         if one.copy is None or one.copy <= count:
             return True
-        self._refuse("FB711", one, f"copy {one.copy} of `{one.name}` was measured, and there {_are(count)}")
+        last = (
+            "leave `copy` out" if count == 1 else f"write a copy from 1 to {count}, or leave `copy` out for all of them"
+        )
+        self._refuse("FB711", one, f"copy {one.copy} of `{one.name}` was measured, and there {_are(count)}", help_=last)
         return False
 
     def _gathered(self, one: Measured, runs: _Runs) -> Finding | None:

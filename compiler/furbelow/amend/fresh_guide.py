@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended
@@ -12,7 +12,7 @@ from furbelow.garment.tags import copy_letter
 from furbelow.order.chain import Planned, guide_of
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.cautions import each_once
-from furbelow.s6_write.guide.guide import Guide, Operation, Part
+from furbelow.s6_write.guide.guide import Guide, Operation, Part, Sitting
 from furbelow.s6_write.guide.letters import CORRECTIONS, letter_of_copy
 from furbelow.s6_write.pages.files import files_of, guide_files
 from furbelow.s6_write.pages.look import look_of
@@ -24,32 +24,31 @@ def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, by
     """The files of the fresh guide; all of them, cutting and shopping too, where nothing is cut yet."""
     if amended.start == BEFORE_CUTTING:
         now = amended.now
-        return files_of(_guide(amended, now), *now, with_pdf=with_pdf)
+        return files_of(_guide(amended, now, None), *now, with_pdf=with_pdf)
     words = Messages(amended.order.spec.language, amended.order.room.words)
     return guide_files(fresh_guide(amended), words, look_of(amended.order.room), with_pdf=with_pdf)
 
 
 def fresh_guide(amended: Amended) -> Guide:
     """The steps still to do. Those of a copy with its own numbers have a letter more: F2 of copy 1 is Fa2."""
-    guide, words = _guide(amended, amended.together), words_of(amended)
+    start, words = max(amended.start, 0), words_of(amended)
+    guide = _guide(amended, amended.together, start)
     order = [f"step-{done.step.written.index + 1}" for done in amended.now.rehearsal.run.performed]
-    before, apart = set(order[: max(amended.start, 0)]), set(order[: amended.meet])
-    others = _operations(_guide(amended, amended.now))
-    copies = {copy: _operations(_guide(amended, planned)) for copy, planned in amended.copies.items()}
+    before, apart = set(order[:start]), set(order[: amended.meet])
+    others = _operations(_guide(amended, amended.now, start))
+    copies = {copy: _operations(_guide(amended, planned, start)) for copy, planned in amended.copies.items()}
+    shown: dict[str, list[Operation]] = {}
     parts = []
     for part in guide.parts:
-        left: list[Operation] = []
-        for operation in part.operations:
-            if operation.key in before:
-                continue
-            if operation.key not in apart:
-                left.append(operation)
-                continue
-            plain = others[operation.key]
-            own = _of_copies(plain, copies, words)
-            left += own if amended.all_apart and own else [plain, *own]
+        left = [operation for operation in part.operations if operation.key not in before]
+        for operation in left:
+            shown[operation.letter] = [operation]
+            if operation.key in apart:
+                plain = others[operation.key]
+                own = _of_copies(plain, copies, words)
+                shown[operation.letter] = own if amended.all_apart and own else [plain, *own]
         if left:
-            parts.append(Part(part.title, tuple(left)))
+            parts.append(Part(part.title, tuple(one for operation in left for one in shown[operation.letter])))
     first = Operation(
         key="as-measured",
         letter=CORRECTIONS,
@@ -69,13 +68,24 @@ def fresh_guide(amended: Amended) -> Guide:
         cutting=(),
         cut=(),
         parts=each_once((Part(words.text("amend-part"), (first,)), *parts)),
+        sittings=tuple(_plan(guide.sittings, first, shown)),
         content_key="",
     )
     return replace(guide, content_key=hashlib.sha256(repr(guide).encode()).hexdigest()[:16])
 
 
-def _guide(amended: Amended, planned: Planned) -> Guide:
-    return guide_of(planned, whose(amended.order), for_some=True)
+def _guide(amended: Amended, planned: Planned, begun: int | None) -> Guide:
+    return guide_of(planned, whose(amended.order), for_some=True, begun=begun)
+
+
+def _plan(plan: Sequence[Sitting], first: Operation, shown: Mapping[str, Sequence[Operation]]) -> Iterator[Sitting]:
+    """The plan of sittings with what is to be put right before all else, and with the operations of single copies.
+
+    shown: by the letter of an operation what stands in its place.
+    """
+    for number, sitting in enumerate(plan):
+        names = [(one.letter, one.title) for letter, _ in sitting.work for one in shown[letter]]
+        yield replace(sitting, work=(*([] if number else [(first.letter, first.title)]), *names))
 
 
 def _operations(guide: Guide) -> Mapping[str, Operation]:

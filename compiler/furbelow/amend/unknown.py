@@ -19,6 +19,13 @@ def unknown(order: Order, one: Measured) -> Fault | None:
         known = [name for name, material in spec.materials.items() if material.kind == one.kind]
         return None if one.name in known else _no_such(one.kind, one, known)
     piece, _, side = one.name.partition(".")
+    if piece in spec.pieces and side in ("start", "end") and one.kind != "cut":
+        headline = f"`{one.name}` is a side of `{piece}`, and no {one.kind} is measured there"
+        help_ = f"give the `depth` of `cut: {piece}`, or measure `{one.kind}: {piece}.top` or `{piece}.bottom`"
+        return Fault("FB711", headline, Label(one.span), help=help_)
+    if piece in spec.pieces and side and one.kind == "cut":
+        headline = f"a `cut` names a piece, and `{one.name}` is one of its edges"
+        return Fault("FB711", headline, Label(one.span), help=f"write `cut: {piece}`")
     if one.kind == "edge":
         stacks = [getattr(step.args["as"].value, "text", "") for step in spec.steps if step.technique == "stack layers"]
         if one.name in stacks:
@@ -28,7 +35,7 @@ def unknown(order: Order, one: Measured) -> Fault | None:
     if side and one.kind == "ring":
         edges = [f"{name}.{end}" for name in spec.pieces for end in ENDS]
         return None if one.name in edges else _no_such("ring", one, edges)
-    return None if piece in spec.pieces and not side else _no_such("piece", one, list(spec.pieces))
+    return None if piece in spec.pieces else _no_such("piece", one, list(spec.pieces))
 
 
 def _no_such(thing: str, one: Measured, known: Sequence[str]) -> Fault:

@@ -119,11 +119,19 @@ def plan_proved(proved: Staged[Rehearsal], planner: Planner | None = None) -> St
     return Staged(found.value, (*proved.faults, *found.faults))
 
 
-def guide_of(found: Planned, wearer: str, *, for_some: bool = False, pile: int = 0, marked: bool = False) -> Guide:
-    """The guide as a value, before it is a page. for_some, pile, marked: see `compose`."""
+def guide_of(
+    found: Planned,
+    wearer: str,
+    *,
+    for_some: bool = False,
+    begun: int | None = None,
+    pile: int = 0,
+    marked: bool = False,
+) -> Guide:
+    """The guide as a value, before it is a page. for_some, begun, pile, marked: see `compose`."""
     from furbelow.s6_write.guide.compose import compose
 
-    return compose(found.rehearsal, found.cutting, found.shopping, wearer, for_some=for_some, pile=pile, marked=marked)
+    return compose(*found, wearer, for_some=for_some, begun=begun, pile=pile, marked=marked)
 
 
 def planned_from_pile(rehearsal: Rehearsal, share: Cutting) -> Staged[Planned]:

@@ -57,6 +57,10 @@ page-plan = { $sittings ->
     [1] Die Arbeit: Zuschneiden und eine Sitzung
    *[other] Die Arbeit: Zuschneiden und { $sittings } Sitzungen
  }
+page-plan-left = { $sittings ->
+    [1] Was noch zu tun ist: eine Sitzung
+   *[other] Was noch zu tun ist: { $sittings } Sitzungen
+ }
 page-begin = Bevor es losgeht
 page-measure = Maß nehmen
 # $whose: a size or a wearer.

@@ -57,6 +57,11 @@ page-plan = { $sittings ->
     [1] The work: cutting and one sitting
    *[other] The work: cutting and { $sittings } sittings
  }
+# Of work that was begun: the cloth is cut.
+page-plan-left = { $sittings ->
+    [1] The work that is left: one sitting
+   *[other] The work that is left: { $sittings } sittings
+ }
 page-begin = Before you begin
 page-measure = Measure yourself
 # $whose: a size or a wearer.

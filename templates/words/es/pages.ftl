@@ -57,6 +57,10 @@ page-plan = { $sittings ->
     [1] El trabajo: el corte y una sesión
    *[other] El trabajo: el corte y { $sittings } sesiones
  }
+page-plan-left = { $sittings ->
+    [1] El trabajo que queda: una sesión
+   *[other] El trabajo que queda: { $sittings } sesiones
+ }
 page-begin = Antes de empezar
 page-measure = Toma tus medidas
 # $whose: a size or a wearer.

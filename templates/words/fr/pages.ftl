@@ -57,6 +57,10 @@ page-plan = { $sittings ->
     [1] Le travail : la coupe et une séance
    *[other] Le travail : la coupe et { $sittings } séances
  }
+page-plan-left = { $sittings ->
+    [1] Le travail qui reste{ "\u00A0" }: une séance
+   *[other] Le travail qui reste{ "\u00A0" }: { $sittings } séances
+ }
 page-begin = Avant de commencer
 page-measure = Prendre ses mesures
 # $whose: a size or a wearer.

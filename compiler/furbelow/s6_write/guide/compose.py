@@ -14,6 +14,7 @@ from furbelow.garment.spec import SupplyKind
 from furbelow.garment.technique import Tool
 from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s4_cut.cut import Cutting
+from furbelow.s5_buy.rest_of_time import with_rest_of_time
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import how_to_read, overview
 from furbelow.s6_write.figures.measuring import measuring
@@ -48,6 +49,7 @@ def compose(
     wearer: str,
     *,
     for_some: bool = False,
+    begun: int | None = None,
     pile: int = 0,
     marked: bool = False,
 ) -> Guide:
@@ -57,8 +59,10 @@ def compose(
     marked: for a booklet of sizes: numbers stand marked in what is said, cautions and drawings in each operation, and what a
         booklet shows of one size or not at all is left out.
     for_some: for who goes on with some of the operations: cautions and drawings stand in each, and not only in the first.
+    begun: the first of the performed steps that is left, where the cloth is cut: the first page tells of the work from there on.
     """
     run, solved = rehearsal.run, rehearsal.solved
+    shopping = shopping if begun is None else with_rest_of_time(shopping, begun)
     say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
     words = Words(say.language, say, cutting.marks, marked=marked)
     words.read("guide")
@@ -84,8 +88,9 @@ def compose(
         cut, parts = first.operations, tuple(rest)
     facts = tuple(summary(rehearsal, words))
     worked = (*(operation for part in parts for operation in part.operations), *last.operations)
+    to_cut, to_do = (cut, worked) if begun is None else ((), _left(worked, run, begun))
     measures = tuple(measured(solved, words))
-    waits = tuple(waits_of(run.performed, told, worked, cut))
+    waits = tuple(waits_of(run.performed, told, to_do, to_cut))
     asked = (*(LABEL_TOOLS if label else ()), *((Tool.PRESS_CLOTH,) if _trims(run) and not pile else ()))
     guide = Guide(
         title=solved.spec.title,
@@ -110,10 +115,10 @@ def compose(
         reasons_in=_other_units(words),
         glance=tuple(
             fact
-            for fact in at_a_glance(rehearsal, shopping, wearer, worked, waits, words)
-            if not (pile and fact.name in BOUGHT_FOR_ALL)
+            for fact in at_a_glance(rehearsal, shopping, wearer, to_do, waits, words)
+            if not ((pile or begun is not None) and fact.name in BOUGHT_FOR_ALL)
         ),
-        sittings=tuple(plan_of_sittings(rehearsal, shopping, cut, worked, words)),
+        sittings=tuple(plan_of_sittings(rehearsal, shopping, to_cut, to_do, words, begun or 0)),
         measuring=measuring(measures, words),
         measures=measures,
         terms=tuple(terms(run.performed, words)),
@@ -143,6 +148,12 @@ def _sat(rehearsal: Rehearsal, shopping: ShoppingList) -> set[str]:
     """The operations behind which a sitting ends, by their keys."""
     done = rehearsal.run.performed
     return {f"step-{done[at].step.written.index + 1}" for at in sitting_ends(rehearsal, shopping)}
+
+
+def _left(worked: Sequence[Operation], run: Run, begun: int) -> tuple[Operation, ...]:
+    """The operations of the steps from `begun` on, and the last look."""
+    done = {f"step-{each.step.written.index + 1}" for each in run.performed[:begun]}
+    return tuple(operation for operation in worked if operation.key not in done)
 
 
 def _letters(parts: Sequence[Part]) -> set[str]:

@@ -128,11 +128,16 @@ def _skill(performed: Sequence[Performed], operations: Sequence[Operation]) -> P
 
 
 def plan_of_sittings(
-    rehearsal: Rehearsal, shopping: ShoppingList, cut: Sequence[Operation], worked: Sequence[Operation], words: Words
+    rehearsal: Rehearsal,
+    shopping: ShoppingList,
+    cut: Sequence[Operation],
+    worked: Sequence[Operation],
+    words: Words,
+    begun: int,
 ) -> Iterator[Sitting]:
     """The cutting, then the sewing between its safe places; the last look closes the last sitting.
 
-    worked: the operations of the steps, then the last look.
+    worked: the operations of the steps, then the last look. begun: the first step that is left to do.
     """
     words.read("front")
     if cut:
@@ -141,8 +146,10 @@ def plan_of_sittings(
     told = {operation.key: operation for operation in steps}
     performed = rehearsal.run.performed
     ends = sorted({*sitting_ends(rehearsal, shopping), len(performed) - 1})
-    first = 0
     for number, end in enumerate(ends, 1):
+        if end < begun and end != ends[-1]:
+            continue
+        first = max(ends[number - 2] + 1 if number > 1 else 0, begun)
         keys = [f"step-{done.step.written.index + 1}" for done in performed[first : end + 1]]
         among = [told[key] for key in keys if key in told]
         minutes = sum(map(in_fives, shopping.minutes[first : end + 1]))
@@ -151,7 +158,6 @@ def plan_of_sittings(
             among, minutes = [*among, last], minutes + LAST_LOOK
         heading = words.said(Things(tuple(map(Own, parts)))) if parts else words.text("part")
         yield Sitting(number, heading, _time(minutes, words), _names(among))
-        first = end + 1
 
 
 def _names(operations: Sequence[Operation]) -> tuple[tuple[str, str], ...]:

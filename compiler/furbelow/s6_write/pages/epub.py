@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from furbelow.s6_write.guide.guide import Guide, Operation
 from furbelow.s6_write.pages.epub_package import Chapter, book_of, of_work, packed
 from furbelow.s6_write.pages.look import Look
+from furbelow.s6_write.pages.plan_title import plan_title
 from furbelow.s6_write.pages.prose import set_ready
 from furbelow.s6_write.words.messages import Messages
 
@@ -18,7 +19,7 @@ def epub(guide: Guide, words: Messages | None = None, look: Look | None = None) 
     guide, words = set_ready(guide), words or Messages(guide.language)
     words.read("pages")
     book = book_of(guide, guide.wearer, _chapters(guide, words))
-    plan = words.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)})
+    plan = plan_title(guide.sittings, words)
     return packed(
         book, "epub.xhtml.j2", words, look, Operation.place, guide=guide, plan=plan, of_sizes=lambda figure: ()
     )

@@ -17,6 +17,7 @@ from furbelow.s6_write.guide.guide import Figure, Guide
 from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.block import Block, Run
+from furbelow.s6_write.pages.plan_title import plan_title
 from furbelow.s6_write.pages.prose import blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
 from furbelow.s6_write.words.messages import Messages
@@ -58,7 +59,7 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
             rows=rows,
             place=place_of,
             of_sizes=lambda figure: (),
-            plan=told.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
+            plan=plan_title(guide.sittings, told),
             reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
             reasons_told=_reasons_told(told),
         )

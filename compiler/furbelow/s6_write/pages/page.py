@@ -12,6 +12,7 @@ from furbelow.garment.workroom import Paper
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide, GuideStep
 from furbelow.s6_write.guide.rows import rows
+from furbelow.s6_write.pages.plan_title import plan_title
 from furbelow.s6_write.pages.prose import safe_html, set_ready
 from furbelow.s6_write.pages.why_html import WhyHtml
 from furbelow.s6_write.words.messages import Messages
@@ -78,7 +79,7 @@ def html(guide: Guide, words: Messages | None = None, look: Styled | None = None
         terms_of_use=guide.terms_of_use,
         # What is asked first, where the first screen of a telephone shows it.
         brief=" · ".join(fact.value for fact in guide.glance if fact.name in BRIEF),
-        plan=words.text("page-plan", {"sittings": sum(1 for each in guide.sittings if each.number)}),
+        plan=plan_title(guide.sittings, words),
         proved=words.text("page-proved-line", {"claims": len(guide.proofs)}) if guide.proofs else "",
     )
 

@@ -17,6 +17,7 @@ from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.own_font import letters_to_set
 from furbelow.s6_write.pages.plain_values import PlainValues
+from furbelow.s6_write.pages.plan_title import plan_title
 from furbelow.s6_write.pages.prose import blocks, set_ready
 from furbelow.s6_write.pages.typeset import Manuscript, typeset
 from furbelow.s6_write.pages.unset_letters import all_settable, beyond_ascii, settable
@@ -150,7 +151,7 @@ def _given(guide: Guide, words: Messages, plain: PlainValues) -> dict[str, objec
         "guide": _values(shown, words, plain),
         "rounded": words.text("page-rounded", {"rounding": shown.rounding}),
         "numbers-units": words.text("page-numbers-units", {"units": shown.reasons_in}),
-        "plan": words.text("page-plan", {"sittings": sum(1 for each in shown.sittings if each.number)}),
+        "plan": plan_title(shown.sittings, words),
         "measure-told": words.text("page-measure-told", {"whose": shown.wearer}),
         "proved-line": words.text("page-proved-line", {"claims": len(shown.proofs)}) if shown.proofs else "",
         "end": words.text("page-end", {"key": shown.content_key}),

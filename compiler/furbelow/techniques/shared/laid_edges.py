@@ -56,7 +56,10 @@ def edges_said(bench: Bench, edge: Edge, to: Edge, say: Phrasing) -> dict[str, V
         "pins": say.pins(to.set_length, apart),
         "copies": to.copies,
         "ease": Length(to.set_length * EASE_SHARE),
-        "off": Length(round_off(bench, edge, say) + round_off(bench, to, say), "off"),
+        # What was cut otherwise than planned is no fault of this seam: it is shared out.
+        "off": Length(
+            max(round_off(bench, edge, say) + round_off(bench, to, say), abs(edge.set_length - to.set_length)), "off"
+        ),
         **tails_said(edge),
     }
 
