@@ -28,7 +28,7 @@ skirt: {{from: lawn, length: {skirt}, depth: 45 cm}}"""
 
 
 def _told(made: Worked) -> list[tuple[str, Severity]]:
-    told = ("FB314", "FB373", "FB401")
+    told = ("FB314", "FB317", "FB333", "FB373", "FB374", "FB401")
     return [(fault.code, fault.severity) for done in made.performed for fault in done.faults if fault.code in told]
 
 
@@ -68,3 +68,29 @@ def test_afterwards_both_edges_are_marked_alike_and_nothing_hangs() -> None:
     assert "every 30 cm" in texts
     assert "30.5 cm" not in texts
     assert "thread tails" not in texts
+
+
+@pytest.mark.parametrize(
+    ("how", "told"),
+    [
+        ("- ease in: {edge: skirt.top, to: skirt.top}", ("FB317", Severity.ERROR)),
+        ("- gather: {edge: skirt.top, to: skirt.top}", ("FB317", Severity.ERROR)),
+        (
+            "- gather: {edge: skirt.top, to: yoke.bottom}\n- ease in: {edge: skirt.top, to: yoke.bottom}",
+            ("FB333", Severity.ERROR),
+        ),
+        (
+            "- ease in: {edge: skirt.top, to: yoke.bottom}\n- ease in: {edge: skirt.top, length: 120 cm}",
+            ("FB374", Severity.WARNING),
+        ),
+    ],
+)
+def test_what_can_not_be_eased_or_need_not(how: str, told: tuple[str, Severity]) -> None:
+    assert _told(_made("122 cm", how))[0] == told
+
+
+def test_of_two_edges_the_longer_is_eased_whichever_is_named_first() -> None:
+    (fault,) = [fault for done in _made("118 cm", "").performed for fault in done.faults if fault.code == "FB401"]
+    assert fault.change is not None
+    assert fault.change.text == "ease in: {edge: yoke.bottom, to: skirt.top}"
+    assert not _told(_made("118 cm", f"- {fault.change.text}"))

@@ -82,6 +82,10 @@ class EaseIn:
         if fault := edge_not_ready(bench, written, "edge", name):
             return refused(bench, step, (), fault)
         edge = bench.edge(name)
+        if edge.gathered:
+            headline = f"`{name}` is drawn in already, to {say.length(edge.set_length)}, and folds are not eased"
+            help_ = "leave this step out, and draw the edge in to the length that is wanted"
+            return refused(bench, step, edge.pieces, fault_at(written, "edge", "FB333", headline, help=help_))
         length = length_wanted(bench, say, step, edge, ("to", "length"))
         if isinstance(length, Fault):
             return refused(bench, step, edge.pieces, length)
@@ -89,7 +93,7 @@ class EaseIn:
             length = (
                 edge.cloth_length
             )  # once it is cut: there is nothing to ease, and the seam shares out what is missing
-        fault = _not_to_be_eased(step, say, edge, length)
+        fault = _not_to_be_eased(step, say, edge, length) or _nothing_to_ease(step, say, solved, edge, length)
         if fault and fault.severity is Severity.ERROR:
             return refused(bench, step, edge.pieces, fault)
         parts = max(divisions(length), edge.marks)
@@ -169,6 +173,14 @@ def _not_to_be_eased(step: SolvedStep, say: Phrasing, edge: Edge, length: Fracti
         mend=mends.Mend(f"write `- {row}` instead" if row else "gather it", None),
         severity=Severity.ERROR if over > length * NEVER else Severity.WARNING,
     )
+
+
+def _nothing_to_ease(step: SolvedStep, say: Phrasing, solved: Solved, edge: Edge, length: Fraction) -> Fault | None:
+    """FB374 where the edge has its length already. In begun work it may have come out so."""
+    if edge.cloth_length != length or solved.eases:
+        return None
+    headline = f"`{edge.name}` is {say.length(length)} long already, and nothing of it is to be eased in"
+    return fault_at(step.written, "edge", "FB374", headline, help="leave this step out", severity=Severity.WARNING)
 
 
 TECHNIQUE = EaseIn()

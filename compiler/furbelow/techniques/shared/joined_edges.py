@@ -63,10 +63,8 @@ def join_edges(bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -
                 f"`{edge.name}` is {long} {what} and `{to.name}` is {wanted}, {too}",
                 notes=(subtracted, *ends_turned(bench, edge, to, say)),
                 mend=drawn_to(written, edge, to.set_length, f"to: {to.name}")
-                if gap > 0
-                else mends.Mend(
-                    f"make the two edges the same length, or gather `{to.name if gap < 0 else edge.name}`", None
-                ),
+                if gap > 0 or edge.gathered
+                else drawn_to(written, to, edge.set_length, f"to: {edge.name}"),
             ),
         )
     seam = step.mm("seam")

@@ -218,6 +218,9 @@ def length_wanted(
         line = line_edge(bench, on, bench.cloth_at(on, down))
         return forms_differ(bench, written, "on", edge, line) or line.set_length
     name = edge_of(written, "to")
+    if name == edge.name:
+        headline = f"`{name}` would be sewn to itself"
+        return fault_at(written, "to", "FB317", headline, help="name the edge it will be sewn to with `to`")
     if fault := edge_not_ready(bench, written, "to", name):
         return fault
     # Only its length is asked for: each copy is drawn to it, however many they are.
