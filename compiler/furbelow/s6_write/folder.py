@@ -25,7 +25,7 @@ from furbelow.diagnose.fault import Fault, Staged
 from furbelow.s6_write.folder_list import put_list, read_list
 from furbelow.s6_write.made_in_turn import MadeInTurn
 from furbelow.s6_write.plain_names import LIST_NAME, name_faults
-from furbelow.s6_write.safe_writing import PASSING, passing_path, settle, write_safely
+from furbelow.s6_write.safe_writing import PASSING, Writing, passing_path, settle
 
 _FILES_AT_ONCE = 8
 _HELD_AT_ONCE = 16 * 1024 * 1024  # bytes that wait to be written
@@ -235,38 +235,37 @@ def _passing_files(
 
     What is left at the end is cleared away.
     """
-    from concurrent.futures import Future, ThreadPoolExecutor
-
     passing: dict[str, Path] = {}
     wanted: dict[str, str] = {}
     keys: dict[str, str] = {}
     made: list[str] = []
+    # Most of the time goes in waiting for the disk, and it takes many files at once as fast as one.
+    writing: deque[Writing] = deque()
     try:
-        # Most of the time goes in waiting for the disk, and it takes many files at once as fast as one.
-        with ThreadPoolExecutor(_FILES_AT_ONCE) as writers:
-            waiting: deque[tuple[Future[None], int]] = deque()
-            for number, name in enumerate(sorted(files), start=1):
-                if isinstance(files, MadeInTurn) and (key := files.key(name)):
-                    keys[name] = key
-                    if standing.keys.get(name) == key and standing.is_ours(name):
-                        wanted[name] = standing.hashes[name]
-                        continue
-                content = files[name]
-                wanted[name] = _hash(content)
-                if standing.hashes.get(name) == wanted[name]:
+        for number, name in enumerate(sorted(files), start=1):
+            if isinstance(files, MadeInTurn) and (key := files.key(name)):
+                keys[name] = key
+                if standing.keys.get(name) == key and standing.is_ours(name):
+                    wanted[name] = standing.hashes[name]
                     continue
-                place = (folder / name).parent
-                if not place.exists():
-                    place.mkdir()
-                    made.append(name)
-                passing[name] = passing_path(place, number)
-                waiting.append((writers.submit(write_safely, passing[name], content), len(content)))
-                while len(waiting) > _FILES_AT_ONCE or sum(size for _, size in waiting) > _HELD_AT_ONCE:
-                    waiting.popleft()[0].result()
-            for written, _ in waiting:
-                written.result()
+            content = files[name]
+            wanted[name] = _hash(content)
+            if standing.hashes.get(name) == wanted[name]:
+                continue
+            place = (folder / name).parent
+            if not place.exists():
+                place.mkdir()
+                made.append(name)
+            passing[name] = passing_path(place, number)
+            writing.append(Writing(passing[name], content))
+            while len(writing) > _FILES_AT_ONCE or sum(each.size for each in writing) > _HELD_AT_ONCE:
+                writing.popleft().end()
+        while writing:
+            writing.popleft().end()
         yield passing, wanted, keys
     finally:
+        for each in writing:
+            each.join()
         for path in passing.values():
             with suppress(OSError):
                 path.unlink()

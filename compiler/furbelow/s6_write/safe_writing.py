@@ -7,6 +7,7 @@ import re
 import stat
 from contextlib import suppress
 from pathlib import Path
+from threading import Thread
 
 PASSING = re.compile(r"\.furbelow-[0-9]+-[0-9]+\.part")
 
@@ -24,6 +25,29 @@ def write_safely(path: Path, content: bytes) -> None:
         opened.write(content)
         opened.flush()
         os.fsync(opened.fileno())
+
+
+class Writing(Thread):
+    """`write_safely` beside other work, from now on. `concurrent.futures` would take as long to load as all files to write."""
+
+    def __init__(self, path: Path, content: bytes) -> None:
+        super().__init__()
+        self.size = len(content)
+        self._path, self._content = path, content
+        self._failed: Exception | None = None
+        self.start()
+
+    def run(self) -> None:
+        try:
+            write_safely(self._path, self._content)
+        except Exception as error:  # told by who waits for the end
+            self._failed = error
+
+    def end(self) -> None:
+        """Waits until the file is written. Fails: as `write_safely`."""
+        self.join()
+        if self._failed:
+            raise self._failed
 
 
 def write_over(path: Path, content: bytes) -> None:
